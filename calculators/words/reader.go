@@ -1,0 +1,57 @@
+package words
+
+import "strings"
+
+// Reader is how one person reads: the language, its decimal sign, and the units
+// that lengths and masses are shown in. A nil *Reader reads English,
+// millimetres and kilograms with a decimal point.
+type Reader struct {
+	Tag     string            // language, BCP 47; "" is English
+	Decimal string            // decimal sign, "." or ","; "" is "."
+	Units   string            // "mm", "cm" or "in"; "" is "mm"; "in" brings pounds
+	Said    map[string]string // English to this language
+	Missing func(english string)
+}
+
+// LengthUnit returns the symbol of the unit that r reads lengths in.
+func (r *Reader) LengthUnit() string {
+	if r == nil || r.Units == "" {
+		return "mm"
+	}
+	return r.Units
+}
+
+// DecimalSign returns r's decimal sign.
+func (r *Reader) DecimalSign() string {
+	if r == nil || r.Decimal == "" {
+		return "."
+	}
+	return r.Decimal
+}
+
+// translate finds the sentence for an English one and reports a missing one.
+func (r *Reader) translate(english string) string {
+	if r == nil || r.Said == nil || english == "" {
+		return english
+	}
+	if said, ok := r.Said[english]; ok {
+		return said
+	}
+	if r.Missing != nil {
+		r.Missing(english)
+	}
+	return english
+}
+
+// Catalog reads lines "English<TAB>translation" into what Reader.Said holds.
+// Lines without a tab are passed over. The plain form spares the engine in the
+// page a JSON decoder.
+func Catalog(lines string) map[string]string {
+	said := map[string]string{}
+	for line := range strings.SplitSeq(lines, "\n") {
+		if english, translation, ok := strings.Cut(strings.TrimSuffix(line, "\r"), "\t"); ok {
+			said[english] = translation
+		}
+	}
+	return said
+}

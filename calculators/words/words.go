@@ -1,0 +1,84 @@
+// Package words holds sentences that have not been said yet: plain English with
+// numbered holes for names and numbers. The English doubles as the key under
+// which a translation is found, so a calculator is written once, in English,
+// and is said in the reader's language and units at the very end.
+package words
+
+import "strings"
+
+// Sayer is anything that can fill a hole: a Text, a Name, a number with a unit.
+type Sayer interface {
+	// Say writes the thing the way r reads; a nil r reads English in millimetres.
+	Say(r *Reader) string
+}
+
+// Text is an English sentence with holes {0} to {9}. Two Texts are never joined
+// with +, because another language may want them in another order.
+type Text struct {
+	English string
+	Holes   []Sayer
+}
+
+// Of makes a Text from English and what fills its holes, in order.
+func Of(english string, holes ...Sayer) Text { return Text{English: english, Holes: holes} }
+
+// None tells whether there is nothing to say.
+func (t Text) None() bool { return t.English == "" }
+
+// Say writes the sentence the way r reads, in English where r's language lacks
+// it. A hole without a filler is left empty; braces that are no hole are kept.
+func (t Text) Say(r *Reader) string {
+	s := r.translate(t.English)
+	if len(t.Holes) == 0 {
+		return s
+	}
+	var b strings.Builder
+	b.Grow(len(s) + 16*len(t.Holes))
+	for {
+		i := strings.IndexByte(s, '{')
+		if i < 0 {
+			b.WriteString(s)
+			return b.String()
+		}
+		b.WriteString(s[:i])
+		s = s[i:]
+		if len(s) < 3 || s[2] != '}' || s[1] < '0' || s[1] > '9' {
+			b.WriteByte('{')
+			s = s[1:]
+			continue
+		}
+		if n := int(s[1] - '0'); n < len(t.Holes) {
+			b.WriteString(t.Holes[n].Say(r))
+		}
+		s = s[3:]
+	}
+}
+
+// MarshalText gives the English in base units: what scripts and JSON read.
+func (t Text) MarshalText() ([]byte, error) { return []byte(t.Say(nil)), nil }
+
+// Name fills a hole with something that is never translated, such as what the
+// reader typed or a bike's name.
+type Name string
+
+// Say returns the name unchanged.
+func (n Name) Say(*Reader) string { return string(n) }
+
+// List fills a hole with several things, joined with commas and a last "and".
+type List []Sayer
+
+// Say joins the list; an empty list is the empty string.
+func (l List) Say(r *Reader) string {
+	var b strings.Builder
+	for i, s := range l {
+		switch {
+		case i == 0:
+		case i == len(l)-1:
+			b.WriteString(r.translate(" and "))
+		default:
+			b.WriteString(", ")
+		}
+		b.WriteString(s.Say(r))
+	}
+	return b.String()
+}
