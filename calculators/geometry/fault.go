@@ -1,0 +1,34 @@
+package geometry
+
+// Fault says why a bike with the given numbers cannot exist. Faults are
+// constants, so a caller may compare them and say the same in the reader's
+// words.
+type Fault string
+
+// Error returns the reason as a sentence without a full stop.
+func (f Fault) Error() string { return string(f) }
+
+// The reasons why a chart or a change has no bike.
+const (
+	// NotANumber: a length or an angle is not a finite number.
+	NotANumber Fault = "a length or angle is not a number"
+	// HeadAngleRange: a head angle must lie above 0 and at most at 90 degrees,
+	// before and after a change.
+	HeadAngleRange Fault = "the head angle must be above 0 and at most 90 degrees"
+	// SeatAngleRange: a seat angle must lie between 0 and 180 degrees, and its
+	// level above the bottom bracket.
+	SeatAngleRange Fault = "the seat angle must be between 0 and 180 degrees, read above the bottom bracket"
+	// RadiusRange: a wheel needs a radius above 0.
+	RadiusRange Fault = "a wheel's radius must be above 0"
+	// ChainstayTooShort: the rear axle's drop alone is as long as the chainstay.
+	ChainstayTooShort Fault = "the chainstay is shorter than the height between bottom bracket and rear axle"
+	// ForkTooShort: the head tube's top is not above the front axle's foot on
+	// the steering axis.
+	ForkTooShort Fault = "the head tube's top lies below the front axle"
+	// WheelsOverlap: the wheels would stand in one another's place or the front
+	// axle behind the rear.
+	WheelsOverlap Fault = "the front axle does not lie ahead of the rear axle"
+	// TubeBehindLine: the seat tube and the effective seat angle do not meet at
+	// the stated level.
+	TubeBehindLine Fault = "the seat tube's own angle must be between 0 and 180 degrees"
+)

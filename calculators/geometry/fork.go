@@ -1,0 +1,33 @@
+package geometry
+
+import "math"
+
+// ForkLengthOnAxis turns a catalogue's straight axle-to-crown length into the
+// length along the steering axis, in mm.
+//
+//	a = √(d² − o²)
+//
+// straight is the length of the line from the crown's seat to the axle and
+// offset the axle's distance from the steering axis. It returns false when the
+// offset is not shorter than the line. For 551 mm and 44 mm the two readings
+// differ by 1.8 mm.
+//
+// Source: Moore 2012, chapter on physical parameters, uses the same straight
+// line; right-angled triangle.
+func ForkLengthOnAxis(straight, offset float64) (float64, bool) {
+	if !finite(straight, offset) || straight <= math.Abs(offset) {
+		return 0, false
+	}
+	return math.Sqrt(straight-offset) * math.Sqrt(straight+offset), true
+}
+
+// ForkLengthStraight is the way back: the straight axle-to-crown length from the
+// length along the steering axis, in mm. It returns false unless the length is
+// above 0.
+func ForkLengthStraight(onAxis, offset float64) (float64, bool) {
+	if !finite(onAxis, offset) || onAxis <= 0 {
+		return 0, false
+	}
+	d := Point{onAxis, offset}.Length()
+	return d, finite(d)
+}
