@@ -1,0 +1,112 @@
+// Package calculators is the contract between the fit maths and everything that
+// shows it. A Calculator is plain data and two functions. From that one value
+// come the form, the range checks, the units, the uncertainty, the worked example
+// in the page, the live answer, the command line and the JSON.
+package calculators
+
+import (
+	"plumbline/calculators/caution"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// Section is a part of the guide.
+type Section string
+
+// The parts that calculators belong to, in guide order.
+const (
+	Start   Section = "start"
+	Frame   Section = "frame"
+	Feet    Section = "feet"
+	Saddle  Section = "saddle"
+	Cockpit Section = "cockpit"
+)
+
+// Calculator declares one calculation. Everything but Solve and Explain is data.
+type Calculator struct {
+	Name     string // stable key, for example saddle-height
+	Section  Section
+	Title    string // English, as are all strings here
+	Question string // the one question it answers
+	Scenario string // whose numbers the worked example has, one sentence
+	Inputs   []Input
+	Readings []Measured // what it answers, the headline reading first
+	Workings []Measured // further numbers that Explain wants with their ±
+	Sources  []*literature.Source
+	Cautions []*caution.Caution
+
+	// Solve is pure arithmetic: out has room for the readings and then the
+	// workings, in their order. Run calls it 2n+1 times for n uncertain inputs,
+	// so it makes no text and no figure, and it never rounds, counts or clamps.
+	// A number that does not exist (a pose that cannot be reached) is NaN, and
+	// Explain then says why; a Problem is for inputs that contradict each other.
+	Solve func(v Values, out []float64) *Problem
+
+	// Explain is called once, with the solved result, and adds what people
+	// read: ranges, meanings, tables, notes and the figure.
+	Explain func(v Values, r *Result)
+}
+
+// Input is a quantity as one calculator uses it.
+type Input struct {
+	*measure.Quantity
+
+	// Example is what the worked example types, in base units; "" leaves the
+	// field empty. It is never a default.
+	Example string
+
+	// Optional inputs may be left empty: Values.Has is then false, unless
+	// Assume has something to offer.
+	Optional bool
+
+	// Assume stands in for an input that was left empty. It may look at inputs
+	// declared before this one, and answers false where nothing honest can be
+	// said. It is asked anew for every change of those inputs.
+	Assume func(v Values) (Assumption, bool)
+
+	// Folded inputs stand below the others, behind "More settings".
+	Folded bool
+}
+
+// Assumption is a value that nobody measured.
+type Assumption struct {
+	Value float64 // base units, or the index of a choice
+	SD    float64 // its own standard uncertainty
+	From  string  // where it comes from, English: "usual for flat pedals"
+}
+
+// Fixed assumes the same value whatever the other inputs are.
+func Fixed(value, sd float64, from string) func(Values) (Assumption, bool) {
+	return func(Values) (Assumption, bool) { return Assumption{value, sd, from}, true }
+}
+
+// Measured declares one number of an answer.
+type Measured struct {
+	Name    string // stable key
+	Label   string // English
+	Unit    *measure.Unit
+	Between string // what it is measured between, English
+	Folded  bool   // shown in the table below the headline readings
+	Finer   int    // decimals beyond the unit's usual ones, for people
+	Feeds   *measure.Quantity
+}
+
+// Standing is a figure that belongs to no calculator, such as how a length is
+// taken. It is drawn at the reader's size where the reader gave one: every input
+// is optional.
+type Standing struct {
+	Name   string
+	Inputs []Input
+	Draw   func(v Values) *drawing.Figure
+}
+
+// Figure draws a standing figure with what was typed, passing over what cannot
+// be read.
+func (s *Standing) Figure(typed []Pair, in *words.Reader) *drawing.Figure {
+	c := &Calculator{Inputs: s.Inputs}
+	v, _, _ := c.read(typed, in)
+	v.fill()
+	return s.Draw(v)
+}

@@ -1,0 +1,31 @@
+// Package caution holds the safety texts that travel with results and pages. A
+// guide may add cautions of its own; it can neither reword nor drop these.
+package caution
+
+// Caution is one safety text: a short heading and what to do, in English.
+type Caution struct{ Key, Title, Text string }
+
+// The cautions, by what they guard.
+var (
+	PostInsertion = &Caution{"post-insertion", "The post",
+		"Keep the post's minimum-insertion mark hidden inside the frame, and meet the frame maker's own minimum too: the deeper of the two counts."}
+	Torque = &Caution{"torque", "Bolts",
+		"Tighten every bolt you touched to the value its maker prints on the part or in the manual, with a torque wrench, and check it again after the first ride. Carbon parts need the maker's assembly paste and limits."}
+	FirstRide = &Caution{"first-ride", "First ride",
+		"After any change ride slowly on safe ground first, seated and standing, brake hard once at walking pace, then check the bolts again."}
+	Pain = &Caution{"pain", "Pain",
+		"These figures are a starting point, not treatment. If a joint hurts, or anything tingles or goes numb and it comes back or outlasts the ride, stop and see a clinician."}
+	Growing = &Caution{"growing", "Still growing, or under 1.45 m",
+		"Use measured values only, no estimates, and measure again every three months."}
+	Clinician = &Caution{"clinician", "See a professional first",
+		"Leg-length differences, wedges, children, pregnancy, recent surgery, prostheses and adaptive bikes need a licensed professional before this guide."}
+	Numbness = &Caution{"numbness", "Numbness",
+		"Numbness between the legs or in the hands that comes back or outlasts the ride, blood in urine, or any bladder or bowel trouble is a reason to stop riding and see a clinician, the last one at once."}
+	Emergency = &Caution{"emergency", "Stop and call the emergency number",
+		"Chest pain, breathlessness, a swollen painful calf, back pain with leg weakness, a numb saddle area, bladder or bowel trouble, or a blow to the head: stop, and call the emergency number."}
+)
+
+// All returns every caution, for the pages. The engine never calls it.
+func All() []*Caution {
+	return []*Caution{PostInsertion, Torque, FirstRide, Pain, Growing, Clinician, Numbness, Emergency}
+}

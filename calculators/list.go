@@ -1,0 +1,187 @@
+package calculators
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// readList reads a table as people paste it: one row a line, cells parted by
+// commas, semicolons or tabs, the first line naming the columns by key or label
+// ("name" for the rows' names). A list of one column needs no heading and may
+// stand on one line, parted by semicolons or spaces. Every bad cell is named by
+// line and column; the good rows are returned all the same.
+func readList(q *measure.Quantity, typed string, in *words.Reader) ([]Row, []words.Text) {
+	if len(typed) > listBytes {
+		return nil, []words.Text{words.Of("{0} is too long: {1} characters, where {2} are read.", q.Named(), count(len(typed)), count(listBytes))}
+	}
+	lines := strings.Split(strings.ReplaceAll(strings.ReplaceAll(typed, "\r\n", "\n"), "\r", "\n"), "\n")
+	if len(q.Columns) == 1 && !heads(q, lines[0]) {
+		return readColumn(q, lines, in)
+	}
+	sep := separator(lines[0])
+	order, why := columns(q, lines[0], sep)
+	if why != nil {
+		return nil, why
+	}
+	var rows []Row
+	for n, line := range lines[1:] {
+		if strings.TrimSpace(line) == "" {
+			continue
+		}
+		if len(rows) == q.Rows {
+			return rows, append(why, words.Of("{0} has more than {1} rows; the rest is left out.", q.Named(), count(q.Rows)))
+		}
+		row, bad := readRow(q, order, cells(line, sep), n+2, in)
+		if why = append(why, bad...); bad == nil {
+			rows = append(rows, row)
+		}
+	}
+	if rows == nil && why == nil {
+		why = []words.Text{words.Of("{0} has a heading but no rows.", q.Named())}
+	}
+	return rows, why
+}
+
+// listBytes is the longest list that is looked at.
+const listBytes = 64 << 10
+
+func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
+
+// readColumn reads a list of one column without a heading.
+func readColumn(q *measure.Quantity, lines []string, in *words.Reader) (rows []Row, why []words.Text) {
+	for n, line := range lines {
+		parts := strings.FieldsFunc(line, func(r rune) bool { return r == ';' || r == '\t' })
+		for k, part := range parts {
+			if part = strings.TrimSpace(part); part == "" {
+				continue
+			}
+			g, bad, ok := q.Columns[0].Parse(part, q.Columns[0].Unit.ReadIn(in))
+			switch {
+			case !ok:
+				why = append(why, words.Of("Reading {0}: {1}", count(len(rows)+1), bad))
+			case len(rows) == q.Rows:
+				return rows, append(why, words.Of("{0} takes at most {1} readings.", q.Named(), count(q.Rows)))
+			default:
+				rows = append(rows, Row{Name: strconv.Itoa(k + 1), Line: n + 1, Cells: []float64{g.Value}})
+			}
+		}
+	}
+	return rows, why
+}
+
+// heads tells whether a line names a column rather than giving values.
+func heads(q *measure.Quantity, line string) bool {
+	for _, cell := range cells(line, separator(line)) {
+		if columnNamed(q, cell) >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// separator is what parts the cells of the heading. A comma may also be a decimal
+// sign, so it comes last.
+func separator(heading string) string {
+	for _, s := range []string{"\t", ";"} {
+		if strings.Contains(heading, s) {
+			return s
+		}
+	}
+	return ","
+}
+
+// cells splits a line, taking quotes off around a cell.
+func cells(line, sep string) []string {
+	parts := strings.Split(line, sep)
+	for i, p := range parts {
+		p = strings.TrimSpace(p)
+		if len(p) >= 2 && p[0] == '"' && p[len(p)-1] == '"' {
+			p = p[1 : len(p)-1]
+		}
+		parts[i] = p
+	}
+	return parts
+}
+
+// columnNamed returns the column with that key or label, -1 for none, and
+// len(q.Columns) for the rows' names.
+func columnNamed(q *measure.Quantity, name string) int {
+	name = strings.ToLower(strings.TrimSpace(name))
+	if name == "name" || name == "size" {
+		return len(q.Columns)
+	}
+	for i, c := range q.Columns {
+		if name == c.Key || name == strings.ToLower(c.Label) {
+			return i
+		}
+	}
+	return -1
+}
+
+// columns reads the heading into the column of each cell.
+func columns(q *measure.Quantity, heading, sep string) (order []int, why []words.Text) {
+	seen := make([]bool, len(q.Columns)+1)
+	for _, name := range cells(heading, sep) {
+		i := columnNamed(q, name)
+		switch {
+		case i < 0:
+			why = append(why, words.Of("“{0}” in the first line is not a column of {1}. The columns are {2}.", measure.Quoted(name), q.Named(), columnKeys(q)))
+		case seen[i]:
+			why = append(why, words.Of("The column “{0}” stands twice in the first line.", measure.Quoted(name)))
+		default:
+			seen[i] = true
+		}
+		order = append(order, i)
+	}
+	for i, c := range q.Columns {
+		if !seen[i] && !c.Optional {
+			why = append(why, words.Of("The column “{0}” is missing from the first line.", words.Name(c.Key)))
+		}
+	}
+	return order, why
+}
+
+func columnKeys(q *measure.Quantity) words.List {
+	l := words.List{words.Name("name")}
+	for _, c := range q.Columns {
+		l = append(l, words.Name(c.Key))
+	}
+	return l
+}
+
+// readRow reads one line of a table.
+func readRow(q *measure.Quantity, order []int, parts []string, line int, in *words.Reader) (Row, []words.Text) {
+	row := Row{Line: line, Cells: make([]float64, len(q.Columns))}
+	for i := range row.Cells {
+		row.Cells[i] = math.NaN()
+	}
+	var why []words.Text
+	if len(parts) > len(order) {
+		return row, []words.Text{words.Of("Line {0} has {1} cells, the first line {2}. A decimal comma needs tabs or semicolons between the cells.", count(line), count(len(parts)), count(len(order)))}
+	}
+	for k, part := range parts {
+		i := order[k]
+		switch {
+		case i == len(q.Columns):
+			row.Name = string(measure.Quoted(part))
+		case part != "":
+			g, bad, ok := q.Columns[i].Parse(part, q.Columns[i].Unit.ReadIn(in))
+			if row.Cells[i] = g.Value; !ok {
+				why = append(why, words.Of("Line {0}, column {1}: {2}", count(line), words.Name(q.Columns[i].Key), bad))
+			}
+		}
+	}
+	for i, c := range q.Columns {
+		if math.IsNaN(row.Cells[i]) && !c.Optional {
+			why = append(why, words.Of("Line {0}, column {1}: {2} is needed.", count(line), words.Name(c.Key), c.Named()))
+		}
+	}
+	if row.Name == "" {
+		row.Name = strconv.Itoa(line - 1)
+	}
+	return row, why
+}

@@ -1,0 +1,16 @@
+package literature
+
+// Sources about measuring itself.
+var (
+	GUM2008 = &Source{Key: "gum2008", Authors: "Joint Committee for Guides in Metrology", Year: 2008,
+		Title: "Evaluation of measurement data: Guide to the expression of uncertainty in measurement", Where: "JCGM 100:2008", Opened: Memory,
+		For: "How the repeat error of each measurement is carried to the answer, and the factor 2 for about 95 %."}
+)
+
+// All returns every source, for the guide's list. The engine never calls it.
+func All() []*Source {
+	return []*Source{
+		Peveler2005, HamleyThomas1967, NordeenSnyder1977, FerrerRoca2012, FerrerRoca2014,
+		BiniHume2016, BiniHumeCroft2011, Gordon2014, HullJorge1985, GUM2008, CommonPractice,
+	}
+}

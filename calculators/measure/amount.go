@@ -1,0 +1,110 @@
+package measure
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"plumbline/calculators/words"
+)
+
+// Amount is a number in base units together with the base unit itself. It is
+// said in the unit its reader chose.
+type Amount struct {
+	Value float64 // base units
+	Unit  *Unit   // the base unit
+	Extra int     // decimals beyond the usual ones
+}
+
+// Millimetres, Degrees, Kilograms and Percentage make amounts for sentences.
+func Millimetres(x float64) Amount { return Amount{Value: x, Unit: Mm} }
+
+// Degrees makes an amount of an angle.
+func Degrees(x float64) Amount { return Amount{Value: x, Unit: Deg} }
+
+// Kilograms makes an amount of mass.
+func Kilograms(x float64) Amount { return Amount{Value: x, Unit: Kg} }
+
+// Percentage makes an amount of percent.
+func Percentage(x float64) Amount { return Amount{Value: x, Unit: Percent} }
+
+// Say writes the amount as r reads it, for example "832 mm" or "32.76 in".
+func (a Amount) Say(r *words.Reader) string {
+	return WithUnit(a.Number(r), a.Unit.ReadIn(r))
+}
+
+// Number writes the amount without its unit.
+func (a Amount) Number(r *words.Reader) string {
+	u := a.Unit.ReadIn(r)
+	return Decimal(a.Value/u.Base, u.Digits+a.Extra, r)
+}
+
+// Margin writes the amount as the ± behind a value: never rounded down, so that
+// what is printed is never better than what was found.
+func (a Amount) Margin(r *words.Reader) string {
+	u := a.Unit.ReadIn(r)
+	scale := 1.0
+	for range u.Digits + a.Extra {
+		scale *= 10
+	}
+	// A hair is taken off first, or 0.1 + 0.2 would be rounded up to 0.4.
+	up := math.Ceil(a.Value/u.Base*scale-1e-6) / scale
+	return Decimal(up, u.Digits+a.Extra, r)
+}
+
+// MarshalJSON gives the number alone in base units at full precision; the column
+// or reading that holds it names the unit. A number that is not finite is null.
+func (a Amount) MarshalJSON() ([]byte, error) {
+	if math.IsNaN(a.Value) || math.IsInf(a.Value, 0) {
+		return []byte("null"), nil
+	}
+	return strconv.AppendFloat(nil, a.Value, 'g', -1, 64), nil
+}
+
+// WithUnit puts a unit behind a written number: a degree sign follows without a
+// space, every other symbol after a no-break space (ISO 80000-1).
+func WithUnit(number string, u *Unit) string {
+	switch u {
+	case Deg:
+		return number + "°"
+	case One:
+		return number
+	}
+	return number + "\u00a0" + u.Symbol
+}
+
+// Mark is the unit as written beside a form field or in a table head.
+func (u *Unit) Mark() string {
+	if u == Deg {
+		return "°"
+	}
+	return u.Symbol
+}
+
+// Decimal writes x with the given decimals and r's decimal sign. It is the one
+// way by which a number reaches a reader: minus zero is written as zero, a minus
+// sign is a real one, and what is not finite is a dash.
+func Decimal(x float64, digits int, r *words.Reader) string {
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return "–"
+	}
+	s := strconv.FormatFloat(x, 'f', max(digits, 0), 64)
+	if rest, minus := strings.CutPrefix(s, "-"); minus {
+		if s = rest; strings.Trim(rest, "0.") != "" {
+			s = "−" + rest
+		}
+	}
+	if sign := r.DecimalSign(); sign != "." {
+		s = strings.Replace(s, ".", sign, 1)
+	}
+	return s
+}
+
+// Exact writes x in the shortest form that reads back as x: what goes into
+// fields, addresses and records. It uses a plain hyphen-minus and a point.
+func Exact(x float64) string {
+	if x == 0 {
+		return "0"
+	}
+	return strconv.FormatFloat(x, 'f', -1, 64)
+}

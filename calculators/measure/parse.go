@@ -1,0 +1,169 @@
+package measure
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"plumbline/calculators/words"
+)
+
+// Given is a number as somebody typed it, read into base units.
+type Given struct {
+	Value float64 // base units
+	Error float64 // one standard deviation, base units; NaN where none was typed
+	Unit  *Unit   // the unit that was typed, or the one a bare number is in
+}
+
+// longest is the most bytes of a number that are looked at.
+const longest = 64
+
+// Parse reads what a person typed for q; bare is the unit of a bare number (nil:
+// the base unit). It reads "83 cm", "832,5", "32 3/4 in", "5 ft 10", "832 ± 3"
+// and "83 cm ± 5 mm". A typed ± is one standard deviation. What cannot be read,
+// or is not possible for q, comes back as a sentence that says what was read,
+// what is allowed and the likely slip.
+func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
+	if bare == nil || bare.Kind != q.Unit.Kind {
+		bare = q.Unit
+	}
+	g := Given{Error: math.NaN(), Unit: bare}
+	if len(typed) > longest {
+		return g, words.Of("“{0}” is too long for a number.", Quoted(typed)), false
+	}
+	value, margin, has := cutMargin(tidy(typed))
+	v, ok := readAmount(value)
+	if !ok {
+		return g, q.unreadable(typed), false
+	}
+	var m amountRead
+	if has {
+		if m, ok = readAmount(margin); !ok || m.number < 0 {
+			return g, words.Of("“{0}” after ± is not a number. Write a ± as in {1} ± {2}.", Quoted(margin), words.Name(strconv.Itoa(int(q.Low))), words.Name(Exact(max(q.Repeat, 1)))), false
+		}
+	}
+	unit, why := q.unitOf(v, m, bare)
+	if unit == nil {
+		return g, why, false
+	}
+	g.Unit, g.Value = unit, v.number*unit.Base
+	if v.feet != 0 || v.hasFeet {
+		g.Value += float64(v.feet * Foot.Base)
+	}
+	if has {
+		of := unit
+		if m.unit != nil {
+			of = m.unit
+		}
+		g.Error = m.number * of.Base
+	}
+	if !q.Possible(g.Value) {
+		return g, q.refuse(typed, v, g), false
+	}
+	if has && g.Error > q.Most-q.Least {
+		return g, words.Of("± {0} is more than {1} can vary at all.", q.Amount(g.Error), q.Named()), false
+	}
+	return g, words.Text{}, true
+}
+
+// unitOf settles which unit the number is in: the typed one, else the one typed
+// behind the ±, else the bare one. It answers nil and a sentence if the typed
+// unit measures something else.
+func (q *Quantity) unitOf(v, m amountRead, bare *Unit) (*Unit, words.Text) {
+	unit := bare
+	if m.unit != nil {
+		unit = m.unit
+	}
+	if v.unit != nil {
+		unit = v.unit
+	}
+	for _, u := range []*Unit{unit, m.unit} {
+		if u != nil && u.Kind != q.Unit.Kind {
+			return nil, words.Of("{0} is given in {1}, not in {2}.", q.Named(), words.Name(q.accepted()), words.Name(u.Symbol))
+		}
+	}
+	return unit, words.Text{}
+}
+
+// accepted lists the units that q can be typed in.
+func (q *Quantity) accepted() string {
+	var s []string
+	for _, u := range units {
+		if u.Kind == q.Unit.Kind {
+			s = append(s, u.Symbol)
+		}
+	}
+	return strings.Join(s, ", ")
+}
+
+// unreadable says why a text is no number, and how one is written.
+func (q *Quantity) unreadable(typed string) words.Text {
+	if strings.Contains(typed, ".") && strings.Contains(typed, ",") {
+		return words.Of("“{0}” has both a point and a comma. Write it without a thousands separator.", Quoted(typed))
+	}
+	return words.Of("“{0}” is not a number for {1}. Write a number, with a unit if you like: {2}.",
+		Quoted(typed), q.Named(), q.example())
+}
+
+// example writes a plausible value of q in two units where it has two.
+func (q *Quantity) example() words.Text {
+	mid := math.Round((q.Low + q.High) / 2)
+	plain := Amount{Value: mid, Unit: q.Unit}
+	if q.Unit == Mm && mid >= 100 {
+		return words.Of("{0}, {1} or {2}", words.Name(plain.Say(nil)), words.Name(WithUnit(Decimal(mid/10, 1, nil), Cm)), words.Name(WithUnit(Decimal(mid/25.4, 1, nil), Inch)))
+	}
+	return words.Of("{0}", plain)
+}
+
+// refuse says what was read, what is possible, and the slip that would explain it.
+func (q *Quantity) refuse(typed string, v amountRead, g Given) words.Text {
+	read := words.Name(WithUnit(Decimal(g.Value/g.Unit.Base, readDigits(g), nil), g.Unit))
+	least, most := q.Amount(q.Least), q.Amount(q.Most)
+	if slip, ok := q.slip(typed, v, g); ok {
+		return words.Of("{0} is not possible for {1}; {2} to {3} is. Did you mean {4}?", read, q.Named(), least, most, slip)
+	}
+	return words.Of("{0} is not possible for {1}; {2} to {3} is.", read, q.Named(), least, most)
+}
+
+// readDigits keeps as many decimals as were worth typing.
+func readDigits(g Given) int {
+	x := g.Value / g.Unit.Base
+	for d := 0; d < 3; d++ {
+		if s := strconv.FormatFloat(x, 'f', d, 64); s == strconv.FormatFloat(x, 'f', -1, 64) {
+			return d
+		}
+	}
+	return 3
+}
+
+// slip looks for the reading that would make the number plausible: another unit,
+// a thousands comma, a zero too many or too few.
+func (q *Quantity) slip(typed string, v amountRead, g Given) (words.Name, bool) {
+	say := func(x float64, u *Unit) (words.Name, bool) {
+		if !q.Plausible(x * u.Base) {
+			return "", false
+		}
+		return words.Name(WithUnit(Exact(x), u)), true
+	}
+	if v.hasFeet || math.IsInf(v.number, 0) {
+		return "", false
+	}
+	for _, u := range units {
+		if u != g.Unit && u.Kind == q.Unit.Kind {
+			if s, ok := say(v.number, u); ok {
+				return s, true
+			}
+		}
+	}
+	if strings.Contains(typed, ",") { // 1,756 is read with a decimal comma
+		if s, ok := say(math.Round(v.number*1e6)/1e3, g.Unit); ok {
+			return s, true
+		}
+	}
+	for _, f := range []float64{10, 0.1, 100, 0.01} {
+		if s, ok := say(math.Round(v.number*f*1e6)/1e6, g.Unit); ok && v.number != 0 {
+			return s, true
+		}
+	}
+	return say(-v.number, g.Unit)
+}

@@ -1,0 +1,103 @@
+package measure
+
+import (
+	"strings"
+
+	"plumbline/calculators/words"
+)
+
+// Quantity is one measurable or choosable thing. Its address is its identity:
+// calculators say measure.Inseam, so a mistyped quantity does not compile.
+//
+// A value outside Low to High is plausible no longer: it is used and a note asks
+// for a second look. A value outside Least to Most is not possible: it is
+// refused. The ranges are for catching slips, not for judging people.
+type Quantity struct {
+	Key         string   // stable: in addresses, JSON and on the command line
+	Label       string   // English
+	Unit        *Unit    // base unit; One for choices
+	Low, High   float64  // plausible, base units
+	Least, Most float64  // possible, base units
+	Repeat      float64  // usual repeat error, one standard deviation, base units
+	How         string   // how to take it, one or two sentences in English
+	Choices     []Choice // not empty: the value is an index into these
+	Columns     []*Column
+	Rows        int // most rows of a list
+}
+
+// Choice is one answer of a quantity that is picked rather than measured.
+type Choice struct{ Key, Label string }
+
+// Column is one column of a list quantity: the quantity in it and whether a row
+// may leave it empty.
+type Column struct {
+	*Quantity
+	Optional bool
+}
+
+// Is tells the shape of a quantity.
+func (q *Quantity) Is() Shape {
+	switch {
+	case len(q.Choices) > 0:
+		return Pick
+	case len(q.Columns) > 0:
+		return List
+	}
+	return Number
+}
+
+// Shape is what kind of answer a quantity takes.
+type Shape string
+
+// The shapes of input: a number with a unit, one of a few choices, a table.
+const (
+	Number Shape = "number"
+	Pick   Shape = "choice"
+	List   Shape = "list"
+)
+
+// Plausible tells whether x lies in the range that needs no second look.
+func (q *Quantity) Plausible(x float64) bool { return x >= q.Low && x <= q.High }
+
+// Possible tells whether x can be computed with at all.
+func (q *Quantity) Possible(x float64) bool { return x >= q.Least && x <= q.Most }
+
+// Amount says x as an amount of this quantity.
+func (q *Quantity) Amount(x float64) Amount { return Amount{Value: x, Unit: q.Unit} }
+
+// Named says the label inside a sentence.
+func (q *Quantity) Named() words.Text { return words.Of("“{0}”", words.Of(q.Label)) }
+
+// Pick reads a choice by key or label, whatever its case, and returns its index.
+func (q *Quantity) Pick(typed string) (int, words.Text, bool) {
+	s := strings.ToLower(strings.TrimSpace(typed))
+	for i, c := range q.Choices {
+		if s == c.Key || s == strings.ToLower(c.Label) {
+			return i, words.Text{}, true
+		}
+	}
+	keys := words.List{}
+	for _, c := range q.Choices {
+		keys = append(keys, words.Name(c.Key))
+	}
+	return 0, words.Of("“{0}” is not a choice for {1}. The choices are {2}.", Quoted(typed), q.Named(), keys), false
+}
+
+// Quoted is what somebody typed, cut to a length that a message can hold.
+func Quoted(typed string) words.Name {
+	typed = strings.ToValidUTF8(strings.TrimSpace(typed), "\uFFFD")
+	if len(typed) <= quotedLength {
+		return words.Name(typed)
+	}
+	cut := typed[:quotedLength]
+	return words.Name(strings.ToValidUTF8(cut, "") + "…")
+}
+
+// quotedLength is how many bytes of a mistake are repeated to its author.
+const quotedLength = 40
+
+// length makes a quantity in mm whose possible range is half its low end to one
+// and a half times its high end.
+func length(key, label string, low, high, repeat float64, how string) *Quantity {
+	return &Quantity{Key: key, Label: label, Unit: Mm, Low: low, High: high, Least: low / 2, Most: high * 1.5, Repeat: repeat, How: how}
+}

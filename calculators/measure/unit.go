@@ -1,0 +1,80 @@
+// Package measure holds every measurable thing of the guide once: its key,
+// label, unit, plausible and possible range, usual repeat error and how to take
+// it. It also reads what people type and writes amounts the way they read.
+package measure
+
+import "plumbline/calculators/words"
+
+// Kind tells which units can stand for one another.
+type Kind string
+
+// The kinds of unit.
+const (
+	Length Kind = "length"
+	Angle  Kind = "angle"
+	Mass   Kind = "mass"
+	Share  Kind = "share"
+	Plain  Kind = "number"
+)
+
+// Unit is a unit of measurement and how many base units one of it is. The base
+// units are mm, deg, kg, % and 1.
+type Unit struct {
+	Symbol string   // as written behind a number
+	Kind   Kind     // units of one kind convert into each other
+	Base   float64  // base units in one of this unit; exact
+	Digits int      // decimals that people are shown
+	Typed  []string // other spellings that people type, lower case
+}
+
+// The units that people type and read. An inch is exactly 25.4 mm and a pound
+// exactly 0.45359237 kg (international yard and pound agreement of 1959, from
+// memory; ISO 80000-3 and 80000-4 give the same).
+var (
+	Mm      = &Unit{Symbol: "mm", Kind: Length, Base: 1, Typed: []string{"millimetre", "millimetres", "millimeter", "millimeters"}}
+	Cm      = &Unit{Symbol: "cm", Kind: Length, Base: 10, Digits: 1, Typed: []string{"centimetre", "centimetres", "centimeter", "centimeters"}}
+	Metre   = &Unit{Symbol: "m", Kind: Length, Base: 1000, Digits: 3, Typed: []string{"metre", "metres", "meter", "meters"}}
+	Inch    = &Unit{Symbol: "in", Kind: Length, Base: 25.4, Digits: 2, Typed: []string{"inch", "inches", `"`, "″", "”", "''"}}
+	Foot    = &Unit{Symbol: "ft", Kind: Length, Base: 304.8, Digits: 2, Typed: []string{"foot", "feet", "'", "′", "’"}}
+	Deg     = &Unit{Symbol: "deg", Kind: Angle, Base: 1, Digits: 1, Typed: []string{"°", "º", "degree", "degrees"}}
+	Kg      = &Unit{Symbol: "kg", Kind: Mass, Base: 1, Digits: 1, Typed: []string{"kilo", "kilos", "kilogram", "kilograms"}}
+	Pound   = &Unit{Symbol: "lb", Kind: Mass, Base: 0.45359237, Digits: 0, Typed: []string{"lbs", "pound", "pounds"}}
+	Percent = &Unit{Symbol: "%", Kind: Share, Base: 1, Digits: 0, Typed: []string{"percent", "per cent", "pct"}}
+	One     = &Unit{Symbol: "", Kind: Plain, Base: 1, Digits: 0}
+	Gravity = &Unit{Symbol: "g", Kind: Plain, Base: 1, Digits: 2}
+)
+
+// units are those that a person may type, longest spellings matched first.
+var units = []*Unit{Mm, Cm, Metre, Inch, Foot, Deg, Kg, Pound, Percent}
+
+// UnitNamed returns the unit with that symbol or spelling, or nil.
+func UnitNamed(symbol string) *Unit {
+	for _, u := range units {
+		if u.Symbol == symbol {
+			return u
+		}
+		for _, t := range u.Typed {
+			if t == symbol {
+				return u
+			}
+		}
+	}
+	return nil
+}
+
+// ReadIn returns the unit in which r reads amounts of u: lengths in the unit
+// that r chose, masses in pounds for whoever reads inches, all else as it is.
+// Metres, feet and units that a caller chose on purpose are kept.
+func (u *Unit) ReadIn(r *words.Reader) *Unit {
+	switch u {
+	case Mm, Cm, Inch:
+		if chosen := UnitNamed(r.LengthUnit()); chosen != nil {
+			return chosen
+		}
+	case Kg:
+		if r.LengthUnit() == Inch.Symbol {
+			return Pound
+		}
+	}
+	return u
+}

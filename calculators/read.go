@@ -1,0 +1,78 @@
+package calculators
+
+import (
+	"math"
+
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// read turns what was typed into values, and collects every problem on the way.
+func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Problem) {
+	n := len(c.Inputs)
+	f := make([]float64, 3*n)
+	v := Values{inputs: c.Inputs, x: f[:n:n], u: f[n : 2*n : 2*n], shift: f[2*n:], state: make([]state, n), tables: make([][]Row, n), filled: n}
+	var notes []Note
+	var problems []Problem
+	for i := range c.Inputs {
+		q := c.Inputs[i].Quantity
+		p := last(typed, q.Key)
+		if p.Typed == "" {
+			if !c.Inputs[i].Optional && c.Inputs[i].Assume == nil {
+				problems = append(problems, Problem{q.Key, words.Of("{0} is needed.", q.Named()), true})
+			}
+			continue
+		}
+		var why []words.Text
+		switch q.Is() {
+		case measure.Number:
+			notes, why = v.readNumber(i, p, in, notes)
+		case measure.Pick:
+			k, w, ok := q.Pick(p.Typed)
+			if v.x[i] = float64(k); !ok {
+				why = append(why, w)
+			}
+		case measure.List:
+			v.tables[i], why = readList(q, p.Typed, in)
+			for len(v.tables[i]) > 0 && len(why) > 0 { // the good rows still count
+				notes, why = append(notes, Note{CheckNote, why[0]}), why[1:]
+			}
+		}
+		for _, w := range why {
+			problems = append(problems, Problem{Input: q.Key, Text: w})
+		}
+		v.state[i] = given
+		if p.Estimated && q.Is() == measure.Number {
+			v.state[i] = guessed
+		}
+	}
+	return v, notes, problems
+}
+
+// readNumber reads input i and notes a value that deserves a second look.
+func (v *Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Note, []words.Text) {
+	q := v.inputs[i].Quantity
+	g, why, ok := q.Parse(p.Typed, q.Unit.ReadIn(in))
+	if !ok {
+		return notes, []words.Text{why}
+	}
+	v.x[i], v.u[i] = g.Value, q.Repeat
+	if !math.IsNaN(g.Error) {
+		v.u[i] = g.Error
+	}
+	if !q.Plausible(g.Value) {
+		notes = append(notes, Note{CheckNote, words.Of("{0} is unusual for {1}; most lie between {2} and {3}. Measure it again if you are not sure.",
+			q.Amount(g.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High))})
+	}
+	return notes, nil
+}
+
+// last returns the newest pair with that key that is not empty.
+func last(typed []Pair, key string) Pair {
+	for i := len(typed) - 1; i >= 0; i-- {
+		if typed[i].Key == key && typed[i].Typed != "" {
+			return typed[i]
+		}
+	}
+	return Pair{}
+}

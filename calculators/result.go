@@ -1,0 +1,158 @@
+package calculators
+
+import (
+	"math"
+	"strconv"
+
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// Result is what one run answers. Its field tags are the published JSON; values
+// are in base units at full precision, rounding is for people.
+type Result struct {
+	Calculator string          `json:"calculator"`
+	Inputs     map[string]Used `json:"inputs"`
+	Readings   []Reading       `json:"readings"`
+	Tables     []Table         `json:"tables,omitempty"`
+	Notes      []Note          `json:"notes,omitempty"`
+	Influence  []Influence     `json:"influence,omitempty"`
+	Sources    []string        `json:"sources"`
+
+	Workings []Reading       `json:"-"`
+	Figure   *drawing.Figure `json:"-"`
+}
+
+// Number is a float64 that JSON writes as null where it is not finite.
+type Number float64
+
+// MarshalJSON writes the number at full precision.
+func (n Number) MarshalJSON() ([]byte, error) {
+	x := float64(n)
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return []byte("null"), nil
+	}
+	return strconv.AppendFloat(nil, x, 'g', -1, 64), nil
+}
+
+// Used is an input as the run used it.
+type Used struct {
+	Value       any    `json:"value"` // a Number; a choice's key; the rows of a list
+	Unit        string `json:"unit,omitempty"`
+	Uncertainty Number `json:"uncertainty"` // expanded, k = 2
+	Assumed     bool   `json:"assumed,omitempty"`
+	Estimated   bool   `json:"estimated,omitempty"`
+}
+
+// Reading is a number that never stands alone.
+type Reading struct {
+	Name        string     `json:"name"`
+	Label       words.Text `json:"label"`
+	Value       Number     `json:"value"` // null where it does not exist: Meaning says why
+	Unit        string     `json:"unit"`
+	Uncertainty Number     `json:"uncertainty"` // expanded, k = 2, from the inputs alone
+	Low         Number     `json:"low,omitzero"`
+	High        Number     `json:"high,omitzero"`
+	Between     words.Text `json:"between"`
+	Meaning     words.Text `json:"meaning"`
+
+	Measured *Measured `json:"-"`
+}
+
+// Exists tells whether the reading has a value.
+func (x *Reading) Exists() bool { return !math.IsNaN(float64(x.Value)) }
+
+// Amount says the reading's value.
+func (x *Reading) Amount() measure.Amount {
+	return measure.Amount{Value: float64(x.Value), Unit: x.Measured.Unit, Extra: x.Measured.Finer}
+}
+
+// Margin says the reading's ±.
+func (x *Reading) Margin() measure.Amount {
+	return measure.Amount{Value: float64(x.Uncertainty), Unit: x.Measured.Unit, Extra: x.Measured.Finer}
+}
+
+// Table has one row per alternative. A cell is a Text, a Name or an Amount.
+type Table struct {
+	Name    string          `json:"name"`
+	Caption words.Text      `json:"caption"`
+	Columns []Column        `json:"columns"`
+	Rows    [][]words.Sayer `json:"rows"`
+	Starred int             `json:"-"` // row that the headline rests on, from 1; 0 for none
+	Folded  bool            `json:"-"` // behind a disclosure
+}
+
+// Column heads a column of a table; Unit is empty where its cells are words.
+type Column struct {
+	Name  string     `json:"name"`
+	Label words.Text `json:"label"`
+	Unit  string     `json:"unit,omitempty"`
+}
+
+// NoteKind tells how loudly a note speaks.
+type NoteKind string
+
+// The kinds of note. CheckNote: something to look at again. AssumedNote: a value
+// that the reader did not give. PlainNote: worth knowing.
+const (
+	CautionNote NoteKind = "caution"
+	CheckNote   NoteKind = "check"
+	AssumedNote NoteKind = "assumed"
+	PlainNote   NoteKind = "note"
+)
+
+// Note is a sentence that travels with a result.
+type Note struct {
+	Kind NoteKind   `json:"kind"`
+	Text words.Text `json:"text"`
+}
+
+// Influence is one input's share of the first reading's variance, and how far
+// that reading moves when the input is off by one standard uncertainty.
+type Influence struct {
+	Input  string `json:"input"`
+	Share  Number `json:"share"`
+	Effect Number `json:"effect"`
+
+	Quantity *measure.Quantity `json:"-"`
+	SD       float64           `json:"-"`
+}
+
+// Problem is why there is no result, at the input that can mend it ("" where no
+// single one can).
+type Problem struct {
+	Input  string     `json:"input"`
+	Text   words.Text `json:"message"`
+	Needed bool       `json:"needed,omitempty"` // nothing was typed there yet
+}
+
+// Reading returns the named reading; a name that is not declared panics.
+func (r *Result) Reading(name string) *Reading {
+	if x := find(r.Readings, name); x != nil {
+		return x
+	}
+	panic("calculators: " + name + " is not declared as a reading")
+}
+
+// Working returns the named working; a name that is not declared panics.
+func (r *Result) Working(name string) *Reading {
+	if x := find(r.Workings, name); x != nil {
+		return x
+	}
+	panic("calculators: " + name + " is not declared as a working")
+}
+
+func find(list []Reading, name string) *Reading {
+	for i := range list {
+		if list[i].Name == name {
+			return &list[i]
+		}
+	}
+	return nil
+}
+
+// Note adds a sentence to the result.
+func (r *Result) Note(kind NoteKind, english string, holes ...words.Sayer) {
+	r.Notes = append(r.Notes, Note{kind, words.Of(english, holes...)})
+}

@@ -1,0 +1,99 @@
+package calculators
+
+import (
+	"math"
+
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// Pair is one input's key with what was typed for it.
+type Pair struct {
+	Key, Typed string
+	Estimated  bool // the value was estimated, not measured
+}
+
+// Run checks what was typed, computes, and carries the inputs' standard
+// uncertainties through to every reading. Bare numbers are in the units that in
+// reads (nil: base units). All problems are returned at once, and then there is
+// no result; keys that c does not use are passed over.
+func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
+	v, notes, problems := c.read(typed, in)
+	if problems != nil {
+		return nil, problems
+	}
+	v.fill()
+	r := &Result{Calculator: c.Name, Inputs: map[string]Used{}, Notes: notes}
+	c.used(v, r)
+	n := len(c.Readings)
+	y, p := c.carry(v, r)
+	if p != nil {
+		return nil, []Problem{*p}
+	}
+	for j := range c.Readings {
+		r.Readings = append(r.Readings, y.reading(j, &c.Readings[j]))
+	}
+	for j := range c.Workings {
+		r.Workings = append(r.Workings, y.reading(n+j, &c.Workings[j]))
+	}
+	for _, s := range c.Sources {
+		r.Sources = append(r.Sources, s.Key)
+	}
+	c.Explain(v, r)
+	for _, k := range c.Cautions {
+		r.Note(CautionNote, k.Text)
+	}
+	return r, nil
+}
+
+// used notes each input as the run used it, and says what was not measured.
+func (c *Calculator) used(v Values, r *Result) {
+	for i, in := range c.Inputs {
+		if v.state[i] == absent {
+			continue
+		}
+		u := Used{Unit: in.Unit.Symbol, Uncertainty: Number(2 * v.u[i]), Assumed: v.state[i] == assumed, Estimated: v.state[i] == guessed}
+		switch in.Is() {
+		case measure.Number:
+			u.Value = Number(v.x[i])
+		case measure.Pick:
+			u.Value = v.Choice(in.Quantity)
+		case measure.List:
+			u.Value = listed(in.Quantity, v.tables[i])
+		}
+		r.Inputs[in.Key] = u
+		switch {
+		case v.state[i] == guessed:
+			r.Note(CheckNote, "{0} is an estimate, good to ± {1} (95 %), not a measurement. Everything below inherits that; take a tape to it before you trust it.",
+				in.Named(), measure.Amount{Value: 2 * v.u[i], Unit: in.Unit})
+		case v.state[i] == assumed:
+			a, _ := in.Assume(v)
+			r.Notes = append(r.Notes, Note{AssumedNote, assumedText(in, v, i, a)})
+		}
+	}
+}
+
+// listed is a list input as JSON shows it: one object of keys a row.
+func listed(q *measure.Quantity, rows []Row) any {
+	out := make([]map[string]any, len(rows))
+	for i, row := range rows {
+		out[i] = map[string]any{"name": row.Name}
+		for k, col := range q.Columns {
+			if !math.IsNaN(row.Cells[k]) {
+				out[i][col.Key] = Number(row.Cells[k])
+			}
+		}
+	}
+	return out
+}
+
+func assumedText(in Input, v Values, i int, a Assumption) words.Text {
+	var said words.Sayer = measure.Amount{Value: v.x[i], Unit: in.Unit}
+	if in.Is() == measure.Pick {
+		said = words.Of(in.Choices[int(v.x[i])].Label)
+	}
+	if a.SD == 0 {
+		return words.Of("{0} was not given: {1}, {2}.", in.Named(), said, words.Of(a.From))
+	}
+	return words.Of("{0} was not given: {1} ± {2}, {3}.", in.Named(), said, measure.Amount{Value: 2 * a.SD, Unit: in.Unit}, words.Of(a.From))
+}

@@ -1,0 +1,88 @@
+package calculators
+
+import (
+	"math"
+
+	"plumbline/calculators/words"
+)
+
+// carried are solved numbers with the variance that the inputs give each.
+type carried struct {
+	value, variance []float64
+}
+
+// reading makes number j, as m declares it, into a reading at k = 2.
+func (y carried) reading(j int, m *Measured) Reading {
+	return Reading{Name: m.Name, Label: words.Of(m.Label), Value: Number(y.value[j]), Unit: m.Unit.Symbol,
+		Uncertainty: Number(2 * math.Sqrt(y.variance[j])), Between: words.Of(m.Between), Measured: m}
+}
+
+// carry solves once, and twice more for every uncertain input at ± one standard
+// uncertainty; half the difference is that input's contribution, and the
+// contributions add in quadrature:
+//
+//	u²(y) = Σ ((y(x+u) − y(x−u)) / 2)²
+//
+// That is the law of propagation with the sensitivity coefficients found by
+// exact finite differences (JCGM 100:2008, 5.1.2 and the note to 5.1.3), for
+// inputs that do not depend on each other. What does depend on another input is
+// an assumption, and follows it. At the edge of what can be solved the
+// difference is taken on the side that has an answer.
+func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
+	n := len(c.Readings) + len(c.Workings)
+	y := make([]float64, 4*n)
+	mid, up, down, variance := y[:n], y[n:2*n], y[2*n:3*n], y[3*n:]
+	if p := c.Solve(v, mid); p != nil {
+		return carried{}, p
+	}
+	for i := range v.x {
+		sd := v.u[i]
+		if v.state[i] == absent || sd == 0 {
+			continue
+		}
+		okUp, okDown := c.solveNear(v, i, sd, up), c.solveNear(v, i, -sd, down)
+		for j := range variance {
+			d := slope(mid[j], up[j], down[j], okUp, okDown)
+			variance[j] += float64(d * d)
+			if j == 0 && d != 0 {
+				r.Influence = append(r.Influence, Influence{Input: c.Inputs[i].Key, Effect: Number(math.Abs(d)), Quantity: c.Inputs[i].Quantity, SD: sd})
+			}
+		}
+		if !okUp && !okDown {
+			r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", c.Inputs[i].Named())
+		}
+	}
+	for i := range r.Influence {
+		e := float64(r.Influence[i].Effect)
+		r.Influence[i].Share = Number(float64(e*e) / variance[0])
+	}
+	return carried{mid, variance}, nil
+}
+
+// solveNear solves with input i moved by d, and tells whether it could.
+func (c *Calculator) solveNear(v Values, i int, d float64, out []float64) bool {
+	was := v.x[i]
+	v.nudge(i, d)
+	p := c.Solve(v, out)
+	v.shift[i] = 0
+	v.x[i] = was
+	v.fill()
+	return p == nil
+}
+
+// slope is the change of one number for one standard uncertainty.
+func slope(mid, up, down float64, okUp, okDown bool) float64 {
+	okUp = okUp && !math.IsNaN(up)
+	okDown = okDown && !math.IsNaN(down)
+	switch {
+	case math.IsNaN(mid):
+		return 0
+	case okUp && okDown:
+		return (up - down) / 2
+	case okUp:
+		return up - mid
+	case okDown:
+		return mid - down
+	}
+	return 0
+}

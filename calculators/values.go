@@ -1,0 +1,123 @@
+package calculators
+
+import (
+	"math"
+
+	"plumbline/calculators/measure"
+)
+
+// state tells how an input got its value.
+type state uint8
+
+const (
+	absent state = iota
+	given
+	guessed // given by the reader, but marked as an estimate
+	assumed
+)
+
+// Values are checked inputs in base units, as Solve and Explain see them.
+type Values struct {
+	inputs []Input
+	x      []float64 // the values
+	u      []float64 // their standard uncertainties
+	shift  []float64 // what uncertainty adds to each while it is carried through
+	state  []state
+	tables [][]Row // of list inputs
+	filled int     // inputs before this one have their value
+}
+
+// Row is one row of a list input; a cell that was left empty is NaN, and Name is
+// the row's name where the list has one.
+type Row struct {
+	Name  string
+	Line  int // line in what was typed, from 1
+	Cells []float64
+}
+
+// Of returns q's value, NaN if it has none. It panics when the calculator does
+// not declare q before use; a test runs every calculator over all its inputs.
+func (v Values) Of(q *measure.Quantity) float64 {
+	i := v.at(q)
+	if v.state[i] == absent {
+		return math.NaN()
+	}
+	return v.x[i]
+}
+
+// SD returns the standard uncertainty of q's value, 0 if it has none.
+func (v Values) SD(q *measure.Quantity) float64 { return v.u[v.at(q)] }
+
+// Has tells whether q has a value, given or assumed.
+func (v Values) Has(q *measure.Quantity) bool { return v.state[v.at(q)] != absent }
+
+// Given tells whether the reader gave q, as measured or as an estimate.
+func (v Values) Given(q *measure.Quantity) bool {
+	s := v.state[v.at(q)]
+	return s == given || s == guessed
+}
+
+// Guessed tells whether the reader's value of q is an estimate, not a measurement.
+func (v Values) Guessed(q *measure.Quantity) bool { return v.state[v.at(q)] == guessed }
+
+// Is tells whether the choice q was answered with key.
+func (v Values) Is(q *measure.Quantity, key string) bool { return v.Choice(q) == key }
+
+// Choice returns the key of q's answer, "" if it has none.
+func (v Values) Choice(q *measure.Quantity) string {
+	i := v.at(q)
+	if n := int(v.x[i]); v.state[i] != absent && n >= 0 && n < len(q.Choices) {
+		return q.Choices[n].Key
+	}
+	return ""
+}
+
+// Rows returns the rows of the list q.
+func (v Values) Rows(q *measure.Quantity) []Row { return v.tables[v.at(q)] }
+
+// With returns a copy of v in which q has the value x, for asking what a change
+// would do. Assumptions that rest on q follow it.
+func (v Values) With(q *measure.Quantity, x float64) Values {
+	i := v.at(q)
+	w := v
+	w.x = append([]float64(nil), v.x...)
+	w.shift = append([]float64(nil), v.shift...)
+	w.state = append([]state(nil), v.state...)
+	w.x[i], w.shift[i], w.state[i] = x, 0, given
+	w.fill()
+	return w
+}
+
+func (v Values) at(q *measure.Quantity) int {
+	for i := range v.inputs[:v.filled] {
+		if v.inputs[i].Quantity == q {
+			return i
+		}
+	}
+	panic("calculators: " + q.Key + " is not declared as an input, or only after the one that asks for it")
+}
+
+// fill asks every assumption anew and adds the shifts. Given values are left as
+// they are; read has put them in place.
+func (v *Values) fill() {
+	for i, in := range v.inputs {
+		v.filled = i
+		if v.state[i] == given || v.state[i] == guessed || in.Assume == nil {
+			continue
+		}
+		v.state[i] = absent
+		if a, ok := in.Assume(*v); ok {
+			v.state[i], v.x[i], v.u[i] = assumed, a.Value+v.shift[i], a.SD
+		}
+	}
+	v.filled = len(v.inputs)
+}
+
+// nudge moves input i by d and lets what rests on it follow.
+func (v *Values) nudge(i int, d float64) {
+	v.shift[i] = d
+	if v.state[i] != assumed {
+		v.x[i] += d
+	}
+	v.fill()
+}
