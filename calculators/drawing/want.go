@@ -1,0 +1,220 @@
+package drawing
+
+// want is a label that is still to be placed.
+type want struct {
+	role     Role
+	lines    []string
+	hw, hh   float64 // half its width and height, mm, with the room it keeps free
+	anchor   Point   // where a leader line would point
+	priority int
+	fixed    bool
+	first    int // its places are sheet.places[first:last], the likeliest first
+	last     int
+	chosen   place
+	cost     float64
+	placed   bool
+}
+
+// place is one place where a label could stand.
+type place struct {
+	at   Point // the middle of the label
+	u    Point // the direction its letters run in, a unit vector
+	cost float64
+	// A line leads from tail to tip where leads is true.
+	leads     bool
+	tail, tip Point
+}
+
+// level is the direction of text that is not turned.
+var level = Point{1, 0}
+
+// Room round a label, in heights of its letters: its line height is 1.2 and a
+// little is kept free at both ends.
+const (
+	lineHeight = 1.2
+	endRoom    = 0.2
+	labelGap   = 0.12
+)
+
+// newWant measures a label.
+func (s *sheet) newWant(role Role, priority int, text string, anchor Point) want {
+	if role == Hot {
+		priority += 100
+	}
+	broken, width := lines(text, role == Hot)
+	return want{
+		role: role, lines: broken, priority: priority, anchor: anchor,
+		hw:    (width/2 + endRoom) * s.em,
+		hh:    float64(len(broken)) * lineHeight / 2 * s.em,
+		first: len(s.places),
+	}
+}
+
+func (s *sheet) offer(at, u Point, cost float64) {
+	s.places = append(s.places, place{at: at, u: u, cost: cost})
+}
+
+// keep ends the list of a label's places.
+func (s *sheet) keep(w want) {
+	w.last = len(s.places)
+	s.wants = append(s.wants, w)
+}
+
+// support returns how far a level box reaches from its middle along d.
+func (w *want) support(d Point) float64 {
+	x, y := d.X*w.hw, d.Y*w.hh
+	return max(x, -x) + max(y, -y)
+}
+
+// wantAlong wants a label on the dimension line from p to q, which runs along
+// the unit vector d: along it, beside it, or past one of its ends.
+func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
+	middle := p.Along(q.Minus(p), 0.5)
+	w := s.newWant(role, priority, text, middle)
+	span := q.Minus(p).Length()
+	arrow := arrowLength * s.em
+	gap := labelGap * s.em
+	// Text is read from below or from the right, never upside down.
+	u := d
+	if u.X < -1e-9 || (u.X < 1e-9 && u.Y < 0) {
+		u = u.Times(-1)
+	}
+	above := u.Left()
+	room := span/2 - w.hw - 0.8*arrow
+	if room >= 0 {
+		for i, t := range [5]float64{0, -0.5, 0.5, -1, 1} {
+			at := middle.Along(u, t*room)
+			extra := 0.4 * float64((i+1)/2)
+			s.offer(at.Along(above, w.hh+gap), u, extra)
+			s.offer(at.Along(above, -w.hh-gap), u, 0.6+extra)
+		}
+	}
+	if u.Y > 0.5 || u.Y < -0.5 {
+		for i, t := range [5]float64{0, -0.22, 0.22, -0.4, 0.4} {
+			at := middle.Along(d, t*span)
+			extra := 1.2 + 0.4*float64((i+1)/2)
+			s.offer(at.Along(above, w.support(above)+gap), level, extra)
+			s.offer(at.Along(above, -w.support(above)-gap), level, extra+0.2)
+		}
+	}
+	if room < 0 {
+		s.offer(middle.Along(above, w.hh+gap), u, 1.5)
+		s.offer(middle.Along(above, -w.hh-gap), u, 2)
+	}
+	// Past the ends: the dimension line is drawn on to the number.
+	for i, end := range [2]Point{q, p} {
+		way := d
+		if i == 1 {
+			way = d.Times(-1)
+		}
+		tail := end
+		start := 0.0
+		if span < 2.6*arrow {
+			tail = end.Along(way, 2*arrow)
+			start = 2 * arrow
+		}
+		s.places = append(s.places, place{
+			at: end.Along(way, start+w.hw+gap), u: u, cost: 2.4 + 0.2*float64(i),
+			leads: true, tail: tail, tip: tail.Along(way, gap),
+		})
+		if way.Y > 0.3 || way.Y < -0.3 {
+			s.offer(end.Along(way, start+w.support(way)+gap), level, 2.2+0.2*float64(i))
+		}
+	}
+	s.keep(w)
+}
+
+// wantAtArc wants a label at an arc: outside it, inside it, or past its ends.
+func (s *sheet) wantAtArc(role Role, priority int, text string, vertex Point, radius, from, to float64) {
+	middle := vertex.Plus(Polar((from+to)/2, radius))
+	w := s.newWant(role, priority, text, middle)
+	gap := labelGap * s.em
+	span := to - from
+	for i, t := range [5]float64{0.5, 0.3, 0.7, 0.1, 0.9} {
+		d := Polar(from+float64(t*span), 1)
+		extra := 0.3 * float64((i+1)/2)
+		reach := w.support(d) + gap
+		s.offer(vertex.Along(d, radius+reach), level, extra)
+		if radius > 2*reach {
+			s.offer(vertex.Along(d, radius-reach), level, 0.5+extra)
+		}
+	}
+	turn := 2 * arrowLength * s.em / radius * 57.3
+	for i, angle := range [2]float64{to + turn, from - turn} {
+		d := Polar(angle, 1)
+		for j, beyond := range [2]float64{0, 0.6 * s.em} {
+			s.offer(vertex.Along(d, radius).Along(d, w.support(d)+gap+beyond), level, 1.5+0.2*float64(i)+float64(j))
+		}
+	}
+	s.keep(w)
+}
+
+// compass holds twelve directions, in the order in which they are tried.
+var compass = func() (d [12]Point) {
+	for i, angle := range [12]float64{0, 180, 90, 270, 30, 150, 330, 210, 60, 120, 300, 240} {
+		d[i] = Polar(angle, 1)
+	}
+	return d
+}()
+
+// wantAt wants a label beside a place.
+func (s *sheet) wantAt(m Label) {
+	w := s.newWant(m.Role, m.Priority, m.Text.Say(s.reader), m.At)
+	gap := labelGap * s.em
+	side := m.Side.Unit()
+	switch {
+	case m.Fixed:
+		w.fixed = true
+		at := m.At
+		if side != (Point{}) {
+			at = at.Along(side, w.support(side)+gap)
+		}
+		s.offer(at, level, 0)
+	case m.Leader:
+		w.lead(s, side, m.At, 1)
+	default:
+		if side != (Point{}) {
+			s.offer(m.At.Along(side, w.support(side)+gap), level, 0)
+			s.offer(m.At.Along(side, w.support(side)+0.6*s.em), level, 0.3)
+		}
+		for _, d := range compass {
+			cost := 0.5
+			if side != (Point{}) {
+				cost = 1.5 - d.Dot(side)
+			}
+			s.offer(m.At.Along(d, w.support(d)+gap), level, cost)
+		}
+	}
+	s.keep(w)
+}
+
+// lead offers places all round at growing distances, with a leader line back.
+func (w *want) lead(s *sheet, side, anchor Point, cost float64) {
+	for _, distance := range [5]float64{1, 2, 3.2, 5, 8} {
+		for i, d := range compass {
+			reach := distance*s.em + w.support(d)
+			at := anchor.Along(d, reach)
+			p := place{at: at, u: level, cost: cost + 0.55*distance + 0.02*float64(i), leads: true, tail: anchor}
+			if side != (Point{}) {
+				p.cost += 1.2 * (1 - d.Dot(side))
+			}
+			p.tip = w.edge(at, anchor)
+			s.places = append(s.places, p)
+		}
+	}
+}
+
+// edge returns where a leader line meets a level label: at the middle of an end,
+// or above or below where the label stands right over its anchor.
+func (w *want) edge(at, anchor Point) Point {
+	switch way := anchor.Minus(at); {
+	case way.X > w.hw:
+		return Point{at.X + w.hw, at.Y}
+	case way.X < -w.hw:
+		return Point{at.X - w.hw, at.Y}
+	case way.Y > 0:
+		return Point{anchor.X, at.Y + w.hh}
+	default:
+		return Point{anchor.X, at.Y - w.hh}
+	}
+}

@@ -1,0 +1,99 @@
+package drawing
+
+import (
+	"strings"
+	"unicode/utf8"
+)
+
+// advances are the widths of the printable ASCII characters in hundredths of
+// the letters' height, from space to ~. They are those of a wide sans serif, so
+// that a label has room whatever the reader's system font is.
+var advances = [95]uint8{
+	32, 41, 46, 84, 64, 95, 78, 28, 39, 39, 50, 84, 32, 37, 32, 34, // space to /
+	64, 64, 64, 64, 64, 64, 64, 64, 64, 64, 34, 34, 84, 84, 84, 54, // 0 to ?
+	100, 69, 69, 70, 77, 64, 58, 78, 76, 30, 30, 66, 56, 87, 75, 79, // @ to O
+	61, 79, 70, 64, 62, 74, 69, 99, 69, 62, 69, 39, 34, 39, 84, 50, // P to _
+	50, 62, 64, 55, 64, 62, 36, 64, 64, 28, 28, 58, 28, 98, 64, 62, // ` to o
+	64, 64, 42, 53, 40, 64, 60, 82, 60, 60, 53, 64, 34, 64, 84, // p to ~
+}
+
+// boldness is how much wider bold letters run.
+const boldness = 1.12
+
+// textWidth estimates how long a line of text runs, in heights of its letters.
+func textWidth(text string, bold bool) float64 {
+	hundredths := 0
+	for _, c := range text {
+		switch {
+		case c >= ' ' && c <= '~':
+			hundredths += int(advances[c-' '])
+		case c == '°':
+			hundredths += 50
+		case c >= 0x2e80:
+			hundredths += 105
+		case c >= 0x2000 && c < 0x200b, c == 0xa0:
+			hundredths += 60
+		case c >= 0x300 && c < 0x370: // combining marks stand over their letter
+		default:
+			hundredths += 84
+		}
+	}
+	if bold {
+		return float64(hundredths) / 100 * boldness
+	}
+	return float64(hundredths) / 100
+}
+
+// longestLine is how long a label runs before it is broken, in heights of its
+// letters: half of a figure's width.
+const longestLine = 15
+
+// lines breaks a label at its spaces into lines that are not too long where
+// that can be, and returns them with the longest one's width.
+func lines(text string, bold bool) ([]string, float64) {
+	whole := textWidth(text, bold)
+	if whole <= longestLine || !strings.Contains(text, " ") {
+		return []string{text}, whole
+	}
+	var broken []string
+	var widest float64
+	for text != "" {
+		end, at := len(text), 0
+		for {
+			next := strings.IndexByte(text[at:], ' ')
+			if next < 0 {
+				if at == 0 || textWidth(text, bold) <= longestLine {
+					end = len(text)
+				}
+				break
+			}
+			if at > 0 && textWidth(text[:at+next], bold) > longestLine {
+				break
+			}
+			end = at + next
+			at = end + 1
+		}
+		line := strings.Trim(text[:end], " ")
+		if line != "" {
+			broken = append(broken, line)
+			widest = max(widest, textWidth(line, bold))
+		}
+		text = strings.TrimLeft(text[end:], " ")
+	}
+	if len(broken) == 0 {
+		return []string{""}, 0
+	}
+	return broken, widest
+}
+
+// clean replaces what cannot stand in XML text: bytes that are not UTF-8, NUL
+// and other control characters, and code points that XML refuses.
+func clean(c rune, size int) (rune, bool) {
+	switch {
+	case c == utf8.RuneError && size <= 1,
+		c < ' ' && c != '\t' && c != '\n' && c != '\r',
+		c == 0xfffe, c == 0xffff:
+		return utf8.RuneError, false
+	}
+	return c, true
+}
