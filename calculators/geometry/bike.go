@@ -86,7 +86,7 @@ func (b Bike) AheadOfAxis(p Point) float64 { return p.Sub(b.AxisTop).Dot(b.AxisA
 // Ground returns the ground's height above the bottom bracket, in mm: negative.
 func (b Bike) Ground() float64 { return b.Rear.Y - b.RearRadius }
 
-// FrontContact and RearContact return where the wheels touch the ground.
+// FrontContact returns where the front wheel touches the ground.
 func (b Bike) FrontContact() Point { return Point{b.Front.X, b.Ground()} }
 
 // RearContact returns where the rear wheel touches the ground.

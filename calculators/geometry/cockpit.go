@@ -1,7 +1,5 @@
 package geometry
 
-import "math"
-
 // Cockpit is what sits on the steering axis above the head tube, in mm and
 // degrees.
 type Cockpit struct {
@@ -75,11 +73,4 @@ func SpacerVector(spacers, headAngle float64) Point {
 func SweepBack(length, sweep float64) float64 {
 	sin, _ := sincos(sweep)
 	return length * sin
-}
-
-// SeparationLevel returns how far apart two points are horizontally and
-// vertically, and straight, in mm.
-func SeparationLevel(p, q Point) (level, up, straight float64) {
-	d := q.Sub(p)
-	return math.Abs(d.X), d.Y, d.Length()
 }
