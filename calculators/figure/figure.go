@@ -1,0 +1,38 @@
+// Package figure is the bike and the rider as marks of a drawing: the only place
+// that knows both the models and package drawing.
+//
+// A calculator takes a Build (a solved bike with the parts that stand on it), a
+// Pose where a rider sits on it, draws both with Scene, and adds its own few
+// dimensions. Everything is to scale. What no chart states, such as how thick a
+// tube or a thigh is, is drawn in plain proportion and is never dimensioned.
+package figure
+
+import (
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/geometry"
+)
+
+// At is a model's point on the drawing.
+func At(p geometry.Point) drawing.Point { return drawing.Point{X: p.X, Y: p.Y} }
+
+// Scene returns the bike with the rider on it, from the back to the front:
+// far leg, bike, near limbs, ground, centre lines. A nil pose leaves the rider out.
+func Scene(b Build, p *Pose) []drawing.Mark {
+	marks := []drawing.Mark{GroundLine(b)}
+	if p != nil {
+		marks = append(marks, FarLeg(*p)...)
+	}
+	marks = append(marks, Bike(b)...)
+	if p != nil {
+		marks = append(marks, Rider(*p)...)
+	}
+	return marks
+}
+
+// Over returns the later build drawn in ink over the earlier one in thin soft
+// lines, both on one ground.
+func Over(before, after Build) []drawing.Mark {
+	marks := []drawing.Mark{GroundLine(after)}
+	marks = append(marks, Outline(before)...)
+	return append(marks, Bike(after)...)
+}
