@@ -1,0 +1,56 @@
+package measure
+
+import "slices"
+
+// all is every quantity in the order in which a record of them is shown: rider,
+// feet, frame, wheels, suspension, saddle, post, cockpit, posture, choices.
+var all = []*Quantity{
+	Stature, Mass, Inseam, TrochanterHeight, KneeHeight, TrunkLength, ArmLength, ArmSpan, ShoulderWidth,
+	ThighLength, ShankLength, HipWidth, SitBoneWidth, HandLength, FingerLength, PushUpWidth, LegDifference,
+
+	FootLength, OtherFoot, HeelToBallInner, HeelToBallOuter, CleatBehindBall, PedalHeight, SoleHeight,
+	QFactor, FootOffset, PedalWidth, PedalThickness, PedalSpacer, CleatShift, ToeOut, ShoeSize,
+
+	Reach, Stack, HeadAngle, SeatAngle, SeatAngleHeight, SeatTubeAngle, SeatTubeLength, StandOver,
+	HeadTubeLength, LowerHeadset, ForkLength, ForkOffset, Chainstay, BBDrop, BBHeight, Wheelbase,
+	FrontCentre, BBToHeadTube, RearAxleToHeadTube, FrontAxleHeight, RearAxleHeight, BikeMass, Load, Sizes,
+	NewForkLength, NewForkOffset, NewFrontRim, NewRearRim, NewFrontTyre, NewRearTyre, AngleHeadset, HeadsetPivot,
+	NewReach, NewStack, NewHeadAngle, NewSeatAngle, NewSeatAngleHeight, NewSeatTubeAngle, NewCrankLength,
+	NewPedalHeight, NewSoleHeight, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep,
+
+	FrontRim, RearRim, FrontTyre, RearTyre, FrontRadius, RearRadius, CrankLength,
+
+	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight,
+
+	SaddleHeight, SaddleNose, SaddleSetback, NoseSetback, SaddleFloor, SaddleStack, SaddleTilt, RailShift, TargetKnee,
+
+	TravelPost, PostLength, PostHead, PostCollar, PostOffset, InsertionPost, InsertionFrame, FreeDepth,
+
+	StemLength, StemAngle, StemClampHeight, Spacers, SpacersAbove, SpacersLimit, SteererLength, HeadsetHeight,
+	BarRise, BarSweep, BackSweep, BarRoll, BarWidth, BarLimit, BarStraight, ControlsWidth, GripLength,
+	GripX, GripY, GripFloor, NoseToGrip, LeverReach, LeverLength, LeverInset, LeverAngle, MoveX, MoveY,
+
+	TrunkAngle, ElbowBend, StandingKnee,
+
+	First, Second, Third,
+
+	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, SizeSystem, Wanted,
+}
+
+// byKey finds a quantity without walking the list. It is only looked up in,
+// never ranged over.
+var byKey = index(all)
+
+func index(list []*Quantity) map[string]*Quantity {
+	m := make(map[string]*Quantity, len(list))
+	for _, q := range list {
+		m[q.Key] = q
+	}
+	return m
+}
+
+// All returns every quantity, in the order in which people fill them in.
+func All() []*Quantity { return slices.Clone(all) }
+
+// Named returns the quantity with that key, or nil.
+func Named(key string) *Quantity { return byKey[key] }
