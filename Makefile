@@ -1,0 +1,38 @@
+# Plumbline. "make" alone prints the targets.
+
+GUIDE  ?=
+OUT    ?= public
+GO     ?= go
+
+.DEFAULT_GOAL := help
+.PHONY: help guide preview test check bench picture engine judges browser
+
+help: ## print this list
+	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-9s %s\n", $$1, $$2}'
+
+engine:
+	@$(GO) generate ./wasm
+
+guide: engine ## build the engine and publish the guide into public/ (GUIDE=folder lays your own over it)
+	@$(GO) run ./cmd/plumbline publish $(GUIDE) -o $(OUT)
+
+preview: engine ## show the guide on this machine and publish again at every save (GUIDE=folder)
+	@$(GO) run ./cmd/plumbline preview $(GUIDE)
+
+browser:
+	@.ci/browser
+
+judges:
+	@.ci/judges
+
+test: browser judges engine ## run every test, the browser's and WebAssembly's included
+	@.ci/test
+
+check: ## what the build server runs: formatting, vet, lint of pages and scripts, then test
+	@.ci/check
+
+bench: engine ## measure speed and size against the figures in DEVELOPERS.md
+	@.ci/bench
+
+picture: engine ## make the README's picture of a published page anew
+	@.ci/picture

@@ -1,0 +1,40 @@
+package calculators
+
+import "math/rand/v2"
+
+// Trials draws every uncertain input from a normal distribution with its own
+// standard uncertainty, n times, and returns what Solve makes of each: one slice
+// a reading. It is the Monte Carlo method of JCGM 101:2008, clause 7.
+func (c *Calculator) Trials(typed []Pair, n int, seed uint64) ([][]float64, []Problem) {
+	v, _, problems := c.read(typed, nil)
+	if problems != nil {
+		return nil, problems
+	}
+	v.fill()
+	rng := rand.New(rand.NewPCG(seed, 0x1F123BB5))
+	at, sd := append([]float64(nil), v.x...), append([]float64(nil), v.u...)
+	out := make([]float64, len(c.Readings)+len(c.Workings))
+	trials := make([][]float64, len(c.Readings))
+	for j := range trials {
+		trials[j] = make([]float64, 0, n)
+	}
+	for range n {
+		for i := range v.x {
+			if v.state[i] == absent || sd[i] == 0 {
+				continue
+			}
+			v.shift[i] = sd[i] * rng.NormFloat64()
+			if v.state[i] != assumed {
+				v.x[i] = at[i] + v.shift[i]
+			}
+		}
+		v.fill()
+		if c.Solve(v, out) != nil {
+			continue
+		}
+		for j := range trials {
+			trials[j] = append(trials[j], out[j])
+		}
+	}
+	return trials, nil
+}

@@ -1,0 +1,151 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"slices"
+	"strings"
+
+	"plumbline/calculators"
+	"plumbline/calculators/catalog"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// calc is "plumbline calc".
+type calc struct {
+	Name   string   `arg:"" optional:"" help:"The calculator, for example saddle-height."`
+	Values []string `arg:"" optional:"" placeholder:"key=value" help:"Inputs, for example inseam=830, inseam=83cm, 'inseam=32 3/4 in', inseam=830±3. A bare number is in mm, degrees, kg or percent. A list is read from a file: sizes=@sizes.csv."`
+	JSON   bool     `help:"Print the whole answer as JSON, in base units at full precision."`
+	Units  string   `enum:"mm,cm,in" default:"mm" help:"Print lengths in mm, cm or in."`
+}
+
+// Run answers one calculator, or lists them.
+func (c *calc) Run(s streams) error {
+	if c.Name == "" {
+		list(s)
+		return nil
+	}
+	calculator, err := named(c.Name)
+	if err != nil {
+		return err
+	}
+	pairs, problems := c.pairs(calculator)
+	var result *calculators.Result
+	if problems == nil {
+		result, problems = calculator.Run(pairs, nil)
+	}
+	if problems != nil {
+		return c.fail(s, problems)
+	}
+	if c.JSON {
+		return writeJSON(s.out, result)
+	}
+	report{s.out, &words.Reader{Units: c.Units}}.result(calculator, result)
+	return nil
+}
+
+// named finds a calculator, or says which name was meant.
+func named(name string) (*calculators.Calculator, error) {
+	if c := catalog.Named(name); c != nil {
+		return c, nil
+	}
+	var names []string
+	for _, c := range catalog.All() {
+		names = append(names, c.Name)
+	}
+	hint := "The calculators are " + strings.Join(names, ", ") + "."
+	if near := nearest(name, names); near != "" {
+		hint = "Did you mean " + near + "?"
+	}
+	return nil, refusal{statusUsage, fmt.Sprintf("there is no calculator %q. %s", name, hint)}
+}
+
+// pairs splits the arguments into keys and what was typed for them. A key that
+// the calculator does not have is a slip here, where somebody typed it; in a
+// measurement record it is somebody else's number.
+func (c *calc) pairs(calculator *calculators.Calculator) (pairs []calculators.Pair, problems []calculators.Problem) {
+	var keys []string
+	for _, in := range calculator.Inputs {
+		keys = append(keys, in.Key)
+	}
+	for _, v := range c.Values {
+		key, typed, ok := strings.Cut(v, "=")
+		key = strings.TrimSpace(key)
+		at := slices.Index(keys, key)
+		switch {
+		case !ok:
+			problems = append(problems, calculators.Problem{Text: words.Of("“{0}” is not of the form key=value.", measure.Quoted(v))})
+		case at < 0:
+			problems = append(problems, calculators.Problem{Input: key, Text: unknown(calculator.Name, key, keys)})
+		default:
+			typed, why := fromFile(&calculator.Inputs[at], typed)
+			if !why.None() {
+				problems = append(problems, calculators.Problem{Input: key, Text: why})
+			}
+			pairs = append(pairs, calculators.Pair{Key: key, Typed: typed})
+		}
+	}
+	return pairs, problems
+}
+
+func unknown(name, key string, keys []string) words.Text {
+	if near := nearest(key, keys); near != "" {
+		return words.Of("{0} has no input “{1}”. Did you mean {2}?", words.Name(name), measure.Quoted(key), words.Name(near))
+	}
+	return words.Of("{0} has no input “{1}”. Its inputs are {2}.", words.Name(name), measure.Quoted(key), words.Name(strings.Join(keys, ", ")))
+}
+
+// fromFile reads a list input given as @file.
+func fromFile(in *calculators.Input, typed string) (string, words.Text) {
+	file, ok := strings.CutPrefix(typed, "@")
+	if !ok || in.Is() != measure.List {
+		return typed, words.Text{}
+	}
+	b, err := os.ReadFile(file)
+	if err != nil {
+		return "", words.Of("The file cannot be read: {0}", words.Name(err.Error()))
+	}
+	return string(b), words.Text{}
+}
+
+// fail prints every problem at once and answers with the status.
+func (c *calc) fail(s streams, problems []calculators.Problem) error {
+	status := statusNo
+	for _, p := range problems {
+		if p.Input != "" || len(problems) > 1 {
+			status = statusUsage
+		}
+	}
+	if c.JSON {
+		if err := writeJSON(s.out, map[string]any{"errors": problems}); err != nil {
+			return err
+		}
+		return refusal{status: statusUsage}
+	}
+	var b strings.Builder
+	for _, p := range problems {
+		if b.Len() > 0 {
+			b.WriteString("\nplumbline: ")
+		}
+		if p.Input != "" {
+			b.WriteString(p.Input + ": ")
+		}
+		b.WriteString(p.Text.Say(nil))
+	}
+	fmt.Fprintf(&b, "\nSee plumbline calc %s --help.", c.Name)
+	return refusal{status, b.String()}
+}
+
+// list prints every calculator with its question.
+func list(s streams) {
+	section := calculators.Section("")
+	for _, c := range catalog.All() {
+		if c.Section != section {
+			section = c.Section
+			fmt.Fprintf(s.out, "%s\n", strings.ToUpper(string(section[:1]))+string(section[1:]))
+		}
+		fmt.Fprintf(s.out, "  %-22s %s\n", c.Name, c.Question)
+	}
+	fmt.Fprintln(s.out, "\nplumbline calc NAME --help explains a calculator's inputs and how to measure them.")
+}

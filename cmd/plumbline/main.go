@@ -1,0 +1,112 @@
+// Command plumbline builds the fit guide and answers its calculators in a
+// terminal. See "plumbline --help".
+//
+// Exit status: 0 when all went well, 1 when the content or the computation said
+// no, 2 for a wrong call or an input that cannot be read.
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/alecthomas/kong"
+)
+
+// The exit statuses.
+const (
+	statusDone  = 0
+	statusNo    = 1 // content or computation said no
+	statusUsage = 2 // wrong call or unreadable input
+)
+
+// commands is the whole command line.
+type commands struct {
+	Publish publish `cmd:"" help:"Build the guide, or your own folder laid over it, into a folder for a web server."`
+	Preview preview `cmd:"" help:"Show the guide on this machine and publish it again whenever a file is saved."`
+	Calc    calc    `cmd:"" help:"Answer one calculator; alone, list them all."`
+}
+
+// streams is where a command reads and writes.
+type streams struct {
+	out, err io.Writer
+}
+
+// refusal is an error whose text has already been shown, or that is shown as it
+// is, with the exit status that belongs to it.
+type refusal struct {
+	status int
+	text   string // empty: everything has been said
+}
+
+func (r refusal) Error() string { return r.text }
+
+func main() { os.Exit(run(os.Args[1:], streams{os.Stdout, os.Stderr})) }
+
+// run parses and carries out one command line and returns the exit status.
+func run(args []string, s streams) int {
+	if name, ok := helpWanted(args); ok {
+		return finish(explain(s, name), s)
+	}
+	var c commands
+	exited := -1
+	parser, err := kong.New(&c,
+		kong.Name("plumbline"),
+		kong.Description("A mountain-bike fit guide that computes: publish it under your own name, or ask one calculator here."),
+		kong.UsageOnError(),
+		kong.Writers(s.out, s.err),
+		kong.Exit(func(status int) { exited = status }),
+		kong.BindTo(s.out, (*io.Writer)(nil)),
+		kong.Bind(s),
+	)
+	if err != nil {
+		panic(err) // the declaration above is wrong; no argument can cause it
+	}
+	if len(args) == 0 {
+		args = []string{"--help"}
+	}
+	ctx, err := parser.Parse(args)
+	if exited >= 0 {
+		return statusDone // --help has printed and wants to leave
+	}
+	if err != nil {
+		fmt.Fprintf(s.err, "plumbline: %v\nSee plumbline --help.\n", err)
+		return statusUsage
+	}
+	return finish(ctx.Run(s), s)
+}
+
+// finish says what went wrong, if anything, and turns it into a status.
+func finish(err error, s streams) int {
+	if err == nil {
+		return statusDone
+	}
+	status := statusNo
+	var r refusal
+	if errors.As(err, &r) {
+		status = r.status
+	}
+	if text := strings.TrimRight(err.Error(), "\n"); text != "" {
+		fmt.Fprintln(s.err, "plumbline: "+text)
+	}
+	return status
+}
+
+// helpWanted tells whether a calculator is to be explained, which the parser
+// cannot do: its help knows flags, not inputs.
+func helpWanted(args []string) (name string, ok bool) {
+	if len(args) < 2 || args[0] != "calc" {
+		return "", false
+	}
+	for _, a := range args[1:] {
+		switch {
+		case a == "--help" || a == "-h":
+			ok = true
+		case name == "" && !strings.HasPrefix(a, "-"):
+			name = a
+		}
+	}
+	return name, ok && name != ""
+}
