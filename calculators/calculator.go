@@ -91,6 +91,7 @@ type Measured struct {
 	Folded  bool   // shown in the table below the headline readings
 	Finer   int    // decimals beyond the unit's usual ones, for people
 	Feeds   *measure.Quantity
+	Guess   bool // what it feeds counts as an estimate, not as measured
 }
 
 // Standing is a figure that belongs to no calculator, such as how a length is

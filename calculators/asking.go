@@ -1,0 +1,41 @@
+package calculators
+
+import (
+	"math"
+
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// Assumptions tells, for each input in order, what stands in for it if it is
+// left empty, given what was typed so far. An input that has nothing to offer
+// yet has the value NaN. What cannot be read counts as not typed.
+func (c *Calculator) Assumptions(typed []Pair, in *words.Reader) []Assumption {
+	offers := make([]Assumption, len(c.Inputs))
+	v, _, problems := c.read(typed, in)
+	for i := range v.state {
+		for _, p := range problems {
+			if p.Input == c.Inputs[i].Key {
+				v.state[i] = absent
+			}
+		}
+	}
+	v.fill()
+	for i, input := range c.Inputs {
+		offers[i].Value = math.NaN()
+		if input.Assume == nil {
+			continue
+		}
+		v.filled = i
+		if a, ok := input.Assume(v); ok {
+			offers[i] = a
+		}
+	}
+	return offers
+}
+
+// Rows reads a list input as Run does and tells whether all of it could be read.
+func Rows(q *measure.Quantity, typed string, in *words.Reader) ([]Row, bool) {
+	rows, why := readList(q, typed, in)
+	return rows, len(why) == 0 && len(rows) > 0
+}
