@@ -40,9 +40,9 @@ func weigh(role Role, pen Pen, fill Fill) float64 {
 	case role == Soft && pen == Thin:
 		return 1.5
 	case pen == Thin:
-		return 4
-	default:
 		return 3
+	default:
+		return 2.5
 	}
 }
 

@@ -194,7 +194,7 @@ func (w *want) lead(s *sheet, side, anchor Point, cost float64) {
 		for i, d := range compass {
 			reach := distance*s.em + w.support(d)
 			at := anchor.Along(d, reach)
-			p := place{at: at, u: level, cost: cost + 0.55*distance + 0.02*float64(i), leads: true, tail: anchor}
+			p := place{at: at, u: level, cost: cost + 0.8*distance + 0.02*float64(i), leads: true, tail: anchor}
 			if side != (Point{}) {
 				p.cost += 1.2 * (1 - d.Dot(side))
 			}

@@ -16,15 +16,16 @@ import (
 func At(p geometry.Point) drawing.Point { return drawing.Point{X: p.X, Y: p.Y} }
 
 // Scene returns the bike with the rider on it, from the back to the front:
-// far leg, bike, near limbs, ground, centre lines. A nil pose leaves the rider out.
+// ground, far leg, trunk, bike, near limbs with the axes of the body. A nil pose leaves the rider out.
 func Scene(b Build, p *Pose) []drawing.Mark {
 	marks := []drawing.Mark{GroundLine(b)}
 	if p != nil {
 		marks = append(marks, FarLeg(*p)...)
+		marks = append(marks, Torso(*p)...)
 	}
 	marks = append(marks, Bike(b)...)
 	if p != nil {
-		marks = append(marks, Rider(*p)...)
+		marks = append(marks, Limbs(*p)...)
 	}
 	return marks
 }

@@ -20,8 +20,8 @@ var (
 		{0.58, 0.078, 0.112}, {0.78, 0.066, 0.082}, {0.94, 0.066, 0.074}, {1.05, 0.05, 0.06},
 	}
 	trunkForm = []station{
-		{-0.16, 0.12, 0.05}, {-0.06, 0.22, 0.15}, {0.08, 0.245, 0.175}, {0.24, 0.20, 0.185}, {0.40, 0.19, 0.18},
-		{0.58, 0.225, 0.175}, {0.76, 0.235, 0.165}, {0.92, 0.19, 0.13}, {1.04, 0.12, 0.10}, {1.12, 0.04, 0.06},
+		{-0.13, 0.13, 0.03}, {-0.05, 0.215, 0.15}, {0.07, 0.235, 0.18}, {0.22, 0.21, 0.195}, {0.38, 0.198, 0.19},
+		{0.56, 0.215, 0.185}, {0.74, 0.225, 0.175}, {0.90, 0.19, 0.14}, {1.03, 0.12, 0.10}, {1.10, 0.05, 0.06},
 	}
 	upperArmForm = []station{
 		{-0.17, 0.06, 0.06}, {-0.06, 0.165, 0.155}, {0.15, 0.18, 0.165}, {0.42, 0.155, 0.15}, {0.70, 0.125, 0.125},
@@ -64,22 +64,28 @@ func FarLeg(p Pose) []drawing.Mark {
 		return nil
 	}
 	return []drawing.Mark{
-		shoe(drawing.Thin, drawing.Sheet, p.FarHeel, p.FarToe, p.Sole),
-		form(drawing.Thin, drawing.Sheet, p.FarKnee, p.FarAnkle, shankForm),
-		form(drawing.Thin, drawing.Sheet, p.Hip, p.FarKnee, thighForm),
+		shoe(drawing.Thin, drawing.Wash, p.FarHeel, p.FarToe, p.Sole),
+		form(drawing.Thin, drawing.Wash, p.FarKnee, p.FarAnkle, shankForm),
+		form(drawing.Thin, drawing.Wash, p.Hip, p.FarKnee, thighForm),
 	}
 }
 
-// Rider returns the near side of the rider: hatched outlines, then their axes,
-// then a small cross at every joint.
-func Rider(p Pose) []drawing.Mark {
-	var m []drawing.Mark
-	if known(p.Hip, p.Shoulder) {
-		if known(p.Head) {
-			m = append(m, head(p)...)
-		}
-		m = append(m, form(drawing.Wide, drawing.Hatch, p.Hip, p.Shoulder, trunkForm))
+// Torso returns trunk, neck and head, which lie behind saddle and post.
+func Torso(p Pose) []drawing.Mark {
+	if !known(p.Hip, p.Shoulder) {
+		return nil
 	}
+	var m []drawing.Mark
+	if known(p.Head) {
+		m = append(m, head(p)...)
+	}
+	return append(m, form(drawing.Wide, drawing.Hatch, p.Hip, p.Shoulder, trunkForm))
+}
+
+// Limbs returns the near leg and arm as hatched outlines, then the axes of all
+// segments, then a small cross at every joint.
+func Limbs(p Pose) []drawing.Mark {
+	var m []drawing.Mark
 	if known(p.Knee, p.Ankle, p.Heel, p.Toe) {
 		m = append(m,
 			shoe(drawing.Wide, drawing.Wash, p.Heel, p.Toe, p.Sole),
