@@ -48,6 +48,17 @@ func (v Values) Of(q *measure.Quantity) float64 {
 // SD returns the standard uncertainty of q's value, 0 if it has none.
 func (v Values) SD(q *measure.Quantity) float64 { return v.u[v.at(q)] }
 
+// Declares tells whether the calculator has q as an input at all, for code that
+// serves several calculators.
+func (v Values) Declares(q *measure.Quantity) bool {
+	for i := range v.inputs[:v.filled] {
+		if v.inputs[i].Quantity == q {
+			return true
+		}
+	}
+	return false
+}
+
 // Has tells whether q has a value, given or assumed.
 func (v Values) Has(q *measure.Quantity) bool { return v.state[v.at(q)] != absent }
 
@@ -79,13 +90,29 @@ func (v Values) Rows(q *measure.Quantity) []Row { return v.tables[v.at(q)] }
 // would do. Assumptions that rest on q follow it.
 func (v Values) With(q *measure.Quantity, x float64) Values {
 	i := v.at(q)
-	w := v
-	w.x = append([]float64(nil), v.x...)
-	w.shift = append([]float64(nil), v.shift...)
-	w.state = append([]state(nil), v.state...)
+	w := v.copied()
 	w.x[i], w.shift[i], w.state[i] = x, 0, given
 	w.fill()
 	return w
+}
+
+// Shifted returns a copy of v in which q is off by d, as uncertainty would have
+// it: an assumed value stays assumed.
+func (v Values) Shifted(q *measure.Quantity, d float64) Values {
+	w := v.copied()
+	w.nudge(v.at(q), d)
+	return w
+}
+
+func (v Values) copied() Values {
+	n := len(v.x)
+	f := make([]float64, 3*n)
+	copy(f, v.x)
+	copy(f[n:], v.u)
+	copy(f[2*n:], v.shift)
+	v.x, v.u, v.shift = f[:n:n], f[n:2*n:2*n], f[2*n:]
+	v.state = append([]state(nil), v.state...)
+	return v
 }
 
 func (v Values) at(q *measure.Quantity) int {

@@ -1,0 +1,42 @@
+// Package catalog is the one list of all calculators and standing figures, in
+// guide order.
+package catalog
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/saddle"
+)
+
+// calculators in guide order.
+var all = []*calculators.Calculator{
+	saddle.Height,
+}
+
+// figures that belong to no calculator.
+var figures = []*calculators.Standing{}
+
+// All returns the calculators in guide order.
+func All() []*calculators.Calculator { return all }
+
+// Figures returns the standing figures in guide order.
+func Figures() []*calculators.Standing { return figures }
+
+// Named returns the calculator of that name, or nil.
+func Named(name string) *calculators.Calculator {
+	for _, c := range all {
+		if c.Name == name {
+			return c
+		}
+	}
+	return nil
+}
+
+// Figure returns the standing figure of that name, or nil.
+func Figure(name string) *calculators.Standing {
+	for _, f := range figures {
+		if f.Name == name {
+			return f
+		}
+	}
+	return nil
+}
