@@ -1,0 +1,191 @@
+package panel
+
+import (
+	"strconv"
+	"strings"
+
+	"plumbline/calculators"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// Ask is one question of a page: a calculator and what its reader has given.
+type Ask struct {
+	Name  string // the calculator
+	Place string // the bench's place in its page
+
+	// Record is the reader's record as it stands in the address: form-urlencoded
+	// pairs in base units, with estimated=KEY for values that are estimates and
+	// from=KEY.CALCULATOR for values taken from another calculator.
+	Record string
+
+	// Query is what was typed in the form since: form-urlencoded pairs that go
+	// before the record's. An empty value empties the field.
+	Query string
+
+	Bare  string // units of bare numbers in Query: mm, cm or in; "" is mm
+	Units string // units to read in: mm, cm or in; "" is mm
+	Whole bool   // also return the form, with its values in Units
+}
+
+// Reply is what the page puts in place.
+type Reply struct {
+	HTML    string // the drawing and the answer
+	Form    string // what stands inside the form's fieldset, if Whole was asked
+	Example bool   // HTML is the worked example's: nothing own could be computed
+	Spoken  string // one sentence for a live region; "" at the example
+
+	// Waiting names what is still to be typed before an own answer, "" if nothing.
+	Waiting string
+
+	Problems []calculators.Problem
+	// Record is every input that could be read, in base units.
+	Record []calculators.Pair
+}
+
+// Answer runs the named calculator of list. It takes any text.
+func Answer(list []*calculators.Calculator, a Ask) Reply {
+	c := named(list, a.Name)
+	if c == nil {
+		return Reply{Problems: []calculators.Problem{{Text: words.Of("There is no calculator “{0}”.", measure.Quoted(a.Name))}}}
+	}
+	bare, units := reader(a.Bare), reader(a.Units)
+	entries, whole := entriesOf(c, a)
+	var reply Reply
+	own := false
+	for i, in := range c.Inputs {
+		e := &entries[i]
+		if e.typed == "" {
+			continue
+		}
+		own = true
+		from := bare
+		if e.base {
+			from = nil
+		}
+		value, ok := canonical(in.Quantity, e.typed, from)
+		if e.unread = !ok; ok {
+			reply.Record = append(reply.Record, calculators.Pair{Key: in.Key, Typed: value, Estimated: e.estimated})
+		}
+		if e.shown = e.typed; ok && (e.base || a.Bare != a.Units) {
+			e.shown = show(in.Quantity, e.typed, from, units)
+		}
+	}
+	result, problems := c.Run(pairsOf(c, entries, bare), bare)
+	if !whole {
+		problems = append(problems, calculators.Problem{Text: words.Of("What was typed is too long: more than {0} characters. Shorten the longest field.", words.Name(strconv.Itoa(longestQuery)))})
+	}
+	reply.Waiting = waiting(c, problems, units)
+	reply.Problems = problems
+	w := newWriter(c, a.Place, units, benchSize)
+	if !own || problems != nil {
+		reply.Example = true
+		if result, _ = c.Run(Example(c), nil); result == nil {
+			w.raw(`<div class="drawing none"></div><div class="answer"></div>`)
+		}
+	}
+	if result != nil {
+		w.figure(result)
+		w.answer(result, reply.Example)
+		if !reply.Example {
+			reply.Spoken = spoken(result, units)
+		}
+	}
+	reply.HTML = w.String()
+	if a.Whole {
+		f := newWriter(c, a.Place, units, benchSize/3)
+		f.form(entries, list, false)
+		reply.Form = f.String()
+	}
+	return reply
+}
+
+// reader reads English in the named units, millimetres if there are none such.
+func reader(units string) *words.Reader {
+	switch units {
+	case measure.Cm.Symbol, measure.Inch.Symbol:
+		return &words.Reader{Units: units}
+	}
+	return &words.Reader{Units: measure.Mm.Symbol}
+}
+
+// entriesOf lays what was typed over the record, input by input.
+func entriesOf(c *calculators.Calculator, a Ask) ([]entry, bool) {
+	entries := make([]entry, len(c.Inputs))
+	record, all := decode(a.Record)
+	typed, whole := decode(a.Query)
+	for _, p := range record {
+		switch key, calculator, _ := strings.Cut(p.Typed, "."); p.Key {
+		case "estimated":
+			if i := at(c, key); i >= 0 {
+				entries[i].estimated = true
+			}
+		case "from":
+			if i := at(c, key); i >= 0 {
+				entries[i].from = calculator
+			}
+		default:
+			if i := at(c, p.Key); i >= 0 {
+				entries[i].typed, entries[i].base = strings.TrimSpace(p.Typed), true
+			}
+		}
+	}
+	for _, p := range typed {
+		if i := at(c, p.Key); i >= 0 {
+			entries[i] = entry{typed: strings.TrimSpace(p.Typed)}
+		}
+	}
+	return entries, all && whole
+}
+
+// at returns the place of the input with that key, −1 if c has none.
+func at(c *calculators.Calculator, key string) int {
+	for i, in := range c.Inputs {
+		if in.Key == key {
+			return i
+		}
+	}
+	return -1
+}
+
+// pairsOf makes of the entries what Run reads, with bare numbers in the units of
+// bare.
+func pairsOf(c *calculators.Calculator, entries []entry, bare *words.Reader) []calculators.Pair {
+	pairs := make([]calculators.Pair, 0, len(entries))
+	for i, e := range entries {
+		if e.typed == "" {
+			continue
+		}
+		if e.base {
+			e.typed = inUnits(c.Inputs[i].Quantity, e.typed, bare)
+		}
+		pairs = append(pairs, calculators.Pair{Key: c.Inputs[i].Key, Typed: e.typed, Estimated: e.estimated})
+	}
+	return pairs
+}
+
+// waiting names the inputs that are needed and empty.
+func waiting(c *calculators.Calculator, problems []calculators.Problem, r *words.Reader) string {
+	var missing words.List
+	for _, p := range problems {
+		if i := at(c, p.Input); p.Needed && i >= 0 {
+			missing = append(missing, words.Of(c.Inputs[i].Label))
+		}
+	}
+	if missing == nil {
+		return ""
+	}
+	return words.Of("Still needed: {0}.", missing).Say(r)
+}
+
+// spoken says the headline reading in one sentence.
+func spoken(result *calculators.Result, r *words.Reader) string {
+	x := &result.Readings[0]
+	switch {
+	case !x.Exists():
+		return words.Of("{0}: no answer. {1}", x.Label, x.Meaning).Say(r)
+	case margin(x) == 0:
+		return words.Of("{0}: {1}.", x.Label, x.Amount()).Say(r)
+	}
+	return words.Of("{0}: {1}, plus or minus {2}.", x.Label, x.Amount(), words.Name(marginWithUnit(x, r))).Say(r)
+}

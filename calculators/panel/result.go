@@ -1,0 +1,156 @@
+package panel
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// answer writes everything below the board.
+func (w *writer) answer(result *calculators.Result, example bool) {
+	w.raw(`<div class="answer"><p class="whose">`)
+	switch {
+	case !example:
+		w.say("Your numbers")
+	case w.c.Scenario == "":
+		w.say("Worked example")
+	default:
+		w.say("Worked example: {0}", words.Of(w.c.Scenario))
+	}
+	w.raw(`</p><dl class="readings">`)
+	folded := false
+	for i := range result.Readings {
+		if x := &result.Readings[i]; x.Measured.Folded {
+			folded = true
+		} else {
+			w.reading(x, example)
+		}
+	}
+	w.influence(result)
+	w.raw(`</dl>`)
+	if folded {
+		w.foldedReadings(result, example)
+	}
+	for i := range result.Tables {
+		w.table(&result.Tables[i])
+	}
+	w.notes(result)
+	w.cautions(result)
+	w.sources()
+	w.raw(`</div>`)
+}
+
+// reading writes a headline reading: the number never without unit, ±, what it
+// is measured between, and one sentence of meaning.
+func (w *writer) reading(x *calculators.Reading, example bool) {
+	w.raw(`<div class="reading"><dt>`).said(x.Label).raw(`</dt><dd class="value"><b>`).text(x.Amount().Number(w.r)).raw(`</b> <span>`)
+	unit := x.Measured.Unit.ReadIn(w.r)
+	switch {
+	case !x.Exists():
+	case margin(x) > 0:
+		w.raw(`± `).text(marginWithUnit(x, w.r)).raw(`</span> <small>`)
+		if example {
+			w.say("from these measurements")
+		} else {
+			w.say("from your measurements")
+		}
+		w.raw(`</small><span>`)
+	default:
+		w.text(unit.Mark())
+	}
+	w.raw(`</span></dd>`)
+	if !x.Between.None() {
+		w.raw(`<dd class="between">`).said(x.Between).raw(`</dd>`)
+	}
+	if !x.Meaning.None() {
+		w.raw(`<dd class="meaning">`).said(x.Meaning).raw(`</dd>`)
+	}
+	if low, high, ok := spread(x); ok {
+		w.raw(`<dd class="range">`).say("Range {0} to {1}", words.Name(low.Number(w.r)), high).raw(`</dd>`)
+	}
+	w.use(x, example)
+	w.raw(`</div>`)
+}
+
+// margin is the ± of a reading, 0 where it has none.
+func margin(x *calculators.Reading) float64 {
+	if u := float64(x.Uncertainty); x.Exists() && u > 0 && !math.IsInf(u, 0) {
+		return u
+	}
+	return 0
+}
+
+func marginWithUnit(x *calculators.Reading, r *words.Reader) string {
+	return measure.WithUnit(x.Margin().Margin(r), x.Measured.Unit.ReadIn(r))
+}
+
+// spread returns the low and high end of a reading where it has them.
+func spread(x *calculators.Reading) (low, high measure.Amount, ok bool) {
+	l, h := float64(x.Low), float64(x.High)
+	ok = x.Exists() && !(l == 0 && h == 0) && l-l == 0 && h-h == 0
+	low = measure.Amount{Value: l, Unit: x.Measured.Unit, Extra: x.Measured.Finer}
+	high = measure.Amount{Value: h, Unit: x.Measured.Unit, Extra: x.Measured.Finer}
+	return low, high, ok
+}
+
+// use writes the button that puts a reading into the record. Only the reader's
+// own results have one: an example's numbers never mix with theirs. A ± goes
+// along as one standard deviation, as if it had been typed.
+func (w *writer) use(x *calculators.Reading, example bool) {
+	q := x.Measured.Feeds
+	v := float64(x.Value)
+	if example || q == nil || !x.Exists() || q.Unit.Kind != x.Measured.Unit.Kind || !q.Possible(v) {
+		return
+	}
+	value := decimals(v, 2)
+	if u := margin(x); u > 0 {
+		value += "±" + decimals(math.Max(u/2, 0.01), 2)
+	}
+	w.raw(`<dd class="use"><button type="button" id="`).name("-use-" + q.Key).raw(`" data-use="`).text(q.Key).raw(`" data-value="`).text(value).raw(`"`)
+	if x.Measured.Guess {
+		w.raw(` data-guess`)
+	}
+	w.raw(` data-said="`).say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(q.Label), q.Amount(v)).raw(`">`)
+	w.say("Use this").raw(`<span class="unseen"> `).say("as {0}", words.Of(q.Label)).raw(`</span></button></dd>`)
+}
+
+// influence names the inputs that move the headline reading most.
+func (w *writer) influence(result *calculators.Result) {
+	moved := slices.Clone(result.Influence)
+	slices.SortStableFunc(moved, func(a, b calculators.Influence) int {
+		switch {
+		case a.Share > b.Share:
+			return -1
+		case a.Share < b.Share:
+			return 1
+		}
+		return 0
+	})
+	first := &result.Readings[0]
+	if len(moved) == 0 || !first.Exists() || margin(first) == 0 {
+		return
+	}
+	w.raw(`<div class="reading influence"><dt>`).say("What moves the answer most").raw(`</dt>`)
+	for i, m := range moved {
+		if i == mostInfluences || i > 0 && m.Share < leastShare {
+			break
+		}
+		effect := measure.Amount{Value: float64(m.Effect), Unit: first.Measured.Unit, Extra: first.Measured.Finer + 1}
+		share := measure.Percentage(100 * float64(m.Share))
+		if i == 0 {
+			w.raw(`<dd class="value"><b>`).say(m.Quantity.Label).raw(`</b></dd>`)
+			w.raw(`<dd class="meaning">`).say("{0} there moves it {1}: {2} of the ±.", m.Quantity.Amount(m.SD), effect, share).raw(`</dd>`)
+			continue
+		}
+		w.raw(`<dd class="meaning">`).say("{0}: {1} there moves it {2}.", words.Of(m.Quantity.Label), m.Quantity.Amount(m.SD), effect).raw(`</dd>`)
+	}
+	w.raw(`</div>`)
+}
+
+const (
+	mostInfluences = 3    // inputs that are named
+	leastShare     = 0.01 // of the variance, below which an input is not worth naming
+)

@@ -1,0 +1,73 @@
+package panel
+
+import (
+	"strings"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/words"
+)
+
+// writer gathers the HTML of one calculator at one place of a page. raw takes
+// markup of this package; everything else goes through text and is escaped.
+type writer struct {
+	strings.Builder
+	c         *calculators.Calculator
+	place, id string
+	r         *words.Reader
+}
+
+func newWriter(c *calculators.Calculator, place string, r *words.Reader, size int) *writer {
+	w := &writer{c: c, place: safePlace(place), r: r}
+	w.id = c.Name + "-" + w.place
+	w.Grow(size)
+	return w
+}
+
+// safePlace keeps a place that is a plain name of up to 16 letters and digits;
+// anything else becomes "1", because it ends up in ids.
+func safePlace(place string) string {
+	if place == "" || len(place) > 16 {
+		return "1"
+	}
+	for _, c := range []byte(place) {
+		if !(c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-') {
+			return "1"
+		}
+	}
+	return place
+}
+
+func (w *writer) raw(markup string) *writer {
+	w.WriteString(markup)
+	return w
+}
+
+// name writes the id of this bench with an ending.
+func (w *writer) name(ending string) *writer { return w.raw(w.id).raw(ending) }
+
+// text writes s escaped.
+func (w *writer) text(s string) *writer {
+	if strings.ContainsAny(s, `&<>"'`) || !plain(s) {
+		s = drawing.Escape(s)
+	}
+	return w.raw(s)
+}
+
+// plain tells whether s is printable ASCII, which needs no cleaning.
+func plain(s string) bool {
+	for i := range len(s) {
+		if s[i] < ' ' || s[i] > '~' {
+			return false
+		}
+	}
+	return true
+}
+
+// said writes a sentence in the reader's words.
+func (w *writer) said(t words.Sayer) *writer { return w.text(t.Say(w.r)) }
+
+// say writes English, with its holes, in the reader's words.
+func (w *writer) say(english string, holes ...words.Sayer) *writer {
+	return w.said(words.Of(english, holes...))
+}
