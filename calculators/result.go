@@ -73,6 +73,11 @@ func (x *Reading) Margin() measure.Amount {
 	return measure.Amount{Value: float64(x.Uncertainty), Unit: x.Measured.Unit, Extra: x.Measured.Finer}
 }
 
+// Uncertain says the reading's value with its ±.
+func (x *Reading) Uncertain() measure.Uncertain {
+	return measure.Uncertain{Amount: x.Amount(), Plus: float64(x.Uncertainty)}
+}
+
 // Table has one row per alternative. A cell is a Text, a Name or an Amount.
 type Table struct {
 	Name    string          `json:"name"`

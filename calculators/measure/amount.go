@@ -52,7 +52,37 @@ func (a Amount) Margin(r *words.Reader) string {
 	return Decimal(up, u.Digits+a.Extra, r)
 }
 
-// MarshalJSON gives the number alone in base units at full precision; the column
+// Uncertain is an amount with its ±, said with one unit: "737 ± 22 mm".
+type Uncertain struct {
+	Amount
+	Plus float64 // expanded uncertainty, base units
+}
+
+// Say writes value, ± and unit; where there is no ± it writes the value alone.
+func (u Uncertain) Say(r *words.Reader) string { return WithUnit(u.Number(r), u.Unit.ReadIn(r)) }
+
+// Number writes value and ± without the unit.
+func (u Uncertain) Number(r *words.Reader) string {
+	if !(u.Plus > 0) {
+		return u.Amount.Number(r)
+	}
+	margin := Amount{Value: u.Plus, Unit: u.Unit, Extra: u.Extra}
+	return u.Amount.Number(r) + "\u00a0±\u00a0" + margin.Margin(r)
+}
+
+// Numeric is a cell of a table whose unit stands in the column's head.
+type Numeric interface{ Number(r *words.Reader) string }
+
+// Error is a ± on its own, as a cell of a table: never rounded down.
+type Error struct{ Amount }
+
+// Say writes the ± with its unit.
+func (e Error) Say(r *words.Reader) string { return WithUnit(e.Margin(r), e.Unit.ReadIn(r)) }
+
+// Number writes the ± without its unit.
+func (e Error) Number(r *words.Reader) string { return e.Margin(r) }
+
+// MarshalJSON gives in base units at full precision; the column
 // or reading that holds it names the unit. A number that is not finite is null.
 func (a Amount) MarshalJSON() ([]byte, error) {
 	if math.IsNaN(a.Value) || math.IsInf(a.Value, 0) {

@@ -1,7 +1,7 @@
 package panel
 
 import (
-	"strconv"
+	"strings"
 
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
@@ -59,7 +59,7 @@ func (w *writer) table(t *calculators.Table) {
 	}
 	w.raw(`<thead><tr>`)
 	for i, col := range t.Columns {
-		w.raw(`<th scope="col"`).raw(numeric(t, i)).raw(`>`).said(col.Label)
+		w.raw(`<th scope="col"`).raw(w.numeric(t, i)).raw(`>`).said(col.Label)
 		if unit := w.headed(col); unit != nil {
 			w.raw(` <span class="unit">`).text(unit.ReadIn(w.r).Mark()).raw(`</span>`)
 		}
@@ -96,7 +96,7 @@ func (w *writer) row(t *calculators.Table, row []words.Sayer, starred bool) {
 		}
 		w.raw("<" + tag)
 		if i < len(t.Columns) {
-			w.raw(numeric(t, i)).raw(">").cell(t.Columns[i], cell)
+			w.raw(w.numeric(t, i)).raw(">").cell(t.Columns[i], cell)
 		} else {
 			w.raw(">").said(cell)
 		}
@@ -108,30 +108,27 @@ func (w *writer) row(t *calculators.Table, row []words.Sayer, starred bool) {
 	w.raw(`</tr>`)
 }
 
-// cell writes an amount without its unit where the column's head names it.
+// cell writes a cell, without its unit where the column's head names it.
 func (w *writer) cell(col calculators.Column, cell words.Sayer) {
-	if a, ok := cell.(measure.Amount); ok {
-		if unit := w.headed(col); unit != nil && a.Unit.ReadIn(w.r) == unit.ReadIn(w.r) {
-			w.text(a.Number(w.r))
-			return
-		}
+	if cell == nil {
+		return
 	}
-	if cell != nil {
-		w.said(cell)
+	said := cell.Say(w.r)
+	if unit := w.headed(col); unit != nil {
+		said = strings.TrimSuffix(said, measure.WithUnit("", unit.ReadIn(w.r)))
 	}
+	w.text(said)
 }
 
 // numeric is the class of a column that holds amounts, so that figures align.
-func numeric(t *calculators.Table, column int) string {
+func (w *writer) numeric(t *calculators.Table, column int) string {
+	if w.headed(t.Columns[column]) != nil {
+		return ` class="n"`
+	}
 	for _, row := range t.Rows {
 		if column < len(row) {
-			switch cell := row[column].(type) {
-			case measure.Amount:
+			if _, ok := row[column].(measure.Numeric); ok {
 				return ` class="n"`
-			case words.Name:
-				if _, err := strconv.ParseFloat(string(cell), 64); err == nil {
-					return ` class="n"`
-				}
 			}
 		}
 	}

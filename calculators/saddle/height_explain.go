@@ -24,7 +24,7 @@ func explainHeight(v calculators.Values, r *calculators.Result) {
 	if bends(v, rows, counts) {
 		r.Note(calculators.CheckNote, "Within your measurements’ errors another method becomes the middle one, so the ± is approximate.")
 	}
-	// figure follows
+	r.Figure = heightFigure(v, r)
 }
 
 // startMeaning says where in the range to begin, and why.
@@ -91,17 +91,9 @@ func methodTable(r *calculators.Result, counts [heightMethods]bool, v calculator
 		if !w.Exists() {
 			continue
 		}
-		t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Amount(), upwards{w.Margin()}, published[i], standing(i, counts[i], v)})
+		t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Amount(), measure.Error{Amount: w.Margin()}, published[i], standing(i, counts[i], v)})
 	}
 	return t
-}
-
-// upwards says a ± so that it is never rounded down.
-type upwards struct{ measure.Amount }
-
-// Say writes the ± with its unit.
-func (u upwards) Say(r *words.Reader) string {
-	return measure.WithUnit(u.Margin(r), u.Unit.ReadIn(r))
 }
 
 // standing tells whether a method counts, and what to know about it.

@@ -75,7 +75,7 @@ func (p report) table(t calculators.Table) {
 	for _, row := range t.Rows {
 		var cells []string
 		for _, cell := range row {
-			if a, ok := cell.(measure.Amount); ok {
+			if a, ok := cell.(measure.Numeric); ok {
 				cells = append(cells, a.Number(p.reader))
 			} else {
 				cells = append(cells, cell.Say(p.reader))
