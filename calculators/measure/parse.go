@@ -46,22 +46,19 @@ func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
 	if unit == nil {
 		return g, why, false
 	}
-	g.Unit, g.Value = unit, v.number*unit.Base
-	if v.feet != 0 || v.hasFeet {
-		g.Value += float64(v.feet * Foot.Base)
-	}
+	g.Unit, g.Value = unit, v.in(unit)
 	if has {
 		of := unit
 		if m.unit != nil {
 			of = m.unit
 		}
-		g.Error = m.number * of.Base
+		g.Error = m.in(of)
 	}
 	if !q.Possible(g.Value) {
 		return g, q.refuse(typed, v, g), false
 	}
 	if has && g.Error > q.Most-q.Least {
-		return g, words.Of("± {0} is more than {1} can vary at all.", q.Amount(g.Error), q.Named()), false
+		return g, words.Of("± {0} is more than {1} can vary at all.", Quoted(margin), q.Named()), false
 	}
 	return g, words.Text{}, true
 }
@@ -78,7 +75,11 @@ func (q *Quantity) unitOf(v, m amountRead, bare *Unit) (*Unit, words.Text) {
 		unit = v.unit
 	}
 	for _, u := range []*Unit{unit, m.unit} {
-		if u != nil && u.Kind != q.Unit.Kind {
+		switch {
+		case u == nil || u.Kind == q.Unit.Kind:
+		case q.Unit.Kind == Plain:
+			return nil, words.Of("{0} is a number without a unit, not one in {1}.", q.Named(), words.Name(u.Symbol))
+		default:
 			return nil, words.Of("{0} is given in {1}, not in {2}.", q.Named(), words.Name(q.accepted()), words.Name(u.Symbol))
 		}
 	}
@@ -118,6 +119,9 @@ func (q *Quantity) example() words.Text {
 // refuse says what was read, what is possible, and the slip that would explain it.
 func (q *Quantity) refuse(typed string, v amountRead, g Given) words.Text {
 	read := words.Name(WithUnit(Decimal(g.Value/g.Unit.Base, readDigits(g), nil), g.Unit))
+	if math.Abs(g.Value) >= 1e9 { // a row of zeros, or infinite, tells nobody anything
+		read = "“" + Quoted(typed) + "”"
+	}
 	least, most := q.Amount(q.Least), q.Amount(q.Most)
 	if slip, ok := q.slip(typed, v, g); ok {
 		return words.Of("{0} is not possible for {1}; {2} to {3} is. Did you mean {4}?", read, q.Named(), least, most, slip)
@@ -128,12 +132,14 @@ func (q *Quantity) refuse(typed string, v amountRead, g Given) words.Text {
 // readDigits keeps as many decimals as were worth typing.
 func readDigits(g Given) int {
 	x := g.Value / g.Unit.Base
-	for d := 0; d < 3; d++ {
-		if s := strconv.FormatFloat(x, 'f', d, 64); s == strconv.FormatFloat(x, 'f', -1, 64) {
-			return d
+	digits := 0
+	for scale := 1.0; digits < 3; scale, digits = scale*10, digits+1 {
+		// Feet and inches come back from millimetres with a last bit too many.
+		if off := x*scale - math.Round(x*scale); math.Abs(off) < 1e-9*math.Max(1, math.Abs(x)) {
+			break
 		}
 	}
-	return 3
+	return digits
 }
 
 // slip looks for the reading that would make the number plausible: another unit,

@@ -85,12 +85,23 @@ func (q *Quantity) Pick(typed string) (int, words.Text, bool) {
 
 // Quoted is what somebody typed, cut to a length that a message can hold.
 func Quoted(typed string) words.Name {
-	typed = strings.ToValidUTF8(strings.TrimSpace(typed), "\uFFFD")
+	typed = strings.Map(visible, strings.ToValidUTF8(strings.TrimSpace(typed), "\uFFFD"))
 	if len(typed) <= quotedLength {
 		return words.Name(typed)
 	}
 	cut := typed[:quotedLength]
 	return words.Name(strings.ToValidUTF8(cut, "") + "…")
+}
+
+// visible replaces what a message must not repeat: control characters, which no
+// page or terminal should be handed, and the marks that turn the direction of the
+// text around them.
+func visible(r rune) rune {
+	switch {
+	case r < ' ', r >= 0x7f && r <= 0x9f, r >= 0x200e && r <= 0x200f, r >= 0x2028 && r <= 0x202e, r >= 0x2066 && r <= 0x2069:
+		return '\uFFFD'
+	}
+	return r
 }
 
 // quotedLength is how many bytes of a mistake are repeated to its author.

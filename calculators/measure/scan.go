@@ -14,6 +14,11 @@ type amountRead struct {
 	unit    *Unit // nil where none was typed
 }
 
+// in returns the amount in base units, the number counted in u.
+func (a amountRead) in(u *Unit) float64 {
+	return float64(a.number*u.Base) + float64(a.feet*Foot.Base) + 0 // never -0
+}
+
 // vulgar are the fractions that have a character of their own.
 var vulgar = strings.NewReplacer("½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "⅓", " 1/3", "⅔", " 2/3", "⁄", "/")
 
@@ -55,12 +60,12 @@ func readFeet(s string, unit *Unit) (amountRead, bool) {
 		if !ok {
 			continue
 		}
-		feet, ok := readNumber(strings.TrimSpace(f))
-		if !ok || feet < 0 {
+		feet, ok := readCount(strings.TrimSpace(f))
+		if !ok {
 			return amountRead{}, false
 		}
 		inches, ok := readNumber(strings.TrimSpace(in))
-		return amountRead{number: inches, feet: feet, hasFeet: true, unit: Inch}, ok && inches >= 0
+		return amountRead{number: inches, feet: feet, hasFeet: true, unit: Inch}, ok && inches >= 0 && inches < 12
 	}
 	return amountRead{}, false
 }
@@ -83,32 +88,40 @@ func cutUnit(s string) (string, *Unit) {
 	return strings.TrimSpace(s[:len(s)-longest]), best
 }
 
-// readNumber reads "832", "83,2", "32 3/4", "3/4" and "8.3e2".
+// readNumber reads "832", "83,2", "32 3/4", "3/4", "-3/4" and "8.3e2".
 func readNumber(s string) (float64, bool) {
-	whole, fraction, mixed := strings.Cut(s, " ")
-	if fraction = strings.TrimSpace(fraction); mixed && strings.Contains(fraction, "/") {
-		w, ok1 := readDecimal(whole)
-		f, ok2 := readFraction(fraction)
-		if math.Signbit(w) {
-			f = -f
+	top, bottom, fraction := strings.Cut(s, "/")
+	if !fraction {
+		return readDecimal(s)
+	}
+	whole, sign := 0.0, 1.0
+	top, minus := strings.CutPrefix(strings.TrimSpace(top), "-")
+	if top = strings.TrimSpace(top); minus {
+		sign = -1
+	}
+	if w, t, mixed := strings.Cut(top, " "); mixed {
+		var ok bool
+		if whole, ok = readCount(w); !ok {
+			return 0, false
 		}
-		return w + f, ok1 && ok2 && w == math.Trunc(w)
+		top = strings.TrimSpace(t)
 	}
-	if strings.Contains(s, "/") {
-		return readFraction(s)
-	}
-	return readDecimal(s)
-}
-
-// readFraction reads "3/4"; a fraction of nothing is no number.
-func readFraction(s string) (float64, bool) {
-	top, bottom, _ := strings.Cut(s, "/")
-	t, ok1 := readDecimal(strings.TrimSpace(top))
-	b, ok2 := readDecimal(strings.TrimSpace(bottom))
-	if !ok1 || !ok2 || b <= 0 {
+	t, ok1 := readCount(top)
+	b, ok2 := readCount(strings.TrimSpace(bottom))
+	// Beside a whole number a fraction is less than one, or something else was meant.
+	if !ok1 || !ok2 || b == 0 || (whole != 0 && t >= b) {
 		return 0, false
 	}
-	return t / b, true
+	return sign * (whole + t/b), true
+}
+
+// readCount reads digits and nothing else: the parts of a fraction.
+func readCount(s string) (float64, bool) {
+	if s == "" || strings.Trim(s, "0123456789") != "" {
+		return 0, false
+	}
+	x, err := strconv.ParseFloat(s, 64)
+	return x, err == nil
 }
 
 // readDecimal reads a decimal number with a point or a comma. It is stricter

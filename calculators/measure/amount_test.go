@@ -1,0 +1,109 @@
+package measure_test
+
+import (
+	"encoding/json"
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+var (
+	inches = &words.Reader{Units: "in"}
+	comma  = &words.Reader{Units: "cm", Decimal: ","}
+)
+
+func TestAnAmountIsSaidInTheReadersUnit(t *testing.T) {
+	for _, c := range []struct {
+		a    measure.Amount
+		r    *words.Reader
+		said string
+	}{
+		{measure.Millimetres(832), nil, "832\u00a0mm"},
+		{measure.Millimetres(832.4), nil, "832\u00a0mm"},
+		{measure.Millimetres(832), comma, "83,2\u00a0cm"},
+		{measure.Millimetres(832), inches, "32.76\u00a0in"},
+		{measure.Amount{Value: 832.44, Unit: measure.Mm, Extra: 1}, nil, "832.4\u00a0mm"},
+		{measure.Degrees(-6.04), nil, "−6.0°"},
+		{measure.Degrees(64.5), comma, "64,5°"},
+		{measure.Kilograms(72.5), nil, "72.5\u00a0kg"},
+		{measure.Kilograms(72.5), inches, "160\u00a0lb"}, // 159.8
+		{measure.Percentage(25.4), inches, "25\u00a0%"},
+		{measure.Millimetres(-0.4), nil, "0\u00a0mm"},
+		{measure.Millimetres(math.NaN()), nil, "–\u00a0mm"},
+		{measure.Millimetres(math.Inf(-1)), nil, "–\u00a0mm"},
+		{measure.Amount{Value: 42.4, Unit: measure.One, Extra: 1}, nil, "42.4"},
+		{measure.Amount{Value: 0.71, Unit: measure.Gravity}, nil, "0.71\u00a0g"},
+	} {
+		assert.Equal(t, c.said, c.a.Say(c.r))
+	}
+}
+
+func TestAMarginIsNeverPrintedSmallerThanItIs(t *testing.T) {
+	assert.Equal(t, "4", measure.Millimetres(3.01).Margin(nil))
+	assert.Equal(t, "0.3", measure.Degrees(0.1+0.2).Margin(nil)) // 0.30000000000000004
+	rapid.Check(t, func(t *rapid.T) {
+		x := rapid.Float64Range(0, 1e4).Draw(t, "x")
+		for _, r := range []*words.Reader{nil, inches} {
+			a := measure.Millimetres(x)
+			printed, err := strconv.ParseFloat(a.Margin(r), 64)
+			require.NoError(t, err)
+			assert.GreaterOrEqual(t, printed*measure.Mm.ReadIn(r).Base, x-1e-4)
+		}
+	})
+}
+
+func TestNothingIsEverWrittenAsMinusZero(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		x := rapid.OneOf(rapid.Float64Range(-1, 1), rapid.Float64(), rapid.Just(math.Copysign(0, -1))).Draw(t, "x")
+		for digits := -1; digits < 5; digits++ {
+			for _, r := range []*words.Reader{nil, comma} {
+				s := measure.Decimal(x, digits, r)
+				rest, minus := strings.CutPrefix(s, "−")
+				assert.False(t, minus && strings.Trim(rest, "0.,") == "", s)
+				assert.NotContains(t, s, "-")
+			}
+		}
+		assert.NotEqual(t, "-0", measure.Exact(x))
+	})
+	assert.Equal(t, "0", measure.Exact(math.Copysign(0, -1)))
+}
+
+func TestExactReadsBackAsItself(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		x := rapid.Float64().Draw(t, "x")
+		back, err := strconv.ParseFloat(measure.Exact(x), 64)
+		require.NoError(t, err)
+		assert.True(t, back == x, "%v", x)
+	})
+}
+
+func TestAnAmountInJSONIsItsFullNumberInBaseUnits(t *testing.T) {
+	for _, c := range []struct {
+		x    float64
+		want string
+	}{{736.25, "736.25"}, {1.0 / 3, "0.3333333333333333"}, {math.NaN(), "null"}, {math.Inf(1), "null"}, {1e21, "1e+21"}} {
+		got, err := json.Marshal(measure.Millimetres(c.x))
+		require.NoError(t, err)
+		assert.Equal(t, c.want, string(got))
+	}
+}
+
+func TestUnitsAreFoundBySymbolAndSpelling(t *testing.T) {
+	for s, u := range map[string]*measure.Unit{"mm": measure.Mm, "cm": measure.Cm, "in": measure.Inch, `"`: measure.Inch, "ft": measure.Foot, "lbs": measure.Pound, "°": measure.Deg, "%": measure.Percent} {
+		assert.Same(t, u, measure.UnitNamed(s), s)
+	}
+	assert.Nil(t, measure.UnitNamed("furlong"))
+	assert.Nil(t, measure.UnitNamed(""))
+	assert.Equal(t, "°", measure.Deg.Mark())
+	assert.Equal(t, "mm", measure.Mm.Mark())
+	assert.Same(t, measure.Foot, measure.Foot.ReadIn(inches))
+	assert.Same(t, measure.Mm, measure.Mm.ReadIn(&words.Reader{Units: "furlong"}))
+}

@@ -1,0 +1,124 @@
+package words_test
+
+import (
+	"encoding/json"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"plumbline/calculators/words"
+)
+
+func TestHolesAreFilledInTheirOrder(t *testing.T) {
+	for _, c := range []struct {
+		text words.Text
+		said string
+	}{
+		{words.Of("Nothing to fill."), "Nothing to fill."},
+		{words.Of("{0} and {1}", words.Name("a"), words.Name("b")), "a and b"},
+		{words.Of("{1} before {0}", words.Name("a"), words.Name("b")), "b before a"},
+		{words.Of("{0}{0}", words.Name("a")), "aa"},
+		{words.Of("{0}, {9}.", words.Name("a")), "a, ."},
+		{words.Of("in {0}", words.Of("a {0} one", words.Name("deep"))), "in a deep one"},
+		{words.Of("{0}", words.Name("{1}")), "{1}"}, // what fills a hole is never looked into
+		{words.Of("ten: {0}{1}{2}{3}{4}{5}{6}{7}{8}{9}", names("0123456789")...), "ten: 0123456789"},
+		{words.Text{}, ""},
+	} {
+		assert.Equal(t, c.said, c.text.Say(nil))
+	}
+}
+
+func names(s string) (all []words.Sayer) {
+	for _, r := range s {
+		all = append(all, words.Name(string(r)))
+	}
+	return all
+}
+
+func TestBracesThatAreNoHoleAreKept(t *testing.T) {
+	for _, s := range []string{"{", "}", "{}", "{a}", "{10}", "{0", "{ 0}", "{-1}", "a{", "{{", "a } b { c", "{{0"} {
+		assert.Equal(t, s, words.Of(s, words.Name("x")).Say(nil))
+	}
+	assert.Equal(t, "{x}", words.Of("{{0}}", words.Name("x")).Say(nil))
+	assert.Equal(t, "{0}", words.Of("{0}").Say(nil), "a text without fillers is said as it stands")
+}
+
+func TestAListEndsWithAnAnd(t *testing.T) {
+	said := []string{"", "a", "a and b", "a, b and c", "a, b, c and d"}
+	for n, want := range said {
+		assert.Equal(t, want, words.List(names("abcd"[:n])).Say(nil))
+	}
+	german := &words.Reader{Tag: "de", Said: map[string]string{" and ": " und "}}
+	assert.Equal(t, "a, b und c", words.List(names("abc")).Say(german))
+}
+
+func TestATranslationMayReorderTheHoles(t *testing.T) {
+	r := &words.Reader{Tag: "de", Said: words.Catalog("{0} of {1}\t{1}: {0}\nsaddle\tSattel")}
+	assert.Equal(t, "Sattel: x", words.Of("{0} of {1}", words.Name("x"), words.Of("saddle")).Say(r))
+	assert.Equal(t, "saddle", words.Name("saddle").Say(r), "a name is never translated")
+}
+
+func TestAMissingTranslationFallsBackAndIsReported(t *testing.T) {
+	var missing []string
+	r := &words.Reader{Tag: "de", Said: map[string]string{"known": "bekannt"}, Missing: func(s string) { missing = append(missing, s) }}
+	assert.Equal(t, "bekannt", words.Of("known").Say(r))
+	assert.Equal(t, "unknown x", words.Of("unknown {0}", words.Name("x")).Say(r))
+	assert.Empty(t, words.Text{}.Say(r))
+	assert.Equal(t, []string{"unknown {0}"}, missing, "the key is reported, and nothing for an empty text")
+
+	r.Missing = nil
+	assert.Equal(t, "unknown", words.Of("unknown").Say(r))
+}
+
+func TestACatalogIsLinesWithATab(t *testing.T) {
+	said := words.Catalog("saddle\tSattel\r\nno tab here\n\nbar\tLenker\twith a tab\n{0} mm\t{0} mm")
+	assert.Equal(t, map[string]string{"saddle": "Sattel", "bar": "Lenker\twith a tab", "{0} mm": "{0} mm"}, said)
+	assert.Empty(t, words.Catalog(""))
+}
+
+func TestAReaderThatIsNilReadsPlainEnglish(t *testing.T) {
+	var nobody *words.Reader
+	assert.Equal(t, "mm", nobody.LengthUnit())
+	assert.Equal(t, ".", nobody.DecimalSign())
+	assert.Equal(t, "mm", (&words.Reader{}).LengthUnit())
+	assert.Equal(t, ".", (&words.Reader{}).DecimalSign())
+	assert.Equal(t, "in", (&words.Reader{Units: "in"}).LengthUnit())
+	assert.Equal(t, ",", (&words.Reader{Decimal: ","}).DecimalSign())
+}
+
+func TestATextIsEnglishInJSON(t *testing.T) {
+	got, err := json.Marshal(map[string]any{"text": words.Of("“{0}” < 3", words.Name("x"))})
+	require.NoError(t, err)
+	assert.JSONEq(t, `{"text":"“x” < 3"}`, string(got))
+	assert.True(t, words.Text{}.None())
+	assert.False(t, words.Of("x").None())
+}
+
+func TestNoTextBreaksSaying(t *testing.T) {
+	english := rapid.OneOf(rapid.String(), rapid.StringOf(rapid.SampledFrom([]rune("{}0123 aé"))))
+	rapid.Check(t, func(t *rapid.T) {
+		s := english.Draw(t, "english")
+		var fill []words.Sayer
+		for _, f := range rapid.SliceOfN(rapid.String(), 0, 11).Draw(t, "fill") {
+			fill = append(fill, words.Name(f))
+		}
+		said := words.Of(s, fill...).Say(nil)
+		if !strings.Contains(s, "{") {
+			assert.Equal(t, s, said)
+		}
+	})
+}
+
+func FuzzCatalog(f *testing.F) {
+	f.Add("a\tb\r\nc")
+	f.Fuzz(func(t *testing.T, lines string) {
+		for english, said := range words.Catalog(lines) {
+			if strings.ContainsAny(english, "\t\n") || strings.Contains(said, "\n") {
+				t.Fatalf("%q → %q", english, said)
+			}
+		}
+	})
+}
