@@ -49,7 +49,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	if c == nil {
 		return Reply{Problems: []calculators.Problem{{Text: words.Of("There is no calculator “{0}”.", measure.Quoted(a.Name))}}}
 	}
-	bare, units := reader(a.Bare), reader(a.Units)
+	bare, units := Reader(a.Bare), Reader(a.Units)
 	entries, whole := entriesOf(c, a)
 	var reply Reply
 	own := false
@@ -100,8 +100,8 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	return reply
 }
 
-// reader reads English in the named units, millimetres if there are none such.
-func reader(units string) *words.Reader {
+// Reader reads English in the named units, millimetres if there are none such.
+func Reader(units string) *words.Reader {
 	switch units {
 	case measure.Cm.Symbol, measure.Inch.Symbol:
 		return &words.Reader{Units: units}

@@ -46,22 +46,21 @@ func (w *writer) answer(result *calculators.Result, example bool) {
 // reading writes a headline reading: the number never without unit, ±, what it
 // is measured between, and one sentence of meaning.
 func (w *writer) reading(x *calculators.Reading, example bool) {
-	w.raw(`<div class="reading"><dt>`).said(x.Label).raw(`</dt><dd class="value"><b>`).text(x.Amount().Number(w.r)).raw(`</b> <span>`)
-	unit := x.Measured.Unit.ReadIn(w.r)
+	w.raw(`<div class="reading"><dt>`).said(x.Label).raw(`</dt><dd class="value"><b>`).text(x.Amount().Number(w.r)).raw(`</b>`)
 	switch {
 	case !x.Exists():
 	case margin(x) > 0:
-		w.raw(`± `).text(marginWithUnit(x, w.r)).raw(`</span> <small>`)
+		w.raw(` <span>± `).text(marginWithUnit(x, w.r)).raw(`</span> <small>`)
 		if example {
 			w.say("from these measurements")
 		} else {
 			w.say("from your measurements")
 		}
-		w.raw(`</small><span>`)
+		w.raw(`</small>`)
 	default:
-		w.text(unit.Mark())
+		w.raw(` <span>`).text(x.Measured.Unit.ReadIn(w.r).Mark()).raw(`</span>`)
 	}
-	w.raw(`</span></dd>`)
+	w.raw(`</dd>`)
 	if !x.Between.None() {
 		w.raw(`<dd class="between">`).said(x.Between).raw(`</dd>`)
 	}
@@ -142,7 +141,7 @@ func (w *writer) influence(result *calculators.Result) {
 		share := measure.Percentage(100 * float64(m.Share))
 		if i == 0 {
 			w.raw(`<dd class="value"><b>`).say(m.Quantity.Label).raw(`</b></dd>`)
-			w.raw(`<dd class="meaning">`).say("{0} there moves it {1}: {2} of the ±.", m.Quantity.Amount(m.SD), effect, share).raw(`</dd>`)
+			w.raw(`<dd class="meaning">`).say("{0} there moves it {1}: {2} of the variance.", m.Quantity.Amount(m.SD), effect, share).raw(`</dd>`)
 			continue
 		}
 		w.raw(`<dd class="meaning">`).say("{0}: {1} there moves it {2}.", words.Of(m.Quantity.Label), m.Quantity.Amount(m.SD), effect).raw(`</dd>`)

@@ -1,0 +1,65 @@
+//go:build js && wasm
+
+// Command engine is the fit maths in the reader's browser: a question of a page
+// in, HTML out. It answers anything, with an error if nothing else, and never
+// dies of a question.
+package main
+
+import (
+	"syscall/js"
+
+	"plumbline/calculators"
+	"plumbline/calculators/catalog"
+	"plumbline/calculators/panel"
+)
+
+func main() {
+	js.Global().Set("plumbline", map[string]any{"answer": js.FuncOf(answer)})
+	select {}
+}
+
+// answer takes one object with the fields of panel.Ask in lower case.
+func answer(_ js.Value, args []js.Value) (out any) {
+	defer func() {
+		if recover() != nil {
+			out = map[string]any{"error": "This calculator failed on these numbers. They are kept."}
+		}
+	}()
+	if len(args) == 0 || args[0].Type() != js.TypeObject {
+		return map[string]any{"error": "The question has to be an object."}
+	}
+	q := args[0]
+	units := text(q, "units")
+	reply := panel.Answer(catalog.All(), panel.Ask{
+		Name: text(q, "name"), Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"),
+		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(),
+	})
+	return map[string]any{
+		"html": reply.HTML, "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
+		"problems": problems(reply.Problems, units), "record": record(reply.Record),
+	}
+}
+
+// text is a field of q if it is a string, "" for anything else.
+func text(q js.Value, field string) string {
+	if v := q.Get(field); v.Type() == js.TypeString {
+		return v.String()
+	}
+	return ""
+}
+
+func problems(list []calculators.Problem, units string) []any {
+	out := make([]any, len(list))
+	for i, p := range list {
+		out[i] = map[string]any{"input": p.Input, "message": p.Text.Say(panel.Reader(units)), "needed": p.Needed}
+	}
+	return out
+}
+
+func record(pairs []calculators.Pair) []any {
+	out := make([]any, len(pairs))
+	for i, p := range pairs {
+		out[i] = []any{p.Key, p.Typed}
+	}
+	return out
+}
