@@ -27,7 +27,10 @@ func (y carried) reading(j int, m *Measured) Reading {
 // exact finite differences (JCGM 100:2008, 5.1.2 and the note to 5.1.3), for
 // inputs that do not depend on each other. What does depend on another input is
 // an assumption, and follows it. At the edge of what can be solved the
-// difference is taken on the side that has an answer.
+// difference is taken on the side that has an answer. Where both directions move
+// the answer the same way (a fold, as in a spread or a distance) half the
+// difference would cancel, so the larger move is taken: too wide beats too
+// narrow.
 func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 	n := len(c.Readings) + len(c.Workings)
 	y := make([]float64, 4*n)
@@ -77,6 +80,8 @@ func slope(mid, up, down float64, okUp, okDown bool) float64 {
 	switch {
 	case math.IsNaN(mid):
 		return 0
+	case okUp && okDown && (up-mid)*(down-mid) > 0:
+		return max(math.Abs(up-mid), math.Abs(down-mid))
 	case okUp && okDown:
 		return (up - down) / 2
 	case okUp:

@@ -22,7 +22,7 @@ func explainHeight(v calculators.Values, r *calculators.Result) {
 	r.Tables = append(r.Tables, methodTable(r, counts, v))
 	noteRange(v, r)
 	if bends(v, rows, counts) {
-		r.Note(calculators.CheckNote, "Within your measurements’ errors another method becomes the middle one, so the ± is approximate.")
+		r.Note(calculators.CheckNote, "Within your measurements’ errors another method becomes the middle, the lowest or the highest one, so the ± is approximate.")
 	}
 	r.Figure = heightFigure(v, r)
 }
