@@ -182,7 +182,8 @@ func (s *sheet) consider(w *want, p place, frame bounds) {
 // a leader line, and grows the frame round it.
 func (s *sheet) banish(w *want, frame *bounds) {
 	at := Point{w.anchor.X, frame.low.Y - w.hh - 0.2*s.em}
-	w.chosen = place{at: at, u: level, leads: true, tail: w.anchor, tip: w.edge(at, w.anchor)}
+	w.chosen = place{at: at, u: level, leads: true, tail: w.anchor}
+	w.chosen.tip, w.chosen.pin = w.edge(at, w.anchor)
 	w.placed = true
 	frame.addBox(w, 0.15*s.em)
 }

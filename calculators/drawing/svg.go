@@ -270,8 +270,13 @@ func (w *writer) labels() {
 func (w *writer) label(l *want) {
 	w.put(`<text class="`)
 	w.text(string(l.role))
+	at := l.chosen.at
+	if pin := l.chosen.pin; pin != 0 {
+		w.put([3]string{" end", "", " start"}[pin+1])
+		at = at.Along(l.chosen.u, float64(-pin)*(l.hw-endRoom*w.sheet.em))
+	}
 	w.put(`"`)
-	x, y := (l.chosen.at.X-w.low.X)*w.scale, (w.high.Y-l.chosen.at.Y)*w.scale
+	x, y := (at.X-w.low.X)*w.scale, (w.high.Y-at.Y)*w.scale
 	if l.chosen.u != level {
 		w.put(` transform="translate(`)
 		w.number(x)

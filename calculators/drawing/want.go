@@ -20,6 +20,9 @@ type place struct {
 	at   Point // the middle of the label
 	u    Point // the direction its letters run in, a unit vector
 	cost float64
+	// pin is 1 where the label is held at its start, -1 at its end, 0 in its
+	// middle: there it stays when the style sheet makes the letters smaller.
+	pin int8
 	// A line leads from tail to tip where leads is true.
 	leads     bool
 	tail, tip Point
@@ -54,6 +57,23 @@ func (s *sheet) offer(at, u Point, cost float64) {
 	s.places = append(s.places, place{at: at, u: u, cost: cost})
 }
 
+// offerBeside offers a level place that lies in direction d from what it labels.
+func (s *sheet) offerBeside(at, d Point, cost float64) {
+	s.places = append(s.places, place{at: at, u: level, cost: cost, pin: pinned(d.X)})
+}
+
+// pinned returns the end at which a label is held that stands ahead of, over or
+// behind what it labels.
+func pinned(ahead float64) int8 {
+	switch {
+	case ahead > 0.55:
+		return 1
+	case ahead < -0.55:
+		return -1
+	}
+	return 0
+}
+
 // keep ends the list of a label's places.
 func (s *sheet) keep(w want) {
 	w.last = len(s.places)
@@ -82,9 +102,9 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 	above := u.Left()
 	room := span/2 - w.hw - 0.8*arrow
 	if room >= 0 {
-		for i, t := range [5]float64{0, -0.5, 0.5, -1, 1} {
+		for i, t := range [9]float64{0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75, -1, 1} {
 			at := middle.Along(u, t*room)
-			extra := 0.4 * float64((i+1)/2)
+			extra := 0.3 * float64((i+1)/2)
 			s.offer(at.Along(above, w.hh+gap), u, extra)
 			s.offer(at.Along(above, -w.hh-gap), u, 0.6+extra)
 		}
@@ -93,8 +113,8 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 		for i, t := range [5]float64{0, -0.22, 0.22, -0.4, 0.4} {
 			at := middle.Along(d, t*span)
 			extra := 1.2 + 0.4*float64((i+1)/2)
-			s.offer(at.Along(above, w.support(above)+gap), level, extra)
-			s.offer(at.Along(above, -w.support(above)-gap), level, extra+0.2)
+			s.offerBeside(at.Along(above, w.support(above)+gap), above, extra)
+			s.offerBeside(at.Along(above, -w.support(above)-gap), above.Times(-1), extra+0.2)
 		}
 	}
 	if room < 0 {
@@ -115,10 +135,10 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 		}
 		s.places = append(s.places, place{
 			at: end.Along(way, start+w.hw+gap), u: u, cost: 2.4 + 0.2*float64(i),
-			leads: true, tail: tail, tip: tail.Along(way, gap),
+			leads: true, tail: tail, tip: tail.Along(way, gap), pin: pinned(way.Dot(u)),
 		})
 		if way.Y > 0.3 || way.Y < -0.3 {
-			s.offer(end.Along(way, start+w.support(way)+gap), level, 2.2+0.2*float64(i))
+			s.offerBeside(end.Along(way, start+w.support(way)+gap), way, 2.2+0.2*float64(i))
 		}
 	}
 	s.keep(w)
@@ -134,17 +154,15 @@ func (s *sheet) wantAtArc(role Role, priority int, text string, vertex Point, ra
 		d := Polar(from+float64(t*span), 1)
 		extra := 0.3 * float64((i+1)/2)
 		reach := w.support(d) + gap
-		s.offer(vertex.Along(d, radius+reach), level, extra)
+		s.offerBeside(vertex.Along(d, radius+reach), d, extra)
 		if radius > 2*reach {
-			s.offer(vertex.Along(d, radius-reach), level, 0.5+extra)
+			s.offerBeside(vertex.Along(d, radius-reach), d.Times(-1), 0.5+extra)
 		}
 	}
 	turn := 2 * arrowLength * s.em / radius * 57.3
 	for i, angle := range [2]float64{to + turn, from - turn} {
 		d := Polar(angle, 1)
-		for j, beyond := range [2]float64{0, 0.6 * s.em} {
-			s.offer(vertex.Along(d, radius).Along(d, w.support(d)+gap+beyond), level, 1.5+0.2*float64(i)+float64(j))
-		}
+		s.offerBeside(vertex.Along(d, radius).Along(d, w.support(d)+gap), d, 1.5+0.2*float64(i))
 	}
 	s.keep(w)
 }
@@ -169,20 +187,20 @@ func (s *sheet) wantAt(m Label) {
 		if side != (Point{}) {
 			at = at.Along(side, w.support(side)+gap)
 		}
-		s.offer(at, level, 0)
+		s.offerBeside(at, side, 0)
 	case m.Leader:
 		w.lead(s, side, m.At, 1)
 	default:
 		if side != (Point{}) {
-			s.offer(m.At.Along(side, w.support(side)+gap), level, 0)
-			s.offer(m.At.Along(side, w.support(side)+0.6*s.em), level, 0.3)
+			s.offerBeside(m.At.Along(side, w.support(side)+gap), side, 0)
+			s.offerBeside(m.At.Along(side, w.support(side)+0.6*s.em), side, 0.3)
 		}
 		for _, d := range compass {
 			cost := 0.5
 			if side != (Point{}) {
 				cost = 1.5 - d.Dot(side)
 			}
-			s.offer(m.At.Along(d, w.support(d)+gap), level, cost)
+			s.offerBeside(m.At.Along(d, w.support(d)+gap), d, cost)
 		}
 	}
 	s.keep(w)
@@ -198,23 +216,24 @@ func (w *want) lead(s *sheet, side, anchor Point, cost float64) {
 			if side != (Point{}) {
 				p.cost += 1.2 * (1 - d.Dot(side))
 			}
-			p.tip = w.edge(at, anchor)
+			p.tip, p.pin = w.edge(at, anchor)
 			s.places = append(s.places, p)
 		}
 	}
 }
 
-// edge returns where a leader line meets a level label: at the middle of an end,
-// or above or below where the label stands right over its anchor.
-func (w *want) edge(at, anchor Point) Point {
+// edge returns where a leader line meets a level label, and the end at which the
+// label is then held: at the middle of an end, or above or below where the label
+// stands right over its anchor.
+func (w *want) edge(at, anchor Point) (Point, int8) {
 	switch way := anchor.Minus(at); {
 	case way.X > w.hw:
-		return Point{at.X + w.hw, at.Y}
+		return Point{at.X + w.hw, at.Y}, -1
 	case way.X < -w.hw:
-		return Point{at.X - w.hw, at.Y}
+		return Point{at.X - w.hw, at.Y}, 1
 	case way.Y > 0:
-		return Point{anchor.X, at.Y + w.hh}
+		return Point{anchor.X, at.Y + w.hh}, 0
 	default:
-		return Point{anchor.X, at.Y - w.hh}
+		return Point{anchor.X, at.Y - w.hh}, 0
 	}
 }

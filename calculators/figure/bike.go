@@ -243,33 +243,43 @@ func pedal(spindle Point, slope float64, pen drawing.Pen) drawing.Mark {
 		A: spindle.Along(u, -48), B: spindle.Along(u, 48), Ra: 9, Rb: 9}
 }
 
-// Outline returns the bike in thin soft lines: the earlier state, drawn under
-// the later one. Only what a change moves is shown: wheels, tubes as their axes,
-// bar and saddle.
+// Outline returns wheels, frame, fork, bar and saddle in thin soft lines that
+// hide nothing: the earlier state, drawn over the later one so that every
+// difference shows.
 func Outline(b Build) []drawing.Mark {
-	foot, _ := b.seatLine()
-	seatTop := b.seatTop()
-	headTop, headBottom := b.headEnds()
-	head := headBottom.Minus(headTop)
-	rear, front := At(b.Bike.Rear), At(b.Bike.Front)
-	line := func(p ...Point) drawing.Mark {
-		return drawing.Line{Role: drawing.Before, Pen: drawing.Thin, Points: p}
-	}
 	m := []drawing.Mark{
-		drawing.Circle{Role: drawing.Before, Pen: drawing.Thin, Centre: rear, Radius: b.Bike.RearRadius},
-		drawing.Circle{Role: drawing.Before, Pen: drawing.Thin, Centre: front, Radius: b.Bike.FrontRadius},
-		line(rear, Point{}, headTop.Along(head, 0.70)),
-		line(foot, seatTop),
-		line(rear, foot.Along(seatTop.Minus(foot), 0.8)),
-		line(foot.Along(seatTop.Minus(foot), 0.88), headTop.Along(head, 0.28)),
-		line(headTop, headBottom, At(b.Bike.AxleFoot()), front),
+		drawing.Circle{Centre: At(b.Bike.Rear), Radius: b.Bike.RearRadius},
+		drawing.Circle{Centre: At(b.Bike.Front), Radius: b.Bike.FrontRadius},
 	}
-	if h, ok := b.Cockpit.Hold(b.Bike); ok {
-		m = append(m, line(headTop, At(h.StemClamp), At(h.Bar), At(h.Grip)))
-	}
+	m = append(m, fork(b)...)
+	m = append(m, rearTriangle(b)...)
+	m = append(m, frontTriangle(b)...)
 	if b.Saddle > 0 {
-		top := b.SaddleTop()
-		m = append(m, line(seatTop, top), line(top.Plus(Point{X: -122}), top.Plus(Point{X: or(b.Nose, 155)})))
+		m = append(m, saddle(b)...)
+	}
+	m = append(m, cockpit(b)...)
+	for i := range m {
+		m[i] = faint(m[i])
+	}
+	return m
+}
+
+// faint returns a mark as part of the earlier state.
+func faint(m drawing.Mark) drawing.Mark {
+	const role, pen, fill = drawing.Before, drawing.Thin, drawing.Open
+	switch m := m.(type) {
+	case drawing.Line:
+		m.Role, m.Pen, m.Fill = role, pen, fill
+		return m
+	case drawing.Circle:
+		m.Role, m.Pen, m.Fill = role, pen, fill
+		return m
+	case drawing.Limb:
+		m.Role, m.Pen, m.Fill = role, pen, fill
+		return m
+	case drawing.Tube:
+		m.Role, m.Pen, m.Fill = role, pen, fill
+		return m
 	}
 	return m
 }

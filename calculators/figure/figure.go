@@ -30,10 +30,11 @@ func Scene(b Build, p *Pose) []drawing.Mark {
 	return marks
 }
 
-// Over returns the later build drawn in ink over the earlier one in thin soft
-// lines, both on one ground.
+// Over returns the later build in ink and the earlier one in thin soft lines,
+// both on one ground. The thin lines come last: the other way round the later
+// bike would hide them.
 func Over(before, after Build) []drawing.Mark {
 	marks := []drawing.Mark{GroundLine(after)}
-	marks = append(marks, Outline(before)...)
-	return append(marks, Bike(after)...)
+	marks = append(marks, Bike(after)...)
+	return append(marks, Outline(before)...)
 }

@@ -5,6 +5,7 @@ import (
 
 	"plumbline/calculators/body"
 	"plumbline/calculators/drawing"
+	"plumbline/calculators/geometry"
 	"plumbline/calculators/posture"
 )
 
@@ -41,8 +42,16 @@ func Legs(near posture.LegPose, far *posture.LegPose, sole float64) Pose {
 	return p
 }
 
-// Trunk angles between which a rider is drawn, degrees above the horizontal, and
-// the elbow's bend where the grips leave it free.
+// Hold adds trunk, arm and head to a pose from solved joints: shoulder, elbow
+// and the hand at the middle of the grip.
+func (p Pose) Hold(shoulder, elbow, hand geometry.Point) Pose {
+	p.Shoulder, p.Elbow, p.Hand = At(shoulder), At(elbow), At(hand)
+	p.withHead()
+	return p
+}
+
+// The steepest trunk that is drawn, degrees above the horizontal, and the elbow's
+// bend where the grips leave it free.
 const (
 	uprightTrunk = 82
 	drawnElbow   = 32
