@@ -13,7 +13,7 @@ var all = []*Quantity{
 
 	Reach, Stack, HeadAngle, SeatAngle, SeatAngleHeight, SeatTubeAngle, SeatTubeLength, StandOver,
 	HeadTubeLength, LowerHeadset, ForkLength, ForkOffset, Chainstay, BBDrop, BBHeight, Wheelbase,
-	FrontCentre, BBToHeadTube, RearAxleToHeadTube, FrontAxleHeight, RearAxleHeight, BikeMass, Load, Sizes,
+	FrontCentre, EffectiveTopTube, BBToHeadTube, RearAxleToHeadTube, FrontAxleHeight, RearAxleHeight, BikeMass, Load, Sizes,
 	NewForkLength, NewForkOffset, NewFrontRim, NewRearRim, NewFrontTyre, NewRearTyre, AngleHeadset, HeadsetPivot,
 	NewReach, NewStack, NewHeadAngle, NewSeatAngle, NewSeatAngleHeight, NewSeatTubeAngle, NewCrankLength,
 	NewPedalHeight, NewSoleHeight, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep,

@@ -36,6 +36,8 @@ var (
 		"With the front wheel straight, measure from the centre of one axle to the centre of the other, or between the plumb points on the floor.")
 	FrontCentre = length("front-centre", "Bottom bracket to front axle", 550, 950, 3,
 		"With the front wheel straight and nobody on the bike, measure in a straight line from the centre of the bottom bracket to the centre of the front axle.")
+	EffectiveTopTube = length("effective-top-tube", "Effective top tube", 480, 740, 2,
+		"Take it from the maker's chart. On the bike it is the level distance from the centre of the head tube's top back to the middle of the seat post.")
 	BBToHeadTube = length("bb-to-head-tube", "Bottom bracket to head tube", 540, 950, 3,
 		"Measure in a straight line from the centre of the bottom bracket to the centre of the head tube's top edge, both taken in the middle plane of the bike.")
 	RearAxleToHeadTube = length("rear-axle-to-head-tube", "Rear axle to head tube", 800, 1350, 3,
