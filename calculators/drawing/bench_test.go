@@ -6,7 +6,8 @@ import (
 	"plumbline/calculators/words"
 )
 
-// busy is a figure of about a hundred marks and ten labels.
+// busy is a figure of about a hundred marks and ten labels that leaves no label
+// a place without a line: the worst case.
 func busy() *Figure {
 	f := figure()
 	for i := range 18 {
@@ -30,7 +31,7 @@ func busy() *Figure {
 	return f
 }
 
-func BenchmarkSVG(b *testing.B) {
+func BenchmarkCrowded(b *testing.B) {
 	f := busy()
 	b.ReportAllocs()
 	b.ReportMetric(float64(len(f.Marks)), "marks")

@@ -35,7 +35,8 @@ func (f *Figure) Add(marks ...Mark) { f.Marks = append(f.Marks, marks...) }
 // SVG writes the figure. Every id in it begins with id, which has to be unique
 // in the page; all words are said to r.
 func (f *Figure) SVG(id string, r *words.Reader) string {
-	s := &sheet{reader: r}
+	s := newSheet(len(f.Marks))
+	s.reader = r
 	frame := f.layOut(s)
 	w := writer{sheet: s, id: id, low: frame.low, high: frame.high, scale: unitsPerEm / s.em}
 	return w.figure(f)

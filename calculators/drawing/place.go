@@ -5,9 +5,14 @@ import "slices"
 // segment is a straight piece of something drawn; weight is how bad it is for a
 // label to stand on it.
 type segment struct {
-	p, q      Point
-	low, high Point
-	weight    float64
+	p, q   Point
+	weight float64
+}
+
+// near tells whether the upright box round the segment meets another.
+func (g *segment) near(low, high Point) bool {
+	return min(g.p.X, g.q.X) < high.X && max(g.p.X, g.q.X) > low.X &&
+		min(g.p.Y, g.q.Y) < high.Y && max(g.p.Y, g.q.Y) > low.Y
 }
 
 // ring is a circle's line.
@@ -48,6 +53,12 @@ func weigh(role Role, pen Pen, fill Fill) float64 {
 
 // gather breaks the shapes into segments and rings.
 func (s *sheet) gather() {
+	if len(s.wants) == 0 {
+		return
+	}
+	if need := 2 * len(s.points); cap(s.segments) < need {
+		s.segments = make([]segment, 0, need)
+	}
 	for _, h := range s.shapes {
 		weight := weigh(h.role, h.pen, h.fill)
 		if weight == 0 {
@@ -85,8 +96,7 @@ func (s *sheet) gather() {
 }
 
 func (s *sheet) obstruct(p, q Point, weight float64) {
-	s.segments = append(s.segments, segment{p, q,
-		Point{min(p.X, q.X), min(p.Y, q.Y)}, Point{max(p.X, q.X), max(p.Y, q.Y)}, weight})
+	s.segments = append(s.segments, segment{p, q, weight})
 }
 
 // obstructCurve cuts each piece of a smooth curve in two at its middle.
@@ -234,7 +244,7 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 	}
 	for i := range s.segments {
 		g := &s.segments[i]
-		if g.low.X < high.X && g.high.X > low.X && g.low.Y < high.Y && g.high.Y > low.Y && crosses(w, p, g.p, g.q) {
+		if g.near(low, high) && crosses(w, p, g.p, g.q) {
 			if cost += g.weight; cost >= w.cost {
 				return cost
 			}
@@ -257,7 +267,7 @@ func (s *sheet) crossed(p *place) (cost float64) {
 	high := Point{max(p.tail.X, p.tip.X), max(p.tail.Y, p.tip.Y)}
 	for i := range s.segments {
 		g := &s.segments[i]
-		if g.low.X < high.X && g.high.X > low.X && g.low.Y < high.Y && g.high.Y > low.Y {
+		if g.near(low, high) {
 			cost += 0.08 * g.weight
 		}
 	}

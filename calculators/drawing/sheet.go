@@ -47,6 +47,14 @@ type sheet struct {
 	rings    []ring
 }
 
+// newSheet returns a sheet with room for an ordinary number of shapes.
+func newSheet(marks int) *sheet {
+	return &sheet{
+		points: make([]Point, 0, 10*marks+80),
+		shapes: make([]shape, 0, 2*marks+40),
+	}
+}
+
 // shape adds one shape, or nothing if it cannot be drawn.
 func (s *sheet) shape(role Role, pen Pen, fill Fill, k kind, a, b float64, points ...Point) bool {
 	if len(points) == 0 || !finite(a) || !finite(b) || a < 0 || b < 0 {

@@ -17,7 +17,7 @@ type writer struct {
 
 func (w *writer) figure(f *Figure) string {
 	s := w.sheet
-	w.b = make([]byte, 0, 1024+96*len(s.shapes)+12*len(s.points)+128*len(s.wants))
+	w.b = make([]byte, 0, 1024+64*len(s.shapes)+14*len(s.points)+128*len(s.wants))
 	w.put(`<svg class="figure" role="img" aria-labelledby="`)
 	w.name("-t")
 	w.put(" ")
