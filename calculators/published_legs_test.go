@@ -171,7 +171,10 @@ func gattiMaximum(inseam, knee, seat float64) float64 {
 	return 41.63 + 0.78*inseam - 0.25*knee + 0.002*inseam*seat
 }
 
+// The two studies and the leg model may differ by twice the error that the
+// cross-checking equations were published with (11.5 mm).
 func TestSaddleRulesAgreeWithAnIndependentStudy(t *testing.T) {
+	const tolerance = 2 * 11.5
 	for inseam := 780.0; inseam <= 920; inseam += 10 {
 		leg, _, ok := body.NewLeg(body.Measured{Inseam: inseam}, body.Unknown)
 		if !ok {
@@ -182,9 +185,9 @@ func TestSaddleRulesAgreeWithAnIndependentStudy(t *testing.T) {
 			t.Fatalf("no seated rider for %v mm", inseam)
 		}
 		other := 10 * gattiMinimum(inseam/10, 35, 73)
-		near(t, "regression", saddle.KneeRegression(inseam, 35), other, 15)
-		near(t, "109 %", saddle.HundredNine(inseam), other, 25)
-		near(t, "leg model", seated.Neutral()+170, other, 25)
+		near(t, "regression", saddle.KneeRegression(inseam, 35), other, tolerance)
+		near(t, "109 %", saddle.HundredNine(inseam), other, tolerance)
+		near(t, "leg model", seated.Neutral()+170, other, tolerance)
 	}
 }
 

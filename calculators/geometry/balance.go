@@ -13,9 +13,18 @@ type Balance struct {
 }
 
 // Valid reports whether the balance is one: three numbers, height and wheelbase
-// above 0.
+// above 0, and no two of them so unlike that their ratio is beyond reckoning.
 func (b Balance) Valid() bool {
-	return finite(b.Ahead, b.Height, b.Wheelbase) && b.Height > 0 && b.Wheelbase > 0
+	return finite(b.Ahead, b.Height, b.Wheelbase) && b.Height > 0 && b.Wheelbase > 0 &&
+		finite(b.Ahead/b.Height, b.Ahead/b.Wheelbase, b.Height/b.Wheelbase, b.Wheelbase/b.Height)
+}
+
+// orNothing returns a value, or 0 where reckoning has overflowed.
+func orNothing(v float64) float64 {
+	if !finite(v) {
+		return 0
+	}
+	return v
 }
 
 // FrontLoad returns the front wheel's normal force as a share of the weight, on
@@ -32,7 +41,7 @@ func (b Balance) FrontLoad(slope, acceleration float64) float64 {
 		return 0
 	}
 	sin, cos := sincos(slope)
-	return (float64(b.Ahead*cos) - float64(b.Height*(sin+acceleration))) / b.Wheelbase
+	return orNothing(float64(b.Ahead/b.Wheelbase*cos) - float64(b.Height/b.Wheelbase*(sin+acceleration)))
 }
 
 // RearLoad returns the rear wheel's normal force as a share of the weight; with
@@ -44,7 +53,7 @@ func (b Balance) RearLoad(slope, acceleration float64) float64 {
 		return 0
 	}
 	sin, cos := sincos(slope)
-	return (float64((b.Wheelbase-b.Ahead)*cos) + float64(b.Height*(sin+acceleration))) / b.Wheelbase
+	return orNothing(float64((1-b.Ahead/b.Wheelbase)*cos) + float64(b.Height/b.Wheelbase*(sin+acceleration)))
 }
 
 // FrontShare returns the front wheel's share of the two wheel loads, steady on a
@@ -56,7 +65,7 @@ func (b Balance) FrontShare(slope float64) float64 {
 		return 0
 	}
 	sin, cos := sincos(slope)
-	return (b.Ahead - float64(b.Height*(sin/cos))) / b.Wheelbase
+	return orNothing(b.Ahead/b.Wheelbase - float64(b.Height/b.Wheelbase*(sin/cos)))
 }
 
 // LoopOut returns the slope, in degrees, at which the front wheel carries
@@ -78,7 +87,7 @@ func (b Balance) LightSlope(swing float64) float64 {
 	if !b.Valid() || !finite(swing) || swing < 0 {
 		return 0
 	}
-	return math.Atan2(b.Ahead, b.Height*(1+swing)) / radian
+	return orNothing(math.Atan2(b.Ahead, b.Height*(1+swing)) / radian)
 }
 
 // Wheelie returns the forward acceleration, in g, that lifts the front wheel on
@@ -90,7 +99,7 @@ func (b Balance) Wheelie(slope float64) float64 {
 		return 0
 	}
 	sin, cos := sincos(slope)
-	return float64(b.Ahead/b.Height*cos) - sin
+	return orNothing(float64(b.Ahead/b.Height*cos) - sin)
 }
 
 // PitchOver returns the deceleration, in g, at which the rear wheel lifts, on a
@@ -105,5 +114,5 @@ func (b Balance) PitchOver(slope float64) float64 {
 		return 0
 	}
 	sin, cos := sincos(slope)
-	return float64((b.Wheelbase-b.Ahead)/b.Height*cos) + sin
+	return orNothing(float64((b.Wheelbase-b.Ahead)/b.Height*cos) + sin)
 }

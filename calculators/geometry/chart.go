@@ -49,7 +49,7 @@ func (c Chart) check() error {
 	case c.SeatAngle <= 0 || c.SeatAngle >= 180 || c.seatAngleHeight() <= 0:
 		return SeatAngleRange
 	case c.SeatTubeAngle < 0 || c.SeatTubeAngle >= 180:
-		return TubeBehindLine
+		return SeatTubeRange
 	case c.FrontRadius <= 0 || c.RearRadius <= 0:
 		return RadiusRange
 	}

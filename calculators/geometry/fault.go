@@ -28,7 +28,7 @@ const (
 	// WheelsOverlap: the wheels would stand in one another's place or the front
 	// axle behind the rear.
 	WheelsOverlap Fault = "the front axle does not lie ahead of the rear axle"
-	// TubeBehindLine: the seat tube and the effective seat angle do not meet at
-	// the stated level.
-	TubeBehindLine Fault = "the seat tube's own angle must be between 0 and 180 degrees"
+	// SeatTubeRange: the seat tube's own angle must lie between 0 and 180
+	// degrees.
+	SeatTubeRange Fault = "the seat tube's own angle must be between 0 and 180 degrees"
 )

@@ -18,7 +18,7 @@ func ForkLengthOnAxis(straight, offset float64) (float64, bool) {
 	if !finite(straight, offset) || straight <= math.Abs(offset) {
 		return 0, false
 	}
-	return math.Sqrt(straight-offset) * math.Sqrt(straight+offset), true
+	return leg(straight, offset)
 }
 
 // ForkLengthStraight is the way back: the straight axle-to-crown length from the

@@ -64,6 +64,12 @@ func Settle(b Bike, c Change) (Bike, error) {
 	b.Offset += c.Offset
 	b.FrontRadius += c.FrontRadius
 	b.RearRadius += c.RearRadius
+	switch {
+	case b.FrontRadius <= 0 || b.RearRadius <= 0:
+		return Bike{}, RadiusRange
+	case b.AxisLength <= 0:
+		return Bike{}, ForkTooShort
+	}
 	b.Front = b.AxleFoot().Add(b.AxisAhead().Scale(b.Offset))
 	b.Crown = b.OnAxis(b.AxisLength - (crownToAxle + travel))
 	b.Rear = b.Rear.Add(Point{0, c.RearSag})
@@ -72,7 +78,10 @@ func Settle(b Bike, c Change) (Bike, error) {
 		return Bike{}, WheelsOverlap
 	}
 	b.turn(tilt)
-	return b, b.check()
+	if err := b.check(); err != nil {
+		return Bike{}, err
+	}
+	return b, nil
 }
 
 // tiltAxis turns the steering axis by an angle about a point of it.

@@ -2,12 +2,15 @@ package geometry
 
 import "math"
 
-// leg returns the other short side of a right-angled triangle.
+// leg returns the other short side of a right-angled triangle, false when there
+// is none. The product of sum and difference loses no digits where a difference
+// of squares would.
 func leg(hypotenuse, side float64) (float64, bool) {
-	if hypotenuse <= math.Abs(side) {
+	if !(hypotenuse > math.Abs(side)) {
 		return 0, false
 	}
-	return math.Sqrt(hypotenuse-side) * math.Sqrt(hypotenuse+side), true
+	other := math.Sqrt((hypotenuse - side) * (hypotenuse + side))
+	return other, finite(other)
 }
 
 // Solve returns the bike that a chart describes, or a Fault.
@@ -61,7 +64,10 @@ func (c Chart) Solve() (Bike, error) {
 		ahead := b.SeatAngleHeight * (cot(c.SeatTubeAngle) - cot(c.SeatAngle))
 		b.SeatTubeAhead = ahead * tube
 	}
-	return b, b.check()
+	if err := b.check(); err != nil {
+		return Bike{}, err
+	}
+	return b, nil
 }
 
 // ImpliedForkLength returns the fork length along the steering axis, in mm, that
