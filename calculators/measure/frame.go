@@ -10,7 +10,7 @@ var (
 		"Take it from the maker's chart, or lay a phone's level along the head tube with the bike standing upright on level ground. It is counted from the horizontal.")
 	SeatAngle = angle("seat-angle", "Effective seat angle", 68, 84, 0.3, 50, 100,
 		"Take it from the maker's chart. It is the angle from the horizontal of a line from the bottom bracket to the middle of the seat post at the height that the chart names.")
-	SeatAngleHeight = length("seat-angle-height", "Height the seat angle is read at", 400, 850, 10,
+	SeatAngleHeight = length("seat-angle-height", "Height the seat angle is read at", 400, 850, 0,
 		"Look in the chart's small print for the height above the bottom bracket at which the effective seat angle is read. Where nothing is said, the stack is usual.")
 	SeatTubeAngle = angle("seat-tube-angle", "Seat tube's own angle", 55, 80, 0.5, 40, 95,
 		"Lay a phone's level along the seat tube or the fully raised post, on level ground. It is the tilt of the tube itself from the horizontal, often called the actual angle.")

@@ -16,7 +16,7 @@ type amountRead struct {
 
 // in returns the amount in base units, the number counted in u.
 func (a amountRead) in(u *Unit) float64 {
-	return float64(a.number*u.Base) + float64(a.feet*Foot.Base) + 0 // never -0
+	return float64(a.number*u.Base) + float64(a.feet*Foot.Base) // the feet, zero or more, turn -0 into 0
 }
 
 // vulgar are the fractions that have a character of their own.
