@@ -1,0 +1,82 @@
+package site
+
+import (
+	"strings"
+
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/parser"
+	"github.com/yuin/goldmark/text"
+)
+
+// The four fenced blocks that are ours: an info string of the kind and a name.
+const (
+	calculatorBlock = "calculator"
+	figureBlock     = "figure"
+	cautionBlock    = "caution"
+	formulaBlock    = "formula"
+)
+
+var blockKinds = []string{calculatorBlock, figureBlock, cautionBlock, formulaBlock}
+
+// block is one of our fenced blocks in a page's tree.
+type block struct {
+	ast.BaseBlock
+	kind, name string
+	more       string // words after the name, which mean nothing
+	place      string // which of the page's blocks of that name this is, from "1"
+	at         int    // where the info string stands
+	nameAt     int
+	filled     bool // whether there are lines inside, which mean nothing
+}
+
+var kindBlock = ast.NewNodeKind("GuideBlock")
+
+// Kind implements ast.Node.
+func (b *block) Kind() ast.NodeKind { return kindBlock }
+
+// Dump implements ast.Node.
+func (b *block) Dump(source []byte, level int) {
+	ast.DumpHelper(b, source, level, map[string]string{"Kind": b.kind, "Name": b.name}, nil)
+}
+
+// blockTransformer turns fenced code whose info string is ours into blocks.
+type blockTransformer struct{}
+
+// Transform implements parser.ASTTransformer.
+func (blockTransformer) Transform(doc *ast.Document, reader text.Reader, _ parser.Context) {
+	var fences []*ast.FencedCodeBlock
+	_ = ast.Walk(doc, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if f, ok := n.(*ast.FencedCodeBlock); ok && entering {
+			fences = append(fences, f)
+		}
+		return ast.WalkContinue, nil
+	})
+	for _, f := range fences {
+		if b := ours(f, reader.Source()); b != nil {
+			f.Parent().ReplaceChild(f.Parent(), f, b)
+		}
+	}
+}
+
+// ours returns the block that a fence means, or nil for ordinary code.
+func ours(f *ast.FencedCodeBlock, src []byte) *block {
+	if f.Info == nil {
+		return nil
+	}
+	info := string(f.Info.Segment.Value(src))
+	kind, rest, _ := strings.Cut(info, " ")
+	for _, k := range blockKinds {
+		if k != kind {
+			continue
+		}
+		name := strings.TrimSpace(rest)
+		b := &block{kind: kind, at: f.Info.Segment.Start, nameAt: f.Info.Segment.Start + len(info) - len(strings.TrimLeft(rest, " "))}
+		b.name, b.more, _ = strings.Cut(name, " ")
+		for i := range f.Lines().Len() {
+			line := f.Lines().At(i)
+			b.filled = b.filled || strings.TrimSpace(string(line.Value(src))) != ""
+		}
+		return b
+	}
+	return nil
+}

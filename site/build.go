@@ -1,0 +1,187 @@
+package site
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"io/fs"
+	"path"
+	"runtime"
+	"slices"
+	"strings"
+	"sync"
+
+	"plumbline/templates"
+)
+
+// file is one file of the published guide.
+type file struct {
+	path   string // with /, below the guide's folder
+	data   []byte
+	br, gz []byte // the same, compressed, where that was done already
+}
+
+// engineFiles is what the engine's folder needs from package wasm.
+type engineFiles struct{ wasm, br, gz, exec []byte }
+
+// build makes every file of the guide in memory, in the order of their paths.
+// Compressed copies are left to whoever writes them.
+func (g *Guide) build(engine engineFiles) ([]file, paths, error) {
+	assets, in, err := assetFiles(engine)
+	if err != nil {
+		return nil, in, err
+	}
+	pages := make([]file, len(g.Pages))
+	errs := make([]error, len(g.Pages))
+	inParallel(len(g.Pages), func(i int) {
+		b, err := g.page(i, in)
+		pages[i], errs[i] = file{path: g.Pages[i].URL, data: b}, err
+	})
+	for _, err := range errs {
+		if err != nil {
+			return nil, in, err
+		}
+	}
+	made, err := g.made(in)
+	if err != nil {
+		return nil, in, err
+	}
+	files := slices.Concat(assets, pages, made)
+	for p := range g.shown {
+		s, _ := g.layers.file(p)
+		files = append(files, file{path: p, data: s.text})
+	}
+	slices.SortFunc(files, func(a, b file) int { return strings.Compare(a.path, b.path) })
+	for i := 1; i < len(files); i++ {
+		if files[i].path == files[i-1].path {
+			return nil, in, fmt.Errorf("two pages of the guide want the address %s", files[i].path)
+		}
+	}
+	return files, in, check(files)
+}
+
+// inParallel runs n jobs on all processors.
+func inParallel(n int, job func(i int)) {
+	var wg sync.WaitGroup
+	next := make(chan int)
+	for range min(n, runtime.GOMAXPROCS(0)) {
+		wg.Go(func() {
+			for i := range next {
+				job(i)
+			}
+		})
+	}
+	for i := range n {
+		next <- i
+	}
+	close(next)
+	wg.Wait()
+}
+
+// assetFiles are the files of the two hashed folders.
+func assetFiles(engine engineFiles) (files []file, in paths, err error) {
+	var page, core []file
+	var style bytes.Buffer
+	for _, name := range templates.Styles {
+		b, err := templates.Files.ReadFile("style/" + name)
+		if errors.Is(err, fs.ErrNotExist) { continue } // XX
+		if err != nil {
+			return nil, in, err
+		}
+		style.Write(b)
+		style.WriteByte('\n')
+	}
+	page = append(page, file{path: "style.css", data: style.Bytes()})
+	icon, err := templates.Files.ReadFile("icon.svg")
+	if err != nil {
+		return nil, in, err
+	}
+	page = append(page, file{path: "icon.svg", data: icon})
+	if page, err = modules(page, "page"); err != nil {
+		return nil, in, err
+	}
+	if core, err = modules(core, "engine"); err != nil {
+		return nil, in, err
+	}
+	core = append(core, file{path: "engine.wasm", data: engine.wasm, br: engine.br, gz: engine.gz}, file{path: "wasm_exec.js", data: engine.exec})
+	in = paths{"assets/page-" + sum(page) + "/", "assets/engine-" + sum(core) + "/"}
+	for _, f := range page {
+		f.path = in.assets + f.path
+		files = append(files, f)
+	}
+	for _, f := range core {
+		f.path = in.engine + f.path
+		files = append(files, f)
+	}
+	return files, in, nil
+}
+
+// modules adds the scripts of a template folder; tests beside them stay at home.
+func modules(files []file, folder string) ([]file, error) {
+	list, err := fs.ReadDir(templates.Files, folder)
+	if err != nil {
+		return nil, err
+	}
+	for _, e := range list {
+		if e.IsDir() || path.Ext(e.Name()) != ".js" || strings.HasSuffix(e.Name(), ".test.js") {
+			continue
+		}
+		b, err := templates.Files.ReadFile(folder + "/" + e.Name())
+		if err != nil {
+			return nil, err
+		}
+		files = append(files, file{path: e.Name(), data: b})
+	}
+	return files, nil
+}
+
+// sum names a folder after what is in it.
+func sum(files []file) string {
+	files = slices.Clone(files)
+	slices.SortFunc(files, func(a, b file) int { return strings.Compare(a.path, b.path) })
+	h := sha256.New()
+	for _, f := range files {
+		fmt.Fprintf(h, "%s %d\n", f.path, len(f.data))
+		h.Write(f.data)
+	}
+	return hex.EncodeToString(h.Sum(nil))[:12]
+}
+
+// check is the last look before anything is written: every relative address in
+// every page leads to a file of the guide.
+func check(files []file) error {
+	there := make(map[string]bool, len(files))
+	for _, f := range files {
+		there[f.path] = true
+	}
+	for _, f := range files {
+		if path.Ext(f.path) != ".html" {
+			continue
+		}
+		for _, attribute := range []string{` href="`, ` src="`} {
+			rest := f.data
+			for {
+				_, after, ok := bytes.Cut(rest, []byte(attribute))
+				if !ok {
+					break
+				}
+				end := bytes.IndexByte(after, '"')
+				if end < 0 {
+					break
+				}
+				dest := string(after[:end])
+				rest = after[end:]
+				dest, _, _ = strings.Cut(dest, "#")
+				if dest == "" || strings.Contains(dest, ":") {
+					continue
+				}
+				if to := path.Join(path.Dir(f.path), dest); !there[to] {
+					return fmt.Errorf("%s leads to %s, which is not in the guide", f.path, to)
+				}
+			}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,156 @@
+package site
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/yuin/goldmark/ast"
+)
+
+// check finds every mistake of one page that needs the rest of the guide, and
+// points its links at what is published.
+func (g *Guide) check(p *Page) (bad []Mistake) {
+	for _, b := range p.blocks {
+		bad = append(bad, g.checkBlock(p, b)...)
+	}
+	for _, c := range p.cites {
+		for i, key := range c.keys {
+			if g.library.sources[key] == nil {
+				bad = append(bad, p.mistake(c.at[i], "there is no source “"+key+"”",
+					meant(key, g.library.sourceKeys, "add it to sources.yaml with where it was published and what of it was read")))
+			}
+		}
+	}
+	bad = append(bad, g.checkHeader(p)...)
+	bad = append(bad, p.checkHeadings()...)
+	bad = append(bad, g.relink(p)...)
+	return append(bad, p.checkCode()...)
+}
+
+// checkBlock checks one of our fenced blocks.
+func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
+	switch {
+	case b.name == "":
+		return []Mistake{p.mistake(b.at, "this "+b.kind+" block names no "+b.kind, "write ```"+b.kind+" NAME")}
+	case b.more != "":
+		bad = append(bad, p.mistake(b.nameAt+len(b.name)+1, "“"+b.more+"” after the name means nothing", "take it out"))
+	case b.filled:
+		bad = append(bad, p.mistake(b.at, "a "+b.kind+" block takes no lines", "move them out of the block"))
+	}
+	unknown := func(known []string, otherwise string) {
+		bad = append(bad, p.mistake(b.nameAt, "there is no "+b.kind+" “"+b.name+"”", meant(b.name, known, otherwise)))
+	}
+	switch b.kind {
+	case calculatorBlock:
+		if g.shelf.calculator(b.name) == nil {
+			unknown(g.shelf.calculatorNames(), "“plumbline list” shows them all")
+		}
+	case figureBlock:
+		switch f := g.shelf.figure(b.name, g.reader); {
+		case !slices.Contains(g.shelf.figureNames(), b.name):
+			unknown(g.shelf.figureNames(), "“plumbline list” shows them all")
+		case f == nil:
+			bad = append(bad, p.mistake(b.nameAt, "the calculator “"+b.name+"” has no figure", "name another, or take the block out"))
+		case f.Title.None() || f.Description.None():
+			bad = append(bad, p.mistake(b.nameAt, "the figure “"+b.name+"” has no text for readers who cannot see it", "give the figure a title and a description in its calculator"))
+		}
+	case cautionBlock:
+		if g.library.cautions[b.name] == nil {
+			unknown(g.library.cautionKeys, "add it to cautions.yaml")
+		}
+	case formulaBlock:
+		if _, err := findFormula(b.name); err != nil {
+			bad = append(bad, p.mistake(b.nameAt, err.what, err.remedy))
+		}
+	}
+	return bad
+}
+
+// checkHeader checks the keys that a header lists. A source that the header
+// lists and nothing on the page uses would be decoration.
+func (g *Guide) checkHeader(p *Page) (bad []Mistake) {
+	at := func(i item, what, remedy string) {
+		bad = append(bad, Mistake{p.file, i.at.Position.Line + 1, i.at.Position.Column, what, remedy})
+	}
+	used := g.used(p)
+	for _, s := range p.Sources {
+		switch {
+		case g.library.sources[s.text] == nil:
+			at(s, "there is no source “"+s.text+"”", meant(s.text, g.library.sourceKeys, "add it to sources.yaml"))
+		case !slices.Contains(used, s.text):
+			at(s, "nothing on this page uses the source “"+s.text+"”", "cite it with [@"+s.text+"] or take it out of the header")
+		}
+	}
+	for _, c := range p.Cautions {
+		if g.library.cautions[c.text] == nil {
+			at(c, "there is no caution “"+c.text+"”", meant(c.text, g.library.cautionKeys, "add it to cautions.yaml"))
+		}
+	}
+	return bad
+}
+
+// used are the keys of the sources that a page rests on: those that it cites,
+// in the order of its text, then those of its calculators.
+func (g *Guide) used(p *Page) []string {
+	keys := slices.Clone(p.cited)
+	for _, b := range p.blocks {
+		if c := g.shelf.calculator(b.name); c != nil && b.kind == calculatorBlock {
+			for _, s := range c.Sources {
+				if !slices.Contains(keys, s.Key) {
+					keys = append(keys, s.Key)
+				}
+			}
+		}
+	}
+	return keys
+}
+
+// checkHeadings keeps the outline whole: the title is the first level, and no
+// level is skipped on the way down.
+func (p *Page) checkHeadings() (bad []Mistake) {
+	above := 1
+	for _, h := range p.headings {
+		switch {
+		case h.level == 1:
+			bad = append(bad, p.mistake(h.at, "“"+h.text+"” is a first-level heading, and the page's title is that already", "write ## "+h.text))
+		case h.level > above+1:
+			bad = append(bad, p.mistake(h.at, "the heading “"+h.text+"” skips a level", "write "+strings.Repeat("#", above+1)+" "+h.text))
+		}
+		if h.text == "" {
+			bad = append(bad, p.mistake(h.at, "this heading has no text", "write it or take it out"))
+		}
+		above = max(h.level, 1)
+	}
+	return bad
+}
+
+// checkCode finds raw HTML, which is left off, and fences of an unknown kind.
+func (p *Page) checkCode() (bad []Mistake) {
+	const remedy = "write it in Markdown"
+	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		switch n := n.(type) {
+		case *ast.RawHTML:
+			tag := ""
+			if n.Segments.Len() > 0 {
+				s := n.Segments.At(0)
+				tag = string(s.Value(p.body()))
+			}
+			bad = append(bad, p.mistake(max(n.Pos(), 0), "raw HTML (“"+tag+"”) is not allowed in a page", remedy))
+		case *ast.HTMLBlock:
+			bad = append(bad, p.mistake(blockStart(n), "raw HTML is not allowed in a page", remedy))
+		case *ast.FencedCodeBlock:
+			if n.Info == nil {
+				break
+			}
+			if lang := string(n.Language(p.body())); !knownLanguage(lang) {
+				bad = append(bad, p.mistake(n.Info.Segment.Start, "there is no block “"+lang+"”",
+					meant(lang, blockKinds, "the blocks are "+listed(blockKinds)+"; code takes the name of its language, or none")))
+			}
+		}
+		return ast.WalkContinue, nil
+	})
+	return bad
+}

@@ -1,0 +1,123 @@
+package site
+
+import (
+	"bytes"
+	"compress/gzip"
+	"crypto/sha256"
+	"encoding/hex"
+	"io"
+	"os"
+	"path"
+	"path/filepath"
+	"strings"
+	"sync"
+
+	"github.com/andybalholm/brotli"
+)
+
+// Pages are compressed on every publish, so they take the level that costs
+// little; the style sheet and the scripts change seldom and take the best one,
+// remembered by content.
+const (
+	pageBrotli = 6
+	bestBrotli = 11
+)
+
+// compressible tells whether a file is text, or the engine.
+func compressible(p string) bool {
+	switch path.Ext(p) {
+	case ".html", ".css", ".js", ".json", ".svg", ".wasm":
+		return true
+	}
+	return false
+}
+
+var brotlis = sync.Pool{New: func() any { return brotli.NewWriterLevel(nil, pageBrotli) }}
+
+var gzips = sync.Pool{New: func() any {
+	// Level 9 is a valid level.
+	z, _ := gzip.NewWriterLevel(nil, gzip.BestCompression)
+	return z
+}}
+
+// compress fills in a file's compressed copies. cache is a folder that may be
+// written to, or "".
+func (f *file) compress(cache string) {
+	if !compressible(f.path) {
+		return
+	}
+	if f.br == nil {
+		if strings.HasPrefix(f.path, "assets/") {
+			f.br = remembered(cache, f.data)
+		} else {
+			z := brotlis.Get().(*brotli.Writer)
+			f.br = squeezed(z, f.data)
+			brotlis.Put(z)
+		}
+	}
+	if f.gz == nil {
+		z := gzips.Get().(*gzip.Writer)
+		f.gz = squeezed(z, f.data)
+		gzips.Put(z)
+	}
+}
+
+// squeezer is a compressor that can be used again and again.
+type squeezer interface {
+	io.WriteCloser
+	Reset(io.Writer)
+}
+
+// squeezed runs data through z. Writing to memory does not fail.
+func squeezed(z squeezer, data []byte) []byte {
+	var b bytes.Buffer
+	b.Grow(len(data)/3 + 512)
+	z.Reset(&b)
+	_, _ = z.Write(data)
+	_ = z.Close()
+	return b.Bytes()
+}
+
+// remembered is brotli at its best, kept in the cache under the content's hash.
+// A cache that cannot be used costs time and nothing else.
+func remembered(cache string, data []byte) []byte {
+	sum := sha256.Sum256(data)
+	name := filepath.Join(cache, "best-"+hex.EncodeToString(sum[:])+".br")
+	if cache != "" {
+		if b, err := os.ReadFile(name); err == nil && unpacks(b, data) {
+			return b
+		}
+	}
+	var b bytes.Buffer
+	z := brotli.NewWriterLevel(&b, bestBrotli)
+	// Writing to memory does not fail.
+	_, _ = z.Write(data)
+	_ = z.Close()
+	if cache != "" {
+		keepFile(name, b.Bytes())
+	}
+	return b.Bytes()
+}
+
+// unpacks tells whether packed is data after brotli, so that a damaged cache is
+// never published.
+func unpacks(packed, data []byte) bool {
+	var b bytes.Buffer
+	_, err := b.ReadFrom(brotli.NewReader(bytes.NewReader(packed)))
+	return err == nil && bytes.Equal(b.Bytes(), data)
+}
+
+// keepFile puts a file into the cache whole or not at all.
+func keepFile(name string, b []byte) {
+	if os.MkdirAll(filepath.Dir(name), 0o755) != nil {
+		return
+	}
+	part, err := os.CreateTemp(filepath.Dir(name), "part-")
+	if err != nil {
+		return
+	}
+	_, err = part.Write(b)
+	if closeErr := part.Close(); err != nil || closeErr != nil || os.Rename(part.Name(), name) != nil {
+		_ = os.Remove(part.Name())
+	}
+}

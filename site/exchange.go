@@ -1,0 +1,85 @@
+package site
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+)
+
+// A publication is prepared in a sibling folder, because only within one file
+// system can a folder be put in place in one step. The names begin with a dot
+// and the target's own name, so that leftovers of a publication that was killed
+// are found and swept up by the next one.
+func stagePrefix(dir string) string { return "." + filepath.Base(dir) + ".new-" }
+
+// asideName is where the old site stands for a moment where the system cannot
+// exchange two folders.
+func asideName(dir string) string {
+	return filepath.Join(filepath.Dir(dir), "."+filepath.Base(dir)+".old")
+}
+
+// recover puts back an old site that a killed publication had set aside, and
+// sweeps up what such publications left.
+func recoverSite(dir string) error {
+	aside := asideName(dir)
+	if _, ours := readMarker(aside); ours {
+		if _, err := os.Lstat(dir); errors.Is(err, fs.ErrNotExist) {
+			if err := os.Rename(aside, dir); err != nil {
+				return fmt.Errorf("the site that an interrupted publication set aside could not be put back: %w", err)
+			}
+		} else if err := os.RemoveAll(aside); err != nil {
+			return err
+		}
+	}
+	list, err := os.ReadDir(filepath.Dir(dir))
+	if err != nil {
+		return nil // the folder above is made when it is needed
+	}
+	for _, e := range list {
+		if e.IsDir() && strings.HasPrefix(e.Name(), stagePrefix(dir)) {
+			sweep(filepath.Join(filepath.Dir(dir), e.Name()))
+		}
+	}
+	return nil
+}
+
+// sweep removes a leftover that no running publication holds.
+func sweep(stage string) {
+	unlock, free := lock(stage)
+	if !free {
+		return
+	}
+	// What cannot be removed now is swept up another time.
+	_ = os.RemoveAll(stage)
+	unlock()
+}
+
+// exchange puts the new site in place of the old one. Where the system can swap
+// two folders, a reader finds either the old or the new site at every moment;
+// elsewhere there is an instant without, and recoverSite mends what a kill in
+// that instant leaves.
+func exchange(stage, dir string, swap func(a, b string) error) error {
+	if _, err := os.Lstat(dir); errors.Is(err, fs.ErrNotExist) {
+		return os.Rename(stage, dir)
+	}
+	err := swap(stage, dir)
+	if err == nil {
+		// stage is now the old site; what cannot be removed is swept up later.
+		_ = os.RemoveAll(stage)
+		return nil
+	}
+	if !errors.Is(err, errors.ErrUnsupported) {
+		return err
+	}
+	aside := asideName(dir)
+	if err := os.Rename(dir, aside); err != nil {
+		return err
+	}
+	if err := os.Rename(stage, dir); err != nil {
+		return errors.Join(err, os.Rename(aside, dir))
+	}
+	return os.RemoveAll(aside)
+}

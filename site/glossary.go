@@ -1,0 +1,95 @@
+package site
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// Term is one entry of the glossary.
+type Term struct {
+	Key   string // the anchor
+	Name  string
+	Also  []string // other forms that chapters use
+	Says  string
+	Pages []*Page // where the term is used, found in the text
+}
+
+// glossary reads glossary.yaml of both layers: a term for each key, and below it
+// “says”, and where needed “also” with other forms. A shop's term replaces a
+// built-in one of the same name.
+func (l *layers) glossary() (terms []Term, bad []Mistake) {
+	for _, layer := range []map[string]source{l.base, l.local} {
+		from, ok := layer[glossaryFile]
+		if !ok {
+			continue
+		}
+		y := &yamlReader{file: from.file}
+		for _, e := range y.root(from.text) {
+			t := Term{Key: slug(e.key), Name: e.key}
+			for _, e := range y.mapping(e.value, "a term") {
+				switch {
+				case !y.known(e, "says", "also"):
+				case e.key == "says":
+					t.Says = y.text(e)
+				default:
+					t.Also = texts(y.list(e))
+				}
+			}
+			if t.Says == "" {
+				y.mistake(e.at, "the term “"+e.key+"” is not explained", "add “says:”")
+			}
+			if i := slices.IndexFunc(terms, func(o Term) bool { return o.Key == t.Key }); i >= 0 {
+				terms[i] = t
+			} else {
+				terms = append(terms, t)
+			}
+		}
+		bad = append(bad, y.bad...)
+	}
+	slices.SortFunc(terms, func(a, b Term) int {
+		return cmp.Or(cmp.Compare(strings.ToLower(a.Name), strings.ToLower(b.Name)), cmp.Compare(a.Key, b.Key))
+	})
+	return terms, bad
+}
+
+// find notes the chapters whose text has the term.
+func (t *Term) find(pages []*Page) {
+	t.Pages = nil
+	for _, p := range pages {
+		for _, form := range append([]string{t.Name}, t.Also...) {
+			if mentions(p.words, form) {
+				t.Pages = append(t.Pages, p)
+				break
+			}
+		}
+	}
+}
+
+// mentions tells whether text has the term as whole words, in any case, with or
+// without a plural s.
+func mentions(text, term string) bool {
+	text, term = strings.ToLower(text), strings.ToLower(term)
+	for from := 0; term != ""; {
+		i := strings.Index(text[from:], term)
+		if i < 0 {
+			return false
+		}
+		start, end := from+i, from+i+len(term)
+		before, _ := utf8.DecodeLastRuneInString(text[:start])
+		rest := strings.TrimPrefix(text[end:], "s")
+		after, _ := utf8.DecodeRuneInString(rest)
+		if (start == 0 || !wordRune(before)) && (rest == "" || !wordRune(after)) {
+			return true
+		}
+		from = start + 1
+		for from < len(text) && !utf8.RuneStart(text[from]) {
+			from++
+		}
+	}
+	return false
+}
+
+func wordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) || r == '-' }

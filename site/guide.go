@@ -1,0 +1,174 @@
+package site
+
+import (
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+
+	"plumbline/calculators/words"
+	"plumbline/content"
+)
+
+// Guide is a guide that has been read and checked. It is ready to be published
+// any number of times.
+type Guide struct {
+	Settings
+	Front *Page
+	Parts []Part
+	Pages []*Page // front page, then each part's page with its chapters, in order
+
+	layers  *layers
+	library *library
+	terms   []Term
+	shelf   *shelf
+	reader  *words.Reader
+	byPath  map[string]*Page
+	leftOut []string
+	shown   map[string]bool // pictures that some page shows
+}
+
+// Part is a part of the guide with its chapters in reading order.
+type Part struct {
+	Key, Title string
+	Page       *Page
+	Chapters   []*Page
+}
+
+// Load reads the guide that the shop's folder makes when it is laid over the
+// built-in content; "" loads the built-in guide alone. It returns every mistake
+// that it finds, in one run. With mistakes the guide is not fit to be published
+// and is nil.
+func Load(overlayDir string) (*Guide, []Mistake) { return load(overlayDir, nil) }
+
+// load is Load with pages of an earlier run that may be used again.
+func load(overlayDir string, kept *memory) (*Guide, []Mistake) {
+	if overlayDir == "" {
+		return loadFS(content.Files, nil, "", everything(), kept)
+	}
+	root, err := openFolder(overlayDir)
+	if err != nil {
+		return nil, []Mistake{{File: overlayDir, What: err.Error(), Remedy: "name a folder that exists"}}
+	}
+	defer root.Close()
+	return loadFS(content.Files, root.FS(), overlayDir, everything(), kept)
+}
+
+// loadFS is Load on file systems. local may be nil; localName is how messages
+// name it.
+func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
+	l, bad := lay(builtIn, local, localName)
+	g := &Guide{layers: l, shelf: on, byPath: map[string]*Page{}, shown: map[string]bool{}}
+	add := func(more []Mistake) { bad = append(bad, more...) }
+	var more []Mistake
+	g.Settings, more = l.settings()
+	add(more)
+	g.reader = &words.Reader{Units: g.Units}
+	g.library, more = l.library()
+	add(more)
+	g.terms, more = l.glossary()
+	add(more)
+	add(g.assemble(kept))
+	for _, p := range g.Pages {
+		add(p.wrong)
+		add(g.check(p))
+	}
+	if len(bad) > 0 {
+		return nil, sorted(bad)
+	}
+	for i := range g.terms {
+		g.terms[i].find(g.Pages)
+	}
+	return g, nil
+}
+
+// assemble reads the pages in the order of guide.yaml.
+func (g *Guide) assemble(kept *memory) (bad []Mistake) {
+	take := func(p string) *Page {
+		s, ok := g.layers.file(p)
+		if !ok {
+			return nil
+		}
+		page := kept.page(s)
+		g.Pages = append(g.Pages, page)
+		g.byPath[p] = page
+		return page
+	}
+	if g.Front = take("index.md"); g.Front == nil {
+		bad = append(bad, Mistake{File: "index.md", What: "the guide has no front page", Remedy: "write index.md"})
+	}
+	for _, o := range g.Settings.Parts {
+		at := func(i *item, what, remedy string) {
+			m := Mistake{File: o.file, What: what, Remedy: remedy}
+			t := o.at
+			if i != nil {
+				t = i.at
+			}
+			if t != nil {
+				m.Line, m.Column = t.Position.Line, t.Position.Column
+			}
+			bad = append(bad, m)
+		}
+		part := Part{Key: o.Key, Title: o.Title, Page: take(o.Key + "/index.md")}
+		if part.Page == nil {
+			at(nil, "the part “"+o.Key+"” has no page", meant(o.Key, g.folders(), "write "+o.Key+"/index.md"))
+		}
+		for _, c := range o.chapters {
+			p := o.Key + "/" + c.text + ".md"
+			switch {
+			case slices.Contains(g.LeftOut, o.Key+"/"+c.text):
+				g.leftOut = append(g.leftOut, p)
+			case c.text == "index":
+				at(&c, "“index” is the part's own page", "take it out of the chapters")
+			case g.byPath[p] != nil:
+				at(&c, "the chapter “"+c.text+"” is listed twice", "keep one of them")
+			default:
+				page := take(p)
+				if page == nil {
+					at(&c, "there is no page “"+p+"”", meant(c.text, g.chaptersIn(o.Key), "write it or take it out of the list"))
+					continue
+				}
+				part.Chapters = append(part.Chapters, page)
+			}
+		}
+		g.Parts = append(g.Parts, part)
+	}
+	return append(bad, g.unlisted()...)
+}
+
+// unlisted finds the shop's own pages that no reader would ever see, and
+// leave_out lines that leave out nothing.
+func (g *Guide) unlisted() (bad []Mistake) {
+	for _, p := range g.layers.paths {
+		if s := g.layers.local[p]; s.local && path.Ext(p) == ".md" && g.byPath[p] == nil && !slices.Contains(g.leftOut, p) {
+			bad = append(bad, Mistake{s.file, 1, 1, "no part of guide.yaml lists this page", "add it to a part's chapters in your guide.yaml"})
+		}
+	}
+	for _, out := range g.LeftOut {
+		if !slices.Contains(g.leftOut, out+".md") {
+			s, _ := g.layers.file(settingsFile)
+			bad = append(bad, Mistake{File: s.file, What: "leave_out names “" + out + "”, which is no chapter of the guide", Remedy: "write it as part/chapter, without .md"})
+		}
+	}
+	return bad
+}
+
+// folders are the parts that have a page.
+func (g *Guide) folders() (keys []string) {
+	for _, p := range g.layers.paths {
+		if key, ok := strings.CutSuffix(p, "/index.md"); ok {
+			keys = append(keys, key)
+		}
+	}
+	return keys
+}
+
+// chaptersIn are the chapters that a part's folder holds.
+func (g *Guide) chaptersIn(part string) (names []string) {
+	for _, p := range g.layers.paths {
+		if name, ok := strings.CutPrefix(p, part+"/"); ok && path.Ext(name) == ".md" && name != "index.md" {
+			names = append(names, strings.TrimSuffix(name, ".md"))
+		}
+	}
+	return names
+}

@@ -1,0 +1,82 @@
+package site
+
+import (
+	"bytes"
+	"slices"
+)
+
+// header is what stands between the --- lines at the top of a page.
+type header struct {
+	Title    string
+	Nav      string // the short name in the rail
+	Question string
+	Summary  string
+	Needs    []string
+	Time     string
+	Sources  []item
+	Cautions []item
+}
+
+var headerKeys = []string{"title", "nav", "question", "summary", "needs", "time", "sources", "cautions"}
+
+// splitHeader parts a page into header and text. at is where the text begins.
+func splitHeader(text []byte) (head []byte, at int, ok bool) {
+	const fence = "---\n"
+	if !bytes.HasPrefix(text, []byte(fence)) {
+		return nil, 0, false
+	}
+	rest := text[len(fence):]
+	if bytes.HasPrefix(rest, []byte(fence)) {
+		return nil, 2 * len(fence), true
+	}
+	end := bytes.Index(rest, []byte("\n"+fence))
+	if end < 0 {
+		if bytes.HasSuffix(rest, []byte("\n---")) {
+			return rest[:len(rest)-3], len(text), true
+		}
+		return nil, 0, false
+	}
+	return rest[:end+1], len(fence) + end + 1 + len(fence), true
+}
+
+// readHeader reads a page's header; at is where its text begins.
+func readHeader(s source) (h header, at int, bad []Mistake) {
+	head, at, ok := splitHeader(s.text)
+	if !ok {
+		return h, 0, []Mistake{{s.file, 1, 1, "the page has no header", "begin it with a line ---, then title, nav, question and summary, then a line ---"}}
+	}
+	y := &yamlReader{file: s.file, above: 1}
+	given := []string{}
+	for _, e := range y.root(head) {
+		if !y.known(e, headerKeys...) {
+			continue
+		}
+		given = append(given, e.key)
+		switch e.key {
+		case "title":
+			h.Title = y.text(e)
+		case "nav":
+			h.Nav = y.text(e)
+		case "question":
+			h.Question = y.text(e)
+		case "summary":
+			h.Summary = y.text(e)
+		case "needs":
+			h.Needs = texts(y.list(e))
+		case "time":
+			h.Time = y.text(e)
+		case "sources":
+			h.Sources = y.list(e)
+		case "cautions":
+			h.Cautions = y.list(e)
+		}
+	}
+	if len(y.bad) == 0 {
+		for _, k := range []string{"title", "nav", "question", "summary"} {
+			if !slices.Contains(given, k) {
+				y.bad = append(y.bad, Mistake{s.file, 1, 1, "the header has no “" + k + "”", "add a line “" + k + ": …”"})
+			}
+		}
+	}
+	return h, at, y.bad
+}

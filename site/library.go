@@ -1,0 +1,136 @@
+package site
+
+import (
+	"slices"
+	"strconv"
+
+	"plumbline/calculators/caution"
+	"plumbline/calculators/literature"
+)
+
+// library is every source and caution that a page may name: those of the maths,
+// and those that only chapters use.
+type library struct {
+	sources  map[string]*literature.Source
+	cautions map[string]*caution.Caution
+
+	sourceKeys, cautionKeys []string // sorted
+	ours                    map[string]bool
+}
+
+// accesses are the ways a source may have been read.
+var accesses = []string{string(literature.Text), string(literature.Abstract), string(literature.Data),
+	string(literature.SecondHand), string(literature.Memory), string(literature.Practice)}
+
+// library reads sources.yaml and cautions.yaml of both layers. A key that the
+// maths has already is a mistake: a guide adds cautions and sources, and never
+// rewords or drops one.
+func (l *layers) library() (*library, []Mistake) {
+	b := &library{sources: map[string]*literature.Source{}, cautions: map[string]*caution.Caution{}, ours: map[string]bool{}}
+	for _, s := range literature.All() {
+		b.sources[s.Key] = s
+		b.ours["source "+s.Key] = true
+	}
+	for _, c := range caution.All() {
+		b.cautions[c.Key] = c
+		b.ours["caution "+c.Key] = true
+	}
+	var bad []Mistake
+	for _, layer := range []map[string]source{l.base, l.local} {
+		if s, ok := layer[sourcesFile]; ok {
+			bad = append(bad, b.readSources(s)...)
+		}
+		if s, ok := layer[cautionsFile]; ok {
+			bad = append(bad, b.readCautions(s)...)
+		}
+	}
+	for k := range b.sources {
+		b.sourceKeys = append(b.sourceKeys, k)
+	}
+	for k := range b.cautions {
+		b.cautionKeys = append(b.cautionKeys, k)
+	}
+	slices.Sort(b.sourceKeys)
+	slices.Sort(b.cautionKeys)
+	return b, bad
+}
+
+func (b *library) readSources(from source) []Mistake {
+	y := &yamlReader{file: from.file}
+	for _, e := range y.root(from.text) {
+		if b.ours["source "+e.key] {
+			y.mistake(e.at, "the calculators have a source “"+e.key+"” already", "cite that one, or give yours another key")
+			continue
+		}
+		if !y.key(e, "source") {
+			continue
+		}
+		s := &literature.Source{Key: e.key}
+		for _, e := range y.mapping(e.value, "a source") {
+			if !y.known(e, "authors", "year", "title", "where", "doi", "opened", "for") {
+				continue
+			}
+			v := y.text(e)
+			switch e.key {
+			case "authors":
+				s.Authors = v
+			case "year":
+				n, err := strconv.Atoi(v)
+				if err != nil || n < 1500 || n > 2200 {
+					y.mistake(e.value.GetToken(), "“"+v+"” is no year", "write four digits")
+				}
+				s.Year = n
+			case "title":
+				s.Title = v
+			case "where":
+				s.Where = v
+			case "doi":
+				s.DOI = v
+			case "opened":
+				if s.Opened = literature.Access(v); !slices.Contains(accesses, v) {
+					y.mistake(e.value.GetToken(), "“"+v+"” does not tell how the source was read", "write one of "+listed(accesses))
+				}
+			case "for":
+				s.For = v
+			}
+		}
+		if s.Where == "" || s.Opened == "" {
+			y.mistake(e.at, "the source “"+e.key+"” lacks “where” or “opened”", "say where it was published and what of it was read")
+		}
+		b.sources[e.key] = s
+	}
+	return y.bad
+}
+
+// readCautions reads a caution as its text alone, or as title and text.
+func (b *library) readCautions(from source) []Mistake {
+	y := &yamlReader{file: from.file}
+	for _, e := range y.root(from.text) {
+		if b.ours["caution "+e.key] {
+			y.mistake(e.at, "the calculators have a caution “"+e.key+"” already", "a guide may add cautions, never reword one: give yours another key")
+			continue
+		}
+		if !y.key(e, "caution") {
+			continue
+		}
+		c := &caution.Caution{Key: e.key, Title: titled(e.key)}
+		if _, single := scalar(e.value); single {
+			c.Text = y.text(e)
+		} else {
+			for _, e := range y.mapping(e.value, "a caution") {
+				switch {
+				case !y.known(e, "title", "text"):
+				case e.key == "title":
+					c.Title = y.text(e)
+				default:
+					c.Text = y.text(e)
+				}
+			}
+		}
+		if c.Text == "" {
+			y.mistake(e.at, "the caution “"+e.key+"” has no text", "say what to do")
+		}
+		b.cautions[e.key] = c
+	}
+	return y.bad
+}

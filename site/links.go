@@ -1,0 +1,193 @@
+package site
+
+import (
+	"bytes"
+	"net/url"
+	"path"
+	"slices"
+	"strings"
+
+	"github.com/yuin/goldmark/ast"
+)
+
+// where returns the place of a link's address in the page's text.
+func (p *Page) where(n ast.Node, dest []byte) int {
+	at := max(n.Pos(), 0)
+	src := p.body()
+	// goldmark knows where the link's text ends; the address follows it.
+	if last := n.LastChild(); last != nil {
+		if t, ok := last.(*ast.Text); ok {
+			at = max(at, t.Segment.Stop)
+		}
+	}
+	if at < len(src) && len(dest) > 0 {
+		if i := bytes.Index(src[at:], dest); i >= 0 && i < 2000 {
+			return at + i
+		}
+	}
+	return at
+}
+
+// target is what an address in a chapter leads to.
+type target struct {
+	page   *Page
+	file   string // a picture
+	anchor string
+	away   bool // outside the guide
+}
+
+// resolve finds what an address leads to, or says what is wrong with it.
+func (g *Guide) resolve(p *Page, dest string) (t target, what, remedy string) {
+	u, err := url.Parse(dest)
+	switch {
+	case err != nil || dest == "":
+		return t, "“" + dest + "” is no address", "write one like height.md or https://example.org"
+	case u.Scheme == "https" || u.Scheme == "http":
+		if u.Host == "" {
+			return t, "“" + dest + "” names no host", "write the address in full"
+		}
+		return target{away: true}, "", ""
+	case u.Scheme == "mailto" || u.Scheme == "tel":
+		return target{away: true}, "", ""
+	case u.Scheme != "":
+		return t, "links of the kind “" + u.Scheme + ":” are not allowed", "link to a page of the guide or to a web address"
+	case u.Host != "" || strings.HasPrefix(u.Path, "/"):
+		return t, "“" + dest + "” begins at the top of some web server", "write the path from this file, like ../saddle/height.md"
+	case u.RawQuery != "":
+		return t, "a link inside the guide takes no “?”", "take “?" + u.RawQuery + "” out"
+	}
+	if u.Path == "" {
+		return g.anchored(p, u.Fragment)
+	}
+	to := path.Join(path.Dir(p.Path), u.Path)
+	if strings.HasPrefix(to, "../") || to == ".." {
+		return t, "“" + dest + "” leads out of the guide's folder", "put the file into the folder"
+	}
+	if page := g.byPath[to]; page != nil {
+		return g.anchored(page, u.Fragment)
+	}
+	return g.lost(p, to, dest)
+}
+
+// lost explains a path that no page has.
+func (g *Guide) lost(p *Page, to, dest string) (t target, what, remedy string) {
+	if s, ok := g.layers.file(to); ok {
+		if slices.Contains(pictures, path.Ext(to)) {
+			return target{file: s.path}, "", ""
+		}
+		if slices.Contains(g.leftOut, to) {
+			return t, "“" + dest + "” is a chapter that guide.yaml leaves out", "take the link out, or put this page into your own folder without it"
+		}
+		return t, "“" + dest + "” is in no part of guide.yaml", "add it to the part's chapters"
+	}
+	if path.Ext(to) == ".html" || path.Ext(to) == "" {
+		with := strings.TrimSuffix(to, ".html") + ".md"
+		if g.byPath[with] != nil {
+			return t, "“" + dest + "” names no file of the guide", "write “" + from(p, with) + "”"
+		}
+	}
+	for _, q := range g.layers.paths {
+		if strings.EqualFold(q, to) {
+			return t, "“" + dest + "” differs from the file's name only in case", "write “" + from(p, q) + "”"
+		}
+	}
+	var known []string
+	for _, q := range g.Pages {
+		known = append(known, q.Path)
+	}
+	if near := nearest(to, known); near != "" {
+		return t, "there is no page “" + dest + "”", "did you mean “" + from(p, near) + "”?"
+	}
+	for _, q := range known {
+		if path.Base(q) == path.Base(to) {
+			return t, "there is no page “" + dest + "”", "did you mean “" + from(p, q) + "”?"
+		}
+	}
+	return t, "there is no page “" + dest + "”", "write the path of a chapter from this file, or take the link out"
+}
+
+// anchored checks an anchor of a page.
+func (g *Guide) anchored(p *Page, anchor string) (t target, what, remedy string) {
+	if anchor == "" {
+		return target{page: p}, "", ""
+	}
+	var known []string
+	for _, h := range p.headings {
+		if h.id == anchor {
+			return target{page: p, anchor: anchor}, "", ""
+		}
+		known = append(known, h.id)
+	}
+	return t, "“" + p.Path + "” has no heading “#" + anchor + "”", meant(anchor, known, "its headings are "+listed(known))
+}
+
+// from is the path of a file as a page would write it.
+func from(p *Page, to string) string { return relative(p.Path, to) }
+
+// relative is the way from one slash path to another.
+func relative(at, to string) string {
+	a, b := strings.Split(at, "/"), strings.Split(to, "/")
+	for len(a) > 1 && len(b) > 1 && a[0] == b[0] {
+		a, b = a[1:], b[1:]
+	}
+	return strings.Repeat("../", len(a)-1) + strings.Join(b, "/")
+}
+
+// relink checks every link and picture of a page and points it at what is
+// published.
+func (g *Guide) relink(p *Page) (bad []Mistake) {
+	for _, n := range p.links {
+		dest := n.Destination
+		t, what, remedy := g.resolve(p, string(dest))
+		switch {
+		case what != "":
+			bad = append(bad, p.mistake(p.where(n, dest), what, remedy))
+		case t.away:
+		case t.file != "":
+			bad = append(bad, p.mistake(p.where(n, dest), "“"+string(dest)+"” is a picture", "show it with ![what it shows]("+string(dest)+")"))
+		case t.page == p:
+			n.Destination = []byte("#" + t.anchor)
+		default:
+			n.Destination = []byte(relative(p.URL, t.page.URL))
+			if t.anchor != "" {
+				n.Destination = append(n.Destination, "#"+t.anchor...)
+			}
+		}
+		if n.FirstChild() == nil {
+			bad = append(bad, p.mistake(p.where(n, dest), "this link has no text", "say in the brackets where it leads"))
+		}
+	}
+	for _, n := range p.images {
+		bad = append(bad, g.picture(p, n)...)
+	}
+	for _, n := range p.autos {
+		if t, what, remedy := g.resolve(p, string(n.URL(p.body()))); what != "" || !t.away {
+			bad = append(bad, p.mistake(max(n.Pos(), 0), what, remedy))
+		}
+	}
+	return bad
+}
+
+// picture checks one image: the guide loads nothing from elsewhere.
+func (g *Guide) picture(p *Page, n *ast.Image) (bad []Mistake) {
+	at := p.where(n, n.Destination)
+	dest := string(n.Destination)
+	t, what, remedy := g.resolve(p, dest)
+	switch {
+	case what == "" && t.away:
+		what, remedy = "a picture from another server would tell it who reads the guide", "put the file into the guide's folder"
+	case what != "" && path.Ext(dest) != ".md" && !strings.Contains(what, "folder") && !strings.Contains(what, "not allowed") && !strings.Contains(what, "case"):
+		what, remedy = "there is no picture “"+dest+"”", "put it into the folder as "+listed(pictures)
+	case what == "" && t.file == "":
+		what, remedy = "“"+dest+"” is no picture", "name a file that ends in "+listed(pictures)
+	}
+	if what != "" {
+		return []Mistake{p.mistake(at, what, remedy)}
+	}
+	if len(inlineText(n, p.body())) == 0 {
+		bad = append(bad, p.mistake(at, "the picture has no text for readers who cannot see it", "say between the brackets what it shows"))
+	}
+	g.shown[t.file] = true
+	n.Destination = []byte(relative(p.URL, t.file))
+	return bad
+}

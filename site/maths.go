@@ -1,0 +1,78 @@
+package site
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/catalog"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/panel"
+	"plumbline/calculators/words"
+)
+
+// shelf is what a page's blocks may name. It stands between the generator and
+// the catalog so that a test can publish a guide with a calculator of its own.
+type shelf struct {
+	calculators []*calculators.Calculator
+	standing    []*calculators.Standing
+}
+
+// everything is the whole catalog.
+func everything() *shelf { return &shelf{catalog.All(), catalog.Figures()} }
+
+func (s *shelf) calculator(name string) *calculators.Calculator {
+	for _, c := range s.calculators {
+		if c.Name == name {
+			return c
+		}
+	}
+	return nil
+}
+
+func (s *shelf) calculatorNames() (names []string) {
+	for _, c := range s.calculators {
+		names = append(names, c.Name)
+	}
+	return names
+}
+
+func (s *shelf) figureNames() (names []string) {
+	for _, f := range s.standing {
+		names = append(names, f.Name)
+	}
+	return append(names, s.calculatorNames()...)
+}
+
+// figure draws a standing figure, or a calculator's figure at its worked
+// example; nil where there is none of that name, or it has no figure.
+func (s *shelf) figure(name string, in *words.Reader) *drawing.Figure {
+	for _, f := range s.standing {
+		if f.Name == name {
+			return f.Figure(nil, in)
+		}
+	}
+	if c := s.calculator(name); c != nil {
+		// The worked example is in base units, whatever units are shown.
+		if r, problems := c.Run(panel.Example(c), base(in)); problems == nil {
+			return r.Figure
+		}
+	}
+	return nil
+}
+
+// base is in without its units, for what is written in base units.
+func base(in *words.Reader) *words.Reader {
+	if in == nil {
+		return nil
+	}
+	b := *in
+	b.Units = ""
+	return &b
+}
+
+func (s *shelf) bench(b *block, in *words.Reader) string {
+	return panel.Bench(s.calculator(b.name), b.place, in)
+}
+
+func drawn(f *drawing.Figure, id string, in *words.Reader) string { return panel.Figure(f, id, in) }
+
+func warned(c *caution.Caution, in *words.Reader) string { return panel.Caution(c, in) }

@@ -1,0 +1,125 @@
+package site
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+	"unicode/utf8"
+)
+
+// Mistake is one thing in the content that must be mended before it can be
+// published: where it is, what is wrong, and what to do about it.
+type Mistake struct {
+	File         string // as the author sees it, with / between folders
+	Line, Column int    // from 1, Column in characters; 0 where the whole file is meant
+	What, Remedy string
+}
+
+// String is the mistake on one line, in the form that editors jump to.
+func (m Mistake) String() string {
+	var b strings.Builder
+	b.WriteString(m.File)
+	if m.Line > 0 {
+		fmt.Fprintf(&b, ":%d:%d", m.Line, m.Column)
+	}
+	b.WriteString(": " + m.What)
+	if m.Remedy != "" {
+		b.WriteString(", " + m.Remedy)
+	}
+	return b.String()
+}
+
+// Mistakes is every mistake of one run, as an error.
+type Mistakes []Mistake
+
+// Error lists the mistakes, one a line.
+func (m Mistakes) Error() string {
+	lines := make([]string, len(m))
+	for i := range m {
+		lines[i] = m[i].String()
+	}
+	return strings.Join(lines, "\n")
+}
+
+// sorted puts mistakes in the order of reading and drops repeated ones.
+func sorted(list []Mistake) []Mistake {
+	slices.SortStableFunc(list, func(a, b Mistake) int {
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column), cmp.Compare(a.What, b.What))
+	})
+	return slices.Compact(list)
+}
+
+// place turns a byte offset in text into a line and a column, both from 1; the
+// column counts characters, as editors do.
+func place(text []byte, offset int) (line, column int) {
+	offset = max(0, min(offset, len(text)))
+	line = 1
+	start := 0
+	for i, c := range text[:offset] {
+		if c == '\n' {
+			line, start = line+1, i+1
+		}
+	}
+	return line, utf8.RuneCount(text[start:offset]) + 1
+}
+
+// nearest returns the known name that name was probably meant to be, or "".
+func nearest(name string, known []string) string {
+	best, at := "", 1+max(1, len(name)/3)
+	for _, k := range known {
+		d := distance(strings.ToLower(name), strings.ToLower(k))
+		// A name that only lacks its beginning or its end is near as well.
+		if len(name) >= 4 && (strings.HasSuffix(k, name) || strings.HasPrefix(k, name)) {
+			d = min(d, 1)
+		}
+		if d < at {
+			best, at = k, d
+		}
+	}
+	return best
+}
+
+// meant is the remedy for a name that is not known.
+func meant(name string, known []string, otherwise string) string {
+	if k := nearest(name, known); k != "" {
+		return "did you mean “" + k + "”?"
+	}
+	return otherwise
+}
+
+// distance is the least number of letters to add, drop, change or swap with
+// their neighbour to turn a into b.
+func distance(a, b string) int {
+	x, y := []rune(a), []rune(b)
+	older, old, now := make([]int, len(y)+1), make([]int, len(y)+1), make([]int, len(y)+1)
+	for j := range old {
+		old[j] = j
+	}
+	for i := range x {
+		now[0] = i + 1
+		for j := range y {
+			change := 1
+			if x[i] == y[j] {
+				change = 0
+			}
+			now[j+1] = min(old[j]+change, old[j+1]+1, now[j]+1)
+			if i > 0 && j > 0 && x[i] == y[j-1] && x[i-1] == y[j] {
+				now[j+1] = min(now[j+1], older[j-1]+1)
+			}
+		}
+		older, old, now = old, now, older
+	}
+	return old[len(y)]
+}
+
+// listed joins names for a message.
+func listed(names []string) string {
+	switch len(names) {
+	case 0:
+		return "none"
+	case 1:
+		return names[0]
+	}
+	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
+}

@@ -1,0 +1,203 @@
+package site
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path"
+	"slices"
+	"strings"
+	"unicode/utf8"
+)
+
+// source is one file of the guide and where it came from.
+type source struct {
+	path  string // inside the guide, with /
+	file  string // as messages name it
+	text  []byte
+	local bool // from the shop's own folder
+}
+
+// The files of a guide that are not pages. In the shop's folder they are laid
+// over the built-in ones key by key, so that a shop states only what differs.
+const (
+	settingsFile = "guide.yaml"
+	sourcesFile  = "sources.yaml"
+	cautionsFile = "cautions.yaml"
+	glossaryFile = "glossary.yaml"
+)
+
+var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile}
+
+// pictures are the files other than text that a chapter may show. SVG is left
+// out because it can carry script.
+var pictures = []string{".png", ".jpg", ".jpeg", ".webp", ".avif"}
+
+// maxFile is the largest file that is read. It keeps a slip, such as a video
+// dropped into the folder, from filling the memory.
+const maxFile = 8 << 20
+
+// layers are the guide's files: the shop's over the built-in ones.
+type layers struct {
+	base, local map[string]source
+	paths       []string // every path once, sorted
+}
+
+// file returns the file at p that counts.
+func (l *layers) file(p string) (source, bool) {
+	if s, ok := l.local[p]; ok {
+		return s, true
+	}
+	s, ok := l.base[p]
+	return s, ok
+}
+
+// lay reads both folders. local may be nil.
+func lay(base fs.FS, local fs.FS, localName string) (*layers, []Mistake) {
+	l := &layers{}
+	var bad, more []Mistake
+	l.base, bad = gather(base, "content", false)
+	l.local, more = gather(local, localName, true)
+	bad = append(bad, more...)
+	for p := range l.base {
+		l.paths = append(l.paths, p)
+	}
+	for p := range l.local {
+		if _, both := l.base[p]; !both {
+			l.paths = append(l.paths, p)
+		}
+	}
+	slices.Sort(l.paths)
+	return l, append(bad, l.twins()...)
+}
+
+// twins finds names that differ only in case: one of the two vanishes on a
+// file system that does not tell them apart.
+func (l *layers) twins() []Mistake {
+	var bad []Mistake
+	seen := map[string]string{}
+	for _, p := range l.paths {
+		low := strings.ToLower(p)
+		if other, ok := seen[low]; ok {
+			s, _ := l.file(p)
+			if o, _ := l.file(other); !s.local && o.local {
+				s, other = o, p
+			}
+			bad = append(bad, Mistake{File: s.file, What: "the name differs from “" + other + "” only in case", Remedy: "give it the same spelling, or another name"})
+			continue
+		}
+		seen[low] = p
+	}
+	return bad
+}
+
+// gather reads every file of a folder that a guide can use. A link that leads
+// out of the folder is a mistake: a guide is complete in itself.
+func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake) {
+	files := map[string]source{}
+	var bad []Mistake
+	if folder == nil {
+		return files, nil
+	}
+	walk := func(p string, d fs.DirEntry, err error) error {
+		file := path.Join(name, p)
+		if err != nil {
+			bad = append(bad, Mistake{File: file, What: "cannot be read: " + plain(err), Remedy: "check that it exists and that you may read it"})
+			return nil
+		}
+		if p != "." && strings.HasPrefix(path.Base(p), ".") {
+			if d.IsDir() {
+				return fs.SkipDir
+			}
+			return nil
+		}
+		if d.IsDir() {
+			return nil
+		}
+		if !wanted(p) {
+			if near := nearest(path.Base(p), keyed); local && near != "" {
+				bad = append(bad, Mistake{File: file, What: "this name is not read", Remedy: "did you mean “" + near + "”?"})
+			}
+			return nil
+		}
+		text, err := read(folder, p)
+		if err != nil {
+			m := Mistake{File: file, What: "cannot be read: " + plain(err), Remedy: "check that you may read it"}
+			if d.Type()&fs.ModeSymlink != 0 {
+				m.What, m.Remedy = "the link leads out of the folder or nowhere", "put the file itself into the folder"
+			}
+			bad = append(bad, m)
+			return nil
+		}
+		s := source{path: p, file: file, text: text, local: local}
+		if !slices.Contains(pictures, path.Ext(p)) {
+			if at := invalid(text); at >= 0 {
+				line, column := place(text, at)
+				bad = append(bad, Mistake{file, line, column, fmt.Sprintf("byte 0x%02x is not UTF-8", text[at]), "save the file as UTF-8"})
+				return nil
+			}
+			s.text = normal(text)
+		}
+		files[p] = s
+		return nil
+	}
+	// The walk's own errors are reported through walk.
+	_ = fs.WalkDir(folder, ".", walk)
+	return files, bad
+}
+
+// wanted tells whether a guide reads a file of that name.
+func wanted(p string) bool {
+	return path.Ext(p) == ".md" || slices.Contains(pictures, path.Ext(p)) || slices.Contains(keyed, p)
+}
+
+func read(folder fs.FS, p string) ([]byte, error) {
+	info, err := fs.Stat(folder, p)
+	switch {
+	case err != nil:
+		return nil, err
+	case !info.Mode().IsRegular():
+		return nil, errors.New("it is not a plain file")
+	case info.Size() > maxFile:
+		return nil, fmt.Errorf("it has %d bytes, and at most %d are read", info.Size(), maxFile)
+	}
+	return fs.ReadFile(folder, p)
+}
+
+// invalid returns where text stops being UTF-8, or -1.
+func invalid(text []byte) int {
+	for i := 0; i < len(text); {
+		r, n := utf8.DecodeRune(text[i:])
+		if r == utf8.RuneError && n == 1 {
+			return i
+		}
+		i += n
+	}
+	return -1
+}
+
+// normal takes a byte-order mark off and ends lines with a line feed alone.
+func normal(text []byte) []byte {
+	s := strings.TrimPrefix(string(text), "\ufeff")
+	return []byte(strings.ReplaceAll(strings.ReplaceAll(s, "\r\n", "\n"), "\r", "\n"))
+}
+
+// plain is an error without the path, which the message names already.
+func plain(err error) string {
+	var p *fs.PathError
+	if errors.As(err, &p) {
+		return p.Err.Error()
+	}
+	return err.Error()
+}
+
+// openFolder opens a shop's folder so that nothing outside it can be reached,
+// whatever links stand in it.
+func openFolder(dir string) (*os.Root, error) {
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		return nil, fmt.Errorf("the guide's folder %s cannot be opened: %s", dir, plain(err))
+	}
+	return root, nil
+}

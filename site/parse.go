@@ -1,0 +1,212 @@
+package site
+
+import (
+	"strconv"
+	"strings"
+	"sync"
+	"unicode"
+
+	"github.com/yuin/goldmark"
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/extension"
+	"github.com/yuin/goldmark/parser"
+	"github.com/yuin/goldmark/text"
+	"github.com/yuin/goldmark/util"
+)
+
+// Page is one page of the guide, read from one Markdown file.
+type Page struct {
+	header
+	Path string // of the file inside the guide, for example saddle/height.md
+	URL  string // inside the published guide, for example saddle/height.html
+
+	source
+	at       int      // where the text begins, after the header
+	tree     ast.Node // rendered once
+	headings []heading
+	links    []*ast.Link
+	images   []*ast.Image
+	autos    []*ast.AutoLink
+	blocks   []*block
+	cites    []*citation
+	cited    []string  // source keys in the order of first mention
+	once     sync.Once // guards html and err
+	html     []byte    // the rendered text
+	err      error
+	words    string    // the text alone, for search and glossary
+	wrong    []Mistake // found while parsing
+}
+
+// heading is one heading of a page's text.
+type heading struct {
+	level    int
+	text, id string
+	at       int
+}
+
+// reserved ids stand in the page's frame.
+var reserved = []string{"main", "sources", "chapters", "cautions"}
+
+// newParser parses Markdown with tables, heading ids and what is ours.
+func newParser() parser.Parser {
+	md := goldmark.New(goldmark.WithExtensions(extension.NewTable(), guideSyntax{}))
+	return md.Parser()
+}
+
+// guideSyntax is the goldmark extension for our four blocks and citations.
+type guideSyntax struct{}
+
+// Extend adds the parsers; render.go has the writers.
+func (guideSyntax) Extend(m goldmark.Markdown) {
+	m.Parser().AddOptions(
+		parser.WithInlineParsers(util.Prioritized(citeParser{}, 150)), // before links
+		parser.WithASTTransformers(util.Prioritized(blockTransformer{}, 100)),
+	)
+}
+
+var guideParser = newParser()
+
+// parsePage reads one page. The mistakes are those that show without knowing
+// any other page.
+func parsePage(s source) (*Page, []Mistake) {
+	p := &Page{source: s, Path: s.path, URL: strings.TrimSuffix(s.path, ".md") + ".html"}
+	h, at, bad := readHeader(s)
+	p.header, p.at = h, at
+	p.tree = guideParser.Parse(text.NewReader(p.body()))
+	p.collect()
+	return p, bad
+}
+
+func (p *Page) body() []byte { return p.text[p.at:] }
+
+// mistake is a mistake at an offset of the page's text.
+func (p *Page) mistake(offset int, what, remedy string) Mistake {
+	line, column := place(p.text, p.at+offset)
+	return Mistake{p.file, line, column, what, remedy}
+}
+
+// collect walks the tree once, gives headings their ids and notes what the
+// checks and the frame need.
+func (p *Page) collect() {
+	ids := map[string]bool{}
+	for _, r := range reserved {
+		ids[r] = true
+	}
+	var plain strings.Builder
+	places := map[string]int{}
+	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			if n.Type() == ast.TypeBlock {
+				plain.WriteByte('\n')
+			}
+			return ast.WalkContinue, nil
+		}
+		switch n := n.(type) {
+		case *ast.Heading:
+			said := string(inlineText(n, p.body()))
+			id := unique(slug(said), ids)
+			n.SetAttributeString("id", []byte(id))
+			p.headings = append(p.headings, heading{n.Level, said, id, blockStart(n)})
+		case *ast.Link:
+			p.links = append(p.links, n)
+		case *ast.Image:
+			p.images = append(p.images, n)
+		case *ast.AutoLink:
+			p.autos = append(p.autos, n)
+		case *block:
+			places[n.name]++
+			n.place = strconv.Itoa(places[n.name])
+			p.blocks = append(p.blocks, n)
+			return ast.WalkSkipChildren, nil
+		case *citation:
+			p.cites = append(p.cites, n)
+			for i := range n.keys {
+				n.numbers = append(n.numbers, p.number(n.keys[i]))
+			}
+		case *ast.Text:
+			plain.Write(n.Segment.Value(p.body()))
+			if n.SoftLineBreak() || n.HardLineBreak() {
+				plain.WriteByte(' ')
+			}
+		}
+		return ast.WalkContinue, nil
+	})
+	p.words = plain.String()
+}
+
+// number returns the number of a source on this page.
+func (p *Page) number(key string) int {
+	for i, k := range p.cited {
+		if k == key {
+			return i + 1
+		}
+	}
+	p.cited = append(p.cited, key)
+	return len(p.cited)
+}
+
+// inlineText is the text inside n without its markup.
+func inlineText(n ast.Node, src []byte) []byte {
+	var out []byte
+	_ = ast.Walk(n, func(c ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		switch c := c.(type) {
+		case *ast.Text:
+			out = append(out, c.Segment.Value(src)...)
+		case *ast.String:
+			out = append(out, c.Value...)
+		}
+		return ast.WalkContinue, nil
+	})
+	return out
+}
+
+// slug makes an anchor of a heading: small letters and digits, the rest hyphens.
+func slug(s string) string {
+	var b strings.Builder
+	gap := false
+	for _, r := range strings.ToLower(s) {
+		switch {
+		case unicode.IsLetter(r) || unicode.IsDigit(r):
+			if gap && b.Len() > 0 {
+				b.WriteByte('-')
+			}
+			gap = false
+			b.WriteRune(r)
+		case r == '\'' || r == '’':
+		default:
+			gap = true
+		}
+	}
+	if b.Len() == 0 {
+		return "section"
+	}
+	return b.String()
+}
+
+// unique returns id, or id with the first number that is free.
+func unique(id string, taken map[string]bool) string {
+	for n := 0; ; n++ {
+		try := id
+		if n > 0 {
+			try += "-" + strconv.Itoa(n)
+		}
+		if !taken[try] {
+			taken[try] = true
+			return try
+		}
+	}
+}
+
+// blockStart is where a block's text begins, or 0 for an empty one.
+func blockStart(n ast.Node) int {
+	if p := n.Pos(); p >= 0 {
+		return p
+	}
+	if n.Type() == ast.TypeBlock && n.Lines() != nil && n.Lines().Len() > 0 {
+		return n.Lines().At(0).Start
+	}
+	return 0
+}

@@ -1,0 +1,261 @@
+package site
+
+import (
+	"bytes"
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"plumbline/wasm"
+)
+
+// Options are how a guide is published. The zero value is what most want.
+type Options struct {
+	// Cache is a folder for what is costly to make: the built engine and the
+	// best compression. "" is the user's cache folder.
+	Cache string
+	// Log is told one line a stage, with sizes and times; nil stays silent.
+	Log func(line string)
+
+	engine func(ctx context.Context, cache string) (engineFiles, error) // for tests
+	swap   func(a, b string) error                                      // for tests
+}
+
+// Report is what one publication did.
+type Report struct {
+	Pages   int
+	Files   int   // with the compressed copies
+	Linked  int   // of these, taken over unchanged from the old site
+	Bytes   int64 // of all files
+	Largest string
+	Took    time.Duration
+}
+
+// cache returns the folder to use.
+func (o Options) cache() string {
+	if o.Cache != "" {
+		return o.Cache
+	}
+	if dir, err := os.UserCacheDir(); err == nil {
+		return filepath.Join(dir, "plumbline")
+	}
+	return ""
+}
+
+func (o Options) log(format string, values ...any) {
+	if o.Log != nil {
+		o.Log(fmt.Sprintf(format, values...))
+	}
+}
+
+func (o Options) theEngine(ctx context.Context) (engineFiles, error) {
+	if o.engine != nil {
+		return o.engine(ctx, o.cache())
+	}
+	f, err := wasm.Engine(ctx, o.cache())
+	return engineFiles{f.Wasm, f.Brotli, f.Gzip, f.Exec}, err
+}
+
+// Publish writes the guide to the folder dir. It prepares the whole site beside
+// dir and then exchanges the two in one step, so that a reader, and a
+// publication that is killed at any moment, finds the old or the new site and
+// never half of one. dir is made if it does not exist; a folder that exists must
+// be empty or published by Plumbline before. Two publications of one guide are
+// equal to the byte.
+func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, error) {
+	start := time.Now()
+	if o.swap == nil {
+		o.swap = swapFolders
+	}
+	dir, err := resolved(dir)
+	if err != nil {
+		return Report{}, err
+	}
+	if err := recoverSite(dir); err != nil {
+		return Report{}, err
+	}
+	old, err := replaceable(dir)
+	if err != nil {
+		return Report{}, err
+	}
+	engine, err := o.theEngine(ctx)
+	if err != nil {
+		return Report{}, err
+	}
+	o.log("engine    %9s after brotli  %s", size(int64(len(engine.br))), since(start))
+	at := time.Now()
+	files, _, err := g.build(engine)
+	if err != nil {
+		return Report{}, err
+	}
+	o.log("pages     %9d pages         %s", len(g.Pages), since(at))
+	if err := ctx.Err(); err != nil {
+		return Report{}, err
+	}
+	stage, unlock, err := prepare(dir)
+	if err != nil {
+		return Report{}, err
+	}
+	defer unlock()
+	at = time.Now()
+	r, err := fill(ctx, stage, dir, files, old, o.cache())
+	r.Pages = len(g.Pages)
+	if err == nil {
+		o.log("files     %9s in %d files, %d unchanged  %s", size(r.Bytes), r.Files, r.Linked, since(at))
+		err = exchange(stage, dir, o.swap)
+	}
+	if err != nil {
+		return Report{}, errors.Join(fmt.Errorf("%s was left as it was: %w", dir, err), os.RemoveAll(stage))
+	}
+	r.Took = time.Since(start)
+	o.log("published %9s to %s     %s", "", dir, since(start))
+	return r, nil
+}
+
+// resolved is dir in full, with links followed, so that what stands beside it is
+// on the same file system.
+func resolved(dir string) (string, error) {
+	if strings.TrimSpace(dir) == "" {
+		return "", errors.New("no folder was named to publish to")
+	}
+	full, err := filepath.Abs(dir)
+	if err != nil {
+		return "", err
+	}
+	if real, err := filepath.EvalSymlinks(full); err == nil {
+		full = real
+	}
+	if filepath.Dir(full) == full {
+		return "", fmt.Errorf("%s is the top of the file system; name a folder in it", full)
+	}
+	return full, nil
+}
+
+// prepare makes the sibling in which the site is put together.
+func prepare(dir string) (stage string, unlock func(), err error) {
+	above := filepath.Dir(dir)
+	if err := os.MkdirAll(above, 0o755); err != nil {
+		return "", nil, err
+	}
+	stage, err = os.MkdirTemp(above, stagePrefix(dir))
+	if err != nil {
+		return "", nil, err
+	}
+	unlock, _ = lock(stage)
+	return stage, unlock, os.Chmod(stage, 0o755)
+}
+
+// fill writes the files, their compressed copies and the marker. What has not
+// changed since the old site is linked, not written.
+func fill(ctx context.Context, stage, dir string, files []file, old map[string]string, cache string) (Report, error) {
+	sums := make([]written, len(files))
+	same := make([]bool, len(files))
+	inParallel(len(files), func(i int) {
+		f := &files[i]
+		sums[i] = written{f.path, sha256.Sum256(f.data)}
+		// Copies of an unchanged file need not be made again.
+		if same[i] = old[f.path] == hex.EncodeToString(sums[i].sum[:]) && intact(dir, f, old); !same[i] {
+			f.compress(cache)
+		}
+	})
+	w := &tree{stage: stage, dir: dir, old: old, folders: map[string]bool{}}
+	for i, f := range files {
+		if err := ctx.Err(); err != nil {
+			return Report{}, err
+		}
+		for _, v := range []struct {
+			ending string
+			data   []byte
+		}{{"", f.data}, {".br", f.br}, {".gz", f.gz}} {
+			if v.data == nil && (v.ending == "" || !compressible(f.path)) {
+				continue
+			}
+			if err := w.put(f.path+v.ending, v.data, same[i]); err != nil {
+				return Report{}, err
+			}
+		}
+	}
+	slices.SortFunc(w.list, func(a, b written) int { return strings.Compare(a.path, b.path) })
+	if err := os.WriteFile(filepath.Join(stage, markerFile), marker(w.list), 0o644); err != nil {
+		return Report{}, err
+	}
+	w.report.Files++
+	return w.report, nil
+}
+
+// intact reads the copies of an unchanged file from the old site, and tells
+// whether they are what we wrote there.
+func intact(dir string, f *file, old map[string]string) bool {
+	read := func(ending string) []byte {
+		b, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(f.path+ending)))
+		if s := sha256.Sum256(b); err != nil || old[f.path+ending] != hex.EncodeToString(s[:]) {
+			return nil
+		}
+		return b
+	}
+	plain := read("")
+	if plain == nil || !bytes.Equal(plain, f.data) {
+		return false
+	}
+	if !compressible(f.path) {
+		return true
+	}
+	br, gz := read(".br"), read(".gz")
+	if br == nil || gz == nil || f.br != nil && !bytes.Equal(f.br, br) || f.gz != nil && !bytes.Equal(f.gz, gz) {
+		return false
+	}
+	f.br, f.gz = br, gz
+	return true
+}
+
+// tree writes a site's files.
+type tree struct {
+	stage, dir string
+	old        map[string]string
+	folders    map[string]bool
+	list       []written
+	report     Report
+	largest    int
+}
+
+func (t *tree) put(p string, data []byte, same bool) error {
+	name := filepath.Join(t.stage, filepath.FromSlash(p))
+	if folder := path.Dir(p); !t.folders[folder] {
+		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+			return err
+		}
+		t.folders[folder] = true
+	}
+	t.list = append(t.list, written{p, sha256.Sum256(data)})
+	t.report.Files++
+	t.report.Bytes += int64(len(data))
+	if len(data) > t.largest {
+		t.largest, t.report.Largest = len(data), p
+	}
+	if same && os.Link(filepath.Join(t.dir, filepath.FromSlash(p)), name) == nil {
+		t.report.Linked++
+		return nil
+	}
+	return os.WriteFile(name, data, 0o644)
+}
+
+// size is a number of bytes for people.
+func size(n int64) string {
+	switch {
+	case n >= 10<<20:
+		return fmt.Sprintf("%d MB", n>>20)
+	case n >= 10<<10:
+		return fmt.Sprintf("%d KB", n>>10)
+	}
+	return fmt.Sprintf("%d B", n)
+}
+
+func since(t time.Time) string { return fmt.Sprintf("%.2f s", time.Since(t).Seconds()) }

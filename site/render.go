@@ -1,0 +1,175 @@
+package site
+
+import (
+	"bufio"
+	"bytes"
+	"fmt"
+	stdhtml "html"
+	"strconv"
+
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/extension"
+	extast "github.com/yuin/goldmark/extension/ast"
+	"github.com/yuin/goldmark/renderer"
+	"github.com/yuin/goldmark/renderer/html"
+	"github.com/yuin/goldmark/util"
+)
+
+func escaped(s string) []byte { return []byte(stdhtml.EscapeString(s)) }
+
+// render writes a page's tree as HTML. It may be called once: goldmark changes
+// a tree while it writes tables.
+func (g *Guide) render(p *Page) ([]byte, error) {
+	w := &writer{g: g, p: p}
+	r := renderer.NewRenderer(renderer.WithNodeRenderers(
+		util.Prioritized(html.NewRenderer(), 1000),
+		util.Prioritized(extension.NewTableHTMLRenderer(), 500),
+		util.Prioritized(w, 100),
+	))
+	var b bytes.Buffer
+	b.Grow(2 * len(p.text))
+	buf := bufio.NewWriter(&b)
+	if err := r.Render(buf, p.body(), p.tree); err != nil {
+		return nil, fmt.Errorf("%s: %w", p.file, err)
+	}
+	if err := buf.Flush(); err != nil {
+		return nil, err
+	}
+	return b.Bytes(), nil
+}
+
+// writer writes what is ours, and what plain goldmark would write in a way that
+// the policy of the page or a narrow screen does not allow.
+type writer struct {
+	g *Guide
+	p *Page
+}
+
+// RegisterFuncs implements renderer.NodeRenderer.
+func (w *writer) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
+	reg.Register(kindBlock, w.block)
+	reg.Register(kindCitation, w.citation)
+	reg.Register(ast.KindFencedCodeBlock, w.fence)
+	reg.Register(ast.KindCodeBlock, w.fence)
+	reg.Register(extast.KindTable, w.table)
+	reg.Register(extast.KindTableCell, w.cell)
+	reg.Register(ast.KindHeading, w.heading)
+}
+
+// heading has a link to itself, so that a step can be sent to somebody.
+func (w *writer) heading(b util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	h := n.(*ast.Heading)
+	id, _ := h.AttributeString("id")
+	if entering {
+		fmt.Fprintf(b, "<h%d id=\"%s\">", h.Level, stdhtml.EscapeString(string(id.([]byte))))
+		return ast.WalkContinue, nil
+	}
+	fmt.Fprintf(b, "</h%d>\n", h.Level)
+	return ast.WalkContinue, nil
+}
+
+func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if !entering {
+		return ast.WalkContinue, nil
+	}
+	b := n.(*block)
+	var s string
+	switch b.kind {
+	case calculatorBlock:
+		s = w.g.shelf.bench(b, w.g.reader)
+	case figureBlock:
+		s = drawn(w.g.shelf.figure(b.name, w.g.reader), "figure-"+b.name+"-"+b.place, w.g.reader)
+	case cautionBlock:
+		s = warned(w.g.library.cautions[b.name], w.g.reader)
+	case formulaBlock:
+		f, err := findFormula(b.name)
+		if err != nil {
+			return ast.WalkStop, fmt.Errorf("%s: %s", w.p.file, err.what)
+		}
+		s = f.html()
+	}
+	_, _ = out.WriteString(s + "\n")
+	return ast.WalkSkipChildren, nil
+}
+
+// html is the folded source of a formula.
+func (f formula) html() string {
+	return "<details class=\"formula\"><summary>The code that computed this</summary>\n<p><code>" +
+		stdhtml.EscapeString(f.name) + "</code> in <code>" + stdhtml.EscapeString(f.file) + "</code></p>\n" +
+		"<pre class=\"code\" tabindex=\"0\"><code>" + string(colour(f.code, "go")) + "</code></pre></details>"
+}
+
+// citation writes the numbers of the sources in the list below the text.
+func (w *writer) citation(out util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if !entering {
+		return ast.WalkContinue, nil
+	}
+	c := n.(*citation)
+	_, _ = out.WriteString("<span class=\"cite\">[")
+	for i, key := range c.keys {
+		if i > 0 {
+			_, _ = out.WriteString(", ")
+		}
+		num := strconv.Itoa(c.numbers[i])
+		_, _ = out.WriteString("<a href=\"#source-" + key + "\" aria-label=\"source " + num + "\">" + num + "</a>")
+	}
+	_, _ = out.WriteString("]</span>")
+	return ast.WalkSkipChildren, nil
+}
+
+// fence writes ordinary code, coloured where it names its language.
+func (w *writer) fence(out util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if !entering {
+		return ast.WalkContinue, nil
+	}
+	lang := ""
+	if f, ok := n.(*ast.FencedCodeBlock); ok {
+		lang = string(f.Language(src))
+	}
+	var code bytes.Buffer
+	for i := range n.Lines().Len() {
+		line := n.Lines().At(i)
+		code.Write(line.Value(src))
+	}
+	_, _ = out.WriteString("<pre class=\"code\" tabindex=\"0\"><code>")
+	_, _ = out.Write(colour(code.String(), lang))
+	_, _ = out.WriteString("</code></pre>\n")
+	return ast.WalkSkipChildren, nil
+}
+
+// table puts a table into a box that scrolls by itself on a narrow screen, and
+// that a keyboard can reach.
+func (w *writer) table(out util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if !entering {
+		_, _ = out.WriteString("</table></div>\n")
+		return ast.WalkContinue, nil
+	}
+	label := "Table"
+	if first := n.FirstChild(); first != nil && first.FirstChild() != nil {
+		label = "Table: " + string(inlineText(first.FirstChild(), src))
+	}
+	_, _ = out.WriteString("<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-label=\"" + stdhtml.EscapeString(label) + "\"><table>\n")
+	return ast.WalkContinue, nil
+}
+
+// cell writes a cell; alignment is a class, since the policy stops inline style.
+func (w *writer) cell(out util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	c := n.(*extast.TableCell)
+	tag, scope := "td", ""
+	if c.Parent().Kind() == extast.KindTableHeader {
+		tag, scope = "th", " scope=\"col\""
+	}
+	if !entering {
+		_, _ = out.WriteString("</" + tag + ">\n")
+		return ast.WalkContinue, nil
+	}
+	class := ""
+	switch c.Alignment {
+	case extast.AlignRight:
+		class = " class=\"number\""
+	case extast.AlignCenter:
+		class = " class=\"middle\""
+	}
+	_, _ = out.WriteString("<" + tag + scope + class + ">")
+	return ast.WalkContinue, nil
+}

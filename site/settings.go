@@ -1,0 +1,165 @@
+package site
+
+import (
+	"net/url"
+	"slices"
+	"strings"
+
+	"github.com/goccy/go-yaml/token"
+)
+
+// Settings are a guide's own name, people and order of chapters: guide.yaml.
+type Settings struct {
+	Name     string // the shop or the rider whose guide this is
+	Tagline  string
+	Contact  string // an address for post, or a web address
+	Booking  string // where an appointment is made, a web address; may be empty
+	Notice   string // whose guide it is and what it does not replace
+	Local    string // local notice: opening hours, local law; may be empty
+	Units    string // what lengths are shown in at first: mm, cm or in
+	Language string // BCP 47, of the chapters' text
+	LeftOut  []string
+	Parts    []Outline
+}
+
+// Outline is a part and the order of its chapters, by file name without .md.
+type Outline struct {
+	Key, Title string
+	Chapters   []string
+
+	at       *token.Token
+	chapters []item
+	file     string
+}
+
+var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language", "leave_out", "parts"}
+
+// settings reads guide.yaml of both layers, the shop's keys over the built-in
+// ones.
+func (l *layers) settings() (Settings, []Mistake) {
+	s := Settings{Units: "mm", Language: "en"}
+	var bad []Mistake
+	base, ok := l.base[settingsFile]
+	if ok {
+		_, bad = s.read(base, nil)
+	}
+	local, has := l.local[settingsFile]
+	if !has {
+		if !ok {
+			bad = append(bad, Mistake{File: settingsFile, What: "the guide has no guide.yaml", Remedy: "write one with name, tagline, contact, notice and parts"})
+		}
+		return s, bad
+	}
+	before := s
+	given, more := s.read(local, before.Parts)
+	bad = append(bad, more...)
+	if ok && s.Name != before.Name && !slices.Contains(given, "notice") && strings.Contains(before.Notice, before.Name) {
+		bad = append(bad, Mistake{local.file, 1, 1, "the name is yours but the notice still speaks of " + before.Name, "add a “notice” that says whose guide this is"})
+	}
+	return s, bad
+}
+
+// read lays one guide.yaml over s and returns the keys that it gave. titles are
+// the parts whose titles an outline may leave out.
+func (s *Settings) read(from source, titles []Outline) (given []string, bad []Mistake) {
+	y := &yamlReader{file: from.file}
+	for _, e := range y.root(from.text) {
+		if !y.known(e, settingsKeys...) {
+			continue
+		}
+		given = append(given, e.key)
+		switch e.key {
+		case "name":
+			s.Name = y.text(e)
+		case "tagline":
+			s.Tagline = y.text(e)
+		case "contact":
+			s.Contact = y.contact(e)
+		case "booking":
+			s.Booking = y.web(e)
+		case "notice":
+			s.Notice = y.text(e)
+		case "local":
+			s.Local = y.text(e)
+		case "units":
+			if s.Units = y.text(e); s.Units != "mm" && s.Units != "cm" && s.Units != "in" {
+				y.mistake(e.value.GetToken(), "“"+s.Units+"” is not a unit for lengths here", "write mm, cm or in")
+				s.Units = "mm"
+			}
+		case "language":
+			s.Language = y.text(e)
+		case "leave_out":
+			s.LeftOut = texts(y.list(e))
+		case "parts":
+			s.Parts = y.outlines(e, titles)
+		}
+	}
+	return given, y.bad
+}
+
+// outlines reads the list of parts.
+func (y *yamlReader) outlines(e entry, titles []Outline) []Outline {
+	var list []Outline
+	for _, n := range y.items(e) {
+		o := Outline{at: n.GetToken(), file: y.file}
+		for _, e := range y.mapping(n, "a part") {
+			switch {
+			case !y.known(e, "key", "title", "chapters"):
+			case e.key == "key":
+				o.Key, o.at = y.text(e), e.value.GetToken()
+			case e.key == "title":
+				o.Title = y.text(e)
+			default:
+				o.chapters = y.list(e)
+				o.Chapters = texts(o.chapters)
+			}
+		}
+		if o.Title == "" {
+			for _, t := range titles {
+				if t.Key == o.Key {
+					o.Title = t.Title
+				}
+			}
+		}
+		switch {
+		case o.Key == "":
+			y.mistake(o.at, "this part has no key", "add “key:” with the name of its folder")
+			continue
+		case o.Title == "":
+			y.mistake(o.at, "the part “"+o.Key+"” has no title", "add “title:”")
+		case slices.ContainsFunc(list, func(p Outline) bool { return p.Key == o.Key }):
+			y.mistake(o.at, "the part “"+o.Key+"” is listed twice", "keep one of them")
+			continue
+		}
+		list = append(list, o)
+	}
+	return list
+}
+
+// contact reads a mail address or a web address.
+func (y *yamlReader) contact(e entry) string {
+	s := y.text(e)
+	if s == "" || strings.HasPrefix(s, "https://") || strings.HasPrefix(s, "http://") {
+		return y.web(e)
+	}
+	name, host, ok := strings.Cut(s, "@")
+	if !ok || name == "" || !strings.Contains(host, ".") || strings.ContainsAny(s, " <>\"?&#") {
+		y.mistake(e.value.GetToken(), "“"+s+"” is no mail or web address", "write one like workshop@example.org or https://example.org/contact")
+		return ""
+	}
+	return s
+}
+
+// web reads a web address.
+func (y *yamlReader) web(e entry) string {
+	s := y.text(e)
+	if s == "" {
+		return ""
+	}
+	u, err := url.Parse(s)
+	if err != nil || u.Host == "" || u.Scheme != "https" && u.Scheme != "http" {
+		y.mistake(e.value.GetToken(), "“"+s+"” is no web address", "write it in full, like https://example.org/book")
+		return ""
+	}
+	return u.String()
+}

@@ -1,0 +1,214 @@
+package site
+
+import (
+	"bytes"
+	"fmt"
+	"html/template"
+	"path"
+	"slices"
+	"strings"
+	"sync"
+
+	"plumbline/calculators/literature"
+	"plumbline/templates"
+)
+
+// policy is what a page may do, as a meta tag says it. frame-ancestors works as
+// a header only, and Handler adds it there.
+const policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self'; " +
+	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; " +
+	"require-trusted-types-for 'script'; trusted-types plumbline-fragment plumbline-script"
+
+// The pages that are made and not written.
+const (
+	lostURL     = "404.html"
+	findURL     = "find.html"
+	glossaryURL = "glossary.html"
+	sourcesURL  = "sources.html"
+	indexURL    = "find.json"
+)
+
+// view is what the templates are filled with.
+type view struct {
+	Language, Units, Policy          string
+	Kind, Title, Summary, Question   string
+	Name, Tagline, Notice, Local     string
+	Contact, ContactURL, Booking     string
+	Root, Assets, Engine             string // ways from this page
+	Home, Find, Glossary, SourceList string
+	Modules                          []string
+	Rail                             []railPart
+
+	PartTitle, PartURL string
+	Number, Count      int
+	Needs              []string
+	Time               string
+	Body               template.HTML
+	Warnings           []template.HTML
+	Sources            []sourceView
+	Before, After      *entryView
+
+	Listed      []entryView
+	Calculators []entryView
+	Library     []sourceView
+	Terms       []termView
+	Index       string
+}
+
+type railPart struct {
+	Title, URL string
+	Here       bool   // this page is in the part
+	Page       bool   // this page is the part's own
+	Current    string // value of aria-current in the header
+	Chapters   []railItem
+}
+
+type railItem struct {
+	Title, Long, Question, URL string
+	Page                       bool
+}
+
+type entryView struct{ Title, Question, URL string }
+
+type sourceView struct {
+	Key, Authors, Title, Where, DOI, For, Opened string
+	Year                                         int
+	Pages                                        []entryView
+}
+
+type termView struct {
+	Key, Name, Says string
+	Also            []string
+	Pages           []entryView
+}
+
+// layouts are the page templates by kind of page, each with the frame.
+var layouts = sync.OnceValue(func() map[string]*template.Template {
+	frame := template.Must(template.ParseFS(templates.Files, "base.html"))
+	out := map[string]*template.Template{}
+	for _, kind := range []string{"front", "part", "chapter", "find", "glossary", "sources", "lost"} {
+		out[kind] = template.Must(template.Must(frame.Clone()).ParseFS(templates.Files, kind+".html"))
+	}
+	return out
+})
+
+// paths are the hashed folders of one publication.
+type paths struct{ assets, engine string }
+
+// view begins a page's view: everything that its frame shows.
+func (g *Guide) view(kind, url string, in paths) *view {
+	to := func(target string) string { return relative(url, target) }
+	if kind == "lost" { // shown in place of any page: see Handler
+		to = func(target string) string { return "./" + target }
+	}
+	root := strings.Repeat("../", strings.Count(url, "/"))
+	if root == "" {
+		root = "./"
+	}
+	v := &view{
+		Language: g.Language, Units: g.Units, Policy: policy, Kind: kind,
+		Name: g.Name, Tagline: g.Tagline, Notice: g.Notice, Local: g.Local,
+		Contact: g.Contact, ContactURL: contactURL(g.Contact), Booking: g.Booking,
+		Root: root, Assets: to(in.assets), Engine: to(in.engine),
+		Home: to("index.html"), Find: to(findURL), Glossary: to(glossaryURL), SourceList: to(sourcesURL),
+	}
+	if _, err := templates.Files.Open("page/page.js"); err == nil {
+		v.Modules = append(v.Modules, "page.js")
+	}
+	for _, part := range g.Parts {
+		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: path.Dir(part.Page.URL) == path.Dir(url), Page: part.Page.URL == url, Current: "true"}
+		if r.Page {
+			r.Current = "page"
+		}
+		for _, c := range part.Chapters {
+			r.Chapters = append(r.Chapters, railItem{c.Nav, c.Title, c.Question, to(c.URL), c.URL == url})
+		}
+		v.Rail = append(v.Rail, r)
+	}
+	return v
+}
+
+func contactURL(contact string) string {
+	if contact == "" || strings.Contains(contact, "://") {
+		return contact
+	}
+	return "mailto:" + contact
+}
+
+// write fills the page's template.
+func (v *view) write() ([]byte, error) {
+	var b bytes.Buffer
+	b.Grow(len(v.Body) + 16<<10)
+	if err := layouts()[v.Kind].ExecuteTemplate(&b, "base", v); err != nil {
+		return nil, fmt.Errorf("the page “%s” could not be written: %w", v.Title, err)
+	}
+	return b.Bytes(), nil
+}
+
+// page writes page i of g.Pages.
+func (g *Guide) page(i int, in paths) ([]byte, error) {
+	p := g.Pages[i]
+	body, err := g.body(p)
+	if err != nil {
+		return nil, err
+	}
+	kind, part, number := g.standing(p)
+	v := g.view(kind, p.URL, in)
+	v.Title, v.Summary, v.Question, v.Needs, v.Time = p.Title, p.Summary, p.Question, p.Needs, p.Time
+	// The Markdown writer and the panel escape all that they did not make.
+	v.Body = template.HTML(body)
+	for _, key := range g.used(p) {
+		v.Sources = append(v.Sources, viewSource(g.library.sources[key]))
+	}
+	for _, c := range p.Cautions {
+		if !slices.ContainsFunc(p.blocks, func(b *block) bool { return b.kind == cautionBlock && b.name == c.text }) {
+			v.Warnings = append(v.Warnings, template.HTML(warned(g.library.cautions[c.text], g.reader)))
+		}
+	}
+	if part != nil {
+		v.PartTitle, v.PartURL, v.Number, v.Count = part.Title, relative(p.URL, part.Page.URL), number, len(part.Chapters)
+	}
+	if kind == "part" {
+		for _, c := range part.Chapters {
+			v.Listed = append(v.Listed, entry1(p.URL, c))
+		}
+	}
+	if i > 0 {
+		e := entry1(p.URL, g.Pages[i-1])
+		v.Before = &e
+	}
+	if i+1 < len(g.Pages) {
+		e := entry1(p.URL, g.Pages[i+1])
+		v.After = &e
+	}
+	return v.write()
+}
+
+// standing tells what kind of page p is, in which part, as which chapter.
+func (g *Guide) standing(p *Page) (kind string, part *Part, number int) {
+	for i := range g.Parts {
+		part := &g.Parts[i]
+		if part.Page == p {
+			return "part", part, 0
+		}
+		if n := slices.Index(part.Chapters, p); n >= 0 {
+			return "chapter", part, n + 1
+		}
+	}
+	return "front", nil, 0
+}
+
+// body renders a page's text once and keeps it.
+func (g *Guide) body(p *Page) ([]byte, error) {
+	p.once.Do(func() { p.html, p.err = g.render(p) })
+	return p.html, p.err
+}
+
+func entry1(at string, p *Page) entryView {
+	return entryView{p.Title, p.Question, relative(at, p.URL)}
+}
+
+func viewSource(s *literature.Source) sourceView {
+	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.Authors, "."), Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Where, "."),
+		DOI: s.DOI, For: s.For, Opened: string(s.Opened), Year: s.Year}
+}

@@ -1,0 +1,158 @@
+package site
+
+import (
+	"errors"
+	"strings"
+
+	"github.com/goccy/go-yaml"
+	"github.com/goccy/go-yaml/ast"
+	"github.com/goccy/go-yaml/parser"
+	"github.com/goccy/go-yaml/token"
+)
+
+// yamlReader reads one YAML text strictly: it knows where every key stands,
+// collects all mistakes, and an unknown key is one of them.
+type yamlReader struct {
+	file  string
+	above int // lines of the file above the YAML
+	bad   []Mistake
+}
+
+// entry is one key of a mapping with its value.
+type entry struct {
+	key   string
+	at    *token.Token
+	value ast.Node
+}
+
+func (y *yamlReader) mistake(at *token.Token, what, remedy string) {
+	m := Mistake{File: y.file, What: what, Remedy: remedy}
+	if at != nil && at.Position != nil {
+		m.Line, m.Column = at.Position.Line+y.above, at.Position.Column
+	}
+	y.bad = append(y.bad, m)
+}
+
+// root parses text, whose top level must be a mapping.
+func (y *yamlReader) root(text []byte) []entry {
+	f, err := parser.ParseBytes(text, 0)
+	if err != nil {
+		var ye yaml.Error
+		if errors.As(err, &ye) {
+			y.mistake(ye.GetToken(), "this is not valid YAML: "+ye.GetMessage(), "mend the line or put the value in quotes")
+			return nil
+		}
+		y.mistake(nil, "this is not valid YAML: "+err.Error(), "mend the line or put the value in quotes")
+		return nil
+	}
+	if len(f.Docs) > 1 {
+		y.mistake(f.Docs[1].Start, "there is a second YAML document", "keep everything in one")
+	}
+	if len(f.Docs) == 0 || f.Docs[0].Body == nil {
+		return nil
+	}
+	return y.mapping(f.Docs[0].Body, "this file")
+}
+
+// mapping returns the entries of n in order.
+func (y *yamlReader) mapping(n ast.Node, what string) []entry {
+	var list []entry
+	add := func(v *ast.MappingValueNode) {
+		at := v.Key.GetToken()
+		key := at.Value
+		for _, e := range list {
+			if e.key == key {
+				y.mistake(at, "the key “"+key+"” stands here twice", "keep one of them")
+				return
+			}
+		}
+		list = append(list, entry{key, at, v.Value})
+	}
+	switch m := n.(type) {
+	case *ast.MappingNode:
+		for _, v := range m.Values {
+			add(v)
+		}
+	case *ast.MappingValueNode:
+		add(m)
+	case *ast.NullNode:
+	case *ast.CommentGroupNode:
+	default:
+		y.mistake(n.GetToken(), what+" must be lines of “key: value”", "")
+	}
+	return list
+}
+
+// known reports an entry whose key is none of the names.
+func (y *yamlReader) known(e entry, names ...string) bool {
+	for _, k := range names {
+		if e.key == k {
+			return true
+		}
+	}
+	y.mistake(e.at, "the key “"+e.key+"” is not known here", meant(e.key, names, "the keys are "+listed(names)))
+	return false
+}
+
+// text reads a single value; "" where it is empty.
+func (y *yamlReader) text(e entry) string {
+	switch v := e.value.(type) {
+	case *ast.StringNode:
+		return strings.TrimSpace(v.Value)
+	case *ast.LiteralNode:
+		return strings.TrimSpace(v.Value.Value)
+	case *ast.IntegerNode, *ast.FloatNode, *ast.BoolNode:
+		return strings.TrimSpace(v.GetToken().Value)
+	case *ast.NullNode:
+		y.mistake(e.at, "the key “"+e.key+"” has no value", "write one or take the key out")
+	default:
+		y.mistake(e.value.GetToken(), "“"+e.key+"” must be one value", "put text with a colon or a bracket in quotes")
+	}
+	return ""
+}
+
+// item is one value of a list with its place.
+type item struct {
+	text string
+	at   *token.Token
+}
+
+// list reads a list of single values.
+func (y *yamlReader) list(e entry) []item {
+	seq, ok := e.value.(*ast.SequenceNode)
+	if !ok {
+		y.mistake(e.value.GetToken(), "“"+e.key+"” must be a list", "write ["+e.value.GetToken().Value+"], or one value a line after a dash")
+		return nil
+	}
+	var out []item
+	for _, v := range seq.Values {
+		at := v.GetToken()
+		if _, empty := v.(*ast.NullNode); empty {
+			y.mistake(at, "an entry of “"+e.key+"” is empty", "write it or take it out")
+			continue
+		}
+		if s := y.text(entry{e.key, at, v}); s != "" {
+			out = append(out, item{s, at})
+		}
+	}
+	return out
+}
+
+// items returns the nodes of a list.
+func (y *yamlReader) items(e entry) []ast.Node {
+	seq, ok := e.value.(*ast.SequenceNode)
+	if !ok {
+		y.mistake(e.value.GetToken(), "“"+e.key+"” must be a list", "begin each entry with a dash")
+		return nil
+	}
+	return seq.Values
+}
+
+// texts drops the places.
+func texts(items []item) []string {
+	var out []string
+	for _, i := range items {
+		out = append(out, i.text)
+	}
+	return out
+}
