@@ -5,8 +5,14 @@ import "slices"
 // segment is a straight piece of something drawn; weight is how bad it is for a
 // label to stand on it.
 type segment struct {
-	p, q   Point
-	weight float64
+	p, q     Point
+	weight   float64
+	col, row uint8 // its first cell in the grid
+}
+
+// box returns the corners of the upright box round the segment.
+func (g *segment) box() (low, high Point) {
+	return Point{min(g.p.X, g.q.X), min(g.p.Y, g.q.Y)}, Point{max(g.p.X, g.q.X), max(g.p.Y, g.q.Y)}
 }
 
 // near tells whether the upright box round the segment meets another.
@@ -53,9 +59,6 @@ func weigh(role Role, pen Pen, fill Fill) float64 {
 
 // gather breaks the shapes into segments and rings.
 func (s *sheet) gather() {
-	if len(s.wants) == 0 {
-		return
-	}
 	if need := 2 * len(s.points); cap(s.segments) < need {
 		s.segments = make([]segment, 0, need)
 	}
@@ -96,10 +99,11 @@ func (s *sheet) gather() {
 }
 
 func (s *sheet) obstruct(p, q Point, weight float64) {
-	s.segments = append(s.segments, segment{p, q, weight})
+	s.segments = append(s.segments, segment{p: p, q: q, weight: weight})
 }
 
-// obstructCurve cuts each piece of a smooth curve in two at its middle.
+// obstructCurve cuts each piece of a smooth curve in two at its middle, unless
+// it is so short that its chord will do.
 func (s *sheet) obstructCurve(p []Point, closed bool, weight float64) {
 	pieces := len(p) - 1
 	if closed {
@@ -107,6 +111,10 @@ func (s *sheet) obstructCurve(p []Point, closed bool, weight float64) {
 	}
 	for i := range pieces {
 		a, b, c, d := neighbours(p, i, closed)
+		if way := c.Minus(b); way.Dot(way) < float64(s.em*s.em)*2.5 {
+			s.obstruct(b, c, weight)
+			continue
+		}
 		e, f := bezier(a, b, c, d)
 		middle := b.Plus(c).Plus(e.Plus(f).Times(3)).Times(1.0 / 8)
 		s.obstruct(b, middle, weight)
@@ -118,7 +126,11 @@ func (s *sheet) obstructCurve(p []Point, closed bool, weight float64) {
 // place; then those that came off badly are asked again, now that all the
 // others stand. It returns the frame, grown where a label needs it.
 func (s *sheet) settle(frame bounds) bounds {
+	if len(s.wants) == 0 {
+		return frame
+	}
 	s.gather()
+	s.grid.sortIn(s.segments, frame, s.em)
 	order := make([]int, len(s.wants))
 	for i := range order {
 		order[i] = i
@@ -242,13 +254,8 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 			return cost
 		}
 	}
-	for i := range s.segments {
-		g := &s.segments[i]
-		if g.near(low, high) && crosses(w, p, g.p, g.q) {
-			if cost += g.weight; cost >= w.cost {
-				return cost
-			}
-		}
+	if cost += s.crossing(w, p, low, high, w.cost-cost); cost >= w.cost {
+		return cost
 	}
 	for _, r := range s.rings {
 		if touches(w, p, r) {

@@ -45,6 +45,7 @@ type sheet struct {
 	places   []place
 	segments []segment
 	rings    []ring
+	grid     grid
 }
 
 // newSheet returns a sheet with room for an ordinary number of shapes.

@@ -1,0 +1,98 @@
+package drawing
+
+// grid sorts segments into square cells, so that a label looks only at those
+// near it.
+type grid struct {
+	low        Point
+	perMM      float64 // cells per mm
+	cols, rows int
+	starts     []uint16 // where each cell's list begins in items
+	items      []uint16 // indices of segments
+}
+
+// The grid's greatest width in cells, and a cell's size in heights of the
+// letters where that allows it.
+const (
+	mostCells = 32
+	cellSize  = 1.8
+)
+
+// cell returns the cell of a coordinate given as a distance from the grid's
+// edge, in mm; what lies outside belongs to the outermost cell.
+func (g *grid) cell(d float64, count int) int {
+	return max(0, min(count-1, int(d*g.perMM)))
+}
+
+// span returns the cells that the rectangle touches, ends included.
+func (g *grid) span(low, high Point) (c0, c1, r0, r1 int) {
+	return g.cell(low.X-g.low.X, g.cols), g.cell(high.X-g.low.X, g.cols),
+		g.cell(low.Y-g.low.Y, g.rows), g.cell(high.Y-g.low.Y, g.rows)
+}
+
+// sortIn fills the grid with segments over a frame. It takes as many as its
+// indices can count.
+func (g *grid) sortIn(segments []segment, frame bounds, em float64) {
+	across, down := frame.high.X-frame.low.X, frame.high.Y-frame.low.Y
+	size := max(cellSize*em, max(across, down)/mostCells)
+	g.low, g.perMM = frame.low, 1/size
+	g.cols, g.rows = int(across/size)+1, int(down/size)+1
+	counts := make([]uint16, g.cols*g.rows+1)
+	total := 0
+	for i := range segments {
+		s := &segments[i]
+		low, high := s.box()
+		c0, c1, r0, r1 := g.span(low, high)
+		s.col, s.row = uint8(c0), uint8(r0)
+		if total += (c1 - c0 + 1) * (r1 - r0 + 1); total > 65000 {
+			segments = segments[:i]
+			break
+		}
+		for r := r0; r <= r1; r++ {
+			for c := c0; c <= c1; c++ {
+				counts[r*g.cols+c]++
+			}
+		}
+	}
+	sum := uint16(0)
+	for i, n := range counts {
+		sum += n
+		counts[i] = sum
+	}
+	// Filled from the back, each count ends up where its cell's list begins.
+	g.starts, g.items = counts, make([]uint16, sum)
+	for i := len(segments) - 1; i >= 0; i-- {
+		low, high := segments[i].box()
+		c0, c1, r0, r1 := g.span(low, high)
+		for r := r0; r <= r1; r++ {
+			for c := c0; c <= c1; c++ {
+				counts[r*g.cols+c]--
+				g.items[counts[r*g.cols+c]] = uint16(i)
+			}
+		}
+	}
+}
+
+// crossing adds up the weights of the segments that run through the label at p,
+// whose upright box is given. It stops once the sum reaches enough.
+func (s *sheet) crossing(w *want, p *place, low, high Point, enough float64) (sum float64) {
+	g := &s.grid
+	c0, c1, r0, r1 := g.span(low, high)
+	for r := r0; r <= r1; r++ {
+		for c := c0; c <= c1; c++ {
+			cell := r*g.cols + c
+			for _, i := range g.items[g.starts[cell]:g.starts[cell+1]] {
+				l := &s.segments[i]
+				// A segment in several cells counts in the first that both share.
+				if max(int(l.col), c0) != c || max(int(l.row), r0) != r {
+					continue
+				}
+				if l.near(low, high) && crosses(w, p, l.p, l.q) {
+					if sum += l.weight; sum >= enough {
+						return sum
+					}
+				}
+			}
+		}
+	}
+	return sum
+}
