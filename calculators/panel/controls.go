@@ -33,7 +33,7 @@ func (w *writer) unread(e entry) {
 
 func (w *writer) number(in *calculators.Input, e entry, example bool) {
 	unit := in.Unit.ReadIn(w.r)
-	w.open(in, "number")
+	w.open(in, "measure")
 	w.raw(`<span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false"`)
 	w.control(in, e, unit.Mark() != "")
 	if !example && in.Example != "" {

@@ -2,8 +2,6 @@ package panel
 
 import (
 	"math"
-	"slices"
-
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -118,16 +116,7 @@ func (w *writer) use(x *calculators.Reading, example bool) {
 
 // influence names the inputs that move the headline reading most.
 func (w *writer) influence(result *calculators.Result) {
-	moved := slices.Clone(result.Influence)
-	slices.SortStableFunc(moved, func(a, b calculators.Influence) int {
-		switch {
-		case a.Share > b.Share:
-			return -1
-		case a.Share < b.Share:
-			return 1
-		}
-		return 0
-	})
+	moved := byShare(result.Influence)
 	first := &result.Readings[0]
 	if len(moved) == 0 || !first.Exists() || margin(first) == 0 {
 		return
@@ -153,3 +142,18 @@ const (
 	mostInfluences = 3    // inputs that are named
 	leastShare     = 0.01 // of the variance, below which an input is not worth naming
 )
+
+// byShare returns pointers to the influences, the largest share first; equal
+// ones keep their order.
+func byShare(list []calculators.Influence) []*calculators.Influence {
+	sorted := make([]*calculators.Influence, 0, len(list))
+	for i := range list {
+		k := len(sorted)
+		sorted = append(sorted, nil)
+		for ; k > 0 && sorted[k-1].Share < list[i].Share; k-- {
+			sorted[k] = sorted[k-1]
+		}
+		sorted[k] = &list[i]
+	}
+	return sorted
+}

@@ -11,7 +11,7 @@ import (
 // foldedReadings writes the readings that stand below the headline ones.
 func (w *writer) foldedReadings(result *calculators.Result, example bool) {
 	w.raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).name("-folded").raw(`"><table><caption id="`).name("-folded").raw(`">`).say("Further readings")
-	w.raw(`</caption><thead><tr><th scope="col">`).say("Reading").raw(`</th><th scope="col" class="n">`).say("Value").raw(`</th><th scope="col">`).say("What it means").raw(`</th></tr></thead><tbody>`)
+	w.raw(`</caption><thead><tr><th scope="col">`).say("Reading").raw(`</th><th scope="col" class="number">`).say("Value").raw(`</th><th scope="col">`).say("What it means").raw(`</th></tr></thead><tbody>`)
 	for i := range result.Readings {
 		x := &result.Readings[i]
 		if !x.Measured.Folded {
@@ -21,7 +21,7 @@ func (w *writer) foldedReadings(result *calculators.Result, example bool) {
 		if !x.Between.None() {
 			w.raw(` <small>`).said(x.Between).raw(`</small>`)
 		}
-		w.raw(`</th><td class="n">`)
+		w.raw(`</th><td class="number">`)
 		switch {
 		case !x.Exists():
 			w.raw(`–`)
@@ -123,12 +123,12 @@ func (w *writer) cell(col calculators.Column, cell words.Sayer) {
 // numeric is the class of a column that holds amounts, so that figures align.
 func (w *writer) numeric(t *calculators.Table, column int) string {
 	if w.headed(t.Columns[column]) != nil {
-		return ` class="n"`
+		return ` class="number"`
 	}
 	for _, row := range t.Rows {
 		if column < len(row) {
 			if _, ok := row[column].(measure.Numeric); ok {
-				return ` class="n"`
+				return ` class="number"`
 			}
 		}
 	}

@@ -9,7 +9,8 @@ import (
 )
 
 // writer gathers the HTML of one calculator at one place of a page. raw takes
-// markup of this package; everything else goes through text and is escaped.
+// markup of this package; everything else goes through text and is escaped. The
+// small methods stay calls: inlined at every tag they would double the engine.
 type writer struct {
 	strings.Builder
 	c         *calculators.Calculator
@@ -38,15 +39,20 @@ func safePlace(place string) string {
 	return place
 }
 
+//go:noinline
 func (w *writer) raw(markup string) *writer {
 	w.WriteString(markup)
 	return w
 }
 
 // name writes the id of this bench with an ending.
+//
+//go:noinline
 func (w *writer) name(ending string) *writer { return w.raw(w.id).raw(ending) }
 
 // text writes s escaped.
+//
+//go:noinline
 func (w *writer) text(s string) *writer {
 	if strings.ContainsAny(s, `&<>"'`) || !plain(s) {
 		s = drawing.Escape(s)
@@ -65,9 +71,13 @@ func plain(s string) bool {
 }
 
 // said writes a sentence in the reader's words.
+//
+//go:noinline
 func (w *writer) said(t words.Sayer) *writer { return w.text(t.Say(w.r)) }
 
 // say writes English, with its holes, in the reader's words.
+//
+//go:noinline
 func (w *writer) say(english string, holes ...words.Sayer) *writer {
 	return w.said(words.Of(english, holes...))
 }

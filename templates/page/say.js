@@ -1,0 +1,9 @@
+// The one place where a screen reader hears what changed.
+const status = document.createElement("p");
+status.className = "unseen";
+status.setAttribute("role", "status");
+document.body.append(status);
+
+export const say = (sentence) => {
+  if (sentence) status.textContent = sentence;
+};

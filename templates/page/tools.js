@@ -1,0 +1,32 @@
+// What stands in the header of every page: units, keeping, forgetting.
+import * as record from "./record.js";
+import { say } from "./say.js";
+
+const make = (tag, about, ...inside) => {
+  const element = Object.assign(document.createElement(tag), about);
+  element.append(...inside);
+  return element;
+};
+
+export function fill(place) {
+  const units = make("select", {}, ...["mm", "cm", "in"].map((unit) => make("option", { value: unit }, unit === "in" ? "inches" : unit)));
+  const kept = make("input", { type: "checkbox" });
+  const forget = make("button", { type: "button" }, "Forget my numbers");
+  const show = () => {
+    units.value = record.units();
+    kept.checked = record.kept();
+  };
+  units.onchange = () => record.put([["u", units.value]]);
+  kept.onchange = () => {
+    kept.checked = record.keep(kept.checked);
+    say(kept.checked ? "Your numbers stay in this browser until you forget them." : "Nothing is kept on this device.");
+  };
+  forget.onclick = () => {
+    record.forget();
+    show();
+    say("Your numbers are forgotten.");
+  };
+  place.replaceChildren(make("label", {}, "Lengths in ", units), make("label", {}, kept, " Keep on this device"), forget);
+  record.listen(show);
+  show();
+}
