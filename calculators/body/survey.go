@@ -47,13 +47,13 @@ func Extrapolates(stature float64, sex Sex) bool {
 //
 // Without a sex it is the mean of both lines with the residual and half their
 // gap in quadrature. It returns false for a stature that is not above 0. A value
-// below 0 cannot come out of a stature that a grown person has.
+// below 0, which no grown person's stature gives, is refused too.
 func (s Survey) FromStature(stature float64, sex Sex) (Estimate, bool) {
 	if !usable(stature) {
 		return Estimate{}, false
 	}
 	e := sex.of(s.Female.at(stature), s.Male.at(stature))
-	return e, usable(e.Value) && usable(e.SD)
+	return e, usable(e.Value) && !math.IsInf(e.SD, 0)
 }
 
 // Typical returns the mean and standard deviation of the whole sample of a sex:
@@ -84,5 +84,5 @@ func StatureFromInseam(inseam float64, sex Sex) (Estimate, bool) {
 		return Estimate{(inseam - s.Intercept) / s.Slope, s.Residual / math.Abs(s.Slope)}
 	}
 	e := sex.of(back(Inseam.Female), back(Inseam.Male))
-	return e, usable(e.Value) && usable(e.SD)
+	return e, usable(e.Value) && !math.IsInf(e.SD, 0)
 }

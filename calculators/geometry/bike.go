@@ -41,7 +41,7 @@ func (b Bike) check() error {
 	case !b.HeadTop.Finite() || !b.HeadBottom.Finite() || !b.AxisTop.Finite() || !b.Crown.Finite() ||
 		!b.Front.Finite() || !b.Rear.Finite() ||
 		!finite(b.HeadAngle, b.AxisLength, b.Offset, b.SeatAngle, b.SeatTubeAngle, b.SeatTubeAhead) ||
-		!finite(b.FrontRadius, b.RearRadius, b.Wheelbase(), b.Trail(), b.EffectiveTopTube()):
+		!finite(b.FrontRadius, b.RearRadius, b.SeatAngleHeight, b.Trail(), b.EffectiveTopTube()):
 		return NotANumber
 	case b.FrontRadius <= 0 || b.RearRadius <= 0:
 		return RadiusRange

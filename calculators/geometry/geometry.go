@@ -28,10 +28,11 @@ func cot(degrees float64) float64 {
 	return cos / sin
 }
 
-// finite reports whether every value is a number that can be measured.
+// finite reports whether every value is a number that can be measured: neither
+// infinite nor so large that its square could be.
 func finite(values ...float64) bool {
 	for _, v := range values {
-		if math.IsNaN(v) || math.IsInf(v, 0) {
+		if !(math.Abs(v) < 1e100) {
 			return false
 		}
 	}

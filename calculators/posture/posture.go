@@ -18,10 +18,11 @@ func sincos(degrees float64) (sin, cos float64) { return math.Sincos(degrees * r
 // clamp holds the argument of an inverse sine or cosine inside [-1, 1].
 func clamp(v float64) float64 { return math.Max(-1, math.Min(1, v)) }
 
-// finite reports whether every value is a number that can be measured.
+// finite reports whether every value is a number that can be measured: neither
+// infinite nor so large that its square could be.
 func finite(values ...float64) bool {
 	for _, v := range values {
-		if math.IsNaN(v) || math.IsInf(v, 0) {
+		if !(math.Abs(v) < 1e100) {
 			return false
 		}
 	}

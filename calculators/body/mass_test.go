@@ -1,0 +1,150 @@
+package body_test
+
+import (
+	"encoding/json"
+	"math"
+	"os"
+	"strconv"
+	"testing"
+
+	"gonum.org/v1/gonum/stat"
+	"pgregory.net/rapid"
+
+	"plumbline/calculators/body"
+)
+
+// segments names the row of the published table behind every pair.
+var segments = map[string]body.SegmentPair{
+	"Head": body.HeadMass, "Trunk": body.TrunkMass, "Upper trunk": body.UpperTrunk, "Middle trunk": body.MiddleTrunk,
+	"Lower trunk": body.LowerTrunk, "Upper arm": body.UpperArmMass, "Forearm": body.ForearmMass, "Hand": body.HandMass,
+	"Thigh": body.ThighMass, "Shank": body.ShankMass, "Foot": body.FootMass, "Head 2": body.HeadFromNeck,
+	"Trunk 2": body.TrunkFromNeck, "Trunk 3": body.TrunkFromShoulders, "Shank 2": body.ShankToMalleolus,
+	"Hand 4": body.HandFromStylion, "Forearm 2": body.LowerArmToStylion,
+}
+
+// TestSegmentsAreDeLevas compares every number with the transcribed table (de
+// Leva 1996, J Biomech 29:1223-1230, table 4).
+func TestSegmentsAreDeLevas(t *testing.T) {
+	data, err := os.ReadFile("../../testdata/published/body-segments.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var table struct {
+		Male   []map[string]string `json:"deLeva_male"`
+		Female []map[string]string `json:"deLeva_female"`
+	}
+	if err := json.Unmarshal(data, &table); err != nil {
+		t.Fatal(err)
+	}
+	seen := 0
+	check := func(rows []map[string]string, sex body.Sex) {
+		for _, row := range rows {
+			pair, ok := segments[row["Segment"]]
+			if !ok {
+				continue
+			}
+			seen++
+			s := pair.Of(sex)
+			for name, got := range map[string]float64{
+				"Mass": s.Mass, "CM Long": s.Centre, "Rg Sag": s.Sagittal, "Rg Trans": s.Transverse, "Rg Long": s.Lengthwise,
+			} {
+				want, err := strconv.ParseFloat(row[name], 64)
+				if err != nil || got != want {
+					t.Errorf("%s %s: got %v, want %q", row["Segment"], name, got, row[name])
+				}
+			}
+		}
+	}
+	check(table.Male, body.Male)
+	check(table.Female, body.Female)
+	if seen != 2*len(segments) {
+		t.Errorf("%d rows for %d segments", seen, len(segments))
+	}
+}
+
+func TestTheWholeBodyWeighsOne(t *testing.T) {
+	for _, sex := range []body.Sex{body.Unknown, body.Female, body.Male} {
+		near(t, "sum", body.TotalMass(sex), 1, 0.0002)
+		trunk := body.UpperTrunk.Of(sex).Mass + body.MiddleTrunk.Of(sex).Mass + body.LowerTrunk.Of(sex).Mass
+		near(t, "the trunk's three parts", trunk, body.TrunkMass.Of(sex).Mass, 0.0002)
+	}
+	female, male, either := body.ThighMass.Of(body.Female), body.ThighMass.Of(body.Male), body.ThighMass.Of(body.Unknown)
+	near(t, "without a sex", either.Centre, (female.Centre+male.Centre)/2, 1e-15)
+}
+
+// Combining in any order or grouping gives the same centre, within the parts.
+func TestCombineIsAMean(t *testing.T) {
+	part := rapid.Custom(func(t *rapid.T) body.Part {
+		return body.Part{
+			Mass: rapid.Float64Range(0.1, 100).Draw(t, "mass"),
+			X:    rapid.Float64Range(-1000, 1000).Draw(t, "x"), Y: rapid.Float64Range(-1000, 1000).Draw(t, "y"),
+		}
+	})
+	rapid.Check(t, func(t *rapid.T) {
+		a, b, c := part.Draw(t, "a"), part.Draw(t, "b"), part.Draw(t, "c")
+		all, ok := body.Combine(a, b, c)
+		if !ok {
+			t.Fatal("no sum")
+		}
+		pair, _ := body.Combine(c, b)
+		again, _ := body.Combine(pair, a)
+		near(t, "mass", again.Mass, all.Mass, 1e-9)
+		near(t, "x", again.X, all.X, 1e-9)
+		near(t, "y", again.Y, all.Y, 1e-9)
+		want := stat.Mean([]float64{a.X, b.X, c.X}, []float64{a.Mass, b.Mass, c.Mass})
+		near(t, "weighted mean", all.X, want, 1e-9)
+	})
+	for _, parts := range [][]body.Part{nil, {{}}, {{Mass: -1}}, {{Mass: 1, X: math.NaN()}}, {{Mass: math.Inf(1)}}} {
+		if sum, ok := body.Combine(parts...); ok {
+			t.Errorf("%v weigh %v", parts, sum)
+		}
+	}
+}
+
+func TestSegmentBetweenItsEnds(t *testing.T) {
+	s := body.Segment{Mass: 0.1, Centre: 0.4}
+	if p := s.Between(100, 200, 200, 100); p != (body.Part{Mass: 0.1, X: 140, Y: 160}) {
+		t.Errorf("got %+v", p)
+	}
+}
+
+func TestRepeatErrorAgreesWithTheTechnicalError(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		readings := rapid.SliceOfN(rapid.Float64Range(500, 1000), 2, 6).Draw(t, "readings")
+		sd, ok := body.RepeatError(readings...)
+		if !ok {
+			t.Fatal("no error")
+		}
+		near(t, "standard deviation", sd, stat.StdDev(readings, nil), 1e-9)
+		tem, ok := body.TechnicalError([][2]float64{{readings[0], readings[1]}})
+		if !ok {
+			t.Fatal("no technical error")
+		}
+		pair, _ := body.RepeatError(readings[0], readings[1])
+		near(t, "one pair", tem, pair, 1e-9)
+	})
+	if _, ok := body.RepeatError(800); ok {
+		t.Error("one reading repeats nothing")
+	}
+	if _, ok := body.TechnicalError(nil); ok {
+		t.Error("no pairs, no error")
+	}
+}
+
+func TestProportionsOfTheSurvey(t *testing.T) {
+	for _, sex := range []body.Sex{body.Female, body.Male} {
+		ball := body.HeelToBall.Typical(sex).Value / body.FootLength.Typical(sex).Value
+		near(t, "ball per foot", body.BallPerFoot.Of(sex).Value, ball, 0.0005)
+		near(t, "toe to ball", body.ToeToBall.Of(sex).Value, body.FootLength.Typical(sex).Value-body.HeelToBall.Typical(sex).Value, 0.1)
+		near(t, "inside leg per stature", body.InseamPerStature.Of(sex).Value, body.Inseam.Typical(sex).Value/body.Stature.Typical(sex).Value, 0.0005)
+		arm, ok := body.ArmFromStature(body.Stature.Typical(sex).Value, sex)
+		if !ok {
+			t.Fatal("no arm")
+		}
+		near(t, "upper arm's share", body.UpperArmShare(sex), body.UpperArm.Typical(sex).Value/arm.Value, 1e-4)
+	}
+	if share := body.UpperArmShare(body.Unknown); share < body.UpperArmShare(body.Male) || share > body.UpperArmShare(body.Female) {
+		t.Errorf("without a sex: %v", share)
+	}
+	near(t, "shoulder joints", body.ShoulderJointSpacing(400), 352, 1e-9)
+}
