@@ -76,11 +76,13 @@ func (s *sheet) dimensionLine(role Role, p, q, d Point, span float64) {
 	arrow := arrowLength * s.em
 	if span < 2.6*arrow {
 		s.shape(role, Thin, Open, kindOpen, 0, 0, p.Along(d, -2*arrow), q.Along(d, 2*arrow))
+		s.guardLast()
 		s.arrowhead(role, p, d)
 		s.arrowhead(role, q, d.Times(-1))
 		return
 	}
 	s.shape(role, Thin, Open, kindOpen, 0, 0, p.Along(d, 0.5*arrow), q.Along(d, -0.5*arrow))
+	s.guardLast()
 	s.arrowhead(role, p, d.Times(-1))
 	s.arrowhead(role, q, d)
 }
@@ -144,11 +146,13 @@ func (s *sheet) angleArc(role Role, vertex Point, radius, from, to float64) {
 	at := func(angle float64) Point { return vertex.Plus(Polar(angle, radius)) }
 	if to-from < 2.6*turn {
 		s.arc(role, Thin, vertex, radius, from-2*turn, to+2*turn)
+		s.guardLast()
 		s.arrowhead(role, at(from), at(from).Minus(at(from-turn)).Unit())
 		s.arrowhead(role, at(to), at(to).Minus(at(to+turn)).Unit())
 		return
 	}
 	s.arc(role, Thin, vertex, radius, from+0.5*turn, to-0.5*turn)
+	s.guardLast()
 	s.arrowhead(role, at(from), at(from).Minus(at(from+turn)).Unit())
 	s.arrowhead(role, at(to), at(to).Minus(at(to-turn)).Unit())
 }

@@ -63,7 +63,7 @@ func (s *sheet) gather() {
 		s.segments = make([]segment, 0, need)
 	}
 	for _, h := range s.shapes {
-		weight := weigh(h.role, h.pen, h.fill)
+		weight := max(h.guard, weigh(h.role, h.pen, h.fill))
 		if weight == 0 {
 			continue
 		}

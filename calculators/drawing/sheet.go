@@ -26,7 +26,8 @@ type shape struct {
 	fill  Fill
 	kind  kind
 	a, b  float64
-	first int // its points are sheet.points[first:first+count]
+	guard float64 // how bad it is for a label to stand on it, where above 0
+	first int     // its points are sheet.points[first:first+count]
 	count int
 }
 
@@ -72,10 +73,18 @@ func (s *sheet) shape(role Role, pen Pen, fill Fill, k kind, a, b float64, point
 	if pen == "" {
 		pen = Wide
 	}
-	s.shapes = append(s.shapes, shape{role, pen, fill, k, a, b, len(s.points), len(points)})
+	s.shapes = append(s.shapes, shape{role: role, pen: pen, fill: fill, kind: k, a: a, b: b, first: len(s.points), count: len(points)})
 	s.points = append(s.points, points...)
 	s.hatch = s.hatch || fill == Hatch
 	return true
+}
+
+// guardLast keeps labels off the shape that was added last, as they keep off a
+// strong line.
+func (s *sheet) guardLast() {
+	if n := len(s.shapes); n > 0 {
+		s.shapes[n-1].guard = 7
+	}
 }
 
 // arc adds an arc. A whole turn or more becomes a circle.

@@ -167,9 +167,9 @@ func (s *sheet) wantAtArc(role Role, priority int, text string, vertex Point, ra
 	s.keep(w)
 }
 
-// compass holds twelve directions, in the order in which they are tried.
-var compass = func() (d [12]Point) {
-	for i, angle := range [12]float64{0, 180, 90, 270, 30, 150, 330, 210, 60, 120, 300, 240} {
+// compass holds sixteen directions, in the order in which they are tried.
+var compass = func() (d [16]Point) {
+	for i, angle := range [16]float64{0, 180, 90, 270, 30, 150, 330, 210, 60, 120, 300, 240, 345, 195, 315, 225} {
 		d[i] = Polar(angle, 1)
 	}
 	return d
@@ -208,7 +208,7 @@ func (s *sheet) wantAt(m Label) {
 
 // lead offers places all round at growing distances, with a leader line back.
 func (w *want) lead(s *sheet, side, anchor Point, cost float64) {
-	for _, distance := range [5]float64{1, 2, 3.2, 5, 8} {
+	for _, distance := range [8]float64{0.8, 1.3, 1.9, 2.6, 3.4, 4.4, 6, 8} {
 		for i, d := range compass {
 			reach := distance*s.em + w.support(d)
 			at := anchor.Along(d, reach)

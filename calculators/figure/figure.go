@@ -26,6 +26,9 @@ func Scene(b Build, p *Pose) []drawing.Mark {
 	marks = append(marks, Bike(b)...)
 	if p != nil {
 		marks = append(marks, Limbs(*p)...)
+		if b.Saddle > 0 && known(p.Hip, p.Knee) {
+			marks = append(marks, HiddenSaddle(b))
+		}
 	}
 	return marks
 }
