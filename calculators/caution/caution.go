@@ -23,9 +23,16 @@ var (
 		"Numbness between the legs or in the hands that comes back or outlasts the ride, blood in urine, or any bladder or bowel trouble is a reason to stop riding and see a clinician, the last one at once."}
 	Emergency = &Caution{"emergency", "Stop and call the emergency number",
 		"Chest pain, breathlessness, a swollen painful calf, back pain with leg weakness, a numb saddle area, bladder or bowel trouble, or a blow to the head: stop, and call the emergency number."}
+	ForkAndWheels = &Caution{"fork-and-wheels", "Fork, headset and wheels",
+		"Fit only the fork length, wheel size, tyre and headset that the makers of frame and fork both allow, with room for mud when the suspension is pressed to its end. No answer from a maker means no."}
+	AirSpring = &Caution{"air-spring", "Air springs",
+		"Use a shock pump, stay inside the pressures that the maker prints, and let all air out before you open anything. A spring under pressure can throw parts."}
+	SteadyBike = &Caution{"steady-bike", "Hold the bike steady",
+		"Sit on a standing bike only beside a wall with a helper who holds it. Put blocks and scale on firm, level ground, and never raise an end higher than you can step down from."}
 )
 
 // All returns every caution, for the pages. The engine never calls it.
 func All() []*Caution {
-	return []*Caution{PostInsertion, Torque, FirstRide, Pain, Growing, Clinician, Numbness, Emergency}
+	return []*Caution{PostInsertion, Torque, FirstRide, Pain, Growing, Clinician, Numbness, Emergency, ForkAndWheels, AirSpring, SteadyBike,
+		SteererAndStem, HoseCheck, CarbonParts, BrakeCheck, NoWayBack}
 }
