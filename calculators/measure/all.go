@@ -9,7 +9,7 @@ var all = []*Quantity{
 	ThighLength, ShankLength, HipWidth, SitBoneWidth, HandLength, FingerLength, PushUpWidth, LegDifference,
 
 	FootLength, OtherFoot, HeelToBallInner, HeelToBallOuter, CleatBehindBall, PedalHeight, SoleHeight,
-	QFactor, FootOffset, PedalWidth, PedalThickness, PedalSpacer, CleatShift, ToeOut, ShoeSize,
+	QFactor, FootOffset, PedalWidth, PedalThickness, PedalSpacer, CleatShift, ToeOut, ShoeSize, HeelCup, PedalThread,
 
 	Reach, Stack, HeadAngle, SeatAngle, SeatAngleHeight, SeatTubeAngle, SeatTubeLength, StandOver,
 	HeadTubeLength, LowerHeadset, ForkLength, ForkOffset, Chainstay, BBDrop, BBHeight, Wheelbase,
@@ -22,9 +22,9 @@ var all = []*Quantity{
 
 	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight,
 
-	SaddleHeight, SaddleNose, SaddleSetback, NoseSetback, SaddleFloor, SaddleStack, SaddleTilt, RailShift, TargetKnee,
+	SaddleHeight, SaddleNose, SaddleSetback, NoseSetback, SaddleFloor, SaddleStack, SaddleTilt, RailShift, NewSaddleSetback, SitBoneEdges, TargetKnee, KneeReading,
 
-	TravelPost, PostLength, PostHead, PostCollar, PostOffset, InsertionPost, InsertionFrame, FreeDepth,
+	TravelPost, PostLength, PostHead, PostCollar, PostOffset, PostActuator, PostDiameter, InsertionPost, InsertionFrame, FreeDepth,
 
 	StemLength, StemAngle, StemClampHeight, Spacers, SpacersAbove, SpacersLimit, SteererLength, HeadsetHeight,
 	BarRise, BarSweep, BackSweep, BarRoll, BarWidth, BarLimit, BarStraight, ControlsWidth, GripLength,
@@ -34,7 +34,7 @@ var all = []*Quantity{
 
 	First, Second, Third,
 
-	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, SizeSystem, Wanted,
+	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign, SizeSystem, Wanted,
 }
 
 // byKey finds a quantity without walking the list. It is only looked up in,

@@ -29,6 +29,9 @@ var (
 	DifferenceFound = choice("difference-found", "Difference was found",
 		"Say who found the difference and how: a tape or boards at home, or a clinician with an image or an examination.",
 		Choice{"home", "At home"}, Choice{"clinician", "By a clinician"})
+	WarningSign = choice("warning-sign", "Pain, or a new difference",
+		"Say whether anything hurts, swells, locks, is weak or numb, or whether the difference is new, followed a fall, an operation or an illness, or whether you are still growing.",
+		Choice{"none", "None of these"}, Choice{"some", "One or more"})
 	SizeSystem = choice("size-system", "Size system",
 		"Look at the label: millimetres of foot length are Mondopoint, the rest is named beside the number.",
 		Choice{"mondopoint", "Mondopoint"}, Choice{"eu", "EU"}, Choice{"uk", "UK"}, Choice{"us-men", "US men"}, Choice{"us-women", "US women"})

@@ -28,6 +28,10 @@ var (
 		"Measure the thickness of all washers and spacers between one pedal's shoulder and the crank.").allow(0, 30)
 	CleatShift = length("cleat-shift", "Cleat inwards", -5, 5, 1,
 		"Measure how far the cleat sits inwards of the middle of its slots, towards the bike. Outwards counts as negative; a cleat further in sets the foot further out.").allow(-15, 15)
+	HeelCup = length("heel-cup", "Heel cup", 0, 12, 1,
+		"Stand the shoe with its heel against a wall. Push a ruler into the shoe along the sole to the back of the cup, measure from its tip to the toe, and take that from the length outside, wall to toe.").allow(0, 40)
+	PedalThread = length("pedal-thread", "Pedal thread", 10, 20, 0.3,
+		"Take the pedal out. Measure the length of its thread from the shoulder, or from the washer that stays on, to the end.").allow(4, 40)
 	ToeOut = angle("toe-out", "Toes outwards", -10, 25, 3, -40, 60,
 		"Sit on a table's edge, let the lower legs hang and look down: estimate the angle by which the feet point outwards from straight ahead. Inwards counts as negative.")
 	ShoeSize = &Quantity{Key: "shoe-size", Label: "Shoe size", Unit: One, Low: 1, High: 52, Least: 0, Most: 400,

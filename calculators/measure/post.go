@@ -12,6 +12,10 @@ var (
 		"Measure the height of the collar that stays above the frame when the post is pushed all the way in: from the seat tube's top edge to the collar's upper rim.")
 	PostOffset = length("post-offset", "Post offset", -30, 35, 1,
 		"Measure how far the middle of the rail clamp lies behind the post's centre line, square to the post. A clamp ahead of the line counts as negative.").allow(-80, 100)
+	PostActuator = length("post-actuator", "Below the tube", 0, 60, 2,
+		"Measure what sticks out below the end of the post's outer tube: the actuator and the fitting of its cable or hose. Zero for a post without one.").allow(0, 120)
+	PostDiameter = length("post-diameter", "Post diameter", 25, 36, 0.1,
+		"Read it on the post near the minimum-insertion mark, such as 31.6, or measure with callipers.")
 	InsertionPost = length("insertion-post", "Post's minimum insertion", 40, 200, 1,
 		"Take it from the post maker's sheet, or measure from the minimum-insertion mark to the lowest point of the post's outer tube.")
 	InsertionFrame = length("insertion-frame", "Frame's minimum insertion", 40, 200, 1,

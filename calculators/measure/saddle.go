@@ -18,6 +18,12 @@ var (
 		"Stand the bike on level ground and lay a straight board along the saddle with a phone's level on it. Nose down counts as positive.")
 	RailShift = length("rail-shift", "Saddle on its rails", -25, 25, 1,
 		"Measure from the middle of the rails' marked zone to the middle of the clamp. A saddle pushed back counts as positive, one pushed forward as negative.").allow(-70, 70)
+	NewSaddleSetback = after(SaddleSetback, "Setback you want",
+		"Take it from a bike that suits you, measured level from its bottom bracket back to the saddle's top above the middle of the rails' marked zone.")
+	SitBoneEdges = length("sit-bone-edges", "Edges beyond the centres", 20, 50, 5,
+		"On the card, measure both ways: between the outer edges of the two dents and between their deepest points. Enter the difference.").allow(0, 80)
 	TargetKnee = angle("target-knee", "Knee bend to aim for", 30, 40, 0, 15, 60,
 		"Choose it, or keep 35 degrees: how far the knee is bent at the bottom of the stroke while you pedal, zero being a straight leg.")
+	KneeReading = angle("knee-reading", "Your own knee reading", 10, 70, 3, 0, 120,
+		"Read the knee with the crank in line with the seat: a straight leg is zero, so take an inner angle from 180 first. Take the middle of three readings held still, or of five strokes filmed.")
 )
