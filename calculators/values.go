@@ -45,6 +45,10 @@ func (v Values) Of(q *measure.Quantity) float64 {
 	return v.x[i]
 }
 
+// Nominal returns q's value without what uncertainty adds to it while it is
+// carried through: for asking how a number was printed, never for arithmetic.
+func (v Values) Nominal(q *measure.Quantity) float64 { return v.Of(q) - v.shift[v.at(q)] }
+
 // SD returns the standard uncertainty of q's value, 0 if it has none.
 func (v Values) SD(q *measure.Quantity) float64 { return v.u[v.at(q)] }
 

@@ -4,11 +4,13 @@ package catalog
 
 import (
 	"plumbline/calculators"
+	"plumbline/calculators/frame"
 	"plumbline/calculators/saddle"
 )
 
 // calculators in guide order.
 var all = []*calculators.Calculator{
+	frame.Geometry,
 	saddle.Height,
 }
 
