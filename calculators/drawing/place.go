@@ -148,18 +148,10 @@ func (s *sheet) settle(frame bounds) bounds {
 	for _, i := range order {
 		s.choose(&s.wants[i], frame)
 	}
-	for range 2 {
-		moved := false
-		for _, i := range order {
-			if w := &s.wants[i]; !w.fixed && w.cost > goodEnough {
-				was := w.chosen
-				w.placed = false
-				s.choose(w, frame)
-				moved = moved || w.chosen != was
-			}
-		}
-		if !moved {
-			break
+	for _, i := range order {
+		if w := &s.wants[i]; !w.fixed && w.cost > goodEnough {
+			w.placed = false
+			s.choose(w, frame)
 		}
 	}
 	for _, i := range order {
@@ -181,12 +173,11 @@ func (s *sheet) choose(w *want, frame bounds) {
 		s.consider(w, p, frame)
 	}
 	if w.cost > goodEnough && !w.fixed {
-		mark := len(s.places)
-		w.lead(s, Point{}, w.anchor, goodEnough)
-		for _, p := range s.places[mark:] {
+		w.leaders(s.em, Point{}, goodEnough, func(p place) bool {
 			s.consider(w, p, frame)
-		}
-		s.places = s.places[:mark]
+			// Places farther off only cost more.
+			return p.cost < w.cost+0.3
+		})
 	}
 	w.placed = w.cost < refused
 }
@@ -235,7 +226,9 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 	low, high := Point{p.at.X - rx, p.at.Y - ry}, Point{p.at.X + rx, p.at.Y + ry}
 	grow := max(0, frame.low.X-low.X) + max(0, high.X-frame.high.X) +
 		max(0, frame.low.Y-low.Y) + max(0, high.Y-frame.high.Y)
-	cost += costOfGrowth * grow / s.em
+	if cost += costOfGrowth * grow / s.em; cost >= w.cost {
+		return cost
+	}
 	for i := range s.wants {
 		o := &s.wants[i]
 		if !o.placed || o == w {

@@ -54,6 +54,8 @@ func newSheet(marks int) *sheet {
 	return &sheet{
 		points: make([]Point, 0, 10*marks+80),
 		shapes: make([]shape, 0, 2*marks+40),
+		places: make([]place, 0, 160),
+		wants:  make([]want, 0, 12),
 	}
 }
 

@@ -3,7 +3,7 @@ package drawing
 import (
 	"math"
 	"strconv"
-	"unicode/utf8"
+	"strings"
 )
 
 // writer turns a settled sheet into SVG.
@@ -324,28 +324,46 @@ func (w *writer) text(s string) { w.b = appendEscaped(w.b, s) }
 func Escape(s string) string { return string(appendEscaped(make([]byte, 0, len(s)+16), s)) }
 
 func appendEscaped(b []byte, s string) []byte {
-	for i := 0; i < len(s); {
-		switch c := s[i]; {
-		case c == '&':
-			b = append(b, "&amp;"...)
-		case c == '<':
-			b = append(b, "&lt;"...)
-		case c == '>':
-			b = append(b, "&gt;"...)
-		case c == '"':
-			b = append(b, "&#34;"...)
-		case c == '\'':
-			b = append(b, "&#39;"...)
-		case c >= ' ' && c < utf8.RuneSelf:
-			b = append(b, c)
-		default:
-			r, size := utf8.DecodeRuneInString(s[i:])
-			r, _ = clean(r, size)
-			b = utf8.AppendRune(b, r)
-			i += size
+	done := 0 // what of s is written
+	for i, c := range s {
+		safe, size := escaped(c, s[i:])
+		if size == 0 {
 			continue
 		}
-		i++
+		b = append(b, s[done:i]...)
+		b = append(b, safe...)
+		done = i + size
 	}
-	return b
+	return append(b, s[done:]...)
+}
+
+// escaped returns what stands for c, the first character of rest, and how many
+// bytes of rest it stands for; 0 where c is safe as it is.
+func escaped(c rune, rest string) (string, int) {
+	switch c {
+	case '&':
+		return "&amp;", 1
+	case '<':
+		return "&lt;", 1
+	case '>':
+		return "&gt;", 1
+	case '"':
+		return "&#34;", 1
+	case '\'':
+		return "&#39;", 1
+	case '\t', '\n', '\r':
+		return "", 0
+	case '\uFFFD':
+		// A byte that is not UTF-8 reads as U+FFFD too.
+		if strings.HasPrefix(rest, "\uFFFD") {
+			return "", 0
+		}
+		return "\uFFFD", 1
+	case 0xfffe, 0xffff: // refused by XML
+		return "\uFFFD", 3
+	}
+	if c < ' ' {
+		return "\uFFFD", 1
+	}
+	return "", 0
 }

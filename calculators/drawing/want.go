@@ -189,7 +189,10 @@ func (s *sheet) wantAt(m Label) {
 		}
 		s.offerBeside(at, side, 0)
 	case m.Leader:
-		w.lead(s, side, m.At, 1)
+		w.leaders(s.em, side, 1, func(p place) bool {
+			s.places = append(s.places, p)
+			return true
+		})
 	default:
 		if side != (Point{}) {
 			s.offerBeside(m.At.Along(side, w.support(side)+gap), side, 0)
@@ -206,18 +209,20 @@ func (s *sheet) wantAt(m Label) {
 	s.keep(w)
 }
 
-// lead offers places all round at growing distances, with a leader line back.
-func (w *want) lead(s *sheet, side, anchor Point, cost float64) {
+// leaders offers places all round at growing distances, with a leader line back
+// to the anchor, until offer returns false.
+func (w *want) leaders(em float64, side Point, cost float64, offer func(place) bool) {
 	for _, distance := range [8]float64{0.8, 1.3, 1.9, 2.6, 3.4, 4.4, 6, 8} {
 		for i, d := range compass {
-			reach := distance*s.em + w.support(d)
-			at := anchor.Along(d, reach)
-			p := place{at: at, u: level, cost: cost + 0.8*distance + 0.02*float64(i), leads: true, tail: anchor}
+			at := w.anchor.Along(d, float64(distance*em)+w.support(d))
+			p := place{at: at, u: level, cost: cost + 0.8*distance + 0.02*float64(i), leads: true, tail: w.anchor}
 			if side != (Point{}) {
 				p.cost += 1.2 * (1 - d.Dot(side))
 			}
-			p.tip, p.pin = w.edge(at, anchor)
-			s.places = append(s.places, p)
+			p.tip, p.pin = w.edge(at, w.anchor)
+			if !offer(p) {
+				return
+			}
 		}
 	}
 }

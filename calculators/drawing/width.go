@@ -1,9 +1,6 @@
 package drawing
 
-import (
-	"strings"
-	"unicode/utf8"
-)
+import "strings"
 
 // advances are the widths of the printable ASCII characters in hundredths of
 // the letters' height, from space to ~. They are those of a wide sans serif, so
@@ -84,16 +81,4 @@ func lines(text string, bold bool) ([]string, float64) {
 		return []string{""}, 0
 	}
 	return broken, widest
-}
-
-// clean replaces what cannot stand in XML text: bytes that are not UTF-8, NUL
-// and other control characters, and code points that XML refuses.
-func clean(c rune, size int) (rune, bool) {
-	switch {
-	case c == utf8.RuneError && size <= 1,
-		c < ' ' && c != '\t' && c != '\n' && c != '\r',
-		c == 0xfffe, c == 0xffff:
-		return utf8.RuneError, false
-	}
-	return c, true
 }
