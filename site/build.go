@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
-	"errors"
 	"fmt"
 	"io/fs"
 	"path"
@@ -86,7 +85,6 @@ func assetFiles(engine engineFiles) (files []file, in paths, err error) {
 	var style bytes.Buffer
 	for _, name := range templates.Styles {
 		b, err := templates.Files.ReadFile("style/" + name)
-		if errors.Is(err, fs.ErrNotExist) { continue } // XX
 		if err != nil {
 			return nil, in, err
 		}

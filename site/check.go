@@ -138,6 +138,9 @@ func (p *Page) checkCode() (bad []Mistake) {
 				s := n.Segments.At(0)
 				tag = string(s.Value(p.body()))
 			}
+			if strings.HasPrefix(tag, "</") {
+				break // its beginning is reported
+			}
 			bad = append(bad, p.mistake(max(n.Pos(), 0), "raw HTML (“"+tag+"”) is not allowed in a page", remedy))
 		case *ast.HTMLBlock:
 			bad = append(bad, p.mistake(blockStart(n), "raw HTML is not allowed in a page", remedy))

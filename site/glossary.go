@@ -60,7 +60,7 @@ func (t *Term) find(pages []*Page) {
 	t.Pages = nil
 	for _, p := range pages {
 		for _, form := range append([]string{t.Name}, t.Also...) {
-			if mentions(p.words, form) {
+			if mentions(p.lower, strings.ToLower(form)) {
 				t.Pages = append(t.Pages, p)
 				break
 			}
@@ -68,10 +68,9 @@ func (t *Term) find(pages []*Page) {
 	}
 }
 
-// mentions tells whether text has the term as whole words, in any case, with or
-// without a plural s.
+// mentions tells whether text has the term as whole words, with or without a
+// plural s. Both are in small letters.
 func mentions(text, term string) bool {
-	text, term = strings.ToLower(text), strings.ToLower(term)
 	for from := 0; term != ""; {
 		i := strings.Index(text[from:], term)
 		if i < 0 {

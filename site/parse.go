@@ -34,6 +34,7 @@ type Page struct {
 	html     []byte    // the rendered text
 	err      error
 	words    string    // the text alone, for search and glossary
+	lower    string    // words in small letters
 	wrong    []Mistake // found while parsing
 }
 
@@ -49,9 +50,25 @@ var reserved = []string{"main", "sources", "chapters", "cautions"}
 
 // newParser parses Markdown with tables, heading ids and what is ours.
 func newParser() parser.Parser {
-	md := goldmark.New(goldmark.WithExtensions(extension.NewTable(), guideSyntax{}))
+	md := goldmark.New(goldmark.WithExtensions(extension.NewTable(), quotes, guideSyntax{}))
 	return md.Parser()
 }
+
+// quotes sets typed quotation marks and apostrophes as a printer would. They are
+// written as letters, not as entities, so that headings and the search index
+// have them as they are read.
+var quotes = extension.NewTypographer(extension.WithTypographicSubstitutions(map[extension.TypographicPunctuation][]byte{
+	extension.LeftSingleQuote:  []byte("‘"),
+	extension.RightSingleQuote: []byte("’"),
+	extension.LeftDoubleQuote:  []byte("“"),
+	extension.RightDoubleQuote: []byte("”"),
+	extension.Apostrophe:       []byte("’"),
+	extension.EnDash:           nil,
+	extension.EmDash:           nil,
+	extension.Ellipsis:         nil,
+	extension.LeftAngleQuote:   nil,
+	extension.RightAngleQuote:  nil,
+}))
 
 // guideSyntax is the goldmark extension for our four blocks and citations.
 type guideSyntax struct{}
@@ -123,6 +140,8 @@ func (p *Page) collect() {
 			for i := range n.keys {
 				n.numbers = append(n.numbers, p.number(n.keys[i]))
 			}
+		case *ast.String:
+			plain.Write(n.Value)
 		case *ast.Text:
 			plain.Write(n.Segment.Value(p.body()))
 			if n.SoftLineBreak() || n.HardLineBreak() {
@@ -132,6 +151,7 @@ func (p *Page) collect() {
 		return ast.WalkContinue, nil
 	})
 	p.words = plain.String()
+	p.lower = strings.ToLower(p.words)
 }
 
 // number returns the number of a source on this page.

@@ -1,0 +1,216 @@
+package site
+
+import (
+	"flag"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"plumbline/content"
+)
+
+var update = flag.Bool("update", false, "write the golden files anew")
+
+// demo loads the small guide in testdata.
+func demo(t testing.TB) *Guide {
+	t.Helper()
+	g, bad := loadFS(os.DirFS("testdata/demo"), nil, "", everything(), nil)
+	if bad != nil {
+		t.Fatal(Mistakes(bad))
+	}
+	return g
+}
+
+// golden compares got with a file of testdata, or writes it.
+func golden(t *testing.T, name, got string) {
+	t.Helper()
+	file := filepath.Join("testdata", filepath.FromSlash(name))
+	if *update {
+		if err := os.MkdirAll(filepath.Dir(file), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(file, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		return
+	}
+	want, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got != string(want) {
+		t.Errorf("%s differs from what is made now; look at the difference after go test ./site -update\n%s", file, firstDifference(string(want), got))
+	}
+}
+
+// firstDifference shows the first line in which two texts differ.
+func firstDifference(want, got string) string {
+	w, g := strings.Split(want, "\n"), strings.Split(got, "\n")
+	for i := range min(len(w), len(g)) {
+		if w[i] != g[i] {
+			return "want " + w[i] + "\ngot  " + g[i]
+		}
+	}
+	return "one is longer than the other"
+}
+
+// TestMistakesAreAllNamedWithPlaceAndRemedy lays a folder of deliberate mistakes
+// over the small guide; every one must be reported in the same run.
+func TestMistakesAreAllNamedWithPlaceAndRemedy(t *testing.T) {
+	g, bad := loadFS(os.DirFS("testdata/demo"), os.DirFS("testdata/mistakes"), "shop", everything(), nil)
+	if g != nil {
+		t.Error("a guide with mistakes is fit to be published")
+	}
+	if len(bad) < 20 {
+		t.Errorf("%d mistakes found, want at least 20", len(bad))
+	}
+	for _, m := range bad {
+		if m.Remedy == "" {
+			t.Errorf("no remedy: %s", m)
+		}
+	}
+	golden(t, "mistakes.txt", Mistakes(bad).Error()+"\n")
+}
+
+func page(body string) *fstest.MapFile {
+	return &fstest.MapFile{Data: []byte("---\ntitle: T\nnav: T\nquestion: Q?\nsummary: S.\n---\n\n" + body)}
+}
+
+// TestNamesThatDifferOnlyInCase cannot live in testdata: some systems would not
+// keep both files.
+func TestNamesThatDifferOnlyInCase(t *testing.T) {
+	local := fstest.MapFS{"saddle/Height.md": page("Hello.")}
+	_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+	wantMistake(t, bad, "shop/saddle/Height.md: the name differs from “saddle/height.md” only in case")
+}
+
+func TestALinkOutOfTheFolderIsNotFollowed(t *testing.T) {
+	dir := t.TempDir()
+	outside := filepath.Join(t.TempDir(), "secret.md")
+	if err := os.WriteFile(outside, []byte("secret"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.MkdirAll(filepath.Join(dir, "saddle"), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Symlink(outside, filepath.Join(dir, "saddle", "height.md")); err != nil {
+		t.Skip("no links here: ", err)
+	}
+	_, bad := Load(dir)
+	wantMistake(t, bad, "saddle/height.md: the link leads out of the folder or nowhere")
+}
+
+func TestAFolderThatDoesNotExistIsNamed(t *testing.T) {
+	_, bad := Load(filepath.Join(t.TempDir(), "nowhere"))
+	wantMistake(t, bad, "cannot be opened")
+}
+
+func TestYAMLThatCannotBeRead(t *testing.T) {
+	for name, text := range map[string]string{
+		"a tab":            "name: A\n\tparts: b\n",
+		"an open bracket":  "parts: [a, b\n",
+		"a colon in words": "notice: one: two\n",
+		"a key twice":      "name: A\nname: B\n",
+		"a list of lists":  "- a\n- b\n",
+	} {
+		_, bad := loadFS(os.DirFS("testdata/demo"), fstest.MapFS{"guide.yaml": {Data: []byte(text)}}, "shop", everything(), nil)
+		if len(bad) == 0 || bad[0].File != "shop/guide.yaml" || bad[0].Line == 0 {
+			t.Errorf("%s: %v", name, bad)
+		}
+	}
+}
+
+// TestAShopStatesOnlyWhatDiffers lays four lines over the built-in guide.
+func TestAShopStatesOnlyWhatDiffers(t *testing.T) {
+	local := fstest.MapFS{
+		"guide.yaml": {Data: []byte("name: Alder Bank Bikes\nnotice: Alder Bank Bikes is an invented shop.\ncontact: https://example.org/alder\n" +
+			"booking: https://example.org/book\nlocal: The workshop is closed on Mondays.\nunits: in\n" +
+			"parts:\n  - key: saddle\n    chapters: [tilt, height]\n  - key: feet\n    chapters: [flat-or-clipped]\n")},
+		"glossary.yaml": {Data: []byte("collar:\n  says: What we call the seat clamp.\n")},
+		"saddle/tilt.md": page("A page of our own. " +
+			"See [the height](height.md#set-it)."),
+	}
+	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+	if bad != nil {
+		t.Fatal(Mistakes(bad))
+	}
+	if g.Name != "Alder Bank Bikes" || g.Tagline != "A very small guide for the tests." || g.Units != "in" || g.Booking != "https://example.org/book" {
+		t.Errorf("settings: %+v", g.Settings)
+	}
+	if p := g.Parts; len(p) != 2 || p[0].Title != "Saddle" || p[0].Chapters[0].Path != "saddle/tilt.md" {
+		t.Errorf("parts: %+v", g.Parts)
+	}
+	if g.terms[1].Says != "What we call the seat clamp." {
+		t.Errorf("terms: %+v", g.terms)
+	}
+}
+
+func TestChaptersLeftOut(t *testing.T) {
+	local := fstest.MapFS{
+		"guide.yaml":      {Data: []byte("leave_out: [saddle/tilt, saddle/tlit]\n")},
+		"saddle/index.md": page("Set the [tilt](tilt.md)."),
+	}
+	_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+	wantMistake(t, bad, "leave_out names “saddle/tlit”")
+	wantMistake(t, bad, "shop/saddle/index.md:8:16: “tilt.md” is a chapter that guide.yaml leaves out")
+	if len(bad) != 2 {
+		t.Error(Mistakes(bad))
+	}
+}
+
+// TestTheNoticeOfTheDemoShopDoesNotSpeakForAnother guards a real shop against
+// publishing under its name that it is an invented one.
+func TestTheNoticeOfTheDemoShopDoesNotSpeakForAnother(t *testing.T) {
+	local := fstest.MapFS{"guide.yaml": {Data: []byte("name: Alder Bank Bikes\n")}}
+	_, bad := loadFS(content.Files, local, "shop", everything(), nil)
+	wantMistake(t, bad, "the notice still speaks of Larch Hollow Cycles")
+}
+
+// TestTheBuiltInGuideHasNoMistakes is what an author runs after every edit.
+func TestTheBuiltInGuideHasNoMistakes(t *testing.T) {
+	g, bad := Load("")
+	if bad != nil {
+		t.Fatal(Mistakes(bad))
+	}
+	for _, p := range g.layers.paths {
+		if filepath.Ext(p) == ".md" && g.byPath[p] == nil {
+			t.Errorf("content/%s is in no part of guide.yaml", p)
+		}
+	}
+}
+
+func wantMistake(t *testing.T, bad []Mistake, part string) {
+	t.Helper()
+	if !strings.Contains(Mistakes(bad).Error(), part) {
+		t.Errorf("want a mistake with\n\t%s\ngot\n%s", part, Mistakes(bad).Error())
+	}
+}
+
+// FuzzPage gives the loader any page at all. It may complain; it may not panic,
+// and what it accepts must render.
+func FuzzPage(f *testing.F) {
+	for _, p := range []string{"saddle/height.md", "index.md"} {
+		b, err := os.ReadFile("testdata/demo/" + p)
+		if err != nil {
+			f.Fatal(err)
+		}
+		f.Add(b)
+	}
+	f.Add([]byte("---\ntitle: [\n---\n```calculator\n```\n[@"))
+	f.Add([]byte("---\n---\n---\n# \n[](x)![](y)<z>"))
+	base := os.DirFS("testdata/demo")
+	on := everything()
+	f.Fuzz(func(t *testing.T, b []byte) {
+		g, bad := loadFS(base, fstest.MapFS{"saddle/tilt.md": {Data: b}}, "shop", on, nil)
+		if (g == nil) == (bad == nil) {
+			t.Fatal("neither a guide nor a mistake")
+		}
+		if g != nil {
+			if _, _, err := g.build(engineFiles{}); err != nil {
+				t.Fatal(err)
+			}
+		}
+	})
+}
