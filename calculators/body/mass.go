@@ -29,7 +29,7 @@ func Combine(parts ...Part) (Part, bool) {
 		sum.X += float64(p.Mass * p.X)
 		sum.Y += float64(p.Mass * p.Y)
 	}
-	if !(sum.Mass > 0) {
+	if !usable(sum.Mass) {
 		return Part{}, false
 	}
 	sum.X /= sum.Mass

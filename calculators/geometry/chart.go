@@ -1,5 +1,7 @@
 package geometry
 
+import "math"
+
 // Chart is what a maker prints about a frame, or a tape finds: mm and degrees.
 // Fields marked optional may be left 0.
 type Chart struct {
@@ -71,9 +73,9 @@ func (c Chart) seatAngleHeight() float64 {
 //
 // c is the horizontal distance from bottom bracket to rear axle and w the
 // wheelbase: both depend on the drops a little, so the pair is found by
-// repetition, each step of which shrinks the error more than tenfold. From a
-// bottom-bracket height both follow at once. It returns a Fault where
-// the chart has no bike.
+// repetition, each step of which shrinks the error more than tenfold on any bike
+// that is ridden. From a bottom-bracket height both follow at once. It returns a
+// Fault where the chart has no bike.
 func (c Chart) AxleHeights() (front, rear float64, err error) {
 	if err := c.check(); err != nil {
 		return 0, 0, err
@@ -86,7 +88,7 @@ func (c Chart) AxleHeights() (front, rear float64, err error) {
 	if step == 0 {
 		return rear, rear, nil
 	}
-	for range 40 {
+	for range 60 {
 		back, ok := leg(c.Chainstay, rear)
 		if !ok {
 			return 0, 0, ChainstayTooShort
@@ -95,12 +97,13 @@ func (c Chart) AxleHeights() (front, rear float64, err error) {
 		if !(wheelbase > 0) {
 			return 0, 0, WheelsOverlap
 		}
-		rear = c.Drop - float64(step*(back/wheelbase))
+		next := c.Drop - float64(step*(back/wheelbase))
+		if math.Abs(next-rear) <= 1e-12*(1+math.Abs(next)) {
+			return next + step, next, nil
+		}
+		rear = next
 	}
-	if !finite(rear) {
-		return 0, 0, NotANumber
-	}
-	return rear + step, rear, nil
+	return 0, 0, DropRange
 }
 
 // frontCentre returns the horizontal distance from bottom bracket to front axle

@@ -22,6 +22,8 @@ const (
 	RadiusRange Fault = "a wheel's radius must be above 0"
 	// ChainstayTooShort: the rear axle's drop alone is as long as the chainstay.
 	ChainstayTooShort Fault = "the chainstay is shorter than the height between bottom bracket and rear axle"
+	// DropRange: wheels so unequal that no axle heights leave the stated drop.
+	DropRange Fault = "no axle heights leave this bottom-bracket drop with wheels so unequal"
 	// ForkTooShort: the head tube's top is not above the front axle's foot on
 	// the steering axis.
 	ForkTooShort Fault = "the head tube's top lies below the front axle"

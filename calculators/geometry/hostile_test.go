@@ -61,6 +61,9 @@ func TestAnyChartIsABikeOrAFault(t *testing.T) {
 			return
 		}
 		numbersOf(t, b)
+		if !(c.BBHeight > 0) {
+			near(t, "drop", b.Drop(), c.Drop, 1e-6*(1+math.Abs(c.Drop)+math.Abs(c.FrontRadius)+math.Abs(c.RearRadius)))
+		}
 		if m, err := c.Mismatch(); err == nil && math.Abs(c.ForkLength) < 1e200 && math.Abs(c.Wheelbase) < 1e200 {
 			number(t, "mismatch", m.Drop)
 		}
