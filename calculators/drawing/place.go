@@ -2,32 +2,6 @@ package drawing
 
 import "slices"
 
-// segment is a straight piece of something drawn; weight is how bad it is for a
-// label to stand on it.
-type segment struct {
-	p, q     Point
-	weight   float64
-	col, row uint8 // its first cell in the grid
-}
-
-// box returns the corners of the upright box round the segment.
-func (g *segment) box() (low, high Point) {
-	return Point{min(g.p.X, g.q.X), min(g.p.Y, g.q.Y)}, Point{max(g.p.X, g.q.X), max(g.p.Y, g.q.Y)}
-}
-
-// near tells whether the upright box round the segment meets another.
-func (g *segment) near(low, high Point) bool {
-	return min(g.p.X, g.q.X) < high.X && max(g.p.X, g.q.X) > low.X &&
-		min(g.p.Y, g.q.Y) < high.Y && max(g.p.Y, g.q.Y) > low.Y
-}
-
-// ring is a circle's line.
-type ring struct {
-	centre Point
-	radius float64
-	weight float64
-}
-
 // A label that falls on another is refused; all other costs are weighed
 // against each other.
 const (
@@ -36,91 +10,6 @@ const (
 	costOfGrowth = 0.9  // each letter's height that the frame has to grow
 	goodEnough   = 3.0  // below this no leader line is tried
 )
-
-// weigh returns how bad it is for a label to stand on a line.
-func weigh(role Role, pen Pen, fill Fill) float64 {
-	switch {
-	case fill == Solid:
-		return 7
-	case pen == NoPen:
-		return 0
-	case role == Hot:
-		return 7
-	case pen == Wide || pen == Heavy:
-		return 6
-	case role == Soft && pen == Thin:
-		return 1.5
-	case pen == Thin:
-		return 3
-	default:
-		return 2.5
-	}
-}
-
-// gather breaks the shapes into segments and rings.
-func (s *sheet) gather() {
-	if need := 2 * len(s.points); cap(s.segments) < need {
-		s.segments = make([]segment, 0, need)
-	}
-	for _, h := range s.shapes {
-		weight := max(h.guard, weigh(h.role, h.pen, h.fill))
-		if weight == 0 {
-			continue
-		}
-		p := s.pointsOf(h)
-		n := len(p)
-		switch h.kind {
-		case kindOpen, kindClosed:
-			for i := 1; i < n; i++ {
-				s.obstruct(p[i-1], p[i], weight)
-			}
-			if h.kind == kindClosed && n > 2 {
-				s.obstruct(p[n-1], p[0], weight)
-			}
-		case kindCurve, kindClosedCurve:
-			s.obstructCurve(p, h.kind == kindClosedCurve, weight)
-		case kindCircle:
-			s.rings = append(s.rings, ring{p[0], h.a, weight})
-		case kindArc:
-			last := arcPoint(p[0], h.a, p[1], 0)
-			for i := 1; i <= arcSteps; i++ {
-				next := arcPoint(p[0], h.a, p[1], i)
-				s.obstruct(last, next, weight)
-				last = next
-			}
-		case kindLimb:
-			if t, ok := limbTangents(p[0], p[1], h.a, h.b); ok {
-				s.obstruct(t[0], t[1], weight)
-				s.obstruct(t[2], t[3], weight)
-			}
-			s.rings = append(s.rings, ring{p[0], h.a, weight / 2}, ring{p[1], h.b, weight / 2})
-		}
-	}
-}
-
-func (s *sheet) obstruct(p, q Point, weight float64) {
-	s.segments = append(s.segments, segment{p: p, q: q, weight: weight})
-}
-
-// obstructCurve cuts each piece of a smooth curve in two at its middle, unless
-// it is so short that its chord will do.
-func (s *sheet) obstructCurve(p []Point, closed bool, weight float64) {
-	pieces := len(p) - 1
-	if closed {
-		pieces = len(p)
-	}
-	for i := range pieces {
-		a, b, c, d := neighbours(p, i, closed)
-		if way := c.Minus(b); way.Dot(way) < float64(s.em*s.em)*2.5 {
-			s.obstruct(b, c, weight)
-			continue
-		}
-		e, f := bezier(a, b, c, d)
-		middle := b.Plus(c).Plus(e.Plus(f).Times(3)).Times(1.0 / 8)
-		s.obstruct(b, middle, weight)
-		s.obstruct(middle, c, weight)
-	}
-}
 
 // settle places every label: the important ones first, each at its cheapest
 // place; then those that came off badly are asked again, now that all the
@@ -201,23 +90,6 @@ func (s *sheet) banish(w *want, frame *bounds) {
 	frame.addBox(w, 0.15*s.em)
 }
 
-// addBox grows the frame round a placed label.
-func (b *bounds) addBox(w *want, room float64) {
-	x, y := w.chosen.reach(w)
-	b.add(w.chosen.at.Plus(Point{x + room, y + room}))
-	b.add(w.chosen.at.Minus(Point{x + room, y + room}))
-}
-
-// reach returns half the width and height of the upright box round the label
-// at this place.
-func (p *place) reach(w *want) (x, y float64) {
-	if p.u == level {
-		return w.hw, w.hh
-	}
-	ux, uy := max(p.u.X, -p.u.X), max(p.u.Y, -p.u.Y)
-	return float64(ux*w.hw) + float64(uy*w.hh), float64(uy*w.hw) + float64(ux*w.hh)
-}
-
 // judge returns what it costs to put w at p. It stops counting where p cannot
 // be the cheapest place any more.
 func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
@@ -272,69 +144,4 @@ func (s *sheet) crossed(p *place) (cost float64) {
 		}
 	}
 	return cost
-}
-
-// inBox returns q as seen from the label at p: along its letters and across.
-func (p *place) inBox(q Point) (x, y float64) {
-	d := q.Minus(p.at)
-	if p.u == level {
-		return d.X, d.Y
-	}
-	return d.Dot(p.u), d.Dot(p.u.Left())
-}
-
-// crosses tells whether the straight line from a to b runs through the label.
-func crosses(w *want, p *place, a, b Point) bool {
-	ax, ay := p.inBox(a)
-	bx, by := p.inBox(b)
-	t0, t1 := 0.0, 1.0
-	return clip(ax, bx-ax, w.hw, &t0, &t1) && clip(ay, by-ay, w.hh, &t0, &t1)
-}
-
-// clip narrows [t0, t1] to where |from + t·way| < half, and tells whether
-// anything is left.
-func clip(from, way, half float64, t0, t1 *float64) bool {
-	if way == 0 {
-		return from > -half && from < half
-	}
-	a, b := (-half-from)/way, (half-from)/way
-	if a > b {
-		a, b = b, a
-	}
-	*t0, *t1 = max(*t0, a), min(*t1, b)
-	return *t0 < *t1
-}
-
-// touches tells whether a circle's line runs through the label.
-func touches(w *want, p *place, r ring) bool {
-	x, y := p.inBox(r.centre)
-	x, y = max(x, -x), max(y, -y)
-	nearX, nearY := max(0, x-w.hw), max(0, y-w.hh)
-	farX, farY := x+w.hw, y+w.hh
-	square := r.radius * r.radius
-	return float64(nearX*nearX)+float64(nearY*nearY) < square && float64(farX*farX)+float64(farY*farY) > square
-}
-
-// overlap tells whether two labels share any ground (separating axes).
-func overlap(a *want, p *place, b *want, q *place) bool {
-	ax, ay := p.reach(a)
-	bx, by := q.reach(b)
-	d := q.at.Minus(p.at)
-	if max(d.X, -d.X) >= ax+bx || max(d.Y, -d.Y) >= ay+by {
-		return false
-	}
-	if p.u == level && q.u == level {
-		return true
-	}
-	return !apart(d, p.u, a.hw, q.u, b) && !apart(d, p.u.Left(), a.hh, q.u, b) &&
-		!apart(d, q.u, b.hw, p.u, a) && !apart(d, q.u.Left(), b.hh, p.u, a)
-}
-
-// apart tells whether two boxes a displacement d apart are parted by a line
-// square to axis: half is the one box's reach along it, the other lies along u.
-func apart(d, axis Point, half float64, u Point, other *want) bool {
-	along, across := axis.Dot(u), axis.Dot(u.Left())
-	reach := float64(max(along, -along)*other.hw) + float64(max(across, -across)*other.hh)
-	gap := d.Dot(axis)
-	return max(gap, -gap) >= half+reach
 }

@@ -138,7 +138,10 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 			leads: true, tail: tail, tip: tail.Along(way, gap), pin: pinned(way.Dot(u)),
 		})
 		if way.Y > 0.3 || way.Y < -0.3 {
-			s.offerBeside(end.Along(way, start+w.support(way)+gap), way, 2.2+0.2*float64(i))
+			at := end.Along(way, start+w.support(way)+gap)
+			s.offerBeside(at, way, 2.2+0.2*float64(i))
+			s.offerBeside(at.Plus(Point{-0.25 * w.hw, 0}), way, 2.4+0.2*float64(i))
+			s.offerBeside(at.Plus(Point{0.25 * w.hw, 0}), way, 2.4+0.2*float64(i))
 		}
 	}
 	s.keep(w)

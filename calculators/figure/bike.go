@@ -140,45 +140,6 @@ func frontTriangle(b Build) []drawing.Mark {
 	}
 }
 
-// saddle returns post, clamp, rails and saddle. The rails lie level where the
-// tilt is zero.
-func saddle(b Build) []drawing.Mark {
-	top := b.SaddleTop()
-	stack := or(b.Stack, 48)
-	nose := or(b.Nose, 155)
-	along := drawing.Polar(-b.Tilt, 1)
-	place := func(x, y float64) Point { return top.Along(along, x).Along(along.Left(), y) }
-	clamp := place(0, -stack)
-	foot, up := b.seatLine()
-	postTop := foot.Along(up, clamp.Minus(foot).Dot(up)-14)
-	collar := b.seatTop()
-	return []drawing.Mark{
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: collar, B: postTop, Ra: halfPost, Rb: halfPost},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: collar.Along(up, -14), B: collar.Along(up, 10), Ra: halfSeatTube + 4, Rb: halfSeatTube + 4},
-		drawing.Line{Role: drawing.Ink, Points: []Point{
-			place(-92, -22), place(-62, -stack), place(52, -stack), place(0.72*nose, -20),
-		}},
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: postTop, B: clamp.Along(along.Left(), -4), Ra: 15, Rb: 14},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: place(-24, -stack), B: place(24, -stack), Ra: 8, Rb: 8},
-		drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Smooth: true, Points: saddleShell(b)},
-	}
-}
-
-// saddleShell returns the outline of the saddle's shell, turned by the tilt.
-func saddleShell(b Build) []Point {
-	nose := or(b.Nose, 155)
-	return place(b.SaddleTop(), drawing.Polar(-b.Tilt, 1), 1, 1,
-		nose, -9, nose-12, -2, 0.62*nose, 0, 0.3*nose, -1, 0, 0, -50, 2,
-		-88, 9, -112, 12, -122, 4, -118, -14, -96, -24,
-		-40, -25, 10, -20, 0.62*nose, -19, nose-8, -21)
-}
-
-// HiddenSaddle returns the saddle's outline in short dashes, as hidden edges are
-// drawn: for a rider whose thigh covers it.
-func HiddenSaddle(b Build) drawing.Mark {
-	return drawing.Line{Role: drawing.Ink, Pen: drawing.Hidden, Points: saddleShell(b), Closed: true, Smooth: true}
-}
-
 // cockpit returns headset, spacers, stem, bar, grip and lever.
 func cockpit(b Build) []drawing.Mark {
 	h, ok := b.Cockpit.Hold(b.Bike)
@@ -206,90 +167,6 @@ func cockpit(b Build) []drawing.Mark {
 		}},
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: grip, Radius: 16},
 	)
-}
-
-// Radii of chainring and sprocket as drawn, mm: 30 and 18 teeth.
-const (
-	ringRadius = 61
-	cogRadius  = 37
-)
-
-// farCrank returns the crank and pedal on the far side.
-func farCrank(b Build) []drawing.Mark {
-	spindle := b.FarSpindle()
-	return []drawing.Mark{
-		drawing.Limb{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, A: Point{}, B: spindle, Ra: 17, Rb: 13},
-		pedal(spindle, b.FarPedalAngle, drawing.Thin),
-	}
-}
-
-// drive returns chain, chainring, near crank and pedal.
-func drive(b Build) []drawing.Mark {
-	axle := At(b.Bike.Rear)
-	spindle := b.Spindle()
-	u := axle.Unit()
-	n := u.Left()
-	chain := func(side float64) drawing.Mark {
-		return drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{
-			Point{}.Along(n, side*ringRadius), axle.Along(n, side*cogRadius),
-		}}
-	}
-	return []drawing.Mark{
-		chain(1), chain(-1),
-		drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Centre: axle, Radius: cogRadius},
-		drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Centre: Point{}, Radius: ringRadius},
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{}, B: spindle, Ra: 19, Rb: 14},
-		drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: Point{}, Radius: 10},
-		pedal(spindle, b.PedalAngle, drawing.Wide),
-	}
-}
-
-// pedal returns a platform pedal whose face slopes by an angle, heel-up positive.
-func pedal(spindle Point, slope float64, pen drawing.Pen) drawing.Mark {
-	u := drawing.Polar(-slope, 1)
-	return drawing.Tube{Role: drawing.Ink, Pen: pen, Fill: drawing.Sheet,
-		A: spindle.Along(u, -48), B: spindle.Along(u, 48), Ra: 9, Rb: 9}
-}
-
-// Outline returns wheels, frame, fork, bar and saddle in thin soft lines that
-// hide nothing: the earlier state, drawn over the later one so that every
-// difference shows.
-func Outline(b Build) []drawing.Mark {
-	m := []drawing.Mark{
-		drawing.Circle{Centre: At(b.Bike.Rear), Radius: b.Bike.RearRadius},
-		drawing.Circle{Centre: At(b.Bike.Front), Radius: b.Bike.FrontRadius},
-	}
-	m = append(m, fork(b)...)
-	m = append(m, rearTriangle(b)...)
-	m = append(m, frontTriangle(b)...)
-	if b.Saddle > 0 {
-		m = append(m, saddle(b)...)
-	}
-	m = append(m, cockpit(b)...)
-	for i := range m {
-		m[i] = faint(m[i])
-	}
-	return m
-}
-
-// faint returns a mark as part of the earlier state.
-func faint(m drawing.Mark) drawing.Mark {
-	const role, pen, fill = drawing.Before, drawing.Thin, drawing.Open
-	switch m := m.(type) {
-	case drawing.Line:
-		m.Role, m.Pen, m.Fill = role, pen, fill
-		return m
-	case drawing.Circle:
-		m.Role, m.Pen, m.Fill = role, pen, fill
-		return m
-	case drawing.Limb:
-		m.Role, m.Pen, m.Fill = role, pen, fill
-		return m
-	case drawing.Tube:
-		m.Role, m.Pen, m.Fill = role, pen, fill
-		return m
-	}
-	return m
 }
 
 // SeatLine returns the long-dash-dot line from the bottom bracket through the

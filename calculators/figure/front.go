@@ -33,7 +33,7 @@ func (b Build) forkCrown() []drawing.Mark {
 	crown := b.crown()
 	top := crown.Along(ahead, b.Bike.Offset-16)
 	return []drawing.Mark{
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: top.Along(down, -18), B: top.Along(down, 120), Ra: 16, Rb: 16},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: top.Along(down, -18), B: top.Along(down, 80), Ra: 16, Rb: 16},
 		drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []Point{
 			crown.Along(down, -14).Along(ahead, -27), crown.Along(down, -14).Along(ahead, 27),
 			top.Along(down, -24).Along(ahead, 21), top.Along(down, 20).Along(ahead, 21),
@@ -51,5 +51,5 @@ func GripAhead(b Build, role drawing.Role, text words.Text) drawing.Mark {
 // GripAbove dimensions the grips' height above the bottom bracket, ahead of the
 // bar.
 func GripAbove(b Build, role drawing.Role, text words.Text) drawing.Mark {
-	return Upright(role, Point{}, b.Grip(), b.Grip().X+150, text)
+	return Upright(role, Point{}, b.Grip(), b.Grip().X+200, text)
 }

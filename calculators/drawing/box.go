@@ -1,0 +1,83 @@
+package drawing
+
+// addBox grows the frame round a placed label.
+func (b *bounds) addBox(w *want, room float64) {
+	x, y := w.chosen.reach(w)
+	b.add(w.chosen.at.Plus(Point{x + room, y + room}))
+	b.add(w.chosen.at.Minus(Point{x + room, y + room}))
+}
+
+// reach returns half the width and height of the upright box round the label
+// at this place.
+func (p *place) reach(w *want) (x, y float64) {
+	if p.u == level {
+		return w.hw, w.hh
+	}
+	ux, uy := max(p.u.X, -p.u.X), max(p.u.Y, -p.u.Y)
+	return float64(ux*w.hw) + float64(uy*w.hh), float64(uy*w.hw) + float64(ux*w.hh)
+}
+
+// inBox returns q as seen from the label at p: along its letters and across.
+func (p *place) inBox(q Point) (x, y float64) {
+	d := q.Minus(p.at)
+	if p.u == level {
+		return d.X, d.Y
+	}
+	return d.Dot(p.u), d.Dot(p.u.Left())
+}
+
+// crosses tells whether the straight line from a to b runs through the label.
+func crosses(w *want, p *place, a, b Point) bool {
+	ax, ay := p.inBox(a)
+	bx, by := p.inBox(b)
+	t0, t1 := 0.0, 1.0
+	return clip(ax, bx-ax, w.hw, &t0, &t1) && clip(ay, by-ay, w.hh, &t0, &t1)
+}
+
+// clip narrows [t0, t1] to where |from + t·way| < half, and tells whether
+// anything is left.
+func clip(from, way, half float64, t0, t1 *float64) bool {
+	if way == 0 {
+		return from > -half && from < half
+	}
+	a, b := (-half-from)/way, (half-from)/way
+	if a > b {
+		a, b = b, a
+	}
+	*t0, *t1 = max(*t0, a), min(*t1, b)
+	return *t0 < *t1
+}
+
+// touches tells whether a circle's line runs through the label.
+func touches(w *want, p *place, r ring) bool {
+	x, y := p.inBox(r.centre)
+	x, y = max(x, -x), max(y, -y)
+	nearX, nearY := max(0, x-w.hw), max(0, y-w.hh)
+	farX, farY := x+w.hw, y+w.hh
+	square := r.radius * r.radius
+	return float64(nearX*nearX)+float64(nearY*nearY) < square && float64(farX*farX)+float64(farY*farY) > square
+}
+
+// overlap tells whether two labels share any ground (separating axes).
+func overlap(a *want, p *place, b *want, q *place) bool {
+	ax, ay := p.reach(a)
+	bx, by := q.reach(b)
+	d := q.at.Minus(p.at)
+	if max(d.X, -d.X) >= ax+bx || max(d.Y, -d.Y) >= ay+by {
+		return false
+	}
+	if p.u == level && q.u == level {
+		return true
+	}
+	return !apart(d, p.u, a.hw, q.u, b) && !apart(d, p.u.Left(), a.hh, q.u, b) &&
+		!apart(d, q.u, b.hw, p.u, a) && !apart(d, q.u.Left(), b.hh, p.u, a)
+}
+
+// apart tells whether two boxes a displacement d apart are parted by a line
+// square to axis: half is the one box's reach along it, the other lies along u.
+func apart(d, axis Point, half float64, u Point, other *want) bool {
+	along, across := axis.Dot(u), axis.Dot(u.Left())
+	reach := float64(max(along, -along)*other.hw) + float64(max(across, -across)*other.hh)
+	gap := d.Dot(axis)
+	return max(gap, -gap) >= half+reach
+}

@@ -1,0 +1,53 @@
+package drawing
+
+import "strings"
+
+// Escape makes text safe between tags and inside quoted attributes, of HTML and
+// of XML. Bytes that are not UTF-8, NUL and other control characters become
+// U+FFFD.
+func Escape(s string) string { return string(appendEscaped(make([]byte, 0, len(s)+16), s)) }
+
+func appendEscaped(b []byte, s string) []byte {
+	done := 0 // what of s is written
+	for i, c := range s {
+		safe, size := escaped(c, s[i:])
+		if size == 0 {
+			continue
+		}
+		b = append(b, s[done:i]...)
+		b = append(b, safe...)
+		done = i + size
+	}
+	return append(b, s[done:]...)
+}
+
+// escaped returns what stands for c, the first character of rest, and how many
+// bytes of rest it stands for; 0 where c is safe as it is.
+func escaped(c rune, rest string) (string, int) {
+	switch c {
+	case '&':
+		return "&amp;", 1
+	case '<':
+		return "&lt;", 1
+	case '>':
+		return "&gt;", 1
+	case '"':
+		return "&#34;", 1
+	case '\'':
+		return "&#39;", 1
+	case '\t', '\n', '\r':
+		return "", 0
+	case '\uFFFD':
+		// A byte that is not UTF-8 reads as U+FFFD too.
+		if strings.HasPrefix(rest, "\uFFFD") {
+			return "", 0
+		}
+		return "\uFFFD", 1
+	case 0xfffe, 0xffff: // refused by XML
+		return "\uFFFD", 3
+	}
+	if c < ' ' {
+		return "\uFFFD", 1
+	}
+	return "", 0
+}

@@ -1,0 +1,100 @@
+package drawing
+
+import "math"
+
+// path writes a shape's course.
+func (w *writer) path(h shape) {
+	p := w.sheet.pointsOf(h)
+	switch h.kind {
+	case kindArc:
+		from, to := p[1].X, p[1].Y
+		w.put("M")
+		w.point(p[0].Plus(Polar(from, h.a)))
+		w.bow(h.a, math.Abs(to-from) > 180, to < from, p[0].Plus(Polar(to, h.a)))
+	case kindLimb:
+		w.limb(h, p)
+	case kindCurve, kindClosedCurve:
+		w.curve(p, h.kind == kindClosedCurve)
+	default:
+		for i, q := range p {
+			if i == 0 {
+				w.put("M")
+			} else {
+				w.put("L")
+			}
+			w.point(q)
+		}
+		if h.kind == kindClosed {
+			w.put("Z")
+		}
+	}
+}
+
+// bow writes an arc of a circle to p, clockwise on the screen where asked.
+func (w *writer) bow(radius float64, large, clockwise bool, p Point) {
+	flag := [2]string{" 0", " 1"}
+	at := func(b bool) string {
+		if b {
+			return flag[1]
+		}
+		return flag[0]
+	}
+	w.put("A")
+	w.number(radius * w.scale)
+	w.put(" ")
+	w.number(radius * w.scale)
+	w.put(" 0")
+	w.put(at(large))
+	w.put(at(clockwise))
+	w.put(" ")
+	w.point(p)
+}
+
+func (w *writer) limb(h shape, p []Point) {
+	t, ok := limbTangents(p[0], p[1], h.a, h.b)
+	if !ok {
+		// One end holds the other: only the larger circle is seen.
+		centre, radius := p[0], h.a
+		if h.b > h.a {
+			centre, radius = p[1], h.b
+		}
+		left, right := centre.Plus(Point{-radius, 0}), centre.Plus(Point{radius, 0})
+		w.put("M")
+		w.point(left)
+		w.bow(radius, false, true, right)
+		w.bow(radius, false, true, left)
+		w.put("Z")
+		return
+	}
+	w.put("M")
+	w.point(t[0])
+	w.put("L")
+	w.point(t[1])
+	w.bow(h.b, h.b > h.a, true, t[2])
+	w.put("L")
+	w.point(t[3])
+	w.bow(h.a, h.a > h.b, true, t[0])
+	w.put("Z")
+}
+
+func (w *writer) curve(p []Point, closed bool) {
+	w.put("M")
+	w.point(p[0])
+	pieces := len(p) - 1
+	if closed {
+		pieces = len(p)
+	}
+	for i := range pieces {
+		a, b, c, d := neighbours(p, i, closed)
+		e, f := bezier(a, b, c, d)
+		w.put("C")
+		w.point(e)
+		w.put(" ")
+		w.point(f)
+		w.put(" ")
+		w.point(c)
+	}
+	if closed {
+		w.put("Z")
+	}
+}

@@ -1,0 +1,45 @@
+package figure
+
+import "plumbline/calculators/drawing"
+
+// soleForm is the outline of a right foot seen from above, in lengths of the
+// foot: forward from the heel, and inwards, towards the bike. Drawn by eye after
+// an average adult; nothing is ever measured on it but the heel and the joints,
+// which are put where the reader's are.
+var soleForm = []Point{
+	{X: 0, Y: 0}, {X: 0.025, Y: 0.085}, {X: 0.10, Y: 0.122}, {X: 0.25, Y: 0.122}, {X: 0.40, Y: 0.112}, {X: 0.55, Y: 0.125},
+	{X: 0.66, Y: 0.162}, {X: 0.74, Y: 0.190}, {X: 0.82, Y: 0.188}, {X: 0.92, Y: 0.170}, {X: 0.985, Y: 0.135}, {X: 1, Y: 0.092},
+	{X: 0.975, Y: 0.050}, {X: 0.96, Y: 0.022}, {X: 0.93, Y: -0.022}, {X: 0.89, Y: -0.072}, {X: 0.84, Y: -0.115}, {X: 0.78, Y: -0.150},
+	{X: 0.70, Y: -0.178}, {X: 0.63, Y: -0.185}, {X: 0.50, Y: -0.165}, {X: 0.35, Y: -0.130}, {X: 0.20, Y: -0.115}, {X: 0.10, Y: -0.108},
+	{X: 0.03, Y: -0.075},
+}
+
+// Sole is a foot seen from above, in mm: the heel at the origin, the toes along
+// x, the inner side up.
+type Sole struct {
+	Length float64
+	// Inner and Outer are how far the ball's two joints lie ahead of the heel; an
+	// Outer of 0 is not known and not drawn.
+	Inner, Outer float64
+}
+
+// FootPlan returns the foot with crosses at the joints that are known and the
+// slanting line of the ball between them.
+func FootPlan(s Sole) []drawing.Mark {
+	points := make([]Point, len(soleForm))
+	for i, p := range soleForm {
+		points[i] = p.Times(s.Length)
+	}
+	marks := []drawing.Mark{drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Points: points, Closed: true, Smooth: true}}
+	if s.Outer > 0 {
+		marks = append(marks, drawing.Axis{Role: drawing.Body, A: s.OuterJoint(), B: s.InnerJoint()}, drawing.Cross{Role: drawing.Body, At: s.OuterJoint()})
+	}
+	return append(marks, drawing.Cross{Role: drawing.Body, At: s.InnerJoint()})
+}
+
+// InnerJoint returns the middle of the ball's inner joint, and OuterJoint that of
+// the outer one, at the edges of the foot as drawn.
+func (s Sole) InnerJoint() Point { return Point{X: s.Inner, Y: 0.155 * s.Length} }
+
+// OuterJoint returns the middle of the ball's outer joint.
+func (s Sole) OuterJoint() Point { return Point{X: s.Outer, Y: -0.155 * s.Length} }
