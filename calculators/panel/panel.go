@@ -41,7 +41,9 @@ func Bench(c *calculators.Calculator, place string, r *words.Reader) string {
 	w.figure(result)
 	w.raw(`<form class="inputs" novalidate><fieldset disabled>`)
 	w.form(exampleEntries(c), nil, true)
-	w.raw(`</fieldset><p class="waiting" hidden></p><p class="problem" id="`).name("-p").raw(`" hidden></p></form></div>`)
+	w.raw(`</fieldset><p class="waiting" hidden></p><p class="problem" id="`).name("-p").raw(`" hidden></p>`)
+	w.raw(`<p class="problem unstarted" hidden>`).say("The calculator could not be started here. The worked example stands.").raw(`</p>`)
+	w.raw(`<p class="problem stopped" hidden>`).say("The calculator stopped three times within a minute. Your numbers are kept; try again in a minute.").raw(`</p></form></div>`)
 	if result == nil {
 		w.refused(problems)
 	} else {

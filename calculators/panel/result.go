@@ -2,6 +2,7 @@ package panel
 
 import (
 	"math"
+
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -12,7 +13,7 @@ func (w *writer) answer(result *calculators.Result, example bool) {
 	w.raw(`<div class="answer"><p class="whose">`)
 	switch {
 	case !example:
-		w.say("Your numbers")
+		w.say("Your numbers").raw(`</p><p class="stale">`).say("Your earlier numbers; the last change could not be computed")
 	case w.c.Scenario == "":
 		w.say("Worked example")
 	default:
@@ -110,8 +111,8 @@ func (w *writer) use(x *calculators.Reading, example bool) {
 	if x.Measured.Guess {
 		w.raw(` data-guess`)
 	}
-	w.raw(` data-said="`).say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(q.Label), q.Amount(v)).raw(`">`)
-	w.say("Use this").raw(`<span class="unseen"> `).say("as {0}", words.Of(q.Label)).raw(`</span></button></dd>`)
+	w.raw(`>`).say("Use this").raw(`<span class="unseen"> `).say("as {0}", words.Of(q.Label)).raw(`</span></button><span class="said" hidden>`)
+	w.say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(q.Label), q.Amount(v)).raw(`</span></dd>`)
 }
 
 // influence names the inputs that move the headline reading most.

@@ -6,25 +6,23 @@ import { say } from "./say.js";
 const quiet = 600; // ms without typing before anything is said
 
 export class Bench {
-  touched = new Set(); // keys of fields that the reader edited since the form was written
+  touched = new Set(); // keys of fields edited since the form was written
   whole = true; // the form is to be written anew
   own = false; // the answer on show is the reader's own
-  hushed = 0; // until then nothing is said
-  units = document.documentElement.dataset.units || "mm";
+  units = document.documentElement.dataset.units;
 
   constructor(root) {
     this.root = root;
     this.form = root.querySelector("form");
-    this.fields = this.form.querySelector("fieldset");
-    this.form.addEventListener("submit", (event) => event.preventDefault());
-    this.form.addEventListener("input", ({ target }) => this.typed(target, performance.now() + quiet));
-    this.form.addEventListener("change", ({ target }) => this.typed(target, 0));
+    this.form.onsubmit = (event) => event.preventDefault();
+    this.form.oninput = ({ target }) => this.typed(target.name, performance.now() + quiet);
+    this.form.onchange = ({ target }) => this.typed(target.name, 0);
     root.addEventListener("click", ({ target }) => this.use(target.closest("[data-use]")));
     engine.ask(this);
   }
 
-  typed({ name }, until) {
-    if (name) this.touched.add(name);
+  typed(key, until) {
+    this.touched.add(key);
     this.loud = true;
     this.hushed = until;
     clearTimeout(this.later);
@@ -35,119 +33,107 @@ export class Bench {
   renew(keys, all) {
     if (!all && ![...keys].some((key) => key === "u" || this.controls(key).length)) return;
     for (const key of this.touched) {
-      if (all || keys.has(key) && !this.controls(key).includes(document.activeElement)) this.touched.delete(key);
+      if (all || keys.has(key) && document.activeElement.name !== key) this.touched.delete(key);
     }
     this.whole = true;
-    this.all = all;
+    this.fresh = all;
     engine.ask(this);
   }
 
   controls(key) {
-    return [...this.form.elements].filter((control) => control.name === key);
-  }
-
-  value(key) {
-    const [first, ...more] = this.controls(key);
-    return (more.length ? [first, ...more].find((radio) => radio.checked) : first)?.value ?? "";
+    return [...this.form.elements].filter(({ name }) => name === key);
   }
 
   question() {
-    const unread = this.all ? [] : [...this.form.querySelectorAll("[data-unread]:not([type=radio])")];
-    this.sent = new Map([...this.touched, ...unread.map((field) => field.name)].map((key) => [key, this.value(key)]));
-    this.wanted = { units: record.units(), whole: this.whole };
-    this.whole = this.all = false;
-    return {
-      ...this.wanted, name: this.root.dataset.calculator, place: this.root.dataset.place,
-      record: record.text(), query: new URLSearchParams([...this.sent]).toString(), bare: this.units,
-    };
+    const data = new FormData(this.form);
+    const unread = this.fresh ? [] : this.form.querySelectorAll("[data-unread]:not([type=radio])");
+    this.sent = new Map([...this.touched, ...[...unread].map(({ name }) => name)].map((key) => [key, data.get(key) ?? ""]));
+    this.asked = { units: record.units(), whole: this.whole };
+    this.whole = this.fresh = false; // the engine asks for the form again if it died of this
+    const { calculator: name, place } = this.root.dataset;
+    return { ...this.asked, name, place, bare: this.units, record: record.text(), query: new URLSearchParams([...this.sent]).toString() };
   }
 
-  take(reply) {
-    if (reply.error) return this.settle([{ input: "", message: reply.error }], "", true);
-    const own = new Map(reply.record);
-    const needed = reply.problems.filter((problem) => problem.needed);
-    const problems = reply.problems.filter((problem) => !problem.needed);
-    const stays = reply.example && this.own && (problems.length || own.size);
+  take({ error, html, form, example, problems, waiting, spoken, record: pairs }) {
+    if (error) return this.show([{ message: error }], "", true);
+    const own = new Map(pairs), wrong = problems.filter(({ needed }) => !needed);
+    const old = example && this.own && (wrong.length || own.size) > 0;
     this.keep(() => {
-      if (this.wanted.whole) this.fill(reply.form);
-      if (stays) return;
-      this.own = !reply.example;
+      if (this.asked.whole) this.fill(form);
+      if (old) return;
+      this.own = !example;
       const box = document.createElement("template");
-      box.innerHTML = reply.html;
+      box.innerHTML = html;
       for (const part of [".drawing", ".answer"]) this.root.querySelector(part).replaceWith(box.content.querySelector(part));
     });
-    const changes = [];
-    for (const [key, text] of this.sent) if (own.has(key) || !text.trim()) changes.push([key, own.get(key) ?? ""]);
-    record.put(changes, this);
+    const changes = [...this.sent].filter(([key, text]) => own.has(key) || !text.trim());
+    record.put(changes.map(([key]) => [key, own.get(key) ?? ""]), this);
     clearTimeout(this.later);
-    const settle = () => this.settle(problems, needed.length && own.size ? reply.waiting : "", stays, reply.spoken);
-    if (stays || problems.length || this.loud) this.later = setTimeout(settle, this.hushed - performance.now());
-    if (!stays && !problems.length) this.show(problems, reply.waiting, false);
+    const show = () => this.show(wrong, own.size ? waiting : "", old);
+    if (!old && !wrong.length) show();
+    this.later = setTimeout(() => {
+      show();
+      if (this.loud) say(wrong[0]?.message || spoken || waiting);
+      this.loud = false;
+    }, this.hushed - performance.now());
   }
 
-  // Writes the fields anew, except for what was typed while the engine was busy.
+  // Writes the fields anew, but for what was typed while the engine was busy.
   fill(form) {
-    const since = [...this.touched].map((key) => [key, this.value(key)]).filter(([key, text]) => text !== this.sent.get(key));
-    this.fields.innerHTML = form;
-    this.fields.disabled = false;
+    const fields = this.form.querySelector("fieldset"), data = new FormData(this.form);
+    const since = [...this.touched].filter((key) => data.get(key) !== this.sent.get(key));
+    fields.innerHTML = form;
+    fields.disabled = false;
     this.root.querySelector(".offline")?.remove();
-    this.units = this.wanted.units;
-    this.touched = new Set(since.map(([key]) => key));
-    for (const [key, text] of since) {
-      for (const control of this.controls(key)) control.type === "radio" ? control.checked = control.value === text : control.value = text;
+    this.units = this.asked.units;
+    this.touched = new Set(since);
+    for (const key of since) {
+      for (const field of this.controls(key)) {
+        if (field.type === "radio") field.checked = field.value === data.get(key);
+        else field.value = data.get(key);
+      }
     }
   }
 
-  settle(problems, waiting, old, spoken) {
-    this.show(problems, waiting, old);
-    if (this.loud) say(problems[0]?.message || spoken || waiting);
-    this.loud = false;
-  }
-
+  // Problems stand beside their fields; an answer that they keep is marked old.
   show(problems, waiting, old) {
     for (const field of this.form.querySelectorAll("[aria-invalid]")) field.removeAttribute("aria-invalid");
     for (const line of this.form.querySelectorAll(".problem")) line.hidden = true;
     for (const { input, message } of problems) {
-      const line = document.getElementById([this.root.id, input, "p"].filter(Boolean).join("-"));
+      const line = document.getElementById(`${this.root.id}${input ? "-" + input : ""}-p`);
       line.textContent = line.hidden ? message : `${line.textContent} ${message}`;
       line.hidden = false;
-      for (const control of this.controls(input)) if (control.type !== "radio") control.setAttribute("aria-invalid", "true");
-      const fold = line.closest("details");
-      if (fold) fold.open = true;
+      line.closest("details")?.setAttribute("open", "");
+      for (const field of this.controls(input)) if (field.type !== "radio") field.setAttribute("aria-invalid", "true");
     }
     const line = this.form.querySelector(".waiting");
     line.textContent = waiting;
     line.hidden = !waiting;
     this.root.classList.toggle("old", old && this.own);
-    const whose = this.root.querySelector(".whose");
-    if (this.own) whose.textContent = old ? "Your earlier numbers; the last change could not be computed" : "Your numbers";
   }
 
   down() {
-    this.settle([{ input: "", message: this.fields.disabled ? "The calculator could not be started here. The worked example stands."
-      : "The calculator stopped three times within a minute. What you see is its last result. Your numbers are kept; try again in a minute." }], "", true);
+    this.form.querySelector(this.form[0].disabled ? ".unstarted" : ".stopped").hidden = false;
+    this.root.classList.toggle("old", this.own);
   }
 
   use(button) {
     if (!button) return;
-    const { use, value, guess, said } = button.dataset;
-    record.put([[use, value]], undefined, [["from", `${use}.${this.root.dataset.calculator}`], ...guess === undefined ? [] : [["estimated", use]]]);
-    const line = document.createElement("span");
-    line.className = "said";
-    line.textContent = said;
-    button.parentElement.replaceChildren(button, line);
-    say(said);
+    const { use, value, guess } = button.dataset, said = button.nextElementSibling;
+    record.put([[use, value]], undefined, [["from", `${use}.${this.root.dataset.calculator}`], ...guess == null ? [] : [["estimated", use]]]);
+    said.hidden = false;
+    say(said.textContent);
   }
 
   // Focus, caret and open details survive a change of the page.
   keep(change) {
-    const { id, selectionStart, selectionEnd } = document.activeElement;
+    const { id, selectionStart: from, selectionEnd: to } = document.activeElement;
     const open = [...this.root.querySelectorAll("details")].map((fold) => [fold.id, fold.open]);
     change();
     for (const [name, was] of open) document.getElementById(name)?.toggleAttribute("open", was);
     const now = id && this.root.querySelector("#" + CSS.escape(id));
     if (!now || now === document.activeElement) return;
     now.focus({ preventScroll: true });
-    if (selectionStart != null) now.setSelectionRange(selectionStart, selectionEnd);
+    if (from != null) now.setSelectionRange(from, to);
   }
 }

@@ -56,7 +56,10 @@ function next() {
 function died() {
   clearTimeout(timer);
   worker.terminate();
-  if (busy) waiting.add(busy.bench);
+  if (busy) {
+    busy.bench.whole = true;
+    waiting.add(busy.bench);
+  }
   worker = busy = undefined;
   deaths.push(performance.now());
   start();

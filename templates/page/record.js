@@ -1,54 +1,49 @@
 // The reader's numbers: pairs of quantity keys in base units. They live in the
 // address behind #, on the device only if the reader says so, and go nowhere.
 const store = "plumbline", version = 1, pause = 500; // ms between addresses
+const hearers = [], links = new Map();
 let pairs = new Map(), unsaved = new Map(), anchor = "", keeping = false, timer, written = -pause;
-const hearers = [];
-const links = new Map();
 
-// estimated=KEY and from=KEY.CALCULATOR are told apart by the key they speak of.
-const slot = (key, value) => key === "estimated" || key === "from" ? key + " " + value.split(".")[0] : key;
+// Pairs are merged by name. estimated=KEY and from=KEY.CALCULATOR have the key in it.
+const named = (key, value) => (key === "estimated" || key === "from" ? `${key} ${value.split(".")[0]}` : key);
+const read = (text) => new Map([...new URLSearchParams(text)].map((pair) => [named(...pair), pair]));
+const write = (map) => new URLSearchParams([...map.values()]).toString();
+const differ = (a, b) => String(a) !== String(b);
 
-function parse(text) {
-  const map = new Map();
-  for (const [key, value] of new URLSearchParams(text)) map.set(slot(key, value), [key, value]);
-  return map;
-}
-
-export const text = () => new URLSearchParams([...pairs.values()]).toString();
-export const units = () => ["mm", "cm", "in"].find(u => u === pairs.get("u")?.[1]) ?? (document.documentElement.dataset.units || "mm");
+export const text = () => write(pairs);
+export const units = () => ["mm", "cm", "in"].find((u) => u === pairs.get("u")?.[1]) ?? document.documentElement.dataset.units;
 export const kept = () => keeping;
-/** hear(keys, source) is called after changes; source is who made them. */
-export const listen = hear => hearers.push(hear);
+// hear(keys, source, all) is called after changes.
+export const listen = (hear) => hearers.push(hear);
 
-/** Changes pairs, [[key, value]]; an empty value takes the pair out. */
+// Changes pairs, [[key, value]]; "" takes one out. What is said of the old value goes.
 export function put(changes, source, marks = []) {
   const next = new Map(pairs);
   for (const [key, value] of changes) {
-    for (const old of [key, "estimated " + key, "from " + key]) if (old !== key || !value) next.delete(old);
+    for (const name of ["estimated ", "from "]) next.delete(name + key);
     if (value) next.set(key, [key, value]);
+    else next.delete(key);
   }
-  for (const [key, value] of marks) next.set(slot(key, value), [key, value]);
-  become(next, source, unsaved);
+  for (const mark of marks) next.set(named(...mark), mark);
+  become(next, source);
 }
 
 export function forget() {
-  become(new Map([...pairs].filter(([name]) => name === "u")), undefined, unsaved, true);
+  become(new Map([...pairs].filter(([name]) => name === "u")), undefined, true);
   save();
   keep(false);
 }
 
-// Takes over another state; log gathers what changed, for the device.
-function become(next, source, log, all) {
+function become(next, source, all, others) {
   const keys = new Set();
   for (const name of new Set([...pairs.keys(), ...next.keys()])) {
-    const value = next.get(name);
-    if (String(value) === String(pairs.get(name))) continue;
+    if (!differ(next.get(name), pairs.get(name))) continue;
     keys.add(name.split(" ").pop());
-    log?.set(name, value);
+    if (!others) unsaved.set(name, next.get(name));
   }
   pairs = next;
-  if (keys.size || all) for (const hear of hearers) hear(keys, source, all);
-  if (keys.size) timer ??= setTimeout(save, Math.max(0, written + pause - performance.now()));
+  if (keys.size || all || others) for (const hear of hearers) hear(keys, source, all);
+  if (keys.size) timer ??= setTimeout(save, written + pause - performance.now());
 }
 
 function save() {
@@ -62,36 +57,35 @@ function save() {
 
 // Only what changed here is laid over what the device has: two tabs merge.
 function remember() {
-  const all = load() ?? new Map();
-  for (const [name, value] of unsaved) value ? all.set(name, value) : all.delete(name);
+  const all = stored() ?? new Map();
+  for (const [name, pair] of unsaved) {
+    if (pair) all.set(name, pair);
+    else all.delete(name);
+  }
   unsaved.clear();
   try {
-    localStorage.setItem(store, JSON.stringify({ version, record: new URLSearchParams([...all.values()]).toString() }));
+    localStorage.setItem(store, JSON.stringify({ version, record: write(all) }));
   } catch {
     keeping = false;
   }
 }
 
-function load(json) {
+function stored(json) {
   try {
-    const kept = JSON.parse(json === undefined ? localStorage.getItem(store) : json);
-    return kept.version === version ? parse(kept.record) : undefined;
+    const it = JSON.parse(json === undefined ? localStorage.getItem(store) : json);
+    return it.version === version ? read(it.record) : undefined;
   } catch {
     return undefined;
   }
 }
 
-/** Keeps the record on this device from now on, or takes it off; tells whether it is kept. */
 export function keep(yes) {
   keeping = yes;
-  if (yes) {
-    unsaved = new Map(pairs);
-    remember();
-  } else {
-    try {
-      localStorage.removeItem(store);
-    } catch { /* then nothing is there */ }
-  }
+  unsaved = new Map(pairs);
+  if (yes) remember();
+  else try {
+    localStorage.removeItem(store);
+  } catch { /* then there is nothing */ }
   return keeping;
 }
 
@@ -104,45 +98,37 @@ function carry() {
   }
 }
 
-// Reads the address. Without = it is an anchor, which the browser has gone to.
-function readAddress() {
-  const hash = location.hash.slice(1);
-  if (!hash.includes("=")) {
-    anchor = hash && decodeURIComponent(hash);
-    return false;
-  }
-  const map = parse(hash);
-  anchor = map.get("at")?.[1] ?? "";
-  map.delete("at");
-  document.getElementById(anchor)?.scrollIntoView();
+// Without = the address is an anchor, which the browser has gone to by itself.
+function address() {
+  const hash = location.hash.slice(1), map = hash.includes("=") ? read(hash) : undefined;
+  anchor = map ? map.get("at")?.[1] ?? "" : decodeURIComponent(hash);
+  map?.delete("at");
+  if (map) document.getElementById(anchor)?.scrollIntoView();
   return map;
 }
 
 export function open() {
-  const here = load();
+  const here = stored();
   keeping = !!here;
-  pairs = new Map([...here ?? [], ...readAddress() || []]);
+  pairs = new Map([...here ?? [], ...address() ?? []]);
   for (const link of document.querySelectorAll("a[href]")) {
     const href = link.getAttribute("href");
     if (!/^([a-z][a-z+.-]*:|\/\/|#)/i.test(href)) links.set(link, href);
   }
   if (pairs.size) save();
   addEventListener("hashchange", () => {
-    const map = readAddress();
+    const map = address();
     // Going back to an address of ours moves the page, not the numbers.
     if (map && !history.state) become(map);
     else if (pairs.size) save();
   });
-  addEventListener("storage", event => {
-    if (event.key !== store) return;
-    keeping = event.newValue !== null;
-    if (keeping) {
-      const was = load(event.oldValue) ?? new Map(), now = load(event.newValue) ?? new Map(), next = new Map(pairs);
-      for (const [name, value] of now) if (String(value) !== String(was.get(name))) next.set(name, value);
-      for (const name of was.keys()) if (!now.has(name)) next.delete(name);
-      become(next);
-    }
-    for (const hear of hearers) hear(new Set());
+  addEventListener("storage", ({ key, oldValue, newValue }) => {
+    if (key !== store) return;
+    keeping = newValue !== null;
+    const was = stored(oldValue) ?? new Map(), now = stored(newValue), next = new Map(pairs);
+    for (const [name, pair] of now ?? []) if (differ(pair, was.get(name))) next.set(name, pair);
+    for (const name of now ? was.keys() : []) if (!now.has(name)) next.delete(name);
+    become(next, undefined, false, true);
   });
   addEventListener("click", carry, true);
   addEventListener("pagehide", () => timer && save());
