@@ -1,0 +1,155 @@
+package posture
+
+import "plumbline/calculators/geometry"
+
+// Limit is what ends a rider's room to move.
+type Limit int
+
+// The limits.
+const (
+	NoLimit       Limit = iota
+	ArmsStraight        // the arms are straight
+	ElbowsFolded        // the elbows are bent by FoldedElbow
+	ShouldersOver       // the shoulders are plumb over the grips, before the elbows fold
+	FrontStraight       // the front leg is straight, before the arms are
+	RearStraight        // the rear leg is straight, before anything else ends the room
+)
+
+// Room is how far the centre of mass can move level, mm, and what ends it. It is
+// negative where the limit is passed already.
+type Room struct {
+	Length float64
+	Limit  Limit
+}
+
+// RoomBack returns how far a rider in balance can bring the centre of mass back,
+// trunk angle and mean knee bend kept and hands on the grips, before the arms are
+// straight. It returns false where no place on the way has the arms straight and
+// they do not reach now.
+func (s Standing) RoomBack(r Ready, grip geometry.Point) (Room, bool) {
+	low, high := s.ends()
+	straight, ok := s.upper.Arm.Chord(0)
+	if !ok {
+		return Room{}, false
+	}
+	short := func(t float64) (float64, bool) {
+		p, ok := s.shoulder(t)
+		return p.Distance(grip) - straight, ok
+	}
+	here, ok := short(r.knee)
+	if !ok {
+		return Room{}, false
+	}
+	t, limit, ok := low, ArmsStraight, true
+	switch there, fine := short(low); {
+	case !fine:
+		return Room{}, false
+	case here <= 0 && there < 0:
+		limit = FrontStraight
+	case here <= 0:
+		t, ok = s.between(low, r.knee, there, short)
+	default:
+		// Out of reach: how far forward until the arms just reach?
+		if t, ok = s.firstReach(r.knee, high, here, short); !ok {
+			return Room{}, false
+		}
+	}
+	p, fine := s.at(t, grip, 0)
+	return Room{-p.off, limit}, ok && fine
+}
+
+// RoomForward returns how far a rider in balance can bring the centre of mass
+// forward, trunk angle and mean knee bend kept, before the elbows are bent by
+// FoldedElbow or the shoulders stand over the grips, whichever comes first. It is
+// negative by how far it is past that.
+func (s Standing) RoomForward(r Ready, grip geometry.Point) (Room, bool) {
+	low, high := s.ends()
+	folded, ok := s.upper.Arm.Chord(FoldedElbow)
+	if !ok {
+		folded = 0
+	}
+	over := func(t float64) (float64, bool) {
+		p, ok := s.shoulder(t)
+		return p.Sub(grip).Dot(s.ahead), ok
+	}
+	wide := func(t float64) (float64, bool) {
+		p, ok := s.shoulder(t)
+		return p.Distance(grip) - folded, ok
+	}
+	here, ok := over(r.knee)
+	ends, fine := over(high)
+	starts, good := over(low)
+	if !ok || !fine || !good {
+		return Room{}, false
+	}
+	end, limit := high, RearStraight
+	switch {
+	case here > 0 && starts < 0:
+		end, ok = s.between(low, r.knee, starts, over)
+		limit = ShouldersOver
+	case here > 0:
+		return Room{}, false
+	case ends > 0:
+		end, ok = s.between(r.knee, high, here, over)
+		limit = ShouldersOver
+	}
+	if !ok {
+		return Room{}, false
+	}
+	now, ok := wide(r.knee)
+	there, fine := wide(end)
+	switch {
+	case !ok || !fine:
+		return Room{}, false
+	case now > 0 && there < 0 && end > r.knee:
+		end, ok = s.between(r.knee, end, now, wide)
+		limit = ElbowsFolded
+	case now < 0:
+		// Folded already: how far back until they are not?
+		first, fine := wide(low)
+		if !fine || first < 0 {
+			return Room{}, false
+		}
+		end, ok = s.between(low, r.knee, first, wide)
+		limit = ElbowsFolded
+	}
+	p, fine := s.at(end, grip, 0)
+	return Room{p.off, limit}, ok && fine
+}
+
+// shoulder returns where the shoulder is with a front knee of t, at the stance's
+// trunk.
+func (s *Standing) shoulder(t float64) (geometry.Point, bool) {
+	front := legReach(s.leg.Thigh, s.leg.Shank, t)
+	rear := legReach(s.leg.Thigh, s.leg.Shank, 2*s.stance.Knee-t)
+	hip, ok := geometry.Triangulate(s.rear, s.front, rear, front, true)
+	return hip.Add(geometry.Point{X: s.cos, Y: s.sin}.Scale(s.upper.Trunk)), ok
+}
+
+// between finds a change of sign between two front knees.
+func (s *Standing) between(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
+	if atLow == 0 || high-low < 1e-9 {
+		return low, true
+	}
+	if t, ok := near((low+high)/2, (high-low)/20, low, high, f); ok {
+		return t, true
+	}
+	return bracket(low, high, atLow, f)
+}
+
+// firstReach looks forward for the first place at which a function that is above
+// 0 falls to it.
+func (s *Standing) firstReach(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
+	const steps = 12
+	for i := 1; i <= steps; i++ {
+		end := low + float64(i)*(high-low)/steps
+		value, ok := f(end)
+		if !ok {
+			return 0, false
+		}
+		if value <= 0 {
+			return s.between(low+float64(i-1)*(high-low)/steps, end, atLow, f)
+		}
+	}
+	return 0, false
+}

@@ -1,0 +1,246 @@
+package posture
+
+import (
+	"math"
+
+	"plumbline/calculators/geometry"
+)
+
+// ends returns the front knee's least and greatest bend: from a straight front
+// leg to a straight rear one, or to a fully folded other knee.
+func (s *Standing) ends() (low, high float64) {
+	const folded = 165
+	low = math.Max(0, 2*s.stance.Knee-folded)
+	return low, 2*s.stance.Knee - low
+}
+
+// near finds where a function of the front knee's bend is 0 by Newton's steps
+// from a guess, with the slope between the last two points. It returns false when
+// they leave the ends or do not close in: then bracket has to look.
+func near(guess, step, low, high float64, f func(t float64) (float64, bool)) (float64, bool) {
+	was := guess
+	before, ok := f(was)
+	t := guess + step
+	for range 12 {
+		if !ok || !(t >= low && t <= high) {
+			return 0, false
+		}
+		var value float64
+		if value, ok = f(t); !ok {
+			return 0, false
+		}
+		if value == 0 {
+			return t, true
+		}
+		next := t - value*(t-was)/(value-before)
+		was, before, t = t, value, next
+		if math.Abs(t-was) < 1e-6 {
+			// The next step's error is a small share of this one's.
+			return t, t >= low && t <= high
+		}
+	}
+	return 0, false
+}
+
+// bracket finds where a function of the front knee's bend is 0 between two ends
+// at which its signs differ, by halving and then by near's steps.
+func bracket(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
+	for range 60 {
+		middle := (low + high) / 2
+		if high-low < 1 {
+			if t, ok := near(middle, (high-low)/8, low, high, f); ok {
+				return t, true
+			}
+		}
+		value, ok := f(middle)
+		if !ok {
+			return 0, false
+		}
+		if value == 0 || high-low < 1e-12 {
+			return middle, true
+		}
+		if (value > 0) == (atLow > 0) {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return (low + high) / 2, true
+}
+
+// settle finds the front knee's bend at which the centre of mass lies plumb over
+// the bottom bracket.
+func (s *Standing) settle(grip geometry.Point, chord float64) (pose, float64, error) {
+	var last pose
+	off := func(t float64) (float64, bool) {
+		var ok bool
+		last, ok = s.at(t, grip, chord)
+		return last.off, ok
+	}
+	low, high := s.ends()
+	// The front knee is about 10 degrees straighter than the mean.
+	t, ok := near(s.stance.Knee-0.2*s.stance.Knee, 2, low, high, off)
+	if !ok {
+		var err error
+		if t, err = s.search(grip, chord, low, high, off); err != nil {
+			return pose{}, 0, err
+		}
+	}
+	if _, ok := off(t); !ok {
+		return pose{}, 0, LegsFold
+	}
+	return last, t, nil
+}
+
+// search is settle's slow and certain way, and finds the reason where there is no
+// pose.
+func (s *Standing) search(grip geometry.Point, chord, low, high float64, off func(t float64) (float64, bool)) (float64, error) {
+	if chord > 0 {
+		var ok bool
+		if low, high, ok = s.spanned(grip, chord, low, high); !ok {
+			return 0, ArmsCannot
+		}
+	}
+	back, ok := off(low)
+	forward, fine := off(high)
+	switch {
+	case !ok || !fine:
+		return 0, LegsFold
+	case back > 0 && forward > 0:
+		return 0, ifArms(chord, TooFarBack)
+	case back < 0 && forward < 0:
+		return 0, ifArms(chord, TooFarForward)
+	}
+	t, ok := bracket(low, high, back, off)
+	if !ok {
+		return 0, LegsFold
+	}
+	return t, nil
+}
+
+// ifArms names the arms as the reason where their bend was held.
+func ifArms(chord float64, why Unready) Unready {
+	if chord > 0 {
+		return ArmsCannot
+	}
+	return why
+}
+
+// spanned narrows the ends to where trunk and arm can span from hip to grip, a
+// chord apart from the shoulder.
+func (s *Standing) spanned(grip geometry.Point, chord, low, high float64) (float64, float64, bool) {
+	longest, shortest := s.upper.Trunk+chord, math.Abs(s.upper.Trunk-chord)
+	spans := func(t float64) bool {
+		p, ok := s.legs(t)
+		d := p.hip.Distance(grip)
+		return ok && d < longest && d > shortest
+	}
+	if spans(low) && spans(high) {
+		return low, high, true
+	}
+	// The hip goes forward as the front knee bends: look for a place that spans,
+	// then close in on both edges.
+	middle, found := 0.0, false
+	for i := 1; i < 24 && !found; i++ {
+		middle = low + float64(i)*(high-low)/24
+		found = spans(middle)
+	}
+	if !found {
+		return 0, 0, false
+	}
+	edge := func(in, out float64) float64 {
+		if spans(out) {
+			return out
+		}
+		for range 40 {
+			half := (in + out) / 2
+			if spans(half) {
+				in = half
+			} else {
+				out = half
+			}
+		}
+		return in
+	}
+	return edge(middle, low), edge(middle, high), true
+}
+
+// Ready is a rider standing in balance with the hands on the grips, or as near
+// to them as straight arms come.
+type Ready struct {
+	Hip         geometry.Point
+	Trunk       Trunk
+	Head        Head
+	Front, Rear LegPose
+	// Elbow and Hand are seen from the side; the hand is on the grip unless
+	// Slack is negative.
+	Elbow, Hand geometry.Point
+	// Slack is how much further the grips could be before the arms are straight,
+	// mm, seen from the side; negative by as much as the straight arms end before
+	// them.
+	Slack float64
+	// ElbowBend is the elbow's bend in three dimensions, degrees: 0 for arms that
+	// do not reach.
+	ElbowBend float64
+	// Centre is the whole body's centre of mass.
+	Centre geometry.Point
+
+	knee float64 // the front knee's bend as solved
+}
+
+// Reaches reports whether the hands are on the grips.
+func (r Ready) Reaches() bool { return r.Slack >= 0 }
+
+// HipBehind returns how far the hip lies behind the bottom bracket, mm.
+func (r Ready) HipBehind() float64 { return -r.Hip.X }
+
+// Ready returns the rider in balance, or the reason why there is none. Arms that
+// do not reach are no such reason: see Ready.Slack.
+func (s Standing) Ready(grip geometry.Point) (Ready, error) {
+	if !grip.Finite() || s.total == 0 {
+		return Ready{}, NoRider
+	}
+	p, t, err := s.settle(grip, 0)
+	if err != nil {
+		return Ready{}, err
+	}
+	return s.whole(p, t, grip)
+}
+
+// ReadyAt returns the rider in balance with the elbows at a bend in degrees, the
+// trunk leaning as that asks for; the stance's own trunk does not count.
+func (s Standing) ReadyAt(grip geometry.Point, elbow float64) (Ready, error) {
+	chord, ok := s.upper.Arm.Chord(elbow)
+	if !ok || !(chord > 0) || !grip.Finite() || s.total == 0 {
+		return Ready{}, ArmsCannot
+	}
+	p, t, err := s.settle(grip, chord)
+	if err != nil {
+		return Ready{}, err
+	}
+	return s.whole(p, t, grip)
+}
+
+// whole makes a solved pose into a Ready.
+func (s *Standing) whole(p pose, t float64, grip geometry.Point) (Ready, error) {
+	r := Ready{Hip: p.hip, Elbow: p.elbow, Hand: p.hand, Centre: p.centre, knee: t}
+	r.Trunk = Trunk{p.shoulder, math.Atan2(p.sin, p.cos) / radian}
+	r.Front, r.Rear = s.legPose(p.hip, 90, s.stance.FrontHeel), s.legPose(p.hip, 270, s.stance.RearHeel)
+	r.Head, _ = HeadOn(r.Trunk, s.upper.Stature, s.upper.Sex)
+	chord := p.shoulder.Distance(grip)
+	var ok bool
+	if r.Slack, ok = s.upper.Arm.Slack(chord); !ok {
+		// Grips wider apart than the arms span: out of reach at any distance.
+		r.Slack = -chord
+		return r, nil
+	}
+	r.ElbowBend, _ = s.upper.Arm.Bend(chord)
+	return r, nil
+}
+
+// legPose returns one leg with the crank and the heel at given angles.
+func (s *Standing) legPose(hip geometry.Point, crank, heelUp float64) LegPose {
+	c := Chain{Hip: hip, Thigh: s.leg.Thigh, Shank: s.leg.Shank, Crank: s.crank, Foot: s.foot, Ankling: Ankling{Mean: heelUp}}
+	p, _ := c.At(crank)
+	return p
+}
