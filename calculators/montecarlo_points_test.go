@@ -3,7 +3,13 @@ package calculators_test
 // morePoints are the two further points, beside the worked example, at which each
 // calculator is simulated.
 var morePoints = map[string][]string{
-	"frame-geometry": {"reach=475±1 stack=630±1 head-angle=65±0.1 seat-angle=77±0.2 chainstay=435±1 bb-height=337±2 fork-offset=44 front-rim=622 front-tyre=61 wheelbase=1270±1", "reach=410 stack=592 head-angle=67 seat-angle=75 chainstay=430 bb-drop=22 fork-offset=42 front-rim=584 front-tyre=61 rear-tyre=58 seat-tube-angle=71 saddle-height=640"},
+	"repeat-readings":     {"quantity=foot-length first=262 second=266 third=269 helped=help", "quantity=stature first=1741 second=1746"},
+	"missing-measurement": {"quantity=inseam stature=1650 sex=f", "quantity=arm-length stature=1880±4 sex=m"},
+	"frame-geometry":      {"reach=475±1 stack=630±1 head-angle=65±0.1 seat-angle=77±0.2 chainstay=435±1 bb-height=337±2 fork-offset=44 front-rim=622 front-tyre=61 wheelbase=1270±1", "reach=410 stack=592 head-angle=67 seat-angle=75 chainstay=430 bb-drop=22 fork-offset=42 front-rim=584 front-tyre=61 rear-tyre=58 seat-tube-angle=71 saddle-height=640"},
+	"cleat-position": {
+		"foot-length=255 sex=f",
+		"heel-to-ball-inner=205±1.5 heel-to-ball-outer=182±1.5 pedals=flat inseam=905±5 crank-length=175",
+	},
 	"saddle-height": {
 		"inseam=720±4 crank-length=165±0.5 pedals=flat sex=f trochanter-height=779±5",
 		"inseam=905±5 crank-length=175±0.5 sex=m",

@@ -4,14 +4,20 @@ package catalog
 
 import (
 	"plumbline/calculators"
+	"plumbline/calculators/cockpit"
+	"plumbline/calculators/feet"
 	"plumbline/calculators/frame"
 	"plumbline/calculators/saddle"
+	"plumbline/calculators/start"
 )
 
 // calculators in guide order.
 var all = []*calculators.Calculator{
+	start.Repeat, start.Missing,
 	frame.Geometry,
+	feet.Cleat,
 	saddle.Height,
+	cockpit.Grip,
 }
 
 // figures that belong to no calculator.

@@ -34,5 +34,5 @@ var (
 // All returns every caution, for the pages. The engine never calls it.
 func All() []*Caution {
 	return []*Caution{PostInsertion, Torque, FirstRide, Pain, Growing, Clinician, Numbness, Emergency, ForkAndWheels, AirSpring, SteadyBike,
-		SteererAndStem, HoseCheck, CarbonParts, BrakeCheck, NoWayBack}
+		SteererAndStem, HoseCheck, CarbonParts, BrakeCheck, NoWayBack, ClipRelease, PedalThread}
 }

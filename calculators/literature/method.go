@@ -1,5 +1,7 @@
 package literature
 
+import "slices"
+
 // Sources about measuring itself.
 var (
 	GUM2008 = &Source{Key: "gum2008", Authors: "Joint Committee for Guides in Metrology", Year: 2008,
@@ -9,9 +11,9 @@ var (
 
 // All returns every source, for the guide's list. The engine never calls it.
 func All() []*Source {
-	return []*Source{
+	return slices.Concat([]*Source{
 		Peveler2005, HamleyThomas1967, NordeenSnyder1977, FerrerRoca2012, FerrerRoca2014,
 		BiniHume2016, BiniHumeCroft2011, Gordon2014, HullJorge1985, GUM2008, CommonPractice,
 		Meijaard2007, Moore2012, Riel2005, DeLeva1996, ISO4210Part2, CFR1512,
-	}
+	}, ofFeet(), ofSaddle())
 }

@@ -1,0 +1,103 @@
+package feet
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+)
+
+// Cleat answers where along the foot the pedal's spindle belongs.
+var Cleat = &calculators.Calculator{
+	Name: "cleat-position", Section: calculators.Feet,
+	Title: "Cleat fore and aft", Question: "Where along your foot should the pedal’s spindle be?",
+	Scenario: "Larch Hollow’s test rider: both ball joints marked on paper, clipped in, the spindle still under the inner joint.",
+	Inputs: slices.Concat(
+		[]calculators.Input{
+			fit.SexInput(""),
+			{Quantity: measure.FootLength, Example: "262", Optional: true},
+			fit.BallInput("193"),
+			{Quantity: measure.HeelToBallOuter, Example: "169", Optional: true},
+		},
+		fit.PedalInputs("clip"),
+		[]calculators.Input{
+			{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5, "usual for a riding shoe")},
+			fit.Folded(fit.AnyInseamInput("830")), fit.Folded(fit.CrankInput("")), fit.SeatAngleInput(""),
+		}),
+	Readings: []calculators.Measured{
+		{Name: "spindle-from-heel", Label: "Spindle from the heel", Unit: measure.Mm,
+			Between: "back of the bare heel to the spindle’s centre, along the foot"},
+		{Name: "behind-ball", Label: "Behind the inner ball", Unit: measure.Mm, Feeds: measure.CleatBehindBall,
+			Between: "middle of the inner ball joint back to the spindle, along the foot"},
+		{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
+			Between: "up the seat line, so that the leg reaches as it did; minus is down"},
+	},
+	Workings: []calculators.Measured{
+		{Name: "front", Label: "Foremost", Unit: measure.Mm},
+		{Name: "start", Label: "Start", Unit: measure.Mm},
+		{Name: "rear", Label: "Rearmost", Unit: measure.Mm},
+	},
+	Sources: []*literature.Source{literature.VanSickleHull2007, literature.Paton2009, literature.PatonJardine2012, literature.Millour2020,
+		literature.Ericson1985, literature.RamosOrtega2012, literature.Gordon2014, literature.HullJorge1985, literature.FerrerRoca2014,
+		literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
+	Solve:    solveCleat,
+	Explain:  explainCleat,
+}
+
+// CleatWindow is how far behind the middle of the ball's two joints the spindle
+// may lie, mm: common practice. The start is half of it.
+const CleatWindow = 15
+
+// Ball returns the middle between the ball's inner and outer joint, in mm from
+// the heel along the foot; the inner joint itself where the outer one is not
+// known.
+func Ball(inner, outer float64) float64 {
+	if math.IsNaN(outer) {
+		return inner
+	}
+	return (inner + outer) / 2
+}
+
+func solveCleat(v calculators.Values, out []float64) *calculators.Problem {
+	if !v.Has(measure.HeelToBallInner) {
+		return needsFoot
+	}
+	inner := v.Of(measure.HeelToBallInner)
+	front := Ball(inner, v.Of(measure.HeelToBallOuter))
+	start := front - CleatWindow/2.0
+	out[0] = start
+	out[1] = inner - start
+	out[2] = saddleChange(v, inner-start)
+	out[3], out[4], out[5] = front, start, front-CleatWindow
+	return nil
+}
+
+// saddleChange returns what the saddle has to move, mm, when the spindle goes to
+// a place behind the ball; NaN where the lengths make no leg.
+func saddleChange(v calculators.Values, behind float64) float64 {
+	before := fit.Setup(v)
+	after := before
+	after.CleatBehindBall = behind
+	leg, ok := fit.Leg(v)
+	if !ok {
+		return math.NaN()
+	}
+	change, ok := fit.NeutralChange(leg, before, after)
+	if !ok {
+		return math.NaN()
+	}
+	return change
+}
+
+// ballShare returns the survey's share of the foot at which the inner ball lies,
+// for judging a reading.
+func ballShare(v calculators.Values) (low, high float64) {
+	e := body.BallPerFoot.Of(fit.Sex(v))
+	return e.Value - 4*e.SD, e.Value + 4*e.SD
+}
