@@ -84,6 +84,13 @@ func (b Build) Grip() drawing.Point {
 	return At(h.Grip)
 }
 
+// SeatAt returns the build with its seat tube along a seat angle, degrees, for a
+// reader whose seat angle is known while the rest of the bike stands in.
+func (b Build) SeatAt(angle float64) Build {
+	b.Bike.SeatAngle, b.Bike.SeatTubeAngle, b.Bike.SeatTubeAhead = angle, angle, 0
+	return b
+}
+
 // BottomAngle returns the crank angle, degrees from upright, at which the crank
 // stands in line with the seat line: the bottom of the stroke.
 func (b Build) BottomAngle() float64 {

@@ -8,7 +8,7 @@ import (
 // SaddleHeight dimensions bottom bracket to saddle top along the seat line. The
 // line stands behind the rear wheel, where it crosses nothing.
 func SaddleHeight(b Build, role drawing.Role, text words.Text) drawing.Mark {
-	return drawing.Dimension{Role: role, A: Point{}, B: b.SaddleTop(), Offset: b.behindRearWheel(45), Text: text}
+	return drawing.Dimension{Role: role, A: Point{}, B: b.SaddleTop(), Offset: b.behindRearWheel(38), Text: text}
 }
 
 // SpindleToSaddle dimensions the near pedal's spindle to the saddle top, along
@@ -18,7 +18,7 @@ func SpindleToSaddle(b Build, role drawing.Role, text words.Text) drawing.Mark {
 	ahead := b.SeatDirection().Left().Times(-1)
 	tyre := At(b.Bike.Front).Dot(ahead) - b.Bike.FrontRadius
 	return drawing.Dimension{Role: role, A: b.Spindle(), B: b.SaddleTop(), Along: b.SeatDirection(),
-		Offset: -max(tyre-90, 180), Text: text}
+		Offset: -max(tyre-104, 180), Text: text}
 }
 
 // behindRearWheel returns the offset, mm, of a line along the seat line that
