@@ -1,8 +1,6 @@
 package calculators
 
 import (
-	"math"
-
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -49,16 +47,18 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 	return v, notes, problems
 }
 
-// readNumber reads input i and notes a value that deserves a second look.
+// readNumber reads input i, which may be several readings of one length, and notes
+// what deserves a second look.
 func (v *Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Note, []words.Text) {
 	q := v.inputs[i].Quantity
-	g, why, ok := q.Parse(p.Typed, q.Unit.ReadIn(in))
+	g, why, ok := q.ParseRepeated(p.Typed, q.Unit.ReadIn(in))
 	if !ok {
 		return notes, []words.Text{why}
 	}
-	v.x[i], v.u[i] = g.Value, q.Repeat
-	if !math.IsNaN(g.Error) {
-		v.u[i] = g.Error
+	v.x[i], v.u[i] = g.Value, q.SD(g)
+	if limit, agree := q.Agree(g); !agree {
+		notes = append(notes, Note{CheckNote, words.Of("The readings of {0} lie {1} apart, where {2} would be usual at most. The middle one is used; take them again.",
+			q.Named(), q.Amount(g.Range()), q.Amount(limit))})
 	}
 	if !q.Plausible(g.Value) {
 		notes = append(notes, Note{CheckNote, words.Of("{0} is unusual for {1}; most lie between {2} and {3}. Measure it again if you are not sure.",

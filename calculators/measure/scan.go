@@ -40,6 +40,26 @@ func cutMargin(s string) (value, margin string, has bool) {
 	return s, "", false
 }
 
+// readPlain reads digits with at most one point: what records hold, and what is
+// read many times over. Anything else is left to readAmount.
+func readPlain(s string) (amountRead, bool) {
+	points := 0
+	for i := range len(s) {
+		switch {
+		case s[i] >= '0' && s[i] <= '9':
+		case s[i] == '.' && i > 0 && points == 0:
+			points++
+		default:
+			return amountRead{}, false
+		}
+	}
+	if len(s) == points {
+		return amountRead{}, false
+	}
+	x, err := strconv.ParseFloat(s, 64)
+	return amountRead{number: x}, err == nil
+}
+
 // readAmount reads a number with or without a unit, or feet and inches.
 func readAmount(s string) (amountRead, bool) {
 	number, unit := cutUnit(s)
