@@ -32,7 +32,7 @@ var all = []*Quantity{
 
 	TrunkAngle, ElbowBend, StandingKnee,
 
-	First, Second, Third,
+	First, Second, Third, SharedError, OwnDifference,
 
 	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign, SizeSystem, Wanted,
 }

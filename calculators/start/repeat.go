@@ -1,0 +1,117 @@
+package start
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// Repeat answers what to keep of two or three readings of one length, and
+// whether to take them again.
+var Repeat = &calculators.Calculator{
+	Name: "repeat-readings", Section: calculators.Start,
+	Title: "Repeat your readings", Question: "Which of your readings do you keep, and do they agree well enough?",
+	Scenario: "Larch Hollow’s test rider took the inside leg three times, alone with a book.",
+	Inputs: []calculators.Input{
+		{Quantity: measure.Wanted, Example: "inseam"},
+		{Quantity: measure.First, Example: "832"},
+		{Quantity: measure.Second, Example: "824"},
+		{Quantity: measure.Third, Example: "829", Optional: true},
+		{Quantity: measure.Helped, Example: "alone", Assume: calculators.Fixed(0, 0, "which is the less sure way")},
+		{Quantity: measure.SharedError, Folded: true, Assume: sharedError},
+	},
+	Readings: []calculators.Measured{
+		{Name: "median", Label: "Keep this", Unit: measure.Mm, Between: "the middle one of your readings"},
+		{Name: "spread", Label: "They differ by", Unit: measure.Mm, Between: "smallest to largest reading"},
+		{Name: "technical-error", Label: "One reading repeats to", Unit: measure.Mm, Finer: 1,
+			Between: "technical error of measurement: two of three readings lie this close to their mean"},
+	},
+	Sources: []*literature.Source{literature.GUM2008, literature.Gordon2014, literature.CommonPractice},
+	Solve:   solveRepeat,
+	Explain: explainRepeat,
+}
+
+// wanted returns the length that the reader picked.
+func wanted(v calculators.Values) *measure.Quantity {
+	i := int(v.Of(measure.Wanted))
+	if i < 0 || i >= len(measure.RiderLengths) {
+		return measure.Inseam
+	}
+	return measure.RiderLengths[i]
+}
+
+// sharedError is what repeating cannot cure: the length's usual error, half of it
+// with a helper who watches the landmark.
+func sharedError(v calculators.Values) (calculators.Assumption, bool) {
+	if !v.Has(measure.Wanted) {
+		return calculators.Assumption{}, false
+	}
+	sd, from := wanted(v).Repeat, "the usual error of this length, taken alone"
+	if v.Is(measure.Helped, "help") {
+		sd, from = sd/2, "the usual error of this length, taken with help"
+	}
+	return calculators.Assumption{SD: sd, From: from}, true
+}
+
+// taken returns the readings in rising order.
+func taken(v calculators.Values) []float64 {
+	x := make([]float64, 0, 3)
+	for _, q := range [3]*measure.Quantity{measure.First, measure.Second, measure.Third} {
+		if v.Has(q) {
+			x = append(x, v.Of(q))
+		}
+	}
+	slices.Sort(x)
+	return x
+}
+
+func solveRepeat(v calculators.Values, out []float64) *calculators.Problem {
+	x, q := taken(v), wanted(v)
+	n := len(x)
+	out[0] = (x[(n-1)/2]+x[n/2])/2 + v.Of(measure.SharedError)
+	out[1] = x[n-1] - x[0]
+	out[2] = math.NaN()
+	if sd, ok := body.RepeatError(x...); ok {
+		out[2] = sd
+	}
+	if !q.Possible(out[0]) {
+		return &calculators.Problem{Input: measure.First.Key,
+			Text: words.Of("{0} cannot be {1}: it lies between {2} and {3}. Check the unit beside the field, and that the right length is picked.", q.Named(), q.Amount(out[0]), q.Amount(q.Least), q.Amount(q.Most))}
+	}
+	return nil
+}
+
+// agreeWithin is how far apart readings of a length may lie before they are taken
+// again: its usual error, which is the 10 mm of the inside leg, and never less
+// than 3 mm, which a tape cannot tell apart.
+func agreeWithin(q *measure.Quantity) float64 { return max(q.Repeat, 3) }
+
+func explainRepeat(v calculators.Values, r *calculators.Result) {
+	q := wanted(v)
+	median, spread, error := r.Reading("median"), r.Reading("spread"), r.Reading("technical-error")
+	fed := *median.Measured
+	fed.Feeds, fed.Unit = q, q.Unit
+	median.Measured = &fed
+	median.Meaning = words.Of("Use this one for {0}. The middle reading, unlike the mean, is not dragged along by one slip.", q.Named())
+	if !v.Has(measure.Third) {
+		median.Meaning = words.Of("Half way between your two readings of {0}. With a third you could tell which of them was the slip.", q.Named())
+	}
+	again := float64(spread.Value) > agreeWithin(q)
+	if again {
+		spread.Meaning = words.Of("Too far apart: more than {0} for {1}. Measure again, all of them. Usually the landmark is to blame, so find the bone anew each time.", q.Amount(agreeWithin(q)), q.Named())
+		r.Note(calculators.CheckNote, "Take {0} again: the readings lie {1} apart, where {2} is close enough.", q.Named(), spread.Amount(), q.Amount(agreeWithin(q)))
+	} else {
+		spread.Meaning = words.Of("Close enough: up to {0} is good for {1}. There is no need to measure again.", q.Amount(agreeWithin(q)), q.Named())
+	}
+	error.Meaning = words.Of("How well you repeat yourself. It says nothing about a mistake made in every reading, so the ± of the first line adds the usual error of this length.")
+	if !q.Plausible(float64(median.Value)) {
+		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and that the right length is picked.", q.Amount(float64(median.Value)), q.Named(), q.Amount(q.Low), q.Amount(q.High))
+	}
+	r.Note(calculators.PlainNote, "Let go of the tape between readings and do not look at the last number before you have the next.")
+	r.Figure = repeatFigure(v, r)
+}
