@@ -1,0 +1,52 @@
+package cockpit
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// frontBuild makes a bike's front ready to be drawn. Head tube and seat tube get
+// plain lengths: nothing is dimensioned on them.
+func frontBuild(b geometry.Bike, parts geometry.Cockpit) figure.Build {
+	return figure.Build{Bike: b, Cockpit: parts, SeatTube: 0.62 * b.Stack()}
+}
+
+// gripFigure draws the front of the reader's bike with what the reader sets and
+// where that puts the grips.
+func gripFigure(v calculators.Values, b geometry.Bike, r *calculators.Result) *drawing.Figure {
+	x, y := r.Reading("grip-x"), r.Reading("grip-y")
+	parts := fit.Parts(v)
+	f := &drawing.Figure{
+		Title: words.Of("Where the grips stand, from the bottom bracket"),
+		Description: words.Of("The front of the bike from the side, to scale. The middle of the grips lies {0} ahead of the bottom bracket and {1} above it: a stem of {2} on {3} of spacers, and a bar with {4} of rise.",
+			x.Uncertain(), y.Uncertain(), measure.Millimetres(parts.Stem), measure.Millimetres(parts.Spacers), measure.Millimetres(parts.Rise)),
+	}
+	d := frontBuild(b, parts)
+	f.Add(figure.FrontEnd(d)...)
+	h, ok := parts.Hold(b)
+	if !ok {
+		return f
+	}
+	bar, clamp := figure.At(h.Bar), figure.At(h.StemClamp)
+	cover := figure.At(b.OnAxis(-parts.Headset))
+	up := figure.At(b.AxisDown()).Times(-1)
+	f.Add(
+		drawing.Axis{Role: drawing.Soft, A: clamp.Along(up, 60), B: figure.At(b.OnAxis(170))},
+		figure.GripAhead(d, drawing.Ink, words.Of("{0}", x.Amount())),
+		figure.GripAbove(d, drawing.Ink, words.Of("{0}", y.Amount())),
+		drawing.Dimension{Role: drawing.Hot, A: clamp, B: bar, Offset: -95, Text: words.Of("Stem {0}", measure.Millimetres(parts.Stem))},
+	)
+	if parts.Spacers > 0 {
+		f.Add(drawing.Dimension{Role: drawing.Hot, A: cover, B: cover.Along(up, parts.Spacers), Offset: 75, Text: words.Of("Spacers {0}", measure.Millimetres(parts.Spacers))})
+	}
+	if parts.Rise != 0 {
+		grip := figure.At(h.Grip)
+		f.Add(drawing.Dimension{Role: drawing.Hot, A: bar, B: grip, Along: drawing.Polar(90-parts.Roll, 1), Offset: 150, Text: words.Of("Rise {0}", measure.Millimetres(parts.Rise))})
+	}
+	return f
+}
