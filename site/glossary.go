@@ -35,7 +35,7 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 				case e.key == "says":
 					t.Says = y.text(e)
 				default:
-					t.Also = texts(y.list(e))
+					t.Also = typesetAll(texts(y.list(e)))
 				}
 			}
 			if t.Says == "" {

@@ -18,6 +18,7 @@ type Guide struct {
 	Parts []Part
 	Pages []*Page // front page, then each part's page with its chapters, in order
 
+	kept    *memory
 	layers  *layers
 	library *library
 	terms   []Term
@@ -58,7 +59,7 @@ func load(overlayDir string, kept *memory) (*Guide, []Mistake) {
 // name it.
 func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
 	l, bad := lay(builtIn, local, localName)
-	g := &Guide{layers: l, shelf: on, byPath: map[string]*Page{}, shown: map[string]bool{}}
+	g := &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*Page{}, shown: map[string]bool{}}
 	add := func(more []Mistake) { bad = append(bad, more...) }
 	var more []Mistake
 	g.Settings, more = l.settings()
@@ -68,7 +69,7 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 	add(more)
 	g.terms, more = l.glossary()
 	add(more)
-	add(g.assemble(kept))
+	add(g.assemble())
 	for _, p := range g.Pages {
 		add(p.wrong)
 		add(g.check(p))
@@ -83,13 +84,14 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 }
 
 // assemble reads the pages in the order of guide.yaml.
-func (g *Guide) assemble(kept *memory) (bad []Mistake) {
+func (g *Guide) assemble() (bad []Mistake) {
 	take := func(p string) *Page {
 		s, ok := g.layers.file(p)
 		if !ok {
 			return nil
 		}
-		page := kept.page(s)
+		page, wrong := parsePage(s)
+		page.wrong = wrong
 		g.Pages = append(g.Pages, page)
 		g.byPath[p] = page
 		return page

@@ -62,7 +62,7 @@ func readHeader(s source) (h header, at int, bad []Mistake) {
 		case "summary":
 			h.Summary = y.text(e)
 		case "needs":
-			h.Needs = texts(y.list(e))
+			h.Needs = typesetAll(texts(y.list(e)))
 		case "time":
 			h.Time = y.text(e)
 		case "sources":

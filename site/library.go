@@ -70,10 +70,10 @@ func (b *library) readSources(from source) []Mistake {
 			if !y.known(e, "authors", "year", "title", "where", "doi", "opened", "for") {
 				continue
 			}
-			v := y.text(e)
+			v := y.raw(e)
 			switch e.key {
 			case "authors":
-				s.Authors = v
+				s.Authors = typeset(v)
 			case "year":
 				n, err := strconv.Atoi(v)
 				if err != nil || n < 1500 || n > 2200 {
@@ -81,9 +81,9 @@ func (b *library) readSources(from source) []Mistake {
 				}
 				s.Year = n
 			case "title":
-				s.Title = v
+				s.Title = typeset(v)
 			case "where":
-				s.Where = v
+				s.Where = typeset(v)
 			case "doi":
 				s.DOI = v
 			case "opened":
@@ -91,7 +91,7 @@ func (b *library) readSources(from source) []Mistake {
 					y.mistake(e.value.GetToken(), "“"+v+"” does not tell how the source was read", "write one of "+listed(accesses))
 				}
 			case "for":
-				s.For = v
+				s.For = typeset(v)
 			}
 		}
 		if s.Where == "" || s.Opened == "" {

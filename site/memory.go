@@ -2,6 +2,7 @@ package site
 
 import (
 	"crypto/sha256"
+	"fmt"
 	"sync"
 )
 
@@ -20,13 +21,6 @@ type kept struct {
 }
 
 func newMemory() *memory { return &memory{pages: map[string]kept{}} }
-
-// page parses a page. The tree is always new: the check rewrites it.
-func (m *memory) page(s source) *Page {
-	p, bad := parsePage(s)
-	p.wrong = bad
-	return p
-}
 
 // rendered returns what was made of a page before, if nothing that it shows has
 // changed since.
@@ -49,4 +43,18 @@ func (m *memory) keep(path string, sum [sha256.Size]byte, html []byte) {
 	m.mu.Lock()
 	defer m.mu.Unlock()
 	m.pages[path] = kept{sum, html}
+}
+
+// sum is the sum of all that a page's rendered text depends on.
+func (g *Guide) sum(p *Page) (sum [sha256.Size]byte) {
+	h := sha256.New()
+	fmt.Fprintf(h, "%s\n%d\n", g.Units, len(p.text))
+	h.Write(p.text)
+	for _, layer := range []map[string]source{g.layers.base, g.layers.local} {
+		for _, name := range []string{sourcesFile, cautionsFile} {
+			fmt.Fprintf(h, "%d\n", len(layer[name].text))
+			h.Write(layer[name].text)
+		}
+	}
+	return [sha256.Size]byte(h.Sum(nil))
 }

@@ -82,12 +82,12 @@ func (s *Settings) read(from source, titles []Outline) (given []string, bad []Mi
 		case "local":
 			s.Local = y.text(e)
 		case "units":
-			if s.Units = y.text(e); s.Units != "mm" && s.Units != "cm" && s.Units != "in" {
+			if s.Units = y.raw(e); s.Units != "mm" && s.Units != "cm" && s.Units != "in" {
 				y.mistake(e.value.GetToken(), "“"+s.Units+"” is not a unit for lengths here", "write mm, cm or in")
 				s.Units = "mm"
 			}
 		case "language":
-			s.Language = y.text(e)
+			s.Language = y.raw(e)
 		case "leave_out":
 			s.LeftOut = texts(y.list(e))
 		case "parts":
@@ -106,7 +106,7 @@ func (y *yamlReader) outlines(e entry, titles []Outline) []Outline {
 			switch {
 			case !y.known(e, "key", "title", "chapters"):
 			case e.key == "key":
-				o.Key, o.at = y.text(e), e.value.GetToken()
+				o.Key, o.at = y.raw(e), e.value.GetToken()
 			case e.key == "title":
 				o.Title = y.text(e)
 			default:
@@ -138,7 +138,7 @@ func (y *yamlReader) outlines(e entry, titles []Outline) []Outline {
 
 // contact reads a mail address or a web address.
 func (y *yamlReader) contact(e entry) string {
-	s := y.text(e)
+	s := y.raw(e)
 	if s == "" || strings.HasPrefix(s, "https://") || strings.HasPrefix(s, "http://") {
 		return y.web(e)
 	}
@@ -152,7 +152,7 @@ func (y *yamlReader) contact(e entry) string {
 
 // web reads a web address.
 func (y *yamlReader) web(e entry) string {
-	s := y.text(e)
+	s := y.raw(e)
 	if s == "" {
 		return ""
 	}

@@ -200,7 +200,13 @@ func (g *Guide) standing(p *Page) (kind string, part *Part, number int) {
 
 // body renders a page's text once and keeps it.
 func (g *Guide) body(p *Page) ([]byte, error) {
-	p.once.Do(func() { p.html, p.err = g.render(p) })
+	p.once.Do(func() {
+		sum := g.sum(p)
+		if p.html = g.kept.rendered(p.Path, sum); p.html == nil {
+			p.html, p.err = g.render(p)
+			g.kept.keep(p.Path, sum, p.html)
+		}
+	})
 	return p.html, p.err
 }
 

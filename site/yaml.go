@@ -94,8 +94,11 @@ func (y *yamlReader) known(e entry, names ...string) bool {
 	return false
 }
 
-// text reads a single value; "" where it is empty.
-func (y *yamlReader) text(e entry) string {
+// text reads a single value that people read; "" where it is empty.
+func (y *yamlReader) text(e entry) string { return typeset(y.raw(e)) }
+
+// raw reads a single value as it was typed; "" where it is empty.
+func (y *yamlReader) raw(e entry) string {
 	switch v := e.value.(type) {
 	case *ast.StringNode:
 		return strings.TrimSpace(v.Value)
@@ -131,7 +134,7 @@ func (y *yamlReader) list(e entry) []item {
 			y.mistake(at, "an entry of “"+e.key+"” is empty", "write it or take it out")
 			continue
 		}
-		if s := y.text(entry{e.key, at, v}); s != "" {
+		if s := y.raw(entry{e.key, at, v}); s != "" {
 			out = append(out, item{s, at})
 		}
 	}
@@ -155,4 +158,12 @@ func texts(items []item) []string {
 		out = append(out, i.text)
 	}
 	return out
+}
+
+// typesetAll sets every text of a list.
+func typesetAll(list []string) []string {
+	for i := range list {
+		list[i] = typeset(list[i])
+	}
+	return list
 }

@@ -1,0 +1,10 @@
+// Part of the preview alone: loads the page anew when its guide has changed.
+const started = document.documentElement.dataset.version;
+const events = new EventSource("/.plumbline/events");
+
+events.addEventListener("message", (event) => {
+  if (event.data !== started) {
+    events.close();
+    location.reload();
+  }
+});
