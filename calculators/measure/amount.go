@@ -70,6 +70,13 @@ func (u Uncertain) Number(r *words.Reader) string {
 	return u.Amount.Number(r) + "\u00a0±\u00a0" + margin.Margin(r)
 }
 
+// Bare is an amount said without its unit, for a drawing on which another
+// dimension names it.
+type Bare struct{ Amount }
+
+// Say writes the number alone.
+func (b Bare) Say(r *words.Reader) string { return b.Number(r) }
+
 // Numeric is a cell of a table whose unit stands in the column's head.
 type Numeric interface{ Number(r *words.Reader) string }
 

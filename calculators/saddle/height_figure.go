@@ -16,21 +16,23 @@ func heightFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	h, pedal, knee := r.Reading("saddle-height"), r.Reading("pedal-to-saddle"), r.Reading("knee-bend")
 	height := words.Of("{0}", h.Uncertain())
 	b := figure.Demo(v.Of(measure.Inseam), float64(h.Value))
-	b.Bike.SeatAngle, b.Crank = v.Of(measure.SeatAngle), v.Of(measure.CrankLength)
-	b = b.AtBottom()
+	b.Crank = v.Of(measure.CrankLength)
+	b = b.SeatAt(v.Of(measure.SeatAngle)).AtBottom()
 
 	f := &drawing.Figure{Title: words.Of("Where the saddle goes, seen from the side")}
+	bend := knee.Amount()
+	bend.Extra = -1 // a drawing is no place for tenths of a degree
 	if pose, ok := seatedPose(v, &b, float64(h.Value)); ok {
 		f.Description = words.Of("A rider seated with one foot at the bottom of the stroke. The saddle’s top stands {0} from the bottom bracket along the seat line, and {1} from the pedal. The knee bends {2}. The bike and the upper body are drawn for a rider of that leg length; only the leg is computed.",
 			height, pedal.Amount(), knee.Amount())
 		f.Add(figure.Scene(b, &pose)...)
-		f.Add(figure.KneeBend(pose, drawing.Ink, words.Of("{0}", knee.Amount())))
+		f.Add(figure.KneeBend(pose, drawing.Ink, words.Of("{0}", bend)))
 	} else {
 		f.Description = words.Of("The saddle’s top stands {0} from the bottom bracket along the seat line, and {1} from the pedal. The rider is left out, because the leg does not reach.", height, pedal.Amount())
 		f.Add(figure.Scene(b, nil)...)
 	}
 	f.Add(figure.SeatLine(b), figure.SaddleHeight(b, drawing.Hot, height),
-		figure.SpindleToSaddle(b, drawing.Ink, words.Of("{0}", pedal.Amount())))
+		figure.SpindleToSaddle(b, drawing.Ink, words.Of("{0}", measure.Bare{Amount: pedal.Amount()})))
 	return f
 }
 
