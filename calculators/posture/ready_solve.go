@@ -234,7 +234,9 @@ func (s *Standing) whole(p pose, t float64, grip geometry.Point) (Ready, error) 
 		r.Slack = -chord
 		return r, nil
 	}
-	r.ElbowBend, _ = s.upper.Arm.Bend(chord)
+	if bend, ok := s.upper.Arm.Bend(chord); ok {
+		r.ElbowBend = bend
+	}
 	return r, nil
 }
 
