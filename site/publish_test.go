@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"context"
+	"crypto/sha256"
 	"errors"
 	"io"
 	"io/fs"
@@ -282,3 +283,5 @@ func TestPublishedFoldersCanBeRead(t *testing.T) {
 		}
 	}
 }
+
+func sha(text string) [sha256.Size]byte { return sha256.Sum256([]byte(text)) }

@@ -95,6 +95,11 @@ var layouts = sync.OnceValue(func() map[string]*template.Template {
 // paths are the hashed folders of one publication.
 type paths struct{ assets, engine string }
 
+// wholeRail is up to how many pages every rail lists the whole guide. A larger
+// guide lists the chapters of a page's own part, or its pages together would
+// grow with the square of their number.
+const wholeRail = 100
+
 // view begins a page's view: everything that its frame shows.
 func (g *Guide) view(kind, url string, in paths) *view {
 	to := func(target string) string { return relative(url, target) }
@@ -119,6 +124,10 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: path.Dir(part.Page.URL) == path.Dir(url), Page: part.Page.URL == url, Current: "true"}
 		if r.Page {
 			r.Current = "page"
+		}
+		if !r.Here && kind != "front" && len(g.Pages) > wholeRail {
+			v.Rail = append(v.Rail, r)
+			continue
 		}
 		for _, c := range part.Chapters {
 			r.Chapters = append(r.Chapters, railItem{c.Nav, c.Title, c.Question, to(c.URL), c.URL == url})
@@ -155,14 +164,13 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	kind, part, number := g.standing(p)
 	v := g.view(kind, p.URL, in)
 	v.Title, v.Summary, v.Question, v.Needs, v.Time = p.Title, p.Summary, p.Question, p.Needs, p.Time
-	// The Markdown writer and the panel escape all that they did not make.
-	v.Body = template.HTML(body)
+	v.Body = trusted(body)
 	for _, key := range g.used(p) {
 		v.Sources = append(v.Sources, viewSource(g.library.sources[key]))
 	}
 	for _, c := range p.Cautions {
 		if !slices.ContainsFunc(p.blocks, func(b *block) bool { return b.kind == cautionBlock && b.name == c.text }) {
-			v.Warnings = append(v.Warnings, template.HTML(warned(g.library.cautions[c.text], g.reader)))
+			v.Warnings = append(v.Warnings, trusted([]byte(warned(g.library.cautions[c.text], g.reader))))
 		}
 	}
 	if part != nil {
@@ -209,6 +217,10 @@ func (g *Guide) body(p *Page) ([]byte, error) {
 	})
 	return p.html, p.err
 }
+
+// trusted marks what the Markdown writer or the panel wrote: both escape all
+// that they did not make themselves.
+func trusted(b []byte) template.HTML { return template.HTML(b) }
 
 func entry1(at string, p *Page) entryView {
 	return entryView{p.Title, p.Question, relative(at, p.URL)}
