@@ -41,7 +41,8 @@ func Build(ctx context.Context) (engine, execJS []byte, err error) {
 	}
 	defer os.RemoveAll(dir)
 	file := filepath.Join(dir, "engine.wasm")
-	cmd := exec.CommandContext(ctx, "go", "build", "-trimpath", "-buildvcs=false", "-ldflags", "-s -w -buildid=", "-o", file, "./wasm/engine")
+	args := append([]string{"build", "-trimpath", "-buildvcs=false", "-ldflags", "-s -w -buildid="}, uninlined()...)
+	cmd := exec.CommandContext(ctx, "go", append(args, "-o", file, "./wasm/engine")...)
 	cmd.Dir = filepath.Dir(mod)
 	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm", "GOWASM=", "GOFLAGS=", "GOEXPERIMENT=", "GOWORK=off")
 	if out, err := cmd.CombinedOutput(); err != nil {
@@ -49,6 +50,17 @@ func Build(ctx context.Context) (engine, execJS []byte, err error) {
 	}
 	engine, err = os.ReadFile(file)
 	return engine, execJS, err
+}
+
+// uninlined are the flags that keep calls in the packages that write text: their
+// code is large and rarely hot, and without inlining the engine is about 6 %
+// smaller after brotli. The models, the drawing and Run stay as fast as they can
+// be. Inlining changes no number.
+func uninlined() (flags []string) {
+	for _, p := range []string{"catalog", "cockpit", "feet", "figure", "fit", "frame", "measure", "panel", "record", "saddle", "start", "words"} {
+		flags = append(flags, "-gcflags=plumbline/calculators/"+p+"=-l")
+	}
+	return flags
 }
 
 // goOutput runs the go command and returns what it prints.

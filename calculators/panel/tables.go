@@ -47,7 +47,7 @@ func (w *writer) foldedReadings(result *calculators.Result, example bool) {
 // table writes one table of a result. Its region takes the focus, so that a
 // table wider than the screen can be moved with the keyboard.
 func (w *writer) table(t *calculators.Table) {
-	id := "-" + t.Name
+	id := "-table-" + t.Name
 	if t.Folded {
 		w.raw(`<details class="more" id="`).name(id + "-more").raw(`"><summary id="`).name(id).raw(`">`).said(t.Caption).raw(`</summary>`)
 	}

@@ -1,0 +1,207 @@
+package panel_test
+
+import (
+	"flag"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"plumbline/calculators"
+	"plumbline/calculators/catalog"
+	"plumbline/calculators/panel"
+	"plumbline/calculators/words"
+)
+
+var update = flag.Bool("update", false, "write the golden files anew")
+
+func TestABenchIsAsItWas(t *testing.T) {
+	const file = "testdata/bench.html"
+	// A line break before every tag that opens keeps the difference readable.
+	got := strings.ReplaceAll(panel.Bench(sample, "1", nil), "><", ">\n<") + "\n"
+	if *update {
+		require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
+	}
+	want, err := os.ReadFile(file)
+	require.NoError(t, err)
+	assert.Equal(t, string(want), got, "look at the difference; if it is meant, go test ./calculators/panel -update")
+}
+
+func TestEveryBenchIsSoundHTML(t *testing.T) {
+	for _, c := range append(samples, catalog.All()...) {
+		t.Run(c.Name, func(t *testing.T) {
+			page := panel.Bench(c, "1", nil) + panel.Bench(c, "2", &words.Reader{Units: "in"})
+			doc := parse(t, page)
+			ids := map[string]bool{}
+			for _, e := range doc.all(func(e element) bool { return e.has("id") }) {
+				assert.False(t, ids[e.attr("id")], "the id %s stands twice", e.attr("id"))
+				assert.True(t, strings.HasPrefix(e.attr("id"), c.Name+"-"), "the id %s does not begin with the calculator", e.attr("id"))
+				ids[e.attr("id")] = true
+			}
+			for _, e := range doc.all(func(e element) bool { return true }) {
+				for _, name := range []string{"for", "aria-describedby", "aria-labelledby"} {
+					for _, id := range strings.Fields(e.attr(name)) {
+						assert.True(t, ids[id], "%s=%q points nowhere", name, id)
+					}
+				}
+				assert.False(t, e.has("style"), "inline style")
+				assert.NotEqual(t, "number", e.attr("type"), "type=number loses what people type")
+			}
+			for _, bad := range []string{"NaN", "Inf", "%!", "{0}", "{1}", "<no value>", "-0<"} {
+				assert.NotContains(t, page, bad)
+			}
+			assert.Len(t, doc.all(class("bench")), 2)
+			assert.NotEmpty(t, doc.all(class("reading")), "the worked example computes nothing")
+		})
+	}
+}
+
+func TestTheExampleIsNeverADefault(t *testing.T) {
+	for _, c := range append(samples, catalog.All()...) {
+		r := panel.Answer(append(samples, catalog.All()...), panel.Ask{Name: c.Name, Whole: true})
+		assert.True(t, r.Example, c.Name)
+		assert.Empty(t, r.Record, c.Name)
+		assert.Empty(t, r.Spoken, c.Name)
+		for _, field := range parse(t, "<form>"+r.Form).all(tag("input")) {
+			if field.attr("type") == "text" {
+				assert.Empty(t, field.attr("value"), "%s: the field %s has a value that nobody typed", c.Name, field.attr("name"))
+			} else if field.has("checked") {
+				assert.Empty(t, field.attr("value"), "%s: the choice %s is made before anybody made it", c.Name, field.attr("name"))
+			}
+		}
+		assert.NotContains(t, r.HTML, "data-use", "%s: the example's numbers must not get into the record", c.Name)
+	}
+}
+
+func ask(t testing.TB, a panel.Ask) panel.Reply {
+	t.Helper()
+	a.Name = "sample"
+	return panel.Answer(samples, a)
+}
+
+func TestAnAnswerHoldsTheReadersNumbers(t *testing.T) {
+	r := ask(t, panel.Ask{Query: "length=83+cm&kind=b"})
+	require.Empty(t, r.Problems)
+	doc := parse(t, r.HTML)
+	readings := doc.all(class("reading"))
+	assert.Equal(t, "Twice that 1660 ± 20 mm from your measurements one end to the other Twice as long as 830 mm. Range 1650 to 1670 mm Use this as Height “Height” is now 1660 mm in your numbers, on every page of this guide.", readings[0].text())
+	assert.Equal(t, "Slope 3.0 ± 2.0° from your measurements from level", readings[1].text())
+	assert.Equal(t, "Nothing – There is none.", readings[2].text())
+	use := readings[0].one(t, func(e element) bool { return e.has("data-use") })
+	assert.Equal(t, "height", use.attr("data-use"))
+	assert.Equal(t, "1660±10", use.attr("data-value"), "a ± goes along as one standard deviation")
+	assert.Equal(t, "Your numbers", doc.one(t, class("whose")).text())
+	assert.Equal(t, "Twice that: 1660\u00a0mm, plus or minus 20\u00a0mm.", r.Spoken)
+	assert.Equal(t, []calculators.Pair{{Key: "length", Typed: "830"}, {Key: "kind", Typed: "b"}}, r.Record)
+	assert.Contains(t, doc.one(t, class("influence")).text(), "Length <of it> 5 mm there moves it 10.0 mm")
+	starred := doc.one(t, class("starred"))
+	assert.Equal(t, "Other starting point 900", starred.text())
+	assert.Equal(t, "#source-peveler2005", doc.one(t, class("rests")).all(tag("a"))[0].attr("href"))
+	cautions := doc.all(class("caution"))
+	require.Len(t, cautions, 2)
+	assert.Equal(t, "Take care of this one.", cautions[0].text())
+}
+
+func TestWhatIsMissingIsAskedForQuietly(t *testing.T) {
+	r := ask(t, panel.Ask{Query: "tilt=4"})
+	assert.Equal(t, "Still needed: Length <of it> and Kind.", r.Waiting)
+	for _, p := range r.Problems {
+		assert.True(t, p.Needed, p.Text.Say(nil))
+	}
+}
+
+func TestWhatCannotBeReadStaysAsTyped(t *testing.T) {
+	r := ask(t, panel.Ask{Record: "length=830&mass=70", Query: "length=a%3Cb%3E&tilt=4", Bare: "mm", Units: "in", Whole: true})
+	require.Len(t, r.Problems, 2)
+	assert.Equal(t, "length", r.Problems[0].Input)
+	form := parse(t, "<form>"+r.Form)
+	field := form.one(t, named("length"))
+	assert.Equal(t, "a<b>", field.attr("value"))
+	assert.True(t, field.has("data-unread"))
+	assert.Equal(t, "154.32", form.one(t, named("mass")).attr("value"), "kilograms are read in pounds by whoever reads inches")
+	assert.Equal(t, []calculators.Pair{{Key: "tilt", Typed: "4"}, {Key: "mass", Typed: "70"}}, r.Record)
+}
+
+func TestAChangeOfUnitsChangesNoValue(t *testing.T) {
+	const record = "length=830.5±3&kind=a&tilt=2.5&mass=71.3&rows=name;length;tilt%0AM;440.5;2%0AL;460;"
+	for _, units := range []string{"mm", "cm", "in"} {
+		r := ask(t, panel.Ask{Record: record, Bare: units, Units: units, Whole: true})
+		require.Empty(t, r.Problems, units)
+		got := map[string]string{}
+		for _, p := range r.Record {
+			got[p.Key] = p.Typed
+		}
+		assert.Equal(t, map[string]string{"length": "830.5±3", "kind": "a", "tilt": "2.5", "mass": "71.3", "rows": "name;length;tilt\nM;440.5;2\nL;460;"}, got, units)
+	}
+	in := parse(t, "<form>"+ask(t, panel.Ask{Record: record, Units: "in", Whole: true}).Form)
+	assert.Equal(t, "32.7 ± 0.12", in.one(t, named("length")).attr("value"))
+	assert.Equal(t, "name;length;tilt\nM;17.34;2\nL;18.11;", strings.TrimSpace(in.one(t, tag("textarea")).FirstChild.Data))
+	assert.Equal(t, "2.5", in.one(t, named("tilt")).attr("value"), "an angle has no inches")
+}
+
+func TestWhatIsTypedGoesBeforeTheRecord(t *testing.T) {
+	r := ask(t, panel.Ask{Record: "length=830&kind=a&estimated=length", Query: "length=32+3/4", Bare: "in", Units: "in"})
+	assert.Equal(t, "831.85", r.Record[0].Typed)
+	assert.False(t, r.Record[0].Estimated, "what was typed over an estimate is none")
+	r = ask(t, panel.Ask{Record: "length=830&kind=a", Query: "length="})
+	assert.Equal(t, "Still needed: Length <of it>.", r.Waiting, "an emptied field is empty, whatever the record has")
+}
+
+func TestAFieldSaysWhereItsValueCameFrom(t *testing.T) {
+	form := parse(t, "<form>"+ask(t, panel.Ask{Record: "length=830&from=length.sample&mass=70&estimated=mass", Whole: true}).Form)
+	from := form.all(class("from"))
+	require.Len(t, from, 2)
+	assert.Equal(t, "Taken from “Sample”.", from[0].text())
+	assert.Contains(t, from[1].text(), "An estimate.")
+}
+
+func TestAFieldSaysWhatStandsInForIt(t *testing.T) {
+	form := parse(t, "<form>"+ask(t, panel.Ask{Whole: true}).Form)
+	var hints []string
+	for _, e := range form.all(class("empty")) {
+		hints = append(hints, e.text())
+	}
+	assert.Equal(t, []string{"May be left empty.", "If left empty: 3.0° ± 2.0°, usual.", "May be left empty.", "May be left empty."}, hints)
+}
+
+func TestAProblemThatNoFieldCanMend(t *testing.T) {
+	r := ask(t, panel.Ask{Query: "length=830&kind=a&tilt=16"})
+	require.Len(t, r.Problems, 1)
+	assert.Empty(t, r.Problems[0].Input)
+	assert.True(t, r.Example)
+}
+
+func TestTooMuchIsRefusedInWords(t *testing.T) {
+	r := ask(t, panel.Ask{Query: "length=830&kind=a&rows=" + strings.Repeat("9", 1<<20)})
+	require.NotEmpty(t, r.Problems)
+	assert.Contains(t, r.Problems[len(r.Problems)-1].Text.Say(nil), "too long")
+}
+
+func TestAnUnknownCalculatorIsNamed(t *testing.T) {
+	r := panel.Answer(samples, panel.Ask{Name: "no<such"})
+	require.Len(t, r.Problems, 1)
+	assert.Equal(t, "There is no calculator “no<such”.", r.Problems[0].Text.Say(nil))
+}
+
+func BenchmarkAnswer(b *testing.B) {
+	all := catalog.All()
+	a := panel.Ask{Name: "saddle-height", Place: "1", Record: "inseam=830&crank-length=170", Units: "mm"}
+	b.ReportAllocs()
+	for b.Loop() {
+		panel.Answer(all, a)
+	}
+}
+
+// BenchmarkRun is what the calculation takes of that.
+func BenchmarkRun(b *testing.B) {
+	c := catalog.Named("saddle-height")
+	pairs := []calculators.Pair{{Key: "inseam", Typed: "830"}, {Key: "crank-length", Typed: "170"}}
+	b.ReportAllocs()
+	for b.Loop() {
+		if r, _ := c.Run(pairs, nil); r.Figure != nil {
+			r.Figure.SVG("x", nil)
+		}
+	}
+}

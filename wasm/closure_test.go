@@ -1,0 +1,82 @@
+package wasm
+
+import (
+	"os"
+	"os/exec"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// goList runs go list for the browser and returns its lines.
+func goList(t *testing.T, args ...string) []string {
+	t.Helper()
+	cmd := exec.Command("go", append([]string{"list"}, args...)...)
+	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
+	var errs strings.Builder
+	cmd.Stderr = &errs
+	out, err := cmd.Output()
+	if err != nil {
+		t.Fatalf("go list %v: %v\n%s", args, err, errs.String())
+	}
+	return strings.Split(strings.TrimSpace(string(out)), "\n")
+}
+
+func TestTheEngineLeavesLargePackagesOut(t *testing.T) {
+	deps := goList(t, "-deps", "plumbline/wasm/engine")
+	if !slices.Contains(deps, "plumbline/calculators/panel") {
+		t.Fatal("go list did not list the panel: the test would pass on anything")
+	}
+	for _, p := range []string{"fmt", "encoding/json", "reflect", "os", "time", "net", "regexp", "sort", "html", "embed"} {
+		if slices.Contains(deps, p) {
+			t.Errorf("the engine now needs %s; run go list -deps ./wasm/engine to see through whom", p)
+		}
+	}
+	for _, p := range deps {
+		if strings.HasPrefix(p, "plumbline/") && !strings.HasPrefix(p, "plumbline/calculators") && p != "plumbline/wasm/engine" {
+			t.Errorf("the engine now needs %s, which is not for the browser", p)
+		}
+	}
+}
+
+// floors say for each package under calculators how high it stands. A package
+// may import those that stand lower, and nothing beside or above it.
+var floors = map[string]int{
+	"words":      0,
+	"literature": 1, "caution": 1, "measure": 1, "drawing": 1,
+	"geometry": 1, "body": 1,
+	"posture": 2,
+	"":        3,
+	"record":  4, "figure": 4,
+	"fit":   5,
+	"panel": 6,
+	"start": 6, "frame": 6, "feet": 6, "saddle": 6, "cockpit": 6, "finish": 6,
+	"catalog": 7,
+}
+
+// alone are packages that know nothing of the others: the models do plain
+// arithmetic, so that they can be read and checked by themselves.
+var alone = []string{"words", "geometry", "body"}
+
+func TestPackagesImportDownwardsOnly(t *testing.T) {
+	const root = "plumbline/calculators"
+	for _, line := range goList(t, "-f", "{{.ImportPath}} {{join .Imports \" \"}}", root+"/...") {
+		fields := strings.Fields(line)
+		name := strings.Trim(strings.TrimPrefix(fields[0], root), "/")
+		floor, known := floors[name]
+		if !known {
+			t.Errorf("%s has no floor in the order of packages; give it one in this test and in DEVELOPERS.md", fields[0])
+			continue
+		}
+		for _, dep := range fields[1:] {
+			switch below, ours := strings.CutPrefix(dep, root); {
+			case ours && floors[strings.Trim(below, "/")] >= floor:
+				t.Errorf("%s imports %s, which does not stand below it", fields[0], dep)
+			case ours && slices.Contains(alone, name):
+				t.Errorf("%s imports %s, but is to stand alone", fields[0], dep)
+			case !ours && !slices.Contains([]string{"errors", "math", "slices", "strconv", "strings", "unicode/utf8"}, dep):
+				t.Errorf("%s imports %s; calculators import math, strconv, strings, slices and errors only", fields[0], dep)
+			}
+		}
+	}
+}
