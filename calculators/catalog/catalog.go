@@ -16,12 +16,12 @@ var all = []*calculators.Calculator{
 	start.Repeat, start.Missing,
 	frame.Geometry,
 	feet.Cleat,
-	saddle.Height,
+	saddle.Height, saddle.Knee,
 	cockpit.Grip,
 }
 
 // figures that belong to no calculator.
-var figures = []*calculators.Standing{}
+var figures = start.Figures
 
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }

@@ -114,6 +114,7 @@ var refused = []struct {
 
 func explainMissing(v calculators.Values, r *calculators.Result) {
 	q, x := wanted(v), r.Reading("estimate")
+	r.Figure = figureOf(q, v)
 	x.Label = words.Of("Estimate of {0}", q.Named())
 	if !x.Exists() {
 		for _, f := range refused {
