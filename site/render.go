@@ -49,6 +49,7 @@ type writer struct {
 func (w *writer) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
 	reg.Register(kindBlock, w.block)
 	reg.Register(kindCitation, w.citation)
+	reg.Register(ast.KindText, w.text)
 	reg.Register(ast.KindFencedCodeBlock, w.fence)
 	reg.Register(ast.KindCodeBlock, w.fence)
 	reg.Register(extast.KindTable, w.table)
@@ -56,7 +57,28 @@ func (w *writer) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
 	reg.Register(ast.KindHeading, w.heading)
 }
 
-// heading has a link to itself, so that a step can be sent to somebody.
+// text keeps a number and its unit on one line.
+func (w *writer) text(out util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if !entering {
+		return ast.WalkContinue, nil
+	}
+	t := n.(*ast.Text)
+	value := t.Segment.Value(src)
+	switch {
+	case t.IsRaw():
+		html.DefaultWriter.RawWrite(out, value)
+	default:
+		html.DefaultWriter.Write(out, held(value))
+	}
+	switch {
+	case t.HardLineBreak():
+		_, _ = out.WriteString("<br>\n")
+	case t.SoftLineBreak():
+		_ = out.WriteByte('\n')
+	}
+	return ast.WalkContinue, nil
+}
+
 func (w *writer) heading(b util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	h := n.(*ast.Heading)
 	id, _ := h.AttributeString("id")

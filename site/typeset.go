@@ -1,6 +1,8 @@
 package site
 
 import (
+	"bytes"
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -10,6 +12,7 @@ import (
 // text that does not go through Markdown. A mark opens after a space or an
 // opening bracket and closes elsewhere.
 func typeset(s string) string {
+	s = string(held([]byte(s)))
 	if !strings.ContainsAny(s, `'"`) {
 		return s
 	}
@@ -32,4 +35,16 @@ func typeset(s string) string {
 		before = r
 	}
 	return b.String()
+}
+
+// amount is a number with its unit, with nothing but a space between them.
+var amount = regexp.MustCompile(`([0-9]|±) (mm|cm|kg|m|in|%|°|[0-9])([^\pL]|$)`)
+
+// held puts a space that does not break between a number and its unit, so that
+// no line ends in between.
+func held(text []byte) []byte {
+	if !bytes.ContainsAny(text, "0123456789±") {
+		return text
+	}
+	return amount.ReplaceAll(text, []byte("$1\u00a0$2$3"))
 }

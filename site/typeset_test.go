@@ -20,3 +20,19 @@ func TestTypeset(t *testing.T) {
 		}
 	}
 }
+
+func TestHeldKeepsNumberAndUnitTogether(t *testing.T) {
+	for typed, set := range map[string]string{
+		"move 5 mm at most":  "move 5\u00a0mm at most",
+		"0.5 m, 20 % or 3 °": "0.5\u00a0m, 20\u00a0% or 3\u00a0°",
+		"32 3/4 in long":     "32\u00a03/4\u00a0in long",
+		"± 9 mm":             "±\u00a09\u00a0mm",
+		"5 minutes":          "5 minutes",
+		"2 men":              "2 men",
+		"in 5 mm":            "in 5\u00a0mm",
+	} {
+		if got := string(held([]byte(typed))); got != set {
+			t.Errorf("held(%q) = %q, want %q", typed, got, set)
+		}
+	}
+}
