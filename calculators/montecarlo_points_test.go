@@ -10,6 +10,10 @@ var morePoints = map[string][]string{
 		"foot-length=255 sex=f",
 		"heel-to-ball-inner=205±1.5 heel-to-ball-outer=182±1.5 pedals=flat inseam=905±5 crank-length=175",
 	},
+	"knee-bend": {
+		"inseam=720±4 trochanter-height=779±5 saddle-height=625±2 crank-length=165 pedals=flat knee-reading=36±2 knee-read=moving sex=f",
+		"inseam=905±5 trochanter-height=965±6 saddle-height=795±2 crank-length=175 seat-angle=77±0.3 trunk-angle=50±2",
+	},
 	"saddle-height": {
 		"inseam=720±4 crank-length=165±0.5 pedals=flat sex=f trochanter-height=779±5",
 		"inseam=905±5 crank-length=175±0.5 sex=m",
@@ -18,6 +22,11 @@ var morePoints = map[string][]string{
 
 // bends are the readings whose interval is known to miss.
 var bends = []bend{
+	{"knee-bend", "example", "knee-bottom", straightLeg, 1.69},
+	{"knee-bend", "example", "knee-bottom-static", straightLeg, 1.68},
+	{"knee-bend", "example", "knee-top", straightLeg, 0.0619},
+	{"knee-bend", "example", "knee-minimum", straightLeg, 1.74},
+	{"knee-bend", "example", "minimum-at", straightLeg, 0.0735},
 	{"saddle-height", "example", "knee-bend", medianSwitches, 1.5},
 	{"saddle-height", "example", "method-spread", spreadFolds, 26.7},
 	{"saddle-height", morePoints["saddle-height"][0], "saddle-height", medianSwitches, 0.75},
@@ -32,6 +41,7 @@ var bends = []bend{
 
 // The reasons for a bend.
 const (
+	straightLeg    = "the straighter the leg, the more a millimetre turns the knee"
 	medianSwitches = "another row becomes the median within the inputs' errors"
 	spreadFolds    = "the lowest or highest row becomes another one, and a spread is never below zero"
 )

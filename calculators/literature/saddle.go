@@ -48,5 +48,7 @@ var (
 
 // ofSaddle lists them.
 func ofSaddle() []*Source {
-	return nil
+	return []*Source{
+		Holmes1994, Fonda2014, PriegoQuesada2016, JSC2020,
+	}
 }

@@ -1,0 +1,83 @@
+package saddle
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+	"plumbline/calculators/words"
+)
+
+// kneeFigure draws the leg at the bottom of the stroke and, beside it, the knee
+// through the whole circle.
+func kneeFigure(v calculators.Values, r *calculators.Result, rider posture.Seated, ok bool) *drawing.Figure {
+	height, bottom, top := v.Of(measure.SaddleHeight), r.Reading("knee-bottom"), r.Reading("knee-top")
+	said := measure.Uncertain{Amount: measure.Millimetres(height), Plus: 2 * v.SD(measure.SaddleHeight)}
+	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(v.Of(measure.SeatAngle))
+	b.Crank = v.Of(measure.CrankLength)
+	b = b.AtBottom()
+	f := &drawing.Figure{Title: words.Of("Your knee at the bottom of the stroke, and through the whole circle")}
+	if near, reaches := rider.AtBottom(height); ok && reaches {
+		pose := figure.Legs(near, nil, v.Of(measure.SoleHeight))
+		b.PedalAngle = near.HeelUp
+		f.Add(figure.Pedalling(b, &pose)...)
+		f.Add(figure.KneeBend(pose, drawing.Ink, words.Of("{0}", bottom.Amount())))
+		f.Description = words.Of("A leg at the bottom of the stroke with the saddle {0} above the bottom bracket. The knee bends {1} there and {2} at the top. A plot of the bend against the crank’s angle shows the window of 30 to 40 degrees at the bottom.",
+			said, bottom.Uncertain(), top.Amount())
+	} else {
+		f.Add(figure.Pedalling(b, nil)...)
+		f.Description = words.Of("A saddle {0} above the bottom bracket. The leg is left out, because it does not reach the pedal.", said)
+	}
+	f.Add(figure.SeatLine(b), drawing.Dimension{Role: drawing.Hot, B: b.SaddleTop(), Offset: 190, Text: words.Of("{0}", said)})
+	f.Add(kneePlot(v, r, rider, ok, 430, height)...)
+	return f
+}
+
+// kneePlot is the plot, beginning at a distance ahead of the bottom bracket.
+func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated, ok bool, ahead, height float64) []drawing.Mark {
+	low, high := -float64(v.Of(measure.CrankLength)), math.Max(height, 300)
+	p := figure.Plot{Low: figure.Point{X: ahead, Y: low}, High: figure.Point{X: ahead + 1.25*(high-low), Y: high}, To: figure.Point{X: 360, Y: 140}}
+	marks := p.Sheet(degreeTicks(0, 90, 180, 270, 360), degreeTicks(0, 30, 60, 90, 120))
+	at := posture.Bottom(v.Of(measure.SeatAngle))
+	marks = append(marks,
+		p.Band(drawing.Ink, drawing.Hatch, figure.Point{X: at - 25, Y: movingFrom}, figure.Point{X: at + 25, Y: movingTo}),
+		drawing.Label{Role: drawing.Ink, At: p.At(at, movingTo), Side: figure.Point{Y: 1}, Text: words.Of("{0} to {1}", wholeDegrees(movingFrom), wholeDegrees(movingTo)), Fixed: true},
+		drawing.Label{Role: drawing.Soft, At: p.At(180, 140), Side: figure.Point{Y: 1}, Text: words.Of("knee bend, by crank angle from the top"), Fixed: true})
+	if circle, reaches := rider.Circle(height, 36); ok && reaches {
+		curve := make([]figure.Point, 0, 37)
+		for _, pose := range circle.Poses {
+			curve = append(curve, figure.Point{X: pose.Crank, Y: pose.KneeBend})
+		}
+		curve = append(curve, figure.Point{X: 360, Y: circle.Poses[0].KneeBend})
+		marks = append(marks, p.Curve(drawing.Body, drawing.Heavy, curve),
+			drawing.Cross{Role: drawing.Body, At: p.At(at, float64(r.Reading("knee-bottom").Value))})
+	}
+	return append(marks, ownReading(v, p, at)...)
+}
+
+// ownReading marks what the reader read, as it would be while pedalling.
+func ownReading(v calculators.Values, p figure.Plot, at float64) []drawing.Mark {
+	if !v.Has(measure.KneeReading) {
+		return nil
+	}
+	read, margin := v.Of(measure.KneeReading), 2*v.SD(measure.KneeReading)
+	text := words.Of("yours, {0}", wholeDegrees(read))
+	if v.Is(measure.KneeRead, "still") {
+		read += posture.StaticLess
+		margin = math.Hypot(margin, posture.StaticLessSD)
+		text = words.Of("yours, about {0} moving", wholeDegrees(read))
+	}
+	marks := p.Range(drawing.Ink, at, math.Max(read-margin, 0), read, read+margin)
+	return append(marks, drawing.Label{Role: drawing.Ink, At: p.At(at, math.Max(read-margin, 0)), Side: figure.Point{Y: -1}, Text: text, Fixed: true})
+}
+
+func degreeTicks(at ...float64) []figure.Tick {
+	ticks := make([]figure.Tick, len(at))
+	for i, x := range at {
+		ticks[i] = figure.Tick{At: x, Text: words.Of("{0}", wholeDegrees(x))}
+	}
+	return ticks
+}
