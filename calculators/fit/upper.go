@@ -1,0 +1,59 @@
+package fit
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+)
+
+// UpperInputs ask for the rider above the hips. Height has to be given; trunk,
+// arms and shoulders are estimated from it where nobody measured them. The inputs
+// must hold the sex before these.
+func UpperInputs() []calculators.Input {
+	return []calculators.Input{
+		{Quantity: measure.TrunkLength, Folded: true, Assume: fromStature(body.Trunk)},
+		{Quantity: measure.ArmLength, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+			e, ok := body.ArmFromStature(v.Of(measure.Stature), Sex(v))
+			return calculators.Assumption{Value: e.Value, SD: e.SD, From: estimated}, ok
+		}},
+		{Quantity: measure.ShoulderWidth, Folded: true, Assume: fromStature(body.ShoulderWidth)},
+	}
+}
+
+// estimated is where a length of the body comes from that nobody measured.
+const estimated = "estimated from your height by the survey"
+
+// fromStature assumes a length of the survey for the reader's height.
+func fromStature(s body.Survey) func(calculators.Values) (calculators.Assumption, bool) {
+	return func(v calculators.Values) (calculators.Assumption, bool) {
+		e, ok := s.FromStature(v.Of(measure.Stature), Sex(v))
+		return calculators.Assumption{Value: e.Value, SD: e.SD, From: estimated}, ok
+	}
+}
+
+// BarInputs ask how far apart the hands are.
+func BarInputs() []calculators.Input {
+	return []calculators.Input{
+		{Quantity: measure.BarWidth, Example: "780", Assume: calculators.Fixed(usualBar, usualBarSD, "usual on a recent trail bike")},
+		{Quantity: measure.GripLength, Folded: true, Assume: calculators.Fixed(usualGrip, usualGripSD, "a usual grip, with the hand in its middle")},
+	}
+}
+
+// GripSpacing returns the distance between the middles of both grips, mm.
+func GripSpacing(v calculators.Values) float64 {
+	return v.Of(measure.BarWidth) - v.Of(measure.GripLength)
+}
+
+// Upper returns the reader above the hips with the hands on their bar.
+func Upper(v calculators.Values) posture.Upper {
+	return posture.Upper{Trunk: v.Of(measure.TrunkLength), Stature: v.Of(measure.Stature), Sex: Sex(v), Arm: Arm(v)}
+}
+
+// Arm returns one of the reader's arms: measured as a whole and parted at the
+// elbow as the survey's are.
+func Arm(v calculators.Values) posture.Arm {
+	arm, share := v.Of(measure.ArmLength), body.UpperArmShare(Sex(v))
+	return posture.Arm{Upper: share * arm, Fore: (1 - share) * arm,
+		Aside: (GripSpacing(v) - body.ShoulderJointSpacing(v.Of(measure.ShoulderWidth))) / 2}
+}
