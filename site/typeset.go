@@ -46,5 +46,7 @@ func held(text []byte) []byte {
 	if !bytes.ContainsAny(text, "0123456789±") {
 		return text
 	}
-	return amount.ReplaceAll(text, []byte("$1\u00a0$2$3"))
+	// Twice, because the number in “± 9 mm” stands in two amounts.
+	hold := []byte("$1\u00a0$2$3")
+	return amount.ReplaceAll(amount.ReplaceAll(text, hold), hold)
 }

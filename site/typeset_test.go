@@ -9,7 +9,7 @@ func TestTypeset(t *testing.T) {
 		`say "high" and 'low'`:       "say “high” and ‘low’",
 		`("quoted")`:                 "(“quoted”)",
 		"riders' legs":               "riders’ legs",
-		"32 3/4\"":                   "32 3/4”",
+		"32 3/4\"":                   "32\u00a03/4”",
 		"no marks":                   "no marks",
 		"é's":                        "é’s",
 		`"'nested' quotes"`:          "“‘nested’ quotes”",
