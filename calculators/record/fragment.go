@@ -49,11 +49,31 @@ const (
 // percent-encoding, a value that cannot be read or is not possible, a newer form.
 func Decode(fragment string) (*Record, []calculators.Problem) {
 	d := decode(strings.TrimPrefix(fragment, "#"))
-	r := &Record{Version: Version, Entries: make([]Entry, 0, len(d.pairs))}
-	problems := d.problems()
-	place := make(map[string]int, len(d.pairs)) // where a key's entry stands
+	return fromPairs(d.pairs, d.problems())
+}
+
+// FromPairs reads the pairs of a fragment that came in another form. A key that
+// is empty or longer than a fragment's may be is left out and said.
+func FromPairs(list []calculators.Pair) (*Record, []calculators.Problem) {
+	var problems []calculators.Problem
+	pairs := make([]pair, 0, len(list))
+	for _, p := range list {
+		if p.Key == "" || len(p.Key) > LongestKey {
+			problems = append(problems, problem("", "“{0}” is no key: a key has 1 to {1} characters.", measure.Quoted(p.Key), words.Name(strconv.Itoa(LongestKey))))
+			continue
+		}
+		key, bad := repaired(p.Key)
+		value, broken := repaired(p.Typed)
+		pairs = append(pairs, pair{key, value, bad || broken})
+	}
+	return fromPairs(pairs, problems)
+}
+
+func fromPairs(pairs []pair, problems []calculators.Problem) (*Record, []calculators.Problem) {
+	r := &Record{Version: Version, Entries: make([]Entry, 0, len(pairs))}
+	place := make(map[string]int, len(pairs)) // where a key's entry stands
 	var marks []pair
-	for _, p := range d.pairs {
+	for _, p := range pairs {
 		if p.broken {
 			problems = append(problems, problem(p.key, "The value of “{0}” is not encoded as a link's text is; it reads “{1}”.", measure.Quoted(p.key), measure.Quoted(p.value)))
 		}
@@ -238,6 +258,8 @@ func read(key, value string) Entry {
 	if e.Quantity == nil {
 		return e
 	}
+	value = strings.TrimSpace(value)
+	e.Text = value
 	q := e.Quantity
 	var ok bool
 	switch q.Is() {

@@ -91,12 +91,16 @@ func unescape(s string) (string, bool) {
 			b.WriteByte(c)
 		}
 	}
-	s = b.String()
-	if !utf8.ValidString(s) || strings.IndexByte(s, 0) >= 0 {
-		broken = true
-		s = strings.ReplaceAll(strings.ToValidUTF8(s, "\uFFFD"), "\x00", "\uFFFD")
+	s, bad := repaired(b.String())
+	return s, broken || bad
+}
+
+// repaired replaces bad UTF-8 and NUL, and tells whether there was any.
+func repaired(s string) (string, bool) {
+	if utf8.ValidString(s) && strings.IndexByte(s, 0) < 0 {
+		return s, false
 	}
-	return s, broken
+	return strings.ReplaceAll(strings.ToValidUTF8(s, "\uFFFD"), "\x00", "\uFFFD"), true
 }
 
 // clean tells whether s is printable ASCII without anything to decode.

@@ -1,0 +1,320 @@
+// Package exchange writes a measurement record as JSON and as CSV and reads both
+// back, for files that people keep, send and open elsewhere. The page's script and
+// the command call the same functions, so there is one reader and one writer of
+// each form; that is why JSON is read here by hand, which the engine in the page
+// can afford, and not by a package that would double its size. A test compares the
+// reader with the standard library's.
+package exchange
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"plumbline/calculators"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
+	"plumbline/calculators/words"
+)
+
+// Format is what the member "format" of a record says.
+const Format = "plumbline-record"
+
+// Longest is the longest file that is looked at, in bytes.
+const Longest = 1 << 20
+
+// The members of a record and of one of its values. Others are kept as they are.
+var (
+	recordMembers = []string{"format", "version", "name", "note", "date", "units", "values"}
+	valueMembers  = []string{"key", "label", "value", "unit", "readings", "repeat_error", "typed_unit", "date", "estimated", "from", "was", "done"}
+)
+
+// JSON writes the record as the published schema record.schema.json describes it.
+// Numbers are in base units, to a millionth.
+func JSON(r *record.Record) string {
+	w := &writer{}
+	w.Grow(256 + 160*len(r.Entries))
+	w.open('{')
+	w.text("format", Format)
+	w.raw("version", strconv.Itoa(max(r.Version, 1)))
+	w.text("name", r.Name)
+	w.text("note", r.Note)
+	w.text("date", r.Date)
+	w.text("units", r.Units)
+	for i := range r.Entries {
+		if name, ok := memberOf(nil, &r.Entries[i]); ok {
+			w.raw(name, r.Entries[i].Text)
+		}
+	}
+	w.name("values")
+	w.open('[')
+	for i := range r.Entries {
+		if !kept(r, i) {
+			w.item()
+			w.entry(r, &r.Entries[i])
+		}
+	}
+	w.close(']')
+	w.close('}')
+	w.WriteByte('\n')
+	return w.String()
+}
+
+// entry writes one value with its marks.
+func (w *writer) entry(r *record.Record, e *record.Entry) {
+	w.open('{')
+	w.text("key", e.Key)
+	number := e.Read() && e.Quantity.Is() == measure.Number
+	if e.Quantity != nil {
+		w.text("label", e.Quantity.Label)
+	}
+	switch {
+	case number:
+		w.number("value", e.Value)
+		w.text("unit", e.Quantity.Unit.Symbol)
+		w.readings(e)
+		if x := e.Error; x == x {
+			w.number("repeat_error", x)
+		}
+	case e.Quantity == nil && bare(e.Text):
+		w.raw("value", e.Text)
+	default:
+		w.name("value")
+		w.string(e.Text)
+	}
+	if e.Typed != nil {
+		w.text("typed_unit", e.Typed.Symbol)
+	}
+	w.text("date", e.Date)
+	if e.Estimated {
+		w.raw("estimated", "true")
+	}
+	w.text("from", e.From)
+	switch x, err := strconv.ParseFloat(e.Was, 64); {
+	case err == nil && number:
+		w.number("was", x)
+	default:
+		w.text("was", e.Was)
+	}
+	w.text("done", e.Done)
+	if r.At(e.Key) == e { // of two with one key the first has the members
+		for i := range r.Entries {
+			if name, ok := memberOf(e, &r.Entries[i]); ok {
+				w.raw(name, r.Entries[i].Text)
+			}
+		}
+	}
+	w.close('}')
+}
+
+func (w *writer) readings(e *record.Entry) {
+	if len(e.Readings) == 0 {
+		return
+	}
+	w.name("readings")
+	for i, x := range e.Readings {
+		w.WriteString([2]string{"[", ", "}[min(i, 1)])
+		w.WriteString(record.Decimals(x, 6))
+	}
+	w.WriteByte(']')
+}
+
+// bare tells whether the text of an unknown key stands for itself in JSON: a
+// number, an object or an array. Everything else is a string.
+func bare(text string) bool {
+	if text == "" || strings.IndexByte("-0123456789{[", text[0]) < 0 {
+		return false
+	}
+	v, _, ok := parse(text)
+	return ok && v.raw == text
+}
+
+// memberOf tells whether entry e is a member that this version does not know: of
+// the record itself (".NAME", no owner) or of the owner's value ("KEY.NAME"), with
+// JSON as its text.
+func memberOf(owner, e *record.Entry) (name string, ok bool) {
+	rest, known := e.Key, recordMembers
+	if owner != nil {
+		known = valueMembers
+		if rest, ok = strings.CutPrefix(e.Key, owner.Key); !ok {
+			return "", false
+		}
+	}
+	if e.Quantity != nil || len(rest) < 2 || rest[0] != '.' {
+		return "", false
+	}
+	name = rest[1:]
+	if v, _, ok := parse(e.Text); !ok || v.raw != e.Text || strings.IndexByte(name, '.') >= 0 {
+		return "", false
+	}
+	if slices.Contains(known, name) {
+		// The unit and label of an unknown key are kept with it; those of a known
+		// one are its own.
+		return name, owner != nil && owner.Quantity == nil && (name == "unit" || name == "label")
+	}
+	return name, true
+}
+
+// kept tells whether entry i is written as a member of the record or of another
+// entry.
+func kept(r *record.Record, i int) bool {
+	e := &r.Entries[i]
+	dot := strings.LastIndexByte(e.Key, '.')
+	if dot < 0 {
+		return false
+	}
+	var owner *record.Entry
+	if dot > 0 {
+		if owner = r.At(e.Key[:dot]); owner == nil {
+			return false
+		}
+	}
+	_, ok := memberOf(owner, e)
+	return ok
+}
+
+// FromJSON reads a record. Where the text is no JSON, or no record, it returns nil
+// and the reason; otherwise the record with everything that could be read, and a
+// problem for all the rest.
+func FromJSON(text string) (*record.Record, []calculators.Problem) {
+	if len(text) > Longest {
+		return nil, tooLong(len(text))
+	}
+	v, why, ok := parse(text)
+	if !ok {
+		return nil, []calculators.Problem{{Text: why}}
+	}
+	values := v.member("values")
+	if v.kind != anObject || values == nil || values.kind != anArray {
+		return nil, []calculators.Problem{{Text: words.Of("This is JSON but no measurement record: an object with the list “values” is expected.")}}
+	}
+	if f := v.member("format"); f != nil && f.text != Format {
+		return nil, []calculators.Problem{{Text: words.Of("This is JSON of another format, “{0}”; a record says “{1}”.", measure.Quoted(f.raw), words.Name(Format))}}
+	}
+	if len(values.items) > record.MostPairs {
+		return nil, []calculators.Problem{{Text: words.Of("The record has {0} values, where {1} are read.", words.Name(strconv.Itoa(len(values.items))), words.Name(strconv.Itoa(record.MostPairs)))}}
+	}
+	g := &gathered{}
+	g.about(&v)
+	for i := range values.items {
+		g.value(&values.items[i], i+1)
+	}
+	return g.record()
+}
+
+func tooLong(n int) []calculators.Problem {
+	return []calculators.Problem{{Text: words.Of("The file is too long for a record: {0} bytes, where {1} are read.", words.Name(strconv.Itoa(n)), words.Name(strconv.Itoa(Longest)))}}
+}
+
+// gathered are the pairs of a record in another form.
+type gathered struct {
+	pairs    []calculators.Pair
+	problems []calculators.Problem
+}
+
+func (g *gathered) add(key, value string) {
+	g.pairs = append(g.pairs, calculators.Pair{Key: key, Typed: value})
+}
+
+func (g *gathered) record() (*record.Record, []calculators.Problem) {
+	r, problems := record.FromPairs(g.pairs)
+	return r, append(g.problems, problems...)
+}
+
+// about takes the members that speak of the record as a whole.
+func (g *gathered) about(v *value) {
+	seen := map[string]bool{}
+	for i, name := range v.names {
+		m := &v.items[i]
+		if seen[name] {
+			g.problems = append(g.problems, calculators.Problem{Input: name, Text: words.Of("“{0}” stands twice in the record; the last one counts.", measure.Quoted(name))})
+		}
+		seen[name] = true
+		switch name {
+		case "format", "values":
+		case "version":
+			g.add("v", m.scalar())
+		case "name", "note", "date":
+			g.add(name, m.scalar())
+		case "units":
+			g.add("u", m.scalar())
+		default:
+			g.add("."+name, m.raw)
+		}
+	}
+}
+
+// scalar is a string's text, and of everything else how it is spelt.
+func (v *value) scalar() string {
+	if v.kind == aString {
+		return v.text
+	}
+	return v.raw
+}
+
+// value takes one of the values, the nth.
+func (g *gathered) value(v *value, nth int) {
+	key := v.member("key")
+	if v.kind != anObject || key == nil || key.kind != aString || key.text == "" {
+		g.problems = append(g.problems, calculators.Problem{Text: words.Of("Value {0} of the record has no key and is left out: “{1}”.", words.Name(strconv.Itoa(nth)), measure.Quoted(v.raw))})
+		return
+	}
+	k := key.text
+	known := measure.Named(k) != nil
+	g.add(k, v.typed(known))
+	for i, name := range v.names {
+		m := &v.items[i]
+		switch name {
+		case "key", "value", "readings", "repeat_error":
+		case "label":
+			if !known {
+				g.add(k+".label", m.raw)
+			}
+		case "unit":
+			if !known {
+				g.add(k+".unit", m.raw)
+			}
+		case "typed_unit":
+			g.add(k+".unit", m.scalar())
+		case "date":
+			g.add(k+".on", m.scalar())
+		case "estimated":
+			if m.raw == "true" {
+				g.add("estimated", k)
+			}
+		case "from":
+			g.add("from", k+"."+m.scalar())
+		case "was", "done":
+			g.add(k+"."+name, m.scalar())
+		default:
+			g.add(k+"."+name, m.raw)
+		}
+	}
+}
+
+// typed puts a value together as people would type it: readings, unit, ±.
+func (v *value) typed(known bool) string {
+	var s string
+	if x := v.member("value"); x != nil {
+		s = x.scalar()
+	}
+	if !known {
+		return s
+	}
+	if list := v.member("readings"); list != nil && list.kind == anArray && len(list.items) > 0 {
+		s = ""
+		for i := range list.items {
+			if i > 0 {
+				s += ";"
+			}
+			s += list.items[i].scalar()
+		}
+	}
+	if u := v.member("unit"); u != nil && u.kind == aString && u.text != "" {
+		s += " " + u.text
+	}
+	if e := v.member("repeat_error"); e != nil && e.kind == aNumber {
+		s += "±" + e.raw
+	}
+	return s
+}
