@@ -12,12 +12,12 @@ import (
 // preview is "plumbline preview".
 type preview struct {
 	Guide string `arg:"" optional:"" type:"existingdir" help:"Your folder, laid over the built-in guide."`
-	Port  int    `default:"8014" help:"The port on this machine; 0 takes any free one."`
+	At    string `placeholder:"HOST:PORT" help:"Where to listen, on this machine only; 127.0.0.1:8040 when left out, port 0 takes any free one."`
 }
 
 // Run shows the guide until it is interrupted.
 func (p *preview) Run(s streams) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	return site.Preview(ctx, p.Guide, p.Port, func(line string) { fmt.Fprintln(s.out, line) })
+	return site.Preview(ctx, p.Guide, p.At, site.Options{Log: func(line string) { fmt.Fprintln(s.out, line) }})
 }

@@ -24,11 +24,10 @@ func (p *publish) Run(s streams) error {
 	if len(mistakes) > 0 {
 		return refusal{statusNo, told(mistakes)}
 	}
-	report, err := site.Publish(ctx, guide, p.Out, site.Options{Log: func(line string) { fmt.Fprintln(s.out, line) }})
-	if err != nil {
+	if _, err := site.Publish(ctx, guide, p.Out, site.Options{Log: func(line string) { fmt.Fprintln(s.out, line) }}); err != nil {
 		return err
 	}
-	fmt.Fprintf(s.out, "\n%s is ready: %s/index.html\nThe pages read without a server. To compute with your own numbers, run plumbline preview, or put the folder on any web server.\n", report.Name, strings.TrimRight(p.Out, "/"))
+	fmt.Fprintf(s.out, "\nOpen %s/index.html: the pages read without a server.\nTo compute with your own numbers, run plumbline preview (make preview), or put the folder on any web server.\n", strings.TrimRight(p.Out, "/"))
 	return nil
 }
 
@@ -36,7 +35,7 @@ func (p *publish) Run(s streams) error {
 func told(mistakes []site.Mistake) string {
 	var b strings.Builder
 	for _, m := range mistakes {
-		b.WriteString(m.Error() + "\n")
+		b.WriteString(m.String() + "\n")
 	}
 	noun := "mistakes"
 	if len(mistakes) == 1 {
