@@ -4,11 +4,16 @@ package calculators_test
 // calculator is simulated.
 var morePoints = map[string][]string{
 	"repeat-readings":     {"quantity=foot-length first=262 second=266 third=269 helped=help", "quantity=stature first=1741 second=1746"},
+	"bike-by-tape":        {"bb-to-head-tube=748±1 rear-axle-to-head-tube=1050±1 chainstay=430±1 front-centre=729±1 rear-axle-height=364 front-axle-height=364 bb-height=304±1", "bb-to-head-tube=790 rear-axle-to-head-tube=1100 chainstay=438 front-centre=813 wheelbase=1250 rear-axle-height=353 front-axle-height=372 bb-height=338"},
 	"missing-measurement": {"quantity=inseam stature=1650 sex=f", "quantity=arm-length stature=1880±4 sex=m"},
 	"frame-geometry":      {"reach=475±1 stack=630±1 head-angle=65±0.1 seat-angle=77±0.2 chainstay=435±1 bb-height=337±2 fork-offset=44 front-rim=622 front-tyre=61 wheelbase=1270±1", "reach=410 stack=592 head-angle=67 seat-angle=75 chainstay=430 bb-drop=22 fork-offset=42 front-rim=584 front-tyre=61 rear-tyre=58 seat-tube-angle=71 saddle-height=640"},
 	"cleat-position": {
 		"foot-length=255 sex=f",
 		"heel-to-ball-inner=205±1.5 heel-to-ball-outer=182±1.5 pedals=flat inseam=905±5 crank-length=175",
+	},
+	"crank-length": {
+		"inseam=720±4 sex=f crank-length=165 new-crank-length=155 bb-height=330±2 pedals=flat",
+		"inseam=930±5 sex=m trochanter-height=1000±6 crank-length=175 new-crank-length=170 bb-height=350±2 fork-travel=170 sag-front=20±1 rear-travel=160 sag-rear=30±1 front-centre=830±2 pedal-width=110±2 pedal-thickness=14 saddle-height=820±3 shank-length=455±6",
 	},
 	"knee-bend": {
 		"inseam=720±4 trochanter-height=779±5 saddle-height=625±2 crank-length=165 pedals=flat knee-reading=36±2 knee-read=moving sex=f",

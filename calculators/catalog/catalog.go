@@ -13,11 +13,11 @@ import (
 
 // calculators in guide order.
 var all = []*calculators.Calculator{
-	start.Repeat, start.Missing,
+	start.Repeat, start.Missing, start.Tape,
 	frame.Geometry,
-	feet.Cleat,
+	feet.Cleat, feet.Crank,
 	saddle.Height, saddle.Knee,
-	cockpit.Grip,
+	cockpit.Grip, cockpit.Ready,
 }
 
 // figures that belong to no calculator.

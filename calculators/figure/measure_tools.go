@@ -51,8 +51,11 @@ func Book(a, b Point) drawing.Mark {
 	return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: a.Along(up, half), B: b.Along(up, half), Ra: half, Rb: half}
 }
 
-// Landmark returns the small cross of a point that a finger feels for.
-func Landmark(at Point) drawing.Mark { return drawing.Cross{Role: drawing.Hot, At: at, Size: 26} }
+// Landmark returns the cross of a point that a finger feels for, half its width
+// in mm.
+func Landmark(at Point, size float64) drawing.Mark {
+	return drawing.Cross{Role: drawing.Hot, At: at, Size: size}
+}
 
 // Hand returns an open hand from above, the wrist's crease at the origin and the
 // middle finger's tip at a length along x.

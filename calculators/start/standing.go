@@ -126,7 +126,7 @@ func trochanter(p figure.Person, f *drawing.Figure) {
 	f.Add(figure.Floor(-420, 620))
 	f.Add(p.Side()...)
 	f.Add(figure.Tape(at(k.X, 0), at(k.X, k.Y))...)
-	f.Add(figure.Landmark(k), upright(330, k.X, k.Y, words.Of("{0}", measure.TrochanterHeight.Amount(k.Y))),
+	f.Add(figure.Landmark(k, 26), upright(330, k.X, k.Y, words.Of("{0}", measure.TrochanterHeight.Amount(k.Y))),
 		note(k, at(1, 0.8), "The knob that rolls under your fingers"),
 		note(at(k.X, 0), at(-1, 0.5), "Tape plumb to the floor"))
 	frame(f, -560, -80, 660, p.Shoulder-60)
@@ -137,7 +137,7 @@ func armSpan(p figure.Person, f *drawing.Figure) {
 	f.Title = words.Of("Arm span: fingertip to fingertip")
 	f.Description = words.Of("Somebody {0} tall from the front with both arms stretched out level, palms forward. Between the tips of the middle fingers lie {1}.", measure.Stature.Amount(p.Stature), measure.ArmSpan.Amount(p.Span))
 	f.Add(p.Front(figure.ArmsOut)...)
-	f.Add(figure.Landmark(at(-tip.X, tip.Y)), figure.Landmark(tip),
+	f.Add(figure.Landmark(at(-tip.X, tip.Y), 26), figure.Landmark(tip, 26),
 		drawing.Dimension{Role: drawing.Hot, A: at(-tip.X, tip.Y), B: tip, Along: at(1, 0), Offset: -190, Text: words.Of("{0}", measure.ArmSpan.Amount(p.Span))},
 		note(at(-tip.X, tip.Y), at(-0.2, 1), "Against a corner"), note(tip, at(0.2, 1), "Helper marks here"))
 	frame(f, -tip.X-60, p.Inseam+60, tip.X+60, p.Stature+60)
@@ -149,7 +149,7 @@ func shoulderWidth(p figure.Person, f *drawing.Figure) {
 	f.Description = words.Of("The upper body of somebody {0} tall, arms hanging. The tape runs straight across from the outermost bony point on top of one shoulder to the other, {1}, and does not follow the muscles.", measure.Stature.Amount(p.Stature), measure.ShoulderWidth.Amount(p.ShoulderWidth))
 	f.Add(p.Front(figure.ArmsDown)...)
 	f.Add(figure.Tape(a, b)...)
-	f.Add(figure.Landmark(a), figure.Landmark(b),
+	f.Add(figure.Landmark(a, 26), figure.Landmark(b, 26),
 		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: p.Stature - p.Shoulder + 60, Text: words.Of("{0}", measure.ShoulderWidth.Amount(p.ShoulderWidth))},
 		note(b, at(1, 0.3), "Bony point"), note(a, at(-1, 0.3), "Bony point"))
 	frame(f, -560, p.Shoulder-460, 560, p.Stature+140)
@@ -162,7 +162,7 @@ func trunkLength(p figure.Person, f *drawing.Figure) {
 	f.Description = words.Of("The trunk of somebody {0} tall from the side. The tape runs straight from the bony knob of the hip to the bony point on top of the shoulder, {1}.", measure.Stature.Amount(p.Stature), measure.TrunkLength.Amount(length))
 	f.Add(p.Side()...)
 	f.Add(figure.Tape(hip, shoulder)...)
-	f.Add(figure.Landmark(hip), figure.Landmark(shoulder),
+	f.Add(figure.Landmark(hip, 26), figure.Landmark(shoulder, 26),
 		drawing.Dimension{Role: drawing.Hot, A: hip, B: shoulder, Offset: -300, Text: words.Of("{0}", measure.TrunkLength.Amount(length))},
 		note(shoulder, at(-1, 0.6), "Top of the shoulder"), note(hip, at(-1, -0.3), "Hip knob"))
 	frame(f, -520, p.Hip-240, 560, p.Stature+40)
@@ -175,7 +175,7 @@ func armLength(p figure.Person, f *drawing.Figure) {
 	f.Description = words.Of("Somebody {0} tall from the side, one arm hanging straight with a pencil in the fist. From the bony point on top of the shoulder to the pencil it is {1}.", measure.Stature.Amount(p.Stature), measure.ArmLength.Amount(length))
 	f.Add(p.Side()...)
 	f.Add(figure.Tape(top, grip)...)
-	f.Add(drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: grip, Radius: 8}, figure.Landmark(top), figure.Landmark(grip),
+	f.Add(drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: grip, Radius: 8}, figure.Landmark(top, 26), figure.Landmark(grip, 26),
 		drawing.Dimension{Role: drawing.Hot, A: grip, B: top, Offset: -300, Text: words.Of("{0}", measure.ArmLength.Amount(length))},
 		note(top, at(-1, 0.6), "Top of the shoulder"), note(grip, at(-1, -0.3), "Pencil in the fist"))
 	frame(f, -520, grip.Y-180, 560, p.Stature+40)
@@ -220,10 +220,10 @@ func heelToBall(p figure.Person, f *drawing.Figure) {
 	j := s.InnerJoint()
 	f.Add(heelWall(p)...)
 	f.Add(figure.FootPlan(s)...)
-	f.Add(figure.Landmark(j),
+	f.Add(figure.Landmark(j, 9),
 		drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: j, Along: at(1, 0), Offset: 0.42 * p.Foot, Text: words.Of("{0}", measure.HeelToBallInner.Amount(s.Inner))},
-		note(j, at(0.8, 1), "Widest point, inside"), note(at(0, -0.22*p.Foot), at(-1, -0.3), "Wall"))
-	frame(f, -0.34*p.Foot, -0.46*p.Foot, 1.24*p.Foot, 0.58*p.Foot)
+		note(j, at(1, 0.7), "Inner ball"), note(at(0, -0.22*p.Foot), at(-1, -0.3), "Wall"))
+	frame(f, -0.34*p.Foot, -0.46*p.Foot, 1.36*p.Foot, 0.58*p.Foot)
 }
 
 // drawnSitBones and drawnDent are the sit bones of the picture, mm, where height
