@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"plumbline/calculators/body"
+	"plumbline/calculators/feet"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/posture"
 	"plumbline/calculators/saddle"
@@ -99,6 +100,11 @@ var _ = register(rowChecks{
 		return excursion(t, func(p posture.LegPose) float64 { return p.AnkleAngle })
 	},
 
+	"crank-20pct": func(t *testing.T, r publishedRow) any { return feet.CrankByLeg(r.num(t, "leg_mm")) },
+	"crank-41pct": func(t *testing.T, r publishedRow) any { return feet.CrankByShank(r.num(t, "tibia_mm")) },
+	"crank-speed-": func(t *testing.T, r publishedRow) any {
+		return feet.PedalSpeed(r.num(t, "crank_mm"), r.num(t, "rpm"))
+	},
 	"crank-tdc-": func(t *testing.T, r publishedRow) any {
 		// The saddle rises by what the crank loses, straight up, so that it stays
 		// as far from the spindle at the bottom.

@@ -1,0 +1,196 @@
+package feet
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+)
+
+// Crank answers what another crank would change, for legs, ground and saddle.
+var Crank = &calculators.Calculator{
+	Name: "crank-length", Section: calculators.Feet,
+	Title: "Crank length", Question: "How long should your cranks be?",
+	Scenario: "Larch Hollow’s test rider on the test bike, thinking of 165 mm in place of 170.",
+	Inputs: slices.Concat(
+		[]calculators.Input{
+			{Quantity: measure.Inseam, Example: "830"},
+			fit.CrankInput("170"),
+			{Quantity: measure.NewCrankLength, Example: "165", Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				return calculators.Assumption{Value: v.Of(measure.CrankLength), SD: 0, From: "so that your present crank is looked at"}, true
+			}},
+			{Quantity: measure.BBHeight, Example: "340", Optional: true},
+		},
+		fit.SagInputs(),
+		[]calculators.Input{
+			{Quantity: measure.FrontCentre, Example: "779", Optional: true},
+			{Quantity: measure.PedalWidth, Example: "105", Assume: calculators.Fixed(105, 8, "usual for a trail pedal")},
+			{Quantity: measure.PedalThickness, Example: "16", Assume: calculators.Fixed(16, 3, "usual for a trail pedal")},
+			{Quantity: measure.QFactor, Folded: true, Assume: calculators.Fixed(174, 5, "usual on a mountain bike")},
+		},
+		fit.AxleInputs(),
+		fit.PedalInputs("clip"),
+		[]calculators.Input{
+			fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
+			{Quantity: measure.SaddleHeight, Example: "735", Assume: neutralHeight},
+			{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
+			{Quantity: measure.ShankLength, Folded: true, Assume: shankFromInseam},
+		}),
+	Readings: []calculators.Measured{
+		{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm, Between: "20 % of the hip bone’s height; crank axle to pedal spindle"},
+		{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm, Between: "41 % of the lower leg; crank axle to pedal spindle"},
+		{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg, Between: "thigh’s line and shank, crank straight up; a straight leg is 0"},
+		{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg, Between: "trunk and thigh, the inner angle, crank straight up"},
+		{Name: "pedal-clearance", Label: "Pedal clearance", Unit: measure.Mm, Between: "lower pedal’s underside to level ground, at sag, bike upright"},
+		{Name: "strike-lean", Label: "Leans before it strikes", Unit: measure.Deg, Between: "upright to the lean at which the lower pedal’s edge meets level ground, at sag"},
+		{Name: "toe-room", Label: "Room to the front tyre", Unit: measure.Mm, Between: "pedal spindle, crank level and forward, to the front tyre straight ahead, nobody on the bike"},
+		{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm, Between: "up the seat line, so that the leg reaches as it did; minus is down"},
+	},
+	Sources: []*literature.Source{literature.MartinSpirduso2001, literature.McDaniel2002, literature.Barratt2016, literature.CFR1512,
+		literature.HullJorge1985, literature.FerrerRoca2014, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.PedalThread, caution.Torque, caution.PostInsertion, caution.FirstRide, caution.Pain, caution.Growing},
+	Solve:    solveCrank,
+	Explain:  explainCrank,
+}
+
+// The proportions in which crank length was best for sprints, and how far to each
+// side power hardly changes, mm.
+//
+// Source: Martin and Spirduso 2001, Eur J Appl Physiol 84:413-418 (from memory):
+// maximal power over 120 to 220 mm differed by 3.8 %, and only the two extremes
+// differed from 145 and 170 mm.
+const (
+	crankPerLeg  = 0.20
+	crankPerShin = 0.41
+	crankFlat    = 25
+)
+
+// The cranks that are sold, mm: common practice.
+const crankSoldFrom, crankSoldTo = 140, 180
+
+// LawLean is the lean before a pedal may strike, degrees: 16 CFR 1512.17(c).
+const LawLean = 25
+
+// LawToeRoom is the least room between pedal and front tyre, mm, on a bicycle
+// without foot retention: 16 CFR 1512.17(d).
+const LawToeRoom = 89
+
+// CrankByLeg returns a crank in mm in the old proportion to the leg.
+//
+//	0.20·leg
+//
+// leg: floor to the greater trochanter, mm.
+//
+// Source: Martin and Spirduso 2001 (from memory).
+func CrankByLeg(leg float64) float64 { return crankPerLeg * leg }
+
+// CrankByShank returns a crank in mm in the old proportion to the shin bone.
+//
+//	0.41·shank
+//
+// shank: knee to ankle, mm.
+//
+// Source: Martin and Spirduso 2001 (from memory).
+func CrankByShank(shank float64) float64 { return crankPerShin * shank }
+
+// PedalSpeed returns how fast the pedal runs round its circle, in m/s.
+//
+//	2π·crank·rpm / 60
+//
+// crank: mm. rpm: turns a minute.
+func PedalSpeed(crank, rpm float64) float64 { return 2 * math.Pi * crank / 1000 * rpm / 60 }
+
+// LongestForLean returns the longest crank, in mm, with which a bike leans by an
+// angle before its pedal strikes: PedalLean solved for the crank.
+//
+//	crank = h − half the pedal’s thickness − lateral·tan lean
+func LongestForLean(bbHeight, lean, halfThickness, lateral float64) float64 {
+	return bbHeight - halfThickness - float64(lateral*math.Tan(lean*math.Pi/180))
+}
+
+// neutralHeight stands in for a saddle that nobody measured.
+func neutralHeight(v calculators.Values) (calculators.Assumption, bool) {
+	s, ok := fit.Seated(v)
+	return calculators.Assumption{Value: s.Neutral(), SD: 10, From: "the leg model’s height for a knee of 35 degrees"}, ok
+}
+
+// shankFromInseam stands in for a lower leg that nobody measured.
+func shankFromInseam(v calculators.Values) (calculators.Assumption, bool) {
+	leg, p, ok := body.NewLeg(body.Measured{Inseam: v.Of(measure.Inseam)}, fit.Sex(v))
+	return calculators.Assumption{Value: leg.Shank, SD: math.Hypot(p.Knee, p.Malleolus), From: "estimated from your inside leg by the survey"}, ok
+}
+
+// crankCase is everything but the crank that the readings rest on, found once.
+type crankCase struct {
+	leg           body.Leg
+	legged        bool
+	before        posture.Setup
+	saddle, trunk float64
+	stand, sunk   geometry.Bike // at rest and at sag
+	stands, sinks bool
+	placed        bool // the front axle's place is known
+	lateral, half float64
+}
+
+// crankCaseOf reads a case. A shank that was estimated leaves the leg to the
+// survey, so that thigh and shank keep adding up.
+func crankCaseOf(v calculators.Values) crankCase {
+	m := fit.Measured(v)
+	if !v.Given(measure.ShankLength) {
+		m.Shank = 0
+	}
+	c := crankCase{before: fit.Setup(v), saddle: v.Of(measure.SaddleHeight), trunk: v.Of(measure.TrunkAngle),
+		lateral: v.Of(measure.QFactor)/2 + v.Of(measure.PedalWidth), half: v.Of(measure.PedalThickness) / 2}
+	c.leg, _, c.legged = body.NewLeg(m, fit.Sex(v))
+	if v.Has(measure.BBHeight) {
+		a := fit.AxlesOf(v, 0, v.Of(measure.BBHeight))
+		a.Ahead = 780
+		if c.placed = v.Has(measure.FrontCentre); c.placed {
+			a.Ahead = a.Level(v.Of(measure.FrontCentre), a.FrontRadius)
+		}
+		if c.stand, c.stands = a.Bike(); c.stands {
+			c.sunk, c.sinks = fit.Sunk(v, c.stand)
+		}
+	}
+	return c
+}
+
+// with returns the readings that depend on the crank, for a crank in mm, NaN for
+// what does not exist.
+func (c crankCase) with(crank float64) (knee, hip, clearance, lean, toe, change float64) {
+	knee, hip, clearance, lean, toe, change = math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN()
+	after := c.before
+	after.Crank = crank
+	if d, ok := fit.NeutralChange(c.leg, c.before, after); ok && c.legged {
+		change = d
+		if rider, ok := posture.NewSeated(c.leg, after); ok {
+			if p, ok := rider.At(c.saddle+d, 0); ok {
+				knee, hip = p.KneeBend, p.HipAngle(c.trunk)
+			}
+		}
+	}
+	if c.sinks {
+		clearance = c.sunk.BBHeight() - crank - c.half
+		if l, ok := geometry.PedalLean(c.sunk.BBHeight(), crank, c.half, c.lateral); ok {
+			lean = l
+		}
+	}
+	if c.stands && c.placed {
+		toe = c.stand.ToeGap(crank)
+	}
+	return knee, hip, clearance, lean, toe, change
+}
+
+func solveCrank(v calculators.Values, out []float64) *calculators.Problem {
+	out[0] = CrankByLeg(v.Of(measure.TrochanterHeight))
+	out[1] = CrankByShank(v.Of(measure.ShankLength))
+	out[2], out[3], out[4], out[5], out[6], out[7] = crankCaseOf(v).with(v.Of(measure.NewCrankLength))
+	return nil
+}

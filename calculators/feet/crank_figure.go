@@ -1,0 +1,57 @@
+package feet
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+	"plumbline/calculators/words"
+)
+
+// crankFigure draws the leg at the top of the stroke on the crank that is looked
+// at, with the other pedal above the ground.
+func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *drawing.Figure {
+	crank, now := v.Of(measure.NewCrankLength), v.Of(measure.CrankLength)
+	knee, hip, clear := r.Reading("knee-at-top"), r.Reading("hip-at-top"), r.Reading("pedal-clearance")
+	after := c.before
+	after.Crank = crank
+	height := c.saddle
+	if x := r.Reading("saddle-change"); x.Exists() {
+		height += float64(x.Value)
+	}
+	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(v.Of(measure.SeatAngle))
+	b.Crank = crank
+	f := &drawing.Figure{Title: words.Of("The top of the stroke on a crank of {0}", measure.Millimetres(crank))}
+	ground := 0.0
+	if c.sinks {
+		ground = -c.sunk.BBHeight()
+		f.Add(drawing.Ground{A: figure.Point{X: -330, Y: ground}, B: figure.Point{X: 330, Y: ground}})
+	}
+	if crank != now {
+		f.Add(drawing.Circle{Role: drawing.Before, Pen: drawing.Thin, Radius: now})
+	}
+	rider, ok := posture.NewSeated(c.leg, after)
+	pose, reaches := rider.At(height, 0)
+	if ok && reaches {
+		p := figure.Legs(pose, nil, v.Of(measure.SoleHeight))
+		b.PedalAngle = pose.HeelUp
+		f.Add(figure.Pedalling(b, &p)...)
+		trunk := p.Hip.Plus(drawing.Polar(c.trunk, 330))
+		f.Add(drawing.Axis{Role: drawing.Body, A: p.Hip, B: trunk},
+			figure.KneeBend(p, drawing.Ink, words.Of("{0}", knee.Amount())),
+			drawing.Angle{Role: drawing.Ink, Vertex: p.Hip, From: c.trunk, To: p.Knee.Minus(p.Hip).Angle(), Radius: 190, Text: words.Of("{0}", hip.Amount())})
+		f.Description = words.Of("A leg with the pedal at the top, on a crank of {0}. The knee bends {1} and the hip keeps {2}. The lower pedal stands {3} above the ground at sag.",
+			measure.Millimetres(crank), knee.Amount(), hip.Amount(), clear.Amount())
+	} else {
+		f.Add(figure.Pedalling(b, nil)...)
+		f.Description = words.Of("A crank of {0} under the saddle. The leg is left out, because it finds no pose. The lower pedal stands {1} above the ground at sag.", measure.Millimetres(crank), clear.Amount())
+	}
+	f.Add(figure.SeatLine(b),
+		drawing.Dimension{Role: drawing.Hot, B: figure.Point{Y: -crank}, Offset: -230, Text: words.Of("{0}", measure.Millimetres(crank))})
+	if clear.Exists() {
+		low := figure.Point{Y: ground + float64(clear.Value)}
+		f.Add(drawing.Dimension{Role: drawing.Ink, A: low, B: figure.Point{Y: ground}, Offset: -230, Text: words.Of("{0}", clear.Uncertain())})
+	}
+	return f
+}
