@@ -56,9 +56,9 @@ func (v *Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]No
 		return notes, []words.Text{why}
 	}
 	v.x[i], v.u[i] = g.Value, q.SD(g)
-	if limit, agree := q.Agree(g); !agree {
-		notes = append(notes, Note{CheckNote, words.Of("The readings of {0} lie {1} apart, where {2} would be usual at most. The middle one is used; take them again.",
-			q.Named(), q.Amount(g.Range()), q.Amount(limit))})
+	if !q.Agree(g) {
+		notes = append(notes, Note{CheckNote, words.Of("The readings of {0} lie {1} apart, where {2} is close enough. The middle one is used; take them again.",
+			q.Named(), q.Amount(g.Range()), q.Amount(q.AgreeWithin()))})
 	}
 	if !q.Plausible(g.Value) {
 		notes = append(notes, Note{CheckNote, words.Of("{0} is unusual for {1}; most lie between {2} and {3}. Measure it again if you are not sure.",

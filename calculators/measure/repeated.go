@@ -81,14 +81,9 @@ func (r Repeated) Range() float64 {
 	return slices.Max(r.Readings) - slices.Min(r.Readings)
 }
 
-// The mean range of two to five readings in standard deviations (the factor d₂ of
-// control charts, as in ISO 7870-2, from memory), and the range that they stay
-// within in nineteen cases out of twenty (the critical range factor of ISO
-// 5725-6:1994, table 1, from memory).
-var (
-	meanRange     = [MostReadings + 1]float64{2: 1.128, 3: 1.693, 4: 2.059, 5: 2.326}
-	criticalRange = [MostReadings + 1]float64{2: 2.8, 3: 3.3, 4: 3.6, 5: 3.9}
-)
+// meanRange is the mean range of two to five readings, in standard deviations: the
+// factor d₂ of control charts (ISO 7870-2, from memory).
+var meanRange = [MostReadings + 1]float64{2: 1.128, 3: 1.693, 4: 2.059, 5: 2.326}
 
 // SD returns the standard uncertainty that r of q is computed with: the typed ±,
 // else the usual repeat error, and more where the readings themselves scatter
@@ -105,19 +100,20 @@ func (q *Quantity) SD(r Repeated) float64 {
 	return sd
 }
 
-// Agree tells whether the readings lie within what the repeat error explains,
-// and returns that limit in base units: the range that readings of one length
-// exceed in one case out of twenty. A single number always agrees.
-func (q *Quantity) Agree(r Repeated) (limit float64, ok bool) {
-	n := len(r.Readings)
-	if n < 2 || n > MostReadings {
-		return 0, true
+// AgreeWithin returns how far apart readings of q may lie before they are to be
+// taken again, in base units: the usual repeat error, which is the 10 mm of the
+// inside leg, and for a length never less than the 3 mm that a tape cannot tell
+// apart. Common practice.
+func (q *Quantity) AgreeWithin() float64 {
+	if q.Unit.Kind == Lengths {
+		return max(q.Repeat, 3)
 	}
-	sd := q.Repeat
-	if !math.IsNaN(r.Error) {
-		sd = r.Error
-	}
-	limit = criticalRange[n] * sd
+	return q.Repeat
+}
+
+// Agree tells whether readings lie close enough together; a single number always
+// does.
+func (q *Quantity) Agree(r Repeated) bool {
 	// A hair is added, or 0.3 − 0.1 would exceed 0.2.
-	return limit, r.Range() <= limit+1e-9
+	return r.Range() <= q.AgreeWithin()+1e-9
 }
