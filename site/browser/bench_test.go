@@ -1,0 +1,213 @@
+package browser
+
+import (
+	"context"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/chromedp"
+	"golang.org/x/net/html"
+
+	"plumbline/calculators/catalog"
+	"plumbline/calculators/panel"
+)
+
+const chapter = "/saddle/height.html"
+
+// same brings HTML into the form that the parser gives it.
+func same(t testing.TB, fragment string) string {
+	t.Helper()
+	n, err := html.Parse(strings.NewReader(fragment))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var b strings.Builder
+	if err := html.Render(&b, n); err != nil {
+		t.Fatal(err)
+	}
+	return b.String()
+}
+
+func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
+	b := open(t, chapter).ready()
+	if !strings.Contains(b.text(".whose"), "Worked example") {
+		t.Errorf("before anything is typed the bench says %q", b.text(".whose"))
+	}
+	b.typed("inseam", "84.5 cm")
+	b.until(`location.hash.includes("inseam=845")`)
+	b.typed("crank-length", "165")
+	b.until(`location.hash.includes("crank-length=165")`)
+	b.typed("seat-angle", "77±0.5")
+	b.until(`location.hash.includes("seat-angle=77")`)
+	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm", Record: "inseam=845&crank-length=165&seat-angle=77±0.5"})
+	if want.Example || len(want.Problems) > 0 {
+		t.Fatalf("natively there is no answer: %v", want.Problems)
+	}
+	got := eval[string](b, `document.querySelector(".drawing").outerHTML + document.querySelector(".answer").outerHTML`)
+	if same(t, got) != same(t, want.HTML) {
+		t.Errorf("the page shows\n%s\nnative code answers\n%s", got, want.HTML)
+	}
+	b.until(`document.querySelector("[role=status].unseen").textContent`)
+	if said := eval[string](b, `document.querySelector("[role=status].unseen").textContent`); said != want.Spoken {
+		t.Errorf("a screen reader hears %q, not %q", said, want.Spoken)
+	}
+	if eval[bool](b, `!!document.querySelector(".offline")`) {
+		t.Error("the notice about a web server still stands")
+	}
+}
+
+func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
+	b := open(t, chapter+"#inseam=830").ready()
+	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	before := b.text(".value b")
+	b.typed("inseam", "83 mm")
+	b.until(`document.querySelector(".bench.old")`)
+	if got := b.text("#saddle-height-1-inseam-p"); !strings.Contains(got, "Did you mean 83") {
+		t.Errorf("beside the field stands %q", got)
+	}
+	if eval[string](b, `document.querySelector("[name=inseam]").getAttribute("aria-invalid")`) != "true" {
+		t.Error("the field is not marked")
+	}
+	if b.text(".value b") != before || !eval[bool](b, `document.querySelector(".stale").checkVisibility()`) {
+		t.Error("the last good answer does not stand, marked old")
+	}
+	if !strings.Contains(eval[string](b, "location.hash"), "inseam=830") {
+		t.Error("the record lost its last good value")
+	}
+	b.typed("inseam", "835")
+	b.until(`!document.querySelector(".bench.old") && !document.querySelector("[aria-invalid]")`)
+	b.typed("inseam", "")
+	b.until(`document.querySelector(".whose").textContent.startsWith("Worked example") && !location.hash.includes("inseam")`)
+	if eval[string](b, `document.querySelector("[name=inseam]").placeholder`) != "for example 830" {
+		t.Error("an empty field does not show the example as an example")
+	}
+}
+
+func TestUnitsChangeWhatIsShownAndNotWhatIsKept(t *testing.T) {
+	b := open(t, chapter+"#inseam=830&strange=a%20b").ready()
+	b.typed("crank-length", "nonsense")
+	b.until(`document.querySelector("[aria-invalid]")`)
+	eval[bool](b, `(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector("[data-tools] select"))`)
+	b.until(`document.querySelector("[name=inseam]").value === "32.68"`)
+	b.until(`location.hash.includes("u=in")`)
+	if got := eval[string](b, `document.querySelector("[name=crank-length]").value`); got != "nonsense" {
+		t.Errorf("what could not be read became %q", got)
+	}
+	if got := eval[string](b, "location.hash"); !strings.HasPrefix(got, "#inseam=830&strange=a+b&") {
+		t.Errorf("the record became %s", got)
+	}
+	b.typed("crank-length", "6 1/2")
+	b.until(`location.hash.includes("crank-length=165.1")`)
+	if !strings.Contains(b.text(".value"), "in") {
+		t.Errorf("the headline reads %q", b.text(".value"))
+	}
+}
+
+func TestFocusCaretAndOpenDetailsSurviveAnAnswer(t *testing.T) {
+	b := open(t, chapter+"#inseam=830").ready()
+	b.typed("seat-angle", "75")
+	eval[bool](b, `(f => { f.setSelectionRange(1, 1); return true })(document.querySelector("[name=seat-angle]"))`)
+	b.until(`location.hash.includes("seat-angle=75")`)
+	eval[bool](b, `(location.hash = location.hash.slice(1).replace("inseam=830", "inseam=840"), true)`)
+	b.until(`document.querySelector("[name=inseam]").value === "840"`)
+	if got := eval[string](b, `document.activeElement.name + " " + document.activeElement.selectionStart + " " + document.querySelector("details.more").open`); got != "seat-angle 1 true" {
+		t.Errorf("focus, caret and details are at %q", got)
+	}
+}
+
+func TestEnterComputesAndLeavesThePage(t *testing.T) {
+	b := open(t, chapter).ready()
+	b.typed("inseam", "830\r")
+	b.until(`location.hash.includes("inseam=830")`)
+	if got := eval[string](b, "location.pathname + location.search"); got != chapter {
+		t.Errorf("Enter went to %s", got)
+	}
+}
+
+func TestWithoutScriptThePageIsComplete(t *testing.T) {
+	off := chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
+		_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+		return err
+	})
+	b := open(t, chapter, off)
+	if !eval[bool](b, `document.querySelector(".bench fieldset").disabled && document.querySelector(".offline").checkVisibility() && document.querySelector("[name=inseam]").value === "830"`) {
+		t.Error("the example's form is not shown as one that does not work")
+	}
+	if b.text(".value b") == "" || !eval[bool](b, `!!document.querySelector(".drawing svg") && !!document.querySelector(".answer table")`) {
+		t.Error("the worked example is not complete")
+	}
+}
+
+func TestABlockedEngineIsToldAndTheExampleStands(t *testing.T) {
+	block := chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
+		_, err := chromedp.Call(ctx, network.SetBlockedURLs, network.SetBlockedURLsParams{URLPatterns: []*network.BlockPattern{{URLPattern: "*://*/*worker.js", Block: true}}})
+		return err
+	})
+	b := open(t, chapter+"#inseam=900", block)
+	b.mayError = true
+	b.until(`document.querySelector(".unstarted").checkVisibility()`)
+	if !eval[bool](b, `document.querySelector(".bench fieldset").disabled && !!document.querySelector(".offline")`) {
+		t.Error("a form that cannot work pretends to")
+	}
+	if !strings.Contains(b.text(".whose"), "Worked example") {
+		t.Errorf("the answer is said to be %q", b.text(".whose"))
+	}
+}
+
+// watched keeps every worker of the page where a test can reach it.
+const watched = `{ const Real = Worker; window.made = []; window.Worker = class extends Real { constructor(...a) { super(...a); made.push(this); } }; }`
+
+func TestAKilledEngineIsReplacedAndAskedAgain(t *testing.T) {
+	b := open(t, chapter, onNew(watched)).ready()
+	b.typed("inseam", "830")
+	b.until(`location.hash.includes("inseam=830")`)
+	eval[bool](b, `(made.at(-1).terminate(), true)`)
+	b.typed("inseam", "850")
+	b.until(`made.length === 2 && location.hash.includes("inseam=850")`)
+	eval[bool](b, `(made.at(-1).onerror(new ErrorEvent("error")), true)`)
+	b.typed("inseam", "860")
+	b.until(`made.length === 3 && location.hash.includes("inseam=860")`)
+	eval[bool](b, `(made.at(-1).onerror(new ErrorEvent("error")), true)`)
+	b.until(`document.querySelector(".stopped").checkVisibility() && document.querySelector(".bench.old")`)
+	if made := eval[int](b, "made.length"); made != 3 {
+		t.Errorf("after three deaths within a minute there are %d workers", made)
+	}
+	if eval[string](b, `document.querySelector("[name=inseam]").value`) != "860" {
+		t.Error("what was typed is lost")
+	}
+}
+
+func TestUseThisWritesIntoTheRecordAndSaysSo(t *testing.T) {
+	b := open(t, chapter+"#inseam=830").ready()
+	b.until(`document.querySelector("[data-use=saddle-height]")`)
+	b.do(chromedp.Click(chromedp.CSS("[data-use=saddle-height]")))
+	b.until(`location.hash.includes("saddle-height=") && location.hash.includes("from=saddle-height.saddle-height")`)
+	if got := b.text(".said:not([hidden])"); !strings.Contains(got, "in your numbers") {
+		t.Errorf("beside the button stands %q", got)
+	}
+	link := eval[string](b, `[...document.querySelectorAll(".rail a")].find(a => a.getAttribute("href").includes("before-you")).getAttribute("href")`)
+	if !strings.Contains(link, "#inseam=830&saddle-height=") {
+		t.Errorf("the link to another chapter is %s", link)
+	}
+}
+
+func TestTheAddressIsRewrittenSeldom(t *testing.T) {
+	count := `{ const real = history.replaceState; window.times = []; history.replaceState = function (...a) { times.push(performance.now()); return real.apply(this, a); }; }`
+	b := open(t, chapter, onNew(count)).ready()
+	for range 30 {
+		b.typed("inseam", "830")
+		b.typed("inseam", "841")
+	}
+	time.Sleep(700 * time.Millisecond)
+	for i, gap := range eval[[]float64](b, `times.slice(1).map((t, i) => t - times[i])`) {
+		if gap < 495 {
+			t.Errorf("the address was rewritten %.0f ms after the last time (gap %d)", gap, i)
+		}
+	}
+	if !strings.Contains(eval[string](b, "location.hash"), "inseam=841") {
+		t.Error("the last number is not in the address")
+	}
+}

@@ -1,0 +1,69 @@
+package browser
+
+import (
+	"context"
+	"fmt"
+	"net/http/httptest"
+	"os"
+	"os/exec"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+
+	"plumbline/site"
+)
+
+// The one browser and the one published guide of this test binary.
+var (
+	chromium context.Context
+	server   *httptest.Server
+)
+
+func TestMain(m *testing.M) { os.Exit(run(m)) }
+
+func run(m *testing.M) int {
+	program := ""
+	for _, name := range []string{"chromium", "chromium-browser", "google-chrome", "chrome"} {
+		if path, err := exec.LookPath(name); err == nil {
+			program = path
+			break
+		}
+	}
+	if program == "" {
+		fmt.Println("*** THE BROWSER TESTS ARE SKIPPED: there is no Chromium in the search path (Debian: apt-get install chromium)")
+		if os.Getenv("PLUMBLINE_NEED_BROWSER") == "1" {
+			return 1
+		}
+		return 0
+	}
+	dir, err := os.MkdirTemp("", "plumbline-browser-")
+	if err != nil {
+		fmt.Println(err)
+		return 1
+	}
+	defer os.RemoveAll(dir)
+	guide, mistakes := site.Load("")
+	if guide == nil {
+		fmt.Println("the built-in guide has mistakes:", mistakes)
+		return 1
+	}
+	if _, err := site.Publish(context.Background(), guide, dir+"/guide", site.Options{}); err != nil {
+		fmt.Println(err)
+		return 1
+	}
+	server = httptest.NewServer(site.Handler(dir + "/guide"))
+	defer server.Close()
+	options := append(chromedp.DefaultExecAllocatorOptions[:],
+		chromedp.ExecPath(program), chromedp.NoSandbox, chromedp.DisableGPU, chromedp.Flag("disable-quic", true),
+		chromedp.Flag("disable-component-update", true), chromedp.Flag("disable-sync", true), chromedp.Flag("disable-background-networking", true))
+	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...)
+	defer stop()
+	var close context.CancelFunc
+	chromium, close = chromedp.NewContext(allocator)
+	defer close()
+	if err := chromedp.Do(chromium); err != nil {
+		fmt.Println("Chromium does not start:", err)
+		return 1
+	}
+	return m.Run()
+}
