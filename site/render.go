@@ -159,18 +159,18 @@ func (w *writer) fence(out util.BufWriter, src []byte, n ast.Node, entering bool
 	return ast.WalkSkipChildren, nil
 }
 
-// table puts a table into a box that scrolls by itself on a narrow screen, and
+// table puts a table into a section that scrolls by itself on a narrow screen, and
 // that a keyboard can reach.
 func (w *writer) table(out util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	if !entering {
-		_, _ = out.WriteString("</table></div>\n")
+		_, _ = out.WriteString("</table></section>\n")
 		return ast.WalkContinue, nil
 	}
 	label := "Table"
 	if first := n.FirstChild(); first != nil && first.FirstChild() != nil {
 		label = "Table: " + string(inlineText(first.FirstChild(), src))
 	}
-	_, _ = out.WriteString("<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-label=\"" + stdhtml.EscapeString(label) + "\"><table>\n")
+	_, _ = out.WriteString("<section class=\"scroll\" tabindex=\"0\" aria-label=\"" + stdhtml.EscapeString(label) + "\"><table>\n")
 	return ast.WalkContinue, nil
 }
 

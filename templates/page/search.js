@@ -81,12 +81,22 @@ export function search(index, query) {
   };
 }
 
+// A reader's numbers live in the address and go along with every link.
+export function carrying(url, hash) {
+  const pairs = hash.replace(/^#/, "").split("&").filter((pair) => pair.includes("=") && !pair.startsWith("at="));
+  if (pairs.length === 0) {
+    return url;
+  }
+  const [path, anchor] = url.split("#");
+  return `${path}#${pairs.join("&")}${anchor ? `&at=${anchor}` : ""}`;
+}
+
 const kinds = { chapter: "Chapter", calculator: "Calculator", term: "Term" };
 
 function entry(thing) {
   const item = document.createElement("li");
   const link = document.createElement("a");
-  link.href = thing.url;
+  link.href = carrying(thing.url, location.hash);
   link.textContent = thing.title;
   const kind = document.createElement("span");
   kind.className = "kind";
