@@ -6,4 +6,18 @@ func init() {
 		"reach=435±1 stack=610±1 head-angle=64±0.2 spacers=5 stem-length=35 bar-rise=20±1 stem-angle=0±0.5 bar-sweep=35±2",
 		"reach=505 stack=650 head-angle=67.5 spacers=30 stem-length=60 bar-rise=40 stem-angle=-6 back-sweep=9 bar-width=800 bar-roll=4 seat-angle=74 saddle-height=800",
 	}
+	morePoints["ready-position"] = []string{
+		"inseam=760±5 stature=1640±3 sex=f trunk-length=490±6 arm-length=610±6 shoulder-width=362±4 trochanter-height=825±6 grip-x=415±2 grip-y=690±2 bar-width=740 crank-length=165 trunk-angle=42 fork-travel=120 rear-travel=0",
+		"inseam=920±5 stature=1900±3 sex=m trunk-length=580±6 arm-length=725±6 shoulder-width=420±4 trochanter-height=975±6 grip-x=490±2 grip-y=745±2 bar-width=800 crank-length=175 grade=-30±1 head-angle=64±0.2",
+	}
+	bends = append(bends,
+		bend{"ready-position", "example", "elbow-bend", estimatedBody, 3.73},
+		bend{"ready-position", "example", "trunk-at-elbow", estimatedBody, 0.66},
+		bend{"ready-position", "example", "room-back", estimatedBody, 10.9},
+		bend{"ready-position", "example", "front-knee", estimatedBody, 0.0738},
+		bend{"ready-position", "example", "rear-knee", estimatedBody, 0.0738},
+	)
 }
+
+// estimatedBody is the reason for the bends of the standing rider.
+const estimatedBody = "estimated arms, trunk and hip vary so widely that the elbow's arc cosine and the balance bend"

@@ -122,7 +122,7 @@ func TrunkAngle(p Pose, role drawing.Role, text words.Text) drawing.Mark {
 	if !known(p.Hip, p.Shoulder) {
 		return nil
 	}
-	radius := 0.62 * trunk.Length()
+	radius := 0.56 * trunk.Length()
 	return drawing.Angle{Role: role, Vertex: p.Hip, From: 0, To: trunk.Angle(), Radius: radius, ArmFrom: radius, Text: text, Priority: 2}
 }
 
@@ -156,4 +156,15 @@ func HipBehind(p Pose, role drawing.Role, height float64, text words.Text) drawi
 		return nil
 	}
 	return Level(role, p.Hip, Point{}, height, text)
+}
+
+// KneeAt dimensions the knee's bend close to the joint, for a figure with two
+// riders in which a wide arc would have no room.
+func KneeAt(p Pose, role drawing.Role, text words.Text) drawing.Mark {
+	thigh, shank := p.Knee.Minus(p.Hip), p.Ankle.Minus(p.Knee)
+	if !known(p.Hip, p.Knee, p.Ankle) {
+		return nil
+	}
+	radius := 0.4 * shank.Length()
+	return drawing.Angle{Role: role, Vertex: p.Knee, From: thigh.Angle(), To: shank.Angle(), Radius: radius, ArmFrom: radius, Text: text, Priority: 3}
 }

@@ -52,11 +52,11 @@ const (
 	NoRider Unready = "the lengths or angles make no rider"
 	// LegsFold: the knees cannot bend as asked with the feet where they are.
 	LegsFold Unready = "the legs cannot hold this knee bend on these pedals"
-	// TooFarBack: with the front leg straight the balance still lies ahead of the
-	// feet.
-	TooFarBack Unready = "the front leg is straight before the weight comes back over the feet"
-	// TooFarForward: with the rear leg straight it still lies behind them.
-	TooFarForward Unready = "the rear leg is straight before the weight comes forward over the feet"
+	// TooFarBack: as far back as the legs hold it, the balance still lies ahead of
+	// the feet.
+	TooFarBack Unready = "the front leg ends before the weight comes back over the feet"
+	// TooFarForward: as far forward as they hold it, it still lies behind them.
+	TooFarForward Unready = "the rear leg ends before the weight comes forward over the feet"
 	// ArmsCannot: no trunk angle gives the elbow that was asked for.
 	ArmsCannot Unready = "trunk and arms do not span the distance at this elbow bend"
 )
@@ -87,6 +87,7 @@ type Standing struct {
 	thigh, shank                 share
 	feet                         body.Part // both, at their common centre
 	total                        float64
+	low                          float64 // the front knee's least bend
 }
 
 // NewStanding returns a rider on a bike's cranks, or false when a length is not
@@ -110,6 +111,7 @@ func NewStanding(leg body.Leg, setup Setup, upper Upper, stance Stance) (Standin
 	shoulder, fine := body.ShoulderHeight.FromStature(upper.Stature, upper.Sex)
 	s.neck, s.vertex = neck.Value-shoulder.Value, upper.Stature-neck.Value
 	s.weigh()
+	s.setEnds()
 	return s, ok && fine && finite(s.feet.X, s.feet.Y)
 }
 

@@ -11,8 +11,8 @@ const (
 	ArmsStraight        // the arms are straight
 	ElbowsFolded        // the elbows are bent by FoldedElbow
 	ShouldersOver       // the shoulders are plumb over the grips, before the elbows fold
-	FrontStraight       // the front leg is straight, before the arms are
-	RearStraight        // the rear leg is straight, before anything else ends the room
+	FrontLegEnds        // the front leg reaches no further, before the arms are straight
+	RearLegEnds         // the rear leg reaches no further, before anything else ends the room
 )
 
 // Room is how far the centre of mass can move level, mm, and what ends it. It is
@@ -45,7 +45,7 @@ func (s Standing) RoomBack(r Ready, grip geometry.Point) (Room, bool) {
 	case !fine:
 		return Room{}, false
 	case here <= 0 && there < 0:
-		limit = FrontStraight
+		limit = FrontLegEnds
 	case here <= 0:
 		t, ok = s.between(low, r.knee, there, short)
 	default:
@@ -82,7 +82,7 @@ func (s Standing) RoomForward(r Ready, grip geometry.Point) (Room, bool) {
 	if !ok || !fine || !good {
 		return Room{}, false
 	}
-	end, limit := high, RearStraight
+	end, limit := high, RearLegEnds
 	switch {
 	case here > 0 && starts < 0:
 		end, ok = s.between(low, r.knee, starts, over)

@@ -6,12 +6,33 @@ import (
 	"plumbline/calculators/geometry"
 )
 
-// ends returns the front knee's least and greatest bend: from a straight front
-// leg to a straight rear one, or to a fully folded other knee.
-func (s *Standing) ends() (low, high float64) {
+// ends returns the front knee's least and greatest bend that the legs can hold:
+// from a straight front leg to a straight rear one, nearer together where a
+// straight leg and a deeply bent one no longer meet over feet this close.
+func (s *Standing) ends() (low, high float64) { return s.low, 2*s.stance.Knee - s.low }
+
+// setEnds finds the ends; by symmetry the one is twice the mean less the other.
+func (s *Standing) setEnds() {
 	const folded = 165
-	low = math.Max(0, 2*s.stance.Knee-folded)
-	return low, 2*s.stance.Knee - low
+	s.low = math.Max(0, 2*s.stance.Knee-folded)
+	apart := s.front.Distance(s.rear)
+	meet := func(t float64) bool {
+		front, rear := legReach(s.leg.Thigh, s.leg.Shank, t), legReach(s.leg.Thigh, s.leg.Shank, 2*s.stance.Knee-t)
+		return front-rear < apart
+	}
+	if meet(s.low) {
+		return
+	}
+	// A hundredth of a degree is enough: this end only bounds the search.
+	out, in := s.low, s.stance.Knee
+	for in-out > 0.01 {
+		if half := (in + out) / 2; meet(half) {
+			in = half
+		} else {
+			out = half
+		}
+	}
+	s.low = in
 }
 
 // near finds where a function of the front knee's bend is 0 by Newton's steps

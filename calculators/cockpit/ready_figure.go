@@ -1,0 +1,162 @@
+package cockpit
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+	"plumbline/calculators/words"
+)
+
+// riderBuild makes the reader's bike ready to be drawn with its grips at a place,
+// level and at sag.
+func riderBuild(v calculators.Values, bike fit.Ridden, grip geometry.Point) (level, sagged figure.Build) {
+	level = figure.Build{Bike: bike.Level, FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim), Crank: v.Of(measure.CrankLength)}
+	level = level.Holding(grip)
+	return level, level.Sagging(bike.Sagged)
+}
+
+// saddleOf returns the saddle's height for the picture: the reader's own, or the
+// one at which the leg model's knee is neutral.
+func saddleOf(v calculators.Values, seatAngle float64) (height float64, rider posture.Seated, ok bool) {
+	leg, ok := fit.Leg(v)
+	if !ok {
+		return 0, posture.Seated{}, false
+	}
+	setup := standingSetup(v)
+	setup.SeatAngle = seatAngle
+	rider, ok = posture.NewSeated(leg, setup)
+	if !ok {
+		return 0, posture.Seated{}, false
+	}
+	if v.Has(measure.SaddleHeight) {
+		return v.Of(measure.SaddleHeight), rider, true
+	}
+	return rider.Neutral(), rider, true
+}
+
+// dropped is how far the saddle is lowered for the standing rider's picture, mm.
+const dropped = 170
+
+// seatedScene returns the rider seated on the bike at sag with the near foot at
+// the bottom, the elbows bent as seated riders are taken to hold them, and what
+// the trunk and the elbow then are.
+func seatedScene(v calculators.Values, b figure.Build, grip geometry.Point) (marks []drawing.Mark, trunk float64, ok bool) {
+	height, rider, ok := saddleOf(v, b.Bike.SeatAngle)
+	if !ok {
+		return nil, 0, false
+	}
+	near, ok := rider.AtBottom(height)
+	far, fine := rider.At(height, rider.Bottom()+180)
+	if !ok || !fine {
+		return nil, 0, false
+	}
+	b.Saddle, b.SeatTube = height, height-dropped-115
+	b = b.AtBottom()
+	b.PedalAngle, b.FarPedalAngle = near.HeelUp, far.HeelUp
+	pose := figure.Legs(near, &far, v.Of(measure.SoleHeight))
+	upper := fit.Upper(v)
+	chord, ok := upper.Arm.Chord(seatedElbow)
+	if !ok {
+		return nil, 0, false
+	}
+	t, ok := posture.SolveTrunk(near.Hip, grip, upper.Trunk, chord)
+	if !ok {
+		return nil, 0, false
+	}
+	elbow, ok := upper.Arm.Elbow(t.Shoulder, grip)
+	if !ok {
+		return nil, 0, false
+	}
+	pose = pose.Hold(t.Shoulder, elbow, grip)
+	marks = figure.Scene(b, &pose)
+	marks = append(marks,
+		figure.TrunkAngle(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(t.Angle)))),
+		figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(near.KneeBend)))))
+	return marks, t.Angle, true
+}
+
+// seatedElbow is the bend with which a seated rider is taken to hold the grips,
+// degrees: common practice.
+const seatedElbow = 30
+
+// standingScene returns the rider standing ready on the bike at sag.
+func standingScene(b figure.Build, r posture.Ready, saddle, sole, slope float64) []drawing.Mark {
+	b = b.Level(r)
+	if saddle > 0 {
+		b.SeatTube = saddle - dropped - 115
+		b.Saddle = saddle - dropped
+	}
+	pose := figure.Standing(r, sole)
+	marks := figure.Scene(b, &pose)
+	marks = append(marks, figure.Plumb(r.Centre, slope)...)
+	marks = append(marks, figure.TrunkAngle(pose, drawing.Hot, words.Of("{0}", whole(measure.Degrees(r.Trunk.Angle)))))
+	if r.Reaches() {
+		marks = append(marks, figure.ElbowBend(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(r.ElbowBend)))))
+	}
+	return append(marks,
+		figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(r.Front.KneeBend)))),
+		figure.HipBehind(pose, drawing.Ink, b.Bike.Ground()-120, words.Of("{0}", measure.Millimetres(r.HipBehind()))))
+}
+
+// readyFigure draws the reader seated and standing ready on the same bike at sag;
+// where the grips are moved, the earlier rider and cockpit show thin over the
+// later ones.
+func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculators.Result) *drawing.Figure {
+	move := moveOf(v)
+	level := geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
+	_, b := riderBuild(v, s.bike, level.Add(move))
+	grip := s.grip.Add(s.move)
+	f := &drawing.Figure{Title: words.Of("Seated and standing ready on the same bike at sag")}
+	saddle, _, _ := saddleOf(v, b.Bike.SeatAngle)
+	left, trunk, seated := seatedScene(v, b, grip)
+	sole := v.Of(measure.SoleHeight)
+	right := standingScene(b, now, saddle, sole, geometry.SlopeAngle(v.Of(measure.Grade)))
+	if s.move != (geometry.Point{}) {
+		right = append(right, before(v, s, level, sole)...)
+	}
+	elbow := words.Of("the elbows bend {0}", r.Reading("elbow-bend").Uncertain())
+	if !now.Reaches() {
+		elbow = words.Of("the straight arms end {0} before the grips", measure.Millimetres(-now.Slack))
+	}
+	stands := words.Of("Standing ready, the trunk {0} above the ground, the hips lie {1} behind the bottom bracket, {2}, and the front knee bends {3}. The centre of mass is marked on the plumb line over the bottom bracket.",
+		measure.Degrees(now.Trunk.Angle), measure.Millimetres(now.HipBehind()), elbow, measure.Degrees(now.Front.KneeBend))
+	if !seated {
+		f.Title = words.Of("Standing ready on the bike at sag")
+		f.Description = stands
+		f.Add(right...)
+		return f
+	}
+	f.Description = words.Of("One rider on one bike at sag, seated on the left and standing on the right. Seated with the elbows bent {0}, the trunk leans {1} above the ground. {2}", measure.Degrees(seatedElbow), measure.Degrees(trunk), stands)
+	f.Add(left...)
+	f.Add(figure.Shift(figure.Beside(b), right...)...)
+	return f
+}
+
+// before returns the rider and the cockpit as they were, in thin soft lines.
+func before(v calculators.Values, s stand, level geometry.Point, sole float64) []drawing.Mark {
+	was, err := s.rider.Ready(s.grip)
+	if err != nil {
+		return nil
+	}
+	_, b := riderBuild(v, s.bike, level)
+	marks := figure.FrontOutline(b)
+	marks = append(marks, figure.PoseOutline(figure.Standing(was, sole))...)
+	return append(marks, drawing.Label{Role: drawing.Before, At: figure.At(was.Trunk.Shoulder), Text: words.Of("before"), Side: drawing.Point{X: -1, Y: 1}})
+}
+
+// emptyReady draws the bike without a rider.
+func emptyReady(v calculators.Values, s stand) *drawing.Figure {
+	_, b := riderBuild(v, s.bike, geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}.Add(moveOf(v)))
+	f := &drawing.Figure{Title: words.Of("The bike at sag"), Description: words.Of("The bike alone, because no rider of these lengths stands ready on it like that.")}
+	b.CrankAngle = 90
+	f.Add(figure.Scene(b, nil)...)
+	return f
+}
+
+// whole is an angle said to whole degrees: in a figure there is no room for more,
+// and nobody can hold a posture to a tenth.
+func whole(a measure.Amount) measure.Amount { a.Extra = -1; return a }
