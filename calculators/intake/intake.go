@@ -1,0 +1,98 @@
+// Package intake is what can be learnt from a rider's record before anybody has
+// met the rider: which values deserve a second look, what the calculators make of
+// it, and what is missing. It is given the calculators and knows no list of them.
+package intake
+
+import (
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
+	"plumbline/calculators/words"
+)
+
+// Answer is what one calculator makes of a record.
+type Answer struct {
+	Calculator *calculators.Calculator
+	Readings   []calculators.Reading
+}
+
+// Missing is a calculator that cannot answer yet.
+type Missing struct {
+	Calculator *calculators.Calculator
+	Inputs     []*measure.Quantity // what it still needs; nil where Why says more
+	Why        words.Text          // why it cannot, where nothing simply is missing
+}
+
+// Answers asks every calculator of list. Those that need nothing of what the
+// record holds, or only help to measure (the part "start"), are passed over.
+func Answers(r *record.Record, list []*calculators.Calculator) (answers []Answer, missing []Missing) {
+	pairs := r.Pairs()
+	for _, c := range list {
+		if c.Section == calculators.Start {
+			continue
+		}
+		lacks, own := needs(c, r)
+		switch {
+		case lacks != nil:
+			missing = append(missing, Missing{Calculator: c, Inputs: lacks})
+			continue
+		case !own:
+			continue
+		}
+		readings, problems := c.Answer(pairs, nil)
+		if problems != nil {
+			missing = append(missing, Missing{Calculator: c, Why: problems[0].Text})
+			continue
+		}
+		answers = append(answers, Answer{c, readings})
+	}
+	return answers, missing
+}
+
+// needs returns the inputs that c cannot do without and the record does not have,
+// and tells whether the record has anything that c uses.
+func needs(c *calculators.Calculator, r *record.Record) (lacks []*measure.Quantity, own bool) {
+	for i := range c.Inputs {
+		in := &c.Inputs[i]
+		switch e := r.Of(in.Quantity); {
+		case e != nil && e.Read():
+			own = true
+		case !in.Optional && in.Assume == nil:
+			lacks = append(lacks, in.Quantity)
+		}
+	}
+	return lacks, own
+}
+
+// Wanted returns what would let the calculators in missing answer, the quantity
+// that most of them wait for first.
+func Wanted(missing []Missing) []*measure.Quantity {
+	var order []*measure.Quantity
+	count := map[*measure.Quantity]int{}
+	for _, m := range missing {
+		for _, q := range m.Inputs {
+			if count[q]++; count[q] == 1 {
+				order = append(order, q)
+			}
+		}
+	}
+	slices.SortStableFunc(order, func(a, b *measure.Quantity) int { return count[b] - count[a] })
+	return order
+}
+
+// Cautions returns the safety texts that travel with the answers, each once, in
+// the order of the calculators.
+func Cautions(answers []Answer) []*caution.Caution {
+	var list []*caution.Caution
+	for _, a := range answers {
+		for _, k := range a.Calculator.Cautions {
+			if !slices.Contains(list, k) {
+				list = append(list, k)
+			}
+		}
+	}
+	return list
+}
