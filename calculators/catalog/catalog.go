@@ -21,7 +21,7 @@ var all = []*calculators.Calculator{
 }
 
 // figures that belong to no calculator.
-var figures = start.Figures
+var figures = append(start.Figures[:len(start.Figures):len(start.Figures)], cockpit.WholeRider)
 
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }

@@ -2,6 +2,7 @@ package cockpit
 
 import (
 	"plumbline/calculators"
+	"plumbline/calculators/body"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
 	"plumbline/calculators/fit"
@@ -19,33 +20,43 @@ func riderBuild(v calculators.Values, bike fit.Ridden, grip geometry.Point) (lev
 	return level, level.Sagging(bike.Sagged)
 }
 
-// saddleOf returns the saddle's height for the picture: the reader's own, or the
-// one at which the leg model's knee is neutral.
-func saddleOf(v calculators.Values, seatAngle float64) (height float64, rider posture.Seated, ok bool) {
-	leg, ok := fit.Leg(v)
-	if !ok {
-		return 0, posture.Seated{}, false
-	}
-	setup := standingSetup(v)
-	setup.SeatAngle = seatAngle
-	rider, ok = posture.NewSeated(leg, setup)
-	if !ok {
-		return 0, posture.Seated{}, false
-	}
-	if v.Has(measure.SaddleHeight) {
-		return v.Of(measure.SaddleHeight), rider, true
-	}
-	return rider.Neutral(), rider, true
-}
-
 // dropped is how far the saddle is lowered for the standing rider's picture, mm.
 const dropped = 170
 
+// sitter is a rider for a picture on a saddle: at a height of the saddle, or, for
+// 0, at the one where the leg model's knee is neutral.
+type sitter struct {
+	leg    body.Leg
+	setup  posture.Setup
+	upper  posture.Upper
+	saddle float64
+}
+
+// sitterOf returns the reader.
+func sitterOf(v calculators.Values) sitter {
+	leg, _ := fit.Leg(v)
+	s := sitter{leg: leg, setup: standingSetup(v), upper: fit.Upper(v)}
+	if v.Has(measure.SaddleHeight) {
+		s.saddle = v.Of(measure.SaddleHeight)
+	}
+	return s
+}
+
+// seat returns the leg on a seat line and the saddle's height.
+func (s sitter) seat(seatAngle float64) (rider posture.Seated, height float64, ok bool) {
+	s.setup.SeatAngle = seatAngle
+	rider, ok = posture.NewSeated(s.leg, s.setup)
+	if s.saddle > 0 {
+		return rider, s.saddle, ok
+	}
+	return rider, rider.Neutral(), ok
+}
+
 // seatedScene returns the rider seated on the bike at sag with the near foot at
-// the bottom, the elbows bent as seated riders are taken to hold them, and what
-// the trunk and the elbow then are.
-func seatedScene(v calculators.Values, b figure.Build, grip geometry.Point) (marks []drawing.Mark, trunk float64, ok bool) {
-	height, rider, ok := saddleOf(v, b.Bike.SeatAngle)
+// the bottom, the elbows bent as seated riders are taken to hold them, and the
+// trunk's angle then.
+func (s sitter) seatedScene(b figure.Build, grip geometry.Point) (marks []drawing.Mark, trunk float64, ok bool) {
+	rider, height, ok := s.seat(b.Bike.SeatAngle)
 	if !ok {
 		return nil, 0, false
 	}
@@ -54,29 +65,26 @@ func seatedScene(v calculators.Values, b figure.Build, grip geometry.Point) (mar
 	if !ok || !fine {
 		return nil, 0, false
 	}
+	chord, ok := s.upper.Arm.Chord(seatedElbow)
+	if !ok {
+		return nil, 0, false
+	}
+	t, ok := posture.SolveTrunk(near.Hip, grip, s.upper.Trunk, chord)
+	if !ok {
+		return nil, 0, false
+	}
+	elbow, ok := s.upper.Arm.Elbow(t.Shoulder, grip)
+	if !ok {
+		return nil, 0, false
+	}
 	b.Saddle, b.SeatTube = height, height-dropped-115
 	b = b.AtBottom()
 	b.PedalAngle, b.FarPedalAngle = near.HeelUp, far.HeelUp
-	pose := figure.Legs(near, &far, v.Of(measure.SoleHeight))
-	upper := fit.Upper(v)
-	chord, ok := upper.Arm.Chord(seatedElbow)
-	if !ok {
-		return nil, 0, false
-	}
-	t, ok := posture.SolveTrunk(near.Hip, grip, upper.Trunk, chord)
-	if !ok {
-		return nil, 0, false
-	}
-	elbow, ok := upper.Arm.Elbow(t.Shoulder, grip)
-	if !ok {
-		return nil, 0, false
-	}
-	pose = pose.Hold(t.Shoulder, elbow, grip)
+	pose := figure.Legs(near, &far, s.setup.SoleHeight).Hold(t.Shoulder, elbow, grip)
 	marks = figure.Scene(b, &pose)
-	marks = append(marks,
+	return append(marks,
 		figure.TrunkAngle(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(t.Angle)))),
-		figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(near.KneeBend)))))
-	return marks, t.Angle, true
+		figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(near.KneeBend))))), t.Angle, true
 }
 
 // seatedElbow is the bend with which a seated rider is taken to hold the grips,
@@ -84,13 +92,12 @@ func seatedScene(v calculators.Values, b figure.Build, grip geometry.Point) (mar
 const seatedElbow = 30
 
 // standingScene returns the rider standing ready on the bike at sag.
-func standingScene(b figure.Build, r posture.Ready, saddle, sole, slope float64) []drawing.Mark {
+func (s sitter) standingScene(b figure.Build, r posture.Ready, slope float64) []drawing.Mark {
 	b = b.Level(r)
-	if saddle > 0 {
-		b.SeatTube = saddle - dropped - 115
-		b.Saddle = saddle - dropped
+	if _, height, ok := s.seat(b.Bike.SeatAngle); ok {
+		b.SeatTube, b.Saddle = height-dropped-115, height-dropped
 	}
-	pose := figure.Standing(r, sole)
+	pose := figure.Standing(r, s.setup.SoleHeight)
 	marks := figure.Scene(b, &pose)
 	marks = append(marks, figure.Plumb(r.Centre, slope)...)
 	marks = append(marks, figure.TrunkAngle(pose, drawing.Hot, words.Of("{0}", whole(measure.Degrees(r.Trunk.Angle)))))
@@ -111,12 +118,11 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 	_, b := riderBuild(v, s.bike, level.Add(move))
 	grip := s.grip.Add(s.move)
 	f := &drawing.Figure{Title: words.Of("Seated and standing ready on the same bike at sag")}
-	saddle, _, _ := saddleOf(v, b.Bike.SeatAngle)
-	left, trunk, seated := seatedScene(v, b, grip)
-	sole := v.Of(measure.SoleHeight)
-	right := standingScene(b, now, saddle, sole, geometry.SlopeAngle(v.Of(measure.Grade)))
+	who := sitterOf(v)
+	left, trunk, seated := who.seatedScene(b, grip)
+	right := who.standingScene(b, now, geometry.SlopeAngle(v.Of(measure.Grade)))
 	if s.move != (geometry.Point{}) {
-		right = append(right, before(v, s, level, sole)...)
+		right = append(right, before(v, s, level)...)
 	}
 	elbow := words.Of("the elbows bend {0}", r.Reading("elbow-bend").Uncertain())
 	if !now.Reaches() {
@@ -137,14 +143,14 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 }
 
 // before returns the rider and the cockpit as they were, in thin soft lines.
-func before(v calculators.Values, s stand, level geometry.Point, sole float64) []drawing.Mark {
+func before(v calculators.Values, s stand, level geometry.Point) []drawing.Mark {
 	was, err := s.rider.Ready(s.grip)
 	if err != nil {
 		return nil
 	}
 	_, b := riderBuild(v, s.bike, level)
 	marks := figure.FrontOutline(b)
-	marks = append(marks, figure.PoseOutline(figure.Standing(was, sole))...)
+	marks = append(marks, figure.PoseOutline(figure.Standing(was, v.Of(measure.SoleHeight)))...)
 	return append(marks, drawing.Label{Role: drawing.Before, At: figure.At(was.Trunk.Shoulder), Text: words.Of("before"), Side: drawing.Point{X: -1, Y: 1}})
 }
 

@@ -1,0 +1,99 @@
+package cockpit
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+	"plumbline/calculators/words"
+)
+
+// WholeRider is the guide's picture of itself: one rider on one bike at sag,
+// seated and standing ready. It takes the reader's size where that is known, and
+// the scenario's test rider otherwise.
+var WholeRider = &calculators.Standing{
+	Name: "whole-rider",
+	Inputs: []calculators.Input{
+		{Quantity: measure.Inseam, Optional: true}, {Quantity: measure.Stature, Optional: true}, fit.SexInput(""),
+	},
+	Draw: drawWholeRider,
+}
+
+// The scenario's test rider, mm.
+const testInseam, testStature = 830, 1740
+
+// The usual sag of the stand-in bike: travel in mm and shares of it in percent.
+const usualForkTravel, usualSagFront, usualRearTravel, usualSagRear = 150, 20, 140, 28
+
+func drawWholeRider(v calculators.Values) *drawing.Figure {
+	inseam, stature := float64(testInseam), float64(testStature)
+	sex := fit.Sex(v)
+	switch {
+	case v.Has(measure.Inseam) && v.Has(measure.Stature):
+		inseam, stature = v.Of(measure.Inseam), v.Of(measure.Stature)
+	case v.Has(measure.Inseam):
+		inseam = v.Of(measure.Inseam)
+		if e, ok := body.StatureFromInseam(inseam, sex); ok {
+			stature = e.Value
+		}
+	case v.Has(measure.Stature):
+		stature = v.Of(measure.Stature)
+		if e, ok := body.Inseam.FromStature(stature, sex); ok {
+			inseam = e.Value
+		}
+	}
+	if f, ok := wholeRider(inseam, stature, sex); ok {
+		return f
+	}
+	f, _ := wholeRider(testInseam, testStature, body.Unknown)
+	return f
+}
+
+// wholeRider draws a rider with the survey's proportions on the stand-in bike of
+// that size.
+func wholeRider(inseam, stature float64, sex body.Sex) (*drawing.Figure, bool) {
+	leg, _, ok := body.NewLeg(body.Measured{Inseam: inseam, Stature: stature}, sex)
+	trunk, ok1 := body.Trunk.FromStature(stature, sex)
+	arm, ok2 := body.ArmFromStature(stature, sex)
+	shoulders, ok3 := body.ShoulderWidth.FromStature(stature, sex)
+	if !ok || !ok1 || !ok2 || !ok3 {
+		return nil, false
+	}
+	level := figure.Demo(inseam, 0)
+	share := body.UpperArmShare(sex)
+	const gripSpacing = 640
+	who := sitter{leg: leg, setup: posture.Setup{Crank: level.Crank, PedalHeight: 12, SoleHeight: 13, CleatBehindBall: 10},
+		upper: posture.Upper{Trunk: trunk.Value, Stature: stature, Sex: sex, Arm: posture.Arm{Upper: share * arm.Value, Fore: (1 - share) * arm.Value,
+			Aside: (gripSpacing - body.ShoulderJointSpacing(shoulders.Value)) / 2}}}
+	sagged, err := geometry.Sagged(level.Bike, usualForkTravel, usualSagFront, usualRearTravel, usualSagRear)
+	if err != nil {
+		return nil, false
+	}
+	b := level.Sagging(sagged)
+	hold, ok := b.Cockpit.Hold(b.Bike)
+	rider, fine := posture.NewStanding(leg, who.setup, who.upper, posture.ReadyStance)
+	if !ok || !fine {
+		return nil, false
+	}
+	ready, err := rider.Ready(hold.Grip)
+	left, lean, seated := who.seatedScene(b, hold.Grip)
+	if err != nil || !seated {
+		return nil, false
+	}
+	elbow := words.Of("the elbows bend {0}", whole(measure.Degrees(ready.ElbowBend)))
+	if !ready.Reaches() {
+		elbow = words.Of("the straight arms end {0} before the grips", measure.Millimetres(-ready.Slack))
+	}
+	f := &drawing.Figure{
+		Title: words.Of("One rider, one bike: seated, and standing ready"),
+		Description: words.Of("A rider of {0} with an inside leg of {1} on a trail bike at sag. Seated, the trunk leans {2} above the ground. Standing ready, it leans {3}, the hips lie {4} behind the bottom bracket, {5}, and the centre of mass stands plumb over the bottom bracket.",
+			measure.Millimetres(stature), measure.Millimetres(inseam), whole(measure.Degrees(lean)), whole(measure.Degrees(ready.Trunk.Angle)), measure.Millimetres(ready.HipBehind()), elbow),
+	}
+	f.Add(left...)
+	f.Add(figure.Shift(figure.Beside(b), who.standingScene(b, ready, 0)...)...)
+	return f, true
+}
