@@ -144,9 +144,9 @@ func (r *Record) about(p pair, problems *[]calculators.Problem) bool {
 		}
 		r.Version = n
 	case keyName:
-		r.Name = plain(p.value, longestName, false)
+		r.Name = Plain(p.value, longestName, false)
 	case keyNote:
-		r.Note = plain(p.value, longestNote, true)
+		r.Note = Plain(p.value, longestNote, true)
 	case keyDate:
 		if !IsDate(p.value) {
 			if p.value != "" {
@@ -217,7 +217,7 @@ func (e *Entry) mark(mark, value string) bool {
 	case keyEstimated:
 		e.Estimated = true
 	case keyFrom:
-		if value = plain(value, LongestKey, false); value == "" {
+		if value = Plain(value, LongestKey, false); value == "" {
 			return false
 		}
 		e.From = value
@@ -286,10 +286,10 @@ func read(key, value string) Entry {
 	return e
 }
 
-// plain keeps a text that people wrote as plain text: no control characters
+// Plain keeps a text that people wrote as plain text: no control characters
 // beyond line breaks where those may stand, no marks that turn the direction of
 // what follows, and not longer than n bytes.
-func plain(s string, n int, lines bool) string {
+func Plain(s string, n int, lines bool) string {
 	keep := func(r rune) rune {
 		switch {
 		case r == '\n' && lines, r >= ' ' && r < 0x7f:
