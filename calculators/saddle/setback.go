@@ -1,0 +1,158 @@
+package saddle
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+)
+
+// Setback answers how far behind the cranks the rider sits, and where that puts
+// the knee.
+var Setback = &calculators.Calculator{
+	Name: "saddle-setback", Section: calculators.Saddle,
+	Title: "Saddle fore and aft", Question: "How far behind the cranks do you sit?",
+	Scenario: "Larch Hollow’s test rider on the test bike: seat tube at 72 degrees, the post straight and the rails in the middle.",
+	Inputs: slices.Concat(
+		[]calculators.Input{
+			{Quantity: measure.SaddleHeight, Example: "735"},
+			{Quantity: measure.SeatAngle, Example: "76.5"},
+			{Quantity: measure.SeatTubeAngle, Example: "72", Optional: true},
+			{Quantity: measure.PostOffset, Example: "0", Assume: calculators.Fixed(0, 2, "as most dropper posts are made")},
+			{Quantity: measure.RailShift, Example: "0", Assume: calculators.Fixed(0, 5, "a saddle clamped about the middle of its rails")},
+			{Quantity: measure.NoseSetback, Optional: true},
+			{Quantity: measure.SaddleNose, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				return calculators.Assumption{Value: 150, SD: 8, From: "usual for a trail saddle"}, v.Has(measure.NoseSetback)
+			}},
+			{Quantity: measure.NewSaddleSetback, Optional: true},
+			{Quantity: measure.Inseam, Example: "830"},
+			fit.Folded(fit.CrankInput("170")),
+		},
+		fit.PedalInputs("clip"),
+		[]calculators.Input{
+			fit.Folded(fit.SexInput("")), fit.TrochanterInput(""),
+			{Quantity: measure.ThighLength, Optional: true, Folded: true},
+			{Quantity: measure.FootLength, Optional: true, Folded: true},
+			{Quantity: measure.Stack, Folded: true, Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is read")},
+			{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
+		}),
+	Readings: []calculators.Measured{
+		{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm, Feeds: measure.SaddleSetback,
+			Between: "plumb line through the bottom bracket back to the saddle point, level"},
+		{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle", Unit: measure.Deg,
+			Between: "horizontal to the line from the bottom bracket to the saddle point"},
+		{Name: "knee-over-spindle", Label: "Knee ahead of the spindle", Unit: measure.Mm,
+			Between: "pedal spindle to the knee joint, level, crank forward and level; minus is behind"},
+	},
+	Workings: []calculators.Measured{
+		{Name: "move", Label: "Move it back by", Unit: measure.Mm},
+		{Name: "by-tape", Label: "By the plumb line", Unit: measure.Mm},
+		{Name: "by-chart", Label: "By the chart", Unit: measure.Mm},
+	},
+	Sources: []*literature.Source{literature.Johnston2017, literature.Bini2013, literature.Menard2020, literature.HullJorge1985,
+		literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
+	Solve:    solveSetback,
+	Explain:  explainSetback,
+}
+
+// The marked zone of a saddle's rails, to each side of its middle, mm: common
+// practice.
+const railZone = 25
+
+// saddleBike returns a bike whose seat line is the reader's; the rest of it is
+// the test bike's and moves nothing here.
+func saddleBike(v calculators.Values) (geometry.Bike, bool) {
+	c := geometry.Chart{Reach: 460, Stack: v.Of(measure.Stack), HeadAngle: 65.5, SeatAngle: v.Of(measure.SeatAngle),
+		ForkOffset: 44, Chainstay: 437, Drop: 32, FrontRadius: 372, RearRadius: 372}
+	if v.Has(measure.SeatAngleHeight) {
+		c.SeatAngleHeight = v.Of(measure.SeatAngleHeight)
+	}
+	if v.Has(measure.SeatTubeAngle) {
+		c.SeatTubeAngle = v.Of(measure.SeatTubeAngle)
+	}
+	b, err := c.Solve()
+	return b, err == nil
+}
+
+// byChart returns how far behind the bottom bracket the saddle point lies, in mm,
+// at a straight distance from it, when the rails are shifted back and the clamp
+// stands behind the post's line; NaN where it cannot be so near. Both shifts put
+// the saddle on a line beside the tube's.
+func byChart(b geometry.Bike, height, offset, shift float64) float64 {
+	sin := math.Sin(b.SeatTubeAngle * math.Pi / 180)
+	b.SeatTubeAhead -= offset + float64(shift*sin)
+	p, ok := b.SaddlePoint(height)
+	if !ok {
+		return math.NaN()
+	}
+	return 0 - p.X
+}
+
+// byTape returns the same from a plumb line at the saddle's nose, NaN where none
+// was hung.
+func byTape(v calculators.Values) float64 {
+	if !v.Has(measure.NoseSetback) {
+		return math.NaN()
+	}
+	return v.Of(measure.NoseSetback) + v.Of(measure.SaddleNose)
+}
+
+// angleAt returns the direction from the bottom bracket to a saddle point, in
+// degrees above the horizontal, NaN where a point is further back than it is far.
+func angleAt(height, setback float64) float64 {
+	up := math.Sqrt(float64(height*height) - float64(setback*setback))
+	return math.Atan2(up, setback) * 180 / math.Pi
+}
+
+// kneeOver returns how far the knee joint lies ahead of the spindle at three
+// o'clock, mm, NaN where the leg does not reach.
+func kneeOver(v calculators.Values, height, setback float64) float64 {
+	angle := angleAt(height, setback)
+	leg, ok := fit.Leg(v)
+	if !ok || math.IsNaN(angle) {
+		return math.NaN()
+	}
+	rider, ok := posture.NewSeated(leg, posture.Setup{
+		Crank: v.Of(measure.CrankLength), PedalHeight: v.Of(measure.PedalHeight), SoleHeight: v.Of(measure.SoleHeight),
+		CleatBehindBall: v.Of(measure.CleatBehindBall), SeatAngle: angle,
+	})
+	if !ok {
+		return math.NaN()
+	}
+	pose, ok := rider.At(height, 90)
+	if !ok {
+		return math.NaN()
+	}
+	return pose.KneeOverSpindle()
+}
+
+func solveSetback(v calculators.Values, out []float64) *calculators.Problem {
+	height := v.Of(measure.SaddleHeight)
+	tape, chart := byTape(v), math.NaN()
+	b, ok := saddleBike(v)
+	if ok {
+		chart = byChart(b, height, v.Of(measure.PostOffset), v.Of(measure.RailShift))
+	}
+	setback := chart
+	if !math.IsNaN(tape) {
+		setback = tape
+	}
+	out[0], out[1] = setback, math.NaN()
+	if b.SeatTubeKnown || !math.IsNaN(tape) {
+		out[1] = angleAt(height, setback)
+	}
+	out[2] = kneeOver(v, height, setback)
+	out[3] = math.NaN()
+	if v.Has(measure.NewSaddleSetback) {
+		out[3] = v.Of(measure.NewSaddleSetback) - setback
+	}
+	out[4], out[5] = tape, chart
+	return nil
+}

@@ -1,0 +1,144 @@
+package saddle
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+	"plumbline/calculators/words"
+)
+
+func explainSetback(v calculators.Values, r *calculators.Result) {
+	back, angle, knee := r.Reading("setback"), r.Reading("seat-angle-at-saddle"), r.Reading("knee-over-spindle")
+	if back.Exists() {
+		back.Meaning = words.Of("Further back loads the rear wheel and lightens the front on a climb; further forward holds the front down and puts more on your hands. Good is sitting in the middle of the saddle on a steep pitch.")
+	} else {
+		back.Meaning = words.Of("No saddle can stand there: check the saddle height and the angles.")
+	}
+	switch {
+	case angle.Exists():
+		angle.Meaning = words.Of("The angle you sit on, which need not be the printed one. On a climb of 20 % it falls to {0} against gravity, and sag takes more.",
+			measure.Degrees(geometry.SeatAngleOnGrade(float64(angle.Value), 20)))
+	default:
+		angle.Meaning = words.Of("Not guessed: many seat tubes do not point at the bottom bracket. Type {0}, or hang a plumb line and type {1}.", measure.SeatTubeAngle.Named(), measure.NoseSetback.Named())
+	}
+	if knee.Exists() {
+		knee.Meaning = words.Of("The old plumb-line rule, a mark to describe where you are and no target: give it 10 to 20 mm either way. It means the joint here; books hang the thread from points 20 to 40 mm further forward.")
+		knee.Low, knee.High = knee.Value-20, knee.Value+20
+	} else {
+		knee.Meaning = words.Of("With these lengths the leg does not reach the pedal there.")
+	}
+	explainMove(v, r)
+	noteSeatLine(v, r)
+	if back.Exists() {
+		r.Tables = append(r.Tables, railTable(v, r, float64(back.Value)))
+	}
+	r.Note(calculators.PlainNote, "It is often said that a saddle further forward loads the kneecap. Two laboratory studies do not support it; sitting back raised other loads in the knee by 14 to 19 %. Neither looked for injuries, and no study ties the plumb line to them.")
+	r.Figure = setbackFigure(v, r)
+}
+
+// explainMove says whether the rails allow the move to the setback that is wanted.
+func explainMove(v calculators.Values, r *calculators.Result) {
+	move := r.Working("move")
+	if !move.Exists() {
+		return
+	}
+	m := float64(move.Value)
+	by := measure.Uncertain{Amount: measure.Millimetres(math.Abs(m)), Plus: float64(move.Uncertainty)}
+	ends := v.Of(measure.RailShift) + m
+	switch {
+	case math.Abs(m) < 1:
+		r.Note(calculators.PlainNote, "The saddle stands where you want it.")
+	case math.Abs(ends) <= railZone && m > 0:
+		r.Note(calculators.PlainNote, "To the setback you want it goes back by {0}, in steps of 5 mm. That stays inside a usual marked zone of the rails; yours has the last word.", by)
+	case math.Abs(ends) <= railZone:
+		r.Note(calculators.PlainNote, "To the setback you want it goes forward by {0}, in steps of 5 mm. That stays inside a usual marked zone of the rails; yours has the last word.", by)
+	case m > 0:
+		r.Note(calculators.CheckNote, "To the setback you want it would go back by {0}, which is more than rails usually allow: about {1} from where they are now. The rest would need a post whose clamp stands further back.", by, measure.Millimetres(max(0, railZone-v.Of(measure.RailShift))))
+	default:
+		r.Note(calculators.CheckNote, "To the setback you want it would go forward by {0}, which is more than rails usually allow: about {1} from where they are now. The rest would need a post whose clamp stands further forward.", by, measure.Millimetres(max(0, railZone+v.Of(measure.RailShift))))
+	}
+}
+
+// noteSeatLine tells how far to trust the chart, and what the plumb line says of
+// it.
+func noteSeatLine(v calculators.Values, r *calculators.Result) {
+	tape, chart := r.Working("by-tape"), r.Working("by-chart")
+	known := v.Has(measure.SeatTubeAngle)
+	switch {
+	case !tape.Exists() && !known:
+		r.Note(calculators.CheckNote, "The saddle was placed on the printed angle, which holds at one height only. On a frame whose seat tube is slacker than that a high saddle stands 10 mm or more further back: hang the plumb line, or type the tube’s own angle.")
+	case tape.Exists() && chart.Exists():
+		d := float64(tape.Value - chart.Value)
+		if math.Abs(d) > 5+math.Hypot(float64(tape.Uncertainty), float64(chart.Uncertainty)) {
+			r.Note(calculators.CheckNote, "Plumb line and chart disagree by {0}. The plumb line was used. Check the nose’s length and the floor; if both hold, the printed angle is read at another height or the tube does not point at the bottom bracket.", measure.Millimetres(math.Abs(d)))
+		}
+	}
+}
+
+// railTable shows what each 5 mm along the rails does, the saddle's height set
+// again after each.
+func railTable(v calculators.Values, r *calculators.Result, setback float64) calculators.Table {
+	t := calculators.Table{Name: "rails", Caption: words.Of("Along the rails, the height set again after each step"), Columns: []calculators.Column{
+		{Name: "rail-shift", Label: words.Of("Saddle on its rails"), Unit: "mm"},
+		{Name: "setback", Label: words.Of("Setback"), Unit: "mm"},
+		{Name: "seat-angle-at-saddle", Label: words.Of("Seat angle"), Unit: "deg"},
+		{Name: "knee-over-spindle", Label: words.Of("Knee ahead of the spindle"), Unit: "mm"},
+	}}
+	height, now := v.Of(measure.SaddleHeight), v.Of(measure.RailShift)
+	b, ok := saddleBike(v)
+	base := byChart(b, height, v.Of(measure.PostOffset), now)
+	for s := -float64(railZone); s <= railZone; s += 5 {
+		at := setback + s - now
+		if ok {
+			at = setback + byChart(b, height, v.Of(measure.PostOffset), s) - base
+		}
+		angle := math.NaN()
+		if r.Reading("seat-angle-at-saddle").Exists() {
+			angle = angleAt(height, at)
+		}
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(s), measure.Millimetres(at), measure.Degrees(angle), measure.Millimetres(kneeOver(v, height, at))})
+	}
+	return t
+}
+
+// setbackFigure draws the leg at three o'clock with the plumb line from the knee.
+func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
+	back, knee := r.Reading("setback"), r.Reading("knee-over-spindle")
+	height := v.Of(measure.SaddleHeight)
+	f := &drawing.Figure{Title: words.Of("How far behind the cranks you sit, the crank level and forward")}
+	angle := angleAt(height, float64(back.Value))
+	if !back.Exists() || math.IsNaN(angle) {
+		angle = v.Of(measure.SeatAngle)
+	}
+	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(angle)
+	b.Crank, b.CrankAngle = v.Of(measure.CrankLength), 90
+	leg, _ := fit.Leg(v)
+	setup := fit.Setup(v)
+	setup.SeatAngle = angle
+	rider, ok := posture.NewSeated(leg, setup)
+	pose, reaches := rider.At(height, 90)
+	top := b.SaddleTop()
+	if ok && reaches && knee.Exists() {
+		p := figure.Legs(pose, nil, v.Of(measure.SoleHeight))
+		b.PedalAngle = pose.HeelUp
+		f.Add(figure.Pedalling(b, &p)...)
+		low := figure.Point{X: p.Knee.X, Y: -250}
+		f.Add(drawing.Axis{Role: drawing.Body, A: p.Knee, B: low},
+			figure.Level(drawing.Ink, low, b.Spindle(), -250, words.Of("{0}", knee.Amount())))
+		f.Description = words.Of("A leg with the crank level and forward. The saddle point lies {0} behind the bottom bracket, and the knee joint {1} ahead of the pedal’s spindle, minus meaning behind.", back.Uncertain(), knee.Uncertain())
+	} else {
+		f.Add(figure.Pedalling(b, nil)...)
+		f.Description = words.Of("A saddle whose point lies {0} behind the bottom bracket. The leg is left out, because it does not reach the pedal.", back.Uncertain())
+	}
+	f.Add(figure.HiddenSaddle(b), drawing.Axis{Role: drawing.Soft, B: figure.Point{Y: top.Y + 60}}, figure.SeatLine(b))
+	if back.Exists() {
+		f.Add(figure.Level(drawing.Hot, top, figure.Point{}, top.Y+150, words.Of("{0}", back.Uncertain())))
+	}
+	return f
+}
