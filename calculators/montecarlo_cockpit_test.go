@@ -10,6 +10,10 @@ func init() {
 		"inseam=760±5 stature=1640±3 sex=f trunk-length=490±6 arm-length=610±6 shoulder-width=362±4 trochanter-height=825±6 grip-x=415±2 grip-y=690±2 bar-width=740 crank-length=165 trunk-angle=42 fork-travel=120 rear-travel=0",
 		"inseam=920±5 stature=1900±3 sex=m trunk-length=580±6 arm-length=725±6 shoulder-width=420±4 trochanter-height=975±6 grip-x=490±2 grip-y=745±2 bar-width=800 crank-length=175 grade=-30±1 head-angle=64±0.2",
 	}
+	morePoints["seated-reach"] = []string{
+		"inseam=760±5 stature=1640±3 sex=f trunk-length=490±4 arm-length=610±4 shoulder-width=362±4 trochanter-height=825±4 saddle-height=668±2 saddle-setback=150±3 grip-x=425±2 grip-y=680±2 bar-width=740 crank-length=165 fork-travel=120 rear-travel=0",
+		"inseam=920±5 stature=1900±3 sex=m trunk-length=580±4 arm-length=725±4 shoulder-width=420±4 trochanter-height=975±4 saddle-height=815±2 grip-x=500±2 grip-y=745±2 bar-width=800 crank-length=175 elbow-bend=20",
+	}
 	bends = append(bends,
 		bend{"ready-position", "example", "elbow-bend", estimatedBody, 3.73},
 		bend{"ready-position", "example", "trunk-at-elbow", estimatedBody, 0.66},

@@ -14,10 +14,10 @@ import (
 // calculators in guide order.
 var all = []*calculators.Calculator{
 	start.Repeat, start.Missing, start.Tape,
-	frame.Geometry,
+	frame.Geometry, frame.Sag, frame.ChangeOfParts,
 	feet.Cleat, feet.Crank,
-	saddle.Height, saddle.Knee,
-	cockpit.Grip, cockpit.Ready,
+	saddle.Height, saddle.Knee, saddle.Setback, saddle.Dropper,
+	cockpit.Grip, cockpit.Ready, cockpit.Seated,
 }
 
 // figures that belong to no calculator.
