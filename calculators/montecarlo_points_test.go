@@ -6,6 +6,8 @@ var morePoints = map[string][]string{
 	"repeat-readings":     {"quantity=foot-length first=262 second=266 third=269 helped=help", "quantity=stature first=1741 second=1746"},
 	"bike-by-tape":        {"bb-to-head-tube=748±1 rear-axle-to-head-tube=1050±1 chainstay=430±1 front-centre=729±1 rear-axle-height=364 front-axle-height=364 bb-height=304±1", "bb-to-head-tube=790 rear-axle-to-head-tube=1100 chainstay=438 front-centre=813 wheelbase=1250 rear-axle-height=353 front-axle-height=372 bb-height=338"},
 	"missing-measurement": {"quantity=inseam stature=1650 sex=f", "quantity=arm-length stature=1880±4 sex=m"},
+	"suspension-sag":      {"reach=440 stack=605 head-angle=67 seat-angle=74.5 chainstay=430 bb-drop=60 fork-offset=51 fork-travel=120 sag-front=22 rear-travel=0 sag-rear=0", "reach=505 stack=645 head-angle=63.5 seat-angle=78 chainstay=450 bb-drop=28 front-rim=622 front-tyre=65 rear-rim=584 fork-travel=180 sag-front=18 rear-travel=170 sag-rear=32 shock-stroke=65"},
+	"frame-change":        {"reach=475 stack=630 head-angle=65 seat-angle=77 chainstay=435 bb-drop=35 fork-length=551 new-fork-length=571 fork-travel=150 sag-front=20 rear-travel=140 sag-rear=30", "reach=440 stack=605 head-angle=67 seat-angle=74.5 chainstay=430 bb-height=304 fork-offset=51 new-rear-rim=584 new-front-tyre=65"},
 	"frame-geometry":      {"reach=475±1 stack=630±1 head-angle=65±0.1 seat-angle=77±0.2 chainstay=435±1 bb-height=337±2 fork-offset=44 front-rim=622 front-tyre=61 wheelbase=1270±1", "reach=410 stack=592 head-angle=67 seat-angle=75 chainstay=430 bb-drop=22 fork-offset=42 front-rim=584 front-tyre=61 rear-tyre=58 seat-tube-angle=71 saddle-height=640"},
 	"cleat-position": {
 		"foot-length=255 sex=f",
@@ -19,6 +21,14 @@ var morePoints = map[string][]string{
 		"inseam=720±4 trochanter-height=779±5 saddle-height=625±2 crank-length=165 pedals=flat knee-reading=36±2 knee-read=moving sex=f",
 		"inseam=905±5 trochanter-height=965±6 saddle-height=795±2 crank-length=175 seat-angle=77±0.3 trunk-angle=50±2",
 	},
+	"saddle-setback": {
+		"saddle-height=640±2 seat-angle=75 inseam=730±4 sex=f nose-setback=-10±3 saddle-nose=145±2 new-saddle-setback=150",
+		"saddle-height=820±2 seat-angle=78 seat-tube-angle=74±0.5 post-offset=15 rail-shift=5 inseam=930±5 trochanter-height=1000±6",
+	},
+	"dropper-travel": {
+		"saddle-height=640 seat-tube-length=400",
+		"saddle-height=820±2 seat-tube-length=460±1 saddle-stack=45±1 travel-post=210 post-length=560±1 free-depth=290±2 insertion-post=120 insertion-frame=130 post-collar=25±1 post-head=25±1 post-actuator=30±1",
+	},
 	"saddle-height": {
 		"inseam=720±4 crank-length=165±0.5 pedals=flat sex=f trochanter-height=779±5",
 		"inseam=905±5 crank-length=175±0.5 sex=m",
@@ -27,6 +37,7 @@ var morePoints = map[string][]string{
 
 // bends are the readings whose interval is known to miss.
 var bends = []bend{
+	{"crank-length", "example", "knee-at-top", straightLeg, 0.0794},
 	{"knee-bend", "example", "knee-bottom", straightLeg, 1.69},
 	{"knee-bend", "example", "knee-bottom-static", straightLeg, 1.68},
 	{"knee-bend", "example", "knee-top", straightLeg, 0.0619},

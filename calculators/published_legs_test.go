@@ -120,6 +120,10 @@ var _ = register(rowChecks{
 	"sad-grade": func(t *testing.T, r publishedRow) any {
 		return geometry.SeatAngleOnGrade(r.num(t, "seat_tube_deg"), 100*r.num(t, "grade"))
 	},
+	"post-min-": func(t *testing.T, r publishedRow) any { return saddle.MarkAtLeast(r.num(t, "diameter_mm")) },
+	"post-drop": func(t *testing.T, r publishedRow) any {
+		return saddle.TravelForRoom(r.num(t, "saddle_height_mm"), r.num(t, "seat_tube_mm"), r.num(t, "saddle_stack_mm"), r.num(t, "hardware_mm"))
+	},
 	"tem-example": technicalError,
 	"tem-propagation": func(t *testing.T, r publishedRow) any {
 		return saddle.InsideLegFactor(800+r.num(t, "inseam_error_mm")) - saddle.InsideLegFactor(800)

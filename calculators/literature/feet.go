@@ -57,6 +57,6 @@ var (
 func ofFeet() []*Source {
 	return []*Source{
 		VanSickleHull2007, Paton2009, PatonJardine2012, Millour2020, RamosOrtega2012, Ericson1985,
-		MartinSpirduso2001, McDaniel2002, Barratt2016,
+		MartinSpirduso2001, McDaniel2002, Barratt2016, Johnston2017,
 	}
 }

@@ -50,5 +50,6 @@ var (
 func ofSaddle() []*Source {
 	return []*Source{
 		Holmes1994, Fonda2014, PriegoQuesada2016, JSC2020,
+		Bini2013, Menard2020,
 	}
 }
