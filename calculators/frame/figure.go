@@ -2,8 +2,8 @@ package frame
 
 import (
 	"plumbline/calculators"
-	"plumbline/calculators/fit"
 	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
 )

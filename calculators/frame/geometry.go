@@ -48,7 +48,7 @@ var Geometry = &calculators.Calculator{
 		{Name: "standing-share", Label: "On the front wheel, standing", Unit: measure.Percent},
 		{Name: "fork-room", Label: "Fork length that fits", Unit: measure.Mm},
 	},
-	Sources: []*literature.Source{literature.Moore2012, literature.Meijaard2007, literature.GUM2008, literature.CommonPractice},
+	Sources:  []*literature.Source{literature.Moore2012, literature.Meijaard2007, literature.GUM2008, literature.CommonPractice},
 	Cautions: []*caution.Caution{caution.ForkAndWheels},
 	Solve:    solveGeometry,
 	Explain:  explainGeometry,

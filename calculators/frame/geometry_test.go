@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"plumbline/calculators"
+	"plumbline/calculators/measure"
 )
 
 // run answers a calculator for "key=value" texts, and fails on a problem.
@@ -59,13 +60,13 @@ func TestTheHeightFromTheFloorStandsInForTheDrop(t *testing.T) {
 // TestASlackTubeFallsBehindAsTheSaddleRises: with the tube's own angle the seat
 // angle is told at the saddle; without it nothing is guessed.
 func TestASlackTubeFallsBehindAsTheSaddleRises(t *testing.T) {
-	low := value(run(t, Geometry, testBike("seat-tube-angle=70", "saddle-height=640")...), "seat-angle-at-saddle")
+	low := value(run(t, Geometry, testBike("seat-tube-angle=70", "saddle-height=670")...), "seat-angle-at-saddle")
 	high := value(run(t, Geometry, testBike("seat-tube-angle=70", "saddle-height=800")...), "seat-angle-at-saddle")
 	require.Less(t, high, low)
 	require.Less(t, low, 76.5)
 	refused := run(t, Geometry, testBike("saddle-height=700")...).Reading("seat-angle-at-saddle")
 	require.True(t, math.IsNaN(float64(refused.Value)))
-	require.Contains(t, refused.Meaning.Say(nil), "Seat tube’s own angle")
+	require.Contains(t, refused.Meaning.Say(nil), measure.SeatTubeAngle.Label)
 }
 
 func TestWhatMakesABikeLongerMakesItLonger(t *testing.T) {

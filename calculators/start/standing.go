@@ -31,19 +31,57 @@ func person(name string, draw func(p figure.Person, f *drawing.Figure)) *calcula
 		}}
 }
 
-// figureOf returns the figure of how a length is taken, drawn for the reader, or
-// nil where there is none.
+// figureOf returns the figure of how a length is taken, drawn for the reader.
 func figureOf(q *measure.Quantity, v calculators.Values) *drawing.Figure {
 	name := "measure-" + q.Key
-	if q == measure.HeelToBallInner {
-		name = "measure-heel-to-ball"
+	for _, other := range figuresOf {
+		if other.Quantity == q {
+			name = other.name
+		}
 	}
 	for _, f := range Figures {
 		if f.Name == name {
 			return f.Draw(v)
 		}
 	}
-	return nil
+	f := &drawing.Figure{}
+	legLength(q, personOf(v), f)
+	return f
+}
+
+// figuresOf are the lengths that share a figure with another.
+var figuresOf = []struct {
+	*measure.Quantity
+	name string
+}{
+	{measure.HeelToBallInner, "measure-heel-to-ball"}, {measure.HeelToBallOuter, "measure-heel-to-ball"},
+	{measure.SitBoneWidth, "measure-sit-bones"}, {measure.FingerLength, "measure-hand-length"},
+}
+
+// legLength draws a length of the leg that has no figure of its own.
+func legLength(q *measure.Quantity, p figure.Person, f *drawing.Figure) {
+	s := p.SidePose()
+	floor := at(s.Knee.X, 0)
+	f.Title = words.Of("{0}, seen from the side", words.Of(q.Label))
+	f.Description = words.Of("The legs of somebody {0} tall from the side: the hip’s bony knob {1} above the floor, the knee {2}.",
+		measure.Stature.Amount(p.Stature), measure.TrochanterHeight.Amount(p.Hip), measure.KneeHeight.Amount(p.Knee))
+	f.Add(figure.Floor(-420, 520))
+	f.Add(p.Side()...)
+	from, to := floor, s.Knee
+	switch q {
+	case measure.ThighLength:
+		from, to = s.Knee, s.Hip
+	case measure.ShankLength:
+		from, to = s.Ankle, s.Knee
+	case measure.KneeHeight:
+	default:
+		from = to
+	}
+	if from != to {
+		f.Add(figure.Tape(from, to)...)
+		f.Add(drawing.Dimension{Role: drawing.Hot, A: from, B: to, Offset: -280, Text: words.Of("{0}", q.Amount(to.Minus(from).Length()))})
+	}
+	frame(f, -560, -80, 620, p.Hip+180)
 }
 
 // drawnStature is the height that a figure is drawn for where nobody gave one, mm:

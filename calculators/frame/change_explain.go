@@ -1,0 +1,133 @@
+package frame
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// told is what a number that grows or shrinks does to the ride, and below which
+// change nobody can tell.
+type told struct {
+	grows, shrinks words.Text
+	little         float64
+}
+
+// effects are in the order of the readings. Which change a rider can tell apart
+// is common practice.
+var effects = [numbers]told{
+	nHead: {words.Of("Steeper: quicker to answer, less calm on steep ground."),
+		words.Of("Slacker: calmer on steep ground, and the bar asks for more input at walking pace."), 0.3},
+	nSeat: {words.Of("Steeper: you sit further over the pedals and load the front wheel more on climbs."),
+		words.Of("Slacker: you sit further behind the pedals, and the front wheel wanders sooner on climbs. Moving the saddle forward takes some of it back."), 0.3},
+	nHeight: {words.Of("Higher: pedals strike later, and the bike feels taller in turns."),
+		words.Of("Lower: planted in turns, and the pedals strike sooner."), 3},
+	nReach: {words.Of("Longer: more room when you stand."), words.Of("Shorter: less room when you stand."), 3},
+	nStack: {words.Of("The head tube is higher: the bar comes up by as much."), words.Of("The head tube is lower: the bar goes down by as much."), 3},
+	nTrail: {words.Of("More: steadier at speed, heavier at walking pace."), words.Of("Less: lighter to steer, less steady at speed."), 3},
+	nWheelbase: {words.Of("Longer: calmer straight on, wider in a turn."),
+		words.Of("Shorter: tighter in a turn, less calm straight on."), 5},
+	nTopTube: {words.Of("Longer: more room when you sit."), words.Of("Shorter: less room when you sit."), 3},
+}
+
+// changeMeaning says by how much a number changed and what that does.
+func changeMeaning(i int, change, before *calculators.Reading) words.Text {
+	d := float64(change.Value)
+	switch {
+	case math.Abs(d) < 1e-9:
+		return words.Of("As before.")
+	case math.Abs(d) < effects[i].little:
+		return words.Of("{0} from {1}: too little to feel.", signed{change.Uncertain()}, before.Amount())
+	case d > 0:
+		return words.Of("{0} from {1}. {2}", signed{change.Uncertain()}, before.Amount(), effects[i].grows)
+	}
+	return words.Of("{0} from {1}. {2}", signed{change.Uncertain()}, before.Amount(), effects[i].shrinks)
+}
+
+// signed says a change with its sign, a plus too.
+type signed struct{ measure.Uncertain }
+
+// Say writes the change with its ± and unit.
+func (s signed) Say(r *words.Reader) string {
+	if s.Value > 0 {
+		return "+" + s.Uncertain.Say(r)
+	}
+	return s.Uncertain.Say(r)
+}
+
+// Number writes the change without its unit.
+func (s signed) Number(r *words.Reader) string {
+	if s.Value > 0 {
+		return "+" + s.Uncertain.Number(r)
+	}
+	return s.Uncertain.Number(r)
+}
+
+func explainChange(v calculators.Values, r *calculators.Result) {
+	for i := range r.Readings {
+		r.Readings[i].Meaning = changeMeaning(i, &r.Workings[numbers+i], &r.Workings[i])
+	}
+	caption := words.Of("Before and after the change")
+	switch {
+	case !changesParts(v) && !sags(v):
+		caption = words.Of("Nothing is changed yet")
+		r.Note(calculators.CheckNote, "Nothing is changed yet. Fill in a new part, or travel and sag.")
+	case !changesParts(v):
+		caption = words.Of("Unloaded, and at sag with you on the bike")
+	case sags(v):
+		caption = words.Of("Before and after the change, both at sag")
+		r.Note(calculators.PlainNote, "Travel and sag are known, so both bikes are shown as you ride them: before and after at the same sag in millimetres.")
+	}
+	r.Tables = append(r.Tables, changeTable(r, "change", caption, r.Readings, r.Workings[:numbers], r.Workings[numbers:2*numbers]))
+	if v.Has(measure.AngleHeadset) {
+		explainHeadset(v, r)
+	}
+	if changesParts(v) {
+		r.Note(calculators.PlainNote, "The saddle tips with the frame: set its tilt again with a level, then look at setback and grips.")
+	}
+	r.Figure = changeFigure(v, r)
+}
+
+// changeTable lists numbers before and after, and the change, each with its ±.
+func changeTable(r *calculators.Result, name string, caption words.Text, after, before, change []calculators.Reading) calculators.Table {
+	t := calculators.Table{Name: name, Caption: caption, Columns: []calculators.Column{
+		{Name: "number", Label: words.Of("Number")},
+		{Name: "before", Label: words.Of("Before")},
+		{Name: "after", Label: words.Of("After")},
+		{Name: "change", Label: words.Of("Change")},
+	}}
+	for i := range after {
+		t.Rows = append(t.Rows, []words.Sayer{after[i].Label, before[i].Uncertain(), after[i].Uncertain(), signed{change[i].Uncertain()}})
+	}
+	return t
+}
+
+// explainHeadset shows why a headset marked with a degree does not give a degree
+// on the ground.
+func explainHeadset(v calculators.Values, r *calculators.Result) {
+	tip, left := r.Working("headset-tip"), r.Working("headset-ground")
+	if !left.Exists() {
+		return
+	}
+	marked := measure.Uncertain{Amount: measure.Amount{Value: v.Of(measure.AngleHeadset), Unit: measure.Deg, Extra: 1}, Plus: 2 * v.SD(measure.AngleHeadset)}
+	if v.Of(measure.AngleHeadset) > 0 {
+		tip.Label = words.Of("The frame tips back, because the front comes up")
+	}
+	t := calculators.Table{Name: "headset", Caption: words.Of("Why the mark on the headset is not what you get"), Columns: []calculators.Column{
+		{Name: "step", Label: words.Of("Step")}, {Name: "angle", Label: words.Of("Head angle")},
+	}, Rows: [][]words.Sayer{
+		{words.Of("The headset turns the axis in the frame"), signed{marked}},
+		{tip.Label, signed{tip.Uncertain()}},
+		{left.Label, signed{left.Uncertain()}},
+	}}
+	r.Tables = append(r.Tables, t)
+	if v.Of(measure.AngleHeadset) < 0 {
+		r.Note(calculators.PlainNote, "The headset turns the steering axis by {0} in the frame. That swings the axle forward and up, so the front of the bike comes down until the wheel stands again, and the whole frame tips forward with it: {1} is what is left on the ground.",
+			signed{marked}, signed{left.Uncertain()})
+		return
+	}
+	r.Note(calculators.PlainNote, "The headset turns the steering axis by {0} in the frame. That swings the axle back and down, so the front of the bike comes up, and the whole frame tips back with it: {1} is what is left on the ground.",
+		signed{marked}, signed{left.Uncertain()})
+}

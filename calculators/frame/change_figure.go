@@ -1,0 +1,60 @@
+package frame
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// changeFigure draws the bike after the change over the bike before it, both
+// with the bottom bracket in one place, as the rider's feet would see it.
+func changeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
+	before, after, p := beforeAfter(v)
+	if p != nil {
+		return nil
+	}
+	head, height, reach := r.Reading("head-angle"), r.Reading("bb-height"), r.Reading("reach")
+	f := &drawing.Figure{
+		Title: words.Of("The bike after the change, over the bike before"),
+		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the earlier one in thin lines. The head angle goes from {0} to {1}, the bottom bracket from {2} to {3} above the ground, the reach from {4} to {5}.",
+			r.Working("before-head-angle").Amount(), head.Uncertain(), r.Working("before-bb-height").Amount(), height.Uncertain(), r.Working("before-reach").Amount(), reach.Uncertain()),
+	}
+	drawOver(f, v, before, after, changesParts(v), head.Amount(), height.Amount())
+	return f
+}
+
+// hotIf is the role of a number that the reader sets.
+func hotIf(set bool) drawing.Role {
+	if set {
+		return drawing.Hot
+	}
+	return drawing.Ink
+}
+
+// drawOver draws a bike over an earlier one, with the two numbers that are seen
+// best.
+func drawOver(f *drawing.Figure, v calculators.Values, before, after geometry.Bike, parts bool, head, height measure.Amount) {
+	was, is := build(v, before), build(v, after)
+	is.Saddle, is.SeatTube = was.Saddle, was.SeatTube
+	if parts && v.Declares(measure.NewFrontRim) {
+		if v.Has(measure.NewFrontRim) {
+			is.FrontRim = v.Of(measure.NewFrontRim)
+		}
+		if v.Has(measure.NewRearRim) {
+			is.RearRim = v.Of(measure.NewRearRim)
+		}
+	}
+	is.FrontRim, is.RearRim = min(is.FrontRim, 2*after.FrontRadius-40), min(is.RearRim, 2*after.RearRadius-40)
+	f.Add(drawing.Line{Role: drawing.Before, Pen: drawing.Thin, Points: []drawing.Point{
+		{X: before.Rear.X - before.RearRadius - 20, Y: before.Ground()}, {X: before.Front.X + before.FrontRadius + 20, Y: before.Ground()}}})
+	f.Add(figure.Over(was, is)...)
+	f.Add(figure.SteeringAxis(is),
+		figure.HeadAngle(is, hotIf(parts), words.Of("{0}", head)),
+		figure.BBHeight(is, drawing.Ink, words.Of("{0}", height)),
+		drawing.Label{Role: drawing.Before, At: drawing.Point{X: before.Front.X - 0.71*before.FrontRadius, Y: before.Front.Y + 0.71*before.FrontRadius}, Side: drawing.Point{X: -0.4, Y: 1}, Leader: true, Text: words.Of("before")},
+		drawing.Label{Role: drawing.Ink, At: drawing.Point{X: after.Front.X + 0.71*after.FrontRadius, Y: after.Front.Y + 0.71*after.FrontRadius}, Side: drawing.Point{X: 1, Y: 1}, Leader: true, Text: words.Of("after")},
+	)
+}
