@@ -31,12 +31,12 @@ func (c *calc) Run(s streams) error {
 		return err
 	}
 	pairs, problems := c.pairs(calculator)
-	var result *calculators.Result
-	if problems == nil {
-		result, problems = calculator.Run(pairs, nil)
-	}
 	if problems != nil {
-		return c.fail(s, problems)
+		return c.fail(s, problems, statusUsage)
+	}
+	result, problems := calculator.Run(pairs, nil)
+	if problems != nil {
+		return c.fail(s, problems, saidNo(problems))
 	}
 	if c.JSON {
 		return writeJSON(s.out, result)
@@ -109,19 +109,24 @@ func fromFile(in *calculators.Input, typed string) (string, words.Text) {
 	return string(b), words.Text{}
 }
 
-// fail prints every problem at once and answers with the status.
-func (c *calc) fail(s streams, problems []calculators.Problem) error {
-	status := statusNo
+// saidNo is the status of a failed run: a problem at an input is a bad input, one
+// that belongs to none is the computation's own.
+func saidNo(problems []calculators.Problem) int {
 	for _, p := range problems {
-		if p.Input != "" || len(problems) > 1 {
-			status = statusUsage
+		if p.Input != "" {
+			return statusUsage
 		}
 	}
+	return statusNo
+}
+
+// fail prints every problem at once and answers with the status.
+func (c *calc) fail(s streams, problems []calculators.Problem, status int) error {
 	if c.JSON {
 		if err := writeJSON(s.out, map[string]any{"errors": problems}); err != nil {
 			return err
 		}
-		return refusal{status: statusUsage}
+		return refusal{status: status}
 	}
 	var b strings.Builder
 	for _, p := range problems {
