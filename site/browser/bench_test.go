@@ -2,12 +2,13 @@ package browser
 
 import (
 	"context"
+	"net/http"
+	"net/http/httptest"
 	"strings"
 	"testing"
 	"time"
 
 	"github.com/chromedp/cdproto/emulation"
-	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/chromedp"
 	"golang.org/x/net/html"
 
@@ -142,11 +143,16 @@ func TestWithoutScriptThePageIsComplete(t *testing.T) {
 }
 
 func TestABlockedEngineIsToldAndTheExampleStands(t *testing.T) {
-	block := chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
-		_, err := chromedp.Call(ctx, network.SetBlockedURLs, network.SetBlockedURLsParams{URLPatterns: []*network.BlockPattern{{URLPattern: "*://*/*worker.js", Block: true}}})
-		return err
-	})
-	b := open(t, chapter+"#inseam=900", block)
+	// Another server is another origin, with nothing of the engine in a cache.
+	without := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if strings.HasSuffix(r.URL.Path, ".wasm") {
+			http.NotFound(w, r)
+			return
+		}
+		server.Config.Handler.ServeHTTP(w, r)
+	}))
+	defer without.Close()
+	b := openAt(t, without.URL, chapter+"#inseam=900")
 	b.mayError = true
 	b.until(`document.querySelector(".unstarted").checkVisibility()`)
 	if !eval[bool](b, `document.querySelector(".bench fieldset").disabled && !!document.querySelector(".offline")`) {

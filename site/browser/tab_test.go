@@ -28,6 +28,12 @@ type tab struct {
 // did is judged at the end of the test.
 func open(t testing.TB, path string, before ...chromedp.Action[chromedp.Void]) *tab {
 	t.Helper()
+	return openAt(t, server.URL, path, before...)
+}
+
+// openAt is open on another server.
+func openAt(t testing.TB, base, path string, before ...chromedp.Action[chromedp.Void]) *tab {
+	t.Helper()
 	ctx, close := chromedp.NewContext(chromium)
 	ctx, stop := context.WithTimeout(ctx, 2*time.Minute)
 	b := &tab{TB: t, ctx: ctx}
@@ -51,7 +57,7 @@ func open(t testing.TB, path string, before ...chromedp.Action[chromedp.Void]) *
 			if err != nil {
 				return
 			}
-			if u := r.Request.URL; !strings.HasPrefix(u, server.URL+"/") && !strings.HasPrefix(u, "data:") {
+			if u := r.Request.URL; !strings.HasPrefix(u, base+"/") && !strings.HasPrefix(u, "data:") {
 				b.mu.Lock()
 				b.strange = append(b.strange, u)
 				b.mu.Unlock()
@@ -76,7 +82,7 @@ func open(t testing.TB, path string, before ...chromedp.Action[chromedp.Void]) *
 	for _, a := range before {
 		b.do(a)
 	}
-	b.do(chromedp.Navigate(server.URL + path))
+	b.do(chromedp.Navigate(base + path))
 	return b
 }
 
@@ -89,9 +95,9 @@ func (b *tab) do(actions ...chromedp.Action[chromedp.Void]) {
 }
 
 // eval returns the value of an expression in the page.
-func eval[T any](b *tab, js string) T {
+func eval[T any](b *tab, js string, options ...chromedp.EvaluateOption) T {
 	b.Helper()
-	v, err := chromedp.Run(b.ctx, chromedp.Evaluate[T](js))
+	v, err := chromedp.Run(b.ctx, chromedp.Evaluate[T](js, options...))
 	if err != nil {
 		b.Fatalf("%s: %v", js, err)
 	}
@@ -119,7 +125,6 @@ func (b *tab) ready() *tab {
 // typed replaces the text of a field by real key strokes.
 func (b *tab) typed(name, text string) {
 	b.Helper()
-	b.do(chromedp.Func(func(context.Context, *chromedp.Target) error { return nil }))
 	eval[bool](b, fmt.Sprintf(`(f => { f.closest("details")?.setAttribute("open", ""); f.focus(); f.select(); return true })(document.querySelector('[name="%s"]'))`, name))
 	if text == "" {
 		text = "\b"

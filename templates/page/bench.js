@@ -33,7 +33,7 @@ export class Bench {
   renew(keys, all) {
     if (!all && ![...keys].some((key) => key === "u" || this.controls(key).length)) return;
     for (const key of this.touched) {
-      if (all || keys.has(key) && document.activeElement.name !== key) this.touched.delete(key);
+      if (all || keys.has(key) && !(document.hasFocus() && document.activeElement.name === key)) this.touched.delete(key);
     }
     this.whole = true;
     this.fresh = all;

@@ -52,7 +52,7 @@ function save() {
   const now = text(), hash = now && anchor ? `${now}&at=${encodeURIComponent(anchor)}` : now || anchor;
   history.replaceState({ store }, "", hash ? "#" + hash : location.pathname + location.search);
   carry();
-  if (keeping) remember();
+  if (keeping && unsaved.size) remember();
 }
 
 // Only what changed here is laid over what the device has: two tabs merge.
@@ -128,7 +128,7 @@ export function open() {
     const was = stored(oldValue) ?? new Map(), now = stored(newValue), next = new Map(pairs);
     for (const [name, pair] of now ?? []) if (differ(pair, was.get(name))) next.set(name, pair);
     for (const name of now ? was.keys() : []) if (!now.has(name)) next.delete(name);
-    become(next, undefined, false, true);
+    become(next, undefined, now && !now.size, true);
   });
   addEventListener("click", carry, true);
   addEventListener("pagehide", () => timer && save());

@@ -1,0 +1,61 @@
+package browser
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+)
+
+// measured types a changing number again and again and returns, for each stroke,
+// the ms until the answer stood in the document and until it was painted.
+const measured = `(async (runs) => {
+	const field = document.querySelector("[name=inseam]"), bench = document.querySelector(".bench"), out = [];
+	for (let i = 0; i < runs; i++) {
+		const answered = new Promise((done) => {
+			const watch = new MutationObserver((list) => {
+				if (list.some((m) => [...m.addedNodes].some((n) => n.className === "answer"))) { watch.disconnect(); done(performance.now()); }
+			});
+			watch.observe(bench, { childList: true, subtree: true });
+		});
+		const start = performance.now();
+		field.value = String(800 + i % 60);
+		field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+		const there = await answered;
+		await new Promise((done) => requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = done; c.port2.postMessage(0); }));
+		out.push([there - start, performance.now() - start]);
+		await new Promise((done) => setTimeout(done, 5));
+	}
+	return out;
+})(RUNS)`
+
+func BenchmarkInputToDocumentAndPaint(b *testing.B) {
+	p := open(b, chapter+"#inseam=830").ready()
+	p.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	run := func(n string) [][]float64 { return eval[[][]float64](p, measuredFor(n), chromedp.EvalAwaitPromise) }
+	run("40")
+	var document, painted []float64
+	for b.Loop() {
+		for _, pair := range run("50") {
+			document, painted = append(document, pair[0]), append(painted, pair[1])
+		}
+	}
+	for name, list := range map[string][]float64{"document": document, "painted": painted} {
+		slices.Sort(list)
+		b.ReportMetric(list[len(list)/2], name+"-median-ms")
+		b.ReportMetric(list[len(list)*99/100], name+"-p99-ms")
+	}
+}
+
+func BenchmarkReady(b *testing.B) {
+	var ready []float64
+	for b.Loop() {
+		p := open(b, chapter+"#inseam=830").ready()
+		ready = append(ready, eval[float64](p, "performance.now()"))
+	}
+	slices.Sort(ready)
+	b.ReportMetric(ready[len(ready)/2], "ready-median-ms")
+}
+
+func measuredFor(runs string) string { return strings.Replace(measured, "RUNS", runs, 1) }
