@@ -14,12 +14,17 @@ func init() {
 		"inseam=760±5 stature=1640±3 sex=f trunk-length=490±4 arm-length=610±4 shoulder-width=362±4 trochanter-height=825±4 saddle-height=668±2 saddle-setback=150±3 grip-x=425±2 grip-y=680±2 bar-width=740 crank-length=165 fork-travel=120 rear-travel=0",
 		"inseam=920±5 stature=1900±3 sex=m trunk-length=580±4 arm-length=725±4 shoulder-width=420±4 trochanter-height=975±4 saddle-height=815±2 grip-x=500±2 grip-y=745±2 bar-width=800 crank-length=175 elbow-bend=20",
 	}
+	morePoints["stem-choice"] = []string{
+		"move-x=-15 move-y=5 reach=435 stack=610 head-angle=64 spacers=10 stem-length=50 bar-rise=20 stem-angle=6",
+		"feeling=wanders reach=505 stack=650 head-angle=67.5±0.1 spacers=30 stem-length=60 bar-rise=40 stem-angle=-6 spacers-limit=30",
+	}
 	bends = append(bends,
 		bend{"ready-position", "example", "elbow-bend", estimatedBody, 3.73},
 		bend{"ready-position", "example", "trunk-at-elbow", estimatedBody, 0.66},
 		bend{"ready-position", "example", "room-back", estimatedBody, 10.9},
 		bend{"ready-position", "example", "front-knee", estimatedBody, 0.0738},
 		bend{"ready-position", "example", "rear-knee", estimatedBody, 0.0738},
+		bend{"stem-choice", "example", "spacers-change", "the move lies along the steering axis, where the angle’s effect turns round", 0.000597},
 	)
 }
 

@@ -15,9 +15,9 @@ import (
 var all = []*calculators.Calculator{
 	start.Repeat, start.Missing, start.Tape,
 	frame.Geometry, frame.Sag, frame.ChangeOfParts,
-	feet.Cleat, feet.Crank,
-	saddle.Height, saddle.Knee, saddle.Setback, saddle.Dropper,
-	cockpit.Grip, cockpit.Ready, cockpit.Seated,
+	feet.Cleat, feet.Stance, feet.Crank, feet.Shoe, feet.Difference,
+	saddle.Height, saddle.Knee, saddle.Setback, saddle.Tilt, saddle.Width, saddle.Dropper,
+	cockpit.Grip, cockpit.Ready, cockpit.Seated, cockpit.Stem,
 }
 
 // figures that belong to no calculator.

@@ -53,3 +53,18 @@ func GripAhead(b Build, role drawing.Role, text words.Text) drawing.Mark {
 func GripAbove(b Build, role drawing.Role, text words.Text) drawing.Mark {
 	return Upright(role, Point{}, b.Grip(), b.Grip().X+200, text)
 }
+
+// HeadEnd returns only what stands round the head tube, larger on the page: the
+// tube with stubs of its neighbours, fork crown, stem, bar, grip and lever.
+func HeadEnd(b Build) []drawing.Mark {
+	m := b.forkCrown()
+	top, bottom := b.headEnds()
+	head := bottom.Minus(top)
+	seat, foot := b.seatTop(), Point{}
+	upper, lower := top.Along(head, 0.28), top.Along(head, 0.70)
+	m = append(m,
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: upper.Along(seat.Minus(upper).Unit(), 190), B: upper, Ra: halfTopTube, Rb: halfTopTube + 2},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: lower.Along(foot.Minus(lower).Unit(), 170), B: lower, Ra: halfDownTube, Rb: halfDownTube},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: top, B: bottom, Ra: halfHeadTube - 2, Rb: halfHeadTube + 2})
+	return append(m, cockpit(b)...)
+}

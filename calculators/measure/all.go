@@ -20,7 +20,7 @@ var all = []*Quantity{
 
 	FrontRim, RearRim, FrontTyre, RearTyre, FrontRadius, RearRadius, CrankLength,
 
-	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight,
+	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight, COMForwardError, COMHeightError,
 
 	SaddleHeight, SaddleNose, SaddleSetback, NoseSetback, SaddleFloor, SaddleStack, SaddleTilt, RailShift, NewSaddleSetback, SitBoneEdges, TargetKnee, KneeReading,
 
@@ -34,7 +34,7 @@ var all = []*Quantity{
 
 	First, Second, Third, SharedError, OwnDifference,
 
-	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign, SizeSystem, Wanted,
+	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign, SizeSystem, Feeling, Wanted,
 }
 
 // byKey finds a quantity without walking the list. It is only looked up in,

@@ -1,0 +1,233 @@
+package cockpit
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// Stem answers which parts move the grips by a wanted step.
+var Stem = &calculators.Calculator{
+	Name: "stem-choice", Section: calculators.Cockpit,
+	Title: "Stem and spacers", Question: "Which stem, spacers and bar put the grips where you want them?",
+	Scenario: "Larch Hollow’s test rider is pitched forward on descents, on the test bike with a 45 mm stem on 15 mm of spacers.",
+	Inputs: slices.Concat(
+		[]calculators.Input{
+			{Quantity: measure.Feeling, Example: "pitched", Optional: true},
+			{Quantity: measure.MoveX, Assume: byFeeling(func(p geometry.Point) float64 { return p.X })},
+			{Quantity: measure.MoveY, Assume: byFeeling(func(p geometry.Point) float64 { return p.Y })},
+		},
+		fit.FrontInputs(), fit.PartsInputs(),
+		[]calculators.Input{
+			{Quantity: measure.SpacersAbove, Example: "10", Optional: true},
+			{Quantity: measure.SpacersLimit, Example: "30", Optional: true},
+			{Quantity: measure.SeatAngle, Example: "76.5", Optional: true, Folded: true},
+			{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
+			{Quantity: measure.Inseam, Example: "830", Optional: true, Folded: true},
+			{Quantity: measure.Stature, Example: "1740", Optional: true, Folded: true},
+			{Quantity: measure.Sex, Optional: true, Folded: true},
+		},
+		fit.UpperInputs()),
+	Readings: []calculators.Measured{
+		{Name: "spacers-change", Label: "Spacers alone would move", Unit: measure.Mm,
+			Between: "the stack under the stem now and the one that comes nearest to the move; negative is from under the stem to above it"},
+		{Name: "left-over", Label: "And leave you short by", Unit: measure.Mm,
+			Between: "the wanted place of the grips and where those spacers alone put them"},
+		{Name: "grip-x", Label: "Grips ahead, afterwards", Unit: measure.Mm, Folded: true,
+			Between: "bottom-bracket centre, level forward to the middle of the grips after the move"},
+		{Name: "grip-y", Label: "Grips above, afterwards", Unit: measure.Mm, Folded: true,
+			Between: "bottom-bracket centre, straight up to the middle of the grips after the move"},
+	},
+	Sources:  []*literature.Source{literature.ISO4210Part2, literature.DeLeva1996, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.SteererAndStem, caution.NoWayBack, caution.HoseCheck, caution.CarbonParts, caution.Torque, caution.BrakeCheck, caution.FirstRide},
+	Solve:    solveStem,
+	Explain:  explainStem,
+}
+
+// feelings are the first small move for each trouble, mm: common practice, the
+// size of one spacer or one size of stem.
+var feelings = []struct {
+	key  string
+	move geometry.Point
+}{
+	{"stretched", geometry.Point{X: -10}},
+	{"wanders", geometry.Point{X: 5, Y: -10}},
+	{"pitched", geometry.Point{X: -5, Y: 10}},
+}
+
+// byFeeling assumes one coordinate of the move from what troubles the reader; a
+// reader who gave the other coordinate means 0 here.
+func byFeeling(of func(geometry.Point) float64) func(calculators.Values) (calculators.Assumption, bool) {
+	return func(v calculators.Values) (calculators.Assumption, bool) {
+		if v.Declares(measure.MoveX) && v.Given(measure.MoveX) {
+			return calculators.Assumption{From: "because you named a move forward or back alone"}, true
+		}
+		for _, f := range feelings {
+			if v.Is(measure.Feeling, f.key) {
+				return calculators.Assumption{Value: of(f.move), From: "a first small step against what troubles you, common practice"}, true
+			}
+		}
+		return calculators.Assumption{From: "because you named no move in this direction"}, true
+	}
+}
+
+// noMove asks for a target.
+var noMove = &calculators.Problem{Input: measure.MoveX.Key, Needed: true,
+	Text: words.Of("Say by how much the grips should move, in {0} or {1}, or pick what troubles you.", measure.MoveX.Named(), measure.MoveY.Named())}
+
+// wanted is the reader's problem, solved as far as it has one answer.
+type wanted struct {
+	bike   geometry.Bike
+	parts  geometry.Cockpit
+	now    geometry.Hold
+	target geometry.Point
+	move   geometry.Point
+}
+
+// wantedOf returns the reader's bike, grips and target.
+func wantedOf(v calculators.Values) (wanted, *calculators.Problem) {
+	b, p := fit.Front(v)
+	if p != nil {
+		return wanted{}, p
+	}
+	w := wanted{bike: b, parts: fit.Parts(v), move: moveOf(v)}
+	if !v.Has(measure.Feeling) && !v.Given(measure.MoveX) && !v.Given(measure.MoveY) {
+		return w, noMove
+	}
+	w.now, _ = w.parts.Hold(b)
+	w.target = w.now.Grip.Add(w.move)
+	return w, nil
+}
+
+func solveStem(v calculators.Values, out []float64) *calculators.Problem {
+	w, p := wantedOf(v)
+	if p != nil {
+		return p
+	}
+	up := geometry.SpacerVector(1, w.bike.HeadAngle)
+	along := w.move.Dot(up)
+	out[0], out[1] = along, w.move.Sub(up.Scale(along)).Length()
+	out[2], out[3] = w.target.X, w.target.Y
+	return nil
+}
+
+// near5 is how near a combination has to come to be listed, mm.
+const near5 = 5
+
+// Stems that are sold and the norm with its window, mm: common practice.
+const (
+	shortestStem, longestStem, stemStep = 30, 60, 5
+	normStem, normWindow                = 40, 10
+	spacerStep                          = 5
+)
+
+// combination is one set of parts.
+type combination struct {
+	parts geometry.Cockpit
+	miss  geometry.Point // where it puts the grips, less the target
+	off   float64        // the length of that
+	// changed counts the parts that have to be bought: stem and bar. Spacers
+	// cost nothing.
+	changed int
+	over    float64 // spacers beyond what the steerer allows, mm; 0 where unknown
+}
+
+// combine returns, for each stem, angle and rise that is sold, the spacers in
+// whole steps that come nearest to the target: those within 5 mm, nearest first,
+// or the nearest few where none is.
+func (w wanted) combine(allowed float64) (list []combination, within bool) {
+	stems := []float64{w.parts.Stem}
+	for s := float64(shortestStem); s <= longestStem; s += stemStep {
+		if s != w.parts.Stem {
+			stems = append(stems, s)
+		}
+	}
+	angles := []float64{w.parts.StemAngle}
+	for _, a := range []float64{0, 6, -6, -w.parts.StemAngle} {
+		if !slices.Contains(angles, a) {
+			angles = append(angles, a)
+		}
+	}
+	up := geometry.SpacerVector(1, w.bike.HeadAngle)
+	for _, stem := range stems {
+		for _, angle := range angles {
+			for _, more := range [5]float64{0, 10, -10, 20, -20} {
+				c := combination{parts: w.parts}
+				c.parts.Stem, c.parts.StemAngle, c.parts.Rise = stem, angle, w.parts.Rise+more
+				if stem != w.parts.Stem || angle != w.parts.StemAngle {
+					c.changed++
+				}
+				if more != 0 {
+					c.changed++
+				}
+				h, ok := c.parts.Hold(w.bike)
+				if !ok {
+					continue
+				}
+				steps := math.Round(w.target.Sub(h.Grip).Dot(up) / spacerStep)
+				c.parts.Spacers = math.Max(0, w.parts.Spacers+steps*spacerStep)
+				if h, ok = c.parts.Hold(w.bike); !ok {
+					continue
+				}
+				c.miss = h.Grip.Sub(w.target)
+				c.off = c.miss.Length()
+				if !math.IsNaN(allowed) {
+					c.over = math.Max(0, c.parts.Spacers-allowed)
+				}
+				list = append(list, c)
+			}
+		}
+	}
+	slices.SortStableFunc(list, func(a, b combination) int {
+		switch {
+		case a.off < b.off-1e-9:
+			return -1
+		case a.off > b.off+1e-9:
+			return 1
+		}
+		return a.changed - b.changed
+	})
+	n := 0
+	for n < len(list) && list[n].off <= near5 {
+		n++
+	}
+	if n == 0 {
+		return list[:min(5, len(list))], false
+	}
+	return list[:n], true
+}
+
+// simplest returns the index of the listed combination that changes the fewest
+// parts among those that the steerer allows, the nearest of them; -1 where the
+// steerer allows none.
+func simplest(list []combination) int {
+	best := -1
+	for i, c := range list {
+		if c.over == 0 && (best < 0 || c.changed < list[best].changed) {
+			best = i
+		}
+	}
+	return best
+}
+
+// allowedSpacers returns the greatest stack under the stem: the maker's limit and
+// what the steerer holds now, whichever is less; NaN where neither is known.
+func allowedSpacers(v calculators.Values) float64 {
+	allowed := math.NaN()
+	if v.Has(measure.SpacersAbove) {
+		allowed = v.Of(measure.Spacers) + v.Of(measure.SpacersAbove)
+	}
+	if v.Has(measure.SpacersLimit) {
+		if limit := v.Of(measure.SpacersLimit); math.IsNaN(allowed) || limit < allowed {
+			allowed = limit
+		}
+	}
+	return allowed
+}

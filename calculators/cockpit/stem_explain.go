@@ -1,0 +1,206 @@
+package cockpit
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+func explainStem(v calculators.Values, r *calculators.Result) {
+	w, p := wantedOf(v)
+	if p != nil {
+		return
+	}
+	allowed := allowedSpacers(v)
+	explainSpacers(v, w, r, allowed)
+	for _, name := range [2]string{"grip-x", "grip-y"} {
+		r.Reading(name).Meaning = words.Of("Measure it again on the bike afterwards: it should match to a few millimetres.")
+	}
+	list, within := w.combine(allowed)
+	best := simplest(list)
+	shown, star := shortList(list, best)
+	r.Tables = append(r.Tables, combinationTable(w, shown, star, within, allowed))
+	if c := costOf(v, w); c.hasTrunk || c.hasElbow || c.hasRoom {
+		r.Tables = append(r.Tables, costTable(c))
+		r.Note(calculators.PlainNote, "What a move costs is worked out on the level with a usual crank and pedal. It is a difference, so most errors cancel; no size is judged by it.")
+	} else {
+		r.Note(calculators.PlainNote, "Give {0}, {1}, {2} and {3} to see what the move costs you seated and standing.", measure.Stature.Named(), measure.Inseam.Named(), measure.SaddleHeight.Named(), measure.SeatAngle.Named())
+	}
+	noteStem(w, r, within, best)
+	r.Figure = stemFigure(w, list, best)
+}
+
+func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allowed float64) {
+	x, left := r.Reading("spacers-change"), r.Reading("left-over")
+	after := v.Of(measure.Spacers) + float64(x.Value)
+	switch {
+	case after < 0:
+		x.Meaning = words.Of("There are only {0} under the stem to take away.", measure.Millimetres(v.Of(measure.Spacers)))
+	case !math.IsNaN(allowed) && after > allowed+0.5:
+		x.Meaning = words.Of("That would stand {0} under the stem, and your steerer allows {1}.", measure.Millimetres(after), measure.Millimetres(allowed))
+	case math.IsNaN(allowed):
+		x.Meaning = words.Of("Spacers cost nothing and can be undone, so try them first. Whether the steerer and the fork’s maker allow this stack you have to look up.")
+	default:
+		x.Meaning = words.Of("Spacers cost nothing and can be undone, so try them first, in whole rings.")
+	}
+	left.Meaning = words.Of("A spacer slides the grips along the leaning steering axis only. Under about {0} nobody feels the rest.", measure.Millimetres(near5))
+}
+
+// shortList keeps the table readable: the nearest, and the one that changes the
+// fewest parts wherever it stands. star is that one's row from 1, 0 for none.
+func shortList(list []combination, best int) (shown []combination, star int) {
+	const rows = 10
+	shown = list[:min(rows, len(list))]
+	switch {
+	case best < 0:
+		return shown, 0
+	case best < len(shown):
+		return shown, best + 1
+	}
+	shown = append(shown[:len(shown):len(shown)], list[best])
+	return shown, len(shown)
+}
+
+func combinationTable(w wanted, list []combination, star int, within bool, allowed float64) calculators.Table {
+	t := calculators.Table{Name: "combinations", Starred: star, Caption: words.Of("Parts that put the grips within {0} of the target, nearest first", measure.Millimetres(near5)),
+		Columns: []calculators.Column{
+			{Name: "stem", Label: words.Of("Stem"), Unit: "mm"},
+			{Name: "angle", Label: words.Of("Angle"), Unit: "deg"},
+			{Name: "spacers", Label: words.Of("Spacers"), Unit: "mm"},
+			{Name: "rise", Label: words.Of("Rise"), Unit: "mm"},
+			{Name: "off", Label: words.Of("Off by"), Unit: "mm"},
+			{Name: "mark", Label: words.Of("To know")},
+		}}
+	if !within {
+		t.Caption = words.Of("Nothing that is sold comes within {0} of the target. The nearest", measure.Millimetres(near5))
+	}
+	for _, c := range list {
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(c.parts.Stem), measure.Degrees(c.parts.StemAngle), measure.Millimetres(c.parts.Spacers),
+			measure.Millimetres(c.parts.Rise), tenth(c.off), c.mark(w, allowed)})
+	}
+	return t
+}
+
+// mark says what stands against a combination, or what it takes.
+func (c combination) mark(w wanted, allowed float64) words.Text {
+	switch {
+	case c.over > 0:
+		return words.Of("not an option: {0} of spacers more than the steerer allows", measure.Millimetres(c.over))
+	case c.parts.Stem < normStem-normWindow || c.parts.Stem > normStem+normWindow:
+		return words.Of("outside the usual stems: check the frame’s size first")
+	case c.changed == 0 && c.parts.Spacers == w.parts.Spacers:
+		return words.Of("as it is now")
+	case c.changed == 0:
+		return words.Of("spacers only")
+	}
+	stem := c.parts.Stem != w.parts.Stem || c.parts.StemAngle != w.parts.StemAngle
+	bar := c.parts.Rise != w.parts.Rise
+	switch {
+	case stem && bar:
+		return words.Of("another stem and another bar")
+	case stem && c.parts.Stem == w.parts.Stem && c.parts.StemAngle == -w.parts.StemAngle:
+		return words.Of("the same stem turned over, if its maker allows it")
+	case stem:
+		return words.Of("another stem")
+	}
+	return words.Of("another bar")
+}
+
+// costTable says what the move does to the rider.
+func costTable(c cost) calculators.Table {
+	t := calculators.Table{Name: "cost", Caption: words.Of("What the move does to you"),
+		Columns: []calculators.Column{{Name: "what", Label: words.Of("What")}, {Name: "change", Label: words.Of("Change")}, {Name: "feel", Label: words.Of("How it feels")}}}
+	if c.hasTrunk {
+		feel := words.Of("taller: easier on neck and hands")
+		if c.trunk < 0 {
+			feel = words.Of("lower: more work for neck and hands")
+		}
+		load := words.Of("the front wheel lifts and wanders sooner on climbs")
+		if c.load > 0 {
+			load = words.Of("the front wheel holds its line longer on climbs")
+		}
+		t.Rows = append(t.Rows,
+			[]words.Sayer{words.Of("Trunk, seated"), measure.Difference{Amount: measure.Degrees(c.trunk)}, feel},
+			[]words.Sayer{words.Of("Front wheel’s share of the weight, seated"), measure.Difference{Amount: measure.Amount{Value: c.load, Unit: measure.Percent, Extra: 1}}, load})
+	}
+	if c.hasElbow {
+		feel := words.Of("more bend left to give standing")
+		switch {
+		case c.straightBehind:
+			feel = words.Of("your arms would be straight {0} before the grips", measure.Millimetres(-c.slackAfter))
+		case c.straightBefore:
+			feel = words.Of("your arms reach, which they did not before")
+		case c.elbow < 0:
+			feel = words.Of("straighter arms standing")
+		}
+		t.Rows = append(t.Rows, []words.Sayer{words.Of("Elbow bend, standing ready"), measure.Difference{Amount: measure.Degrees(c.elbow)}, feel})
+	}
+	if c.hasRoom {
+		t.Rows = append(t.Rows, []words.Sayer{words.Of("Room between seat and steering axis at the bar"), measure.Difference{Amount: tenth(c.room)}, words.Of("what a higher or lower bar alone does to it")})
+	}
+	return t
+}
+
+func noteStem(w wanted, r *calculators.Result, within bool, best int) {
+	if left := r.Reading("left-over"); left.Value < left.Uncertainty {
+		r.Note(calculators.CheckNote, "What is left over is smaller than the head angle’s error lets anybody say; it is never below zero, so its ± is approximate.")
+	}
+	if within && best < 0 {
+		r.Note(calculators.CheckNote, "Every combination that comes near needs more spacers than the steerer allows. They are geometry, not an option: look for a bar with more rise, or a stem that points up.")
+	}
+	if w.move.Length() > 20 {
+		r.Note(calculators.CheckNote, "The grips would move by {0}. Plan that as several steps, and ride in between.", measure.Millimetres(w.move.Length()))
+	}
+	r.Note(calculators.PlainNote, "Stems of about {0} are the norm now; ten years ago they were {1} to {2}. Within some {3} of the norm a stem trades fit against grip at the front wheel. Outside it you are mending a frame of the wrong size: common practice, no study.",
+		measure.Millimetres(normStem), measure.Millimetres(50), measure.Millimetres(60), measure.Millimetres(normWindow))
+	lost := w.bike.RoomAt(w.bike.Stack()) - w.bike.RoomAt(w.bike.Stack()+10)
+	kept := 10 * cotangent(w.bike.SeatTubeAngle)
+	if lost > 0 {
+		r.Note(calculators.PlainNote, "On this bike every {0} of height from spacers takes {1} off the room between seat and bar, so the bike feels smaller. A frame with more stack and the same reach does the opposite: {2} more room for the same height.",
+			measure.Millimetres(10), tenth(lost), tenth(kept))
+	}
+	r.Note(calculators.PlainNote, "The steerer’s top may stand at most {0} below the top of the stem, no threaded part may be clamped, and where a maker is stricter the maker counts.", measure.Millimetres(5))
+	r.Note(calculators.PlainNote, "Tingling hands, a sore neck or back: check the saddle’s height and tilt, then one spacer up. If it comes back or outlasts the ride, stop and see a clinician; no stem treats it.")
+}
+
+func cotangent(degrees float64) float64 { return 1 / math.Tan(degrees*math.Pi/180) }
+
+// stemFigure draws the front of the bike after over before: the combination that
+// changes the fewest parts, or the nearest.
+func stemFigure(w wanted, list []combination, best int) *drawing.Figure {
+	f := &drawing.Figure{Title: words.Of("The grips before and after")}
+	if len(list) == 0 {
+		f.Description = words.Of("No combination exists for these numbers.")
+		f.Add(figure.FrontEnd(frontBuild(w.bike, w.parts))...)
+		return f
+	}
+	c := list[max(best, 0)]
+	f.Description = words.Of("The front of the bike from the side, to scale: after in ink, before in thin lines. The grips are to move {0} forward and {1} up. A stem of {2} at {3} on {4} of spacers, with {5} of rise, comes within {6}.",
+		measure.Difference{Amount: measure.Millimetres(w.move.X)}, measure.Difference{Amount: measure.Millimetres(w.move.Y)}, measure.Millimetres(c.parts.Stem), measure.Degrees(c.parts.StemAngle),
+		measure.Millimetres(c.parts.Spacers), measure.Millimetres(c.parts.Rise), tenth(c.off))
+	before, after := frontBuild(w.bike, w.parts), frontBuild(w.bike, c.parts)
+	f.Add(figure.HeadEnd(after)...)
+	f.Add(figure.FrontOutline(before)...)
+	h, ok := c.parts.Hold(w.bike)
+	if !ok {
+		return f
+	}
+	bar, clamp, grip := figure.At(h.Bar), figure.At(h.StemClamp), figure.At(h.Grip)
+	up := figure.At(w.bike.AxisDown()).Times(-1)
+	cover := figure.At(w.bike.OnAxis(-c.parts.Headset))
+	f.Add(
+		drawing.Axis{Role: drawing.Soft, A: clamp.Along(up, 60), B: figure.At(w.bike.OnAxis(120))},
+		drawing.Dimension{Role: drawing.Hot, A: clamp, B: bar, Offset: -70, Text: words.Of("Stem {0}", measure.Millimetres(c.parts.Stem))},
+		drawing.Dimension{Role: drawing.Hot, A: bar, B: grip, Along: drawing.Polar(90-c.parts.Roll, 1), Offset: 95, Text: words.Of("Rise {0}", measure.Millimetres(c.parts.Rise))},
+		drawing.Label{Role: drawing.Before, At: figure.At(w.now.Grip), Text: words.Of("before"), Side: drawing.Point{X: -1, Y: 0.6}, Leader: true},
+		drawing.Label{Role: drawing.Ink, At: grip, Text: words.Of("after"), Side: drawing.Point{X: 0.4, Y: 1}, Leader: true},
+	)
+	if c.parts.Spacers > 0 {
+		f.Add(drawing.Dimension{Role: drawing.Hot, A: cover, B: cover.Along(up, c.parts.Spacers), Offset: 60, Text: words.Of("Spacers {0}", measure.Millimetres(c.parts.Spacers))})
+	}
+	return f
+}
