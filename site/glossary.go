@@ -12,14 +12,15 @@ import (
 type Term struct {
 	Key   string // the anchor
 	Name  string
-	Also  []string // other forms that chapters use
+	Also  []string // other names
+	Forms []string // words that use it and are no names for it
 	Says  string
 	Pages []*Page // where the term is used, found in the text
 }
 
 // glossary reads glossary.yaml of both layers: a term for each key, and below it
-// “says”, and where needed “also” with other forms. A shop's term replaces a
-// built-in one of the same name.
+// “says”, and where needed “also” with other names and “forms” with words that
+// use it. A shop's term replaces a built-in one of the same name.
 func (l *layers) glossary() (terms []Term, bad []Mistake) {
 	for _, layer := range []map[string]source{l.base, l.local} {
 		from, ok := layer[glossaryFile]
@@ -31,9 +32,11 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 			t := Term{Key: slug(e.key), Name: e.key}
 			for _, e := range y.mapping(e.value, "a term") {
 				switch {
-				case !y.known(e, "says", "also"):
+				case !y.known(e, "says", "also", "forms"):
 				case e.key == "says":
 					t.Says = y.text(e)
+				case e.key == "forms":
+					t.Forms = texts(y.list(e))
 				default:
 					t.Also = typesetAll(texts(y.list(e)))
 				}
@@ -59,8 +62,8 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 func (t *Term) find(pages []*Page) {
 	t.Pages = nil
 	for _, p := range pages {
-		for _, form := range append([]string{t.Name}, t.Also...) {
-			if mentions(p.lower, strings.ToLower(form)) {
+		for _, form := range slices.Concat([]string{t.Name}, t.Also, t.Forms) {
+			if mentions(p.lower, looked(form)) {
 				t.Pages = append(t.Pages, p)
 				break
 			}
@@ -68,8 +71,14 @@ func (t *Term) find(pages []*Page) {
 	}
 }
 
+// alike takes out what does not tell terms apart.
+var alike = strings.NewReplacer("-", " ", "’", "'")
+
+// looked is text as terms are looked for in it: small letters, hyphens as spaces.
+func looked(s string) string { return alike.Replace(strings.ToLower(s)) }
+
 // mentions tells whether text has the term as whole words, with or without a
-// plural s. Both are in small letters.
+// plural s. Both are as looked returns them.
 func mentions(text, term string) bool {
 	for from := 0; term != ""; {
 		i := strings.Index(text[from:], term)
@@ -91,4 +100,4 @@ func mentions(text, term string) bool {
 	return false
 }
 
-func wordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) || r == '-' }
+func wordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }

@@ -34,7 +34,7 @@ type Page struct {
 	html     []byte    // the rendered text
 	err      error
 	words    string    // the text alone, for search and glossary
-	lower    string    // words in small letters
+	lower    string    // title, question, summary and words, as terms are looked for
 	wrong    []Mistake // found while parsing
 }
 
@@ -151,7 +151,7 @@ func (p *Page) collect() {
 		return ast.WalkContinue, nil
 	})
 	p.words = plain.String()
-	p.lower = strings.ToLower(p.words)
+	p.lower = looked(p.Title + "\n" + p.Question + "\n" + p.Summary + "\n" + p.words)
 }
 
 // number returns the number of a source on this page.

@@ -49,6 +49,7 @@ func (g *Guide) index() []byte {
 	for _, t := range g.terms {
 		things = append(things, found{glossaryURL + "#" + t.Key, t.Name, "term", t.Says})
 		add(t.Name+" "+strings.Join(t.Also, " "), 3)
+		add(strings.Join(t.Forms, " "), 2)
 		add(t.Says, 1)
 	}
 	words := make([]string, 0, len(weights))
