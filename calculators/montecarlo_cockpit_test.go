@@ -18,6 +18,10 @@ func init() {
 		"move-x=-15 move-y=5 reach=435 stack=610 head-angle=64 spacers=10 stem-length=50 bar-rise=20 stem-angle=6",
 		"feeling=wanders reach=505 stack=650 head-angle=67.5±0.1 spacers=30 stem-length=60 bar-rise=40 stem-angle=-6 spacers-limit=30",
 	}
+	morePoints["bar-width"] = []string{
+		"stature=1640 sex=f shoulder-width=362±4 arm-length=615±6",
+		"push-up-width=790±10 shoulder-width=430±5 arm-length=730±6 bar-width=760",
+	}
 	bends = append(bends,
 		bend{"ready-position", "example", "elbow-bend", estimatedBody, 3.73},
 		bend{"ready-position", "example", "trunk-at-elbow", estimatedBody, 0.66},

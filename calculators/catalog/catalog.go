@@ -14,10 +14,10 @@ import (
 // calculators in guide order.
 var all = []*calculators.Calculator{
 	start.Repeat, start.Missing, start.Tape,
-	frame.Geometry, frame.Sag, frame.ChangeOfParts,
+	frame.Geometry, frame.Sag, frame.Climb, frame.ChangeOfParts,
 	feet.Cleat, feet.Stance, feet.Crank, feet.Shoe, feet.Difference,
 	saddle.Height, saddle.Knee, saddle.Setback, saddle.Tilt, saddle.Width, saddle.Dropper,
-	cockpit.Grip, cockpit.Ready, cockpit.Seated, cockpit.Stem,
+	cockpit.Grip, cockpit.Ready, cockpit.Seated, cockpit.Stem, cockpit.Width,
 }
 
 // figures that belong to no calculator.

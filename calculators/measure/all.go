@@ -28,7 +28,7 @@ var all = []*Quantity{
 
 	StemLength, StemAngle, StemClampHeight, Spacers, SpacersAbove, SpacersLimit, SteererLength, HeadsetHeight,
 	BarRise, BarSweep, BackSweep, BarRoll, BarWidth, BarLimit, BarStraight, ControlsWidth, GripLength,
-	GripX, GripY, GripFloor, NoseToGrip, LeverReach, LeverLength, LeverInset, LeverAngle, MoveX, MoveY,
+	GripX, GripY, GripFloor, NoseToGrip, LeverReach, LeverLength, LeverInset, LeverAngle, MoveX, MoveY, TreeGap,
 
 	TrunkAngle, ElbowBend, StandingKnee,
 

@@ -1,0 +1,122 @@
+package cockpit
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+)
+
+// Width answers how wide a bar should be: a range, and what a step in it does.
+var Width = &calculators.Calculator{
+	Name: "bar-width", Section: calculators.Cockpit,
+	Title: "Bar width", Question: "How wide should your bar be, and what does each step change?",
+	Scenario: "Larch Hollow’s test rider, 1740 mm tall, does press-ups with the hands 745 mm apart over all, and rides a 780 mm bar.",
+	Inputs: []calculators.Input{
+		{Quantity: measure.PushUpWidth, Example: "745", Optional: true},
+		{Quantity: measure.BarWidth, Example: "780", Optional: true},
+		{Quantity: measure.Stature, Example: "1740", Optional: true},
+		fit.SexInput(""),
+		{Quantity: measure.ShoulderWidth, Assume: shouldersOf},
+		{Quantity: measure.ArmLength, Assume: armOf},
+		{Quantity: measure.GripLength, Folded: true, Assume: calculators.Fixed(130, 8, "a usual grip, with the hand in its middle")},
+		{Quantity: measure.BarLimit, Example: "720", Optional: true, Folded: true},
+		{Quantity: measure.BarStraight, Example: "220", Optional: true, Folded: true},
+		{Quantity: measure.ControlsWidth, Example: "55", Optional: true, Folded: true},
+		{Quantity: measure.TreeGap, Optional: true, Folded: true},
+	},
+	Readings: []calculators.Measured{
+		{Name: "bar-width", Label: "Start the test at", Unit: measure.Mm,
+			Between: "one end of the bar to the other"},
+		{Name: "arm-spread", Label: "Your arms then spread", Unit: measure.Deg,
+			Between: "each straight arm and straight ahead, seen from above"},
+		{Name: "reach-lost", Label: "A step wider takes", Unit: measure.Mm, Finer: 1,
+			Between: "the level reach of straight arms at this width and at one step of the table wider"},
+	},
+	Workings: []calculators.Measured{
+		{Name: "press-up", Label: "Press-up width", Unit: measure.Mm},
+		{Name: "shoulders", Label: "Shoulders and arms", Unit: measure.Mm},
+		{Name: "spread-now", Label: "Arm spread, bar now", Unit: measure.Deg},
+	},
+	Sources:  []*literature.Source{literature.Lin2025, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.NoWayBack, caution.CarbonParts, caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.FirstRide},
+	Solve:    solveWidth,
+	Explain:  explainWidth,
+}
+
+func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
+	if e, ok := body.ShoulderWidth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
+		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
+	}
+	e := body.ShoulderWidth.Typical(fit.Sex(v))
+	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the survey’s average, because neither it nor your height was given"}, true
+}
+
+func armOf(v calculators.Values) (calculators.Assumption, bool) {
+	if e, ok := body.ArmFromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
+		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
+	}
+	upper, lower := body.UpperArm.Typical(fit.Sex(v)), body.ForearmToGrip.Typical(fit.Sex(v))
+	return calculators.Assumption{Value: upper.Value + lower.Value, SD: upper.SD + lower.SD, From: "the survey’s average, because neither it nor your height was given"}, true
+}
+
+// How far straight arms spread on bars that riders are content with, degrees, and
+// how far a bar may stray from the press-up width, mm: common practice.
+const (
+	spreadFrom, spreadUsual, spreadTo = 8, 11, 14
+	pressUpRoom                       = 20
+)
+
+// widthAt returns the bar's width, mm, at which straight arms spread by an angle.
+//
+//	w = s + 2·a·sin(spread) + g
+//
+// s is the shoulder joints' spacing, a the arm and g the grip, the hand in its
+// middle.
+func widthAt(v calculators.Values, spread float64) float64 {
+	return joints(v) + float64(2*v.Of(measure.ArmLength)*math.Sin(spread*math.Pi/180)) + v.Of(measure.GripLength)
+}
+
+func joints(v calculators.Values) float64 {
+	return body.ShoulderJointSpacing(v.Of(measure.ShoulderWidth))
+}
+
+// aside returns how far each hand is outside its shoulder joint on a bar, mm.
+func aside(v calculators.Values, width float64) float64 {
+	return (width - v.Of(measure.GripLength) - joints(v)) / 2
+}
+
+// spreadOn returns the arms' spread on a bar, degrees; NaN where the arms do not
+// span it.
+func spreadOn(v calculators.Values, width float64) float64 {
+	return math.Asin(aside(v, width)/v.Of(measure.ArmLength)) * 180 / math.Pi
+}
+
+// reachOn returns how far ahead straight arms reach on a bar, mm; NaN where they
+// do not span it.
+func reachOn(v calculators.Values, width float64) float64 {
+	arm, off := v.Of(measure.ArmLength), aside(v, width)
+	return math.Sqrt((arm - off) * (arm + off))
+}
+
+func solveWidth(v calculators.Values, out []float64) *calculators.Problem {
+	press, shoulders := math.NaN(), widthAt(v, spreadUsual)
+	if v.Has(measure.PushUpWidth) {
+		press = v.Of(measure.PushUpWidth)
+	}
+	start := press
+	if math.IsNaN(start) {
+		start = shoulders
+	}
+	out[0], out[1] = start, spreadOn(v, start)
+	out[2] = reachOn(v, start) - reachOn(v, start+20)
+	out[3], out[4], out[5] = press, shoulders, math.NaN()
+	if v.Has(measure.BarWidth) {
+		out[5] = spreadOn(v, v.Of(measure.BarWidth))
+	}
+	return nil
+}

@@ -1,0 +1,223 @@
+package cockpit
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+func explainWidth(v calculators.Values, r *calculators.Result) {
+	x := r.Reading("bar-width")
+	low, high := widthRange(v)
+	x.Low, x.High = calculators.Number(low), calculators.Number(high)
+	x.Meaning = widthMeaning(v, low, high)
+	explainSpread(r.Reading("arm-spread"), v, r)
+	lost := r.Reading("reach-lost")
+	lost.Meaning = words.Of("A wider bar brings your chest down and forward, or your elbows straighter, by this much. Trimming gives it back. After {0} or more, a stem {1} shorter or longer makes up for it.", measure.Millimetres(40), measure.Millimetres(10))
+	if !lost.Exists() {
+		lost.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.", measure.ShoulderWidth.Named(), measure.ArmLength.Named())
+	}
+	r.Tables = append(r.Tables, widthTable(v, float64(x.Value)), methodsTable(v, r))
+	if v.Has(measure.BarWidth) {
+		if t, ok := trimTable(v, float64(x.Value)); ok {
+			r.Tables = append(r.Tables, t)
+		}
+	}
+	noteGap(v, r, float64(x.Value))
+	r.Note(calculators.PlainNote, "There is no single right width: shoulders, arms, trails and habit decide, and no study of width on mountain bikes was found. In ten women a road bar about as wide as the shoulders took the least work from the arms; a smooth road asks for less control than a trail.")
+	r.Note(calculators.PlainNote, "Test a narrower bar without a saw: slide the controls in by 5 mm on each side, ride twice, and go on or go back. Cut last, and leave 5 mm on each side.")
+	r.Note(calculators.PlainNote, "Aching shoulders or sore outer palms may come from a wide bar: controls in by one step first. Tingling that comes back or outlasts the ride is a reason to stop and see a clinician.")
+	r.Figure = widthFigure(v, r)
+}
+
+// widthRange returns the range to test in, mm: round the press-up width where
+// that was taken, else by how far arms spread on bars that riders are content
+// with.
+func widthRange(v calculators.Values) (low, high float64) {
+	if v.Has(measure.PushUpWidth) {
+		w := v.Of(measure.PushUpWidth)
+		return w - pressUpRoom, w + pressUpRoom
+	}
+	return widthAt(v, spreadFrom), widthAt(v, spreadTo)
+}
+
+func widthMeaning(v calculators.Values, low, high float64) words.Text {
+	lo, hi := measure.Millimetres(low), measure.Millimetres(high)
+	if !v.Has(measure.BarWidth) {
+		return words.Of("Anything from {0} to {1} is worth a test, never one number.", lo, hi)
+	}
+	bar := v.Of(measure.BarWidth)
+	now := measure.Millimetres(bar)
+	switch {
+	case bar > high:
+		return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} is wider: slide the controls in before you think of cutting.", lo, hi, now)
+	case bar < low:
+		return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} is narrower: borrow a wider one before you buy.", lo, hi, now)
+	}
+	return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} lies inside, so there may be nothing to do.", lo, hi, now)
+}
+
+func explainSpread(x *calculators.Reading, v calculators.Values, r *calculators.Result) {
+	if !x.Exists() {
+		x.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.", measure.ShoulderWidth.Named(), measure.ArmLength.Named())
+		return
+	}
+	x.Low, x.High = spreadFrom, spreadTo
+	if now := r.Working("spread-now"); now.Exists() {
+		x.Meaning = words.Of("On your bar now it is {0}. Common practice lies between {1} and {2}: more turns the elbows out and straight and bends the wrists, less tucks the elbows in.",
+			now.Uncertain(), measure.Degrees(spreadFrom), measure.Degrees(spreadTo))
+		return
+	}
+	x.Meaning = words.Of("Common practice lies between {0} and {1}: more turns the elbows out and straight and bends the wrists, less tucks the elbows in.", measure.Degrees(spreadFrom), measure.Degrees(spreadTo))
+}
+
+// widthTable says what each step of 20 mm does.
+func widthTable(v calculators.Values, start float64) calculators.Table {
+	t := calculators.Table{Name: "widths", Caption: words.Of("What each step of {0} does, with straight arms", measure.Millimetres(20)), Starred: 0,
+		Columns: []calculators.Column{
+			{Name: "width", Label: words.Of("Bar"), Unit: "mm"},
+			{Name: "spread", Label: words.Of("Arms spread"), Unit: "deg"},
+			{Name: "reach", Label: words.Of("Reach against the start"), Unit: "mm"},
+		}}
+	for i := -3; i <= 3; i++ {
+		w := start + 20*float64(i)
+		if spread := spreadOn(v, w); !math.IsNaN(spread) && !math.IsNaN(reachOn(v, start)) {
+			t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(w), measure.Degrees(spread), measure.Difference{Amount: tenth(reachOn(v, w) - reachOn(v, start))}})
+			if i == 0 {
+				t.Starred = len(t.Rows)
+			}
+		}
+	}
+	return t
+}
+
+// methodsTable shows both ways to a width.
+func methodsTable(v calculators.Values, r *calculators.Result) calculators.Table {
+	t := calculators.Table{Name: "methods", Caption: words.Of("Two ways to a starting point"), Folded: true,
+		Columns: []calculators.Column{
+			{Name: "method", Label: words.Of("Way")}, {Name: "width", Label: words.Of("Bar"), Unit: "mm"},
+			{Name: "range", Label: words.Of("Range worth a test")},
+		}}
+	if w := r.Working("press-up"); w.Exists() {
+		x := float64(w.Value)
+		t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(), words.Of("{0} to {1}", measure.Millimetres(x-pressUpRoom), measure.Millimetres(x+pressUpRoom))})
+	}
+	w := r.Working("shoulders")
+	t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(), words.Of("{0} to {1}", measure.Millimetres(widthAt(v, spreadFrom)), measure.Millimetres(widthAt(v, spreadTo)))})
+	return t
+}
+
+// trimTable lists the steps from the bar now to the start of the test, 5 mm a
+// side, with what stands against each.
+func trimTable(v calculators.Values, start float64) (calculators.Table, bool) {
+	bar := v.Of(measure.BarWidth)
+	t := calculators.Table{Name: "trim", Caption: words.Of("The test, one step after the other: controls and grips inwards, nothing cut"),
+		Columns: []calculators.Column{
+			{Name: "in", Label: words.Of("In, each side"), Unit: "mm"}, {Name: "width", Label: words.Of("As a bar of"), Unit: "mm"}, {Name: "mark", Label: words.Of("To know")},
+		}}
+	for n := 1; n <= 12; n++ {
+		w := bar - 10*float64(n)
+		if w < start-pressUpRoom {
+			break
+		}
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(5 * float64(n)), measure.Millimetres(w), trimMark(v, w, 5*float64(n))})
+	}
+	return t, len(t.Rows) > 0
+}
+
+// trimMark says whether a step can be ridden and, later, cut.
+func trimMark(v calculators.Values, width, in float64) words.Text {
+	if v.Has(measure.BarStraight) && v.Has(measure.ControlsWidth) {
+		room := v.Of(measure.BarStraight) - in - v.Of(measure.GripLength) - v.Of(measure.ControlsWidth)
+		if room < 0 {
+			return words.Of("the controls reach {0} into the bend: the test ends before this", measure.Millimetres(-room))
+		}
+	}
+	if v.Has(measure.BarLimit) && width < v.Of(measure.BarLimit) {
+		return words.Of("may be tested, but not cut: the maker’s least is {0}", measure.Millimetres(v.Of(measure.BarLimit)))
+	}
+	if !v.Has(measure.BarLimit) {
+		return words.Of("look up the maker’s least width before any saw")
+	}
+	return words.Of("two rides, then go on or go back")
+}
+
+// noteGap says what a gap leaves on each side.
+func noteGap(v calculators.Values, r *calculators.Result, start float64) {
+	if !v.Has(measure.TreeGap) {
+		return
+	}
+	room := (v.Of(measure.TreeGap) - start) / 2
+	if room < 0 {
+		r.Note(calculators.CheckNote, "Your tightest gap is narrower than this bar by {0} on each side: you would have to turn the bar to pass.", measure.Millimetres(-room))
+		return
+	}
+	r.Note(calculators.PlainNote, "Your tightest gap leaves {0} on each side of such a bar. Hands and levers stand out a little, so count on less.", measure.Millimetres(room))
+}
+
+// widthFigure draws shoulders, arms and bar from above, the arms straight.
+func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
+	x := r.Reading("bar-width")
+	width := float64(x.Value)
+	f := &drawing.Figure{Title: words.Of("Shoulders, arms and bar from above")}
+	spread := r.Reading("arm-spread")
+	f.Description = words.Of("A rider’s shoulders and straight arms from above, holding a bar of {0}. The arms spread {1} from straight ahead; the bony points of the shoulders are {2} apart.",
+		x.Uncertain(), spread.Uncertain(), measure.Millimetres(v.Of(measure.ShoulderWidth)))
+	reach, joint := reachOn(v, width), joints(v)/2
+	hand := joint + aside(v, width)
+	if math.IsNaN(reach) {
+		f.Description = words.Of("A bar of {0} from above. The arms do not span it.", x.Amount())
+		f.Add(barAbove(drawing.Ink, drawing.Wide, width, v.Of(measure.GripLength), 0)...)
+		return f
+	}
+	half := v.Of(measure.ShoulderWidth) / 2
+	// Shoulders, neck and head: a round figure in plain proportion.
+	f.Add(drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: []drawing.Point{
+		{X: -half - 45, Y: 0}, {X: -half - 20, Y: 55}, {X: -half / 2, Y: 85}, {X: 0, Y: 95}, {X: half / 2, Y: 85}, {X: half + 20, Y: 55}, {X: half + 45, Y: 0},
+		{X: half + 10, Y: -70}, {X: half / 2, Y: -110}, {X: 0, Y: -120}, {X: -half / 2, Y: -110}, {X: -half - 10, Y: -70},
+	}})
+	if v.Has(measure.BarWidth) && math.Abs(v.Of(measure.BarWidth)-width) > 1 {
+		now := v.Of(measure.BarWidth)
+		f.Add(barAbove(drawing.Before, drawing.Thin, now, v.Of(measure.GripLength), reach)...)
+		f.Add(drawing.Label{Role: drawing.Before, At: drawing.Point{X: now / 2, Y: reach}, Text: words.Of("now"), Side: drawing.Point{X: 1}})
+	}
+	f.Add(barAbove(drawing.Ink, drawing.Wide, width, v.Of(measure.GripLength), reach)...)
+	share := body.UpperArmShare(body.Unknown)
+	for _, side := range [2]float64{-1, 1} {
+		s, g := drawing.Point{X: side * joint}, drawing.Point{X: side * hand, Y: reach}
+		e := s.Along(g.Minus(s), share)
+		f.Add(
+			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: s, B: e, Ra: 56, Rb: 42},
+			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: e, B: g.Along(g.Minus(s).Unit(), -35), Ra: 42, Rb: 30},
+			drawing.Circle{Role: drawing.Body, Fill: drawing.Wash, Centre: g, Radius: 44},
+			drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []drawing.Point{s, g}},
+			drawing.Cross{Role: drawing.Body, At: s}, drawing.Cross{Role: drawing.Body, At: g})
+	}
+	f.Add(
+		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: drawing.Point{Y: 40}, Radius: 98},
+		drawing.Axis{Role: drawing.Soft, A: drawing.Point{X: joint}, B: drawing.Point{X: joint, Y: reach}},
+		drawing.Angle{Role: drawing.Ink, Vertex: drawing.Point{X: joint}, From: 90, To: drawing.Point{X: hand - joint, Y: reach}.Angle(), Radius: 0.62 * reach, Text: words.Of("{0}", spread.Amount())},
+		drawing.Dimension{Role: drawing.Hot, A: drawing.Point{X: -width / 2, Y: reach}, B: drawing.Point{X: width / 2, Y: reach}, Along: drawing.Point{X: 1}, Offset: 120, Text: words.Of("{0}", x.Uncertain())},
+		drawing.Dimension{Role: drawing.Ink, A: drawing.Point{X: -half}, B: drawing.Point{X: half}, Along: drawing.Point{X: 1}, Offset: -190, Text: words.Of("{0}", measure.Millimetres(2*half))},
+	)
+	return f
+}
+
+// barAbove returns a bar with its two grips from above, at a distance ahead.
+func barAbove(role drawing.Role, pen drawing.Pen, width, grip, ahead float64) []drawing.Mark {
+	fill := drawing.Sheet
+	if role == drawing.Before {
+		fill = drawing.Open
+	}
+	end := width / 2
+	p := func(x float64) drawing.Point { return drawing.Point{X: x, Y: ahead} }
+	return []drawing.Mark{
+		drawing.Tube{Role: role, Pen: pen, Fill: fill, A: p(-end + grip), B: p(end - grip), Ra: 12, Rb: 12},
+		drawing.Tube{Role: role, Pen: pen, Fill: fill, A: p(-end), B: p(-end + grip), Ra: 17, Rb: 17},
+		drawing.Tube{Role: role, Pen: pen, Fill: fill, A: p(end - grip), B: p(end), Ra: 17, Rb: 17},
+	}
+}
