@@ -1,0 +1,102 @@
+package feet
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+)
+
+// Stance answers how far apart the feet stand, and how that compares with the
+// hips.
+var Stance = &calculators.Calculator{
+	Name: "stance-width", Section: calculators.Feet,
+	Title: "Stance width", Question: "How far apart do your feet stand, against your hips?",
+	Scenario: "Larch Hollow’s test rider on cranks with a Q factor of 174 mm, toes a little out.",
+	Inputs: slices.Concat(
+		[]calculators.Input{
+			{Quantity: measure.QFactor, Example: "174"},
+			{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
+			{Quantity: measure.HipWidth, Example: "172"},
+			{Quantity: measure.ToeOut, Example: "6", Assume: calculators.Fixed(6, 5, "usual for grown people")},
+			{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its slots"), Folded: true},
+			{Quantity: measure.PedalSpacer, Assume: calculators.Fixed(0, 0, "as most pedals are fitted"), Folded: true},
+			{Quantity: measure.PedalThread, Optional: true, Folded: true},
+			fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
+			{Quantity: measure.FootLength, Folded: true, Assume: anyFoot},
+			{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6, "about the middle of the usual window")},
+		}),
+	Readings: []calculators.Measured{
+		{Name: "stance", Label: "Your stance", Unit: measure.Mm,
+			Between: "middle of one foot to the middle of the other, over the spindles"},
+		{Name: "knee-line", Label: "Each foot outside its hip", Unit: measure.Mm,
+			Between: "hip joint to the middle of the foot, level, seen from the front; minus is inside"},
+	},
+	Workings: []calculators.Measured{
+		{Name: "slant", Label: "Slant of the knee line", Unit: measure.Deg},
+		{Name: "heel-room", Label: "Heel to the crank’s outer face", Unit: measure.Mm},
+		{Name: "thread-left", Label: "Thread left in the crank", Unit: measure.Mm},
+	},
+	Sources: []*literature.Source{literature.DisleyLi2014a, literature.DisleyLi2014b, literature.Johnston2017, literature.Gordon2014,
+		literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.PedalThread, caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Clinician},
+	Solve:    solveStance,
+	Explain:  explainStance,
+}
+
+// Half of a riding shoe's width at the heel, and how far the slots of a sole let
+// a cleat go to each side, mm: common practice.
+const (
+	heelHalf = 34
+	slot     = 5
+)
+
+// anyFoot stands in for a foot that nobody measured.
+func anyFoot(v calculators.Values) (calculators.Assumption, bool) {
+	e := body.FootLength.Typical(fit.Sex(v))
+	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because little rests on it"}, true
+}
+
+// FeetApart returns the distance between the middles of the feet, in mm.
+//
+//	Q + 2·offset
+func FeetApart(qFactor, offset float64) float64 { return qFactor + 2*offset }
+
+// Slant returns by how many degrees the line from the hip joint down to the foot
+// slants outwards when the foot stands outside the joint, for a straight leg; NaN
+// where it stands further outside than the leg is long.
+//
+//	asin(outside / leg)
+func Slant(outside, leg float64) float64 { return math.Asin(outside/leg) * 180 / math.Pi }
+
+// HeelRoom returns the room between the inner side of the heel and the plane of
+// the crank's outer face, in mm: toes out brings the heel in.
+//
+//	offset − half heel − (heel to spindle)·sin(toe out)
+func HeelRoom(offset, heelToSpindle, toeOut float64) float64 {
+	return offset - heelHalf - float64(heelToSpindle*math.Sin(toeOut*math.Pi/180))
+}
+
+func solveStance(v calculators.Values, out []float64) *calculators.Problem {
+	stance := FeetApart(v.Of(measure.QFactor), v.Of(measure.FootOffset))
+	outside := (stance - v.Of(measure.HipWidth)) / 2
+	out[0], out[1] = stance, outside
+	out[2] = math.NaN()
+	if leg, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), fit.Sex(v)); ok {
+		out[2] = Slant(outside, leg.Value)
+	}
+	out[3] = math.NaN()
+	if ball, ok := body.HeelToBallOf(v.Of(measure.FootLength), fit.Sex(v)); ok {
+		out[3] = HeelRoom(v.Of(measure.FootOffset), ball.Value-v.Of(measure.CleatBehindBall), v.Of(measure.ToeOut))
+	}
+	out[4] = math.NaN()
+	if v.Has(measure.PedalThread) {
+		out[4] = v.Of(measure.PedalThread) - v.Of(measure.PedalSpacer)
+	}
+	return nil
+}
