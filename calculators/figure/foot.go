@@ -43,3 +43,25 @@ func (s Sole) InnerJoint() Point { return Point{X: s.Inner, Y: 0.155 * s.Length}
 
 // OuterJoint returns the middle of the ball's outer joint.
 func (s Sole) OuterJoint() Point { return Point{X: s.Outer, Y: -0.155 * s.Length} }
+
+// Mirrored returns a mark of a foot's plan as the other foot, its middle moved
+// to a height on the drawing, mm. Marks of other kinds are returned as they are.
+func Mirrored(m drawing.Mark, height float64) drawing.Mark {
+	flip := func(p Point) Point { return Point{X: p.X, Y: height - p.Y} }
+	switch m := m.(type) {
+	case drawing.Line:
+		points := make([]Point, len(m.Points))
+		for i, p := range m.Points {
+			points[i] = flip(p)
+		}
+		m.Points = points
+		return m
+	case drawing.Cross:
+		m.At = flip(m.At)
+		return m
+	case drawing.Axis:
+		m.A, m.B = flip(m.A), flip(m.B)
+		return m
+	}
+	return m
+}
