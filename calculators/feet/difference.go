@@ -1,0 +1,62 @@
+package feet
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+)
+
+// Difference answers what to do when one leg seems longer, and mostly answers
+// that a tape cannot tell.
+var Difference = &calculators.Calculator{
+	Name: "leg-difference", Section: calculators.Feet,
+	Title: "When legs differ", Question: "What should you do if one leg seems longer than the other?",
+	Scenario: "Larch Hollow’s test rider, who has no complaint, found 4 mm with a tape at home.",
+	Inputs: []calculators.Input{
+		{Quantity: measure.WarningSign, Example: "none"},
+		{Quantity: measure.LegDifference, Example: "4"},
+		{Quantity: measure.DifferenceFound, Example: "home", Assume: calculators.Fixed(foundAtHome, 0, "because nobody should be taken for examined who was not")},
+	},
+	Readings: []calculators.Measured{
+		{Name: "difference", Label: "The difference you found", Unit: measure.Mm,
+			Between: "the longer leg less the shorter, as it was measured"},
+		{Name: "shim", Label: "To talk over: a shim of", Unit: measure.Mm,
+			Between: "under the shoe of the shorter leg, only with the clinician who measured it"},
+	},
+	Sources:  []*literature.Source{literature.Friberg1983, literature.Johnston2017, literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.Clinician, caution.Emergency, caution.Pain, caution.Numbness, caution.Growing},
+	Solve:    solveDifference,
+	Explain:  explainDifference,
+}
+
+// foundAtHome is the index of the choice of a difference found with a tape.
+const foundAtHome = 0
+
+// The structural differences between which fitters think of a shim at all, mm.
+// Below nobody could show that it matters; above a clinician leads. Common
+// practice.
+const shimFrom, shimTo = 3, 6
+
+// Shim returns the height to begin talking about, in mm, for a difference that a
+// clinician measured: half of it. It is NaN outside 3 to 6 mm.
+//
+//	difference / 2
+//
+// Source: common practice, quoted from a clinician's handbook.
+func Shim(difference float64) float64 {
+	if !(difference >= shimFrom && difference <= shimTo) {
+		return math.NaN()
+	}
+	return difference / 2
+}
+
+func solveDifference(v calculators.Values, out []float64) *calculators.Problem {
+	out[0], out[1] = v.Of(measure.LegDifference), math.NaN()
+	if v.Is(measure.WarningSign, "none") && v.Is(measure.DifferenceFound, "clinician") {
+		out[1] = Shim(out[0])
+	}
+	return nil
+}
