@@ -1,0 +1,79 @@
+package saddle
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+)
+
+// Tilt answers how far the nose points down once the rider sits and the trail
+// climbs.
+var Tilt = &calculators.Calculator{
+	Name: "saddle-tilt", Section: calculators.Saddle,
+	Title: "Saddle tilt", Question: "How far does the saddle’s nose point down once you sit and climb?",
+	Scenario: "Larch Hollow’s test rider on the test bike, 1 degree nose-down on the stand, on a climb of 15 %.",
+	Inputs: slices.Concat(
+		[]calculators.Input{
+			{Quantity: measure.SaddleTilt, Example: "1"},
+			{Quantity: measure.Grade, Example: "15"},
+		},
+		fit.SagInputs(),
+		[]calculators.Input{
+			{Quantity: measure.Wheelbase, Example: "1215", Assume: calculators.Fixed(1215, 30, "usual on a trail bike")},
+		},
+		fit.AxleInputs()),
+	Readings: []calculators.Measured{
+		{Name: "tilt-at-sag", Label: "With you aboard", Unit: measure.Deg,
+			Between: "level to the board along the saddle, both ends at sag, on the flat; nose down is plus"},
+		{Name: "tilt-on-grade", Label: "On your climb", Unit: measure.Deg,
+			Between: "level to the board along the saddle, at sag, on the grade; nose down is plus"},
+		{Name: "tilt-to-be-level", Label: "The stand would read", Unit: measure.Deg,
+			Between: "level to the board on the stand, if the saddle is to be level on that climb at sag; nose down is plus"},
+	},
+	Workings: []calculators.Measured{
+		{Name: "pitch", Label: "Sag tips the bike back by", Unit: measure.Deg},
+	},
+	Sources: []*literature.Source{literature.WilkinsonKram2021, literature.Humboldt2026, literature.Salai1999, literature.SabetiAschraf2010,
+		literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.Numbness, caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
+	Solve:    solveTilt,
+	Explain:  explainTilt,
+}
+
+// The tilts on the stand that are usual on steep trails, degrees nose-down: common
+// practice.
+const tiltUsualFrom, tiltUsualTo = 2, 5
+
+// sagPitch returns how many degrees the bike tips back when both ends sink to the
+// reader's sag, NaN where the axles make no bike.
+func sagPitch(v calculators.Values) float64 {
+	a := fit.AxlesOf(v, 0, 340)
+	back := a.Level(a.Chainstay, a.RearRadius)
+	a.Ahead = v.Of(measure.Wheelbase) - back
+	stand, ok := a.Bike()
+	if !ok || !(a.Ahead > 0) {
+		return math.NaN()
+	}
+	sunk, ok := fit.Sunk(v, stand)
+	if !ok {
+		return math.NaN()
+	}
+	return stand.HeadAngle - sunk.HeadAngle
+}
+
+func solveTilt(v calculators.Values, out []float64) *calculators.Problem {
+	pitch := sagPitch(v)
+	slope := geometry.SlopeAngle(v.Of(measure.Grade))
+	stand := v.Of(measure.SaddleTilt)
+	out[0] = stand - pitch
+	out[1] = stand - pitch - slope
+	out[2] = pitch + slope
+	out[3] = pitch
+	return nil
+}
