@@ -6,6 +6,7 @@ var morePoints = map[string][]string{
 	"repeat-readings":     {"quantity=foot-length first=262 second=266 third=269 helped=help", "quantity=stature first=1741 second=1746"},
 	"bike-by-tape":        {"bb-to-head-tube=748±1 rear-axle-to-head-tube=1050±1 chainstay=430±1 front-centre=729±1 rear-axle-height=364 front-axle-height=364 bb-height=304±1", "bb-to-head-tube=790 rear-axle-to-head-tube=1100 chainstay=438 front-centre=813 wheelbase=1250 rear-axle-height=353 front-axle-height=372 bb-height=338"},
 	"missing-measurement": {"quantity=inseam stature=1650 sex=f", "quantity=arm-length stature=1880±4 sex=m"},
+	"climb-balance":       {"com-forward=430 com-height=1040 wheelbase=1210 grade=20±0", "inseam=750±4 stature=1600±4 sex=f mass=62 saddle-height=655 grip-x=412 grip-y=672 reach=432 stack=605 head-angle=65.5 seat-angle=77 chainstay=434 trunk-length=482±6 arm-length=608±6 grade=10±0"},
 	"suspension-sag":      {"reach=440 stack=605 head-angle=67 seat-angle=74.5 chainstay=430 bb-drop=60 fork-offset=51 fork-travel=120 sag-front=22 rear-travel=0 sag-rear=0", "reach=505 stack=645 head-angle=63.5 seat-angle=78 chainstay=450 bb-drop=28 front-rim=622 front-tyre=65 rear-rim=584 fork-travel=180 sag-front=18 rear-travel=170 sag-rear=32 shock-stroke=65"},
 	"frame-change":        {"reach=475 stack=630 head-angle=65 seat-angle=77 chainstay=435 bb-drop=35 fork-length=551 new-fork-length=571 fork-travel=150 sag-front=20 rear-travel=140 sag-rear=30", "reach=440 stack=605 head-angle=67 seat-angle=74.5 chainstay=430 bb-height=304 fork-offset=51 new-rear-rim=584 new-front-tyre=65"},
 	"frame-geometry":      {"reach=475±1 stack=630±1 head-angle=65±0.1 seat-angle=77±0.2 chainstay=435±1 bb-height=337±2 fork-offset=44 front-rim=622 front-tyre=61 wheelbase=1270±1", "reach=410 stack=592 head-angle=67 seat-angle=75 chainstay=430 bb-drop=22 fork-offset=42 front-rim=584 front-tyre=61 rear-tyre=58 seat-tube-angle=71 saddle-height=640"},
@@ -29,6 +30,26 @@ var morePoints = map[string][]string{
 		"saddle-height=640 seat-tube-length=400",
 		"saddle-height=820±2 seat-tube-length=460±1 saddle-stack=45±1 travel-post=210 post-length=560±1 free-depth=290±2 insertion-post=120 insertion-frame=130 post-collar=25±1 post-head=25±1 post-actuator=30±1",
 	},
+	"stance-width": {
+		"q-factor=168 hip-width=150 foot-offset=52±1 toe-out=-4 pedal-thread=15 pedal-spacer=1",
+		"q-factor=183 hip-width=190 foot-offset=60±2 toe-out=12±2 inseam=905±5 foot-length=280",
+	},
+	"shoe-size": {
+		"foot-length=245±2",
+		"foot-length=290±1 other-foot=281±1 shoe-size=9.5 size-system=uk",
+	},
+	"leg-difference": {
+		"leg-difference=4.5±0.3 difference-found=clinician warning-sign=none",
+		"leg-difference=12 difference-found=home warning-sign=some",
+	},
+	"saddle-tilt": {
+		"saddle-tilt=-1 grade=25",
+		"saddle-tilt=3±0.3 grade=10±1 fork-travel=120 sag-front=20±1 rear-travel=0 sag-rear=0 wheelbase=1180±3",
+	},
+	"saddle-width": {
+		"sit-bone-width=150 sit-bone-read=edges leaning=upright",
+		"sit-bone-width=105±3 sit-bone-read=centres sit-bone-edges=32±2 leaning=low",
+	},
 	"saddle-height": {
 		"inseam=720±4 crank-length=165±0.5 pedals=flat sex=f trochanter-height=779±5",
 		"inseam=905±5 crank-length=175±0.5 sex=m",
@@ -37,6 +58,10 @@ var morePoints = map[string][]string{
 
 // bends are the readings whose interval is known to miss.
 var bends = []bend{
+	{"shoe-size", "example", "eu", longerFoot, 0.0673},
+	{"shoe-size", "example", "uk", longerFoot, 0.053},
+	{"shoe-size", "example", "us-men", longerFoot, 0.053},
+	{"shoe-size", "example", "us-women", longerFoot, 0.053},
 	{"crank-length", "example", "knee-at-top", straightLeg, 0.0794},
 	{"knee-bend", "example", "knee-bottom", straightLeg, 1.69},
 	{"knee-bend", "example", "knee-bottom-static", straightLeg, 1.68},
@@ -57,6 +82,7 @@ var bends = []bend{
 
 // The reasons for a bend.
 const (
+	longerFoot     = "within the errors the other foot becomes the longer one"
 	straightLeg    = "the straighter the leg, the more a millimetre turns the knee"
 	medianSwitches = "another row becomes the median within the inputs' errors"
 	spreadFolds    = "the lowest or highest row becomes another one, and a spread is never below zero"

@@ -124,6 +124,14 @@ var _ = register(rowChecks{
 	"post-drop": func(t *testing.T, r publishedRow) any {
 		return saddle.TravelForRoom(r.num(t, "saddle_height_mm"), r.num(t, "seat_tube_mm"), r.num(t, "saddle_stack_mm"), r.num(t, "hardware_mm"))
 	},
+	"sad-width": func(t *testing.T, r publishedRow) any { return saddle.WidthFor(r.num(t, "ischial_mm")) },
+
+	"shoe-eu-": func(t *testing.T, r publishedRow) any { return feet.EU(r.num(t, "foot_mm")) },
+	"shoe-uk-": func(t *testing.T, r publishedRow) any { return feet.UK(r.num(t, "foot_mm")) },
+	"shoe-iso-uk": func(t *testing.T, r publishedRow) any {
+		return feet.HalfSize(feet.EU(feet.FootOfUK(r.num(t, "uk"))))
+	},
+
 	"tem-example": technicalError,
 	"tem-propagation": func(t *testing.T, r publishedRow) any {
 		return saddle.InsideLegFactor(800+r.num(t, "inseam_error_mm")) - saddle.InsideLegFactor(800)

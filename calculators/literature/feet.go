@@ -57,6 +57,7 @@ var (
 func ofFeet() []*Source {
 	return []*Source{
 		VanSickleHull2007, Paton2009, PatonJardine2012, Millour2020, RamosOrtega2012, Ericson1985,
-		MartinSpirduso2001, McDaniel2002, Barratt2016, Johnston2017,
+		MartinSpirduso2001, McDaniel2002, Barratt2016, DisleyLi2014a, DisleyLi2014b, Johnston2017,
+		ISO9407, ISOTS19407, Friberg1983,
 	}
 }

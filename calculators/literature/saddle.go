@@ -50,6 +50,7 @@ var (
 func ofSaddle() []*Source {
 	return []*Source{
 		Holmes1994, Fonda2014, PriegoQuesada2016, JSC2020,
-		Bini2013, Menard2020,
+		Bini2013, Menard2020, Salai1999, WilkinsonKram2021, Humboldt2026, SabetiAschraf2010,
+		Lin2023, Potter2008, Schwarzer2002,
 	}
 }
