@@ -135,10 +135,15 @@ func TestAThousandChaptersAreLinear(t *testing.T) {
 		publish(t, loadMadeUp(t, n), filepath.Join(t.TempDir(), "site"))
 		return ms(time.Since(start)) / float64(n)
 	}
-	few, many := cost(125), cost(1000)
-	t.Logf("a chapter: %.2f ms among 125, %.2f ms among 1,000", few, many)
-	if many > 3*few {
-		t.Errorf("a chapter costs %.2f ms among 1,000 and %.2f ms among 125", many, few)
+	for try := range 3 { // a machine that is busy with something else is no proof
+		few, many := cost(125), cost(1000)
+		t.Logf("a chapter: %.2f ms among 125, %.2f ms among 1,000", few, many)
+		if many < 2*few {
+			return
+		}
+		if try == 2 {
+			t.Errorf("a chapter costs %.2f ms among 1,000 and %.2f ms among 125", many, few)
+		}
 	}
 }
 

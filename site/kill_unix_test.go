@@ -120,6 +120,7 @@ func TestAKilledPublicationLeavesAWholeSite(t *testing.T) {
 		dir := filepath.Join(t.TempDir(), "site")
 		publish(t, demo(t), dir)
 		random := rand.New(rand.NewPCG(1, uint64(len(way))))
+		usual := timeToPublish(t, dir, way)
 		reached := 0
 		for range 25 {
 			cmd := start(t, dir, publisherEnv+"_RENAME="+way)
@@ -128,7 +129,7 @@ func TestAKilledPublicationLeavesAWholeSite(t *testing.T) {
 			if err := cmd.Start(); err != nil {
 				t.Fatal(err)
 			}
-			time.Sleep(time.Duration(30+random.IntN(220)) * time.Millisecond)
+			time.Sleep(time.Duration(float64(usual) * (0.5 + 2*random.Float64())))
 			if err := cmd.Process.Kill(); err != nil {
 				t.Fatal(err)
 			}
@@ -148,6 +149,31 @@ func TestAKilledPublicationLeavesAWholeSite(t *testing.T) {
 		publish(t, demo(t), dir)
 		onlyThisIn(t, filepath.Dir(dir), "site")
 	}
+}
+
+// timeToPublish is how long a publisher takes from its start to its first
+// publication, on this machine and at this hour.
+func timeToPublish(t *testing.T, dir, way string) time.Duration {
+	t.Helper()
+	cmd := start(t, dir, publisherEnv+"_RENAME="+way)
+	out, err := cmd.StdoutPipe()
+	if err != nil {
+		t.Fatal(err)
+	}
+	begun := time.Now()
+	if err := cmd.Start(); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := out.Read(make([]byte, 1)); err != nil {
+		t.Error(err)
+	}
+	took := time.Since(begun)
+	_ = cmd.Process.Kill() // it may have ended by itself
+	_ = cmd.Wait()
+	if err := recoverSite(dir); err != nil {
+		t.Fatal(err)
+	}
+	return took
 }
 
 // TestAFullDiskLeavesTheOldSite stands in for a full disk with a limit on the
@@ -199,7 +225,7 @@ func TestTwoPublishersDoNotMix(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	time.Sleep(600 * time.Millisecond)
+	time.Sleep(time.Second)
 	for _, cmd := range []*exec.Cmd{a, b} {
 		_ = cmd.Process.Kill() // it may have ended by itself
 		_ = cmd.Wait()

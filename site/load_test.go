@@ -102,6 +102,15 @@ func TestALinkOutOfTheFolderIsNotFollowed(t *testing.T) {
 	wantMistake(t, bad, "saddle/height.md: the link leads out of the folder or nowhere")
 }
 
+// TestAPublishedFolderInsideIsNoPartOfTheGuide keeps a guide that is published
+// into its own folder from reading what it wrote.
+func TestAPublishedFolderInsideIsNoPartOfTheGuide(t *testing.T) {
+	local := fstest.MapFS{"public/.plumbline": {}, "public/stray.md": page("Stray."), "notes/.hidden.md": page("Hidden.")}
+	if _, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil); bad != nil {
+		t.Error(Mistakes(bad))
+	}
+}
+
 func TestAFolderThatDoesNotExistIsNamed(t *testing.T) {
 	_, bad := Load(filepath.Join(t.TempDir(), "nowhere"))
 	wantMistake(t, bad, "cannot be opened")

@@ -113,6 +113,11 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 			return nil
 		}
 		if d.IsDir() {
+			// A guide may be published into a folder of its own; that is no
+			// part of it.
+			if _, err := fs.Stat(folder, path.Join(p, markerFile)); err == nil && p != "." {
+				return fs.SkipDir
+			}
 			return nil
 		}
 		if !wanted(p) {
