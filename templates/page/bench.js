@@ -35,6 +35,7 @@ export class Bench {
     for (const key of this.touched) {
       if (all || keys.has(key) && !(document.hasFocus() && document.activeElement.name === key)) this.touched.delete(key);
     }
+    if (all) this.sent = new Map(); // an answer under way brings nothing back
     this.whole = true;
     this.fresh = all;
     engine.ask(this);
