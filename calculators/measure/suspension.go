@@ -18,4 +18,8 @@ var (
 		"Sit on the bike with the front wheel on a scale and the rear wheel on a block as high. Front reading over total mass, times the wheelbase, is the distance ahead of the rear contact.").allow(50, 1400)
 	COMHeight = length("com-height", "Centre of mass above the ground", 700, 1400, 25,
 		"Weigh the front wheel level, then again with the rear wheel raised by a known height. The change of the reading gives the height above the ground.").allow(300, 2000)
+	COMForwardError = length("com-forward-error", "Body model off, forward", -25, 25, 0,
+		"Leave it empty. It stands for how far the body model may put your centre of mass too far forward.").allow(-150, 150)
+	COMHeightError = length("com-height-error", "Body model off, upward", -25, 25, 0,
+		"Leave it empty. It stands for how far the body model may put your centre of mass too high.").allow(-150, 150)
 )

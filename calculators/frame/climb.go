@@ -1,0 +1,319 @@
+package frame
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+	"plumbline/calculators/words"
+)
+
+// Climb answers how the two wheels share the weight on a slope, and where the
+// front one goes light. Its centre of mass feeds nothing: put in the place of a
+// weighed one it would switch the body model off.
+var Climb = &calculators.Calculator{
+	Name: "climb-balance", Section: calculators.Frame,
+	Title: "Climbing and descending balance", Question: "Where does the front wheel lift, and what would a change buy you?",
+	Scenario: "Larch Hollow’s test rider, 1740 mm tall and 75 kg, seated on the test bike on a climb of 15 %.",
+	Inputs: slices.Concat(
+		[]calculators.Input{
+			{Quantity: measure.Inseam, Example: "830", Optional: true}, {Quantity: measure.Stature, Example: "1740", Optional: true}, fit.SexInput(""),
+			{Quantity: measure.Mass, Example: "75", Assume: calculators.Fixed(75, 12, "a usual adult")},
+			{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
+			{Quantity: measure.GripX, Example: "442", Optional: true}, {Quantity: measure.GripY, Example: "715", Optional: true},
+			{Quantity: measure.Grade, Example: "15±0", Assume: calculators.Fixed(0, 0, "on the level")},
+			{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
+			{Quantity: measure.ElbowBend, Folded: true, Assume: calculators.Fixed(30, 0, "soft elbows, common practice")},
+			{Quantity: measure.BikeMass, Folded: true, Assume: calculators.Fixed(15, 1.5, "a usual trail bike")},
+			{Quantity: measure.Load, Folded: true, Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
+		},
+		foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, climbPedals(), fit.UnderGripsInputs(),
+		[]calculators.Input{
+			{Quantity: measure.COMForward, Optional: true, Folded: true},
+			{Quantity: measure.COMHeight, Optional: true, Folded: true},
+			{Quantity: measure.Wheelbase, Optional: true, Folded: true},
+			{Quantity: measure.COMForwardError, Folded: true, Assume: modelError},
+			{Quantity: measure.COMHeightError, Folded: true, Assume: modelError},
+		}),
+	Readings: []calculators.Measured{
+		{Name: "front-load", Label: "On the front wheel", Unit: measure.Percent, Finer: 1,
+			Between: "the front wheel’s share of both wheel loads, seated, a steady push, on the chosen grade"},
+		{Name: "lift-off-grade", Label: "Front lifts at", Unit: measure.Percent,
+			Between: "grade at which a steady push leaves nothing on the front wheel"},
+		{Name: "wander-grade", Label: "Front wanders at", Unit: measure.Percent,
+			Between: "grade at which the front wheel goes light in each push of the pedal"},
+		{Name: "pitch-over-deceleration", Label: "Rear lifts when braking at", Unit: measure.Gravity,
+			Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping"},
+		{Name: "trunk-angle", Label: "Trunk, seated", Unit: measure.Deg, Folded: true, Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
+		{Name: "com-forward", Label: "Centre of mass, ahead", Unit: measure.Mm, Folded: true, Between: "rear wheel’s contact forward to the centre of mass of rider and bike, level"},
+		{Name: "com-height", Label: "Centre of mass, high", Unit: measure.Mm, Folded: true, Between: "ground up to the centre of mass of rider and bike"},
+	},
+	Workings: climbWorkings(),
+	Sources: []*literature.Source{literature.DeLeva1996, literature.Riel2005, literature.Moore2012, literature.Meijaard2007, literature.ISO4210Part2,
+		literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.SteadyBike, caution.FirstRide},
+	Solve:    solveClimb,
+	Explain:  explainClimb,
+}
+
+// foldedBar asks how far apart the hands are, behind "More settings".
+func foldedBar() []calculators.Input {
+	inputs := fit.BarInputs()
+	for i := range inputs {
+		inputs[i].Folded = true
+	}
+	return inputs
+}
+
+// climbPedals ask, folded, for what the legs stand on. It moves the centre of mass
+// by a few mm, so nothing of it is held uncertain.
+func climbPedals() []calculators.Input {
+	return []calculators.Input{
+		{Quantity: measure.CrankLength, Folded: true, Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
+		{Quantity: measure.PedalHeight, Folded: true, Assume: calculators.Fixed(12, 0, "between flat and clipped pedals")},
+		{Quantity: measure.SoleHeight, Folded: true, Assume: calculators.Fixed(13, 0, "between shoes for flat and for clipped pedals")},
+		{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(5, 0, "between clipped in and flat")},
+	}
+}
+
+// modelErrorSD is half of the ±25 mm by which two models of one measured rider
+// differ (Moore 2012), mm.
+const modelErrorSD = 12.5
+
+// modelError is what is not known of the body model; a weighed centre has none.
+func modelError(v calculators.Values) (calculators.Assumption, bool) {
+	return calculators.Assumption{SD: modelErrorSD, From: "how far two body models of one measured rider lie apart"}, !weighed(v)
+}
+
+// weighed tells whether the centre of mass was found on a scale.
+func weighed(v calculators.Values) bool { return v.Has(measure.COMForward) && v.Has(measure.COMHeight) }
+
+// The bike's own centre of mass: ahead of the rear contact as a share of the
+// wheelbase, and above the ground, mm. From memory.
+const bikeAhead, bikeUp = 0.42, 520
+
+// Swing is by what share of its mean the drive force of a seated rider swings
+// above it in each push: between the two, from memory.
+const swingLeast, swingMost = 0.6, 1.0
+
+// The two changes whose worth is computed.
+const (
+	postForward = 25 // less setback of the post, mm
+	seatSteeper = 2  // of seat angle, degrees
+)
+
+// Grades of the tables, percent.
+var (
+	climbs   = [9]float64{0, 5, 10, 15, 20, 25, 30, 35, 40}
+	descents = [3]float64{-20, -40, -60}
+)
+
+// Where the workings stand.
+const (
+	wClimbs   = 0
+	wDescents = wClimbs + len(climbs)
+	wPost     = wDescents + len(descents)
+	wSeat     = wPost + 4
+	wRatio    = wSeat + 4
+)
+
+func climbWorkings() []calculators.Measured {
+	var m []calculators.Measured
+	for range climbs {
+		m = append(m, calculators.Measured{Name: "load", Label: "On the front wheel", Unit: measure.Percent, Finer: 1})
+	}
+	for range descents {
+		m = append(m, calculators.Measured{Name: "brake", Label: "Rear lifts when braking at", Unit: measure.Gravity})
+	}
+	for _, name := range [2]string{"post", "seat"} {
+		m = append(m, calculators.Measured{Name: name + "-load", Label: "On the front wheel, level", Unit: measure.Percent, Finer: 1},
+			calculators.Measured{Name: name + "-load-change", Label: "On the front wheel, level", Unit: measure.Percent, Finer: 1},
+			calculators.Measured{Name: name + "-lift", Label: "Front lifts at", Unit: measure.Percent, Finer: 1},
+			calculators.Measured{Name: name + "-lift-change", Label: "Front lifts at", Unit: measure.Percent, Finer: 1})
+	}
+	return append(m, calculators.Measured{Name: "rearmost", Label: "On the front wheel, saddle back", Unit: measure.Percent, Finer: 1})
+}
+
+// climber is a rider on a bike at sag, ready to be moved about.
+type climber struct {
+	bike   fit.Ridden
+	leg    body.Leg
+	saddle geometry.Point // at sag
+	grip   geometry.Point // at sag
+}
+
+// climberOf returns the reader's bike and rider. It returns false where a length is
+// missing or makes no leg.
+func climberOf(v calculators.Values) (climber, bool, *calculators.Problem) {
+	bike, p := fit.Ride(v)
+	if p != nil {
+		return climber{}, false, p
+	}
+	c := climber{bike: bike, grip: bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})}
+	saddle, ok := fit.SaddlePoint(v, bike.Level)
+	leg, fine := fit.Leg(v)
+	c.saddle, c.leg = bike.Turn(saddle), leg
+	return c, ok && fine, nil
+}
+
+// sit returns the rider seated with the saddle moved forward from its place and
+// turned about the bottom bracket by an angle, forward positive.
+func (c climber) sit(v calculators.Values, forward, steeper float64) (fit.Seating, bool) {
+	saddle := c.saddle.Add(geometry.Point{X: forward}).Turn(-steeper)
+	s, ok := fit.Sit(v, c.leg, saddle)
+	if !ok {
+		return fit.Seating{}, false
+	}
+	return s.Reach(c.grip, v.Of(measure.ElbowBend))
+}
+
+// balance returns the weight of bike and rider on the two wheels, for a rider
+// whose centre of mass lies somewhere above the bottom bracket.
+func (c climber) balance(v calculators.Values, rider geometry.Point) geometry.Balance {
+	b := c.bike.Sagged
+	w := b.Wheelbase()
+	rear, ground := b.Rear.X, b.Ground()
+	all, _ := body.Combine(
+		body.Part{Mass: v.Of(measure.Mass) + v.Of(measure.Load), X: rider.X - rear, Y: rider.Y - ground},
+		body.Part{Mass: v.Of(measure.BikeMass), X: bikeAhead * w, Y: bikeUp})
+	return geometry.Balance{Ahead: all.X + v.Of(measure.COMForwardError), Height: all.Y + v.Of(measure.COMHeightError), Wheelbase: w}
+}
+
+// seated returns the balance of the seated rider after a move of the saddle.
+func (c climber) seated(v calculators.Values, forward, steeper float64) (geometry.Balance, bool) {
+	s, ok := c.sit(v, forward, steeper)
+	if !ok {
+		return geometry.Balance{}, false
+	}
+	centre, ok := s.Joints.CentreOfMass(s.Upper.Sex)
+	return c.balance(v, centre), ok
+}
+
+// standing returns the balance of the rider who stands ready on a slope, degrees.
+func (c climber) standing(v calculators.Values, slope float64) (geometry.Balance, bool) {
+	stance := posture.ReadyStance
+	stance.Slope = slope
+	setup := posture.Setup{Crank: v.Of(measure.CrankLength), PedalHeight: v.Of(measure.PedalHeight), SoleHeight: v.Of(measure.SoleHeight), CleatBehindBall: posture.StandingCleat}
+	s, ok := posture.NewStanding(c.leg, setup, fit.Upper(v), stance)
+	if !ok {
+		return geometry.Balance{}, false
+	}
+	r, err := s.Ready(c.grip)
+	return c.balance(v, r.Centre), err == nil
+}
+
+// needs asks for what the body model cannot do without.
+func needs(v calculators.Values) *calculators.Problem {
+	if weighed(v) {
+		if !v.Has(measure.Wheelbase) && !(v.Has(measure.Reach) && v.Has(measure.Stack)) {
+			return &calculators.Problem{Input: measure.Wheelbase.Key, Needed: true, Text: words.Of("{0} is needed with a weighed centre of mass.", measure.Wheelbase.Named())}
+		}
+		return nil
+	}
+	for _, q := range [...]*measure.Quantity{measure.Inseam, measure.Stature, measure.SaddleHeight, measure.GripX, measure.GripY} {
+		if !v.Has(q) {
+			return &calculators.Problem{Input: q.Key, Needed: true,
+				Text: words.Of("{0} is needed, or else a centre of mass from weighing: {1} and {2}.", q.Named(), measure.COMForward.Named(), measure.COMHeight.Named())}
+		}
+	}
+	return nil
+}
+
+func solveClimb(v calculators.Values, out []float64) *calculators.Problem {
+	for i := range out {
+		out[i] = math.NaN()
+	}
+	if p := needs(v); p != nil {
+		return p
+	}
+	if weighed(v) {
+		return solveWeighed(v, out)
+	}
+	c, ok, p := climberOf(v)
+	if p != nil || !ok {
+		return p
+	}
+	s, ok := c.sit(v, 0, 0)
+	if ok {
+		centre, _ := s.Joints.CentreOfMass(s.Upper.Sex)
+		b := c.balance(v, centre)
+		share(v, b, out)
+		out[4] = s.Trunk.Angle
+		moves(v, c, b, out[7:])
+	}
+	if b, ok := c.standing(v, 0); ok {
+		out[3] = b.PitchOver(0)
+	}
+	for i, grade := range descents {
+		slope := geometry.SlopeAngle(grade)
+		if b, ok := c.standing(v, slope); ok {
+			out[7+wDescents+i] = b.PitchOver(slope)
+		}
+	}
+	return nil
+}
+
+// moves fills in what the two changes do, and the saddle pushed all the way back.
+func moves(v calculators.Values, c climber, b geometry.Balance, w []float64) {
+	for i, m := range [2][2]float64{{postForward, 0}, {0, seatSteeper}} {
+		if after, ok := c.seated(v, m[0], m[1]); ok {
+			x := w[wPost+4*i:]
+			x[0], x[2] = 100*after.FrontShare(0), 100*after.Ahead/after.Height
+			x[1], x[3] = x[0]-100*b.FrontShare(0), x[2]-100*b.Ahead/b.Height
+		}
+	}
+	if back, ok := c.seated(v, -postForward, 0); ok {
+		w[wRatio] = 100 * back.FrontShare(0)
+	}
+}
+
+// share fills in what follows from one balance.
+func share(v calculators.Values, b geometry.Balance, out []float64) {
+	lift := 100 * b.Ahead / b.Height
+	out[0] = 100 * b.FrontShare(geometry.SlopeAngle(v.Of(measure.Grade)))
+	out[1], out[2] = lift, lift/(1+(swingLeast+swingMost)/2)
+	out[5], out[6] = b.Ahead, b.Height
+	for i, grade := range climbs {
+		out[7+wClimbs+i] = 100 * b.FrontShare(geometry.SlopeAngle(grade))
+	}
+}
+
+// weighedBalance returns the balance that a scale found.
+func weighedBalance(v calculators.Values) (geometry.Balance, *calculators.Problem) {
+	b := geometry.Balance{Ahead: v.Of(measure.COMForward), Height: v.Of(measure.COMHeight)}
+	if v.Has(measure.Wheelbase) {
+		b.Wheelbase = v.Of(measure.Wheelbase)
+		return b, nil
+	}
+	bike, p := fit.Ride(v)
+	if p == nil {
+		b.Wheelbase = bike.Sagged.Wheelbase()
+	}
+	return b, p
+}
+
+// solveWeighed leaves the body model out: the braking limits then hold for the
+// posture in which the rider was weighed.
+func solveWeighed(v calculators.Values, out []float64) *calculators.Problem {
+	b, p := weighedBalance(v)
+	if p != nil {
+		return p
+	}
+	if b.Ahead >= b.Wheelbase {
+		return &calculators.Problem{Input: measure.COMForward.Key, Text: words.Of("The centre of mass lies ahead of the front wheel, {0} against a wheelbase of {1}: on such a bike the rear wheel would hang in the air. Check both.",
+			measure.COMForward.Amount(b.Ahead), measure.Wheelbase.Amount(b.Wheelbase))}
+	}
+	share(v, b, out)
+	out[3] = b.PitchOver(0)
+	for i, grade := range descents {
+		out[7+wDescents+i] = b.PitchOver(geometry.SlopeAngle(grade))
+	}
+	return nil
+}
