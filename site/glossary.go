@@ -29,7 +29,7 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 		}
 		y := &yamlReader{file: from.file}
 		for _, e := range y.root(from.text) {
-			t := Term{Key: slug(e.key), Name: e.key}
+			t := Term{Name: e.key}
 			for _, e := range y.mapping(e.value, "a term") {
 				switch {
 				case !y.known(e, "says", "also", "forms"):
@@ -44,7 +44,7 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 			if t.Says == "" {
 				y.mistake(e.at, "the term “"+e.key+"” is not explained", "add “says:”")
 			}
-			if i := slices.IndexFunc(terms, func(o Term) bool { return o.Key == t.Key }); i >= 0 {
+			if i := slices.IndexFunc(terms, func(o Term) bool { return strings.EqualFold(o.Name, t.Name) }); i >= 0 {
 				terms[i] = t
 			} else {
 				terms = append(terms, t)
@@ -53,8 +53,12 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 		bad = append(bad, y.bad...)
 	}
 	slices.SortFunc(terms, func(a, b Term) int {
-		return cmp.Or(cmp.Compare(strings.ToLower(a.Name), strings.ToLower(b.Name)), cmp.Compare(a.Key, b.Key))
+		return cmp.Or(cmp.Compare(strings.ToLower(a.Name), strings.ToLower(b.Name)), cmp.Compare(a.Name, b.Name))
 	})
+	ids := reservedIDs()
+	for i := range terms {
+		terms[i].Key = unique(slug(terms[i].Name), ids)
+	}
 	return terms, bad
 }
 

@@ -197,6 +197,56 @@ func wantMistake(t *testing.T, bad []Mistake, part string) {
 	}
 }
 
+// TestPictures of the shop's folder are published where the page looks for them.
+func TestPictures(t *testing.T) {
+	png := "\x89PNG\r\n\x1a\n not really"
+	local := fstest.MapFS{
+		"saddle/bench.png": {Data: []byte(png)},
+		"unused.png":       {Data: []byte(png)},
+		"saddle/tilt.md":   page("![A level on a saddle](bench.png)"),
+	}
+	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+	if bad != nil {
+		t.Fatal(Mistakes(bad))
+	}
+	all := built(t, g)
+	if string(all["saddle/bench.png"]) != png || all["unused.png"] != nil {
+		t.Error("a picture is missing, changed, or published without use")
+	}
+	img := parsed(t, all["saddle/tilt.html"]).all("main img[src]")
+	if len(img) != 1 || attribute(img[0], "src") != "bench.png" || attribute(img[0], "alt") != "A level on a saddle" {
+		t.Error(string(all["saddle/tilt.html"]))
+	}
+	for text, part := range map[string]string{
+		"![](bench.png)":                      "no text for readers who cannot see it",
+		"![x](bnech.png)":                     "there is no picture “bnech.png”",
+		"![x](logo.svg)":                      "there is no picture “logo.svg”",
+		"![x](height.md)":                     "“height.md” is no picture",
+		"![x](data:image/png;base64,AA)":      "links of the kind “data:”",
+		"[x](bench.png)":                      "is a picture",
+		"![x](https://example.org/bench.png)": "another server",
+	} {
+		local["saddle/tilt.md"] = page(text)
+		_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+		wantMistake(t, bad, part)
+	}
+}
+
+// TestIdsNeverClash writes headings that want the ids of the frame and of a
+// calculator.
+func TestIdsNeverClash(t *testing.T) {
+	text := "## Main\n\n## Sources\n\n## Saddle height 1\n\n## Sources\n\n```calculator saddle-height\n```\n\n```calculator saddle-height\n```\n"
+	local := fstest.MapFS{"saddle/tilt.md": page(text), "glossary.yaml": {Data: []byte("main:\n  says: A word that the frame uses.\n")}}
+	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+	if bad != nil {
+		t.Fatal(Mistakes(bad))
+	}
+	all := built(t, g)
+	for _, p := range []string{"saddle/tilt.html", "glossary.html"} {
+		idsOf(t, p, parsed(t, all[p]))
+	}
+}
+
 // FuzzPage gives the loader any page at all. It may complain; it may not panic,
 // and what it accepts must render.
 func FuzzPage(f *testing.F) {

@@ -45,8 +45,10 @@ type heading struct {
 	at       int
 }
 
-// reserved ids stand in the page's frame.
-var reserved = []string{"main", "sources", "chapters", "cautions"}
+// reservedIDs are the ids that stand in a page's frame.
+func reservedIDs() map[string]bool {
+	return map[string]bool{"main": true, "sources": true, "chapters": true, "chapters-here": true, "cautions": true, "whole": true, "mistakes": true}
+}
 
 // newParser parses Markdown with tables, heading ids and what is ours.
 func newParser() parser.Parser {
@@ -105,12 +107,9 @@ func (p *Page) mistake(offset int, what, remedy string) Mistake {
 // collect walks the tree once, gives headings their ids and notes what the
 // checks and the frame need.
 func (p *Page) collect() {
-	ids := map[string]bool{}
-	for _, r := range reserved {
-		ids[r] = true
-	}
+	ids := reservedIDs()
+	p.reserve(ids)
 	var plain strings.Builder
-	places := map[string]int{}
 	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if !entering {
 			if n.Type() == ast.TypeBlock {
@@ -131,8 +130,6 @@ func (p *Page) collect() {
 		case *ast.AutoLink:
 			p.autos = append(p.autos, n)
 		case *block:
-			places[n.name]++
-			n.place = strconv.Itoa(places[n.name])
 			p.blocks = append(p.blocks, n)
 			return ast.WalkSkipChildren, nil
 		case *citation:
@@ -152,6 +149,20 @@ func (p *Page) collect() {
 	})
 	p.words = plain.String()
 	p.lower = looked(p.Title + "\n" + p.Question + "\n" + p.Summary + "\n" + p.words)
+}
+
+// reserve numbers the page's blocks and takes their ids before any heading can.
+func (p *Page) reserve(ids map[string]bool) {
+	places := map[string]int{}
+	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if b, ok := n.(*block); ok && entering {
+			places[b.name]++
+			b.place = strconv.Itoa(places[b.name])
+			ids[b.name+"-"+b.place] = true
+			ids["figure-"+b.name+"-"+b.place] = true
+		}
+		return ast.WalkContinue, nil
+	})
 }
 
 // number returns the number of a source on this page.
