@@ -22,6 +22,10 @@ func init() {
 		"stature=1640 sex=f shoulder-width=362±4 arm-length=615±6",
 		"push-up-width=790±10 shoulder-width=430±5 arm-length=730±6 bar-width=760",
 	}
+	morePoints["lever-setup"] = []string{
+		"hand-length=172±2 lever-reach=70 inseam=760±5 stature=1640±3 sex=f trunk-length=490±4 arm-length=610±4 shoulder-width=362±4 trochanter-height=825±4 grip-x=415±2 grip-y=690±2 bar-width=740 crank-length=165 fork-travel=120 rear-travel=0",
+		"hand-length=205±2 finger-length=80±2 inseam=920±5 stature=1900±3 sex=m trunk-length=580±4 arm-length=725±4 shoulder-width=420±4 trochanter-height=975±4 grip-x=490±2 grip-y=745±2 bar-width=800 crank-length=175 saddle-height=815",
+	}
 	bends = append(bends,
 		bend{"ready-position", "example", "elbow-bend", estimatedBody, 3.73},
 		bend{"ready-position", "example", "trunk-at-elbow", estimatedBody, 0.66},

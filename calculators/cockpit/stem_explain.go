@@ -146,8 +146,8 @@ func costTable(c cost) calculators.Table {
 }
 
 func noteStem(w wanted, r *calculators.Result, within bool, best int) {
-	if left := r.Reading("left-over"); left.Value < left.Uncertainty {
-		r.Note(calculators.CheckNote, "What is left over is smaller than the head angle’s error lets anybody say; it is never below zero, so its ± is approximate.")
+	if left := float64(r.Reading("left-over").Value); left < 0.1*w.move.Length() {
+		r.Note(calculators.CheckNote, "The move lies along the steering axis, where the head angle’s own error hardly counts and what is left over is never below zero, so the ± is approximate.")
 	}
 	if within && best < 0 {
 		r.Note(calculators.CheckNote, "Every combination that comes near needs more spacers than the steerer allows. They are geometry, not an option: look for a bar with more rise, or a stem that points up.")

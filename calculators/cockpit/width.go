@@ -109,10 +109,11 @@ func solveWidth(v calculators.Values, out []float64) *calculators.Problem {
 		press = v.Of(measure.PushUpWidth)
 	}
 	start := press
-	if math.IsNaN(start) {
-		start = shoulders
+	out[1] = spreadOn(v, start)
+	if math.IsNaN(press) {
+		start, out[1] = shoulders, spreadUsual
 	}
-	out[0], out[1] = start, spreadOn(v, start)
+	out[0] = start
 	out[2] = reachOn(v, start) - reachOn(v, start+20)
 	out[3], out[4], out[5] = press, shoulders, math.NaN()
 	if v.Has(measure.BarWidth) {

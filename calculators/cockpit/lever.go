@@ -1,0 +1,159 @@
+package cockpit
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+)
+
+// Lever answers where the brake lever belongs: its angle, how far it stands out
+// and how far in it is clamped.
+var Lever = &calculators.Calculator{
+	Name: "lever-setup", Section: calculators.Cockpit,
+	Title: "Levers and grips", Question: "Where do the brake levers belong?",
+	Scenario: "Larch Hollow’s test rider, with a hand of 188 mm, stands ready on the test bike.",
+	Inputs: slices.Concat(
+		[]calculators.Input{
+			{Quantity: measure.HandLength, Example: "188"},
+			{Quantity: measure.LeverReach, Example: "62", Optional: true},
+			{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+		},
+		fit.GripInputs(),
+		[]calculators.Input{
+			{Quantity: measure.FingerLength, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				hand := v.Of(measure.HandLength)
+				return calculators.Assumption{Value: FingerOf(hand), SD: 4, From: "0.38 of the hand’s length, from memory"}, hand > 0
+			}},
+			{Quantity: measure.LeverLength, Folded: true, Assume: calculators.Fixed(70, 6, "a usual blade for one or two fingers")},
+			{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
+			{Quantity: measure.StandingKnee, Folded: true, Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
+			{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
+			{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
+		},
+		fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs()),
+	Readings: []calculators.Measured{
+		{Name: "lever-angle", Label: "Turn the lever down by", Unit: measure.Deg,
+			Between: "the horizontal and the lever’s blade, with the bike level on its stand"},
+		{Name: "lever-reach", Label: "Set its reach to", Unit: measure.Mm,
+			Between: "the front of the grip and the front of the lever, where the braking finger rests"},
+		{Name: "lever-inset", Label: "Clamp it in by", Unit: measure.Mm,
+			Between: "the grip’s inner end and the near edge of the lever’s clamp"},
+		{Name: "grip-diameter", Label: "Grip that suits", Unit: measure.Mm, Folded: true,
+			Between: "across the grip under the palm"},
+	},
+	Workings: []calculators.Measured{
+		{Name: "forearm-standing", Label: "Forearm, standing ready", Unit: measure.Deg},
+		{Name: "forearm-seated", Label: "Forearm, seated", Unit: measure.Deg},
+	},
+	Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005, literature.ToolSpan2009,
+		literature.CFR1512, literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.Numbness, caution.FirstRide},
+	Solve:    solveLever,
+	Explain:  explainLever,
+}
+
+// FingerOf returns the length of the index finger, mm, of a hand of a length in
+// mm.
+//
+//	0.38·hand
+//
+// From memory; the survey's middle finger, hand less palm, is 0.397 (men) and
+// 0.400 (women) of the hand.
+func FingerOf(hand float64) float64 { return 0.38 * hand }
+
+// LeverReachOf returns how far the lever's front may stand before the grip's
+// front, mm, so that the first joint of an index finger of a length in mm bends
+// round it.
+//
+//	2/3·finger
+//
+// The last third of the finger, the part beyond that joint, wraps the blade.
+// Common practice, with the share from memory; 49 mm for an ordinary man's hand
+// agrees with the spans of 50 and 55 mm that 46 men rated best on two-handled
+// tools (Ergonomics 52(5), 2009).
+func LeverReachOf(finger float64) float64 { return finger * 2 / 3 }
+
+// The spread of finger shares that reach the lever with a bent joint: common
+// practice.
+const reachFrom, reachTo = 0.6, 0.75
+
+// legalReach is the largest span over lever and grip that a brake lever may have,
+// mm.
+//
+// Source: 16 CFR 1512.5(b)(2), measured from the pivot to the lever's middle;
+// 12.7 mm more towards its end.
+const legalReach = 89
+
+// fingerPlace is where the index finger lies along the grip, from the hand's
+// outer edge, as a share of the hand's breadth: from memory.
+const fingerPlace = 0.88
+
+// forearmDip returns how far the forearm points below the horizontal, degrees, in
+// space: the elbow hangs a little outside the grip's own plane or inside it.
+func forearmDip(upper posture.Upper, elbow, hand geometry.Point, shoulder geometry.Point) float64 {
+	// Of the sideways distance from shoulder to grip the forearm takes the share
+	// of the line that lies beyond the elbow's foot on it.
+	way := hand.Sub(shoulder)
+	full := geometry.Point{X: way.Length(), Y: upper.Arm.Aside}.Length()
+	a := upper.Arm
+	along := (float64(a.Upper*a.Upper) + float64(full*full) - float64(a.Fore*a.Fore)) / (2 * full)
+	side := a.Aside * (1 - along/full)
+	fore := hand.Sub(elbow)
+	level := geometry.Point{X: fore.X, Y: side}.Length()
+	return math.Atan2(-fore.Y, level) * 180 / math.Pi
+}
+
+func solveLever(v calculators.Values, out []float64) *calculators.Problem {
+	for i := range out {
+		out[i] = math.NaN()
+	}
+	finger := v.Of(measure.FingerLength)
+	out[1] = LeverReachOf(finger)
+	if breadth, ok := body.HandBreadth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
+		out[2] = v.Of(measure.LeverLength) + float64(fingerPlace*breadth.Value) - v.Of(measure.GripLength)
+	}
+	out[3] = body.GripDiameter(v.Of(measure.HandLength))
+	bike, p := fit.Ride(v)
+	if p != nil {
+		return p
+	}
+	grip := bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})
+	upper := fit.Upper(v)
+	if now, ok := leverStance(v, grip); ok && now.Reaches() {
+		out[4] = forearmDip(upper, now.Elbow, now.Hand, now.Trunk.Shoulder)
+		// On the stand the bike has not tipped yet.
+		out[0] = out[4] - bike.Tilt
+	}
+	if s, ok := seatOf(v, bike.Level, bike.Tilt); ok {
+		if t, ok := s.lean(grip, seatedElbow); ok {
+			if elbow, ok := upper.Arm.Elbow(t.Shoulder, grip); ok {
+				out[5] = forearmDip(upper, elbow, grip, t.Shoulder)
+			}
+		}
+	}
+	return nil
+}
+
+// leverStance returns the reader standing ready.
+func leverStance(v calculators.Values, grip geometry.Point) (posture.Ready, bool) {
+	leg, ok := fit.Leg(v)
+	if !ok {
+		return posture.Ready{}, false
+	}
+	stance := posture.ReadyStance
+	stance.Trunk, stance.Knee = v.Of(measure.TrunkAngle), v.Of(measure.StandingKnee)
+	s, ok := posture.NewStanding(leg, standingSetup(v), fit.Upper(v), stance)
+	if !ok {
+		return posture.Ready{}, false
+	}
+	r, err := s.Ready(grip)
+	return r, err == nil
+}

@@ -1,0 +1,116 @@
+package cockpit
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+func explainLever(v calculators.Values, r *calculators.Result) {
+	bike, p := fit.Ride(v)
+	if p != nil {
+		return
+	}
+	explainLeverAngle(r, bike)
+	explainLeverReach(v, r)
+	inset := r.Reading("lever-inset")
+	inset.Meaning = words.Of("Then one finger meets the blade near its hook while the hand stays at the grip’s outer end: the most leverage for the least squeeze.")
+	if inset.Value < 0 {
+		inset.Meaning = words.Of("The blade is so short, or the grip so long, that even touching the grip the lever ends inside your finger. Slide it against the grip, or choose a shorter grip.")
+	}
+	r.Reading("grip-diameter").Meaning = words.Of("A share of the hand’s length that people liked best on cylinders, without gloves or vibration; {0} to {1} all rated well. The fingertips should nearly meet the palm. Too thick, and you squeeze all day.", measure.Millimetres(30), measure.Millimetres(40))
+	r.Tables = append(r.Tables, forearmTable(r))
+	r.Note(calculators.PlainNote, "Why nearly straight: with the wrist bent back past about {0}, or sideways past {1} to {2}, pressure inside it rose above a customary line in a quarter of people who were not even gripping. Another laboratory found the hardest squeeze at {3}, just past that. One squeeze is not three hours, so for a long ride the guide takes near-straight; it is no medical threshold.",
+		measure.Degrees(32.7), measure.Degrees(14.5), measure.Degrees(21.8), measure.Degrees(35))
+	r.Note(calculators.PlainNote, "In this order: inboard, angle, reach. Turn by 2 degrees at a time and look at a picture of your wrist, standing ready and then seated.")
+	r.Note(calculators.PlainNote, "Squeeze hard afterwards: a lever that comes near the grip, or feels soft, needs the brake seen to before you ride.")
+	r.Note(calculators.PlainNote, "Numb or tingling fingers: first the wrist straighter and less weight on the hands, by the saddle’s tilt or one spacer up. If it comes back or outlasts the ride, stop and see a clinician.")
+	r.Note(calculators.CheckNote, "The forearm’s line hangs on where you carry your elbows, and estimated arms vary widely, so the ± is approximate. A picture from the side beats the model.")
+	r.Figure = leverFigure(v, bike, r)
+}
+
+func explainLeverAngle(r *calculators.Result, bike fit.Ridden) {
+	x := r.Reading("lever-angle")
+	if !x.Exists() {
+		x.Meaning = words.Of("In this posture your hands do not reach the grips, so there is no forearm to follow. Look at your standing position first.")
+		r.Note(calculators.CheckNote, "{0}", x.Meaning)
+		return
+	}
+	seated := r.Working("forearm-seated")
+	if !seated.Exists() {
+		x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near straight. Seated the forearm points otherwise: give {0} to see how far, and choose a place between the two.", measure.SaddleHeight.Named())
+		return
+	}
+	other := float64(seated.Value) - bike.Tilt
+	x.Low, x.High = calculators.Number(math.Min(other, float64(x.Value))), calculators.Number(math.Max(other, float64(x.Value)))
+	x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near straight. Seated your forearm would ask for {0}: a place between the two suits most riders, nearer to standing if you brake there.", measure.Degrees(other))
+}
+
+func explainLeverReach(v calculators.Values, r *calculators.Result) {
+	x := r.Reading("lever-reach")
+	finger := v.Of(measure.FingerLength)
+	x.Low, x.High = calculators.Number(reachFrom*finger), calculators.Number(reachTo*finger)
+	limit := measure.Millimetres(legalReach)
+	if !v.Has(measure.LeverReach) {
+		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. The law allows bicycles up to {0}, which is a limit for makers and no target for you.", limit)
+		return
+	}
+	now := v.Of(measure.LeverReach)
+	apart := now - float64(x.Value)
+	switch {
+	case apart > 3:
+		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. Yours stands out {0} now: bring it in by {1} with the adjuster.", measure.Millimetres(now), measure.Millimetres(apart))
+	case apart < -3:
+		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. Yours stands at {0} now: let it out by {1}, if the lever stops short of the grip even now.", measure.Millimetres(now), measure.Millimetres(-apart))
+	default:
+		x.Meaning = words.Of("There the first joint of your index finger bends round the blade, and yours is there already.")
+	}
+	if now > legalReach {
+		r.Note(calculators.CheckNote, "A lever {0} out is beyond the {1} that the law of the United States allows. Adjust it before you ride, or have it looked at.", measure.Millimetres(now), limit)
+	}
+}
+
+func forearmTable(r *calculators.Result) calculators.Table {
+	t := calculators.Table{Name: "forearm", Caption: words.Of("How far your forearm points below the horizontal, at sag"),
+		Columns: []calculators.Column{{Name: "posture", Label: words.Of("Posture")}, {Name: "forearm", Label: words.Of("Forearm"), Unit: "deg"}}}
+	for i := range r.Workings {
+		if w := &r.Workings[i]; w.Exists() {
+			t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain()})
+		}
+	}
+	return t
+}
+
+// leverFigure draws the arm of the standing rider and the lever that continues
+// its forearm.
+func leverFigure(v calculators.Values, bike fit.Ridden, r *calculators.Result) *drawing.Figure {
+	level := geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
+	_, b := riderBuild(v, bike, level)
+	grip := bike.Turn(level)
+	angle, reach := r.Reading("lever-angle"), r.Reading("lever-reach")
+	f := &drawing.Figure{Title: words.Of("The lever continues the forearm")}
+	f.Add(figure.HeadEndBare(b)...)
+	now, ok := leverStance(v, grip)
+	if !ok || !now.Reaches() || !angle.Exists() {
+		f.Description = words.Of("The front of the bike at sag from the side. The rider is left out, because the hands do not reach the grips in this posture. Set the lever’s reach to {0}.", reach.Uncertain())
+		return f
+	}
+	f.Description = words.Of("The arm of a rider who stands ready, on the bike at sag from the side. The lever’s blade, set {0} below the horizontal on the level bike, continues the forearm, and stands {1} out from the grip.", angle.Uncertain(), reach.Uncertain())
+	pose := figure.Pose{Shoulder: figure.At(now.Trunk.Shoulder), Elbow: figure.At(now.Elbow), Hand: figure.At(now.Hand)}
+	f.Add(figure.Limbs(pose)...)
+	at := figure.At(grip)
+	dip := float64(angle.Value) + bike.Tilt
+	ahead := drawing.Polar(-dip, 1)
+	pivot := at.Along(ahead, 16).Along(ahead.Left(), -8)
+	f.Add(
+		drawing.Limb{Role: drawing.Hot, Fill: drawing.Sheet, A: pivot.Along(ahead, 8), B: pivot.Along(ahead, 16+float64(reach.Value)+22), Ra: 9, Rb: 6},
+		drawing.Angle{Role: drawing.Hot, Vertex: at, From: -dip, To: 0, Radius: 190, ArmFrom: 190, ArmTo: 190, Text: words.Of("{0}", angle.Amount())},
+	)
+	return f
+}
