@@ -1,18 +1,37 @@
 package calculators
 
-import "plumbline/calculators/words"
+import (
+	"math"
+
+	"plumbline/calculators/words"
+)
+
+// Care tells how much work goes into the ± of an answer.
+type Care bool
+
+// Full moves every input both ways, as Run does. Quick moves it one way only: half
+// the work for thousands of records, the same ± where the answer is straight
+// within the inputs' errors, and another one where it bends.
+const (
+	Full  Care = false
+	Quick Care = true
+)
 
 // Answer computes the readings with their ± as Run does, and nothing that people
 // read around them: no range, meaning, table, note or figure. It is for whoever
-// asks every calculator about thousands of records; what it answers is shown with
-// the calculator's cautions.
-func (c *Calculator) Answer(typed []Pair, in *words.Reader) ([]Reading, []Problem) {
+// asks every calculator about many records; what it answers is shown with the
+// calculator's cautions.
+func (c *Calculator) Answer(typed []Pair, in *words.Reader, care Care) ([]Reading, []Problem) {
 	v, _, problems := c.read(typed, in)
 	if problems != nil {
 		return nil, problems
 	}
 	v.fill()
-	y, p := c.carry(v, &Result{})
+	carry := c.carryOneWay
+	if care == Full {
+		carry = func(v Values) (carried, *Problem) { return c.carry(v, &Result{}) }
+	}
+	y, p := carry(v)
 	if p != nil {
 		return nil, []Problem{*p}
 	}
@@ -21,4 +40,27 @@ func (c *Calculator) Answer(typed []Pair, in *words.Reader) ([]Reading, []Proble
 		readings[j] = y.reading(j, &c.Readings[j])
 	}
 	return readings, nil
+}
+
+// carryOneWay is carry with one difference for every uncertain input: upwards, or
+// downwards where there is no answer above.
+func (c *Calculator) carryOneWay(v Values) (carried, *Problem) {
+	n := len(c.Readings) + len(c.Workings)
+	y := make([]float64, 3*n)
+	mid, moved, variance := y[:n], y[n:2*n], y[2*n:]
+	if p := c.Solve(v, mid); p != nil {
+		return carried{}, p
+	}
+	for i := range v.x {
+		sd := v.u[i]
+		if v.state[i] == absent || sd == 0 || !c.solveNear(v, i, sd, moved) && !c.solveNear(v, i, -sd, moved) {
+			continue
+		}
+		for j := range variance {
+			if d := moved[j] - mid[j]; !math.IsNaN(d) {
+				variance[j] += float64(d * d)
+			}
+		}
+	}
+	return carried{mid, variance}, nil
 }

@@ -28,7 +28,7 @@ type Missing struct {
 
 // Answers asks every calculator of list. Those that need nothing of what the
 // record holds, or only help to measure (the part "start"), are passed over.
-func Answers(r *record.Record, list []*calculators.Calculator) (answers []Answer, missing []Missing) {
+func Answers(r *record.Record, list []*calculators.Calculator, care calculators.Care) (answers []Answer, missing []Missing) {
 	pairs := r.Pairs()
 	for _, c := range list {
 		if c.Section == calculators.Start {
@@ -42,7 +42,7 @@ func Answers(r *record.Record, list []*calculators.Calculator) (answers []Answer
 		case !own:
 			continue
 		}
-		readings, problems := c.Answer(pairs, nil)
+		readings, problems := c.Answer(pairs, nil, care)
 		if problems != nil {
 			missing = append(missing, Missing{Calculator: c, Why: problems[0].Text})
 			continue

@@ -1,6 +1,7 @@
 package intake_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -86,7 +87,7 @@ func TestAnswersAreThoseOfRun(t *testing.T) {
 	for _, c := range catalog.All() {
 		want, problems := c.Run(panel.Example(c), nil)
 		require.Empty(t, problems)
-		got, problems := c.Answer(panel.Example(c), nil)
+		got, problems := c.Answer(panel.Example(c), nil, calculators.Full)
 		require.Empty(t, problems)
 		require.Len(t, got, len(want.Readings))
 		for i := range got {
@@ -98,9 +99,34 @@ func TestAnswersAreThoseOfRun(t *testing.T) {
 	}
 }
 
+// TestTheQuickWayIsNearTheFullOne compares the two on every calculator's example.
+// A reading that bends or folds within the inputs' errors may differ more, which
+// is why only great batches go the quick way.
+func TestTheQuickWayIsNearTheFullOne(t *testing.T) {
+	near, all := 0, 0
+	for _, c := range catalog.All() {
+		full, problems := c.Answer(panel.Example(c), nil, calculators.Full)
+		require.Empty(t, problems)
+		quick, problems := c.Answer(panel.Example(c), nil, calculators.Quick)
+		require.Empty(t, problems)
+		for i := range full {
+			if !full[i].Exists() {
+				continue
+			}
+			require.Equal(t, full[i].Value, quick[i].Value)
+			f, q := float64(full[i].Uncertainty), float64(quick[i].Uncertainty)
+			require.False(t, math.IsNaN(q))
+			if all++; math.Abs(q-f) <= 0.1*f {
+				near++
+			}
+		}
+	}
+	assert.Greater(t, float64(near), 0.8*float64(all), "%d of %d lie within a tenth", near, all)
+}
+
 func TestWhatIsMissingIsNamed(t *testing.T) {
 	r, _ := record.Decode("inseam=830&pedals=flat")
-	answers, missing := intake.Answers(r, catalog.All())
+	answers, missing := intake.Answers(r, catalog.All(), calculators.Full)
 	names := map[string]bool{}
 	for _, a := range answers {
 		names[a.Calculator.Name] = true
@@ -120,7 +146,7 @@ func TestWhatIsMissingIsNamed(t *testing.T) {
 		assert.False(t, seen[q])
 		seen[q] = true
 	}
-	none, _ := intake.Answers(&record.Record{}, catalog.All())
+	none, _ := intake.Answers(&record.Record{}, catalog.All(), calculators.Full)
 	assert.Empty(t, none, "with nothing given nothing is answered from assumptions alone")
 }
 
@@ -138,7 +164,7 @@ func TestNoRecordBreaksTheIntake(t *testing.T) {
 			require.NotEmpty(t, d.Keys)
 			require.NotContains(t, d.Text.Say(nil), "NaN")
 		}
-		answers, _ := intake.Answers(r, catalog.All())
+		answers, _ := intake.Answers(r, catalog.All(), calculators.Full)
 		for _, a := range answers {
 			for _, x := range a.Readings {
 				require.NotEmpty(t, x.Name)
@@ -152,6 +178,6 @@ func BenchmarkIntake(b *testing.B) {
 	for b.Loop() {
 		r, _ := record.Decode(text)
 		intake.Doubts(r)
-		intake.Answers(r, catalog.All())
+		intake.Answers(r, catalog.All(), calculators.Full)
 	}
 }

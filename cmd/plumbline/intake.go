@@ -1,0 +1,147 @@
+package main
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"runtime"
+	"slices"
+	"sync"
+
+	"plumbline/calculators"
+	"plumbline/calculators/caution"
+	looks "plumbline/calculators/intake"
+	"plumbline/calculators/words"
+)
+
+// intake is "plumbline intake".
+type intake struct {
+	From  []string `arg:"" name:"link|file" help:"What clients sent: links, files with links, JSON or CSV, folders of such files, or - for standard input."`
+	JSON  bool     `xor:"form" help:"Print an array with one object a line: the record, what is doubtful, every answer, what is missing."`
+	CSV   bool     `xor:"form" help:"Print one row for each value, doubt, answer and missing measurement."`
+	Units string   `enum:"mm,cm,in" default:"mm" help:"Print lengths on the sheet in mm, cm or in. JSON and CSV are in base units."`
+}
+
+// printer writes what one record amounts to. Before and after stand around all of
+// them, between parts two. After is given the cautions of every answer.
+type printer interface {
+	before() string
+	between() string
+	after(cautions []*caution.Caution) string
+	sheet(l look) string
+}
+
+// Run reads every record and prints it. A record that cannot be read is said in
+// its place and stops nothing.
+func (c *intake) Run(s streams) error {
+	var p printer = sheets{&words.Reader{Units: c.Units}}
+	switch {
+	case c.JSON:
+		p = objects{}
+	case c.CSV:
+		p = rows{}
+	}
+	out := bufio.NewWriterSize(s.out, 64<<10)
+	total, bad, err := inOrder(func(each func(sent)) { c.read(each) }, p, out)
+	if err == nil {
+		err = out.Flush()
+	}
+	switch {
+	case err != nil:
+		return fmt.Errorf("the output cannot be written: %w", err)
+	case total == 0:
+		return refusal{statusUsage, "nothing was found to read. Give a link, a file or a folder; see plumbline intake --help."}
+	case bad > 0:
+		return refusal{statusNo, fmt.Sprintf("%d of %d could not be read; each says why in its place.", bad, total)}
+	}
+	return nil
+}
+
+// done is one record's place in the queue: what was printed of it, once it is
+// ready.
+type done struct {
+	ready    chan struct{}
+	text     string
+	bad      bool
+	cautions []*caution.Caution
+}
+
+// ahead is how many records may wait for the one before them to be printed, and
+// many is from how many records on a batch goes the quick way.
+const ahead, many = 256, 1000
+
+// inOrder looks at what read gives on all processors and prints it in the order in
+// which it came.
+func inOrder(read func(each func(sent)), p printer, out io.Writer) (total, bad int, err error) {
+	type job struct {
+		sent sent
+		care calculators.Care
+		done *done
+	}
+	jobs, queue := make(chan job), make(chan *done, ahead)
+	var workers sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		workers.Go(func() {
+			for j := range jobs {
+				l := lookAt(j.sent, j.care)
+				j.done.bad, j.done.cautions, j.done.text = l.record == nil, looks.Cautions(l.answers), p.sheet(l)
+				close(j.done.ready)
+			}
+		})
+	}
+	go func() {
+		var first []sent // until it is known how many there are
+		begin := func(s sent, care calculators.Care) {
+			d := &done{ready: make(chan struct{})}
+			queue <- d
+			jobs <- job{s, care, d}
+		}
+		quick := false
+		read(func(s sent) {
+			if quick {
+				begin(s, calculators.Quick)
+				return
+			}
+			if first = append(first, s); len(first) > many {
+				quick = true
+				for _, s := range first {
+					begin(s, calculators.Quick)
+				}
+				first = nil
+			}
+		})
+		for _, s := range first {
+			begin(s, calculators.Full)
+		}
+		close(jobs)
+		workers.Wait()
+		close(queue)
+	}()
+	write := func(text string) {
+		if err == nil {
+			_, err = io.WriteString(out, text)
+		}
+	}
+	var cautions []*caution.Caution
+	for d := range queue {
+		<-d.ready
+		if total == 0 {
+			write(p.before())
+		} else {
+			write(p.between())
+		}
+		write(d.text)
+		for _, k := range d.cautions {
+			if !slices.Contains(cautions, k) {
+				cautions = append(cautions, k)
+			}
+		}
+		if total++; d.bad {
+			bad++
+		}
+	}
+	if total > 0 {
+		write(p.after(cautions))
+	}
+	return total, bad, err
+}

@@ -1,0 +1,230 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"strings"
+
+	"plumbline/calculators"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/exchange"
+	looks "plumbline/calculators/intake"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
+	"plumbline/calculators/request"
+	"plumbline/calculators/words"
+)
+
+// objects prints an array with one JSON object a record.
+type objects struct{}
+
+func (objects) before() string                  { return "[\n" }
+func (objects) between() string                 { return ",\n" }
+func (objects) after([]*caution.Caution) string { return "\n]\n" }
+
+// taken is one record with everything that was found in it.
+type taken struct {
+	From     string                `json:"from"`
+	Errors   []calculators.Problem `json:"errors,omitempty"` // why there is no record
+	Record   json.RawMessage       `json:"record,omitempty"` // as record.schema.json has it
+	Problems []calculators.Problem `json:"problems,omitempty"`
+	Doubts   []looks.Doubt         `json:"doubts,omitempty"`
+	Health   []answered            `json:"questions,omitempty"`
+	Lacking  []string              `json:"asked_and_not_sent,omitempty"`
+	Answers  []computed            `json:"answers,omitempty"`
+	Quick    bool                  `json:"uncertainty_to_first_order,omitempty"`
+	Missing  []lacks               `json:"missing,omitempty"`
+	Cautions []warned              `json:"cautions,omitempty"`
+}
+
+type answered struct {
+	Key      string `json:"key"`
+	Question string `json:"question"`
+	Answer   string `json:"answer"`
+}
+
+type computed struct {
+	Calculator string    `json:"calculator"`
+	Readings   []reading `json:"readings"`
+}
+
+// reading is a reading without what only people read around it.
+type reading struct {
+	Name        string             `json:"name"`
+	Label       words.Text         `json:"label"`
+	Value       calculators.Number `json:"value"`
+	Unit        string             `json:"unit"`
+	Uncertainty calculators.Number `json:"uncertainty"` // expanded, k = 2, from the inputs alone
+	Between     words.Text         `json:"between"`
+}
+
+type lacks struct {
+	Calculator string   `json:"calculator"`
+	Inputs     []string `json:"inputs,omitempty"`
+	Why        string   `json:"why,omitempty"`
+}
+
+type warned struct {
+	Key  string `json:"key"`
+	Text string `json:"text"`
+}
+
+func (objects) sheet(l look) string {
+	t := taken{From: l.from}
+	if l.record == nil {
+		t.Errors = l.problems
+		return marshal(t)
+	}
+	t.Record = json.RawMessage(exchange.JSON(l.record))
+	t.Quick = l.care == calculators.Quick
+	t.Problems, t.Doubts, t.Lacking = l.problems, l.doubts, keys(l.lacking)
+	for _, a := range request.Answers(l.record) {
+		t.Health = append(t.Health, answered{a.Question.Key, a.Question.Text, a.Text})
+	}
+	for _, a := range l.answers {
+		c := computed{Calculator: a.Calculator.Name}
+		for _, x := range a.Readings {
+			c.Readings = append(c.Readings, reading{x.Name, x.Label, x.Value, x.Unit, x.Uncertainty, x.Between})
+		}
+		t.Answers = append(t.Answers, c)
+	}
+	for _, m := range l.missing {
+		t.Missing = append(t.Missing, lacks{m.Calculator.Name, keys(m.Inputs), m.Why.Say(nil)})
+	}
+	for _, k := range looks.Cautions(l.answers) {
+		t.Cautions = append(t.Cautions, warned{k.Key, k.Text})
+	}
+	return marshal(t)
+}
+
+// marshal writes one object on one line: a batch may be ten thousand of them.
+func marshal(v any) string {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	if err := e.Encode(v); err != nil {
+		panic(err) // every field above can be written
+	}
+	return strings.TrimRight(b.String(), "\n")
+}
+
+func keys(list []*measure.Quantity) []string {
+	var s []string
+	for _, q := range list {
+		s = append(s, q.Key)
+	}
+	return s
+}
+
+// rows prints one row of CSV for each thing that was found.
+type rows struct{}
+
+func (rows) before() string {
+	return "from,client,kind,key,label,value,unit,uncertainty,readings,date,text\r\n"
+}
+func (rows) between() string { return "" }
+
+// after prints the cautions of all answers in the table, each once.
+func (p rows) after(cautions []*caution.Caution) string {
+	var b strings.Builder
+	for _, k := range cautions {
+		p.row(&b, "", "", csvRow{kind: "caution", key: k.Key, label: k.Title, text: k.Text})
+	}
+	return b.String()
+}
+
+// csvRow is one row; what is not said stays empty. Uncertainty is expanded, k = 2.
+type csvRow struct {
+	kind, key, label, value, unit, uncertainty, readings, date, text string
+}
+
+// row writes one row.
+func (rows) row(b *strings.Builder, from, client string, r csvRow) {
+	for i, cell := range [...]string{exchange.Harmless(from), exchange.Harmless(client), r.kind, exchange.Harmless(r.key), r.label, r.value, r.unit, r.uncertainty, r.readings, r.date, exchange.Harmless(r.text)} {
+		if i > 0 {
+			b.WriteByte(',')
+		}
+		exchange.Cell(b, cell)
+	}
+	b.WriteString("\r\n")
+}
+
+func (p rows) sheet(l look) string {
+	var b strings.Builder
+	client := ""
+	if l.record != nil {
+		client = l.record.Name
+	}
+	from := oneLine(l.from)
+	row := func(r csvRow) { p.row(&b, from, client, r) }
+	for _, x := range l.problems {
+		kind := "problem"
+		if l.record == nil {
+			kind = "error"
+		}
+		row(csvRow{kind: kind, key: x.Input, text: x.Text.Say(nil)})
+	}
+	if l.record == nil {
+		return b.String()
+	}
+	for i := range l.record.Entries {
+		if e := &l.record.Entries[i]; !request.IsKey(e.Key) && !request.IsQuestion(e.Key) {
+			row(valueRow(l.record, e))
+		}
+	}
+	for _, a := range request.Answers(l.record) {
+		row(csvRow{kind: "question", key: a.Question.Key, label: a.Question.Text, text: a.Text})
+	}
+	for _, d := range l.doubts {
+		if d.Kind != looks.Unread {
+			row(csvRow{kind: "doubt", key: strings.Join(d.Keys, " "), text: d.Text.Say(nil)})
+		}
+	}
+	for _, a := range l.answers {
+		for _, x := range a.Readings {
+			r := csvRow{kind: "computed", key: a.Calculator.Name + "." + x.Name, label: x.Label.Say(nil), unit: x.Unit, text: x.Between.Say(nil)}
+			if x.Exists() {
+				r.value = record.Decimals(float64(x.Value), 6)
+				r.uncertainty = record.Decimals(float64(x.Uncertainty), 6)
+			}
+			row(r)
+		}
+	}
+	for _, q := range l.lacking {
+		row(csvRow{kind: "not sent", key: q.Key, label: q.Label})
+	}
+	for _, m := range l.missing {
+		row(csvRow{kind: "missing", key: m.Calculator.Name, label: m.Calculator.Title, text: strings.TrimSpace(strings.Join(keys(m.Inputs), " ") + " " + m.Why.Say(nil))})
+	}
+	return b.String()
+}
+
+// valueRow is the row of one value of the record.
+func valueRow(rec *record.Record, e *record.Entry) csvRow {
+	r := csvRow{kind: "measured", key: e.Key, date: rec.Dated(e)}
+	switch {
+	case e.Quantity == nil || !e.Why.None():
+		r.kind, r.text = "not understood", string(measure.Quoted(e.Text))
+		return r
+	case e.Estimated:
+		r.kind = "estimated"
+	case e.From != "":
+		r.kind, r.text = "taken", e.From
+	case e.Quantity.Is() != measure.Number:
+		r.kind = "chosen"
+	}
+	r.label = e.Quantity.Label
+	if e.Quantity.Is() != measure.Number {
+		r.value = exchange.Harmless(e.Text)
+		return r
+	}
+	r.value, r.unit = record.Decimals(e.Value, 6), e.Quantity.Unit.Symbol
+	r.uncertainty = record.Decimals(2*e.SD(), 6)
+	for i, x := range e.Readings {
+		if i > 0 {
+			r.readings += "; "
+		}
+		r.readings += record.Decimals(x, 6)
+	}
+	return r
+}
