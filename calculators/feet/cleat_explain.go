@@ -18,7 +18,7 @@ func explainCleat(v calculators.Values, r *calculators.Result) {
 	from.Low, from.High = rear.Value, front.Value
 	behind.Low, behind.High = calculators.Number(inner)-front.Value, calculators.Number(inner)-rear.Value
 	if v.Is(measure.Pedals, "flat") {
-		from.Meaning = words.Of("Stand so that the spindle comes here. For descents let the foot go 10 to 30 mm further forward, so that the spindle comes nearer to the arch.")
+		from.Meaning = words.Of("Stand so that the spindle comes here. For descents let the foot go {0} to {1} further forward, so that the spindle comes nearer to the arch.", measure.Millimetres(10), measure.Millimetres(30))
 	} else {
 		from.Meaning = words.Of("The middle of the usual window. Stay in it; go to the rear if you are new to this, descend a lot or have tired calves, to the front if you miss the snap when you sprint.")
 	}
@@ -73,9 +73,9 @@ func windowTable(v calculators.Values, r *calculators.Result) calculators.Table 
 			{Name: "saddle-change", Label: words.Of("Saddle moves"), Unit: "mm"},
 		}}
 	inner, cup := v.Of(measure.HeelToBallInner), v.Of(measure.HeelCup)
-	places := [3]words.Text{words.Of("Foremost: between the joints"), words.Of("Middle of the window"), words.Of("Rearmost: 15 mm behind them")}
+	places := [3]words.Text{words.Of("Foremost: between the joints"), words.Of("Middle of the window"), words.Of("Rearmost: {0} behind them", measure.Millimetres(CleatWindow))}
 	if !v.Has(measure.HeelToBallOuter) {
-		places[0], places[2] = words.Of("Foremost: under the inner joint"), words.Of("Rearmost: 15 mm behind it")
+		places[0], places[2] = words.Of("Foremost: under the inner joint"), words.Of("Rearmost: {0} behind it", measure.Millimetres(CleatWindow))
 	}
 	for i, name := range [3]string{"front", "start", "rear"} {
 		w := r.Working(name)

@@ -69,7 +69,7 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 	needs := words.Of("Type {0} to see this.", measure.BBHeight.Named())
 	clear.Meaning, lean.Meaning, toe.Meaning = needs, needs, needs
 	if clear.Exists() {
-		clear.Meaning = words.Of("What a stone may stand out of the ground before it meets the pedal, with you seated. Each 5 mm of crank is 5 mm here, and five percent of rear sag is worth about as much.")
+		clear.Meaning = words.Of("What a stone may stand out of the ground before it meets the pedal, with you seated. A step of crank is the same step here, and five percent of rear sag is worth about {0}.", measure.Millimetres(5))
 	}
 	switch {
 	case clear.Exists() && !lean.Exists():
@@ -138,6 +138,6 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 	if !v.Given(measure.TrochanterHeight) && r.Reading("knee-at-top").Exists() {
 		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, and within so wide an error the angles at the top do not follow a straight line: their ± is approximate.")
 	}
-	r.Note(calculators.PlainNote, "Power hardly cares between 145 and 195 mm: gears give back what the lever takes. Choose for clearance and for room at the top of the stroke. Two published equations for the best crank contradict each other even in the sign of the leg’s length, so neither is used here.")
+	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. Choose for clearance and for room at the top of the stroke. Two published equations for the best crank contradict each other even in the sign of the leg’s length, so neither is used here.", measure.Millimetres(145), measure.Millimetres(195))
 	r.Note(calculators.PlainNote, "No trial was found that gave riders shorter cranks to cure a hip or a knee. Check sag for strikes, saddle height for knees and bar height for the hip first.")
 }

@@ -29,13 +29,13 @@ func explainDifference(v calculators.Values, r *calculators.Result) {
 		// The warning comes before any number is explained.
 		r.Notes = append([]calculators.Note{{Kind: calculators.CheckNote, Text: words.Of("You said that something hurts or that the difference is new: see a clinician before any measuring or fitting.")}}, r.Notes...)
 	case home && value > shimTo:
-		shim.Meaning = words.Of("None: there is no shim from a tape reading. A difference over 6 mm belongs to a clinician; take your notes along.")
+		shim.Meaning = words.Of("None: there is no shim from a tape reading. A difference over {0} belongs to a clinician; take your notes along.", measure.Millimetres(shimTo))
 	case home:
 		shim.Meaning = words.Of("None: there is no shim from a tape reading. Check the bike first, as in the table.")
 	case value > shimTo:
-		shim.Meaning = words.Of("None from here: over 6 mm the clinician who measured it leads.")
+		shim.Meaning = words.Of("None from here: over {0} the clinician who measured it leads.", measure.Millimetres(shimTo))
 	case value < shimFrom:
-		shim.Meaning = words.Of("None: under 3 mm nobody could show that it matters on a bike.")
+		shim.Meaning = words.Of("None: under {0} nobody could show that it matters on a bike.", measure.Millimetres(shimFrom))
 	default:
 		shim.Meaning = words.Of("About half of the difference, from where one goes on in small steps. Take it to the appointment, to talk over and not to build.")
 	}
@@ -71,7 +71,7 @@ func differenceFigure(found *calculators.Reading, error float64) *drawing.Figure
 	from, to := math.Min(value-error, -5), math.Max(value+error, 15)
 	p := figure.Plot{Low: figure.Point{X: 0, Y: 0}, High: figure.Point{X: 320, Y: 60}, From: figure.Point{X: from, Y: 0}, To: figure.Point{X: to, Y: 1}}
 	f := &drawing.Figure{Title: words.Of("The difference and its ± on a ruler"),
-		Description: words.Of("A ruler in millimetres of difference. The reading of {0} is drawn as a bar as wide as its error. Marks stand at none, at 3 mm and at 6 mm.", found.Uncertain())}
+		Description: words.Of("A ruler in millimetres of difference. The reading of {0} is drawn as a bar as wide as its error. Marks stand at none, at {1} and at {2}.", found.Uncertain(), measure.Millimetres(shimFrom), measure.Millimetres(shimTo))}
 	tick := func(x float64, role drawing.Role, text words.Text) {
 		f.Add(drawing.Line{Role: role, Pen: drawing.Thin, Points: []figure.Point{p.At(x, 0), p.At(x, 0.55)}},
 			drawing.Label{Role: role, At: p.At(x, 0), Side: figure.Point{Y: -1}, Text: text, Fixed: true})

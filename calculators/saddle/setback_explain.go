@@ -28,7 +28,8 @@ func explainSetback(v calculators.Values, r *calculators.Result) {
 		angle.Meaning = words.Of("Not guessed: many seat tubes do not point at the bottom bracket. Type {0}, or hang a plumb line and type {1}.", measure.SeatTubeAngle.Named(), measure.NoseSetback.Named())
 	}
 	if knee.Exists() {
-		knee.Meaning = words.Of("The old plumb-line rule, a mark to describe where you are and no target: give it 10 to 20 mm either way. It means the joint here; books hang the thread from points 20 to 40 mm further forward.")
+		knee.Meaning = words.Of("The old plumb-line rule, a mark to describe where you are and no target: give it {0} to {1} either way. It means the joint here; books hang the thread from points {1} to {2} further forward.",
+			measure.Millimetres(10), measure.Millimetres(20), measure.Millimetres(40))
 		knee.Low, knee.High = knee.Value-20, knee.Value+20
 	} else {
 		knee.Meaning = words.Of("With these lengths the leg does not reach the pedal there.")
@@ -72,7 +73,7 @@ func noteSeatLine(v calculators.Values, r *calculators.Result) {
 	known := v.Has(measure.SeatTubeAngle)
 	switch {
 	case !tape.Exists() && !known:
-		r.Note(calculators.CheckNote, "The saddle was placed on the printed angle, which holds at one height only. On a frame whose seat tube is slacker than that a high saddle stands 10 mm or more further back: hang the plumb line, or type the tube’s own angle.")
+		r.Note(calculators.CheckNote, "The saddle was placed on the printed angle, which holds at one height only. On a frame whose seat tube is slacker than that a high saddle stands {0} or more further back: hang the plumb line, or type the tube’s own angle.", measure.Millimetres(10))
 	case tape.Exists() && chart.Exists():
 		d := float64(tape.Value - chart.Value)
 		if math.Abs(d) > 5+math.Hypot(float64(tape.Uncertainty), float64(chart.Uncertainty)) {

@@ -35,6 +35,8 @@ var Tilt = &calculators.Calculator{
 			Between: "level to the board along the saddle, at sag, on the grade; nose down is plus"},
 		{Name: "tilt-to-be-level", Label: "The stand would read", Unit: measure.Deg,
 			Between: "level to the board on the stand, if the saddle is to be level on that climb at sag; nose down is plus"},
+		{Name: "saddle-tilt", Label: "On the stand", Unit: measure.Deg,
+			Between: "level to the board along the saddle, nobody on the bike; nose down is plus"},
 	},
 	Workings: []calculators.Measured{
 		{Name: "pitch", Label: "Sag tips the bike back by", Unit: measure.Deg},
@@ -46,9 +48,9 @@ var Tilt = &calculators.Calculator{
 	Explain:  explainTilt,
 }
 
-// The tilts on the stand that are usual on steep trails, degrees nose-down: common
-// practice.
-const tiltUsualFrom, tiltUsualTo = 2, 5
+// tiltUsualTo is the most nose-down tilt on the stand that is usual on steep
+// trails, degrees: common practice.
+const tiltUsualTo = 5
 
 // sagPitch returns how many degrees the bike tips back when both ends sink to the
 // reader's sag, NaN where the axles make no bike.
@@ -74,6 +76,7 @@ func solveTilt(v calculators.Values, out []float64) *calculators.Problem {
 	out[0] = stand - pitch
 	out[1] = stand - pitch - slope
 	out[2] = pitch + slope
-	out[3] = pitch
+	out[3] = stand
+	out[4] = pitch
 	return nil
 }

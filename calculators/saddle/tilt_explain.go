@@ -14,6 +14,9 @@ import (
 func explainTilt(v calculators.Values, r *calculators.Result) {
 	sag, grade, level := r.Reading("tilt-at-sag"), r.Reading("tilt-on-grade"), r.Reading("tilt-to-be-level")
 	slope := measure.Percentage(v.Of(measure.Grade))
+	stand := r.Reading("saddle-tilt")
+	stand.Low, stand.High = 0, tiltUsualTo
+	stand.Meaning = words.Of("What you set and read in the garage. Level first; on steep trails 2 to 5 degrees nose-down is common practice, and the small end is the place to begin.")
 	if !sag.Exists() {
 		none := words.Of("With these travels, sags and wheels the bike cannot stand. Check them.")
 		sag.Meaning, grade.Meaning, level.Meaning = none, none, none
@@ -34,9 +37,9 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 	}
 	explainLevel(level)
 	r.Tables = append(r.Tables, tiltTable(v, float64(pitch.Value)))
-	if stand := v.Of(measure.SaddleTilt); stand < 0 {
+	if stand.Value < 0 {
 		r.Note(calculators.CheckNote, "On the stand the nose points up. Bring it to level first, one degree at a time: for many riders that is all.")
-	} else if stand > tiltUsualTo {
+	} else if stand.Value > tiltUsualTo {
 		r.Note(calculators.CheckNote, "That is more nose-down than is usual. Ask whether the saddle is too high, too far back or the wrong shape, and watch your hands.")
 	}
 	if v.Of(measure.Grade) > 0 {

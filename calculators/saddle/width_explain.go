@@ -40,9 +40,9 @@ func noteWidth(v calculators.Values, r *calculators.Result) {
 	read := v.Of(measure.SitBoneWidth)
 	switch {
 	case v.Is(measure.SitBoneRead, "centres") && read > 145:
-		r.Note(calculators.CheckNote, "{0} is wide between the centres: prints usually give 100 to 150 mm. Were the outer edges measured?", measure.Millimetres(read))
+		r.Note(calculators.CheckNote, "{0} is wide between the centres: prints usually give {1} to {2}. Were the outer edges measured?", measure.Millimetres(read), measure.Millimetres(100), measure.Millimetres(150))
 	case v.Is(measure.SitBoneRead, "edges") && read < 125:
-		r.Note(calculators.CheckNote, "{0} is narrow between the outer edges: ten women measured 155 mm on average. Were the centres measured?", measure.Millimetres(read))
+		r.Note(calculators.CheckNote, "{0} is narrow between the outer edges: ten women measured {1} on average. Were the centres measured?", measure.Millimetres(read), measure.Millimetres(155))
 	}
 	if v.Is(measure.SitBoneRead, "centres") {
 		r.Note(calculators.PlainNote, "Measured between the centres, the outer edges lie some {0} further apart: {1}. The two ways are often mixed up, so distrust a chart that does not ask.", measure.Millimetres(v.Of(measure.SitBoneEdges)), edges.Uncertain())
@@ -50,7 +50,7 @@ func noteWidth(v calculators.Values, r *calculators.Result) {
 	if w := float64(x.Value); w < widthSoldFrom || w > widthSoldTo {
 		r.Note(calculators.CheckNote, "Saddles are mostly sold from about {0} to {1}. Measure again, and take the nearest.", measure.Millimetres(widthSoldFrom), measure.Millimetres(widthSoldTo))
 	}
-	r.Note(calculators.PlainNote, "Ten millimetres more than the outer edges suited ten women best; the steps for leaning, and the range, are common practice. In twenty men width and shape decided how far the blood flow fell, and padding did not protect: stand up every few minutes on any saddle.")
+	r.Note(calculators.PlainNote, "A saddle {0} wider than the outer edges suited ten women best; the steps for leaning, and the range, are common practice. In twenty men width and shape decided how far the blood flow fell, and padding did not protect: stand up every few minutes on any saddle.", measure.Millimetres(WidthFor(0)))
 }
 
 // widthFigure draws the saddle from above at the width to try, with the bones on
