@@ -30,7 +30,6 @@ func explainSetback(v calculators.Values, r *calculators.Result) {
 	if knee.Exists() {
 		knee.Meaning = words.Of("The old plumb-line rule, a mark to describe where you are and no target: give it {0} to {1} either way. It means the joint here; books hang the thread from points {1} to {2} further forward.",
 			measure.Millimetres(10), measure.Millimetres(20), measure.Millimetres(40))
-		knee.Low, knee.High = knee.Value-20, knee.Value+20
 	} else {
 		knee.Meaning = words.Of("With these lengths the leg does not reach the pedal there.")
 	}
