@@ -26,12 +26,17 @@ func init() {
 		"hand-length=172±2 lever-reach=70 inseam=760±5 stature=1640±3 sex=f trunk-length=490±4 arm-length=610±4 shoulder-width=362±4 trochanter-height=825±4 grip-x=415±2 grip-y=690±2 bar-width=740 crank-length=165 fork-travel=120 rear-travel=0",
 		"hand-length=205±2 finger-length=80±2 inseam=920±5 stature=1900±3 sex=m trunk-length=580±4 arm-length=725±4 shoulder-width=420±4 trochanter-height=975±4 grip-x=490±2 grip-y=745±2 bar-width=800 crank-length=175 saddle-height=815",
 	}
+	morePoints["same-position"] = []string{
+		"saddle-setback=150±3 saddle-height=690±2 grip-x=420±2 grip-y=690±2 new-reach=450±1 new-stack=615±1 new-head-angle=65±0.2 new-seat-angle=76±0.2 new-seat-tube-angle=72±0.3 new-seat-angle-height=680",
+		"bb-height=340 saddle-floor=1130 grip-floor=1060 nose-setback=30 nose-to-grip=500 crank-length=175 new-reach=500 new-stack=650 new-head-angle=64 new-seat-angle=78 new-crank-length=170",
+	}
 	bends = append(bends,
 		bend{"ready-position", "example", "elbow-bend", estimatedBody, 3.73},
 		bend{"ready-position", "example", "trunk-at-elbow", estimatedBody, 0.66},
 		bend{"ready-position", "example", "room-back", estimatedBody, 10.9},
 		bend{"ready-position", "example", "front-knee", estimatedBody, 0.0738},
 		bend{"ready-position", "example", "rear-knee", estimatedBody, 0.0738},
+		bend{"lever-setup", "example", "lever-angle", estimatedBody, 1.32},
 		bend{"stem-choice", "example", "spacers-change", "the move lies along the steering axis, where the angle’s effect turns round", 0.000597},
 	)
 }

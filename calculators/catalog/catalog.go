@@ -17,7 +17,7 @@ var all = []*calculators.Calculator{
 	frame.Geometry, frame.Sag, frame.Climb, frame.ChangeOfParts,
 	feet.Cleat, feet.Stance, feet.Crank, feet.Shoe, feet.Difference,
 	saddle.Height, saddle.Knee, saddle.Setback, saddle.Tilt, saddle.Width, saddle.Dropper,
-	cockpit.Grip, cockpit.Ready, cockpit.Seated, cockpit.Stem, cockpit.Width, cockpit.Lever,
+	cockpit.Grip, cockpit.Ready, cockpit.Seated, cockpit.Stem, cockpit.Width, cockpit.Lever, cockpit.Same,
 }
 
 // figures that belong to no calculator.

@@ -140,9 +140,9 @@ type combination struct {
 }
 
 // combine returns, for each stem, angle and rise that is sold, the spacers in
-// whole steps that come nearest to the target: those within 5 mm, nearest first,
-// or the nearest few where none is.
-func (w wanted) combine(allowed float64) (list []combination, within bool) {
+// whole steps that come nearest to the target, the nearest first, and how many of
+// these come within 5 mm.
+func (w wanted) combine(allowed float64) (list []combination, within int) {
 	stems := []float64{w.parts.Stem}
 	for s := float64(shortestStem); s <= longestStem; s += stemStep {
 		if s != w.parts.Stem {
@@ -194,15 +194,14 @@ func (w wanted) combine(allowed float64) (list []combination, within bool) {
 		}
 		return a.changed - b.changed
 	})
-	n := 0
-	for n < len(list) && list[n].off <= near5 {
-		n++
+	for within < len(list) && list[within].off <= near5 {
+		within++
 	}
-	if n == 0 {
-		return list[:min(5, len(list))], false
-	}
-	return list[:n], true
+	return list, within
 }
+
+// few is how many combinations are listed where none comes near.
+const few = 5
 
 // simplest returns the index of the listed combination that changes the fewest
 // parts among those that the steerer allows, the nearest of them; -1 where the

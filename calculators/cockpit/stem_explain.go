@@ -20,10 +20,14 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 	for _, name := range [2]string{"grip-x", "grip-y"} {
 		r.Reading(name).Meaning = words.Of("Measure it again on the bike afterwards: it should match to a few millimetres.")
 	}
-	list, within := w.combine(allowed)
+	all, n := w.combine(allowed)
+	within, list := n > 0, all[:min(max(n, few), len(all))]
+	if within {
+		list = all[:n]
+	}
 	best := simplest(list)
 	shown, star := shortList(list, best)
-	r.Tables = append(r.Tables, combinationTable(w, shown, star, within, allowed))
+	r.Tables = append(r.Tables, combinationTable(w, shown, star, within))
 	if c := costOf(v, w); c.hasTrunk || c.hasElbow || c.hasRoom {
 		r.Tables = append(r.Tables, costTable(c))
 		r.Note(calculators.PlainNote, "What a move costs is worked out on the level with a usual crank and pedal. It is a difference, so most errors cancel; no size is judged by it.")
@@ -65,7 +69,7 @@ func shortList(list []combination, best int) (shown []combination, star int) {
 	return shown, len(shown)
 }
 
-func combinationTable(w wanted, list []combination, star int, within bool, allowed float64) calculators.Table {
+func combinationTable(w wanted, list []combination, star int, within bool) calculators.Table {
 	t := calculators.Table{Name: "combinations", Starred: star, Caption: words.Of("Parts that put the grips within {0} of the target, nearest first", measure.Millimetres(near5)),
 		Columns: []calculators.Column{
 			{Name: "stem", Label: words.Of("Stem"), Unit: "mm"},
@@ -80,13 +84,13 @@ func combinationTable(w wanted, list []combination, star int, within bool, allow
 	}
 	for _, c := range list {
 		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(c.parts.Stem), measure.Degrees(c.parts.StemAngle), measure.Millimetres(c.parts.Spacers),
-			measure.Millimetres(c.parts.Rise), tenth(c.off), c.mark(w, allowed)})
+			measure.Millimetres(c.parts.Rise), tenth(c.off), c.mark(w)})
 	}
 	return t
 }
 
 // mark says what stands against a combination, or what it takes.
-func (c combination) mark(w wanted, allowed float64) words.Text {
+func (c combination) mark(w wanted) words.Text {
 	switch {
 	case c.over > 0:
 		return words.Of("not an option: {0} of spacers more than the steerer allows", measure.Millimetres(c.over))

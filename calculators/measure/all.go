@@ -16,7 +16,7 @@ var all = []*Quantity{
 	FrontCentre, EffectiveTopTube, BBToHeadTube, RearAxleToHeadTube, FrontAxleHeight, RearAxleHeight, BikeMass, Load, Sizes,
 	NewForkLength, NewForkOffset, NewFrontRim, NewRearRim, NewFrontTyre, NewRearTyre, AngleHeadset, HeadsetPivot,
 	NewReach, NewStack, NewHeadAngle, NewSeatAngle, NewSeatAngleHeight, NewSeatTubeAngle, NewCrankLength,
-	NewPedalHeight, NewSoleHeight, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep,
+	NewPedalHeight, NewSoleHeight, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep, NewForkTravel, NewRearTravel,
 
 	FrontRim, RearRim, FrontTyre, RearTyre, FrontRadius, RearRadius, CrankLength,
 

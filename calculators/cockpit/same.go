@@ -1,0 +1,173 @@
+package cockpit
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+)
+
+// Same answers how to set up a new bike so that saddle and grips stand where they
+// do on the old one, seen from the bottom bracket.
+var Same = &calculators.Calculator{
+	Name: "same-position", Section: calculators.Cockpit,
+	Title: "Carry your fit", Question: "How do you put the same position on another bike?",
+	Scenario: "Larch Hollow’s test rider carries the test bike’s position over to an invented bike with 475 mm of reach and a steeper seat.",
+	Inputs: []calculators.Input{
+		{Quantity: measure.BBHeight, Optional: true, Folded: true},
+		{Quantity: measure.SaddleFloor, Optional: true, Folded: true},
+		{Quantity: measure.GripFloor, Optional: true, Folded: true},
+		{Quantity: measure.NoseSetback, Optional: true, Folded: true},
+		{Quantity: measure.SaddleNose, Folded: true, Assume: onceGiven(measure.NoseSetback, 155, 8, "usual for a trail saddle")},
+		{Quantity: measure.NoseToGrip, Optional: true, Folded: true},
+		{Quantity: measure.SaddleSetback, Example: "172", Assume: setbackByTape},
+		{Quantity: measure.SaddleHeight, Example: "736", Assume: heightByTape},
+		{Quantity: measure.GripX, Example: "442", Assume: gripXByTape},
+		{Quantity: measure.GripY, Example: "715", Assume: gripYByTape},
+		{Quantity: measure.CrankLength, Example: "170", Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
+		{Quantity: measure.PedalHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
+		{Quantity: measure.SoleHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
+		{Quantity: measure.NewReach, Example: "475"},
+		{Quantity: measure.NewStack, Example: "632"},
+		{Quantity: measure.NewHeadAngle, Example: "64.5"},
+		{Quantity: measure.NewSeatAngle, Example: "77.5"},
+		{Quantity: measure.NewSeatTubeAngle, Optional: true},
+		{Quantity: measure.NewSeatAngleHeight, Optional: true, Folded: true},
+		{Quantity: measure.NewCrankLength, Example: "165", Assume: sameAs(measure.CrankLength)},
+		{Quantity: measure.NewPedalHeight, Folded: true, Assume: sameAs(measure.PedalHeight)},
+		{Quantity: measure.NewSoleHeight, Folded: true, Assume: sameAs(measure.SoleHeight)},
+		{Quantity: measure.NewPostOffset, Example: "0", Assume: calculators.Fixed(0, 0, "as most recent posts are made")},
+		{Quantity: measure.NewBarRise, Example: "30", Assume: calculators.Fixed(30, 0, "a usual trail bar")},
+		{Quantity: measure.NewBarSweep, Example: "40", Assume: calculators.Fixed(38, 5, "what 8 degrees of back sweep make on a usual bar")},
+		{Quantity: measure.NewHeadsetHeight, Folded: true, Assume: calculators.Fixed(10, 4, "a usual bearing cover, from common practice")},
+		{Quantity: measure.NewSpacersLimit, Example: "30", Optional: true},
+		{Quantity: measure.ForkTravel, Example: "150", Optional: true, Folded: true},
+		{Quantity: measure.RearTravel, Example: "140", Optional: true, Folded: true},
+		{Quantity: measure.NewForkTravel, Example: "160", Optional: true, Folded: true},
+		{Quantity: measure.NewRearTravel, Example: "160", Optional: true, Folded: true},
+		{Quantity: measure.SagFront, Folded: true, Assume: onceGiven(measure.ForkTravel, 20, 0, "common practice")},
+		{Quantity: measure.SagRear, Folded: true, Assume: onceGiven(measure.RearTravel, 28, 0, "common practice")},
+	},
+	Readings: []calculators.Measured{
+		{Name: "saddle-height", Label: "Saddle height on the new bike", Unit: measure.Mm,
+			Between: "bottom-bracket centre to saddle top, in a straight line"},
+		{Name: "rail-shift", Label: "Saddle back on its rails", Unit: measure.Mm,
+			Between: "the middle of the rails’ marked zone and the clamp; negative is forward"},
+		{Name: "ahead-of-head", Label: "Grips ahead of the head tube", Unit: measure.Mm,
+			Between: "centre of the new head tube’s top, level forward to the middle of the grips; negative is behind"},
+		{Name: "above-head", Label: "Grips above the head tube", Unit: measure.Mm,
+			Between: "centre of the new head tube’s top, straight up to the middle of the grips"},
+		{Name: "saddle-setback", Label: "Saddle setback", Unit: measure.Mm, Folded: true,
+			Between: "saddle’s top, level forward to the bottom bracket, on the new bike"},
+	},
+	Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.HoseCheck, caution.NoWayBack, caution.Torque, caution.BrakeCheck, caution.FirstRide},
+	Solve:    solveSame,
+	Explain:  explainSame,
+}
+
+// onceGiven assumes a value once another input was given.
+func onceGiven(q *measure.Quantity, value, sd float64, from string) func(calculators.Values) (calculators.Assumption, bool) {
+	return func(v calculators.Values) (calculators.Assumption, bool) {
+		return calculators.Assumption{Value: value, SD: sd, From: from}, v.Given(q)
+	}
+}
+
+// sameAs assumes what the old bike has.
+func sameAs(q *measure.Quantity) func(calculators.Values) (calculators.Assumption, bool) {
+	return func(v calculators.Values) (calculators.Assumption, bool) {
+		return calculators.Assumption{Value: v.Of(q), From: "as on the old bike"}, v.Has(q)
+	}
+}
+
+// The ways round by tape, for those who cannot drop a plumb line at the crank.
+
+func setbackByTape(v calculators.Values) (calculators.Assumption, bool) {
+	return calculators.Assumption{Value: v.Of(measure.NoseSetback) + v.Of(measure.SaddleNose), From: "from the nose"}, v.Has(measure.NoseSetback)
+}
+
+func heightByTape(v calculators.Values) (calculators.Assumption, bool) {
+	up, back := v.Of(measure.SaddleFloor)-v.Of(measure.BBHeight), v.Of(measure.SaddleSetback)
+	a := calculators.Assumption{Value: math.Sqrt(float64(up*up) + float64(back*back)), From: "from the floor"}
+	return a, !math.IsNaN(a.Value)
+}
+
+func gripXByTape(v calculators.Values) (calculators.Assumption, bool) {
+	a := calculators.Assumption{Value: v.Of(measure.NoseToGrip) - v.Of(measure.NoseSetback), From: "from the nose"}
+	return a, !math.IsNaN(a.Value)
+}
+
+func gripYByTape(v calculators.Values) (calculators.Assumption, bool) {
+	a := calculators.Assumption{Value: v.Of(measure.GripFloor) - v.Of(measure.BBHeight), From: "from the floor"}
+	return a, !math.IsNaN(a.Value)
+}
+
+// carried is the position on the new bike.
+type carried struct {
+	bike         geometry.Bike
+	saddle, grip geometry.Point
+	height       float64
+	ok           bool
+}
+
+// carry solves the new bike and puts the position on it. The saddle hangs from the
+// foot: it keeps its direction from the bottom bracket, and its distance follows
+// what crank, pedal and sole do to the foot at the bottom of the stroke.
+//
+//	h' = h − (crank' − crank) + (pedal' + sole' − pedal − sole)
+func carry(v calculators.Values) (carried, *calculators.Problem) {
+	of := func(q *measure.Quantity) float64 {
+		if v.Has(q) {
+			return v.Of(q)
+		}
+		return 0
+	}
+	b, err := geometry.Chart{
+		Reach: v.Of(measure.NewReach), Stack: v.Of(measure.NewStack), HeadAngle: v.Of(measure.NewHeadAngle),
+		SeatAngle: v.Of(measure.NewSeatAngle), SeatAngleHeight: of(measure.NewSeatAngleHeight), SeatTubeAngle: of(measure.NewSeatTubeAngle),
+		Chainstay: usualChainstay, Drop: usualDrop, ForkOffset: usualOffset, FrontRadius: usualRadius, RearRadius: usualRadius,
+	}.Solve()
+	if err != nil {
+		p := *fit.NoBike(err)
+		for _, q := range [][2]*measure.Quantity{{measure.Reach, measure.NewReach}, {measure.Stack, measure.NewStack}, {measure.HeadAngle, measure.NewHeadAngle},
+			{measure.SeatAngle, measure.NewSeatAngle}, {measure.SeatTubeAngle, measure.NewSeatTubeAngle}} {
+			if p.Input == q[0].Key {
+				p.Input = q[1].Key
+			}
+		}
+		return carried{}, &p
+	}
+	c := carried{bike: b, grip: geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}}
+	old, back := v.Of(measure.SaddleHeight), v.Of(measure.SaddleSetback)
+	c.height = old - (v.Of(measure.NewCrankLength) - v.Of(measure.CrankLength)) +
+		(v.Of(measure.NewPedalHeight) - v.Of(measure.PedalHeight)) + (v.Of(measure.NewSoleHeight) - v.Of(measure.SoleHeight))
+	if c.ok = old > math.Abs(back) && c.height > 0; c.ok {
+		up := math.Sqrt((old - back) * (old + back))
+		c.saddle = geometry.Point{X: -back, Y: up}.Scale(c.height / old)
+	}
+	return c, nil
+}
+
+// The rest of the new bike: nothing computed here depends on it but how far it
+// tips at sag, by a little.
+const usualChainstay, usualDrop, usualOffset, usualRadius = 440, 32, 44, 372
+
+func solveSame(v calculators.Values, out []float64) *calculators.Problem {
+	for i := range out {
+		out[i] = math.NaN()
+	}
+	c, p := carry(v)
+	if p != nil {
+		return p
+	}
+	out[2], out[3] = c.grip.X-c.bike.HeadTop.X, c.grip.Y-c.bike.HeadTop.Y
+	if c.ok {
+		out[0], out[4] = c.height, -c.saddle.X
+		out[1] = c.bike.SeatLineX(c.saddle.Y) - c.saddle.X - v.Of(measure.NewPostOffset)
+	}
+	return nil
+}

@@ -1,0 +1,206 @@
+package cockpit
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+func explainSame(v calculators.Values, r *calculators.Result) {
+	c, p := carry(v)
+	if p != nil {
+		return
+	}
+	w := c.wanted(v)
+	allowed := math.NaN()
+	if v.Has(measure.NewSpacersLimit) {
+		allowed = v.Of(measure.NewSpacersLimit)
+	}
+	all, n := w.combine(allowed)
+	best := nearestAllowed(all)
+	explainSaddlePart(v, c, r)
+	explainGripPart(r, all, best)
+	list := all[:min(max(n, few), len(all))]
+	if n > 0 {
+		list = all[:n]
+	}
+	// The one to begin with is listed even where it is not among the nearest.
+	if best >= len(list) {
+		list = append(list[:min(9, len(list)):min(9, len(list))], all[best])
+		best = len(list) - 1
+	}
+	shown, star := shortList(list, best)
+	r.Tables = append(r.Tables, carryTable(w, shown, star, n > 0))
+	if t, ok := sagTable(v, c); ok {
+		r.Tables = append(r.Tables, t)
+	}
+	if !v.Has(measure.NewSeatTubeAngle) {
+		r.Note(calculators.CheckNote, "Without {0} the seat line is taken straight through the effective angle. On many frames the tube itself leans more, and a saddle high above the level that the chart reads at then sits further back.", measure.NewSeatTubeAngle.Named())
+	}
+	r.Note(calculators.PlainNote, "A fair target is {0} at both points; {1} is a wish. Measure both on the new bike from the floor, in the same way as on the old one, and find the wrong number before you correct the bike.", measure.Millimetres(5), measure.Millimetres(2))
+	r.Note(calculators.PlainNote, "If only one of the two points can be met, keep the saddle: legs forgive less than arms. Head angle, wheels, suspension and weight stay the new bike’s own.")
+	r.Figure = sameFigure(w, c, list, best, r)
+}
+
+// wanted makes the grips' part of the problem: a plain cockpit on the new head
+// tube, to be varied.
+func (c carried) wanted(v calculators.Values) wanted {
+	w := wanted{bike: c.bike, target: c.grip, parts: geometry.Cockpit{
+		Headset: v.Of(measure.NewHeadsetHeight), Spacers: 10, ClampHeight: 40, Stem: normStem,
+		Rise: v.Of(measure.NewBarRise), Back: v.Of(measure.NewBarSweep)}}
+	w.now, _ = w.parts.Hold(w.bike)
+	w.move = w.target.Sub(w.now.Grip)
+	return w
+}
+
+// nearestAllowed returns the index of the nearest combination within the
+// steerer's limit and the usual stems that keeps the bar, or else of the nearest
+// that the steerer allows; -1 for none.
+func nearestAllowed(list []combination) int {
+	any := -1
+	for i, c := range list {
+		if c.over > 0 {
+			continue
+		}
+		if any < 0 {
+			any = i
+		}
+		if c.off <= near5 && c.parts.Stem >= normStem-normWindow && c.parts.Stem <= normStem+normWindow {
+			return i
+		}
+	}
+	return any
+}
+
+// railRoom is how far a saddle can move from the middle of its marked zone, mm:
+// common practice for the length of the zone, less the clamp.
+const railRoom = 20
+
+func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
+	height, rails := r.Reading("saddle-height"), r.Reading("rail-shift")
+	if !c.ok {
+		why := words.Of("{0} and {1} contradict each other: the saddle cannot be further back than it is from the bottom bracket.", measure.SaddleHeight.Named(), measure.SaddleSetback.Named())
+		height.Meaning, rails.Meaning, r.Reading("saddle-setback").Meaning = why, why, why
+		return
+	}
+	change := c.height - v.Of(measure.SaddleHeight)
+	height.Meaning = words.Of("The old height, because crank, pedal and sole are the same.")
+	if math.Abs(change) >= 0.5 {
+		height.Meaning = words.Of("{0} against the old bike, because crank, pedal or sole move the foot at the bottom of the stroke and the saddle hangs from the foot.", measure.Difference{Amount: measure.Millimetres(change)})
+	}
+	r.Reading("saddle-setback").Meaning = words.Of("The same direction from the bottom bracket as on the old bike. Measure it with a plumb line before you trust the rails.")
+	shift := float64(rails.Value)
+	switch {
+	case shift > railRoom:
+		rails.Meaning = words.Of("More than rails have, about {0}: the new seat tube is steeper than your position. A post with {1} more offset would do it, where the frame’s maker allows one; else you sit that much further forward.", measure.Millimetres(railRoom), measure.Millimetres(shift-railRoom))
+	case shift < -railRoom:
+		rails.Meaning = words.Of("More than rails have, about {0}: the new seat tube is slacker than your position, and you would sit {1} further back.", measure.Millimetres(railRoom), measure.Millimetres(-shift-railRoom))
+	default:
+		rails.Meaning = words.Of("Within what most rails have. The clamp has to stay inside the rails’ marks.")
+	}
+}
+
+func explainGripPart(r *calculators.Result, list []combination, best int) {
+	ahead, above := r.Reading("ahead-of-head"), r.Reading("above-head")
+	ahead.Meaning = words.Of("What headset, spacers, stem and bar have to make together on the new frame; the table shows which parts do.")
+	above.Meaning = words.Of("A number worth having before you pay for a frame: what spacers and rise cannot make up, no stem will.")
+	if len(list) == 0 || best >= 0 && list[best].off <= near5 {
+		return
+	}
+	c := list[max(best, 0)]
+	r.Note(calculators.CheckNote, "No usual parts that the steerer allows bring the grips within {0} of their old place. The nearest leave them {1} forward and {2} up of it.", measure.Millimetres(near5),
+		measure.Difference{Amount: measure.Millimetres(c.miss.X)}, measure.Difference{Amount: measure.Millimetres(c.miss.Y)})
+}
+
+// carryTable lists the parts for the new bike.
+func carryTable(w wanted, list []combination, star int, within bool) calculators.Table {
+	t := combinationTable(w, list, star, within)
+	for i, c := range list {
+		last := len(t.Rows[i]) - 1
+		switch {
+		case c.over > 0:
+		case c.parts.Stem < normStem-normWindow || c.parts.Stem > normStem+normWindow:
+			t.Rows[i][last] = words.Of("outside the usual stems")
+		case c.parts.Rise != w.parts.Rise:
+			t.Rows[i][last] = words.Of("another bar than the one named")
+		default:
+			t.Rows[i][last] = words.Of("with the bar named")
+		}
+	}
+	return t
+}
+
+// sagTable compares both bikes level and at sag, and false where a travel is
+// missing.
+func sagTable(v calculators.Values, c carried) (calculators.Table, bool) {
+	t := calculators.Table{Name: "at-sag", Caption: words.Of("The same position once both bikes have sunk"),
+		Columns: []calculators.Column{
+			{Name: "what", Label: words.Of("What")}, {Name: "level", Label: words.Of("Level")}, {Name: "sag", Label: words.Of("At sag")},
+		}}
+	for _, q := range [6]*measure.Quantity{measure.ForkTravel, measure.RearTravel, measure.NewForkTravel, measure.NewRearTravel, measure.SagFront, measure.SagRear} {
+		if !v.Has(q) {
+			return t, false
+		}
+	}
+	front, rear := v.Of(measure.SagFront), v.Of(measure.SagRear)
+	chart := geometry.Chart{Reach: c.grip.X + 18, Stack: c.grip.Y - 90, HeadAngle: 65.5, SeatAngle: 76.5,
+		Chainstay: usualChainstay, Drop: usualDrop, ForkOffset: usualOffset, FrontRadius: usualRadius, RearRadius: usualRadius}
+	old, err := chart.Solve()
+	if err != nil {
+		return t, false
+	}
+	oldSagged, err := geometry.Sagged(old, v.Of(measure.ForkTravel), front, v.Of(measure.RearTravel), rear)
+	newSagged, err2 := geometry.Sagged(c.bike, v.Of(measure.NewForkTravel), front, v.Of(measure.NewRearTravel), rear)
+	if err != nil || err2 != nil {
+		return t, false
+	}
+	tips := (newSagged.HeadAngle - c.bike.HeadAngle) - (oldSagged.HeadAngle - old.HeadAngle)
+	grip := c.grip.Turn(-tips).Sub(c.grip)
+	zero := measure.Difference{Amount: measure.Millimetres(0)}
+	said := func(x float64) words.Sayer { return measure.Difference{Amount: measure.Millimetres(x)} }
+	t.Rows = append(t.Rows,
+		[]words.Sayer{words.Of("New bike tips forward, against the old"), measure.Difference{Amount: measure.Degrees(0)}, measure.Difference{Amount: measure.Degrees(tips)}},
+		[]words.Sayer{words.Of("Grips forward"), zero, said(grip.X)},
+		[]words.Sayer{words.Of("Grips up"), zero, said(grip.Y)})
+	if c.ok {
+		saddle := c.saddle.Turn(-tips).Sub(c.saddle)
+		t.Rows = append(t.Rows, []words.Sayer{words.Of("Saddle forward"), zero, said(saddle.X)})
+	}
+	return t, true
+}
+
+// sameFigure draws the new bike with both points where the old bike has them.
+func sameFigure(w wanted, c carried, list []combination, best int, r *calculators.Result) *drawing.Figure {
+	parts := w.parts
+	if len(list) > 0 {
+		parts = list[max(best, 0)].parts
+	}
+	b := figure.Build{Bike: c.bike, Cockpit: parts, CrankAngle: 90}
+	f := &drawing.Figure{Title: words.Of("The old position on the new bike")}
+	x, up := r.Reading("ahead-of-head"), r.Reading("above-head")
+	f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The grips’ old place lies {0} ahead of the head tube’s top and {1} above it. Wheels and chainstay are stand-ins.", x.Uncertain(), up.Uncertain())
+	grip := figure.At(c.grip)
+	if c.ok {
+		b.Saddle = c.height
+		b.SeatTube = math.Min(0.66*c.bike.Stack(), c.height-200)
+		b.Back = b.SaddleTop().X - c.saddle.X
+		h := r.Reading("saddle-height")
+		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The saddle’s top stands {0} from the bottom bracket. The grips’ old place lies {1} ahead of the head tube’s top and {2} above it. Wheels and chainstay are stand-ins.", h.Uncertain(), x.Uncertain(), up.Uncertain())
+		f.Add(figure.Scene(b, nil)...)
+		f.Add(figure.SaddleHeight(b, drawing.Hot, words.Of("{0}", h.Uncertain())),
+			drawing.Cross{Role: drawing.Ink, At: figure.At(c.saddle), Size: 40})
+	} else {
+		f.Add(figure.Scene(b, nil)...)
+	}
+	f.Add(
+		drawing.Cross{Role: drawing.Ink, At: grip, Size: 40},
+		drawing.Dimension{Role: drawing.Ink, A: drawing.Point{}, B: grip, Along: drawing.Point{X: 1}, Offset: grip.Y + 110, Text: words.Of("{0}", measure.Millimetres(c.grip.X))},
+		figure.Upright(drawing.Ink, drawing.Point{}, grip, grip.X+170, words.Of("{0}", measure.Millimetres(c.grip.Y))),
+	)
+	return f
+}
