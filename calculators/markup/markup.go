@@ -1,0 +1,66 @@
+// Package markup writes the HTML of what is no single calculator: the setup sheet,
+// the symptoms, the preparation for a fitting. Text goes through the one escaping
+// function, and every sentence is said to its reader here.
+package markup
+
+import (
+	"strings"
+
+	"plumbline/calculators/caution"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/words"
+)
+
+// Writer gathers HTML for one reader. Every id in it begins with ID. The small
+// methods stay calls: inlined at every tag they would double the engine.
+type Writer struct {
+	strings.Builder
+	ID string
+	R  *words.Reader
+}
+
+// Raw writes markup of the caller's own.
+//
+//go:noinline
+func (w *Writer) Raw(markup string) *Writer {
+	w.WriteString(markup)
+	return w
+}
+
+// Name writes the writer's id with an ending.
+//
+//go:noinline
+func (w *Writer) Name(ending string) *Writer { return w.Text(w.ID).Text(ending) }
+
+// Text writes s escaped.
+//
+//go:noinline
+func (w *Writer) Text(s string) *Writer { return w.Raw(drawing.Escape(s)) }
+
+// Said writes a sentence in the reader's words.
+//
+//go:noinline
+func (w *Writer) Said(t words.Sayer) *Writer { return w.Text(t.Say(w.R)) }
+
+// Say writes English, with its holes, in the reader's words.
+//
+//go:noinline
+func (w *Writer) Say(english string, holes ...words.Sayer) *Writer {
+	return w.Said(words.Of(english, holes...))
+}
+
+// Caution writes a safety text, in the markup that every caution has.
+func (w *Writer) Caution(k *caution.Caution) *Writer {
+	return w.Raw(`<div class="caution" role="note"><p><b>`).Say(k.Title).Raw(`.</b> `).Say(k.Text).Raw(`</p></div>`)
+}
+
+// Lines writes text of people, its line breaks kept.
+func (w *Writer) Lines(s string) *Writer {
+	for i, line := range strings.Split(s, "\n") {
+		if i > 0 {
+			w.Raw("<br>")
+		}
+		w.Text(strings.TrimSuffix(line, "\r"))
+	}
+	return w
+}
