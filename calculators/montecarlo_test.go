@@ -92,11 +92,12 @@ func miss(x *calculators.Reading, drawn []float64) (missed, allowed float64) {
 	return missed, 0.5 * math.Pow(10, math.Floor(math.Log10(u)))
 }
 
-// pairs reads "inseam=830 crank-length=170".
+// pairs reads "inseam=830 crank-length=170"; a bar stands for the end of a line in
+// a table.
 func pairs(s string) (p []calculators.Pair) {
 	for f := range strings.FieldsSeq(s) {
 		k, v, _ := strings.Cut(f, "=")
-		p = append(p, calculators.Pair{Key: k, Typed: v})
+		p = append(p, calculators.Pair{Key: k, Typed: strings.ReplaceAll(v, "|", "\n")})
 	}
 	return p
 }

@@ -121,7 +121,7 @@ const (
 	wDescents = wClimbs + len(climbs)
 	wPost     = wDescents + len(descents)
 	wSeat     = wPost + 4
-	wRatio    = wSeat + 4
+	wRearmost = wSeat + 4
 )
 
 func climbWorkings() []calculators.Measured {
@@ -269,9 +269,9 @@ func moves(v calculators.Values, c climber, b geometry.Balance, w []float64) {
 			x[1], x[3] = x[0]-100*b.FrontShare(0), x[2]-100*b.Ahead/b.Height
 		}
 	}
-	if back, ok := c.seated(v, -postForward, 0); ok {
-		w[wRatio] = 100 * back.FrontShare(0)
-	}
+	// As far back costs what as far forward gains: the share is straight in the
+	// saddle's place to a twentieth of a percent.
+	w[wRearmost] = 100*b.FrontShare(0) - w[wPost+1]
 }
 
 // share fills in what follows from one balance.

@@ -59,7 +59,7 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 		return
 	}
 	r.Note(calculators.PlainNote, "The body model puts your centre of mass to within about {0}. Two results for the same rider share that error, so a difference between them is much surer than either.", measure.Millimetres(2*modelErrorSD))
-	back := r.Workings[wRatio]
+	back := r.Workings[wRearmost]
 	if !back.Exists() {
 		return
 	}

@@ -89,8 +89,8 @@ func TestARiderOfEachSizeSitsAsExpected(t *testing.T) {
 			wander := r.Reading("wander-grade")
 			within("wander, low end", float64(wander.Low), 18, 30)
 			within("wander, high end", float64(wander.High), 18, 30)
-			within("saddle back", float64(r.Workings[wRatio].Value), 32, 39)
-			require.Greater(t, float64(r.Workings[wRatio].Value), float64(steeringFloor))
+			within("saddle back", float64(r.Workings[wRearmost].Value), 32, 39)
+			require.Greater(t, float64(r.Workings[wRearmost].Value), float64(steeringFloor))
 			for _, w := range []int{wPost, wSeat} {
 				within("gain of load", float64(r.Workings[w+1].Value), 1, 1.1)
 				within("gain of grade", float64(r.Workings[w+3].Value), 1, 2)

@@ -1,0 +1,334 @@
+package frame
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/body"
+	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
+)
+
+// Size answers what each size of a bike would ask of one rider. It gives no
+// marks: millimetres of saddle cannot be added to degrees of trunk.
+var Size = &calculators.Calculator{
+	Name: "size-match", Section: calculators.Frame,
+	Title: "Choosing a size", Question: "What would each size of this bike ask you to change?",
+	Scenario: "Larch Hollow’s test rider against five invented sizes of one trail bike, with the grips of the bike at home.",
+	Inputs: slices.Concat(
+		[]calculators.Input{
+			{Quantity: measure.Sizes, Example: demoSizes},
+			{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+			{Quantity: measure.SaddleHeight, Example: "736"},
+			{Quantity: measure.GripX, Example: "450", Optional: true}, {Quantity: measure.GripY, Example: "720", Optional: true},
+		},
+		folded(fit.UpperInputs()), []calculators.Input{fit.TrochanterInput("")}, foldedBar(), climbPedals(), sizeParts(),
+		[]calculators.Input{
+			{Quantity: measure.PedalWidth, Folded: true, Assume: calculators.Fixed(105, 0, "a usual flat pedal")},
+			{Quantity: measure.PedalThickness, Folded: true, Assume: calculators.Fixed(16, 0, "a usual flat pedal")},
+			{Quantity: measure.QFactor, Folded: true, Assume: calculators.Fixed(175, 0, "a usual trail crankset")},
+			{Quantity: measure.SagFront, Folded: true, Assume: calculators.Fixed(20, 0, "common practice")},
+			{Quantity: measure.SagRear, Folded: true, Assume: calculators.Fixed(28, 0, "common practice")},
+			{Quantity: measure.SaddleStack, Folded: true, Assume: calculators.Fixed(48, 4, "usual for a trail saddle")},
+			{Quantity: measure.PostCollar, Folded: true, Assume: calculators.Fixed(28, 6, "usual for a dropper post")},
+			{Quantity: measure.PostHead, Folded: true, Assume: calculators.Fixed(26, 5, "usual for a dropper post")},
+			{Quantity: measure.PostLength, Optional: true, Folded: true},
+			{Quantity: measure.PostActuator, Folded: true, Assume: calculators.Fixed(35, 0, "usual for a dropper post")},
+			{Quantity: measure.InsertionPost, Optional: true, Folded: true},
+		}),
+	Readings: []calculators.Measured{
+		{Name: "size-ahead", Label: "Nearest size, grips ahead of yours", Unit: measure.Mm, Between: "your grips forward to where this size puts them, level; negative is nearer to you"},
+		{Name: "size-above", Label: "Nearest size, grips above yours", Unit: measure.Mm, Between: "your grips up to where this size puts them; negative is lower"},
+		{Name: "dropper-travel", Label: "Dropper travel that fits it", Unit: measure.Mm, Between: "post fully up at your saddle height, to fully down"},
+		{Name: "trunk-angle", Label: "Trunk, seated on it", Unit: measure.Deg, Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
+	},
+	Workings: sizeWorkings(),
+	Sources:  []*literature.Source{literature.CFR1512, literature.Gordon2014, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
+	Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.Growing},
+	Solve:    solveSize,
+	Explain:  explainSize,
+}
+
+// demoSizes are the five sizes of an invented trail bike. The same table ships as
+// content/frame/sizes.csv.
+const demoSizes = `name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over,chainstay,bb-drop,fork-offset,fork-travel,rear-travel,front-rim,rear-rim,front-tyre,rear-tyre,crank-length,free-depth,insertion-frame,stem-length,spacers-limit
+XS,410,592,65.5,77,365,690,430,22,44,150,140,584,584,61,61,160,190,90,40,30
+S,435,610,65.5,76.8,390,710,434,32,44,150,140,622,622,61,61,165,215,90,40,30
+M,460,625,65.5,76.5,420,725,437,32,44,150,140,622,622,61,61,170,245,100,45,30
+L,485,640,65.5,76.5,450,740,440,32,44,150,140,622,622,61,61,170,275,100,45,30
+XL,510,658,65.5,76.5,480,755,443,32,44,150,140,622,622,61,61,175,305,110,50,30`
+
+// folded puts inputs behind "More settings".
+func folded(inputs []calculators.Input) []calculators.Input {
+	for i := range inputs {
+		inputs[i].Folded = true
+	}
+	return inputs
+}
+
+// sizeParts ask, folded, for the cockpit that every size is given, so that frames
+// are compared and not handlebars. A size's own stem wins.
+func sizeParts() []calculators.Input {
+	const same = "the same on every size, so that frames are compared"
+	return []calculators.Input{
+		{Quantity: measure.Spacers, Folded: true, Assume: calculators.Fixed(15, 0, same)},
+		{Quantity: measure.StemLength, Folded: true, Assume: calculators.Fixed(45, 0, same)},
+		{Quantity: measure.BarRise, Folded: true, Assume: calculators.Fixed(30, 0, same)},
+		{Quantity: measure.BarSweep, Folded: true, Assume: calculators.Fixed(40, 0, same)},
+		{Quantity: measure.HeadsetHeight, Folded: true, Assume: calculators.Fixed(10, 0, same)},
+		{Quantity: measure.StemClampHeight, Folded: true, Assume: calculators.Fixed(40, 0, same)},
+		{Quantity: measure.SpacersLimit, Folded: true, Assume: calculators.Fixed(30, 0, "usual where nobody looked up the maker’s; look it up")},
+	}
+}
+
+// The numbers of one size, in the order of its workings.
+const (
+	sDropper = iota
+	sHighest
+	sStandOver
+	sTrunk
+	sToe
+	sLean
+	sAhead
+	sAbove
+	sElbow
+	sizeNumbers
+)
+
+// mostSizes is how many rows the table takes.
+var mostSizes = measure.Sizes.Rows
+
+func sizeWorkings() []calculators.Measured {
+	one := []calculators.Measured{
+		{Name: "dropper-travel", Label: "Dropper travel", Unit: measure.Mm},
+		{Name: "highest-saddle", Label: "Highest saddle", Unit: measure.Mm},
+		{Name: "stand-over-room", Label: "Room to stand over", Unit: measure.Mm},
+		{Name: "trunk-angle", Label: "Trunk seated", Unit: measure.Deg},
+		{Name: "toe-room", Label: "Pedal to front tyre", Unit: measure.Mm},
+		{Name: "strike-lean", Label: "Pedal strikes at", Unit: measure.Deg},
+		{Name: "grips-ahead", Label: "Grips ahead of yours", Unit: measure.Mm},
+		{Name: "grips-above", Label: "Grips above yours", Unit: measure.Mm},
+		{Name: "elbow-bend", Label: "Elbows standing", Unit: measure.Deg},
+	}
+	all := make([]calculators.Measured, 0, sizeNumbers*mostSizes)
+	for range mostSizes {
+		all = append(all, one...)
+	}
+	return all
+}
+
+// Parts of a chart that a row may leave out, and what stands in.
+const (
+	standInChainstay = 437
+	standInDrop      = 32
+	standInOffset    = 44
+	standInRim       = 622
+	standInTyre      = 61
+)
+
+// columnOf finds a quantity's cell in a row of sizes.
+func columnOf(q *measure.Quantity) int {
+	for i, c := range measure.Sizes.Columns {
+		if c.Quantity == q {
+			return i
+		}
+	}
+	return -1
+}
+
+// The columns by index, found once.
+var (
+	cReach, cStack, cHead, cSeat             = columnOf(measure.Reach), columnOf(measure.Stack), columnOf(measure.HeadAngle), columnOf(measure.SeatAngle)
+	cSeatHeight, cTube, cSeatTube, cStand    = columnOf(measure.SeatAngleHeight), columnOf(measure.SeatTubeAngle), columnOf(measure.SeatTubeLength), columnOf(measure.StandOver)
+	cOffset, cStay, cDrop, cBBHeight         = columnOf(measure.ForkOffset), columnOf(measure.Chainstay), columnOf(measure.BBDrop), columnOf(measure.BBHeight)
+	cFrontRim, cRearRim, cFrontTyre, cRearTy = columnOf(measure.FrontRim), columnOf(measure.RearRim), columnOf(measure.FrontTyre), columnOf(measure.RearTyre)
+	cForkTravel, cRearTravel, cCrank         = columnOf(measure.ForkTravel), columnOf(measure.RearTravel), columnOf(measure.CrankLength)
+	cTravel, cDepth, cInsertion              = columnOf(measure.TravelPost), columnOf(measure.FreeDepth), columnOf(measure.InsertionFrame)
+	cStem, cSpacers                          = columnOf(measure.StemLength), columnOf(measure.SpacersLimit)
+)
+
+// cell returns a row's number, or what stands in for an empty cell.
+func cell(row calculators.Row, column int, otherwise float64) float64 {
+	if x := row.Cells[column]; !math.IsNaN(x) {
+		return x
+	}
+	return otherwise
+}
+
+// sizeBike solves a row's bike. It returns false where the row makes none.
+func sizeBike(row calculators.Row) (geometry.Bike, bool) {
+	rim := cell(row, cFrontRim, standInRim)
+	tyre := cell(row, cFrontTyre, standInTyre)
+	front, _ := geometry.TyreRadius(rim, tyre)
+	rear, _ := geometry.TyreRadius(cell(row, cRearRim, rim), cell(row, cRearTy, tyre))
+	c := geometry.Chart{
+		Reach: row.Cells[cReach], Stack: row.Cells[cStack], HeadAngle: row.Cells[cHead], SeatAngle: row.Cells[cSeat],
+		SeatAngleHeight: cell(row, cSeatHeight, 0), SeatTubeAngle: cell(row, cTube, 0),
+		ForkOffset: cell(row, cOffset, standInOffset), Chainstay: cell(row, cStay, standInChainstay),
+		Drop: cell(row, cDrop, standInDrop), FrontRadius: front, RearRadius: rear,
+	}
+	if math.IsNaN(row.Cells[cDrop]) {
+		c.BBHeight = cell(row, cBBHeight, 0)
+	}
+	b, err := c.Solve()
+	return b, err == nil
+}
+
+// sizeCockpit is the cockpit that a row's frame is given.
+func sizeCockpit(v calculators.Values, row calculators.Row) geometry.Cockpit {
+	return geometry.Cockpit{
+		Headset: v.Of(measure.HeadsetHeight), Spacers: v.Of(measure.Spacers), ClampHeight: v.Of(measure.StemClampHeight),
+		Stem: cell(row, cStem, v.Of(measure.StemLength)), Rise: v.Of(measure.BarRise), Back: v.Of(measure.BarSweep),
+	}
+}
+
+// matcher is the rider, read once for all rows.
+type matcher struct {
+	v              calculators.Values
+	leg            body.Leg
+	legOK, aims    bool
+	target         geometry.Point
+	saddle, inseam float64
+	hardware       float64
+	sagF, sagR     float64
+	standing       posture.Standing
+	standOK        bool
+}
+
+func matcherOf(v calculators.Values) matcher {
+	m := matcher{v: v, saddle: v.Of(measure.SaddleHeight), inseam: v.Of(measure.Inseam),
+		hardware: v.Of(measure.PostCollar) + v.Of(measure.PostHead), sagF: v.Of(measure.SagFront), sagR: v.Of(measure.SagRear)}
+	m.leg, m.legOK = fit.Leg(v)
+	if m.aims = v.Has(measure.GripX) && v.Has(measure.GripY); m.aims {
+		m.target = geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
+	}
+	if m.legOK {
+		setup := posture.Setup{Crank: v.Of(measure.CrankLength), PedalHeight: v.Of(measure.PedalHeight), SoleHeight: v.Of(measure.SoleHeight), CleatBehindBall: posture.StandingCleat}
+		m.standing, m.standOK = posture.NewStanding(m.leg, setup, fit.Upper(v), posture.ReadyStance)
+	}
+	return m
+}
+
+// size fills in the numbers of one row; NaN for what cannot be told.
+func (m *matcher) size(row calculators.Row, out []float64) {
+	for i := range out[:sizeNumbers] {
+		out[i] = math.NaN()
+	}
+	m.post(row, out)
+	out[sStandOver] = m.inseam - row.Cells[cStand]
+	b, ok := sizeBike(row)
+	if !ok {
+		return
+	}
+	crank := cell(row, cCrank, m.v.Of(measure.CrankLength))
+	out[sToe] = b.ToeGap(crank)
+	sagged, err := geometry.Sagged(b, cell(row, cForkTravel, 0), m.sagF, cell(row, cRearTravel, 0), m.sagR)
+	if err != nil {
+		return
+	}
+	lateral := m.v.Of(measure.QFactor)/2 + m.v.Of(measure.PedalWidth)
+	if lean, ok := geometry.PedalLean(sagged.BBHeight(), crank, m.v.Of(measure.PedalThickness)/2, lateral); ok {
+		out[sLean] = lean
+	}
+	hold, ok := sizeCockpit(m.v, row).Hold(b)
+	if !ok {
+		return
+	}
+	if m.aims {
+		out[sAhead], out[sAbove] = hold.Grip.X-m.target.X, hold.Grip.Y-m.target.Y
+	}
+	tilt := sagged.HeadAngle - b.HeadAngle
+	grip := hold.Grip.Turn(-tilt)
+	m.seat(b, tilt, grip, out)
+	if m.standOK {
+		if r, err := m.standing.Ready(grip); err == nil && r.Reaches() {
+			out[sElbow] = r.ElbowBend
+		}
+	}
+}
+
+// seat fills in the seated trunk.
+func (m *matcher) seat(b geometry.Bike, tilt float64, grip geometry.Point, out []float64) {
+	point, ok := b.SaddlePoint(m.saddle)
+	if !ok || !m.legOK {
+		return
+	}
+	if s, ok := fit.Sit(m.v, m.leg, point.Turn(-tilt)); ok {
+		if on, ok := s.Reach(grip, seatedElbow); ok {
+			out[sTrunk] = on.Trunk.Angle
+		}
+	}
+}
+
+// seatedElbow is how far a seated rider is taken to bend the elbows, degrees:
+// common practice.
+const seatedElbow = 30
+
+// post fills in the dropper travel that fits and the highest saddle that a post of
+// the reader's allows.
+func (m *matcher) post(row calculators.Row, out []float64) {
+	v, tube := m.v, row.Cells[cSeatTube]
+	stack := v.Of(measure.SaddleStack)
+	out[sDropper] = m.saddle - tube - stack - m.hardware
+	if !v.Has(measure.PostLength) {
+		return
+	}
+	length := v.Of(measure.PostLength)
+	if depth := row.Cells[cDepth]; !math.IsNaN(depth) && v.Has(measure.PostLength) && !math.IsNaN(row.Cells[cTravel]) {
+		// A post of the same build with more travel is longer by that above the
+		// frame and by as much again inside it.
+		exposed := m.saddle - tube - stack
+		if by := row.Cells[cTravel] + (depth+exposed-length)/2; by < out[sDropper] {
+			out[sDropper] = by
+		}
+	}
+	least := cell(row, cInsertion, 0)
+	if v.Has(measure.InsertionPost) {
+		least = max(least, v.Of(measure.InsertionPost))
+	}
+	if least > 0 {
+		out[sHighest] = tube + stack + length - v.Of(measure.PostActuator) - least
+	}
+}
+
+// nearest returns the row whose grips lie nearest to the reader's, as given, or
+// the first one where the reader gave none.
+func nearest(v calculators.Values, rows []calculators.Row) int {
+	if !v.Has(measure.GripX) || !v.Has(measure.GripY) {
+		return 0
+	}
+	target := geometry.Point{X: v.Nominal(measure.GripX), Y: v.Nominal(measure.GripY)}
+	best, least := 0, math.Inf(1)
+	for i, row := range rows {
+		b, ok := sizeBike(row)
+		if !ok {
+			continue
+		}
+		if hold, ok := sizeCockpit(v, row).Hold(b); ok {
+			if d := hold.Grip.Distance(target); d < least {
+				best, least = i, d
+			}
+		}
+	}
+	return best
+}
+
+func solveSize(v calculators.Values, out []float64) *calculators.Problem {
+	for i := range out {
+		out[i] = math.NaN()
+	}
+	rows := v.Rows(measure.Sizes)
+	m := matcherOf(v)
+	w := out[4:]
+	for i, row := range rows[:min(len(rows), mostSizes)] {
+		m.size(row, w[i*sizeNumbers:])
+	}
+	x := w[nearest(v, rows)*sizeNumbers:]
+	out[0], out[1], out[2], out[3] = x[sAhead], x[sAbove], x[sDropper], x[sTrunk]
+	return nil
+}

@@ -1,0 +1,249 @@
+package frame
+
+import (
+	"math"
+	"slices"
+
+	"plumbline/calculators"
+	"plumbline/calculators/geometry"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// Floors of law: 16 CFR 1512.19(c), 1512.17(c) and (d).
+const (
+	standOverFloor = 25 // mm between crotch and top tube
+	leanFloor      = 25 // degrees before a pedal strikes
+	toeFloor       = 89 // mm from pedal to front tyre, without foot retention
+)
+
+// What is common practice: how much more room off road, how short a dropper may
+// be before it is missed, how near grips settle with a spacer or a stem, and what
+// stems still steer as the bike was meant to.
+const (
+	standOverWish  = 50
+	dropperWish    = 150
+	gripsSettled   = 10
+	stemFrom       = 30
+	stemTo         = 60
+	stemAdjustFrom = 35
+	stemAdjustTo   = 50
+)
+
+// verdict of one size: whether it is out, how far the grips are off, and the
+// reasons in words.
+type sized struct {
+	row     calculators.Row
+	numbers []calculators.Reading
+	out     bool
+	gap     float64
+	reasons []words.Text
+}
+
+// judge gives the reasons for and against a size, the binding limit first, and
+// what part would change it.
+func judge(v calculators.Values, row calculators.Row, x []calculators.Reading) sized {
+	s := sized{row: row, numbers: x, gap: math.Hypot(float64(x[sAhead].Value), float64(x[sAbove].Value))}
+	say := func(english string, holes ...words.Sayer) { s.reasons = append(s.reasons, words.Of(english, holes...)) }
+	rule := func(english string, holes ...words.Sayer) { s.out = true; say(english, holes...) }
+	b, ok := sizeBike(row)
+	if !ok {
+		rule("Out: these numbers describe no bike. Check the line.")
+		return s
+	}
+	drop, high, room := float64(x[sDropper].Value), float64(x[sHighest].Value), float64(x[sStandOver].Value)
+	if drop < 0 {
+		rule("Out: the seat tube is {0} too long. Even a post without travel, pushed all the way in, holds the saddle too high; only a shorter collar, head or saddle would change it.", measure.Millimetres(-drop))
+	}
+	if high < v.Of(measure.SaddleHeight) {
+		rule("Out with this post: it ends {0} short of your saddle height at its minimum insertion. A longer post would change it.", measure.Millimetres(v.Of(measure.SaddleHeight)-high))
+	}
+	switch {
+	case room < 0:
+		rule("Out: the top tube stands {0} higher than you can straddle. Only a lower frame would change it.", measure.Millimetres(-room))
+	case room < standOverFloor:
+		rule("Out: {0} between you and the top tube, where the law asks for {1}. Smaller wheels or tyres would change it, if the makers allow them.", measure.Millimetres(room), measure.Millimetres(standOverFloor))
+	}
+	if lean := float64(x[sLean].Value); lean < leanFloor {
+		say("A pedal strikes at {0} of lean, where the law asks for {1}: shorter cranks would change it.", measure.Degrees(lean), measure.Degrees(leanFloor))
+	}
+	if toe := float64(x[sToe].Value); toe < toeFloor {
+		say("Only {0} from pedal to front tyre, where the law asks for {1}: shorter cranks would change it.", measure.Millimetres(toe), measure.Millimetres(toeFloor))
+	}
+	if drop >= 0 && drop < dropperWish {
+		say("The seat tube leaves {0} of dropper travel; a shorter saddle or post head would give a little more.", measure.Millimetres(drop))
+	}
+	if room >= standOverFloor && room < standOverWish {
+		say("{0} of room to stand over it: lawful, and little on steep ground.", measure.Millimetres(room))
+	}
+	if !math.IsNaN(s.gap) {
+		s.reasons = append(s.reasons, gripsNeed(v, row, b, x))
+	}
+	if len(s.reasons) == 0 {
+		say("Nothing in the way. Give your present grips to see what it would ask of the stem.")
+	}
+	return s
+}
+
+// gripsNeed says what puts the grips where the reader has them: the move along
+// the steering axis is spacers or rise, the move square to it is stem.
+func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, x []calculators.Reading) words.Text {
+	ahead, above := float64(x[sAhead].Value), float64(x[sAbove].Value)
+	gap := math.Hypot(ahead, above)
+	if gap <= gripsSettled {
+		return words.Of("Grips {0} from yours: a spacer or the bar’s roll settles it.", measure.Millimetres(gap))
+	}
+	need := geometry.Point{X: -ahead, Y: -above}
+	stem := cell(row, cStem, v.Of(measure.StemLength)) + need.Dot(b.AxisAhead())
+	up := -need.Dot(b.AxisDown())
+	limit := cell(row, cSpacers, v.Of(measure.SpacersLimit))
+	where := gripsWhere(ahead, above)
+	bar := words.Of("{0} more under the stem or in the bar’s rise", measure.Millimetres(up))
+	if spacers := v.Of(measure.Spacers) + up; up < 0 {
+		bar = words.Of("{0} less under the stem or in the bar’s rise", measure.Millimetres(-up))
+	} else if spacers > limit {
+		bar = words.Of("{0} more height, of which spacers may give {1} and a bar of more rise the rest", measure.Millimetres(up), measure.Millimetres(max(limit-v.Of(measure.Spacers), 0)))
+	}
+	switch {
+	case stem <= 0:
+		return words.Of("Grips {0}. No stem is short enough to bring them back: the frame is far too long for these grips. A smaller size would change it.", where)
+	case stem < stemFrom:
+		return words.Of("Grips {0}. A stem of {1} would be needed, and the shortest that are sold are about {2}: the frame is too long for these grips. A smaller size would change it.", where, measure.Millimetres(stem), measure.Millimetres(stemFrom))
+	case stem > stemTo:
+		return words.Of("Grips {0}. A stem of {1} would be needed, longer than this kind of bike steers well with: the frame is too short for these grips. A larger size would change it.", where, measure.Millimetres(stem))
+	case stem < stemAdjustFrom || stem > stemAdjustTo:
+		return words.Of("Grips {0}. A stem of {1} and {2} put them right, at the edge of what is usual.", where, measure.Millimetres(stem), bar)
+	}
+	return words.Of("Grips {0}. A stem of {1} and {2} put them right.", where, measure.Millimetres(stem), bar)
+}
+
+// gripsWhere says where a size's grips lie against the reader's.
+func gripsWhere(ahead, above float64) words.Text {
+	a, b := measure.Millimetres(math.Abs(ahead)), measure.Millimetres(math.Abs(above))
+	switch {
+	case ahead >= 0 && above >= 0:
+		return words.Of("{0} further forward and {1} higher than yours", a, b)
+	case ahead >= 0:
+		return words.Of("{0} further forward and {1} lower than yours", a, b)
+	case above >= 0:
+		return words.Of("{0} nearer and {1} higher than yours", a, b)
+	}
+	return words.Of("{0} nearer and {1} lower than yours", a, b)
+}
+
+// sorted returns the sizes, those that are out last, the rest by how near the
+// grips lie, as typed where that is not known.
+func sorted(v calculators.Values, r *calculators.Result) []sized {
+	var all []sized
+	for i, row := range v.Rows(measure.Sizes) {
+		if i >= mostSizes {
+			break
+		}
+		all = append(all, judge(v, row, r.Workings[i*sizeNumbers:(i+1)*sizeNumbers]))
+	}
+	slices.SortStableFunc(all, func(a, b sized) int {
+		switch {
+		case a.out != b.out && b.out:
+			return -1
+		case a.out != b.out:
+			return 1
+		case a.gap < b.gap:
+			return -1
+		case b.gap < a.gap:
+			return 1
+		}
+		return 0
+	})
+	return all
+}
+
+func explainSize(v calculators.Values, r *calculators.Result) {
+	rows := v.Rows(measure.Sizes)
+	near := words.Name(rows[nearest(v, rows)].Name)
+	ahead, above, drop, trunk := r.Reading("size-ahead"), r.Reading("size-above"), r.Reading("dropper-travel"), r.Reading("trunk-angle")
+	all := sorted(v, r)
+	if ahead.Exists() {
+		ahead.Label, above.Label = words.Of("{0}, grips ahead of yours", near), words.Of("{0}, grips above yours", near)
+		ahead.Meaning = words.Of("Of these sizes {0} puts the grips nearest to yours, with the same bar and spacers on each. Within {1} a stem or spacer settles it.", near, measure.Millimetres(gripsSettled))
+		above.Meaning = words.Of("Height is the easier of the two: spacers and the bar’s rise give it.")
+	} else {
+		none := words.Of("Give {0} and {1}, of the bike you have or the one you liked, and the sizes are held against them.", measure.GripX.Named(), measure.GripY.Named())
+		if v.Has(measure.GripX) && v.Has(measure.GripY) {
+			none = words.Of("No line of the table describes a bike. Check its numbers.")
+		}
+		ahead.Meaning, above.Meaning = none, none
+	}
+	drop.Label, trunk.Label = words.Of("Dropper travel that fits {0}", near), words.Of("Trunk, seated on {0}", near)
+	drop.Meaning = words.Of("What the seat tube, the saddle and the post’s fixed parts leave under your saddle height.")
+	if drop.Value < 0 {
+		drop.Meaning = words.Of("Less than nothing: on this size no post lets the saddle down to your height.")
+	}
+	trunk.Meaning = words.Of("Compare it with your present bike, not with a rule: no trial says which is best.")
+	if !trunk.Exists() {
+		trunk.Meaning = words.Of("No seated rider of these lengths reaches pedals and grips on it.")
+	}
+	r.Tables = append(r.Tables, sizeTable(all))
+	noteSizes(v, r)
+	r.Figure = sizeFigure(v, all)
+}
+
+// noteSizes says what stands in for empty cells, and what is not judged.
+func noteSizes(v calculators.Values, r *calculators.Result) {
+	var gone words.List
+	for _, q := range [...]*measure.Quantity{measure.Chainstay, measure.ForkOffset, measure.FrontRim, measure.FrontTyre, measure.CrankLength, measure.ForkTravel, measure.RearTravel} {
+		for _, row := range v.Rows(measure.Sizes) {
+			if math.IsNaN(row.Cells[columnOf(q)]) {
+				gone = append(gone, q.Named())
+				break
+			}
+		}
+	}
+	if len(gone) > 0 {
+		r.Note(calculators.AssumedNote, "Some lines leave out {0}. What is usual on a 29 inch trail bike stands in; a bike without travel is taken not to sink.", gone)
+	}
+	r.Note(calculators.PlainNote, "Standing is shown and not judged: the elbow changes by about a degree over stems of 30 to 50 mm, so it cannot tell two near sizes apart. Ride both.")
+	if !v.Has(measure.PostLength) {
+		r.Note(calculators.PlainNote, "Give {0}, and each size also says whether that post holds your saddle with both minimum insertions met.", measure.PostLength.Named())
+	}
+}
+
+// sizeTable has one line for each size, in the order of sorted.
+func sizeTable(all []sized) calculators.Table {
+	t := calculators.Table{Name: "sizes", Caption: words.Of("What each size asks of you"), Columns: []calculators.Column{
+		{Name: "size", Label: words.Of("Size")},
+		{Name: "verdict", Label: words.Of("Why, and what it needs")},
+		{Name: "grips-ahead", Label: words.Of("Grips ahead")},
+		{Name: "grips-above", Label: words.Of("Grips above")},
+		{Name: "dropper-travel", Label: words.Of("Dropper travel")},
+		{Name: "highest-saddle", Label: words.Of("Highest saddle")},
+		{Name: "stand-over-room", Label: words.Of("Stand-over room")},
+		{Name: "trunk-angle", Label: words.Of("Trunk seated")},
+		{Name: "toe-room", Label: words.Of("Pedal to tyre")},
+		{Name: "strike-lean", Label: words.Of("Pedal strikes at")},
+		{Name: "elbow-bend", Label: words.Of("Elbows standing")},
+	}}
+	for _, s := range all {
+		x := s.numbers
+		t.Rows = append(t.Rows, []words.Sayer{words.Name(s.row.Name), sentences(s.reasons), said(&x[sAhead]), said(&x[sAbove]), said(&x[sDropper]),
+			said(&x[sHighest]), said(&x[sStandOver]), said(&x[sTrunk]), said(&x[sToe]), said(&x[sLean]), said(&x[sElbow])})
+	}
+	return t
+}
+
+// sentences says several sentences one after another, each translated as a whole.
+type sentences []words.Text
+
+// Say parts the sentences with a space.
+func (s sentences) Say(r *words.Reader) string {
+	all := ""
+	for i, t := range s {
+		if i > 0 {
+			all += " "
+		}
+		all += t.Say(r)
+	}
+	return all
+}
+
+// MarshalText gives the English in base units.
+func (s sentences) MarshalText() ([]byte, error) { return []byte(s.Say(nil)), nil }

@@ -1,0 +1,200 @@
+package frame
+
+import (
+	"fmt"
+	"math"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"plumbline/calculators"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/panel"
+	"plumbline/calculators/words"
+)
+
+// match runs the worked example with some inputs changed.
+func match(t testing.TB, more ...string) *calculators.Result {
+	t.Helper()
+	r, problems := Size.Run(append(panel.Example(Size), typedPairs(more)...), nil)
+	if len(problems) > 0 {
+		t.Fatalf("%s: %s", problems[0].Input, problems[0].Text.Say(nil))
+	}
+	return r
+}
+
+// line returns the cells of a size in the table, said in English.
+func line(t testing.TB, r *calculators.Result, name string) []string {
+	t.Helper()
+	for _, row := range r.Tables[0].Rows {
+		if row[0].Say(nil) == name {
+			cells := make([]string, len(row))
+			for i, c := range row {
+				cells[i] = strings.ReplaceAll(c.Say(nil), "\u00a0", " ")
+			}
+			return cells
+		}
+	}
+	t.Fatalf("no line for %s", name)
+	return nil
+}
+
+func order(r *calculators.Result) string {
+	var names []string
+	for _, row := range r.Tables[0].Rows {
+		names = append(names, row[0].Say(nil))
+	}
+	return strings.Join(names, " ")
+}
+
+// TestTheDemoFileIsTheWorkedExample: what ships as a file is what the page shows.
+func TestTheDemoFileIsTheWorkedExample(t *testing.T) {
+	file, err := os.ReadFile("../../content/frame/sizes.csv")
+	require.NoError(t, err)
+	require.Equal(t, demoSizes, strings.TrimSpace(string(file)))
+}
+
+// TestSizesAreSortedByTheGrips: the test rider's grips are nearest on the M, and a
+// longer rider's on the XL.
+func TestSizesAreSortedByTheGrips(t *testing.T) {
+	require.Equal(t, "M L S XL XS", order(match(t)))
+	tall := match(t, "grip-x=500", "grip-y=762", "inseam=930", "stature=1930", "saddle-height=825")
+	require.Equal(t, "XL L M S XS", order(tall))
+	require.Contains(t, line(t, tall, "XS")[1], "too short for these grips")
+}
+
+// TestTheStemThatIsNamedPutsTheGripsRight: what the verdict asks for is fitted, and
+// the grips then lie where they should.
+func TestTheStemThatIsNamedPutsTheGripsRight(t *testing.T) {
+	r := match(t, "grip-x=441", "grip-y=733")
+	text := line(t, r, "M")[1]
+	var stem, more float64
+	_, err := fmt.Sscanf(text[strings.Index(text, "A stem of "):], "A stem of %f mm and %f mm more", &stem, &more)
+	require.NoError(t, err, text)
+	sizes := strings.ReplaceAll(demoSizes, "100,45,30\nL", fmt.Sprintf("100,%v,60\nL", stem))
+	fitted := match(t, "grip-x=441", "grip-y=733", "sizes="+sizes, fmt.Sprintf("spacers=%v", 15+more))
+	require.InDelta(t, 0, value(fitted, "size-ahead"), 1.5)
+	require.InDelta(t, 0, value(fitted, "size-above"), 1.5)
+	require.Contains(t, line(t, fitted, "M")[1], "a spacer or the bar’s roll settles it")
+}
+
+// TestALimitThatBindsPutsASizeOut: a seat tube that holds the saddle too high, a
+// post that ends too soon, and a frame that cannot be stood over (16 CFR
+// 1512.19(c), 25 mm), each with its number and what part would change it.
+func TestALimitThatBindsPutsASizeOut(t *testing.T) {
+	short := match(t, "inseam=790", "saddle-height=575", "stature=1650", "grip-x=500", "grip-y=765")
+	require.Contains(t, line(t, short, "XL")[1], "Out: the seat tube is 7 mm too long")
+	require.Contains(t, line(t, short, "XL")[1], "shorter collar, head or saddle would change it")
+	require.Contains(t, line(t, short, "L")[1], "of dropper travel")
+	require.True(t, strings.HasSuffix(order(short), "XL"))
+
+	tall := match(t, "inseam=770")
+	require.Contains(t, line(t, tall, "XL")[1], "Out: 15 mm between you and the top tube, where the law asks for 25 mm")
+
+	post := match(t, "post-length=390", "insertion-post=110", "saddle-height=780")
+	require.Contains(t, line(t, post, "M")[1], "Out with this post: it ends")
+	require.Contains(t, line(t, post, "M")[1], "A longer post would change it")
+	// 420 + 48 + 390 − 35 − 110, the deeper of 100 and 110.
+	require.Contains(t, line(t, post, "M")[5], "713")
+}
+
+// TestTheDeeperInsertionCounts: the frame's minimum wins where it is the deeper
+// one.
+func TestTheDeeperInsertionCounts(t *testing.T) {
+	r := match(t, "post-length=490", "insertion-post=80")
+	require.Contains(t, line(t, r, "XL")[5], fmt.Sprint(480+48+490-35-110))
+}
+
+// TestABadLineIsNamedAndTheRestCompared: one cell that cannot be read costs its own
+// line, not the table.
+func TestABadLineIsNamedAndTheRestCompared(t *testing.T) {
+	sizes := strings.Replace(demoSizes, "S,435,", "S,4350,", 1)
+	r := match(t, "sizes="+sizes)
+	require.Equal(t, "M L XL XS", order(r))
+	said := ""
+	for _, n := range r.Notes {
+		said += n.Text.Say(nil)
+	}
+	require.Contains(t, said, "Line 3, column reach")
+}
+
+// TestEmptyCellsAreSaid: a chart that leaves numbers out is compared with what is
+// usual, and says so.
+func TestEmptyCellsAreSaid(t *testing.T) {
+	r := match(t, "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length\nM,460,625,65.5,76.5,420\nL,485,640,65.5,76.5,450")
+	require.Contains(t, r.Notes[len(r.Notes)-len(Size.Cautions)-3].Text.Say(nil), "Some lines leave out “Chainstay”")
+	require.Equal(t, "–", line(t, r, "M")[6])
+	none, problems := Size.Run([]calculators.Pair{{Key: "sizes", Typed: demoSizes}, {Key: "inseam", Typed: "830"}, {Key: "stature", Typed: "1740"}, {Key: "saddle-height", Typed: "736"}}, nil)
+	require.Empty(t, problems)
+	require.False(t, none.Reading("size-ahead").Exists())
+	require.Equal(t, "XS S M L XL", order(none))
+}
+
+// TestStandingCannotTellStemsApart: over stems of 30 to 50 mm the standing elbow
+// changes by about 1° (why it is shown and not judged).
+func TestStandingCannotTellStemsApart(t *testing.T) {
+	elbow := func(stem string) float64 {
+		r := match(t, "sizes="+strings.ReplaceAll(demoSizes, "100,45,30", "100,"+stem+",30"))
+		return float64(r.Workings[2*sizeNumbers+sElbow].Value)
+	}
+	require.InDelta(t, elbow("30"), elbow("50"), 1.5)
+}
+
+func TestALongerLegHasMoreRoom(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		leg := rapid.IntRange(760, 900).Draw(t, "inseam")
+		a, _ := Size.Run(append(panel.Example(Size), typedPairs([]string{fmt.Sprintf("inseam=%d", leg)})...), nil)
+		b, _ := Size.Run(append(panel.Example(Size), typedPairs([]string{fmt.Sprintf("inseam=%d", leg+10)})...), nil)
+		for i := range 5 {
+			d := float64(b.Workings[i*sizeNumbers+sStandOver].Value - a.Workings[i*sizeNumbers+sStandOver].Value)
+			if math.Abs(d-10) > 1e-9 {
+				t.Fatalf("10 mm of leg give %v of room", d)
+			}
+		}
+	})
+}
+
+// TestWhateverIsPastedIsAnsweredOrNamed: no table breaks the comparison.
+func TestWhateverIsPastedIsAnsweredOrNamed(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		lines := strings.Split(demoSizes, "\n")
+		for range rapid.IntRange(1, 4).Draw(t, "slips") {
+			i := rapid.IntRange(1, 5).Draw(t, "line")
+			cells := strings.Split(lines[i], ",")
+			k := rapid.IntRange(1, len(cells)-1).Draw(t, "cell")
+			cells[k] = rapid.SampledFrom([]string{"", "x", "0", "-5", "9999", "1", "320", "76 deg", "12 in", "850"}).Draw(t, "typed")
+			lines[i] = strings.Join(cells, ",")
+		}
+		in := &words.Reader{}
+		r, problems := Size.Run(append(panel.Example(Size), calculators.Pair{Key: "sizes", Typed: strings.Join(lines, "\n")}), in)
+		if len(problems) > 0 {
+			return
+		}
+		if svg := r.Figure.SVG("f", in); strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {
+			t.Fatal("the figure holds a number that is none")
+		}
+		for _, row := range r.Tables[0].Rows {
+			for _, c := range row {
+				if c.Say(in) == "" || strings.Contains(c.Say(in), "NaN") {
+					t.Fatalf("an empty cell in the line of %s", row[0].Say(in))
+				}
+			}
+		}
+	})
+}
+
+// BenchmarkTwentySizes compares twenty sizes: 150 ms are allowed in a browser.
+func BenchmarkTwentySizes(b *testing.B) {
+	lines := strings.Split(demoSizes, "\n")
+	table := lines[0]
+	for i := range 20 {
+		table += "\n" + strings.Replace(lines[1+i%5], ",", fmt.Sprintf("%d,", i), 1)
+	}
+	typed := append(panel.Example(Size), calculators.Pair{Key: measure.Sizes.Key, Typed: table})
+	for b.Loop() {
+		Size.Run(typed, nil)
+	}
+}
