@@ -186,15 +186,16 @@ func (w wanted) combine(allowed float64) (list []combination, within int) {
 		}
 	}
 	slices.SortStableFunc(list, func(a, b combination) int {
-		switch {
-		case a.off < b.off-1e-9:
+		// A millionth of a mm is rounding: there fewer parts go first.
+		switch x, y := math.Round(1e6*a.off), math.Round(1e6*b.off); {
+		case x < y:
 			return -1
-		case a.off > b.off+1e-9:
+		case x > y:
 			return 1
 		}
 		return a.changed - b.changed
 	})
-	for within < len(list) && list[within].off <= near5 {
+	for within < len(list) && list[within].off <= near5+1e-6 {
 		within++
 	}
 	return list, within
