@@ -1,0 +1,125 @@
+package symptom
+
+import (
+	"strconv"
+	"strings"
+
+	"plumbline/calculators/body"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/posture"
+	"plumbline/calculators/record"
+	"plumbline/calculators/words"
+)
+
+// Spot is a place with its number and its name.
+type Spot struct {
+	Place Place
+	Label string // English
+	at    drawing.Point
+}
+
+// The rider and the bike that the places are shown on: the scenario's test rider,
+// mm. Nothing is computed from them.
+const (
+	drawnInseam = 830
+	drawnSaddle = 736
+	drawnSeat   = 76.5 // degrees
+	drawnCrank  = 170
+	onPedal     = 15
+	behindBack  = 95 // the back's outline behind the line from hip to shoulder
+	behindSeat  = 115
+	beforeKnee  = 75
+	behindCalf  = 85
+	spotRadius  = 34
+	overHead    = 190 // from the middle of the head to the drawing's edge
+	around      = 30
+)
+
+// Spots returns the places in the order of their numbers, from the head down and
+// then the bike.
+func Spots() []Spot {
+	_, spots := scene()
+	return spots
+}
+
+// scene draws the rider on the bike and finds the places on both.
+func scene() (f *drawing.Figure, spots []Spot) {
+	b := figure.Demo(drawnInseam, drawnSaddle).SeatAt(drawnSeat)
+	b.Crank = drawnCrank
+	b = b.AtBottom()
+	leg, _, _ := body.NewLeg(body.Measured{Inseam: drawnInseam}, body.Unknown)
+	rider, _ := posture.NewSeated(leg, posture.Setup{Crank: drawnCrank, PedalHeight: onPedal, SoleHeight: onPedal, SeatAngle: drawnSeat})
+	near, _ := rider.AtBottom(drawnSaddle)
+	far, _ := rider.At(drawnSaddle, rider.Bottom()+180)
+	b.PedalAngle, b.FarPedalAngle = near.HeelUp, far.HeelUp
+	p := figure.Legs(near, &far, onPedal)
+	if upper, ok := figure.UpperOf(drawnInseam, body.Unknown); ok {
+		p = p.Sit(b.Grip(), upper)
+	}
+	back := p.Shoulder.Minus(p.Hip)
+	front, rear := figure.At(b.Bike.Front), figure.At(b.Bike.Rear)
+	f = &drawing.Figure{
+		Low:   drawing.Point{X: rear.X - b.Bike.RearRadius - around, Y: rear.Y - b.Bike.RearRadius - around},
+		High:  drawing.Point{X: front.X + b.Bike.FrontRadius + around, Y: p.Head.Y + overHead},
+		Marks: figure.Scene(b, &p),
+	}
+	return f, []Spot{
+		{Neck, "Neck", p.Shoulder.Along(p.Head.Minus(p.Shoulder), 0.45)},
+		{Arms, "Arms", p.Elbow},
+		{Hands, "Hands", p.Hand},
+		{LowBack, "Low back", p.Hip.Along(back, 0.32).Plus(back.Unit().Left().Times(behindBack))},
+		{Hip, "Hip", p.Hip},
+		{Seat, "Seat", b.SaddleTop().Plus(drawing.Point{X: -behindSeat, Y: -10})},
+		{Knee, "Knee", p.Knee.Plus(drawing.Point{X: beforeKnee})},
+		{Calf, "Calf", p.Knee.Along(p.Ankle.Minus(p.Knee), 0.45).Plus(drawing.Point{X: -behindCalf})},
+		{Forefoot, "Forefoot", p.Toe},
+		{FrontHub, "Front wheel", front},
+		{RearHub, "Rear wheel", rear},
+		{CentreOfM, "Balance", p.Hip.Along(back, 0.66)},
+	}
+}
+
+// Figure draws a rider on a bike with a number at every place.
+func Figure() *drawing.Figure {
+	f, spots := scene()
+	var names words.List
+	for i, s := range spots {
+		number := words.Name(strconv.Itoa(i + 1))
+		names = append(names, words.Of("{0} {1}", number, words.Of(s.Label)))
+		f.Add(drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: s.at, Radius: spotRadius},
+			drawing.Label{Role: drawing.Ink, At: s.at, Text: words.Of("{0}", number), Fixed: true, Priority: 1})
+	}
+	f.Title = words.Of("Where do you feel it?")
+	f.Description = words.Of("A rider seated on a bike, seen from the side, with numbers: {0}. The same numbers stand in the list beside it.", names)
+	return f
+}
+
+// linked writes the figure with a link over every number, to what way says of its
+// place. The drawing is then a group of links and no longer one picture.
+func linked(id string, r *words.Reader, way func(Spot) string) string {
+	f := Figure()
+	svg := f.SVG(id, r)
+	width, ok := viewWidth(svg)
+	if !ok {
+		return svg
+	}
+	scale := width / (f.High.X - f.Low.X)
+	var b strings.Builder
+	b.Grow(len(svg) + 4096)
+	b.WriteString(strings.Replace(strings.TrimSuffix(svg, "</svg>"), `role="img"`, `role="group"`, 1))
+	for i, s := range Spots() {
+		b.WriteString(`<a class="spot" href="` + drawing.Escape(way(s)) + `"><title>` + drawing.Escape(words.Of("{0}: {1}", words.Name(strconv.Itoa(i+1)), words.Of(s.Label)).Say(r)) + `</title><circle cx="` +
+			record.Decimals((s.at.X-f.Low.X)*scale, 1) + `" cy="` + record.Decimals((f.High.Y-s.at.Y)*scale, 1) + `" r="` + record.Decimals(spotRadius*scale, 1) + `"/></a>`)
+	}
+	b.WriteString(`</svg>`)
+	return b.String()
+}
+
+// viewWidth reads the width of a drawing's frame, in its own units.
+func viewWidth(svg string) (float64, bool) {
+	_, rest, _ := strings.Cut(svg, `viewBox="0 0 `)
+	width, _, _ := strings.Cut(rest, " ")
+	x, err := strconv.ParseFloat(width, 64)
+	return x, err == nil && x > 0
+}

@@ -1,0 +1,119 @@
+package symptom
+
+import (
+	"strconv"
+
+	"plumbline/calculators/caution"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/markup"
+	"plumbline/calculators/words"
+)
+
+// Ways tells the page's ways to other pages; what is not there is not linked.
+type Ways struct {
+	Chapter func(path string) (href, title string) // "" where there is none
+	Source  func(key string) string
+}
+
+// HTML writes the finder, complete without script: the signs that are not for
+// tools, the figure with the list of places, and every symptom with its causes.
+// Every id begins with id; a symptom's own is id-KEY, so that it can be linked to.
+func HTML(id string, r *words.Reader, ways Ways) string {
+	w := &writer{Writer: &markup.Writer{ID: id, R: r}, ways: ways}
+	w.Grow(48 << 10)
+	w.Raw(`<section class="symptoms" id="`).Name("").Raw(`">`)
+	w.flagsFirst()
+	w.Raw(`<div class="finder"><div class="drawing">`).Raw(linked(id+"-figure", r, func(s Spot) string { return "#" + id + "-at-" + string(s.Place) })).Raw(`</div>`)
+	w.list()
+	w.Raw(`</div>`)
+	for _, s := range All() {
+		w.symptom(s)
+	}
+	w.Raw(`</section>`)
+	return w.String()
+}
+
+type writer struct {
+	*markup.Writer
+	ways Ways
+}
+
+// flagsFirst writes what goes before everything else, set apart.
+func (w *writer) flagsFirst() {
+	w.Raw(`<div class="flags"><h2 id="`).Name("-flags").Raw(`">`).Say("First, what is not for tools").Raw(`</h2>`)
+	w.Caution(caution.Emergency)
+	w.Raw(`<p>`).Say("Stop riding and see a clinician, before you change anything, for any of these:").Raw(`</p><ul>`)
+	for _, f := range Clinician {
+		w.Raw(`<li>`).Say(f).Raw(`</li>`)
+	}
+	w.Raw(`</ul><p>`)
+	w.Say("Nothing below is a diagnosis. It is a list of what may be tried on a bike, in small steps, while an ordinary ache of a healthy rider lasts.")
+	w.chapter("finish/when-to-see-a-professional", " ")
+	w.Raw(`</p></div>`)
+}
+
+// list writes the places with their numbers and what is felt there.
+func (w *writer) list() {
+	w.Raw(`<ol class="places">`)
+	for _, spot := range Spots() {
+		w.Raw(`<li id="`).Name("-at-" + string(spot.Place)).Raw(`"><span>`).Say(spot.Label).Raw(`</span><ul>`)
+		for _, s := range All() {
+			if s.Place == spot.Place {
+				w.Raw(`<li><a href="#`).Name("-" + s.Key).Raw(`">`).Say(s.Label).Raw(`</a></li>`)
+			}
+		}
+		w.Raw(`</ul></li>`)
+	}
+	w.Raw(`</ol>`)
+}
+
+func (w *writer) symptom(s *Symptom) {
+	w.Raw(`<article class="symptom" id="`).Name("-" + s.Key).Raw(`" data-place="`).Text(string(s.Place)).Raw(`"><h3>`).Say(s.Label).Raw(`</h3>`)
+	if s.Flags != nil {
+		w.Raw(`<div class="caution" role="note"><p><b>`).Say("Stop, and see a clinician, if there is").Raw(`</b></p><ul>`)
+		for _, f := range s.Flags {
+			w.Raw(`<li>`).Say(f).Raw(`</li>`)
+		}
+		w.Raw(`</ul></div>`)
+	}
+	w.Raw(`<ol class="causes">`)
+	for i := range s.Causes {
+		c := &s.Causes[i]
+		w.Raw(`<li><p class="why">`).Say(c.Why).Raw(`.</p><p class="first"><b>`).Say("First change").Raw(`:</b> `).Said(c.Change())
+		w.chapter(c.Chapter, " ")
+		w.Raw(`</p><p class="evidence">`).Say(string(c.Evidence)).Raw(`.`)
+		w.sources(c.Sources)
+		w.Raw(`</p></li>`)
+	}
+	w.Raw(`</ol><p class="then">`).Say("One change at a time, two rides each, a week between steps. After two or three steps without relief the cause is elsewhere: put back what you changed.").Raw(`</p></article>`)
+}
+
+// chapter links to a chapter, if the guide has it.
+func (w *writer) chapter(path, before string) {
+	if w.ways.Chapter == nil {
+		return
+	}
+	if href, title := w.ways.Chapter(path); href != "" {
+		w.Raw(before).Raw(`<a href="`).Text(href).Raw(`">`).Text(title).Raw(`</a>`)
+	}
+}
+
+// sources names what was studied, with a way to the list.
+func (w *writer) sources(list []*literature.Source) {
+	for i, s := range list {
+		if i == 0 {
+			w.Raw(` `)
+		} else {
+			w.Raw(`; `)
+		}
+		name := s.Authors + " " + strconv.Itoa(s.Year)
+		if w.ways.Source == nil {
+			w.Text(name)
+			continue
+		}
+		w.Raw(`<a href="`).Text(w.ways.Source(s.Key)).Raw(`">`).Text(name).Raw(`</a>`)
+	}
+	if len(list) > 0 {
+		w.Raw(`.`)
+	}
+}

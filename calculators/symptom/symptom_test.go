@@ -1,0 +1,139 @@
+package symptom_test
+
+import (
+	"math"
+	"os"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"golang.org/x/net/html"
+
+	"plumbline/calculators/literature"
+	"plumbline/calculators/sheet"
+	"plumbline/calculators/symptom"
+	"plumbline/calculators/words"
+)
+
+func TestEverySymptomIsWhole(t *testing.T) {
+	seen := map[string]bool{}
+	for _, s := range symptom.All() {
+		require.False(t, seen[s.Key], s.Key)
+		seen[s.Key] = true
+		assert.GreaterOrEqual(t, len(s.Causes), 2, "%s: one cause alone would be a diagnosis", s.Key)
+		assert.Same(t, s, symptom.Named(s.Key))
+		assert.True(t, slices.ContainsFunc(symptom.Spots(), func(p symptom.Spot) bool { return p.Place == s.Place }), s.Key)
+		for _, c := range s.Causes {
+			assert.NotEmpty(t, c.Why, s.Key)
+			assert.NotEmpty(t, c.Evidence, s.Key)
+			assert.NotEmpty(t, c.Chapter, s.Key)
+			assert.False(t, strings.HasSuffix(c.Why, "."), c.Why)
+			assert.NotRegexp(t, `[0-9]`, c.First+c.Why, "a number would have to come from the setup sheet")
+			for _, source := range c.Sources {
+				assert.Contains(t, literature.All(), source)
+			}
+			if c.Evidence == symptom.Linked {
+				assert.NotEmpty(t, c.Sources, "%s: which study?", c.Why)
+			}
+			if c.Of != nil {
+				set := sheet.SettingOf(c.Of)
+				require.NotNil(t, set, c.Of.Key)
+				require.Greater(t, set.Step, 0.0, c.Of.Key)
+				assert.True(t, strings.HasSuffix(c.Change().Say(nil), " at most."), c.Change().Say(nil))
+			} else {
+				assert.True(t, strings.HasSuffix(c.First, "."), c.First)
+			}
+		}
+	}
+	// What the finder promises to know.
+	for _, key := range []string{"knee-front", "knee-back", "knee-outside", "knee-inside", "hip", "low-back", "neck", "hands", "forefoot",
+		"seat-sore", "seat-numb", "front-wanders", "loops-out", "pitched-forward", "arms-tired"} {
+		assert.True(t, seen[key], key)
+	}
+}
+
+func TestBodySymptomsHaveTheirOwnFlags(t *testing.T) {
+	for _, s := range symptom.All() {
+		bike := s.Place == symptom.FrontHub || s.Place == symptom.RearHub || s.Place == symptom.CentreOfM
+		assert.Equal(t, bike, len(s.Flags) == 0, s.Key)
+	}
+}
+
+func TestTheStepIsSaidInTheReadersUnits(t *testing.T) {
+	c := symptom.Named("knee-front").Causes[0]
+	assert.Equal(t, "Raise the saddle, by 5\u00a0mm at most.", c.Change().Say(nil))
+	assert.Equal(t, "Raise the saddle, by 0.20\u00a0in at most.", c.Change().Say(&words.Reader{Units: "in"}))
+}
+
+func TestFlagsComeFirstAndNothingDiagnoses(t *testing.T) {
+	text := symptom.HTML("s", nil, symptom.Ways{
+		Chapter: func(path string) (string, string) { return "../" + path + ".html", path },
+		Source:  func(key string) string { return "../sources.html#source-" + key },
+	})
+	first := strings.Index(text, `class="flags"`)
+	require.Positive(t, first)
+	assert.Less(t, first, strings.Index(text, `class="places"`))
+	assert.Less(t, first, strings.Index(text, `class="symptom"`))
+	for _, word := range []string{"syndrome", "tendinitis", "diagnosed", "you have", "arthr", "wedge", "NaN"} {
+		assert.NotContains(t, strings.ToLower(text), strings.ToLower(word))
+	}
+	root, err := html.Parse(strings.NewReader(text))
+	require.NoError(t, err)
+	ids := map[string]bool{}
+	var links []string
+	for n := range root.Descendants() {
+		for _, a := range n.Attr {
+			switch a.Key {
+			case "id":
+				require.False(t, ids[a.Val], a.Val)
+				ids[a.Val] = true
+			case "href":
+				links = append(links, a.Val)
+			case "style":
+				require.Fail(t, "style")
+			}
+		}
+	}
+	assert.NotContains(t, text, `role="img"`, "links inside a picture would be lost")
+	for _, href := range links {
+		if strings.HasPrefix(href, "#") {
+			assert.True(t, ids[href[1:]], href)
+		}
+	}
+	for _, s := range symptom.All() {
+		assert.True(t, ids["s-"+s.Key])
+	}
+	if out := os.Getenv("SHOW"); out != "" {
+		require.NoError(t, os.WriteFile(out, []byte(text), 0o600))
+	}
+}
+
+// TestTheLinksLieOnTheNumbers compares each link with the circle that the drawing
+// itself writes for the number.
+func TestTheLinksLieOnTheNumbers(t *testing.T) {
+	text := symptom.HTML("s", nil, symptom.Ways{})
+	_, rest, ok := strings.Cut(text, `<svg`)
+	require.True(t, ok)
+	drawn, links, ok := strings.Cut(rest, `<a class="spot"`)
+	require.True(t, ok)
+	circle := regexp.MustCompile(`c[xy]="([0-9.]+)" c?[yr]+="([0-9.]+)" r="([0-9.]+)"`)
+	wanted := circle.FindAllStringSubmatch(links[:strings.Index(links, "</svg>")], -1)
+	require.Len(t, wanted, len(symptom.Spots()))
+	for _, link := range wanted {
+		found := false
+		for _, c := range circle.FindAllStringSubmatch(drawn, -1) {
+			found = found || near(c[1], link[1]) && near(c[2], link[2]) && near(c[3], link[3])
+		}
+		assert.True(t, found, "no number lies under %v", link)
+	}
+}
+
+func near(a, b string) bool {
+	x, err1 := strconv.ParseFloat(a, 64)
+	y, err2 := strconv.ParseFloat(b, 64)
+	return err1 == nil && err2 == nil && math.Abs(x-y) < 0.5
+}
