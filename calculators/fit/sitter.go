@@ -19,14 +19,20 @@ type Sitter struct {
 	SoleHeight float64
 }
 
-// Sit puts the reader on a saddle whose point lies somewhere, as seen on level
-// ground. It returns false where the lengths make no leg or the leg does not
-// reach both pedals.
-func Sit(v calculators.Values, leg body.Leg, saddle geometry.Point) (Sitter, bool) {
-	setup := posture.Setup{
+// Feet returns the reader's crank, pedal and shoe, for riders whose seat line is
+// taken from the saddle.
+func Feet(v calculators.Values) posture.Setup {
+	return posture.Setup{
 		Crank: v.Of(measure.CrankLength), PedalHeight: v.Of(measure.PedalHeight), SoleHeight: v.Of(measure.SoleHeight),
-		CleatBehindBall: v.Of(measure.CleatBehindBall), SeatAngle: 180 - saddle.Angle(),
+		CleatBehindBall: v.Of(measure.CleatBehindBall),
 	}
+}
+
+// Sit puts a rider on a saddle whose point lies somewhere, as seen on level
+// ground; the set-up's own seat angle does not count. It returns false where the
+// lengths make no leg or the leg does not reach both pedals.
+func Sit(leg body.Leg, setup posture.Setup, upper posture.Upper, saddle geometry.Point) (Sitter, bool) {
+	setup.SeatAngle = 180 - saddle.Angle()
 	rider, ok := posture.NewSeated(leg, setup)
 	if !ok {
 		return Sitter{}, false
@@ -34,7 +40,7 @@ func Sit(v calculators.Values, leg body.Leg, saddle geometry.Point) (Sitter, boo
 	height := saddle.Length()
 	near, ok := rider.At(height, 90)
 	far, fine := rider.At(height, 270)
-	s := Sitter{Hip: near.Hip, Near: near, Far: far, Upper: Upper(v), SoleHeight: setup.SoleHeight}
+	s := Sitter{Hip: near.Hip, Near: near, Far: far, Upper: upper, SoleHeight: setup.SoleHeight}
 	s.FrontLimb, s.RearLimb = near.Limb(s.Upper.Sex), far.Limb(s.Upper.Sex)
 	return s, ok && fine
 }

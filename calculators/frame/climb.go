@@ -109,17 +109,26 @@ const (
 	seatSteeper = 2  // of seat angle, degrees
 )
 
-// Grades of the tables, percent.
-var (
-	climbs   = [9]float64{0, 5, 10, 15, 20, 25, 30, 35, 40}
-	descents = [3]float64{-20, -40, -60}
-)
+// climbs are the grades of the table, percent.
+var climbs = [9]float64{0, 5, 10, 15, 20, 25, 30, 35, 40}
+
+// steepDescent is the descent whose braking limit is shown, percent, unless the
+// reader chose one.
+const steepDescent = -60
+
+// descent returns the grade of the descent that is shown, percent.
+func descent(v calculators.Values) float64 {
+	if grade := v.Of(measure.Grade); grade < 0 {
+		return grade
+	}
+	return steepDescent
+}
 
 // Where the workings stand.
 const (
 	wClimbs   = 0
-	wDescents = wClimbs + len(climbs)
-	wPost     = wDescents + len(descents)
+	wDescent  = wClimbs + len(climbs)
+	wPost     = wDescent + 1
 	wSeat     = wPost + 4
 	wRearmost = wSeat + 4
 )
@@ -129,9 +138,7 @@ func climbWorkings() []calculators.Measured {
 	for range climbs {
 		m = append(m, calculators.Measured{Name: "load", Label: "On the front wheel", Unit: measure.Percent, Finer: 1})
 	}
-	for range descents {
-		m = append(m, calculators.Measured{Name: "brake", Label: "Rear lifts when braking at", Unit: measure.Gravity})
-	}
+	m = append(m, calculators.Measured{Name: "brake", Label: "Rear lifts when braking at", Unit: measure.Gravity})
 	for _, name := range [2]string{"post", "seat"} {
 		m = append(m, calculators.Measured{Name: name + "-load", Label: "On the front wheel, level", Unit: measure.Percent, Finer: 1},
 			calculators.Measured{Name: name + "-load-change", Label: "On the front wheel, level", Unit: measure.Percent, Finer: 1},
@@ -145,6 +152,9 @@ func climbWorkings() []calculators.Measured {
 type climber struct {
 	bike   fit.Ridden
 	leg    body.Leg
+	feet   posture.Setup
+	upper  posture.Upper
+	elbow  float64
 	saddle geometry.Point // at sag
 	grip   geometry.Point // at sag
 }
@@ -156,7 +166,7 @@ func climberOf(v calculators.Values) (climber, bool, *calculators.Problem) {
 	if p != nil {
 		return climber{}, false, p
 	}
-	c := climber{bike: bike, grip: bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})}
+	c := climber{bike: bike, feet: fit.Feet(v), upper: fit.Upper(v), elbow: v.Of(measure.ElbowBend), grip: bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})}
 	saddle, ok := fit.SaddlePoint(v, bike.Level)
 	leg, fine := fit.Leg(v)
 	c.saddle, c.leg = bike.Turn(saddle), leg
@@ -165,13 +175,13 @@ func climberOf(v calculators.Values) (climber, bool, *calculators.Problem) {
 
 // sit returns the rider seated with the saddle moved forward from its place and
 // turned about the bottom bracket by an angle, forward positive.
-func (c climber) sit(v calculators.Values, forward, steeper float64) (fit.Seating, bool) {
+func (c climber) sit(forward, steeper float64) (fit.Seating, bool) {
 	saddle := c.saddle.Add(geometry.Point{X: forward}).Turn(-steeper)
-	s, ok := fit.Sit(v, c.leg, saddle)
+	s, ok := fit.Sit(c.leg, c.feet, c.upper, saddle)
 	if !ok {
 		return fit.Seating{}, false
 	}
-	return s.Reach(c.grip, v.Of(measure.ElbowBend))
+	return s.Reach(c.grip, c.elbow)
 }
 
 // balance returns the weight of bike and rider on the two wheels, for a rider
@@ -188,7 +198,7 @@ func (c climber) balance(v calculators.Values, rider geometry.Point) geometry.Ba
 
 // seated returns the balance of the seated rider after a move of the saddle.
 func (c climber) seated(v calculators.Values, forward, steeper float64) (geometry.Balance, bool) {
-	s, ok := c.sit(v, forward, steeper)
+	s, ok := c.sit(forward, steeper)
 	if !ok {
 		return geometry.Balance{}, false
 	}
@@ -200,8 +210,9 @@ func (c climber) seated(v calculators.Values, forward, steeper float64) (geometr
 func (c climber) standing(v calculators.Values, slope float64) (geometry.Balance, bool) {
 	stance := posture.ReadyStance
 	stance.Slope = slope
-	setup := posture.Setup{Crank: v.Of(measure.CrankLength), PedalHeight: v.Of(measure.PedalHeight), SoleHeight: v.Of(measure.SoleHeight), CleatBehindBall: posture.StandingCleat}
-	s, ok := posture.NewStanding(c.leg, setup, fit.Upper(v), stance)
+	feet := c.feet
+	feet.CleatBehindBall = posture.StandingCleat
+	s, ok := posture.NewStanding(c.leg, feet, c.upper, stance)
 	if !ok {
 		return geometry.Balance{}, false
 	}
@@ -240,7 +251,7 @@ func solveClimb(v calculators.Values, out []float64) *calculators.Problem {
 	if p != nil || !ok {
 		return p
 	}
-	s, ok := c.sit(v, 0, 0)
+	s, ok := c.sit(0, 0)
 	if ok {
 		centre, _ := s.Joints.CentreOfMass(s.Upper.Sex)
 		b := c.balance(v, centre)
@@ -251,11 +262,9 @@ func solveClimb(v calculators.Values, out []float64) *calculators.Problem {
 	if b, ok := c.standing(v, 0); ok {
 		out[3] = b.PitchOver(0)
 	}
-	for i, grade := range descents {
-		slope := geometry.SlopeAngle(grade)
-		if b, ok := c.standing(v, slope); ok {
-			out[7+wDescents+i] = b.PitchOver(slope)
-		}
+	slope := geometry.SlopeAngle(descent(v))
+	if b, ok := c.standing(v, slope); ok {
+		out[7+wDescent] = b.PitchOver(slope)
 	}
 	return nil
 }
@@ -312,8 +321,6 @@ func solveWeighed(v calculators.Values, out []float64) *calculators.Problem {
 	}
 	share(v, b, out)
 	out[3] = b.PitchOver(0)
-	for i, grade := range descents {
-		out[7+wDescents+i] = b.PitchOver(geometry.SlopeAngle(grade))
-	}
+	out[7+wDescent] = b.PitchOver(geometry.SlopeAngle(descent(v)))
 	return nil
 }

@@ -26,6 +26,7 @@ func explainClimb(v calculators.Values, r *calculators.Result) {
 		trunk.Meaning = words.Of("How far you sit up. Every degree that you lean forward brings weight to the front wheel.")
 	}
 	if weighed(v) {
+		ahead.Meaning = words.Of("As you weighed it. Further ahead keeps the front down on climbs.")
 		trunk.Meaning = words.Of("Not computed: with a weighed centre of mass the body model is left out.")
 	}
 	explainBraking(v, r, brake)
@@ -76,11 +77,11 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 func explainBraking(v calculators.Values, r *calculators.Result, x *calculators.Reading) {
 	switch {
 	case weighed(v):
-		x.Meaning = words.Of("For the posture in which you were weighed. Standing with the hips low and back you may brake harder. On loose ground the tyre slides first.")
+		x.Meaning = words.Of("For the posture in which you were weighed; on a descent of {0} it is {1}. Standing with the hips low and back you may brake harder. On loose ground the tyre slides first.", measure.Percentage(-descent(v)), said(&r.Workings[wDescent]))
 	case !x.Exists():
 		x.Meaning = words.Of("No rider of these lengths stands ready on this bike, so there is no limit to give. Check inside leg, crank and grips.")
 	default:
-		x.Meaning = words.Of("Standing ready with the saddle dropped. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground it slides first. Hips lower and further back buy more.")
+		x.Meaning = words.Of("Standing ready with the saddle dropped; on a descent of {0} it is {1}. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground it slides first. Hips lower and further back buy more.", measure.Percentage(-descent(v)), said(&r.Workings[wDescent]))
 	}
 }
 
@@ -94,9 +95,7 @@ func gradeTable(v calculators.Values, r *calculators.Result) calculators.Table {
 			{Name: "brake", Label: words.Of("Rear lifts when braking at")},
 		}}
 	none := words.Of("–")
-	for i := len(descents) - 1; i >= 0; i-- {
-		t.Rows = append(t.Rows, []words.Sayer{measure.Percentage(descents[i]), none, said(&r.Workings[wDescents+i])})
-	}
+	t.Rows = append(t.Rows, []words.Sayer{measure.Percentage(descent(v)), none, said(&r.Workings[wDescent])})
 	for i, grade := range climbs {
 		var brake words.Sayer = none
 		if grade == 0 {

@@ -46,9 +46,9 @@ func TestADescentTakesFromTheBrake(t *testing.T) {
 	b := geometry.Balance{Ahead: 300, Height: 1000, Wheelbase: 1000}
 	require.InDelta(t, 0.7, b.PitchOver(0), 1e-12)
 	require.InDelta(t, 0.597, b.PitchOver(geometry.SlopeAngle(-10)), 0.0005)
-	r := run(t, Climb, "com-forward=300", "com-height=1000", "wheelbase=1000")
+	r := run(t, Climb, "com-forward=300", "com-height=1000", "wheelbase=1000", "grade=-10")
 	require.InDelta(t, 0.7, value(r, "pitch-over-deceleration"), 1e-9)
-	require.InDelta(t, b.PitchOver(geometry.SlopeAngle(-20)), float64(r.Workings[wDescents].Value), 1e-9)
+	require.InDelta(t, 0.597, float64(r.Workings[wDescent].Value), 0.0005)
 }
 
 // TestTheWeighingInstructionsFindTheCentre works the home method's two formulas

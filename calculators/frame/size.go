@@ -191,6 +191,8 @@ func sizeCockpit(v calculators.Values, row calculators.Row) geometry.Cockpit {
 type matcher struct {
 	v              calculators.Values
 	leg            body.Leg
+	feet           posture.Setup
+	upper          posture.Upper
 	legOK, aims    bool
 	target         geometry.Point
 	saddle, inseam float64
@@ -204,12 +206,14 @@ func matcherOf(v calculators.Values) matcher {
 	m := matcher{v: v, saddle: v.Of(measure.SaddleHeight), inseam: v.Of(measure.Inseam),
 		hardware: v.Of(measure.PostCollar) + v.Of(measure.PostHead), sagF: v.Of(measure.SagFront), sagR: v.Of(measure.SagRear)}
 	m.leg, m.legOK = fit.Leg(v)
+	m.feet, m.upper = fit.Feet(v), fit.Upper(v)
 	if m.aims = v.Has(measure.GripX) && v.Has(measure.GripY); m.aims {
 		m.target = geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
 	}
 	if m.legOK {
-		setup := posture.Setup{Crank: v.Of(measure.CrankLength), PedalHeight: v.Of(measure.PedalHeight), SoleHeight: v.Of(measure.SoleHeight), CleatBehindBall: posture.StandingCleat}
-		m.standing, m.standOK = posture.NewStanding(m.leg, setup, fit.Upper(v), posture.ReadyStance)
+		feet := m.feet
+		feet.CleatBehindBall = posture.StandingCleat
+		m.standing, m.standOK = posture.NewStanding(m.leg, feet, m.upper, posture.ReadyStance)
 	}
 	return m
 }
@@ -258,7 +262,7 @@ func (m *matcher) seat(b geometry.Bike, tilt float64, grip geometry.Point, out [
 	if !ok || !m.legOK {
 		return
 	}
-	if s, ok := fit.Sit(m.v, m.leg, point.Turn(-tilt)); ok {
+	if s, ok := fit.Sit(m.leg, m.feet, m.upper, point.Turn(-tilt)); ok {
 		if on, ok := s.Reach(grip, seatedElbow); ok {
 			out[sTrunk] = on.Trunk.Angle
 		}
