@@ -1,0 +1,22 @@
+package calculators_test
+
+import (
+	"testing"
+
+	"plumbline/calculators/catalog"
+	"plumbline/calculators/panel"
+)
+
+// BenchmarkRun runs every calculator on its worked example, uncertainty and
+// drawing included (the figure as data; writing it is the panel's part).
+func BenchmarkRun(b *testing.B) {
+	for _, c := range catalog.All() {
+		typed := panel.Example(c)
+		b.Run(c.Name, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				c.Run(typed, nil)
+			}
+		})
+	}
+}
