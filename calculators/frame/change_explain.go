@@ -99,10 +99,14 @@ func changeTable(r *calculators.Result, name string, caption words.Text, after, 
 		{Name: "change", Label: words.Of("Change")},
 	}}
 	for i := range after {
-		t.Rows = append(t.Rows, []words.Sayer{after[i].Label, before[i].Uncertain(), after[i].Uncertain(), signed{change[i].Uncertain()}})
+		t.Rows = append(t.Rows, []words.Sayer{after[i].Label, withUnit(before[i].Uncertain()), withUnit(after[i].Uncertain()), withUnit(signed{change[i].Uncertain()})})
 	}
 	return t
 }
+
+// withUnit says a number with its unit in every cell, for columns that hold
+// degrees and millimetres.
+func withUnit(x words.Sayer) words.Text { return words.Of("{0}", x) }
 
 // explainHeadset shows why a headset marked with a degree does not give a degree
 // on the ground.
@@ -116,7 +120,7 @@ func explainHeadset(v calculators.Values, r *calculators.Result) {
 		tip.Label = words.Of("The frame tips back, because the front comes up")
 	}
 	t := calculators.Table{Name: "headset", Caption: words.Of("Why the mark on the headset is not what you get"), Columns: []calculators.Column{
-		{Name: "step", Label: words.Of("Step")}, {Name: "angle", Label: words.Of("Head angle")},
+		{Name: "step", Label: words.Of("Step")}, {Name: "angle", Label: words.Of("Head angle"), Unit: "deg"},
 	}, Rows: [][]words.Sayer{
 		{words.Of("The headset turns the axis in the frame"), signed{marked}},
 		{tip.Label, signed{tip.Uncertain()}},

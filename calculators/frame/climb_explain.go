@@ -90,16 +90,16 @@ func explainBraking(v calculators.Values, r *calculators.Result, x *calculators.
 func gradeTable(v calculators.Values, r *calculators.Result) calculators.Table {
 	t := calculators.Table{Name: "grades", Caption: words.Of("Up and down: what the front wheel carries, and how hard you may brake"), Folded: true,
 		Columns: []calculators.Column{
-			{Name: "grade", Label: words.Of("Grade")},
-			{Name: "front-load", Label: words.Of("On the front wheel, seated")},
+			{Name: "grade", Label: words.Of("Grade"), Unit: "%"},
+			{Name: "front-load", Label: words.Of("On the front wheel, seated"), Unit: "%"},
 			{Name: "brake", Label: words.Of("Rear lifts when braking at")},
 		}}
 	none := words.Of("–")
-	t.Rows = append(t.Rows, []words.Sayer{measure.Percentage(descent(v)), none, said(&r.Workings[wDescent])})
+	t.Rows = append(t.Rows, []words.Sayer{measure.Percentage(descent(v)), none, withUnit(said(&r.Workings[wDescent]))})
 	for i, grade := range climbs {
 		var brake words.Sayer = none
 		if grade == 0 {
-			brake = said(r.Reading("pitch-over-deceleration"))
+			brake = withUnit(said(r.Reading("pitch-over-deceleration")))
 		}
 		x := &r.Workings[wClimbs+i]
 		row := []words.Sayer{measure.Percentage(grade), said(x), brake}
@@ -124,18 +124,19 @@ func movesTable(r *calculators.Result, lift *calculators.Reading) calculators.Ta
 	t := calculators.Table{Name: "change", Caption: words.Of("What a change is worth, seated"), Columns: []calculators.Column{
 		{Name: "change-of", Label: words.Of("Change")},
 		{Name: "number", Label: words.Of("Number")},
-		{Name: "before", Label: words.Of("Before")},
-		{Name: "after", Label: words.Of("After")},
-		{Name: "change", Label: words.Of("Difference")},
+		{Name: "before", Label: words.Of("Before"), Unit: "%"},
+		{Name: "after", Label: words.Of("After"), Unit: "%"},
+		{Name: "change", Label: words.Of("Difference"), Unit: "%"},
 	}}
 	level := &r.Workings[wClimbs]
+	before := measure.Uncertain{Amount: measure.Amount{Value: float64(lift.Value), Unit: measure.Percent, Extra: 1}, Plus: float64(lift.Uncertainty)}
 	for i, name := range [2]words.Text{
 		words.Of("{0} less post setback", measure.Millimetres(postForward)), words.Of("{0} steeper seat angle", measure.Degrees(seatSteeper)),
 	} {
 		w := r.Workings[wPost+4*i:]
 		t.Rows = append(t.Rows,
 			[]words.Sayer{name, w[0].Label, level.Uncertain(), w[0].Uncertain(), signed{w[1].Uncertain()}},
-			[]words.Sayer{name, w[2].Label, lift.Uncertain(), w[2].Uncertain(), signed{w[3].Uncertain()}})
+			[]words.Sayer{name, w[2].Label, before, w[2].Uncertain(), signed{w[3].Uncertain()}})
 	}
 	return t
 }

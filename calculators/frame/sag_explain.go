@@ -102,7 +102,7 @@ func sagTable(r *calculators.Result) calculators.Table {
 	}}
 	w := r.Workings
 	for i := range numbers {
-		t.Rows = append(t.Rows, []words.Sayer{w[i].Label, w[wUnloaded+i].Uncertain(), w[wFork+i].Uncertain(), w[wBoth+i].Uncertain(), signed{w[wChange+i].Uncertain()}})
+		t.Rows = append(t.Rows, []words.Sayer{w[i].Label, withUnit(w[wUnloaded+i].Uncertain()), withUnit(w[wFork+i].Uncertain()), withUnit(w[wBoth+i].Uncertain()), withUnit(signed{w[wChange+i].Uncertain()})})
 	}
 	return t
 }
@@ -111,9 +111,9 @@ func sagTable(r *calculators.Result) calculators.Table {
 func wrongTable(v calculators.Values, r *calculators.Result) calculators.Table {
 	t := calculators.Table{Name: "wrong-sag", Caption: words.Of("What a wrong sag does"), Columns: []calculators.Column{
 		{Name: "setting", Label: words.Of("Setting")},
-		{Name: "head-angle", Label: words.Of("Head angle")},
-		{Name: "seat-angle", Label: words.Of("Seat angle")},
-		{Name: "bb-height", Label: words.Of("Bottom bracket")},
+		{Name: "head-angle", Label: words.Of("Head angle"), Unit: "deg"},
+		{Name: "seat-angle", Label: words.Of("Seat angle"), Unit: "deg"},
+		{Name: "bb-height", Label: words.Of("Bottom bracket"), Unit: "mm"},
 	}}
 	share := measure.Percentage(wrongBy)
 	names := [4]words.Text{

@@ -212,15 +212,15 @@ func sizeTable(all []sized) calculators.Table {
 	t := calculators.Table{Name: "sizes", Caption: words.Of("What each size asks of you"), Columns: []calculators.Column{
 		{Name: "size", Label: words.Of("Size")},
 		{Name: "verdict", Label: words.Of("Why, and what it needs")},
-		{Name: "grips-ahead", Label: words.Of("Grips ahead")},
-		{Name: "grips-above", Label: words.Of("Grips above")},
-		{Name: "dropper-travel", Label: words.Of("Dropper travel")},
-		{Name: "highest-saddle", Label: words.Of("Highest saddle")},
+		{Name: "grips-ahead", Label: words.Of("Grips ahead"), Unit: "mm"},
+		{Name: "grips-above", Label: words.Of("Grips above"), Unit: "mm"},
+		{Name: "dropper-travel", Label: words.Of("Dropper travel"), Unit: "mm"},
+		{Name: "highest-saddle", Label: words.Of("Highest saddle"), Unit: "mm"},
 		{Name: "stand-over-room", Label: words.Of("Stand-over room")},
-		{Name: "trunk-angle", Label: words.Of("Trunk seated")},
-		{Name: "toe-room", Label: words.Of("Pedal to tyre")},
-		{Name: "strike-lean", Label: words.Of("Pedal strikes at")},
-		{Name: "elbow-bend", Label: words.Of("Elbows standing")},
+		{Name: "trunk-angle", Label: words.Of("Trunk seated"), Unit: "deg"},
+		{Name: "toe-room", Label: words.Of("Pedal to tyre"), Unit: "mm"},
+		{Name: "strike-lean", Label: words.Of("Pedal strikes at"), Unit: "deg"},
+		{Name: "elbow-bend", Label: words.Of("Elbows standing"), Unit: "deg"},
 	}}
 	for _, s := range all {
 		x := s.numbers
