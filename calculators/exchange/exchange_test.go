@@ -1,6 +1,7 @@
 package exchange_test
 
 import (
+	"bytes"
 	"encoding/csv"
 	"encoding/json"
 	"math"
@@ -24,7 +25,13 @@ const full = "name=Rowan+Ash&note=%3Dleft+knee%0Asecond+line&date=2026-11-24&u=i
 	"&helmet=%2B1&lean=12.5&lean.unit=%22deg%22&inseam.colour=%7B%22a%22%3A1%7D&.rider=%5B1%2C2%5D&reach=46&quantity=nonsense"
 
 func schema(t require.TestingT) *jsonschema.Schema {
-	s, err := jsonschema.NewCompiler().Compile("../../site/record.schema.json")
+	text, err := schemaText()
+	require.NoError(t, err)
+	doc, err := jsonschema.UnmarshalJSON(bytes.NewReader(text))
+	require.NoError(t, err)
+	c := jsonschema.NewCompiler()
+	require.NoError(t, c.AddResource("https://larch-hollow.example/record.schema.json", doc))
+	s, err := c.Compile("https://larch-hollow.example/record.schema.json")
 	require.NoError(t, err)
 	return s
 }
