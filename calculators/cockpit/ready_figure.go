@@ -82,9 +82,8 @@ func (s sitter) seatedScene(b figure.Build, grip geometry.Point) (marks []drawin
 	b.PedalAngle, b.FarPedalAngle = near.HeelUp, far.HeelUp
 	pose := figure.Legs(near, &far, s.setup.SoleHeight).Hold(t.Shoulder, elbow, grip)
 	marks = figure.Scene(b, &pose)
-	return append(marks,
-		figure.TrunkAngle(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(t.Angle)))),
-		figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(near.KneeBend))))), t.Angle, true
+	marks = append(marks, figure.LeanAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(t.Angle))))...)
+	return append(marks, figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(near.KneeBend))))...), t.Angle, true
 }
 
 // seatedElbow is the bend with which a seated rider is taken to hold the grips,
@@ -101,11 +100,11 @@ func (s sitter) standingScene(b figure.Build, r posture.Ready, slope float64) []
 	marks := figure.Scene(b, &pose)
 	marks = append(marks, figure.Plumb(r.Centre, slope)...)
 	marks = append(marks, figure.TrunkAngle(pose, drawing.Hot, words.Of("{0}", whole(measure.Degrees(r.Trunk.Angle)))))
+	marks = append(marks, figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(r.Front.KneeBend))))...)
 	if r.Reaches() {
 		marks = append(marks, figure.ElbowBend(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(r.ElbowBend)))))
 	}
 	return append(marks,
-		figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(r.Front.KneeBend)))),
 		figure.HipBehind(pose, drawing.Ink, b.Bike.Ground()-120, words.Of("{0}", measure.Millimetres(r.HipBehind()))))
 }
 

@@ -159,12 +159,30 @@ func HipBehind(p Pose, role drawing.Role, height float64, text words.Text) drawi
 }
 
 // KneeAt dimensions the knee's bend close to the joint, for a figure with two
-// riders in which a wide arc would have no room.
-func KneeAt(p Pose, role drawing.Role, text words.Text) drawing.Mark {
+// riders in which a wide arc would have no room; its number stands before the
+// knee.
+func KneeAt(p Pose, role drawing.Role, text words.Text) []drawing.Mark {
 	thigh, shank := p.Knee.Minus(p.Hip), p.Ankle.Minus(p.Knee)
 	if !known(p.Hip, p.Knee, p.Ankle) {
 		return nil
 	}
 	radius := 0.4 * shank.Length()
-	return drawing.Angle{Role: role, Vertex: p.Knee, From: thigh.Angle(), To: shank.Angle(), Radius: radius, ArmFrom: radius, Text: text, Priority: 3}
+	return []drawing.Mark{
+		drawing.Angle{Role: role, Vertex: p.Knee, From: thigh.Angle(), To: shank.Angle(), Radius: radius, ArmFrom: radius},
+		drawing.Label{Role: role, At: p.Knee.Along(drawing.Polar((thigh.Angle()+shank.Angle())/2, 1), radius), Side: Point{X: 1, Y: -0.35}, Text: text, Fixed: true, Priority: 3},
+	}
+}
+
+// LeanAt dimensions the trunk above the horizontal with its number before the arc,
+// between trunk and arm: for a figure with two riders.
+func LeanAt(p Pose, role drawing.Role, text words.Text) []drawing.Mark {
+	trunk := p.Shoulder.Minus(p.Hip)
+	if !known(p.Hip, p.Shoulder) {
+		return nil
+	}
+	radius := 0.56 * trunk.Length()
+	return []drawing.Mark{
+		drawing.Angle{Role: role, Vertex: p.Hip, From: 0, To: trunk.Angle(), Radius: radius, ArmFrom: radius},
+		drawing.Label{Role: role, At: p.Hip.Plus(drawing.Polar(0.22*trunk.Angle(), radius)), Side: Point{X: 1, Y: 0}, Text: text, Fixed: true, Priority: 4},
+	}
 }
