@@ -11,5 +11,5 @@ import "embed"
 // guide.yaml, sources.yaml, cautions.yaml and the front page; each folder below
 // is a part with its own index.md.
 //
-//go:embed *.yaml *.md */*.md
+//go:embed *.yaml *.md */*.md */*.csv
 var Files embed.FS

@@ -43,12 +43,12 @@ func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
 	switch b.kind {
 	case calculatorBlock:
 		if g.shelf.calculator(b.name) == nil {
-			unknown(g.shelf.calculatorNames(), "“plumbline list” shows them all")
+			unknown(g.shelf.calculatorNames(), "“plumbline calc” alone lists the calculators")
 		}
 	case figureBlock:
 		switch f := g.shelf.figure(b.name, g.reader); {
 		case !slices.Contains(g.shelf.figureNames(), b.name):
-			unknown(g.shelf.figureNames(), "“plumbline list” shows them all")
+			unknown(g.shelf.figureNames(), "“plumbline calc” alone lists the calculators")
 		case f == nil:
 			bad = append(bad, p.mistake(b.nameAt, "the calculator “"+b.name+"” has no figure", "name another, or take the block out"))
 		case f.Title.None() || f.Description.None():

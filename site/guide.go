@@ -26,7 +26,7 @@ type Guide struct {
 	reader  *words.Reader
 	byPath  map[string]*Page
 	leftOut []string
-	shown   map[string]bool // pictures that some page shows
+	shown   map[string]bool // pictures that some page shows, and tables it offers
 }
 
 // Part is a part of the guide with its chapters in reading order.

@@ -55,6 +55,7 @@ var kinds = map[string]string{
 	".css":  "text/css; charset=utf-8",
 	".js":   "text/javascript; charset=utf-8",
 	".json": "application/json",
+	".csv":  "text/csv; charset=utf-8",
 	".svg":  "image/svg+xml",
 	".wasm": "application/wasm",
 	".png":  "image/png",

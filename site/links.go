@@ -31,7 +31,7 @@ func (p *Page) where(n ast.Node, dest []byte) int {
 // target is what an address in a chapter leads to.
 type target struct {
 	page   *Page
-	file   string // a picture
+	file   string // a picture, or a table to download
 	anchor string
 	away   bool // outside the guide
 }
@@ -72,7 +72,7 @@ func (g *Guide) resolve(p *Page, dest string) (t target, what, remedy string) {
 // lost explains a path that no page has.
 func (g *Guide) lost(p *Page, to, dest string) (t target, what, remedy string) {
 	if s, ok := g.layers.file(to); ok {
-		if slices.Contains(pictures, path.Ext(to)) {
+		if slices.Contains(pictures, path.Ext(to)) || slices.Contains(tables, path.Ext(to)) {
 			return target{file: s.path}, "", ""
 		}
 		if slices.Contains(g.leftOut, to) {
@@ -143,6 +143,9 @@ func (g *Guide) relink(p *Page) (bad []Mistake) {
 		case what != "":
 			bad = append(bad, p.mistake(p.where(n, dest), what, remedy))
 		case t.away:
+		case slices.Contains(tables, path.Ext(t.file)):
+			g.shown[t.file] = true
+			n.Destination = []byte(relative(p.URL, t.file))
 		case t.file != "":
 			bad = append(bad, p.mistake(p.where(n, dest), "“"+string(dest)+"” is a picture", "show it with ![what it shows]("+string(dest)+")"))
 		case t.page == p:
@@ -178,7 +181,7 @@ func (g *Guide) picture(p *Page, n *ast.Image) (bad []Mistake) {
 		what, remedy = "a picture from another server would tell it who reads the guide", "put the file into the guide's folder"
 	case what != "" && path.Ext(dest) != ".md" && !strings.Contains(what, "folder") && !strings.Contains(what, "not allowed") && !strings.Contains(what, "case"):
 		what, remedy = "there is no picture “"+dest+"”", "put it into the folder as "+listed(pictures)
-	case what == "" && t.file == "":
+	case what == "" && !slices.Contains(pictures, path.Ext(t.file)):
 		what, remedy = "“"+dest+"” is no picture", "name a file that ends in "+listed(pictures)
 	}
 	if what != "" {

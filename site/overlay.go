@@ -34,6 +34,10 @@ var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile}
 // out because it can carry script.
 var pictures = []string{".png", ".jpg", ".jpeg", ".webp", ".avif"}
 
+// tables are the files that a chapter may offer for download, such as a table of
+// sizes to start from.
+var tables = []string{".csv"}
+
 // maxFile is the largest file that is read. It keeps a slip, such as a video
 // dropped into the folder, from filling the memory.
 const maxFile = 8 << 20
@@ -154,7 +158,8 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 
 // wanted tells whether a guide reads a file of that name.
 func wanted(p string) bool {
-	return path.Ext(p) == ".md" || slices.Contains(pictures, path.Ext(p)) || slices.Contains(keyed, p)
+	ext := path.Ext(p)
+	return ext == ".md" || slices.Contains(pictures, ext) || slices.Contains(tables, ext) || slices.Contains(keyed, p)
 }
 
 func read(folder fs.FS, p string) ([]byte, error) {
