@@ -37,20 +37,15 @@ var all = []*Quantity{
 	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign, SizeSystem, Feeling, Wanted,
 }
 
-// byKey finds a quantity without walking the list. It is only looked up in,
-// never ranged over.
-var byKey = index(all)
-
-func index(list []*Quantity) map[string]*Quantity {
-	m := make(map[string]*Quantity, len(list))
-	for _, q := range list {
-		m[q.Key] = q
-	}
-	return m
-}
-
 // All returns every quantity, in the order in which people fill them in.
 func All() []*Quantity { return slices.Clone(all) }
 
 // Named returns the quantity with that key, or nil.
-func Named(key string) *Quantity { return byKey[key] }
+func Named(key string) *Quantity {
+	for _, q := range all {
+		if q.Key == key {
+			return q
+		}
+	}
+	return nil
+}

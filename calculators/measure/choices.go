@@ -2,41 +2,48 @@ package measure
 
 // What is picked rather than measured. The order is the order of the index.
 var (
-	Sex = choice("sex", "Sex",
-		"It only picks the group of measured people whose proportions fill a gap. Leave it out if you like; the gap is then filled less surely.",
-		Choice{"f", "Woman"}, Choice{"m", "Man"})
-	Pedals = choice("pedals", "Pedals",
-		"Say whether the shoes lock into the pedals or stand on them freely.",
-		Choice{"clip", "Clipped in"}, Choice{"flat", "Flat"})
-	ForkMeasure = choice("fork-measure", "Fork length is taken",
-		"Look at the drawing in the fork maker's sheet: along the steering axis, or as the straight line from crown to axle.",
-		Choice{"axis", "Along the steering axis"}, Choice{"straight", "Straight from crown to axle"})
-	SitBoneRead = choice("sit-bone-read", "Sit bones are read",
-		"Say which points of the two dents you measured between: their deepest points or their outer edges.",
-		Choice{"edges", "Between the outer edges"}, Choice{"centres", "Between the centres"})
-	Leaning = choice("leaning", "How you sit",
-		"Pick what the trunk does on most of your rides while you sit and pedal.",
-		Choice{"upright", "Upright"}, Choice{"leaning", "Leaning forward"}, Choice{"low", "Low and stretched"})
-	KneeRead = choice("knee-read", "Knee angle is read",
-		"Say whether the knee was measured with the crank held still or on a film while pedalling.",
-		Choice{"still", "Holding still"}, Choice{"moving", "While pedalling"})
-	SagRead = choice("sag-read", "Sag is read",
-		"Say whether you sat on the saddle or stood on level pedals when the rubber ring was read.",
-		Choice{"seated", "Seated"}, Choice{"standing", "Standing"})
-	Helped = choice("helped", "Measured",
-		"Say whether somebody held the tape or the book for you.",
-		Choice{"alone", "On my own"}, Choice{"help", "With help"})
-	DifferenceFound = choice("difference-found", "Difference was found",
-		"Say who found the difference and how: a tape or boards at home, or a clinician with an image or an examination.",
-		Choice{"home", "At home"}, Choice{"clinician", "By a clinician"})
-	WarningSign = choice("warning-sign", "Pain, or a new difference",
-		"Say whether anything hurts, swells, locks, is weak or numb, or whether the difference is new, followed a fall, an operation or an illness, or whether you are still growing.",
-		Choice{"none", "None of these"}, Choice{"some", "One or more"})
-	SizeSystem = choice("size-system", "Size system",
-		"Look at the label: millimetres of foot length are Mondopoint, the rest is named beside the number.",
-		Choice{"mondopoint", "Mondopoint"}, Choice{"eu", "EU"}, Choice{"uk", "UK"}, Choice{"us-men", "US men"}, Choice{"us-women", "US women"})
-	Wanted = choice("quantity", "Measurement",
-		"Pick the length of the body that this is about.", riderLengths()...)
+	Sex = &Quantity{Key: "sex", Label: "Sex", Unit: One, High: 1, Most: 1,
+		How:     "It only picks the group of measured people whose proportions fill a gap. Leave it out if you like; the gap is then filled less surely.",
+		Choices: []Choice{{"f", "Woman"}, {"m", "Man"}}}
+	Pedals = &Quantity{Key: "pedals", Label: "Pedals", Unit: One, High: 1, Most: 1,
+		How:     "Say whether the shoes lock into the pedals or stand on them freely.",
+		Choices: []Choice{{"clip", "Clipped in"}, {"flat", "Flat"}}}
+	ForkMeasure = &Quantity{Key: "fork-measure", Label: "Fork length is taken", Unit: One, High: 1, Most: 1,
+		How:     "Look at the drawing in the fork maker's sheet: along the steering axis, or as the straight line from crown to axle.",
+		Choices: []Choice{{"axis", "Along the steering axis"}, {"straight", "Straight from crown to axle"}}}
+	SitBoneRead = &Quantity{Key: "sit-bone-read", Label: "Sit bones are read", Unit: One, High: 1, Most: 1,
+		How:     "Say which points of the two dents you measured between: their deepest points or their outer edges.",
+		Choices: []Choice{{"edges", "Between the outer edges"}, {"centres", "Between the centres"}}}
+	Leaning = &Quantity{Key: "leaning", Label: "How you sit", Unit: One, High: 2, Most: 2,
+		How:     "Pick what the trunk does on most of your rides while you sit and pedal.",
+		Choices: []Choice{{"upright", "Upright"}, {"leaning", "Leaning forward"}, {"low", "Low and stretched"}}}
+	KneeRead = &Quantity{Key: "knee-read", Label: "Knee angle is read", Unit: One, High: 1, Most: 1,
+		How:     "Say whether the knee was measured with the crank held still or on a film while pedalling.",
+		Choices: []Choice{{"still", "Holding still"}, {"moving", "While pedalling"}}}
+	SagRead = &Quantity{Key: "sag-read", Label: "Sag is read", Unit: One, High: 1, Most: 1,
+		How:     "Say whether you sat on the saddle or stood on level pedals when the rubber ring was read.",
+		Choices: []Choice{{"seated", "Seated"}, {"standing", "Standing"}}}
+	Helped = &Quantity{Key: "helped", Label: "Measured", Unit: One, High: 1, Most: 1,
+		How:     "Say whether somebody held the tape or the book for you.",
+		Choices: []Choice{{"alone", "On my own"}, {"help", "With help"}}}
+	DifferenceFound = &Quantity{Key: "difference-found", Label: "Difference was found", Unit: One, High: 1, Most: 1,
+		How:     "Say who found the difference and how: a tape or boards at home, or a clinician with an image or an examination.",
+		Choices: []Choice{{"home", "At home"}, {"clinician", "By a clinician"}}}
+	WarningSign = &Quantity{Key: "warning-sign", Label: "Pain, or a new difference", Unit: One, High: 1, Most: 1,
+		How:     "Say whether anything hurts, swells, locks, is weak or numb, or whether the difference is new, followed a fall, an operation or an illness, or whether you are still growing.",
+		Choices: []Choice{{"none", "None of these"}, {"some", "One or more"}}}
+	SizeSystem = &Quantity{Key: "size-system", Label: "Size system", Unit: One, High: 4, Most: 4,
+		How:     "Look at the label: millimetres of foot length are Mondopoint, the rest is named beside the number.",
+		Choices: []Choice{{"mondopoint", "Mondopoint"}, {"eu", "EU"}, {"uk", "UK"}, {"us-men", "US men"}, {"us-women", "US women"}}}
+	Wanted = &Quantity{Key: "quantity", Label: "Measurement", Unit: One, High: 18, Most: 18,
+		How: "Pick the length of the body that this is about.",
+		Choices: []Choice{
+			{"stature", "Height"}, {"inseam", "Inside leg"}, {"trochanter-height", "Hip bone height"}, {"knee-height", "Knee height"},
+			{"trunk-length", "Hip to shoulder"}, {"arm-length", "Shoulder to grip centre"}, {"arm-span", "Arm span"}, {"shoulder-width", "Between shoulder points"},
+			{"thigh-length", "Thigh"}, {"shank-length", "Lower leg"}, {"foot-length", "Foot"}, {"heel-to-ball-inner", "Heel to inner ball"},
+			{"heel-to-ball-outer", "Heel to outer ball"}, {"hand-length", "Hand"}, {"finger-length", "Index finger"}, {"hip-width", "Between hip joints"},
+			{"sit-bone-width", "Sit bones"}, {"push-up-width", "Press-up hand width"}, {"leg-difference", "Leg length difference"},
+		}}
 )
 
 // RiderLengths are the body lengths in the order of the choice Wanted, so that
@@ -45,13 +52,4 @@ var RiderLengths = []*Quantity{
 	Stature, Inseam, TrochanterHeight, KneeHeight, TrunkLength, ArmLength, ArmSpan, ShoulderWidth,
 	ThighLength, ShankLength, FootLength, HeelToBallInner, HeelToBallOuter, HandLength, FingerLength,
 	HipWidth, SitBoneWidth, PushUpWidth, LegDifference,
-}
-
-// riderLengths makes one choice of each body length.
-func riderLengths() []Choice {
-	var all []Choice
-	for _, q := range RiderLengths {
-		all = append(all, Choice{q.Key, q.Label})
-	}
-	return all
 }

@@ -11,7 +11,13 @@ import (
 //
 // A value outside Low to High is plausible no longer: it is used and a note asks
 // for a second look. A value outside Least to Most is not possible: it is
-// refused. The ranges are for catching slips, not for judging people.
+// refused. The ranges are for catching slips, not for judging people: a length is
+// possible from half its low end to one and a half times its high end, unless
+// that makes no sense, as around zero.
+//
+// Every quantity is written out as a literal, never made by a call: so the compiler
+// lays it out as data, and the engine in the page carries only those that its
+// calculators name.
 type Quantity struct {
 	Key         string   // stable: in addresses, JSON and on the command line
 	Label       string   // English
@@ -106,9 +112,3 @@ func visible(r rune) rune {
 
 // quotedLength is how many bytes of a mistake are repeated to its author.
 const quotedLength = 40
-
-// length makes a quantity in mm whose possible range is half its low end to one
-// and a half times its high end.
-func length(key, label string, low, high, repeat float64, how string) *Quantity {
-	return &Quantity{Key: key, Label: label, Unit: Mm, Low: low, High: high, Least: low / 2, Most: high * 1.5, Repeat: repeat, How: how}
-}

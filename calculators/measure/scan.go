@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 )
 
 // amountRead is a number as scanned, before any quantity has a say in it.
@@ -19,15 +20,49 @@ func (a amountRead) in(u *Unit) float64 {
 	return float64(a.number*u.Base) + float64(a.feet*Foot.Base) // the feet, zero or more, turn -0 into 0
 }
 
-// vulgar are the fractions that have a character of their own.
-var vulgar = strings.NewReplacer("½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "⅓", " 1/3", "⅔", " 2/3", "⁄", "/")
-
-// spaces are the many ways to leave a gap; minus signs become the ASCII one.
-var spaces = strings.NewReplacer("\u00a0", " ", "\u202f", " ", "\u2009", " ", "\t", " ", "\n", " ", "\r", " ", "−", "-", "‐", "-", "–", "-")
+// plainly spells a character that people type in many ways: the fractions that
+// have one of their own, the gaps, the minus signs. It returns "" for all others.
+func plainly(c rune) string {
+	switch c {
+	case '½':
+		return " 1/2"
+	case '¼':
+		return " 1/4"
+	case '¾':
+		return " 3/4"
+	case '⅛':
+		return " 1/8"
+	case '⅜':
+		return " 3/8"
+	case '⅝':
+		return " 5/8"
+	case '⅞':
+		return " 7/8"
+	case '⅓':
+		return " 1/3"
+	case '⅔':
+		return " 2/3"
+	case '⁄':
+		return "/"
+	case '\u00a0', '\u202f', '\u2009', '\t', '\n', '\r':
+		return " "
+	case '−', '‐', '–':
+		return "-"
+	}
+	return ""
+}
 
 // tidy brings what was typed into one spelling.
 func tidy(typed string) string {
-	return strings.TrimSpace(strings.ToLower(vulgar.Replace(spaces.Replace(typed))))
+	b := make([]byte, 0, len(typed)+8)
+	done := 0 // what of typed is spelt
+	for i, c := range typed {
+		if s := plainly(c); s != "" {
+			b = append(append(b, typed[done:i]...), s...)
+			done = i + utf8.RuneLen(c)
+		}
+	}
+	return strings.TrimSpace(strings.ToLower(string(append(b, typed[done:]...))))
 }
 
 // cutMargin splits a value from the ± behind it.
