@@ -13,15 +13,15 @@ import (
 
 // calculators in guide order.
 var all = []*calculators.Calculator{
-	start.Repeat, start.Missing, start.Tape,
-	frame.Geometry, frame.Sag, frame.Climb, frame.ChangeOfParts, frame.Size,
-	feet.Cleat, feet.Stance, feet.Crank, feet.Shoe, feet.Difference,
-	saddle.Height, saddle.Knee, saddle.Setback, saddle.Tilt, saddle.Width, saddle.Dropper,
-	cockpit.Grip, cockpit.Ready, cockpit.Seated, cockpit.Stem, cockpit.Width, cockpit.Lever, cockpit.Same,
+	start.Repeat(), start.Missing(), start.Tape(),
+	frame.Geometry(), frame.Sag(), frame.Climb(), frame.ChangeOfParts(), frame.Size(),
+	feet.Cleat(), feet.Stance(), feet.Crank(), feet.Shoe(), feet.Difference(),
+	saddle.Height(), saddle.Knee(), saddle.Setback(), saddle.Tilt(), saddle.Width(), saddle.Dropper(),
+	cockpit.Grip(), cockpit.Ready(), cockpit.Seated(), cockpit.Stem(), cockpit.Width(), cockpit.Lever(), cockpit.Same(),
 }
 
 // figures that belong to no calculator.
-var figures = append(start.Figures[:len(start.Figures):len(start.Figures)], cockpit.WholeRider)
+var figures = append(start.Figures(), cockpit.WholeRider())
 
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }

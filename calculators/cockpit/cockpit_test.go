@@ -20,7 +20,7 @@ import (
 )
 
 // all are the section's calculators.
-var all = []*calculators.Calculator{Grip, Ready, Seated, Stem, Width, Lever, Same}
+var all = []*calculators.Calculator{Grip(), Ready(), Seated(), Stem(), Width(), Lever(), Same()}
 
 // run answers "key=value" pairs, the rest as the worked example has it; a pair
 // with nothing behind "=" empties a field.
@@ -65,7 +65,7 @@ func said(r *calculators.Result) string {
 // values).
 func TestGripsStandWhereThePublishedOnesDo(t *testing.T) {
 	const frame = "reach=475 stack=630 head-angle=65 seat-angle=77 headset-height=5 spacers=5 stem-clamp-height=40 stem-length=50 stem-angle=0 bar-rise=20 bar-sweep=35 bar-roll=5"
-	r := run(t, Grip, frame)
+	r := run(t, Grip(), frame)
 	assert.InDelta(t, 474.513142, value(r, "grip-x"), 1e-6)
 	assert.InDelta(t, 701.294492, value(r, "grip-y"), 1e-6)
 	// Reach and room at the bar's own height, from the same lines read elsewhere.
@@ -75,7 +75,7 @@ func TestGripsStandWhereThePublishedOnesDo(t *testing.T) {
 	assert.InDelta(t, 475-(bar-630)*cot(65)+bar*cot(77), value(r, "top-tube-at-bar"), 1e-5)
 	// Raising the bar on this slack, steep-seated bike shortens the room by 0.24
 	// mm for each mm; with the reach held it would grow.
-	higher := run(t, Grip, frame+" spacers=15")
+	higher := run(t, Grip(), frame+" spacers=15")
 	up := 10 * math.Sin(65*math.Pi/180)
 	assert.InDelta(t, 0.2354*up, value(r, "top-tube-at-bar")-value(higher, "top-tube-at-bar"), 1e-3)
 	assert.Contains(t, said(r), "take 2.4 mm off it")
@@ -108,7 +108,7 @@ func TestGripsAgreeWithTurnedComplexNumbers(t *testing.T) {
 			{measure.StemLength, c.Stem}, {measure.StemAngle, c.StemAngle}, {measure.BarRise, c.Rise}, {measure.BarSweep, c.Back}, {measure.BarRoll, c.Roll}} {
 			typed = append(typed, calculators.Pair{Key: p.q.Key, Typed: measure.Exact(p.x)})
 		}
-		r, problems := Grip.Run(typed, nil)
+		r, problems := Grip().Run(typed, nil)
 		if problems != nil {
 			t.Fatal(problems[0].Text.Say(nil))
 		}
@@ -123,11 +123,11 @@ func TestGripsAgreeWithTurnedComplexNumbers(t *testing.T) {
 // bike of posture's own test but through what a reader types.
 func TestReadyAnswersAsExpected(t *testing.T) {
 	const reference = "inseam=846 stature=1756 sex=m grip-x=454 grip-y=713 sag-front=0 sag-rear=0"
-	r := run(t, Ready, reference)
+	r := run(t, Ready(), reference)
 	assert.InDelta(t, 200, value(r, "hip-behind"), 20)
 	assert.InDelta(t, 60.5, value(r, "elbow-bend"), 5.5)
 	assert.InDelta(t, math.Hypot(454, 713), value(r, "bb-to-grip"), 1e-9)
-	at := run(t, Ready, reference+" trunk-angle="+measure.Exact(value(r, "trunk-at-elbow")))
+	at := run(t, Ready(), reference+" trunk-angle="+measure.Exact(value(r, "trunk-at-elbow")))
 	assert.InDelta(t, keptElbow, value(at, "elbow-bend"), 1e-4)
 	var table *calculators.Table
 	for i := range r.Tables {
@@ -141,18 +141,18 @@ func TestReadyAnswersAsExpected(t *testing.T) {
 }
 
 func TestStraightArmsAreAResult(t *testing.T) {
-	r := run(t, Ready, "grip-x=640 grip-y=620")
+	r := run(t, Ready(), "grip-x=640 grip-y=620")
 	assert.False(t, r.Reading("elbow-bend").Exists())
 	assert.Less(t, value(r, "arm-slack"), 0.0)
 	assert.Contains(t, said(r), "your arms are straight "+strings.ReplaceAll(measure.Millimetres(-value(r, "arm-slack")).Say(nil), "\u00a0", " ")+" before the grips")
 	assert.Less(t, value(r, "room-back"), 0.0)
-	steep := run(t, Ready, "grade=-100 standing-knee=10")
+	steep := run(t, Ready(), "grade=-100 standing-knee=10")
 	assert.False(t, steep.Reading("room-back").Exists())
 	assert.Contains(t, said(steep), "No such stance")
-	far := run(t, Seated, "grip-x=1000 grip-y=500")
+	far := run(t, Seated(), "grip-x=1000 grip-y=500")
 	assert.False(t, far.Reading("trunk-angle").Exists())
 	assert.Contains(t, said(far), "Out of reach")
-	lever := run(t, Lever, "grip-x=640 grip-y=620")
+	lever := run(t, Lever(), "grip-x=640 grip-y=620")
 	assert.False(t, lever.Reading("lever-angle").Exists())
 	assert.Contains(t, said(lever), "do not reach the grips")
 }
@@ -237,7 +237,7 @@ func TestCombinationsReachTheTarget(t *testing.T) {
 }
 
 func TestNoMoveIsAskedFor(t *testing.T) {
-	_, problems := Stem.Run([]calculators.Pair{{Key: "reach", Typed: "460"}, {Key: "stack", Typed: "625"}, {Key: "head-angle", Typed: "65.5"},
+	_, problems := Stem().Run([]calculators.Pair{{Key: "reach", Typed: "460"}, {Key: "stack", Typed: "625"}, {Key: "head-angle", Typed: "65.5"},
 		{Key: "spacers", Typed: "15"}, {Key: "stem-length", Typed: "45"}, {Key: "bar-rise", Typed: "30"}}, nil)
 	require.Len(t, problems, 1)
 	require.True(t, problems[0].Needed)
@@ -249,7 +249,7 @@ func TestAWiderBarSpreadsTheArms(t *testing.T) {
 		width := math.Round(rapid.Float64Range(550, 850).Draw(t, "press-up width"))
 		arm := math.Round(rapid.Float64Range(560, 800).Draw(t, "arm"))
 		answer := func(w float64) *calculators.Result {
-			r, problems := Width.Run([]calculators.Pair{{Key: "push-up-width", Typed: measure.Exact(w)}, {Key: "arm-length", Typed: measure.Exact(arm)}}, nil)
+			r, problems := Width().Run([]calculators.Pair{{Key: "push-up-width", Typed: measure.Exact(w)}, {Key: "arm-length", Typed: measure.Exact(arm)}}, nil)
 			if problems != nil {
 				t.Fatal(problems[0].Text.Say(nil))
 			}
@@ -315,9 +315,9 @@ func TestForearmDipIsTakenInSpace(t *testing.T) {
 // A position carried to the same bike is that bike: the parts it has are found,
 // nothing is left over, the saddle stays where it is on its rails.
 func TestTheSameBikeKeepsItsPosition(t *testing.T) {
-	g := run(t, Grip, "stem-length=40 spacers=10 bar-roll=0 headset-height=10 stem-clamp-height=40 stem-angle=0")
+	g := run(t, Grip(), "stem-length=40 spacers=10 bar-roll=0 headset-height=10 stem-clamp-height=40 stem-angle=0")
 	saddle := 736 * math.Cos(76.5*math.Pi/180)
-	r := run(t, Same, "saddle-height=736 saddle-setback="+measure.Exact(saddle)+" grip-x="+measure.Exact(value(g, "grip-x"))+" grip-y="+measure.Exact(value(g, "grip-y"))+
+	r := run(t, Same(), "saddle-height=736 saddle-setback="+measure.Exact(saddle)+" grip-x="+measure.Exact(value(g, "grip-x"))+" grip-y="+measure.Exact(value(g, "grip-y"))+
 		" new-reach=460 new-stack=625 new-head-angle=65.5 new-seat-angle=76.5 new-crank-length=170 new-headset-height=10 new-bar-rise=30 new-bar-sweep=40 new-fork-travel=150 new-rear-travel=140")
 	assert.InDelta(t, 736, value(r, "saddle-height"), 1e-9)
 	assert.InDelta(t, 0, value(r, "rail-shift"), 1e-6)
@@ -326,20 +326,20 @@ func TestTheSameBikeKeepsItsPosition(t *testing.T) {
 	assert.Equal(t, "0.0 mm", strings.ReplaceAll(first[4].Say(nil), "\u00a0", " "))
 	// A crank 5 mm shorter puts the saddle 5 mm up, a sole 3 mm thicker 3 mm more:
 	// the spindle-to-saddle distance, plus what stands on the spindle, is kept.
-	other := run(t, Same, "crank-length=170 new-crank-length=165 sole-height=15 new-sole-height=18 pedal-height=15 new-pedal-height=15")
+	other := run(t, Same(), "crank-length=170 new-crank-length=165 sole-height=15 new-sole-height=18 pedal-height=15 new-pedal-height=15")
 	assert.InDelta(t, 736+5+3, value(other, "saddle-height"), 1e-9)
 	// What rails cannot do is said.
-	assert.Contains(t, said(run(t, Same, "new-seat-angle=81")), "More than rails have")
-	assert.Contains(t, said(run(t, Same, "new-reach=540")), "No usual parts that the steerer allows")
+	assert.Contains(t, said(run(t, Same(), "new-seat-angle=81")), "More than rails have")
+	assert.Contains(t, said(run(t, Same(), "new-reach=540")), "No usual parts that the steerer allows")
 }
 
 // Moving the grips shows the earlier rider too.
 func TestAMoveIsDrawnBeforeAndAfter(t *testing.T) {
-	r := run(t, Ready, "move-x=-15 move-y=10")
+	r := run(t, Ready(), "move-x=-15 move-y=10")
 	svg := r.Figure.SVG("x", nil)
 	assert.Contains(t, svg, "before")
 	assert.NotContains(t, svg, "NaN")
-	moved := run(t, Ready, "grip-x=427 grip-y=725 reach=460 stack=625")
+	moved := run(t, Ready(), "grip-x=427 grip-y=725 reach=460 stack=625")
 	assert.InDelta(t, value(moved, "elbow-bend"), value(r, "elbow-bend"), 1e-6)
 }
 

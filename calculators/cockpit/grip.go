@@ -14,30 +14,32 @@ import (
 )
 
 // Grip answers where the grips stand and what each part would do to them.
-var Grip = &calculators.Calculator{
-	Name: "grip-position", Section: calculators.Cockpit,
-	Title: "Grip position", Question: "Where do your grips stand, seen from your feet and from your saddle?",
-	Scenario: "Larch Hollow’s test bike: a 45 mm stem on 15 mm of spacers, a bar with 30 mm of rise.",
-	Inputs:   slices.Concat(fit.FrontInputs(), fit.PartsInputs(), fit.SeatLineInputs()),
-	Readings: []calculators.Measured{
-		{Name: "grip-x", Label: "Grips ahead", Unit: measure.Mm, Feeds: measure.GripX,
-			Between: "bottom-bracket centre, level forward to the middle of the grips"},
-		{Name: "grip-y", Label: "Grips above", Unit: measure.Mm, Feeds: measure.GripY,
-			Between: "bottom-bracket centre, straight up to the middle of the grips"},
-		{Name: "saddle-to-grip", Label: "Saddle to grips", Unit: measure.Mm,
-			Between: "saddle’s top to the middle of the grips, straight, seen from the side"},
-		{Name: "grip-drop", Label: "Grips below the saddle", Unit: measure.Mm,
-			Between: "saddle’s top, straight down to the middle of the grips; negative where they are higher"},
-		{Name: "reach-at-bar", Label: "Reach left at the bar", Unit: measure.Mm, Folded: true,
-			Between: "bottom bracket, level forward to the steering axis at the height of the bar’s clamp"},
-		{Name: "top-tube-at-bar", Label: "Room at the bar", Unit: measure.Mm, Folded: true,
-			Between: "seat line, level forward to the steering axis at the height of the bar’s clamp"},
-	},
-	Workings: stepWorkings(),
-	Sources:  []*literature.Source{literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.NoWayBack, caution.Torque, caution.BrakeCheck, caution.FirstRide},
-	Solve:    solveGrip,
-	Explain:  explainGrip,
+func Grip() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "grip-position", Section: calculators.Cockpit,
+		Title: "Grip position", Question: "Where do your grips stand, seen from your feet and from your saddle?",
+		Scenario: "Larch Hollow’s test bike: a 45 mm stem on 15 mm of spacers, a bar with 30 mm of rise.",
+		Inputs:   slices.Concat(fit.FrontInputs(), fit.PartsInputs(), fit.SeatLineInputs()),
+		Readings: []calculators.Measured{
+			{Name: "grip-x", Label: "Grips ahead", Unit: measure.Mm, Feeds: measure.GripX,
+				Between: "bottom-bracket centre, level forward to the middle of the grips"},
+			{Name: "grip-y", Label: "Grips above", Unit: measure.Mm, Feeds: measure.GripY,
+				Between: "bottom-bracket centre, straight up to the middle of the grips"},
+			{Name: "saddle-to-grip", Label: "Saddle to grips", Unit: measure.Mm,
+				Between: "saddle’s top to the middle of the grips, straight, seen from the side"},
+			{Name: "grip-drop", Label: "Grips below the saddle", Unit: measure.Mm,
+				Between: "saddle’s top, straight down to the middle of the grips; negative where they are higher"},
+			{Name: "reach-at-bar", Label: "Reach left at the bar", Unit: measure.Mm, Folded: true,
+				Between: "bottom bracket, level forward to the steering axis at the height of the bar’s clamp"},
+			{Name: "top-tube-at-bar", Label: "Room at the bar", Unit: measure.Mm, Folded: true,
+				Between: "seat line, level forward to the steering axis at the height of the bar’s clamp"},
+		},
+		Workings: stepWorkings(),
+		Sources:  []*literature.Source{literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.NoWayBack, caution.Torque, caution.BrakeCheck, caution.FirstRide},
+		Solve:    solveGrip,
+		Explain:  explainGrip,
+	}
 }
 
 // step is one small change of one part.

@@ -16,48 +16,50 @@ import (
 
 // Lever answers where the brake lever belongs: its angle, how far it stands out
 // and how far in it is clamped.
-var Lever = &calculators.Calculator{
-	Name: "lever-setup", Section: calculators.Cockpit,
-	Title: "Levers and grips", Question: "Where do the brake levers belong?",
-	Scenario: "Larch Hollow’s test rider, with a hand of 188 mm, stands ready on the test bike.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.HandLength, Example: "188"},
-			{Quantity: measure.LeverReach, Example: "62", Optional: true},
-			{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+func Lever() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "lever-setup", Section: calculators.Cockpit,
+		Title: "Levers and grips", Question: "Where do the brake levers belong?",
+		Scenario: "Larch Hollow’s test rider, with a hand of 188 mm, stands ready on the test bike.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.HandLength, Example: "188"},
+				{Quantity: measure.LeverReach, Example: "62", Optional: true},
+				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+			},
+			fit.GripInputs(),
+			[]calculators.Input{
+				{Quantity: measure.FingerLength, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+					hand := v.Of(measure.HandLength)
+					return calculators.Assumption{Value: FingerOf(hand), SD: 4, From: "0.38 of the hand’s length, from memory"}, hand > 0
+				}},
+				{Quantity: measure.LeverLength, Folded: true, Assume: calculators.Fixed(70, 6, "a usual blade for one or two fingers")},
+				{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
+				{Quantity: measure.StandingKnee, Folded: true, Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
+				{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
+				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
+			},
+			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs()),
+		Readings: []calculators.Measured{
+			{Name: "lever-angle", Label: "Turn the lever down by", Unit: measure.Deg,
+				Between: "the horizontal and the lever’s blade, with the bike level on its stand"},
+			{Name: "lever-reach", Label: "Set its reach to", Unit: measure.Mm,
+				Between: "the front of the grip and the front of the lever, where the braking finger rests"},
+			{Name: "lever-inset", Label: "Clamp it in by", Unit: measure.Mm,
+				Between: "the grip’s inner end and the near edge of the lever’s clamp"},
+			{Name: "grip-diameter", Label: "Grip that suits", Unit: measure.Mm, Folded: true,
+				Between: "across the grip under the palm"},
 		},
-		fit.GripInputs(),
-		[]calculators.Input{
-			{Quantity: measure.FingerLength, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-				hand := v.Of(measure.HandLength)
-				return calculators.Assumption{Value: FingerOf(hand), SD: 4, From: "0.38 of the hand’s length, from memory"}, hand > 0
-			}},
-			{Quantity: measure.LeverLength, Folded: true, Assume: calculators.Fixed(70, 6, "a usual blade for one or two fingers")},
-			{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
-			{Quantity: measure.StandingKnee, Folded: true, Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
-			{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
-			{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
+		Workings: []calculators.Measured{
+			{Name: "forearm-standing", Label: "Forearm, standing ready", Unit: measure.Deg},
+			{Name: "forearm-seated", Label: "Forearm, seated", Unit: measure.Deg},
 		},
-		fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs()),
-	Readings: []calculators.Measured{
-		{Name: "lever-angle", Label: "Turn the lever down by", Unit: measure.Deg,
-			Between: "the horizontal and the lever’s blade, with the bike level on its stand"},
-		{Name: "lever-reach", Label: "Set its reach to", Unit: measure.Mm,
-			Between: "the front of the grip and the front of the lever, where the braking finger rests"},
-		{Name: "lever-inset", Label: "Clamp it in by", Unit: measure.Mm,
-			Between: "the grip’s inner end and the near edge of the lever’s clamp"},
-		{Name: "grip-diameter", Label: "Grip that suits", Unit: measure.Mm, Folded: true,
-			Between: "across the grip under the palm"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "forearm-standing", Label: "Forearm, standing ready", Unit: measure.Deg},
-		{Name: "forearm-seated", Label: "Forearm, seated", Unit: measure.Deg},
-	},
-	Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005, literature.ToolSpan2009,
-		literature.CFR1512, literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.Numbness, caution.FirstRide},
-	Solve:    solveLever,
-	Explain:  explainLever,
+		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005, literature.ToolSpan2009,
+			literature.CFR1512, literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.Numbness, caution.FirstRide},
+		Solve:    solveLever,
+		Explain:  explainLever,
+	}
 }
 
 // FingerOf returns the length of the index finger, mm, of a hand of a length in

@@ -15,42 +15,44 @@ import (
 
 // Ready answers what bend the arms keep, and what room the body has, when the
 // rider stands on level pedals with nothing on the hands.
-var Ready = &calculators.Calculator{
-	Name: "ready-position", Section: calculators.Cockpit,
-	Title: "Standing ready", Question: "What room does the bike leave your arms when you stand?",
-	Scenario: "Larch Hollow’s test rider, 1740 mm tall with an inside leg of 830 mm, stands ready on the test bike.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+func Ready() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "ready-position", Section: calculators.Cockpit,
+		Title: "Standing ready", Question: "What room does the bike leave your arms when you stand?",
+		Scenario: "Larch Hollow’s test rider, 1740 mm tall with an inside leg of 830 mm, stands ready on the test bike.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+			},
+			fit.GripInputs(), stanceInputs(), fit.BarInputs(), fit.UpperInputs(),
+			[]calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs(),
+			[]calculators.Input{
+				{Quantity: measure.MoveX, Optional: true, Folded: true}, {Quantity: measure.MoveY, Optional: true, Folded: true},
+				{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
+			}),
+		Readings: []calculators.Measured{
+			{Name: "elbow-bend", Label: "Your elbows bend", Unit: measure.Deg,
+				Between: "upper arm and forearm, in space; a straight arm is 0"},
+			{Name: "trunk-at-elbow", Label: "Trunk that leaves 60°", Unit: measure.Deg,
+				Between: "the ground and the line from hip to shoulder, with the elbows bent by 60°"},
+			{Name: "room-back", Label: "Room back", Unit: measure.Mm,
+				Between: "the centre of mass over the feet and where it is when the arms are straight, level, trunk angle and knee bend kept"},
+			{Name: "room-forward", Label: "Room forward", Unit: measure.Mm,
+				Between: "the centre of mass over the feet and where it is when the elbows fold past 120° or the shoulders stand over the grips, level"},
+			{Name: "bb-to-grip", Label: "Feet to hands", Unit: measure.Mm, Folded: true,
+				Between: "bottom-bracket centre to the middle of the grips, straight, seen from the side"},
+			{Name: "hip-behind", Label: "Hips behind the feet", Unit: measure.Mm, Folded: true,
+				Between: "bottom-bracket centre, level back to the hip joint, with the bike at sag"},
+			{Name: "front-knee", Label: "Front knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"},
+			{Name: "rear-knee", Label: "Rear knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"},
+			{Name: "arm-slack", Label: "Arms straight after", Unit: measure.Mm, Folded: true,
+				Between: "the grips and where straight arms would end, along the line from the shoulder; negative where they end before the grips"},
 		},
-		fit.GripInputs(), stanceInputs(), fit.BarInputs(), fit.UpperInputs(),
-		[]calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs(),
-		[]calculators.Input{
-			{Quantity: measure.MoveX, Optional: true, Folded: true}, {Quantity: measure.MoveY, Optional: true, Folded: true},
-			{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
-		}),
-	Readings: []calculators.Measured{
-		{Name: "elbow-bend", Label: "Your elbows bend", Unit: measure.Deg,
-			Between: "upper arm and forearm, in space; a straight arm is 0"},
-		{Name: "trunk-at-elbow", Label: "Trunk that leaves 60°", Unit: measure.Deg,
-			Between: "the ground and the line from hip to shoulder, with the elbows bent by 60°"},
-		{Name: "room-back", Label: "Room back", Unit: measure.Mm,
-			Between: "the centre of mass over the feet and where it is when the arms are straight, level, trunk angle and knee bend kept"},
-		{Name: "room-forward", Label: "Room forward", Unit: measure.Mm,
-			Between: "the centre of mass over the feet and where it is when the elbows fold past 120° or the shoulders stand over the grips, level"},
-		{Name: "bb-to-grip", Label: "Feet to hands", Unit: measure.Mm, Folded: true,
-			Between: "bottom-bracket centre to the middle of the grips, straight, seen from the side"},
-		{Name: "hip-behind", Label: "Hips behind the feet", Unit: measure.Mm, Folded: true,
-			Between: "bottom-bracket centre, level back to the hip joint, with the bike at sag"},
-		{Name: "front-knee", Label: "Front knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"},
-		{Name: "rear-knee", Label: "Rear knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"},
-		{Name: "arm-slack", Label: "Arms straight after", Unit: measure.Mm, Folded: true,
-			Between: "the grips and where straight arms would end, along the line from the shoulder; negative where they end before the grips"},
-	},
-	Sources:  []*literature.Source{literature.DeLeva1996, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.BrakeCheck, caution.FirstRide, caution.Clinician, caution.Growing},
-	Solve:    solveReady,
-	Explain:  explainReady,
+		Sources:  []*literature.Source{literature.DeLeva1996, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.BrakeCheck, caution.FirstRide, caution.Clinician, caution.Growing},
+		Solve:    solveReady,
+		Explain:  explainReady,
+	}
 }
 
 // stanceInputs ask what the rider chooses.

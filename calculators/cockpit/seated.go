@@ -14,37 +14,39 @@ import (
 )
 
 // Seated answers how far the rider leans between a saddle and grips.
-var Seated = &calculators.Calculator{
-	Name: "seated-reach", Section: calculators.Cockpit,
-	Title: "Seated reach", Question: "How far do you lean when you sit and pedal?",
-	Scenario: "Larch Hollow’s test rider, 1740 mm tall with an inside leg of 830 mm, seated on the test bike.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
-			{Quantity: measure.SaddleHeight, Example: "736"},
+func Seated() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "seated-reach", Section: calculators.Cockpit,
+		Title: "Seated reach", Question: "How far do you lean when you sit and pedal?",
+		Scenario: "Larch Hollow’s test rider, 1740 mm tall with an inside leg of 830 mm, seated on the test bike.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+				{Quantity: measure.SaddleHeight, Example: "736"},
+			},
+			fit.GripInputs(),
+			[]calculators.Input{
+				{Quantity: measure.ElbowBend, Example: "30", Assume: calculators.Fixed(seatedElbow, 0, "soft elbows, common practice")},
+				{Quantity: measure.SaddleSetback, Optional: true},
+			},
+			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
+			seatedPedalInputs(), fit.UnderGripsInputs()),
+		Readings: []calculators.Measured{
+			{Name: "trunk-angle", Label: "Your trunk leans", Unit: measure.Deg,
+				Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
+			{Name: "shoulder-angle", Label: "Shoulders open", Unit: measure.Deg,
+				Between: "trunk and the line from shoulder to grip, seen from the side"},
+			{Name: "elbow-bend", Label: "Elbows bend", Unit: measure.Deg,
+				Between: "upper arm and forearm, in space; a straight arm is 0"},
+			{Name: "saddle-to-grip", Label: "Saddle to grips", Unit: measure.Mm, Folded: true,
+				Between: "saddle’s top to the middle of the grips, straight, seen from the side"},
 		},
-		fit.GripInputs(),
-		[]calculators.Input{
-			{Quantity: measure.ElbowBend, Example: "30", Assume: calculators.Fixed(seatedElbow, 0, "soft elbows, common practice")},
-			{Quantity: measure.SaddleSetback, Optional: true},
-		},
-		fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
-		seatedPedalInputs(), fit.UnderGripsInputs()),
-	Readings: []calculators.Measured{
-		{Name: "trunk-angle", Label: "Your trunk leans", Unit: measure.Deg,
-			Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
-		{Name: "shoulder-angle", Label: "Shoulders open", Unit: measure.Deg,
-			Between: "trunk and the line from shoulder to grip, seen from the side"},
-		{Name: "elbow-bend", Label: "Elbows bend", Unit: measure.Deg,
-			Between: "upper arm and forearm, in space; a straight arm is 0"},
-		{Name: "saddle-to-grip", Label: "Saddle to grips", Unit: measure.Mm, Folded: true,
-			Between: "saddle’s top to the middle of the grips, straight, seen from the side"},
-	},
-	Workings: seatedWorkings(),
-	Sources:  []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.Numbness, caution.FirstRide, caution.Growing},
-	Solve:    solveSeated,
-	Explain:  explainSeated,
+		Workings: seatedWorkings(),
+		Sources:  []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.Numbness, caution.FirstRide, caution.Growing},
+		Solve:    solveSeated,
+		Explain:  explainSeated,
+	}
 }
 
 // seatedPedalInputs ask, folded, for what the leg stands on: the saddle's own

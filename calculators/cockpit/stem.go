@@ -14,41 +14,43 @@ import (
 )
 
 // Stem answers which parts move the grips by a wanted step.
-var Stem = &calculators.Calculator{
-	Name: "stem-choice", Section: calculators.Cockpit,
-	Title: "Stem and spacers", Question: "Which stem, spacers and bar put the grips where you want them?",
-	Scenario: "Larch Hollow’s test rider is pitched forward on descents, on the test bike with a 45 mm stem on 15 mm of spacers.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.Feeling, Example: "pitched", Optional: true},
-			{Quantity: measure.MoveX, Assume: byFeeling(func(p geometry.Point) float64 { return p.X })},
-			{Quantity: measure.MoveY, Assume: byFeeling(func(p geometry.Point) float64 { return p.Y })},
+func Stem() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "stem-choice", Section: calculators.Cockpit,
+		Title: "Stem and spacers", Question: "Which stem, spacers and bar put the grips where you want them?",
+		Scenario: "Larch Hollow’s test rider is pitched forward on descents, on the test bike with a 45 mm stem on 15 mm of spacers.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.Feeling, Example: "pitched", Optional: true},
+				{Quantity: measure.MoveX, Assume: byFeeling(func(p geometry.Point) float64 { return p.X })},
+				{Quantity: measure.MoveY, Assume: byFeeling(func(p geometry.Point) float64 { return p.Y })},
+			},
+			fit.FrontInputs(), fit.PartsInputs(),
+			[]calculators.Input{
+				{Quantity: measure.SpacersAbove, Example: "10", Optional: true},
+				{Quantity: measure.SpacersLimit, Example: "30", Optional: true},
+				{Quantity: measure.SeatAngle, Example: "76.5", Optional: true, Folded: true},
+				{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
+				{Quantity: measure.Inseam, Example: "830", Optional: true, Folded: true},
+				{Quantity: measure.Stature, Example: "1740", Optional: true, Folded: true},
+				{Quantity: measure.Sex, Optional: true, Folded: true},
+			},
+			fit.UpperInputs()),
+		Readings: []calculators.Measured{
+			{Name: "spacers-change", Label: "Spacers alone would move", Unit: measure.Mm,
+				Between: "the stack under the stem now and the one that comes nearest to the move; negative is from under the stem to above it"},
+			{Name: "left-over", Label: "And leave you short by", Unit: measure.Mm,
+				Between: "the wanted place of the grips and where those spacers alone put them"},
+			{Name: "grip-x", Label: "Grips ahead, afterwards", Unit: measure.Mm, Folded: true,
+				Between: "bottom-bracket centre, level forward to the middle of the grips after the move"},
+			{Name: "grip-y", Label: "Grips above, afterwards", Unit: measure.Mm, Folded: true,
+				Between: "bottom-bracket centre, straight up to the middle of the grips after the move"},
 		},
-		fit.FrontInputs(), fit.PartsInputs(),
-		[]calculators.Input{
-			{Quantity: measure.SpacersAbove, Example: "10", Optional: true},
-			{Quantity: measure.SpacersLimit, Example: "30", Optional: true},
-			{Quantity: measure.SeatAngle, Example: "76.5", Optional: true, Folded: true},
-			{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
-			{Quantity: measure.Inseam, Example: "830", Optional: true, Folded: true},
-			{Quantity: measure.Stature, Example: "1740", Optional: true, Folded: true},
-			{Quantity: measure.Sex, Optional: true, Folded: true},
-		},
-		fit.UpperInputs()),
-	Readings: []calculators.Measured{
-		{Name: "spacers-change", Label: "Spacers alone would move", Unit: measure.Mm,
-			Between: "the stack under the stem now and the one that comes nearest to the move; negative is from under the stem to above it"},
-		{Name: "left-over", Label: "And leave you short by", Unit: measure.Mm,
-			Between: "the wanted place of the grips and where those spacers alone put them"},
-		{Name: "grip-x", Label: "Grips ahead, afterwards", Unit: measure.Mm, Folded: true,
-			Between: "bottom-bracket centre, level forward to the middle of the grips after the move"},
-		{Name: "grip-y", Label: "Grips above, afterwards", Unit: measure.Mm, Folded: true,
-			Between: "bottom-bracket centre, straight up to the middle of the grips after the move"},
-	},
-	Sources:  []*literature.Source{literature.ISO4210Part2, literature.DeLeva1996, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.SteererAndStem, caution.NoWayBack, caution.HoseCheck, caution.CarbonParts, caution.Torque, caution.BrakeCheck, caution.FirstRide},
-	Solve:    solveStem,
-	Explain:  explainStem,
+		Sources:  []*literature.Source{literature.ISO4210Part2, literature.DeLeva1996, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.SteererAndStem, caution.NoWayBack, caution.HoseCheck, caution.CarbonParts, caution.Torque, caution.BrakeCheck, caution.FirstRide},
+		Solve:    solveStem,
+		Explain:  explainStem,
+	}
 }
 
 // feelings are the first small move for each trouble, mm: common practice, the

@@ -15,12 +15,14 @@ import (
 // WholeRider is the guide's picture of itself: one rider on one bike at sag,
 // seated and standing ready. It takes the reader's size where that is known, and
 // the scenario's test rider otherwise.
-var WholeRider = &calculators.Standing{
-	Name: "whole-rider",
-	Inputs: []calculators.Input{
-		{Quantity: measure.Inseam, Optional: true}, {Quantity: measure.Stature, Optional: true}, fit.SexInput(""),
-	},
-	Draw: drawWholeRider,
+func WholeRider() *calculators.Standing {
+	return &calculators.Standing{
+		Name: "whole-rider",
+		Inputs: []calculators.Input{
+			{Quantity: measure.Inseam, Optional: true}, {Quantity: measure.Stature, Optional: true}, fit.SexInput(""),
+		},
+		Draw: drawWholeRider,
+	}
 }
 
 // The scenario's test rider, mm.

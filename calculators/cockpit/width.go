@@ -12,40 +12,42 @@ import (
 )
 
 // Width answers how wide a bar should be: a range, and what a step in it does.
-var Width = &calculators.Calculator{
-	Name: "bar-width", Section: calculators.Cockpit,
-	Title: "Bar width", Question: "How wide should your bar be, and what does each step change?",
-	Scenario: "Larch Hollow’s test rider, 1740 mm tall, does press-ups with the hands 745 mm apart over all, and rides a 780 mm bar.",
-	Inputs: []calculators.Input{
-		{Quantity: measure.PushUpWidth, Example: "745", Optional: true},
-		{Quantity: measure.BarWidth, Example: "780", Optional: true},
-		{Quantity: measure.Stature, Example: "1740", Optional: true},
-		fit.SexInput(""),
-		{Quantity: measure.ShoulderWidth, Assume: shouldersOf},
-		{Quantity: measure.ArmLength, Assume: armOf},
-		{Quantity: measure.GripLength, Folded: true, Assume: calculators.Fixed(130, 8, "a usual grip, with the hand in its middle")},
-		{Quantity: measure.BarLimit, Example: "720", Optional: true, Folded: true},
-		{Quantity: measure.BarStraight, Example: "220", Optional: true, Folded: true},
-		{Quantity: measure.ControlsWidth, Example: "55", Optional: true, Folded: true},
-		{Quantity: measure.TreeGap, Optional: true, Folded: true},
-	},
-	Readings: []calculators.Measured{
-		{Name: "bar-width", Label: "Start the test at", Unit: measure.Mm,
-			Between: "one end of the bar to the other"},
-		{Name: "arm-spread", Label: "Your arms then spread", Unit: measure.Deg,
-			Between: "each straight arm and straight ahead, seen from above"},
-		{Name: "reach-lost", Label: "A step wider takes", Unit: measure.Mm, Finer: 1,
-			Between: "the level reach of straight arms at this width and at one step of the table wider"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "press-up", Label: "Press-up width", Unit: measure.Mm},
-		{Name: "shoulders", Label: "Shoulders and arms", Unit: measure.Mm},
-		{Name: "spread-now", Label: "Arm spread, bar now", Unit: measure.Deg},
-	},
-	Sources:  []*literature.Source{literature.Lin2025, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.NoWayBack, caution.CarbonParts, caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.FirstRide},
-	Solve:    solveWidth,
-	Explain:  explainWidth,
+func Width() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "bar-width", Section: calculators.Cockpit,
+		Title: "Bar width", Question: "How wide should your bar be, and what does each step change?",
+		Scenario: "Larch Hollow’s test rider, 1740 mm tall, does press-ups with the hands 745 mm apart over all, and rides a 780 mm bar.",
+		Inputs: []calculators.Input{
+			{Quantity: measure.PushUpWidth, Example: "745", Optional: true},
+			{Quantity: measure.BarWidth, Example: "780", Optional: true},
+			{Quantity: measure.Stature, Example: "1740", Optional: true},
+			fit.SexInput(""),
+			{Quantity: measure.ShoulderWidth, Assume: shouldersOf},
+			{Quantity: measure.ArmLength, Assume: armOf},
+			{Quantity: measure.GripLength, Folded: true, Assume: calculators.Fixed(130, 8, "a usual grip, with the hand in its middle")},
+			{Quantity: measure.BarLimit, Example: "720", Optional: true, Folded: true},
+			{Quantity: measure.BarStraight, Example: "220", Optional: true, Folded: true},
+			{Quantity: measure.ControlsWidth, Example: "55", Optional: true, Folded: true},
+			{Quantity: measure.TreeGap, Optional: true, Folded: true},
+		},
+		Readings: []calculators.Measured{
+			{Name: "bar-width", Label: "Start the test at", Unit: measure.Mm,
+				Between: "one end of the bar to the other"},
+			{Name: "arm-spread", Label: "Your arms then spread", Unit: measure.Deg,
+				Between: "each straight arm and straight ahead, seen from above"},
+			{Name: "reach-lost", Label: "A step wider takes", Unit: measure.Mm, Finer: 1,
+				Between: "the level reach of straight arms at this width and at one step of the table wider"},
+		},
+		Workings: []calculators.Measured{
+			{Name: "press-up", Label: "Press-up width", Unit: measure.Mm},
+			{Name: "shoulders", Label: "Shoulders and arms", Unit: measure.Mm},
+			{Name: "spread-now", Label: "Arm spread, bar now", Unit: measure.Deg},
+		},
+		Sources:  []*literature.Source{literature.Lin2025, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.NoWayBack, caution.CarbonParts, caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.FirstRide},
+		Solve:    solveWidth,
+		Explain:  explainWidth,
+	}
 }
 
 func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {

@@ -13,41 +13,43 @@ import (
 )
 
 // Cleat answers where along the foot the pedal's spindle belongs.
-var Cleat = &calculators.Calculator{
-	Name: "cleat-position", Section: calculators.Feet,
-	Title: "Cleat fore and aft", Question: "Where along your foot should the pedal’s spindle be?",
-	Scenario: "Larch Hollow’s test rider: both ball joints marked on paper, clipped in, the spindle still under the inner joint.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			fit.SexInput(""),
-			{Quantity: measure.FootLength, Example: "262", Optional: true},
-			fit.BallInput("193"),
-			{Quantity: measure.HeelToBallOuter, Example: "169", Optional: true},
+func Cleat() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "cleat-position", Section: calculators.Feet,
+		Title: "Cleat fore and aft", Question: "Where along your foot should the pedal’s spindle be?",
+		Scenario: "Larch Hollow’s test rider: both ball joints marked on paper, clipped in, the spindle still under the inner joint.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				fit.SexInput(""),
+				{Quantity: measure.FootLength, Example: "262", Optional: true},
+				fit.BallInput("193"),
+				{Quantity: measure.HeelToBallOuter, Example: "169", Optional: true},
+			},
+			fit.PedalInputs("clip"),
+			[]calculators.Input{
+				{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5, "usual for a riding shoe")},
+				fit.Folded(fit.AnyInseamInput("830")), fit.Folded(fit.CrankInput("")), fit.SeatAngleInput(""),
+			}),
+		Readings: []calculators.Measured{
+			{Name: "spindle-from-heel", Label: "Spindle from the heel", Unit: measure.Mm,
+				Between: "back of the bare heel to the spindle’s centre, along the foot"},
+			{Name: "behind-ball", Label: "Behind the inner ball", Unit: measure.Mm, Feeds: measure.CleatBehindBall,
+				Between: "middle of the inner ball joint back to the spindle, along the foot"},
+			{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
+				Between: "up the seat line, so that the leg reaches as it did; minus is down"},
 		},
-		fit.PedalInputs("clip"),
-		[]calculators.Input{
-			{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5, "usual for a riding shoe")},
-			fit.Folded(fit.AnyInseamInput("830")), fit.Folded(fit.CrankInput("")), fit.SeatAngleInput(""),
-		}),
-	Readings: []calculators.Measured{
-		{Name: "spindle-from-heel", Label: "Spindle from the heel", Unit: measure.Mm,
-			Between: "back of the bare heel to the spindle’s centre, along the foot"},
-		{Name: "behind-ball", Label: "Behind the inner ball", Unit: measure.Mm, Feeds: measure.CleatBehindBall,
-			Between: "middle of the inner ball joint back to the spindle, along the foot"},
-		{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
-			Between: "up the seat line, so that the leg reaches as it did; minus is down"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "front", Label: "Foremost", Unit: measure.Mm},
-		{Name: "start", Label: "Start", Unit: measure.Mm},
-		{Name: "rear", Label: "Rearmost", Unit: measure.Mm},
-	},
-	Sources: []*literature.Source{literature.VanSickleHull2007, literature.Paton2009, literature.PatonJardine2012, literature.Millour2020,
-		literature.Ericson1985, literature.RamosOrtega2012, literature.Gordon2014, literature.HullJorge1985, literature.FerrerRoca2014,
-		literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
-	Solve:    solveCleat,
-	Explain:  explainCleat,
+		Workings: []calculators.Measured{
+			{Name: "front", Label: "Foremost", Unit: measure.Mm},
+			{Name: "start", Label: "Start", Unit: measure.Mm},
+			{Name: "rear", Label: "Rearmost", Unit: measure.Mm},
+		},
+		Sources: []*literature.Source{literature.VanSickleHull2007, literature.Paton2009, literature.PatonJardine2012, literature.Millour2020,
+			literature.Ericson1985, literature.RamosOrtega2012, literature.Gordon2014, literature.HullJorge1985, literature.FerrerRoca2014,
+			literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
+		Solve:    solveCleat,
+		Explain:  explainCleat,
+	}
 }
 
 // CleatWindow is how far behind the middle of the ball's two joints the spindle

@@ -15,49 +15,51 @@ import (
 )
 
 // Crank answers what another crank would change, for legs, ground and saddle.
-var Crank = &calculators.Calculator{
-	Name: "crank-length", Section: calculators.Feet,
-	Title: "Crank length", Question: "How long should your cranks be?",
-	Scenario: "Larch Hollow’s test rider on the test bike, thinking of 165 mm in place of 170.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.Inseam, Example: "830"},
-			fit.CrankInput("170"),
-			{Quantity: measure.NewCrankLength, Example: "165", Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-				return calculators.Assumption{Value: v.Of(measure.CrankLength), SD: 0, From: "so that your present crank is looked at"}, true
-			}},
-			{Quantity: measure.BBHeight, Example: "340", Optional: true},
+func Crank() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "crank-length", Section: calculators.Feet,
+		Title: "Crank length", Question: "How long should your cranks be?",
+		Scenario: "Larch Hollow’s test rider on the test bike, thinking of 165 mm in place of 170.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.Inseam, Example: "830"},
+				fit.CrankInput("170"),
+				{Quantity: measure.NewCrankLength, Example: "165", Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+					return calculators.Assumption{Value: v.Of(measure.CrankLength), SD: 0, From: "so that your present crank is looked at"}, true
+				}},
+				{Quantity: measure.BBHeight, Example: "340", Optional: true},
+			},
+			fit.SagInputs(),
+			[]calculators.Input{
+				{Quantity: measure.FrontCentre, Example: "779", Optional: true},
+				{Quantity: measure.PedalWidth, Example: "105", Assume: calculators.Fixed(105, 8, "usual for a trail pedal")},
+				{Quantity: measure.PedalThickness, Example: "16", Assume: calculators.Fixed(16, 3, "usual for a trail pedal")},
+				{Quantity: measure.QFactor, Folded: true, Assume: calculators.Fixed(174, 5, "usual on a mountain bike")},
+			},
+			fit.AxleInputs(),
+			fit.PedalInputs("clip"),
+			[]calculators.Input{
+				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
+				{Quantity: measure.SaddleHeight, Example: "735", Assume: neutralHeight},
+				{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
+				{Quantity: measure.ShankLength, Folded: true, Assume: shankFromInseam},
+			}),
+		Readings: []calculators.Measured{
+			{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm, Between: "20 % of the hip bone’s height; crank axle to pedal spindle"},
+			{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm, Between: "41 % of the lower leg; crank axle to pedal spindle"},
+			{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg, Between: "thigh’s line and shank, crank straight up; a straight leg is 0"},
+			{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg, Between: "trunk and thigh, the inner angle, crank straight up"},
+			{Name: "pedal-clearance", Label: "Pedal clearance", Unit: measure.Mm, Between: "lower pedal’s underside to level ground, at sag, bike upright"},
+			{Name: "strike-lean", Label: "Leans before it strikes", Unit: measure.Deg, Between: "upright to the lean at which the lower pedal’s edge meets level ground, at sag"},
+			{Name: "toe-room", Label: "Room to the front tyre", Unit: measure.Mm, Between: "pedal spindle, crank level and forward, to the front tyre straight ahead, nobody on the bike"},
+			{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm, Between: "up the seat line, so that the leg reaches as it did; minus is down"},
 		},
-		fit.SagInputs(),
-		[]calculators.Input{
-			{Quantity: measure.FrontCentre, Example: "779", Optional: true},
-			{Quantity: measure.PedalWidth, Example: "105", Assume: calculators.Fixed(105, 8, "usual for a trail pedal")},
-			{Quantity: measure.PedalThickness, Example: "16", Assume: calculators.Fixed(16, 3, "usual for a trail pedal")},
-			{Quantity: measure.QFactor, Folded: true, Assume: calculators.Fixed(174, 5, "usual on a mountain bike")},
-		},
-		fit.AxleInputs(),
-		fit.PedalInputs("clip"),
-		[]calculators.Input{
-			fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
-			{Quantity: measure.SaddleHeight, Example: "735", Assume: neutralHeight},
-			{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
-			{Quantity: measure.ShankLength, Folded: true, Assume: shankFromInseam},
-		}),
-	Readings: []calculators.Measured{
-		{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm, Between: "20 % of the hip bone’s height; crank axle to pedal spindle"},
-		{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm, Between: "41 % of the lower leg; crank axle to pedal spindle"},
-		{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg, Between: "thigh’s line and shank, crank straight up; a straight leg is 0"},
-		{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg, Between: "trunk and thigh, the inner angle, crank straight up"},
-		{Name: "pedal-clearance", Label: "Pedal clearance", Unit: measure.Mm, Between: "lower pedal’s underside to level ground, at sag, bike upright"},
-		{Name: "strike-lean", Label: "Leans before it strikes", Unit: measure.Deg, Between: "upright to the lean at which the lower pedal’s edge meets level ground, at sag"},
-		{Name: "toe-room", Label: "Room to the front tyre", Unit: measure.Mm, Between: "pedal spindle, crank level and forward, to the front tyre straight ahead, nobody on the bike"},
-		{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm, Between: "up the seat line, so that the leg reaches as it did; minus is down"},
-	},
-	Sources: []*literature.Source{literature.MartinSpirduso2001, literature.McDaniel2002, literature.Barratt2016, literature.CFR1512,
-		literature.HullJorge1985, literature.FerrerRoca2014, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.PedalThread, caution.Torque, caution.PostInsertion, caution.FirstRide, caution.Pain, caution.Growing},
-	Solve:    solveCrank,
-	Explain:  explainCrank,
+		Sources: []*literature.Source{literature.MartinSpirduso2001, literature.McDaniel2002, literature.Barratt2016, literature.CFR1512,
+			literature.HullJorge1985, literature.FerrerRoca2014, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.PedalThread, caution.Torque, caution.PostInsertion, caution.FirstRide, caution.Pain, caution.Growing},
+		Solve:    solveCrank,
+		Explain:  explainCrank,
+	}
 }
 
 // The proportions in which crank length was best for sprints, and how far to each

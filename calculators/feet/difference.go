@@ -11,25 +11,27 @@ import (
 
 // Difference answers what to do when one leg seems longer, and mostly answers
 // that a tape cannot tell.
-var Difference = &calculators.Calculator{
-	Name: "leg-difference", Section: calculators.Feet,
-	Title: "When legs differ", Question: "What should you do if one leg seems longer than the other?",
-	Scenario: "Larch Hollow’s test rider, who has no complaint, found 4 mm with a tape at home.",
-	Inputs: []calculators.Input{
-		{Quantity: measure.WarningSign, Example: "none"},
-		{Quantity: measure.LegDifference, Example: "4"},
-		{Quantity: measure.DifferenceFound, Example: "home", Assume: calculators.Fixed(foundAtHome, 0, "because nobody should be taken for examined who was not")},
-	},
-	Readings: []calculators.Measured{
-		{Name: "difference", Label: "The difference you found", Unit: measure.Mm,
-			Between: "the longer leg less the shorter, as it was measured"},
-		{Name: "shim", Label: "To talk over: a shim of", Unit: measure.Mm,
-			Between: "under the shoe of the shorter leg, only with the clinician who measured it"},
-	},
-	Sources:  []*literature.Source{literature.Friberg1983, literature.Johnston2017, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.Clinician, caution.Emergency, caution.Pain, caution.Numbness, caution.Growing},
-	Solve:    solveDifference,
-	Explain:  explainDifference,
+func Difference() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "leg-difference", Section: calculators.Feet,
+		Title: "When legs differ", Question: "What should you do if one leg seems longer than the other?",
+		Scenario: "Larch Hollow’s test rider, who has no complaint, found 4 mm with a tape at home.",
+		Inputs: []calculators.Input{
+			{Quantity: measure.WarningSign, Example: "none"},
+			{Quantity: measure.LegDifference, Example: "4"},
+			{Quantity: measure.DifferenceFound, Example: "home", Assume: calculators.Fixed(foundAtHome, 0, "because nobody should be taken for examined who was not")},
+		},
+		Readings: []calculators.Measured{
+			{Name: "difference", Label: "The difference you found", Unit: measure.Mm,
+				Between: "the longer leg less the shorter, as it was measured"},
+			{Name: "shim", Label: "To talk over: a shim of", Unit: measure.Mm,
+				Between: "under the shoe of the shorter leg, only with the clinician who measured it"},
+		},
+		Sources:  []*literature.Source{literature.Friberg1983, literature.Johnston2017, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.Clinician, caution.Emergency, caution.Pain, caution.Numbness, caution.Growing},
+		Solve:    solveDifference,
+		Explain:  explainDifference,
+	}
 }
 
 // foundAtHome is the index of the choice of a difference found with a tape.

@@ -10,30 +10,32 @@ import (
 )
 
 // Shoe answers which shoe size fits, in every system.
-var Shoe = &calculators.Calculator{
-	Name: "shoe-size", Section: calculators.Feet,
-	Title: "Shoe size", Question: "Which shoe size fits your feet, in whichever system it is printed?",
-	Scenario: "Larch Hollow’s test rider: one foot of 262 mm, the other of 258, and an old shoe marked EU 42.",
-	Inputs: []calculators.Input{
-		{Quantity: measure.FootLength, Example: "262"},
-		{Quantity: measure.OtherFoot, Example: "258", Optional: true},
-		{Quantity: measure.ShoeSize, Example: "42", Optional: true},
-		{Quantity: measure.SizeSystem, Example: "eu", Optional: true},
-	},
-	Readings: []calculators.Measured{
-		{Name: "mondopoint", Label: "Mondopoint", Unit: measure.Mm, Between: "back of the heel to the tip of the longest toe, the longer foot, standing on it"},
-		{Name: "eu", Label: "EU", Unit: measure.One, Finer: 1, Between: "two thirds of a centimetre a size, counted on the last"},
-		{Name: "uk", Label: "UK", Unit: measure.One, Finer: 1, Between: "a third of an inch a size, counted on the last"},
-		{Name: "us-men", Label: "US men", Unit: measure.One, Finer: 1, Between: "one more than UK"},
-		{Name: "us-women", Label: "US women", Unit: measure.One, Finer: 1, Between: "two more than UK"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "meant-for", Label: "Foot that the size is meant for", Unit: measure.Mm},
-	},
-	Sources:  []*literature.Source{literature.ISO9407, literature.ISOTS19407, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.Pain, caution.Growing},
-	Solve:    solveShoe,
-	Explain:  explainShoe,
+func Shoe() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "shoe-size", Section: calculators.Feet,
+		Title: "Shoe size", Question: "Which shoe size fits your feet, in whichever system it is printed?",
+		Scenario: "Larch Hollow’s test rider: one foot of 262 mm, the other of 258, and an old shoe marked EU 42.",
+		Inputs: []calculators.Input{
+			{Quantity: measure.FootLength, Example: "262"},
+			{Quantity: measure.OtherFoot, Example: "258", Optional: true},
+			{Quantity: measure.ShoeSize, Example: "42", Optional: true},
+			{Quantity: measure.SizeSystem, Example: "eu", Optional: true},
+		},
+		Readings: []calculators.Measured{
+			{Name: "mondopoint", Label: "Mondopoint", Unit: measure.Mm, Between: "back of the heel to the tip of the longest toe, the longer foot, standing on it"},
+			{Name: "eu", Label: "EU", Unit: measure.One, Finer: 1, Between: "two thirds of a centimetre a size, counted on the last"},
+			{Name: "uk", Label: "UK", Unit: measure.One, Finer: 1, Between: "a third of an inch a size, counted on the last"},
+			{Name: "us-men", Label: "US men", Unit: measure.One, Finer: 1, Between: "one more than UK"},
+			{Name: "us-women", Label: "US women", Unit: measure.One, Finer: 1, Between: "two more than UK"},
+		},
+		Workings: []calculators.Measured{
+			{Name: "meant-for", Label: "Foot that the size is meant for", Unit: measure.Mm},
+		},
+		Sources:  []*literature.Source{literature.ISO9407, literature.ISOTS19407, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.Pain, caution.Growing},
+		Solve:    solveShoe,
+		Explain:  explainShoe,
+	}
 }
 
 // EU returns the EU size of a foot of a length in mm.

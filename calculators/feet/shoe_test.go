@@ -14,7 +14,7 @@ const shoeExample = "foot-length=262 other-foot=258 shoe-size=42 size-system=eu"
 
 // ISO/TS 19407's example, read second hand: 270 mm is EU 42.5 and UK 9.
 func TestTheStandardsExample(t *testing.T) {
-	r := answer(t, feet.Shoe, "foot-length=270")
+	r := answer(t, feet.Shoe(), "foot-length=270")
 	require.InDelta(t, 42.5, value(r, "eu"), 1e-9)
 	require.InDelta(t, 9, feet.HalfSize(value(r, "uk")), 1e-9)
 	require.InDelta(t, value(r, "uk")+1, value(r, "us-men"), 1e-9)
@@ -42,7 +42,7 @@ func TestThereAndBack(t *testing.T) {
 			if size < 1 {
 				continue
 			}
-			r := answer(t, feet.Shoe, fmt.Sprintf("foot-length=260 shoe-size=%v size-system=%s", size, system))
+			r := answer(t, feet.Shoe(), fmt.Sprintf("foot-length=260 shoe-size=%v size-system=%s", size, system))
 			require.InDelta(t, foot, float64(r.Working("meant-for").Value), 1e-6, system)
 		}
 	})
@@ -57,18 +57,18 @@ func TestHalfSizesTieUp(t *testing.T) {
 func TestTheLongerFootDecides(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		a, b := between(t, "a", 200, 330), between(t, "b", 200, 330)
-		one := value(answer(t, feet.Shoe, fmt.Sprintf("foot-length=%v other-foot=%v", a, b)), "mondopoint")
-		other := value(answer(t, feet.Shoe, fmt.Sprintf("foot-length=%v other-foot=%v", b, a)), "mondopoint")
+		one := value(answer(t, feet.Shoe(), fmt.Sprintf("foot-length=%v other-foot=%v", a, b)), "mondopoint")
+		other := value(answer(t, feet.Shoe(), fmt.Sprintf("foot-length=%v other-foot=%v", b, a)), "mondopoint")
 		require.InDelta(t, one, other, 0)
 		require.InDelta(t, max(a, b), one, 1e-9)
 	})
-	require.True(t, says(answer(t, feet.Shoe, "foot-length=262"), "Measure both"))
+	require.True(t, says(answer(t, feet.Shoe(), "foot-length=262"), "Measure both"))
 }
 
 func TestAnotherSystemIsSuspected(t *testing.T) {
-	require.True(t, says(answer(t, feet.Shoe, "foot-length=262 shoe-size=42 size-system=uk"), "Was another system meant"))
-	require.True(t, says(answer(t, feet.Shoe, "foot-length=262 shoe-size=42"), "Say which system"))
-	require.Equal(t, []string{"42.0"}, column(t, answer(t, feet.Shoe, shoeExample), "back", "eu"))
+	require.True(t, says(answer(t, feet.Shoe(), "foot-length=262 shoe-size=42 size-system=uk"), "Was another system meant"))
+	require.True(t, says(answer(t, feet.Shoe(), "foot-length=262 shoe-size=42"), "Say which system"))
+	require.Equal(t, []string{"42.0"}, column(t, answer(t, feet.Shoe(), shoeExample), "back", "eu"))
 }
 
-func BenchmarkShoe(b *testing.B) { bench(b, feet.Shoe, shoeExample) }
+func BenchmarkShoe(b *testing.B) { bench(b, feet.Shoe(), shoeExample) }

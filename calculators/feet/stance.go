@@ -14,39 +14,41 @@ import (
 
 // Stance answers how far apart the feet stand, and how that compares with the
 // hips.
-var Stance = &calculators.Calculator{
-	Name: "stance-width", Section: calculators.Feet,
-	Title: "Stance width", Question: "How far apart do your feet stand, against your hips?",
-	Scenario: "Larch Hollow’s test rider on cranks with a Q factor of 174 mm, toes a little out.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.QFactor, Example: "174"},
-			{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
-			{Quantity: measure.HipWidth, Example: "172"},
-			{Quantity: measure.ToeOut, Example: "6", Assume: calculators.Fixed(6, 5, "usual for grown people")},
-			{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its slots"), Folded: true},
-			{Quantity: measure.PedalSpacer, Assume: calculators.Fixed(0, 0, "as most pedals are fitted"), Folded: true},
-			{Quantity: measure.PedalThread, Optional: true, Folded: true},
-			fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
-			{Quantity: measure.FootLength, Folded: true, Assume: anyFoot},
-			{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6, "about the middle of the usual window")},
-		}),
-	Readings: []calculators.Measured{
-		{Name: "stance", Label: "Your stance", Unit: measure.Mm,
-			Between: "middle of one foot to the middle of the other, over the spindles"},
-		{Name: "knee-line", Label: "Each foot outside its hip", Unit: measure.Mm,
-			Between: "hip joint to the middle of the foot, level, seen from the front; minus is inside"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "slant", Label: "Slant of the knee line", Unit: measure.Deg},
-		{Name: "heel-room", Label: "Heel to the crank’s outer face", Unit: measure.Mm},
-		{Name: "thread-left", Label: "Thread left in the crank", Unit: measure.Mm},
-	},
-	Sources: []*literature.Source{literature.DisleyLi2014a, literature.DisleyLi2014b, literature.Johnston2017, literature.Gordon2014,
-		literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.PedalThread, caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Clinician},
-	Solve:    solveStance,
-	Explain:  explainStance,
+func Stance() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "stance-width", Section: calculators.Feet,
+		Title: "Stance width", Question: "How far apart do your feet stand, against your hips?",
+		Scenario: "Larch Hollow’s test rider on cranks with a Q factor of 174 mm, toes a little out.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.QFactor, Example: "174"},
+				{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
+				{Quantity: measure.HipWidth, Example: "172"},
+				{Quantity: measure.ToeOut, Example: "6", Assume: calculators.Fixed(6, 5, "usual for grown people")},
+				{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its slots"), Folded: true},
+				{Quantity: measure.PedalSpacer, Assume: calculators.Fixed(0, 0, "as most pedals are fitted"), Folded: true},
+				{Quantity: measure.PedalThread, Optional: true, Folded: true},
+				fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
+				{Quantity: measure.FootLength, Folded: true, Assume: anyFoot},
+				{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6, "about the middle of the usual window")},
+			}),
+		Readings: []calculators.Measured{
+			{Name: "stance", Label: "Your stance", Unit: measure.Mm,
+				Between: "middle of one foot to the middle of the other, over the spindles"},
+			{Name: "knee-line", Label: "Each foot outside its hip", Unit: measure.Mm,
+				Between: "hip joint to the middle of the foot, level, seen from the front; minus is inside"},
+		},
+		Workings: []calculators.Measured{
+			{Name: "slant", Label: "Slant of the knee line", Unit: measure.Deg},
+			{Name: "heel-room", Label: "Heel to the crank’s outer face", Unit: measure.Mm},
+			{Name: "thread-left", Label: "Thread left in the crank", Unit: measure.Mm},
+		},
+		Sources: []*literature.Source{literature.DisleyLi2014a, literature.DisleyLi2014b, literature.Johnston2017, literature.Gordon2014,
+			literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.PedalThread, caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Clinician},
+		Solve:    solveStance,
+		Explain:  explainStance,
+	}
 }
 
 // Half of a riding shoe's width at the heel, and how far the slots of a sole let

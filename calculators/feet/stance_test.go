@@ -15,7 +15,7 @@ const stanceExample = "q-factor=174 foot-offset=56 hip-width=172 toe-out=6"
 
 // Plain sums: 174 + 2·56, and half of what it exceeds the hips by.
 func TestStanceIsASum(t *testing.T) {
-	r := answer(t, feet.Stance, stanceExample)
+	r := answer(t, feet.Stance(), stanceExample)
 	require.InDelta(t, 286, value(r, "stance"), 1e-9)
 	require.InDelta(t, 57, value(r, "knee-line"), 1e-9)
 }
@@ -23,7 +23,7 @@ func TestStanceIsASum(t *testing.T) {
 // A spacer of 1 mm and a cleat step of 2 mm on both sides widen the stance by
 // twice that; what is there already can be taken out again, and no more.
 func TestWhatChangesTheStance(t *testing.T) {
-	r := answer(t, feet.Stance, stanceExample+" cleat-shift=3 pedal-spacer=1 pedal-thread=14")
+	r := answer(t, feet.Stance(), stanceExample+" cleat-shift=3 pedal-spacer=1 pedal-thread=14")
 	require.Equal(t, []string{"2\u00a0mm", "2\u00a0mm", "−2\u00a0mm", "−8\u00a0mm", "1\u00a0mm", "−1\u00a0mm"}, column(t, r, "ways", "foot"))
 	require.InDelta(t, 13, float64(r.Working("thread-left").Value), 1e-9)
 	require.True(t, says(r, "only the crank’s maker can say"))
@@ -43,7 +43,7 @@ func TestToesOutBringTheHeelIn(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		toe := between(t, "toe", -10, 24)
 		room := func(toe float64) float64 {
-			return float64(answer(t, feet.Stance, fmt.Sprintf("q-factor=174 foot-offset=56 hip-width=172 toe-out=%v", toe)).Working("heel-room").Value)
+			return float64(answer(t, feet.Stance(), fmt.Sprintf("q-factor=174 foot-offset=56 hip-width=172 toe-out=%v", toe)).Working("heel-room").Value)
 		}
 		a, b := room(toe), room(toe+1)
 		require.Less(t, b, a)
@@ -52,9 +52,9 @@ func TestToesOutBringTheHeelIn(t *testing.T) {
 }
 
 func TestWideIsNotAFault(t *testing.T) {
-	require.Contains(t, answer(t, feet.Stance, stanceExample).Reading("stance").Meaning.Say(nil), "no fault")
-	require.Contains(t, answer(t, feet.Stance, "q-factor=150 foot-offset=46 hip-width=230").Reading("knee-line").Meaning.Say(nil), "Within the errors")
-	require.True(t, says(answer(t, feet.Stance, stanceExample+" toe-out=20"), "heel fully in"))
+	require.Contains(t, answer(t, feet.Stance(), stanceExample).Reading("stance").Meaning.Say(nil), "no fault")
+	require.Contains(t, answer(t, feet.Stance(), "q-factor=150 foot-offset=46 hip-width=230").Reading("knee-line").Meaning.Say(nil), "Within the errors")
+	require.True(t, says(answer(t, feet.Stance(), stanceExample+" toe-out=20"), "heel fully in"))
 }
 
-func BenchmarkStance(b *testing.B) { bench(b, feet.Stance, stanceExample) }
+func BenchmarkStance(b *testing.B) { bench(b, feet.Stance(), stanceExample) }

@@ -16,39 +16,41 @@ import (
 // ChangeOfParts answers what another fork, headset, wheel or tyre does to a bike,
 // unloaded or at sag. Its readings feed nothing: whoever put them in the place of
 // the chart would have the change made twice.
-var ChangeOfParts = &calculators.Calculator{
-	Name: "frame-change", Section: calculators.Frame,
-	Title: "What a change does", Question: "What do a longer fork, an angle headset or other wheels do to this bike?",
-	Scenario: "Larch Hollow’s test bike gets a headset marked −1°, and nothing else.",
-	Inputs: slices.Concat(fit.ChartInputs(), []calculators.Input{
-		{Quantity: measure.HeadTubeLength, Example: "110", Optional: true, Folded: true},
-		{Quantity: measure.ForkLength, Example: "557", Optional: true},
-		{Quantity: measure.ForkMeasure, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-			return calculators.Assumption{From: "as most fork makers draw it"}, v.Given(measure.ForkLength)
-		}},
-	}, fit.WheelInputs(), []calculators.Input{
-		{Quantity: measure.NewForkLength, Optional: true},
-		{Quantity: measure.NewForkOffset, Optional: true},
-		{Quantity: measure.AngleHeadset, Example: "-1", Optional: true},
-		{Quantity: measure.HeadsetPivot, Folded: true, Assume: headsetPivot},
-		{Quantity: measure.NewFrontRim, Optional: true},
-		{Quantity: measure.NewFrontTyre, Optional: true},
-		{Quantity: measure.NewRearRim, Optional: true},
-		{Quantity: measure.NewRearTyre, Optional: true},
-		{Quantity: measure.ForkTravel, Optional: true, Folded: true},
-		{Quantity: measure.SagFront, Optional: true, Folded: true},
-		{Quantity: measure.RearTravel, Optional: true, Folded: true},
-		{Quantity: measure.SagRear, Optional: true, Folded: true},
-	}),
-	Readings: changed("", ""),
-	Workings: slices.Concat(changed("before-", "Before"), changed("change-", "Change"), []calculators.Measured{
-		{Name: "headset-tip", Label: "The frame tips forward, because the front comes down", Unit: measure.Deg, Finer: 1},
-		{Name: "headset-ground", Label: "Left on the ground", Unit: measure.Deg, Finer: 1},
-	}),
-	Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.ForkAndWheels, caution.SteererAndStem, caution.HoseCheck, caution.Torque, caution.FirstRide},
-	Solve:    solveChange,
-	Explain:  explainChange,
+func ChangeOfParts() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "frame-change", Section: calculators.Frame,
+		Title: "What a change does", Question: "What do a longer fork, an angle headset or other wheels do to this bike?",
+		Scenario: "Larch Hollow’s test bike gets a headset marked −1°, and nothing else.",
+		Inputs: slices.Concat(fit.ChartInputs(), []calculators.Input{
+			{Quantity: measure.HeadTubeLength, Example: "110", Optional: true, Folded: true},
+			{Quantity: measure.ForkLength, Example: "557", Optional: true},
+			{Quantity: measure.ForkMeasure, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				return calculators.Assumption{From: "as most fork makers draw it"}, v.Given(measure.ForkLength)
+			}},
+		}, fit.WheelInputs(), []calculators.Input{
+			{Quantity: measure.NewForkLength, Optional: true},
+			{Quantity: measure.NewForkOffset, Optional: true},
+			{Quantity: measure.AngleHeadset, Example: "-1", Optional: true},
+			{Quantity: measure.HeadsetPivot, Folded: true, Assume: headsetPivot},
+			{Quantity: measure.NewFrontRim, Optional: true},
+			{Quantity: measure.NewFrontTyre, Optional: true},
+			{Quantity: measure.NewRearRim, Optional: true},
+			{Quantity: measure.NewRearTyre, Optional: true},
+			{Quantity: measure.ForkTravel, Optional: true, Folded: true},
+			{Quantity: measure.SagFront, Optional: true, Folded: true},
+			{Quantity: measure.RearTravel, Optional: true, Folded: true},
+			{Quantity: measure.SagRear, Optional: true, Folded: true},
+		}),
+		Readings: changed("", ""),
+		Workings: slices.Concat(changed("before-", "Before"), changed("change-", "Change"), []calculators.Measured{
+			{Name: "headset-tip", Label: "The frame tips forward, because the front comes down", Unit: measure.Deg, Finer: 1},
+			{Name: "headset-ground", Label: "Left on the ground", Unit: measure.Deg, Finer: 1},
+		}),
+		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.ForkAndWheels, caution.SteererAndStem, caution.HoseCheck, caution.Torque, caution.FirstRide},
+		Solve:    solveChange,
+		Explain:  explainChange,
+	}
 }
 
 // The numbers that a change moves, in the order of the readings.

@@ -36,7 +36,7 @@ func TestChangesOfBikeA(t *testing.T) {
 		"both wheels":       {[]string{"new-front-rim=584", "new-rear-rim=584"}, [numbers]float64{65, 77, 318.00, 475, 630, 116.06, 1234.59, 620.45}},
 		"angle headset −1°": {[]string{"angle-headset=-1", "headset-pivot=57.5"}, [numbers]float64{64.246, 77.246, 335.14, 477.70, 627.95, 130.61, 1244.03, 619.84}},
 	} {
-		r := run(t, ChangeOfParts, bikeA(c.typed...)...)
+		r := run(t, ChangeOfParts(), bikeA(c.typed...)...)
 		for i, want := range c.want {
 			tolerance := 0.0051
 			if r.Readings[i].Unit == "deg" {
@@ -50,7 +50,7 @@ func TestChangesOfBikeA(t *testing.T) {
 // TestADegreeMarkedIsNotADegreeGiven: a headset marked −1° leaves −0.75° on bike
 // A, and the result says why.
 func TestADegreeMarkedIsNotADegreeGiven(t *testing.T) {
-	r := run(t, ChangeOfParts, bikeA("angle-headset=-1", "headset-pivot=57.5")...)
+	r := run(t, ChangeOfParts(), bikeA("angle-headset=-1", "headset-pivot=57.5")...)
 	require.InDelta(t, -0.754, float64(r.Working("headset-ground").Value), 0.0006)
 	require.InDelta(t, 0.246, float64(r.Working("headset-tip").Value), 0.0006)
 	require.Len(t, r.Tables, 2)
@@ -65,21 +65,21 @@ func TestADegreeMarkedIsNotADegreeGiven(t *testing.T) {
 // TestTheChangeIsSurerThanEitherBike: what both bikes share cancels in the
 // difference.
 func TestTheChangeIsSurerThanEitherBike(t *testing.T) {
-	r := run(t, ChangeOfParts, bikeA("new-fork-length=571±0")...)
+	r := run(t, ChangeOfParts(), bikeA("new-fork-length=571±0")...)
 	for i := range r.Readings {
 		require.Less(t, float64(r.Workings[numbers+i].Uncertainty), float64(r.Readings[i].Uncertainty), r.Readings[i].Name)
 	}
 }
 
 func TestANewForkNeedsTheOldOne(t *testing.T) {
-	_, problems := ChangeOfParts.Run(typedPairs(testBike("new-fork-length=580")), nil)
+	_, problems := ChangeOfParts().Run(typedPairs(testBike("new-fork-length=580")), nil)
 	require.Len(t, problems, 1)
 	require.Equal(t, "fork-length", problems[0].Input)
 	require.True(t, problems[0].Needed)
 }
 
 func TestNothingChangedIsSaid(t *testing.T) {
-	r := run(t, ChangeOfParts, testBike()...)
+	r := run(t, ChangeOfParts(), testBike()...)
 	for i := range r.Readings {
 		require.Zero(t, float64(r.Workings[numbers+i].Value))
 	}
@@ -97,7 +97,7 @@ func TestChangesPointTheRightWay(t *testing.T) {
 		base := []string{draw("reach", 380, 520), draw("stack", 560, 680), draw("head-angle", 62, 72), draw("seat-angle", 70, 80),
 			draw("chainstay", 410, 460), draw("bb-drop", 0, 60), draw("fork-offset", 37, 51), "front-rim=622", "front-tyre=61", "fork-length=540", "head-tube-length=110"}
 		change := func(typed string) []calculators.Reading {
-			r, problems := ChangeOfParts.Run(typedPairs(append(append([]string{}, base...), typed)), nil)
+			r, problems := ChangeOfParts().Run(typedPairs(append(append([]string{}, base...), typed)), nil)
 			if len(problems) > 0 {
 				t.Fatalf("%v", problems)
 			}
@@ -122,7 +122,7 @@ func TestChangesPointTheRightWay(t *testing.T) {
 // TestSagOfBikeA holds the same poses through the calculator of sag, and the
 // rings to plain percent.
 func TestSagOfBikeA(t *testing.T) {
-	r := run(t, Sag, append(bikeA(), "fork-travel=150", "sag-front=30", "rear-travel=140", "sag-rear=30", "shock-stroke=55")...)
+	r := run(t, Sag(), append(bikeA(), "fork-travel=150", "sag-front=30", "rear-travel=140", "sag-rear=30", "shock-stroke=55")...)
 	require.InDelta(t, 45, value(r, "fork-sag"), 1e-9)
 	require.InDelta(t, 16.5, value(r, "shock-sag"), 1e-9)
 	require.InDelta(t, 64.943, value(r, "head-angle"), 0.0006)
@@ -136,11 +136,11 @@ func TestSagOfBikeA(t *testing.T) {
 // TestWhatSinksFurtherTipsTheBike: fork alone steepens, rear alone slackens, and
 // a hard-tail shows no row for a rear that it has not got.
 func TestWhatSinksFurtherTipsTheBike(t *testing.T) {
-	hardtail := run(t, Sag, append(bikeA(), "fork-travel=120", "sag-front=20", "rear-travel=0", "sag-rear=30")...)
+	hardtail := run(t, Sag(), append(bikeA(), "fork-travel=120", "sag-front=20", "rear-travel=0", "sag-rear=30")...)
 	require.Greater(t, float64(hardtail.Workings[wChange+nHead].Value), 0.0)
 	require.Len(t, hardtail.Tables[1].Rows, 2)
 	require.Contains(t, hardtail.Reading("shock-sag").Meaning.Say(nil), "No rear travel")
-	rigid := run(t, Sag, append(bikeA(), "fork-travel=0", "sag-front=0", "rear-travel=140", "sag-rear=30")...)
+	rigid := run(t, Sag(), append(bikeA(), "fork-travel=0", "sag-front=0", "rear-travel=140", "sag-rear=30")...)
 	require.Less(t, float64(rigid.Workings[wChange+nSeat].Value), 0.0)
 	require.True(t, strings.HasPrefix(rigid.Reading("fork-sag").Meaning.Say(nil), "A rigid fork"))
 }
@@ -148,13 +148,13 @@ func TestWhatSinksFurtherTipsTheBike(t *testing.T) {
 func BenchmarkChange(b *testing.B) {
 	typed := typedPairs(bikeA("new-fork-length=571", "angle-headset=-1", "fork-travel=150", "sag-front=30", "rear-travel=140", "sag-rear=30"))
 	for b.Loop() {
-		ChangeOfParts.Run(typed, nil)
+		ChangeOfParts().Run(typed, nil)
 	}
 }
 
 func BenchmarkSag(b *testing.B) {
 	typed := typedPairs(bikeA("fork-travel=150", "sag-front=30", "rear-travel=140", "sag-rear=30"))
 	for b.Loop() {
-		Sag.Run(typed, nil)
+		Sag().Run(typed, nil)
 	}
 }

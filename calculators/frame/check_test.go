@@ -62,7 +62,7 @@ func charts(t *testing.T) []printed {
 }
 
 func (p printed) pairs() (list []calculators.Pair) {
-	for _, in := range Geometry.Inputs {
+	for _, in := range Geometry().Inputs {
 		if x, ok := p[in.Key]; ok {
 			list = append(list, calculators.Pair{Key: in.Key, Typed: strconv.FormatFloat(x, 'f', -1, 64)})
 		}
@@ -83,7 +83,7 @@ func (p printed) with(key string, x float64) printed {
 func stateOf(t *testing.T, p printed) stated {
 	t.Helper()
 	var s stated
-	c := *Geometry
+	c := *Geometry()
 	c.Solve = func(v calculators.Values, out []float64) *calculators.Problem {
 		if s.x == [entries]float64{} {
 			s = stateChart(v)
@@ -193,7 +193,7 @@ func TestNoEntryIsBlamedWhereTwoWouldDo(t *testing.T) {
 		delete(p, key)
 	}
 	p = p.with("fork-length", p["fork-length"]-40)
-	r, problems := Geometry.Run(p.pairs(), nil)
+	r, problems := Geometry().Run(p.pairs(), nil)
 	require.Empty(t, problems)
 	x := r.Reading("chart-mismatch")
 	require.Greater(t, float64(x.Value), 25.0)
@@ -204,7 +204,7 @@ func TestNoEntryIsBlamedWhereTwoWouldDo(t *testing.T) {
 }
 
 func TestNothingToCompareIsSaid(t *testing.T) {
-	r, problems := Geometry.Run(printed{"reach": 460, "stack": 625, "head-angle": 65.5, "seat-angle": 76.5, "chainstay": 437, "bb-drop": 32}.pairs(), nil)
+	r, problems := Geometry().Run(printed{"reach": 460, "stack": 625, "head-angle": 65.5, "seat-angle": 76.5, "chainstay": 437, "bb-drop": 32}.pairs(), nil)
 	require.Empty(t, problems)
 	x := r.Reading("chart-mismatch")
 	require.True(t, math.IsNaN(float64(x.Value)))
@@ -212,7 +212,7 @@ func TestNothingToCompareIsSaid(t *testing.T) {
 }
 
 func ExampleGeometry() {
-	r, _ := Geometry.Run([]calculators.Pair{
+	r, _ := Geometry().Run([]calculators.Pair{
 		{Key: "reach", Typed: "475"}, {Key: "stack", Typed: "630"}, {Key: "head-angle", Typed: "65"}, {Key: "seat-angle", Typed: "77"},
 		{Key: "chainstay", Typed: "435"}, {Key: "bb-drop", Typed: "35"}, {Key: "fork-offset", Typed: "44"}, {Key: "front-radius", Typed: "372"}, {Key: "rear-radius", Typed: "372"},
 	}, nil)

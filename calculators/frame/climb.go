@@ -18,49 +18,51 @@ import (
 // Climb answers how the two wheels share the weight on a slope, and where the
 // front one goes light. Its centre of mass feeds nothing: put in the place of a
 // weighed one it would switch the body model off.
-var Climb = &calculators.Calculator{
-	Name: "climb-balance", Section: calculators.Frame,
-	Title: "Climbing and descending balance", Question: "Where does the front wheel lift, and what would a change buy you?",
-	Scenario: "Larch Hollow’s test rider, 1740 mm tall and 75 kg, seated on the test bike on a climb of 15 %.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.Inseam, Example: "830", Optional: true}, {Quantity: measure.Stature, Example: "1740", Optional: true}, fit.SexInput(""),
-			{Quantity: measure.Mass, Example: "75", Assume: calculators.Fixed(75, 12, "a usual adult")},
-			{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
-			{Quantity: measure.GripX, Example: "442", Optional: true}, {Quantity: measure.GripY, Example: "715", Optional: true},
-			{Quantity: measure.Grade, Example: "15±0", Assume: calculators.Fixed(0, 0, "on the level")},
-			{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
-			{Quantity: measure.ElbowBend, Folded: true, Assume: calculators.Fixed(30, 0, "soft elbows, common practice")},
-			{Quantity: measure.BikeMass, Folded: true, Assume: calculators.Fixed(15, 1.5, "a usual trail bike")},
-			{Quantity: measure.Load, Folded: true, Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
+func Climb() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "climb-balance", Section: calculators.Frame,
+		Title: "Climbing and descending balance", Question: "Where does the front wheel lift, and what would a change buy you?",
+		Scenario: "Larch Hollow’s test rider, 1740 mm tall and 75 kg, seated on the test bike on a climb of 15 %.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.Inseam, Example: "830", Optional: true}, {Quantity: measure.Stature, Example: "1740", Optional: true}, fit.SexInput(""),
+				{Quantity: measure.Mass, Example: "75", Assume: calculators.Fixed(75, 12, "a usual adult")},
+				{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
+				{Quantity: measure.GripX, Example: "442", Optional: true}, {Quantity: measure.GripY, Example: "715", Optional: true},
+				{Quantity: measure.Grade, Example: "15±0", Assume: calculators.Fixed(0, 0, "on the level")},
+				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
+				{Quantity: measure.ElbowBend, Folded: true, Assume: calculators.Fixed(30, 0, "soft elbows, common practice")},
+				{Quantity: measure.BikeMass, Folded: true, Assume: calculators.Fixed(15, 1.5, "a usual trail bike")},
+				{Quantity: measure.Load, Folded: true, Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
+			},
+			foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, climbPedals(), fit.UnderGripsInputs(),
+			[]calculators.Input{
+				{Quantity: measure.COMForward, Optional: true, Folded: true},
+				{Quantity: measure.COMHeight, Optional: true, Folded: true},
+				{Quantity: measure.Wheelbase, Optional: true, Folded: true},
+				{Quantity: measure.COMForwardError, Folded: true, Assume: modelError},
+				{Quantity: measure.COMHeightError, Folded: true, Assume: modelError},
+			}),
+		Readings: []calculators.Measured{
+			{Name: "front-load", Label: "On the front wheel", Unit: measure.Percent, Finer: 1,
+				Between: "the front wheel’s share of both wheel loads, seated, a steady push, on the chosen grade"},
+			{Name: "lift-off-grade", Label: "Front lifts at", Unit: measure.Percent,
+				Between: "grade at which a steady push leaves nothing on the front wheel"},
+			{Name: "wander-grade", Label: "Front wanders at", Unit: measure.Percent,
+				Between: "grade at which the front wheel goes light in each push of the pedal"},
+			{Name: "pitch-over-deceleration", Label: "Rear lifts when braking at", Unit: measure.Gravity,
+				Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping"},
+			{Name: "trunk-angle", Label: "Trunk, seated", Unit: measure.Deg, Folded: true, Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
+			{Name: "com-forward", Label: "Centre of mass, ahead", Unit: measure.Mm, Folded: true, Between: "rear wheel’s contact forward to the centre of mass of rider and bike, level"},
+			{Name: "com-height", Label: "Centre of mass, high", Unit: measure.Mm, Folded: true, Between: "ground up to the centre of mass of rider and bike"},
 		},
-		foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, climbPedals(), fit.UnderGripsInputs(),
-		[]calculators.Input{
-			{Quantity: measure.COMForward, Optional: true, Folded: true},
-			{Quantity: measure.COMHeight, Optional: true, Folded: true},
-			{Quantity: measure.Wheelbase, Optional: true, Folded: true},
-			{Quantity: measure.COMForwardError, Folded: true, Assume: modelError},
-			{Quantity: measure.COMHeightError, Folded: true, Assume: modelError},
-		}),
-	Readings: []calculators.Measured{
-		{Name: "front-load", Label: "On the front wheel", Unit: measure.Percent, Finer: 1,
-			Between: "the front wheel’s share of both wheel loads, seated, a steady push, on the chosen grade"},
-		{Name: "lift-off-grade", Label: "Front lifts at", Unit: measure.Percent,
-			Between: "grade at which a steady push leaves nothing on the front wheel"},
-		{Name: "wander-grade", Label: "Front wanders at", Unit: measure.Percent,
-			Between: "grade at which the front wheel goes light in each push of the pedal"},
-		{Name: "pitch-over-deceleration", Label: "Rear lifts when braking at", Unit: measure.Gravity,
-			Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping"},
-		{Name: "trunk-angle", Label: "Trunk, seated", Unit: measure.Deg, Folded: true, Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
-		{Name: "com-forward", Label: "Centre of mass, ahead", Unit: measure.Mm, Folded: true, Between: "rear wheel’s contact forward to the centre of mass of rider and bike, level"},
-		{Name: "com-height", Label: "Centre of mass, high", Unit: measure.Mm, Folded: true, Between: "ground up to the centre of mass of rider and bike"},
-	},
-	Workings: climbWorkings(),
-	Sources: []*literature.Source{literature.DeLeva1996, literature.Riel2005, literature.Moore2012, literature.Meijaard2007, literature.ISO4210Part2,
-		literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.SteadyBike, caution.FirstRide},
-	Solve:    solveClimb,
-	Explain:  explainClimb,
+		Workings: climbWorkings(),
+		Sources: []*literature.Source{literature.DeLeva1996, literature.Riel2005, literature.Moore2012, literature.Meijaard2007, literature.ISO4210Part2,
+			literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.SteadyBike, caution.FirstRide},
+		Solve:    solveClimb,
+		Explain:  explainClimb,
+	}
 }
 
 // foldedBar asks how far apart the hands are, behind "More settings".

@@ -30,11 +30,11 @@ func testRider(more ...string) []string {
 func TestTheBenchmarkBicycleBalances(t *testing.T) {
 	all, ok := body.Combine(body.Part{Mass: 2, X: 0, Y: 300}, body.Part{Mass: 85, X: 300, Y: 900}, body.Part{Mass: 4, X: 900, Y: 700}, body.Part{Mass: 3, X: 1020, Y: 350})
 	require.True(t, ok)
-	r := run(t, Climb, fmt.Sprintf("com-forward=%.6f", all.X), fmt.Sprintf("com-height=%.6f", all.Y), "wheelbase=1020")
+	r := run(t, Climb(), fmt.Sprintf("com-forward=%.6f", all.X), fmt.Sprintf("com-height=%.6f", all.Y), "wheelbase=1020")
 	require.InDelta(t, 33.54, value(r, "front-load"), 0.005)
 	require.InDelta(t, 21.67, math.Atan(value(r, "lift-off-grade")/100)*180/math.Pi, 0.005)
 	require.InDelta(t, 0.787, value(r, "pitch-over-deceleration"), 0.0005)
-	up := run(t, Climb, fmt.Sprintf("com-forward=%.6f", all.X), fmt.Sprintf("com-height=%.6f", all.Y), "wheelbase=1020", fmt.Sprintf("grade=%.6f", 100*math.Tan(10*math.Pi/180)))
+	up := run(t, Climb(), fmt.Sprintf("com-forward=%.6f", all.X), fmt.Sprintf("com-height=%.6f", all.Y), "wheelbase=1020", fmt.Sprintf("grade=%.6f", 100*math.Tan(10*math.Pi/180)))
 	// N_f/(mg) of 0.18372 over both loads, which sum to the cosine of 10°.
 	require.InDelta(t, 100*0.18372/math.Cos(10*math.Pi/180), value(up, "front-load"), 0.002)
 }
@@ -46,7 +46,7 @@ func TestADescentTakesFromTheBrake(t *testing.T) {
 	b := geometry.Balance{Ahead: 300, Height: 1000, Wheelbase: 1000}
 	require.InDelta(t, 0.7, b.PitchOver(0), 1e-12)
 	require.InDelta(t, 0.597, b.PitchOver(geometry.SlopeAngle(-10)), 0.0005)
-	r := run(t, Climb, "com-forward=300", "com-height=1000", "wheelbase=1000", "grade=-10")
+	r := run(t, Climb(), "com-forward=300", "com-height=1000", "wheelbase=1000", "grade=-10")
 	require.InDelta(t, 0.7, value(r, "pitch-over-deceleration"), 1e-9)
 	require.InDelta(t, 0.597, float64(r.Workings[wDescent].Value), 0.0005)
 }
@@ -76,7 +76,7 @@ func TestARiderOfEachSizeSitsAsExpected(t *testing.T) {
 			if sex == body.Male && stature < 1550 || sex == body.Female && stature > 1900 {
 				continue // hardly anybody
 			}
-			r := run(t, Climb, riderOfSize(t, stature, sex)...)
+			r := run(t, Climb(), riderOfSize(t, stature, sex)...)
 			name := fmt.Sprintf("%v mm, sex %v", stature, sex)
 			within := func(what string, x, low, high float64) {
 				if x < low-0.5 || x > high+0.5 { // the expectations are whole numbers
@@ -153,11 +153,11 @@ func TestThePublishedRiderIsFoundAgain(t *testing.T) {
 // TestWeighingLeavesTheModelOut: with both lengths from a scale the body's numbers
 // change nothing.
 func TestWeighingLeavesTheModelOut(t *testing.T) {
-	one := run(t, Climb, testRider("com-forward=430", "com-height=1030", "wheelbase=1200")...)
-	two := run(t, Climb, append(testRider("com-forward=430", "com-height=1030", "wheelbase=1200"), "stature=1900", "mass=110", "saddle-height=800")...)
+	one := run(t, Climb(), testRider("com-forward=430", "com-height=1030", "wheelbase=1200")...)
+	two := run(t, Climb(), append(testRider("com-forward=430", "com-height=1030", "wheelbase=1200"), "stature=1900", "mass=110", "saddle-height=800")...)
 	require.Equal(t, one.Reading("front-load").Value, two.Reading("front-load").Value)
 	require.NotContains(t, one.Inputs, "com-forward-error")
-	_, problems := Climb.Run(typedPairs([]string{"mass=75"}), nil)
+	_, problems := Climb().Run(typedPairs([]string{"mass=75"}), nil)
 	require.Len(t, problems, 1)
 	require.True(t, problems[0].Needed)
 }
@@ -165,7 +165,7 @@ func TestWeighingLeavesTheModelOut(t *testing.T) {
 // TestASharedErrorCancelsInTheDifference: the ±25 mm of the body model moves a
 // share by 2 %, and a difference of shares hardly at all.
 func TestASharedErrorCancelsInTheDifference(t *testing.T) {
-	r := run(t, Climb, testRider()...)
+	r := run(t, Climb(), testRider()...)
 	require.Greater(t, float64(r.Reading("front-load").Uncertainty), 2.0)
 	for _, w := range []int{wPost, wSeat} {
 		require.Less(t, float64(r.Workings[w+1].Uncertainty), 0.4)
@@ -176,8 +176,8 @@ func TestASharedErrorCancelsInTheDifference(t *testing.T) {
 func TestSteeperTakesFromTheFront(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		grade := rapid.IntRange(-40, 38).Draw(t, "grade")
-		here, p1 := Climb.Run(typedPairs(testRider("grade="+strconv.Itoa(grade))), nil)
-		there, p2 := Climb.Run(typedPairs(testRider("grade="+strconv.Itoa(grade+2))), nil)
+		here, p1 := Climb().Run(typedPairs(testRider("grade="+strconv.Itoa(grade))), nil)
+		there, p2 := Climb().Run(typedPairs(testRider("grade="+strconv.Itoa(grade+2))), nil)
 		if p1 != nil || p2 != nil || value(there, "front-load") >= value(here, "front-load") {
 			t.Fatal("a steeper climb does not take from the front wheel")
 		}
@@ -187,7 +187,7 @@ func TestSteeperTakesFromTheFront(t *testing.T) {
 // TestAFootThatDoesNotReachIsSaid: a saddle far too high is a result with its
 // reason.
 func TestAFootThatDoesNotReachIsSaid(t *testing.T) {
-	r := run(t, Climb, testRider("saddle-height=950")...)
+	r := run(t, Climb(), testRider("saddle-height=950")...)
 	require.False(t, r.Reading("front-load").Exists())
 	require.Contains(t, r.Reading("front-load").Meaning.Say(nil), "reaches both pedals")
 	require.True(t, r.Reading("pitch-over-deceleration").Exists())
@@ -198,7 +198,7 @@ func BenchmarkClimb(b *testing.B) {
 	typed := typedPairs(testRider())
 	var r *calculators.Result
 	for b.Loop() {
-		r, _ = Climb.Run(typed, nil)
+		r, _ = Climb().Run(typed, nil)
 	}
 	_ = r
 }

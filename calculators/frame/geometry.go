@@ -14,44 +14,46 @@ import (
 
 // Geometry answers what bike a chart describes, and whether the chart agrees
 // with itself.
-var Geometry = &calculators.Calculator{
-	Name: "frame-geometry", Section: calculators.Frame,
-	Title: "Frame geometry", Question: "What bike does this chart describe?",
-	Scenario: "Larch Hollow’s test bike: a 29 inch trail bike with a 150 mm fork, in the size for an inside leg of about 830 mm.",
-	Inputs: slices.Concat(fit.ChartInputs(), fit.ForkInputs(), fit.WheelInputs(), []calculators.Input{
-		{Quantity: measure.Wheelbase, Optional: true, Folded: true},
-		{Quantity: measure.FrontCentre, Optional: true, Folded: true},
-		{Quantity: measure.EffectiveTopTube, Optional: true, Folded: true},
-		{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
-	}),
-	Readings: []calculators.Measured{
-		{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre,
-			Between: "bottom-bracket centre to front axle, in a straight line"},
-		{Name: "bb-height", Label: "Bottom bracket", Unit: measure.Mm, Feeds: measure.BBHeight,
-			Between: "ground to bottom-bracket centre, nobody on the bike"},
-		{Name: "trail", Label: "Trail", Unit: measure.Mm,
-			Between: "along the ground, from where the steering axis meets it back to the tyre’s contact"},
-		{Name: "effective-top-tube", Label: "Effective top tube", Unit: measure.Mm, Feeds: measure.EffectiveTopTube,
-			Between: "head tube’s top, level back to the seat line"},
-		{Name: "wheelbase", Label: "Wheelbase", Unit: measure.Mm, Folded: true, Feeds: measure.Wheelbase,
-			Between: "between the wheels’ contacts with the ground"},
-		{Name: "mechanical-trail", Label: "Mechanical trail", Unit: measure.Mm, Folded: true,
-			Between: "front contact to the steering axis, square to the axis"},
-		{Name: "wheel-flop", Label: "Wheel flop", Unit: measure.Mm, Folded: true,
-			Between: "trail × sine × cosine of the head angle"},
-		{Name: "seat-angle-at-saddle", Label: "Seat angle at your saddle", Unit: measure.Deg, Folded: true,
-			Between: "bottom bracket to the seat tube’s line at your saddle’s height, above the horizontal"},
-		{Name: "chart-mismatch", Label: "The chart contradicts itself by", Unit: measure.Mm, Folded: true,
-			Between: "beyond what rounding and an unknown lower cup allow, in its worst comparison"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "standing-share", Label: "On the front wheel, standing", Unit: measure.Percent},
-		{Name: "fork-room", Label: "Fork length that fits", Unit: measure.Mm},
-	},
-	Sources:  []*literature.Source{literature.Moore2012, literature.Meijaard2007, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.ForkAndWheels},
-	Solve:    solveGeometry,
-	Explain:  explainGeometry,
+func Geometry() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "frame-geometry", Section: calculators.Frame,
+		Title: "Frame geometry", Question: "What bike does this chart describe?",
+		Scenario: "Larch Hollow’s test bike: a 29 inch trail bike with a 150 mm fork, in the size for an inside leg of about 830 mm.",
+		Inputs: slices.Concat(fit.ChartInputs(), fit.ForkInputs(), fit.WheelInputs(), []calculators.Input{
+			{Quantity: measure.Wheelbase, Optional: true, Folded: true},
+			{Quantity: measure.FrontCentre, Optional: true, Folded: true},
+			{Quantity: measure.EffectiveTopTube, Optional: true, Folded: true},
+			{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
+		}),
+		Readings: []calculators.Measured{
+			{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre,
+				Between: "bottom-bracket centre to front axle, in a straight line"},
+			{Name: "bb-height", Label: "Bottom bracket", Unit: measure.Mm, Feeds: measure.BBHeight,
+				Between: "ground to bottom-bracket centre, nobody on the bike"},
+			{Name: "trail", Label: "Trail", Unit: measure.Mm,
+				Between: "along the ground, from where the steering axis meets it back to the tyre’s contact"},
+			{Name: "effective-top-tube", Label: "Effective top tube", Unit: measure.Mm, Feeds: measure.EffectiveTopTube,
+				Between: "head tube’s top, level back to the seat line"},
+			{Name: "wheelbase", Label: "Wheelbase", Unit: measure.Mm, Folded: true, Feeds: measure.Wheelbase,
+				Between: "between the wheels’ contacts with the ground"},
+			{Name: "mechanical-trail", Label: "Mechanical trail", Unit: measure.Mm, Folded: true,
+				Between: "front contact to the steering axis, square to the axis"},
+			{Name: "wheel-flop", Label: "Wheel flop", Unit: measure.Mm, Folded: true,
+				Between: "trail × sine × cosine of the head angle"},
+			{Name: "seat-angle-at-saddle", Label: "Seat angle at your saddle", Unit: measure.Deg, Folded: true,
+				Between: "bottom bracket to the seat tube’s line at your saddle’s height, above the horizontal"},
+			{Name: "chart-mismatch", Label: "The chart contradicts itself by", Unit: measure.Mm, Folded: true,
+				Between: "beyond what rounding and an unknown lower cup allow, in its worst comparison"},
+		},
+		Workings: []calculators.Measured{
+			{Name: "standing-share", Label: "On the front wheel, standing", Unit: measure.Percent},
+			{Name: "fork-room", Label: "Fork length that fits", Unit: measure.Mm},
+		},
+		Sources:  []*literature.Source{literature.Moore2012, literature.Meijaard2007, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.ForkAndWheels},
+		Solve:    solveGeometry,
+		Explain:  explainGeometry,
+	}
 }
 
 func solveGeometry(v calculators.Values, out []float64) *calculators.Problem {

@@ -45,14 +45,14 @@ func value(r *calculators.Result, name string) float64 { return float64(r.Readin
 // TestTheHeightFromTheFloorStandsInForTheDrop: a tape finds the height, a chart
 // prints the drop, and both make the same bike.
 func TestTheHeightFromTheFloorStandsInForTheDrop(t *testing.T) {
-	fromDrop := run(t, Geometry, testBike()...)
+	fromDrop := run(t, Geometry(), testBike()...)
 	height := strconv.FormatFloat(value(fromDrop, "bb-height"), 'f', -1, 64)
-	fromHeight := run(t, Geometry, "reach=460", "stack=625", "head-angle=65.5", "seat-angle=76.5", "chainstay=437", "bb-height="+height,
+	fromHeight := run(t, Geometry(), "reach=460", "stack=625", "head-angle=65.5", "seat-angle=76.5", "chainstay=437", "bb-height="+height,
 		"fork-offset=44", "front-rim=622", "front-tyre=61")
 	for i := range fromDrop.Readings[:7] {
 		require.InDelta(t, float64(fromDrop.Readings[i].Value), float64(fromHeight.Readings[i].Value), 1e-9, fromDrop.Readings[i].Name)
 	}
-	_, problems := Geometry.Run(typedPairs([]string{"reach=460", "stack=625", "head-angle=65.5", "seat-angle=76.5", "chainstay=437"}), nil)
+	_, problems := Geometry().Run(typedPairs([]string{"reach=460", "stack=625", "head-angle=65.5", "seat-angle=76.5", "chainstay=437"}), nil)
 	require.Len(t, problems, 1)
 	require.True(t, problems[0].Needed)
 }
@@ -60,11 +60,11 @@ func TestTheHeightFromTheFloorStandsInForTheDrop(t *testing.T) {
 // TestASlackTubeFallsBehindAsTheSaddleRises: with the tube's own angle the seat
 // angle is told at the saddle; without it nothing is guessed.
 func TestASlackTubeFallsBehindAsTheSaddleRises(t *testing.T) {
-	low := value(run(t, Geometry, testBike("seat-tube-angle=70", "saddle-height=670")...), "seat-angle-at-saddle")
-	high := value(run(t, Geometry, testBike("seat-tube-angle=70", "saddle-height=800")...), "seat-angle-at-saddle")
+	low := value(run(t, Geometry(), testBike("seat-tube-angle=70", "saddle-height=670")...), "seat-angle-at-saddle")
+	high := value(run(t, Geometry(), testBike("seat-tube-angle=70", "saddle-height=800")...), "seat-angle-at-saddle")
 	require.Less(t, high, low)
 	require.Less(t, low, 76.5)
-	refused := run(t, Geometry, testBike("saddle-height=700")...).Reading("seat-angle-at-saddle")
+	refused := run(t, Geometry(), testBike("saddle-height=700")...).Reading("seat-angle-at-saddle")
 	require.True(t, math.IsNaN(float64(refused.Value)))
 	require.Contains(t, refused.Meaning.Say(nil), measure.SeatTubeAngle.Label)
 }
@@ -82,7 +82,7 @@ func TestWhatMakesABikeLongerMakesItLonger(t *testing.T) {
 		drop, _ := x("bb-drop", 0, 60)
 		base := []string{reach, stack, head, "seat-angle=76", stay, drop, "fork-offset=44"}
 		measured := func(more ...string) *calculators.Result {
-			r, problems := Geometry.Run(typedPairs(append(append([]string{}, base...), more...)), nil)
+			r, problems := Geometry().Run(typedPairs(append(append([]string{}, base...), more...)), nil)
 			if len(problems) > 0 {
 				t.Fatalf("%v", problems)
 			}
@@ -103,6 +103,6 @@ func TestWhatMakesABikeLongerMakesItLonger(t *testing.T) {
 func BenchmarkGeometry(b *testing.B) {
 	typed := typedPairs(testBike("wheelbase=1214", "front-centre=779", "effective-top-tube=610"))
 	for b.Loop() {
-		Geometry.Run(typed, nil)
+		Geometry().Run(typed, nil)
 	}
 }

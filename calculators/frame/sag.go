@@ -14,29 +14,31 @@ import (
 
 // Sag answers where the rubber rings should stand, and what bike is left under
 // the rider. Its angles feed nothing: a chart is of the unloaded bike.
-var Sag = &calculators.Calculator{
-	Name: "suspension-sag", Section: calculators.Frame,
-	Title: "Suspension sag", Question: "How far should both ends sink, and what does that do to the bike?",
-	Scenario: "Larch Hollow’s test bike with 150 mm of travel in front and 140 mm at the rear, set seated.",
-	Inputs: slices.Concat(
-		fit.SagInputs(),
-		[]calculators.Input{
-			{Quantity: measure.ShockStroke, Example: "55", Optional: true},
-			{Quantity: measure.SagRead, Folded: true, Assume: calculators.Fixed(0, 0, "the usual way to set it")},
+func Sag() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "suspension-sag", Section: calculators.Frame,
+		Title: "Suspension sag", Question: "How far should both ends sink, and what does that do to the bike?",
+		Scenario: "Larch Hollow’s test bike with 150 mm of travel in front and 140 mm at the rear, set seated.",
+		Inputs: slices.Concat(
+			fit.SagInputs(),
+			[]calculators.Input{
+				{Quantity: measure.ShockStroke, Example: "55", Optional: true},
+				{Quantity: measure.SagRead, Folded: true, Assume: calculators.Fixed(0, 0, "the usual way to set it")},
+			},
+			fit.ChartInputs(), fit.WheelInputs()),
+		Readings: []calculators.Measured{
+			{Name: "fork-sag", Label: "Ring on the stanchion", Unit: measure.Mm, Between: "seal to rubber ring, along the fork"},
+			{Name: "shock-sag", Label: "Ring on the shock", Unit: measure.Mm, Finer: 1, Between: "seal to rubber ring, along the shock"},
+			{Name: "head-angle", Label: "Head angle at sag", Unit: measure.Deg, Between: "steering axis above the ground, both ends sunk"},
+			{Name: "seat-angle", Label: "Seat angle at sag", Unit: measure.Deg, Between: "effective, above the ground, both ends sunk"},
+			{Name: "bb-height", Label: "Bottom bracket at sag", Unit: measure.Mm, Between: "ground to bottom-bracket centre, both ends sunk"},
 		},
-		fit.ChartInputs(), fit.WheelInputs()),
-	Readings: []calculators.Measured{
-		{Name: "fork-sag", Label: "Ring on the stanchion", Unit: measure.Mm, Between: "seal to rubber ring, along the fork"},
-		{Name: "shock-sag", Label: "Ring on the shock", Unit: measure.Mm, Finer: 1, Between: "seal to rubber ring, along the shock"},
-		{Name: "head-angle", Label: "Head angle at sag", Unit: measure.Deg, Between: "steering axis above the ground, both ends sunk"},
-		{Name: "seat-angle", Label: "Seat angle at sag", Unit: measure.Deg, Between: "effective, above the ground, both ends sunk"},
-		{Name: "bb-height", Label: "Bottom bracket at sag", Unit: measure.Mm, Between: "ground to bottom-bracket centre, both ends sunk"},
-	},
-	Workings: sagWorkings(),
-	Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.AirSpring, caution.FirstRide},
-	Solve:    solveSag,
-	Explain:  explainSag,
+		Workings: sagWorkings(),
+		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.AirSpring, caution.FirstRide},
+		Solve:    solveSag,
+		Explain:  explainSag,
+	}
 }
 
 // wrongBy is the error of sag that the table of wrong settings shows, percent.

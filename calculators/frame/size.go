@@ -16,42 +16,44 @@ import (
 
 // Size answers what each size of a bike would ask of one rider. It gives no
 // marks: millimetres of saddle cannot be added to degrees of trunk.
-var Size = &calculators.Calculator{
-	Name: "size-match", Section: calculators.Frame,
-	Title: "Choosing a size", Question: "What would each size of this bike ask you to change?",
-	Scenario: "Larch Hollow’s test rider against five invented sizes of one trail bike, with the grips of the bike at home.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.Sizes, Example: demoSizes},
-			{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
-			{Quantity: measure.SaddleHeight, Example: "736"},
-			{Quantity: measure.GripX, Example: "450", Optional: true}, {Quantity: measure.GripY, Example: "720", Optional: true},
+func Size() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "size-match", Section: calculators.Frame,
+		Title: "Choosing a size", Question: "What would each size of this bike ask you to change?",
+		Scenario: "Larch Hollow’s test rider against five invented sizes of one trail bike, with the grips of the bike at home.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.Sizes, Example: demoSizes},
+				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+				{Quantity: measure.SaddleHeight, Example: "736"},
+				{Quantity: measure.GripX, Example: "450", Optional: true}, {Quantity: measure.GripY, Example: "720", Optional: true},
+			},
+			folded(fit.UpperInputs()), []calculators.Input{fit.TrochanterInput("")}, foldedBar(), climbPedals(), sizeParts(),
+			[]calculators.Input{
+				{Quantity: measure.PedalWidth, Folded: true, Assume: calculators.Fixed(105, 0, "a usual flat pedal")},
+				{Quantity: measure.PedalThickness, Folded: true, Assume: calculators.Fixed(16, 0, "a usual flat pedal")},
+				{Quantity: measure.QFactor, Folded: true, Assume: calculators.Fixed(175, 0, "a usual trail crankset")},
+				{Quantity: measure.SagFront, Folded: true, Assume: calculators.Fixed(20, 0, "common practice")},
+				{Quantity: measure.SagRear, Folded: true, Assume: calculators.Fixed(28, 0, "common practice")},
+				{Quantity: measure.SaddleStack, Folded: true, Assume: calculators.Fixed(48, 4, "usual for a trail saddle")},
+				{Quantity: measure.PostCollar, Folded: true, Assume: calculators.Fixed(28, 6, "usual for a dropper post")},
+				{Quantity: measure.PostHead, Folded: true, Assume: calculators.Fixed(26, 5, "usual for a dropper post")},
+				{Quantity: measure.PostLength, Optional: true, Folded: true},
+				{Quantity: measure.PostActuator, Folded: true, Assume: calculators.Fixed(35, 0, "usual for a dropper post")},
+				{Quantity: measure.InsertionPost, Optional: true, Folded: true},
+			}),
+		Readings: []calculators.Measured{
+			{Name: "size-ahead", Label: "Nearest size, grips ahead of yours", Unit: measure.Mm, Between: "your grips forward to where this size puts them, level; negative is nearer to you"},
+			{Name: "size-above", Label: "Nearest size, grips above yours", Unit: measure.Mm, Between: "your grips up to where this size puts them; negative is lower"},
+			{Name: "dropper-travel", Label: "Dropper travel that fits it", Unit: measure.Mm, Between: "post fully up at your saddle height, to fully down"},
+			{Name: "trunk-angle", Label: "Trunk, seated on it", Unit: measure.Deg, Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
 		},
-		folded(fit.UpperInputs()), []calculators.Input{fit.TrochanterInput("")}, foldedBar(), climbPedals(), sizeParts(),
-		[]calculators.Input{
-			{Quantity: measure.PedalWidth, Folded: true, Assume: calculators.Fixed(105, 0, "a usual flat pedal")},
-			{Quantity: measure.PedalThickness, Folded: true, Assume: calculators.Fixed(16, 0, "a usual flat pedal")},
-			{Quantity: measure.QFactor, Folded: true, Assume: calculators.Fixed(175, 0, "a usual trail crankset")},
-			{Quantity: measure.SagFront, Folded: true, Assume: calculators.Fixed(20, 0, "common practice")},
-			{Quantity: measure.SagRear, Folded: true, Assume: calculators.Fixed(28, 0, "common practice")},
-			{Quantity: measure.SaddleStack, Folded: true, Assume: calculators.Fixed(48, 4, "usual for a trail saddle")},
-			{Quantity: measure.PostCollar, Folded: true, Assume: calculators.Fixed(28, 6, "usual for a dropper post")},
-			{Quantity: measure.PostHead, Folded: true, Assume: calculators.Fixed(26, 5, "usual for a dropper post")},
-			{Quantity: measure.PostLength, Optional: true, Folded: true},
-			{Quantity: measure.PostActuator, Folded: true, Assume: calculators.Fixed(35, 0, "usual for a dropper post")},
-			{Quantity: measure.InsertionPost, Optional: true, Folded: true},
-		}),
-	Readings: []calculators.Measured{
-		{Name: "size-ahead", Label: "Nearest size, grips ahead of yours", Unit: measure.Mm, Between: "your grips forward to where this size puts them, level; negative is nearer to you"},
-		{Name: "size-above", Label: "Nearest size, grips above yours", Unit: measure.Mm, Between: "your grips up to where this size puts them; negative is lower"},
-		{Name: "dropper-travel", Label: "Dropper travel that fits it", Unit: measure.Mm, Between: "post fully up at your saddle height, to fully down"},
-		{Name: "trunk-angle", Label: "Trunk, seated on it", Unit: measure.Deg, Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
-	},
-	Workings: sizeWorkings(),
-	Sources:  []*literature.Source{literature.CFR1512, literature.Gordon2014, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.Growing},
-	Solve:    solveSize,
-	Explain:  explainSize,
+		Workings: sizeWorkings(),
+		Sources:  []*literature.Source{literature.CFR1512, literature.Gordon2014, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.Growing},
+		Solve:    solveSize,
+		Explain:  explainSize,
+	}
 }
 
 // demoSizes are the five sizes of an invented trail bike. The same table ships as

@@ -19,7 +19,7 @@ import (
 // match runs the worked example with some inputs changed.
 func match(t testing.TB, more ...string) *calculators.Result {
 	t.Helper()
-	r, problems := Size.Run(append(panel.Example(Size), typedPairs(more)...), nil)
+	r, problems := Size().Run(append(panel.Example(Size()), typedPairs(more)...), nil)
 	if len(problems) > 0 {
 		t.Fatalf("%s: %s", problems[0].Input, problems[0].Text.Say(nil))
 	}
@@ -125,9 +125,9 @@ func TestABadLineIsNamedAndTheRestCompared(t *testing.T) {
 // usual, and says so.
 func TestEmptyCellsAreSaid(t *testing.T) {
 	r := match(t, "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length\nM,460,625,65.5,76.5,420\nL,485,640,65.5,76.5,450")
-	require.Contains(t, r.Notes[len(r.Notes)-len(Size.Cautions)-3].Text.Say(nil), "Some lines leave out “Chainstay”")
+	require.Contains(t, r.Notes[len(r.Notes)-len(Size().Cautions)-3].Text.Say(nil), "Some lines leave out “Chainstay”")
 	require.Equal(t, "–", line(t, r, "M")[6])
-	none, problems := Size.Run([]calculators.Pair{{Key: "sizes", Typed: demoSizes}, {Key: "inseam", Typed: "830"}, {Key: "stature", Typed: "1740"}, {Key: "saddle-height", Typed: "736"}}, nil)
+	none, problems := Size().Run([]calculators.Pair{{Key: "sizes", Typed: demoSizes}, {Key: "inseam", Typed: "830"}, {Key: "stature", Typed: "1740"}, {Key: "saddle-height", Typed: "736"}}, nil)
 	require.Empty(t, problems)
 	require.False(t, none.Reading("size-ahead").Exists())
 	require.Equal(t, "XS S M L XL", order(none))
@@ -146,8 +146,8 @@ func TestStandingCannotTellStemsApart(t *testing.T) {
 func TestALongerLegHasMoreRoom(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		leg := rapid.IntRange(760, 900).Draw(t, "inseam")
-		a, _ := Size.Run(append(panel.Example(Size), typedPairs([]string{fmt.Sprintf("inseam=%d", leg)})...), nil)
-		b, _ := Size.Run(append(panel.Example(Size), typedPairs([]string{fmt.Sprintf("inseam=%d", leg+10)})...), nil)
+		a, _ := Size().Run(append(panel.Example(Size()), typedPairs([]string{fmt.Sprintf("inseam=%d", leg)})...), nil)
+		b, _ := Size().Run(append(panel.Example(Size()), typedPairs([]string{fmt.Sprintf("inseam=%d", leg+10)})...), nil)
 		for i := range 5 {
 			d := float64(b.Workings[i*sizeNumbers+sStandOver].Value - a.Workings[i*sizeNumbers+sStandOver].Value)
 			if math.Abs(d-10) > 1e-9 {
@@ -169,7 +169,7 @@ func TestWhateverIsPastedIsAnsweredOrNamed(t *testing.T) {
 			lines[i] = strings.Join(cells, ",")
 		}
 		in := &words.Reader{}
-		r, problems := Size.Run(append(panel.Example(Size), calculators.Pair{Key: "sizes", Typed: strings.Join(lines, "\n")}), in)
+		r, problems := Size().Run(append(panel.Example(Size()), calculators.Pair{Key: "sizes", Typed: strings.Join(lines, "\n")}), in)
 		if len(problems) > 0 {
 			return
 		}
@@ -193,8 +193,8 @@ func BenchmarkTwentySizes(b *testing.B) {
 	for i := range 20 {
 		table += "\n" + strings.Replace(lines[1+i%5], ",", fmt.Sprintf("%d,", i), 1)
 	}
-	typed := append(panel.Example(Size), calculators.Pair{Key: measure.Sizes.Key, Typed: table})
+	typed := append(panel.Example(Size()), calculators.Pair{Key: measure.Sizes.Key, Typed: table})
 	for b.Loop() {
-		Size.Run(typed, nil)
+		Size().Run(typed, nil)
 	}
 }

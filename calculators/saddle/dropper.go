@@ -11,43 +11,45 @@ import (
 
 // Dropper answers how much travel fits between frame and saddle height, and what
 // binds.
-var Dropper = &calculators.Calculator{
-	Name: "dropper-travel", Section: calculators.Saddle,
-	Title: "Dropper post", Question: "How much dropper travel fits under your saddle height?",
-	Scenario: "Larch Hollow’s test rider on the test bike, with a post of 180 mm travel on the bench.",
-	Inputs: []calculators.Input{
-		{Quantity: measure.SaddleHeight, Example: "735"},
-		{Quantity: measure.SeatTubeLength, Example: "420"},
-		{Quantity: measure.SaddleStack, Example: "48", Assume: calculators.Fixed(48, 4, "usual for a trail saddle")},
-		{Quantity: measure.TravelPost, Example: "180", Optional: true},
-		{Quantity: measure.PostLength, Example: "490", Optional: true},
-		{Quantity: measure.FreeDepth, Example: "255", Optional: true},
-		{Quantity: measure.InsertionPost, Example: "110", Optional: true},
-		{Quantity: measure.InsertionFrame, Example: "100", Optional: true},
-		{Quantity: measure.PostCollar, Example: "28", Assume: calculators.Fixed(28, 6, "usual for a dropper post")},
-		{Quantity: measure.PostHead, Example: "26", Assume: calculators.Fixed(26, 5, "usual for a dropper post")},
-		{Quantity: measure.PostActuator, Example: "32", Assume: calculators.Fixed(35, 10, "usual for a dropper post; measure it before you trust an insertion")},
-		{Quantity: measure.PostDiameter, Example: "31.6", Optional: true, Folded: true},
-	},
-	Readings: []calculators.Measured{
-		{Name: "longest-travel", Label: "Longest travel that fits", Unit: measure.Mm,
-			Between: "post fully up at your saddle height, to fully down"},
-		{Name: "insertion", Label: "Post inside the frame", Unit: measure.Mm,
-			Between: "seat tube’s top edge down to the end of the post’s outer tube, fully up at your saddle height"},
-		{Name: "depth-left", Label: "Depth left below the post", Unit: measure.Mm,
-			Between: "the post’s lowest point, actuator included, down to the first obstacle in the tube"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "room", Label: "Room above the collar", Unit: measure.Mm},
-		{Name: "over-post", Label: "Over the post’s minimum insertion", Unit: measure.Mm},
-		{Name: "over-frame", Label: "Over the frame’s minimum insertion", Unit: measure.Mm},
-		{Name: "by-room", Label: "Travel that the room allows", Unit: measure.Mm},
-		{Name: "by-depth", Label: "Travel that the depth allows", Unit: measure.Mm},
-	},
-	Sources:  []*literature.Source{literature.CFR1512, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.HoseCheck, caution.CarbonParts, caution.FirstRide},
-	Solve:    solveDropper,
-	Explain:  explainDropper,
+func Dropper() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "dropper-travel", Section: calculators.Saddle,
+		Title: "Dropper post", Question: "How much dropper travel fits under your saddle height?",
+		Scenario: "Larch Hollow’s test rider on the test bike, with a post of 180 mm travel on the bench.",
+		Inputs: []calculators.Input{
+			{Quantity: measure.SaddleHeight, Example: "735"},
+			{Quantity: measure.SeatTubeLength, Example: "420"},
+			{Quantity: measure.SaddleStack, Example: "48", Assume: calculators.Fixed(48, 4, "usual for a trail saddle")},
+			{Quantity: measure.TravelPost, Example: "180", Optional: true},
+			{Quantity: measure.PostLength, Example: "490", Optional: true},
+			{Quantity: measure.FreeDepth, Example: "255", Optional: true},
+			{Quantity: measure.InsertionPost, Example: "110", Optional: true},
+			{Quantity: measure.InsertionFrame, Example: "100", Optional: true},
+			{Quantity: measure.PostCollar, Example: "28", Assume: calculators.Fixed(28, 6, "usual for a dropper post")},
+			{Quantity: measure.PostHead, Example: "26", Assume: calculators.Fixed(26, 5, "usual for a dropper post")},
+			{Quantity: measure.PostActuator, Example: "32", Assume: calculators.Fixed(35, 10, "usual for a dropper post; measure it before you trust an insertion")},
+			{Quantity: measure.PostDiameter, Example: "31.6", Optional: true, Folded: true},
+		},
+		Readings: []calculators.Measured{
+			{Name: "longest-travel", Label: "Longest travel that fits", Unit: measure.Mm,
+				Between: "post fully up at your saddle height, to fully down"},
+			{Name: "insertion", Label: "Post inside the frame", Unit: measure.Mm,
+				Between: "seat tube’s top edge down to the end of the post’s outer tube, fully up at your saddle height"},
+			{Name: "depth-left", Label: "Depth left below the post", Unit: measure.Mm,
+				Between: "the post’s lowest point, actuator included, down to the first obstacle in the tube"},
+		},
+		Workings: []calculators.Measured{
+			{Name: "room", Label: "Room above the collar", Unit: measure.Mm},
+			{Name: "over-post", Label: "Over the post’s minimum insertion", Unit: measure.Mm},
+			{Name: "over-frame", Label: "Over the frame’s minimum insertion", Unit: measure.Mm},
+			{Name: "by-room", Label: "Travel that the room allows", Unit: measure.Mm},
+			{Name: "by-depth", Label: "Travel that the depth allows", Unit: measure.Mm},
+		},
+		Sources:  []*literature.Source{literature.CFR1512, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.HoseCheck, caution.CarbonParts, caution.FirstRide},
+		Solve:    solveDropper,
+		Explain:  explainDropper,
+	}
 }
 
 // TravelForRoom returns the longest travel, in mm, that the room above the frame

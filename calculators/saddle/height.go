@@ -14,33 +14,35 @@ import (
 
 // Height answers where the saddle goes first: five methods, their median and
 // their spread.
-var Height = &calculators.Calculator{
-	Name: "saddle-height", Section: calculators.Saddle,
-	Title: "Saddle height", Question: "How high should the saddle start?",
-	Scenario: "Larch Hollow’s test rider: an inside leg of 830 mm taken alone, clipped in, 170 mm cranks.",
-	Inputs: slices.Concat(
-		[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}, fit.CrankInput("170")},
-		fit.PedalInputs("clip"),
-		[]calculators.Input{
-			{Quantity: measure.TargetKnee, Example: "35", Assume: calculators.Fixed(35, 0, "the middle of the published 30 to 40 degrees")},
-			fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput("76"),
-		}),
-	Readings: []calculators.Measured{
-		{Name: "saddle-height", Label: "Set the saddle to", Unit: measure.Mm, Feeds: measure.SaddleHeight,
-			Between: "bottom-bracket centre to saddle top, along the seat line"},
-		{Name: "pedal-to-saddle", Label: "From the pedal", Unit: measure.Mm,
-			Between: "pedal spindle at its farthest to saddle top, along the seat line"},
-		{Name: "knee-bend", Label: "Your knee then bends", Unit: measure.Deg,
-			Between: "at the bottom of the stroke, while pedalling; a straight leg is 0"},
-		{Name: "method-spread", Label: "The methods differ by", Unit: measure.Mm,
-			Between: "lowest to highest of the methods that apply to you"},
-	},
-	Workings: heightRows,
-	Sources: []*literature.Source{literature.Peveler2005, literature.HamleyThomas1967, literature.FerrerRoca2012, literature.NordeenSnyder1977,
-		literature.FerrerRoca2014, literature.HullJorge1985, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
-	Solve:    solveHeight,
-	Explain:  explainHeight,
+func Height() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "saddle-height", Section: calculators.Saddle,
+		Title: "Saddle height", Question: "How high should the saddle start?",
+		Scenario: "Larch Hollow’s test rider: an inside leg of 830 mm taken alone, clipped in, 170 mm cranks.",
+		Inputs: slices.Concat(
+			[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}, fit.CrankInput("170")},
+			fit.PedalInputs("clip"),
+			[]calculators.Input{
+				{Quantity: measure.TargetKnee, Example: "35", Assume: calculators.Fixed(35, 0, "the middle of the published 30 to 40 degrees")},
+				fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput("76"),
+			}),
+		Readings: []calculators.Measured{
+			{Name: "saddle-height", Label: "Set the saddle to", Unit: measure.Mm, Feeds: measure.SaddleHeight,
+				Between: "bottom-bracket centre to saddle top, along the seat line"},
+			{Name: "pedal-to-saddle", Label: "From the pedal", Unit: measure.Mm,
+				Between: "pedal spindle at its farthest to saddle top, along the seat line"},
+			{Name: "knee-bend", Label: "Your knee then bends", Unit: measure.Deg,
+				Between: "at the bottom of the stroke, while pedalling; a straight leg is 0"},
+			{Name: "method-spread", Label: "The methods differ by", Unit: measure.Mm,
+				Between: "lowest to highest of the methods that apply to you"},
+		},
+		Workings: heightRows,
+		Sources: []*literature.Source{literature.Peveler2005, literature.HamleyThomas1967, literature.FerrerRoca2012, literature.NordeenSnyder1977,
+			literature.FerrerRoca2014, literature.HullJorge1985, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
+		Solve:    solveHeight,
+		Explain:  explainHeight,
+	}
 }
 
 // The rows of the table of methods, each as a height from the bottom bracket.

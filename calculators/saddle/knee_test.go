@@ -23,7 +23,7 @@ const (
 // Ferrer-Roca et al. 2012: their height for 35 degrees gives 35.0 ± 0.1.
 func TestKneeAtTheRegressionsHeight(t *testing.T) {
 	height := saddle.KneeRegression(846, 35) - 170
-	r := answer(t, saddle.Knee, fmt.Sprintf("%s saddle-height=%v", referenceKnee, height))
+	r := answer(t, saddle.Knee(), fmt.Sprintf("%s saddle-height=%v", referenceKnee, height))
 	require.InDelta(t, 35, value(r, "knee-bottom"), 0.1)
 	require.InDelta(t, 30, value(r, "knee-bottom-static"), 0.1)
 	x := r.Reading("knee-bottom-static")
@@ -34,7 +34,7 @@ func TestKneeAtTheRegressionsHeight(t *testing.T) {
 func TestFourPercentOfSaddleIsSevenDegrees(t *testing.T) {
 	height := saddle.KneeRegression(846, 35) - 170
 	at := func(share float64) float64 {
-		return value(answer(t, saddle.Knee, fmt.Sprintf("%s saddle-height=%v", referenceKnee, height+share*(height+170))), "knee-bottom")
+		return value(answer(t, saddle.Knee(), fmt.Sprintf("%s saddle-height=%v", referenceKnee, height+share*(height+170))), "knee-bottom")
 	}
 	require.InDelta(t, 7, at(-0.02)-at(0.02), 1)
 }
@@ -45,7 +45,7 @@ func TestLeastBendIsTheLeast(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		leg := between(t, "leg", 700, 960)
 		typed := fmt.Sprintf("inseam=%v crank-length=170 saddle-height=%v pedals=clip", leg, 0.883*leg*between(t, "share", 0.93, 1.01))
-		r := answer(t, saddle.Knee, typed)
+		r := answer(t, saddle.Knee(), typed)
 		least, at := value(r, "knee-minimum"), value(r, "minimum-at")
 		if !finite(least) {
 			t.Skip("out of reach")
@@ -65,7 +65,7 @@ func TestRaisingTheSaddleOpensTheKnee(t *testing.T) {
 		leg := between(t, "leg", 650, 980)
 		height := leg * between(t, "share", 0.75, 0.88)
 		at := func(h float64) *calculators.Result {
-			return answer(t, saddle.Knee, fmt.Sprintf("inseam=%v saddle-height=%v crank-length=170", leg, h))
+			return answer(t, saddle.Knee(), fmt.Sprintf("inseam=%v saddle-height=%v crank-length=170", leg, h))
 		}
 		low, high := at(height), at(height+5)
 		for _, name := range []string{"knee-bottom", "knee-top"} {
@@ -77,7 +77,7 @@ func TestRaisingTheSaddleOpensTheKnee(t *testing.T) {
 }
 
 func TestTheWholeCircleIsInTheTable(t *testing.T) {
-	r := answer(t, saddle.Knee, kneeExample)
+	r := answer(t, saddle.Knee(), kneeExample)
 	crank := column(t, r, "circle", "crank")
 	require.Len(t, crank, 72)
 	require.Equal(t, "355.0°", crank[71])
@@ -88,34 +88,34 @@ func TestTheWholeCircleIsInTheTable(t *testing.T) {
 // are inside one and outside the other.
 func TestAReadingIsHeldAgainstItsOwnWindow(t *testing.T) {
 	base := "inseam=830 saddle-height=735 crank-length=170 "
-	require.True(t, says(answer(t, saddle.Knee, base+"knee-reading=28 knee-read=still"), "lies inside the 25° to 35°"))
-	require.True(t, says(answer(t, saddle.Knee, base+"knee-reading=28 knee-read=moving"), "straighter than the 30° to 40°"))
-	require.True(t, says(answer(t, saddle.Knee, base+"knee-reading=38 knee-read=still"), "more bent than the 25° to 35°"))
-	require.True(t, says(answer(t, saddle.Knee, base+"knee-reading=28"), "mostly read that way"), "how it was read is assumed aloud")
-	require.True(t, says(answer(t, saddle.Knee, base+"knee-reading=65 knee-read=moving"), "further apart"))
-	require.False(t, says(answer(t, saddle.Knee, base), "reading"), "nothing is compared where nothing was read")
+	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=28 knee-read=still"), "lies inside the 25° to 35°"))
+	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=28 knee-read=moving"), "straighter than the 30° to 40°"))
+	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=38 knee-read=still"), "more bent than the 25° to 35°"))
+	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=28"), "mostly read that way"), "how it was read is assumed aloud")
+	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=65 knee-read=moving"), "further apart"))
+	require.False(t, says(answer(t, saddle.Knee(), base), "reading"), "nothing is compared where nothing was read")
 }
 
 // The difference is taken between like and like.
 func TestStillAndMovingAreFiveApart(t *testing.T) {
 	base := "inseam=830 saddle-height=735 crank-length=170 knee-reading=30 knee-read="
-	still, moving := answer(t, saddle.Knee, base+"still"), answer(t, saddle.Knee, base+"moving")
+	still, moving := answer(t, saddle.Knee(), base+"still"), answer(t, saddle.Knee(), base+"moving")
 	require.InDelta(t, 5, float64(still.Working("difference").Value-moving.Working("difference").Value), 1e-9)
 	require.InDelta(t, 30-value(moving, "knee-bottom"), float64(moving.Working("difference").Value), 1e-9)
 }
 
 func TestALegOutOfReachSaysSo(t *testing.T) {
-	r := answer(t, saddle.Knee, "inseam=700 saddle-height=800 crank-length=175")
+	r := answer(t, saddle.Knee(), "inseam=700 saddle-height=800 crank-length=175")
 	require.True(t, math.IsNaN(value(r, "knee-bottom")))
 	require.Contains(t, r.Reading("knee-bottom").Meaning.Say(nil), "does not reach")
 	require.Contains(t, r.Figure.Description.Say(nil), "left out")
 }
 
-func BenchmarkKnee(b *testing.B) { bench(b, saddle.Knee, kneeExample) }
+func BenchmarkKnee(b *testing.B) { bench(b, saddle.Knee(), kneeExample) }
 
 // BenchmarkKneePanel times what the page asks for: plot, drawing and tables.
 func BenchmarkKneePanel(b *testing.B) {
-	list := []*calculators.Calculator{saddle.Knee}
+	list := []*calculators.Calculator{saddle.Knee()}
 	ask := panel.Ask{Name: "knee-bend", Place: "a", Query: "inseam=830&saddle-height=735&crank-length=170&knee-reading=27&knee-read=still"}
 	for b.Loop() {
 		if panel.Answer(list, ask).Example {

@@ -15,51 +15,53 @@ import (
 
 // Setback answers how far behind the cranks the rider sits, and where that puts
 // the knee.
-var Setback = &calculators.Calculator{
-	Name: "saddle-setback", Section: calculators.Saddle,
-	Title: "Saddle fore and aft", Question: "How far behind the cranks do you sit?",
-	Scenario: "Larch Hollow’s test rider on the test bike: seat tube at 72 degrees, the post straight and the rails in the middle.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.SaddleHeight, Example: "735"},
-			{Quantity: measure.SeatAngle, Example: "76.5"},
-			{Quantity: measure.SeatTubeAngle, Example: "72", Optional: true},
-			{Quantity: measure.PostOffset, Example: "0", Assume: calculators.Fixed(0, 2, "as most dropper posts are made")},
-			{Quantity: measure.RailShift, Example: "0", Assume: calculators.Fixed(0, 5, "a saddle clamped about the middle of its rails")},
-			{Quantity: measure.NoseSetback, Optional: true},
-			{Quantity: measure.SaddleNose, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-				return calculators.Assumption{Value: 150, SD: 8, From: "usual for a trail saddle"}, v.Has(measure.NoseSetback)
-			}},
-			{Quantity: measure.NewSaddleSetback, Optional: true},
-			{Quantity: measure.Inseam, Example: "830"},
-			fit.Folded(fit.CrankInput("170")),
+func Setback() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "saddle-setback", Section: calculators.Saddle,
+		Title: "Saddle fore and aft", Question: "How far behind the cranks do you sit?",
+		Scenario: "Larch Hollow’s test rider on the test bike: seat tube at 72 degrees, the post straight and the rails in the middle.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.SaddleHeight, Example: "735"},
+				{Quantity: measure.SeatAngle, Example: "76.5"},
+				{Quantity: measure.SeatTubeAngle, Example: "72", Optional: true},
+				{Quantity: measure.PostOffset, Example: "0", Assume: calculators.Fixed(0, 2, "as most dropper posts are made")},
+				{Quantity: measure.RailShift, Example: "0", Assume: calculators.Fixed(0, 5, "a saddle clamped about the middle of its rails")},
+				{Quantity: measure.NoseSetback, Optional: true},
+				{Quantity: measure.SaddleNose, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+					return calculators.Assumption{Value: 150, SD: 8, From: "usual for a trail saddle"}, v.Has(measure.NoseSetback)
+				}},
+				{Quantity: measure.NewSaddleSetback, Optional: true},
+				{Quantity: measure.Inseam, Example: "830"},
+				fit.Folded(fit.CrankInput("170")),
+			},
+			fit.PedalInputs("clip"),
+			[]calculators.Input{
+				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""),
+				{Quantity: measure.ThighLength, Optional: true, Folded: true},
+				{Quantity: measure.FootLength, Optional: true, Folded: true},
+				{Quantity: measure.Stack, Folded: true, Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is read")},
+				{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
+			}),
+		Readings: []calculators.Measured{
+			{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm, Feeds: measure.SaddleSetback,
+				Between: "plumb line through the bottom bracket back to the saddle point, level"},
+			{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle", Unit: measure.Deg,
+				Between: "horizontal to the line from the bottom bracket to the saddle point"},
+			{Name: "knee-over-spindle", Label: "Knee ahead of the spindle", Unit: measure.Mm,
+				Between: "pedal spindle to the knee joint, level, crank forward and level; minus is behind"},
 		},
-		fit.PedalInputs("clip"),
-		[]calculators.Input{
-			fit.Folded(fit.SexInput("")), fit.TrochanterInput(""),
-			{Quantity: measure.ThighLength, Optional: true, Folded: true},
-			{Quantity: measure.FootLength, Optional: true, Folded: true},
-			{Quantity: measure.Stack, Folded: true, Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is read")},
-			{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
-		}),
-	Readings: []calculators.Measured{
-		{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm, Feeds: measure.SaddleSetback,
-			Between: "plumb line through the bottom bracket back to the saddle point, level"},
-		{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle", Unit: measure.Deg,
-			Between: "horizontal to the line from the bottom bracket to the saddle point"},
-		{Name: "knee-over-spindle", Label: "Knee ahead of the spindle", Unit: measure.Mm,
-			Between: "pedal spindle to the knee joint, level, crank forward and level; minus is behind"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "move", Label: "Move it back by", Unit: measure.Mm},
-		{Name: "by-tape", Label: "By the plumb line", Unit: measure.Mm},
-		{Name: "by-chart", Label: "By the chart", Unit: measure.Mm},
-	},
-	Sources: []*literature.Source{literature.Johnston2017, literature.Bini2013, literature.Menard2020, literature.HullJorge1985,
-		literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
-	Solve:    solveSetback,
-	Explain:  explainSetback,
+		Workings: []calculators.Measured{
+			{Name: "move", Label: "Move it back by", Unit: measure.Mm},
+			{Name: "by-tape", Label: "By the plumb line", Unit: measure.Mm},
+			{Name: "by-chart", Label: "By the chart", Unit: measure.Mm},
+		},
+		Sources: []*literature.Source{literature.Johnston2017, literature.Bini2013, literature.Menard2020, literature.HullJorge1985,
+			literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
+		Solve:    solveSetback,
+		Explain:  explainSetback,
+	}
 }
 
 // The marked zone of a saddle's rails, to each side of its middle, mm: common

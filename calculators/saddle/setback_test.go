@@ -16,7 +16,7 @@ const setbackExample = "saddle-height=735 seat-angle=76.5 seat-tube-angle=72 pos
 // Plain trigonometry, as in the published row: h·cos of the printed angle where
 // the tube points at the bottom bracket.
 func TestSetbackOfAStraightTube(t *testing.T) {
-	r := answer(t, saddle.Setback, "saddle-height=730 seat-angle=74 seat-tube-angle=74 post-offset=0 rail-shift=0 inseam=830")
+	r := answer(t, saddle.Setback(), "saddle-height=730 seat-angle=74 seat-tube-angle=74 post-offset=0 rail-shift=0 inseam=830")
 	require.InDelta(t, 730*math.Cos(74*math.Pi/180), value(r, "setback"), 1e-9)
 	require.InDelta(t, 74, value(r, "seat-angle-at-saddle"), 1e-9)
 }
@@ -27,7 +27,7 @@ func TestSetbackAgainstACutCircle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		height, effective, tube := between(t, "height", 560, 850), between(t, "effective", 73, 79), between(t, "tube", 66, 78)
 		offset, shift, stack := between(t, "offset", -20, 30), between(t, "shift", -20, 20), 625.0
-		r := answer(t, saddle.Setback, fmt.Sprintf("saddle-height=%v seat-angle=%v seat-tube-angle=%v post-offset=%v rail-shift=%v stack=%v inseam=830", height, effective, tube, offset, shift, stack))
+		r := answer(t, saddle.Setback(), fmt.Sprintf("saddle-height=%v seat-angle=%v seat-tube-angle=%v post-offset=%v rail-shift=%v stack=%v inseam=830", height, effective, tube, offset, shift, stack))
 		rad := math.Pi / 180
 		sin, cos := math.Sincos(tube * rad)
 		x0 := -stack/math.Tan(effective*rad) - offset*sin - shift
@@ -49,21 +49,21 @@ func TestSetbackAgainstACutCircle(t *testing.T) {
 // The contract: without the tube's own angle the angle at the saddle is refused,
 // not guessed; a plumb line gives it.
 func TestTheAngleIsNotGuessed(t *testing.T) {
-	r := answer(t, saddle.Setback, "saddle-height=735 seat-angle=76.5 inseam=830")
+	r := answer(t, saddle.Setback(), "saddle-height=735 seat-angle=76.5 inseam=830")
 	require.True(t, math.IsNaN(value(r, "seat-angle-at-saddle")))
 	require.Contains(t, r.Reading("seat-angle-at-saddle").Meaning.Say(nil), "Not guessed")
 	require.True(t, says(r, "hang the plumb line"))
-	r = answer(t, saddle.Setback, "saddle-height=735 seat-angle=76.5 inseam=830 nose-setback=20 saddle-nose=155")
+	r = answer(t, saddle.Setback(), "saddle-height=735 seat-angle=76.5 inseam=830 nose-setback=20 saddle-nose=155")
 	require.InDelta(t, 175, value(r, "setback"), 1e-9)
 	require.InDelta(t, math.Acos(175.0/735)*180/math.Pi, value(r, "seat-angle-at-saddle"), 1e-9)
 }
 
 func TestTheMoveAndTheRails(t *testing.T) {
-	inside := answer(t, saddle.Setback, setbackExample+" new-saddle-setback=190")
+	inside := answer(t, saddle.Setback(), setbackExample+" new-saddle-setback=190")
 	require.True(t, says(inside, "goes back by"))
-	require.True(t, says(answer(t, saddle.Setback, setbackExample+" new-saddle-setback=240"), "more than rails usually allow"))
-	require.True(t, says(answer(t, saddle.Setback, setbackExample+" new-saddle-setback=120"), "would go forward"))
-	require.True(t, says(answer(t, saddle.Setback, setbackExample+" nose-setback=-40 saddle-nose=150"), "disagree"))
+	require.True(t, says(answer(t, saddle.Setback(), setbackExample+" new-saddle-setback=240"), "more than rails usually allow"))
+	require.True(t, says(answer(t, saddle.Setback(), setbackExample+" new-saddle-setback=120"), "would go forward"))
+	require.True(t, says(answer(t, saddle.Setback(), setbackExample+" nose-setback=-40 saddle-nose=150"), "disagree"))
 }
 
 // A saddle further back takes the knee back, and never further than itself.
@@ -71,7 +71,7 @@ func TestTheKneeFollowsTheSaddle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		leg := between(t, "leg", 720, 950)
 		at := func(shift float64) float64 {
-			return value(answer(t, saddle.Setback, fmt.Sprintf("saddle-height=%v seat-angle=76 seat-tube-angle=74 inseam=%v post-offset=0 rail-shift=%v", 0.87*leg, leg, shift)), "knee-over-spindle")
+			return value(answer(t, saddle.Setback(), fmt.Sprintf("saddle-height=%v seat-angle=76 seat-tube-angle=74 inseam=%v post-offset=0 rail-shift=%v", 0.87*leg, leg, shift)), "knee-over-spindle")
 		}
 		a, b := at(-10), at(10)
 		if finite(a) && finite(b) {
@@ -81,4 +81,4 @@ func TestTheKneeFollowsTheSaddle(t *testing.T) {
 	})
 }
 
-func BenchmarkSetback(b *testing.B) { bench(b, saddle.Setback, setbackExample) }
+func BenchmarkSetback(b *testing.B) { bench(b, saddle.Setback(), setbackExample) }

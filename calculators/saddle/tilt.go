@@ -14,38 +14,40 @@ import (
 
 // Tilt answers how far the nose points down once the rider sits and the trail
 // climbs.
-var Tilt = &calculators.Calculator{
-	Name: "saddle-tilt", Section: calculators.Saddle,
-	Title: "Saddle tilt", Question: "How far does the saddle’s nose point down once you sit and climb?",
-	Scenario: "Larch Hollow’s test rider on the test bike, 1 degree nose-down on the stand, on a climb of 15 %.",
-	Inputs: slices.Concat(
-		[]calculators.Input{
-			{Quantity: measure.SaddleTilt, Example: "1"},
-			{Quantity: measure.Grade, Example: "15"},
+func Tilt() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "saddle-tilt", Section: calculators.Saddle,
+		Title: "Saddle tilt", Question: "How far does the saddle’s nose point down once you sit and climb?",
+		Scenario: "Larch Hollow’s test rider on the test bike, 1 degree nose-down on the stand, on a climb of 15 %.",
+		Inputs: slices.Concat(
+			[]calculators.Input{
+				{Quantity: measure.SaddleTilt, Example: "1"},
+				{Quantity: measure.Grade, Example: "15"},
+			},
+			fit.SagInputs(),
+			[]calculators.Input{
+				{Quantity: measure.Wheelbase, Example: "1215", Assume: calculators.Fixed(1215, 30, "usual on a trail bike")},
+			},
+			fit.AxleInputs()),
+		Readings: []calculators.Measured{
+			{Name: "tilt-at-sag", Label: "With you aboard", Unit: measure.Deg,
+				Between: "level to the board along the saddle, both ends at sag, on the flat; nose down is plus"},
+			{Name: "tilt-on-grade", Label: "On your climb", Unit: measure.Deg,
+				Between: "level to the board along the saddle, at sag, on the grade; nose down is plus"},
+			{Name: "tilt-to-be-level", Label: "The stand would read", Unit: measure.Deg,
+				Between: "level to the board on the stand, if the saddle is to be level on that climb at sag; nose down is plus"},
+			{Name: "saddle-tilt", Label: "On the stand", Unit: measure.Deg,
+				Between: "level to the board along the saddle, nobody on the bike; nose down is plus"},
 		},
-		fit.SagInputs(),
-		[]calculators.Input{
-			{Quantity: measure.Wheelbase, Example: "1215", Assume: calculators.Fixed(1215, 30, "usual on a trail bike")},
+		Workings: []calculators.Measured{
+			{Name: "pitch", Label: "Sag tips the bike back by", Unit: measure.Deg},
 		},
-		fit.AxleInputs()),
-	Readings: []calculators.Measured{
-		{Name: "tilt-at-sag", Label: "With you aboard", Unit: measure.Deg,
-			Between: "level to the board along the saddle, both ends at sag, on the flat; nose down is plus"},
-		{Name: "tilt-on-grade", Label: "On your climb", Unit: measure.Deg,
-			Between: "level to the board along the saddle, at sag, on the grade; nose down is plus"},
-		{Name: "tilt-to-be-level", Label: "The stand would read", Unit: measure.Deg,
-			Between: "level to the board on the stand, if the saddle is to be level on that climb at sag; nose down is plus"},
-		{Name: "saddle-tilt", Label: "On the stand", Unit: measure.Deg,
-			Between: "level to the board along the saddle, nobody on the bike; nose down is plus"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "pitch", Label: "Sag tips the bike back by", Unit: measure.Deg},
-	},
-	Sources: []*literature.Source{literature.WilkinsonKram2021, literature.Humboldt2026, literature.Salai1999, literature.SabetiAschraf2010,
-		literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.Numbness, caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
-	Solve:    solveTilt,
-	Explain:  explainTilt,
+		Sources: []*literature.Source{literature.WilkinsonKram2021, literature.Humboldt2026, literature.Salai1999, literature.SabetiAschraf2010,
+			literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.Numbness, caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
+		Solve:    solveTilt,
+		Explain:  explainTilt,
+	}
 }
 
 // tiltUsualTo is the most nose-down tilt on the stand that is usual on steep

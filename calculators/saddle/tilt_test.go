@@ -21,7 +21,7 @@ func TestTiltAtSagAgainstTheWholeBike(t *testing.T) {
 	require.NoError(t, err)
 	sunk, err := geometry.Sagged(bike, 150, 20, 140, 30)
 	require.NoError(t, err)
-	r := answer(t, saddle.Tilt, fmt.Sprintf("%s wheelbase=%v chainstay=437 head-angle=65.5", tiltExample, bike.Front.X-bike.Rear.X))
+	r := answer(t, saddle.Tilt(), fmt.Sprintf("%s wheelbase=%v chainstay=437 head-angle=65.5", tiltExample, bike.Front.X-bike.Rear.X))
 	require.InDelta(t, 1-(bike.SeatAngle-sunk.SeatAngle), value(r, "tilt-at-sag"), 0.002)
 }
 
@@ -29,7 +29,7 @@ func TestTiltAtSagAgainstTheWholeBike(t *testing.T) {
 func TestPitchFromTwoAxles(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		front, rear, base := between(t, "front", 0, 60), between(t, "rear", 0, 60), between(t, "base", 1100, 1300)
-		r := answer(t, saddle.Tilt, fmt.Sprintf("saddle-tilt=0 grade=0 fork-travel=100 sag-front=%v rear-travel=100 sag-rear=%v wheelbase=%v head-angle=65.5", front, rear, base))
+		r := answer(t, saddle.Tilt(), fmt.Sprintf("saddle-tilt=0 grade=0 fork-travel=100 sag-front=%v rear-travel=100 sag-rear=%v wheelbase=%v head-angle=65.5", front, rear, base))
 		// In the frame's axes the rear axle goes up by the rear sag, the front one up
 		// and back along the steering axis.
 		sin, cos := math.Sincos(65.5 * math.Pi / 180)
@@ -40,25 +40,25 @@ func TestPitchFromTwoAxles(t *testing.T) {
 
 // A grade of 20 % is 11.31 degrees (trigonometry), and level there means level.
 func TestLevelOnTheGrade(t *testing.T) {
-	r := answer(t, saddle.Tilt, "saddle-tilt=0 grade=20 fork-travel=0 rear-travel=0")
+	r := answer(t, saddle.Tilt(), "saddle-tilt=0 grade=20 fork-travel=0 rear-travel=0")
 	require.InDelta(t, -11.31, value(r, "tilt-on-grade"), 0.002)
 	require.InDelta(t, 11.31, value(r, "tilt-to-be-level"), 0.002)
 	rapid.Check(t, func(t *rapid.T) {
 		grade := between(t, "grade", -20, 40)
-		level := value(answer(t, saddle.Tilt, fmt.Sprintf("%s grade=%v", tiltExample, grade)), "tilt-to-be-level")
+		level := value(answer(t, saddle.Tilt(), fmt.Sprintf("%s grade=%v", tiltExample, grade)), "tilt-to-be-level")
 		if level < -5 || level > 45 {
 			t.Skip("outside what can be typed")
 		}
-		require.InDelta(t, 0, value(answer(t, saddle.Tilt, fmt.Sprintf("%s grade=%v saddle-tilt=%v", tiltExample, grade, level)), "tilt-on-grade"), 1e-9)
+		require.InDelta(t, 0, value(answer(t, saddle.Tilt(), fmt.Sprintf("%s grade=%v saddle-tilt=%v", tiltExample, grade, level)), "tilt-on-grade"), 1e-9)
 	})
 }
 
 // Held to what evidence supports: the far end is never offered as a target.
 func TestTheFarEndIsNoTarget(t *testing.T) {
-	x := answer(t, saddle.Tilt, tiltExample+" grade=25").Reading("tilt-to-be-level")
+	x := answer(t, saddle.Tilt(), tiltExample+" grade=25").Reading("tilt-to-be-level")
 	require.LessOrEqual(t, float64(x.High), 5.0)
 	require.Contains(t, x.Meaning.Say(nil), "not a target")
-	require.True(t, says(answer(t, saddle.Tilt, tiltExample+" saddle-tilt=-2"), "Bring it to level first"))
+	require.True(t, says(answer(t, saddle.Tilt(), tiltExample+" saddle-tilt=-2"), "Bring it to level first"))
 }
 
-func BenchmarkTilt(b *testing.B) { bench(b, saddle.Tilt, tiltExample) }
+func BenchmarkTilt(b *testing.B) { bench(b, saddle.Tilt(), tiltExample) }

@@ -10,31 +10,33 @@ import (
 )
 
 // Width answers how wide a saddle has to be for the bones it carries.
-var Width = &calculators.Calculator{
-	Name: "saddle-width", Section: calculators.Saddle,
-	Title: "Saddle width", Question: "How wide should the saddle be for your sit bones?",
-	Scenario: "Larch Hollow’s test rider: 112 mm between the centres of the two dents, leaning forward.",
-	Inputs: []calculators.Input{
-		{Quantity: measure.SitBoneWidth, Example: "112"},
-		{Quantity: measure.SitBoneRead, Example: "centres"},
-		{Quantity: measure.Leaning, Example: "leaning", Assume: calculators.Fixed(leaningForward, 0, "as on most trail bikes")},
-		{Quantity: measure.SitBoneEdges, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-			return calculators.Assumption{Value: 35, SD: 5, From: "because the two ways of measuring differ by 3 to 4 cm: our inference"}, v.Is(measure.SitBoneRead, "centres")
-		}},
-	},
-	Readings: []calculators.Measured{
-		{Name: "saddle-width", Label: "Saddle width to try", Unit: measure.Mm,
-			Between: "across the saddle at its widest"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "edges", Label: "Outer edges of your sit bones", Unit: measure.Mm},
-		{Name: "centres", Label: "Their centres", Unit: measure.Mm},
-	},
-	Sources: []*literature.Source{literature.Lin2023, literature.Potter2008, literature.Schwarzer2002,
-		literature.GUM2008, literature.CommonPractice},
-	Cautions: []*caution.Caution{caution.Numbness, caution.Emergency, caution.Torque, caution.FirstRide, caution.Pain},
-	Solve:    solveWidth,
-	Explain:  explainWidth,
+func Width() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "saddle-width", Section: calculators.Saddle,
+		Title: "Saddle width", Question: "How wide should the saddle be for your sit bones?",
+		Scenario: "Larch Hollow’s test rider: 112 mm between the centres of the two dents, leaning forward.",
+		Inputs: []calculators.Input{
+			{Quantity: measure.SitBoneWidth, Example: "112"},
+			{Quantity: measure.SitBoneRead, Example: "centres"},
+			{Quantity: measure.Leaning, Example: "leaning", Assume: calculators.Fixed(leaningForward, 0, "as on most trail bikes")},
+			{Quantity: measure.SitBoneEdges, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				return calculators.Assumption{Value: 35, SD: 5, From: "because the two ways of measuring differ by 3 to 4 cm: our inference"}, v.Is(measure.SitBoneRead, "centres")
+			}},
+		},
+		Readings: []calculators.Measured{
+			{Name: "saddle-width", Label: "Saddle width to try", Unit: measure.Mm,
+				Between: "across the saddle at its widest"},
+		},
+		Workings: []calculators.Measured{
+			{Name: "edges", Label: "Outer edges of your sit bones", Unit: measure.Mm},
+			{Name: "centres", Label: "Their centres", Unit: measure.Mm},
+		},
+		Sources: []*literature.Source{literature.Lin2023, literature.Potter2008, literature.Schwarzer2002,
+			literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.Numbness, caution.Emergency, caution.Torque, caution.FirstRide, caution.Pain},
+		Solve:    solveWidth,
+		Explain:  explainWidth,
+	}
 }
 
 // leaningForward is the index of that choice of measure.Leaning.

@@ -14,24 +14,26 @@ import (
 
 // Missing answers what a length that nobody measured would be in the mean person
 // of the reader's height, and how far that may be wrong.
-var Missing = &calculators.Calculator{
-	Name: "missing-measurement", Section: calculators.Start,
-	Title: "A measurement you do not have", Question: "What may stand in for a length until you take a tape to it?",
-	Scenario: "Larch Hollow’s test rider, 1740 mm tall, has nobody at hand to hold the tape at the hip bone.",
-	Inputs: []calculators.Input{
-		{Quantity: measure.Wanted, Example: "trochanter-height"},
-		{Quantity: measure.Stature, Example: "1740"},
-		fit.SexInput(""),
-		{Quantity: measure.Inseam, Example: "830", Optional: true},
-		{Quantity: measure.OwnDifference, Folded: true, Assume: ownDifference},
-	},
-	Readings: []calculators.Measured{
-		{Name: "estimate", Label: "Estimate", Unit: measure.Mm, Guess: true, Between: "a guess from the survey, not a measurement"},
-	},
-	Sources:  []*literature.Source{literature.Gordon2014, literature.GUM2008},
-	Cautions: []*caution.Caution{caution.Growing},
-	Solve:    solveMissing,
-	Explain:  explainMissing,
+func Missing() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "missing-measurement", Section: calculators.Start,
+		Title: "A measurement you do not have", Question: "What may stand in for a length until you take a tape to it?",
+		Scenario: "Larch Hollow’s test rider, 1740 mm tall, has nobody at hand to hold the tape at the hip bone.",
+		Inputs: []calculators.Input{
+			{Quantity: measure.Wanted, Example: "trochanter-height"},
+			{Quantity: measure.Stature, Example: "1740"},
+			fit.SexInput(""),
+			{Quantity: measure.Inseam, Example: "830", Optional: true},
+			{Quantity: measure.OwnDifference, Folded: true, Assume: ownDifference},
+		},
+		Readings: []calculators.Measured{
+			{Name: "estimate", Label: "Estimate", Unit: measure.Mm, Guess: true, Between: "a guess from the survey, not a measurement"},
+		},
+		Sources:  []*literature.Source{literature.Gordon2014, literature.GUM2008},
+		Cautions: []*caution.Caution{caution.Growing},
+		Solve:    solveMissing,
+		Explain:  explainMissing,
+	}
 }
 
 // surveys are the lengths that the survey has a line on stature for.

@@ -13,27 +13,29 @@ import (
 
 // Repeat answers what to keep of two or three readings of one length, and
 // whether to take them again.
-var Repeat = &calculators.Calculator{
-	Name: "repeat-readings", Section: calculators.Start,
-	Title: "Repeat your readings", Question: "Which of your readings do you keep, and do they agree well enough?",
-	Scenario: "Larch Hollow’s test rider took the inside leg three times, alone with a book.",
-	Inputs: []calculators.Input{
-		{Quantity: measure.Wanted, Example: "inseam"},
-		{Quantity: measure.First, Example: "832"},
-		{Quantity: measure.Second, Example: "824"},
-		{Quantity: measure.Third, Example: "829", Optional: true},
-		{Quantity: measure.Helped, Example: "alone", Assume: calculators.Fixed(0, 0, "which is the less sure way")},
-		{Quantity: measure.SharedError, Folded: true, Assume: sharedError},
-	},
-	Readings: []calculators.Measured{
-		{Name: "median", Label: "Keep this", Unit: measure.Mm, Between: "the middle one of your readings"},
-		{Name: "spread", Label: "They differ by", Unit: measure.Mm, Between: "smallest to largest reading"},
-		{Name: "technical-error", Label: "One reading repeats to", Unit: measure.Mm, Finer: 1,
-			Between: "technical error of measurement: two of three readings lie this close to their mean"},
-	},
-	Sources: []*literature.Source{literature.GUM2008, literature.Gordon2014, literature.CommonPractice},
-	Solve:   solveRepeat,
-	Explain: explainRepeat,
+func Repeat() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "repeat-readings", Section: calculators.Start,
+		Title: "Repeat your readings", Question: "Which of your readings do you keep, and do they agree well enough?",
+		Scenario: "Larch Hollow’s test rider took the inside leg three times, alone with a book.",
+		Inputs: []calculators.Input{
+			{Quantity: measure.Wanted, Example: "inseam"},
+			{Quantity: measure.First, Example: "832"},
+			{Quantity: measure.Second, Example: "824"},
+			{Quantity: measure.Third, Example: "829", Optional: true},
+			{Quantity: measure.Helped, Example: "alone", Assume: calculators.Fixed(0, 0, "which is the less sure way")},
+			{Quantity: measure.SharedError, Folded: true, Assume: sharedError},
+		},
+		Readings: []calculators.Measured{
+			{Name: "median", Label: "Keep this", Unit: measure.Mm, Between: "the middle one of your readings"},
+			{Name: "spread", Label: "They differ by", Unit: measure.Mm, Between: "smallest to largest reading"},
+			{Name: "technical-error", Label: "One reading repeats to", Unit: measure.Mm, Finer: 1,
+				Between: "technical error of measurement: two of three readings lie this close to their mean"},
+		},
+		Sources: []*literature.Source{literature.GUM2008, literature.Gordon2014, literature.CommonPractice},
+		Solve:   solveRepeat,
+		Explain: explainRepeat,
+	}
 }
 
 // wanted returns the length that the reader picked.

@@ -11,13 +11,15 @@ import (
 
 // Figures are the standing figures of measuring, in the order of the pages: each
 // draws somebody of the reader's size, the landmarks, the tape and where to read.
-var Figures = []*calculators.Standing{
-	person("measure-stature", stature), person("measure-inseam", inseam), person("measure-trochanter-height", trochanter),
-	person("measure-arm-span", armSpan), person("measure-shoulder-width", shoulderWidth),
-	person("measure-foot-length", footLength), person("measure-heel-to-ball", heelToBall),
-	person("measure-trunk-length", trunkLength), person("measure-arm-length", armLength), person("measure-hand-length", handLength),
-	person("measure-sit-bones", sitBones), person("measure-push-up-width", pushUpWidth),
-	{Name: "measure-bike", Draw: measureBike},
+func Figures() []*calculators.Standing {
+	return []*calculators.Standing{
+		person("measure-stature", stature), person("measure-inseam", inseam), person("measure-trochanter-height", trochanter),
+		person("measure-arm-span", armSpan), person("measure-shoulder-width", shoulderWidth),
+		person("measure-foot-length", footLength), person("measure-heel-to-ball", heelToBall),
+		person("measure-trunk-length", trunkLength), person("measure-arm-length", armLength), person("measure-hand-length", handLength),
+		person("measure-sit-bones", sitBones), person("measure-push-up-width", pushUpWidth),
+		{Name: "measure-bike", Draw: measureBike},
+	}
 }
 
 // person makes a standing figure of a person's measurement.
@@ -39,7 +41,7 @@ func figureOf(q *measure.Quantity, v calculators.Values) *drawing.Figure {
 			name = other.name
 		}
 	}
-	for _, f := range Figures {
+	for _, f := range Figures() {
 		if f.Name == name {
 			return f.Draw(v)
 		}

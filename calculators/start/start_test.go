@@ -40,11 +40,11 @@ func value(r *calculators.Result, name string) float64 { return float64(r.Readin
 // error of measurement in Anthropometry, Apparel Sizing and Design, equation 2.2:
 // a single pair repeats to |d|/√2.
 func TestTheMiddleReadingIsKept(t *testing.T) {
-	r := run(t, Repeat, "quantity=inseam", "first=832", "second=824", "third=829")
+	r := run(t, Repeat(), "quantity=inseam", "first=832", "second=824", "third=829")
 	require.InDelta(t, 829, value(r, "median"), 0)
 	require.InDelta(t, 8, value(r, "spread"), 0)
 	require.Same(t, measure.Inseam, r.Reading("median").Measured.Feeds)
-	pair := run(t, Repeat, "quantity=inseam", "first=846", "second=842")
+	pair := run(t, Repeat(), "quantity=inseam", "first=846", "second=842")
 	require.InDelta(t, 4/math.Sqrt2, value(pair, "technical-error"), 1e-12)
 	require.InDelta(t, 844, value(pair, "median"), 0)
 }
@@ -53,11 +53,11 @@ func TestTheMiddleReadingIsKept(t *testing.T) {
 // practice, and the limit that the chapter prints).
 func TestReadingsThatDisagreeAreTakenAgain(t *testing.T) {
 	for third, again := range map[string]bool{"third=834": false, "third=835": true} {
-		r := run(t, Repeat, "quantity=inseam", "first=824", "second=830", third)
+		r := run(t, Repeat(), "quantity=inseam", "first=824", "second=830", third)
 		said := r.Reading("spread").Meaning.Say(nil)
 		require.Equal(t, again, r.Notes[len(r.Notes)-2].Kind == calculators.CheckNote, said)
 	}
-	_, problems := Repeat.Run(typedPairs([]string{"quantity=inseam", "first=83", "second=84", "third=83"}), nil)
+	_, problems := Repeat().Run(typedPairs([]string{"quantity=inseam", "first=83", "second=84", "third=83"}), nil)
 	require.Len(t, problems, 1)
 	require.Equal(t, "first", problems[0].Input)
 }
@@ -65,8 +65,8 @@ func TestReadingsThatDisagreeAreTakenAgain(t *testing.T) {
 // TestHelpHalvesTheSharedError: ±10 mm alone and ±5 mm with help and three
 // readings are one standard deviation of the inside leg.
 func TestHelpHalvesTheSharedError(t *testing.T) {
-	alone := run(t, Repeat, "quantity=inseam", "first=830±0", "second=828±0", "third=832±0", "helped=alone")
-	help := run(t, Repeat, "quantity=inseam", "first=830±0", "second=828±0", "third=832±0", "helped=help")
+	alone := run(t, Repeat(), "quantity=inseam", "first=830±0", "second=828±0", "third=832±0", "helped=alone")
+	help := run(t, Repeat(), "quantity=inseam", "first=830±0", "second=828±0", "third=832±0", "helped=help")
 	require.InDelta(t, 20, float64(alone.Reading("median").Uncertainty), 1e-9)
 	require.InDelta(t, 10, float64(help.Reading("median").Uncertainty), 1e-9)
 }
@@ -75,8 +75,8 @@ func TestTheOrderOfReadingsDoesNotMatter(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		x := rapid.SliceOfN(rapid.IntRange(700, 950), 3, 3).Draw(t, "readings")
 		a, b, c := strconv.Itoa(x[0]), strconv.Itoa(x[1]), strconv.Itoa(x[2])
-		one, _ := Repeat.Run(typedPairs([]string{"quantity=inseam", "first=" + a, "second=" + b, "third=" + c}), nil)
-		two, _ := Repeat.Run(typedPairs([]string{"quantity=inseam", "first=" + c, "second=" + a, "third=" + b}), nil)
+		one, _ := Repeat().Run(typedPairs([]string{"quantity=inseam", "first=" + a, "second=" + b, "third=" + c}), nil)
+		two, _ := Repeat().Run(typedPairs([]string{"quantity=inseam", "first=" + c, "second=" + a, "third=" + b}), nil)
 		for i := range one.Readings {
 			if math.Abs(float64(one.Readings[i].Value-two.Readings[i].Value)) > 1e-9 {
 				t.Fatalf("%s depends on the order", one.Readings[i].Name)
@@ -96,12 +96,12 @@ func TestEstimatesComeFromTheSurvey(t *testing.T) {
 		{"m", "inseam", 842.31, 23.878}, {"f", "inseam", 854.06, 23.583},
 		{"m", "arm-span", 1807.84, 48.065}, {"m", "hand-length", 192.67, 7.356}, {"f", "foot-length", 263.29, 8.604},
 	} {
-		r := run(t, Missing, "quantity="+c.quantity, "stature=1750±0", "sex="+c.sex)
+		r := run(t, Missing(), "quantity="+c.quantity, "stature=1750±0", "sex="+c.sex)
 		require.InDelta(t, c.want, value(r, "estimate"), 0.01, c.quantity)
 		require.InDelta(t, 2*c.sd, float64(r.Reading("estimate").Uncertainty), 0.01, c.quantity)
 		require.True(t, r.Reading("estimate").Measured.Guess)
 	}
-	trochanter := run(t, Missing, "quantity=trochanter-height", "stature=1750", "sex=m", "inseam=846±0")
+	trochanter := run(t, Missing(), "quantity=trochanter-height", "stature=1750", "sex=m", "inseam=846±0")
 	require.InDelta(t, 77.9+0.9729*846, value(trochanter, "estimate"), 1e-9)
 	require.InDelta(t, 2*19.3, float64(trochanter.Reading("estimate").Uncertainty), 1e-9)
 }
@@ -111,7 +111,7 @@ func TestEstimatesComeFromTheSurvey(t *testing.T) {
 func TestWhatNoSurveyKnowsIsRefused(t *testing.T) {
 	answered := 0
 	for _, q := range measure.RiderLengths {
-		r := run(t, Missing, "quantity="+q.Key, "stature=1700", "sex=f")
+		r := run(t, Missing(), "quantity="+q.Key, "stature=1700", "sex=f")
 		x := r.Reading("estimate")
 		require.NotEmpty(t, x.Meaning.Say(nil), q.Key)
 		if x.Exists() {
@@ -126,7 +126,7 @@ func TestWhatNoSurveyKnowsIsRefused(t *testing.T) {
 
 func TestAnUnusualHeightIsSaidToExtrapolate(t *testing.T) {
 	for stature, beyond := range map[string]bool{"stature=1480": true, "stature=1550": true, "stature=1700": false, "stature=2000": true} {
-		r := run(t, Missing, "quantity=hand-length", stature, "sex=m")
+		r := run(t, Missing(), "quantity=hand-length", stature, "sex=m")
 		said := false
 		for _, n := range r.Notes {
 			said = said || n.Kind == calculators.CheckNote
@@ -136,13 +136,13 @@ func TestAnUnusualHeightIsSaidToExtrapolate(t *testing.T) {
 }
 
 func TestAnInsideLegFromHeightWarnsOfTheSaddle(t *testing.T) {
-	r := run(t, Missing, "quantity=inseam", "stature=1740")
+	r := run(t, Missing(), "quantity=inseam", "stature=1740")
 	require.Contains(t, r.Notes[1].Text.Say(nil), "Do not set a saddle by this")
 }
 
 func BenchmarkMissing(b *testing.B) {
 	typed := typedPairs([]string{"quantity=trochanter-height", "stature=1740", "inseam=830"})
 	for b.Loop() {
-		Missing.Run(typed, nil)
+		Missing().Run(typed, nil)
 	}
 }

@@ -11,36 +11,38 @@ import (
 )
 
 // Tape answers what a bike without a chart would have printed on one.
-var Tape = &calculators.Calculator{
-	Name: "bike-by-tape", Section: calculators.Start,
-	Title: "A bike by tape", Question: "What are the reach, stack and drop of a bike without a chart?",
-	Scenario: "Larch Hollow’s test bike, taken with a tape on the workshop floor: each number as the tape gave it.",
-	Inputs: []calculators.Input{
-		{Quantity: measure.BBToHeadTube, Example: "776"},
-		{Quantity: measure.RearAxleToHeadTube, Example: "1074"},
-		{Quantity: measure.Chainstay, Example: "437"},
-		{Quantity: measure.FrontCentre, Example: "779"},
-		{Quantity: measure.RearAxleHeight, Example: "372"},
-		{Quantity: measure.FrontAxleHeight, Example: "372"},
-		{Quantity: measure.BBHeight, Example: "340"},
-		{Quantity: measure.Wheelbase, Example: "1215", Optional: true},
-		{Quantity: measure.HeadAngle, Example: "65.4", Optional: true},
-	},
-	Readings: []calculators.Measured{
-		{Name: "reach", Label: "Reach", Unit: measure.Mm, Feeds: measure.Reach, Between: "bottom-bracket centre forward to the head tube’s top, level"},
-		{Name: "stack", Label: "Stack", Unit: measure.Mm, Feeds: measure.Stack, Between: "bottom-bracket centre up to the head tube’s top"},
-		{Name: "bb-drop", Label: "Bottom-bracket drop", Unit: measure.Mm, Feeds: measure.BBDrop, Between: "line between the axles down to the bottom-bracket centre"},
-		{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre, Between: "bottom-bracket centre to front axle, in a straight line"},
-		{Name: "fork-offset", Label: "Fork offset", Unit: measure.Mm, Folded: true, Feeds: measure.ForkOffset, Between: "front axle ahead of the steering axis, square to it"},
-	},
-	Workings: []calculators.Measured{
-		{Name: "straight", Label: "Measured straight", Unit: measure.Mm},
-		{Name: "by-axles", Label: "From axle to axle, less the rear", Unit: measure.Mm},
-		{Name: "apart", Label: "Apart", Unit: measure.Mm},
-	},
-	Sources: []*literature.Source{literature.Moore2012, literature.GUM2008},
-	Solve:   solveTape,
-	Explain: explainTape,
+func Tape() *calculators.Calculator {
+	return &calculators.Calculator{
+		Name: "bike-by-tape", Section: calculators.Start,
+		Title: "A bike by tape", Question: "What are the reach, stack and drop of a bike without a chart?",
+		Scenario: "Larch Hollow’s test bike, taken with a tape on the workshop floor: each number as the tape gave it.",
+		Inputs: []calculators.Input{
+			{Quantity: measure.BBToHeadTube, Example: "776"},
+			{Quantity: measure.RearAxleToHeadTube, Example: "1074"},
+			{Quantity: measure.Chainstay, Example: "437"},
+			{Quantity: measure.FrontCentre, Example: "779"},
+			{Quantity: measure.RearAxleHeight, Example: "372"},
+			{Quantity: measure.FrontAxleHeight, Example: "372"},
+			{Quantity: measure.BBHeight, Example: "340"},
+			{Quantity: measure.Wheelbase, Example: "1215", Optional: true},
+			{Quantity: measure.HeadAngle, Example: "65.4", Optional: true},
+		},
+		Readings: []calculators.Measured{
+			{Name: "reach", Label: "Reach", Unit: measure.Mm, Feeds: measure.Reach, Between: "bottom-bracket centre forward to the head tube’s top, level"},
+			{Name: "stack", Label: "Stack", Unit: measure.Mm, Feeds: measure.Stack, Between: "bottom-bracket centre up to the head tube’s top"},
+			{Name: "bb-drop", Label: "Bottom-bracket drop", Unit: measure.Mm, Feeds: measure.BBDrop, Between: "line between the axles down to the bottom-bracket centre"},
+			{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre, Between: "bottom-bracket centre to front axle, in a straight line"},
+			{Name: "fork-offset", Label: "Fork offset", Unit: measure.Mm, Folded: true, Feeds: measure.ForkOffset, Between: "front axle ahead of the steering axis, square to it"},
+		},
+		Workings: []calculators.Measured{
+			{Name: "straight", Label: "Measured straight", Unit: measure.Mm},
+			{Name: "by-axles", Label: "From axle to axle, less the rear", Unit: measure.Mm},
+			{Name: "apart", Label: "Apart", Unit: measure.Mm},
+		},
+		Sources: []*literature.Source{literature.Moore2012, literature.GUM2008},
+		Solve:   solveTape,
+		Explain: explainTape,
+	}
 }
 
 // taped is a bike as the tape gives it.

@@ -37,7 +37,7 @@ func TestATapeFindsTheThreeBikesAgain(t *testing.T) {
 	for name, c := range threeBikes {
 		b, err := c.Solve()
 		require.NoError(t, err)
-		r := run(t, Tape, distances(b)...)
+		r := run(t, Tape(), distances(b)...)
 		require.InDelta(t, b.Reach(), value(r, "reach"), 1e-5, name)
 		require.InDelta(t, b.Stack(), value(r, "stack"), 1e-5, name)
 		require.InDelta(t, b.Drop(), value(r, "bb-drop"), 1e-5, name)
@@ -64,7 +64,7 @@ func TestATapeAgreesWithLeastSquares(t *testing.T) {
 		found, err := optimize.Minimize(problem, []float64{head.X - 60, head.Y + 50, rear.X + 40, 0, b.Front.X - 60, 0}, &optimize.Settings{FuncEvaluations: 200000, MajorIterations: 100000,
 			Converger: &optimize.FunctionConverge{Absolute: 1e-16, Iterations: 3000}}, &optimize.NelderMead{})
 		require.NoError(t, err)
-		r := run(t, Tape, distances(b)...)
+		r := run(t, Tape(), distances(b)...)
 		require.InDelta(t, found.X[0], value(r, "reach"), 0.01, name)
 		require.InDelta(t, found.X[1], value(r, "stack"), 0.01, name)
 		require.InDelta(t, math.Hypot(found.X[4], found.X[5]), value(r, "front-centre"), 0.01, name)
@@ -77,7 +77,7 @@ func TestASlipOfTheTapeIsNoticed(t *testing.T) {
 	require.NoError(t, err)
 	typed := distances(b)
 	warned := func(wheelbase float64) bool {
-		r := run(t, Tape, append(typed, "wheelbase="+strconv.FormatFloat(wheelbase, 'f', 3, 64))...)
+		r := run(t, Tape(), append(typed, "wheelbase="+strconv.FormatFloat(wheelbase, 'f', 3, 64))...)
 		for _, n := range r.Notes {
 			if strings.Contains(n.Text.Say(nil), "points straight ahead") {
 				return true
@@ -91,7 +91,7 @@ func TestASlipOfTheTapeIsNoticed(t *testing.T) {
 
 // TestDistancesThatDoNotMeetAreAProblem names the reading, not the rider.
 func TestDistancesThatDoNotMeetAreAProblem(t *testing.T) {
-	_, problems := Tape.Run(typedPairs([]string{"bb-to-head-tube=560", "rear-axle-to-head-tube=1300", "chainstay=437", "front-centre=779", "rear-axle-height=372", "front-axle-height=372", "bb-height=340"}), nil)
+	_, problems := Tape().Run(typedPairs([]string{"bb-to-head-tube=560", "rear-axle-to-head-tube=1300", "chainstay=437", "front-centre=779", "rear-axle-height=372", "front-axle-height=372", "bb-height=340"}), nil)
 	require.Len(t, problems, 1)
 	require.Equal(t, "bb-to-head-tube", problems[0].Input)
 }
@@ -102,7 +102,7 @@ func TestMoreHeightIsMoreDrop(t *testing.T) {
 	typed := distances(b)
 	rapid.Check(t, func(t *rapid.T) {
 		up := rapid.IntRange(1, 30).Draw(t, "up")
-		r, problems := Tape.Run(typedPairs(append(append([]string{}, typed...), "bb-height="+strconv.FormatFloat(b.BBHeight()+float64(up), 'f', 6, 64))), nil)
+		r, problems := Tape().Run(typedPairs(append(append([]string{}, typed...), "bb-height="+strconv.FormatFloat(b.BBHeight()+float64(up), 'f', 6, 64))), nil)
 		if len(problems) > 0 || value(r, "bb-drop") >= b.Drop() {
 			t.Fatal("a higher bottom bracket hangs lower below the axles")
 		}
@@ -112,6 +112,6 @@ func TestMoreHeightIsMoreDrop(t *testing.T) {
 func BenchmarkTape(b *testing.B) {
 	typed := typedPairs([]string{"bb-to-head-tube=776", "rear-axle-to-head-tube=1074", "chainstay=437", "front-centre=779", "rear-axle-height=372", "front-axle-height=372", "bb-height=340", "wheelbase=1215", "head-angle=65.4"})
 	for b.Loop() {
-		Tape.Run(typed, nil)
+		Tape().Run(typed, nil)
 	}
 }
