@@ -1,7 +1,5 @@
 package drawing
 
-import "slices"
-
 // A label that falls on another is refused; all other costs are weighed
 // against each other.
 const (
@@ -20,20 +18,7 @@ func (s *sheet) settle(frame bounds) bounds {
 	}
 	s.gather()
 	s.grid.sortIn(s.segments, frame, s.em)
-	order := make([]int, len(s.wants))
-	for i := range order {
-		order[i] = i
-	}
-	slices.SortStableFunc(order, func(i, j int) int {
-		a, b := &s.wants[i], &s.wants[j]
-		if a.fixed != b.fixed {
-			if a.fixed {
-				return -1
-			}
-			return 1
-		}
-		return b.priority - a.priority
-	})
+	order := s.order()
 	for _, i := range order {
 		s.choose(&s.wants[i], frame)
 	}
@@ -52,6 +37,29 @@ func (s *sheet) settle(frame bounds) bounds {
 		}
 	}
 	return frame
+}
+
+// order returns the labels in the order in which they are placed: the fixed ones,
+// then by priority; equal ones as they came. There are a dozen, so each is simply
+// moved forward to its place.
+func (s *sheet) order() []int {
+	order := make([]int, len(s.wants))
+	for i := range order {
+		k := i
+		for ; k > 0 && s.wants[i].before(&s.wants[order[k-1]]); k-- {
+			order[k] = order[k-1]
+		}
+		order[k] = i
+	}
+	return order
+}
+
+// before tells whether w is placed before o, which came earlier.
+func (w *want) before(o *want) bool {
+	if w.fixed != o.fixed {
+		return w.fixed
+	}
+	return w.priority > o.priority
 }
 
 // choose puts a label at its cheapest place. It leaves the label unplaced if

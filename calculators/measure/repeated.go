@@ -69,7 +69,7 @@ func Median(readings []float64) float64 {
 		return math.NaN()
 	}
 	sorted := slices.Clone(readings)
-	slices.Sort(sorted)
+	Ascending(sorted)
 	return sorted[(n-1)/2]/2 + sorted[n/2]/2
 }
 

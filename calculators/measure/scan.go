@@ -1,8 +1,6 @@
 package measure
 
 import (
-	"math"
-	"strconv"
 	"strings"
 	"unicode/utf8"
 )
@@ -91,8 +89,8 @@ func readPlain(s string) (amountRead, bool) {
 	if len(s) == points {
 		return amountRead{}, false
 	}
-	x, err := strconv.ParseFloat(s, 64)
-	return amountRead{number: x}, err == nil
+	x, ok := readFloat(s)
+	return amountRead{number: x}, ok
 }
 
 // readAmount reads a number with or without a unit, or feet and inches.
@@ -175,12 +173,11 @@ func readCount(s string) (float64, bool) {
 	if s == "" || strings.Trim(s, "0123456789") != "" {
 		return 0, false
 	}
-	x, err := strconv.ParseFloat(s, 64)
-	return x, err == nil
+	return readFloat(s)
 }
 
-// readDecimal reads a decimal number with a point or a comma. It is stricter
-// than strconv: no hexadecimal, no underscores, no names of infinity.
+// readDecimal reads a decimal number with a point or a comma. It knows
+// no hexadecimal, no underscores, no names of infinity.
 func readDecimal(s string) (float64, bool) {
 	signs := 0
 	for i := range len(s) {
@@ -195,6 +192,8 @@ func readDecimal(s string) (float64, bool) {
 	if signs > 1 {
 		return 0, false
 	}
-	x, err := strconv.ParseFloat(strings.Replace(s, ",", ".", 1), 64)
-	return x, err == nil && !math.IsInf(x, 0) && !math.IsNaN(x)
+	if i := strings.IndexByte(s, ','); i >= 0 {
+		s = s[:i] + "." + s[i+1:]
+	}
+	return readFloat(s)
 }

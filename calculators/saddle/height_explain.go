@@ -1,8 +1,6 @@
 package saddle
 
 import (
-	"slices"
-
 	"plumbline/calculators"
 	"plumbline/calculators/fit"
 	"plumbline/calculators/measure"
@@ -162,19 +160,14 @@ func bends(v calculators.Values, rows [heightMethods]float64, counts [heightMeth
 func makers(rows [heightMethods]float64, counts [heightMethods]bool) [2]int {
 	var order []int
 	for i := range rows {
-		if counts[i] {
-			order = append(order, i)
+		if !counts[i] {
+			continue
+		}
+		order = append(order, i)
+		for k := len(order) - 1; k > 0 && rows[order[k]] < rows[order[k-1]]; k-- {
+			order[k], order[k-1] = order[k-1], order[k]
 		}
 	}
-	slices.SortFunc(order, func(a, b int) int {
-		switch {
-		case rows[a] < rows[b]:
-			return -1
-		case rows[a] > rows[b]:
-			return 1
-		}
-		return a - b
-	})
 	a, b := order[(len(order)-1)/2], order[len(order)/2]
 	return [2]int{min(a, b), max(a, b)}
 }

@@ -2,7 +2,6 @@ package start
 
 import (
 	"math"
-	"slices"
 
 	"plumbline/calculators"
 	"plumbline/calculators/body"
@@ -68,7 +67,7 @@ func taken(v calculators.Values) []float64 {
 			x = append(x, v.Of(q))
 		}
 	}
-	slices.Sort(x)
+	measure.Ascending(x)
 	return x
 }
 
