@@ -173,7 +173,7 @@ func (row *Row) fill(r *record.Record) {
 	case changed:
 		row.Now, row.Known = former, true
 		row.Next, row.Planned = value, true
-	case e.From != "" && e.Done == "":
+	case e.From != "" && e.Done == "" && math.IsNaN(former):
 		row.Next, row.Planned = value, true
 	default:
 		row.Now, row.Known = value, true

@@ -87,11 +87,6 @@ func solveRepeat(v calculators.Values, out []float64) *calculators.Problem {
 	return nil
 }
 
-// agreeWithin is how far apart readings of a length may lie before they are taken
-// again: its usual error, which is the 10 mm of the inside leg, and never less
-// than 3 mm, which a tape cannot tell apart.
-func agreeWithin(q *measure.Quantity) float64 { return max(q.Repeat, 3) }
-
 func explainRepeat(v calculators.Values, r *calculators.Result) {
 	q := wanted(v)
 	median, spread, error := r.Reading("median"), r.Reading("spread"), r.Reading("technical-error")
@@ -102,12 +97,12 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 	if !v.Has(measure.Third) {
 		median.Meaning = words.Of("Half way between your two readings of {0}. With a third you could tell which of them was the slip.", q.Named())
 	}
-	again := float64(spread.Value) > agreeWithin(q)
+	again := float64(spread.Value) > q.AgreeWithin()
 	if again {
-		spread.Meaning = words.Of("Too far apart: more than {0} for {1}. Measure again, all of them. Usually the landmark is to blame, so find the bone anew each time.", q.Amount(agreeWithin(q)), q.Named())
-		r.Note(calculators.CheckNote, "Take {0} again: the readings lie {1} apart, where {2} is close enough.", q.Named(), spread.Amount(), q.Amount(agreeWithin(q)))
+		spread.Meaning = words.Of("Too far apart: more than {0} for {1}. Measure again, all of them. Usually the landmark is to blame, so find the bone anew each time.", q.Amount(q.AgreeWithin()), q.Named())
+		r.Note(calculators.CheckNote, "Take {0} again: the readings lie {1} apart, where {2} is close enough.", q.Named(), spread.Amount(), q.Amount(q.AgreeWithin()))
 	} else {
-		spread.Meaning = words.Of("Close enough: up to {0} is good for {1}. There is no need to measure again.", q.Amount(agreeWithin(q)), q.Named())
+		spread.Meaning = words.Of("Close enough: up to {0} is good for {1}. There is no need to measure again.", q.Amount(q.AgreeWithin()), q.Named())
 	}
 	error.Meaning = words.Of("How well you repeat yourself. It says nothing about a mistake made in every reading, so the ± of the first line adds the usual error of this length.")
 	if !q.Plausible(float64(median.Value)) {

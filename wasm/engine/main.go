@@ -10,7 +10,9 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/catalog"
+	"plumbline/calculators/desk"
 	"plumbline/calculators/panel"
+	"plumbline/calculators/words"
 )
 
 func main() {
@@ -18,7 +20,8 @@ func main() {
 	select {}
 }
 
-// answer takes one object with the fields of panel.Ask in lower case.
+// answer takes one object with the fields of panel.Ask in lower case, or with
+// those of desk.Ask and the question's name in "desk".
 func answer(_ js.Value, args []js.Value) (out any) {
 	defer func() {
 		if recover() != nil {
@@ -30,6 +33,9 @@ func answer(_ js.Value, args []js.Value) (out any) {
 	}
 	q := args[0]
 	units := text(q, "units")
+	if name := text(q, "desk"); name != "" {
+		return whole(q, name, units)
+	}
 	reply := panel.Answer(catalog.All(), panel.Ask{
 		Name: text(q, "name"), Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"),
 		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(),
@@ -38,6 +44,27 @@ func answer(_ js.Value, args []js.Value) (out any) {
 		"html": reply.HTML, "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
 		"problems": problems(reply.Problems, units), "record": record(reply.Record),
 	}
+}
+
+// whole answers a page that works on the whole record.
+func whole(q js.Value, name, units string) any {
+	d := desk.Desk{Calculators: catalog.All(), Figures: catalog.Figures()}
+	reply := d.Answer(desk.Ask{
+		Name: name, Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"), Text: text(q, "text"), Key: text(q, "key"),
+		Link: text(q, "link"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"),
+	})
+	return map[string]any{
+		"html": reply.HTML, "text": reply.Text, "link": reply.Link, "spoken": reply.Spoken,
+		"problems": problems(reply.Problems, units), "doubts": said(reply.Doubts, units), "record": record(reply.Record),
+	}
+}
+
+func said(list []words.Text, units string) []any {
+	out := make([]any, len(list))
+	for i, t := range list {
+		out[i] = t.Say(panel.Reader(units))
+	}
+	return out
 }
 
 // text is a field of q if it is a string, "" for anything else.

@@ -1,0 +1,130 @@
+// Package desk answers the pages that work on the whole record and not on one
+// calculator: the setup sheet, the preparation for a fitting, and the files that
+// a record is kept in. It is given the calculators and figures and knows no list
+// of them. What a page shows without script comes from the same functions as what
+// the engine answers in it.
+package desk
+
+import (
+	"strings"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
+	"plumbline/calculators/words"
+)
+
+// Desk is what the pages work with.
+type Desk struct {
+	Calculators []*calculators.Calculator
+	Figures     []*calculators.Standing
+}
+
+// Ask is one question of a page. Fields that a question does not use are empty.
+type Ask struct {
+	Name   string // which question: one of those below
+	Place  string // the block's place in its page; every id begins with it
+	Record string // the record as it stands in the address, a request included
+	Query  string // what was typed in a form: form-urlencoded pairs
+	Text   string // a file that was opened; for Check what was typed
+	Key    string // the quantity that Check is about
+	Link   string // the page that a client's link leads to
+	Bare   string // units of bare numbers that were typed: mm, cm or in; "" is mm
+	Units  string // units to read in: mm, cm or in; "" is mm
+	Root   string // the way from the page to the guide's top, "../"
+	Ways   string // the chapters that the guide has, with spaces, without .md
+}
+
+// The questions.
+const (
+	Sheet   = "sheet"   // the setup sheet: HTML
+	Write   = "write"   // a setting's value now and next: Record
+	Open    = "open"    // a record in any form: Text is it as a fragment
+	JSON    = "json"    // the record as a file
+	CSV     = "csv"     // the record as a table
+	Prepare = "prepare" // what a client is asked, step by step: HTML
+	Check   = "check"   // one measurement of a client: Record, Doubts
+	Back    = "back"    // what a client sends: HTML for a last look, Text, Link
+	Compose = "compose" // what a fitter asks: Text
+)
+
+// Reply is what the page puts in place or carries out.
+type Reply struct {
+	HTML     string
+	Text     string // a fragment or a file
+	Link     string // an address that opens the client's mail or messages
+	Spoken   string
+	Problems []calculators.Problem
+	Doubts   []words.Text       // reasons to look at a value again; it is taken all the same
+	Record   []calculators.Pair // what to put into the record, marks included
+}
+
+// Answer answers a question. It takes any text.
+func (d Desk) Answer(a Ask) Reply {
+	switch a.Name {
+	case Sheet:
+		return Reply{HTML: d.sheet(a)}
+	case Write:
+		return write(a)
+	case Open:
+		return open(a)
+	case JSON, CSV:
+		return save(a)
+	case Prepare:
+		return Reply{HTML: d.prepare(a)}
+	case Check:
+		return check(a)
+	case Back:
+		return back(a)
+	case Compose:
+		return compose(a)
+	}
+	return Reply{Problems: []calculators.Problem{{Text: words.Of("This page asks for “{0}”, which the guide’s engine does not know.", measure.Quoted(a.Name))}}}
+}
+
+// ID is what every id of a block begins with.
+func ID(kind, place string) string {
+	if place == "" {
+		place = "1"
+	}
+	return kind + "-" + place
+}
+
+// reader reads English in the units that were asked for.
+func (a *Ask) reader() *words.Reader { return readerOf(a.Units) }
+
+func readerOf(units string) *words.Reader {
+	if units != measure.Cm.Symbol && units != measure.Inch.Symbol {
+		units = measure.Mm.Symbol
+	}
+	return &words.Reader{Units: units}
+}
+
+// way leads to a chapter that the guide has, "" to another.
+func (a *Ask) way(chapter string) string {
+	for known := range strings.FieldsSeq(a.Ways) {
+		if known == chapter {
+			return a.Root + chapter + ".html"
+		}
+	}
+	return ""
+}
+
+// figure draws a standing figure for the rider of a record, nil where there is none
+// of that name.
+func (d Desk) figure(name string, r *record.Record) *drawing.Figure {
+	for _, f := range d.Figures {
+		if f.Name == name {
+			return f.Figure(r.Pairs(), nil)
+		}
+	}
+	return nil
+}
+
+// fields reads what was typed in a form.
+func fields(query string) map[string]string {
+	f := map[string]string{}
+	record.Fields(query, func(key, value string) { f[key] = value })
+	return f
+}

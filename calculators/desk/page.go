@@ -1,0 +1,183 @@
+package desk
+
+import (
+	"slices"
+
+	"plumbline/calculators/markup"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/request"
+	"plumbline/calculators/sheet"
+	"plumbline/calculators/words"
+)
+
+// Block is what a published page needs beside a question: a page as it stands
+// before any script, complete at an example. The engine in the page never writes
+// it, so its text costs no download.
+type Block struct {
+	Ask
+	Request string // the guide's own request, as a fragment; "" for the usual list
+	Sheet   string // the way to the setup sheet, where a client's link leads
+}
+
+// Example is the record of the scenario's rider that the pages show without
+// script: some settings known, some changed, some made.
+const Example = "name=Test+rider&inseam=830&stature=1740&foot-length=266&reach=460&stack=625&head-angle=65.5&pedals=flat&crank-length=170" +
+	"&cleat-behind-ball=14&cleat-behind-ball.was=8&saddle-height=736&saddle-height.was=722&from=saddle-height.saddle-height" +
+	"&saddle-tilt=2&saddle-tilt.was=0&saddle-tilt.done=yes&stem-length=45&spacers=15&bar-rise=30&bar-width=760&bar-width.was=780"
+
+// SetupPage writes the setup sheet with the tools around it.
+func (d Desk) SetupPage(b Block) string {
+	w := begun(Sheet, &b)
+	b.Record = Example
+	w.Raw(`<p class="offline">`).Say("Worked example; to see your own sheet open this page through a web server, with script.").Raw(`</p>`)
+	w.Raw(`<form class="entry-line" novalidate><fieldset disabled><legend>`).Say("Write on the sheet").Raw(`</legend><div class="line"><label class="wide">`).Say("Setting").Raw(` <select name="key" autocomplete="off">`)
+	group := sheet.Group("")
+	for _, s := range sheet.Settings {
+		if s.Group != group {
+			if group != "" {
+				w.Raw(`</optgroup>`)
+			}
+			group = s.Group
+			w.Raw(`<optgroup label="`).Say(string(group)).Raw(`">`)
+		}
+		w.Raw(`<option value="`).Text(s.Key).Raw(`" data-unit="`).Text(s.Unit.Mark())
+		if s.Is() == measure.Pick {
+			w.Raw(`" data-picks="`).Name("-picks-" + s.Key)
+		}
+		w.Raw(`">`).Say(s.Label).Raw(`</option>`)
+	}
+	w.Raw(`</optgroup></select></label>`)
+	for _, f := range []struct{ name, label string }{{"now", "Now"}, {"next", "Next"}} {
+		w.Raw(`<label>`).Say(f.label).Raw(` <span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false" name="`).Raw(f.name).
+			Raw(`" aria-describedby="`).Name("-p ").Name("-h").Raw(`"><span class="unit"></span></span></label>`)
+	}
+	w.Raw(`<button type="submit">`).Say("Write it down").Raw(`</button></div><p class="how" id="`).Name("-h").Raw(`"></p><p class="problem" id="`).Name("-p").Raw(`" hidden></p>`)
+	for _, s := range sheet.Settings {
+		if s.Is() != measure.Pick {
+			continue
+		}
+		w.Raw(`<datalist id="`).Name("-picks-" + s.Key).Raw(`">`)
+		for _, c := range s.Choices {
+			w.Raw(`<option value="`).Say(c.Label).Raw(`"></option>`)
+		}
+		w.Raw(`</datalist>`)
+	}
+	w.Raw(`<div class="line about"><label>`).Say("Rider").Raw(` <input type="text" autocomplete="off" name="name" maxlength="80"></label><label>`).Say("Date").
+		Raw(` <input type="date" autocomplete="off" name="date"></label><label class="wide">`).Say("Note").Raw(` <textarea rows="1" autocomplete="off" name="note" maxlength="2000"></textarea></label></div></fieldset></form>`)
+	w.Raw(`<div class="paper">`).Raw(d.sheet(b.Ask)).Raw(`</div>`)
+	w.Raw(`<fieldset class="keep" disabled><legend>`).Say("Keep it, print it, hand it on").Raw(`</legend><div class="line">`)
+	for _, do := range []struct{ name, label string }{{"print", "Print on one page"}, {"json", "Save a file"}, {"csv", "Save a table"}, {"copy", "Copy a link"}, {"code", "Show a code"}} {
+		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
+	}
+	w.Raw(`<label class="file">`).Say("Open a file").Raw(` <input type="file" accept=".json,.csv,.txt,application/json,text/csv,text/plain" name="file" aria-describedby="`).Name("-o").
+		Raw(`"></label></div><p class="how">`).Say("A file can be opened here again, a table in a spreadsheet. A link and a code hold all your numbers: give them only to whom you want to have them.").
+		Raw(`</p><div class="opened" id="`).Name("-o").Raw(`" role="status"></div><div class="code-place"></div></fieldset></section>`)
+	return w.String()
+}
+
+// begun begins a block's section.
+func begun(kind string, b *Block) *markup.Writer {
+	w := &markup.Writer{ID: ID(kind, b.Place), R: b.reader()}
+	w.Grow(64 << 10)
+	w.Raw(`<section class="desk `).Raw(kind).Raw(`-desk" id="`).Name("-desk").Raw(`" data-desk="`).Raw(kind).Raw(`" data-place="`).Text(b.Place).Raw(`" data-ways="`).Text(b.Ways).Raw(`"`)
+	if kind == Prepare {
+		w.Raw(` data-request="`).Text(b.Request).Raw(`" data-back="`).Text(b.Sheet).Raw(`"`)
+	}
+	w.Raw(` aria-label="`)
+	if kind == Prepare {
+		w.Say("Measurements for a fitting")
+	} else {
+		w.Say("Your setup sheet")
+	}
+	w.Raw(`">`)
+	return w
+}
+
+// askable is what a fitter may tick: what a client can measure or read at home.
+var askable = []struct {
+	title string
+	list  []*measure.Quantity
+}{
+	{"Rider", []*measure.Quantity{measure.Stature, measure.Mass, measure.Inseam, measure.TrochanterHeight, measure.KneeHeight, measure.TrunkLength,
+		measure.ArmLength, measure.ArmSpan, measure.ShoulderWidth, measure.HandLength, measure.FingerLength, measure.FootLength, measure.HeelToBallInner,
+		measure.SitBoneWidth, measure.PushUpWidth}},
+	{"Bike as it is", []*measure.Quantity{measure.Pedals, measure.CrankLength, measure.CleatBehindBall, measure.SaddleHeight, measure.SaddleSetback, measure.SaddleTilt,
+		measure.StemLength, measure.Spacers, measure.BarRise, measure.BarWidth, measure.GripX, measure.GripY, measure.LeverReach}},
+	{"Frame", []*measure.Quantity{measure.Reach, measure.Stack, measure.HeadAngle, measure.SeatAngle, measure.Chainstay, measure.ForkTravel, measure.RearTravel, measure.SagFront, measure.SagRear}},
+}
+
+// PreparePage writes the preparation for a fitting: what the client is led
+// through, and below it what a fitter composes a request with.
+func (d Desk) PreparePage(b Block) string {
+	w := begun(Prepare, &b)
+	b.Record = b.Request
+	w.Raw(`<p class="offline">`).Say("To be led through this step by step open the page through a web server, with script. On paper it works as it is: write beside each figure.").Raw(`</p>`)
+	w.Raw(`<form class="client" novalidate><fieldset disabled><legend class="unseen">`).Say("Your measurements").Raw(`</legend>`)
+	w.Raw(`<p class="progress" role="status" hidden></p><div class="paper">`).Raw(d.prepare(b.Ask)).Raw(`</div>`)
+	w.Raw(`<div class="line walk" hidden><button type="button" data-do="before">`).Say("Back").Raw(`</button><button type="button" data-do="skip">`).Say("Leave this out").
+		Raw(`</button><button type="button" class="main" data-do="after">`).Say("Next").Raw(`</button></div><div class="line hand" hidden><a class="button main" data-do="message" hidden>`).Say("Send it").Raw(`</a>`)
+	for _, do := range []struct{ name, label string }{{"share", "Share it"}, {"copy", "Copy a link"}, {"json", "Save a file"}, {"code", "Show a code"}} {
+		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
+	}
+	w.Raw(`</div><p class="how hand" hidden>`).Say("Nothing has been sent. What you see above is in the link, the file and the code, and nothing else is. It goes only where you send it.").
+		Raw(`</p><div class="code-place"></div></fieldset></form>`)
+	d.composer(w, &b)
+	w.Raw(`</section>`)
+	return w.String()
+}
+
+// composer writes the fitter's own form.
+func (d Desk) composer(w *markup.Writer, b *Block) {
+	q, _ := asked(b.Request)
+	w.Raw(`<details class="compose" id="`).Name("-compose").Raw(`"><summary>`).Say("For a fitter: ask a client").Raw(`</summary><form class="request" novalidate><fieldset disabled><legend>`).
+		Say("What you ask for").Raw(`</legend><div class="ticked">`)
+	for _, g := range askable {
+		w.Raw(`<fieldset><legend>`).Say(g.title).Raw(`</legend>`)
+		for _, x := range g.list {
+			w.Raw(`<label><input type="checkbox" autocomplete="off" name="ask" value="`).Text(x.Key).Raw(`"`)
+			if slices.Contains(q.Ask, x) {
+				w.Raw(` checked`)
+			}
+			w.Raw(`> `).Say(x.Label).Raw(`</label>`)
+		}
+		w.Raw(`</fieldset>`)
+	}
+	w.Raw(`</div><label class="tick"><input type="checkbox" autocomplete="off" name="ask.health" value="yes"`)
+	if q.Health {
+		w.Raw(` checked`)
+	}
+	w.Raw(`> `).Say("Ask the few questions about health as well. Each may be left out.").Raw(`</label>`)
+	text := func(name, label, value, hint string) {
+		w.Raw(`<label class="row">`).Say(label).Raw(` <input type="text" autocomplete="off" name="`).Raw(name).Raw(`" value="`).Text(value).Raw(`" aria-describedby="`).Name("-" + hint).Raw(`"></label>`)
+	}
+	text("ask.by", "Who asks", q.By, "rp")
+	w.Raw(`<label class="row">`).Say("A note to the client").Raw(` <textarea rows="3" autocomplete="off" name="ask.note" maxlength="1000">`).Raw("\n").Text(q.Note).Raw(`</textarea></label>`)
+	text("ask.reply", "Where the answer goes", q.Reply.String(), "rh")
+	w.Raw(`<p class="how" id="`).Name("-rh").Raw(`">`).Say("A mail address, a phone number, or nothing. With nothing the client copies a link, saves a file or shows you a code.").
+		Raw(`</p><p class="problem" id="`).Name("-rp").Raw(`" hidden></p><label class="row">`).Say("Your request, as a link").Raw(` <input type="text" readonly name="link" autocomplete="off"></label><div class="line">`)
+	for _, do := range []struct{ name, label string }{{"copy", "Copy the link"}, {"share", "Share it"}, {"code", "Show a code"}, {"try", "See it as your client does"}} {
+		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
+	}
+	w.Raw(`</div><div class="code-place"></div></fieldset></form></details>`)
+}
+
+// RequestOf makes a guide's own request from what its guide.yaml says.
+func RequestOf(ask []string, by, note, reply string, health bool) (fragment string, why words.Text) {
+	r := request.Request{By: by, Note: note, Health: health}
+	for _, key := range ask {
+		if q := measure.Named(key); q != nil {
+			r.Ask = append(r.Ask, q)
+		} else {
+			return "", words.Of("there is no measurement “{0}”", words.Name(key))
+		}
+	}
+	if len(ask) == 0 {
+		r.Ask = request.Usual
+	}
+	to, problem, ok := request.ReadReply(reply)
+	if !ok {
+		return "", problem
+	}
+	r.Reply = to
+	return r.Fragment(), words.Text{}
+}

@@ -1,0 +1,248 @@
+package desk
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/intake"
+	"plumbline/calculators/markup"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
+	"plumbline/calculators/request"
+	"plumbline/calculators/words"
+)
+
+// readings is how many times a client may take one length.
+const readings = 3
+
+// figures are the quantities whose figure of how they are taken has another name
+// than their own.
+var figures = []struct {
+	of   *measure.Quantity
+	name string
+}{
+	{measure.HeelToBallInner, "measure-heel-to-ball"}, {measure.HeelToBallOuter, "measure-heel-to-ball"},
+	{measure.SitBoneWidth, "measure-sit-bones"}, {measure.FingerLength, "measure-hand-length"},
+	{measure.SaddleHeight, "measure-bike"}, {measure.SaddleSetback, "measure-bike"}, {measure.Reach, "measure-bike"}, {measure.Stack, "measure-bike"},
+	{measure.HeadAngle, "measure-bike"}, {measure.Chainstay, "measure-bike"}, {measure.Wheelbase, "measure-bike"}, {measure.BBHeight, "measure-bike"},
+}
+
+// figureOf is the name of the figure that shows how q is taken.
+func figureOf(q *measure.Quantity) string {
+	for _, f := range figures {
+		if f.of == q {
+			return f.name
+		}
+	}
+	return "measure-" + q.Key
+}
+
+// asked returns the request in a record's address; without one it is the usual
+// list, asked by nobody.
+func asked(fragment string) (*request.Request, []calculators.Problem) {
+	q, problems, ok := request.Decode(fragment)
+	if !ok {
+		q.Ask = request.Usual
+	}
+	return q, problems
+}
+
+// prepare writes what a client is asked, one step for each measurement, then the
+// questions, then the last look. Without script all steps stand below one another
+// and can be filled in with a pencil.
+func (d Desk) prepare(a Ask) string {
+	q, problems := asked(a.Record)
+	r, _ := record.Decode(a.Record)
+	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader()}
+	w.Grow(16 << 10)
+	w.Raw(`<header class="asking">`)
+	if q.By != "" {
+		w.Raw(`<p class="by">`).Say("{0} asks you for these measurements.", words.Name(q.By)).Raw(`</p>`)
+	}
+	if q.Note != "" {
+		w.Raw(`<blockquote class="note"><p>`).Lines(q.Note).Raw(`</p></blockquote>`)
+	}
+	for _, p := range problems {
+		w.Raw(`<p class="notice">`).Said(p.Text).Raw(`</p>`)
+	}
+	w.Raw(`</header><ol class="steps">`)
+	for _, x := range q.Ask {
+		d.step(w, x, r)
+	}
+	for i := range request.Questions {
+		if x := &request.Questions[i]; !x.Health || q.Health {
+			question(w, x)
+		}
+	}
+	w.Raw(`<li class="step send" id="`).Name("-send").Raw(`" data-step="send" tabindex="-1"><h3>`).Say("A last look, and on its way").Raw(`</h3><div class="look">`)
+	look(w, q, r)
+	w.Raw(`</div></li></ol>`)
+	return w.String()
+}
+
+// begin begins a step.
+func begin(w *markup.Writer, key, title string) {
+	w.Raw(`<li class="step" id="`).Name("-step-" + key).Raw(`" data-step="`).Text(key).Raw(`" tabindex="-1"><h3 id="`).Name("-" + key + "-t").Raw(`">`).Say(title).Raw(`</h3>`)
+}
+
+// step writes one measurement: its figure, how it is taken, and up to three
+// readings.
+func (d Desk) step(w *markup.Writer, q *measure.Quantity, r *record.Record) {
+	begin(w, q.Key, q.Label)
+	if f := d.figure(figureOf(q), r); f != nil {
+		w.Raw(`<div class="drawing">`).Raw(f.SVG(w.ID+"-"+q.Key+"-figure", w.R)).Raw(`</div>`)
+	}
+	w.Raw(`<div class="take"><p class="how" id="`).Name("-" + q.Key + "-h").Raw(`">`).Say(q.How).Raw(`</p>`)
+	switch q.Is() {
+	case measure.Pick:
+		picks(w, q.Key, "-t", q.Choices, r.Choice(q))
+	case measure.Number:
+		numbers(w, q, r.Of(q))
+	default:
+		field(w, q.Key, "")
+	}
+	w.Raw(`<p class="problem" id="`).Name("-" + q.Key + "-p").Raw(`" hidden></p><ul class="doubts" id="`).Name("-" + q.Key + "-d").Raw(`" hidden></ul></div></li>`)
+}
+
+// numbers writes the fields of a number's readings, with those that the record has.
+func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
+	unit := q.Unit.ReadIn(w.R)
+	given := [readings]string{}
+	switch {
+	case e == nil:
+	case !e.Read():
+		given[0] = e.Text
+	case len(e.Readings) > readings || e.Readings == nil:
+		given[0] = record.Roughly(e.Value, unit)
+	default:
+		for i, x := range e.Readings {
+			given[i] = record.Roughly(x, unit)
+		}
+	}
+	w.Raw(`<fieldset class="readings" aria-labelledby="`).Name("-" + q.Key + "-t").Raw(`" aria-describedby="`).Name("-" + q.Key + "-h ").Name("-" + q.Key + "-p ").Name("-" + q.Key + "-d").Raw(`">`)
+	for i, name := range [readings]string{"First reading", "Second reading", "Third reading"} {
+		w.Raw(`<label>`).Say(name).Raw(` <span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false" name="`).Text(q.Key).Raw(`" value="`).Text(given[i]).Raw(`">`)
+		if mark := unit.Mark(); mark != "" {
+			w.Raw(`<span class="unit">`).Text(mark).Raw(`</span>`)
+		}
+		w.Raw(`</span></label>`)
+	}
+	w.Raw(`</fieldset><p class="hint">`)
+	w.Say("One reading will do, three are better: the middle one counts. Let go of the tape in between. Apart by up to {0} is close enough.", q.Amount(q.AgreeWithin())).Raw(`</p>`)
+}
+
+// picks writes a choice.
+func picks(w *markup.Writer, key, title string, choices []measure.Choice, chosen string) {
+	w.Raw(`<fieldset class="choices" aria-labelledby="`).Name("-" + key + title).Raw(`">`)
+	for _, c := range append(choices[:len(choices):len(choices)], measure.Choice{Label: "left open"}) {
+		w.Raw(`<label><input type="radio" autocomplete="off" name="`).Text(key).Raw(`" value="`).Text(c.Key).Raw(`"`)
+		if c.Key == chosen {
+			w.Raw(` checked`)
+		}
+		w.Raw(`> `).Say(c.Label).Raw(`</label>`)
+	}
+	w.Raw(`</fieldset>`)
+}
+
+// field writes a few lines to write in.
+func field(w *markup.Writer, key, title string) {
+	w.Raw(`<textarea rows="4" autocomplete="off" name="`).Text(key).Raw(`" aria-labelledby="`).Name("-" + key + "-t").Text(title).Raw(`"></textarea>`)
+}
+
+// question writes something that no tape finds. Its answer is no part of the
+// record before the client sends it.
+func question(w *markup.Writer, q *request.Question) {
+	begin(w, q.Key, q.Text)
+	w.Raw(`<div class="take"><p class="how">`).Say(q.Help).Raw(` `).Say("You may leave this out. The answer stays on this device until you send it.").Raw(`</p>`)
+	if q.Choices != nil {
+		picks(w, q.Key, "-t", q.Choices, "")
+	} else {
+		field(w, q.Key, "")
+	}
+	w.Raw(`</div></li>`)
+}
+
+// look lists what would be sent.
+func look(w *markup.Writer, q *request.Request, r *record.Record) {
+	w.Raw(`<dl class="sent">`)
+	for _, x := range q.Ask {
+		w.Raw(`<div><dt>`).Say(x.Label).Raw(`</dt><dd>`)
+		said(w, x, r.Of(x))
+		w.Raw(`</dd></div>`)
+	}
+	for _, x := range request.Answers(r) {
+		w.Raw(`<div><dt>`).Say(x.Question.Text).Raw(`</dt><dd>`).Lines(x.Text).Raw(`</dd></div>`)
+	}
+	w.Raw(`</dl>`)
+}
+
+// said says a value of the record.
+func said(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
+	switch {
+	case e == nil || !e.Read():
+		w.Raw(`<span class="unknown">`).Say("left out").Raw(`</span>`)
+	case q.Is() == measure.Pick:
+		i, _, _ := q.Pick(e.Text)
+		w.Say(q.Choices[i].Label)
+	case q.Is() == measure.Number:
+		w.Said(q.Amount(e.Value))
+		if n := len(e.Readings); n > 1 {
+			w.Raw(` <small>`).Say("middle of {0} readings", measure.Amount{Value: float64(n), Unit: measure.One}).Raw(`</small>`)
+		}
+	default:
+		w.Lines(e.Text)
+	}
+}
+
+// check reads what a client measured. What can be read is taken, doubtful or not.
+func check(a Ask) (reply Reply) {
+	q := measure.Named(a.Key)
+	if q == nil {
+		reply.Problems = append(reply.Problems, calculators.Problem{Text: words.Of("“{0}” is no measurement that this guide knows.", measure.Quoted(a.Key))})
+		return reply
+	}
+	value, why, ok := canonical(q, a.Text, readerOf(a.Bare))
+	if !ok {
+		reply.Problems = append(reply.Problems, calculators.Problem{Input: q.Key, Text: why})
+		return reply
+	}
+	reply.Record = append(reply.Record, calculators.Pair{Key: q.Key, Typed: value})
+	if value == "" {
+		return reply
+	}
+	r, _ := record.Decode(a.Record)
+	r.Drop(func(key string) bool { return key == q.Key })
+	taken, _ := record.FromPairs(reply.Record)
+	for _, doubt := range intake.Doubts(record.Merge(r, taken)) {
+		for _, key := range doubt.Keys {
+			if key == q.Key {
+				reply.Doubts = append(reply.Doubts, doubt.Text)
+				break
+			}
+		}
+	}
+	return reply
+}
+
+// back makes what a client sends. Query holds the answers to the questions, which
+// stand in no address until now.
+func back(a Ask) Reply {
+	q, _ := asked(a.Record)
+	text := a.Record
+	if a.Query != "" {
+		text += "&" + a.Query
+	}
+	r, _ := record.Decode(text)
+	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader()}
+	look(w, q, r)
+	sent := q.Back(r)
+	return Reply{HTML: w.String(), Text: sent, Link: q.Message(a.Link+"#"+sent, words.Of("Measurements for a fitting").Say(a.reader()))}
+}
+
+// compose makes a request of what a fitter ticked and wrote.
+func compose(a Ask) Reply {
+	r, problems, _ := request.Decode(a.Query)
+	var left []calculators.Problem
+	if len(r.Ask) == 0 {
+		left = append(left, calculators.Problem{Input: "ask", Text: words.Of("Tick at least one measurement.")})
+	}
+	return Reply{Text: r.Fragment(), Problems: append(left, problems...)}
+}

@@ -1,0 +1,144 @@
+package desk
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/markup"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
+	"plumbline/calculators/request"
+	"plumbline/calculators/sheet"
+	"plumbline/calculators/words"
+)
+
+// sheet lays the record out, with what a client was asked and has said where it
+// came back from one.
+func (d Desk) sheet(a Ask) string {
+	r, _ := record.Decode(a.Record)
+	asked := came(ID(Sheet, a.Place), r, a.reader())
+	r.Drop(request.IsKey)
+	r.Drop(request.IsQuestion)
+	return sheet.Of(r, d.Calculators).HTML(ID(Sheet, a.Place), d.figure("whole-rider", r), a.reader(), a.way) + asked
+}
+
+// came writes what was asked for and is not in the record, and the client's words.
+func came(id string, r *record.Record, in *words.Reader) string {
+	lacking, answers := request.Lacking(r), request.Answers(r)
+	if lacking == nil && answers == nil {
+		return ""
+	}
+	w := &markup.Writer{ID: id, R: in}
+	w.Raw(`<section class="came" aria-labelledby="`).Name("-came").Raw(`"><h2 id="`).Name("-came").Raw(`">`).Say("Sent for a fitting").Raw(`</h2>`)
+	if lacking != nil {
+		var list words.List
+		for _, q := range lacking {
+			list = append(list, words.Of(q.Label))
+		}
+		w.Raw(`<p>`).Say("Asked for and left out: {0}.", list).Raw(`</p>`)
+	}
+	if answers != nil {
+		w.Raw(`<dl>`)
+		for _, x := range answers {
+			w.Raw(`<div><dt>`).Say(x.Question.Text).Raw(`</dt><dd>`).Lines(x.Text).Raw(`</dd></div>`)
+		}
+		w.Raw(`</dl>`)
+	}
+	w.Raw(`</section>`)
+	return w.String()
+}
+
+// write takes what a setting is on the bike and what it is to become. The bike's
+// own value is kept beside the new one, so that there is a way back.
+func write(a Ask) (reply Reply) {
+	f := fields(a.Query)
+	q := measure.Named(f["key"])
+	if q == nil || sheet.SettingOf(q) == nil {
+		reply.Problems = append(reply.Problems, calculators.Problem{Input: "key", Text: words.Of("“{0}” is no setting of the sheet.", measure.Quoted(f["key"]))})
+		return reply
+	}
+	bare := readerOf(a.Bare)
+	take := func(field string) (value string) {
+		value, why, ok := canonical(q, f[field], bare)
+		if !ok {
+			reply.Problems = append(reply.Problems, calculators.Problem{Input: field, Text: why})
+		}
+		return value
+	}
+	now, next := take("now"), take("next")
+	if reply.Problems != nil {
+		return reply
+	}
+	r, _ := record.Decode(a.Record)
+	value, was, from := settle(r.Of(q), now, next)
+	if value == "" {
+		english := "Write down what it is now, what it is to become, or both."
+		if next != "" {
+			english = "Write down what it is now as well. Without it there is no way back."
+		}
+		reply.Problems = append(reply.Problems, calculators.Problem{Input: "now", Text: words.Of(english)})
+		return reply
+	}
+	reply.Record = append(reply.Record, calculators.Pair{Key: q.Key, Typed: value})
+	if was != "" && was != value {
+		reply.Record = append(reply.Record, calculators.Pair{Key: q.Key + ".was", Typed: was})
+	}
+	if from != "" {
+		reply.Record = append(reply.Record, calculators.Pair{Key: "from", Typed: q.Key + "." + from})
+	}
+	if e := entryOf(q, value); e != nil && !q.Plausible(e.Value) {
+		reply.Doubts = append(reply.Doubts, words.Of("{0} is unusual for {1}; most lie between {2} and {3}.", q.Amount(e.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High)))
+	}
+	return reply
+}
+
+// settle lays what was typed over an entry, nil for none. It returns the value to
+// go on with, what the bike had, and the calculator that gave the value; no value
+// where it cannot be told what the bike has.
+func settle(e *record.Entry, now, next string) (value, was, from string) {
+	planned := e != nil && e.Read() && e.Done == "" && (e.Was != "" || e.From != "")
+	switch {
+	case now != "" && next != "":
+		return next, now, ""
+	case now != "" && planned:
+		return e.Text, now, e.From
+	case now != "":
+		return now, "", ""
+	case next == "" || e == nil || !e.Read():
+	case planned && e.Was != "":
+		return next, e.Was, ""
+	case !planned:
+		return next, e.Text, ""
+	}
+	return "", "", ""
+}
+
+// canonical reads what was typed as it stands in a record; an empty field is fine.
+func canonical(q *measure.Quantity, typed string, bare *words.Reader) (value string, why words.Text, ok bool) {
+	if typed == "" {
+		return "", words.Text{}, true
+	}
+	switch q.Is() {
+	case measure.Pick:
+		_, why, ok = q.Pick(typed)
+	case measure.Number:
+		_, why, ok = q.ParseRepeated(typed, q.Unit.ReadIn(bare))
+	default:
+		ok = true
+	}
+	if !ok {
+		return "", why, false
+	}
+	value, ok = record.Canonical(q, typed, bare)
+	return value, words.Of("“{0}” cannot be read for {1}.", measure.Quoted(typed), q.Named()), ok
+}
+
+// entryOf returns a number's canonical text as an entry, nil for anything else.
+func entryOf(q *measure.Quantity, value string) *record.Entry {
+	if q.Is() != measure.Number {
+		return nil
+	}
+	g, _, ok := q.ParseRepeated(value, nil)
+	if !ok {
+		return nil
+	}
+	return &record.Entry{Key: q.Key, Quantity: q, Text: value, Repeated: g}
+}
