@@ -54,8 +54,12 @@ func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 // readColumn reads a list of one column without a heading.
 func readColumn(q *measure.Quantity, lines []string, in *words.Reader) (rows []Row, why []words.Text) {
 	for n, line := range lines {
-		parts := strings.FieldsFunc(line, func(r rune) bool { return r == ';' || r == '\t' })
-		for k, part := range parts {
+		k := 0 // parts before this one, empty ones not counted
+		for _, part := range strings.Split(strings.ReplaceAll(line, "\t", ";"), ";") {
+			if part == "" {
+				continue
+			}
+			k++
 			if part = strings.TrimSpace(part); part == "" {
 				continue
 			}
@@ -66,7 +70,7 @@ func readColumn(q *measure.Quantity, lines []string, in *words.Reader) (rows []R
 			case len(rows) == q.Rows:
 				return rows, append(why, words.Of("{0} takes at most {1} readings.", q.Named(), count(q.Rows)))
 			default:
-				rows = append(rows, Row{Name: strconv.Itoa(k + 1), Line: n + 1, Cells: []float64{g.Value}})
+				rows = append(rows, Row{Name: strconv.Itoa(k), Line: n + 1, Cells: []float64{g.Value}})
 			}
 		}
 	}
@@ -110,12 +114,12 @@ func cells(line, sep string) []string {
 // columnNamed returns the column with that key or label, -1 for none, and
 // len(q.Columns) for the rows' names.
 func columnNamed(q *measure.Quantity, name string) int {
-	name = strings.ToLower(strings.TrimSpace(name))
+	name = measure.Lower(strings.TrimSpace(name))
 	if name == "name" || name == "size" {
 		return len(q.Columns)
 	}
 	for i, c := range q.Columns {
-		if name == c.Key || name == strings.ToLower(c.Label) {
+		if name == c.Key || name == measure.Lower(c.Label) {
 			return i
 		}
 	}

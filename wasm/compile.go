@@ -3,6 +3,7 @@
 package wasm
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"fmt"
@@ -41,26 +42,47 @@ func Build(ctx context.Context) (engine, execJS []byte, err error) {
 	}
 	defer os.RemoveAll(dir)
 	file := filepath.Join(dir, "engine.wasm")
-	args := append([]string{"build", "-trimpath", "-buildvcs=false", "-ldflags", "-s -w -buildid="}, uninlined()...)
-	cmd := exec.CommandContext(ctx, "go", append(args, "-o", file, "./wasm/engine")...)
-	cmd.Dir = filepath.Dir(mod)
-	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm", "GOWASM=", "GOFLAGS=", "GOEXPERIMENT=", "GOWORK=off")
-	if out, err := cmd.CombinedOutput(); err != nil {
-		return nil, nil, fmt.Errorf("go build ./wasm/engine: %w\n%s", err, out)
-	}
-	engine, err = os.ReadFile(file)
+	engine, err = compile(ctx, filepath.Dir(mod), file)
 	return engine, execJS, err
 }
 
-// uninlined are the flags that keep calls in the packages that write text: their
-// code is large and rarely hot, and without inlining the engine is about 6 %
-// smaller after brotli. The models, the drawing and Run stay as fast as they can
-// be. Inlining changes no number.
-func uninlined() (flags []string) {
-	for _, p := range []string{"catalog", "cockpit", "feet", "figure", "fit", "frame", "measure", "panel", "record", "saddle", "start", "words"} {
-		flags = append(flags, "-gcflags=plumbline/calculators/"+p+"=-l")
+// compile builds the engine of the source tree at root into file, with further
+// flags of go build.
+func compile(ctx context.Context, root, file string, further ...string) ([]byte, error) {
+	args := append(append([]string{"build", "-trimpath", "-buildvcs=false"}, small...), further...)
+	cmd := exec.CommandContext(ctx, "go", append(args, "-o", file, "./wasm/engine")...)
+	cmd.Dir = root
+	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm", "GOWASM=", "GOFLAGS=", "GODEBUG=", "GOEXPERIMENT="+experiments, "GOWORK=off")
+	if out, err := cmd.CombinedOutput(); err != nil {
+		return nil, fmt.Errorf("go build ./wasm/engine: %w\n%s", err, out)
 	}
-	return flags
+	engine, err := os.ReadFile(file)
+	if err == nil && !bytes.Contains(engine, []byte(collector)) {
+		return nil, errors.New("go build ./wasm/engine: the linker did not keep the collector's setting, without which this engine must not run")
+	}
+	return engine, err
+}
+
+// experiments choose the older collector, which has less code, and the inliner
+// whose budget can be set. Neither changes a number.
+const experiments = "nogreenteagc,newinliner"
+
+// collector makes every collection stop the program. There is one thread, so
+// nobody would compute beside it anyway; and while no code of ours runs during a
+// collection, ours need not tell the collector of every pointer it stores, which
+// is a twentieth of the engine. Go's own packages still do.
+const collector = "gcstoptheworld=1"
+
+// small are the flags that keep the engine small. Everything is inlined that is
+// hardly longer than its call, so -70 of a budget of 80, and nothing of what
+// writes text; the models compute as fast as they can.
+var small = []string{
+	"-ldflags=-s -w -buildid= -X=runtime.godebugDefault=" + collector,
+	"-gcflags=all=-d=inlbudgetslack=-70",
+	"-gcflags=plumbline/...=-l -wb=false",
+	"-gcflags=plumbline/calculators/geometry=-d=inlbudgetslack=0 -wb=false",
+	"-gcflags=plumbline/calculators/body=-d=inlbudgetslack=0 -wb=false",
+	"-gcflags=plumbline/calculators/posture=-d=inlbudgetslack=0 -wb=false",
 }
 
 // goOutput runs the go command and returns what it prints.

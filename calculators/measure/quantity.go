@@ -76,9 +76,9 @@ func (q *Quantity) Named() words.Text { return words.Of("“{0}”", words.Of(q.
 
 // Pick reads a choice by key or label, whatever its case, and returns its index.
 func (q *Quantity) Pick(typed string) (int, words.Text, bool) {
-	s := strings.ToLower(strings.TrimSpace(typed))
+	s := Lower(strings.TrimSpace(typed))
 	for i, c := range q.Choices {
-		if s == c.Key || s == strings.ToLower(c.Label) {
+		if s == c.Key || s == Lower(c.Label) {
 			return i, words.Text{}, true
 		}
 	}
@@ -91,7 +91,11 @@ func (q *Quantity) Pick(typed string) (int, words.Text, bool) {
 
 // Quoted is what somebody typed, cut to a length that a message can hold.
 func Quoted(typed string) words.Name {
-	typed = strings.Map(visible, strings.ToValidUTF8(strings.TrimSpace(typed), "\uFFFD"))
+	var b strings.Builder
+	for _, c := range strings.ToValidUTF8(strings.TrimSpace(typed), "\uFFFD") {
+		b.WriteRune(visible(c))
+	}
+	typed = b.String()
 	if len(typed) <= quotedLength {
 		return words.Name(typed)
 	}

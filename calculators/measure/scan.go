@@ -60,7 +60,19 @@ func tidy(typed string) string {
 			done = i + utf8.RuneLen(c)
 		}
 	}
-	return strings.TrimSpace(strings.ToLower(string(append(b, typed[done:]...))))
+	return strings.TrimSpace(Lower(string(append(b, typed[done:]...))))
+}
+
+// Lower writes the letters A to Z small, which is all that keys, labels and units
+// need; the library's way brings the letters of every script into the engine.
+func Lower(s string) string {
+	b := []byte(s)
+	for i, c := range b {
+		if c >= 'A' && c <= 'Z' {
+			b[i] = c + 'a' - 'A'
+		}
+	}
+	return string(b)
 }
 
 // cutMargin splits a value from the ± behind it.

@@ -10,9 +10,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/catalog"
-	"plumbline/calculators/desk"
 	"plumbline/calculators/panel"
-	"plumbline/calculators/words"
 )
 
 func main() {
@@ -21,7 +19,8 @@ func main() {
 }
 
 // answer takes one object with the fields of panel.Ask in lower case, or with
-// those of desk.Ask and the question's name in "desk".
+// those of desk.Ask and the question's name in "desk", or with a standing figure's
+// name in "figure" and what its ids begin with in "place".
 func answer(_ js.Value, args []js.Value) (out any) {
 	defer func() {
 		if recover() != nil {
@@ -36,6 +35,9 @@ func answer(_ js.Value, args []js.Value) (out any) {
 	if name := text(q, "desk"); name != "" {
 		return whole(q, name, units)
 	}
+	if name := text(q, "figure"); name != "" {
+		return map[string]any{"html": panel.Plate(catalog.Figures(), name, text(q, "place"), text(q, "record"), units)}
+	}
 	reply := panel.Answer(catalog.All(), panel.Ask{
 		Name: text(q, "name"), Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"),
 		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(),
@@ -44,27 +46,6 @@ func answer(_ js.Value, args []js.Value) (out any) {
 		"html": reply.HTML, "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
 		"problems": problems(reply.Problems, units), "record": record(reply.Record),
 	}
-}
-
-// whole answers a page that works on the whole record.
-func whole(q js.Value, name, units string) any {
-	d := desk.Desk{Calculators: catalog.All(), Figures: catalog.Figures()}
-	reply := d.Answer(desk.Ask{
-		Name: name, Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"), Text: text(q, "text"), Key: text(q, "key"),
-		Link: text(q, "link"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"),
-	})
-	return map[string]any{
-		"html": reply.HTML, "text": reply.Text, "link": reply.Link, "spoken": reply.Spoken,
-		"problems": problems(reply.Problems, units), "doubts": said(reply.Doubts, units), "record": record(reply.Record),
-	}
-}
-
-func said(list []words.Text, units string) []any {
-	out := make([]any, len(list))
-	for i, t := range list {
-		out[i] = t.Say(panel.Reader(units))
-	}
-	return out
 }
 
 // text is a field of q if it is a string, "" for anything else.

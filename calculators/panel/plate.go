@@ -1,0 +1,26 @@
+package panel
+
+import "plumbline/calculators"
+
+// Plate writes the named standing figure of list at the size of whoever has this
+// record, to stand in place of what Figure wrote; "" if there is no such figure.
+// Every id in it begins with id. It takes any text.
+func Plate(list []*calculators.Standing, name, id, record, units string) string {
+	for _, s := range list {
+		if s.Name == name {
+			pairs, _ := decode(record)
+			return Figure(s.Figure(pairs, nil), safeID(id), Reader(units))
+		}
+	}
+	return ""
+}
+
+// safeID keeps an id of letters, digits and hyphens.
+func safeID(id string) string {
+	for _, c := range []byte(id) {
+		if !(c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '-') {
+			return "figure"
+		}
+	}
+	return id
+}
