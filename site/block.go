@@ -8,15 +8,24 @@ import (
 	"github.com/yuin/goldmark/text"
 )
 
-// The four fenced blocks that are ours: an info string of the kind and a name.
+// The fenced blocks that are ours: an info string of the kind and a name. The last
+// three make a page of their own and take no name.
 const (
 	calculatorBlock = "calculator"
 	figureBlock     = "figure"
 	cautionBlock    = "caution"
 	formulaBlock    = "formula"
+	sheetBlock      = "sheet"
+	symptomsBlock   = "symptoms"
+	prepareBlock    = "prepare"
 )
 
-var blockKinds = []string{calculatorBlock, figureBlock, cautionBlock, formulaBlock}
+var blockKinds = []string{calculatorBlock, figureBlock, cautionBlock, formulaBlock, sheetBlock, symptomsBlock, prepareBlock}
+
+// nameless tells whether blocks of a kind take no name.
+func nameless(kind string) bool {
+	return kind == sheetBlock || kind == symptomsBlock || kind == prepareBlock
+}
 
 // block is one of our fenced blocks in a page's tree.
 type block struct {

@@ -30,6 +30,8 @@ func (g *Guide) check(p *Page) (bad []Mistake) {
 // checkBlock checks one of our fenced blocks.
 func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
 	switch {
+	case nameless(b.kind):
+		return g.checkWhole(p, b)
 	case b.name == "":
 		return []Mistake{p.mistake(b.at, "this "+b.kind+" block names no "+b.kind, "write ```"+b.kind+" NAME")}
 	case b.more != "":
@@ -66,6 +68,38 @@ func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
 	return bad
 }
 
+// checkWhole checks a block that makes a page of its own: it takes no name, and
+// stands once in the guide, so that every other page can lead to it.
+func (g *Guide) checkWhole(p *Page, b *block) (bad []Mistake) {
+	switch {
+	case b.name != "":
+		bad = append(bad, p.mistake(b.nameAt, "a "+b.kind+" block takes no name", "write ```"+b.kind))
+	case b.filled:
+		bad = append(bad, p.mistake(b.at, "a "+b.kind+" block takes no lines", "move them out of the block"))
+	}
+	if first := g.pageWith(b.kind); first != p {
+		bad = append(bad, p.mistake(b.at, "“"+first.Path+"” has a "+b.kind+" block already", "keep one of them"))
+	} else if b.place != "1" {
+		bad = append(bad, p.mistake(b.at, "there is a second "+b.kind+" block on this page", "keep one of them"))
+	}
+	return bad
+}
+
+// pageWith returns the first page that has a block of that kind, nil for none.
+func (g *Guide) pageWith(kind string) *Page {
+	for _, p := range g.Pages {
+		if p.has(kind) {
+			return p
+		}
+	}
+	return nil
+}
+
+// has tells whether a page has a block of that kind.
+func (p *Page) has(kind string) bool {
+	return slices.ContainsFunc(p.blocks, func(b *block) bool { return b.kind == kind })
+}
+
 // checkHeader checks the keys that a header lists. A source that the header
 // lists and nothing on the page uses would be decoration.
 func (g *Guide) checkHeader(p *Page) (bad []Mistake) {
@@ -94,6 +128,13 @@ func (g *Guide) checkHeader(p *Page) (bad []Mistake) {
 func (g *Guide) used(p *Page) []string {
 	keys := slices.Clone(p.cited)
 	for _, b := range p.blocks {
+		if b.kind == symptomsBlock {
+			for _, s := range symptomSources() {
+				if !slices.Contains(keys, s.Key) {
+					keys = append(keys, s.Key)
+				}
+			}
+		}
 		if c := g.shelf.calculator(b.name); c != nil && b.kind == calculatorBlock {
 			for _, s := range c.Sources {
 				if !slices.Contains(keys, s.Key) {

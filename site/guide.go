@@ -26,6 +26,7 @@ type Guide struct {
 	reader  *words.Reader
 	byPath  map[string]*Page
 	leftOut []string
+	path    []*Page         // the way through the guide for a newcomer
 	shown   map[string]bool // pictures that some page shows, and tables it offers
 }
 
@@ -135,7 +136,23 @@ func (g *Guide) assemble() (bad []Mistake) {
 		}
 		g.Parts = append(g.Parts, part)
 	}
-	return append(bad, g.unlisted()...)
+	return append(append(bad, g.unlisted()...), g.walk()...)
+}
+
+// walk finds the pages of the way through the guide. What a shop leaves out, or
+// lists no longer, is passed over on the built-in way and a mistake on its own.
+func (g *Guide) walk() (bad []Mistake) {
+	built, _ := g.layers.base[settingsFile]
+	for _, step := range g.steps {
+		p := g.byPath[step.text+".md"]
+		switch {
+		case p != nil:
+			g.path = append(g.path, p)
+		case g.stepsFile != built.file:
+			bad = append(bad, Mistake{g.stepsFile, step.at.Position.Line, step.at.Position.Column, "there is no chapter “" + step.text + "”", meant(step.text, g.ways(), "write it as part/chapter, without .md")})
+		}
+	}
+	return bad
 }
 
 // unlisted finds the shop's own pages that no reader would ever see, and

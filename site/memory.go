@@ -3,6 +3,7 @@ package site
 import (
 	"crypto/sha256"
 	"fmt"
+	"slices"
 	"sync"
 )
 
@@ -50,6 +51,13 @@ func (g *Guide) sum(p *Page) (sum [sha256.Size]byte) {
 	h := sha256.New()
 	fmt.Fprintf(h, "%s\n%d\n", g.Units, len(p.text))
 	h.Write(p.text)
+	if slices.ContainsFunc(p.blocks, func(b *block) bool { return nameless(b.kind) }) {
+		// It leads to the whole guide, and asks what the guide asks.
+		fmt.Fprintf(h, "%q\n", g.Request)
+		for _, to := range g.Pages {
+			fmt.Fprintf(h, "%q %q %t\n", to.Path, to.Nav, to.has(sheetBlock))
+		}
+	}
 	for _, layer := range []map[string]source{g.layers.base, g.layers.local} {
 		for _, name := range []string{sourcesFile, cautionsFile} {
 			fmt.Fprintf(h, "%d\n", len(layer[name].text))

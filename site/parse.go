@@ -47,7 +47,7 @@ type heading struct {
 
 // reservedIDs are the ids that stand in a page's frame.
 func reservedIDs() map[string]bool {
-	return map[string]bool{"main": true, "sources": true, "chapters": true, "chapters-here": true, "cautions": true, "whole": true, "mistakes": true}
+	return map[string]bool{"main": true, "sources": true, "chapters": true, "chapters-here": true, "cautions": true, "whole": true, "mistakes": true, "path": true}
 }
 
 // newParser parses Markdown with tables, heading ids and what is ours.
@@ -72,7 +72,7 @@ var quotes = extension.NewTypographer(extension.WithTypographicSubstitutions(map
 	extension.RightAngleQuote:  nil,
 }))
 
-// guideSyntax is the goldmark extension for our four blocks and citations.
+// guideSyntax is the goldmark extension for our blocks and citations.
 type guideSyntax struct{}
 
 // Extend adds the parsers; render.go has the writers.
@@ -156,10 +156,14 @@ func (p *Page) reserve(ids map[string]bool) {
 	places := map[string]int{}
 	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if b, ok := n.(*block); ok && entering {
-			places[b.name]++
-			b.place = strconv.Itoa(places[b.name])
-			ids[b.name+"-"+b.place] = true
-			ids["figure-"+b.name+"-"+b.place] = true
+			name := b.name
+			if nameless(b.kind) {
+				name = b.kind
+			}
+			places[name]++
+			b.place = strconv.Itoa(places[name])
+			ids[name+"-"+b.place] = true
+			ids["figure-"+name+"-"+b.place] = true
 		}
 		return ast.WalkContinue, nil
 	})

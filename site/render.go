@@ -109,6 +109,8 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 			return ast.WalkStop, fmt.Errorf("%s: %s", w.p.file, err.what)
 		}
 		s = f.html()
+	default:
+		s = w.g.whole(w.p, b)
 	}
 	_, _ = out.WriteString(s + "\n")
 	return ast.WalkSkipChildren, nil

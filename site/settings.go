@@ -6,6 +6,9 @@ import (
 	"strings"
 
 	"github.com/goccy/go-yaml/token"
+
+	"plumbline/calculators/desk"
+	"plumbline/calculators/measure"
 )
 
 // Settings are a guide's own name, people and order of chapters: guide.yaml.
@@ -20,6 +23,11 @@ type Settings struct {
 	Language string // BCP 47, of the chapters' text
 	LeftOut  []string
 	Parts    []Outline
+	Path     []string // the way through the guide for a newcomer, as part/chapter
+	Request  string   // what a client is asked before a fitting, as a fragment; "" for the usual
+
+	steps     []item // Path, with its places
+	stepsFile string
 }
 
 // Outline is a part and the order of its chapters, by file name without .md.
@@ -32,7 +40,7 @@ type Outline struct {
 	file     string
 }
 
-var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language", "leave_out", "parts"}
+var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language", "leave_out", "parts", "path", "request"}
 
 // settings reads guide.yaml of both layers, the shop's keys over the built-in
 // ones.
@@ -92,6 +100,11 @@ func (s *Settings) read(from source, titles []Outline) (given []string, bad []Mi
 			s.LeftOut = texts(y.list(e))
 		case "parts":
 			s.Parts = y.outlines(e, titles)
+		case "path":
+			s.steps, s.stepsFile = y.list(e), y.file
+			s.Path = texts(s.steps)
+		case "request":
+			s.Request = y.request(e)
 		}
 	}
 	return given, y.bad
@@ -134,6 +147,51 @@ func (y *yamlReader) outlines(e entry, titles []Outline) []Outline {
 		list = append(list, o)
 	}
 	return list
+}
+
+// request reads what a client is asked to measure before a fitting.
+func (y *yamlReader) request(e entry) string {
+	var ask []string
+	var by, note, reply string
+	health, at := false, e.at
+	for _, e := range y.mapping(e.value, "a request") {
+		if !y.known(e, "ask", "by", "note", "reply", "health") {
+			continue
+		}
+		switch e.key {
+		case "ask":
+			for _, i := range y.list(e) {
+				if measure.Named(i.text) == nil {
+					near := "the keys are those of “plumbline calc NAME --help”"
+					if q := measure.Nearest(i.text); q != nil {
+						near = "did you mean “" + q.Key + "”?"
+					}
+					y.mistake(i.at, "there is no measurement “"+i.text+"”", near)
+					continue
+				}
+				ask = append(ask, i.text)
+			}
+		case "by":
+			by = y.text(e)
+		case "note":
+			note = y.text(e)
+		case "reply":
+			reply, at = y.raw(e), e.value.GetToken()
+		case "health":
+			switch v := y.raw(e); v {
+			case "yes", "true":
+				health = true
+			case "no", "false":
+			default:
+				y.mistake(e.value.GetToken(), "“"+v+"” is neither yes nor no", "write yes or no")
+			}
+		}
+	}
+	fragment, why := desk.RequestOf(ask, by, note, reply, health)
+	if !why.None() {
+		y.mistake(at, why.Say(nil), "write a mail address, a phone number, or nothing")
+	}
+	return fragment
 }
 
 // contact reads a mail address or a web address.

@@ -47,6 +47,10 @@ type view struct {
 	Warnings           []template.HTML
 	Sources            []sourceView
 	Before, After      *entryView
+	Steps              []entryView // the way through the guide for a newcomer
+	Step               int         // which of them this page is, from 1; 0 for none
+	NextStep           *entryView
+	Ride, Setup        *entryView // where every chapter ends
 
 	Listed      []entryView
 	Calculators []entryView
@@ -106,15 +110,11 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	if kind == "lost" { // shown in place of any page: see Handler
 		to = func(target string) string { return "./" + target }
 	}
-	root := strings.Repeat("../", strings.Count(url, "/"))
-	if root == "" {
-		root = "./"
-	}
 	v := &view{
 		Language: g.Language, Units: g.Units, Policy: policy, Kind: kind,
 		Name: g.Name, Tagline: g.Tagline, Notice: g.Notice, Local: g.Local,
 		Contact: g.Contact, ContactURL: contactURL(g.Contact), Booking: g.Booking,
-		Root: root, Assets: to(in.assets), Engine: to(in.engine),
+		Root: rootFrom(url), Assets: to(in.assets), Engine: to(in.engine),
 		Home: to("index.html"), Find: to(findURL), Glossary: to(glossaryURL), SourceList: to(sourcesURL),
 	}
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
@@ -181,6 +181,12 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 			v.Listed = append(v.Listed, entry1(p.URL, c))
 		}
 	}
+	g.along(v, p, kind)
+	for _, block := range []string{sheetBlock, prepareBlock} {
+		if p.has(block) {
+			v.Modules = append(v.Modules, block+".js")
+		}
+	}
 	if i > 0 {
 		e := entry1(p.URL, g.Pages[i-1])
 		v.Before = &e
@@ -191,6 +197,38 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	}
 	return v.write()
 }
+
+// along lays a page on the way through the guide: which step it is, what comes
+// next, and for a chapter the test ride and the sheet, where every change ends.
+func (g *Guide) along(v *view, p *Page, kind string) {
+	for i, step := range g.path {
+		e := entry1(p.URL, step)
+		e.Title = step.Nav
+		v.Steps = append(v.Steps, e)
+		if step != p {
+			continue
+		}
+		v.Step = i + 1
+		if i+1 < len(g.path) {
+			e := entry1(p.URL, g.path[i+1])
+			v.NextStep = &e
+		}
+	}
+	if kind != "chapter" {
+		return
+	}
+	if to := g.byPath[ridePath]; to != nil && to != p {
+		e := entry1(p.URL, to)
+		v.Ride = &e
+	}
+	if to := g.pageWith(sheetBlock); to != nil && to != p {
+		e := entry1(p.URL, to)
+		v.Setup = &e
+	}
+}
+
+// ridePath is the chapter of the test ride, to which every chapter's end leads.
+const ridePath = "finish/the-test-ride.md"
 
 // standing tells what kind of page p is, in which part, as which chapter.
 func (g *Guide) standing(p *Page) (kind string, part *Part, number int) {

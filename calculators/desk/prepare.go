@@ -222,6 +222,10 @@ func check(a Ask) (reply Reply) {
 	return reply
 }
 
+// Sent marks a record as one that a client sent, so that the page of whoever opens
+// it keeps it apart from their own.
+const Sent = "ask.back=yes"
+
 // back makes what a client sends. Query holds the answers to the questions, which
 // stand in no address until now.
 func back(a Ask) Reply {
@@ -233,7 +237,7 @@ func back(a Ask) Reply {
 	r, _ := record.Decode(text)
 	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader()}
 	look(w, q, r)
-	sent := q.Back(r)
+	sent := q.Back(r) + "&" + Sent
 	return Reply{HTML: w.String(), Text: sent, Link: q.Message(a.Link+"#"+sent, words.Of("Measurements for a fitting").Say(a.reader()))}
 }
 

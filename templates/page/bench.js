@@ -132,7 +132,7 @@ export class Bench {
   use(button) {
     if (!button) return;
     const { use, value, guess } = button.dataset, said = button.nextElementSibling;
-    record.put([[use, value]], undefined, [["from", `${use}.${this.root.dataset.calculator}`], ...guess == null ? [] : [["estimated", use]]]);
+    record.use(use, value, [["from", `${use}.${this.root.dataset.calculator}`], ...guess == null ? [] : [["estimated", use]]]);
     said.hidden = false;
     say(said.textContent);
   }

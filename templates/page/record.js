@@ -11,6 +11,7 @@ const write = (map) => new URLSearchParams([...map.values()]).toString();
 const differ = (a, b) => String(a) !== String(b);
 
 export const text = () => write(pairs);
+export const at = (name) => pairs.get(name)?.[1];
 export const units = () => ["mm", "cm", "in"].find((u) => u === pairs.get("u")?.[1]) ?? document.documentElement.dataset.units;
 export const kept = () => keeping;
 // hear(keys, source, all) is called after changes.
@@ -20,12 +21,20 @@ export const listen = (hear) => hearers.push(hear);
 export function put(changes, source, marks = []) {
   const next = new Map(pairs);
   for (const [key, value] of changes) {
-    for (const name of ["estimated ", "from "]) next.delete(name + key);
+    const gone = value === at(key) ? [] : [".unit", ".on", ".done"];
+    if (!value || gone[0] && at(key + ".done")) gone.push(".was");
+    for (const name of ["estimated " + key, "from " + key, ...gone.map((mark) => key + mark)]) next.delete(name);
     if (value) next.set(key, [key, value]);
     else next.delete(key);
   }
   for (const mark of marks) next.set(named(...mark), mark);
   become(next, source);
+}
+
+// Takes a computed value over and keeps what the bike has beside it.
+export function use(key, value, marks) {
+  const had = at(key + ".done") || !at(key + ".was") && !pairs.has("from " + key) ? at(key) : at(key + ".was");
+  put([[key, value]], undefined, had && had !== value ? [[key + ".was", had], ...marks] : marks);
 }
 
 export function forget() {
@@ -108,9 +117,11 @@ function address() {
 }
 
 export function open() {
-  const here = stored();
+  const given = address() ?? new Map();
+  // What a client sent stays apart from the numbers of whoever opens it.
+  const here = given.has("ask.back") ? undefined : stored();
   keeping = !!here;
-  pairs = new Map([...here ?? [], ...address() ?? []]);
+  pairs = new Map([...here ?? [], ...given]);
   for (const link of document.querySelectorAll("a[href]")) {
     const href = link.getAttribute("href");
     if (!/^([a-z][a-z+.-]*:|\/\/|#)/i.test(href)) links.set(link, href);

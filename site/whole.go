@@ -1,0 +1,69 @@
+package site
+
+import (
+	"slices"
+	"strings"
+
+	"plumbline/calculators/desk"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/symptom"
+)
+
+// whole writes a block that makes a page of its own.
+func (g *Guide) whole(p *Page, b *block) string {
+	d := desk.Desk{Calculators: g.shelf.calculators, Figures: g.shelf.standing}
+	page := desk.Block{
+		Ask:     desk.Ask{Place: b.place, Units: g.Units, Root: rootFrom(p.URL), Ways: strings.Join(g.ways(), " ")},
+		Request: g.Request,
+	}
+	switch b.kind {
+	case sheetBlock:
+		return d.SetupPage(page)
+	case prepareBlock:
+		to := p
+		if s := g.pageWith(sheetBlock); s != nil {
+			to = s
+		}
+		page.Sheet = relative(p.URL, to.URL)
+		return d.PreparePage(page)
+	}
+	return symptom.HTML(b.kind+"-"+b.place, g.reader, symptom.Ways{
+		Chapter: func(path string) (href, title string) {
+			if to := g.byPath[path+".md"]; to != nil {
+				return relative(p.URL, to.URL), to.Nav
+			}
+			return "", ""
+		},
+		Source: func(key string) string { return "#source-" + key },
+	})
+}
+
+// ways are the guide's chapters as the engine is told of them.
+func (g *Guide) ways() (list []string) {
+	for _, p := range g.Pages {
+		list = append(list, strings.TrimSuffix(p.Path, ".md"))
+	}
+	return list
+}
+
+// symptomSources are what the symptoms rest on, each once, in their order.
+func symptomSources() (list []*literature.Source) {
+	for _, s := range symptom.All() {
+		for i := range s.Causes {
+			for _, source := range s.Causes[i].Sources {
+				if !slices.Contains(list, source) {
+					list = append(list, source)
+				}
+			}
+		}
+	}
+	return list
+}
+
+// rootFrom is the way from a page to the guide's top.
+func rootFrom(url string) string {
+	if n := strings.Count(url, "/"); n > 0 {
+		return strings.Repeat("../", n)
+	}
+	return "./"
+}
