@@ -20,3 +20,14 @@ if (benches.length) {
   else addEventListener("load", begin, { once: true });
   for (const { root } of benches) root.addEventListener("pointerenter", engine.begin, { once: true });
 }
+
+// Figures are drawn at the reader's size once there is one, and back again.
+let sized;
+const size = () => {
+  sized ||= /(^|&)(stature|inseam|sex)=/.test(record.text());
+  if (sized) import("./plates.js").then(({ redraw }) => redraw(), () => {});
+};
+if (document.querySelector(".plate")) {
+  record.listen(size);
+  size();
+}
