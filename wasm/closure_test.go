@@ -46,12 +46,12 @@ var floors = map[string]int{
 	"literature": 1, "caution": 1, "measure": 1, "drawing": 1,
 	"geometry": 1, "body": 1,
 	"posture": 2, "markup": 2,
-	"":        3,
-	"record":  4, "figure": 4,
+	"":       3,
+	"record": 4, "figure": 4,
 	"fit": 5, "exchange": 5, "intake": 5, "request": 5,
 	"panel": 6,
 	"start": 6, "frame": 6, "feet": 6, "saddle": 6, "cockpit": 6, "finish": 6,
-	"sheet": 6,
+	"sheet":   6,
 	"catalog": 7, "symptom": 7, "desk": 7,
 }
 

@@ -85,7 +85,8 @@ export class Bench {
     const since = [...this.touched].filter((key) => data.get(key) !== this.sent.get(key));
     fields.innerHTML = form;
     fields.disabled = false;
-    this.photo(this.form.elements["knee-reading"]);
+    const knee = this.form.elements["knee-reading"];
+    if (knee) import("./offer.js").then(({ offer }) => offer(knee), () => {});
     this.root.querySelector(".offline")?.remove();
     this.units = this.asked.units;
     this.touched = new Set(since);
@@ -95,16 +96,6 @@ export class Bench {
         else field.value = data.get(key);
       }
     }
-  }
-
-  // A knee can be read off a photo; what that takes is loaded when it is wanted.
-  photo(field) {
-    if (!field) return;
-    const button = Object.assign(document.createElement("button"), { type: "button", id: field.id + "-photo", className: "off-photo", textContent: "Read it off a photo" });
-    button.onclick = () => import("./photo.js").then(({ open }) => open(this.form), () => {
-      button.textContent = "That did not load. Try again";
-    });
-    field.closest(".field").append(button);
   }
 
   // Problems stand beside their fields; an answer that they keep is marked old.
