@@ -36,6 +36,6 @@ func (c *Calculator) Assumptions(typed []Pair, in *words.Reader) []Assumption {
 
 // Rows reads a list input as Run does and tells whether all of it could be read.
 func Rows(q *measure.Quantity, typed string, in *words.Reader) ([]Row, bool) {
-	rows, why := readList(q, typed, in)
+	rows, why := q.Table.Read(q, typed, in)
 	return rows, len(why) == 0 && len(rows) > 0
 }

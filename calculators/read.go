@@ -31,7 +31,7 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 				why = append(why, w)
 			}
 		case measure.List:
-			v.tables[i], why = readList(q, p.Typed, in)
+			v.tables[i], why = q.Table.Read(q, p.Typed, in)
 			for len(v.tables[i]) > 0 && len(why) > 0 { // the good rows still count
 				notes, why = append(notes, Note{CheckNote, why[0]}), why[1:]
 			}

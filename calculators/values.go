@@ -27,13 +27,8 @@ type Values struct {
 	filled int     // inputs before this one have their value
 }
 
-// Row is one row of a list input; a cell that was left empty is NaN, and Name is
-// the row's name where the list has one.
-type Row struct {
-	Name  string
-	Line  int // line in what was typed, from 1
-	Cells []float64
-}
+// Row is one row of a list input.
+type Row = measure.Row
 
 // Of returns q's value, NaN if it has none. It panics when the calculator does
 // not declare q before use; a test runs every calculator over all its inputs.

@@ -50,7 +50,7 @@ var (
 		How: "Weigh yourself holding the bike, then alone, and take the difference. A luggage scale at the saddle does as well."}
 	Load = &Quantity{Key: "load", Label: "Pack and clothing", Unit: Kg, High: 25, Most: 60, Repeat: 0.5,
 		How: "Weigh your full pack, shoes, helmet and riding clothes together."}
-	Sizes = &Quantity{Key: "sizes", Label: "Sizes", Unit: One, Low: 1, High: 40, Least: 1, Most: 40, Rows: 40,
+	Sizes = &Quantity{Key: "sizes", Label: "Sizes", Unit: One, Low: 1, High: 40, Least: 1, Most: 40, Rows: 40, Table: Grid,
 		How: "Copy the maker's size chart into a table: one line for each size, the first line naming the columns.",
 		Columns: []*Column{
 			{Reach, false}, {Stack, false}, {HeadAngle, false}, {SeatAngle, false}, {SeatTubeLength, false},

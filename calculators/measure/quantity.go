@@ -28,7 +28,8 @@ type Quantity struct {
 	How         string   // how to take it, one or two sentences in English
 	Choices     []Choice // not empty: the value is an index into these
 	Columns     []*Column
-	Rows        int // most rows of a list
+	Rows        int      // most rows of a list
+	Table       *Tabular // how a list is read and written
 }
 
 // Choice is one answer of a quantity that is picked rather than measured.

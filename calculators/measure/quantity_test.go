@@ -164,7 +164,7 @@ func declared(t *testing.T) []string {
 	return names
 }
 
-// isUnit tells a &Unit{…} from everything else.
+// isUnit tells a &Unit{…} or a &Tabular{…} from everything else.
 func isUnit(e ast.Expr) bool {
 	u, is := e.(*ast.UnaryExpr)
 	if !is {
@@ -175,7 +175,7 @@ func isUnit(e ast.Expr) bool {
 		return false
 	}
 	id, is := l.Type.(*ast.Ident)
-	return is && id.Name == "Unit"
+	return is && (id.Name == "Unit" || id.Name == "Tabular")
 }
 
 // listed reads which variables all.go names.

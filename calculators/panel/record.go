@@ -23,7 +23,7 @@ func show(q *measure.Quantity, typed string, bare, r *words.Reader) string {
 		return typed
 	case measure.List:
 		if rows, ok := calculators.Rows(q, typed, bare); ok {
-			return listed(q, rows, r, roughly)
+			return q.Table.Write(q, rows, r, roughly)
 		}
 		return typed
 	}
@@ -43,7 +43,7 @@ func inUnits(q *measure.Quantity, typed string, bare *words.Reader) string {
 		return typed
 	case measure.List:
 		if rows, ok := calculators.Rows(q, typed, nil); ok && bare.LengthUnit() != measure.Mm.Symbol {
-			return listed(q, rows, bare, exactly)
+			return q.Table.Write(q, rows, bare, exactly)
 		}
 		return typed
 	}
@@ -59,7 +59,6 @@ func inUnits(q *measure.Quantity, typed string, bare *words.Reader) string {
 var (
 	roughly = record.Roughly
 	exactly = record.Exactly
-	listed  = record.Listed
 )
 
 // decimals writes x with up to n decimals, without idle zeros or minus zero.

@@ -17,7 +17,7 @@ var (
 	mass   = &measure.Quantity{Key: "mass", Label: "Mass", Unit: measure.Kg, Low: 40, High: 120, Least: 20, Most: 200, Repeat: 1, How: "Stand on a scale."}
 	kind   = &measure.Quantity{Key: "kind", Label: "Kind", Unit: measure.One, How: "Look.", Choices: []measure.Choice{{Key: "a", Label: "First"}, {Key: "b", Label: "Second"}}}
 	colour = &measure.Quantity{Key: "colour", Label: "Colour", Unit: measure.One, How: "Look.", Choices: []measure.Choice{{Key: "r", Label: "Red"}, {Key: "g", Label: "Green"}, {Key: "b", Label: "Blue"}, {Key: "w", Label: "White"}}}
-	rows   = &measure.Quantity{Key: "rows", Label: "Rows", Unit: measure.One, How: "One a line.", Rows: 9, Columns: []*measure.Column{{Quantity: length}, {Quantity: tilt, Optional: true}}}
+	rows   = &measure.Quantity{Key: "rows", Label: "Rows", Unit: measure.One, How: "One a line.", Rows: 9, Table: measure.Grid, Columns: []*measure.Column{{Quantity: length}, {Quantity: tilt, Optional: true}}}
 	height = &measure.Quantity{Key: "height", Label: "Height", Unit: measure.Mm, Low: 500, High: 1000, Least: 100, Most: 3000, How: "Measure."}
 )
 

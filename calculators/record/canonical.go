@@ -23,7 +23,7 @@ func Canonical(q *measure.Quantity, typed string, bare *words.Reader) (string, b
 		return q.Choices[i].Key, true
 	case measure.List:
 		rows, ok := calculators.Rows(q, typed, bare)
-		return Listed(q, rows, nil, Exactly), ok
+		return q.Table.Write(q, rows, nil, Exactly), ok
 	}
 	g, _, ok := q.ParseRepeated(typed, q.Unit.ReadIn(bare))
 	if !ok {
@@ -54,50 +54,6 @@ func Repeated(g measure.Repeated, u *measure.Unit, between, margin string, numbe
 		s += margin + number(g.Error, u)
 	}
 	return s
-}
-
-// Listed writes the rows of q in the units that r reads: one column on one line,
-// several as lines under a heading of keys. Number writes one number of base
-// units in a unit.
-func Listed(q *measure.Quantity, rows []calculators.Row, r *words.Reader, number func(float64, *measure.Unit) string) string {
-	var b strings.Builder
-	if len(q.Columns) == 1 {
-		for i, row := range rows {
-			if i > 0 {
-				b.WriteString("; ")
-			}
-			b.WriteString(number(row.Cells[0], q.Columns[0].Unit.ReadIn(r)))
-		}
-		return b.String()
-	}
-	b.WriteString("name")
-	for k, col := range q.Columns {
-		if used(rows, k) {
-			b.WriteString(";" + col.Key)
-		}
-	}
-	for _, row := range rows {
-		b.WriteString("\n" + strings.Trim(strings.ReplaceAll(row.Name, ";", ","), "\" "))
-		for k, col := range q.Columns {
-			if !used(rows, k) {
-				continue
-			}
-			b.WriteByte(';')
-			if !math.IsNaN(row.Cells[k]) {
-				b.WriteString(number(row.Cells[k], col.Unit.ReadIn(r)))
-			}
-		}
-	}
-	return b.String()
-}
-
-func used(rows []calculators.Row, column int) bool {
-	for _, row := range rows {
-		if !math.IsNaN(row.Cells[column]) {
-			return true
-		}
-	}
-	return false
 }
 
 // Exactly writes x base units in u to a millionth, which takes off what binary

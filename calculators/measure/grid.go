@@ -1,20 +1,42 @@
-package calculators
+package measure
 
 import (
 	"math"
 	"strconv"
 	"strings"
 
-	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
+
+// Row is one row of a list; a cell that was left empty is NaN, and Name is the
+// row's name where the list has one.
+type Row struct {
+	Name  string
+	Line  int // line in what was typed, from 1
+	Cells []float64
+}
+
+// Tabular is how a list quantity is read and written. A list carries it, so that
+// an engine without lists carries neither.
+type Tabular struct {
+	// Read returns the good rows of what was typed, and a sentence for every bad
+	// cell. Bare numbers are in the units that in reads.
+	Read func(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text)
+
+	// Write writes rows so that Read reads them back, in the units that r reads;
+	// number writes one number of base units in a unit.
+	Write func(q *Quantity, rows []Row, r *words.Reader, number func(float64, *Unit) string) string
+}
+
+// Grid is the table of a list quantity.
+var Grid = &Tabular{Read: readList, Write: writeList}
 
 // readList reads a table as people paste it: one row a line, cells parted by
 // commas, semicolons or tabs, the first line naming the columns by key or label
 // ("name" for the rows' names). A list of one column needs no heading and may
 // stand on one line, parted by semicolons or spaces. Every bad cell is named by
 // line and column; the good rows are returned all the same.
-func readList(q *measure.Quantity, typed string, in *words.Reader) ([]Row, []words.Text) {
+func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text) {
 	if len(typed) > listBytes {
 		return nil, []words.Text{words.Of("{0} is too long: {1} characters, where {2} are read.", q.Named(), count(len(typed)), count(listBytes))}
 	}
@@ -52,7 +74,7 @@ const listBytes = 64 << 10
 func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 
 // readColumn reads a list of one column without a heading.
-func readColumn(q *measure.Quantity, lines []string, in *words.Reader) (rows []Row, why []words.Text) {
+func readColumn(q *Quantity, lines []string, in *words.Reader) (rows []Row, why []words.Text) {
 	for n, line := range lines {
 		k := 0 // parts before this one, empty ones not counted
 		for _, part := range strings.Split(strings.ReplaceAll(line, "\t", ";"), ";") {
@@ -78,7 +100,7 @@ func readColumn(q *measure.Quantity, lines []string, in *words.Reader) (rows []R
 }
 
 // heads tells whether a line names a column rather than giving values.
-func heads(q *measure.Quantity, line string) bool {
+func heads(q *Quantity, line string) bool {
 	for _, cell := range cells(line, separator(line)) {
 		if columnNamed(q, cell) >= 0 {
 			return true
@@ -113,13 +135,13 @@ func cells(line, sep string) []string {
 
 // columnNamed returns the column with that key or label, -1 for none, and
 // len(q.Columns) for the rows' names.
-func columnNamed(q *measure.Quantity, name string) int {
-	name = measure.Lower(strings.TrimSpace(name))
+func columnNamed(q *Quantity, name string) int {
+	name = Lower(strings.TrimSpace(name))
 	if name == "name" || name == "size" {
 		return len(q.Columns)
 	}
 	for i, c := range q.Columns {
-		if name == c.Key || name == measure.Lower(c.Label) {
+		if name == c.Key || name == Lower(c.Label) {
 			return i
 		}
 	}
@@ -127,15 +149,15 @@ func columnNamed(q *measure.Quantity, name string) int {
 }
 
 // columns reads the heading into the column of each cell.
-func columns(q *measure.Quantity, heading, sep string) (order []int, why []words.Text) {
+func columns(q *Quantity, heading, sep string) (order []int, why []words.Text) {
 	seen := make([]bool, len(q.Columns)+1)
 	for _, name := range cells(heading, sep) {
 		i := columnNamed(q, name)
 		switch {
 		case i < 0:
-			why = append(why, words.Of("“{0}” in the first line is not a column of {1}. The columns are {2}.", measure.Quoted(name), q.Named(), columnKeys(q)))
+			why = append(why, words.Of("“{0}” in the first line is not a column of {1}. The columns are {2}.", Quoted(name), q.Named(), columnKeys(q)))
 		case seen[i]:
-			why = append(why, words.Of("The column “{0}” stands twice in the first line.", measure.Quoted(name)))
+			why = append(why, words.Of("The column “{0}” stands twice in the first line.", Quoted(name)))
 		default:
 			seen[i] = true
 		}
@@ -149,7 +171,7 @@ func columns(q *measure.Quantity, heading, sep string) (order []int, why []words
 	return order, why
 }
 
-func columnKeys(q *measure.Quantity) words.List {
+func columnKeys(q *Quantity) words.List {
 	l := words.List{words.Name("name")}
 	for _, c := range q.Columns {
 		l = append(l, words.Name(c.Key))
@@ -158,7 +180,7 @@ func columnKeys(q *measure.Quantity) words.List {
 }
 
 // readRow reads one line of a table.
-func readRow(q *measure.Quantity, order []int, parts []string, line int, in *words.Reader) (Row, []words.Text) {
+func readRow(q *Quantity, order []int, parts []string, line int, in *words.Reader) (Row, []words.Text) {
 	row := Row{Line: line, Cells: make([]float64, len(q.Columns))}
 	for i := range row.Cells {
 		row.Cells[i] = math.NaN()
@@ -171,7 +193,7 @@ func readRow(q *measure.Quantity, order []int, parts []string, line int, in *wor
 		i := order[k]
 		switch {
 		case i == len(q.Columns):
-			row.Name = string(measure.Quoted(part))
+			row.Name = string(Quoted(part))
 		case part != "":
 			g, bad, ok := q.Columns[i].Parse(part, q.Columns[i].Unit.ReadIn(in))
 			if row.Cells[i] = g.Value; !ok {
@@ -188,4 +210,48 @@ func readRow(q *measure.Quantity, order []int, parts []string, line int, in *wor
 		row.Name = strconv.Itoa(line - 1)
 	}
 	return row, why
+}
+
+// writeList writes the rows of q in the units that r reads: one column on one line,
+// several as lines under a heading of keys. number writes one number of base
+// units in a unit.
+func writeList(q *Quantity, rows []Row, r *words.Reader, number func(float64, *Unit) string) string {
+	var b strings.Builder
+	if len(q.Columns) == 1 {
+		for i, row := range rows {
+			if i > 0 {
+				b.WriteString("; ")
+			}
+			b.WriteString(number(row.Cells[0], q.Columns[0].Unit.ReadIn(r)))
+		}
+		return b.String()
+	}
+	b.WriteString("name")
+	for k, col := range q.Columns {
+		if inUse(rows, k) {
+			b.WriteString(";" + col.Key)
+		}
+	}
+	for _, row := range rows {
+		b.WriteString("\n" + strings.Trim(strings.ReplaceAll(row.Name, ";", ","), "\" "))
+		for k, col := range q.Columns {
+			if !inUse(rows, k) {
+				continue
+			}
+			b.WriteByte(';')
+			if !math.IsNaN(row.Cells[k]) {
+				b.WriteString(number(row.Cells[k], col.Unit.ReadIn(r)))
+			}
+		}
+	}
+	return b.String()
+}
+
+func inUse(rows []Row, column int) bool {
+	for _, row := range rows {
+		if !math.IsNaN(row.Cells[column]) {
+			return true
+		}
+	}
+	return false
 }
