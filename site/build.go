@@ -130,6 +130,9 @@ func modules(files []file, folder string) ([]file, error) {
 		if err != nil {
 			return nil, err
 		}
+		if b, err = slim(e.Name(), b); err != nil {
+			return nil, err
+		}
 		files = append(files, file{path: e.Name(), data: b})
 	}
 	return files, nil

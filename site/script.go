@@ -1,0 +1,21 @@
+package site
+
+import (
+	"bytes"
+	"fmt"
+
+	"github.com/tdewolff/minify/v2"
+	"github.com/tdewolff/minify/v2/js"
+)
+
+// slim takes comments and white space out of a page module; every name stays, so
+// that modules still find each other and a reader of the page can follow them.
+// The comments are for those who read the source.
+func slim(name string, script []byte) ([]byte, error) {
+	var out bytes.Buffer
+	m := &js.Minifier{KeepVarNames: true}
+	if err := m.Minify(minify.New(), &out, bytes.NewReader(script), nil); err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
+	return out.Bytes(), nil
+}
