@@ -203,7 +203,6 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 func (g *Guide) along(v *view, p *Page, kind string) {
 	for i, step := range g.path {
 		e := entry1(p.URL, step)
-		e.Title = step.Nav
 		v.Steps = append(v.Steps, e)
 		if step != p {
 			continue

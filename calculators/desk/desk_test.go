@@ -108,6 +108,8 @@ func TestAClientsWayFromRequestToReply(t *testing.T) {
 	apart := d.Answer(desk.Ask{Name: desk.Check, Record: made.Text, Key: "inseam", Text: "83;86;83.2", Bare: "cm"})
 	require.Equal(t, "830;860;832", apart.Record[0].Typed)
 	require.NotEmpty(t, apart.Doubts, "readings 30 mm apart are taken without a word")
+	mixed := d.Answer(desk.Ask{Name: desk.Check, Record: made.Text, Key: "inseam", Text: "83 cm;832; 32 3/4 in", Bare: "mm"})
+	require.Equal(t, "830;832;831.85", mixed.Record[0].Typed, "each reading has its own unit")
 	against := d.Answer(desk.Ask{Name: desk.Check, Record: made.Text + "&stature=1600", Key: "inseam", Text: "930"})
 	require.NotEmpty(t, against.Doubts, "an inside leg that does not go with the height is taken without a word")
 

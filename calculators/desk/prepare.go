@@ -1,6 +1,8 @@
 package desk
 
 import (
+	"strings"
+
 	"plumbline/calculators"
 	"plumbline/calculators/intake"
 	"plumbline/calculators/markup"
@@ -199,7 +201,7 @@ func check(a Ask) (reply Reply) {
 		reply.Problems = append(reply.Problems, calculators.Problem{Text: words.Of("“{0}” is no measurement that this guide knows.", measure.Quoted(a.Key))})
 		return reply
 	}
-	value, why, ok := canonical(q, a.Text, readerOf(a.Bare))
+	value, why, ok := readingsOf(q, a.Text, readerOf(a.Bare))
 	if !ok {
 		reply.Problems = append(reply.Problems, calculators.Problem{Input: q.Key, Text: why})
 		return reply
@@ -225,6 +227,29 @@ func check(a Ask) (reply Reply) {
 // Sent marks a record as one that a client sent, so that the page of whoever opens
 // it keeps it apart from their own.
 const Sent = "ask.back=yes"
+
+// readingsOf reads the readings of one length, parted by semicolons. Each stood in a
+// field of its own, so each has its own unit; a unit behind the last one says nothing
+// of the others.
+func readingsOf(q *measure.Quantity, typed string, bare *words.Reader) (value string, why words.Text, ok bool) {
+	if q.Is() != measure.Number {
+		return canonical(q, typed, bare)
+	}
+	for part := range strings.SplitSeq(typed, ";") {
+		if part = strings.TrimSpace(part); part == "" {
+			continue
+		}
+		one, why, ok := canonical(q, part, bare)
+		if !ok {
+			return "", why, false
+		}
+		if value != "" {
+			value += ";"
+		}
+		value += one
+	}
+	return canonical(q, value, nil)
+}
 
 // back makes what a client sends. Query holds the answers to the questions, which
 // stand in no address until now.

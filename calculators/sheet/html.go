@@ -19,7 +19,11 @@ import (
 func (s *Sheet) HTML(id string, figure *drawing.Figure, r *words.Reader, way func(chapter string) string) string {
 	w := &writer{Writer: &markup.Writer{ID: id, R: r}, way: way}
 	w.Grow(16 << 10)
-	w.Raw(`<section class="setup" id="`).Name("").Raw(`" aria-labelledby="`).Name("-title").Raw(`"><header><h2 id="`).Name("-title").Raw(`">`).Say("Setup sheet").Raw(`</h2>`)
+	w.Raw(`<section class="setup`)
+	if s.Moves <= few {
+		w.Raw(` few`)
+	}
+	w.Raw(`" id="`).Name("").Raw(`" aria-labelledby="`).Name("-title").Raw(`"><header><h2 id="`).Name("-title").Raw(`">`).Say("Setup sheet").Raw(`</h2>`)
 	w.about(s.Record)
 	w.Raw(`</header>`)
 	if figure != nil {
@@ -37,6 +41,9 @@ func (s *Sheet) HTML(id string, figure *drawing.Figure, r *words.Reader, way fun
 		Say("Date, loop, what changed, better or worse, and what it cost.").Raw(`</p></div></section>`)
 	return w.String()
 }
+
+// few is up to how many changes leave room on the paper to write in.
+const few = 8
 
 type writer struct {
 	*markup.Writer
@@ -91,7 +98,7 @@ func (w *writer) table(s *Sheet) {
 		w.Raw(`<p class="empty">`).Say("Nothing is set down yet. Measure your bike, or take a value over from a calculator.").Raw(`</p>`)
 		return
 	}
-	w.Raw(`<div class="scroll" tabindex="0" role="region" aria-labelledby="`).Name("-title").Raw(`"><table><thead><tr>`)
+	w.Raw(`<div class="scroll" tabindex="0" role="region" aria-label="`).Say("Settings in the order of work").Raw(`"><table><thead><tr>`)
 	for _, head := range []string{"Setting", "Now", "Next", "Change", "Steps to ride between"} {
 		w.Raw(`<th scope="col">`).Say(head).Raw(`</th>`)
 	}

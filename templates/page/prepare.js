@@ -56,6 +56,7 @@ const draw = drawer(desk, "prepare", ({ html, error }) => {
       else field.value = value;
     }
   }
+  if (!steps.length && record.at("ask") !== undefined) desk.scrollIntoView();
   steps = [...paper.querySelectorAll(".step")];
   show(Math.max(0, steps.findIndex(({ dataset }) => dataset.step === here)), true);
 }, () => ({ record: whole() }));

@@ -134,7 +134,7 @@ export function open() {
     else if (pairs.size) save();
   });
   addEventListener("storage", ({ key, oldValue, newValue }) => {
-    if (key !== store) return;
+    if (key !== store || pairs.has("ask.back")) return;
     keeping = newValue !== null;
     const was = stored(oldValue) ?? new Map(), now = stored(newValue), next = new Map(pairs);
     for (const [name, pair] of now ?? []) if (differ(pair, was.get(name))) next.set(name, pair);
