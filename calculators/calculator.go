@@ -68,6 +68,10 @@ type Input struct {
 
 	// Folded inputs stand below the others, behind "More settings".
 	Folded bool
+
+	// Slide offers a slider from its first to its second value, in base units,
+	// for numbers that are tried out rather than measured.
+	Slide [2]float64
 }
 
 // Assumption is a value that nobody measured.

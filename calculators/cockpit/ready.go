@@ -58,8 +58,8 @@ func Ready() *calculators.Calculator {
 // stanceInputs ask what the rider chooses.
 func stanceInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.TrunkAngle, Example: "45", Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
-		{Quantity: measure.StandingKnee, Example: "50", Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
+		{Quantity: measure.TrunkAngle, Example: "45", Slide: [2]float64{30, 60}, Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
+		{Quantity: measure.StandingKnee, Example: "50", Slide: [2]float64{30, 70}, Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
 		{Quantity: measure.Grade, Folded: true, Assume: calculators.Fixed(0, 0, "on the level")},
 	}
 }

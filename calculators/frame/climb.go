@@ -29,7 +29,7 @@ func Climb() *calculators.Calculator {
 				{Quantity: measure.Mass, Example: "75", Assume: calculators.Fixed(75, 12, "a usual adult")},
 				{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
 				{Quantity: measure.GripX, Example: "442", Optional: true}, {Quantity: measure.GripY, Example: "715", Optional: true},
-				{Quantity: measure.Grade, Example: "15±0", Assume: calculators.Fixed(0, 0, "on the level")},
+				{Quantity: measure.Grade, Example: "15±0", Slide: [2]float64{0, 40}, Assume: calculators.Fixed(0, 0, "on the level")},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
 				{Quantity: measure.ElbowBend, Folded: true, Assume: calculators.Fixed(30, 0, "soft elbows, common practice")},
 				{Quantity: measure.BikeMass, Folded: true, Assume: calculators.Fixed(15, 1.5, "a usual trail bike")},

@@ -19,12 +19,12 @@ func Geometry() *calculators.Calculator {
 		Name: "frame-geometry", Section: calculators.Frame,
 		Title: "Frame geometry", Question: "What bike does this chart describe?",
 		Scenario: "Larch Hollow’s test bike: a 29 inch trail bike with a 150 mm fork, in the size for an inside leg of about 830 mm.",
-		Inputs: slices.Concat(fit.ChartInputs(), fit.ForkInputs(), fit.WheelInputs(), []calculators.Input{
+		Inputs: tried(slices.Concat(fit.ChartInputs(), fit.ForkInputs(), fit.WheelInputs(), []calculators.Input{
 			{Quantity: measure.Wheelbase, Optional: true, Folded: true},
 			{Quantity: measure.FrontCentre, Optional: true, Folded: true},
 			{Quantity: measure.EffectiveTopTube, Optional: true, Folded: true},
 			{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
-		}),
+		})),
 		Readings: []calculators.Measured{
 			{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre,
 				Between: "bottom-bracket centre to front axle, in a straight line"},
@@ -54,6 +54,30 @@ func Geometry() *calculators.Calculator {
 		Solve:    solveGeometry,
 		Explain:  explainGeometry,
 	}
+}
+
+// tried puts sliders under the numbers that a reader moves to see what each does:
+// the span of recent trail bikes, common practice.
+func tried(inputs []calculators.Input) []calculators.Input {
+	for i := range inputs {
+		switch inputs[i].Quantity {
+		case measure.Reach:
+			inputs[i].Slide = [2]float64{400, 530}
+		case measure.Stack:
+			inputs[i].Slide = [2]float64{560, 700}
+		case measure.HeadAngle:
+			inputs[i].Slide = [2]float64{61, 71}
+		case measure.SeatAngle:
+			inputs[i].Slide = [2]float64{72, 81}
+		case measure.Chainstay:
+			inputs[i].Slide = [2]float64{415, 465}
+		case measure.BBDrop:
+			inputs[i].Slide = [2]float64{-5, 50}
+		case measure.ForkOffset:
+			inputs[i].Slide = [2]float64{35, 56}
+		}
+	}
+	return inputs
 }
 
 func solveGeometry(v calculators.Values, out []float64) *calculators.Problem {

@@ -6,6 +6,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
 	"plumbline/calculators/words"
 )
 
@@ -44,6 +45,25 @@ func (w *writer) number(in *calculators.Input, e entry, example bool) {
 		w.raw(`<span class="unit" id="`).name("-" + in.Key + "-u").raw(`">`).text(mark).raw(`</span>`)
 	}
 	w.raw(`</span>`)
+	w.slider(in, e, unit)
+}
+
+// slider writes the bar under a number that is tried out. It has no name of its
+// own: what it says is said by the field.
+func (w *writer) slider(in *calculators.Input, e entry, unit *measure.Unit) {
+	from, to := in.Slide[0]/unit.Base, in.Slide[1]/unit.Base
+	if to <= from {
+		return
+	}
+	step := 1.0
+	for range unit.Digits {
+		step /= 10
+	}
+	at := in.Slide[0]
+	if g, _, ok := in.Parse(e.shown, unit); ok {
+		at = g.Value
+	}
+	w.raw(`<input type="range" class="slide" min="`).raw(record.Decimals(from, 2)).raw(`" max="`).raw(record.Decimals(to, 2)).raw(`" step="`).raw(record.Decimals(step, 2)).raw(`" value="`).raw(record.Roughly(at, unit)).raw(`" aria-label="`).say(in.Label).raw(`">`)
 }
 
 func (w *writer) radios(in *calculators.Input, e entry) {

@@ -75,9 +75,12 @@ func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumpt
 	default:
 		w.number(in, e, example)
 	}
-	w.raw(`<p class="how" id="`).name("-" + in.Key + "-h").raw(`">`).say(in.How)
+	w.raw(`<details class="how" id="`).name("-" + in.Key + "-w").raw(`"><summary>`).say(howTitle(in)).raw(`</summary><p id="`).name("-" + in.Key + "-h").raw(`">`).say(in.How)
+	if in.Is() == measure.Number && in.Repeat > 0 {
+		w.raw(" ").say("Usual repeat error {0} (1 SD).", in.Amount(in.Repeat))
+	}
+	w.raw(`</p></details>`)
 	w.hints(in, offer)
-	w.raw(`</p>`)
 	w.provenance(in, e, list)
 	w.raw(`<p class="problem" id="`).name("-" + in.Key + "-p").raw(`" hidden></p>`)
 	if in.Is() == measure.Pick && len(in.Choices) <= mostRadios {
@@ -90,15 +93,21 @@ func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumpt
 // mostRadios is the most choices that stand side by side; more go into a select.
 const mostRadios = 3
 
-// hints adds what is usual for an input and what happens if it stays empty.
-func (w *writer) hints(in *calculators.Input, offer calculators.Assumption) {
+// howTitle heads what is said of an input: how to take it, or what it means where
+// there is nothing to take.
+func howTitle(in *calculators.Input) string {
 	if in.Is() == measure.Number && in.Repeat > 0 {
-		w.raw(" ").say("Usual repeat error {0} (1 SD).", in.Amount(in.Repeat))
+		return "How to measure"
 	}
+	return "What this is"
+}
+
+// hints says what happens if an input stays empty.
+func (w *writer) hints(in *calculators.Input, offer calculators.Assumption) {
 	if in.Assume == nil && !in.Optional {
 		return
 	}
-	w.raw(` <span class="empty">`)
+	w.raw(`<p class="empty">`)
 	switch {
 	case in.Assume == nil:
 		w.say("May be left empty.")
@@ -111,7 +120,7 @@ func (w *writer) hints(in *calculators.Input, offer calculators.Assumption) {
 	default:
 		w.say("If left empty: {0}, {1}.", in.Amount(offer.Value), words.Of(offer.From))
 	}
-	w.raw(`</span>`)
+	w.raw(`</p>`)
 }
 
 // provenance says where a value came from that was not typed here.

@@ -61,7 +61,9 @@ export class Bench {
     const old = example && this.own && (wrong.length || own.size) > 0;
     this.keep(() => {
       if (this.asked.whole) this.fill(form);
-      if (old) return;
+      // What stands already is left alone: a button may be on its way down.
+      if (old || this.shown === String(html)) return;
+      this.shown = String(html);
       this.own = !example;
       const box = document.createElement("template");
       box.innerHTML = html;
@@ -87,6 +89,7 @@ export class Bench {
     fields.disabled = false;
     const knee = this.form.elements["knee-reading"];
     if (knee) import("./offer.js").then(({ offer }) => offer(knee), () => {});
+    if (this.form.querySelector("[type=range]")) import("./slide.js").then(({ slide }) => slide(this.form), () => {});
     this.root.querySelector(".offline")?.remove();
     this.units = this.asked.units;
     this.touched = new Set(since);
