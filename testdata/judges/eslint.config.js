@@ -3,6 +3,7 @@ import js from "@eslint/js";
 const names = [
   "document", "location", "history", "localStorage", "performance", "setTimeout", "clearTimeout", "addEventListener",
   "URL", "URLSearchParams", "Worker", "WebAssembly", "fetch", "postMessage", "FormData", "CSS", "HTMLElement", "console",
+  "Blob", "Event", "navigator", "sessionStorage",
 ];
 
 export default [
