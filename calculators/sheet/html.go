@@ -192,7 +192,7 @@ func (w *writer) said(row *Row, x float64) words.Sayer {
 // them, which other amounts are not shown.
 func fine(q *measure.Quantity, x float64) words.Sayer {
 	a := q.Amount(x)
-	if q.Unit == measure.Mm && math.Abs(x-math.Round(x)) > 0.05 {
+	if half := math.Abs(x - math.Trunc(x)); q.Unit == measure.Mm && half > 0.45 && half < 0.55 {
 		a.Extra = 1
 	}
 	return a

@@ -39,9 +39,22 @@ function fields() {
   for (const [field, is] of [[name, "name"], [date, "date"], [note, "note"]]) if (document.activeElement !== field) field.value = record.at(is) ?? "";
 }
 
+// A button that is pressed stays where it is until it is let go.
+let pressed = false, late = false;
+addEventListener("pointerdown", () => {
+  pressed = true;
+});
+for (const end of ["pointerup", "pointercancel"]) {
+  addEventListener(end, () => setTimeout(() => {
+    pressed = false;
+    if (late) draw();
+    late = false;
+  }));
+}
 record.listen(() => {
   fields();
-  draw();
+  if (pressed) late = true;
+  else draw();
 });
 key.onchange = () => {
   now.value = next.value = "";
