@@ -40,6 +40,10 @@ func TestLook(t *testing.T) {
 	}
 	for path := range strings.SplitSeq(*pages, ",") {
 		b := open(t, "/"+path)
+		if eval[bool](b, `!!document.querySelector(".desk")`) {
+			b.drawn()
+		}
+		path, _, _ = strings.Cut(path, "#")
 		for _, width := range []int64{390, 820, 1360} {
 			for _, scheme := range []string{"light", "dark"} {
 				b.dress(width, 900, scheme)
