@@ -408,7 +408,7 @@ func TestAFitterComposesARequest(t *testing.T) {
 	b.until(`!document.querySelector(".compose .problem").hidden && document.querySelector(".compose .problem").textContent.includes("phone number")`)
 	b.write(`[name="ask.reply"]`, "+1 555 0100")
 	b.write(`[name="ask.note"]`, "Ten minutes will do.")
-	b.until(`document.querySelector(".compose .problem").hidden && document.querySelector("[name=link]").value.includes("sms%3A%2B15550100") && document.querySelector("[name=link]").value.includes("Ten+minutes")`)
+	b.until(`document.querySelector(".compose .problem").hidden && document.querySelector("[name=link]").value.includes("sms%3A%2B15550100") && document.querySelector("[name=link]").value.includes("will+do.")`)
 	b.seen("fitter-1360")
 	link := eval[string](b, `document.querySelector("[name=link]").value`)
 	b.press(".compose [data-do=code]")

@@ -22,6 +22,7 @@ export class Bench {
   }
 
   typed(key, until) {
+    if (this.filling) return; // a field that is taken out says that it changed
     this.touched.add(key);
     this.loud = true;
     this.hushed = until;
@@ -61,9 +62,10 @@ export class Bench {
     const old = example && this.own && (wrong.length || own.size) > 0;
     this.keep(() => {
       if (this.asked.whole) this.fill(form);
-      // What stands already is left alone: a button may be on its way down.
-      if (old || this.shown === String(html)) return;
+      // A button that is on its way down stays, or the click would be lost.
+      const same = this.shown === String(html);
       this.shown = String(html);
+      if (old || same && this.root.querySelector(".answer button:active")) return;
       this.own = !example;
       const box = document.createElement("template");
       box.innerHTML = html;
@@ -85,7 +87,9 @@ export class Bench {
   fill(form) {
     const fields = this.form.querySelector("fieldset"), data = new FormData(this.form);
     const since = [...this.touched].filter((key) => data.get(key) !== this.sent.get(key));
+    this.filling = true;
     fields.innerHTML = form;
+    this.filling = false;
     fields.disabled = false;
     const knee = this.form.elements["knee-reading"];
     if (knee) import("./offer.js").then(({ offer }) => offer(knee), () => {});
