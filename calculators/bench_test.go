@@ -3,6 +3,7 @@ package calculators_test
 import (
 	"testing"
 
+	"plumbline/calculators"
 	"plumbline/calculators/catalog"
 	"plumbline/calculators/panel"
 )
@@ -16,6 +17,19 @@ func BenchmarkRun(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
 				c.Run(typed, nil)
+			}
+		})
+	}
+}
+
+// BenchmarkAnswer runs every calculator for its numbers alone: solved, and carried
+// through with every input's uncertainty.
+func BenchmarkAnswer(b *testing.B) {
+	for _, c := range catalog.All() {
+		typed := panel.Example(c)
+		b.Run(c.Name, func(b *testing.B) {
+			for b.Loop() {
+				c.Answer(typed, nil, calculators.Full)
 			}
 		})
 	}
