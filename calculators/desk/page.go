@@ -134,7 +134,7 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 	for _, g := range askable {
 		w.Raw(`<fieldset><legend>`).Say(g.title).Raw(`</legend>`)
 		for _, x := range g.list {
-			w.Raw(`<label><input type="checkbox" autocomplete="off" name="ask" value="`).Text(x.Key).Raw(`"`)
+			w.Raw(`<label><input type="checkbox" name="ask" value="`).Text(x.Key).Raw(`"`)
 			if slices.Contains(q.Ask, x) {
 				w.Raw(` checked`)
 			}
@@ -142,7 +142,7 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 		}
 		w.Raw(`</fieldset>`)
 	}
-	w.Raw(`</div><label class="tick"><input type="checkbox" autocomplete="off" name="ask.health" value="yes"`)
+	w.Raw(`</div><label class="tick"><input type="checkbox" name="ask.health" value="yes"`)
 	if q.Health {
 		w.Raw(` checked`)
 	}

@@ -119,7 +119,7 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
 			given[i] = record.Roughly(x, unit)
 		}
 	}
-	w.Raw(`<fieldset class="readings" aria-labelledby="`).Name("-" + q.Key + "-t").Raw(`" aria-describedby="`).Name("-" + q.Key + "-h ").Name("-" + q.Key + "-p ").Name("-" + q.Key + "-d").Raw(`">`)
+	w.Raw(`<div class="readings" role="group" aria-labelledby="`).Name("-" + q.Key + "-t").Raw(`" aria-describedby="`).Name("-" + q.Key + "-h ").Name("-" + q.Key + "-p ").Name("-" + q.Key + "-d").Raw(`">`)
 	for i, name := range [readings]string{"First reading", "Second reading", "Third reading"} {
 		w.Raw(`<label>`).Say(name).Raw(` <span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false" name="`).Text(q.Key).Raw(`" value="`).Text(given[i]).Raw(`">`)
 		if mark := unit.Mark(); mark != "" {
@@ -127,13 +127,13 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
 		}
 		w.Raw(`</span></label>`)
 	}
-	w.Raw(`</fieldset><p class="hint">`)
+	w.Raw(`</div><p class="hint">`)
 	w.Say("One reading will do, three are better: the middle one counts. Let go of the tape in between. Apart by up to {0} is close enough.", q.Amount(q.AgreeWithin())).Raw(`</p>`)
 }
 
 // picks writes a choice.
 func picks(w *markup.Writer, key, title string, choices []measure.Choice, chosen string) {
-	w.Raw(`<fieldset class="choices" aria-labelledby="`).Name("-" + key + title).Raw(`">`)
+	w.Raw(`<div class="choices" role="group" aria-labelledby="`).Name("-" + key + title).Raw(`">`)
 	for _, c := range append(choices[:len(choices):len(choices)], measure.Choice{Label: "left open"}) {
 		w.Raw(`<label><input type="radio" autocomplete="off" name="`).Text(key).Raw(`" value="`).Text(c.Key).Raw(`"`)
 		if c.Key == chosen {
@@ -141,7 +141,7 @@ func picks(w *markup.Writer, key, title string, choices []measure.Choice, chosen
 		}
 		w.Raw(`> `).Say(c.Label).Raw(`</label>`)
 	}
-	w.Raw(`</fieldset>`)
+	w.Raw(`</div>`)
 }
 
 // field writes a few lines to write in.

@@ -226,7 +226,7 @@ func (w *writer) steps(row *Row) {
 		if last && row.Skipped > 0 {
 			w.Raw(`<li class="skipped">`).Say("and {0} more alike", measure.Amount{Value: float64(row.Skipped), Unit: measure.One}).Raw(`</li>`)
 		}
-		w.Raw(`<li><label><input type="checkbox" autocomplete="off"`)
+		w.Raw(`<li><label><input type="checkbox"`)
 		if last {
 			w.Raw(` data-done="`).Text(q.Key).Raw(`"`)
 		}

@@ -104,12 +104,15 @@ func eval[T any](b *tab, js string, options ...chromedp.EvaluateOption) T {
 	return v
 }
 
-// until waits until an expression holds.
+// until waits until an expression holds. A page that is being left cannot be asked;
+// the next one is.
 func (b *tab) until(js string) {
 	b.Helper()
 	for end := time.Now().Add(20 * time.Second); time.Now().Before(end); time.Sleep(15 * time.Millisecond) {
-		if eval[bool](b, "!!("+js+")") {
+		if holds, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("!!("+js+")")); err == nil && holds {
 			return
+		} else if b.ctx.Err() != nil {
+			b.Fatalf("%s: %v", js, err)
 		}
 	}
 	b.Fatalf("it never came to be that %s", js)
