@@ -135,7 +135,7 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
 func picks(w *markup.Writer, key, title string, choices []measure.Choice, chosen string) {
 	w.Raw(`<div class="choices" role="group" aria-labelledby="`).Name("-" + key + title).Raw(`">`)
 	for _, c := range append(choices[:len(choices):len(choices)], measure.Choice{Label: "left open"}) {
-		w.Raw(`<label><input type="radio" autocomplete="off" name="`).Text(key).Raw(`" value="`).Text(c.Key).Raw(`"`)
+		w.Raw(`<label><input type="radio" name="`).Text(key).Raw(`" value="`).Text(c.Key).Raw(`"`)
 		if c.Key == chosen {
 			w.Raw(` checked`)
 		}
