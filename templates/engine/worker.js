@@ -2,7 +2,7 @@
 import "./wasm_exec.js";
 
 const go = new globalThis.Go();
-go.env = { GOGC: "400" };
+go.env = { GOGC: "1000" }; // collects every few hundred answers, not every hundred
 
 async function load() {
   const url = new URL("engine.wasm", import.meta.url);
