@@ -1,5 +1,7 @@
 package drawing
 
+import "math"
+
 // addBox grows the frame round a placed label.
 func (b *bounds) addBox(w *want, room float64) {
 	x, y := w.chosen.reach(w)
@@ -13,7 +15,7 @@ func (p *place) reach(w *want) (x, y float64) {
 	if p.u == level {
 		return w.hw, w.hh
 	}
-	ux, uy := max(p.u.X, -p.u.X), max(p.u.Y, -p.u.Y)
+	ux, uy := math.Abs(p.u.X), math.Abs(p.u.Y)
 	return float64(ux*w.hw) + float64(uy*w.hh), float64(uy*w.hw) + float64(ux*w.hh)
 }
 
@@ -44,15 +46,20 @@ func clip(from, way, half float64, t0, t1 *float64) bool {
 	if a > b {
 		a, b = b, a
 	}
-	*t0, *t1 = max(*t0, a), min(*t1, b)
+	if a > *t0 {
+		*t0 = a
+	}
+	if b < *t1 {
+		*t1 = b
+	}
 	return *t0 < *t1
 }
 
 // touches tells whether a circle's line runs through the label.
 func touches(w *want, p *place, r ring) bool {
 	x, y := p.inBox(r.centre)
-	x, y = max(x, -x), max(y, -y)
-	nearX, nearY := max(0, x-w.hw), max(0, y-w.hh)
+	x, y = math.Abs(x), math.Abs(y)
+	nearX, nearY := past(x, w.hw), past(y, w.hh)
 	farX, farY := x+w.hw, y+w.hh
 	square := r.radius * r.radius
 	return float64(nearX*nearX)+float64(nearY*nearY) < square && float64(farX*farX)+float64(farY*farY) > square
@@ -63,7 +70,7 @@ func overlap(a *want, p *place, b *want, q *place) bool {
 	ax, ay := p.reach(a)
 	bx, by := q.reach(b)
 	d := q.at.Minus(p.at)
-	if max(d.X, -d.X) >= ax+bx || max(d.Y, -d.Y) >= ay+by {
+	if math.Abs(d.X) >= ax+bx || math.Abs(d.Y) >= ay+by {
 		return false
 	}
 	if p.u == level && q.u == level {
@@ -77,7 +84,27 @@ func overlap(a *want, p *place, b *want, q *place) bool {
 // square to axis: half is the one box's reach along it, the other lies along u.
 func apart(d, axis Point, half float64, u Point, other *want) bool {
 	along, across := axis.Dot(u), axis.Dot(u.Left())
-	reach := float64(max(along, -along)*other.hw) + float64(max(across, -across)*other.hh)
+	reach := float64(math.Abs(along)*other.hw) + float64(math.Abs(across)*other.hh)
 	gap := d.Dot(axis)
-	return max(gap, -gap) >= half+reach
+	return math.Abs(gap) >= half+reach
+}
+
+// past returns how far x lies past an edge, 0 if it does not.
+func past(x, edge float64) float64 {
+	if x > edge {
+		return x - edge
+	}
+	return 0
+}
+
+// box returns the corners of the upright box round two points.
+func box(p, q Point) (low, high Point) {
+	low, high = p, q
+	if q.X < p.X {
+		low.X, high.X = q.X, p.X
+	}
+	if q.Y < p.Y {
+		low.Y, high.Y = q.Y, p.Y
+	}
+	return low, high
 }

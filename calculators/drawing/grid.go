@@ -75,6 +75,18 @@ func (g *grid) sortIn(segments []segment, frame bounds, em float64) {
 // crossing adds up the weights of the segments that run through the label at p,
 // whose upright box is given. It stops once the sum reaches enough.
 func (s *sheet) crossing(w *want, p *place, low, high Point, enough float64) (sum float64) {
+	s.eachNear(low, high, func(g *segment) bool {
+		if crosses(w, p, g.p, g.q) {
+			sum += g.weight
+		}
+		return sum < enough
+	})
+	return sum
+}
+
+// eachNear calls see once for each segment whose upright box meets the given one,
+// until see returns false.
+func (s *sheet) eachNear(low, high Point, see func(*segment) bool) {
 	g := &s.grid
 	c0, c1, r0, r1 := g.span(low, high)
 	for r := r0; r <= r1; r++ {
@@ -86,13 +98,10 @@ func (s *sheet) crossing(w *want, p *place, low, high Point, enough float64) (su
 				if max(int(l.col), c0) != c || max(int(l.row), r0) != r {
 					continue
 				}
-				if l.near(low, high) && crosses(w, p, l.p, l.q) {
-					if sum += l.weight; sum >= enough {
-						return sum
-					}
+				if l.near(low, high) && !see(l) {
+					return
 				}
 			}
 		}
 	}
-	return sum
 }

@@ -9,14 +9,14 @@ type segment struct {
 }
 
 // box returns the corners of the upright box round the segment.
-func (g *segment) box() (low, high Point) {
-	return Point{min(g.p.X, g.q.X), min(g.p.Y, g.q.Y)}, Point{max(g.p.X, g.q.X), max(g.p.Y, g.q.Y)}
-}
+func (g *segment) box() (low, high Point) { return box(g.p, g.q) }
 
-// near tells whether the upright box round the segment meets another.
+// near tells whether the upright box round the segment meets another. It is asked
+// thousands of times a figure, and min and max of floats are slow calls in a
+// browser: they look for NaN first.
 func (g *segment) near(low, high Point) bool {
-	return min(g.p.X, g.q.X) < high.X && max(g.p.X, g.q.X) > low.X &&
-		min(g.p.Y, g.q.Y) < high.Y && max(g.p.Y, g.q.Y) > low.Y
+	return (g.p.X < high.X || g.q.X < high.X) && (g.p.X > low.X || g.q.X > low.X) &&
+		(g.p.Y < high.Y || g.q.Y < high.Y) && (g.p.Y > low.Y || g.q.Y > low.Y)
 }
 
 // ring is a circle's line.

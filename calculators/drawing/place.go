@@ -104,8 +104,8 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 	cost := p.cost
 	rx, ry := p.reach(w)
 	low, high := Point{p.at.X - rx, p.at.Y - ry}, Point{p.at.X + rx, p.at.Y + ry}
-	grow := max(0, frame.low.X-low.X) + max(0, high.X-frame.high.X) +
-		max(0, frame.low.Y-low.Y) + max(0, high.Y-frame.high.Y)
+	grow := past(frame.low.X, low.X) + past(high.X, frame.high.X) +
+		past(frame.low.Y, low.Y) + past(high.Y, frame.high.Y)
 	if cost += costOfGrowth * grow / s.em; cost >= w.cost {
 		return cost
 	}
@@ -136,20 +136,21 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 		}
 	}
 	if p.leads && cost < w.cost {
-		cost += s.crossed(p)
+		cost += s.crossed(p, w.cost-cost)
 	}
 	return cost
 }
 
-// crossed returns a small cost for each line that a leader line crosses.
-func (s *sheet) crossed(p *place) (cost float64) {
-	low := Point{min(p.tail.X, p.tip.X), min(p.tail.Y, p.tip.Y)}
-	high := Point{max(p.tail.X, p.tip.X), max(p.tail.Y, p.tip.Y)}
-	for i := range s.segments {
-		g := &s.segments[i]
-		if g.near(low, high) {
-			cost += 0.08 * g.weight
-		}
-	}
+// costOfCrossing is what a leader line pays of a line's weight for crossing it.
+const costOfCrossing = 0.08
+
+// crossed returns a small cost for each line that a leader line comes across. It
+// stops once the cost reaches enough.
+func (s *sheet) crossed(p *place, enough float64) (cost float64) {
+	low, high := box(p.tail, p.tip)
+	s.eachNear(low, high, func(g *segment) bool {
+		cost += costOfCrossing * g.weight
+		return cost < enough
+	})
 	return cost
 }

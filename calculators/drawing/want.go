@@ -1,5 +1,7 @@
 package drawing
 
+import "math"
+
 // want is a label that is still to be placed.
 type want struct {
 	role     Role
@@ -83,7 +85,7 @@ func (s *sheet) keep(w want) {
 // support returns how far a level box reaches from its middle along d.
 func (w *want) support(d Point) float64 {
 	x, y := d.X*w.hw, d.Y*w.hh
-	return max(x, -x) + max(y, -y)
+	return math.Abs(x) + math.Abs(y)
 }
 
 // wantAlong wants a label on the dimension line from p to q, which runs along
