@@ -35,7 +35,8 @@ type question struct {
 
 // reply is what the bridge answers.
 type reply struct {
-	HTML     string      `json:"html"`
+	Drawing  string      `json:"drawing"`
+	Answer   []string    `json:"answer"`
 	Form     string      `json:"form"`
 	Example  bool        `json:"example"`
 	Spoken   string      `json:"spoken"`
@@ -54,7 +55,7 @@ type problem struct {
 // native answers a question without the engine, in the engine's form.
 func native(q question) reply {
 	a := panel.Answer(catalog.All(), panel.Ask(q))
-	r := reply{HTML: a.HTML, Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting, Problems: []problem{}, Record: [][2]string{}}
+	r := reply{Drawing: a.Drawing, Answer: append([]string{}, a.Answer...), Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting, Problems: []problem{}, Record: [][2]string{}}
 	for _, p := range a.Problems {
 		r.Problems = append(r.Problems, problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed})
 	}
@@ -138,7 +139,7 @@ func TestTheEngineAnswersAsTheNativeCalculatorsDo(t *testing.T) {
 			t.Fatal(err)
 		}
 		want := native(q)
-		if !want.Example && want.HTML != "" {
+		if !want.Example && want.Drawing != "" {
 			own++
 		}
 		if diff := differ(want, got); diff != "" {
@@ -243,7 +244,7 @@ func TestTheBridgeAnswersAnythingAndLives(t *testing.T) {
 		}
 	}
 	var last reply
-	if err := json.Unmarshal(ask(question{Name: "saddle-height", Record: "inseam=830"}), &last); err != nil || last.Example || last.HTML == "" {
+	if err := json.Unmarshal(ask(question{Name: "saddle-height", Record: "inseam=830"}), &last); err != nil || last.Example || last.Drawing == "" {
 		t.Errorf("after all that the engine no longer computes: %+v %v", last, err)
 	}
 }

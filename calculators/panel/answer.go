@@ -30,10 +30,11 @@ type Ask struct {
 
 // Reply is what the page puts in place.
 type Reply struct {
-	HTML    string // the drawing and the answer
-	Form    string // what stands inside the form's fieldset, if Whole was asked
-	Example bool   // HTML is the worked example's: nothing own could be computed
-	Spoken  string // one sentence for a live region; "" at the example
+	Drawing string   // the element .drawing
+	Answer  []string // the elements in .answer, so that a page replaces what changed
+	Form    string   // what stands inside the form's fieldset, if Whole was asked
+	Example bool     // what is shown is the worked example's: nothing own could be computed
+	Spoken  string   // one sentence for a live region; "" at the example
 
 	// Waiting names what is still to be typed before an own answer, "" if nothing.
 	Waiting string
@@ -41,6 +42,14 @@ type Reply struct {
 	Problems []calculators.Problem
 	// Record is every input that could be read, in base units.
 	Record []calculators.Pair
+}
+
+// HTML returns what the page shows of the reply as one text, "" if nothing.
+func (r Reply) HTML() string {
+	if r.Drawing == "" {
+		return ""
+	}
+	return r.Drawing + answerTag + strings.Join(r.Answer, "") + `</div>`
 }
 
 // Answer runs the named calculator of list. It takes any text.
@@ -81,17 +90,18 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	if !own || problems != nil {
 		reply.Example = true
 		if result, _ = c.Run(Example(c), nil); result == nil {
-			w.raw(`<div class="drawing none"></div><div class="answer"></div>`)
+			w.figure(nil).cut()
 		}
 	}
 	if result != nil {
-		w.figure(result)
+		w.figure(result).cut()
 		w.answer(result, reply.Example)
 		if !reply.Example {
 			reply.Spoken = spoken(result, units)
 		}
 	}
-	reply.HTML = w.String()
+	parts := w.parts()
+	reply.Drawing, reply.Answer = parts[0], parts[1:]
 	if a.Whole {
 		f := newWriter(c, a.Place, units, benchSize/3)
 		f.form(entries, list, false)

@@ -48,7 +48,7 @@ func TestAnswerTakesAnything(t *testing.T) {
 		units := rapid.SampledFrom([]string{"", "mm", "cm", "in", "parsec"})
 		r := panel.Answer(all, panel.Ask{Name: name, Place: rapid.StringN(0, 5, 20).Draw(t, "place"), Record: anyQuery(t, c, "record"), Query: anyQuery(t, c, "query"),
 			Bare: units.Draw(t, "bare"), Units: units.Draw(t, "units"), Whole: rapid.Bool().Draw(t, "whole")})
-		out := r.HTML + r.Form + r.Spoken + r.Waiting
+		out := r.HTML() + r.Form + r.Spoken + r.Waiting
 		for _, p := range r.Problems {
 			if p.Text.None() {
 				t.Fatalf("a problem without words at %q", p.Input)
@@ -60,14 +60,14 @@ func TestAnswerTakesAnything(t *testing.T) {
 		}
 		// Only what was typed may hold these words, and it is quoted or escaped.
 		for _, bad := range []string{">NaN", ">Inf", ">+Inf", ">-Inf", ">−Inf", "<script", "%!"} {
-			if strings.Contains(r.HTML, bad) {
+			if strings.Contains(r.HTML(), bad) {
 				t.Fatalf("the answer holds %q", bad)
 			}
 		}
-		if r.HTML == "" && len(r.Problems) == 0 {
+		if r.HTML() == "" && len(r.Problems) == 0 {
 			t.Fatal("neither an answer nor a problem")
 		}
-		if !r.Example && r.HTML != "" && len(r.Problems) > 0 {
+		if !r.Example && r.HTML() != "" && len(r.Problems) > 0 {
 			t.Fatal("an own answer in spite of problems")
 		}
 		for _, p := range r.Record {

@@ -33,7 +33,7 @@ func (w *writer) notes(result *calculators.Result) {
 			w.raw(`<li>`).said(n.Text).raw(`</li>`)
 		}
 		if open {
-			w.raw(`</ul></div>`)
+			w.raw(`</ul></div>`).cut()
 		}
 	}
 }
@@ -43,11 +43,11 @@ func (w *writer) notes(result *calculators.Result) {
 func (w *writer) cautions(result *calculators.Result) {
 	for _, n := range result.Notes {
 		if n.Kind == calculators.CautionNote && !w.carries(n.Text) {
-			w.raw(`<div class="caution" role="note"><p>`).said(n.Text).raw(`</p></div>`)
+			w.raw(`<div class="caution" role="note"><p>`).said(n.Text).raw(`</p></div>`).cut()
 		}
 	}
 	for _, k := range w.c.Cautions {
-		w.raw(Caution(k, w.r))
+		w.raw(Caution(k, w.r)).cut()
 	}
 }
 
@@ -82,7 +82,7 @@ func (w *writer) sources() {
 			w.raw(` (`).say(access(s.Opened)).raw(`)`)
 		}
 	}
-	w.raw(`.</p>`)
+	w.raw(`.</p>`).cut()
 }
 
 // short names a source by its first author and year.

@@ -47,11 +47,15 @@ func Bench(c *calculators.Calculator, place string, r *words.Reader) string {
 	if result == nil {
 		w.refused(problems)
 	} else {
-		w.answer(result, true)
+		w.raw(answerTag).answer(result, true)
+		w.raw(`</div>`)
 	}
 	w.raw(`</section>`)
 	return w.String()
 }
+
+// answerTag opens what stands below the board.
+const answerTag = `<div class="answer">`
 
 // benchSize is about how many bytes a bench has.
 const benchSize = 24 << 10
@@ -64,17 +68,16 @@ func Figure(f *drawing.Figure, id string, r *words.Reader) string {
 
 // figure writes the drawing of a result; an empty one keeps its place in the
 // bench, so that a later result can have a figure again.
-func (w *writer) figure(result *calculators.Result) {
+func (w *writer) figure(result *calculators.Result) *writer {
 	if result == nil || result.Figure == nil {
-		w.raw(`<div class="drawing none"></div>`)
-		return
+		return w.raw(`<div class="drawing none"></div>`)
 	}
-	w.raw(`<div class="drawing">`).raw(result.Figure.SVG(w.id+"-figure", w.r)).raw(`</div>`)
+	return w.raw(`<div class="drawing">`).raw(result.Figure.SVG(w.id+"-figure", w.r)).raw(`</div>`)
 }
 
 // refused stands in place of the answer of an example that does not compute.
 func (w *writer) refused(problems []calculators.Problem) {
-	w.raw(`<div class="answer"><ul class="notes">`)
+	w.raw(answerTag + `<ul class="notes">`)
 	for _, p := range problems {
 		w.raw(`<li>`).said(p.Text).raw(`</li>`)
 	}

@@ -71,7 +71,7 @@ func TestTheExampleIsNeverADefault(t *testing.T) {
 				assert.Empty(t, field.attr("value"), "%s: the choice %s is made before anybody made it", c.Name, field.attr("name"))
 			}
 		}
-		assert.NotContains(t, r.HTML, "data-use", "%s: the example's numbers must not get into the record", c.Name)
+		assert.NotContains(t, r.HTML(), "data-use", "%s: the example's numbers must not get into the record", c.Name)
 	}
 }
 
@@ -84,7 +84,7 @@ func ask(t testing.TB, a panel.Ask) panel.Reply {
 func TestAnAnswerHoldsTheReadersNumbers(t *testing.T) {
 	r := ask(t, panel.Ask{Query: "length=83+cm&kind=b"})
 	require.Empty(t, r.Problems)
-	doc := parse(t, r.HTML)
+	doc := parse(t, r.HTML())
 	readings := doc.all(class("reading"))
 	assert.Equal(t, "Twice that 1660 ± 20 mm from your measurements one end to the other Twice as long as 830 mm. Range 1650 to 1670 mm Use this as Height “Height” is now 1660 mm in your numbers, on every page of this guide.", readings[0].text())
 	assert.Equal(t, "Slope 3.0 ± 2.0° from your measurements from level", readings[1].text())

@@ -8,18 +8,18 @@ import (
 	"plumbline/calculators/words"
 )
 
-// answer writes everything below the board.
+// answer writes what stands below the board, element by element.
 func (w *writer) answer(result *calculators.Result, example bool) {
-	w.raw(`<div class="answer"><p class="whose">`)
+	w.raw(`<p class="whose">`)
 	switch {
 	case !example:
-		w.say("Your numbers").raw(`</p><p class="stale">`).say("Your earlier numbers; the last change could not be computed")
+		w.say("Your numbers").raw(`</p>`).cut().raw(`<p class="stale">`).say("Your earlier numbers; the last change could not be computed")
 	case w.c.Scenario == "":
 		w.say("Worked example")
 	default:
 		w.say("Worked example: {0}", words.Of(w.c.Scenario))
 	}
-	w.raw(`</p><dl class="readings">`)
+	w.raw(`</p>`).cut().raw(`<dl class="readings">`)
 	folded := false
 	for i := range result.Readings {
 		if x := &result.Readings[i]; x.Measured.Folded {
@@ -29,7 +29,7 @@ func (w *writer) answer(result *calculators.Result, example bool) {
 		}
 	}
 	w.influence(result)
-	w.raw(`</dl>`)
+	w.raw(`</dl>`).cut()
 	if folded {
 		w.foldedReadings(result, example)
 	}
@@ -39,7 +39,6 @@ func (w *writer) answer(result *calculators.Result, example bool) {
 	w.notes(result)
 	w.cautions(result)
 	w.sources()
-	w.raw(`</div>`)
 }
 
 // reading writes a headline reading: the number never without unit, ±, what it

@@ -41,7 +41,7 @@ func (w *writer) foldedReadings(result *calculators.Result, example bool) {
 		}
 		w.raw(`</td></tr>`)
 	}
-	w.raw(`</tbody></table></div>`)
+	w.raw(`</tbody></table></div>`).cut()
 }
 
 // table writes one table of a result. Its region takes the focus, so that a
@@ -73,6 +73,7 @@ func (w *writer) table(t *calculators.Table) {
 	if t.Folded {
 		w.raw(`</details>`)
 	}
+	w.cut()
 }
 
 // headed returns the unit that a column's head names, so that its cells need not.

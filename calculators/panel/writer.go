@@ -15,6 +15,7 @@ type writer struct {
 	strings.Builder
 	c         *calculators.Calculator
 	place, id string
+	cuts      []int // where elements end that a page replaces one by one
 	r         *words.Reader
 }
 
@@ -43,6 +44,24 @@ func safePlace(place string) string {
 func (w *writer) raw(markup string) *writer {
 	w.WriteString(markup)
 	return w
+}
+
+// cut ends an element that a page replaces by itself.
+//
+//go:noinline
+func (w *writer) cut() *writer {
+	w.cuts = append(w.cuts, w.Len())
+	return w
+}
+
+// parts returns what was written between the cuts.
+func (w *writer) parts() []string {
+	whole, from := w.String(), 0
+	parts := make([]string, len(w.cuts))
+	for i, to := range w.cuts {
+		parts[i], from = whole[from:to], to
+	}
+	return parts
 }
 
 // name writes the id of this bench with an ending.

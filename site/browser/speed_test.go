@@ -15,7 +15,7 @@ const measured = `(async (runs) => {
 	for (let i = 0; i < runs; i++) {
 		const answered = new Promise((done) => {
 			const watch = new MutationObserver((list) => {
-				if (list.some((m) => [...m.addedNodes].some((n) => n.className === "answer"))) { watch.disconnect(); done(performance.now()); }
+				if (list.some((m) => [...m.addedNodes].some((n) => n.className === "drawing"))) { watch.disconnect(); done(performance.now()); }
 			});
 			watch.observe(bench, { childList: true, subtree: true });
 		});

@@ -9,6 +9,7 @@ export class Bench {
   touched = new Set(); // keys of fields edited since the form was written
   whole = true; // the form is to be written anew
   own = false; // the answer on show is the reader's own
+  shown = []; // the drawing and the elements of the answer, as HTML
   units = document.documentElement.dataset.units;
 
   constructor(root) {
@@ -56,20 +57,15 @@ export class Bench {
     return { ...this.asked, name, place, bare: this.units, record: record.text(), query: new URLSearchParams([...this.sent]).toString() };
   }
 
-  take({ error, html, form, example, problems, waiting, spoken, record: pairs }) {
+  take({ error, drawing, answer, form, example, problems, waiting, spoken, record: pairs }) {
     if (error) return this.show([{ message: error }], "", true);
     const own = new Map(pairs), wrong = problems.filter(({ needed }) => !needed);
     const old = example && this.own && (wrong.length || own.size) > 0;
     this.keep(() => {
       if (this.asked.whole) this.fill(form);
-      // A button that is on its way down stays, or the click would be lost.
-      const same = this.shown === String(html);
-      this.shown = String(html);
-      if (old || same && this.root.querySelector(".answer button:active")) return;
+      if (old) return;
       this.own = !example;
-      const box = document.createElement("template");
-      box.innerHTML = html;
-      for (const part of [".drawing", ".answer"]) this.root.querySelector(part).replaceWith(box.content.querySelector(part));
+      this.put([drawing, ...answer]);
     });
     const changes = [...this.sent].filter(([key, text]) => own.has(key) || !text.trim());
     record.put(changes.map(([key]) => [key, own.get(key) ?? ""]), this);
@@ -81,6 +77,24 @@ export class Bench {
       if (this.loud) say(wrong[0]?.message || spoken || waiting);
       this.loud = false;
     }, this.hushed - performance.now());
+  }
+
+  // Only what changed is replaced: the rest need not be laid out again, and a
+  // button that is on its way down is not lost.
+  put(parts) {
+    const answer = this.root.querySelector(".answer"), box = document.createElement("template");
+    if (this.shown.length !== parts.length) {
+      this.shown = [];
+      answer.replaceChildren();
+    }
+    parts.forEach((html, i) => {
+      if (this.shown[i] === String(html)) return;
+      this.shown[i] = String(html);
+      box.innerHTML = html;
+      const was = i ? answer.children[i - 1] : this.root.querySelector(".drawing"), now = box.content.firstChild;
+      if (was) was.replaceWith(now);
+      else answer.append(now);
+    });
   }
 
   // Writes the fields anew, but for what was typed while the engine was busy.
@@ -123,8 +137,11 @@ export class Bench {
   }
 
   down() {
-    this.form.querySelector(this.form[0].disabled ? ".unstarted" : ".stopped").hidden = false;
+    clearTimeout(this.later); // an answer that came before has nothing more to say
+    const line = this.form.querySelector(this.form[0].disabled ? ".unstarted" : ".stopped");
+    line.hidden = false;
     this.root.classList.toggle("old", this.own);
+    say(line.textContent);
   }
 
   use(button) {

@@ -6,6 +6,7 @@
 package main
 
 import (
+	"runtime"
 	"syscall/js"
 
 	"plumbline/calculators"
@@ -14,7 +15,7 @@ import (
 )
 
 func main() {
-	js.Global().Set("plumbline", map[string]any{"answer": js.FuncOf(answer)})
+	js.Global().Set("plumbline", map[string]any{"answer": js.FuncOf(answer), "rest": js.FuncOf(rest)})
 	select {}
 }
 
@@ -43,9 +44,16 @@ func answer(_ js.Value, args []js.Value) (out any) {
 		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(),
 	})
 	return map[string]any{
-		"html": reply.HTML, "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
+		"drawing": reply.Drawing, "answer": texts(reply.Answer), "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
 		"problems": problems(reply.Problems, units), "record": record(reply.Record),
 	}
+}
+
+// rest collects what earlier answers left, a ms or two. The worker asks for it after
+// a reply has gone, so that no reader waits for a collection.
+func rest(js.Value, []js.Value) any {
+	runtime.GC()
+	return nil
 }
 
 // text is a field of q if it is a string, "" for anything else.
@@ -60,6 +68,14 @@ func problems(list []calculators.Problem, units string) []any {
 	out := make([]any, len(list))
 	for i, p := range list {
 		out[i] = map[string]any{"input": p.Input, "message": p.Text.Say(panel.Reader(units)), "needed": p.Needed}
+	}
+	return out
+}
+
+func texts(list []string) []any {
+	out := make([]any, len(list))
+	for i, t := range list {
+		out[i] = t
 	}
 	return out
 }
