@@ -84,6 +84,7 @@ var small = []string{
 	"-gcflags=plumbline/calculators/geometry=-d=inlbudgetslack=0 -wb=false",
 	"-gcflags=plumbline/calculators/body=-d=inlbudgetslack=0 -wb=false",
 	"-gcflags=plumbline/calculators/posture=-d=inlbudgetslack=0 -wb=false",
+	"-gcflags=math=-d=inlbudgetslack=0", // even smaller than the calls
 }
 
 // goOutput runs the go command and returns what it prints.

@@ -77,6 +77,8 @@ func (w *writer) limb(h shape, p []Point) {
 	w.put("Z")
 }
 
+// curve writes a smooth curve. From its second piece on the first control point is
+// the mirror image of the last one, as S supposes.
 func (w *writer) curve(p []Point, closed bool) {
 	w.put("M")
 	w.point(p[0])
@@ -87,9 +89,13 @@ func (w *writer) curve(p []Point, closed bool) {
 	for i := range pieces {
 		a, b, c, d := neighbours(p, i, closed)
 		e, f := bezier(a, b, c, d)
-		w.put("C")
-		w.point(e)
-		w.put(" ")
+		if i == 0 {
+			w.put("C")
+			w.point(e)
+			w.put(" ")
+		} else {
+			w.put("S")
+		}
 		w.point(f)
 		w.put(" ")
 		w.point(c)

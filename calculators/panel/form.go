@@ -10,6 +10,7 @@ import (
 
 // entry is one input as it stands in a form.
 type entry struct {
+	_ [0]func() // never compared
 	typed     string // "" for an empty field
 	base      bool   // bare numbers in typed are in base units
 	estimated bool
