@@ -9,11 +9,12 @@ import (
 func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Problem) {
 	n := len(c.Inputs)
 	f := make([]float64, 3*n)
-	v := Values{inputs: c.Inputs, x: f[:n:n], u: f[n : 2*n : 2*n], shift: f[2*n:], state: make([]state, n), tables: make([][]Row, n), filled: n}
+	v := Values{inputs: c.Inputs, asked: make([]*measure.Quantity, n), x: f[:n:n], u: f[n : 2*n : 2*n], shift: f[2*n:], state: make([]state, n), tables: make([][]Row, n), filled: n}
 	var notes []Note
 	var problems []Problem
 	for i := range c.Inputs {
 		q := c.Inputs[i].Quantity
+		v.asked[i] = q
 		p := last(typed, q.Key)
 		if p.Typed == "" {
 			if !c.Inputs[i].Optional && c.Inputs[i].Assume == nil {

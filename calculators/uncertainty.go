@@ -69,7 +69,7 @@ func (c *Calculator) solveNear(v Values, i int, d float64, out []float64) bool {
 	p := c.Solve(v, out)
 	v.shift[i] = 0
 	v.x[i] = was
-	v.fill()
+	v.follow(i)
 	return p == nil
 }
 

@@ -2,6 +2,7 @@ package calculators
 
 import (
 	"math"
+	"slices"
 
 	"plumbline/calculators/measure"
 )
@@ -19,9 +20,10 @@ const (
 // Values are checked inputs in base units, as Solve and Explain see them.
 type Values struct {
 	inputs []Input
-	x      []float64 // the values
-	u      []float64 // their standard uncertainties
-	shift  []float64 // what uncertainty adds to each while it is carried through
+	asked  []*measure.Quantity // those of inputs, close together because every number is looked up in it
+	x      []float64           // the values
+	u      []float64           // their standard uncertainties
+	shift  []float64           // what uncertainty adds to each while it is carried through
 	state  []state
 	tables [][]Row // of list inputs
 	filled int     // inputs before this one have their value
@@ -50,12 +52,7 @@ func (v Values) SD(q *measure.Quantity) float64 { return v.u[v.at(q)] }
 // Declares tells whether the calculator has q as an input at all, for code that
 // serves several calculators.
 func (v Values) Declares(q *measure.Quantity) bool {
-	for i := range v.inputs[:v.filled] {
-		if v.inputs[i].Quantity == q {
-			return true
-		}
-	}
-	return false
+	return slices.Contains(v.asked[:v.filled], q)
 }
 
 // Has tells whether q has a value, given or assumed.
@@ -91,7 +88,7 @@ func (v Values) With(q *measure.Quantity, x float64) Values {
 	i := v.at(q)
 	w := v.copied()
 	w.x[i], w.shift[i], w.state[i] = x, 0, given
-	w.fill()
+	w.follow(i)
 	return w
 }
 
@@ -125,8 +122,13 @@ func (v Values) at(q *measure.Quantity) int {
 
 // fill asks every assumption anew and adds the shifts. Given values are left as
 // they are; read has put them in place.
-func (v *Values) fill() {
-	for i, in := range v.inputs {
+func (v *Values) fill() { v.follow(0) }
+
+// follow fills from input first on: what changed there can only matter to later
+// ones.
+func (v *Values) follow(first int) {
+	for i := first; i < len(v.inputs); i++ {
+		in := &v.inputs[i]
 		v.filled = i
 		if v.state[i] == given || v.state[i] == guessed || in.Assume == nil {
 			continue
@@ -145,5 +147,5 @@ func (v *Values) nudge(i int, d float64) {
 	if v.state[i] != assumed {
 		v.x[i] += d
 	}
-	v.fill()
+	v.follow(i)
 }

@@ -19,19 +19,19 @@ func (p *place) reach(w *want) (x, y float64) {
 	return float64(ux*w.hw) + float64(uy*w.hh), float64(uy*w.hw) + float64(ux*w.hh)
 }
 
-// inBox returns q as seen from the label at p: along its letters and across.
-func (p *place) inBox(q Point) (x, y float64) {
-	d := q.Minus(p.at)
-	if p.u == level {
-		return d.X, d.Y
-	}
-	return d.Dot(p.u), d.Dot(p.u.Left())
+// turned returns a displacement as seen from the label: along its letters and
+// across.
+func (p *place) turned(x, y float64) (float64, float64) {
+	return float64(x*p.u.X) + float64(y*p.u.Y), float64(y*p.u.X) - float64(x*p.u.Y)
 }
 
 // crosses tells whether the straight line from a to b runs through the label.
 func crosses(w *want, p *place, a, b Point) bool {
-	ax, ay := p.inBox(a)
-	bx, by := p.inBox(b)
+	ax, ay, bx, by := a.X-p.at.X, a.Y-p.at.Y, b.X-p.at.X, b.Y-p.at.Y
+	if p.u != level {
+		ax, ay = p.turned(ax, ay)
+		bx, by = p.turned(bx, by)
+	}
 	t0, t1 := 0.0, 1.0
 	return clip(ax, bx-ax, w.hw, &t0, &t1) && clip(ay, by-ay, w.hh, &t0, &t1)
 }
@@ -57,7 +57,10 @@ func clip(from, way, half float64, t0, t1 *float64) bool {
 
 // touches tells whether a circle's line runs through the label.
 func touches(w *want, p *place, r ring) bool {
-	x, y := p.inBox(r.centre)
+	x, y := r.centre.X-p.at.X, r.centre.Y-p.at.Y
+	if p.u != level {
+		x, y = p.turned(x, y)
+	}
 	x, y = math.Abs(x), math.Abs(y)
 	nearX, nearY := past(x, w.hw), past(y, w.hh)
 	farX, farY := x+w.hw, y+w.hh
