@@ -118,6 +118,18 @@ func TestFocusCaretAndOpenDetailsSurviveAnAnswer(t *testing.T) {
 	}
 }
 
+func TestAnAnswerTouchesOnlyWhatDiffers(t *testing.T) {
+	b := open(t, chapter+"#inseam=830").ready()
+	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	eval[bool](b, `(document.querySelector(".drawing svg").mine = document.querySelector(".readings b").mine = document.querySelector(".rests").mine = true)`)
+	before := b.text(".readings b")
+	b.typed("inseam", "900")
+	b.until(`document.querySelector(".readings b").textContent !== ` + strconv.Quote(before))
+	if !eval[bool](b, `document.querySelector(".drawing svg").mine && document.querySelector(".readings b").mine && document.querySelector(".rests").mine`) {
+		t.Error("elements that both answers have were made anew")
+	}
+}
+
 func TestEnterComputesAndLeavesThePage(t *testing.T) {
 	b := open(t, chapter).ready()
 	b.typed("inseam", "830\r")

@@ -14,10 +14,8 @@ const measured = `(async (runs) => {
 	const field = document.querySelector("[name=FIELD]"), bench = document.querySelector(".bench"), out = [];
 	for (let i = 0; i < runs; i++) {
 		const answered = new Promise((done) => {
-			const watch = new MutationObserver((list) => {
-				if (list.some((m) => [...m.addedNodes].some((n) => n.className === "drawing"))) { watch.disconnect(); done(performance.now()); }
-			});
-			watch.observe(bench, { childList: true, subtree: true });
+			const watch = new MutationObserver(() => { watch.disconnect(); done(performance.now()); });
+			for (const part of bench.querySelectorAll(".drawing, .answer")) watch.observe(part, { childList: true, subtree: true, attributes: true, characterData: true });
 		});
 		const start = performance.now();
 		field.value = String(FROM + i % 60);

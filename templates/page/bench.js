@@ -1,5 +1,6 @@
 // One calculator: sends what was typed, puts back what the engine made of it.
 import * as engine from "./engine.js";
+import { morph } from "./morph.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 
@@ -79,8 +80,7 @@ export class Bench {
     }, this.hushed - performance.now());
   }
 
-  // Only what changed is replaced: the rest need not be laid out again, and a
-  // button that is on its way down is not lost.
+  // Only parts that changed are parsed, and of those only what differs is touched.
   put(parts) {
     const answer = this.root.querySelector(".answer"), box = document.createElement("template");
     if (this.shown.length !== parts.length) {
@@ -92,7 +92,7 @@ export class Bench {
       this.shown[i] = String(html);
       box.innerHTML = html;
       const was = i ? answer.children[i - 1] : this.root.querySelector(".drawing"), now = box.content.firstChild;
-      if (was) was.replaceWith(now);
+      if (was) morph(was, now);
       else answer.append(now);
     });
   }
