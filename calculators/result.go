@@ -38,12 +38,12 @@ func (n Number) MarshalJSON() ([]byte, error) {
 
 // Used is an input as the run used it.
 type Used struct {
-	_ [0]func() // never compared
-	Value       any    `json:"value"` // a Number; a choice's key; the rows of a list
-	Unit        string `json:"unit,omitempty"`
-	Uncertainty Number `json:"uncertainty"` // expanded, k = 2
-	Assumed     bool   `json:"assumed,omitempty"`
-	Estimated   bool   `json:"estimated,omitempty"`
+	_           [0]func() // never compared
+	Value       any       `json:"value"` // a Number; a choice's key; the rows of a list
+	Unit        string    `json:"unit,omitempty"`
+	Uncertainty Number    `json:"uncertainty"` // expanded, k = 2
+	Assumed     bool      `json:"assumed,omitempty"`
+	Estimated   bool      `json:"estimated,omitempty"`
 }
 
 // Reading is a number that never stands alone.
@@ -117,10 +117,10 @@ type Note struct {
 // Influence is one input's share of the first reading's variance, and how far
 // that reading moves when the input is off by one standard uncertainty.
 type Influence struct {
-	_ [0]func() // never compared
-	Input  string `json:"input"`
-	Share  Number `json:"share"`
-	Effect Number `json:"effect"`
+	_      [0]func() // never compared
+	Input  string    `json:"input"`
+	Share  Number    `json:"share"`
+	Effect Number    `json:"effect"`
 
 	Quantity *measure.Quantity `json:"-"`
 	SD       float64           `json:"-"`

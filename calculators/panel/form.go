@@ -10,9 +10,9 @@ import (
 
 // entry is one input as it stands in a form.
 type entry struct {
-	_ [0]func() // never compared
-	typed     string // "" for an empty field
-	base      bool   // bare numbers in typed are in base units
+	_         [0]func() // never compared
+	typed     string    // "" for an empty field
+	base      bool      // bare numbers in typed are in base units
 	estimated bool
 	from      string // name of the calculator that a value was taken from
 	shown     string // what the field shows
