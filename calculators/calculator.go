@@ -88,9 +88,9 @@ func Fixed(value, sd float64, from string) func(Values) (Assumption, bool) {
 
 // Measured declares one number of an answer.
 type Measured struct {
-	_ [0]func() // never compared
-	Name    string // stable key
-	Label   string // English
+	_       [0]func() // never compared
+	Name    string    // stable key
+	Label   string    // English
 	Unit    *measure.Unit
 	Between string // what it is measured between, English
 	Folded  bool   // shown in the table below the headline readings

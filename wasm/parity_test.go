@@ -31,6 +31,7 @@ type question struct {
 	Bare   string `json:"bare"`
 	Units  string `json:"units"`
 	Whole  bool   `json:"whole"`
+	Play   bool   `json:"play"`
 }
 
 // reply is what the bridge answers.

@@ -19,9 +19,9 @@ type want struct {
 
 // place is one place where a label could stand.
 type place struct {
-	_ [0]func() // never compared
-	at   Point // the middle of the label
-	u    Point // the direction its letters run in, a unit vector
+	_    [0]func() // never compared
+	at   Point     // the middle of the label
+	u    Point     // the direction its letters run in, a unit vector
 	cost float64
 	// pin is 1 where the label is held at its start, -1 at its end, 0 in its
 	// middle: there it stays when the style sheet makes the letters smaller.

@@ -18,8 +18,8 @@ const (
 
 // Source is one published work, or a habit of the trade that has none.
 type Source struct {
-	_ [0]func() // never compared
-	Key     string // stable: lower-case first author and year
+	_       [0]func() // never compared
+	Key     string    // stable: lower-case first author and year
 	Authors string
 	Year    int
 	Title   string // empty where the title was not seen

@@ -26,6 +26,11 @@ type Ask struct {
 	Bare  string // units of bare numbers in Query: mm, cm or in; "" is mm
 	Units string // units to read in: mm, cm or in; "" is mm
 	Whole bool   // also return the form, with its values in Units
+
+	// Play tries out the worked example: Record is what became of its numbers, ""
+	// before the first change. They are nobody's, so the answer has nothing to take
+	// over.
+	Play bool
 }
 
 // Reply is what the page puts in place.
@@ -95,7 +100,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	}
 	if result != nil {
 		w.figure(result).cut()
-		w.answer(result, reply.Example)
+		w.answer(result, whoseNumbers(reply.Example, a.Play))
 		if !reply.Example {
 			reply.Spoken = spoken(result, units)
 		}
@@ -104,6 +109,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	reply.Drawing, reply.Answer = parts[0], parts[1:]
 	if a.Whole {
 		f := newWriter(c, a.Place, units, benchSize/3)
+		f.play = a.Play
 		f.form(entries, list, false)
 		reply.Form = f.String()
 	}
@@ -123,6 +129,9 @@ func Reader(units string) *words.Reader {
 func entriesOf(c *calculators.Calculator, a Ask) ([]entry, bool) {
 	entries := make([]entry, len(c.Inputs))
 	record, all := decode(a.Record)
+	if a.Play && a.Record == "" {
+		record = Example(c)
+	}
 	typed, whole := decode(a.Query)
 	for _, p := range record {
 		switch key, calculator, _ := strings.Cut(p.Typed, "."); p.Key {

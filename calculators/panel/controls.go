@@ -62,6 +62,8 @@ func (w *writer) slider(in *calculators.Input, e entry, unit *measure.Unit) {
 	at := in.Slide[0]
 	if g, _, ok := in.Parse(e.shown, unit); ok {
 		at = g.Value
+	} else if g, _, ok := in.Parse(in.Example, in.Unit); ok { // where the hint in the empty field is
+		at = g.Value
 	}
 	w.raw(`<input type="range" class="slide" min="`).raw(record.Decimals(from, 2)).raw(`" max="`).raw(record.Decimals(to, 2)).raw(`" step="`).raw(record.Decimals(step, 2)).raw(`" value="`).raw(record.Roughly(at, unit)).raw(`" aria-label="`).say(in.Label).raw(`">`)
 }

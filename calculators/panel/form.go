@@ -38,6 +38,8 @@ func (w *writer) form(entries []entry, list []*calculators.Calculator, example b
 			entries[i].shown = show(w.c.Inputs[i].Quantity, entries[i].typed, nil, w.r)
 		}
 		w.raw(`<legend>`).say("The example’s numbers").raw(`</legend>`)
+	} else if w.play {
+		w.raw(`<legend>`).say("The example’s numbers").raw(`</legend>`)
 	} else {
 		w.raw(`<legend>`).say("Your numbers").raw(`</legend>`)
 	}

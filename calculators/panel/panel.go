@@ -39,7 +39,8 @@ func Bench(c *calculators.Calculator, place string, r *words.Reader) string {
 	w.raw(`</p></div><div class="board">`)
 	result, problems := c.Run(Example(c), nil)
 	w.figure(result)
-	w.raw(`<form class="inputs" novalidate><fieldset disabled>`)
+	w.raw(`<form class="inputs" novalidate><p class="play" hidden><button type="button">`).say("Play with the example’s numbers").raw(`</button></p><p class="play" hidden>`)
+	w.say("These are the example’s numbers. Move them as you like: nothing here is kept.").raw(` <button type="button">`).say("Back to your own numbers").raw(`</button></p><fieldset disabled>`)
 	w.form(exampleEntries(c), nil, true)
 	w.raw(`</fieldset><p class="waiting" hidden></p><p class="problem" id="`).name("-p").raw(`" hidden></p>`)
 	w.raw(`<p class="problem unstarted" hidden>`).say("The calculator could not be started here. The worked example stands.").raw(`</p>`)
@@ -47,7 +48,7 @@ func Bench(c *calculators.Calculator, place string, r *words.Reader) string {
 	if result == nil {
 		w.refused(problems)
 	} else {
-		w.raw(answerTag).answer(result, true)
+		w.raw(answerTag).answer(result, theExample)
 		w.raw(`</div>`)
 	}
 	w.raw(`</section>`)

@@ -8,18 +8,40 @@ import (
 	"plumbline/calculators/words"
 )
 
+// whose are the numbers that an answer is computed from.
+type whose uint8
+
+const (
+	theExample whose = iota
+	played           // the example's, changed by a reader who tries them out
+	theReaders
+)
+
+func whoseNumbers(example, play bool) whose {
+	switch {
+	case example:
+		return theExample
+	case play:
+		return played
+	}
+	return theReaders
+}
+
 // answer writes what stands below the board, element by element.
-func (w *writer) answer(result *calculators.Result, example bool) {
+func (w *writer) answer(result *calculators.Result, of whose) {
 	w.raw(`<p class="whose">`)
 	switch {
-	case !example:
+	case of == theReaders:
 		w.say("Your numbers").raw(`</p>`).cut().raw(`<p class="stale">`).say("Your earlier numbers; the last change could not be computed")
+	case of == played:
+		w.say("Worked example, as you changed it")
 	case w.c.Scenario == "":
 		w.say("Worked example")
 	default:
 		w.say("Worked example: {0}", words.Of(w.c.Scenario))
 	}
 	w.raw(`</p>`).cut().raw(`<dl class="readings">`)
+	example := of != theReaders
 	folded := false
 	for i := range result.Readings {
 		if x := &result.Readings[i]; x.Measured.Folded {

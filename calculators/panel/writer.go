@@ -16,6 +16,7 @@ type writer struct {
 	c         *calculators.Calculator
 	place, id string
 	cuts      []int // where elements end that a page replaces one by one
+	play      bool  // the form is for trying out the example
 	r         *words.Reader
 }
 

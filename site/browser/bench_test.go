@@ -228,3 +228,22 @@ func TestTheAddressIsRewrittenSeldom(t *testing.T) {
 		t.Error("the last number is not in the address")
 	}
 }
+
+func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
+	b := open(t, "/frame/reading-a-geometry-chart.html#reach=455").ready()
+	b.until(`document.querySelectorAll(".play")[0].checkVisibility()`)
+	b.do(chromedp.Click(chromedp.CSS(".play button")))
+	b.until(`document.querySelector("[name=stack]").value === "625" && document.querySelector(".whose").textContent.includes("as you changed it")`)
+	if eval[string](b, `document.querySelector("[name=reach]").value`) != "460" {
+		t.Error("the reader's own number stands among the example's")
+	}
+	trail := b.text(".readings b")
+	eval[bool](b, `(s => { s.value = s.min; s.dispatchEvent(new Event("input", {bubbles: true})); return true })([...document.querySelectorAll("[type=range]")].find(r => r.parentElement.querySelector("input").name === "head-angle"))`)
+	b.until(`document.querySelector(".readings b").textContent !== ` + strconv.Quote(trail))
+	b.until(`!location.hash.includes("head-angle")`)
+	if eval[bool](b, `!!document.querySelector("[data-use]") || location.hash !== "#reach=455"`) {
+		t.Error("the example's numbers came into the record, or could")
+	}
+	b.do(chromedp.Click(chromedp.CSS(".play:not([hidden]) button")))
+	b.until(`document.querySelector("[name=reach]").value === "455" && document.querySelector("[name=stack]").value === "" && document.querySelector(".whose").textContent.startsWith("Worked example:")`)
+}

@@ -11,6 +11,7 @@ export class Bench {
   whole = true; // the form is to be written anew
   own = false; // the answer on show is the reader's own
   shown = []; // the drawing and the elements of the answer, as HTML
+  playing = false; // with the example's numbers, which no record knows of
   units = document.documentElement.dataset.units;
 
   constructor(root) {
@@ -19,6 +20,8 @@ export class Bench {
     this.form.onsubmit = (event) => event.preventDefault();
     this.form.oninput = ({ target }) => this.typed(target.name, performance.now() + quiet);
     this.form.onchange = ({ target }) => this.typed(target.name, 0);
+    this.plays = [...root.querySelectorAll(".play")];
+    this.plays.forEach((line, i) => (line.querySelector("button").onclick = () => this.play(!i)));
     root.addEventListener("click", ({ target }) => this.use(target.closest("[data-use]")));
     engine.ask(this);
   }
@@ -34,6 +37,7 @@ export class Bench {
 
   // Another bench, tab or link changed the record.
   renew(keys, all) {
+    if (this.playing && !all && !keys.has("u")) return;
     if (!all && ![...keys].some((key) => key === "u" || this.controls(key).length)) return;
     for (const key of this.touched) {
       if (all || keys.has(key) && !(document.hasFocus() && document.activeElement.name === key)) this.touched.delete(key);
@@ -52,14 +56,15 @@ export class Bench {
     const data = new FormData(this.form);
     const unread = this.fresh ? [] : this.form.querySelectorAll("[data-unread]:not([type=radio])");
     this.sent = new Map([...this.touched, ...[...unread].map(({ name }) => name)].map((key) => [key, data.get(key) ?? ""]));
-    this.asked = { units: record.units(), whole: this.whole };
+    this.asked = { units: record.units(), whole: this.whole, play: this.playing };
     this.whole = this.fresh = false; // the engine asks for the form again if it died of this
     const { calculator: name, place } = this.root.dataset;
-    return { ...this.asked, name, place, bare: this.units, record: record.text(), query: new URLSearchParams([...this.sent]).toString() };
+    return { ...this.asked, name, place, bare: this.units, record: this.playing ? this.played : record.text(), query: new URLSearchParams([...this.sent]).toString() };
   }
 
   take({ error, drawing, answer, form, example, problems, waiting, spoken, record: pairs }) {
     if (error) return this.show([{ message: error }], "", true);
+    if (this.asked.play !== this.playing) return; // it is asked again already
     const own = new Map(pairs), wrong = problems.filter(({ needed }) => !needed);
     const old = example && this.own && (wrong.length || own.size) > 0;
     this.keep(() => {
@@ -69,7 +74,9 @@ export class Bench {
       this.put([drawing, ...answer]);
     });
     const changes = [...this.sent].filter(([key, text]) => own.has(key) || !text.trim());
-    record.put(changes.map(([key]) => [key, own.get(key) ?? ""]), this);
+    if (this.playing) this.played = new URLSearchParams(pairs).toString();
+    else record.put(changes.map(([key]) => [key, own.get(key) ?? ""]), this);
+    this.plays[0].hidden = this.playing || this.own || wrong.length > 0;
     clearTimeout(this.later);
     const show = () => this.show(wrong, own.size ? waiting : "", old);
     if (!old && !wrong.length) show();
@@ -138,10 +145,23 @@ export class Bench {
 
   down() {
     clearTimeout(this.later); // an answer that came before has nothing more to say
-    const line = this.form.querySelector(this.form[0].disabled ? ".unstarted" : ".stopped");
+    const line = this.form.querySelector(this.form.querySelector("fieldset").disabled ? ".unstarted" : ".stopped");
     line.hidden = false;
     this.root.classList.toggle("old", this.own);
     say(line.textContent);
+  }
+
+  // The example's numbers to move about, and back to the reader's own.
+  play(yes) {
+    this.playing = yes;
+    this.whole = this.fresh = true;
+    this.played = "";
+    this.own = false;
+    this.touched.clear();
+    this.plays.forEach((line, i) => (line.hidden = !i === yes));
+    this.plays[+yes].querySelector("button").focus({ preventScroll: true });
+    if (yes) say(this.plays[1].firstChild.data);
+    engine.ask(this);
   }
 
   use(button) {

@@ -41,7 +41,7 @@ func answer(_ js.Value, args []js.Value) (out any) {
 	}
 	reply := panel.Answer(catalog.All(), panel.Ask{
 		Name: text(q, "name"), Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"),
-		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(),
+		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(), Play: q.Get("play").Truthy(),
 	})
 	return map[string]any{
 		"drawing": reply.Drawing, "answer": texts(reply.Answer), "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
