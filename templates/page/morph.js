@@ -1,9 +1,11 @@
+const text = 3; // the nodeType of plain text
+
 // Makes one piece of a page into another by changing what differs: a number in a
 // sentence, a line of a drawing. What stays need not be laid out again, keeps the
 // focus, and a button that is on its way down is not lost.
 export function morph(was, now) {
   if (was.isEqualNode(now)) return;
-  if (was.nodeType === Node.TEXT_NODE && now.nodeType === Node.TEXT_NODE) {
+  if (was.nodeType === text && now.nodeType === text) {
     was.data = now.data;
     return;
   }
