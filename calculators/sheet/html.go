@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"slices"
 
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
@@ -92,6 +93,9 @@ func (w *writer) doubts(s *Sheet) {
 	w.Raw(`</ul></div>`)
 }
 
+// slight is said of a change that may be none; on paper at the foot of the table.
+const slight = "within what a tape can tell; ride before you touch anything"
+
 // table writes the settings in the order of work.
 func (w *writer) table(s *Sheet) {
 	if s.Rows == nil {
@@ -116,6 +120,9 @@ func (w *writer) table(s *Sheet) {
 		w.row(row)
 	}
 	w.Raw(`</tbody></table></div>`)
+	if slices.ContainsFunc(s.Rows, func(r Row) bool { return r.Slight && r.Known && r.Planned }) {
+		w.Raw(`<p class="order dagger">† `).Say(slight).Raw(`</p>`)
+	}
 	switch {
 	case s.Moves > 1:
 		w.Raw(`<p class="order">`).Say("Work from the top down, one change at a time. Mark the old place with tape before you loosen anything, ride each step, and write down what you felt.").Raw(`</p>`)
@@ -190,7 +197,7 @@ func (w *writer) said(row *Row, x float64) words.Sayer {
 
 // fine says a setting with half degrees, and with half millimetres where it has
 // them, which other amounts are not shown.
-func fine(q *measure.Quantity, x float64) words.Sayer {
+func fine(q *measure.Quantity, x float64) measure.Amount {
 	a := q.Amount(x)
 	if half := math.Abs(x - math.Trunc(x)); q.Unit == measure.Mm && half > 0.45 && half < 0.55 {
 		a.Extra = 1
@@ -208,7 +215,7 @@ func (w *writer) change(row *Row) {
 	d := row.Next - row.Now
 	w.Said(fine(q, math.Abs(d))).Raw(` <small>`).Say(row.Setting.Order(d > 0)).Raw(`</small>`)
 	if row.Slight {
-		w.Raw(` <small class="slight">`).Say("within what a tape can tell; ride before you touch anything").Raw(`</small>`)
+		w.Raw(`<span class="dagger"> †</span> <small class="slight">`).Say(slight).Raw(`</small>`)
 	}
 }
 
@@ -233,8 +240,10 @@ func (w *writer) steps(row *Row) {
 		w.Raw(`> `)
 		if q.Is() == measure.Pick {
 			w.Say("done")
+		} else if a := fine(q, x); last { // the others have its unit
+			w.Said(a)
 		} else {
-			w.Said(fine(q, x))
+			w.Text(a.Number(w.R))
 		}
 		w.Raw(`</label></li>`)
 	}

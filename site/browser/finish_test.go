@@ -2,9 +2,11 @@ package browser
 
 import (
 	"bytes"
+	"compress/zlib"
 	"encoding/json"
 	"fmt"
 	"image/png"
+	"io"
 	"net/url"
 	"os"
 	"path/filepath"
@@ -79,6 +81,19 @@ func (b *tab) pdf(width, height float64) []byte {
 // onePage matches one page of a PDF file (ISO 32000-1, 7.7.3.3), not their tree.
 var onePage = regexp.MustCompile(`/Type\s*/Page[^s]`)
 
+// leaves counts the pages of a PDF file, those in compressed object streams too
+// (ISO 32000-1, 7.5.7).
+func leaves(file []byte) int {
+	n := len(onePage.FindAll(file, -1))
+	for _, part := range bytes.Split(file, []byte("stream\n"))[1:] {
+		if z, err := zlib.NewReader(bytes.NewReader(part)); err == nil {
+			text, _ := io.ReadAll(z) // what could be read of it is enough
+			n += len(onePage.FindAll(text, -1))
+		}
+	}
+	return n
+}
+
 // fullRecord is a rider who changes everything that the sheet knows, by as many
 // steps as the sheet shows.
 func fullRecord() string {
@@ -117,7 +132,7 @@ func TestTheFullSetupSheetPrintsOnOnePage(t *testing.T) {
 					t.Fatal(err)
 				}
 			}
-			if n := len(onePage.FindAll(file, -1)); n != 1 {
+			if n := leaves(file); n != 1 {
 				t.Errorf("the sheet prints on %d pages", n)
 			}
 		})
