@@ -80,3 +80,22 @@ func TestALinkInsideTheGuideCarriesNumbersAndAnchor(t *testing.T) {
 	b.until(`location.pathname.endsWith("before-you-touch-a-bolt.html") && location.hash.startsWith("#inseam=830")`)
 	b.until(`scrollY > 100`)
 }
+
+func TestWhatAClientSentStaysApartFromOwnNumbers(t *testing.T) {
+	own := open(t, chapter).ready()
+	eval[bool](own, `(localStorage.clear(), true)`)
+	defer eval[bool](own, `(localStorage.clear(), true)`)
+	own.typed("inseam", "830")
+	own.do(chromedp.Click(chromedp.CSS("[data-tools] input[type=checkbox]")))
+	own.until(`localStorage.plumbline?.includes("inseam=830")`)
+	sent := open(t, chapter+"#inseam=900&ask.back=yes").ready()
+	sent.until(`document.querySelector("[name=inseam]").value === "900"`)
+	if eval[bool](sent, `document.querySelector("[data-tools] input").checkVisibility()`) {
+		t.Error("a client's numbers could be kept among the fitter's own")
+	}
+	sent.do(chromedp.Click(chromedp.CSS("[data-tools] button")))
+	sent.until(`location.hash === "" && document.querySelector("[name=inseam]").value === ""`)
+	if kept := eval[string](own, "localStorage.plumbline"); !strings.Contains(kept, "inseam=830") {
+		t.Errorf("forgetting the client's numbers left %q on the device", kept)
+	}
+}

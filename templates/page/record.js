@@ -14,6 +14,8 @@ export const text = () => write(pairs);
 export const at = (name) => pairs.get(name)?.[1];
 export const units = () => ["mm", "cm", "in"].find((u) => u === pairs.get("u")?.[1]) ?? document.documentElement.dataset.units;
 export const kept = () => keeping;
+// What a client sent stays apart from the numbers of whoever opens it.
+export const apart = () => pairs.has("ask.back");
 // hear(keys, source, all) is called after changes.
 export const listen = (hear) => hearers.push(hear);
 
@@ -38,9 +40,10 @@ export function use(key, value, marks) {
 }
 
 export function forget() {
+  const own = !apart();
   become(new Map([...pairs].filter(([name]) => name === "u")), undefined, true);
   save();
-  keep(false);
+  if (own) keep(false);
 }
 
 function become(next, source, all, others) {
@@ -118,7 +121,6 @@ function address() {
 
 export function open() {
   const given = address() ?? new Map();
-  // What a client sent stays apart from the numbers of whoever opens it.
   const here = given.has("ask.back") ? undefined : stored();
   keeping = !!here;
   pairs = new Map([...here ?? [], ...given]);
@@ -134,7 +136,7 @@ export function open() {
     else if (pairs.size) save();
   });
   addEventListener("storage", ({ key, oldValue, newValue }) => {
-    if (key !== store || pairs.has("ask.back")) return;
+    if (key !== store || apart()) return;
     keeping = newValue !== null;
     const was = stored(oldValue) ?? new Map(), now = stored(newValue), next = new Map(pairs);
     for (const [name, pair] of now ?? []) if (differ(pair, was.get(name))) next.set(name, pair);

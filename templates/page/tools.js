@@ -12,9 +12,11 @@ export function fill(place) {
   const units = make("select", {}, ...["mm", "cm", "in"].map((unit) => make("option", { value: unit }, unit === "in" ? "inches" : unit)));
   const kept = make("input", { type: "checkbox" });
   const forget = make("button", { type: "button" }, "Forget my numbers");
+  const keeping = make("label", {}, kept, " Keep on this device");
   const show = () => {
     units.value = record.units();
     kept.checked = record.kept();
+    keeping.hidden = record.apart();
   };
   units.onchange = () => record.put([["u", units.value]]);
   kept.onchange = () => {
@@ -26,7 +28,7 @@ export function fill(place) {
     show();
     say("Your numbers are forgotten.");
   };
-  place.replaceChildren(make("label", {}, "Lengths in ", units), make("label", {}, kept, " Keep on this device"), forget);
+  place.replaceChildren(make("label", {}, "Lengths in ", units), keeping, forget);
   record.listen(show);
   show();
 }
