@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"golang.org/x/net/html"
+
+	"plumbline/calculators/catalog"
 )
 
 // built returns the files of a guide by path.
@@ -142,6 +144,7 @@ func TestEveryPageOfTheGuide(t *testing.T) {
 		t.Fatal(Mistakes(bad))
 	}
 	all := built(t, g)
+	shown := map[string]bool{}
 	ids := map[string]map[string]bool{}
 	for p, text := range all {
 		if path.Ext(p) == ".html" {
@@ -164,8 +167,16 @@ func TestEveryPageOfTheGuide(t *testing.T) {
 		if got := attribute(d.all("meta[http-equiv]")[0], "content"); got != policy {
 			t.Errorf("%s: policy %q", p, got)
 		}
+		for _, n := range d.all("section.bench") {
+			shown[attribute(n, "data-calculator")] = true
+		}
 		complete(t, p, d)
 		links(t, p, d, all, ids)
+	}
+	for _, c := range catalog.All() {
+		if !shown[c.Name] {
+			t.Errorf("no chapter has the calculator %s", c.Name)
+		}
 	}
 }
 

@@ -247,3 +247,21 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 	b.do(chromedp.Click(chromedp.CSS(".play:not([hidden]) button")))
 	b.until(`document.querySelector("[name=reach]").value === "455" && document.querySelector("[name=stack]").value === "" && document.querySelector(".whose").textContent.startsWith("Worked example:")`)
 }
+
+func TestFiguresAreDrawnAtTheReadersSize(t *testing.T) {
+	b := open(t, "/start/measure-yourself.html").ready()
+	drawn := func() string {
+		return eval[string](b, `[...document.querySelectorAll(".plate svg")].map((s) => s.outerHTML).join("")`)
+	}
+	last := drawn()
+	for _, stature := range []string{"1600", "1850"} {
+		b.typed("stature", stature)
+		b.until(`location.hash.includes("stature=` + stature + `")`)
+		b.until(`[...document.querySelectorAll(".plate svg")].map((s) => s.outerHTML).join("") !== ` + strconv.Quote(last))
+		time.Sleep(300 * time.Millisecond) // the last of the figures
+		last = drawn()
+	}
+	if n := eval[int](b, `document.querySelectorAll(".plate").length`); n < 8 {
+		t.Errorf("of the chapter's figures %d are left", n)
+	}
+}

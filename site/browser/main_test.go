@@ -3,6 +3,7 @@ package browser
 import (
 	"context"
 	"fmt"
+	"io/fs"
 	"net/http/httptest"
 	"os"
 	"os/exec"
@@ -15,8 +16,9 @@ import (
 
 // The one browser and the one published guide of this test binary.
 var (
-	chromium context.Context
-	server   *httptest.Server
+	chromium  context.Context
+	server    *httptest.Server
+	published fs.FS // its files
 )
 
 func TestMain(m *testing.M) { os.Exit(run(m)) }
@@ -51,6 +53,7 @@ func run(m *testing.M) int {
 		fmt.Println(err)
 		return 1
 	}
+	published = os.DirFS(dir + "/guide")
 	server = httptest.NewServer(site.Handler(dir + "/guide"))
 	defer server.Close()
 	options := append(chromedp.DefaultExecAllocatorOptions[:],

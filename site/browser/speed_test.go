@@ -1,26 +1,32 @@
 package browser
 
 import (
+	"io/fs"
+	"net/url"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
 	"github.com/chromedp/chromedp"
+
+	"plumbline/calculators/catalog"
+	"plumbline/calculators/measure"
 )
 
 // measured types a changing number again and again and returns, for each stroke,
 // the ms until the answer stood in the document and until it was painted.
 const measured = `(async (runs) => {
-	const field = document.querySelector("[name=FIELD]"), bench = document.querySelector(".bench"), out = [];
+	const bench = document.querySelector(".bench[data-calculator=NAME]"), field = bench.querySelector("[name=FIELD]"), out = [];
 	for (let i = 0; i < runs; i++) {
 		const answered = new Promise((done) => {
 			const watch = new MutationObserver(() => { watch.disconnect(); done(performance.now()); });
 			for (const part of bench.querySelectorAll(".drawing, .answer")) watch.observe(part, { childList: true, subtree: true, attributes: true, characterData: true });
 		});
 		const start = performance.now();
-		field.value = String(FROM + i % 60);
+		field.value = (FROM * (1 + (1 + i % 5) / 100)).toFixed(2);
 		field.dispatchEvent(new InputEvent("input", { bubbles: true }));
-		const there = await answered;
+		const there = await Promise.race([answered, new Promise((_, fail) => setTimeout(() => fail(Error("no answer to " + field.value)), 3000))]);
 		await new Promise((done) => requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = done; c.port2.postMessage(0); }));
 		out.push([there - start, performance.now() - start]);
 		await new Promise((done) => setTimeout(done, 5));
@@ -28,26 +34,65 @@ const measured = `(async (runs) => {
 	return out;
 })(RUNS)`
 
-// measuredPages are chapters with a record that their calculator answers, and the
-// field that is typed into.
-var measuredPages = []struct{ name, page, record, field, from string }{
-	{"saddle-height", chapter, "inseam=830", "inseam", "800"},
-	{"knee-bend", "/saddle/checking-the-knee.html", "inseam=830&saddle-height=735", "inseam", "800"},
-	{"frame-geometry", "/frame/reading-a-geometry-chart.html", "reach=460&stack=625&head-angle=65.5&seat-angle=76.5&chainstay=437&bb-drop=32", "stack", "600"},
-	{"climb-balance", "/frame/climbing-and-descending.html", "inseam=830&stature=1740&saddle-height=736&grip-x=442&grip-y=715&grade=15", "inseam", "800"},
-	{"ready-position", "/cockpit/standing-ready.html", "inseam=830&stature=1740&grip-x=442&grip-y=715", "inseam", "800"},
+// bench is a calculator on the page that has it, answered at its worked example, and
+// the field that is typed into.
+type bench struct{ name, page, record, field, from string }
+
+// benches returns one for each calculator of the catalog.
+func benches(t testing.TB) []bench {
+	t.Helper()
+	var list []bench
+	for _, c := range catalog.All() {
+		b := bench{name: c.Name, page: pageOf(t, c.Name)}
+		record := url.Values{}
+		for _, in := range c.Inputs {
+			if in.Example == "" {
+				continue
+			}
+			record.Set(in.Key, in.Example)
+			if x, err := strconv.ParseFloat(in.Example, 64); err == nil && x > 0 && in.Is() == measure.Number && b.field == "" {
+				b.field, b.from = in.Key, in.Example
+			}
+		}
+		b.record = record.Encode()
+		if b.field == "" {
+			t.Fatalf("%s has no plain number to type into", c.Name)
+		}
+		list = append(list, b)
+	}
+	return list
+}
+
+// pageOf finds the first published page with a calculator.
+func pageOf(t testing.TB, name string) string {
+	t.Helper()
+	found := ""
+	err := fs.WalkDir(published, ".", func(path string, _ fs.DirEntry, err error) error {
+		if err != nil || found != "" || !strings.HasSuffix(path, ".html") {
+			return err
+		}
+		page, err := fs.ReadFile(published, path)
+		if strings.Contains(string(page), `data-calculator="`+name+`"`) {
+			found = "/" + path
+		}
+		return err
+	})
+	if err != nil || found == "" {
+		t.Fatalf("no page has %s: %v", name, err)
+	}
+	return found
 }
 
 func BenchmarkInputToDocumentAndPaint(b *testing.B) {
-	for _, m := range measuredPages {
-		b.Run(m.name, func(b *testing.B) { timed(b, m.page+"#"+m.record, m.field, m.from) })
+	for _, m := range benches(b) {
+		b.Run(m.name, func(b *testing.B) { timed(b, m) })
 	}
 }
 
-func timed(b *testing.B, page, field, from string) {
-	p := open(b, page).ready()
-	p.until(`document.querySelector(".whose").textContent === "Your numbers"`)
-	in := strings.NewReplacer("FIELD", field, "FROM", from)
+func timed(b *testing.B, m bench) {
+	p := open(b, m.page+"#"+m.record).ready()
+	p.until(`document.querySelector(".bench[data-calculator=` + m.name + `] .whose").textContent === "Your numbers"`)
+	in := strings.NewReplacer("NAME", m.name, "FIELD", m.field, "FROM", m.from)
 	run := func(n string) [][]float64 {
 		return eval[[][]float64](p, in.Replace(measuredFor(n)), chromedp.EvalAwaitPromise)
 	}

@@ -21,11 +21,13 @@ if (benches.length) {
   for (const { root } of benches) root.addEventListener("pointerenter", engine.begin, { once: true });
 }
 
-// Figures are drawn at the reader's size once there is one, and back again.
-let sized;
+// Figures are drawn at the reader's size once there is one, and back again, when
+// nobody has typed for a moment.
+let sized, later;
 const size = () => {
   sized ||= /(^|&)(stature|inseam|sex)=/.test(record.text());
-  if (sized) import("./plates.js").then(({ redraw }) => redraw(), () => {});
+  clearTimeout(later);
+  if (sized) later = setTimeout(() => import("./plates.js").then(({ redraw }) => redraw(), () => {}), 400);
 };
 if (document.querySelector(".plate")) {
   record.listen(size);

@@ -1,22 +1,25 @@
-// Standing figures, drawn anew at the reader's size by the engine.
+// Standing figures, drawn anew at the reader's size by the engine, one after the
+// other, so that somebody who types meanwhile waits for one at most.
 import * as engine from "./engine.js";
+import { morph } from "./morph.js";
 import * as record from "./record.js";
 
-const plates = [...document.querySelectorAll(".plate[id]")].map((root) => ({
+const plates = [...document.querySelectorAll(".plate[id]")].map((root, i) => ({
   whole: false,
   question() {
     const { id } = root;
     return { figure: id.replace(/^figure-|-[^-]*$/g, ""), place: id, record: record.text(), units: record.units() };
   },
   take({ html }) {
+    if (plates[i + 1]) engine.ask(plates[i + 1]);
     if (!html) return; // the figure of a calculator, which stays at its example
     const box = document.createElement("template");
     box.innerHTML = html;
-    root.replaceChildren(...box.content.firstElementChild.childNodes);
+    morph(root, box.content.firstElementChild);
   },
 }));
 
 export const redraw = () => {
-  plates.forEach(engine.ask);
+  engine.ask(plates[0]);
   engine.begin();
 };
