@@ -9,7 +9,7 @@ import (
 func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Problem) {
 	n := len(c.Inputs)
 	f := make([]float64, 3*n)
-	v := Values{inputs: c.Inputs, asked: make([]*measure.Quantity, n), x: f[:n:n], u: f[n : 2*n : 2*n], shift: f[2*n:], state: make([]state, n), tables: make([][]Row, n), filled: n}
+	v := Values{&values{inputs: c.Inputs, asked: make([]*measure.Quantity, n), x: f[:n:n], u: f[n : 2*n : 2*n], shift: f[2*n:], state: make([]state, n), tables: make([][]Row, n), filled: n}}
 	var notes []Note
 	var problems []Problem
 	for i := range c.Inputs {
@@ -50,7 +50,7 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 
 // readNumber reads input i, which may be several readings of one length, and notes
 // what deserves a second look.
-func (v *Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Note, []words.Text) {
+func (v Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Note, []words.Text) {
 	q := v.inputs[i].Quantity
 	g, why, ok := q.ParseRepeated(p.Typed, q.Unit.ReadIn(in))
 	if !ok {

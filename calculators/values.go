@@ -17,8 +17,12 @@ const (
 	assumed
 )
 
-// Values are checked inputs in base units, as Solve and Explain see them.
-type Values struct {
+// Values are checked inputs in base units, as Solve and Explain see them. They are
+// handed from function to function a hundred times an answer, so they are no more
+// than a pointer; With and Shifted make copies.
+type Values struct{ *values }
+
+type values struct {
 	inputs []Input
 	asked  []*measure.Quantity // those of inputs, close together because every number is looked up in it
 	x      []float64           // the values
@@ -101,14 +105,15 @@ func (v Values) Shifted(q *measure.Quantity, d float64) Values {
 }
 
 func (v Values) copied() Values {
-	n := len(v.x)
+	w := *v.values
+	n := len(w.x)
 	f := make([]float64, 3*n)
 	copy(f, v.x)
 	copy(f[n:], v.u)
 	copy(f[2*n:], v.shift)
-	v.x, v.u, v.shift = f[:n:n], f[n:2*n:2*n], f[2*n:]
-	v.state = append([]state(nil), v.state...)
-	return v
+	w.x, w.u, w.shift = f[:n:n], f[n:2*n:2*n], f[2*n:]
+	w.state = append([]state(nil), w.state...)
+	return Values{&w}
 }
 
 func (v Values) at(q *measure.Quantity) int {
@@ -122,11 +127,11 @@ func (v Values) at(q *measure.Quantity) int {
 
 // fill asks every assumption anew and adds the shifts. Given values are left as
 // they are; read has put them in place.
-func (v *Values) fill() { v.follow(0) }
+func (v Values) fill() { v.follow(0) }
 
 // follow fills from input first on: what changed there can only matter to later
 // ones.
-func (v *Values) follow(first int) {
+func (v Values) follow(first int) {
 	for i := first; i < len(v.inputs); i++ {
 		in := &v.inputs[i]
 		v.filled = i
@@ -134,7 +139,7 @@ func (v *Values) follow(first int) {
 			continue
 		}
 		v.state[i] = absent
-		if a, ok := in.Assume(*v); ok {
+		if a, ok := in.Assume(v); ok {
 			v.state[i], v.x[i], v.u[i] = assumed, a.Value+v.shift[i], a.SD
 		}
 	}
@@ -142,7 +147,7 @@ func (v *Values) follow(first int) {
 }
 
 // nudge moves input i by d and lets what rests on it follow.
-func (v *Values) nudge(i int, d float64) {
+func (v Values) nudge(i int, d float64) {
 	v.shift[i] = d
 	if v.state[i] != assumed {
 		v.x[i] += d
