@@ -114,6 +114,8 @@ func (w *writer) hints(in *calculators.Input, offer calculators.Assumption) {
 	switch {
 	case in.Assume == nil:
 		w.say("May be left empty.")
+	case math.IsNaN(offer.Value) && in.Is() == measure.Pick:
+		w.say("If left empty, it follows from your other answers where that can be done.")
 	case math.IsNaN(offer.Value):
 		w.say("If left empty, it is estimated from your other numbers where that can be done.")
 	case in.Is() == measure.Pick && int(offer.Value) >= 0 && int(offer.Value) < len(in.Choices):
