@@ -21,7 +21,7 @@ export class Bench {
     this.form.oninput = ({ target }) => this.typed(target.name, performance.now() + quiet);
     this.form.onchange = ({ target }) => this.typed(target.name, 0);
     this.plays = [...root.querySelectorAll(".play")];
-    this.plays.forEach((line, i) => (line.querySelector("button").onclick = () => this.play(!i)));
+    this.plays.forEach((line, i) => (line.querySelector("button").onclick = () => import("./play.js").then(({ play }) => play(this, !i), () => {})));
     root.addEventListener("click", ({ target }) => this.use(target.closest("[data-use]")));
     engine.ask(this);
   }
@@ -149,19 +149,6 @@ export class Bench {
     line.hidden = false;
     this.root.classList.toggle("old", this.own);
     say(line.textContent);
-  }
-
-  // The example's numbers to move about, and back to the reader's own.
-  play(yes) {
-    this.playing = yes;
-    this.whole = this.fresh = true;
-    this.played = "";
-    this.own = false;
-    this.touched.clear();
-    this.plays.forEach((line, i) => (line.hidden = !i === yes));
-    this.plays[+yes].querySelector("button").focus({ preventScroll: true });
-    if (yes) say(this.plays[1].firstChild.data);
-    engine.ask(this);
   }
 
   use(button) {
