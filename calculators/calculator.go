@@ -88,7 +88,7 @@ func Fixed(value, sd float64, from string) func(Values) (Assumption, bool) {
 
 // Measured declares one number of an answer.
 type Measured struct {
-	_       [0]func() // never compared
+	_       [0]func() // spares the engine the code to compare it
 	Name    string    // stable key
 	Label   string    // English
 	Unit    *measure.Unit

@@ -38,7 +38,7 @@ func (n Number) MarshalJSON() ([]byte, error) {
 
 // Used is an input as the run used it.
 type Used struct {
-	_           [0]func() // never compared
+	_           [0]func() // spares the engine the code to compare it
 	Value       any       `json:"value"` // a Number; a choice's key; the rows of a list
 	Unit        string    `json:"unit,omitempty"`
 	Uncertainty Number    `json:"uncertainty"` // expanded, k = 2
@@ -117,7 +117,7 @@ type Note struct {
 // Influence is one input's share of the first reading's variance, and how far
 // that reading moves when the input is off by one standard uncertainty.
 type Influence struct {
-	_      [0]func() // never compared
+	_      [0]func() // spares the engine the code to compare it
 	Input  string    `json:"input"`
 	Share  Number    `json:"share"`
 	Effect Number    `json:"effect"`

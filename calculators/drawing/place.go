@@ -3,10 +3,11 @@ package drawing
 // A label that falls on another is refused; all other costs are weighed
 // against each other.
 const (
-	refused      = 1e6
-	costOfLeader = 30.0 // a leader line over a label
-	costOfGrowth = 0.9  // each letter's height that the frame has to grow
-	goodEnough   = 3.0  // below this no leader line is tried
+	refused        = 1e6
+	costOfLeader   = 30.0 // a leader line over a label
+	costOfCrossing = 0.08 // a leader line over a line, as a share of its weight
+	costOfGrowth   = 0.9  // each letter's height that the frame has to grow
+	goodEnough     = 3.0  // below this no leader line is tried
 )
 
 // settle places every label: the important ones first, each at its cheapest
@@ -140,9 +141,6 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 	}
 	return cost
 }
-
-// costOfCrossing is what a leader line pays of a line's weight for crossing it.
-const costOfCrossing = 0.08
 
 // crossed returns a small cost for each line that a leader line comes across. It
 // stops once the cost reaches enough.

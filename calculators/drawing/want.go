@@ -19,7 +19,7 @@ type want struct {
 
 // place is one place where a label could stand.
 type place struct {
-	_    [0]func() // never compared
+	_    [0]func() // spares the engine the code to compare it
 	at   Point     // the middle of the label
 	u    Point     // the direction its letters run in, a unit vector
 	cost float64

@@ -34,7 +34,7 @@ func (w *writer) answer(result *calculators.Result, of whose) {
 	case of == theReaders:
 		w.say("Your numbers").raw(`</p>`).cut().raw(`<p class="stale">`).say("Your earlier numbers; the last change could not be computed")
 	case of == played:
-		w.say("Worked example, as you changed it")
+		w.say("Worked example, as you changed it").raw(`</p>`).cut().raw(`<p class="stale">`).say("Worked example, as it was before the last change, which could not be computed")
 	case w.c.Scenario == "":
 		w.say("Worked example")
 	default:

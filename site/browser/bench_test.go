@@ -241,6 +241,12 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 	eval[bool](b, `(s => { s.value = s.min; s.dispatchEvent(new Event("input", {bubbles: true})); return true })([...document.querySelectorAll("[type=range]")].find(r => r.parentElement.querySelector("input").name === "head-angle"))`)
 	b.until(`document.querySelector(".readings b").textContent !== ` + strconv.Quote(trail))
 	b.until(`!location.hash.includes("head-angle")`)
+	b.typed("stack", "1e309")
+	b.until(`document.querySelector(".bench.old .stale")?.checkVisibility() && document.querySelector("[name=stack]").getAttribute("aria-invalid")`)
+	b.typed("stack", "")
+	b.until(`document.querySelector(".waiting").checkVisibility() && document.querySelector(".bench.old .stale").checkVisibility()`)
+	b.typed("stack", "630")
+	b.until(`!document.querySelector(".bench.old")`)
 	if eval[bool](b, `!!document.querySelector("[data-use]") || location.hash !== "#reach=455"`) {
 		t.Error("the example's numbers came into the record, or could")
 	}
