@@ -490,6 +490,8 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 	b.do(chromedp.KeyEvent(kb.Escape))
 	b.until(`!document.querySelector("dialog.photo").open`)
 	eval[bool](b, `(document.querySelector("[data-tools] button").click(), true)`)
+	// The form is written anew, and the button with it: an early click would hit the old one.
+	b.until(`document.querySelector("[name=inseam]").value === "" && document.querySelector(".off-photo")`)
 	b.do(chromedp.Click(chromedp.CSS(".off-photo")))
 	b.until(`document.querySelector("dialog.photo").open`)
 	if eval[bool](b, `document.querySelector(".photo canvas").width > 1 || document.querySelector("#photo-file").files.length > 0 || document.querySelector(".photo .work").checkVisibility()`) {
