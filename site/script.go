@@ -8,12 +8,11 @@ import (
 	"github.com/tdewolff/minify/v2/js"
 )
 
-// slim takes comments and white space out of a page module; every name stays, so
-// that modules still find each other and a reader of the page can follow them.
-// The comments are for those who read the source.
+// slim takes comments and white space out of a page module and shortens the names
+// that no other module sees. The long ones are for those who read the source.
 func slim(name string, script []byte) ([]byte, error) {
 	var out bytes.Buffer
-	m := &js.Minifier{KeepVarNames: true}
+	m := &js.Minifier{}
 	if err := m.Minify(minify.New(), &out, bytes.NewReader(script), nil); err != nil {
 		return nil, fmt.Errorf("%s: %w", name, err)
 	}

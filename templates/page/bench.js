@@ -1,6 +1,6 @@
 // One calculator: sends what was typed, puts back what the engine made of it.
 import * as engine from "./engine.js";
-import { morph } from "./morph.js";
+import { patch, tokens } from "./patch.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 
@@ -10,7 +10,7 @@ export class Bench {
   touched = new Set(); // keys of fields edited since the form was written
   whole = true; // the form is to be written anew
   own = false; // the answer on show is the reader's own
-  shown = []; // the drawing and the elements of the answer, as HTML
+  shown = []; // the drawing and the elements of the answer, as tokens
   playing = false; // with the example's numbers, which no record knows of
   units = document.documentElement.dataset.units;
 
@@ -87,7 +87,7 @@ export class Bench {
     }, this.hushed - performance.now());
   }
 
-  // Only parts that changed are parsed, and of those only what differs is touched.
+  // Of a part only what differs is touched, if it is built as the one before it.
   put(parts) {
     const answer = this.root.querySelector(".answer"), box = document.createElement("template");
     if (this.shown.length !== parts.length) {
@@ -95,12 +95,13 @@ export class Bench {
       answer.replaceChildren();
     }
     parts.forEach((html, i) => {
-      if (this.shown[i] === String(html)) return;
-      this.shown[i] = String(html);
+      const place = i ? answer.children[i - 1] : this.root.querySelector(".drawing"), was = this.shown[i] ?? [], now = this.shown[i] = tokens(html);
+      if (String(was) === String(now)) return;
+      if (this.said) this.said.hidden = true; // of a number that may be gone
+      if (patch(place, was, now)) return;
       box.innerHTML = html;
-      const was = i ? answer.children[i - 1] : this.root.querySelector(".drawing"), now = box.content.firstChild;
-      if (was) morph(was, now);
-      else answer.append(now);
+      if (place) place.replaceWith(box.content);
+      else answer.append(box.content);
     });
   }
 
@@ -153,7 +154,7 @@ export class Bench {
 
   use(button) {
     if (!button) return;
-    const { use, value, guess } = button.dataset, said = button.nextElementSibling;
+    const { use, value, guess } = button.dataset, said = this.said = button.nextElementSibling;
     record.use(use, value, [["from", `${use}.${this.root.dataset.calculator}`], ...guess == null ? [] : [["estimated", use]]]);
     said.hidden = false;
     say(said.textContent);

@@ -1,7 +1,6 @@
 // Standing figures, drawn anew at the reader's size by the engine, one after the
 // other, so that somebody who types meanwhile waits for one at most.
 import * as engine from "./engine.js";
-import { morph } from "./morph.js";
 import * as record from "./record.js";
 
 const plates = [...document.querySelectorAll(".plate[id]")].map((root, i) => ({
@@ -15,7 +14,7 @@ const plates = [...document.querySelectorAll(".plate[id]")].map((root, i) => ({
     if (!html) return; // the figure of a calculator, which stays at its example
     const box = document.createElement("template");
     box.innerHTML = html;
-    morph(root, box.content.firstElementChild);
+    document.getElementById(root.id).replaceWith(box.content);
   },
 }));
 
