@@ -218,8 +218,8 @@ func (c climber) standing(v calculators.Values, slope float64) (geometry.Balance
 	if !ok {
 		return geometry.Balance{}, false
 	}
-	r, err := s.Ready(c.grip)
-	return c.balance(v, r.Centre), err == nil
+	centre, err := s.Balanced(c.grip)
+	return c.balance(v, centre), err == nil
 }
 
 // needs asks for what the body model cannot do without.

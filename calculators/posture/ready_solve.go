@@ -36,8 +36,9 @@ func (s *Standing) setEnds() {
 }
 
 // near finds where a function of the front knee's bend is 0 by Newton's steps
-// from a guess, with the slope between the last two points. It returns false when
-// they leave the ends or do not close in: then bracket has to look.
+// from a guess, with the slope between the last two points. A step past an end stops
+// there, for on a steep slope the balance lies close to one. It returns false when
+// the steps want out of an end or do not close in: then bracket has to look.
 func near(guess, step, low, high float64, f func(t float64) (float64, bool)) (float64, bool) {
 	was := guess
 	before, ok := f(was)
@@ -54,6 +55,12 @@ func near(guess, step, low, high float64, f func(t float64) (float64, bool)) (fl
 			return t, true
 		}
 		next := t - value*(t-was)/(value-before)
+		if held := math.Max(low, math.Min(high, next)); held != next {
+			if math.Abs(held-t) < 1e-6 {
+				return 0, false
+			}
+			next = held
+		}
 		was, before, t = t, value, next
 		if math.Abs(t-was) < 1e-6 {
 			// The next step's error is a small share of this one's.
@@ -226,6 +233,17 @@ func (s Standing) Ready(grip geometry.Point) (Ready, error) {
 		return Ready{}, err
 	}
 	return s.whole(p, t, grip)
+}
+
+// Balanced returns the whole body's centre of mass of the rider in balance, or the
+// reason why there is none: Ready for who needs no more than that, which is what is
+// asked at every turn of an uncertainty.
+func (s Standing) Balanced(grip geometry.Point) (geometry.Point, error) {
+	if !grip.Finite() || s.total == 0 {
+		return geometry.Point{}, NoRider
+	}
+	p, _, err := s.settle(grip, 0)
+	return p.centre, err
 }
 
 // ReadyAt returns the rider in balance with the elbows at a bend in degrees, the
