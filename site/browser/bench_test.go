@@ -209,6 +209,31 @@ func TestUseThisWritesIntoTheRecordAndSaysSo(t *testing.T) {
 	if !strings.Contains(link, "#inseam=830&saddle-height=") {
 		t.Errorf("the link to another chapter is %s", link)
 	}
+	b.typed("inseam", "840")
+	b.until(`location.hash.includes("inseam=840") && !document.querySelector(".said:not([hidden])")`)
+}
+
+// A browser that translates a page puts elements of its own around the words.
+func TestAPageWithElementsOfTheBrowsersOwnIsAnsweredWhole(t *testing.T) {
+	b := open(t, chapter+"#inseam=830").ready()
+	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	eval[bool](b, `(() => {
+		for (const place of document.querySelectorAll(".answer .meaning, .answer td, .drawing text")) {
+			const font = document.createElement("font");
+			font.append(...place.childNodes);
+			place.append(font);
+		}
+		return true;
+	})()`)
+	b.typed("inseam", "845")
+	b.until(`location.hash.includes("inseam=845")`)
+	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm", Record: "inseam=845"})
+	got := eval[string](b, `document.querySelector(".drawing").outerHTML + document.querySelector(".answer").outerHTML`)
+	// What hardly changed may keep the browser's elements; nothing else may stay.
+	got = strings.NewReplacer("<font>", "", "</font>", "").Replace(got)
+	if same(t, got) != same(t, want.HTML()) {
+		t.Errorf("the page shows\n%s\nnative code answers\n%s", got, want.HTML())
+	}
 }
 
 func TestTheAddressIsRewrittenSeldom(t *testing.T) {
