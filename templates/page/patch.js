@@ -12,12 +12,12 @@ export function patch(element, was, now) {
   const differs = (token, i) => token !== was[i];
   const other = (token, i) => differs(token, i) && (token.includes("&") || shape(token) !== shape(was[i]));
   if (was.length !== now.length || now.some(other)) return false;
-  const walk = document.createTreeWalker(element, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT);
+  const walk = document.createTreeWalker(element, 5); // elements and text
   for (let i = 1, last = now.findLastIndex(differs); i <= last; i++) {
     const token = now[i], end = token.lastIndexOf(">") + 1, text = token.slice(end), opens = token[0] !== "/";
     if (opens && !token.startsWith((i > 1 ? walk.nextNode() : element)?.localName)) return false;
     const tag = walk.currentNode;
-    if (text && walk.nextNode()?.nodeType !== Node.TEXT_NODE) return false;
+    if (text && walk.nextNode()?.nodeType !== element.TEXT_NODE) return false;
     if (!differs(token, i)) continue;
     if (opens) for (const [, name, value] of token.slice(0, end).matchAll(/([\w-]+)="([^"]*)"/g)) if (tag.getAttribute(name) !== value) tag.setAttribute(name, value);
     if (text) walk.currentNode.data = text;
