@@ -2,7 +2,6 @@ package calculators
 
 import (
 	"math"
-	"slices"
 
 	"plumbline/calculators/measure"
 )
@@ -29,8 +28,10 @@ type values struct {
 	u      []float64           // their standard uncertainties
 	shift  []float64           // what uncertainty adds to each while it is carried through
 	state  []state
-	tables [][]Row // of list inputs
-	filled int     // inputs before this one have their value
+	tables [][]Row  // of list inputs
+	filled int      // inputs before this one have their value
+	reads  inputSet // what was asked for
+	memory *memory  // nil: nothing is remembered
 }
 
 // Row is one row of a list input.
@@ -51,12 +52,16 @@ func (v Values) Of(q *measure.Quantity) float64 {
 func (v Values) Nominal(q *measure.Quantity) float64 { return v.Of(q) - v.shift[v.at(q)] }
 
 // SD returns the standard uncertainty of q's value, 0 if it has none.
-func (v Values) SD(q *measure.Quantity) float64 { return v.u[v.at(q)] }
+func (v Values) SD(q *measure.Quantity) float64 {
+	i := v.at(q)
+	v.reads = ^inputSet(0) // an assumed error may rest on other inputs than q
+	return v.u[i]
+}
 
 // Declares tells whether the calculator has q as an input at all, for code that
 // serves several calculators.
 func (v Values) Declares(q *measure.Quantity) bool {
-	return slices.Contains(v.asked[:v.filled], q)
+	return v.index(q) >= 0
 }
 
 // Has tells whether q has a value, given or assumed.
@@ -105,7 +110,9 @@ func (v Values) Shifted(q *measure.Quantity, d float64) Values {
 }
 
 func (v Values) copied() Values {
+	v.reads = ^inputSet(0) // what is asked of the copy is not noted here
 	w := *v.values
+	w.memory = nil
 	n := len(w.x)
 	f := make([]float64, 3*n)
 	copy(f, v.x)
@@ -116,11 +123,20 @@ func (v Values) copied() Values {
 	return Values{&w}
 }
 
-func (v Values) at(q *measure.Quantity) int {
-	for i := range v.inputs[:v.filled] {
-		if v.inputs[i].Quantity == q {
+// index returns where q stands, -1 if it is not declared before whoever asks.
+func (v Values) index(q *measure.Quantity) int {
+	for i, asked := range v.asked[:v.filled] {
+		if asked == q {
 			return i
 		}
+	}
+	return -1
+}
+
+func (v Values) at(q *measure.Quantity) int {
+	if i := v.index(q); i >= 0 {
+		v.reads |= 1 << i
+		return i
 	}
 	panic("calculators: " + q.Key + " is not declared as an input, or only after the one that asks for it")
 }

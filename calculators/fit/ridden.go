@@ -58,13 +58,23 @@ func (r Ridden) Turn(p geometry.Point) geometry.Point { return p.Turn(-r.Tilt) }
 
 // Ride solves the reader's bike and lets it sink.
 func Ride(v calculators.Values) (Ridden, *calculators.Problem) {
+	r := ride.Of(v)
+	return r.Ridden, r.problem
+}
+
+type rideable struct {
+	Ridden
+	problem *calculators.Problem
+}
+
+var ride = calculators.NewPart(func(v calculators.Values) rideable {
 	level, p := Bike(v)
 	if p != nil {
-		return Ridden{}, p
+		return rideable{problem: p}
 	}
 	sagged, err := geometry.Sagged(level, v.Of(measure.ForkTravel), v.Of(measure.SagFront), v.Of(measure.RearTravel), v.Of(measure.SagRear))
 	if err != nil {
-		return Ridden{}, NoBike(err)
+		return rideable{problem: NoBike(err)}
 	}
-	return Ridden{Level: level, Sagged: sagged, Tilt: sagged.HeadAngle - level.HeadAngle}, nil
-}
+	return rideable{Ridden: Ridden{Level: level, Sagged: sagged, Tilt: sagged.HeadAngle - level.HeadAngle}}
+})

@@ -111,6 +111,10 @@ const (
 	seatSteeper = 2  // of seat angle, degrees
 )
 
+// saddleMoves are the same two as moves of the saddle: forward, and about the bottom
+// bracket.
+var saddleMoves = [2]struct{ forward, steeper float64 }{{forward: postForward}, {steeper: seatSteeper}}
+
 // climbs are the grades of the table, percent.
 var climbs = [9]float64{0, 5, 10, 15, 20, 25, 30, 35, 40}
 
@@ -161,19 +165,26 @@ type climber struct {
 	grip   geometry.Point // at sag
 }
 
-// climberOf returns the reader's bike and rider. It returns false where a length is
-// missing or makes no leg.
-func climberOf(v calculators.Values) (climber, bool, *calculators.Problem) {
+// climbing is a climber, if the lengths make one.
+type climbing struct {
+	climber
+	ok      bool
+	problem *calculators.Problem
+}
+
+// climberOf is the reader's bike and rider. It is not ok where a length is missing
+// or makes no leg.
+var climberOf = calculators.NewPart(func(v calculators.Values) climbing {
 	bike, p := fit.Ride(v)
 	if p != nil {
-		return climber{}, false, p
+		return climbing{problem: p}
 	}
 	c := climber{bike: bike, feet: fit.Feet(v), upper: fit.Upper(v), elbow: v.Of(measure.ElbowBend), grip: bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})}
 	saddle, ok := fit.SaddlePoint(v, bike.Level)
 	leg, fine := fit.Leg(v)
 	c.saddle, c.leg = bike.Turn(saddle), leg
-	return c, ok && fine, nil
-}
+	return climbing{c, ok && fine, nil}
+})
 
 // sit returns the rider seated with the saddle moved forward from its place and
 // turned about the bottom bracket by an angle, forward positive.
@@ -198,28 +209,62 @@ func (c climber) balance(v calculators.Values, rider geometry.Point) geometry.Ba
 	return geometry.Balance{Ahead: all.X + v.Of(measure.COMForwardError), Height: all.Y + v.Of(measure.COMHeightError), Wheelbase: w}
 }
 
-// seated returns the balance of the seated rider after a move of the saddle.
-func (c climber) seated(v calculators.Values, forward, steeper float64) (geometry.Balance, bool) {
-	s, ok := c.sit(forward, steeper)
-	if !ok {
-		return geometry.Balance{}, false
-	}
-	centre, ok := s.Joints.CentreOfMass(s.Upper.Sex)
-	return c.balance(v, centre), ok
+// centre is where a rider's own centre of mass lies, if there is such a pose.
+type centre struct {
+	at geometry.Point
+	ok bool
 }
 
-// standing returns the balance of the rider who stands ready on a slope, degrees.
-func (c climber) standing(v calculators.Values, slope float64) (geometry.Balance, bool) {
+// seats are the seated rider: as the saddle stands, and after each of the moves.
+type seats struct {
+	as    centre
+	trunk float64 // its angle, degrees
+	moved [2]centre
+}
+
+// seatsOf seats the reader. What is weighed does not count yet, so an uncertain
+// mass seats nobody anew.
+var seatsOf = calculators.NewPart(func(v calculators.Values) (s seats) {
+	c := climberOf.Of(v)
+	seated, ok := c.sit(0, 0)
+	if !ok {
+		return s
+	}
+	s.as, s.trunk = centreOf(seated), seated.Trunk.Angle
+	for i, m := range saddleMoves {
+		if moved, ok := c.sit(m.forward, m.steeper); ok {
+			s.moved[i] = centreOf(moved)
+		}
+	}
+	return s
+})
+
+func centreOf(s fit.Seating) centre {
+	at, ok := s.Joints.CentreOfMass(s.Upper.Sex)
+	return centre{at, ok}
+}
+
+// readyOf stands the reader ready on the level, and descending on the descent.
+var (
+	readyOf      = calculators.NewPart(func(v calculators.Values) centre { return climberOf.Of(v).stand(0) })
+	descendingOf = calculators.NewPart(func(v calculators.Values) centre {
+		return climberOf.Of(v).stand(geometry.SlopeAngle(descent(v)))
+	})
+)
+
+// stand returns where the rider's centre of mass lies who stands ready on a slope,
+// degrees.
+func (c climber) stand(slope float64) centre {
 	stance := posture.ReadyStance
 	stance.Slope = slope
 	feet := c.feet
 	feet.CleatBehindBall = posture.StandingCleat
 	s, ok := posture.NewStanding(c.leg, feet, c.upper, stance)
 	if !ok {
-		return geometry.Balance{}, false
+		return centre{}
 	}
-	centre, err := s.Balanced(c.grip)
-	return c.balance(v, centre), err == nil
+	at, err := s.Balanced(c.grip)
+	return centre{at, err == nil}
 }
 
 // needs asks for what the body model cannot do without.
@@ -249,33 +294,30 @@ func solveClimb(v calculators.Values, out []float64) *calculators.Problem {
 	if weighed(v) {
 		return solveWeighed(v, out)
 	}
-	c, ok, p := climberOf(v)
-	if p != nil || !ok {
-		return p
+	c := climberOf.Of(v)
+	if c.problem != nil || !c.ok {
+		return c.problem
 	}
-	s, ok := c.sit(0, 0)
-	if ok {
-		centre, _ := s.Joints.CentreOfMass(s.Upper.Sex)
-		b := c.balance(v, centre)
+	if s := seatsOf.Of(v); s.as.ok {
+		b := c.balance(v, s.as.at)
 		share(v, b, out)
-		out[4] = s.Trunk.Angle
-		moves(v, c, b, out[7:])
+		out[4] = s.trunk
+		moves(v, c.climber, b, s, out[7:])
 	}
-	if b, ok := c.standing(v, 0); ok {
-		out[3] = b.PitchOver(0)
+	if at := readyOf.Of(v); at.ok {
+		out[3] = c.balance(v, at.at).PitchOver(0)
 	}
-	slope := geometry.SlopeAngle(descent(v))
-	if b, ok := c.standing(v, slope); ok {
-		out[7+wDescent] = b.PitchOver(slope)
+	if at := descendingOf.Of(v); at.ok {
+		out[7+wDescent] = c.balance(v, at.at).PitchOver(geometry.SlopeAngle(descent(v)))
 	}
 	return nil
 }
 
 // moves fills in what the two changes do, and the saddle pushed all the way back.
-func moves(v calculators.Values, c climber, b geometry.Balance, w []float64) {
-	for i, m := range [2][2]float64{{postForward, 0}, {0, seatSteeper}} {
-		if after, ok := c.seated(v, m[0], m[1]); ok {
-			x := w[wPost+4*i:]
+func moves(v calculators.Values, c climber, b geometry.Balance, s seats, w []float64) {
+	for i, moved := range s.moved {
+		if moved.ok {
+			after, x := c.balance(v, moved.at), w[wPost+4*i:]
 			x[0], x[2] = 100*after.FrontShare(0), 100*after.Ahead/after.Height
 			x[1], x[3] = x[0]-100*b.FrontShare(0), x[2]-100*b.Ahead/b.Height
 		}

@@ -91,8 +91,8 @@ func climbScene(v calculators.Values) (figure.Build, *figure.Pose) {
 		b = b.Holding(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})
 	}
 	b = b.Sagging(bike.Sagged)
-	c, ok, p := climberOf(v)
-	if p != nil || !ok || weighed(v) && !v.Has(measure.SaddleHeight) {
+	c := climberOf.Of(v)
+	if c.problem != nil || !c.ok || weighed(v) && !v.Has(measure.SaddleHeight) {
 		return b, nil
 	}
 	b.Saddle = c.saddle.Length()
