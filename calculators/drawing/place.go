@@ -23,11 +23,18 @@ func (s *sheet) settle(frame bounds) bounds {
 	for _, i := range order {
 		s.choose(&s.wants[i], frame)
 	}
+	moved := false
 	for _, i := range order {
-		if w := &s.wants[i]; !w.fixed && w.cost > goodEnough {
-			w.placed = false
-			s.choose(w, frame)
+		w := &s.wants[i]
+		// The labels that came later only make places dearer. So where none has moved
+		// that stood already, the place that costs what it did is still the cheapest.
+		if w.fixed || w.cost <= goodEnough || !moved && s.stands(w, frame) {
+			continue
 		}
+		placed, at := w.placed, w.chosen.at
+		w.placed = false
+		s.choose(w, frame)
+		moved = moved || w.placed != placed || w.chosen.at != at
 	}
 	for _, i := range order {
 		w := &s.wants[i]
@@ -78,6 +85,18 @@ func (s *sheet) choose(w *want, frame bounds) {
 		})
 	}
 	w.placed = w.cost < refused
+}
+
+// stands tells whether a label is no worse off for those that came after it.
+func (s *sheet) stands(w *want, frame bounds) bool {
+	cost := w.cost
+	w.cost = refused
+	now := cost
+	if w.placed {
+		now = s.judge(w, &w.chosen, frame)
+	}
+	w.cost = cost
+	return now == cost
 }
 
 // consider takes place p if it costs less than the best one so far.
