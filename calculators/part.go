@@ -7,31 +7,35 @@ import "math"
 // part that asked for none of what moved need not be computed again.
 //
 // Nothing has to tell what a part rests on: the values note what was asked of them
-// while it was computed. So compute must take everything from its argument.
-type Part[T any] struct{ compute func(Values) T }
-
-// NewPart returns the part that compute computes.
-func NewPart[T any](compute func(Values) T) *Part[T] { return &Part[T]{compute} }
+// while it was computed.
+type Part[T any] struct {
+	which which
+	// Compute makes the part, of nothing but the values.
+	Compute func(Values) T
+}
 
 // Of returns what the part is for v.
 func (p *Part[T]) Of(v Values) T {
 	m := v.memory
 	if m == nil {
-		return p.compute(v)
+		return p.Compute(v)
 	}
 	for i := range m.parts {
-		if k := &m.parts[i]; k.part == p && (i >= m.base || k.reads&m.moved == 0) {
+		if k := &m.parts[i]; k.part == &p.which && (i >= m.base || k.reads&m.moved == 0) {
 			v.reads |= k.reads
 			return *k.value.(*T)
 		}
 	}
 	before := v.reads
 	v.reads = 0
-	value := p.compute(v)
-	m.parts = append(m.parts, remembered{p, v.reads, &value})
+	value := p.Compute(v)
+	m.parts = append(m.parts, remembered{part: &p.which, reads: v.reads, value: &value})
 	v.reads |= before
 	return value
 }
+
+// which tells parts of all types from one another, by its address.
+type which struct{ _ byte }
 
 // inputSet has one bit for each input: a calculator has at most 64.
 type inputSet uint64
@@ -47,7 +51,8 @@ type memory struct {
 }
 
 type remembered struct {
-	part  any // a *Part
+	_     [0]func() // spares the engine the code to compare it
+	part  *which
 	reads inputSet
 	value any // a pointer to what it was
 }

@@ -36,15 +36,14 @@ type question struct {
 
 // reply is what the bridge answers.
 type reply struct {
-	Drawing  string      `json:"drawing"`
-	Answer   []string    `json:"answer"`
-	Form     string      `json:"form"`
-	Example  bool        `json:"example"`
-	Spoken   string      `json:"spoken"`
-	Waiting  string      `json:"waiting"`
-	Problems []problem   `json:"problems"`
-	Record   [][2]string `json:"record"`
-	Error    string      `json:"error"`
+	Parts    string    `json:"parts"`
+	Form     string    `json:"form"`
+	Example  bool      `json:"example"`
+	Spoken   string    `json:"spoken"`
+	Waiting  string    `json:"waiting"`
+	Problems []problem `json:"problems"`
+	Record   string    `json:"record"`
+	Error    string    `json:"error"`
 }
 
 type problem struct {
@@ -56,12 +55,18 @@ type problem struct {
 // native answers a question without the engine, in the engine's form.
 func native(q question) reply {
 	a := panel.Answer(catalog.All(), panel.Ask(q))
-	r := reply{Drawing: a.Drawing, Answer: append([]string{}, a.Answer...), Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting, Problems: []problem{}, Record: [][2]string{}}
+	r := reply{Parts: a.Drawing, Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting, Problems: []problem{}}
+	for _, part := range a.Answer {
+		r.Parts += "\x1f" + part
+	}
+	for i, p := range a.Record {
+		if i > 0 {
+			r.Record += "\x1f"
+		}
+		r.Record += p.Key + "\x1f" + strings.ReplaceAll(p.Typed, "\x1f", " ")
+	}
 	for _, p := range a.Problems {
 		r.Problems = append(r.Problems, problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed})
-	}
-	for _, p := range a.Record {
-		r.Record = append(r.Record, [2]string{p.Key, p.Typed})
 	}
 	return r
 }
@@ -140,7 +145,7 @@ func TestTheEngineAnswersAsTheNativeCalculatorsDo(t *testing.T) {
 			t.Fatal(err)
 		}
 		want := native(q)
-		if !want.Example && want.Drawing != "" {
+		if !want.Example && want.Parts != "" {
 			own++
 		}
 		if diff := differ(want, got); diff != "" {
@@ -245,7 +250,7 @@ func TestTheBridgeAnswersAnythingAndLives(t *testing.T) {
 		}
 	}
 	var last reply
-	if err := json.Unmarshal(ask(question{Name: "saddle-height", Record: "inseam=830"}), &last); err != nil || last.Example || last.Drawing == "" {
+	if err := json.Unmarshal(ask(question{Name: "saddle-height", Record: "inseam=830"}), &last); err != nil || last.Example || last.Parts == "" {
 		t.Errorf("after all that the engine no longer computes: %+v %v", last, err)
 	}
 }

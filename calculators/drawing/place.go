@@ -28,13 +28,13 @@ func (s *sheet) settle(frame bounds) bounds {
 		w := &s.wants[i]
 		// The labels that came later only make places dearer. So where none has moved
 		// that stood already, the place that costs what it did is still the cheapest.
-		if w.fixed || w.cost <= goodEnough || !moved && s.stands(w, frame) {
+		if w.fixed || w.cost <= goodEnough || !moved && s.judge(w, &w.chosen, frame) == w.cost {
 			continue
 		}
-		placed, at := w.placed, w.chosen.at
+		at := w.chosen.at
 		w.placed = false
 		s.choose(w, frame)
-		moved = moved || w.placed != placed || w.chosen.at != at
+		moved = moved || w.chosen.at != at || !w.placed
 	}
 	for _, i := range order {
 		w := &s.wants[i]
@@ -85,18 +85,6 @@ func (s *sheet) choose(w *want, frame bounds) {
 		})
 	}
 	w.placed = w.cost < refused
-}
-
-// stands tells whether a label is no worse off for those that came after it.
-func (s *sheet) stands(w *want, frame bounds) bool {
-	cost := w.cost
-	w.cost = refused
-	now := cost
-	if w.placed {
-		now = s.judge(w, &w.chosen, frame)
-	}
-	w.cost = cost
-	return now == cost
 }
 
 // consider takes place p if it costs less than the best one so far.

@@ -67,7 +67,7 @@ type rideable struct {
 	problem *calculators.Problem
 }
 
-var ride = calculators.NewPart(func(v calculators.Values) rideable {
+var ride = calculators.Part[rideable]{Compute: func(v calculators.Values) rideable {
 	level, p := Bike(v)
 	if p != nil {
 		return rideable{problem: p}
@@ -77,4 +77,4 @@ var ride = calculators.NewPart(func(v calculators.Values) rideable {
 		return rideable{problem: NoBike(err)}
 	}
 	return rideable{Ridden: Ridden{Level: level, Sagged: sagged, Tilt: sagged.HeadAngle - level.HeadAngle}}
-})
+}}

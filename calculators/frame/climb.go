@@ -174,7 +174,7 @@ type climbing struct {
 
 // climberOf is the reader's bike and rider. It is not ok where a length is missing
 // or makes no leg.
-var climberOf = calculators.NewPart(func(v calculators.Values) climbing {
+var climberOf = calculators.Part[climbing]{Compute: func(v calculators.Values) climbing {
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return climbing{problem: p}
@@ -184,7 +184,7 @@ var climberOf = calculators.NewPart(func(v calculators.Values) climbing {
 	leg, fine := fit.Leg(v)
 	c.saddle, c.leg = bike.Turn(saddle), leg
 	return climbing{c, ok && fine, nil}
-})
+}}
 
 // sit returns the rider seated with the saddle moved forward from its place and
 // turned about the bottom bracket by an angle, forward positive.
@@ -224,7 +224,7 @@ type seats struct {
 
 // seatsOf seats the reader. What is weighed does not count yet, so an uncertain
 // mass seats nobody anew.
-var seatsOf = calculators.NewPart(func(v calculators.Values) (s seats) {
+var seatsOf = calculators.Part[seats]{Compute: func(v calculators.Values) (s seats) {
 	c := climberOf.Of(v)
 	seated, ok := c.sit(0, 0)
 	if !ok {
@@ -237,7 +237,7 @@ var seatsOf = calculators.NewPart(func(v calculators.Values) (s seats) {
 		}
 	}
 	return s
-})
+}}
 
 func centreOf(s fit.Seating) centre {
 	at, ok := s.Joints.CentreOfMass(s.Upper.Sex)
@@ -246,10 +246,10 @@ func centreOf(s fit.Seating) centre {
 
 // readyOf stands the reader ready on the level, and descending on the descent.
 var (
-	readyOf      = calculators.NewPart(func(v calculators.Values) centre { return climberOf.Of(v).stand(0) })
-	descendingOf = calculators.NewPart(func(v calculators.Values) centre {
+	readyOf      = calculators.Part[centre]{Compute: func(v calculators.Values) centre { return climberOf.Of(v).stand(0) }}
+	descendingOf = calculators.Part[centre]{Compute: func(v calculators.Values) centre {
 		return climberOf.Of(v).stand(geometry.SlopeAngle(descent(v)))
-	})
+	}}
 )
 
 // stand returns where the rider's centre of mass lies who stands ready on a slope,

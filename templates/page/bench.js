@@ -62,7 +62,7 @@ export class Bench {
     return { ...this.asked, name, place, bare: this.units, record: this.playing ? this.played : record.text(), query: new URLSearchParams([...this.sent]).toString() };
   }
 
-  take({ error, drawing, answer, form, example, problems, waiting, spoken, record: pairs }) {
+  take({ error, parts, form, example, problems, waiting, spoken, record: pairs }) {
     if (error) return this.show([{ message: error }], "", true);
     if (this.asked.play !== this.playing) return; // it is asked again already
     const own = new Map(pairs), wrong = problems.filter(({ needed }) => !needed);
@@ -71,7 +71,7 @@ export class Bench {
       if (this.asked.whole) this.fill(form);
       if (old) return;
       this.own = !example;
-      this.put([drawing, ...answer]);
+      this.put(parts);
     });
     const changes = [...this.sent].filter(([key, text]) => own.has(key) || !text.trim());
     if (this.playing) this.played = new URLSearchParams(pairs).toString();

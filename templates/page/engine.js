@@ -4,7 +4,7 @@ import { policy, sameOrigin } from "./policy.js";
 
 const patience = 3000; // ms for one answer
 const fragment = policy("plumbline-fragment", { createHTML: html => html });
-const trusted = (html) => (Array.isArray(html) ? html.map(trusted) : fragment.createHTML(html));
+const trusted = (html) => fragment.createHTML(html);
 const waiting = new Set();
 let begun = false, worker, ready, busy, timer, count = 0, deaths = [];
 
@@ -39,7 +39,10 @@ function heard({ id, reply, dead }) {
     const { bench } = busy;
     busy = clearTimeout(timer);
     // The only strings that become HTML are those of our own worker.
-    for (const part of ["html", "form", "drawing", "answer"]) if (reply[part]) reply[part] = trusted(reply[part]);
+    for (const part of ["html", "form"]) if (reply[part]) reply[part] = trusted(reply[part]);
+    reply.parts = reply.parts?.split("\x1f").map(trusted);
+    const texts = reply.record ? reply.record.split("\x1f") : [];
+    reply.record = texts.flatMap((text, i) => (i % 2 ? [[texts[i - 1], text]] : []));
     bench.take(reply);
   }
   next();

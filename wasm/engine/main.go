@@ -7,6 +7,7 @@ package main
 
 import (
 	"runtime"
+	"strings"
 	"syscall/js"
 
 	"plumbline/calculators"
@@ -18,6 +19,11 @@ func main() {
 	js.Global().Set("plumbline", map[string]any{"answer": js.FuncOf(answer), "rest": js.FuncOf(rest)})
 	select {}
 }
+
+// divider stands between the strings of a list that goes over as one, because handing
+// a string over costs as much as a thousand letters. No HTML of ours has it
+// (drawing.Escape), and nobody can type it.
+const divider = "\x1f"
 
 // answer takes one object with the fields of panel.Ask in lower case, or with
 // those of desk.Ask and the question's name in "desk", or with a standing figure's
@@ -44,7 +50,7 @@ func answer(_ js.Value, args []js.Value) (out any) {
 		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(), Play: q.Get("play").Truthy(),
 	})
 	return map[string]any{
-		"drawing": reply.Drawing, "answer": texts(reply.Answer), "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
+		"parts": strings.Join(append([]string{reply.Drawing}, reply.Answer...), divider), "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
 		"problems": problems(reply.Problems, units), "record": record(reply.Record),
 	}
 }
@@ -72,18 +78,11 @@ func problems(list []calculators.Problem, units string) []any {
 	return out
 }
 
-func texts(list []string) []any {
-	out := make([]any, len(list))
-	for i, t := range list {
-		out[i] = t
+// record lists key and text of each pair.
+func record(pairs []calculators.Pair) string {
+	list := make([]string, 0, 2*len(pairs))
+	for _, p := range pairs {
+		list = append(list, p.Key, strings.ReplaceAll(p.Typed, divider, " "))
 	}
-	return out
-}
-
-func record(pairs []calculators.Pair) []any {
-	out := make([]any, len(pairs))
-	for i, p := range pairs {
-		out[i] = []any{p.Key, p.Typed}
-	}
-	return out
+	return strings.Join(list, divider)
 }
