@@ -56,12 +56,15 @@ func clip(from, way, half float64, t0, t1 *float64) bool {
 }
 
 // touches tells whether a circle's line runs through the label.
-func touches(w *want, p *place, r ring) bool {
+func touches(w *want, p *place, r *ring) bool {
 	x, y := r.centre.X-p.at.X, r.centre.Y-p.at.Y
 	if p.u != level {
 		x, y = p.turned(x, y)
 	}
 	x, y = math.Abs(x), math.Abs(y)
+	if x > w.hw+r.radius || y > w.hh+r.radius {
+		return false
+	}
 	nearX, nearY := past(x, w.hw), past(y, w.hh)
 	farX, farY := x+w.hw, y+w.hh
 	square := r.radius * r.radius

@@ -10,6 +10,9 @@ func Escape(s string) string { return string(appendEscaped(make([]byte, 0, len(s
 func appendEscaped(b []byte, s string) []byte {
 	done := 0 // what of s is written
 	for i, c := range s {
+		if c > '>' && c < '\uFFFD' || c == ' ' || c > '\'' && c < '<' {
+			continue // almost everything
+		}
 		safe, size := escaped(c, s[i:])
 		if size == 0 {
 			continue

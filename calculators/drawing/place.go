@@ -138,8 +138,8 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 	if cost += s.crossing(w, p, low, high, w.cost-cost); cost >= w.cost {
 		return cost
 	}
-	for _, r := range s.rings {
-		if touches(w, p, r) {
+	for i := range s.rings {
+		if r := &s.rings[i]; touches(w, p, r) {
 			cost += r.weight
 		}
 	}

@@ -143,8 +143,19 @@ func (b *bounds) add(p Point) {
 		b.low, b.high, b.some = p, p, true
 		return
 	}
-	b.low = Point{min(b.low.X, p.X), min(b.low.Y, p.Y)}
-	b.high = Point{max(b.high.X, p.X), max(b.high.Y, p.Y)}
+	// Not min and max: in a browser those of floats are calls that look for NaN.
+	if p.X < b.low.X {
+		b.low.X = p.X
+	}
+	if p.Y < b.low.Y {
+		b.low.Y = p.Y
+	}
+	if p.X > b.high.X {
+		b.high.X = p.X
+	}
+	if p.Y > b.high.Y {
+		b.high.Y = p.Y
+	}
 }
 
 func (b *bounds) addAround(p Point, r float64) {

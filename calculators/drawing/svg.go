@@ -1,9 +1,6 @@
 package drawing
 
-import (
-	"math"
-	"strconv"
-)
+import "math"
 
 // writer turns a settled sheet into SVG.
 type writer struct {
@@ -68,18 +65,25 @@ func appendNumber(b []byte, x float64) []byte {
 		b = append(b, '-')
 		tenths = -tenths
 	}
-	b = strconv.AppendInt(b, tenths/10, 10)
-	if tenths%10 != 0 {
-		b = append(b, '.', byte('0'+tenths%10))
+	var digits [16]byte
+	i := len(digits)
+	whole, tenth := tenths/10, tenths%10
+	if tenth != 0 {
+		i -= 2
+		digits[i], digits[i+1] = '.', byte('0'+tenth)
 	}
-	return b
+	for more := true; more; more = whole > 0 {
+		i--
+		digits[i] = byte('0' + whole%10)
+		whole /= 10
+	}
+	return append(b, digits[i:]...)
 }
 
 // point writes a place on the drawing in the SVG's units, y down.
 func (w *writer) point(p Point) {
-	w.number((p.X - w.low.X) * w.scale)
-	w.put(" ")
-	w.number((w.high.Y - p.Y) * w.scale)
+	w.b = append(appendNumber(w.b, (p.X-w.low.X)*w.scale), ' ')
+	w.b = appendNumber(w.b, (w.high.Y-p.Y)*w.scale)
 }
 
 // shapes writes the shapes in order. Lines of one kind that follow each other
