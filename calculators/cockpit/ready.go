@@ -100,21 +100,37 @@ type stand struct {
 	move  geometry.Point // at sag
 }
 
-// standOf makes the reader's stand. It returns false where the lengths make no
-// rider.
-func standOf(v calculators.Values) (stand, bool, *calculators.Problem) {
+// standing is a stand, if the lengths make a rider.
+type standing struct {
+	stand
+	ok      bool
+	problem *calculators.Problem
+}
+
+// standOf makes the reader's stand.
+var standOf = calculators.Part[standing]{Compute: func(v calculators.Values) standing {
 	bike, p := fit.Ride(v)
 	if p != nil {
-		return stand{}, false, p
+		return standing{problem: p}
 	}
-	s := stand{bike: bike, grip: bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}), move: bike.Turn(moveOf(v))}
+	r := riderOf.Of(v)
+	return standing{stand{r.Standing, bike, bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}), bike.Turn(moveOf(v))}, r.ok, nil}
+}}
+
+type rider struct {
+	posture.Standing
+	ok bool
+}
+
+// riderOf is the reader without a bike. It is not ok where the lengths make none.
+var riderOf = calculators.Part[rider]{Compute: func(v calculators.Values) rider {
 	leg, ok := fit.Leg(v)
 	if !ok {
-		return s, false, nil
+		return rider{}
 	}
-	s.rider, ok = posture.NewStanding(leg, standingSetup(v), fit.Upper(v), stanceOf(v))
-	return s, ok, nil
-}
+	s, ok := posture.NewStanding(leg, standingSetup(v), fit.Upper(v), stanceOf(v))
+	return rider{s, ok}
+}}
 
 // moveOf returns the move of the grips that the reader tries, mm.
 func moveOf(v calculators.Values) geometry.Point {
@@ -144,17 +160,17 @@ func solveReady(v calculators.Values, out []float64) *calculators.Problem {
 	for i := range out {
 		out[i] = math.NaN()
 	}
-	s, ok, p := standOf(v)
-	if p != nil {
-		return p
+	s := standOf.Of(v)
+	if s.problem != nil {
+		return s.problem
 	}
 	grip := s.grip.Add(s.move)
 	out[readyReach] = grip.Length()
-	if !ok {
+	if !s.ok {
 		return nil
 	}
-	if at, err := s.rider.ReadyAt(grip, keptElbow); err == nil {
-		out[readyTrunk] = at.Trunk.Angle
+	if trunk, err := s.rider.TrunkAt(grip, keptElbow); err == nil {
+		out[readyTrunk] = trunk
 	}
 	r, err := s.rider.Ready(grip)
 	if err != nil {

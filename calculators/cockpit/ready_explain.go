@@ -10,12 +10,13 @@ import (
 )
 
 func explainReady(v calculators.Values, r *calculators.Result) {
-	s, ok, p := standOf(v)
-	if p != nil {
+	standing := standOf.Of(v)
+	if standing.problem != nil {
 		return
 	}
+	s := standing.stand
 	r.Reading("bb-to-grip").Meaning = words.Of("The distance that legs, trunk and arms have to span when you stand. It changes with the grips alone.")
-	if !ok {
+	if !standing.ok {
 		noStand(r, words.Of("These lengths make no rider. Check the inside leg, the height and the lengths behind “More settings”."))
 		r.Figure = emptyReady(v, s)
 		return

@@ -148,6 +148,9 @@ type pose struct {
 	off                         float64 // how far the centre lies ahead of plumb, mm
 }
 
+// trunk returns the trunk's angle above the ground, degrees.
+func (p *pose) trunk() float64 { return math.Atan2(p.sin, p.cos) / radian }
+
 // legs returns the hip for a front knee of t, and both knees.
 func (s *Standing) legs(t float64) (p pose, ok bool) {
 	front := legReach(s.leg.Thigh, s.leg.Shank, t)

@@ -246,24 +246,22 @@ func (s Standing) Balanced(grip geometry.Point) (geometry.Point, error) {
 	return p.centre, err
 }
 
-// ReadyAt returns the rider in balance with the elbows at a bend in degrees, the
-// trunk leaning as that asks for; the stance's own trunk does not count.
-func (s Standing) ReadyAt(grip geometry.Point, elbow float64) (Ready, error) {
+// TrunkAt returns the angle, degrees, to which the trunk of the rider in balance
+// leans for a bend of the elbows in degrees, or the reason why there is none; the
+// stance's own trunk does not count.
+func (s Standing) TrunkAt(grip geometry.Point, elbow float64) (float64, error) {
 	chord, ok := s.upper.Arm.Chord(elbow)
 	if !ok || !(chord > 0) || !grip.Finite() || s.total == 0 {
-		return Ready{}, ArmsCannot
+		return 0, ArmsCannot
 	}
-	p, t, err := s.settle(grip, chord)
-	if err != nil {
-		return Ready{}, err
-	}
-	return s.whole(p, t, grip)
+	p, _, err := s.settle(grip, chord)
+	return p.trunk(), err
 }
 
 // whole makes a solved pose into a Ready.
 func (s *Standing) whole(p pose, t float64, grip geometry.Point) (Ready, error) {
 	r := Ready{Hip: p.hip, Elbow: p.elbow, Hand: p.hand, Centre: p.centre, knee: t}
-	r.Trunk = Trunk{p.shoulder, math.Atan2(p.sin, p.cos) / radian}
+	r.Trunk = Trunk{p.shoulder, p.trunk()}
 	r.Front, r.Rear = s.legPose(p.hip, 90, s.stance.FrontHeel), s.legPose(p.hip, 270, s.stance.RearHeel)
 	r.Head, _ = HeadOn(r.Trunk, s.upper.Stature, s.upper.Sex)
 	chord := p.shoulder.Distance(grip)
