@@ -1,6 +1,6 @@
 // One calculator: sends what was typed, puts back what the engine made of it.
 import * as engine from "./engine.js";
-import { patch, tokens } from "./patch.js";
+import { patch, written } from "./patch.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 
@@ -10,7 +10,7 @@ export class Bench {
   touched = new Set(); // keys of fields edited since the form was written
   whole = true; // the form is to be written anew
   own = false; // the answer on show is the reader's own
-  shown = []; // the drawing and the elements of the answer, as tokens
+  shown = []; // the drawing and the elements of the answer, as written
   playing = false; // with the example's numbers, which no record knows of
   units = document.documentElement.dataset.units;
 
@@ -95,10 +95,11 @@ export class Bench {
       answer.replaceChildren();
     }
     parts.forEach((html, i) => {
-      const place = i ? answer.children[i - 1] : this.root.querySelector(".drawing"), was = this.shown[i] ?? [], now = this.shown[i] = tokens(html);
-      if (String(was) === String(now)) return;
+      const place = i ? answer.children[i - 1] : this.root.querySelector(".drawing"), was = this.shown[i], now = String(html);
+      if (was?.html === now) return;
       if (this.said) this.said.hidden = true; // of a number that may be gone
-      if (patch(place, was, now)) return;
+      this.shown[i] = written(now);
+      if (was && patch(place, was, this.shown[i])) return;
       box.innerHTML = html;
       if (place) place.replaceWith(box.content);
       else answer.append(box.content);

@@ -1,26 +1,44 @@
-// What stands between two "<": a tag, and the text behind it.
-export const tokens = (html) => String(html).split("<");
+/** A part of an answer: what stands between two "<", each a tag and the text behind it. */
+export const written = (html) => ({ html, tokens: html.split("<") });
 
-// A token without the values of its attributes and the letters of its text.
-const shape = (token) => token.replace(/="[^"]*"|>[^]+/g, (all) => all[0] + "_");
+const values = /="[^"]*"/g, attributes = /([\w-]+)="([^"]*)"/g;
+
+// Notes what tells two tokens apart: values of attributes, and the text. False: more.
+function compare(was, now, place, changes) {
+  const end = now.lastIndexOf(">") + 1, ended = was.lastIndexOf(">") + 1, tag = now.slice(0, end), old = was.slice(0, ended);
+  if (now.includes("&") || (end < now.length) !== (ended < was.length)) return false;
+  if (tag !== old) {
+    if (tag.replace(values, "") !== old.replace(values, "")) return false;
+    const before = [...old.matchAll(attributes)];
+    [...tag.matchAll(attributes)].forEach(([, name, value], i) => value !== before[i][2] && changes.push([2 * place, name, value]));
+  }
+  if (now.slice(end) !== was.slice(ended)) changes.push([2 * place + 1, "", now.slice(end)]);
+  return true;
+}
+
+// The tag and the text of each token, nothing if the element is not built like that.
+function nodesOf(element, tokens) {
+  const walk = document.createTreeWalker(element, 5), nodes = []; // elements and text
+  for (let i = 1; i < tokens.length; i++) {
+    const token = tokens[i];
+    if (token[0] !== "/" && !token.startsWith((nodes[2 * i] = i > 1 ? walk.nextNode() : element)?.localName)) return;
+    if (token.at(-1) !== ">" && (nodes[2 * i + 1] = walk.nextNode())?.nodeType !== element.TEXT_NODE) return;
+  }
+  return nodes;
+}
 
 // Turns an element written as was into now by setting only the values and texts that
 // differ. Nothing is parsed, what stays need not be laid out again, and a button that
 // is on its way down is not lost. False: the page has other tags than was or now, so
 // now must come whole.
 export function patch(element, was, now) {
-  const differs = (token, i) => token !== was[i];
-  const other = (token, i) => differs(token, i) && (token.includes("&") || shape(token) !== shape(was[i]));
-  if (was.length !== now.length || now.some(other)) return false;
-  const walk = document.createTreeWalker(element, 5); // elements and text
-  for (let i = 1, last = now.findLastIndex(differs); i <= last; i++) {
-    const token = now[i], end = token.lastIndexOf(">") + 1, text = token.slice(end), opens = token[0] !== "/";
-    if (opens && !token.startsWith((i > 1 ? walk.nextNode() : element)?.localName)) return false;
-    const tag = walk.currentNode;
-    if (text && walk.nextNode()?.nodeType !== element.TEXT_NODE) return false;
-    if (!differs(token, i)) continue;
-    if (opens) for (const [, name, value] of token.slice(0, end).matchAll(/([\w-]+)="([^"]*)"/g)) if (tag.getAttribute(name) !== value) tag.setAttribute(name, value);
-    if (text) walk.currentNode.data = text;
+  const changes = [];
+  if (was.tokens.length !== now.tokens.length || !now.tokens.every((token, i) => token === was.tokens[i] || compare(was.tokens[i], token, i, changes))) return false;
+  const nodes = now.nodes = was.nodes ?? nodesOf(element, was.tokens);
+  if (!nodes || changes.some(([place]) => !nodes[place].isConnected)) return false;
+  for (const [place, name, value] of changes) {
+    if (name) nodes[place].setAttribute(name, value);
+    else nodes[place].data = value;
   }
   return true;
 }
