@@ -8,7 +8,11 @@
 // classes only.
 package drawing
 
-import "plumbline/calculators/words"
+import (
+	"math"
+
+	"plumbline/calculators/words"
+)
 
 // Figure is a drawing with a title and a description that states its numbers.
 type Figure struct {
@@ -26,7 +30,7 @@ const (
 	lettersAcross = 32.0 // a figure's width in heights of its letters
 	lettersDown   = 40.0 // the height from which a tall figure gets larger letters
 	unitsPerEm    = 20.0 // the height of the letters in the SVG's units
-	margin        = 0.7  // round the marks, in heights of the letters
+	margin        = 0.4  // round the marks at least, in heights of the letters
 )
 
 // Add puts marks on the drawing, over those that are there.
@@ -59,7 +63,7 @@ func (f *Figure) layOut(s *sheet) bounds {
 			box = s.extent()
 		}
 		across, down := box.high.X-box.low.X, box.high.Y-box.low.Y
-		em = max(across/(lettersAcross-2*margin), down/(lettersDown-2*margin), 0.01)
+		em = lettering(max(across/(lettersAcross-2*margin), down/(lettersDown-2*margin), 0.01))
 	}
 	for round := 0; ; round++ {
 		f.draw(s, em)
@@ -72,11 +76,28 @@ func (f *Figure) layOut(s *sheet) bounds {
 		frame = s.settle(frame)
 		across := (frame.high.X - frame.low.X) / em
 		if given || round == 1 || across <= lettersAcross+1 {
+			if !fixed {
+				frame.widen(em)
+			}
 			return frame
 		}
 		// Labels made the figure wider: larger letters keep it readable.
-		em *= min(across/lettersAcross, 1.3)
+		em = lettering(em * min(across/lettersAcross, 1.3))
 	}
+}
+
+// lettering rounds the height of letters up in steps of some 2 %. Together with
+// bounds.widen it makes a figure keep still while somebody tries numbers: what a
+// number does not move stays where it was, and so does the page below.
+func lettering(em float64) float64 {
+	step := 1.0
+	for em > 64*step {
+		step *= 2
+	}
+	for em <= 32*step {
+		step /= 2
+	}
+	return math.Ceil(em/step) * step
 }
 
 // draw puts the marks on the sheet with letters of the given height.

@@ -163,6 +163,12 @@ func (b *bounds) addAround(p Point, r float64) {
 	b.add(Point{p.X + r, p.Y + r})
 }
 
+// widen moves the edges out to the next whole multiples of a length.
+func (b *bounds) widen(step float64) {
+	b.low = Point{math.Floor(b.low.X/step) * step, math.Floor(b.low.Y/step) * step}
+	b.high = Point{math.Ceil(b.high.X/step) * step, math.Ceil(b.high.Y/step) * step}
+}
+
 // extent returns the rectangle that holds every shape; curves and arcs are held
 // by their points and full circles, which is enough for a frame with a margin.
 func (s *sheet) extent() bounds {
