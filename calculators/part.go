@@ -14,16 +14,17 @@ type Part[T any] struct {
 	Compute func(Values) T
 }
 
-// Of returns what the part is for v.
-func (p *Part[T]) Of(v Values) T {
+// Of returns what the part is for v. Others look at it too, so it is only to be read.
+func (p *Part[T]) Of(v Values) *T {
 	m := v.memory
 	if m == nil {
-		return p.Compute(v)
+		value := p.Compute(v)
+		return &value
 	}
 	for i := range m.parts {
 		if k := &m.parts[i]; k.part == &p.which && (i >= m.base || k.reads&m.moved == 0) {
 			v.reads |= k.reads
-			return *k.value.(*T)
+			return k.value.(*T)
 		}
 	}
 	before := v.reads
@@ -31,7 +32,7 @@ func (p *Part[T]) Of(v Values) T {
 	value := p.Compute(v)
 	m.parts = append(m.parts, remembered{part: &p.which, reads: v.reads, value: &value})
 	v.reads |= before
-	return value
+	return &value
 }
 
 // which tells parts of all types from one another, by its address.

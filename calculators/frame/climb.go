@@ -154,52 +154,75 @@ func climbWorkings() []calculators.Measured {
 	return append(m, calculators.Measured{Name: "rearmost", Label: "On the front wheel, saddle back", Unit: measure.Percent, Finer: 1})
 }
 
-// climber is a rider on a bike at sag, ready to be moved about.
-type climber struct {
-	bike   fit.Ridden
-	leg    body.Leg
-	feet   posture.Setup
-	upper  posture.Upper
-	elbow  float64
-	saddle geometry.Point // at sag
-	grip   geometry.Point // at sag
-}
-
-// climbing is a climber, if the lengths make one.
-type climbing struct {
-	climber
-	ok      bool
+// mount is a bike at sag with the legs that turn its cranks.
+type mount struct {
+	bike    fit.Ridden
+	leg     body.Leg
+	feet    posture.Setup
+	saddle  geometry.Point // at sag
+	ok      bool           // no length is missing, and they make a leg
 	problem *calculators.Problem
 }
 
-// climberOf is the reader's bike and rider. It is not ok where a length is missing
-// or makes no leg.
-var climberOf = calculators.Part[climbing]{Compute: func(v calculators.Values) climbing {
+// mountOf is the reader's.
+var mountOf = calculators.Part[mount]{Compute: func(v calculators.Values) mount {
 	bike, p := fit.Ride(v)
 	if p != nil {
-		return climbing{problem: p}
+		return mount{problem: p}
 	}
-	c := climber{bike: bike, feet: fit.Feet(v), upper: fit.Upper(v), elbow: v.Of(measure.ElbowBend), grip: bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})}
 	saddle, ok := fit.SaddlePoint(v, bike.Level)
 	leg, fine := fit.Leg(v)
-	c.saddle, c.leg = bike.Turn(saddle), leg
-	return climbing{c, ok && fine, nil}
+	return mount{bike: bike, leg: leg, feet: fit.Feet(v), saddle: bike.Turn(saddle), ok: ok && fine}
 }}
 
-// sit returns the rider seated with the saddle moved forward from its place and
-// turned about the bottom bracket by an angle, forward positive.
-func (c climber) sit(forward, steeper float64) (fit.Seating, bool) {
-	saddle := c.saddle.Add(geometry.Point{X: forward}).Turn(-steeper)
-	s, ok := fit.Sit(c.leg, c.feet, c.upper, saddle)
-	if !ok {
+// sitters are the legs of the seated rider: as the saddle stands, and after each of
+// the moves of it. What is above the hips does not count yet.
+type sitters [1 + len(saddleMoves)]struct {
+	fit.Sitter
+	ok bool
+}
+
+var sittersOf = calculators.Part[sitters]{Compute: func(v calculators.Values) (s sitters) {
+	m, upper := mountOf.Of(v), posture.Upper{Sex: fit.Sex(v)}
+	for i := range s {
+		saddle := m.saddle
+		if i > 0 {
+			move := saddleMoves[i-1]
+			saddle = saddle.Add(geometry.Point{X: move.forward}).Turn(-move.steeper)
+		}
+		s[i].Sitter, s[i].ok = fit.Sit(m.leg, m.feet, upper, saddle)
+	}
+	return s
+}}
+
+// climber is a rider on a mount.
+type climber struct {
+	mount
+	upper posture.Upper
+	elbow float64
+	grip  geometry.Point // at sag
+}
+
+// climberOf is the reader.
+var climberOf = calculators.Part[climber]{Compute: func(v calculators.Values) climber {
+	m := mountOf.Of(v)
+	return climber{mount: *m, upper: fit.Upper(v), elbow: v.Of(measure.ElbowBend), grip: m.bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})}
+}}
+
+// sit returns the reader seated: as the saddle stands, or after one of the moves.
+func sit(v calculators.Values, move int) (fit.Seating, bool) {
+	c, legs := climberOf.Of(v), &sittersOf.Of(v)[move]
+	if !legs.ok {
 		return fit.Seating{}, false
 	}
-	return s.Reach(c.grip, c.elbow)
+	whole := legs.Sitter
+	whole.Upper = c.upper
+	return whole.Reach(c.grip, c.elbow)
 }
 
 // balance returns the weight of bike and rider on the two wheels, for a rider
 // whose centre of mass lies somewhere above the bottom bracket.
-func (c climber) balance(v calculators.Values, rider geometry.Point) geometry.Balance {
+func (c *climber) balance(v calculators.Values, rider geometry.Point) geometry.Balance {
 	b := c.bike.Sagged
 	w := b.Wheelbase()
 	rear, ground := b.Rear.X, b.Ground()
@@ -219,20 +242,19 @@ type centre struct {
 type seats struct {
 	as    centre
 	trunk float64 // its angle, degrees
-	moved [2]centre
+	moved [len(saddleMoves)]centre
 }
 
 // seatsOf seats the reader. What is weighed does not count yet, so an uncertain
 // mass seats nobody anew.
 var seatsOf = calculators.Part[seats]{Compute: func(v calculators.Values) (s seats) {
-	c := climberOf.Of(v)
-	seated, ok := c.sit(0, 0)
+	seated, ok := sit(v, 0)
 	if !ok {
 		return s
 	}
 	s.as, s.trunk = centreOf(seated), seated.Trunk.Angle
-	for i, m := range saddleMoves {
-		if moved, ok := c.sit(m.forward, m.steeper); ok {
+	for i := range s.moved {
+		if moved, ok := sit(v, i+1); ok {
 			s.moved[i] = centreOf(moved)
 		}
 	}
@@ -254,7 +276,7 @@ var (
 
 // stand returns where the rider's centre of mass lies who stands ready on a slope,
 // degrees.
-func (c climber) stand(slope float64) centre {
+func (c *climber) stand(slope float64) centre {
 	stance := posture.ReadyStance
 	stance.Slope = slope
 	feet := c.feet
@@ -302,7 +324,7 @@ func solveClimb(v calculators.Values, out []float64) *calculators.Problem {
 		b := c.balance(v, s.as.at)
 		share(v, b, out)
 		out[4] = s.trunk
-		moves(v, c.climber, b, s, out[7:])
+		moves(v, c, b, s, out[7:])
 	}
 	if at := readyOf.Of(v); at.ok {
 		out[3] = c.balance(v, at.at).PitchOver(0)
@@ -314,7 +336,7 @@ func solveClimb(v calculators.Values, out []float64) *calculators.Problem {
 }
 
 // moves fills in what the two changes do, and the saddle pushed all the way back.
-func moves(v calculators.Values, c climber, b geometry.Balance, s seats, w []float64) {
+func moves(v calculators.Values, c *climber, b geometry.Balance, s *seats, w []float64) {
 	for i, moved := range s.moved {
 		if moved.ok {
 			after, x := c.balance(v, moved.at), w[wPost+4*i:]

@@ -100,7 +100,7 @@ func climbScene(v calculators.Values) (figure.Build, *figure.Pose) {
 		b.Back = on.X - c.saddle.X
 	}
 	b.SeatTube = min(0.68*bike.Level.Stack(), b.Saddle-150)
-	s, ok := c.sit(0, 0)
+	s, ok := sit(v, 0)
 	if !ok {
 		return b, nil
 	}
