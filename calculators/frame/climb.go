@@ -352,11 +352,11 @@ func moves(v calculators.Values, c *climber, b geometry.Balance, s *seats, w []f
 // share fills in what follows from one balance.
 func share(v calculators.Values, b geometry.Balance, out []float64) {
 	lift := 100 * b.Ahead / b.Height
-	out[0] = 100 * b.FrontShare(geometry.SlopeAngle(v.Of(measure.Grade)))
+	out[0] = 100 * b.FrontShare(v.Of(measure.Grade))
 	out[1], out[2] = lift, lift/(1+(swingLeast+swingMost)/2)
 	out[5], out[6] = b.Ahead, b.Height
 	for i, grade := range climbs {
-		out[7+wClimbs+i] = 100 * b.FrontShare(geometry.SlopeAngle(grade))
+		out[7+wClimbs+i] = 100 * b.FrontShare(grade)
 	}
 }
 

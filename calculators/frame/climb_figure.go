@@ -47,7 +47,7 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	}
 	f.Add(drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{centre, figure.At(rear)}},
 		drawing.Line{Role: drawing.Hot, Points: []drawing.Point{centre, down(slope, 0)}})
-	share := geometry.Balance{Ahead: balance.Ahead, Height: balance.Height, Wheelbase: bike.Wheelbase()}.FrontShare(slope)
+	share := geometry.Balance{Ahead: balance.Ahead, Height: balance.Height, Wheelbase: bike.Wheelbase()}.FrontShare(v.Of(measure.Grade))
 	f.Add(force(figure.At(front), share)...)
 	f.Add(force(figure.At(rear), 1-share)...)
 	f.Add(

@@ -57,15 +57,14 @@ func (b Balance) RearLoad(slope, acceleration float64) float64 {
 }
 
 // FrontShare returns the front wheel's share of the two wheel loads, steady on a
-// slope in degrees, 0 to 1 while both wheels touch.
+// grade in percent (the tangent of the slope), 0 to 1 while both wheels touch.
 //
 //	x/w − (h/w)·tan α
-func (b Balance) FrontShare(slope float64) float64 {
-	if !b.Valid() || !finite(slope) || math.Abs(slope) >= 90 {
+func (b Balance) FrontShare(grade float64) float64 {
+	if !b.Valid() || !finite(grade) {
 		return 0
 	}
-	sin, cos := sincos(slope)
-	return orNothing(b.Ahead/b.Wheelbase - float64(b.Height/b.Wheelbase*(sin/cos)))
+	return orNothing(b.Ahead/b.Wheelbase - float64(b.Height/b.Wheelbase*(grade/100)))
 }
 
 // LoopOut returns the slope, in degrees, at which the front wheel carries
