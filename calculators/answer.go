@@ -48,7 +48,7 @@ func (c *Calculator) carryOneWay(v Values) (carried, *Problem) {
 	n := len(c.Readings) + len(c.Workings)
 	y := make([]float64, 3*n)
 	mid, moved, variance := y[:n], y[n:2*n], y[2*n:]
-	v.remember()
+	v.turn = 1
 	if p := c.Solve(v, mid); p != nil {
 		return carried{}, p
 	}

@@ -14,25 +14,44 @@ type Part[T any] struct {
 	Compute func(Values) T
 }
 
-// Of returns what the part is for v. Others look at it too, so it is only to be read.
+// Of returns what the part is for v. Others look at it too, so it is only to be read,
+// and it holds until the next input moves.
 func (p *Part[T]) Of(v Values) *T {
+	if v.turn == 1 && v.memory == nil {
+		v.memory = &memory{x: append([]float64(nil), v.x...), state: append([]state(nil), v.state...), turn: 1}
+	}
 	m := v.memory
-	if m == nil {
+	if v.turn == 0 || m == nil {
 		value := p.Compute(v)
 		return &value
 	}
+	if m.turn != v.turn {
+		m.turn, m.moved = v.turn, v.moved(m)
+	}
+	here := -1 // where an earlier move's stands
 	for i := range m.parts {
-		if k := &m.parts[i]; k.part == &p.which && (i >= m.base || k.reads&m.moved == 0) {
+		switch k := &m.parts[i]; {
+		case k.part != &p.which:
+		case k.turn == m.turn || k.turn == 1 && k.reads&m.moved == 0:
 			v.reads |= k.reads
 			return k.value.(*T)
+		case k.turn > 1:
+			here = i
 		}
 	}
 	before := v.reads
 	v.reads = 0
 	value := p.Compute(v)
-	m.parts = append(m.parts, remembered{part: &p.which, reads: v.reads, value: &value})
+	if here < 0 {
+		here = len(m.parts)
+		m.parts = append(m.parts, remembered{part: &p.which, value: new(T)})
+	}
+	k := &m.parts[here]
+	k.turn, k.reads = m.turn, v.reads
 	v.reads |= before
-	return &value
+	at := k.value.(*T)
+	*at = value
+	return at
 }
 
 // which tells parts of all types from one another, by its address.
@@ -41,38 +60,30 @@ type which struct{ _ byte }
 // inputSet has one bit for each input: a calculator has at most 64.
 type inputSet uint64
 
-// memory holds the parts as they are for the values that were given, behind them
-// those that a move changed, and which inputs it moved.
+// memory holds the parts as they are for the values as given, and as the last move
+// that they rest on made them.
 type memory struct {
-	x     []float64
+	x     []float64 // as given
 	state []state
-	moved inputSet
+	turn  int
+	moved inputSet // the inputs that are elsewhere at that turn
 	parts []remembered
-	base  int // parts before this one are for the values that were given
 }
 
 type remembered struct {
 	_     [0]func() // spares the engine the code to compare it
 	part  *which
+	turn  int // that it was computed in
 	reads inputSet
 	value any // a pointer to what it was
 }
 
-// remember keeps the parts from here on.
-func (v Values) remember() {
-	v.memory = &memory{x: append([]float64(nil), v.x...), state: append([]state(nil), v.state...), base: math.MaxInt}
-}
-
-// moving forgets the parts of the last move, and notes which inputs are elsewhere
-// now than where they were given.
-func (v Values) moving() {
-	m := v.memory
-	m.base = min(m.base, len(m.parts))
-	m.parts = m.parts[:m.base]
-	m.moved = 0
+// moved returns which inputs are elsewhere than where they were given.
+func (v Values) moved(m *memory) (moved inputSet) {
 	for i, x := range v.x {
 		if math.Float64bits(x) != math.Float64bits(m.x[i]) || v.state[i] != m.state[i] {
-			m.moved |= 1 << i
+			moved |= 1 << i
 		}
 	}
+	return moved
 }

@@ -35,7 +35,7 @@ func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 	n := len(c.Readings) + len(c.Workings)
 	y := make([]float64, 4*n)
 	mid, up, down, variance := y[:n], y[n:2*n], y[2*n:3*n], y[3*n:]
-	v.remember()
+	v.turn = 1
 	if p := c.Solve(v, mid); p != nil {
 		return carried{}, p
 	}
@@ -67,12 +67,13 @@ func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 func (c *Calculator) solveNear(v Values, i int, d float64, out []float64) bool {
 	was := v.x[i]
 	v.nudge(i, d)
-	v.moving()
+	v.moves++
+	v.turn = v.moves + 1
 	p := c.Solve(v, out)
 	v.shift[i] = 0
 	v.x[i] = was
 	v.follow(i)
-	v.moving()
+	v.turn = 1
 	return p == nil
 }
 

@@ -31,7 +31,9 @@ type values struct {
 	tables [][]Row  // of list inputs
 	filled int      // inputs before this one have their value
 	reads  inputSet // what was asked for
-	memory *memory  // nil: nothing is remembered
+	moves  int      // how often an input was moved
+	turn   int      // 0, or while uncertainty is carried through 1 for the values as given, more for each move
+	memory *memory
 }
 
 // Row is one row of a list input.
@@ -112,7 +114,7 @@ func (v Values) Shifted(q *measure.Quantity, d float64) Values {
 func (v Values) copied() Values {
 	v.reads = ^inputSet(0) // what is asked of the copy is not noted here
 	w := *v.values
-	w.memory = nil
+	w.turn = 0
 	n := len(w.x)
 	f := make([]float64, 3*n)
 	copy(f, v.x)

@@ -79,7 +79,7 @@ const collector = "gcstoptheworld=1"
 var small = []string{
 	"-ldflags=-s -w -buildid= -X=runtime.godebugDefault=" + collector,
 	"-gcflags=all=-d=inlbudgetslack=-70",
-	"-gcflags=plumbline/...=-d=inlbudgetslack=-79 -wb=false",
+	"-gcflags=plumbline/...=-l -wb=false",
 	"-gcflags=plumbline/calculators=-d=inlbudgetslack=-55 -wb=false", // values are asked for at every turn
 	"-gcflags=plumbline/calculators/geometry=-d=inlbudgetslack=0 -wb=false",
 	"-gcflags=plumbline/calculators/body=-d=inlbudgetslack=0 -wb=false",
