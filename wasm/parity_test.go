@@ -57,13 +57,13 @@ func native(q question) reply {
 	a := panel.Answer(catalog.All(), panel.Ask(q))
 	r := reply{Parts: a.Drawing, Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting, Problems: []problem{}}
 	for _, part := range a.Answer {
-		r.Parts += "\x1f" + part
+		r.Parts += "\x00" + part
 	}
 	for i, p := range a.Record {
 		if i > 0 {
-			r.Record += "\x1f"
+			r.Record += "\x00"
 		}
-		r.Record += p.Key + "\x1f" + strings.ReplaceAll(p.Typed, "\x1f", " ")
+		r.Record += p.Key + "\x00" + p.Typed
 	}
 	for _, p := range a.Problems {
 		r.Problems = append(r.Problems, problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed})

@@ -82,8 +82,9 @@ func appendNumber(b []byte, x float64) []byte {
 
 // point writes a place on the drawing in the SVG's units, y down.
 func (w *writer) point(p Point) {
-	w.b = append(appendNumber(w.b, (p.X-w.low.X)*w.scale), ' ')
-	w.b = appendNumber(w.b, (w.high.Y-p.Y)*w.scale)
+	w.number((p.X - w.low.X) * w.scale)
+	w.put(" ")
+	w.number((w.high.Y - p.Y) * w.scale)
 }
 
 // shapes writes the shapes in order. Lines of one kind that follow each other

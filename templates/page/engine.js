@@ -40,8 +40,8 @@ function heard({ id, reply, dead }) {
     busy = clearTimeout(timer);
     // The only strings that become HTML are those of our own worker.
     for (const part of ["html", "form"]) if (reply[part]) reply[part] = trusted(reply[part]);
-    reply.parts = reply.parts?.split("\x1f").map(trusted);
-    const texts = reply.record ? reply.record.split("\x1f") : [];
+    reply.parts = reply.parts?.split("\0").map(trusted);
+    const texts = reply.record ? reply.record.split("\0") : [];
     reply.record = texts.flatMap((text, i) => (i % 2 ? [[texts[i - 1], text]] : []));
     bench.take(reply);
   }
