@@ -38,3 +38,6 @@ func (c *Calculator) Trials(typed []Pair, n int, seed uint64) ([][]float64, []Pr
 	}
 	return trials, nil
 }
+
+// Forgetful returns a copy of v that remembers no part.
+func (v Values) Forgetful() Values { return v.copied() }
