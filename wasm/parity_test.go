@@ -55,15 +55,9 @@ type problem struct {
 // native answers a question without the engine, in the engine's form.
 func native(q question) reply {
 	a := panel.Answer(catalog.All(), panel.Ask(q))
-	r := reply{Parts: a.Drawing, Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting, Problems: []problem{}}
-	for _, part := range a.Answer {
-		r.Parts += "\x00" + part
-	}
-	for i, p := range a.Record {
-		if i > 0 {
-			r.Record += "\x00"
-		}
-		r.Record += p.Key + "\x00" + p.Typed
+	r := reply{Parts: a.Parts, Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting, Problems: []problem{}}
+	for _, p := range a.Record {
+		r.Record += "\x00" + p.Key + "\x00" + p.Typed
 	}
 	for _, p := range a.Problems {
 		r.Problems = append(r.Problems, problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed})

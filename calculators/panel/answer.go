@@ -35,11 +35,12 @@ type Ask struct {
 
 // Reply is what the page puts in place.
 type Reply struct {
-	Drawing string   // the element .drawing
-	Answer  []string // the elements in .answer, so that a page replaces what changed
-	Form    string   // what stands inside the form's fieldset, if Whole was asked
-	Example bool     // what is shown is the worked example's: nothing own could be computed
-	Spoken  string   // one sentence for a live region; "" at the example
+	// Parts are the element .drawing and the elements in .answer, each of which a page
+	// replaces by itself, with a Divider between.
+	Parts   string
+	Form    string // what stands inside the form's fieldset, if Whole was asked
+	Example bool   // what is shown is the worked example's: nothing own could be computed
+	Spoken  string // one sentence for a live region; "" at the example
 
 	// Waiting names what is still to be typed before an own answer, "" if nothing.
 	Waiting string
@@ -51,11 +52,16 @@ type Reply struct {
 
 // HTML returns what the page shows of the reply as one text, "" if nothing.
 func (r Reply) HTML() string {
-	if r.Drawing == "" {
+	drawing, answer, _ := strings.Cut(r.Parts, Divider)
+	if drawing == "" {
 		return ""
 	}
-	return r.Drawing + answerTag + strings.Join(r.Answer, "") + `</div>`
+	return drawing + answerTag + strings.ReplaceAll(answer, Divider, "") + `</div>`
 }
+
+// Divider stands between texts that are handed over as one. No HTML of ours has it
+// (drawing.Escape), and no text that was decoded (record.Fields).
+const Divider = "\x00"
 
 // Answer runs the named calculator of list. It takes any text.
 func Answer(list []*calculators.Calculator, a Ask) Reply {
@@ -92,6 +98,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	reply.Waiting = waiting(c, problems, units)
 	reply.Problems = problems
 	w := newWriter(c, a.Place, units, benchSize)
+	w.divider = Divider
 	if !own || problems != nil {
 		reply.Example = true
 		if result, _ = c.Run(Example(c), nil); result == nil {
@@ -105,8 +112,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 			reply.Spoken = spoken(result, units)
 		}
 	}
-	parts := w.parts()
-	reply.Drawing, reply.Answer = parts[0], parts[1:]
+	reply.Parts = strings.TrimSuffix(w.String(), Divider)
 	if a.Whole {
 		f := newWriter(c, a.Place, units, benchSize/3)
 		f.play = a.Play

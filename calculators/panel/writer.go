@@ -15,8 +15,8 @@ type writer struct {
 	strings.Builder
 	c         *calculators.Calculator
 	place, id string
-	cuts      []int // where elements end that a page replaces one by one
-	play      bool  // the form is for trying out the example
+	divider   string // stands between elements that a page replaces one by one
+	play      bool   // the form is for trying out the example
 	r         *words.Reader
 }
 
@@ -48,22 +48,7 @@ func (w *writer) raw(markup string) *writer {
 }
 
 // cut ends an element that a page replaces by itself.
-//
-//go:noinline
-func (w *writer) cut() *writer {
-	w.cuts = append(w.cuts, w.Len())
-	return w
-}
-
-// parts returns what was written between the cuts.
-func (w *writer) parts() []string {
-	whole, from := w.String(), 0
-	parts := make([]string, len(w.cuts))
-	for i, to := range w.cuts {
-		parts[i], from = whole[from:to], to
-	}
-	return parts
-}
+func (w *writer) cut() *writer { return w.raw(w.divider) }
 
 // name writes the id of this bench with an ending.
 //

@@ -41,8 +41,8 @@ function heard({ id, reply, dead }) {
     // The only strings that become HTML are those of our own worker.
     for (const part of ["html", "form"]) if (reply[part]) reply[part] = trusted(reply[part]);
     reply.parts = reply.parts?.split("\0").map(trusted);
-    const texts = reply.record ? reply.record.split("\0") : [];
-    reply.record = texts.flatMap((text, i) => (i % 2 ? [[texts[i - 1], text]] : []));
+    const texts = reply.record?.split("\0") ?? [];
+    reply.record = texts.flatMap((text, i) => (i % 2 ? [[text, texts[i + 1]]] : []));
     bench.take(reply);
   }
   next();

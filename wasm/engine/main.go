@@ -7,7 +7,6 @@ package main
 
 import (
 	"runtime"
-	"strings"
 	"syscall/js"
 
 	"plumbline/calculators"
@@ -19,11 +18,6 @@ func main() {
 	js.Global().Set("plumbline", map[string]any{"answer": js.FuncOf(answer), "rest": js.FuncOf(rest)})
 	select {}
 }
-
-// divider stands between the strings of a list that goes over as one, because handing
-// a string over costs as much as a thousand letters. No HTML of ours has it
-// (drawing.Escape), and no text that was decoded (record.Fields).
-const divider = "\x00"
 
 // answer takes one object with the fields of panel.Ask in lower case, or with
 // those of desk.Ask and the question's name in "desk", or with a standing figure's
@@ -50,7 +44,7 @@ func answer(_ js.Value, args []js.Value) (out any) {
 		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(), Play: q.Get("play").Truthy(),
 	})
 	return map[string]any{
-		"parts": strings.Join(append([]string{reply.Drawing}, reply.Answer...), divider), "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
+		"parts": reply.Parts, "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
 		"problems": problems(reply.Problems, units), "record": record(reply.Record),
 	}
 }
@@ -78,11 +72,11 @@ func problems(list []calculators.Problem, units string) []any {
 	return out
 }
 
-// record lists key and text of each pair.
-func record(pairs []calculators.Pair) string {
-	var list []string
+// record lists key and text of each pair, as one text with a divider before each:
+// handing a string over costs as much as a thousand letters.
+func record(pairs []calculators.Pair) (list string) {
 	for _, p := range pairs {
-		list = append(list, p.Key, p.Typed)
+		list += panel.Divider + p.Key + panel.Divider + p.Typed
 	}
-	return strings.Join(list, divider)
+	return list
 }
