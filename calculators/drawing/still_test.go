@@ -1,0 +1,34 @@
+package drawing_test
+
+import (
+	"strings"
+	"testing"
+
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/words"
+)
+
+// While one thing moves by a few mm, what does not move is written as before and the
+// frame keeps its size, within a step of the letters (34 mm up to 1060 mm across): the
+// picture stands still, and so does the page below it.
+func TestAFigureKeepsStillWhileAPartOfItMoves(t *testing.T) {
+	at := func(x float64) []string {
+		f := drawing.Figure{Title: words.Of("A box"), Description: words.Of("A box and a line.")}
+		f.Add(drawing.Line{Role: drawing.Ink, Closed: true, Fill: drawing.Sheet, Points: []drawing.Point{{X: 0, Y: 0}, {X: 1000, Y: 0}, {X: 1000, Y: 600}, {X: 0, Y: 600}}},
+			drawing.Line{Role: drawing.Hot, Points: []drawing.Point{{X: 500, Y: 300}, {X: x, Y: 700}}})
+		return strings.Split(f.SVG("f", nil), "<")
+	}
+	before := at(1044)
+	for _, x := range []float64{1045, 1049.3, 1058} {
+		after := at(x)
+		changed := 0
+		for i := range before {
+			if before[i] != after[i] {
+				changed++
+			}
+		}
+		if len(before) != len(after) || changed != 1 {
+			t.Errorf("at %g mm %d pieces of the drawing changed, not the one that moved:\n%s\n%s", x, changed, strings.Join(before, "<"), strings.Join(after, "<"))
+		}
+	}
+}
