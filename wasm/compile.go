@@ -75,7 +75,8 @@ const collector = "gcstoptheworld=1"
 
 // small are the flags that keep the engine small. Everything is inlined that is
 // hardly longer than its call, so -70 of a budget of 80, and nothing of what
-// writes text; the models compute as fast as they can.
+// writes text; of the models, which compute at every turn, as much as the engine's
+// figures leave room for.
 //
 // A byte more or less moves the compressed size by up to half a percent either way,
 // because brotli searches for where to divide a file. So when a small engine is just

@@ -1,4 +1,4 @@
-/** A part of an answer: what stands between two "<", each a tag and the text behind it. */
+/** A part of an answer as it was written; a token is what stands between two "<", a tag and the text behind it. */
 export const written = (html) => ({ html, tokens: html.split("<") });
 
 const values = /="[^"]*"/g, attributes = /([\w-]+)="([^"]*)"/g;
@@ -34,8 +34,9 @@ function nodesOf(element, tokens) {
 export function patch(element, was, now) {
   const changes = [];
   if (was.tokens.length !== now.tokens.length || !now.tokens.every((token, i) => token === was.tokens[i] || compare(was.tokens[i], token, i, changes))) return false;
-  const nodes = now.nodes = was.nodes ?? nodesOf(element, was.tokens);
+  const nodes = was.nodes ?? nodesOf(element, was.tokens);
   if (!nodes || changes.some(([place]) => !nodes[place].isConnected)) return false;
+  now.nodes = nodes;
   for (const [place, name, value] of changes) {
     if (name) nodes[place].setAttribute(name, value);
     else nodes[place].data = value;
