@@ -39,5 +39,10 @@ func (c *Calculator) Trials(typed []Pair, n int, seed uint64) ([][]float64, []Pr
 	return trials, nil
 }
 
-// Forgetful returns a copy of v that remembers no part.
-func (v Values) Forgetful() Values { return v.copied() }
+// Forgetful returns a copy of v that remembers no part, with every assumption asked
+// for anew.
+func (v Values) Forgetful() Values {
+	w := v.copied()
+	w.fill()
+	return w
+}

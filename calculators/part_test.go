@@ -1,6 +1,7 @@
 package calculators_test
 
 import (
+	"math"
 	"strconv"
 	"testing"
 
@@ -53,8 +54,45 @@ func TestAPartIsComputedAnewOnlyForWhatItRestsOn(t *testing.T) {
 	require.Equal(t, 1+2+2+1, outer, "as given, a and b up and down, and in the copy")
 }
 
-// Whatever a part takes from elsewhere than its values would show here: with and
-// without memory every calculator answers to the bit the same.
+// An assumption follows what it rests on, through another assumption and through a
+// branch; what rests on nothing that moved is not asked for again.
+func TestAnAssumptionIsAskedForAnewOnlyForWhatItRestsOn(t *testing.T) {
+	a, b, c, d, e := number("a"), number("b"), number("c"), number("d"), number("e")
+	asked := 0
+	calculator := &calculators.Calculator{
+		Inputs: []calculators.Input{{Quantity: a}, {Quantity: b},
+			{Quantity: c, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				return calculators.Assumption{Value: 2 * v.Of(a), SD: 0.3}, true
+			}},
+			{Quantity: d, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				if v.Of(c) > 6.1 {
+					return calculators.Assumption{Value: v.Of(b)}, true
+				}
+				return calculators.Assumption{Value: v.Of(c) - 4}, true
+			}},
+			{Quantity: e, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				asked++
+				return calculators.Assumption{Value: 1, SD: 0.5}, true
+			}}},
+		Readings: []calculators.Measured{{Name: "y", Unit: measure.One}},
+		Solve: func(v calculators.Values, out []float64) *calculators.Problem {
+			out[0] = v.Of(d) + v.Of(e)
+			return nil
+		},
+		Explain: func(calculators.Values, *calculators.Result) {},
+	}
+	r, problems := calculator.Run(pairs("a=3±0.2 b=2±0.2"), nil)
+	require.Empty(t, problems)
+	require.InDelta(t, 3, float64(r.Readings[0].Value), 1e-12)
+	// a up is past the branch, where d is b: no move; a down takes 0.4 off. Up by 0.3,
+	// c is past it too; down it takes 0.3 off. So (0.4/2)² + (0.3/2)² + 0.5², and b
+	// moves nothing as long as the branch is not taken.
+	require.InDelta(t, 2*math.Sqrt(0.04+0.0225+0.25), float64(r.Readings[0].Uncertainty), 1e-9)
+	require.Equal(t, 1+1+4, asked, "when all are filled, for its note, and up, back, down and back")
+}
+
+// Whatever a part takes from elsewhere than its values, or an assumption from what it
+// did not ask for, would show here: with and without memory every calculator answers to the bit the same.
 func TestRememberingPartsChangesNoNumber(t *testing.T) {
 	for _, c := range catalog.All() {
 		t.Run(c.Name, func(t *testing.T) {

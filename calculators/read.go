@@ -9,7 +9,7 @@ import (
 func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Problem) {
 	n := len(c.Inputs)
 	f := make([]float64, 3*n)
-	v := Values{&values{inputs: c.Inputs, asked: make([]*measure.Quantity, n), x: f[:n:n], u: f[n : 2*n : 2*n], shift: f[2*n:], state: make([]state, n), tables: make([][]Row, n), filled: n}}
+	v := Values{&values{inputs: c.Inputs, asked: make([]*measure.Quantity, n), x: f[:n:n], u: f[n : 2*n : 2*n], shift: f[2*n:], state: make([]state, n), tables: make([][]Row, n), next: make([]uint8, n+1), filled: n}}
 	var notes []Note
 	var problems []Problem
 	for i := range c.Inputs {

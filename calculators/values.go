@@ -28,11 +28,14 @@ type values struct {
 	u      []float64           // their standard uncertainties
 	shift  []float64           // what uncertainty adds to each while it is carried through
 	state  []state
-	tables [][]Row  // of list inputs
-	filled int      // inputs before this one have their value
-	reads  inputSet // what was asked for
-	moves  int      // how often an input was moved
-	turn   int      // 0, or while uncertainty is carried through 1 for the values as given, more for each move
+	tables [][]Row    // of list inputs
+	filled int        // inputs before this one have their value
+	last   int        // the input that was asked for last
+	next   []uint8    // the one that was asked for after each: every turn asks in the same order
+	reads  inputSet   // what was asked for
+	rests  []inputSet // what each assumption asked for when all were filled; nil for a copy
+	moves  int        // how often an input was moved
+	turn   int        // 0, or while uncertainty is carried through 1 for the values as given, more for each move
 	memory *memory
 }
 
@@ -114,7 +117,7 @@ func (v Values) Shifted(q *measure.Quantity, d float64) Values {
 func (v Values) copied() Values {
 	v.reads = ^inputSet(0) // what is asked of the copy is not noted here
 	w := *v.values
-	w.turn = 0
+	w.turn, w.rests = 0, nil
 	n := len(w.x)
 	f := make([]float64, 3*n)
 	copy(f, v.x)
@@ -127,8 +130,14 @@ func (v Values) copied() Values {
 
 // index returns where q stands, -1 if it is not declared before whoever asks.
 func (v Values) index(q *measure.Quantity) int {
+	if i := int(v.next[v.last]); i < v.filled && v.asked[i] == q {
+		v.last = i
+		return i
+	}
 	for i, asked := range v.asked[:v.filled] {
 		if asked == q {
+			v.next[v.last] = uint8(i)
+			v.last = i
 			return i
 		}
 	}
@@ -143,25 +152,48 @@ func (v Values) at(q *measure.Quantity) int {
 	panic("calculators: " + q.Key + " is not declared as an input, or only after the one that asks for it")
 }
 
-// fill asks every assumption anew and adds the shifts. Given values are left as
+// fill asks for every assumption and adds the shifts. Given values are left as
 // they are; read has put them in place.
-func (v Values) fill() { v.follow(0) }
+func (v Values) fill() {
+	if v.rests == nil {
+		v.rests = make([]inputSet, len(v.inputs))
+	}
+	for i := range v.inputs {
+		v.reads = 0
+		v.ask(i)
+		v.rests[i] = v.reads
+	}
+	v.filled = len(v.inputs)
+}
 
-// follow fills from input first on: what changed there can only matter to later
-// ones.
+// follow asks anew for input first, if it is assumed, and for the later assumptions
+// that rest on what thereby changes. What an assumption did not ask for when it was
+// filled can only come to matter to it by way of something that it did.
 func (v Values) follow(first int) {
+	changed := inputSet(1) << first
 	for i := first; i < len(v.inputs); i++ {
-		in := &v.inputs[i]
-		v.filled = i
-		if v.state[i] == given || v.state[i] == guessed || in.Assume == nil {
+		if v.inputs[i].Assume == nil || i > first && v.rests != nil && v.rests[i]&changed == 0 {
 			continue
 		}
-		v.state[i] = absent
-		if a, ok := in.Assume(v); ok {
-			v.state[i], v.x[i], v.u[i] = assumed, a.Value+v.shift[i], a.SD
+		x, u, s := v.x[i], v.u[i], v.state[i]
+		if v.ask(i); v.x[i] != x || v.u[i] != u || v.state[i] != s {
+			changed |= 1 << i
 		}
 	}
 	v.filled = len(v.inputs)
+}
+
+// ask sets input i to what is assumed of it, if it has to be.
+func (v Values) ask(i int) {
+	in := &v.inputs[i]
+	if in.Assume == nil || v.state[i] == given || v.state[i] == guessed {
+		return
+	}
+	v.filled = i
+	v.state[i] = absent
+	if a, ok := in.Assume(v); ok {
+		v.state[i], v.x[i], v.u[i] = assumed, a.Value+v.shift[i], a.SD
+	}
 }
 
 // nudge moves input i by d and lets what rests on it follow.

@@ -191,7 +191,10 @@ func TestGripsFurtherAwayNeverRaiseTheTrunk(t *testing.T) {
 		}
 		head := rapid.Float64Range(62, 70).Draw(t, "head angle")
 		stem := geometry.Cockpit{Stem: step, StemAngle: rapid.Float64Range(-20, 0).Draw(t, "stem angle")}.StemVector(head)
-		if then, ok := s.lean(grip.Add(stem), bend); ok && then.Angle > now.Angle+1e-9 {
+		// Arms steeper than the steering axis, as the smallest rider's can be over low
+		// bars on the slackest bike, come nearer by the first mm of a longer stem.
+		steeper := stem.Dot(grip.Sub(now.Shoulder)) < 0
+		if then, ok := s.lean(grip.Add(stem), bend); ok && !steeper && then.Angle > now.Angle+1e-9 {
 			t.Fatalf("a longer stem: %v after %v", then.Angle, now.Angle)
 		}
 		wide := s
