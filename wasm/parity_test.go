@@ -55,7 +55,7 @@ type problem struct {
 // native answers a question without the engine, in the engine's form.
 func native(q question) reply {
 	a := panel.Answer(catalog.All(), panel.Ask(q))
-	r := reply{Parts: a.Parts, Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting, Problems: []problem{}}
+	r := reply{Parts: a.Parts, Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting}
 	for _, p := range a.Record {
 		r.Record += "\x00" + p.Key + "\x00" + p.Typed
 	}
@@ -239,8 +239,8 @@ func TestTheBridgeAnswersAnythingAndLives(t *testing.T) {
 		if err := json.Unmarshal(ask(args...), &got); err != nil {
 			t.Fatalf("%.80v: %v", args, err)
 		}
-		if got["error"] == nil && got["problems"] == nil {
-			t.Errorf("%.80v is answered with neither an error nor problems: %v", args, got)
+		if got["error"] == nil && got["problems"] == nil && got["parts"] == nil {
+			t.Errorf("%.80v is answered with no error, problem or part: %v", args, got)
 		}
 	}
 	var last reply

@@ -62,7 +62,7 @@ export class Bench {
     return { ...this.asked, name, place, bare: this.units, record: this.playing ? this.played : record.text(), query: new URLSearchParams([...this.sent]).toString() };
   }
 
-  take({ error, parts, form, example, problems, waiting, spoken, record: pairs }) {
+  take({ error, parts, form, example, problems = [], waiting = "", spoken, record: pairs }) {
     if (error) return this.show([{ message: error }], "", true);
     if (this.asked.play !== this.playing) return; // it is asked again already
     const own = new Map(pairs), wrong = problems.filter(({ needed }) => !needed);
@@ -130,6 +130,9 @@ export class Bench {
 
   // Problems stand beside their fields; an answer that they keep is marked old.
   show(problems, waiting, old) {
+    const quiet = !problems.length && !waiting && !old;
+    if (quiet && this.quiet) return; // as nearly every stroke leaves it
+    this.quiet = quiet;
     for (const field of this.form.querySelectorAll("[aria-invalid]")) field.removeAttribute("aria-invalid");
     for (const line of this.form.querySelectorAll(".problem")) line.hidden = true;
     for (const { input, message } of problems) {
@@ -148,7 +151,7 @@ export class Bench {
   down() {
     clearTimeout(this.later); // an answer that came before has nothing more to say
     const line = this.form.querySelector(this.form.querySelector("fieldset").disabled ? ".unstarted" : ".stopped");
-    line.hidden = false;
+    line.hidden = this.quiet = false;
     this.root.classList.toggle("old", this.own);
     say(line.textContent);
   }

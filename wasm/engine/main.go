@@ -43,9 +43,25 @@ func answer(_ js.Value, args []js.Value) (out any) {
 		Name: text(q, "name"), Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"),
 		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(), Play: q.Get("play").Truthy(),
 	})
-	return map[string]any{
-		"parts": reply.Parts, "form": reply.Form, "example": reply.Example, "spoken": reply.Spoken, "waiting": reply.Waiting,
-		"problems": problems(reply.Problems, units), "record": record(reply.Record),
+	answered := js.Global().Get("Object").New()
+	put(answered, "parts", reply.Parts)
+	put(answered, "form", reply.Form)
+	put(answered, "spoken", reply.Spoken)
+	put(answered, "waiting", reply.Waiting)
+	put(answered, "record", record(reply.Record))
+	if reply.Example {
+		answered.Set("example", true)
+	}
+	if len(reply.Problems) > 0 {
+		answered.Set("problems", problems(reply.Problems, units))
+	}
+	return answered
+}
+
+// put sets a field that has a text; handing over takes longer than asking.
+func put(answered js.Value, field, text string) {
+	if text != "" {
+		answered.Set(field, text)
 	}
 }
 
