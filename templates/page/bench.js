@@ -62,7 +62,7 @@ export class Bench {
     return { ...this.asked, name, place, bare: this.units, record: this.playing ? this.played : record.text(), query: new URLSearchParams([...this.sent]).toString() };
   }
 
-  take({ error, parts, form, example, problems = [], waiting = "", spoken, record: pairs }) {
+  take({ error, parts, form, example = false, problems = [], waiting = "", spoken, record: pairs }) {
     if (error) return this.show([{ message: error }], "", true);
     if (this.asked.play !== this.playing) return; // it is asked again already
     const own = new Map(pairs), wrong = problems.filter(({ needed }) => !needed);
