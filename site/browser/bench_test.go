@@ -200,7 +200,7 @@ func TestAKilledEngineIsReplacedAndAskedAgain(t *testing.T) {
 func TestUseThisWritesIntoTheRecordAndSaysSo(t *testing.T) {
 	b := open(t, chapter+"#inseam=830").ready()
 	b.until(`document.querySelector("[data-use=saddle-height]")`)
-	b.do(chromedp.Click(chromedp.CSS("[data-use=saddle-height]")))
+	b.press("[data-use=saddle-height]")
 	b.until(`location.hash.includes("saddle-height=") && location.hash.includes("from=saddle-height.saddle-height")`)
 	if got := b.text(".said:not([hidden])"); !strings.Contains(got, "in your numbers") {
 		t.Errorf("beside the button stands %q", got)
