@@ -88,7 +88,7 @@ var small = []string{
 	"-gcflags=plumbline/calculators=-d=inlbudgetslack=-60 -wb=false", // values are asked for at every turn
 	"-gcflags=plumbline/calculators/geometry=-d=inlbudgetslack=-30 -wb=false",
 	"-gcflags=plumbline/calculators/body=-d=inlbudgetslack=-79 -wb=false",
-	"-gcflags=plumbline/calculators/posture=-d=inlbudgetslack=0 -wb=false",
+	"-gcflags=plumbline/calculators/posture=-d=inlbudgetslack=-30 -wb=false",
 	"-gcflags=math=-d=inlbudgetslack=-30",
 }
 
