@@ -130,9 +130,9 @@ export class Bench {
 
   // Problems stand beside their fields; an answer that they keep is marked old.
   show(problems, waiting, old) {
-    const quiet = !problems.length && !waiting && !old;
-    if (quiet && this.quiet) return; // as nearly every stroke leaves it
-    this.quiet = quiet;
+    const clear = !problems.length && !waiting && !old;
+    if (clear && this.clear) return; // as nearly every stroke leaves it
+    this.clear = clear;
     for (const field of this.form.querySelectorAll("[aria-invalid]")) field.removeAttribute("aria-invalid");
     for (const line of this.form.querySelectorAll(".problem")) line.hidden = true;
     for (const { input, message } of problems) {
@@ -151,7 +151,7 @@ export class Bench {
   down() {
     clearTimeout(this.later); // an answer that came before has nothing more to say
     const line = this.form.querySelector(this.form.querySelector("fieldset").disabled ? ".unstarted" : ".stopped");
-    line.hidden = this.quiet = false;
+    line.hidden = this.clear = false;
     this.root.classList.toggle("old", this.own);
     say(line.textContent);
   }
