@@ -30,29 +30,40 @@ func (y carried) reading(j int, m *Measured) Reading {
 // difference is taken on the side that has an answer. Where both directions move
 // the answer the same way (a fold, as in a spread or a distance) half the
 // difference would cancel, so the larger move is taken: too wide beats too
-// narrow.
+// narrow. A smooth calculator's inputs go down only where that can matter.
 func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 	n := len(c.Readings) + len(c.Workings)
-	y := make([]float64, 4*n)
-	mid, up, down, variance := y[:n], y[n:2*n], y[2*n:3*n], y[3*n:]
+	y := make([]float64, 3*n)
+	mid, down, variance := y[:n], y[n:2*n], y[2*n:]
 	v.turn = 1
 	if p := c.Solve(v, mid); p != nil {
 		return carried{}, p
 	}
-	for i := range v.x {
-		sd := v.u[i]
-		if v.state[i] == absent || sd == 0 {
-			continue
-		}
-		okUp, okDown := c.solveNear(v, i, sd, up), c.solveNear(v, i, -sd, down)
-		for j := range variance {
-			d := slope(mid[j], up[j], down[j], okUp, okDown)
-			variance[j] += float64(d * d)
-			if j == 0 && d != 0 {
-				r.Influence = append(r.Influence, Influence{Input: c.Inputs[i].Key, Effect: Number(math.Abs(d)), Quantity: c.Inputs[i].Quantity, SD: sd})
+	ups := c.allUp(v, n)
+	if c.Smooth {
+		for _, up := range ups {
+			for j, x := range up.y {
+				if d := x - mid[j]; up.ok && d == d {
+					variance[j] += float64(d * d)
+				}
 			}
 		}
-		if !okUp && !okDown {
+	}
+	rough := append([]float64(nil), variance...)
+	clear(variance)
+	for _, up := range ups {
+		i, okDown := up.input, false
+		if both := !c.Smooth || !up.ok || matters(mid, up.y, rough); both {
+			okDown = c.solveNear(v, i, -v.u[i], down)
+		}
+		for j := range variance {
+			d := slope(mid[j], up.y[j], down[j], up.ok, okDown)
+			variance[j] += float64(d * d)
+			if j == 0 && d != 0 {
+				r.Influence = append(r.Influence, Influence{Input: c.Inputs[i].Key, Effect: Number(math.Abs(d)), Quantity: c.Inputs[i].Quantity, SD: v.u[i]})
+			}
+		}
+		if !up.ok && !okDown {
 			r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", c.Inputs[i].Named())
 		}
 	}
@@ -61,6 +72,48 @@ func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 		r.Influence[i].Share = Number(float64(e*e) / variance[0])
 	}
 	return carried{mid, variance}, nil
+}
+
+// moved is what Solve made of one input moved by one standard uncertainty.
+type moved struct {
+	input int
+	y     []float64
+	ok    bool
+}
+
+// allUp solves with every uncertain input moved upwards.
+func (c *Calculator) allUp(v Values, n int) []moved {
+	count := 0
+	for i, sd := range v.u {
+		if v.state[i] != absent && sd != 0 {
+			count++
+		}
+	}
+	ups, y := make([]moved, 0, count), make([]float64, n*count)
+	for i, sd := range v.u {
+		if v.state[i] != absent && sd != 0 {
+			up := moved{input: i, y: y[:n]}
+			up.ok = c.solveNear(v, i, sd, up.y)
+			ups, y = append(ups, up), y[n:]
+		}
+	}
+	return ups
+}
+
+// little is the share of a number's variance up to which a smooth calculator's input
+// is moved one way only. Were its two moves as different as 9 and 11, the ± would
+// be off by half a percent.
+const little = 0.05
+
+// matters tells whether an input that moves the numbers from mid to up gives more
+// than a little of any one's variance, or loses one.
+func matters(mid, up, variance []float64) bool {
+	for j, x := range mid {
+		if d := up[j] - x; x == x && !(d*d <= little*variance[j]) {
+			return true
+		}
+	}
+	return false
 }
 
 // solveNear solves with input i moved by d, and tells whether it could.

@@ -5,9 +5,10 @@ import "strings"
 // Escape makes text safe between tags and inside quoted attributes, of HTML and
 // of XML. Bytes that are not UTF-8, NUL and other control characters become
 // U+FFFD.
-func Escape(s string) string { return string(appendEscaped(make([]byte, 0, len(s)+16), s)) }
+func Escape(s string) string { return string(AppendEscaped(make([]byte, 0, len(s)+16), s)) }
 
-func appendEscaped(b []byte, s string) []byte {
+// AppendEscaped appends to b what Escape makes of s.
+func AppendEscaped(b []byte, s string) []byte {
 	done := 0 // what of s is written
 	for i, c := range s {
 		if c > '>' && c < '\uFFFD' || c == ' ' || c > '\'' && c < '<' {

@@ -38,11 +38,14 @@ func (f *Figure) Add(marks ...Mark) { f.Marks = append(f.Marks, marks...) }
 
 // SVG writes the figure. Every id in it begins with id, which has to be unique
 // in the page; all words are said to r.
-func (f *Figure) SVG(id string, r *words.Reader) string {
+func (f *Figure) SVG(id string, r *words.Reader) string { return string(f.AppendSVG(nil, id, r)) }
+
+// AppendSVG appends to b what SVG writes.
+func (f *Figure) AppendSVG(b []byte, id string, r *words.Reader) []byte {
 	s := newSheet(len(f.Marks))
 	s.reader = r
 	frame := f.layOut(s)
-	w := writer{sheet: s, id: id, low: frame.low, high: frame.high, scale: unitsPerEm / s.em}
+	w := writer{b: b, sheet: s, id: id, low: frame.low, high: frame.high, scale: unitsPerEm / s.em}
 	return w.figure(f)
 }
 

@@ -40,9 +40,9 @@ func (g *grid) sortIn(segments []segment, frame bounds, em float64) {
 	total := 0
 	for i := range segments {
 		s := &segments[i]
-		low, high := s.box()
+		low, high := box(s.p, s.q)
 		c0, c1, r0, r1 := g.span(low, high)
-		s.col, s.row = uint8(c0), uint8(r0)
+		s.col, s.lastCol, s.row, s.lastRow = uint8(c0), uint8(c1), uint8(r0), uint8(r1)
 		if total += (c1 - c0 + 1) * (r1 - r0 + 1); total > 65000 {
 			segments = segments[:i]
 			break
@@ -61,12 +61,12 @@ func (g *grid) sortIn(segments []segment, frame bounds, em float64) {
 	// Filled from the back, each count ends up where its cell's list begins.
 	g.starts, g.items = counts, make([]uint16, sum)
 	for i := len(segments) - 1; i >= 0; i-- {
-		low, high := segments[i].box()
-		c0, c1, r0, r1 := g.span(low, high)
-		for r := r0; r <= r1; r++ {
-			for c := c0; c <= c1; c++ {
-				counts[r*g.cols+c]--
-				g.items[counts[r*g.cols+c]] = uint16(i)
+		s := &segments[i]
+		for r := int(s.row); r <= int(s.lastRow); r++ {
+			for c := int(s.col); c <= int(s.lastCol); c++ {
+				at := &counts[r*g.cols+c]
+				*at--
+				g.items[*at] = uint16(i)
 			}
 		}
 	}

@@ -3,13 +3,11 @@ package drawing
 // segment is a straight piece of something drawn; weight is how bad it is for a
 // label to stand on it.
 type segment struct {
-	p, q     Point
-	weight   float64
-	col, row uint8 // its first cell in the grid
+	p, q   Point
+	weight float64
+	// Its first and last cell in the grid.
+	col, row, lastCol, lastRow uint8
 }
-
-// box returns the corners of the upright box round the segment.
-func (g *segment) box() (low, high Point) { return box(g.p, g.q) }
 
 // near tells whether the upright box round the segment meets another. It is asked
 // thousands of times a figure, and min and max of floats are slow calls in a
@@ -51,7 +49,8 @@ func (s *sheet) gather() {
 	if need := 2 * len(s.points); cap(s.segments) < need {
 		s.segments = make([]segment, 0, need)
 	}
-	for _, h := range s.shapes {
+	for i := range s.shapes {
+		h := &s.shapes[i]
 		weight := max(h.guard, weigh(h.role, h.pen, h.fill))
 		if weight == 0 {
 			continue

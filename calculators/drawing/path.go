@@ -3,7 +3,7 @@ package drawing
 import "math"
 
 // path writes a shape's course.
-func (w *writer) path(h shape) {
+func (w *writer) path(h *shape) {
 	p := w.sheet.pointsOf(h)
 	switch h.kind {
 	case kindArc:
@@ -50,7 +50,7 @@ func (w *writer) bow(radius float64, large, clockwise bool, p Point) {
 	w.point(p)
 }
 
-func (w *writer) limb(h shape, p []Point) {
+func (w *writer) limb(h *shape, p []Point) {
 	t, ok := limbTangents(p[0], p[1], h.a, h.b)
 	if !ok {
 		// One end holds the other: only the larger circle is seen.

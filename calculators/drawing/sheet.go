@@ -66,7 +66,7 @@ func (s *sheet) shape(role Role, pen Pen, fill Fill, k kind, a, b float64, point
 		return false
 	}
 	for _, p := range points {
-		if !finite(p.X) || !finite(p.Y) {
+		if !(p.X > -farthest && p.X < farthest && p.Y > -farthest && p.Y < farthest) {
 			return false
 		}
 	}
@@ -102,7 +102,7 @@ func (s *sheet) arc(role Role, pen Pen, centre Point, radius, from, to float64) 
 }
 
 // pointsOf returns the points of h.
-func (s *sheet) pointsOf(h shape) []Point { return s.points[h.first : h.first+h.count] }
+func (s *sheet) pointsOf(h *shape) []Point { return s.points[h.first : h.first+h.count] }
 
 // reset empties the sheet for another layout with letters of the given height.
 func (s *sheet) reset(em float64) {
@@ -173,7 +173,8 @@ func (b *bounds) widen(step float64) {
 // by their points and full circles, which is enough for a frame with a margin.
 func (s *sheet) extent() bounds {
 	var box bounds
-	for _, h := range s.shapes {
+	for i := range s.shapes {
+		h := &s.shapes[i]
 		points := s.pointsOf(h)
 		switch h.kind {
 		case kindCircle:

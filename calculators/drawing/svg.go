@@ -11,9 +11,8 @@ type writer struct {
 	b         []byte
 }
 
-func (w *writer) figure(f *Figure) string {
+func (w *writer) figure(f *Figure) []byte {
 	s := w.sheet
-	w.b = make([]byte, 0, 1024+64*len(s.shapes)+14*len(s.points)+128*len(s.wants))
 	w.put(`<svg class="figure" role="img" aria-labelledby="`)
 	w.name("-t")
 	w.put(" ")
@@ -39,7 +38,7 @@ func (w *writer) figure(f *Figure) string {
 	w.shapes()
 	w.labels()
 	w.put(`</svg>`)
-	return string(w.b)
+	return w.b
 }
 
 func (w *writer) put(s string) { w.b = append(w.b, s...) }
@@ -90,9 +89,10 @@ func (w *writer) point(p Point) {
 // shapes writes the shapes in order. Lines of one kind that follow each other
 // share a path.
 func (w *writer) shapes() {
-	var last shape
+	var last *shape
 	open := false
-	for _, h := range w.sheet.shapes {
+	for i := range w.sheet.shapes {
+		h := &w.sheet.shapes[i]
 		joins := h.fill == Open && h.kind != kindCircle || h.fill == Solid && h.kind == kindClosed
 		if open && !(joins && h.role == last.role && h.pen == last.pen && h.fill == last.fill) {
 			w.put(`"/>`)
@@ -122,7 +122,7 @@ func (w *writer) shapes() {
 }
 
 // look writes a shape's classes, and the reference to the hatching.
-func (w *writer) look(h shape) {
+func (w *writer) look(h *shape) {
 	w.put(` class="`)
 	w.text(string(h.role))
 	w.put(" ")
@@ -139,7 +139,7 @@ func (w *writer) look(h shape) {
 	}
 }
 
-func (w *writer) circle(h shape) {
+func (w *writer) circle(h *shape) {
 	p := w.sheet.points[h.first]
 	w.put(`<circle`)
 	w.look(h)
@@ -153,4 +153,4 @@ func (w *writer) circle(h shape) {
 }
 
 // text writes a string so that it is safe between tags and in quotes.
-func (w *writer) text(s string) { w.b = appendEscaped(w.b, s) }
+func (w *writer) text(s string) { w.b = AppendEscaped(w.b, s) }

@@ -87,7 +87,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 		if e.unread = !ok; ok {
 			reply.Record = append(reply.Record, calculators.Pair{Key: in.Key, Typed: value, Estimated: e.estimated})
 		}
-		if e.shown = e.typed; ok && (e.base || a.Bare != a.Units) {
+		if e.shown = e.typed; a.Whole && ok && (e.base || a.Bare != a.Units) {
 			e.shown = show(in.Quantity, e.typed, from, units)
 		}
 	}

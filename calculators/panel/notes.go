@@ -6,7 +6,6 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
-	"plumbline/calculators/drawing"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/words"
 )
@@ -47,7 +46,7 @@ func (w *writer) cautions(result *calculators.Result) {
 		}
 	}
 	for _, k := range w.c.Cautions {
-		w.raw(Caution(k, w.r)).cut()
+		w.caution(k).cut()
 	}
 }
 
@@ -63,7 +62,12 @@ func (w *writer) carries(t words.Text) bool {
 
 // Caution writes one safety text.
 func Caution(k *caution.Caution, r *words.Reader) string {
-	return `<div class="caution" role="note"><p><b>` + drawing.Escape(words.Of(k.Title).Say(r)) + `.</b> ` + drawing.Escape(words.Of(k.Text).Say(r)) + `</p></div>`
+	w := &writer{r: r}
+	return w.caution(k).String()
+}
+
+func (w *writer) caution(k *caution.Caution) *writer {
+	return w.raw(`<div class="caution" role="note"><p><b>`).say(k.Title).raw(`.</b> `).say(k.Text).raw(`</p></div>`)
 }
 
 // sources names what the calculator rests on, with how each was read, and links

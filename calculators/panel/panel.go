@@ -58,8 +58,8 @@ func Bench(c *calculators.Calculator, place string, r *words.Reader) string {
 // answerTag opens what stands below the board.
 const answerTag = `<div class="answer">`
 
-// benchSize is about how many bytes a bench has.
-const benchSize = 24 << 10
+// benchSize is about how many bytes a large bench has.
+const benchSize = 36 << 10
 
 // Figure writes a standing figure with its title as caption. Every id in it
 // begins with id.
@@ -73,7 +73,9 @@ func (w *writer) figure(result *calculators.Result) *writer {
 	if result == nil || result.Figure == nil {
 		return w.raw(`<div class="drawing none"></div>`)
 	}
-	return w.raw(`<div class="drawing">`).raw(result.Figure.SVG(w.id+"-figure", w.r)).raw(`</div>`)
+	w.raw(`<div class="drawing">`)
+	w.b = result.Figure.AppendSVG(w.b, w.id+"-figure", w.r)
+	return w.raw(`</div>`)
 }
 
 // refused stands in place of the answer of an example that does not compute.

@@ -47,8 +47,11 @@ func inUnits(q *measure.Quantity, typed string, bare *words.Reader) string {
 		}
 		return typed
 	}
+	if unit == q.Unit {
+		return typed
+	}
 	g, _, ok := q.ParseRepeated(typed, q.Unit)
-	if !ok || unit == q.Unit {
+	if !ok {
 		return typed
 	}
 	return record.Repeated(g, q.Unit, "; ", " ± ", func(x float64, u *measure.Unit) string { return exactly(x, u) + " " + u.Symbol })

@@ -58,16 +58,18 @@ func (w *writer) table(t *calculators.Table) {
 		w.raw(`><caption id="`).name(id).raw(`">`).said(t.Caption).raw(`</caption>`)
 	}
 	w.raw(`<thead><tr>`)
+	columns := make([]column, len(t.Columns))
 	for i, col := range t.Columns {
-		w.raw(`<th scope="col"`).raw(w.numeric(t, i)).raw(`>`).said(col.Label)
-		if unit := w.headed(col); unit != nil {
-			w.raw(` <span class="unit">`).text(unit.ReadIn(w.r).Mark()).raw(`</span>`)
+		columns[i] = w.column(t, i)
+		w.raw(`<th scope="col"`).raw(columns[i].class).raw(`>`).said(col.Label)
+		if unit := columns[i].unit; unit != nil {
+			w.raw(` <span class="unit">`).text(unit.Mark()).raw(`</span>`)
 		}
 		w.raw(`</th>`)
 	}
 	w.raw(`</tr></thead><tbody>`)
 	for i, row := range t.Rows {
-		w.row(t, row, i+1 == t.Starred)
+		w.row(columns, row, i+1 == t.Starred)
 	}
 	w.raw(`</tbody></table></div>`)
 	if t.Folded {
@@ -76,62 +78,55 @@ func (w *writer) table(t *calculators.Table) {
 	w.cut()
 }
 
-// headed returns the unit that a column's head names, so that its cells need not.
-func (w *writer) headed(col calculators.Column) *measure.Unit {
-	if col.Unit == "" {
-		return nil
-	}
-	return measure.UnitNamed(col.Unit)
+// column is what all cells of a column share.
+type column struct {
+	unit   *measure.Unit // as read, if its head names it, so that its cells need not
+	suffix string        // what a cell then leaves out
+	class  string        // holds amounts, so that figures align
 }
 
-func (w *writer) row(t *calculators.Table, row []words.Sayer, starred bool) {
+func (w *writer) column(t *calculators.Table, i int) (c column) {
+	if symbol := t.Columns[i].Unit; symbol != "" {
+		if unit := measure.UnitNamed(symbol); unit != nil {
+			c.unit = unit.ReadIn(w.r)
+			c.suffix = measure.WithUnit("", c.unit)
+		}
+	}
+	amounts := c.unit != nil
+	for k := 0; k < len(t.Rows) && !amounts; k++ {
+		if row := t.Rows[k]; i < len(row) {
+			_, amounts = row[i].(measure.Numeric)
+		}
+	}
+	if amounts {
+		c.class = ` class="number"`
+	}
+	return c
+}
+
+func (w *writer) row(columns []column, row []words.Sayer, starred bool) {
 	if starred {
 		w.raw(`<tr class="starred">`)
 	} else {
 		w.raw(`<tr>`)
 	}
 	for i, cell := range row {
-		tag := "td"
+		open, end := "<td", "</td>"
 		if i == 0 {
-			tag = `th scope="row"`
+			open, end = `<th scope="row"`, "</th>"
 		}
-		w.raw("<" + tag)
-		if i < len(t.Columns) {
-			w.raw(w.numeric(t, i)).raw(">").cell(t.Columns[i], cell)
-		} else {
-			w.raw(">").said(cell)
+		var c column
+		if i < len(columns) {
+			c = columns[i]
+		}
+		w.raw(open).raw(c.class).raw(">")
+		if cell != nil {
+			w.text(strings.TrimSuffix(cell.Say(w.r), c.suffix))
 		}
 		if i == 0 && starred {
 			w.raw(` <span class="tag">`).say("starting point").raw(`</span>`)
 		}
-		w.raw("</" + tag[:2] + ">")
+		w.raw(end)
 	}
 	w.raw(`</tr>`)
-}
-
-// cell writes a cell, without its unit where the column's head names it.
-func (w *writer) cell(col calculators.Column, cell words.Sayer) {
-	if cell == nil {
-		return
-	}
-	said := cell.Say(w.r)
-	if unit := w.headed(col); unit != nil {
-		said = strings.TrimSuffix(said, measure.WithUnit("", unit.ReadIn(w.r)))
-	}
-	w.text(said)
-}
-
-// numeric is the class of a column that holds amounts, so that figures align.
-func (w *writer) numeric(t *calculators.Table, column int) string {
-	if w.headed(t.Columns[column]) != nil {
-		return ` class="number"`
-	}
-	for _, row := range t.Rows {
-		if column < len(row) {
-			if _, ok := row[column].(measure.Numeric); ok {
-				return ` class="number"`
-			}
-		}
-	}
-	return ""
 }

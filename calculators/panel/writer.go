@@ -1,8 +1,6 @@
 package panel
 
 import (
-	"strings"
-
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/words"
@@ -12,7 +10,7 @@ import (
 // markup of this package; everything else goes through text and is escaped. The
 // small methods stay calls: inlined at every tag they would double the engine.
 type writer struct {
-	strings.Builder
+	b         []byte
 	c         *calculators.Calculator
 	place, id string
 	divider   string // stands between elements that a page replaces one by one
@@ -21,9 +19,8 @@ type writer struct {
 }
 
 func newWriter(c *calculators.Calculator, place string, r *words.Reader, size int) *writer {
-	w := &writer{c: c, place: safePlace(place), r: r}
+	w := &writer{b: make([]byte, 0, size), c: c, place: safePlace(place), r: r}
 	w.id = c.Name + "-" + w.place
-	w.Grow(size)
 	return w
 }
 
@@ -43,7 +40,7 @@ func safePlace(place string) string {
 
 //go:noinline
 func (w *writer) raw(markup string) *writer {
-	w.WriteString(markup)
+	w.b = append(w.b, markup...)
 	return w
 }
 
@@ -59,21 +56,12 @@ func (w *writer) name(ending string) *writer { return w.raw(w.id).raw(ending) }
 //
 //go:noinline
 func (w *writer) text(s string) *writer {
-	if strings.ContainsAny(s, `&<>"'`) || !plain(s) {
-		s = drawing.Escape(s)
-	}
-	return w.raw(s)
+	w.b = drawing.AppendEscaped(w.b, s)
+	return w
 }
 
-// plain tells whether s is printable ASCII, which needs no cleaning.
-func plain(s string) bool {
-	for i := range len(s) {
-		if s[i] < ' ' || s[i] > '~' {
-			return false
-		}
-	}
-	return true
-}
+// String returns what was written.
+func (w *writer) String() string { return string(w.b) }
 
 // said writes a sentence in the reader's words.
 //
