@@ -8,8 +8,7 @@ func (w *writer) path(h *shape) {
 	switch h.kind {
 	case kindArc:
 		from, to := p[1].X, p[1].Y
-		w.put("M")
-		w.point(p[0].Plus(Polar(from, h.a)))
+		w.to('M', p[0].Plus(Polar(from, h.a)))
 		w.bow(h.a, math.Abs(to-from) > 180, to < from, p[0].Plus(Polar(to, h.a)))
 	case kindLimb:
 		w.limb(h, p)
@@ -17,12 +16,11 @@ func (w *writer) path(h *shape) {
 		w.curve(p, h.kind == kindClosedCurve)
 	default:
 		for i, q := range p {
+			letter := byte('L')
 			if i == 0 {
-				w.put("M")
-			} else {
-				w.put("L")
+				letter = 'M'
 			}
-			w.point(q)
+			w.to(letter, q)
 		}
 		if h.kind == kindClosed {
 			w.put("Z")
@@ -59,20 +57,16 @@ func (w *writer) limb(h *shape, p []Point) {
 			centre, radius = p[1], h.b
 		}
 		left, right := centre.Plus(Point{-radius, 0}), centre.Plus(Point{radius, 0})
-		w.put("M")
-		w.point(left)
+		w.to('M', left)
 		w.bow(radius, false, true, right)
 		w.bow(radius, false, true, left)
 		w.put("Z")
 		return
 	}
-	w.put("M")
-	w.point(t[0])
-	w.put("L")
-	w.point(t[1])
+	w.to('M', t[0])
+	w.to('L', t[1])
 	w.bow(h.b, h.b > h.a, true, t[2])
-	w.put("L")
-	w.point(t[3])
+	w.to('L', t[3])
 	w.bow(h.a, h.a > h.b, true, t[0])
 	w.put("Z")
 }
@@ -80,8 +74,7 @@ func (w *writer) limb(h *shape, p []Point) {
 // curve writes a smooth curve. From its second piece on the first control point is
 // the mirror image of the last one, as S supposes.
 func (w *writer) curve(p []Point, closed bool) {
-	w.put("M")
-	w.point(p[0])
+	w.to('M', p[0])
 	pieces := len(p) - 1
 	if closed {
 		pieces = len(p)
@@ -90,15 +83,12 @@ func (w *writer) curve(p []Point, closed bool) {
 		a, b, c, d := neighbours(p, i, closed)
 		e, f := bezier(a, b, c, d)
 		if i == 0 {
-			w.put("C")
-			w.point(e)
-			w.put(" ")
+			w.to('C', e)
+			w.to(' ', f)
 		} else {
-			w.put("S")
+			w.to('S', f)
 		}
-		w.point(f)
-		w.put(" ")
-		w.point(c)
+		w.to(' ', c)
 	}
 	if closed {
 		w.put("Z")

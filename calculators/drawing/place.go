@@ -139,7 +139,8 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 		return cost
 	}
 	for i := range s.rings {
-		if r := &s.rings[i]; touches(w, p, r) {
+		r := &s.rings[i]
+		if low.X < r.centre.X+r.radius && high.X > r.centre.X-r.radius && low.Y < r.centre.Y+r.radius && high.Y > r.centre.Y-r.radius && touches(w, p, r) {
 			cost += r.weight
 		}
 	}

@@ -208,14 +208,19 @@ func arcPoint(centre Point, radius float64, fromTo Point, i int) Point {
 // bezier returns the two inner control points of the piece from b to c of the
 // smooth curve a, b, c, d (uniform Catmull–Rom).
 func bezier(a, b, c, d Point) (Point, Point) {
-	return b.Along(c.Minus(a), 1.0/6), c.Along(d.Minus(b), -1.0/6)
+	const sixth = 1.0 / 6
+	return Point{b.X + float64(sixth*(c.X-a.X)), b.Y + float64(sixth*(c.Y-a.Y))},
+		Point{c.X - float64(sixth*(d.X-b.X)), c.Y - float64(sixth*(d.Y-b.Y))}
 }
 
 // neighbours returns the points before, at, after and two after the i-th of a
 // smooth curve.
 func neighbours(points []Point, i int, closed bool) (a, b, c, d Point) {
 	n := len(points)
-	if closed {
+	switch {
+	case i > 0 && i+2 < n: // nearly all
+		return points[i-1], points[i], points[i+1], points[i+2]
+	case closed:
 		return points[(i+n-1)%n], points[i], points[(i+1)%n], points[(i+2)%n]
 	}
 	return points[max(i-1, 0)], points[i], points[min(i+1, n-1)], points[min(i+2, n-1)]

@@ -1,6 +1,9 @@
 package drawing
 
-import "math"
+import (
+	"math"
+	"strconv"
+)
 
 // writer turns a settled sheet into SVG.
 type writer struct {
@@ -54,36 +57,49 @@ func (w *writer) name(ending string) {
 func (w *writer) number(x float64) { w.b = appendNumber(w.b, x) }
 
 // appendNumber writes x rounded to one decimal, without an idle ".0" and
-// without a minus sign before zero. What is no number is written 0.
+// without a minus sign before zero. What is no number, or farther off than
+// anything on a sheet, is written 0. A figure has some thousand numbers, so their
+// digits are appended as bytes: copying a string of three costs a call.
 func appendNumber(b []byte, x float64) []byte {
-	if !(x > -1e12 && x < 1e12) {
+	if !(x > -4e8 && x < 4e8) {
 		return append(b, '0')
 	}
-	tenths := int64(math.Floor(x*10 + 0.5))
-	if tenths < 0 {
+	x = math.Floor(x*10 + 0.5)
+	if x < 0 {
 		b = append(b, '-')
-		tenths = -tenths
+		x = -x
 	}
-	var digits [16]byte
-	i := len(digits)
-	whole, tenth := tenths/10, tenths%10
+	// In 32 bits a division by ten is a multiplication in a browser too.
+	tenths := uint32(x)
+	whole := tenths / 10
+	tenth := byte(tenths - 10*whole)
+	switch {
+	case whole < 10:
+		b = append(b, '0'+byte(whole))
+	case whole < 100:
+		b = append(b, '0'+byte(whole/10), '0'+byte(whole%10))
+	case whole < 1000:
+		b = append(b, '0'+byte(whole/100), '0'+byte(whole/10%10), '0'+byte(whole%10))
+	default:
+		b = strconv.AppendUint(b, uint64(whole), 10)
+	}
 	if tenth != 0 {
-		i -= 2
-		digits[i], digits[i+1] = '.', byte('0'+tenth)
+		b = append(b, '.', '0'+tenth)
 	}
-	for more := true; more; more = whole > 0 {
-		i--
-		digits[i] = byte('0' + whole%10)
-		whole /= 10
-	}
-	return append(b, digits[i:]...)
+	return b
 }
 
 // point writes a place on the drawing in the SVG's units, y down.
 func (w *writer) point(p Point) {
-	w.number((p.X - w.low.X) * w.scale)
-	w.put(" ")
-	w.number((w.high.Y - p.Y) * w.scale)
+	w.b = appendNumber(w.b, (p.X-w.low.X)*w.scale)
+	w.b = append(w.b, ' ')
+	w.b = appendNumber(w.b, (w.high.Y-p.Y)*w.scale)
+}
+
+// to writes one letter of a path and the place that it leads to.
+func (w *writer) to(letter byte, p Point) {
+	w.b = append(w.b, letter)
+	w.point(p)
 }
 
 // shapes writes the shapes in order. Lines of one kind that follow each other
