@@ -72,21 +72,11 @@ func (g *grid) sortIn(segments []segment, frame bounds, em float64) {
 	}
 }
 
-// crossing adds up the weights of the segments that run through the label at p,
-// whose upright box is given. It stops once the sum reaches enough.
-func (s *sheet) crossing(w *want, p *place, low, high Point, enough float64) (sum float64) {
-	s.eachNear(low, high, func(g *segment) bool {
-		if crosses(w, p, g.p, g.q) {
-			sum += g.weight
-		}
-		return sum < enough
-	})
-	return sum
-}
-
-// eachNear calls see once for each segment whose upright box meets the given one,
-// until see returns false.
-func (s *sheet) eachNear(low, high Point, see func(*segment) bool) {
+// weigh adds up the weights of the segments whose upright box meets the given one,
+// with a label only of those that run through it, until the sum reaches enough. It
+// looks at thousands of segments a figure, so it calls nothing for most of them; min
+// and max of floats are slow calls in a browser too, as they look for NaN.
+func (s *sheet) weigh(low, high Point, w *want, p *place, enough float64) (sum float64) {
 	g := &s.grid
 	c0, c1, r0, r1 := g.span(low, high)
 	for r := r0; r <= r1; r++ {
@@ -95,13 +85,17 @@ func (s *sheet) eachNear(low, high Point, see func(*segment) bool) {
 			for _, i := range g.items[g.starts[cell]:g.starts[cell+1]] {
 				l := &s.segments[i]
 				// A segment in several cells counts in the first that both share.
-				if max(int(l.col), c0) != c || max(int(l.row), r0) != r {
+				if max(int(l.col), c0) != c || max(int(l.row), r0) != r ||
+					l.p.X >= high.X && l.q.X >= high.X || l.p.X <= low.X && l.q.X <= low.X ||
+					l.p.Y >= high.Y && l.q.Y >= high.Y || l.p.Y <= low.Y && l.q.Y <= low.Y ||
+					w != nil && !crosses(w, p, l.p, l.q) {
 					continue
 				}
-				if l.near(low, high) && !see(l) {
-					return
+				if sum += l.weight; sum >= enough {
+					return sum
 				}
 			}
 		}
 	}
+	return sum
 }

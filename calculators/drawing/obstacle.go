@@ -9,14 +9,6 @@ type segment struct {
 	col, row, lastCol, lastRow uint8
 }
 
-// near tells whether the upright box round the segment meets another. It is asked
-// thousands of times a figure, and min and max of floats are slow calls in a
-// browser: they look for NaN first.
-func (g *segment) near(low, high Point) bool {
-	return (g.p.X < high.X || g.q.X < high.X) && (g.p.X > low.X || g.q.X > low.X) &&
-		(g.p.Y < high.Y || g.q.Y < high.Y) && (g.p.Y > low.Y || g.q.Y > low.Y)
-}
-
 // ring is a circle's line.
 type ring struct {
 	centre Point
@@ -24,8 +16,8 @@ type ring struct {
 	weight float64
 }
 
-// weigh returns how bad it is for a label to stand on a line.
-func weigh(role Role, pen Pen, fill Fill) float64 {
+// weightOf returns how bad it is for a label to stand on a line.
+func weightOf(role Role, pen Pen, fill Fill) float64 {
 	switch {
 	case fill == Solid:
 		return 7
@@ -51,7 +43,7 @@ func (s *sheet) gather() {
 	}
 	for i := range s.shapes {
 		h := &s.shapes[i]
-		weight := max(h.guard, weigh(h.role, h.pen, h.fill))
+		weight := max(h.guard, weightOf(h.role, h.pen, h.fill))
 		if weight == 0 {
 			continue
 		}

@@ -21,19 +21,19 @@ func (s *sheet) settle(frame bounds) bounds {
 	s.grid.sortIn(s.segments, frame, s.em)
 	order := s.order()
 	for _, i := range order {
-		s.choose(&s.wants[i], frame)
+		s.choose(&s.wants[i], &frame)
 	}
 	moved := false
 	for _, i := range order {
 		w := &s.wants[i]
 		// The labels that came later only make places dearer. So where none has moved
 		// that stood already, the place that costs what it did is still the cheapest.
-		if w.fixed || w.cost <= goodEnough || !moved && s.judge(w, &w.chosen, frame) == w.cost {
+		if w.fixed || w.cost <= goodEnough || !moved && s.judge(w, &w.chosen, &frame) == w.cost {
 			continue
 		}
 		at := w.chosen.at
 		w.placed = false
-		s.choose(w, frame)
+		s.choose(w, &frame)
 		moved = moved || w.chosen.at != at || !w.placed
 	}
 	for _, i := range order {
@@ -72,13 +72,13 @@ func (w *want) before(o *want) bool {
 
 // choose puts a label at its cheapest place. It leaves the label unplaced if
 // every place falls on another label.
-func (s *sheet) choose(w *want, frame bounds) {
+func (s *sheet) choose(w *want, frame *bounds) {
 	w.cost = refused
-	for _, p := range s.places[w.first:w.last] {
-		s.consider(w, p, frame)
+	for i := w.first; i < w.last; i++ {
+		s.consider(w, &s.places[i], frame)
 	}
 	if w.cost > goodEnough && !w.fixed {
-		w.leaders(s.em, Point{}, goodEnough, func(p place) bool {
+		w.leaders(s.em, Point{}, goodEnough, func(p *place) bool {
 			s.consider(w, p, frame)
 			// Places farther off only cost more.
 			return p.cost < w.cost+0.3
@@ -88,10 +88,10 @@ func (s *sheet) choose(w *want, frame bounds) {
 }
 
 // consider takes place p if it costs less than the best one so far.
-func (s *sheet) consider(w *want, p place, frame bounds) {
+func (s *sheet) consider(w *want, p *place, frame *bounds) {
 	if p.cost < w.cost {
-		if cost := s.judge(w, &p, frame); cost < w.cost {
-			w.cost, w.chosen = cost, p
+		if cost := s.judge(w, p, frame); cost < w.cost {
+			w.cost, w.chosen = cost, *p
 		}
 	}
 }
@@ -108,7 +108,7 @@ func (s *sheet) banish(w *want, frame *bounds) {
 
 // judge returns what it costs to put w at p. It stops counting where p cannot
 // be the cheapest place any more.
-func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
+func (s *sheet) judge(w *want, p *place, frame *bounds) float64 {
 	cost := p.cost
 	rx, ry := p.reach(w)
 	low, high := Point{p.at.X - rx, p.at.Y - ry}, Point{p.at.X + rx, p.at.Y + ry}
@@ -135,7 +135,7 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 			return cost
 		}
 	}
-	if cost += s.crossing(w, p, low, high, w.cost-cost); cost >= w.cost {
+	if cost += s.weigh(low, high, w, p, w.cost-cost); cost >= w.cost {
 		return cost
 	}
 	for i := range s.rings {
@@ -152,11 +152,7 @@ func (s *sheet) judge(w *want, p *place, frame bounds) float64 {
 
 // crossed returns a small cost for each line that a leader line comes across. It
 // stops once the cost reaches enough.
-func (s *sheet) crossed(p *place, enough float64) (cost float64) {
+func (s *sheet) crossed(p *place, enough float64) float64 {
 	low, high := box(p.tail, p.tip)
-	s.eachNear(low, high, func(g *segment) bool {
-		cost += costOfCrossing * g.weight
-		return cost < enough
-	})
-	return cost
+	return costOfCrossing * s.weigh(low, high, nil, nil, enough/costOfCrossing)
 }

@@ -195,8 +195,8 @@ func (s *sheet) wantAt(m Label) {
 		}
 		s.offerBeside(at, side, 0)
 	case m.Leader:
-		w.leaders(s.em, side, 1, func(p place) bool {
-			s.places = append(s.places, p)
+		w.leaders(s.em, side, 1, func(p *place) bool {
+			s.places = append(s.places, *p)
 			return true
 		})
 	default:
@@ -217,7 +217,7 @@ func (s *sheet) wantAt(m Label) {
 
 // leaders offers places all round at growing distances, with a leader line back
 // to the anchor, until offer returns false.
-func (w *want) leaders(em float64, side Point, cost float64, offer func(place) bool) {
+func (w *want) leaders(em float64, side Point, cost float64, offer func(*place) bool) {
 	for _, distance := range [8]float64{0.8, 1.3, 1.9, 2.6, 3.4, 4.4, 6, 8} {
 		for i, d := range compass {
 			at := w.anchor.Along(d, float64(distance*em)+w.support(d))
@@ -226,7 +226,7 @@ func (w *want) leaders(em float64, side Point, cost float64, offer func(place) b
 				p.cost += 1.2 * (1 - d.Dot(side))
 			}
 			p.tip, p.pin = w.edge(at, w.anchor)
-			if !offer(p) {
+			if !offer(&p) {
 				return
 			}
 		}
