@@ -145,17 +145,17 @@ func solveLever(v calculators.Values, out []float64) *calculators.Problem {
 }
 
 // leverStance returns the reader standing ready.
-func leverStance(v calculators.Values, grip geometry.Point) (posture.Ready, bool) {
+func leverStance(v calculators.Values, grip geometry.Point) (posture.Settled, bool) {
 	leg, ok := fit.Leg(v)
 	if !ok {
-		return posture.Ready{}, false
+		return posture.Settled{}, false
 	}
 	stance := posture.ReadyStance
 	stance.Trunk, stance.Knee = v.Of(measure.TrunkAngle), v.Of(measure.StandingKnee)
 	s, ok := posture.NewStanding(leg, standingSetup(v), fit.Upper(v), stance)
 	if !ok {
-		return posture.Ready{}, false
+		return posture.Settled{}, false
 	}
-	r, err := s.Ready(grip)
+	r, err := s.Settle(grip)
 	return r, err == nil
 }

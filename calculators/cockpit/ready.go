@@ -173,19 +173,19 @@ func solveReady(v calculators.Values, out []float64) *calculators.Problem {
 	if trunk, err := s.rider.TrunkAt(grip, keptElbow); err == nil {
 		out[readyTrunk] = trunk
 	}
-	r, err := s.rider.Ready(grip)
+	r, err := s.rider.Settle(grip)
 	if err != nil {
 		return nil
 	}
 	if r.Reaches() {
 		out[readyElbow] = r.ElbowBend
 	}
-	if room, ok := s.rider.RoomBack(r, grip); ok {
+	if room, ok := s.rider.RoomBack(&r, grip); ok {
 		out[readyBack] = room.Length
 	}
-	if room, ok := s.rider.RoomForward(r, grip); ok {
+	if room, ok := s.rider.RoomForward(&r, grip); ok {
 		out[readyForward] = room.Length
 	}
-	out[readyHip], out[readyFront], out[readyRear], out[readySlack] = r.HipBehind(), r.Front.KneeBend, r.Rear.KneeBend, r.Slack
+	out[readyHip], out[readyFront], out[readyRear], out[readySlack] = r.HipBehind(), r.FrontKnee, r.RearKnee, r.Slack
 	return nil
 }

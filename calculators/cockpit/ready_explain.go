@@ -28,17 +28,19 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 		r.Figure = emptyReady(v, s)
 		return
 	}
-	explainElbow(r, now)
+	here := stood{Settled: now.Settled}
+	here.look(s.rider, grip)
+	explainElbow(r, &here)
 	explainKept(r)
-	explainRooms(r, s, now, grip)
+	explainRooms(r, &here)
 	r.Reading("hip-behind").Meaning = words.Of("Where your hips have to be for your weight to stand over your feet. If your saddle or your habit keeps them further forward, your hands carry the difference.")
 	r.Reading("front-knee").Meaning = words.Of("The front foot is ahead, so this knee is straighter than the mean that you chose.")
 	r.Reading("rear-knee").Meaning = words.Of("The rear foot is behind, so this knee is bent more.")
-	r.Reading("arm-slack").Meaning = slackMeaning(now)
-	t, trunk, stem := changeTable(v, s, now)
+	r.Reading("arm-slack").Meaning = slackMeaning(&here)
+	t, trunk, stem := changeTable(v, s, &here)
 	r.Tables = append(r.Tables, t)
 	if s.move != (geometry.Point{}) {
-		r.Tables = append(r.Tables, moveTable(s, now))
+		r.Tables = append(r.Tables, moveTable(s, &here))
 	}
 	if trunk.known && stem.known {
 		r.Note(calculators.PlainNote, "Do not judge a bike’s size by the elbow alone. Leaning the trunk by 5 degrees is worth {0} of elbow; a stem 10 mm longer is worth {1}.",
@@ -92,7 +94,7 @@ func noStand(r *calculators.Result, why words.Text) {
 // The span of elbow bends that is common practice for standing ready, degrees.
 const elbowFrom, elbowTo = 45, 80
 
-func explainElbow(r *calculators.Result, now posture.Ready) {
+func explainElbow(r *calculators.Result, now *stood) {
 	x := r.Reading("elbow-bend")
 	if !x.Exists() {
 		x.Meaning = words.Of("In this posture your arms are straight {0} before the grips. Lower the chest or bend the knees more and look again; if they stay straight with the chest low, bring the grips nearer.", measure.Millimetres(-now.Slack))
@@ -120,9 +122,9 @@ func explainKept(r *calculators.Result) {
 	x.Meaning = words.Of("Lean your chest to this angle and your elbows keep 60 degrees, the middle of common practice. If you can hold that easily on a descent, the bike leaves you room.")
 }
 
-func explainRooms(r *calculators.Result, s stand, now posture.Ready, grip geometry.Point) {
+func explainRooms(r *calculators.Result, now *stood) {
 	back, forward := r.Reading("room-back"), r.Reading("room-forward")
-	switch room, _ := s.rider.RoomBack(now, grip); {
+	switch room := now.back; {
 	case !back.Exists():
 		back.Meaning = words.Of("Wherever you stand at this trunk angle, the grips stay out of reach.")
 	case room.Length < 0:
@@ -132,7 +134,7 @@ func explainRooms(r *calculators.Result, s stand, now posture.Ready, grip geomet
 	default:
 		back.Meaning = words.Of("How far you can move back before your arms are straight. It is what you have when the front wheel drops off a ledge and the bike pulls away from you.")
 	}
-	switch room, _ := s.rider.RoomForward(now, grip); {
+	switch room := now.forward; {
 	case !forward.Exists():
 		forward.Meaning = words.Of("At this trunk angle no place leaves the arms room in front.")
 	case room.Length < 0:
@@ -146,11 +148,26 @@ func explainRooms(r *calculators.Result, s stand, now posture.Ready, grip geomet
 	}
 }
 
-func slackMeaning(now posture.Ready) words.Text {
+func slackMeaning(now *stood) words.Text {
 	if !now.Reaches() {
 		return words.Of("Your straight arms end this much before the grips.")
 	}
 	return words.Of("If the grips were this much further from your shoulders, your arms would be straight.")
+}
+
+// stood is a rider in balance with the room there is.
+type stood struct {
+	posture.Settled
+	back, forward posture.Room
+	roomy         bool // there is room both ways, be it negative
+}
+
+// look finds the room.
+func (d *stood) look(rider posture.Standing, grip geometry.Point) {
+	var behind, ahead bool
+	d.back, behind = rider.RoomBack(&d.Settled, grip)
+	d.forward, ahead = rider.RoomForward(&d.Settled, grip)
+	d.roomy = behind && ahead
 }
 
 // effect is what a change does to the elbow and to the room.
@@ -159,51 +176,45 @@ type effect struct {
 	elbow, back, forward float64
 }
 
-// effectOf compares a stance on other grips with the one now. The elbow is known
-// where the arms reach both times.
-func effectOf(before posture.Standing, now posture.Ready, at geometry.Point, after posture.Standing, grip geometry.Point) effect {
-	then, err := after.Ready(grip)
+// effectOf compares a stance on other grips with the one now. It is known where the
+// arms reach and leave room both times.
+func effectOf(now *stood, after posture.Standing, grip geometry.Point) effect {
+	settled, err := after.Settle(grip)
+	then := stood{Settled: settled}
 	if err != nil || !then.Reaches() || !now.Reaches() {
 		return effect{}
 	}
-	backNow, ok1 := before.RoomBack(now, at)
-	backThen, ok2 := after.RoomBack(then, grip)
-	forwardNow, ok3 := before.RoomForward(now, at)
-	forwardThen, ok4 := after.RoomForward(then, grip)
-	return effect{ok1 && ok2 && ok3 && ok4, then.ElbowBend - now.ElbowBend, backThen.Length - backNow.Length, forwardThen.Length - forwardNow.Length}
+	then.look(after, grip)
+	return effect{now.roomy && then.roomy, then.ElbowBend - now.ElbowBend, then.back.Length - now.back.Length, then.forward.Length - now.forward.Length}
 }
 
 // changeTable says what changes of posture and of parts are worth; it returns the
 // effects of the trunk and of the stem as well. The differences carry no ± of
 // their own: the same rider stands on both sides of each, so most of the error
 // cancels.
-func changeTable(v calculators.Values, s stand, now posture.Ready) (t calculators.Table, trunk, stem effect) {
+func changeTable(v calculators.Values, s stand, now *stood) (t calculators.Table, trunk, stem effect) {
 	grip := s.grip.Add(s.move)
 	head := s.bike.Sagged.HeadAngle
+	leg, _ := fit.Leg(v)
+	upper := fit.Upper(v)
+	as := func(upper posture.Upper, stance posture.Stance) effect {
+		other, ok := posture.NewStanding(leg, standingSetup(v), upper, stance)
+		if !ok {
+			return effect{}
+		}
+		return effectOf(now, other, grip)
+	}
 	on := func(change func(*posture.Stance)) effect {
 		stance := stanceOf(v)
 		change(&stance)
-		leg, _ := fit.Leg(v)
-		other, ok := posture.NewStanding(leg, standingSetup(v), fit.Upper(v), stance)
-		if !ok {
-			return effect{}
-		}
-		return effectOf(s.rider, now, grip, other, grip)
+		return as(upper, stance)
 	}
 	moved := func(x, y float64) effect {
-		return effectOf(s.rider, now, grip, s.rider, grip.Add(geometry.Point{X: x, Y: y}))
+		return effectOf(now, s.rider, grip.Add(geometry.Point{X: x, Y: y}))
 	}
 	stemWay, spacerWay := geometry.Cockpit{Stem: 10}.StemVector(head), geometry.SpacerVector(10, head)
-	wider := func() effect {
-		upper := fit.Upper(v)
-		upper.Arm.Aside += 10
-		leg, _ := fit.Leg(v)
-		other, ok := posture.NewStanding(leg, standingSetup(v), upper, stanceOf(v))
-		if !ok {
-			return effect{}
-		}
-		return effectOf(s.rider, now, grip, other, grip)
-	}
+	wide := upper
+	wide.Arm.Aside += 10
 	trunk, stem = on(func(p *posture.Stance) { p.Trunk -= 5 }), moved(stemWay.X, stemWay.Y)
 	rows := []struct {
 		what words.Text
@@ -215,7 +226,7 @@ func changeTable(v calculators.Values, s stand, now posture.Ready) (t calculator
 		{words.Of("Stem {0} longer", measure.Millimetres(10)), stem},
 		{words.Of("Grips {0} higher", measure.Millimetres(20)), moved(0, 20)},
 		{words.Of("Reach {0} longer, all else kept", measure.Millimetres(20)), moved(20, 0)},
-		{words.Of("Bar {0} wider", measure.Millimetres(20)), wider()},
+		{words.Of("Bar {0} wider", measure.Millimetres(20)), as(wide, stanceOf(v))},
 	}
 	t = calculators.Table{Name: "changes", Caption: words.Of("What a change does. The differences are surer than the angle itself, because the same rider stands on both sides of each"),
 		Columns: []calculators.Column{
@@ -234,24 +245,24 @@ func changeTable(v calculators.Values, s stand, now posture.Ready) (t calculator
 
 // moveTable compares the grips where they are with where the reader would move
 // them.
-func moveTable(s stand, after posture.Ready) calculators.Table {
+func moveTable(s stand, after *stood) calculators.Table {
 	t := calculators.Table{Name: "move", Caption: words.Of("Before and after the move of the grips"),
 		Columns: []calculators.Column{
 			{Name: "what", Label: words.Of("Standing ready")},
 			{Name: "before", Label: words.Of("Before")}, {Name: "after", Label: words.Of("After")},
 		}}
-	before, err := s.rider.Ready(s.grip)
+	before, err := s.rider.Settle(s.grip)
 	if err != nil {
 		return t
 	}
-	said := func(r posture.Ready) words.Sayer {
+	said := func(r *posture.Settled) words.Sayer {
 		if !r.Reaches() {
 			return words.Of("straight {0} before the grips", measure.Millimetres(-r.Slack))
 		}
 		return measure.Degrees(r.ElbowBend)
 	}
 	t.Rows = append(t.Rows,
-		[]words.Sayer{words.Of("Elbow bend"), said(before), said(after)},
+		[]words.Sayer{words.Of("Elbow bend"), said(&before), said(&after.Settled)},
 		[]words.Sayer{words.Of("Arms straight after"), measure.Millimetres(before.Slack), measure.Millimetres(after.Slack)})
 	return t
 }

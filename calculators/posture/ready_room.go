@@ -26,7 +26,7 @@ type Room struct {
 // trunk angle and mean knee bend kept and hands on the grips, before the arms are
 // straight. It returns false where no place on the way has the arms straight and
 // they do not reach now.
-func (s Standing) RoomBack(r Ready, grip geometry.Point) (Room, bool) {
+func (s Standing) RoomBack(r *Settled, grip geometry.Point) (Room, bool) {
 	low, high := s.ends()
 	straight, ok := s.upper.Arm.Chord(0)
 	if !ok {
@@ -36,21 +36,18 @@ func (s Standing) RoomBack(r Ready, grip geometry.Point) (Room, bool) {
 		p, ok := s.shoulder(t)
 		return p.Distance(grip) - straight, ok
 	}
-	here, ok := short(r.knee)
-	if !ok {
-		return Room{}, false
-	}
-	t, limit, ok := low, ArmsStraight, true
+	here := r.Trunk.Shoulder.Distance(grip) - straight
+	t, limit := low, ArmsStraight
 	switch there, fine := short(low); {
 	case !fine:
 		return Room{}, false
 	case here <= 0 && there < 0:
 		limit = FrontLegEnds
 	case here <= 0:
-		t, ok = s.between(low, r.knee, there, short)
+		t, ok = s.between(low, there, r.FrontKnee, here, short)
 	default:
 		// Out of reach: how far forward until the arms just reach?
-		if t, ok = s.firstReach(r.knee, high, here, short); !ok {
+		if t, ok = s.firstReach(r.FrontKnee, high, here, short); !ok {
 			return Room{}, false
 		}
 	}
@@ -62,7 +59,7 @@ func (s Standing) RoomBack(r Ready, grip geometry.Point) (Room, bool) {
 // forward, trunk angle and mean knee bend kept, before the elbows are bent by
 // FoldedElbow or the shoulders stand over the grips, whichever comes first. It is
 // negative by how far it is past that.
-func (s Standing) RoomForward(r Ready, grip geometry.Point) (Room, bool) {
+func (s Standing) RoomForward(r *Settled, grip geometry.Point) (Room, bool) {
 	low, high := s.ends()
 	folded, ok := s.upper.Arm.Chord(FoldedElbow)
 	if !ok {
@@ -76,41 +73,41 @@ func (s Standing) RoomForward(r Ready, grip geometry.Point) (Room, bool) {
 		p, ok := s.shoulder(t)
 		return p.Distance(grip) - folded, ok
 	}
-	here, ok := over(r.knee)
-	ends, fine := over(high)
-	starts, good := over(low)
-	if !ok || !fine || !good {
+	first, ok := s.shoulder(low)
+	last, fine := s.shoulder(high)
+	if !ok || !fine {
 		return Room{}, false
 	}
+	here, starts, ends := r.Trunk.Shoulder.Sub(grip).Dot(s.ahead), first.Sub(grip).Dot(s.ahead), last.Sub(grip).Dot(s.ahead)
 	end, limit := high, RearLegEnds
 	switch {
 	case here > 0 && starts < 0:
-		end, ok = s.between(low, r.knee, starts, over)
+		end, ok = s.between(low, starts, r.FrontKnee, here, over)
 		limit = ShouldersOver
 	case here > 0:
 		return Room{}, false
 	case ends > 0:
-		end, ok = s.between(r.knee, high, here, over)
+		end, ok = s.between(r.FrontKnee, here, high, ends, over)
 		limit = ShouldersOver
 	}
 	if !ok {
 		return Room{}, false
 	}
-	now, ok := wide(r.knee)
+	now := r.Trunk.Shoulder.Distance(grip) - folded
 	there, fine := wide(end)
 	switch {
-	case !ok || !fine:
+	case !fine:
 		return Room{}, false
-	case now > 0 && there < 0 && end > r.knee:
-		end, ok = s.between(r.knee, end, now, wide)
+	case now > 0 && there < 0 && end > r.FrontKnee:
+		end, ok = s.between(r.FrontKnee, now, end, there, wide)
 		limit = ElbowsFolded
 	case now < 0:
 		// Folded already: how far back until they are not?
-		first, fine := wide(low)
-		if !fine || first < 0 {
+		start := first.Distance(grip) - folded
+		if start < 0 {
 			return Room{}, false
 		}
-		end, ok = s.between(low, r.knee, first, wide)
+		end, ok = s.between(low, start, r.FrontKnee, now, wide)
 		limit = ElbowsFolded
 	}
 	p, fine := s.at(end, grip, 0)
@@ -126,12 +123,14 @@ func (s *Standing) shoulder(t float64) (geometry.Point, bool) {
 	return hip.Add(geometry.Point{X: s.cos, Y: s.sin}.Scale(s.upper.Trunk)), ok
 }
 
-// between finds a change of sign between two front knees.
-func (s *Standing) between(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
+// between finds a change of sign between two front knees at which a function is
+// known. It begins where the straight line between them is 0.
+func (s *Standing) between(low, atLow, high, atHigh float64, f func(t float64) (float64, bool)) (float64, bool) {
 	if atLow == 0 || high-low < 1e-9 {
 		return low, true
 	}
-	if t, ok := near((low+high)/2, (high-low)/20, low, high, f); ok {
+	guess := low + (high-low)*atLow/(atLow-atHigh)
+	if t, ok := near(high, atHigh, guess, low, high, f); ok {
 		return t, true
 	}
 	return bracket(low, high, atLow, f)
@@ -141,6 +140,7 @@ func (s *Standing) between(low, high, atLow float64, f func(t float64) (float64,
 // 0 falls to it.
 func (s *Standing) firstReach(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
 	const steps = 12
+	before := atLow
 	for i := 1; i <= steps; i++ {
 		end := low + float64(i)*(high-low)/steps
 		value, ok := f(end)
@@ -148,8 +148,9 @@ func (s *Standing) firstReach(low, high, atLow float64, f func(t float64) (float
 			return 0, false
 		}
 		if value <= 0 {
-			return s.between(low+float64(i-1)*(high-low)/steps, end, atLow, f)
+			return s.between(low+float64(i-1)*(high-low)/steps, before, end, value, f)
 		}
+		before = value
 	}
 	return 0, false
 }

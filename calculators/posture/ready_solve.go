@@ -36,19 +36,18 @@ func (s *Standing) setEnds() {
 }
 
 // near finds where a function of the front knee's bend is 0 by Newton's steps
-// from a guess, with the slope between the last two points. A step past an end stops
-// there, for on a steep slope the balance lies close to one. It returns false when
-// the steps want out of an end or do not close in: then bracket has to look.
-func near(guess, step, low, high float64, f func(t float64) (float64, bool)) (float64, bool) {
-	was := guess
-	before, ok := f(was)
-	t := guess + step
+// from a guess, with the slope between the last two points; was is another point, at
+// which the function is before. A step past an end stops there, for on a steep slope
+// the balance lies close to one. It returns false when the steps want out of an end
+// or do not close in: then bracket has to look.
+func near(was, before, guess, low, high float64, f func(t float64) (float64, bool)) (float64, bool) {
+	t := guess
 	for range 12 {
-		if !ok || !(t >= low && t <= high) {
+		if !(t >= low && t <= high) {
 			return 0, false
 		}
-		var value float64
-		if value, ok = f(t); !ok {
+		value, ok := f(t)
+		if !ok {
 			return 0, false
 		}
 		if value == 0 {
@@ -75,14 +74,14 @@ func near(guess, step, low, high float64, f func(t float64) (float64, bool)) (fl
 func bracket(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
 	for range 60 {
 		middle := (low + high) / 2
-		if high-low < 1 {
-			if t, ok := near(middle, (high-low)/8, low, high, f); ok {
-				return t, true
-			}
-		}
 		value, ok := f(middle)
 		if !ok {
 			return 0, false
+		}
+		if high-low < 1 {
+			if t, ok := near(middle, value, middle+(high-low)/8, low, high, f); ok {
+				return t, true
+			}
 		}
 		if value == 0 || high-low < 1e-12 {
 			return middle, true
@@ -107,7 +106,12 @@ func (s *Standing) settle(grip geometry.Point, chord float64) (pose, float64, er
 	}
 	low, high := s.ends()
 	// The front knee is about 10 degrees straighter than the mean.
-	t, ok := near(s.stance.Knee-0.2*s.stance.Knee, 2, low, high, off)
+	guess := s.stance.Knee - 0.2*s.stance.Knee
+	t := guess
+	ahead, ok := off(guess)
+	if ok {
+		t, ok = near(guess, ahead, guess+2, low, high, off)
+	}
 	if !ok {
 		var err error
 		if t, err = s.search(grip, chord, low, high, off); err != nil {
@@ -193,13 +197,12 @@ func (s *Standing) spanned(grip geometry.Point, chord, low, high float64) (float
 	return edge(middle, low), edge(middle, high), true
 }
 
-// Ready is a rider standing in balance with the hands on the grips, or as near
-// to them as straight arms come.
-type Ready struct {
-	Hip         geometry.Point
-	Trunk       Trunk
-	Head        Head
-	Front, Rear LegPose
+// Settled is a rider standing in balance with the hands on the grips, or as near to
+// them as straight arms come: the numbers alone, which are asked for at every turn of
+// an uncertainty. Ready has the whole figure.
+type Settled struct {
+	Hip   geometry.Point
+	Trunk Trunk
 	// Elbow and Hand are seen from the side; the hand is on the grip unless
 	// Slack is negative.
 	Elbow, Hand geometry.Point
@@ -210,34 +213,63 @@ type Ready struct {
 	// ElbowBend is the elbow's bend in three dimensions, degrees: 0 for arms that
 	// do not reach.
 	ElbowBend float64
+	// FrontKnee and RearKnee are the knees' bends, degrees.
+	FrontKnee, RearKnee float64
 	// Centre is the whole body's centre of mass.
 	Centre geometry.Point
-
-	knee float64 // the front knee's bend as solved
 }
 
 // Reaches reports whether the hands are on the grips.
-func (r Ready) Reaches() bool { return r.Slack >= 0 }
+func (r *Settled) Reaches() bool { return r.Slack >= 0 }
 
 // HipBehind returns how far the hip lies behind the bottom bracket, mm.
-func (r Ready) HipBehind() float64 { return -r.Hip.X }
+func (r *Settled) HipBehind() float64 { return -r.Hip.X }
 
-// Ready returns the rider in balance, or the reason why there is none. Arms that
-// do not reach are no such reason: see Ready.Slack.
-func (s Standing) Ready(grip geometry.Point) (Ready, error) {
+// Ready is a Settled with legs and head, ready to be drawn.
+type Ready struct {
+	Settled
+	Head        Head
+	Front, Rear LegPose
+}
+
+// Settle returns the rider in balance, or the reason why there is none. Arms that
+// do not reach are no such reason: see Settled.Slack.
+func (s Standing) Settle(grip geometry.Point) (Settled, error) {
 	if !grip.Finite() || s.total == 0 {
-		return Ready{}, NoRider
+		return Settled{}, NoRider
 	}
 	p, t, err := s.settle(grip, 0)
 	if err != nil {
+		return Settled{}, err
+	}
+	r := Settled{Hip: p.hip, Trunk: Trunk{p.shoulder, p.trunk()}, Elbow: p.elbow, Hand: p.hand,
+		FrontKnee: t, RearKnee: 2*s.stance.Knee - t, Centre: p.centre}
+	chord := p.shoulder.Distance(grip)
+	var ok bool
+	if r.Slack, ok = s.upper.Arm.Slack(chord); !ok {
+		// Grips wider apart than the arms span: out of reach at any distance.
+		r.Slack = -chord
+		return r, nil
+	}
+	if bend, ok := s.upper.Arm.Bend(chord); ok {
+		r.ElbowBend = bend
+	}
+	return r, nil
+}
+
+// Ready returns what Settle returns, with the whole figure.
+func (s Standing) Ready(grip geometry.Point) (Ready, error) {
+	settled, err := s.Settle(grip)
+	if err != nil {
 		return Ready{}, err
 	}
-	return s.whole(p, t, grip)
+	r := Ready{Settled: settled, Front: s.legPose(settled.Hip, 90, s.stance.FrontHeel), Rear: s.legPose(settled.Hip, 270, s.stance.RearHeel)}
+	r.Head, _ = HeadOn(r.Trunk, s.upper.Stature, s.upper.Sex)
+	return r, nil
 }
 
 // Balanced returns the whole body's centre of mass of the rider in balance, or the
-// reason why there is none: Ready for who needs no more than that, which is what is
-// asked at every turn of an uncertainty.
+// reason why there is none: Settle for who needs no more than that.
 func (s Standing) Balanced(grip geometry.Point) (geometry.Point, error) {
 	if !grip.Finite() || s.total == 0 {
 		return geometry.Point{}, NoRider
@@ -256,25 +288,6 @@ func (s Standing) TrunkAt(grip geometry.Point, elbow float64) (float64, error) {
 	}
 	p, _, err := s.settle(grip, chord)
 	return p.trunk(), err
-}
-
-// whole makes a solved pose into a Ready.
-func (s *Standing) whole(p pose, t float64, grip geometry.Point) (Ready, error) {
-	r := Ready{Hip: p.hip, Elbow: p.elbow, Hand: p.hand, Centre: p.centre, knee: t}
-	r.Trunk = Trunk{p.shoulder, p.trunk()}
-	r.Front, r.Rear = s.legPose(p.hip, 90, s.stance.FrontHeel), s.legPose(p.hip, 270, s.stance.RearHeel)
-	r.Head, _ = HeadOn(r.Trunk, s.upper.Stature, s.upper.Sex)
-	chord := p.shoulder.Distance(grip)
-	var ok bool
-	if r.Slack, ok = s.upper.Arm.Slack(chord); !ok {
-		// Grips wider apart than the arms span: out of reach at any distance.
-		r.Slack = -chord
-		return r, nil
-	}
-	if bend, ok := s.upper.Arm.Bend(chord); ok {
-		r.ElbowBend = bend
-	}
-	return r, nil
 }
 
 // legPose returns one leg with the crank and the heel at given angles.
