@@ -40,7 +40,7 @@ function heard({ id, reply, dead }) {
     busy = clearTimeout(timer);
     // The only strings that become HTML are those of our own worker.
     for (const part of ["html", "form"]) if (reply[part]) reply[part] = trusted(reply[part]);
-    reply.parts = reply.parts?.split("\0").map(trusted);
+    if (reply.drawn) reply.parts = [reply.drawn, ...reply.parts?.split("\0") ?? []].map(trusted);
     const texts = reply.record?.split("\0") ?? [];
     reply.record = texts.flatMap((text, i) => (i % 2 ? [[text, texts[i + 1]]] : []));
     bench.take(reply);

@@ -7,6 +7,7 @@ package main
 
 import (
 	"runtime"
+	"strings"
 	"syscall/js"
 
 	"plumbline/calculators"
@@ -44,7 +45,11 @@ func answer(_ js.Value, args []js.Value) (out any) {
 		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(), Play: q.Get("play").Truthy(),
 	})
 	answered := js.Global().Get("Object").New()
-	put(answered, "parts", reply.Parts)
+	// The drawing by itself: it mostly has no letter beyond Latin-1, so that a browser
+	// reads, copies and compares it at a byte each.
+	drawn, parts, _ := strings.Cut(reply.Parts, panel.Divider)
+	put(answered, "drawn", drawn)
+	put(answered, "parts", parts)
 	put(answered, "form", reply.Form)
 	put(answered, "spoken", reply.Spoken)
 	put(answered, "waiting", reply.Waiting)
