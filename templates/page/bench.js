@@ -67,12 +67,11 @@ export class Bench {
     if (this.asked.play !== this.playing) return; // it is asked again already
     const own = new Map(pairs), wrong = problems.filter(({ needed }) => !needed);
     const old = example && this.own && (wrong.length || own.size) > 0;
-    this.keep(() => {
-      if (this.asked.whole) this.fill(form);
-      if (old) return;
+    if (this.asked.whole) this.keep(() => this.fill(form));
+    if (!old) {
       this.own = !example;
       this.put(parts);
-    });
+    }
     const changes = [...this.sent].filter(([key, text]) => own.has(key) || !text.trim());
     if (this.playing) this.played = new URLSearchParams(pairs).toString();
     else record.put(changes.map(([key]) => [key, own.get(key) ?? ""]), this);
@@ -90,19 +89,21 @@ export class Bench {
   // Of a part only what differs is touched, if it is built as the one before it.
   put(parts) {
     const answer = this.root.querySelector(".answer"), box = document.createElement("template");
-    if (this.shown.length !== parts.length) {
-      this.shown = [];
-      answer.replaceChildren();
-    }
-    parts.forEach((html, i) => {
-      const place = i ? answer.children[i - 1] : this.root.querySelector(".drawing"), was = this.shown[i], now = String(html);
-      if (was?.html === now) return;
+    const place = (i) => (i ? answer.children[i - 1] : this.root.querySelector(".drawing"));
+    const before = this.shown.length === parts.length ? this.shown : [];
+    this.shown = parts.map((html, i) => (before[i]?.html === String(html) ? before[i] : written(String(html))));
+    const whole = this.shown.flatMap((now, i) => {
+      if (now === before[i]) return [];
       if (this.said) this.said.hidden = true; // of a number that may be gone
-      this.shown[i] = written(now);
-      if (was && patch(place, was, this.shown[i])) return;
-      box.innerHTML = html;
-      if (place) place.replaceWith(box.content);
-      else answer.append(box.content);
+      return before[i] && patch(place(i), before[i], now) ? [] : [i];
+    });
+    if (whole.length) this.keep(() => {
+      if (!before.length) answer.replaceChildren();
+      for (const i of whole) {
+        box.innerHTML = parts[i];
+        if (place(i)) place(i).replaceWith(box.content);
+        else answer.append(box.content);
+      }
     });
   }
 

@@ -1,16 +1,18 @@
 /** A part of an answer as it was written; a token is what stands between two "<", a tag and the text behind it. */
 export const written = (html) => ({ html, tokens: html.split("<") });
 
-const values = /="[^"]*"/g, attributes = /([\w-]+)="([^"]*)"/g;
-
 // Notes what tells two tokens apart: values of attributes, and the text. False: more.
 function compare(was, now, place, changes) {
   const end = now.lastIndexOf(">") + 1, ended = was.lastIndexOf(">") + 1, tag = now.slice(0, end), old = was.slice(0, ended);
   if (now.includes("&") || (end < now.length) !== (ended < was.length)) return false;
   if (tag !== old) {
-    if (tag.replace(values, "") !== old.replace(values, "")) return false;
-    const before = [...old.matchAll(attributes)];
-    [...tag.matchAll(attributes)].forEach(([, name, value], i) => value !== before[i][2] && changes.push([2 * place, name, value]));
+    const pieces = tag.split('"'), before = old.split('"'); // a name, its value, another name
+    if (pieces.length !== before.length) return false;
+    for (let i = 0; i < pieces.length; i++) {
+      if (pieces[i] === before[i]) continue;
+      if (i % 2 === 0) return false;
+      changes.push([2 * place, pieces[i - 1].slice(pieces[i - 1].lastIndexOf(" ") + 1, -1), pieces[i]]);
+    }
   }
   if (now.slice(end) !== was.slice(ended)) changes.push([2 * place + 1, "", now.slice(end)]);
   return true;
