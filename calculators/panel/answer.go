@@ -46,7 +46,8 @@ type Reply struct {
 	Waiting string
 
 	Problems []calculators.Problem
-	// Record is every input that could be read, in base units.
+	// Record is every input that could be read, in base units: as it stood in the
+	// record, or as what was typed since would stand there.
 	Record []calculators.Pair
 }
 
@@ -71,6 +72,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	}
 	bare, units := Reader(a.Bare), Reader(a.Units)
 	entries, whole := entriesOf(c, a)
+	result, problems := c.Run(pairsOf(c, entries, bare), bare)
 	var reply Reply
 	own := false
 	for i, in := range c.Inputs {
@@ -83,7 +85,11 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 		if e.base {
 			from = nil
 		}
-		value, ok := canonical(in.Quantity, e.typed, from)
+		// What the record has stays as it stands there, once Run has read it.
+		value, ok := e.typed, true
+		if !e.base || result == nil {
+			value, ok = canonical(in.Quantity, e.typed, from)
+		}
 		if e.unread = !ok; ok {
 			reply.Record = append(reply.Record, calculators.Pair{Key: in.Key, Typed: value, Estimated: e.estimated})
 		}
@@ -91,7 +97,6 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 			e.shown = show(in.Quantity, e.typed, from, units)
 		}
 	}
-	result, problems := c.Run(pairsOf(c, entries, bare), bare)
 	if !whole {
 		problems = append(problems, calculators.Problem{Text: words.Of("What was typed is too long: more than {0} characters. Shorten the longest field.", words.Name(strconv.Itoa(longestQuery)))})
 	}
