@@ -19,6 +19,12 @@ func (p *place) reach(w *want) (x, y float64) {
 	return float64(ux*w.hw) + float64(uy*w.hh), float64(uy*w.hw) + float64(ux*w.hh)
 }
 
+// box returns the corners of the upright box round the label at this place.
+func (p *place) box(w *want) (low, high Point) {
+	x, y := p.reach(w)
+	return Point{p.at.X - x, p.at.Y - y}, Point{p.at.X + x, p.at.Y + y}
+}
+
 // turned returns a displacement as seen from the label: along its letters and
 // across.
 func (p *place) turned(x, y float64) (float64, float64) {

@@ -17,16 +17,13 @@ const (
 	cellSize  = 1.8
 )
 
-// cell returns the cell of a coordinate given as a distance from the grid's
-// edge, in mm; what lies outside belongs to the outermost cell.
-func (g *grid) cell(d float64, count int) int {
-	return max(0, min(count-1, int(d*g.perMM)))
-}
-
-// span returns the cells that the rectangle touches, ends included.
+// span returns the cells that the rectangle touches, ends included; what lies
+// outside the grid belongs to its outermost cells.
 func (g *grid) span(low, high Point) (c0, c1, r0, r1 int) {
-	return g.cell(low.X-g.low.X, g.cols), g.cell(high.X-g.low.X, g.cols),
-		g.cell(low.Y-g.low.Y, g.rows), g.cell(high.Y-g.low.Y, g.rows)
+	lastCol, lastRow := g.cols-1, g.rows-1
+	c0, c1 = int((low.X-g.low.X)*g.perMM), int((high.X-g.low.X)*g.perMM)
+	r0, r1 = int((low.Y-g.low.Y)*g.perMM), int((high.Y-g.low.Y)*g.perMM)
+	return max(0, min(lastCol, c0)), max(0, min(lastCol, c1)), max(0, min(lastRow, r0)), max(0, min(lastRow, r1))
 }
 
 // sortIn fills the grid with segments over a frame. It takes as many as its

@@ -84,7 +84,9 @@ func (s *sheet) choose(w *want, frame *bounds) {
 			return p.cost < w.cost+0.3
 		})
 	}
-	w.placed = w.cost < refused
+	if w.placed = w.cost < refused; w.placed {
+		w.low, w.high = w.chosen.box(w)
+	}
 }
 
 // consider takes place p if it costs less than the best one so far.
@@ -110,25 +112,34 @@ func (s *sheet) banish(w *want, frame *bounds) {
 // be the cheapest place any more.
 func (s *sheet) judge(w *want, p *place, frame *bounds) float64 {
 	cost := p.cost
-	rx, ry := p.reach(w)
-	low, high := Point{p.at.X - rx, p.at.Y - ry}, Point{p.at.X + rx, p.at.Y + ry}
-	grow := past(frame.low.X, low.X) + past(high.X, frame.high.X) +
-		past(frame.low.Y, low.Y) + past(high.Y, frame.high.Y)
-	if cost += costOfGrowth * grow / s.em; cost >= w.cost {
-		return cost
+	low, high := p.box(w)
+	if low.X < frame.low.X || low.Y < frame.low.Y || high.X > frame.high.X || high.Y > frame.high.Y {
+		grow := past(frame.low.X, low.X) + past(high.X, frame.high.X) +
+			past(frame.low.Y, low.Y) + past(high.Y, frame.high.Y)
+		if cost += costOfGrowth * grow / s.em; cost >= w.cost {
+			return cost
+		}
+	}
+	// Hundreds of places are judged for a figure, and most lie far from most of what
+	// could be in their way: that takes no call to see.
+	var from, to Point // the leader line's box
+	if p.leads {
+		from, to = box(p.tail, p.tip)
 	}
 	for i := range s.wants {
 		o := &s.wants[i]
 		if !o.placed || o == w {
 			continue
 		}
-		if overlap(w, p, o, &o.chosen) {
+		q := &o.chosen
+		if o.low.X < high.X && o.high.X > low.X && o.low.Y < high.Y && o.high.Y > low.Y && overlap(w, p, o, q) {
 			return refused
 		}
-		if o.chosen.leads && crosses(w, p, o.chosen.tail, o.chosen.tip) {
+		if q.leads && (q.tail.X < high.X || q.tip.X < high.X) && (q.tail.X > low.X || q.tip.X > low.X) &&
+			(q.tail.Y < high.Y || q.tip.Y < high.Y) && (q.tail.Y > low.Y || q.tip.Y > low.Y) && crosses(w, p, q.tail, q.tip) {
 			cost += costOfLeader
 		}
-		if p.leads && crosses(o, &o.chosen, p.tail, p.tip) {
+		if p.leads && o.low.X < to.X && o.high.X > from.X && o.low.Y < to.Y && o.high.Y > from.Y && crosses(o, q, p.tail, p.tip) {
 			cost += costOfLeader
 		}
 		if cost >= w.cost {
@@ -145,14 +156,7 @@ func (s *sheet) judge(w *want, p *place, frame *bounds) float64 {
 		}
 	}
 	if p.leads && cost < w.cost {
-		cost += s.crossed(p, w.cost-cost)
+		cost += costOfCrossing * s.weigh(from, to, nil, nil, (w.cost-cost)/costOfCrossing)
 	}
 	return cost
-}
-
-// crossed returns a small cost for each line that a leader line comes across. It
-// stops once the cost reaches enough.
-func (s *sheet) crossed(p *place, enough float64) float64 {
-	low, high := box(p.tail, p.tip)
-	return costOfCrossing * s.weigh(low, high, nil, nil, enough/costOfCrossing)
 }

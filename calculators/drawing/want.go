@@ -15,6 +15,8 @@ type want struct {
 	chosen   place
 	cost     float64
 	placed   bool
+	// The upright box round it where it is placed.
+	low, high Point
 }
 
 // place is one place where a label could stand.
@@ -218,14 +220,18 @@ func (s *sheet) wantAt(m Label) {
 // leaders offers places all round at growing distances, with a leader line back
 // to the anchor, until offer returns false.
 func (w *want) leaders(em float64, side Point, cost float64, offer func(*place) bool) {
+	var beside [len(compass)]struct{ reach, cost float64 } // by direction
+	for i, d := range compass {
+		beside[i].reach, beside[i].cost = w.support(d), 0.02*float64(i)
+		if side != (Point{}) {
+			beside[i].cost += 1.2 * (1 - d.Dot(side))
+		}
+	}
 	for _, distance := range [8]float64{0.8, 1.3, 1.9, 2.6, 3.4, 4.4, 6, 8} {
 		for i, d := range compass {
-			at := w.anchor.Along(d, float64(distance*em)+w.support(d))
-			p := place{at: at, u: level, cost: cost + 0.8*distance + 0.02*float64(i), leads: true, tail: w.anchor}
-			if side != (Point{}) {
-				p.cost += 1.2 * (1 - d.Dot(side))
-			}
-			p.tip, p.pin = w.edge(at, w.anchor)
+			p := place{u: level, cost: cost + 0.8*distance + beside[i].cost, leads: true, tail: w.anchor}
+			p.at = w.anchor.Along(d, float64(distance*em)+beside[i].reach)
+			p.tip, p.pin = w.edge(p.at, w.anchor)
 			if !offer(&p) {
 				return
 			}
