@@ -96,6 +96,6 @@ func wholeRider(inseam, stature float64, sex body.Sex) (*drawing.Figure, bool) {
 			measure.Millimetres(stature), measure.Millimetres(inseam), whole(measure.Degrees(lean)), whole(measure.Degrees(ready.Trunk.Angle)), measure.Millimetres(ready.HipBehind()), elbow),
 	}
 	f.Add(left...)
-	f.Add(figure.Shift(figure.Beside(b), who.standingScene(b, ready, 0)...)...)
+	f.Add(drawing.Ahead{By: figure.Beside(b), Marks: who.standingScene(b, ready, 0)})
 	return f, true
 }

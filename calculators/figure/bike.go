@@ -27,8 +27,7 @@ func GroundLine(b Build) drawing.Mark {
 
 // Bike returns the bike in ink, from its solved points.
 func Bike(b Build) []drawing.Mark {
-	var m []drawing.Mark
-	m = append(m, wheels(b)...)
+	m := append(make([]drawing.Mark, 0, 48), wheels(b)...)
 	m = append(m, farCrank(b)...)
 	m = append(m, fork(b)...)
 	m = append(m, rearTriangle(b)...)

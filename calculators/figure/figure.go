@@ -18,7 +18,7 @@ func At(p geometry.Point) drawing.Point { return drawing.Point{X: p.X, Y: p.Y} }
 // Scene returns the bike with the rider on it, from the back to the front:
 // ground, far leg, trunk, bike, near limbs with the axes of the body. A nil pose leaves the rider out.
 func Scene(b Build, p *Pose) []drawing.Mark {
-	marks := []drawing.Mark{GroundLine(b)}
+	marks := append(make([]drawing.Mark, 0, 96), GroundLine(b))
 	if p != nil {
 		marks = append(marks, FarLeg(*p)...)
 		marks = append(marks, Torso(*p)...)

@@ -45,57 +45,6 @@ func (b Build) Sagging(sagged geometry.Bike) Build {
 	return b
 }
 
-// Shift returns marks moved forward by a distance, mm.
-func Shift(ahead float64, marks ...drawing.Mark) []drawing.Mark {
-	out := make([]drawing.Mark, 0, len(marks))
-	d := Point{X: ahead}
-	for _, m := range marks {
-		switch m := m.(type) {
-		case drawing.Line:
-			p := make([]Point, len(m.Points))
-			for i := range p {
-				p[i] = m.Points[i].Plus(d)
-			}
-			m.Points = p
-			out = append(out, m)
-		case drawing.Circle:
-			m.Centre = m.Centre.Plus(d)
-			out = append(out, m)
-		case drawing.Arc:
-			m.Centre = m.Centre.Plus(d)
-			out = append(out, m)
-		case drawing.Limb:
-			m.A, m.B = m.A.Plus(d), m.B.Plus(d)
-			out = append(out, m)
-		case drawing.Tube:
-			m.A, m.B = m.A.Plus(d), m.B.Plus(d)
-			out = append(out, m)
-		case drawing.Axis:
-			m.A, m.B = m.A.Plus(d), m.B.Plus(d)
-			out = append(out, m)
-		case drawing.Cross:
-			m.At = m.At.Plus(d)
-			out = append(out, m)
-		case drawing.Wheel:
-			m.Centre = m.Centre.Plus(d)
-			out = append(out, m)
-		case drawing.Ground:
-			m.A, m.B = m.A.Plus(d), m.B.Plus(d)
-			out = append(out, m)
-		case drawing.Dimension:
-			m.A, m.B = m.A.Plus(d), m.B.Plus(d)
-			out = append(out, m)
-		case drawing.Angle:
-			m.Vertex = m.Vertex.Plus(d)
-			out = append(out, m)
-		case drawing.Label:
-			m.At = m.At.Plus(d)
-			out = append(out, m)
-		}
-	}
-	return out
-}
-
 // Beside returns how far ahead the next of two equal bikes is drawn, mm.
 func Beside(b Build) float64 {
 	return b.Bike.Wheelbase() + b.Bike.FrontRadius + b.Bike.RearRadius + 130
