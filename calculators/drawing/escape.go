@@ -1,6 +1,9 @@
 package drawing
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // Escape makes text safe between tags and inside quoted attributes, of HTML and
 // of XML. Bytes that are not UTF-8, NUL and other control characters become
@@ -23,6 +26,27 @@ func AppendEscaped(b []byte, s string) []byte {
 		done = i + size
 	}
 	return append(b, s[done:]...)
+}
+
+// EscapeFrom makes what stands in b from a place on safe, as Escape does. Nearly
+// always it is safe as it is.
+func EscapeFrom(b []byte, from int) []byte {
+	for i := from; i < len(b); i++ {
+		c := b[i]
+		if c > '>' && c < utf8.RuneSelf || c == ' ' || c > '\'' && c < '<' {
+			continue // almost everything
+		}
+		if c < utf8.RuneSelf {
+			if c >= ' ' && c != '&' && c != '<' && c != '>' && c != '"' && c != '\'' {
+				continue
+			}
+		} else if r, n := utf8.DecodeRune(b[i:]); r < utf8.RuneError { // also what a byte that is not UTF-8 reads as
+			i += n - 1
+			continue
+		}
+		return AppendEscaped(b[:from], string(b[from:]))
+	}
+	return b
 }
 
 // escaped returns what stands for c, the first character of rest, and how many

@@ -28,7 +28,7 @@ func (w *writer) foldedReadings(result *calculators.Result, example bool) {
 		case margin(x) > 0:
 			w.text(x.Amount().Number(w.r)).raw(` ± `).text(marginWithUnit(x, w.r))
 		default:
-			w.said(x.Amount())
+			w.text(x.Amount().Say(w.r))
 		}
 		w.raw(`</td><td>`).said(x.Meaning)
 		if low, high, ok := spread(x); ok {

@@ -56,7 +56,8 @@ func (w *writer) name(ending string) *writer { return w.raw(w.id).raw(ending) }
 //
 //go:noinline
 func (w *writer) text(s string) *writer {
-	w.b = drawing.AppendEscaped(w.b, s)
+	from := len(w.b)
+	w.b = drawing.EscapeFrom(append(w.b, s...), from)
 	return w
 }
 
@@ -66,7 +67,11 @@ func (w *writer) String() string { return string(w.b) }
 // said writes a sentence in the reader's words.
 //
 //go:noinline
-func (w *writer) said(t words.Sayer) *writer { return w.text(t.Say(w.r)) }
+func (w *writer) said(t words.Text) *writer {
+	from := len(w.b)
+	w.b = drawing.EscapeFrom(t.Append(w.b, w.r), from)
+	return w
+}
 
 // say writes English, with its holes, in the reader's words.
 //

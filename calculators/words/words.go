@@ -28,27 +28,36 @@ func (t Text) None() bool { return t.English == "" }
 // Say writes the sentence the way r reads, in English where r's language lacks
 // it. A hole without a filler is left empty; braces that are no hole are kept.
 func (t Text) Say(r *Reader) string {
+	if len(t.Holes) == 0 {
+		return r.translate(t.English)
+	}
+	return string(t.Append(make([]byte, 0, len(t.English)+16*len(t.Holes)), r))
+}
+
+// Append appends to b what Say writes.
+func (t Text) Append(b []byte, r *Reader) []byte {
 	s := r.translate(t.English)
 	if len(t.Holes) == 0 {
-		return s
+		return append(b, s...)
 	}
-	var b strings.Builder
-	b.Grow(len(s) + 16*len(t.Holes))
 	for {
 		i := strings.IndexByte(s, '{')
 		if i < 0 {
-			b.WriteString(s)
-			return b.String()
+			return append(b, s...)
 		}
-		b.WriteString(s[:i])
+		b = append(b, s[:i]...)
 		s = s[i:]
 		if len(s) < 3 || s[2] != '}' || s[1] < '0' || s[1] > '9' {
-			b.WriteByte('{')
+			b = append(b, '{')
 			s = s[1:]
 			continue
 		}
 		if n := int(s[1] - '0'); n < len(t.Holes) {
-			b.WriteString(t.Holes[n].Say(r))
+			if inner, ok := t.Holes[n].(Text); ok {
+				b = inner.Append(b, r)
+			} else {
+				b = append(b, t.Holes[n].Say(r)...)
+			}
 		}
 		s = s[3:]
 	}
