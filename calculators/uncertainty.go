@@ -33,39 +33,52 @@ func (y carried) reading(j int, m *Measured) Reading {
 // narrow. A smooth calculator's inputs go down only where that can matter.
 func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 	n := len(c.Readings) + len(c.Workings)
-	y := make([]float64, 3*n)
-	mid, down, variance := y[:n], y[n:2*n], y[2*n:]
+	count := 0
+	for i, sd := range v.u {
+		if v.uncertain(i, sd) {
+			count++
+		}
+	}
+	y := make([]float64, (4+count)*n)
+	mid, down, variance, rough, ups := y[:n], y[n:2*n], y[2*n:3*n], y[3*n:4*n], y[4*n:]
 	v.turn = 1
 	if p := c.Solve(v, mid); p != nil {
 		return carried{}, p
 	}
-	ups := c.allUp(v, n)
-	if c.Smooth {
-		for _, up := range ups {
-			for j, x := range up.y {
-				if d := x - mid[j]; up.ok && d == d {
-					variance[j] += float64(d * d)
+	okUp := inputSet(0)
+	up := ups
+	for i, sd := range v.u {
+		if !v.uncertain(i, sd) {
+			continue
+		}
+		if c.solveNear(v, i, sd, up[:n]) {
+			okUp |= 1 << i
+			for j, x := range up[:n] {
+				if d := x - mid[j]; d == d {
+					rough[j] += float64(d * d)
 				}
 			}
 		}
+		up = up[n:]
 	}
-	rough := append([]float64(nil), variance...)
-	clear(variance)
-	for _, up := range ups {
-		i, okDown := up.input, false
-		if both := !c.Smooth || !up.ok || matters(mid, up.y, rough); both {
-			okDown = c.solveNear(v, i, -v.u[i], down)
+	up = ups
+	for i, sd := range v.u {
+		if !v.uncertain(i, sd) {
+			continue
 		}
+		ok := okUp>>i&1 != 0
+		okDown := (!c.Smooth || !ok || matters(mid, up[:n], rough)) && c.solveNear(v, i, -sd, down)
 		for j := range variance {
-			d := slope(mid[j], up.y[j], down[j], up.ok, okDown)
+			d := slope(mid[j], up[j], down[j], ok, okDown)
 			variance[j] += float64(d * d)
 			if j == 0 && d != 0 {
-				r.Influence = append(r.Influence, Influence{Input: c.Inputs[i].Key, Effect: Number(math.Abs(d)), Quantity: c.Inputs[i].Quantity, SD: v.u[i]})
+				r.Influence = append(r.Influence, Influence{Input: c.Inputs[i].Key, Effect: Number(math.Abs(d)), Quantity: c.Inputs[i].Quantity, SD: sd})
 			}
 		}
-		if !up.ok && !okDown {
+		if !ok && !okDown {
 			r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", c.Inputs[i].Named())
 		}
+		up = up[n:]
 	}
 	for i := range r.Influence {
 		e := float64(r.Influence[i].Effect)
@@ -74,31 +87,8 @@ func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 	return carried{mid, variance}, nil
 }
 
-// moved is what Solve made of one input moved by one standard uncertainty.
-type moved struct {
-	input int
-	y     []float64
-	ok    bool
-}
-
-// allUp solves with every uncertain input moved upwards.
-func (c *Calculator) allUp(v Values, n int) []moved {
-	count := 0
-	for i, sd := range v.u {
-		if v.state[i] != absent && sd != 0 {
-			count++
-		}
-	}
-	ups, y := make([]moved, 0, count), make([]float64, n*count)
-	for i, sd := range v.u {
-		if v.state[i] != absent && sd != 0 {
-			up := moved{input: i, y: y[:n]}
-			up.ok = c.solveNear(v, i, sd, up.y)
-			ups, y = append(ups, up), y[n:]
-		}
-	}
-	return ups
-}
+// uncertain tells whether input i has a value that may be off by sd.
+func (v Values) uncertain(i int, sd float64) bool { return v.state[i] != absent && sd != 0 }
 
 // little is the share of a number's variance up to which a smooth calculator's input
 // is moved one way only. Were its two moves as different as 9 and 11, the ± would

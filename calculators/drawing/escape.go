@@ -1,9 +1,6 @@
 package drawing
 
-import (
-	"strings"
-	"unicode/utf8"
-)
+import "strings"
 
 // Escape makes text safe between tags and inside quoted attributes, of HTML and
 // of XML. Bytes that are not UTF-8, NUL and other control characters become
@@ -32,22 +29,22 @@ func AppendEscaped(b []byte, s string) []byte {
 // always it is safe as it is.
 func EscapeFrom(b []byte, from int) []byte {
 	for i := from; i < len(b); i++ {
-		c := b[i]
-		if c > '>' && c < utf8.RuneSelf || c == ' ' || c > '\'' && c < '<' {
-			continue // almost everything
+		switch c := b[i]; {
+		case c > '>' && c < 0x80 || c == ' ' || c > '\'' && c < '<': // almost everything
+		case c > ' ' && c < '&' && c != '"': // a percent sign, say
+		case c >= 0xC2 && c < 0xE0 && follows(b, i+1): // UTF-8 in two bytes: ± and °
+			i++
+		case c == 0xE2 && follows(b, i+1) && follows(b, i+2): // in three: − and “
+			i += 2
+		default:
+			return AppendEscaped(b[:from], string(b[from:]))
 		}
-		if c < utf8.RuneSelf {
-			if c >= ' ' && c != '&' && c != '<' && c != '>' && c != '"' && c != '\'' {
-				continue
-			}
-		} else if r, n := utf8.DecodeRune(b[i:]); r < utf8.RuneError { // also what a byte that is not UTF-8 reads as
-			i += n - 1
-			continue
-		}
-		return AppendEscaped(b[:from], string(b[from:]))
 	}
 	return b
 }
+
+// follows tells whether byte i goes on with a character of UTF-8.
+func follows(b []byte, i int) bool { return i < len(b) && b[i]>>6 == 0b10 }
 
 // escaped returns what stands for c, the first character of rest, and how many
 // bytes of rest it stands for; 0 where c is safe as it is.

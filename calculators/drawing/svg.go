@@ -1,9 +1,6 @@
 package drawing
 
-import (
-	"math"
-	"strconv"
-)
+import "math"
 
 // writer turns a settled sheet into SVG.
 type writer struct {
@@ -73,20 +70,24 @@ func appendNumber(b []byte, x float64) []byte {
 	tenths := uint32(x)
 	whole := tenths / 10
 	tenth := byte(tenths - 10*whole)
-	switch {
-	case whole < 10:
-		b = append(b, '0'+byte(whole))
-	case whole < 100:
-		b = append(b, '0'+byte(whole/10), '0'+byte(whole%10))
-	case whole < 1000:
-		b = append(b, '0'+byte(whole/100), '0'+byte(whole/10%10), '0'+byte(whole%10))
-	default:
-		b = strconv.AppendUint(b, uint64(whole), 10)
+	if whole >= 100 {
+		b = appendWhole(b, whole/100)
 	}
+	if whole >= 10 {
+		b = append(b, '0'+byte(whole/10%10))
+	}
+	b = append(b, '0'+byte(whole%10))
 	if tenth != 0 {
 		b = append(b, '.', '0'+tenth)
 	}
 	return b
+}
+
+func appendWhole(b []byte, n uint32) []byte {
+	if n >= 10 {
+		b = appendWhole(b, n/10)
+	}
+	return append(b, '0'+byte(n%10))
 }
 
 // point writes a place on the drawing in the SVG's units, y down.

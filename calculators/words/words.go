@@ -37,31 +37,32 @@ func (t Text) Say(r *Reader) string {
 // Append appends to b what Say writes.
 func (t Text) Append(b []byte, r *Reader) []byte {
 	s := r.translate(t.English)
-	if len(t.Holes) == 0 {
-		return append(b, s...)
-	}
-	for {
+	for len(t.Holes) > 0 {
 		i := strings.IndexByte(s, '{')
 		if i < 0 {
-			return append(b, s...)
+			break
 		}
-		b = append(b, s[:i]...)
-		s = s[i:]
-		if len(s) < 3 || s[2] != '}' || s[1] < '0' || s[1] > '9' {
-			b = append(b, '{')
-			s = s[1:]
+		if rest := s[i:]; len(rest) < 3 || rest[2] != '}' || rest[1] < '0' || rest[1] > '9' {
+			b, s = add(b, s[:i+1]), s[i+1:]
 			continue
 		}
-		if n := int(s[1] - '0'); n < len(t.Holes) {
+		b = add(b, s[:i])
+		if n := int(s[i+1] - '0'); n < len(t.Holes) {
 			if inner, ok := t.Holes[n].(Text); ok {
 				b = inner.Append(b, r)
 			} else {
-				b = append(b, t.Holes[n].Say(r)...)
+				b = add(b, t.Holes[n].Say(r))
 			}
 		}
-		s = s[3:]
+		s = s[i+3:]
 	}
+	return add(b, s)
 }
+
+// add appends; as a function it is in the engine once.
+//
+//go:noinline
+func add(b []byte, s string) []byte { return append(b, s...) }
 
 // MarshalText gives the English in base units: what scripts and JSON read.
 func (t Text) MarshalText() ([]byte, error) { return []byte(t.Say(nil)), nil }
