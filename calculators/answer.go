@@ -35,11 +35,7 @@ func (c *Calculator) Answer(typed []Pair, in *words.Reader, care Care) ([]Readin
 	if p != nil {
 		return nil, []Problem{*p}
 	}
-	readings := make([]Reading, len(c.Readings))
-	for j := range c.Readings {
-		readings[j] = y.reading(j, &c.Readings[j])
-	}
-	return readings, nil
+	return y.readings(c.Readings, 0), nil
 }
 
 // carryOneWay is carry with one difference for every uncertain input: upwards, or

@@ -13,7 +13,7 @@ import (
 // are in base units at full precision, rounding is for people.
 type Result struct {
 	Calculator string          `json:"calculator"`
-	Inputs     map[string]Used `json:"inputs"`
+	Inputs     map[string]Used `json:"inputs"` // filled by Complete
 	Readings   []Reading       `json:"readings"`
 	Tables     []Table         `json:"tables,omitempty"`
 	Notes      []Note          `json:"notes,omitempty"`
@@ -22,6 +22,8 @@ type Result struct {
 
 	Workings []Reading       `json:"-"`
 	Figure   *drawing.Figure `json:"-"`
+
+	values Values
 }
 
 // Number is a float64 that JSON writes as null where it is not finite.

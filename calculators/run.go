@@ -23,21 +23,17 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 		return nil, problems
 	}
 	v.fill()
-	r := &Result{Calculator: c.Name, Inputs: map[string]Used{}, Notes: notes}
-	c.used(v, r)
+	r := &Result{Calculator: c.Name, Notes: notes, values: v}
+	c.unmeasured(v, r)
 	n := len(c.Readings)
 	y, p := c.carry(v, r)
 	if p != nil {
 		return nil, []Problem{*p}
 	}
-	for j := range c.Readings {
-		r.Readings = append(r.Readings, y.reading(j, &c.Readings[j]))
-	}
-	for j := range c.Workings {
-		r.Workings = append(r.Workings, y.reading(n+j, &c.Workings[j]))
-	}
-	for _, s := range c.Sources {
-		r.Sources = append(r.Sources, s.Key)
+	r.Readings, r.Workings = y.readings(c.Readings, 0), y.readings(c.Workings, n)
+	r.Sources = make([]string, len(c.Sources))
+	for j, s := range c.Sources {
+		r.Sources[j] = s.Key
 	}
 	c.Explain(v, r)
 	for _, k := range c.Cautions {
@@ -46,9 +42,12 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	return r, nil
 }
 
-// used notes each input as the run used it, and says what was not measured.
-func (c *Calculator) used(v Values, r *Result) {
-	for i, in := range c.Inputs {
+// Complete fills Inputs, which JSON has and no page: the engine is the smaller and
+// the faster for leaving them out. It returns r.
+func (r *Result) Complete() *Result {
+	v := r.values
+	r.Inputs = map[string]Used{}
+	for i, in := range v.inputs {
 		if v.state[i] == absent {
 			continue
 		}
@@ -62,6 +61,13 @@ func (c *Calculator) used(v Values, r *Result) {
 			u.Value = listed(in.Quantity, v.tables[i])
 		}
 		r.Inputs[in.Key] = u
+	}
+	return r
+}
+
+// unmeasured says which inputs were not measured.
+func (c *Calculator) unmeasured(v Values, r *Result) {
+	for i, in := range c.Inputs {
 		switch {
 		case v.state[i] == guessed:
 			r.Note(CheckNote, "{0} is an estimate, good to ± {1} (95 %), not a measurement. Everything below inherits that; take a tape to it before you trust it.",

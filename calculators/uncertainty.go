@@ -17,6 +17,15 @@ func (y carried) reading(j int, m *Measured) Reading {
 		Uncertainty: Number(2 * math.Sqrt(y.variance[j])), Between: words.Of(m.Between), Measured: m}
 }
 
+// readings makes the numbers from place at on, as list declares them, into readings.
+func (y carried) readings(list []Measured, at int) []Reading {
+	readings := make([]Reading, len(list))
+	for j := range list {
+		readings[j] = y.reading(at+j, &list[j])
+	}
+	return readings
+}
+
 // carry solves once, and twice more for every uncertain input at ± one standard
 // uncertainty; half the difference is that input's contribution, and the
 // contributions add in quadrature:
@@ -71,9 +80,9 @@ func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 		for j := range variance {
 			d := slope(mid[j], up[j], down[j], ok, okDown)
 			variance[j] += float64(d * d)
-			if j == 0 && d != 0 {
-				r.Influence = append(r.Influence, Influence{Input: c.Inputs[i].Key, Effect: Number(math.Abs(d)), Quantity: c.Inputs[i].Quantity, SD: sd})
-			}
+		}
+		if d := slope(mid[0], up[0], down[0], ok, okDown); d != 0 {
+			r.Influence = append(r.Influence, Influence{Input: c.Inputs[i].Key, Effect: Number(math.Abs(d)), Quantity: c.Inputs[i].Quantity, SD: sd})
 		}
 		if !ok && !okDown {
 			r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", c.Inputs[i].Named())

@@ -36,6 +36,7 @@ type question struct {
 
 // reply is what the bridge answers.
 type reply struct {
+	Drawn    string    `json:"drawn"`
 	Parts    string    `json:"parts"`
 	Form     string    `json:"form"`
 	Example  bool      `json:"example"`
@@ -55,7 +56,8 @@ type problem struct {
 // native answers a question without the engine, in the engine's form.
 func native(q question) reply {
 	a := panel.Answer(catalog.All(), panel.Ask(q))
-	r := reply{Parts: a.Parts, Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting}
+	r := reply{Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting}
+	r.Drawn, r.Parts, _ = strings.Cut(a.Parts, panel.Divider)
 	for _, p := range a.Record {
 		r.Record += "\x00" + p.Key + "\x00" + p.Typed
 	}

@@ -135,8 +135,7 @@ func (s *sheet) judge(w *want, p *place, frame *bounds) float64 {
 		if o.low.X < high.X && o.high.X > low.X && o.low.Y < high.Y && o.high.Y > low.Y && overlap(w, p, o, q) {
 			return refused
 		}
-		if q.leads && (q.tail.X < high.X || q.tip.X < high.X) && (q.tail.X > low.X || q.tip.X > low.X) &&
-			(q.tail.Y < high.Y || q.tip.Y < high.Y) && (q.tail.Y > low.Y || q.tip.Y > low.Y) && crosses(w, p, q.tail, q.tip) {
+		if q.leads && crosses(w, p, q.tail, q.tip) {
 			cost += costOfLeader
 		}
 		if p.leads && o.low.X < to.X && o.high.X > from.X && o.low.Y < to.Y && o.high.Y > from.Y && crosses(o, q, p.tail, p.tip) {

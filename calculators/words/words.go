@@ -48,11 +48,7 @@ func (t Text) Append(b []byte, r *Reader) []byte {
 		}
 		b = add(b, s[:i])
 		if n := int(s[i+1] - '0'); n < len(t.Holes) {
-			if inner, ok := t.Holes[n].(Text); ok {
-				b = inner.Append(b, r)
-			} else {
-				b = add(b, t.Holes[n].Say(r))
-			}
+			b = add(b, t.Holes[n].Say(r))
 		}
 		s = s[i+3:]
 	}

@@ -39,7 +39,7 @@ func (c *calc) Run(s streams) error {
 		return c.fail(s, problems, saidNo(problems))
 	}
 	if c.JSON {
-		return writeJSON(s.out, result)
+		return writeJSON(s.out, result.Complete())
 	}
 	report{s.out, &words.Reader{Units: c.Units}}.result(calculator, result)
 	return nil
