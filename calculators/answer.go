@@ -50,7 +50,7 @@ func (c *Calculator) carryOneWay(v Values) (carried, *Problem) {
 	}
 	for i := range v.x {
 		sd := v.u[i]
-		if v.state[i] == absent || sd == 0 || !c.solveNear(v, i, sd, moved) && !c.solveNear(v, i, -sd, moved) {
+		if v.state[i] == absent || sd == 0 || !c.solveNear(v, 1<<i, 1, moved) && !c.solveNear(v, 1<<i, -1, moved) {
 			continue
 		}
 		for j := range variance {

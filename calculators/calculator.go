@@ -44,12 +44,6 @@ type Calculator struct {
 	// Explain then says why; a Problem is for inputs that contradict each other.
 	Solve func(v Values, out []float64) *Problem
 
-	// Smooth declares that no number of Solve has a corner, as a limit or a choice of
-	// the larger would give it: moving an input by its uncertainty the one way or the
-	// other changes it by nearly as much. Inputs that matter little are then moved one
-	// way only. A test holds it against moving all of them both ways.
-	Smooth bool
-
 	// Explain is called once, with the solved result, and adds what people
 	// read: ranges, meanings, tables, notes and the figure.
 	Explain func(v Values, r *Result)

@@ -1,6 +1,9 @@
 package calculators
 
-import "math/rand/v2"
+import (
+	"math"
+	"math/rand/v2"
+)
 
 // Trials draws every uncertain input from a normal distribution with its own
 // standard uncertainty, n times, and returns what Solve makes of each: one slice
@@ -45,4 +48,34 @@ func (v Values) Forgetful() Values {
 	w := v.copied()
 	w.fill()
 	return w
+}
+
+// BothWays returns every reading's and working's value and standard uncertainty, with
+// each input moved both ways by itself.
+func (c *Calculator) BothWays(typed []Pair) (mid, u []float64, problems []Problem) {
+	v, _, problems := c.read(typed, nil)
+	if problems != nil {
+		return nil, nil, problems
+	}
+	v.fill()
+	n := len(c.Readings) + len(c.Workings)
+	mid, u = make([]float64, n), make([]float64, n)
+	if p := c.Solve(v, mid); p != nil {
+		return nil, nil, []Problem{*p}
+	}
+	up, down := make([]float64, n), make([]float64, n)
+	for i, sd := range v.u {
+		if v.state[i] == absent || sd == 0 {
+			continue
+		}
+		okUp, okDown := c.solveNear(v, 1<<i, 1, up), c.solveNear(v, 1<<i, -1, down)
+		for j := range u {
+			d := slope(mid[j], up[j], down[j], okUp, okDown)
+			u[j] += d * d
+		}
+	}
+	for j := range u {
+		u[j] = math.Sqrt(u[j])
+	}
+	return mid, u, nil
 }

@@ -39,7 +39,7 @@ func (y carried) readings(list []Measured, at int) []Reading {
 // difference is taken on the side that has an answer. Where both directions move
 // the answer the same way (a fold, as in a spread or a distance) half the
 // difference would cancel, so the larger move is taken: too wide beats too
-// narrow. A smooth calculator's inputs go down only where that can matter.
+// narrow. Inputs that matter little go down together; see lesser.
 func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 	n := len(c.Readings) + len(c.Workings)
 	count := 0
@@ -60,7 +60,7 @@ func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 		if !v.uncertain(i, sd) {
 			continue
 		}
-		if c.solveNear(v, i, sd, up[:n]) {
+		if c.solveNear(v, 1<<i, 1, up[:n]) {
 			okUp |= 1 << i
 			for j, x := range up[:n] {
 				if d := x - mid[j]; d == d {
@@ -70,13 +70,14 @@ func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 		}
 		up = up[n:]
 	}
+	oneWay := c.lesser(v, okUp, mid, ups, rough, down)
 	up = ups
 	for i, sd := range v.u {
 		if !v.uncertain(i, sd) {
 			continue
 		}
 		ok := okUp>>i&1 != 0
-		okDown := (!c.Smooth || !ok || matters(mid, up[:n], rough)) && c.solveNear(v, i, -sd, down)
+		okDown := oneWay>>i&1 == 0 && c.solveNear(v, 1<<i, -1, down)
 		for j := range variance {
 			d := slope(mid[j], up[j], down[j], ok, okDown)
 			variance[j] += float64(d * d)
@@ -99,32 +100,88 @@ func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 // uncertain tells whether input i has a value that may be off by sd.
 func (v Values) uncertain(i int, sd float64) bool { return v.state[i] != absent && sd != 0 }
 
-// little is the share of a number's variance up to which a smooth calculator's input
-// is moved one way only. Were its two moves as different as 9 and 11, the ± would
-// be off by half a percent.
-const little = 0.05
+// An input is lesser if it gives no number more than this share of its variance.
+const lesserShare = 0.05
+
+// The lesser inputs' moves down together may differ from their moves up by this share
+// of a number's standard uncertainty.
+const lesserBend = 0.05
+
+// lesser returns the inputs that need no move down of their own: those that give every
+// number little of its variance, as long as half of them moved down together, and then
+// the other half, change no number by much else than they did one by one upwards. A
+// corner in any of them, a limit or a fold, shows there unless another's move hides it,
+// and then all go both ways. Else a contribution is wrong by a fortieth of the standard
+// uncertainty at most, and it was a small one: the ± moves by less than a hundredth,
+// which its two digits do not show. together is for scratch.
+func (c *Calculator) lesser(v Values, okUp inputSet, mid, ups, variance, together []float64) (lesser inputSet) {
+	n := len(mid)
+	sums := make([]float64, 2*n)
+	var halves [2]inputSet
+	turn := 0
+	up := ups
+	for i, sd := range v.u {
+		if !v.uncertain(i, sd) {
+			continue
+		}
+		if okUp>>i&1 != 0 && !matters(mid, up, variance) {
+			halves[turn] |= 1 << i
+			for j, x := range mid {
+				sums[turn*n+j] += up[j] - x
+			}
+			turn = 1 - turn
+		}
+		up = up[n:]
+	}
+	if halves[1]&(halves[1]-1) == 0 {
+		return 0 // not worth it
+	}
+	for h, half := range halves {
+		if !c.solveNear(v, half, -1, together) {
+			return 0
+		}
+		for j, x := range mid {
+			bend := together[j] - x + sums[h*n+j]
+			if x == x && !(float64(bend*bend) <= float64(lesserBend*lesserBend*variance[j])+float64(1e-18*x*x)) {
+				return 0
+			}
+		}
+	}
+	return halves[0] | halves[1]
+}
 
 // matters tells whether an input that moves the numbers from mid to up gives more
-// than a little of any one's variance, or loses one.
+// than a lesser one's share of any one's variance, or loses one.
 func matters(mid, up, variance []float64) bool {
 	for j, x := range mid {
-		if d := up[j] - x; x == x && !(d*d <= little*variance[j]) {
+		if d := up[j] - x; x == x && !(d*d <= lesserShare*variance[j]) {
 			return true
 		}
 	}
 	return false
 }
 
-// solveNear solves with input i moved by d, and tells whether it could.
-func (c *Calculator) solveNear(v Values, i int, d float64, out []float64) bool {
-	was := v.x[i]
-	v.nudge(i, d)
+// solveNear solves with inputs moved by a multiple of their standard uncertainties, and
+// tells whether it could.
+func (c *Calculator) solveNear(v Values, inputs inputSet, by float64, out []float64) bool {
+	var was, sd [64]float64 // what one input's move does to another's error does not count
+	for i := range v.x {
+		was[i], sd[i] = v.x[i], v.u[i]
+	}
+	for i := range v.x {
+		if inputs>>i&1 != 0 {
+			v.nudge(i, by*sd[i])
+		}
+	}
 	v.moves++
 	v.turn = v.moves + 1
 	p := c.Solve(v, out)
-	v.shift[i] = 0
-	v.x[i] = was
-	v.follow(i)
+	for i := range v.x {
+		if inputs>>i&1 != 0 {
+			v.shift[i], v.x[i] = 0, was[i]
+			v.follow(i)
+		}
+	}
 	v.turn = 1
 	return p == nil
 }

@@ -50,7 +50,6 @@ func Ready() *calculators.Calculator {
 		},
 		Sources:  []*literature.Source{literature.DeLeva1996, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.BrakeCheck, caution.FirstRide, caution.Clinician, caution.Growing},
-		Smooth:   true,
 		Solve:    solveReady,
 		Explain:  explainReady,
 	}

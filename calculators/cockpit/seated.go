@@ -44,7 +44,6 @@ func Seated() *calculators.Calculator {
 		Workings: seatedWorkings(),
 		Sources:  []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.Numbness, caution.FirstRide, caution.Growing},
-		Smooth:   true,
 		Solve:    solveSeated,
 		Explain:  explainSeated,
 	}

@@ -60,7 +60,6 @@ func Climb() *calculators.Calculator {
 		Sources: []*literature.Source{literature.DeLeva1996, literature.Riel2005, literature.Moore2012, literature.Meijaard2007, literature.ISO4210Part2,
 			literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteadyBike, caution.FirstRide},
-		Smooth:   true,
 		Solve:    solveClimb,
 		Explain:  explainClimb,
 	}
