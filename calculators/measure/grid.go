@@ -40,7 +40,7 @@ func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text)
 	if len(typed) > listBytes {
 		return nil, []words.Text{words.Of("{0} is too long: {1} characters, where {2} are read.", q.Named(), count(len(typed)), count(listBytes))}
 	}
-	lines := strings.Split(strings.ReplaceAll(strings.ReplaceAll(typed, "\r\n", "\n"), "\r", "\n"), "\n")
+	lines := split(strings.ReplaceAll(strings.ReplaceAll(typed, "\r\n", "\n"), "\r", "\n"), "\n")
 	if len(q.Columns) == 1 && !heads(q, lines[0]) {
 		return readColumn(q, lines, in)
 	}
@@ -51,7 +51,7 @@ func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text)
 	}
 	var rows []Row
 	for n, line := range lines[1:] {
-		if strings.TrimSpace(line) == "" {
+		if Trim(line) == "" {
 			continue
 		}
 		if len(rows) == q.Rows {
@@ -77,12 +77,12 @@ func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 func readColumn(q *Quantity, lines []string, in *words.Reader) (rows []Row, why []words.Text) {
 	for n, line := range lines {
 		k := 0 // parts before this one, empty ones not counted
-		for _, part := range strings.Split(strings.ReplaceAll(line, "\t", ";"), ";") {
+		for part := range strings.SplitSeq(strings.ReplaceAll(line, "\t", ";"), ";") {
 			if part == "" {
 				continue
 			}
 			k++
-			if part = strings.TrimSpace(part); part == "" {
+			if part = Trim(part); part == "" {
 				continue
 			}
 			g, bad, ok := q.Columns[0].Parse(part, q.Columns[0].Unit.ReadIn(in))
@@ -120,11 +120,19 @@ func separator(heading string) string {
 	return ","
 }
 
+// split is strings.Split by way of strings.SplitSeq, which the engine has anyway.
+func split(s, sep string) (parts []string) {
+	for part := range strings.SplitSeq(s, sep) {
+		parts = append(parts, part)
+	}
+	return parts
+}
+
 // cells splits a line, taking quotes off around a cell.
 func cells(line, sep string) []string {
-	parts := strings.Split(line, sep)
+	parts := split(line, sep)
 	for i, p := range parts {
-		p = strings.TrimSpace(p)
+		p = Trim(p)
 		if len(p) >= 2 && p[0] == '"' && p[len(p)-1] == '"' {
 			p = p[1 : len(p)-1]
 		}
@@ -136,7 +144,7 @@ func cells(line, sep string) []string {
 // columnNamed returns the column with that key or label, -1 for none, and
 // len(q.Columns) for the rows' names.
 func columnNamed(q *Quantity, name string) int {
-	name = Lower(strings.TrimSpace(name))
+	name = Lower(Trim(name))
 	if name == "name" || name == "size" {
 		return len(q.Columns)
 	}

@@ -93,13 +93,17 @@ func (q *Quantity) unitOf(v, m amountRead, bare *Unit) (*Unit, words.Text) {
 
 // accepted lists the units that q can be typed in.
 func (q *Quantity) accepted() string {
-	var s []string
+	s := ""
 	for _, u := range units {
-		if u.Kind == q.Unit.Kind {
-			s = append(s, u.Symbol)
+		if u.Kind != q.Unit.Kind {
+			continue
 		}
+		if s != "" {
+			s += ", "
+		}
+		s += u.Symbol
 	}
-	return strings.Join(s, ", ")
+	return s
 }
 
 // unreadable says why a text is no number, and how one is written.

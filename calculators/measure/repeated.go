@@ -31,7 +31,7 @@ func (q *Quantity) ParseRepeated(typed string, bare *Unit) (Repeated, words.Text
 	}
 	var parts []string
 	for part := range strings.SplitSeq(typed, ";") {
-		if part = strings.TrimSpace(part); part != "" {
+		if part = Trim(part); part != "" {
 			parts = append(parts, part)
 		}
 	}

@@ -60,7 +60,7 @@ func tidy(typed string) string {
 			done = i + utf8.RuneLen(c)
 		}
 	}
-	return strings.TrimSpace(Lower(string(append(b, typed[done:]...))))
+	return Trim(Lower(string(append(b, typed[done:]...))))
 }
 
 // Lower writes the letters A to Z small, which is all that keys, labels and units
@@ -79,7 +79,7 @@ func Lower(s string) string {
 func cutMargin(s string) (value, margin string, has bool) {
 	for _, sign := range []string{"±", "+/-", "+-"} {
 		if v, m, ok := strings.Cut(s, sign); ok {
-			return strings.TrimSpace(v), strings.TrimSpace(m), true
+			return Trim(v), Trim(m), true
 		}
 	}
 	return s, "", false
@@ -125,11 +125,11 @@ func readFeet(s string, unit *Unit) (amountRead, bool) {
 		if !ok {
 			continue
 		}
-		feet, ok := readCount(strings.TrimSpace(f))
+		feet, ok := readCount(Trim(f))
 		if !ok {
 			return amountRead{}, false
 		}
-		inches, ok := readNumber(strings.TrimSpace(in))
+		inches, ok := readNumber(Trim(in))
 		return amountRead{number: inches, feet: feet, hasFeet: true, unit: Inch}, ok && inches >= 0 && inches < 12
 	}
 	return amountRead{}, false
@@ -150,7 +150,7 @@ func cutUnit(s string) (string, *Unit) {
 			}
 		}
 	}
-	return strings.TrimSpace(s[:len(s)-longest]), best
+	return Trim(s[:len(s)-longest]), best
 }
 
 // readNumber reads "832", "83,2", "32 3/4", "3/4", "-3/4" and "8.3e2".
@@ -160,8 +160,8 @@ func readNumber(s string) (float64, bool) {
 		return readDecimal(s)
 	}
 	whole, sign := 0.0, 1.0
-	top, minus := strings.CutPrefix(strings.TrimSpace(top), "-")
-	if top = strings.TrimSpace(top); minus {
+	top, minus := strings.CutPrefix(Trim(top), "-")
+	if top = Trim(top); minus {
 		sign = -1
 	}
 	if w, t, mixed := strings.Cut(top, " "); mixed {
@@ -169,10 +169,10 @@ func readNumber(s string) (float64, bool) {
 		if whole, ok = readCount(w); !ok {
 			return 0, false
 		}
-		top = strings.TrimSpace(t)
+		top = Trim(t)
 	}
 	t, ok1 := readCount(top)
-	b, ok2 := readCount(strings.TrimSpace(bottom))
+	b, ok2 := readCount(Trim(bottom))
 	// Beside a whole number a fraction is less than one, or something else was meant.
 	if !ok1 || !ok2 || b == 0 || (whole != 0 && t >= b) {
 		return 0, false
@@ -182,8 +182,10 @@ func readNumber(s string) (float64, bool) {
 
 // readCount reads digits and nothing else: the parts of a fraction.
 func readCount(s string) (float64, bool) {
-	if s == "" || strings.Trim(s, "0123456789") != "" {
-		return 0, false
+	for i := range len(s) {
+		if s[i] < '0' || s[i] > '9' {
+			return 0, false
+		}
 	}
 	return readFloat(s)
 }
