@@ -85,7 +85,7 @@ var small = []string{
 	"-ldflags=-s -w -buildid=plumbline -X=runtime.godebugDefault=" + collector,
 	"-gcflags=all=-d=inlbudgetslack=-70",
 	"-gcflags=plumbline/...=-l -wb=false",
-	"-gcflags=plumbline/calculators=-d=inlbudgetslack=-60 -wb=false", // values are asked for at every turn
+	"-gcflags=plumbline/calculators=-d=inlbudgetslack=-64 -wb=false", // values are asked for at every turn
 	"-gcflags=plumbline/calculators/geometry=-d=inlbudgetslack=-30 -wb=false",
 	"-gcflags=plumbline/calculators/body=-d=inlbudgetslack=-79 -wb=false",
 	"-gcflags=plumbline/calculators/posture=-d=inlbudgetslack=-30 -wb=false",
