@@ -42,53 +42,27 @@ func (y carried) readings(list []Measured, at int) []Reading {
 // narrow. Inputs that matter little go down together; see lesser.
 func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 	n := len(c.Readings) + len(c.Workings)
-	count := 0
-	for i, sd := range v.u {
-		if v.uncertain(i, sd) {
-			count++
-		}
-	}
-	y := make([]float64, (4+count)*n)
-	mid, down, variance, rough, ups := y[:n], y[n:2*n], y[2*n:3*n], y[3*n:4*n], y[4*n:]
+	y := make([]float64, 3*n)
+	mid, down, variance := y[:n], y[n:2*n], y[2*n:]
 	v.turn = 1
 	if p := c.Solve(v, mid); p != nil {
 		return carried{}, p
 	}
-	okUp := inputSet(0)
-	up := ups
-	for i, sd := range v.u {
-		if !v.uncertain(i, sd) {
-			continue
-		}
-		if c.solveNear(v, 1<<i, 1, up[:n]) {
-			okUp |= 1 << i
-			for j, x := range up[:n] {
-				if d := x - mid[j]; d == d {
-					rough[j] += float64(d * d)
-				}
-			}
-		}
-		up = up[n:]
-	}
-	oneWay := c.lesser(v, okUp, mid, ups, rough, down)
-	up = ups
-	for i, sd := range v.u {
-		if !v.uncertain(i, sd) {
-			continue
-		}
-		ok := okUp>>i&1 != 0
+	ups := c.moveUp(v, mid)
+	oneWay := c.lesser(v, mid, &ups, down)
+	for k, i := range ups.inputs {
+		up, okUp := ups.of(k, n), ups.solved>>i&1 != 0
 		okDown := oneWay>>i&1 == 0 && c.solveNear(v, 1<<i, -1, down)
 		for j := range variance {
-			d := slope(mid[j], up[j], down[j], ok, okDown)
+			d := slope(mid[j], up[j], down[j], okUp, okDown)
 			variance[j] += float64(d * d)
 		}
-		if d := slope(mid[0], up[0], down[0], ok, okDown); d != 0 {
-			r.Influence = append(r.Influence, Influence{Input: c.Inputs[i].Key, Effect: Number(math.Abs(d)), Quantity: c.Inputs[i].Quantity, SD: sd})
+		if d := slope(mid[0], up[0], down[0], okUp, okDown); d != 0 {
+			r.Influence = append(r.Influence, Influence{Input: c.Inputs[i].Key, Effect: Number(math.Abs(d)), Quantity: c.Inputs[i].Quantity, SD: v.u[i]})
 		}
-		if !ok && !okDown {
+		if !okUp && !okDown {
 			r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", c.Inputs[i].Named())
 		}
-		up = up[n:]
 	}
 	for i := range r.Influence {
 		e := float64(r.Influence[i].Effect)
@@ -97,8 +71,42 @@ func (c *Calculator) carry(v Values, r *Result) (carried, *Problem) {
 	return carried{mid, variance}, nil
 }
 
-// uncertain tells whether input i has a value that may be off by sd.
-func (v Values) uncertain(i int, sd float64) bool { return v.state[i] != absent && sd != 0 }
+// ups are the numbers with each uncertain input moved up by itself.
+type ups struct {
+	inputs   []int     // the uncertain ones
+	y        []float64 // the numbers for each, one after another
+	solved   inputSet  // the inputs for which there are numbers
+	variance []float64 // of each number, as these moves alone give it
+}
+
+// of returns the n numbers for the k-th uncertain input.
+func (u *ups) of(k, n int) []float64 { return u.y[k*n : k*n+n] }
+
+// moveUp moves every uncertain input up.
+func (c *Calculator) moveUp(v Values, mid []float64) (u ups) {
+	n := len(mid)
+	u.inputs = make([]int, 0, len(v.u))
+	for i, sd := range v.u {
+		if v.state[i] != absent && sd != 0 {
+			u.inputs = append(u.inputs, i)
+		}
+	}
+	u.y = make([]float64, (len(u.inputs)+1)*n)
+	u.variance = u.of(len(u.inputs), n)
+	for k, i := range u.inputs {
+		up := u.of(k, n)
+		if !c.solveNear(v, 1<<i, 1, up) {
+			continue
+		}
+		u.solved |= 1 << i
+		for j, x := range mid {
+			if d := up[j] - x; d == d {
+				u.variance[j] += float64(d * d)
+			}
+		}
+	}
+	return u
+}
 
 // An input is lesser if it gives no number more than this share of its variance.
 const lesserShare = 0.05
@@ -114,24 +122,21 @@ const lesserBend = 0.05
 // and then all go both ways. Else a contribution is wrong by a fortieth of the standard
 // uncertainty at most, and it was a small one: the ± moves by less than a hundredth,
 // which its two digits do not show. together is for scratch.
-func (c *Calculator) lesser(v Values, okUp inputSet, mid, ups, variance, together []float64) (lesser inputSet) {
+func (c *Calculator) lesser(v Values, mid []float64, u *ups, together []float64) inputSet {
 	n := len(mid)
 	sums := make([]float64, 2*n)
 	var halves [2]inputSet
 	turn := 0
-	up := ups
-	for i, sd := range v.u {
-		if !v.uncertain(i, sd) {
+	for k, i := range u.inputs {
+		up := u.of(k, n)
+		if u.solved>>i&1 == 0 || matters(mid, up, u.variance) {
 			continue
 		}
-		if okUp>>i&1 != 0 && !matters(mid, up, variance) {
-			halves[turn] |= 1 << i
-			for j, x := range mid {
-				sums[turn*n+j] += up[j] - x
-			}
-			turn = 1 - turn
+		halves[turn] |= 1 << i
+		for j, x := range mid {
+			sums[turn*n+j] += up[j] - x
 		}
-		up = up[n:]
+		turn = 1 - turn
 	}
 	if halves[1]&(halves[1]-1) == 0 {
 		return 0 // not worth it
@@ -142,7 +147,8 @@ func (c *Calculator) lesser(v Values, okUp inputSet, mid, ups, variance, togethe
 		}
 		for j, x := range mid {
 			bend := together[j] - x + sums[h*n+j]
-			if x == x && !(float64(bend*bend) <= float64(lesserBend*lesserBend*variance[j])+float64(1e-18*x*x)) {
+			// What a solver leaves over, a billionth, is no bend.
+			if x == x && !(float64(bend*bend) <= float64(lesserBend*lesserBend*u.variance[j])+float64(1e-18*x*x)) {
 				return 0
 			}
 		}
