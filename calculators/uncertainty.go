@@ -85,12 +85,15 @@ func (u *ups) of(k, n int) []float64 { return u.y[k*n : k*n+n] }
 // moveUp moves every uncertain input up.
 func (c *Calculator) moveUp(v Values, mid []float64) (u ups) {
 	n := len(mid)
-	u.inputs = make([]int, 0, len(v.u))
+	u.inputs = make([]int, len(v.u))
+	count := 0
 	for i, sd := range v.u {
 		if v.state[i] != absent && sd != 0 {
-			u.inputs = append(u.inputs, i)
+			u.inputs[count] = i
+			count++
 		}
 	}
+	u.inputs = u.inputs[:count]
 	u.y = make([]float64, (len(u.inputs)+1)*n)
 	u.variance = u.of(len(u.inputs), n)
 	for k, i := range u.inputs {

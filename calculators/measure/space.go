@@ -3,23 +3,20 @@ package measure
 // Trim cuts white space off both ends. It does what strings.TrimSpace does, which
 // brings the tables of all scripts into the engine.
 func Trim(s string) string {
-	from, to := len(s), 0
+	from, to := len(s), len(s)
+	stays := false // whether the last character does
 	for i, c := range s {
-		if !space(c) {
-			from = min(from, i)
+		if stays {
 			to = i
 		}
-	}
-	if from == len(s) {
-		return ""
-	}
-	// The last character that stays may have several bytes, those behind it none.
-	for i := range s[to:] {
-		if i > 0 {
-			return s[from : to+i]
+		if stays = !space(c); stays && from == len(s) {
+			from = i
 		}
 	}
-	return s[from:]
+	if stays || from == len(s) {
+		to = len(s)
+	}
+	return s[from:to]
 }
 
 // space tells whether Unicode calls c white space.
