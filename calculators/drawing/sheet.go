@@ -216,12 +216,9 @@ func bezier(a, b, c, d Point) (Point, Point) {
 // neighbours returns the points before, at, after and two after the i-th of a
 // smooth curve.
 func neighbours(points []Point, i int, closed bool) (a, b, c, d Point) {
-	before, after, second, n := i-1, i+1, i+2, len(points)
-	switch {
-	case !closed:
-		before, after, second = max(before, 0), min(after, n-1), min(second, n-1)
-	case before < 0 || second >= n:
-		before, after, second = (before+n)%n, after%n, second%n
+	n := len(points)
+	if closed {
+		return points[(i+n-1)%n], points[i], points[(i+1)%n], points[(i+2)%n]
 	}
-	return points[before], points[i], points[after], points[second]
+	return points[max(i-1, 0)], points[i], points[min(i+1, n-1)], points[min(i+2, n-1)]
 }
