@@ -216,9 +216,12 @@ func bezier(a, b, c, d Point) (Point, Point) {
 // neighbours returns the points before, at, after and two after the i-th of a
 // smooth curve.
 func neighbours(points []Point, i int, closed bool) (a, b, c, d Point) {
-	n := len(points)
-	if closed {
-		return points[(i+n-1)%n], points[i], points[(i+1)%n], points[(i+2)%n]
+	before, after, second, n := i-1, i+1, i+2, len(points)
+	switch {
+	case !closed:
+		before, after, second = max(before, 0), min(after, n-1), min(second, n-1)
+	case before < 0 || second >= n:
+		before, after, second = (before+n)%n, after%n, second%n
 	}
-	return points[max(i-1, 0)], points[i], points[min(i+1, n-1)], points[min(i+2, n-1)]
+	return points[before], points[i], points[after], points[second]
 }
