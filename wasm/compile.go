@@ -82,10 +82,10 @@ const collector = "gcstoptheworld=1"
 // because brotli searches for where to divide a file. So when a small engine is just
 // over its figure, try another build id before anything is left out.
 var small = []string{
-	"-ldflags=-s -w -buildid=plumbline -X=runtime.godebugDefault=" + collector,
+	"-ldflags=-s -w -buildid=guide -X=runtime.godebugDefault=" + collector,
 	"-gcflags=all=-d=inlbudgetslack=-70",
 	"-gcflags=plumbline/...=-l -wb=false",
-	"-gcflags=plumbline/calculators=-d=inlbudgetslack=-64 -wb=false", // values are asked for at every turn
+	"-gcflags=plumbline/calculators=-d=inlbudgetslack=-60 -wb=false", // values are asked for at every turn
 	"-gcflags=plumbline/calculators/geometry=-d=inlbudgetslack=-30 -wb=false",
 	"-gcflags=plumbline/calculators/body=-d=inlbudgetslack=-79 -wb=false",
 	"-gcflags=plumbline/calculators/posture=-d=inlbudgetslack=-30 -wb=false",
