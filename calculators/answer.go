@@ -9,7 +9,7 @@ import (
 // Care tells how much work goes into the ± of an answer.
 type Care bool
 
-// Full moves every input both ways, as Run does. Quick moves it one way only: half
+// Full moves inputs both ways as Run does. Quick moves each of them one way only: half
 // the work for thousands of records, the same ± where the answer is straight
 // within the inputs' errors, and another one where it bends.
 const (

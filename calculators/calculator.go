@@ -38,7 +38,7 @@ type Calculator struct {
 	Cautions []*caution.Caution
 
 	// Solve is pure arithmetic: out has room for the readings and then the
-	// workings, in their order. Run calls it 2n+1 times for n uncertain inputs,
+	// workings, in their order. Run calls it 2n+3 times at most for n uncertain inputs,
 	// so it makes no text and no figure, and it never rounds, counts or clamps.
 	// A number that does not exist (a pose that cannot be reached) is NaN, and
 	// Explain then says why; a Problem is for inputs that contradict each other.
