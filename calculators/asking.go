@@ -11,22 +11,13 @@ import (
 // left empty, given what was typed so far. An input that has nothing to offer
 // yet has the value NaN. What cannot be read counts as not typed.
 func (c *Calculator) Assumptions(typed []Pair, in *words.Reader) []Assumption {
+	v, _, _ := c.read(typed, in)
 	offers := make([]Assumption, len(c.Inputs))
-	v, _, problems := c.read(typed, in)
-	for i := range v.state {
-		for _, p := range problems {
-			if p.Input == c.Inputs[i].Key {
-				v.state[i] = absent
-			}
-		}
-	}
-	v.fill()
 	for i, input := range c.Inputs {
 		offers[i].Value = math.NaN()
 		if input.Assume == nil {
 			continue
 		}
-		v.filled = i
 		if a, ok := input.Assume(v); ok {
 			offers[i] = a
 		}

@@ -32,17 +32,17 @@ type Calculator struct {
 	Question string // the one question it answers
 	Scenario string // whose numbers the worked example has, one sentence
 	Inputs   []Input
-	Readings []Measured // what it answers, the headline reading first
-	Workings []Measured // further numbers that Explain wants with their ±
+	Answers  []*Output // what it answers, the headline first
+	Workings []*Output // further numbers that Explain wants with their ±
 	Sources  []*literature.Source
 	Cautions []*caution.Caution
 
-	// Solve is pure arithmetic: out has room for the readings and then the
-	// workings, in their order. Run calls it 2n+3 times at most for n uncertain inputs,
-	// so it makes no text and no figure, and it never rounds, counts or clamps.
-	// A number that does not exist (a pose that cannot be reached) is NaN, and
-	// Explain then says why; a Problem is for inputs that contradict each other.
-	Solve func(v Values, out []float64) *Problem
+	// Solve is pure arithmetic: it sets the answers and workings. Run calls it 2n+1
+	// times for n uncertain inputs, so it makes no text and no figure, and it never
+	// rounds, counts or clamps. A number that does not exist (a pose that cannot be
+	// reached) is not set, and Explain then says why; a Problem is for inputs that
+	// contradict each other.
+	Solve func(v Values, out Numbers) *Problem
 
 	// Explain is called once, with the solved result, and adds what people
 	// read: ranges, meanings, tables, notes and the figure.
@@ -61,9 +61,9 @@ type Input struct {
 	// Assume has something to offer.
 	Optional bool
 
-	// Assume stands in for an input that was left empty. It may look at inputs
-	// declared before this one, and answers false where nothing honest can be
-	// said. It is asked anew for every change of those inputs.
+	// Assume stands in for an input that was left empty. It may look at any other
+	// input, as long as no two assumptions rest on each other, and answers false
+	// where nothing honest can be said.
 	Assume func(v Values) (Assumption, bool)
 
 	// Folded inputs stand below the others, behind "More settings".
@@ -86,33 +86,19 @@ func Fixed(value, sd float64, from string) func(Values) (Assumption, bool) {
 	return func(Values) (Assumption, bool) { return Assumption{value, sd, from}, true }
 }
 
-// Measured declares one number of an answer.
-type Measured struct {
-	_       [0]func() // spares the engine the code to compare it
-	Name    string    // stable key
-	Label   string    // English
-	Unit    *measure.Unit
-	Between string // what it is measured between, English
-	Folded  bool   // shown in the table below the headline readings
-	Finer   int    // decimals beyond the unit's usual ones, for people
-	Feeds   *measure.Quantity
-	Guess   bool // what it feeds counts as an estimate, not as measured
-}
-
-// Standing is a figure that belongs to no calculator, such as how a length is
+// Illustration is a figure that belongs to no calculator, such as how a length is
 // taken. It is drawn at the reader's size where the reader gave one: every input
 // is optional.
-type Standing struct {
+type Illustration struct {
 	Name   string
 	Inputs []Input
 	Draw   func(v Values) *drawing.Figure
 }
 
-// Figure draws a standing figure with what was typed, passing over what cannot
-// be read.
-func (s *Standing) Figure(typed []Pair, in *words.Reader) *drawing.Figure {
+// Figure draws an illustration with what was typed, passing over what cannot be
+// read.
+func (s *Illustration) Figure(typed []Pair, in *words.Reader) *drawing.Figure {
 	c := &Calculator{Inputs: s.Inputs}
 	v, _, _ := c.read(typed, in)
-	v.fill()
 	return s.Draw(v)
 }

@@ -5,16 +5,18 @@ import (
 	"plumbline/calculators/words"
 )
 
-// read turns what was typed into values, and collects every problem on the way.
+// read turns what was typed into values, assumptions filled in, and collects every
+// problem on the way. What cannot be read counts as not typed: where there are
+// problems, the values only serve to show what stands in for an empty field.
 func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Problem) {
 	n := len(c.Inputs)
-	f := make([]float64, 3*n)
-	v := Values{&values{inputs: c.Inputs, asked: make([]*measure.Quantity, n), x: f[:n:n], u: f[n : 2*n : 2*n], shift: f[2*n:], state: make([]state, n), tables: make([][]Row, n), next: make([]uint8, n+1), filled: n}}
+	v := Values{inputs: c.Inputs, place: make(map[*measure.Quantity]int, n), x: make([]float64, n), u: make([]float64, n),
+		shift: make([]float64, n), state: make([]state, n), tables: make([][]Row, n)}
 	var notes []Note
 	var problems []Problem
 	for i := range c.Inputs {
 		q := c.Inputs[i].Quantity
-		v.asked[i] = q
+		v.place[q] = i
 		p := last(typed, q.Key)
 		if p.Typed == "" {
 			if !c.Inputs[i].Optional && c.Inputs[i].Assume == nil {
@@ -37,14 +39,18 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 				notes, why = append(notes, Note{CheckNote, why[0]}), why[1:]
 			}
 		}
-		for _, w := range why {
-			problems = append(problems, Problem{Input: q.Key, Text: w})
+		if len(why) > 0 {
+			for _, w := range why {
+				problems = append(problems, Problem{Input: q.Key, Text: w})
+			}
+			continue
 		}
 		v.state[i] = given
 		if p.Estimated && q.Is() == measure.Number {
 			v.state[i] = guessed
 		}
 	}
+	v.assume()
 	return v, notes, problems
 }
 

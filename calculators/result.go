@@ -13,14 +13,14 @@ import (
 // are in base units at full precision, rounding is for people.
 type Result struct {
 	Calculator string          `json:"calculator"`
-	Inputs     map[string]Used `json:"inputs"` // filled by Complete
-	Readings   []Reading       `json:"readings"`
+	Inputs     map[string]Used `json:"inputs"`   // filled by Complete
+	Answers    []Answer        `json:"readings"` // in JSON by the name under which scripts know them
 	Tables     []Table         `json:"tables,omitempty"`
 	Notes      []Note          `json:"notes,omitempty"`
 	Influence  []Influence     `json:"influence,omitempty"`
 	Sources    []string        `json:"sources"`
 
-	Workings []Reading       `json:"-"`
+	Workings []Answer        `json:"-"`
 	Figure   *drawing.Figure `json:"-"`
 
 	values Values
@@ -40,16 +40,16 @@ func (n Number) MarshalJSON() ([]byte, error) {
 
 // Used is an input as the run used it.
 type Used struct {
-	_           [0]func() // spares the engine the code to compare it
-	Value       any       `json:"value"` // a Number; a choice's key; the rows of a list
-	Unit        string    `json:"unit,omitempty"`
-	Uncertainty Number    `json:"uncertainty"` // expanded, k = 2
-	Assumed     bool      `json:"assumed,omitempty"`
-	Estimated   bool      `json:"estimated,omitempty"`
+	Value       any    `json:"value"` // a Number; a choice's key; the rows of a list
+	Unit        string `json:"unit,omitempty"`
+	Uncertainty Number `json:"uncertainty"` // expanded, k = 2
+	Assumed     bool   `json:"assumed,omitempty"`
+	Estimated   bool   `json:"estimated,omitempty"`
 }
 
-// Reading is a number that never stands alone.
-type Reading struct {
+// Answer is a number that never stands alone: an output with its value, its ± and
+// what they mean.
+type Answer struct {
 	Name        string     `json:"name"`
 	Label       words.Text `json:"label"`
 	Value       Number     `json:"value"` // null where it does not exist: Meaning says why
@@ -60,24 +60,24 @@ type Reading struct {
 	Between     words.Text `json:"between"`
 	Meaning     words.Text `json:"meaning"`
 
-	Measured *Measured `json:"-"`
+	Output *Output `json:"-"`
 }
 
-// Exists tells whether the reading has a value.
-func (x *Reading) Exists() bool { return !math.IsNaN(float64(x.Value)) }
+// Exists tells whether the answer has a value.
+func (x *Answer) Exists() bool { return !math.IsNaN(float64(x.Value)) }
 
-// Amount says the reading's value.
-func (x *Reading) Amount() measure.Amount {
-	return measure.Amount{Value: float64(x.Value), Unit: x.Measured.Unit, Extra: x.Measured.Finer}
+// Amount says the answer's value.
+func (x *Answer) Amount() measure.Amount {
+	return measure.Amount{Value: float64(x.Value), Unit: x.Output.Unit, Extra: x.Output.Finer}
 }
 
-// Margin says the reading's ±.
-func (x *Reading) Margin() measure.Amount {
-	return measure.Amount{Value: float64(x.Uncertainty), Unit: x.Measured.Unit, Extra: x.Measured.Finer}
+// Margin says the answer's ±.
+func (x *Answer) Margin() measure.Amount {
+	return measure.Amount{Value: float64(x.Uncertainty), Unit: x.Output.Unit, Extra: x.Output.Finer}
 }
 
-// Uncertain says the reading's value with its ±.
-func (x *Reading) Uncertain() measure.Uncertain {
+// Uncertain says the answer's value with its ±.
+func (x *Answer) Uncertain() measure.Uncertain {
 	return measure.Uncertain{Amount: x.Amount(), Plus: float64(x.Uncertainty)}
 }
 
@@ -119,10 +119,9 @@ type Note struct {
 // Influence is one input's share of the first reading's variance, and how far
 // that reading moves when the input is off by one standard uncertainty.
 type Influence struct {
-	_      [0]func() // spares the engine the code to compare it
-	Input  string    `json:"input"`
-	Share  Number    `json:"share"`
-	Effect Number    `json:"effect"`
+	Input  string `json:"input"`
+	Share  Number `json:"share"`
+	Effect Number `json:"effect"`
 
 	Quantity *measure.Quantity `json:"-"`
 	SD       float64           `json:"-"`
@@ -136,29 +135,17 @@ type Problem struct {
 	Needed bool       `json:"needed,omitempty"` // nothing was typed there yet
 }
 
-// Reading returns the named reading; a name that is not declared panics.
-func (r *Result) Reading(name string) *Reading {
-	if x := find(r.Readings, name); x != nil {
-		return x
-	}
-	panic("calculators: " + name + " is not declared as a reading")
-}
-
-// Working returns the named working; a name that is not declared panics.
-func (r *Result) Working(name string) *Reading {
-	if x := find(r.Workings, name); x != nil {
-		return x
-	}
-	panic("calculators: " + name + " is not declared as a working")
-}
-
-func find(list []Reading, name string) *Reading {
-	for i := range list {
-		if list[i].Name == name {
-			return &list[i]
+// At returns the answer or working that o declares. It panics when the calculator
+// does not declare o; a test runs every calculator.
+func (r *Result) At(o *Output) *Answer {
+	for _, list := range [2][]Answer{r.Answers, r.Workings} {
+		for i := range list {
+			if list[i].Output == o {
+				return &list[i]
+			}
 		}
 	}
-	return nil
+	panic("calculators: " + o.Name + " is not declared among the answers or workings")
 }
 
 // Note adds a sentence to the result.

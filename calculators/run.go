@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"plumbline/calculators/measure"
+	"plumbline/calculators/uncertainty"
 	"plumbline/calculators/words"
 )
 
@@ -14,7 +15,7 @@ type Pair struct {
 }
 
 // Run checks what was typed, computes, and carries the inputs' standard
-// uncertainties through to every reading. Bare numbers are in the units that in
+// uncertainties through to every number. Bare numbers are in the units that in
 // reads (nil: base units). All problems are returned at once, and then there is
 // no result; keys that c does not use are passed over.
 func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
@@ -22,18 +23,18 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	if problems != nil {
 		return nil, problems
 	}
-	v.fill()
-	r := &Result{Calculator: c.Name, Notes: notes, values: v}
-	c.unmeasured(v, r)
-	n := len(c.Readings)
-	y, p := c.carry(v, r)
-	if p != nil {
+	out := c.numbers()
+	if p := c.Solve(v, out); p != nil {
 		return nil, []Problem{*p}
 	}
-	r.Readings, r.Workings = y.readings(c.Readings, 0), y.readings(c.Workings, n)
-	r.Sources = make([]string, len(c.Sources))
-	for j, s := range c.Sources {
-		r.Sources[j] = s.Key
+	effects := uncertainty.Propagate(out.x, v.u, c.solver(v, out))
+	r := &Result{Calculator: c.Name, Notes: notes, values: v}
+	c.noteUnmeasured(v, r)
+	r.Answers = answers(c.Answers, out, effects)
+	r.Workings = answers(c.Workings, out, effects)
+	c.noteInfluence(v, effects, r)
+	for _, s := range c.Sources {
+		r.Sources = append(r.Sources, s.Key)
 	}
 	c.Explain(v, r)
 	for _, k := range c.Cautions {
@@ -42,8 +43,39 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	return r, nil
 }
 
-// Complete fills Inputs, which JSON has and no page: the engine is the smaller and
-// the faster for leaving them out. It returns r.
+// solver solves with one input of v off.
+func (c *Calculator) solver(v Values, out Numbers) uncertainty.Solve {
+	return func(i int, d float64, y []float64) bool {
+		return c.Solve(v.shifted(i, d), out.into(y)) == nil
+	}
+}
+
+// answers makes the numbers that list declares into answers with their ± at k = 2.
+func answers(list []*Output, out Numbers, effects uncertainty.Effects) []Answer {
+	a := make([]Answer, len(list))
+	for j, o := range list {
+		a[j] = Answer{Name: o.Name, Label: words.Of(o.Label), Value: Number(out.At(o)), Unit: o.Unit.Symbol,
+			Uncertainty: Number(2 * math.Sqrt(effects.Variance[out.at(o)])), Between: words.Of(o.Between), Output: o}
+	}
+	return a
+}
+
+// noteInfluence lists what each input's error does to the headline answer.
+func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Result) {
+	for i, in := range c.Inputs {
+		if effects.Of[i] == nil || effects.Of[i][0] == 0 {
+			continue
+		}
+		d := effects.Of[i][0]
+		r.Influence = append(r.Influence, Influence{Input: in.Key, Effect: Number(math.Abs(d)),
+			Share: Number(float64(d*d) / effects.Variance[0]), Quantity: in.Quantity, SD: v.u[i]})
+	}
+	for _, i := range effects.Alone {
+		r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", c.Inputs[i].Named())
+	}
+}
+
+// Complete fills Inputs, which JSON has and no page. It returns r.
 func (r *Result) Complete() *Result {
 	v := r.values
 	r.Inputs = map[string]Used{}
@@ -65,14 +97,14 @@ func (r *Result) Complete() *Result {
 	return r
 }
 
-// unmeasured says which inputs were not measured.
-func (c *Calculator) unmeasured(v Values, r *Result) {
+// noteUnmeasured says which inputs were not measured.
+func (c *Calculator) noteUnmeasured(v Values, r *Result) {
 	for i, in := range c.Inputs {
-		switch {
-		case v.state[i] == guessed:
+		switch v.state[i] {
+		case guessed:
 			r.Note(CheckNote, "{0} is an estimate, good to ± {1} (95 %), not a measurement. Everything below inherits that; take a tape to it before you trust it.",
 				in.Named(), measure.Amount{Value: 2 * v.u[i], Unit: in.Unit})
-		case v.state[i] == assumed:
+		case assumed:
 			a, _ := in.Assume(v)
 			r.Notes = append(r.Notes, Note{AssumedNote, assumedText(in, v, i, a)})
 		}

@@ -13,7 +13,7 @@ import (
 // the catalog so that a test can publish a guide with a calculator of its own.
 type shelf struct {
 	calculators []*calculators.Calculator
-	standing    []*calculators.Standing
+	standing    []*calculators.Illustration
 }
 
 // everything is the whole catalog.

@@ -110,7 +110,7 @@ var all = []*calculators.Calculator{%s}
 
 func All() []*calculators.Calculator { return all }
 
-func Figures() []*calculators.Standing { return nil }
+func Figures() []*calculators.Illustration { return nil }
 `, imports.String(), calls.String())
 	const whole = `package main
 

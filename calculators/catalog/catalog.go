@@ -27,7 +27,7 @@ var figures = append(start.Figures(), cockpit.WholeRider())
 func All() []*calculators.Calculator { return all }
 
 // Figures returns the standing figures in guide order.
-func Figures() []*calculators.Standing { return figures }
+func Figures() []*calculators.Illustration { return figures }
 
 // Named returns the calculator of that name, or nil.
 func Named(name string) *calculators.Calculator {
@@ -40,7 +40,7 @@ func Named(name string) *calculators.Calculator {
 }
 
 // Figure returns the standing figure of that name, or nil.
-func Figure(name string) *calculators.Standing {
+func Figure(name string) *calculators.Illustration {
 	for _, f := range figures {
 		if f.Name == name {
 			return f

@@ -18,7 +18,7 @@ import (
 // Desk is what the pages work with.
 type Desk struct {
 	Calculators []*calculators.Calculator
-	Figures     []*calculators.Standing
+	Figures     []*calculators.Illustration
 }
 
 // Ask is one question of a page. Fields that a question does not use are empty.

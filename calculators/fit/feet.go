@@ -8,7 +8,8 @@ import (
 )
 
 // AnyInseamInput asks for the inside leg where the answer hardly rests on it: the
-// survey's middle stands in, with the survey's spread. Sex has to stand before it.
+// survey's middle stands in, with the survey's spread. The calculator
+// has to ask for the sex too.
 func AnyInseamInput(example string) calculators.Input {
 	return calculators.Input{Quantity: measure.Inseam, Example: example, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 		e := body.Inseam.Typical(Sex(v))
@@ -17,7 +18,7 @@ func AnyInseamInput(example string) calculators.Input {
 }
 
 // BallInput asks for the inner ball of the foot, estimated from the foot's length
-// where only that was given. The inputs must hold sex and foot length before it.
+// where only that was given. The calculator has to ask for sex and foot length too.
 func BallInput(example string) calculators.Input {
 	return calculators.Input{Quantity: measure.HeelToBallInner, Example: example, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 		if !v.Has(measure.FootLength) {

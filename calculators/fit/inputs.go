@@ -12,7 +12,7 @@ func SexInput(example string) calculators.Input {
 }
 
 // TrochanterInput asks for the height of the trochanter, estimated from the
-// inside leg where it is missing. The inputs must hold inseam and sex before it.
+// inside leg where it is missing. The calculator has to ask for inside leg and sex too.
 func TrochanterInput(example string) calculators.Input {
 	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 		e, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), Sex(v))

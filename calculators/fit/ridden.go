@@ -17,8 +17,8 @@ func GripInputs() []calculators.Input {
 
 // UnderGripsInputs ask for the bike below the grips, all of it behind "More
 // settings": it decides how far the bike tips as it sinks, which moves the grips
-// by a few mm, and what the picture shows. The inputs must hold the grips before
-// these.
+// by a few mm, and what the picture shows. The calculator has to ask for the grips
+// too.
 func UnderGripsInputs() []calculators.Input {
 	from := func(q *measure.Quantity, less float64) func(calculators.Values) (calculators.Assumption, bool) {
 		return func(v calculators.Values) (calculators.Assumption, bool) {
@@ -58,23 +58,13 @@ func (r Ridden) Turn(p geometry.Point) geometry.Point { return p.Turn(-r.Tilt) }
 
 // Ride solves the reader's bike and lets it sink.
 func Ride(v calculators.Values) (Ridden, *calculators.Problem) {
-	r := ride.Of(v)
-	return r.Ridden, r.problem
-}
-
-type rideable struct {
-	Ridden
-	problem *calculators.Problem
-}
-
-var ride = calculators.Part[rideable]{Compute: func(v calculators.Values) rideable {
 	level, p := Bike(v)
 	if p != nil {
-		return rideable{problem: p}
+		return Ridden{}, p
 	}
 	sagged, err := geometry.Sagged(level, v.Of(measure.ForkTravel), v.Of(measure.SagFront), v.Of(measure.RearTravel), v.Of(measure.SagRear))
 	if err != nil {
-		return rideable{problem: NoBike(err)}
+		return Ridden{}, NoBike(err)
 	}
-	return rideable{Ridden: Ridden{Level: level, Sagged: sagged, Tilt: sagged.HeadAngle - level.HeadAngle}}
-}}
+	return Ridden{Level: level, Sagged: sagged, Tilt: sagged.HeadAngle - level.HeadAngle}, nil
+}

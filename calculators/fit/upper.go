@@ -8,8 +8,8 @@ import (
 )
 
 // UpperInputs ask for the rider above the hips. Height has to be given; trunk,
-// arms and shoulders are estimated from it where nobody measured them. The inputs
-// must hold the sex before these.
+// arms and shoulders are estimated from it where nobody measured them. The
+// calculator has to ask for the sex too.
 func UpperInputs() []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.TrunkLength, Folded: true, Assume: fromStature(body.Trunk)},

@@ -13,10 +13,10 @@ import (
 	"plumbline/calculators/words"
 )
 
-// Answer is what one calculator makes of a record.
-type Answer struct {
+// Answered is what one calculator makes of a record.
+type Answered struct {
 	Calculator *calculators.Calculator
-	Readings   []calculators.Reading
+	Answers    []calculators.Answer
 }
 
 // Missing is a calculator that cannot answer yet.
@@ -28,7 +28,7 @@ type Missing struct {
 
 // Answers asks every calculator of list. Those that need nothing of what the
 // record holds, or only help to measure (the part "start"), are passed over.
-func Answers(r *record.Record, list []*calculators.Calculator, care calculators.Care) (answers []Answer, missing []Missing) {
+func Answers(r *record.Record, list []*calculators.Calculator, care calculators.Care) (answers []Answered, missing []Missing) {
 	pairs := r.Pairs()
 	for _, c := range list {
 		if c.Section == calculators.Start {
@@ -42,12 +42,12 @@ func Answers(r *record.Record, list []*calculators.Calculator, care calculators.
 		case !own:
 			continue
 		}
-		readings, problems := c.Answer(pairs, nil, care)
+		found, problems := c.Numbers(pairs, nil, care)
 		if problems != nil {
 			missing = append(missing, Missing{Calculator: c, Why: problems[0].Text})
 			continue
 		}
-		answers = append(answers, Answer{c, readings})
+		answers = append(answers, Answered{c, found})
 	}
 	return answers, missing
 }
@@ -85,7 +85,7 @@ func Wanted(missing []Missing) []*measure.Quantity {
 
 // Cautions returns the safety texts that travel with the answers, each once, in
 // the order of the calculators.
-func Cautions(answers []Answer) []*caution.Caution {
+func Cautions(answers []Answered) []*caution.Caution {
 	var list []*caution.Caution
 	for _, a := range answers {
 		for _, k := range a.Calculator.Cautions {

@@ -87,13 +87,13 @@ func TestAnswersAreThoseOfRun(t *testing.T) {
 	for _, c := range catalog.All() {
 		want, problems := c.Run(panel.Example(c), nil)
 		require.Empty(t, problems)
-		got, problems := c.Answer(panel.Example(c), nil, calculators.Full)
+		got, problems := c.Numbers(panel.Example(c), nil, calculators.Full)
 		require.Empty(t, problems)
-		require.Len(t, got, len(want.Readings))
+		require.Len(t, got, len(want.Answers))
 		for i := range got {
-			if want.Readings[i].Exists() {
-				assert.Equal(t, want.Readings[i].Value, got[i].Value, "%s %s", c.Name, got[i].Name)
-				assert.Equal(t, want.Readings[i].Uncertainty, got[i].Uncertainty, "%s %s", c.Name, got[i].Name)
+			if want.Answers[i].Exists() {
+				assert.Equal(t, want.Answers[i].Value, got[i].Value, "%s %s", c.Name, got[i].Name)
+				assert.Equal(t, want.Answers[i].Uncertainty, got[i].Uncertainty, "%s %s", c.Name, got[i].Name)
 			}
 		}
 	}
@@ -105,9 +105,9 @@ func TestAnswersAreThoseOfRun(t *testing.T) {
 func TestTheQuickWayIsNearTheFullOne(t *testing.T) {
 	near, all := 0, 0
 	for _, c := range catalog.All() {
-		full, problems := c.Answer(panel.Example(c), nil, calculators.Full)
+		full, problems := c.Numbers(panel.Example(c), nil, calculators.Full)
 		require.Empty(t, problems)
-		quick, problems := c.Answer(panel.Example(c), nil, calculators.Quick)
+		quick, problems := c.Numbers(panel.Example(c), nil, calculators.Quick)
 		require.Empty(t, problems)
 		for i := range full {
 			if !full[i].Exists() {
@@ -130,7 +130,7 @@ func TestWhatIsMissingIsNamed(t *testing.T) {
 	names := map[string]bool{}
 	for _, a := range answers {
 		names[a.Calculator.Name] = true
-		require.NotEmpty(t, a.Readings)
+		require.NotEmpty(t, a.Answers)
 	}
 	assert.True(t, names["saddle-height"])
 	assert.NotEmpty(t, intake.Cautions(answers))
@@ -166,7 +166,7 @@ func TestNoRecordBreaksTheIntake(t *testing.T) {
 		}
 		answers, _ := intake.Answers(r, catalog.All(), calculators.Full)
 		for _, a := range answers {
-			for _, x := range a.Readings {
+			for _, x := range a.Answers {
 				require.NotEmpty(t, x.Name)
 			}
 		}

@@ -210,7 +210,7 @@ func waiting(c *calculators.Calculator, problems []calculators.Problem, r *words
 
 // spoken says the headline reading in one sentence.
 func spoken(result *calculators.Result, r *words.Reader) string {
-	x := &result.Readings[0]
+	x := &result.Answers[0]
 	switch {
 	case !x.Exists():
 		return words.Of("{0}: no answer. {1}", x.Label, x.Meaning).Say(r)

@@ -5,7 +5,7 @@ import "plumbline/calculators"
 // Plate writes the named standing figure of list at the size of whoever has this
 // record, to stand in place of what Figure wrote; "" if there is no such figure.
 // Every id in it begins with id. It takes any text.
-func Plate(list []*calculators.Standing, name, id, record, units string) string {
+func Plate(list []*calculators.Illustration, name, id, record, units string) string {
 	for _, s := range list {
 		if s.Name == name {
 			pairs, _ := decode(record)

@@ -43,8 +43,8 @@ func (w *writer) answer(result *calculators.Result, of whose) {
 	w.raw(`</p>`).cut().raw(`<dl class="readings">`)
 	example := of != theReaders
 	folded := false
-	for i := range result.Readings {
-		if x := &result.Readings[i]; x.Measured.Folded {
+	for i := range result.Answers {
+		if x := &result.Answers[i]; x.Output.Folded {
 			folded = true
 		} else {
 			w.reading(x, example)
@@ -53,7 +53,7 @@ func (w *writer) answer(result *calculators.Result, of whose) {
 	w.influence(result)
 	w.raw(`</dl>`).cut()
 	if folded {
-		w.foldedReadings(result, example)
+		w.foldedAnswers(result, example)
 	}
 	for i := range result.Tables {
 		w.table(&result.Tables[i])
@@ -65,7 +65,7 @@ func (w *writer) answer(result *calculators.Result, of whose) {
 
 // reading writes a headline reading: the number never without unit, ±, what it
 // is measured between, and one sentence of meaning.
-func (w *writer) reading(x *calculators.Reading, example bool) {
+func (w *writer) reading(x *calculators.Answer, example bool) {
 	w.raw(`<div class="reading"><dt>`).said(x.Label).raw(`</dt><dd class="value"><b>`).text(x.Amount().Number(w.r)).raw(`</b>`)
 	switch {
 	case !x.Exists():
@@ -78,7 +78,7 @@ func (w *writer) reading(x *calculators.Reading, example bool) {
 		}
 		w.raw(`</small>`)
 	default:
-		w.raw(` <span>`).text(x.Measured.Unit.ReadIn(w.r).Mark()).raw(`</span>`)
+		w.raw(` <span>`).text(x.Output.Unit.ReadIn(w.r).Mark()).raw(`</span>`)
 	}
 	w.raw(`</dd>`)
 	if !x.Between.None() {
@@ -95,33 +95,33 @@ func (w *writer) reading(x *calculators.Reading, example bool) {
 }
 
 // margin is the ± of a reading, 0 where it has none.
-func margin(x *calculators.Reading) float64 {
+func margin(x *calculators.Answer) float64 {
 	if u := float64(x.Uncertainty); x.Exists() && u > 0 && !math.IsInf(u, 0) {
 		return u
 	}
 	return 0
 }
 
-func marginWithUnit(x *calculators.Reading, r *words.Reader) string {
-	return measure.WithUnit(x.Margin().Margin(r), x.Measured.Unit.ReadIn(r))
+func marginWithUnit(x *calculators.Answer, r *words.Reader) string {
+	return measure.WithUnit(x.Margin().Margin(r), x.Output.Unit.ReadIn(r))
 }
 
 // spread returns the low and high end of a reading where it has them.
-func spread(x *calculators.Reading) (low, high measure.Amount, ok bool) {
+func spread(x *calculators.Answer) (low, high measure.Amount, ok bool) {
 	l, h := float64(x.Low), float64(x.High)
 	ok = x.Exists() && !(l == 0 && h == 0) && l-l == 0 && h-h == 0
-	low = measure.Amount{Value: l, Unit: x.Measured.Unit, Extra: x.Measured.Finer}
-	high = measure.Amount{Value: h, Unit: x.Measured.Unit, Extra: x.Measured.Finer}
+	low = measure.Amount{Value: l, Unit: x.Output.Unit, Extra: x.Output.Finer}
+	high = measure.Amount{Value: h, Unit: x.Output.Unit, Extra: x.Output.Finer}
 	return low, high, ok
 }
 
 // use writes the button that puts a reading into the record. Only the reader's
 // own results have one: an example's numbers never mix with theirs. A ± goes
 // along as one standard deviation, as if it had been typed.
-func (w *writer) use(x *calculators.Reading, example bool) {
-	q := x.Measured.Feeds
+func (w *writer) use(x *calculators.Answer, example bool) {
+	q := x.Output.Feeds
 	v := float64(x.Value)
-	if example || q == nil || !x.Exists() || q.Unit.Kind != x.Measured.Unit.Kind || !q.Possible(v) {
+	if example || q == nil || !x.Exists() || q.Unit.Kind != x.Output.Unit.Kind || !q.Possible(v) {
 		return
 	}
 	value := decimals(v, 2)
@@ -129,7 +129,7 @@ func (w *writer) use(x *calculators.Reading, example bool) {
 		value += "±" + decimals(math.Max(u/2, 0.01), 2)
 	}
 	w.raw(`<dd class="use"><button type="button" id="`).name("-use-" + q.Key).raw(`" data-use="`).text(q.Key).raw(`" data-value="`).text(value).raw(`"`)
-	if x.Measured.Guess {
+	if x.Output.Guess {
 		w.raw(` data-guess`)
 	}
 	w.raw(`>`).say("Use this").raw(`<span class="unseen"> `).say("as {0}", words.Of(q.Label)).raw(`</span></button><span class="said" hidden>`)
@@ -139,7 +139,7 @@ func (w *writer) use(x *calculators.Reading, example bool) {
 // influence names the inputs that move the headline reading most.
 func (w *writer) influence(result *calculators.Result) {
 	moved := byShare(result.Influence)
-	first := &result.Readings[0]
+	first := &result.Answers[0]
 	if len(moved) == 0 || !first.Exists() || margin(first) == 0 {
 		return
 	}
@@ -148,7 +148,7 @@ func (w *writer) influence(result *calculators.Result) {
 		if i == mostInfluences || i > 0 && m.Share < leastShare {
 			break
 		}
-		effect := measure.Amount{Value: float64(m.Effect), Unit: first.Measured.Unit, Extra: first.Measured.Finer + 1}
+		effect := measure.Amount{Value: float64(m.Effect), Unit: first.Output.Unit, Extra: first.Output.Finer + 1}
 		share := measure.Percentage(100 * float64(m.Share))
 		if i == 0 {
 			w.raw(`<dd class="value"><b>`).say(m.Quantity.Label).raw(`</b></dd>`)

@@ -32,7 +32,7 @@ var sample = &calculators.Calculator{
 		{Quantity: mass, Optional: true, Folded: true},
 		{Quantity: rows, Optional: true, Folded: true, Example: "name;length;tilt\nM;440;2\nL;460;"},
 	},
-	Readings: []calculators.Measured{
+	Readings: []calculators.Output{
 		{Name: "twice", Label: "Twice that", Unit: measure.Mm, Between: "one end to the other", Feeds: height},
 		{Name: "slope", Label: "Slope", Unit: measure.Deg, Between: "from level"},
 		{Name: "none", Label: "Nothing", Unit: measure.Mm},

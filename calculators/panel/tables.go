@@ -8,13 +8,13 @@ import (
 	"plumbline/calculators/words"
 )
 
-// foldedReadings writes the readings that stand below the headline ones.
-func (w *writer) foldedReadings(result *calculators.Result, example bool) {
+// foldedAnswers writes the readings that stand below the headline ones.
+func (w *writer) foldedAnswers(result *calculators.Result, example bool) {
 	w.raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).name("-folded").raw(`"><table><caption id="`).name("-folded").raw(`">`).say("Further readings")
 	w.raw(`</caption><thead><tr><th scope="col">`).say("Reading").raw(`</th><th scope="col" class="number">`).say("Value").raw(`</th><th scope="col">`).say("What it means").raw(`</th></tr></thead><tbody>`)
-	for i := range result.Readings {
-		x := &result.Readings[i]
-		if !x.Measured.Folded {
+	for i := range result.Answers {
+		x := &result.Answers[i]
+		if !x.Output.Folded {
 			continue
 		}
 		w.raw(`<tr><th scope="row">`).said(x.Label)
@@ -34,7 +34,7 @@ func (w *writer) foldedReadings(result *calculators.Result, example bool) {
 		if low, high, ok := spread(x); ok {
 			w.raw(` <small>`).say("Range {0} to {1}", words.Name(low.Number(w.r)), high).raw(`</small>`)
 		}
-		if use := x.Measured.Feeds; use != nil {
+		if use := x.Output.Feeds; use != nil {
 			w.raw(`<dl>`)
 			w.use(x, example)
 			w.raw(`</dl>`)

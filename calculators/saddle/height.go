@@ -9,7 +9,6 @@ import (
 	"plumbline/calculators/fit"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
-	"plumbline/calculators/posture"
 )
 
 // Height answers where the saddle goes first: five methods, their median and
@@ -26,17 +25,8 @@ func Height() *calculators.Calculator {
 				{Quantity: measure.TargetKnee, Example: "35", Assume: calculators.Fixed(35, 0, "the middle of the published 30 to 40 degrees")},
 				fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput("76"),
 			}),
-		Readings: []calculators.Measured{
-			{Name: "saddle-height", Label: "Set the saddle to", Unit: measure.Mm, Feeds: measure.SaddleHeight,
-				Between: "bottom-bracket centre to saddle top, along the seat line"},
-			{Name: "pedal-to-saddle", Label: "From the pedal", Unit: measure.Mm,
-				Between: "pedal spindle at its farthest to saddle top, along the seat line"},
-			{Name: "knee-bend", Label: "Your knee then bends", Unit: measure.Deg,
-				Between: "at the bottom of the stroke, while pedalling; a straight leg is 0"},
-			{Name: "method-spread", Label: "The methods differ by", Unit: measure.Mm,
-				Between: "lowest to highest of the methods that apply to you"},
-		},
-		Workings: heightRows,
+		Answers:  []*calculators.Output{saddleHeight, pedalToSaddle, kneeBend, methodSpread},
+		Workings: heightMethods,
 		Sources: []*literature.Source{literature.Peveler2005, literature.HamleyThomas1967, literature.FerrerRoca2012, literature.NordeenSnyder1977,
 			literature.FerrerRoca2014, literature.HullJorge1985, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
@@ -45,24 +35,29 @@ func Height() *calculators.Calculator {
 	}
 }
 
-// The rows of the table of methods, each as a height from the bottom bracket.
-const (
-	rowFactor = iota
-	rowHundredNine
-	rowRegression
-	rowTrochanteric
-	rowModel
-	heightMethods
+// What it answers.
+var (
+	saddleHeight = &calculators.Output{Name: "saddle-height", Label: "Set the saddle to", Unit: measure.Mm, Feeds: measure.SaddleHeight,
+		Between: "bottom-bracket centre to saddle top, along the seat line"}
+	pedalToSaddle = &calculators.Output{Name: "pedal-to-saddle", Label: "From the pedal", Unit: measure.Mm,
+		Between: "pedal spindle at its farthest to saddle top, along the seat line"}
+	kneeBend = &calculators.Output{Name: "knee-bend", Label: "Your knee then bends", Unit: measure.Deg,
+		Between: "at the bottom of the stroke, while pedalling; a straight leg is 0"}
+	methodSpread = &calculators.Output{Name: "method-spread", Label: "The methods differ by", Unit: measure.Mm,
+		Between: "lowest to highest of the methods that apply to you"}
 )
 
-// heightRows declares the workings behind the table, in the order of the rows.
-var heightRows = []calculators.Measured{
-	{Name: "factor", Label: "0.883 × inside leg", Unit: measure.Mm},
-	{Name: "hundred-nine", Label: "109 % of inside leg", Unit: measure.Mm},
-	{Name: "regression", Label: "Regression on 23 riders", Unit: measure.Mm},
-	{Name: "trochanteric", Label: "Height of the trochanter", Unit: measure.Mm},
-	{Name: "model", Label: "Leg model", Unit: measure.Mm},
-}
+// What each method says, bottom bracket to saddle top.
+var (
+	byFactor       = &calculators.Output{Name: "factor", Label: "0.883 × inside leg", Unit: measure.Mm}
+	byHundredNine  = &calculators.Output{Name: "hundred-nine", Label: "109 % of inside leg", Unit: measure.Mm}
+	byRegression   = &calculators.Output{Name: "regression", Label: "Regression on 23 riders", Unit: measure.Mm}
+	byTrochanteric = &calculators.Output{Name: "trochanteric", Label: "Height of the trochanter", Unit: measure.Mm}
+	byModel        = &calculators.Output{Name: "model", Label: "Leg model", Unit: measure.Mm}
+)
+
+// heightMethods are the rows of the table of methods, in its order.
+var heightMethods = []*calculators.Output{byFactor, byHundredNine, byRegression, byTrochanteric, byModel}
 
 // The inside legs between which the regression may be used, mm.
 const regressionFrom, regressionTo = 780, 920
@@ -70,60 +65,65 @@ const regressionFrom, regressionTo = 780, 920
 // The cranks for which the factor of 0.883 was made, with half a size to spare, mm.
 const factorCrankFrom, factorCrankTo = 165, 175
 
-func solveHeight(v calculators.Values, out []float64) *calculators.Problem {
-	crank := v.Of(measure.CrankLength)
-	rider, reaches := fit.Seated(v)
-	rows := heights(v, rider, reaches)
-	median, low, high := middle(rows, applying(v, rows))
-	out[0] = median
-	out[1] = median + crank
-	out[2] = math.NaN()
-	if pose, ok := rider.AtBottom(median); ok && reaches {
-		out[2] = pose.KneeBend
+// methodHeight is what one method says.
+type methodHeight struct {
+	by     *calculators.Output
+	height float64 // bottom bracket to saddle top, mm; NaN where the method says nothing
+	counts bool    // in the median and in the spread
+}
+
+func solveHeight(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	methods := methodHeights(v)
+	for _, m := range methods {
+		out.Set(m.by, m.height)
 	}
-	out[3] = high - low
-	copy(out[4:], rows[:])
+	median, low, high := middle(methods)
+	out.Set(saddleHeight, median)
+	out.Set(pedalToSaddle, median+v.Of(measure.CrankLength))
+	out.Set(methodSpread, high-low)
+	if rider, ok := fit.Seated(v); ok {
+		if pose, ok := rider.AtBottom(median); ok {
+			out.Set(kneeBend, pose.KneeBend)
+		}
+	}
 	return nil
 }
 
-// heights returns what each method says, bottom bracket to saddle top in mm, NaN
-// where a method has nothing to say. rider is the reader's leg on the saddle, if
-// the lengths make one.
-func heights(v calculators.Values, rider posture.Seated, reaches bool) (rows [heightMethods]float64) {
+// methodHeights returns what each method says, in the order of heightMethods.
+func methodHeights(v calculators.Values) []methodHeight {
 	leg, crank, knee := v.Of(measure.Inseam), v.Of(measure.CrankLength), v.Of(measure.TargetKnee)
-	rows[rowFactor] = InsideLegFactor(leg)
-	rows[rowHundredNine] = HundredNine(leg) - crank
-	rows[rowRegression] = KneeRegression(leg, knee) - crank
-	rows[rowTrochanteric], rows[rowModel] = math.NaN(), math.NaN()
+	trochanteric, model := math.NaN(), math.NaN()
 	if v.Given(measure.TrochanterHeight) {
-		rows[rowTrochanteric] = Trochanteric(v.Of(measure.TrochanterHeight)) - crank
+		trochanteric = Trochanteric(v.Of(measure.TrochanterHeight)) - crank
 	}
-	if h, ok := rider.HeightFor(knee); ok && reaches {
-		rows[rowModel] = h
-	}
-	return rows
-}
-
-// applying tells which rows count for this rider.
-func applying(v calculators.Values, rows [heightMethods]float64) (counts [heightMethods]bool) {
-	for i, h := range rows {
-		counts[i] = !math.IsNaN(h)
-	}
-	if leg := v.Of(measure.Inseam); leg < regressionFrom || leg > regressionTo {
-		counts[rowRegression] = false
-	}
-	return counts
-}
-
-// middle returns the median of the rows that count, and the lowest and highest.
-func middle(rows [heightMethods]float64, counts [heightMethods]bool) (median, low, high float64) {
-	s := make([]float64, 0, heightMethods)
-	for i, h := range rows {
-		if counts[i] {
-			s = append(s, h)
+	if rider, ok := fit.Seated(v); ok {
+		if h, ok := rider.HeightFor(knee); ok {
+			model = h
 		}
 	}
-	measure.Ascending(s)
-	n := len(s)
-	return (s[(n-1)/2] + s[n/2]) / 2, s[0], s[n-1]
+	methods := []methodHeight{
+		{by: byFactor, height: InsideLegFactor(leg)},
+		{by: byHundredNine, height: HundredNine(leg) - crank},
+		{by: byRegression, height: KneeRegression(leg, knee) - crank},
+		{by: byTrochanteric, height: trochanteric},
+		{by: byModel, height: model},
+	}
+	for i, m := range methods {
+		madeForThisLeg := m.by != byRegression || leg >= regressionFrom && leg <= regressionTo
+		methods[i].counts = !math.IsNaN(m.height) && madeForThisLeg
+	}
+	return methods
+}
+
+// middle returns the median of the methods that count, and the lowest and highest.
+func middle(methods []methodHeight) (median, low, high float64) {
+	var heights []float64
+	for _, m := range methods {
+		if m.counts {
+			heights = append(heights, m.height)
+		}
+	}
+	slices.Sort(heights)
+	n := len(heights)
+	return (heights[(n-1)/2] + heights[n/2]) / 2, heights[0], heights[n-1]
 }

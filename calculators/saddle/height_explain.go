@@ -1,25 +1,27 @@
 package saddle
 
 import (
+	"cmp"
+	"slices"
+
 	"plumbline/calculators"
-	"plumbline/calculators/fit"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
 	"plumbline/calculators/words"
 )
 
 func explainHeight(v calculators.Values, r *calculators.Result) {
-	rows := solvedHeights(r)
-	counts := applying(v, rows)
-	h := r.Reading("saddle-height")
-	_, low, high := middle(rows, counts)
+	methods := methodHeights(v)
+	_, low, high := middle(methods)
+	h := r.At(saddleHeight)
 	h.Low, h.High = calculators.Number(low), calculators.Number(high)
 	h.Meaning = startMeaning(v, low, high)
-	r.Reading("pedal-to-saddle").Meaning = words.Of("Books that measure from the pedal print this number: one crank more. Never compare it with one taken from the bottom bracket.")
-	explainKnee(v, r.Reading("knee-bend"))
-	explainSpread(r.Reading("method-spread"), counts)
-	r.Tables = append(r.Tables, methodTable(r, counts, v))
+	r.At(pedalToSaddle).Meaning = words.Of("Books that measure from the pedal print this number: one crank more. Never compare it with one taken from the bottom bracket.")
+	explainKnee(r.At(kneeBend))
+	explainSpread(r.At(methodSpread), methods)
+	r.Tables = append(r.Tables, methodTable(r, methods, v))
 	noteRange(v, r)
-	if bends(v, rows, counts) {
+	if bends(v, methods) {
 		r.Note(calculators.CheckNote, "Within your measurements’ errors another method becomes the middle, the lowest or the highest one, so the ± is approximate.")
 	}
 	r.Figure = heightFigure(v, r)
@@ -34,13 +36,13 @@ func startMeaning(v calculators.Values, low, high float64) words.Text {
 	return words.Of("The middle of the methods that fit you, which lie from {0} to {1}. Start here; go to the low end for long descents or if your hips rock.", lo, hi)
 }
 
-func explainKnee(v calculators.Values, x *calculators.Reading) {
+func explainKnee(x *calculators.Answer) {
 	if !x.Exists() {
 		x.Meaning = words.Of("The leg model finds no pose at this height: check the inside leg, the hip height and the crank.")
 		return
 	}
 	bend := float64(x.Value)
-	still := measure.Degrees(max(bend-5, 0))
+	still := measure.Degrees(posture.StaticKnee(bend))
 	switch {
 	case bend < 30:
 		x.Meaning = words.Of("Less than the 30 to 40 degrees that are advised: go lower if the hips rock. Sitting still it reads about {0}.", still)
@@ -51,10 +53,10 @@ func explainKnee(v calculators.Values, x *calculators.Reading) {
 	}
 }
 
-func explainSpread(x *calculators.Reading, counts [heightMethods]bool) {
+func explainSpread(x *calculators.Answer, methods []methodHeight) {
 	n := 0
-	for _, c := range counts {
-		if c {
+	for _, m := range methods {
+		if m.counts {
 			n++
 		}
 	}
@@ -66,16 +68,16 @@ func explainSpread(x *calculators.Reading, counts [heightMethods]bool) {
 }
 
 // published says what each method measures in the work it comes from.
-var published = [heightMethods]words.Text{
-	rowFactor:       words.Of("bottom bracket to saddle top"),
-	rowHundredNine:  words.Of("pedal spindle to saddle top"),
-	rowRegression:   words.Of("pedal spindle to saddle top"),
-	rowTrochanteric: words.Of("pedal spindle to saddle top"),
-	rowModel:        words.Of("bottom bracket to saddle top"),
+var published = map[*calculators.Output]words.Text{
+	byFactor:       words.Of("bottom bracket to saddle top"),
+	byHundredNine:  words.Of("pedal spindle to saddle top"),
+	byRegression:   words.Of("pedal spindle to saddle top"),
+	byTrochanteric: words.Of("pedal spindle to saddle top"),
+	byModel:        words.Of("bottom bracket to saddle top"),
 }
 
 // methodTable shows every method, those that do not count included.
-func methodTable(r *calculators.Result, counts [heightMethods]bool, v calculators.Values) calculators.Table {
+func methodTable(r *calculators.Result, methods []methodHeight, v calculators.Values) calculators.Table {
 	t := calculators.Table{Name: "methods", Caption: words.Of("What each method says, from the bottom bracket"),
 		Columns: []calculators.Column{
 			{Name: "method", Label: words.Of("Method")},
@@ -84,27 +86,23 @@ func methodTable(r *calculators.Result, counts [heightMethods]bool, v calculator
 			{Name: "published-as", Label: words.Of("Published as")},
 			{Name: "counts", Label: words.Of("In the middle value")},
 		}}
-	for i := range r.Workings {
-		w := &r.Workings[i]
-		if !w.Exists() {
-			continue
+	for _, m := range methods {
+		if x := r.At(m.by); x.Exists() {
+			t.Rows = append(t.Rows, []words.Sayer{x.Label, x.Amount(), measure.Error{Amount: x.Margin()}, published[m.by], inMiddle(m, v)})
 		}
-		t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Amount(), measure.Error{Amount: w.Margin()}, published[i], standing(i, counts[i], v)})
 	}
 	return t
 }
 
-// standing tells whether a method counts, and what to know about it.
-func standing(row int, counts bool, v calculators.Values) words.Text {
+// inMiddle tells whether a method counts, and what to know about it.
+func inMiddle(m methodHeight, v calculators.Values) words.Text {
 	crank := v.Of(measure.CrankLength)
 	switch {
-	case row == rowRegression && !counts:
+	case m.by == byRegression && !m.counts:
 		return words.Of("no: made for inside legs of {0} to {1}", measure.Millimetres(regressionFrom), measure.Millimetres(regressionTo))
-	case !counts:
-		return words.Of("no")
-	case row == rowFactor && (crank < factorCrankFrom || crank > factorCrankTo):
+	case m.by == byFactor && (crank < factorCrankFrom || crank > factorCrankTo):
 		return words.Of("yes, but made with cranks of 170 to 175 mm: it ignores their length")
-	case row == rowModel && !v.Given(measure.TrochanterHeight):
+	case m.by == byModel && !v.Given(measure.TrochanterHeight):
 		return words.Of("yes; its ± holds how people’s proportions differ")
 	}
 	return words.Of("yes")
@@ -125,29 +123,14 @@ func noteRange(v calculators.Values, r *calculators.Result) {
 	r.Note(calculators.PlainNote, "Move in steps of 5 mm and ride in between. A change under about 4 % of the hip’s height is not known to alter power or injury; comfort and control decide.")
 }
 
-// solvedHeights takes the rows back from the result's workings.
-func solvedHeights(r *calculators.Result) (rows [heightMethods]float64) {
-	for i := range rows {
-		rows[i] = float64(r.Workings[i].Value)
-	}
-	return rows
-}
-
-// bends tells whether the rows that make the median change within two standard
-// uncertainties of the inside leg, the crank or the trochanter (the others move
-// the leg model alone, and by little), so that a straight line misses the
-// answer's bend.
-func bends(v calculators.Values, rows [heightMethods]float64, counts [heightMethods]bool) bool {
-	here := makers(rows, counts)
+// bends tells whether the methods that make the median, or those that count, change
+// within two standard uncertainties of the inside leg, the crank or the trochanter.
+// The other inputs move the leg model alone, and by little. Where they do change, a
+// straight line misses the answer's bend, so the ± is only approximate.
+func bends(v calculators.Values, methods []methodHeight) bool {
 	for _, q := range []*measure.Quantity{measure.Inseam, measure.CrankLength, measure.TrochanterHeight} {
 		for _, d := range []float64{-2 * v.SD(q), 2 * v.SD(q)} {
-			if d == 0 {
-				continue
-			}
-			w := v.Shifted(q, d)
-			rider, reaches := fit.Seated(w)
-			there := heights(w, rider, reaches)
-			if applies := applying(w, there); applies != counts || makers(there, counts) != here {
+			if d != 0 && !sameMiddle(methods, methodHeights(v.Shifted(q, d))) {
 				return true
 			}
 		}
@@ -155,19 +138,28 @@ func bends(v calculators.Values, rows [heightMethods]float64, counts [heightMeth
 	return false
 }
 
-// makers returns the two rows that the median lies between, the same one twice
-// where it is one.
-func makers(rows [heightMethods]float64, counts [heightMethods]bool) [2]int {
-	var order []int
-	for i := range rows {
-		if !counts[i] {
-			continue
-		}
-		order = append(order, i)
-		for k := len(order) - 1; k > 0 && rows[order[k]] < rows[order[k-1]]; k-- {
-			order[k], order[k-1] = order[k-1], order[k]
+// sameMiddle tells whether the same methods count in both lists and the same ones
+// make the median.
+func sameMiddle(a, b []methodHeight) bool {
+	for i := range a {
+		if a[i].counts != b[i].counts {
+			return false
 		}
 	}
-	a, b := order[(len(order)-1)/2], order[len(order)/2]
-	return [2]int{min(a, b), max(a, b)}
+	makersA, makersB := medianMakers(a), medianMakers(b)
+	return makersA == makersB || makersA[0] == makersB[1] && makersA[1] == makersB[0]
+}
+
+// medianMakers returns the two methods that the median lies between, the same one
+// twice where it is one.
+func medianMakers(methods []methodHeight) [2]*calculators.Output {
+	var order []methodHeight
+	for _, m := range methods {
+		if m.counts {
+			order = append(order, m)
+		}
+	}
+	slices.SortStableFunc(order, func(a, b methodHeight) int { return cmp.Compare(a.height, b.height) })
+	n := len(order)
+	return [2]*calculators.Output{order[(n-1)/2].by, order[n/2].by}
 }

@@ -13,7 +13,7 @@ import (
 // heightFigure draws the reader at the bottom of the stroke on a bike of the
 // reader's size, with both lengths that are called saddle height.
 func heightFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
-	h, pedal, knee := r.Reading("saddle-height"), r.Reading("pedal-to-saddle"), r.Reading("knee-bend")
+	h, pedal, knee := r.At(saddleHeight), r.At(pedalToSaddle), r.At(kneeBend)
 	height := words.Of("{0}", h.Uncertain())
 	b := figure.Demo(v.Of(measure.Inseam), float64(h.Value))
 	b.Crank = v.Of(measure.CrankLength)

@@ -55,7 +55,7 @@ type Row struct {
 // Offer is a calculator that gives a setting: what it answers, or what it needs.
 type Offer struct {
 	Calculator *calculators.Calculator
-	Reading    calculators.Reading // where Answered
+	Answer     calculators.Answer // where Answered
 	Answered   bool
 	Needs      []*measure.Quantity
 	Why        words.Text
@@ -113,15 +113,15 @@ func (s *Sheet) caution(list ...*caution.Caution) {
 func gather(r *record.Record, list []*calculators.Calculator) map[*measure.Quantity][]Offer {
 	var wanted []*calculators.Calculator
 	for _, c := range list {
-		if slices.ContainsFunc(c.Readings, func(m calculators.Measured) bool { return m.Feeds != nil && SettingOf(m.Feeds) != nil }) {
+		if slices.ContainsFunc(c.Answers, func(m *calculators.Output) bool { return m.Feeds != nil && SettingOf(m.Feeds) != nil }) {
 			wanted = append(wanted, c)
 		}
 	}
 	answers, missing := intake.Answers(r, wanted, calculators.Full)
 	offers := map[*measure.Quantity][]Offer{}
 	for _, c := range wanted {
-		for i := range c.Readings {
-			q := c.Readings[i].Feeds
+		for i := range c.Answers {
+			q := c.Answers[i].Feeds
 			if q == nil || SettingOf(q) == nil {
 				continue
 			}
@@ -134,10 +134,10 @@ func gather(r *record.Record, list []*calculators.Calculator) map[*measure.Quant
 }
 
 // offerOf finds what became of reading i of c.
-func offerOf(c *calculators.Calculator, i int, answers []intake.Answer, missing []intake.Missing) (Offer, bool) {
+func offerOf(c *calculators.Calculator, i int, answers []intake.Answered, missing []intake.Missing) (Offer, bool) {
 	for _, a := range answers {
-		if a.Calculator == c && a.Readings[i].Exists() && c.Readings[i].Feeds.Possible(float64(a.Readings[i].Value)) {
-			return Offer{Calculator: c, Reading: a.Readings[i], Answered: true}, true
+		if a.Calculator == c && a.Answers[i].Exists() && c.Answers[i].Feeds.Possible(float64(a.Answers[i].Value)) {
+			return Offer{Calculator: c, Answer: a.Answers[i], Answered: true}, true
 		}
 	}
 	for _, m := range missing {

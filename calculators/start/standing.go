@@ -11,8 +11,8 @@ import (
 
 // Figures are the standing figures of measuring, in the order of the pages: each
 // draws somebody of the reader's size, the landmarks, the tape and where to read.
-func Figures() []*calculators.Standing {
-	return []*calculators.Standing{
+func Figures() []*calculators.Illustration {
+	return []*calculators.Illustration{
 		person("measure-stature", stature), person("measure-inseam", inseam), person("measure-trochanter-height", trochanter),
 		person("measure-arm-span", armSpan), person("measure-shoulder-width", shoulderWidth),
 		person("measure-foot-length", footLength), person("measure-heel-to-ball", heelToBall),
@@ -23,8 +23,8 @@ func Figures() []*calculators.Standing {
 }
 
 // person makes a standing figure of a person's measurement.
-func person(name string, draw func(p figure.Person, f *drawing.Figure)) *calculators.Standing {
-	return &calculators.Standing{Name: name,
+func person(name string, draw func(p figure.Person, f *drawing.Figure)) *calculators.Illustration {
+	return &calculators.Illustration{Name: name,
 		Inputs: []calculators.Input{{Quantity: measure.Stature, Optional: true}, {Quantity: measure.Inseam, Optional: true}, fit.SexInput("")},
 		Draw: func(v calculators.Values) *drawing.Figure {
 			f := &drawing.Figure{}

@@ -23,7 +23,7 @@ func explain(s streams, name string) error {
 		p.prose("      ", in.How)
 	}
 	fmt.Fprintf(s.out, "\nAnswers\n\n")
-	for _, m := range c.Readings {
+	for _, m := range c.Answers {
 		p.prose("  ", m.Name+": "+m.Label+", "+m.Between+".")
 	}
 	fmt.Fprintf(s.out, "\nWorked example\n\n  plumbline calc %s%s\n", c.Name, exampleArguments(c))

@@ -83,8 +83,8 @@ func (objects) sheet(l look) string {
 	}
 	for _, a := range l.answers {
 		c := computed{Calculator: a.Calculator.Name}
-		for _, x := range a.Readings {
-			c.Readings = append(c.Readings, reading{x.Name, x.Label, x.Value, x.Unit, x.Uncertainty, x.Between})
+		for _, x := range a.Answers {
+			c.Answers = append(c.Answers, reading{x.Name, x.Label, x.Value, x.Unit, x.Uncertainty, x.Between})
 		}
 		t.Answers = append(t.Answers, c)
 	}
@@ -181,7 +181,7 @@ func (p rows) sheet(l look) string {
 		}
 	}
 	for _, a := range l.answers {
-		for _, x := range a.Readings {
+		for _, x := range a.Answers {
 			r := csvRow{kind: "computed", key: a.Calculator.Name + "." + x.Name, label: x.Label.Say(nil), unit: x.Unit, text: x.Between.Say(nil)}
 			if x.Exists() {
 				r.value = record.Decimals(float64(x.Value), 6)

@@ -169,9 +169,9 @@ func (p sheets) answers(b *strings.Builder, r report, l look) {
 	var table [][]string
 	for _, a := range l.answers {
 		title := a.Calculator.Title
-		for i := range a.Readings {
-			x := &a.Readings[i]
-			if x.Measured.Folded || !x.Exists() {
+		for i := range a.Answers {
+			x := &a.Answers[i]
+			if x.Output.Folded || !x.Exists() {
 				continue
 			}
 			table = append(table, []string{title, x.Label.Say(p.reader), x.Uncertain().Say(p.reader)})

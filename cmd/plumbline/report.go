@@ -31,8 +31,8 @@ const width = 78
 
 func (p report) result(c *calculators.Calculator, r *calculators.Result) {
 	fmt.Fprintf(p.w, "%s: %s\n", c.Title, c.Question)
-	for i := range r.Readings {
-		p.reading(&r.Readings[i])
+	for i := range r.Answers {
+		p.reading(&r.Answers[i])
 	}
 	for _, t := range r.Tables {
 		p.table(t)
@@ -42,7 +42,7 @@ func (p report) result(c *calculators.Calculator, r *calculators.Result) {
 	p.sources(c)
 }
 
-func (p report) reading(x *calculators.Reading) {
+func (p report) reading(x *calculators.Answer) {
 	fmt.Fprintf(p.w, "\n%s  ", x.Label.Say(p.reader))
 	if !x.Exists() {
 		fmt.Fprintln(p.w, "–")
@@ -110,7 +110,7 @@ func (p report) influence(r *calculators.Result) {
 	fmt.Fprintf(p.w, "\nWhat moves the first answer, each off by one usual error\n")
 	rows := [][]string{}
 	for _, in := range r.Influence {
-		effect := measure.Amount{Value: float64(in.Effect), Unit: r.Readings[0].Measured.Unit, Extra: 1}
+		effect := measure.Amount{Value: float64(in.Effect), Unit: r.Answers[0].Output.Unit, Extra: 1}
 		rows = append(rows, []string{in.Quantity.Label, in.Quantity.Amount(in.SD).Say(p.reader), effect.Say(p.reader),
 			measure.Percentage(100 * float64(in.Share)).Say(p.reader)})
 	}
