@@ -60,7 +60,8 @@ type Answer struct {
 	Between     words.Text `json:"between"`
 	Meaning     words.Text `json:"meaning"`
 
-	Output *Output `json:"-"`
+	Output *Output           `json:"-"`
+	Feeds  *measure.Quantity `json:"-"` // what it becomes in the record; Explain may choose another than Output's
 }
 
 // Exists tells whether the answer has a value.

@@ -55,7 +55,7 @@ func answers(list []*Output, out Numbers, effects uncertainty.Effects) []Answer 
 	a := make([]Answer, len(list))
 	for j, o := range list {
 		a[j] = Answer{Name: o.Name, Label: words.Of(o.Label), Value: Number(out.At(o)), Unit: o.Unit.Symbol,
-			Uncertainty: Number(2 * math.Sqrt(effects.Variance[out.at(o)])), Between: words.Of(o.Between), Output: o}
+			Uncertainty: Number(2 * math.Sqrt(effects.Variance[out.at(o)])), Between: words.Of(o.Between), Output: o, Feeds: o.Feeds}
 	}
 	return a
 }

@@ -30,19 +30,8 @@ func Cleat() *calculators.Calculator {
 				{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5, "usual for a riding shoe")},
 				fit.Folded(fit.AnyInseamInput("830")), fit.Folded(fit.CrankInput("")), fit.SeatAngleInput(""),
 			}),
-		Readings: []calculators.Measured{
-			{Name: "spindle-from-heel", Label: "Spindle from the heel", Unit: measure.Mm,
-				Between: "back of the bare heel to the spindle’s centre, along the foot"},
-			{Name: "behind-ball", Label: "Behind the inner ball", Unit: measure.Mm, Feeds: measure.CleatBehindBall,
-				Between: "middle of the inner ball joint back to the spindle, along the foot"},
-			{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
-				Between: "up the seat line, so that the leg reaches as it did; minus is down"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "front", Label: "Foremost", Unit: measure.Mm},
-			{Name: "start", Label: "Start", Unit: measure.Mm},
-			{Name: "rear", Label: "Rearmost", Unit: measure.Mm},
-		},
+		Answers:  []*calculators.Output{spindleFromHeel, spindleBehindBall, cleatSaddleChange},
+		Workings: []*calculators.Output{windowFront, windowStart, windowRear},
 		Sources: []*literature.Source{literature.VanSickleHull2007, literature.Paton2009, literature.PatonJardine2012, literature.Millour2020,
 			literature.Ericson1985, literature.RamosOrtega2012, literature.Gordon2014, literature.HullJorge1985, literature.FerrerRoca2014,
 			literature.GUM2008, literature.CommonPractice},
@@ -51,6 +40,23 @@ func Cleat() *calculators.Calculator {
 		Explain:  explainCleat,
 	}
 }
+
+// What it answers.
+var (
+	spindleFromHeel = &calculators.Output{Name: "spindle-from-heel", Label: "Spindle from the heel", Unit: measure.Mm,
+		Between: "back of the bare heel to the spindle’s centre, along the foot"}
+	spindleBehindBall = &calculators.Output{Name: "behind-ball", Label: "Behind the inner ball", Unit: measure.Mm, Feeds: measure.CleatBehindBall,
+		Between: "middle of the inner ball joint back to the spindle, along the foot"}
+	cleatSaddleChange = &calculators.Output{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
+		Between: "up the seat line, so that the leg reaches as it did; minus is down"}
+)
+
+// What the tables and notes also want, with its ±.
+var (
+	windowFront = &calculators.Output{Name: "front", Label: "Foremost", Unit: measure.Mm}
+	windowStart = &calculators.Output{Name: "start", Label: "Start", Unit: measure.Mm}
+	windowRear  = &calculators.Output{Name: "rear", Label: "Rearmost", Unit: measure.Mm}
+)
 
 // CleatWindow is how far behind the middle of the ball's two joints the spindle
 // may lie, mm: common practice. The start is half of it.
@@ -66,17 +72,19 @@ func Ball(inner, outer float64) float64 {
 	return (inner + outer) / 2
 }
 
-func solveCleat(v calculators.Values, out []float64) *calculators.Problem {
+func solveCleat(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	if !v.Has(measure.HeelToBallInner) {
 		return needsFoot
 	}
 	inner := v.Of(measure.HeelToBallInner)
 	front := Ball(inner, v.Of(measure.HeelToBallOuter))
 	start := front - CleatWindow/2.0
-	out[0] = start
-	out[1] = inner - start
-	out[2] = saddleChange(v, inner-start)
-	out[3], out[4], out[5] = front, start, front-CleatWindow
+	out.Set(spindleFromHeel, start)
+	out.Set(spindleBehindBall, inner-start)
+	out.Set(cleatSaddleChange, saddleChange(v, inner-start))
+	out.Set(windowFront, front)
+	out.Set(windowStart, start)
+	out.Set(windowRear, front-CleatWindow)
 	return nil
 }
 

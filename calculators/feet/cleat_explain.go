@@ -12,8 +12,8 @@ var needsFoot = &calculators.Problem{Input: measure.HeelToBallInner.Key, Needed:
 	Text: words.Of("{0} is needed, or at least {1}: the shoe hides the ball, so somebody has to find it.", measure.HeelToBallInner.Named(), measure.FootLength.Named())}
 
 func explainCleat(v calculators.Values, r *calculators.Result) {
-	front, rear := r.Working("front"), r.Working("rear")
-	from, behind := r.Reading("spindle-from-heel"), r.Reading("behind-ball")
+	front, rear := r.At(windowFront), r.At(windowRear)
+	from, behind := r.At(spindleFromHeel), r.At(spindleBehindBall)
 	inner := v.Of(measure.HeelToBallInner)
 	from.Low, from.High = rear.Value, front.Value
 	behind.Low, behind.High = calculators.Number(inner)-front.Value, calculators.Number(inner)-rear.Value
@@ -23,7 +23,7 @@ func explainCleat(v calculators.Values, r *calculators.Result) {
 		from.Meaning = words.Of("The middle of the usual window. Stay in it; go to the rear if you are new to this, descend a lot or have tired calves, to the front if you miss the snap when you sprint.")
 	}
 	behind.Meaning = behindMeaning(v, behind)
-	explainSaddleChange(v, r.Reading("saddle-change"))
+	explainSaddleChange(v, r.At(cleatSaddleChange))
 	r.Tables = append(r.Tables, windowTable(v, r))
 	noteFoot(v, r)
 	r.Note(calculators.PlainNote, "Small studies of trained riders moved the spindle as far as the middle of the foot: power and oxygen cost stayed the same and the calf had less to do. Nobody has tested what it does on a trail, and a formula that predicts the place from the foot was tried and failed. Your own feet decide inside the window.")
@@ -32,7 +32,7 @@ func explainCleat(v calculators.Values, r *calculators.Result) {
 
 // behindMeaning says what to do with the cleat: nothing inside the window, and
 // towards its nearest end outside it.
-func behindMeaning(v calculators.Values, behind *calculators.Reading) words.Text {
+func behindMeaning(v calculators.Values, behind *calculators.Answer) words.Text {
 	at := v.Of(measure.CleatBehindBall)
 	low, high := float64(behind.Low), float64(behind.High)
 	now := measure.Millimetres(at)
@@ -47,7 +47,7 @@ func behindMeaning(v calculators.Values, behind *calculators.Reading) words.Text
 	return words.Of("The spindle is now {0} behind the joint, which is inside the window. Move the cleat only if something bothers you, and by 2 mm.", now)
 }
 
-func explainSaddleChange(v calculators.Values, x *calculators.Reading) {
+func explainSaddleChange(v calculators.Values, x *calculators.Answer) {
 	d := float64(x.Value)
 	switch {
 	case !x.Exists():
@@ -77,8 +77,8 @@ func windowTable(v calculators.Values, r *calculators.Result) calculators.Table 
 	if !v.Has(measure.HeelToBallOuter) {
 		places[0], places[2] = words.Of("Foremost: under the inner joint"), words.Of("Rearmost: {0} behind it", measure.Millimetres(CleatWindow))
 	}
-	for i, name := range [3]string{"front", "start", "rear"} {
-		w := r.Working(name)
+	for i, o := range [3]*calculators.Output{windowFront, windowStart, windowRear} {
+		w := r.At(o)
 		at := float64(w.Value)
 		t.Rows = append(t.Rows, []words.Sayer{places[i], w.Amount(), measure.Error{Amount: w.Margin()},
 			measure.Millimetres(inner - at), measure.Millimetres(at + cup), measure.Millimetres(saddleChange(v, inner-at))})

@@ -12,8 +12,8 @@ import (
 
 // cleatFigure draws the reader's foot from above with the window of the spindle.
 func cleatFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
-	from, behind := r.Reading("spindle-from-heel"), r.Reading("behind-ball")
-	front, rear := float64(r.Working("front").Value), float64(r.Working("rear").Value)
+	from, behind := r.At(spindleFromHeel), r.At(spindleBehindBall)
+	front, rear := float64(r.At(windowFront).Value), float64(r.At(windowRear).Value)
 	inner := v.Of(measure.HeelToBallInner)
 	s := figure.Sole{Inner: inner, Length: inner / body.BallPerFoot.Of(fit.Sex(v)).Value}
 	if v.Has(measure.FootLength) {

@@ -44,16 +44,7 @@ func Crank() *calculators.Calculator {
 				{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
 				{Quantity: measure.ShankLength, Folded: true, Assume: shankFromInseam},
 			}),
-		Readings: []calculators.Measured{
-			{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm, Between: "20 % of the hip bone’s height; crank axle to pedal spindle"},
-			{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm, Between: "41 % of the lower leg; crank axle to pedal spindle"},
-			{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg, Between: "thigh’s line and shank, crank straight up; a straight leg is 0"},
-			{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg, Between: "trunk and thigh, the inner angle, crank straight up"},
-			{Name: "pedal-clearance", Label: "Pedal clearance", Unit: measure.Mm, Between: "lower pedal’s underside to level ground, at sag, bike upright"},
-			{Name: "strike-lean", Label: "Leans before it strikes", Unit: measure.Deg, Between: "upright to the lean at which the lower pedal’s edge meets level ground, at sag"},
-			{Name: "toe-room", Label: "Room to the front tyre", Unit: measure.Mm, Between: "pedal spindle, crank level and forward, to the front tyre straight ahead, nobody on the bike"},
-			{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm, Between: "up the seat line, so that the leg reaches as it did; minus is down"},
-		},
+		Answers: []*calculators.Output{crankByLeg, crankByShank, kneeAtTop, hipAtTop, pedalClearance, strikeLean, toeRoom, crankSaddleChange},
 		Sources: []*literature.Source{literature.MartinSpirduso2001, literature.McDaniel2002, literature.Barratt2016, literature.CFR1512,
 			literature.HullJorge1985, literature.FerrerRoca2014, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PedalThread, caution.Torque, caution.PostInsertion, caution.FirstRide, caution.Pain, caution.Growing},
@@ -61,6 +52,18 @@ func Crank() *calculators.Calculator {
 		Explain:  explainCrank,
 	}
 }
+
+// What it answers.
+var (
+	crankByLeg        = &calculators.Output{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm, Between: "20 % of the hip bone’s height; crank axle to pedal spindle"}
+	crankByShank      = &calculators.Output{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm, Between: "41 % of the lower leg; crank axle to pedal spindle"}
+	kneeAtTop         = &calculators.Output{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg, Between: "thigh’s line and shank, crank straight up; a straight leg is 0"}
+	hipAtTop          = &calculators.Output{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg, Between: "trunk and thigh, the inner angle, crank straight up"}
+	pedalClearance    = &calculators.Output{Name: "pedal-clearance", Label: "Pedal clearance", Unit: measure.Mm, Between: "lower pedal’s underside to level ground, at sag, bike upright"}
+	strikeLean        = &calculators.Output{Name: "strike-lean", Label: "Leans before it strikes", Unit: measure.Deg, Between: "upright to the lean at which the lower pedal’s edge meets level ground, at sag"}
+	toeRoom           = &calculators.Output{Name: "toe-room", Label: "Room to the front tyre", Unit: measure.Mm, Between: "pedal spindle, crank level and forward, to the front tyre straight ahead, nobody on the bike"}
+	crankSaddleChange = &calculators.Output{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm, Between: "up the seat line, so that the leg reaches as it did; minus is down"}
+)
 
 // The proportions in which crank length was best for sprints, and how far to each
 // side power hardly changes, mm.
@@ -164,35 +167,50 @@ func crankCaseOf(v calculators.Values) crankCase {
 	return c
 }
 
-// with returns the readings that depend on the crank, for a crank in mm, NaN for
-// what does not exist.
-func (c crankCase) with(crank float64) (knee, hip, clearance, lean, toe, change float64) {
-	knee, hip, clearance, lean, toe, change = math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN(), math.NaN()
+// onCrank is what depends on the crank; NaN for what does not exist.
+type onCrank struct {
+	knee, hip    float64 // at the top of the stroke, degrees
+	clearance    float64 // of the pedal at sag, mm
+	lean         float64 // at which the pedal strikes, degrees
+	toe          float64 // pedal to front tyre, mm
+	saddleChange float64 // mm
+}
+
+// with returns what depends on the crank for a crank in mm.
+func (c crankCase) with(crank float64) onCrank {
+	nan := math.NaN()
+	on := onCrank{nan, nan, nan, nan, nan, nan}
 	after := c.before
 	after.Crank = crank
 	if d, ok := fit.NeutralChange(c.leg, c.before, after); ok && c.legged {
-		change = d
+		on.saddleChange = d
 		if rider, ok := posture.NewSeated(c.leg, after); ok {
 			if p, ok := rider.At(c.saddle+d, 0); ok {
-				knee, hip = p.KneeBend, p.HipAngle(c.trunk)
+				on.knee, on.hip = p.KneeBend, p.HipAngle(c.trunk)
 			}
 		}
 	}
 	if c.sinks {
-		clearance = c.sunk.BBHeight() - crank - c.half
+		on.clearance = c.sunk.BBHeight() - crank - c.half
 		if l, ok := geometry.PedalLean(c.sunk.BBHeight(), crank, c.half, c.lateral); ok {
-			lean = l
+			on.lean = l
 		}
 	}
 	if c.stands && c.placed {
-		toe = c.stand.ToeGap(crank)
+		on.toe = c.stand.ToeGap(crank)
 	}
-	return knee, hip, clearance, lean, toe, change
+	return on
 }
 
-func solveCrank(v calculators.Values, out []float64) *calculators.Problem {
-	out[0] = CrankByLeg(v.Of(measure.TrochanterHeight))
-	out[1] = CrankByShank(v.Of(measure.ShankLength))
-	out[2], out[3], out[4], out[5], out[6], out[7] = crankCaseOf(v).with(v.Of(measure.NewCrankLength))
+func solveCrank(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	out.Set(crankByLeg, CrankByLeg(v.Of(measure.TrochanterHeight)))
+	out.Set(crankByShank, CrankByShank(v.Of(measure.ShankLength)))
+	on := crankCaseOf(v).with(v.Of(measure.NewCrankLength))
+	out.Set(kneeAtTop, on.knee)
+	out.Set(hipAtTop, on.hip)
+	out.Set(pedalClearance, on.clearance)
+	out.Set(strikeLean, on.lean)
+	out.Set(toeRoom, on.toe)
+	out.Set(crankSaddleChange, on.saddleChange)
 	return nil
 }

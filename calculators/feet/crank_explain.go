@@ -17,10 +17,9 @@ func explainCrank(v calculators.Values, r *calculators.Result) {
 		clears = LongestForLean(c.stand.BBHeight(), LawLean, c.half, c.lateral)
 		limit = min(limit, clears)
 	}
-	explainRule(r.Reading("crank-by-leg"), limit)
-	explainRule(r.Reading("crank-by-tibia"), limit)
-	knee, hip, _, _, _, _ := c.with(now)
-	explainAngles(v, r, knee, hip)
+	explainRule(r.At(crankByLeg), limit)
+	explainRule(r.At(crankByShank), limit)
+	explainAngles(v, r, c.with(now))
 	explainClearance(v, r, c)
 	explainCrankSaddle(v, r)
 	r.Tables = append(r.Tables, crankTable(c, now))
@@ -30,7 +29,7 @@ func explainCrank(v calculators.Values, r *calculators.Result) {
 
 // explainRule gives an old proportion its range, capped by what is sold and by
 // what clears the ground.
-func explainRule(x *calculators.Reading, limit float64) {
+func explainRule(x *calculators.Answer, limit float64) {
 	rule := float64(x.Value)
 	high := min(rule+crankFlat, limit)
 	x.High = calculators.Number(high)
@@ -42,15 +41,15 @@ func explainRule(x *calculators.Reading, limit float64) {
 	x.Meaning = words.Of("An old proportion from sprints on an ergometer, told for its history. Power hardly cares over some {0} to each side, so read it as: anything near here is fine.", measure.Millimetres(crankFlat))
 }
 
-func explainAngles(v calculators.Values, r *calculators.Result, kneeNow, hipNow float64) {
-	knee, hip := r.Reading("knee-at-top"), r.Reading("hip-at-top")
+func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
+	knee, hip := r.At(kneeAtTop), r.At(hipAtTop)
 	if !knee.Exists() {
 		knee.Meaning = words.Of("With these lengths the leg model finds no pose at the top. Check the inside leg, the saddle height and the crank.")
 		hip.Meaning = knee.Meaning
 		return
 	}
-	gain := kneeNow - float64(knee.Value)
-	opens := float64(hip.Value) - hipNow
+	gain := today.knee - float64(knee.Value)
+	opens := float64(hip.Value) - today.hip
 	switch {
 	case math.IsNaN(gain) || v.Of(measure.NewCrankLength) == v.Of(measure.CrankLength):
 		knee.Meaning = words.Of("How tightly the knee folds. The table shows what 5 mm of crank are worth with the saddle moved along.")
@@ -65,7 +64,7 @@ func explainAngles(v calculators.Values, r *calculators.Result, kneeNow, hipNow 
 }
 
 func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) {
-	clear, lean, toe := r.Reading("pedal-clearance"), r.Reading("strike-lean"), r.Reading("toe-room")
+	clear, lean, toe := r.At(pedalClearance), r.At(strikeLean), r.At(toeRoom)
 	needs := words.Of("Type {0} to see this.", measure.BBHeight.Named())
 	clear.Meaning, lean.Meaning, toe.Meaning = needs, needs, needs
 	if clear.Exists() {
@@ -88,7 +87,7 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 }
 
 func explainCrankSaddle(v calculators.Values, r *calculators.Result) {
-	x := r.Reading("saddle-change")
+	x := r.At(crankSaddleChange)
 	d := float64(x.Value)
 	switch {
 	case !x.Exists():
@@ -115,9 +114,9 @@ func crankTable(c crankCase, now float64) calculators.Table {
 	}}
 	for step := -20.0; step <= 10; step += 5 {
 		crank := now + step
-		knee, hip, clear, lean, _, change := c.with(crank)
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(crank), measure.Millimetres(change), measure.Degrees(knee), measure.Degrees(hip),
-			measure.Millimetres(clear), measure.Degrees(lean), measure.Amount{Value: 80 * PedalSpeed(now, 1) / PedalSpeed(crank, 1), Unit: measure.One}})
+		on := c.with(crank)
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(crank), measure.Millimetres(on.saddleChange), measure.Degrees(on.knee), measure.Degrees(on.hip),
+			measure.Millimetres(on.clearance), measure.Degrees(on.lean), measure.Amount{Value: 80 * PedalSpeed(now, 1) / PedalSpeed(crank, 1), Unit: measure.One}})
 	}
 	return t
 }
@@ -132,10 +131,10 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 	if !math.IsNaN(clears) && crank > clears {
 		r.Note(calculators.CheckNote, "On the stand the bike leans less than 25 degrees before this pedal strikes: United States rules ask for that much. The longest crank that keeps to it here is {0}.", measure.Millimetres(clears))
 	}
-	if x := r.Reading("toe-room"); x.Exists() && float64(x.Value) < LawToeRoom {
+	if x := r.At(toeRoom); x.Exists() && float64(x.Value) < LawToeRoom {
 		r.Note(calculators.CheckNote, "Between pedal and tyre there is less than the {0} that United States rules ask for on bikes without foot retention.", measure.Millimetres(LawToeRoom))
 	}
-	if !v.Given(measure.TrochanterHeight) && r.Reading("knee-at-top").Exists() {
+	if !v.Given(measure.TrochanterHeight) && r.At(kneeAtTop).Exists() {
 		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, and within so wide an error the angles at the top do not follow a straight line: their ± is approximate.")
 	}
 	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. Choose for clearance and for room at the top of the stroke. Two published equations for the best crank contradict each other even in the sign of the leg’s length, so neither is used here.", measure.Millimetres(145), measure.Millimetres(195))

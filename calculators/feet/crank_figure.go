@@ -13,11 +13,11 @@ import (
 // at, with the other pedal above the ground.
 func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *drawing.Figure {
 	crank, now := v.Of(measure.NewCrankLength), v.Of(measure.CrankLength)
-	knee, hip, clear := r.Reading("knee-at-top"), r.Reading("hip-at-top"), r.Reading("pedal-clearance")
+	knee, hip, clear := r.At(kneeAtTop), r.At(hipAtTop), r.At(pedalClearance)
 	after := c.before
 	after.Crank = crank
 	height := c.saddle
-	if x := r.Reading("saddle-change"); x.Exists() {
+	if x := r.At(crankSaddleChange); x.Exists() {
 		height += float64(x.Value)
 	}
 	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(v.Of(measure.SeatAngle))

@@ -21,18 +21,21 @@ func Difference() *calculators.Calculator {
 			{Quantity: measure.LegDifference, Example: "4"},
 			{Quantity: measure.DifferenceFound, Example: "home", Assume: calculators.Fixed(foundAtHome, 0, "because nobody should be taken for examined who was not")},
 		},
-		Readings: []calculators.Measured{
-			{Name: "difference", Label: "The difference you found", Unit: measure.Mm,
-				Between: "the longer leg less the shorter, as it was measured"},
-			{Name: "shim", Label: "To talk over: a shim of", Unit: measure.Mm,
-				Between: "under the shoe of the shorter leg, only with the clinician who measured it"},
-		},
+		Answers:  []*calculators.Output{legDifference, shim},
 		Sources:  []*literature.Source{literature.Friberg1983, literature.Johnston2017, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Clinician, caution.Emergency, caution.Pain, caution.Numbness, caution.Growing},
 		Solve:    solveDifference,
 		Explain:  explainDifference,
 	}
 }
+
+// What it answers.
+var (
+	legDifference = &calculators.Output{Name: "difference", Label: "The difference you found", Unit: measure.Mm,
+		Between: "the longer leg less the shorter, as it was measured"}
+	shim = &calculators.Output{Name: "shim", Label: "To talk over: a shim of", Unit: measure.Mm,
+		Between: "under the shoe of the shorter leg, only with the clinician who measured it"}
+)
 
 // foundAtHome is the index of the choice of a difference found with a tape.
 const foundAtHome = 0
@@ -55,10 +58,10 @@ func Shim(difference float64) float64 {
 	return difference / 2
 }
 
-func solveDifference(v calculators.Values, out []float64) *calculators.Problem {
-	out[0], out[1] = v.Of(measure.LegDifference), math.NaN()
+func solveDifference(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	out.Set(legDifference, v.Of(measure.LegDifference))
 	if v.Is(measure.WarningSign, "none") && v.Is(measure.DifferenceFound, "clinician") {
-		out[1] = Shim(out[0])
+		out.Set(shim, Shim(v.Of(measure.LegDifference)))
 	}
 	return nil
 }

@@ -11,7 +11,7 @@ import (
 )
 
 func explainDifference(v calculators.Values, r *calculators.Result) {
-	found, shim := r.Reading("difference"), r.Reading("shim")
+	found, advice := r.At(legDifference), r.At(shim)
 	value, error := float64(found.Value), float64(found.Uncertainty)
 	signs := v.Is(measure.WarningSign, "some")
 	home := v.Is(measure.DifferenceFound, "home")
@@ -25,19 +25,19 @@ func explainDifference(v calculators.Values, r *calculators.Result) {
 	}
 	switch {
 	case signs:
-		shim.Meaning = words.Of("None. With one of these signs the answer is a clinician, whatever a tape shows. Put the bike away until then.")
+		advice.Meaning = words.Of("None. With one of these signs the answer is a clinician, whatever a tape shows. Put the bike away until then.")
 		// The warning comes before any number is explained.
 		r.Notes = append([]calculators.Note{{Kind: calculators.CheckNote, Text: words.Of("You said that something hurts or that the difference is new: see a clinician before any measuring or fitting.")}}, r.Notes...)
 	case home && value > shimTo:
-		shim.Meaning = words.Of("None: there is no shim from a tape reading. A difference over {0} belongs to a clinician; take your notes along.", measure.Millimetres(shimTo))
+		advice.Meaning = words.Of("None: there is no shim from a tape reading. A difference over {0} belongs to a clinician; take your notes along.", measure.Millimetres(shimTo))
 	case home:
-		shim.Meaning = words.Of("None: there is no shim from a tape reading. Check the bike first, as in the table.")
+		advice.Meaning = words.Of("None: there is no shim from a tape reading. Check the bike first, as in the table.")
 	case value > shimTo:
-		shim.Meaning = words.Of("None from here: over {0} the clinician who measured it leads.", measure.Millimetres(shimTo))
+		advice.Meaning = words.Of("None from here: over {0} the clinician who measured it leads.", measure.Millimetres(shimTo))
 	case value < shimFrom:
-		shim.Meaning = words.Of("None: under {0} nobody could show that it matters on a bike.", measure.Millimetres(shimFrom))
+		advice.Meaning = words.Of("None: under {0} nobody could show that it matters on a bike.", measure.Millimetres(shimFrom))
 	default:
-		shim.Meaning = words.Of("About half of the difference, from where one goes on in small steps. Take it to the appointment, to talk over and not to build.")
+		advice.Meaning = words.Of("About half of the difference, from where one goes on in small steps. Take it to the appointment, to talk over and not to build.")
 	}
 	r.Tables = append(r.Tables, bikeFirst())
 	r.Note(calculators.PlainNote, "Set the saddle for the leg that reaches less far and let the other bend more: a little too low for one leg is kinder than too high for the other.")
@@ -66,7 +66,7 @@ func bikeFirst() calculators.Table {
 
 // differenceFigure lays the reading with its ± on a ruler, beside the lengths
 // from which it would begin to mean something.
-func differenceFigure(found *calculators.Reading, error float64) *drawing.Figure {
+func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure {
 	value := float64(found.Value)
 	from, to := math.Min(value-error, -5), math.Max(value+error, 15)
 	p := figure.Plot{Low: figure.Point{X: 0, Y: 0}, High: figure.Point{X: 320, Y: 60}, From: figure.Point{X: from, Y: 0}, To: figure.Point{X: to, Y: 1}}

@@ -21,22 +21,28 @@ func Shoe() *calculators.Calculator {
 			{Quantity: measure.ShoeSize, Example: "42", Optional: true},
 			{Quantity: measure.SizeSystem, Example: "eu", Optional: true},
 		},
-		Readings: []calculators.Measured{
-			{Name: "mondopoint", Label: "Mondopoint", Unit: measure.Mm, Between: "back of the heel to the tip of the longest toe, the longer foot, standing on it"},
-			{Name: "eu", Label: "EU", Unit: measure.One, Finer: 1, Between: "two thirds of a centimetre a size, counted on the last"},
-			{Name: "uk", Label: "UK", Unit: measure.One, Finer: 1, Between: "a third of an inch a size, counted on the last"},
-			{Name: "us-men", Label: "US men", Unit: measure.One, Finer: 1, Between: "one more than UK"},
-			{Name: "us-women", Label: "US women", Unit: measure.One, Finer: 1, Between: "two more than UK"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "meant-for", Label: "Foot that the size is meant for", Unit: measure.Mm},
-		},
+		Answers:  []*calculators.Output{mondopoint, sizeEU, sizeUK, sizeUSMen, sizeUSWomen},
+		Workings: []*calculators.Output{meantFor},
 		Sources:  []*literature.Source{literature.ISO9407, literature.ISOTS19407, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Pain, caution.Growing},
 		Solve:    solveShoe,
 		Explain:  explainShoe,
 	}
 }
+
+// What it answers.
+var (
+	mondopoint  = &calculators.Output{Name: "mondopoint", Label: "Mondopoint", Unit: measure.Mm, Between: "back of the heel to the tip of the longest toe, the longer foot, standing on it"}
+	sizeEU      = &calculators.Output{Name: "eu", Label: "EU", Unit: measure.One, Finer: 1, Between: "two thirds of a centimetre a size, counted on the last"}
+	sizeUK      = &calculators.Output{Name: "uk", Label: "UK", Unit: measure.One, Finer: 1, Between: "a third of an inch a size, counted on the last"}
+	sizeUSMen   = &calculators.Output{Name: "us-men", Label: "US men", Unit: measure.One, Finer: 1, Between: "one more than UK"}
+	sizeUSWomen = &calculators.Output{Name: "us-women", Label: "US women", Unit: measure.One, Finer: 1, Between: "two more than UK"}
+)
+
+// What the tables and notes also want, with its ±.
+var (
+	meantFor = &calculators.Output{Name: "meant-for", Label: "Foot that the size is meant for", Unit: measure.Mm}
+)
 
 // EU returns the EU size of a foot of a length in mm.
 //
@@ -106,10 +112,14 @@ func footMeant(v calculators.Values) float64 {
 	return FootOfUK(size - 2)
 }
 
-func solveShoe(v calculators.Values, out []float64) *calculators.Problem {
+func solveShoe(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	foot := LongerFoot(v.Of(measure.FootLength), v.Of(measure.OtherFoot))
 	uk := UK(foot)
-	out[0], out[1], out[2], out[3], out[4] = foot, EU(foot), uk, USMen(uk), USWomen(uk)
-	out[5] = footMeant(v)
+	out.Set(mondopoint, foot)
+	out.Set(sizeEU, EU(foot))
+	out.Set(sizeUK, uk)
+	out.Set(sizeUSMen, USMen(uk))
+	out.Set(sizeUSWomen, USWomen(uk))
+	out.Set(meantFor, footMeant(v))
 	return nil
 }

@@ -11,10 +11,10 @@ import (
 )
 
 func explainShoe(v calculators.Values, r *calculators.Result) {
-	foot := r.Reading("mondopoint")
+	foot := r.At(mondopoint)
 	foot.Meaning = words.Of("Your longer foot, in millimetres. A chart in millimetres from the shoe’s own maker beats every conversion below.")
-	for _, name := range [4]string{"eu", "uk", "us-men", "us-women"} {
-		x := r.Reading(name)
+	for _, o := range [4]*calculators.Output{sizeEU, sizeUK, sizeUSMen, sizeUSWomen} {
+		x := r.At(o)
 		half := halfSize(float64(x.Value))
 		low, high := HalfSize(float64(x.Value-x.Uncertainty)), HalfSize(float64(x.Value+x.Uncertainty))
 		switch {
@@ -47,7 +47,7 @@ func halfSize(x float64) measure.Amount {
 
 // explainMeant tells, in a table, which foot a known size is meant for.
 func explainMeant(v calculators.Values, r *calculators.Result) {
-	meant := r.Working("meant-for")
+	meant := r.At(meantFor)
 	switch {
 	case v.Has(measure.ShoeSize) && !v.Has(measure.SizeSystem):
 		r.Note(calculators.CheckNote, "Say which system the size of the old shoe is in, and the foot it was meant for appears.")
@@ -63,7 +63,7 @@ func explainMeant(v calculators.Values, r *calculators.Result) {
 	for _, x := range [4]float64{EU(float64(meant.Value)), uk, USMen(uk), USWomen(uk)} {
 		row = append(row, halfSize(x))
 	}
-	longer := measure.Millimetres(float64(meant.Value) - float64(r.Reading("mondopoint").Value))
+	longer := measure.Millimetres(float64(meant.Value) - float64(r.At(mondopoint).Value))
 	r.Tables = append(r.Tables, calculators.Table{Name: "back", Caption: words.Of("The size that you know, read backwards"), Columns: []calculators.Column{
 		{Name: "foot", Label: words.Of("Meant for a foot of"), Unit: "mm"},
 		{Name: "eu", Label: words.Of("EU")}, {Name: "uk", Label: words.Of("UK")}, {Name: "us-men", Label: words.Of("US men")}, {Name: "us-women", Label: words.Of("US women")},
@@ -73,7 +73,7 @@ func explainMeant(v calculators.Values, r *calculators.Result) {
 
 // shoeFigure draws both feet on one base line, the longer one dimensioned.
 func shoeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
-	foot := r.Reading("mondopoint")
+	foot := r.At(mondopoint)
 	one, other := v.Of(measure.FootLength), v.Of(measure.OtherFoot)
 	f := &drawing.Figure{Title: words.Of("Your feet on paper, heels against the wall"),
 		Description: words.Of("Feet drawn from above with the heels against a wall. The longer one reaches {0} from it.", foot.Uncertain())}

@@ -32,17 +32,8 @@ func Stance() *calculators.Calculator {
 				{Quantity: measure.FootLength, Folded: true, Assume: anyFoot},
 				{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6, "about the middle of the usual window")},
 			}),
-		Readings: []calculators.Measured{
-			{Name: "stance", Label: "Your stance", Unit: measure.Mm,
-				Between: "middle of one foot to the middle of the other, over the spindles"},
-			{Name: "knee-line", Label: "Each foot outside its hip", Unit: measure.Mm,
-				Between: "hip joint to the middle of the foot, level, seen from the front; minus is inside"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "slant", Label: "Slant of the knee line", Unit: measure.Deg},
-			{Name: "heel-room", Label: "Heel to the crank’s outer face", Unit: measure.Mm},
-			{Name: "thread-left", Label: "Thread left in the crank", Unit: measure.Mm},
-		},
+		Answers:  []*calculators.Output{stance, kneeLine},
+		Workings: []*calculators.Output{kneeSlant, heelRoom, threadLeft},
 		Sources: []*literature.Source{literature.DisleyLi2014a, literature.DisleyLi2014b, literature.Johnston2017, literature.Gordon2014,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PedalThread, caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Clinician},
@@ -50,6 +41,21 @@ func Stance() *calculators.Calculator {
 		Explain:  explainStance,
 	}
 }
+
+// What it answers.
+var (
+	stance = &calculators.Output{Name: "stance", Label: "Your stance", Unit: measure.Mm,
+		Between: "middle of one foot to the middle of the other, over the spindles"}
+	kneeLine = &calculators.Output{Name: "knee-line", Label: "Each foot outside its hip", Unit: measure.Mm,
+		Between: "hip joint to the middle of the foot, level, seen from the front; minus is inside"}
+)
+
+// What the tables and notes also want, with its ±.
+var (
+	kneeSlant  = &calculators.Output{Name: "slant", Label: "Slant of the knee line", Unit: measure.Deg}
+	heelRoom   = &calculators.Output{Name: "heel-room", Label: "Heel to the crank’s outer face", Unit: measure.Mm}
+	threadLeft = &calculators.Output{Name: "thread-left", Label: "Thread left in the crank", Unit: measure.Mm}
+)
 
 // Half of a riding shoe's width at the heel, and how far the slots of a sole let
 // a cleat go to each side, mm: common practice.
@@ -84,21 +90,19 @@ func HeelRoom(offset, heelToSpindle, toeOut float64) float64 {
 	return offset - heelHalf - float64(heelToSpindle*math.Sin(toeOut*math.Pi/180))
 }
 
-func solveStance(v calculators.Values, out []float64) *calculators.Problem {
-	stance := FeetApart(v.Of(measure.QFactor), v.Of(measure.FootOffset))
-	outside := (stance - v.Of(measure.HipWidth)) / 2
-	out[0], out[1] = stance, outside
-	out[2] = math.NaN()
+func solveStance(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	apart := FeetApart(v.Of(measure.QFactor), v.Of(measure.FootOffset))
+	outside := (apart - v.Of(measure.HipWidth)) / 2
+	out.Set(stance, apart)
+	out.Set(kneeLine, outside)
 	if leg, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), fit.Sex(v)); ok {
-		out[2] = Slant(outside, leg.Value)
+		out.Set(kneeSlant, Slant(outside, leg.Value))
 	}
-	out[3] = math.NaN()
 	if ball, ok := body.HeelToBallOf(v.Of(measure.FootLength), fit.Sex(v)); ok {
-		out[3] = HeelRoom(v.Of(measure.FootOffset), ball.Value-v.Of(measure.CleatBehindBall), v.Of(measure.ToeOut))
+		out.Set(heelRoom, HeelRoom(v.Of(measure.FootOffset), ball.Value-v.Of(measure.CleatBehindBall), v.Of(measure.ToeOut)))
 	}
-	out[4] = math.NaN()
 	if v.Has(measure.PedalThread) {
-		out[4] = v.Of(measure.PedalThread) - v.Of(measure.PedalSpacer)
+		out.Set(threadLeft, v.Of(measure.PedalThread)-v.Of(measure.PedalSpacer))
 	}
 	return nil
 }

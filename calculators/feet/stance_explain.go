@@ -13,8 +13,8 @@ import (
 )
 
 func explainStance(v calculators.Values, r *calculators.Result) {
-	stance, line := r.Reading("stance"), r.Reading("knee-line")
-	stance.Meaning = words.Of("Cranks and frame fix most of it. Wider than the hips is normal on a mountain bike and no fault to be cured; good is a sole that presses evenly and knees you do not think of.")
+	feet, line := r.At(stance), r.At(kneeLine)
+	feet.Meaning = words.Of("Cranks and frame fix most of it. Wider than the hips is normal on a mountain bike and no fault to be cured; good is a sole that presses evenly and knees you do not think of.")
 	switch d := float64(line.Value); {
 	case math.Abs(d) <= float64(line.Uncertainty):
 		line.Meaning = words.Of("Within the errors the foot stands under its hip. Most of the ± comes from the hips, which you can only feel through the skin.")
@@ -23,7 +23,7 @@ func explainStance(v calculators.Values, r *calculators.Result) {
 	default:
 		line.Meaning = words.Of("The foot stands inside its hip, which is rare on a mountain bike. Act only on what you feel: pressure on the outer edge of the foot, or an ache outside the knee, asks for more.")
 	}
-	r.Tables = append(r.Tables, kneeLineTable(r), waysTable(v, stance))
+	r.Tables = append(r.Tables, kneeLineTable(r), waysTable(v, feet))
 	noteStance(v, r)
 	r.Figure = stanceFigure(v, r)
 }
@@ -36,28 +36,28 @@ func kneeLineTable(r *calculators.Result) calculators.Table {
 		{Name: "uncertainty", Label: words.Of("±")},
 		{Name: "know", Label: words.Of("To know")},
 	}}
-	know := map[string]words.Text{
-		"slant":       words.Of("from the hip joint to the foot, for a straight leg; a few degrees either way are ordinary"),
-		"heel-room":   words.Of("to the plane of its face at the pedal, with your toe-out; many arms lie further in at the heel. Turn the heel fully in and look at crank, ankle and chainstay"),
-		"thread-left": words.Of("what the crank holds of the pedal’s thread; its maker says how much that must be"),
+	know := map[*calculators.Output]words.Text{
+		kneeSlant:  words.Of("from the hip joint to the foot, for a straight leg; a few degrees either way are ordinary"),
+		heelRoom:   words.Of("to the plane of its face at the pedal, with your toe-out; many arms lie further in at the heel. Turn the heel fully in and look at crank, ankle and chainstay"),
+		threadLeft: words.Of("what the crank holds of the pedal’s thread; its maker says how much that must be"),
 	}
-	for _, name := range [3]string{"slant", "heel-room", "thread-left"} {
-		if w := r.Working(name); w.Exists() {
-			t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Amount(), measure.Error{Amount: w.Margin()}, know[name]})
+	for _, o := range [3]*calculators.Output{kneeSlant, heelRoom, threadLeft} {
+		if w := r.At(o); w.Exists() {
+			t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Amount(), measure.Error{Amount: w.Margin()}, know[o]})
 		}
 	}
 	return t
 }
 
 // waysTable lists what changes the stance, on one side.
-func waysTable(v calculators.Values, stance *calculators.Reading) calculators.Table {
+func waysTable(v calculators.Values, feet *calculators.Answer) calculators.Table {
 	t := calculators.Table{Name: "ways", Caption: words.Of("What changes it, on one side"), Columns: []calculators.Column{
 		{Name: "way", Label: words.Of("What you do")},
 		{Name: "foot", Label: words.Of("Foot goes out by"), Unit: "mm"},
 		{Name: "stance", Label: words.Of("Stance with both sides done"), Unit: "mm"},
 	}}
 	row := func(what words.Text, out float64) {
-		t.Rows = append(t.Rows, []words.Sayer{what, measure.Millimetres(out), measure.Millimetres(float64(stance.Value) + 2*out)})
+		t.Rows = append(t.Rows, []words.Sayer{what, measure.Millimetres(out), measure.Millimetres(float64(feet.Value) + 2*out)})
 	}
 	shift := v.Of(measure.CleatShift)
 	row(words.Of("Cleat one step towards the inner edge of the sole"), 2)
@@ -72,10 +72,10 @@ func waysTable(v calculators.Values, stance *calculators.Reading) calculators.Ta
 }
 
 func noteStance(v calculators.Values, r *calculators.Result) {
-	if room := r.Working("heel-room"); room.Exists() && room.Value < 0 {
+	if room := r.At(heelRoom); room.Exists() && room.Value < 0 {
 		r.Note(calculators.CheckNote, "Turned out like this the heel reaches {0} past the plane of the crank’s outer face. Many arms lie further in there, but turn the cranks backwards by hand with the heel fully in and look before you ride.", measure.Millimetres(-float64(room.Value)))
 	}
-	if left := r.Working("thread-left"); left.Exists() && v.Of(measure.PedalSpacer) > 0 {
+	if left := r.At(threadLeft); left.Exists() && v.Of(measure.PedalSpacer) > 0 {
 		r.Note(calculators.CheckNote, "With these spacers {0} of thread are left in the crank. Whether that is enough, only the crank’s maker can say.", left.Amount())
 	}
 	r.Note(calculators.PlainNote, "When ten riders could choose, they settled on a Q factor of {0}, narrower than any common mountain-bike crank; a wider one cost 1.5 to 2 % of efficiency in the laboratory. What is best off road nobody knows, and no stance is tied to knee injury.", measure.Millimetres(142))
@@ -85,9 +85,9 @@ func noteStance(v calculators.Values, r *calculators.Result) {
 // stanceFigure draws both legs from the front, at their true width and a true
 // length of leg.
 func stanceFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
-	stance, line := r.Reading("stance"), r.Reading("knee-line")
+	feet, line := r.At(stance), r.At(kneeLine)
 	hips, q := v.Of(measure.HipWidth)/2, v.Of(measure.QFactor)/2
-	foot := float64(stance.Value) / 2
+	foot := float64(feet.Value) / 2
 	length := 600.0
 	if leg, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), fit.Sex(v)); ok {
 		length = leg.Value
@@ -95,7 +95,7 @@ func stanceFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	// Only widths are to scale: the legs are shortened so that they can be seen.
 	length *= 0.45
 	f := &drawing.Figure{Title: words.Of("Your stance against your hips, seen from the front"),
-		Description: words.Of("Both legs seen from the front. The middles of the feet stand {0} apart, and each foot {1} outside its hip joint. The widths are to scale; the legs are drawn short.", stance.Uncertain(), line.Uncertain())}
+		Description: words.Of("Both legs seen from the front. The middles of the feet stand {0} apart, and each foot {1} outside its hip joint. The widths are to scale; the legs are drawn short.", feet.Uncertain(), line.Uncertain())}
 	at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
 	for _, side := range [2]float64{-1, 1} {
 		hip, sole := at(side*hips, length), at(side*foot, 0)
@@ -113,7 +113,7 @@ func stanceFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	f.Add(
 		figure.Level(drawing.Ink, at(-hips, length), at(hips, length), length+75, words.Of("hips {0}", measure.Millimetres(2*hips))),
 		figure.Level(drawing.Ink, at(-q, -24), at(q, -24), -65, words.Of("Q factor {0}", measure.Millimetres(2*q))),
-		figure.Level(drawing.Hot, at(-foot, 0), at(foot, 0), -115, words.Of("{0}", stance.Uncertain())),
+		figure.Level(drawing.Hot, at(-foot, 0), at(foot, 0), -115, words.Of("{0}", feet.Uncertain())),
 	)
 	return f
 }

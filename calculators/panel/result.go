@@ -119,7 +119,7 @@ func spread(x *calculators.Answer) (low, high measure.Amount, ok bool) {
 // own results have one: an example's numbers never mix with theirs. A ± goes
 // along as one standard deviation, as if it had been typed.
 func (w *writer) use(x *calculators.Answer, example bool) {
-	q := x.Output.Feeds
+	q := x.Feeds
 	v := float64(x.Value)
 	if example || q == nil || !x.Exists() || q.Unit.Kind != x.Output.Unit.Kind || !q.Possible(v) {
 		return

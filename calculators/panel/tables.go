@@ -34,7 +34,7 @@ func (w *writer) foldedAnswers(result *calculators.Result, example bool) {
 		if low, high, ok := spread(x); ok {
 			w.raw(` <small>`).say("Range {0} to {1}", words.Name(low.Number(w.r)), high).raw(`</small>`)
 		}
-		if use := x.Output.Feeds; use != nil {
+		if use := x.Feeds; use != nil {
 			w.raw(`<dl>`)
 			w.use(x, example)
 			w.raw(`</dl>`)

@@ -1,8 +1,6 @@
 package start
 
 import (
-	"math"
-
 	"plumbline/calculators"
 	"plumbline/calculators/body"
 	"plumbline/calculators/caution"
@@ -26,15 +24,18 @@ func Missing() *calculators.Calculator {
 			{Quantity: measure.Inseam, Example: "830", Optional: true},
 			{Quantity: measure.OwnDifference, Folded: true, Assume: ownDifference},
 		},
-		Readings: []calculators.Measured{
-			{Name: "estimate", Label: "Estimate", Unit: measure.Mm, Guess: true, Between: "a guess from the survey, not a measurement"},
-		},
+		Answers:  []*calculators.Output{estimated},
 		Sources:  []*literature.Source{literature.Gordon2014, literature.GUM2008},
 		Cautions: []*caution.Caution{caution.Growing},
 		Solve:    solveMissing,
 		Explain:  explainMissing,
 	}
 }
+
+// What it answers.
+var (
+	estimated = &calculators.Output{Name: "estimate", Label: "Estimate", Unit: measure.Mm, Guess: true, Between: "a guess from the survey, not a measurement"}
+)
 
 // surveys are the lengths that the survey has a line on stature for.
 var surveys = []struct {
@@ -92,10 +93,9 @@ func ownDifference(v calculators.Values) (calculators.Assumption, bool) {
 	return calculators.Assumption{SD: e.SD, From: "how much people of one height and sex differ"}, true
 }
 
-func solveMissing(v calculators.Values, out []float64) *calculators.Problem {
-	out[0] = math.NaN()
+func solveMissing(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	if e, _, ok := estimate(v); ok {
-		out[0] = e.Value + v.Of(measure.OwnDifference)
+		out.Set(estimated, e.Value+v.Of(measure.OwnDifference))
 	}
 	return nil
 }
@@ -115,7 +115,7 @@ var refused = []struct {
 }
 
 func explainMissing(v calculators.Values, r *calculators.Result) {
-	q, x := wanted(v), r.Reading("estimate")
+	q, x := wanted(v), r.At(estimated)
 	r.Figure = figureOf(q, v)
 	x.Label = words.Of("Estimate of {0}", q.Named())
 	if !x.Exists() {
@@ -128,9 +128,7 @@ func explainMissing(v calculators.Values, r *calculators.Result) {
 		x.Meaning = words.Of("The survey has no such length. Measure it.")
 		return
 	}
-	fed := *x.Measured
-	fed.Feeds = q
-	x.Measured = &fed
+	x.Feeds = q
 	half := float64(x.Uncertainty)
 	off := measure.Error{Amount: x.Margin()}
 	x.Low, x.High = calculators.Number(float64(x.Value)-half), calculators.Number(float64(x.Value)+half)

@@ -1,7 +1,7 @@
 package start
 
 import (
-	"math"
+	"slices"
 
 	"plumbline/calculators"
 	"plumbline/calculators/body"
@@ -25,17 +25,20 @@ func Repeat() *calculators.Calculator {
 			{Quantity: measure.Helped, Example: "alone", Assume: calculators.Fixed(0, 0, "which is the less sure way")},
 			{Quantity: measure.SharedError, Folded: true, Assume: sharedError},
 		},
-		Readings: []calculators.Measured{
-			{Name: "median", Label: "Keep this", Unit: measure.Mm, Between: "the middle one of your readings"},
-			{Name: "spread", Label: "They differ by", Unit: measure.Mm, Between: "smallest to largest reading"},
-			{Name: "technical-error", Label: "One reading repeats to", Unit: measure.Mm, Finer: 1,
-				Between: "technical error of measurement: two of three readings lie this close to their mean"},
-		},
+		Answers: []*calculators.Output{medianReading, readingsApart, technicalError},
 		Sources: []*literature.Source{literature.GUM2008, literature.Gordon2014, literature.CommonPractice},
 		Solve:   solveRepeat,
 		Explain: explainRepeat,
 	}
 }
+
+// What it answers.
+var (
+	medianReading  = &calculators.Output{Name: "median", Label: "Keep this", Unit: measure.Mm, Between: "the middle one of your readings"}
+	readingsApart  = &calculators.Output{Name: "spread", Label: "They differ by", Unit: measure.Mm, Between: "smallest to largest reading"}
+	technicalError = &calculators.Output{Name: "technical-error", Label: "One reading repeats to", Unit: measure.Mm, Finer: 1,
+		Between: "technical error of measurement: two of three readings lie this close to their mean"}
+)
 
 // wanted returns the length that the reader picked.
 func wanted(v calculators.Values) *measure.Quantity {
@@ -67,32 +70,30 @@ func taken(v calculators.Values) []float64 {
 			x = append(x, v.Of(q))
 		}
 	}
-	measure.Ascending(x)
+	slices.Sort(x)
 	return x
 }
 
-func solveRepeat(v calculators.Values, out []float64) *calculators.Problem {
+func solveRepeat(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	x, q := taken(v), wanted(v)
 	n := len(x)
-	out[0] = (x[(n-1)/2]+x[n/2])/2 + v.Of(measure.SharedError)
-	out[1] = x[n-1] - x[0]
-	out[2] = math.NaN()
+	median := (x[(n-1)/2]+x[n/2])/2 + v.Of(measure.SharedError)
+	out.Set(medianReading, median)
+	out.Set(readingsApart, x[n-1]-x[0])
 	if sd, ok := body.RepeatError(x...); ok {
-		out[2] = sd
+		out.Set(technicalError, sd)
 	}
-	if !q.Possible(out[0]) {
+	if !q.Possible(median) {
 		return &calculators.Problem{Input: measure.First.Key,
-			Text: words.Of("{0} cannot be {1}: it lies between {2} and {3}. Check the unit beside the field, and that the right length is picked.", q.Named(), q.Amount(out[0]), q.Amount(q.Least), q.Amount(q.Most))}
+			Text: words.Of("{0} cannot be {1}: it lies between {2} and {3}. Check the unit beside the field, and that the right length is picked.", q.Named(), q.Amount(median), q.Amount(q.Least), q.Amount(q.Most))}
 	}
 	return nil
 }
 
 func explainRepeat(v calculators.Values, r *calculators.Result) {
 	q := wanted(v)
-	median, spread, error := r.Reading("median"), r.Reading("spread"), r.Reading("technical-error")
-	fed := *median.Measured
-	fed.Feeds, fed.Unit = q, q.Unit
-	median.Measured = &fed
+	median, spread, error := r.At(medianReading), r.At(readingsApart), r.At(technicalError)
+	median.Feeds = q
 	median.Meaning = words.Of("Use this one for {0}. The middle reading, unlike the mean, is not dragged along by one slip.", q.Named())
 	if !v.Has(measure.Third) {
 		median.Meaning = words.Of("Half way between your two readings of {0}. With a third you could tell which of them was the slip.", q.Named())

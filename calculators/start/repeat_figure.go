@@ -13,7 +13,7 @@ import (
 func repeatFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	x := taken(v)
 	n := len(x)
-	spread := r.Reading("spread")
+	spread := r.At(readingsApart)
 	middle := (x[(n-1)/2] + x[n/2]) / 2
 	half := max(18, x[n-1]-middle, middle-x[0]) * 1.25
 	low, high := middle-half, middle+half

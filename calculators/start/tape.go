@@ -27,23 +27,29 @@ func Tape() *calculators.Calculator {
 			{Quantity: measure.Wheelbase, Example: "1215", Optional: true},
 			{Quantity: measure.HeadAngle, Example: "65.4", Optional: true},
 		},
-		Readings: []calculators.Measured{
-			{Name: "reach", Label: "Reach", Unit: measure.Mm, Feeds: measure.Reach, Between: "bottom-bracket centre forward to the head tube’s top, level"},
-			{Name: "stack", Label: "Stack", Unit: measure.Mm, Feeds: measure.Stack, Between: "bottom-bracket centre up to the head tube’s top"},
-			{Name: "bb-drop", Label: "Bottom-bracket drop", Unit: measure.Mm, Feeds: measure.BBDrop, Between: "line between the axles down to the bottom-bracket centre"},
-			{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre, Between: "bottom-bracket centre to front axle, in a straight line"},
-			{Name: "fork-offset", Label: "Fork offset", Unit: measure.Mm, Folded: true, Feeds: measure.ForkOffset, Between: "front axle ahead of the steering axis, square to it"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "straight", Label: "Measured straight", Unit: measure.Mm},
-			{Name: "by-axles", Label: "From axle to axle, less the rear", Unit: measure.Mm},
-			{Name: "apart", Label: "Apart", Unit: measure.Mm},
-		},
-		Sources: []*literature.Source{literature.Moore2012, literature.GUM2008},
-		Solve:   solveTape,
-		Explain: explainTape,
+		Answers:  []*calculators.Output{tapedReach, tapedStack, tapedDrop, tapedFrontCentre, tapedForkOffset},
+		Workings: []*calculators.Output{tapedStraight, tapedByAxles, tapedApart},
+		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008},
+		Solve:    solveTape,
+		Explain:  explainTape,
 	}
 }
+
+// What it answers.
+var (
+	tapedReach       = &calculators.Output{Name: "reach", Label: "Reach", Unit: measure.Mm, Feeds: measure.Reach, Between: "bottom-bracket centre forward to the head tube’s top, level"}
+	tapedStack       = &calculators.Output{Name: "stack", Label: "Stack", Unit: measure.Mm, Feeds: measure.Stack, Between: "bottom-bracket centre up to the head tube’s top"}
+	tapedDrop        = &calculators.Output{Name: "bb-drop", Label: "Bottom-bracket drop", Unit: measure.Mm, Feeds: measure.BBDrop, Between: "line between the axles down to the bottom-bracket centre"}
+	tapedFrontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre, Between: "bottom-bracket centre to front axle, in a straight line"}
+	tapedForkOffset  = &calculators.Output{Name: "fork-offset", Label: "Fork offset", Unit: measure.Mm, Folded: true, Feeds: measure.ForkOffset, Between: "front axle ahead of the steering axis, square to it"}
+)
+
+// What the tables and notes also want, with its ±.
+var (
+	tapedStraight = &calculators.Output{Name: "straight", Label: "Measured straight", Unit: measure.Mm}
+	tapedByAxles  = &calculators.Output{Name: "by-axles", Label: "From axle to axle, less the rear", Unit: measure.Mm}
+	tapedApart    = &calculators.Output{Name: "apart", Label: "Apart", Unit: measure.Mm}
+)
 
 // taped is a bike as the tape gives it.
 func taped(v calculators.Values) geometry.Tape {
@@ -97,7 +103,7 @@ func frontAxleOf(v calculators.Values, t geometry.Tape, r geometry.Taped) frontA
 	return f
 }
 
-func solveTape(v calculators.Values, out []float64) *calculators.Problem {
+func solveTape(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	t := taped(v)
 	r, err := t.Solve()
 	if err != nil {
@@ -111,19 +117,20 @@ func solveTape(v calculators.Values, out []float64) *calculators.Problem {
 	f := frontAxleOf(v, t, r)
 	front := geometry.Point{X: f.used, Y: r.Front.Y}
 	back := -r.Rear.X
-	out[0], out[1] = r.HeadTop.X, r.HeadTop.Y
-	out[2] = r.Rear.Y + float64((front.Y-r.Rear.Y)*(back/(back+front.X)))
-	out[3] = front.Length()
-	out[4] = math.NaN()
+	out.Set(tapedReach, r.HeadTop.X)
+	out.Set(tapedStack, r.HeadTop.Y)
+	out.Set(tapedDrop, r.Rear.Y+float64((front.Y-r.Rear.Y)*(back/(back+front.X))))
+	out.Set(tapedFrontCentre, front.Length())
 	if v.Has(measure.HeadAngle) {
 		sin, cos := math.Sincos(t.HeadAngle * math.Pi / 180)
-		out[4] = front.Sub(r.HeadTop).Dot(geometry.Point{X: sin, Y: cos})
+		out.Set(tapedForkOffset, front.Sub(r.HeadTop).Dot(geometry.Point{X: sin, Y: cos}))
 	}
-	out[5] = geometry.Point{X: f.straight, Y: r.Front.Y}.Length()
-	out[6], out[7] = math.NaN(), math.NaN()
+	straight := geometry.Point{X: f.straight, Y: r.Front.Y}.Length()
+	out.Set(tapedStraight, straight)
 	if v.Has(measure.Wheelbase) {
-		out[6] = geometry.Point{X: f.byAxles, Y: r.Front.Y}.Length()
-		out[7] = out[5] - out[6]
+		byAxles := geometry.Point{X: f.byAxles, Y: r.Front.Y}.Length()
+		out.Set(tapedByAxles, byAxles)
+		out.Set(tapedApart, straight-byAxles)
 	}
 	return nil
 }

@@ -9,7 +9,7 @@ import (
 )
 
 func explainTape(v calculators.Values, r *calculators.Result) {
-	reach, stack, drop, front, offset := r.Reading("reach"), r.Reading("stack"), r.Reading("bb-drop"), r.Reading("front-centre"), r.Reading("fork-offset")
+	reach, stack, drop, front, offset := r.At(tapedReach), r.At(tapedStack), r.At(tapedDrop), r.At(tapedFrontCentre), r.At(tapedForkOffset)
 	reach.Meaning = words.Of("How far the front of the frame stands ahead of your feet. Compare it with a chart only inside the ±.")
 	if !(reach.Value > 0) {
 		reach.Meaning = words.Of("The head tube comes out behind the bottom bracket, which no bike has. Measure both distances to the head tube again.")
@@ -30,7 +30,7 @@ func explainTape(v calculators.Values, r *calculators.Result) {
 	r.Figure = tapeFigure(v, r)
 }
 
-func offsetMeaning(v calculators.Values, x *calculators.Reading) words.Text {
+func offsetMeaning(v calculators.Values, x *calculators.Answer) words.Text {
 	if !x.Exists() {
 		return words.Of("Give {0}, by phone on the fork’s leg, to have it.", measure.HeadAngle.Named())
 	}
@@ -48,7 +48,7 @@ func twiceTable(r *calculators.Result) calculators.Table {
 			{Name: "front-centre", Label: words.Of("Front-centre"), Unit: "mm"},
 			{Name: "uncertainty", Label: words.Of("±"), Unit: "mm"},
 		}}
-	for _, x := range []*calculators.Reading{r.Working("straight"), r.Working("by-axles"), r.Working("apart")} {
+	for _, x := range []*calculators.Answer{r.At(tapedStraight), r.At(tapedByAxles), r.At(tapedApart)} {
 		t.Rows = append(t.Rows, []words.Sayer{x.Label, x.Amount(), measure.Error{Amount: x.Margin()}})
 	}
 	return t
@@ -56,7 +56,7 @@ func twiceTable(r *calculators.Result) calculators.Table {
 
 // noteApart warns where the two ways disagree by more than their errors allow.
 func noteApart(r *calculators.Result) {
-	x := r.Working("apart")
+	x := r.At(tapedApart)
 	if math.Abs(float64(x.Value)) <= float64(x.Uncertainty) {
 		return
 	}

@@ -21,14 +21,14 @@ func tapeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		Title: words.Of("The bike that the tape found"),
 		Description: words.Of("A bike from the side with the distances taken: bottom bracket to head tube {0}, rear axle to head tube {1}, chainstay {2}, front-centre {3}. They give a reach of {4} and a stack of {5}.",
 			measure.BBToHeadTube.Amount(t.BBToHead), measure.RearAxleToHeadTube.Amount(t.RearToHead), measure.Chainstay.Amount(t.BBToRear), measure.FrontCentre.Amount(t.BBToFront),
-			r.Reading("reach").Uncertain(), r.Reading("stack").Uncertain()),
+			r.At(tapedReach).Uncertain(), r.At(tapedStack).Uncertain()),
 	}
 	head, rear, front := figure.At(solved.HeadTop), figure.At(solved.Rear), figure.At(solved.Front)
 	if d, ok := tapedBuild(t, solved); ok {
 		f.Add(figure.Scene(d, nil)...)
 		f.Add(figure.AxleCrosses(d)...)
-		f.Add(figure.Reach(d, drawing.Ink, words.Of("Reach {0}", r.Reading("reach").Uncertain())),
-			figure.Stack(d, drawing.Ink, words.Of("Stack {0}", r.Reading("stack").Uncertain())))
+		f.Add(figure.Reach(d, drawing.Ink, words.Of("Reach {0}", r.At(tapedReach).Uncertain())),
+			figure.Stack(d, drawing.Ink, words.Of("Stack {0}", r.At(tapedStack).Uncertain())))
 	}
 	for _, way := range [4][2]drawing.Point{{{}, head}, {rear, head}, {{}, rear}, {{}, front}} {
 		f.Add(drawing.Line{Role: drawing.Hot, Points: way[:]})
