@@ -22,14 +22,14 @@ func BenchmarkRun(b *testing.B) {
 	}
 }
 
-// BenchmarkAnswer runs every calculator for its numbers alone: solved, and carried
+// BenchmarkNumbers runs every calculator for its numbers alone: solved, and carried
 // through with every input's uncertainty.
-func BenchmarkAnswer(b *testing.B) {
+func BenchmarkNumbers(b *testing.B) {
 	for _, c := range catalog.All() {
 		typed := panel.Example(c)
 		b.Run(c.Name, func(b *testing.B) {
 			for b.Loop() {
-				c.Answer(typed, nil, calculators.Full)
+				c.Numbers(typed, nil, calculators.Full)
 			}
 		})
 	}

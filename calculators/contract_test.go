@@ -46,10 +46,43 @@ func TestEveryWorkedExampleAnswers(t *testing.T) {
 	}
 }
 
-// complete checks that every reading carries what people need to trust it.
+// TestDeclaredNumbersHaveNamesOfTheirOwn: a name stands once among a calculator's
+// answers and once among its workings, and a declaration stands in one calculator
+// only once.
+func TestDeclaredNumbersHaveNamesOfTheirOwn(t *testing.T) {
+	for _, c := range catalog.All() {
+		seen := map[*calculators.Output]bool{}
+		for _, list := range [][]*calculators.Output{c.Answers, c.Workings} {
+			names := map[string]bool{}
+			for _, o := range list {
+				assert.False(t, seen[o], "%s declares %s twice", c.Name, o.Name)
+				assert.False(t, names[o.Name], "%s has two numbers called %s", c.Name, o.Name)
+				seen[o], names[o.Name] = true, true
+			}
+		}
+	}
+}
+
+// TestNoDeclaredNumberIsForgotten: each declared number gets a value at the worked
+// example or at one of the points that are simulated.
+func TestNoDeclaredNumberIsForgotten(t *testing.T) {
+	for _, c := range catalog.All() {
+		set := c.Set(panel.Example(c))
+		for _, p := range morePoints[c.Name] {
+			for o, ok := range c.Set(pairs(p)) {
+				set[o] = set[o] || ok
+			}
+		}
+		for o, ok := range set {
+			assert.True(t, ok, "%s: Solve never sets %s", c.Name, o.Name)
+		}
+	}
+}
+
+// complete checks that every answer carries what people need to trust it.
 func complete(t require.TestingT, r *calculators.Result) {
-	for i := range r.Readings {
-		x := &r.Readings[i]
+	for i := range r.Answers {
+		x := &r.Answers[i]
 		assert.False(t, x.Between.None(), "%s: measured between what?", x.Name)
 		assert.False(t, x.Meaning.None(), "%s has no meaning", x.Name)
 		assert.False(t, math.IsInf(float64(x.Value), 0), "%s is infinite", x.Name)
@@ -145,8 +178,8 @@ func TestUnitsDoNotMatter(t *testing.T) {
 			}
 			got, problems := c.Run(typed, in)
 			require.Empty(t, problems, c.Name)
-			for i := range want.Readings {
-				require.InDelta(t, float64(want.Readings[i].Value), float64(got.Readings[i].Value), 1e-6, "%s %s in %s", c.Name, want.Readings[i].Name, units)
+			for i := range want.Answers {
+				require.InDelta(t, float64(want.Answers[i].Value), float64(got.Answers[i].Value), 1e-6, "%s %s in %s", c.Name, want.Answers[i].Name, units)
 			}
 		}
 	}

@@ -57,7 +57,7 @@ var morePoints = map[string][]string{
 	},
 }
 
-// bends are the readings whose interval is known to miss.
+// bends are the answers whose interval is known to miss.
 var bends = []bend{
 	{"shoe-size", "example", "eu", longerFoot, 0.0673},
 	{"shoe-size", "example", "uk", longerFoot, 0.053},

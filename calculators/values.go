@@ -2,6 +2,7 @@ package calculators
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"plumbline/calculators/measure"
@@ -93,13 +94,8 @@ func (v Values) Shifted(q *measure.Quantity, d float64) Values { return v.shifte
 // shifted returns v with input i off by d.
 func (v Values) shifted(i int, d float64) Values {
 	w := v
-	n := len(v.x)
-	room := make([]float64, 3*n)
-	w.x, w.u, w.shift = room[:n:n], room[n:2*n:2*n], room[2*n:]
-	copy(w.x, v.x)
-	copy(w.u, v.u)
-	copy(w.shift, v.shift)
-	w.state = append([]state(nil), v.state...)
+	w.x, w.u = slices.Clone(v.x), slices.Clone(v.u)
+	w.shift, w.state = slices.Clone(v.shift), slices.Clone(v.state)
 	w.shift[i] += d
 	if v.Given(v.inputs[i].Quantity) {
 		w.x[i] += d

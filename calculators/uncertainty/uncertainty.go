@@ -71,15 +71,14 @@ func PropagateOneWay(y, u []float64, solve Solve) Effects {
 		if sd == 0 {
 			continue
 		}
-		if !solve(i, sd, moved) && !solve(i, -sd, moved) {
+		above := solve(i, sd, moved)
+		if !above && !solve(i, -sd, moved) {
 			e.Alone = append(e.Alone, i)
 			continue
 		}
 		moves := make([]float64, len(y))
 		for j, middle := range y {
-			if d := moved[j] - middle; !math.IsNaN(d) {
-				moves[j] = d
-			}
+			moves[j] = move(middle, moved[j], moved[j], above, !above)
 		}
 		e.add(i, moves)
 	}

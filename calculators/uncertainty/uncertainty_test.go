@@ -1,0 +1,101 @@
+package uncertainty_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"plumbline/calculators/uncertainty"
+)
+
+// moved makes a Solve of a function of the inputs at x.
+func moved(x []float64, f func(x []float64) []float64) uncertainty.Solve {
+	return func(i int, d float64, y []float64) bool {
+		at := append([]float64(nil), x...)
+		at[i] += d
+		values := f(at)
+		copy(y, values)
+		return values != nil
+	}
+}
+
+// A straight sum and a difference of the same inputs: u² = (3·0.2)² + (2·0.5)², by
+// hand from JCGM 100:2008, equation 10.
+func TestStraightNumbers(t *testing.T) {
+	f := func(x []float64) []float64 { return []float64{3*x[0] + 2*x[1], 3*x[0] - 2*x[1], 7} }
+	x := []float64{4, 9, 1}
+	e := uncertainty.Propagate(f(x), []float64{0.2, 0.5, 0}, moved(x, f))
+	require.InDeltaSlice(t, []float64{1.36, 1.36, 0}, e.Variance, 1e-12)
+	require.InDeltaSlice(t, []float64{0.6, 0.6, 0}, e.Of[0], 1e-12)
+	require.InDeltaSlice(t, []float64{1, -1, 0}, e.Of[1], 1e-12)
+	require.Nil(t, e.Of[2], "an exact input moves nothing")
+	require.Empty(t, e.Alone)
+	require.InDeltaSlice(t, e.Variance, uncertainty.PropagateOneWay(f(x), []float64{0.2, 0.5, 0}, moved(x, f)).Variance, 1e-12)
+}
+
+// For y = x² at 5 ± 0.3 half the difference is ((5.3)² − (4.7)²)/2 = 3, exactly the
+// slope times the error; one way upwards gives 5.3² − 5² = 3.09.
+func TestCurvedNumbers(t *testing.T) {
+	f := func(x []float64) []float64 { return []float64{x[0] * x[0]} }
+	x := []float64{5}
+	require.InDelta(t, 9, uncertainty.Propagate(f(x), []float64{0.3}, moved(x, f)).Variance[0], 1e-9)
+	require.InDelta(t, 3.09*3.09, uncertainty.PropagateOneWay(f(x), []float64{0.3}, moved(x, f)).Variance[0], 1e-9)
+}
+
+// |x| at 0.1 ± 0.4 moves to 0.5 upwards and to 0.3 downwards, both up: half their
+// difference would be 0.1, where the larger move is 0.4.
+func TestAFoldTakesTheLargerMove(t *testing.T) {
+	f := func(x []float64) []float64 { return []float64{math.Abs(x[0])} }
+	x := []float64{0.1}
+	require.InDelta(t, 0.16, uncertainty.Propagate(f(x), []float64{0.4}, moved(x, f)).Variance[0], 1e-12)
+}
+
+// √x at 0.09 ± 0.25 exists above only: √0.34 − √0.09. An input with an answer on
+// neither side is named and gives nothing; a number that does not exist at all has
+// no variance.
+func TestEdges(t *testing.T) {
+	root := func(x []float64) []float64 {
+		if x[0] < 0 {
+			return nil
+		}
+		return []float64{math.Sqrt(x[0])}
+	}
+	x := []float64{0.09}
+	want := math.Sqrt(0.34) - 0.3
+	require.InDelta(t, want*want, uncertainty.Propagate(root(x), []float64{0.25}, moved(x, root)).Variance[0], 1e-12)
+	x = []float64{0.34}
+	below := func(x []float64) []float64 {
+		if x[0] > 0.34 {
+			return nil
+		}
+		return []float64{math.Sqrt(x[0])}
+	}
+	for _, propagate := range []func(y, u []float64, solve uncertainty.Solve) uncertainty.Effects{uncertainty.Propagate, uncertainty.PropagateOneWay} {
+		e := propagate(below(x), []float64{0.25}, moved(x, below))
+		require.InDelta(t, want*want, e.Variance[0], 1e-12)
+		require.InDelta(t, want, e.Of[0][0], 1e-12, "up is up")
+		only := func(x []float64) []float64 {
+			if x[0] != 0.34 {
+				return nil
+			}
+			return []float64{1}
+		}
+		e = propagate(only(x), []float64{0.25}, moved(x, only))
+		require.Equal(t, []int{0}, e.Alone)
+		require.Zero(t, e.Variance[0])
+		e = propagate([]float64{math.NaN()}, []float64{0.25}, moved(x, func(x []float64) []float64 { return []float64{x[0]} }))
+		require.Zero(t, e.Variance[0])
+	}
+}
+
+// One number that ceases to exist on one side takes the other side; one that exists
+// on neither side gives nothing, and the other numbers are none the worse.
+func TestASingleNumberAtItsEdge(t *testing.T) {
+	f := func(x []float64) []float64 { return []float64{math.Sqrt(x[0] - 1), 2 * x[0], math.Log(x[0] - 1e9)} }
+	x := []float64{1}
+	e := uncertainty.Propagate([]float64{0, 2, 5}, []float64{0.5}, moved(x, f))
+	require.InDelta(t, 0.5, e.Variance[0], 1e-12)
+	require.InDelta(t, 1, e.Variance[1], 1e-12)
+	require.Zero(t, e.Variance[2])
+}
