@@ -1,5 +1,4 @@
-// Package markup writes the HTML of what is no single calculator: the setup sheet,
-// the symptoms, the preparation for a fitting. Text goes through the one escaping
+// Package markup is the one writer of HTML. Text goes through the one escaping
 // function, and every sentence is said to its reader here.
 package markup
 
@@ -11,43 +10,36 @@ import (
 	"plumbline/calculators/words"
 )
 
-// Writer gathers HTML for one reader. Every id in it begins with ID. The small
-// methods stay calls: inlined at every tag they would double the engine.
+// Writer gathers HTML for one reader.
 type Writer struct {
 	strings.Builder
-	ID string
-	R  *words.Reader
+	ID      string // what every id begins with
+	Divider string // what Cut writes
+	R       *words.Reader
 }
 
 // Raw writes markup of the caller's own.
-//
-//go:noinline
 func (w *Writer) Raw(markup string) *Writer {
 	w.WriteString(markup)
 	return w
 }
 
 // Name writes the writer's id with an ending.
-//
-//go:noinline
 func (w *Writer) Name(ending string) *Writer { return w.Text(w.ID).Text(ending) }
 
 // Text writes s escaped.
-//
-//go:noinline
 func (w *Writer) Text(s string) *Writer { return w.Raw(drawing.Escape(s)) }
 
 // Said writes a sentence in the reader's words.
-//
-//go:noinline
 func (w *Writer) Said(t words.Sayer) *Writer { return w.Text(t.Say(w.R)) }
 
 // Say writes English, with its holes, in the reader's words.
-//
-//go:noinline
 func (w *Writer) Say(english string, holes ...words.Sayer) *Writer {
 	return w.Said(words.Of(english, holes...))
 }
+
+// Cut ends an element that a page replaces by itself.
+func (w *Writer) Cut() *Writer { return w.Raw(w.Divider) }
 
 // Caution writes a safety text, in the markup that every caution has.
 func (w *Writer) Caution(k *caution.Caution) *Writer {

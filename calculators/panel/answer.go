@@ -102,16 +102,18 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	}
 	reply.Waiting = waiting(c, problems, units)
 	reply.Problems = problems
-	w := newWriter(c, a.Place, units, benchSize)
-	w.divider = Divider
+	w := newWriter(c, a.Place, units)
+	w.Divider = Divider
 	if !own || problems != nil {
 		reply.Example = true
 		if result, _ = c.Run(Example(c), nil); result == nil {
-			w.figure(nil).cut()
+			w.figure(nil)
+			w.Cut()
 		}
 	}
 	if result != nil {
-		w.figure(result).cut()
+		w.figure(result)
+		w.Cut()
 		w.answer(result, whoseNumbers(reply.Example, a.Play))
 		if !reply.Example {
 			reply.Spoken = spoken(result, units)
@@ -119,7 +121,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	}
 	reply.Parts = strings.TrimSuffix(w.String(), Divider)
 	if a.Whole {
-		f := newWriter(c, a.Place, units, benchSize/3)
+		f := newWriter(c, a.Place, units)
 		f.play = a.Play
 		f.form(entries, list, false)
 		reply.Form = f.String()

@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"plumbline/calculators"
-	"plumbline/calculators/drawing"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/words"
@@ -12,39 +11,39 @@ import (
 
 // open begins the box of a field with its label.
 func (w *writer) open(in *calculators.Input, class string) {
-	w.raw(`<div class="field `).raw(class).raw(`"><label for="`).name("-" + in.Key).raw(`">`).say(in.Label).raw(`</label>`)
+	w.Raw(`<div class="field `).Raw(class).Raw(`"><label for="`).Name("-" + in.Key).Raw(`">`).Say(in.Label).Raw(`</label>`)
 }
 
 // control writes the attributes that every control of an input has.
 func (w *writer) control(in *calculators.Input, e entry, unit bool) {
-	w.raw(` id="`).name("-" + in.Key).raw(`" name="`).text(in.Key).raw(`" aria-describedby="`)
+	w.Raw(` id="`).Name("-" + in.Key).Raw(`" name="`).Text(in.Key).Raw(`" aria-describedby="`)
 	if unit {
-		w.name("-" + in.Key + "-u ")
+		w.Name("-" + in.Key + "-u ")
 	}
-	w.name("-" + in.Key + "-h ").name("-" + in.Key + "-p").raw(`"`)
+	w.Name("-" + in.Key + "-h ").Name("-" + in.Key + "-p").Raw(`"`)
 	w.unread(e)
 }
 
 // unread marks a field whose text only the form holds, so that it is sent again.
 func (w *writer) unread(e entry) {
 	if e.unread {
-		w.raw(` data-unread`)
+		w.Raw(` data-unread`)
 	}
 }
 
 func (w *writer) number(in *calculators.Input, e entry, example bool) {
-	unit := in.Unit.ReadIn(w.r)
+	unit := in.Unit.ReadIn(w.R)
 	w.open(in, "measure")
-	w.raw(`<span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false"`)
+	w.Raw(`<span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false"`)
 	w.control(in, e, unit.Mark() != "")
 	if !example && in.Example != "" {
-		w.raw(` placeholder="`).say("for example {0}", words.Name(show(in.Quantity, in.Example, nil, w.r))).raw(`"`)
+		w.Raw(` placeholder="`).Say("for example {0}", words.Name(show(in.Quantity, in.Example, nil, w.R))).Raw(`"`)
 	}
-	w.raw(` value="`).text(e.shown).raw(`">`)
+	w.Raw(` value="`).Text(e.shown).Raw(`">`)
 	if mark := unit.Mark(); mark != "" {
-		w.raw(`<span class="unit" id="`).name("-" + in.Key + "-u").raw(`">`).text(mark).raw(`</span>`)
+		w.Raw(`<span class="unit" id="`).Name("-" + in.Key + "-u").Raw(`">`).Text(mark).Raw(`</span>`)
 	}
-	w.raw(`</span>`)
+	w.Raw(`</span>`)
 	w.slider(in, e, unit)
 }
 
@@ -65,38 +64,38 @@ func (w *writer) slider(in *calculators.Input, e entry, unit *measure.Unit) {
 	} else if g, _, ok := in.Parse(in.Example, in.Unit); ok { // where the hint in the empty field is
 		at = g.Value
 	}
-	w.raw(`<input type="range" class="slide" min="`).raw(record.Decimals(from, 2)).raw(`" max="`).raw(record.Decimals(to, 2)).raw(`" step="`).raw(record.Decimals(step, 2)).raw(`" value="`).raw(record.Roughly(at, unit)).raw(`" aria-label="`).say(in.Label).raw(`">`)
+	w.Raw(`<input type="range" class="slide" min="`).Raw(record.Decimals(from, 2)).Raw(`" max="`).Raw(record.Decimals(to, 2)).Raw(`" step="`).Raw(record.Decimals(step, 2)).Raw(`" value="`).Raw(record.Roughly(at, unit)).Raw(`" aria-label="`).Say(in.Label).Raw(`">`)
 }
 
 func (w *writer) radios(in *calculators.Input, e entry) {
-	w.raw(`<fieldset class="field radios" aria-describedby="`).name("-" + in.Key + "-h ").name("-" + in.Key + "-p").raw(`"><legend>`).say(in.Label).raw(`</legend><span class="choices">`)
+	w.Raw(`<fieldset class="field radios" aria-describedby="`).Name("-" + in.Key + "-h ").Name("-" + in.Key + "-p").Raw(`"><legend>`).Say(in.Label).Raw(`</legend><span class="choices">`)
 	for i, choice := range in.Choices {
 		w.radio(in, e, choice.Key, choice.Label, i == 0)
 	}
 	if in.Optional || in.Assume != nil {
 		w.radio(in, e, "", "left open", false)
 	}
-	w.raw(`</span>`)
+	w.Raw(`</span>`)
 }
 
 func (w *writer) radio(in *calculators.Input, e entry, key, label string, first bool) {
-	w.raw(`<label><input type="radio" id="`).name("-" + in.Key)
+	w.Raw(`<label><input type="radio" id="`).Name("-" + in.Key)
 	if !first {
-		w.raw("-").raw(key)
+		w.Raw("-").Raw(key)
 	}
-	w.raw(`" name="`).text(in.Key).raw(`" value="`).text(key).raw(`"`)
+	w.Raw(`" name="`).Text(in.Key).Raw(`" value="`).Text(key).Raw(`"`)
 	if e.shown == key && (key != "" || in.Optional || in.Assume != nil) {
-		w.raw(` checked`)
+		w.Raw(` checked`)
 	}
 	w.unread(e)
-	w.raw(`> `).say(label).raw(`</label>`)
+	w.Raw(`> `).Say(label).Raw(`</label>`)
 }
 
 func (w *writer) selection(in *calculators.Input, e entry) {
 	w.open(in, "selection")
-	w.raw(`<select`)
+	w.Raw(`<select`)
 	w.control(in, e, false)
-	w.raw(`>`)
+	w.Raw(`>`)
 	empty := "choose"
 	if in.Optional || in.Assume != nil {
 		empty = "left open"
@@ -106,32 +105,30 @@ func (w *writer) selection(in *calculators.Input, e entry) {
 		if i >= 0 {
 			choice = in.Choices[i]
 		}
-		w.raw(`<option value="`).text(choice.Key).raw(`"`)
+		w.Raw(`<option value="`).Text(choice.Key).Raw(`"`)
 		if e.shown == choice.Key {
-			w.raw(` selected`)
+			w.Raw(` selected`)
 		}
-		w.raw(`>`).say(choice.Label).raw(`</option>`)
+		w.Raw(`>`).Say(choice.Label).Raw(`</option>`)
 	}
-	w.raw(`</select>`)
+	w.Raw(`</select>`)
 }
 
 func (w *writer) textarea(in *calculators.Input, e entry, example bool) {
 	w.open(in, "list")
-	w.raw(`<textarea autocomplete="off" spellcheck="false" rows="`)
+	w.Raw(`<textarea autocomplete="off" spellcheck="false" rows="`)
 	if len(in.Columns) == 1 {
-		w.raw(`2"`)
+		w.Raw(`2"`)
 	} else {
-		w.raw(`5"`)
+		w.Raw(`5"`)
 	}
 	w.control(in, e, false)
 	if !example && in.Example != "" {
-		w.raw(` placeholder="`).lines(words.Of("for example {0}", words.Name(show(in.Quantity, in.Example, nil, w.r))).Say(w.r)).raw(`"`)
+		w.Raw(` placeholder="`).Text(lines(words.Of("for example {0}", words.Name(show(in.Quantity, in.Example, nil, w.R))).Say(w.R))).Raw(`"`)
 	}
 	// The parser drops a line break right behind the tag, so one is given.
-	w.raw(">\n").lines(e.shown).raw(`</textarea>`)
+	w.Raw(">\n").Text(lines(e.shown)).Raw(`</textarea>`)
 }
 
-// lines writes text that may hold line breaks.
-func (w *writer) lines(s string) *writer {
-	return w.raw(drawing.Escape(strings.ReplaceAll(s, "\r", "")))
-}
+// lines returns text that may hold line breaks, with no other breaks than a newline.
+func lines(s string) string { return strings.ReplaceAll(s, "\r", "") }

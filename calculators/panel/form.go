@@ -10,9 +10,8 @@ import (
 
 // entry is one input as it stands in a form.
 type entry struct {
-	_         [0]func() // spares the engine the code to compare it
-	typed     string    // "" for an empty field
-	base      bool      // bare numbers in typed are in base units
+	typed     string // "" for an empty field
+	base      bool   // bare numbers in typed are in base units
 	estimated bool
 	from      string // name of the calculator that a value was taken from
 	shown     string // what the field shows
@@ -29,19 +28,19 @@ func exampleEntries(c *calculators.Calculator) []entry {
 }
 
 // form writes what stands inside the fieldset: the inputs with their values in
-// the units of w.r. At the example the values are the example's own; otherwise
+// the units of w.R. At the example the values are the example's own; otherwise
 // the example is only hinted at in empty fields. list finds titles of
 // calculators that values were taken from.
 func (w *writer) form(entries []entry, list []*calculators.Calculator, example bool) {
 	if example {
 		for i := range entries {
-			entries[i].shown = show(w.c.Inputs[i].Quantity, entries[i].typed, nil, w.r)
+			entries[i].shown = show(w.c.Inputs[i].Quantity, entries[i].typed, nil, w.R)
 		}
-		w.raw(`<legend>`).say("The example’s numbers").raw(`</legend>`)
+		w.Raw(`<legend>`).Say("The example’s numbers").Raw(`</legend>`)
 	} else if w.play {
-		w.raw(`<legend>`).say("The example’s numbers").raw(`</legend>`)
+		w.Raw(`<legend>`).Say("The example’s numbers").Raw(`</legend>`)
 	} else {
-		w.raw(`<legend>`).say("Your numbers").raw(`</legend>`)
+		w.Raw(`<legend>`).Say("Your numbers").Raw(`</legend>`)
 	}
 	offers := w.c.Assumptions(pairsOf(w.c, entries, nil), nil)
 	folded := false
@@ -55,13 +54,13 @@ func (w *writer) form(entries []entry, list []*calculators.Calculator, example b
 	if !folded {
 		return
 	}
-	w.raw(`<details class="more" id="`).name("-more").raw(`"><summary>`).say("More settings").raw(`</summary>`)
+	w.Raw(`<details class="more" id="`).Name("-more").Raw(`"><summary>`).Say("More settings").Raw(`</summary>`)
 	for i, in := range w.c.Inputs {
 		if in.Folded {
 			w.field(&w.c.Inputs[i], entries[i], offers[i], list, example)
 		}
 	}
-	w.raw(`</details>`)
+	w.Raw(`</details>`)
 }
 
 // field writes one input.
@@ -78,18 +77,18 @@ func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumpt
 	default:
 		w.number(in, e, example)
 	}
-	w.raw(`<details class="how" id="`).name("-" + in.Key + "-w").raw(`"><summary>`).say(howTitle(in)).raw(`</summary><p id="`).name("-" + in.Key + "-h").raw(`">`).say(in.How)
+	w.Raw(`<details class="how" id="`).Name("-" + in.Key + "-w").Raw(`"><summary>`).Say(howTitle(in)).Raw(`</summary><p id="`).Name("-" + in.Key + "-h").Raw(`">`).Say(in.How)
 	if in.Is() == measure.Number && in.Repeat > 0 {
-		w.raw(" ").say("Usual repeat error {0} (1 SD).", in.Amount(in.Repeat))
+		w.Raw(" ").Say("Usual repeat error {0} (1 SD).", in.Amount(in.Repeat))
 	}
-	w.raw(`</p></details>`)
+	w.Raw(`</p></details>`)
 	w.hints(in, offer)
 	w.provenance(in, e, list)
-	w.raw(`<p class="problem" id="`).name("-" + in.Key + "-p").raw(`" hidden></p>`)
+	w.Raw(`<p class="problem" id="`).Name("-" + in.Key + "-p").Raw(`" hidden></p>`)
 	if in.Is() == measure.Pick && len(in.Choices) <= mostRadios {
-		w.raw(`</fieldset>`)
+		w.Raw(`</fieldset>`)
 	} else {
-		w.raw(`</div>`)
+		w.Raw(`</div>`)
 	}
 }
 
@@ -110,22 +109,22 @@ func (w *writer) hints(in *calculators.Input, offer calculators.Assumption) {
 	if in.Assume == nil && !in.Optional {
 		return
 	}
-	w.raw(`<p class="empty">`)
+	w.Raw(`<p class="empty">`)
 	switch {
 	case in.Assume == nil:
-		w.say("May be left empty.")
+		w.Say("May be left empty.")
 	case math.IsNaN(offer.Value) && in.Is() == measure.Pick:
-		w.say("If left empty, it follows from your other answers where that can be done.")
+		w.Say("If left empty, it follows from your other answers where that can be done.")
 	case math.IsNaN(offer.Value):
-		w.say("If left empty, it is estimated from your other numbers where that can be done.")
+		w.Say("If left empty, it is estimated from your other numbers where that can be done.")
 	case in.Is() == measure.Pick && int(offer.Value) >= 0 && int(offer.Value) < len(in.Choices):
-		w.say("If left empty: {0}, {1}.", words.Of(in.Choices[int(offer.Value)].Label), words.Of(offer.From))
+		w.Say("If left empty: {0}, {1}.", words.Of(in.Choices[int(offer.Value)].Label), words.Of(offer.From))
 	case offer.SD > 0:
-		w.say("If left empty: {0} ± {1}, {2}.", in.Amount(offer.Value), words.Name(measure.WithUnit(in.Amount(2*offer.SD).Margin(w.r), in.Unit.ReadIn(w.r))), words.Of(offer.From))
+		w.Say("If left empty: {0} ± {1}, {2}.", in.Amount(offer.Value), words.Name(measure.WithUnit(in.Amount(2*offer.SD).Margin(w.R), in.Unit.ReadIn(w.R))), words.Of(offer.From))
 	default:
-		w.say("If left empty: {0}, {1}.", in.Amount(offer.Value), words.Of(offer.From))
+		w.Say("If left empty: {0}, {1}.", in.Amount(offer.Value), words.Of(offer.From))
 	}
-	w.raw(`</p>`)
+	w.Raw(`</p>`)
 }
 
 // provenance says where a value came from that was not typed here.
@@ -133,19 +132,19 @@ func (w *writer) provenance(in *calculators.Input, e entry, list []*calculators.
 	if e.typed == "" || e.from == "" && !e.estimated {
 		return
 	}
-	w.raw(`<p class="from">`)
+	w.Raw(`<p class="from">`)
 	c := named(list, e.from)
 	switch {
 	case c != nil && e.estimated:
-		w.say("An estimate, taken from “{0}”. Replace it with a measurement.", words.Of(c.Title))
+		w.Say("An estimate, taken from “{0}”. Replace it with a measurement.", words.Of(c.Title))
 	case c != nil:
-		w.say("Taken from “{0}”.", words.Of(c.Title))
+		w.Say("Taken from “{0}”.", words.Of(c.Title))
 	case e.estimated:
-		w.say("An estimate. Replace it with a measurement.")
+		w.Say("An estimate. Replace it with a measurement.")
 	default:
-		w.say("Taken from another calculator.")
+		w.Say("Taken from another calculator.")
 	}
-	w.raw(`</p>`)
+	w.Raw(`</p>`)
 }
 
 func named(list []*calculators.Calculator, name string) *calculators.Calculator {

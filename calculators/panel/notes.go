@@ -7,6 +7,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/literature"
+	"plumbline/calculators/markup"
 	"plumbline/calculators/words"
 )
 
@@ -26,13 +27,13 @@ func (w *writer) notes(result *calculators.Result) {
 				continue
 			}
 			if !open {
-				w.raw(`<div class="notes `).raw(string(group.kind)).raw(`"><h4>`).say(group.title).raw(`</h4><ul>`)
+				w.Raw(`<div class="notes `).Raw(string(group.kind)).Raw(`"><h4>`).Say(group.title).Raw(`</h4><ul>`)
 				open = true
 			}
-			w.raw(`<li>`).said(n.Text).raw(`</li>`)
+			w.Raw(`<li>`).Said(n.Text).Raw(`</li>`)
 		}
 		if open {
-			w.raw(`</ul></div>`).cut()
+			w.Raw(`</ul></div>`).Cut()
 		}
 	}
 }
@@ -42,11 +43,11 @@ func (w *writer) notes(result *calculators.Result) {
 func (w *writer) cautions(result *calculators.Result) {
 	for _, n := range result.Notes {
 		if n.Kind == calculators.CautionNote && !w.carries(n.Text) {
-			w.raw(`<div class="caution" role="note"><p>`).said(n.Text).raw(`</p></div>`).cut()
+			w.Raw(`<div class="caution" role="note"><p>`).Said(n.Text).Raw(`</p></div>`).Cut()
 		}
 	}
 	for _, k := range w.c.Cautions {
-		w.caution(k).cut()
+		w.Caution(k).Cut()
 	}
 }
 
@@ -62,12 +63,7 @@ func (w *writer) carries(t words.Text) bool {
 
 // Caution writes one safety text.
 func Caution(k *caution.Caution, r *words.Reader) string {
-	w := &writer{r: r}
-	return w.caution(k).String()
-}
-
-func (w *writer) caution(k *caution.Caution) *writer {
-	return w.raw(`<div class="caution" role="note"><p><b>`).say(k.Title).raw(`.</b> `).say(k.Text).raw(`</p></div>`)
+	return (&markup.Writer{R: r}).Caution(k).String()
 }
 
 // sources names what the calculator rests on, with how each was read, and links
@@ -76,17 +72,17 @@ func (w *writer) sources() {
 	if len(w.c.Sources) == 0 {
 		return
 	}
-	w.raw(`<p class="rests">`).say("Rests on:")
+	w.Raw(`<p class="rests">`).Say("Rests on:")
 	for i, s := range w.c.Sources {
 		if i > 0 {
-			w.raw(`;`)
+			w.Raw(`;`)
 		}
-		w.raw(` <a href="#source-`).text(s.Key).raw(`">`).text(short(s, w.r)).raw(`</a>`)
+		w.Raw(` <a href="#source-`).Text(s.Key).Raw(`">`).Text(short(s, w.R)).Raw(`</a>`)
 		if s.Authors != "" {
-			w.raw(` (`).say(access(s.Opened)).raw(`)`)
+			w.Raw(` (`).Say(access(s.Opened)).Raw(`)`)
 		}
 	}
-	w.raw(`.</p>`).cut()
+	w.Raw(`.</p>`).Cut()
 }
 
 // short names a source by its first author and year.

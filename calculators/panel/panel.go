@@ -31,35 +31,33 @@ func Example(c *calculators.Calculator) []calculators.Pair {
 // readings, tables, notes, cautions and sources. Every id begins with the name of
 // c and place, which tells the benches of one page apart.
 func Bench(c *calculators.Calculator, place string, r *words.Reader) string {
-	w := newWriter(c, place, r, benchSize)
-	w.raw(`<section class="bench" id="`).name("").raw(`" data-calculator="`).text(c.Name).raw(`" data-place="`).text(w.place)
-	w.raw(`" aria-labelledby="`).name("-title").raw(`"><div class="head"><h3 id="`).name("-title").raw(`">`).say(c.Title)
-	w.raw(`</h3><p class="question">`).say(c.Question)
-	w.raw(`</p><p class="offline">`).say("Worked example; to compute with your own numbers open this page through a web server.")
-	w.raw(`</p></div><div class="board">`)
+	w := newWriter(c, place, r)
+	w.Raw(`<section class="bench" id="`).Name("").Raw(`" data-calculator="`).Text(c.Name).Raw(`" data-place="`).Text(w.place)
+	w.Raw(`" aria-labelledby="`).Name("-title").Raw(`"><div class="head"><h3 id="`).Name("-title").Raw(`">`).Say(c.Title)
+	w.Raw(`</h3><p class="question">`).Say(c.Question)
+	w.Raw(`</p><p class="offline">`).Say("Worked example; to compute with your own numbers open this page through a web server.")
+	w.Raw(`</p></div><div class="board">`)
 	result, problems := c.Run(Example(c), nil)
 	w.figure(result)
-	w.raw(`<form class="inputs" novalidate><p class="play" hidden><button type="button">`).say("Play with the example’s numbers").raw(`</button></p><p class="play" hidden>`)
-	w.say("These are the example’s numbers. Move them as you like: nothing here is kept.").raw(` <button type="button">`).say("Back to your own numbers").raw(`</button></p><fieldset disabled>`)
+	w.Raw(`<form class="inputs" novalidate><p class="play" hidden><button type="button">`).Say("Play with the example’s numbers").Raw(`</button></p><p class="play" hidden>`)
+	w.Say("These are the example’s numbers. Move them as you like: nothing here is kept.").Raw(` <button type="button">`).Say("Back to your own numbers").Raw(`</button></p><fieldset disabled>`)
 	w.form(exampleEntries(c), nil, true)
-	w.raw(`</fieldset><p class="waiting" hidden></p><p class="problem" id="`).name("-p").raw(`" hidden></p>`)
-	w.raw(`<p class="problem unstarted" hidden>`).say("The calculator could not be started here. The worked example stands.").raw(`</p>`)
-	w.raw(`<p class="problem stopped" hidden>`).say("The calculator stopped three times within a minute. Your numbers are kept; try again in a minute.").raw(`</p></form></div>`)
+	w.Raw(`</fieldset><p class="waiting" hidden></p><p class="problem" id="`).Name("-p").Raw(`" hidden></p>`)
+	w.Raw(`<p class="problem unstarted" hidden>`).Say("The calculator could not be started here. The worked example stands.").Raw(`</p>`)
+	w.Raw(`<p class="problem stopped" hidden>`).Say("The calculator stopped three times within a minute. Your numbers are kept; try again in a minute.").Raw(`</p></form></div>`)
 	if result == nil {
 		w.refused(problems)
 	} else {
-		w.raw(answerTag).answer(result, theExample)
-		w.raw(`</div>`)
+		w.Raw(answerTag)
+		w.answer(result, theExample)
+		w.Raw(`</div>`)
 	}
-	w.raw(`</section>`)
+	w.Raw(`</section>`)
 	return w.String()
 }
 
 // answerTag opens what stands below the board.
 const answerTag = `<div class="answer">`
-
-// benchSize is about how many bytes a large bench has.
-const benchSize = 36 << 10
 
 // Figure writes a standing figure with its title as caption. Every id in it
 // begins with id.
@@ -69,20 +67,19 @@ func Figure(f *drawing.Figure, id string, r *words.Reader) string {
 
 // figure writes the drawing of a result; an empty one keeps its place in the
 // bench, so that a later result can have a figure again.
-func (w *writer) figure(result *calculators.Result) *writer {
+func (w *writer) figure(result *calculators.Result) {
 	if result == nil || result.Figure == nil {
-		return w.raw(`<div class="drawing none"></div>`)
+		w.Raw(`<div class="drawing none"></div>`)
+		return
 	}
-	w.raw(`<div class="drawing">`)
-	w.b = result.Figure.AppendSVG(w.b, w.id+"-figure", w.r)
-	return w.raw(`</div>`)
+	w.Raw(`<div class="drawing">`).Raw(result.Figure.SVG(w.ID+"-figure", w.R)).Raw(`</div>`)
 }
 
 // refused stands in place of the answer of an example that does not compute.
 func (w *writer) refused(problems []calculators.Problem) {
-	w.raw(answerTag + `<ul class="notes">`)
+	w.Raw(answerTag + `<ul class="notes">`)
 	for _, p := range problems {
-		w.raw(`<li>`).said(p.Text).raw(`</li>`)
+		w.Raw(`<li>`).Said(p.Text).Raw(`</li>`)
 	}
-	w.raw(`</ul></div>`)
+	w.Raw(`</ul></div>`)
 }

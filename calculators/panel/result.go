@@ -29,18 +29,18 @@ func whoseNumbers(example, play bool) whose {
 
 // answer writes what stands below the board, element by element.
 func (w *writer) answer(result *calculators.Result, of whose) {
-	w.raw(`<p class="whose">`)
+	w.Raw(`<p class="whose">`)
 	switch {
 	case of == theReaders:
-		w.say("Your numbers").raw(`</p>`).cut().raw(`<p class="stale">`).say("Your earlier numbers; the last change could not be computed")
+		w.Say("Your numbers").Raw(`</p>`).Cut().Raw(`<p class="stale">`).Say("Your earlier numbers; the last change could not be computed")
 	case of == played:
-		w.say("Worked example, as you changed it").raw(`</p>`).cut().raw(`<p class="stale">`).say("Worked example, as it was before the last change, which could not be computed")
+		w.Say("Worked example, as you changed it").Raw(`</p>`).Cut().Raw(`<p class="stale">`).Say("Worked example, as it was before the last change, which could not be computed")
 	case w.c.Scenario == "":
-		w.say("Worked example")
+		w.Say("Worked example")
 	default:
-		w.say("Worked example: {0}", words.Of(w.c.Scenario))
+		w.Say("Worked example: {0}", words.Of(w.c.Scenario))
 	}
-	w.raw(`</p>`).cut().raw(`<dl class="readings">`)
+	w.Raw(`</p>`).Cut().Raw(`<dl class="readings">`)
 	example := of != theReaders
 	folded := false
 	for i := range result.Answers {
@@ -51,7 +51,7 @@ func (w *writer) answer(result *calculators.Result, of whose) {
 		}
 	}
 	w.influence(result)
-	w.raw(`</dl>`).cut()
+	w.Raw(`</dl>`).Cut()
 	if folded {
 		w.foldedAnswers(result, example)
 	}
@@ -66,32 +66,32 @@ func (w *writer) answer(result *calculators.Result, of whose) {
 // reading writes a headline reading: the number never without unit, ±, what it
 // is measured between, and one sentence of meaning.
 func (w *writer) reading(x *calculators.Answer, example bool) {
-	w.raw(`<div class="reading"><dt>`).said(x.Label).raw(`</dt><dd class="value"><b>`).text(x.Amount().Number(w.r)).raw(`</b>`)
+	w.Raw(`<div class="reading"><dt>`).Said(x.Label).Raw(`</dt><dd class="value"><b>`).Text(x.Amount().Number(w.R)).Raw(`</b>`)
 	switch {
 	case !x.Exists():
 	case margin(x) > 0:
-		w.raw(` <span>± `).text(marginWithUnit(x, w.r)).raw(`</span> <small>`)
+		w.Raw(` <span>± `).Text(marginWithUnit(x, w.R)).Raw(`</span> <small>`)
 		if example {
-			w.say("from these measurements")
+			w.Say("from these measurements")
 		} else {
-			w.say("from your measurements")
+			w.Say("from your measurements")
 		}
-		w.raw(`</small>`)
+		w.Raw(`</small>`)
 	default:
-		w.raw(` <span>`).text(x.Output.Unit.ReadIn(w.r).Mark()).raw(`</span>`)
+		w.Raw(` <span>`).Text(x.Output.Unit.ReadIn(w.R).Mark()).Raw(`</span>`)
 	}
-	w.raw(`</dd>`)
+	w.Raw(`</dd>`)
 	if !x.Between.None() {
-		w.raw(`<dd class="between">`).said(x.Between).raw(`</dd>`)
+		w.Raw(`<dd class="between">`).Said(x.Between).Raw(`</dd>`)
 	}
 	if !x.Meaning.None() {
-		w.raw(`<dd class="meaning">`).said(x.Meaning).raw(`</dd>`)
+		w.Raw(`<dd class="meaning">`).Said(x.Meaning).Raw(`</dd>`)
 	}
 	if low, high, ok := spread(x); ok {
-		w.raw(`<dd class="range">`).say("Range {0} to {1}", words.Name(low.Number(w.r)), high).raw(`</dd>`)
+		w.Raw(`<dd class="range">`).Say("Range {0} to {1}", words.Name(low.Number(w.R)), high).Raw(`</dd>`)
 	}
 	w.use(x, example)
-	w.raw(`</div>`)
+	w.Raw(`</div>`)
 }
 
 // margin is the ± of a reading, 0 where it has none.
@@ -128,12 +128,12 @@ func (w *writer) use(x *calculators.Answer, example bool) {
 	if u := margin(x); u > 0 {
 		value += "±" + decimals(math.Max(u/2, 0.01), 2)
 	}
-	w.raw(`<dd class="use"><button type="button" id="`).name("-use-" + q.Key).raw(`" data-use="`).text(q.Key).raw(`" data-value="`).text(value).raw(`"`)
+	w.Raw(`<dd class="use"><button type="button" id="`).Name("-use-" + q.Key).Raw(`" data-use="`).Text(q.Key).Raw(`" data-value="`).Text(value).Raw(`"`)
 	if x.Output.Guess {
-		w.raw(` data-guess`)
+		w.Raw(` data-guess`)
 	}
-	w.raw(`>`).say("Use this").raw(`<span class="unseen"> `).say("as {0}", words.Of(q.Label)).raw(`</span></button><span class="said" hidden>`)
-	w.say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(q.Label), q.Amount(v)).raw(`</span></dd>`)
+	w.Raw(`>`).Say("Use this").Raw(`<span class="unseen"> `).Say("as {0}", words.Of(q.Label)).Raw(`</span></button><span class="said" hidden>`)
+	w.Say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(q.Label), q.Amount(v)).Raw(`</span></dd>`)
 }
 
 // influence names the inputs that move the headline reading most.
@@ -143,7 +143,7 @@ func (w *writer) influence(result *calculators.Result) {
 	if len(moved) == 0 || !first.Exists() || margin(first) == 0 {
 		return
 	}
-	w.raw(`<div class="reading influence"><dt>`).say("What moves the answer most").raw(`</dt>`)
+	w.Raw(`<div class="reading influence"><dt>`).Say("What moves the answer most").Raw(`</dt>`)
 	for i, m := range moved {
 		if i == mostInfluences || i > 0 && m.Share < leastShare {
 			break
@@ -151,13 +151,13 @@ func (w *writer) influence(result *calculators.Result) {
 		effect := measure.Amount{Value: float64(m.Effect), Unit: first.Output.Unit, Extra: first.Output.Finer + 1}
 		share := measure.Percentage(100 * float64(m.Share))
 		if i == 0 {
-			w.raw(`<dd class="value"><b>`).say(m.Quantity.Label).raw(`</b></dd>`)
-			w.raw(`<dd class="meaning">`).say("{0} there moves it {1}: {2} of the variance.", m.Quantity.Amount(m.SD), effect, share).raw(`</dd>`)
+			w.Raw(`<dd class="value"><b>`).Say(m.Quantity.Label).Raw(`</b></dd>`)
+			w.Raw(`<dd class="meaning">`).Say("{0} there moves it {1}: {2} of the variance.", m.Quantity.Amount(m.SD), effect, share).Raw(`</dd>`)
 			continue
 		}
-		w.raw(`<dd class="meaning">`).say("{0}: {1} there moves it {2}.", words.Of(m.Quantity.Label), m.Quantity.Amount(m.SD), effect).raw(`</dd>`)
+		w.Raw(`<dd class="meaning">`).Say("{0}: {1} there moves it {2}.", words.Of(m.Quantity.Label), m.Quantity.Amount(m.SD), effect).Raw(`</dd>`)
 	}
-	w.raw(`</div>`)
+	w.Raw(`</div>`)
 }
 
 const (

@@ -10,38 +10,38 @@ import (
 
 // foldedAnswers writes the readings that stand below the headline ones.
 func (w *writer) foldedAnswers(result *calculators.Result, example bool) {
-	w.raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).name("-folded").raw(`"><table><caption id="`).name("-folded").raw(`">`).say("Further readings")
-	w.raw(`</caption><thead><tr><th scope="col">`).say("Reading").raw(`</th><th scope="col" class="number">`).say("Value").raw(`</th><th scope="col">`).say("What it means").raw(`</th></tr></thead><tbody>`)
+	w.Raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).Name("-folded").Raw(`"><table><caption id="`).Name("-folded").Raw(`">`).Say("Further readings")
+	w.Raw(`</caption><thead><tr><th scope="col">`).Say("Reading").Raw(`</th><th scope="col" class="number">`).Say("Value").Raw(`</th><th scope="col">`).Say("What it means").Raw(`</th></tr></thead><tbody>`)
 	for i := range result.Answers {
 		x := &result.Answers[i]
 		if !x.Output.Folded {
 			continue
 		}
-		w.raw(`<tr><th scope="row">`).said(x.Label)
+		w.Raw(`<tr><th scope="row">`).Said(x.Label)
 		if !x.Between.None() {
-			w.raw(` <small>`).said(x.Between).raw(`</small>`)
+			w.Raw(` <small>`).Said(x.Between).Raw(`</small>`)
 		}
-		w.raw(`</th><td class="number">`)
+		w.Raw(`</th><td class="number">`)
 		switch {
 		case !x.Exists():
-			w.raw(`–`)
+			w.Raw(`–`)
 		case margin(x) > 0:
-			w.text(x.Amount().Number(w.r)).raw(` ± `).text(marginWithUnit(x, w.r))
+			w.Text(x.Amount().Number(w.R)).Raw(` ± `).Text(marginWithUnit(x, w.R))
 		default:
-			w.text(x.Amount().Say(w.r))
+			w.Text(x.Amount().Say(w.R))
 		}
-		w.raw(`</td><td>`).said(x.Meaning)
+		w.Raw(`</td><td>`).Said(x.Meaning)
 		if low, high, ok := spread(x); ok {
-			w.raw(` <small>`).say("Range {0} to {1}", words.Name(low.Number(w.r)), high).raw(`</small>`)
+			w.Raw(` <small>`).Say("Range {0} to {1}", words.Name(low.Number(w.R)), high).Raw(`</small>`)
 		}
 		if use := x.Feeds; use != nil {
-			w.raw(`<dl>`)
+			w.Raw(`<dl>`)
 			w.use(x, example)
-			w.raw(`</dl>`)
+			w.Raw(`</dl>`)
 		}
-		w.raw(`</td></tr>`)
+		w.Raw(`</td></tr>`)
 	}
-	w.raw(`</tbody></table></div>`).cut()
+	w.Raw(`</tbody></table></div>`).Cut()
 }
 
 // table writes one table of a result. Its region takes the focus, so that a
@@ -49,38 +49,37 @@ func (w *writer) foldedAnswers(result *calculators.Result, example bool) {
 func (w *writer) table(t *calculators.Table) {
 	id := "-table-" + t.Name
 	if t.Folded {
-		w.raw(`<details class="more" id="`).name(id + "-more").raw(`"><summary id="`).name(id).raw(`">`).said(t.Caption).raw(`</summary>`)
+		w.Raw(`<details class="more" id="`).Name(id + "-more").Raw(`"><summary id="`).Name(id).Raw(`">`).Said(t.Caption).Raw(`</summary>`)
 	}
-	w.raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).name(id).raw(`"><table`)
+	w.Raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).Name(id).Raw(`"><table`)
 	if t.Folded {
-		w.raw(` aria-labelledby="`).name(id).raw(`">`)
+		w.Raw(` aria-labelledby="`).Name(id).Raw(`">`)
 	} else {
-		w.raw(`><caption id="`).name(id).raw(`">`).said(t.Caption).raw(`</caption>`)
+		w.Raw(`><caption id="`).Name(id).Raw(`">`).Said(t.Caption).Raw(`</caption>`)
 	}
-	w.raw(`<thead><tr>`)
+	w.Raw(`<thead><tr>`)
 	columns := make([]column, len(t.Columns))
 	for i, col := range t.Columns {
 		columns[i] = w.column(t, i)
-		w.raw(`<th scope="col"`).raw(columns[i].class).raw(`>`).said(col.Label)
+		w.Raw(`<th scope="col"`).Raw(columns[i].class).Raw(`>`).Said(col.Label)
 		if unit := columns[i].unit; unit != nil {
-			w.raw(` <span class="unit">`).text(unit.Mark()).raw(`</span>`)
+			w.Raw(` <span class="unit">`).Text(unit.Mark()).Raw(`</span>`)
 		}
-		w.raw(`</th>`)
+		w.Raw(`</th>`)
 	}
-	w.raw(`</tr></thead><tbody>`)
+	w.Raw(`</tr></thead><tbody>`)
 	for i, row := range t.Rows {
 		w.row(columns, row, i+1 == t.Starred)
 	}
-	w.raw(`</tbody></table></div>`)
+	w.Raw(`</tbody></table></div>`)
 	if t.Folded {
-		w.raw(`</details>`)
+		w.Raw(`</details>`)
 	}
-	w.cut()
+	w.Cut()
 }
 
 // column is what all cells of a column share.
 type column struct {
-	_      [0]func()     // spares the engine the code to compare it
 	unit   *measure.Unit // as read, if its head names it, so that its cells need not
 	suffix string        // what a cell then leaves out
 	class  string        // holds amounts, so that figures align
@@ -89,7 +88,7 @@ type column struct {
 func (w *writer) column(t *calculators.Table, i int) (c column) {
 	if symbol := t.Columns[i].Unit; symbol != "" {
 		if unit := measure.UnitNamed(symbol); unit != nil {
-			c.unit = unit.ReadIn(w.r)
+			c.unit = unit.ReadIn(w.R)
 			c.suffix = measure.WithUnit("", c.unit)
 		}
 	}
@@ -107,9 +106,9 @@ func (w *writer) column(t *calculators.Table, i int) (c column) {
 
 func (w *writer) row(columns []column, row []words.Sayer, starred bool) {
 	if starred {
-		w.raw(`<tr class="starred">`)
+		w.Raw(`<tr class="starred">`)
 	} else {
-		w.raw(`<tr>`)
+		w.Raw(`<tr>`)
 	}
 	for i, cell := range row {
 		open, end := "<td", "</td>"
@@ -120,14 +119,14 @@ func (w *writer) row(columns []column, row []words.Sayer, starred bool) {
 		if i < len(columns) {
 			c = columns[i]
 		}
-		w.raw(open).raw(c.class).raw(">")
+		w.Raw(open).Raw(c.class).Raw(">")
 		if cell != nil {
-			w.text(strings.TrimSuffix(cell.Say(w.r), c.suffix))
+			w.Text(strings.TrimSuffix(cell.Say(w.R), c.suffix))
 		}
 		if i == 0 && starred {
-			w.raw(` <span class="tag">`).say("starting point").raw(`</span>`)
+			w.Raw(` <span class="tag">`).Say("starting point").Raw(`</span>`)
 		}
-		w.raw(end)
+		w.Raw(end)
 	}
-	w.raw(`</tr>`)
+	w.Raw(`</tr>`)
 }

@@ -2,26 +2,21 @@ package panel
 
 import (
 	"plumbline/calculators"
-	"plumbline/calculators/drawing"
+	"plumbline/calculators/markup"
 	"plumbline/calculators/words"
 )
 
-// writer gathers the HTML of one calculator at one place of a page. raw takes
-// markup of this package; everything else goes through text and is escaped. The
-// small methods stay calls: inlined at every tag they would double the engine.
+// writer gathers the HTML of one calculator at one place of a page.
 type writer struct {
-	b         []byte
-	c         *calculators.Calculator
-	place, id string
-	divider   string // stands between elements that a page replaces one by one
-	play      bool   // the form is for trying out the example
-	r         *words.Reader
+	*markup.Writer
+	c     *calculators.Calculator
+	place string
+	play  bool // the form is for trying out the example
 }
 
-func newWriter(c *calculators.Calculator, place string, r *words.Reader, size int) *writer {
-	w := &writer{b: make([]byte, 0, size), c: c, place: safePlace(place), r: r}
-	w.id = c.Name + "-" + w.place
-	return w
+func newWriter(c *calculators.Calculator, place string, r *words.Reader) *writer {
+	place = safePlace(place)
+	return &writer{Writer: &markup.Writer{ID: c.Name + "-" + place, R: r}, c: c, place: place}
 }
 
 // safePlace keeps a place that is a plain name of up to 16 letters and digits;
@@ -36,46 +31,4 @@ func safePlace(place string) string {
 		}
 	}
 	return place
-}
-
-//go:noinline
-func (w *writer) raw(markup string) *writer {
-	w.b = append(w.b, markup...)
-	return w
-}
-
-// cut ends an element that a page replaces by itself.
-func (w *writer) cut() *writer { return w.raw(w.divider) }
-
-// name writes the id of this bench with an ending.
-//
-//go:noinline
-func (w *writer) name(ending string) *writer { return w.raw(w.id).raw(ending) }
-
-// text writes s escaped.
-//
-//go:noinline
-func (w *writer) text(s string) *writer {
-	from := len(w.b)
-	w.b = drawing.EscapeFrom(append(w.b, s...), from)
-	return w
-}
-
-// String returns what was written.
-func (w *writer) String() string { return string(w.b) }
-
-// said writes a sentence in the reader's words.
-//
-//go:noinline
-func (w *writer) said(t words.Text) *writer {
-	from := len(w.b)
-	w.b = drawing.EscapeFrom(t.Append(w.b, w.r), from)
-	return w
-}
-
-// say writes English, with its holes, in the reader's words.
-//
-//go:noinline
-func (w *writer) say(english string, holes ...words.Sayer) *writer {
-	return w.said(words.Of(english, holes...))
 }
