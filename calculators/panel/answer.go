@@ -6,6 +6,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
 	"plumbline/calculators/words"
 )
 
@@ -98,7 +99,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 		}
 	}
 	if !whole {
-		problems = append(problems, calculators.Problem{Text: words.Of("What was typed is too long: more than {0} characters. Shorten the longest field.", words.Name(strconv.Itoa(longestQuery)))})
+		problems = append(problems, calculators.Problem{Text: words.Of("What was typed is too long: more than {0} characters. Shorten the longest field.", words.Name(strconv.Itoa(record.LongestFragment)))})
 	}
 	reply.Waiting = waiting(c, problems, units)
 	reply.Problems = problems
@@ -138,36 +139,25 @@ func Reader(units string) *words.Reader {
 	return &words.Reader{Units: measure.Mm.Symbol}
 }
 
-// entriesOf lays what was typed over the record, input by input.
-func entriesOf(c *calculators.Calculator, a Ask) ([]entry, bool) {
-	entries := make([]entry, len(c.Inputs))
-	record, all := decode(a.Record)
+// entriesOf lays what was typed over the record, input by input, and tells whether
+// all of both was looked at.
+func entriesOf(c *calculators.Calculator, a Ask) (entries []entry, whole bool) {
+	entries = make([]entry, len(c.Inputs))
 	if a.Play && a.Record == "" {
-		record = Example(c)
+		entries = exampleEntries(c)
 	}
-	typed, whole := decode(a.Query)
-	for _, p := range record {
-		switch key, calculator, _ := strings.Cut(p.Typed, "."); p.Key {
-		case "estimated":
-			if i := at(c, key); i >= 0 {
-				entries[i].estimated = true
-			}
-		case "from":
-			if i := at(c, key); i >= 0 {
-				entries[i].from = calculator
-			}
-		default:
-			if i := at(c, p.Key); i >= 0 {
-				entries[i].typed, entries[i].base = measure.Trim(p.Typed), true
-			}
+	own, _ := record.Decode(a.Record)
+	for i, in := range c.Inputs {
+		if e := own.Of(in.Quantity); e != nil {
+			entries[i] = entry{typed: e.Text, base: true, estimated: e.Estimated, from: e.From}
 		}
 	}
-	for _, p := range typed {
-		if i := at(c, p.Key); i >= 0 {
-			entries[i] = entry{typed: measure.Trim(p.Typed)}
+	whole = record.Fields(a.Query, func(key, value string) {
+		if i := at(c, key); i >= 0 {
+			entries[i] = entry{typed: strings.TrimSpace(value)}
 		}
-	}
-	return entries, all && whole
+	})
+	return entries, whole && len(a.Record) <= record.LongestFragment
 }
 
 // at returns the place of the input with that key, −1 if c has none.

@@ -1,15 +1,18 @@
 package panel
 
-import "plumbline/calculators"
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/record"
+)
 
-// Plate writes the named standing figure of list at the size of whoever has this
-// record, to stand in place of what Figure wrote; "" if there is no such figure.
+// Plate writes the named illustration of list at the size of whoever has this
+// record, numbers, to stand in place of what Figure wrote; "" if there is no such figure.
 // Every id in it begins with id. It takes any text.
-func Plate(list []*calculators.Illustration, name, id, record, units string) string {
+func Plate(list []*calculators.Illustration, name, id, numbers, units string) string {
 	for _, s := range list {
 		if s.Name == name {
-			pairs, _ := decode(record)
-			return Figure(s.Figure(pairs, nil), safeID(id), Reader(units))
+			own, _ := record.Decode(numbers)
+			return Figure(s.Figure(own.Pairs(), nil), safeID(id), Reader(units))
 		}
 	}
 	return ""
