@@ -1,4 +1,4 @@
-package feet_test
+package feet
 
 import (
 	"fmt"
@@ -8,34 +8,34 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"plumbline/calculators/feet"
+	"plumbline/calculators/calctest"
 )
 
 // The contract: a home tape of ±5 mm (1 SD) cannot tell 3 mm from none.
 func TestATapeCannotTellThreeFromNone(t *testing.T) {
-	r := answer(t, feet.Difference(), "leg-difference=3 warning-sign=none")
-	require.InDelta(t, 10, float64(r.Reading("difference").Uncertainty), 1e-9)
-	require.Contains(t, r.Reading("difference").Meaning.Say(nil), "cannot be told from no difference")
-	require.True(t, says(r, "nobody should be taken for examined"))
+	r := calctest.Answer(t, Difference(), "leg-difference=3 warning-sign=none")
+	require.InDelta(t, 10, float64(r.At(legDifference).Uncertainty), 1e-9)
+	require.Contains(t, r.At(legDifference).Meaning.Say(nil), "cannot be told from no difference")
+	require.True(t, calctest.Says(r, "nobody should be taken for examined"))
 }
 
 // No shim from a tape, whatever it reads and whatever else is said.
 func TestNoShimFromATape(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		sign := rapid.SampledFrom([]string{"none", "some"}).Draw(t, "sign")
-		r := answer(t, feet.Difference(), fmt.Sprintf("leg-difference=%v warning-sign=%s difference-found=home", between(t, "difference", 0, 60), sign))
-		require.True(t, math.IsNaN(value(r, "shim")))
-		require.Contains(t, r.Reading("shim").Meaning.Say(nil), "None")
+		r := calctest.Answer(t, Difference(), fmt.Sprintf("leg-difference=%v warning-sign=%s difference-found=home", calctest.Between(t, "difference", 0, 60), sign))
+		require.True(t, math.IsNaN(calctest.Value(r, shim)))
+		require.Contains(t, r.At(shim).Meaning.Say(nil), "None")
 	})
 }
 
 // Signs come first: with one, there is no number even for an examined leg, and
 // the first note says so.
 func TestSignsComeFirst(t *testing.T) {
-	r := answer(t, feet.Difference(), "leg-difference=5 warning-sign=some difference-found=clinician")
-	require.True(t, math.IsNaN(value(r, "shim")))
+	r := calctest.Answer(t, Difference(), "leg-difference=5 warning-sign=some difference-found=clinician")
+	require.True(t, math.IsNaN(calctest.Value(r, shim)))
 	require.Contains(t, r.Notes[0].Text.Say(nil), "see a clinician")
-	_, problems := feet.Difference().Run(pairs("leg-difference=5"), nil)
+	_, problems := Difference().Run(calctest.Pairs("leg-difference=5"), nil)
 	require.Len(t, problems, 1, "nobody is taken to be well who did not say so")
 	require.Equal(t, "warning-sign", problems[0].Input)
 }
@@ -44,7 +44,7 @@ func TestSignsComeFirst(t *testing.T) {
 // above.
 func TestHalfOfWhatAClinicianMeasured(t *testing.T) {
 	for difference, want := range map[float64]float64{2.9: math.NaN(), 3: 1.5, 5: 2.5, 6: 3, 6.1: math.NaN(), 20: math.NaN()} {
-		got := value(answer(t, feet.Difference(), fmt.Sprintf("leg-difference=%v warning-sign=none difference-found=clinician", difference)), "shim")
+		got := calctest.Value(calctest.Answer(t, Difference(), fmt.Sprintf("leg-difference=%v warning-sign=none difference-found=clinician", difference)), shim)
 		if math.IsNaN(want) {
 			require.True(t, math.IsNaN(got), "%v", difference)
 			continue
@@ -55,9 +55,11 @@ func TestHalfOfWhatAClinicianMeasured(t *testing.T) {
 
 // No wedge anywhere but in the sentence that refuses it.
 func TestNoWedge(t *testing.T) {
-	require.True(t, says(answer(t, feet.Difference(), "leg-difference=5 warning-sign=none difference-found=clinician"), "No wedge"))
+	require.True(t, calctest.Says(calctest.Answer(t, Difference(), "leg-difference=5 warning-sign=none difference-found=clinician"), "No wedge"))
 }
 
 func BenchmarkDifference(b *testing.B) {
-	bench(b, feet.Difference(), "leg-difference=4 warning-sign=none difference-found=home")
+	for b.Loop() {
+		calctest.Answer(b, Difference(), "leg-difference=4 warning-sign=none difference-found=home")
+	}
 }

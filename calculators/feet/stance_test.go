@@ -1,4 +1,4 @@
-package feet_test
+package feet
 
 import (
 	"fmt"
@@ -8,32 +8,32 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"plumbline/calculators/feet"
+	"plumbline/calculators/calctest"
 )
 
 const stanceExample = "q-factor=174 foot-offset=56 hip-width=172 toe-out=6"
 
 // Plain sums: 174 + 2·56, and half of what it exceeds the hips by.
 func TestStanceIsASum(t *testing.T) {
-	r := answer(t, feet.Stance(), stanceExample)
-	require.InDelta(t, 286, value(r, "stance"), 1e-9)
-	require.InDelta(t, 57, value(r, "knee-line"), 1e-9)
+	r := calctest.Answer(t, Stance(), stanceExample)
+	require.InDelta(t, 286, calctest.Value(r, stance), 1e-9)
+	require.InDelta(t, 57, calctest.Value(r, kneeLine), 1e-9)
 }
 
 // A spacer of 1 mm and a cleat step of 2 mm on both sides widen the stance by
 // twice that; what is there already can be taken out again, and no more.
 func TestWhatChangesTheStance(t *testing.T) {
-	r := answer(t, feet.Stance(), stanceExample+" cleat-shift=3 pedal-spacer=1 pedal-thread=14")
-	require.Equal(t, []string{"2\u00a0mm", "2\u00a0mm", "−2\u00a0mm", "−8\u00a0mm", "1\u00a0mm", "−1\u00a0mm"}, column(t, r, "ways", "foot"))
-	require.InDelta(t, 13, float64(r.Working("thread-left").Value), 1e-9)
-	require.True(t, says(r, "only the crank’s maker can say"))
+	r := calctest.Answer(t, Stance(), stanceExample+" cleat-shift=3 pedal-spacer=1 pedal-thread=14")
+	require.Equal(t, []string{"2\u00a0mm", "2\u00a0mm", "−2\u00a0mm", "−8\u00a0mm", "1\u00a0mm", "−1\u00a0mm"}, calctest.Column(t, r, "ways", "foot"))
+	require.InDelta(t, 13, float64(r.At(threadLeft).Value), 1e-9)
+	require.True(t, calctest.Says(r, "only the crank’s maker can say"))
 }
 
 // The slant against the raw triangle: the foot's way aside and the leg's length.
 func TestSlantClosesTheTriangle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		outside, leg := between(t, "outside", -60, 120), between(t, "leg", 650, 1100)
-		require.InDelta(t, outside, leg*math.Sin(feet.Slant(outside, leg)*math.Pi/180), 1e-9)
+		outside, leg := calctest.Between(t, "outside", -60, 120), calctest.Between(t, "leg", 650, 1100)
+		require.InDelta(t, outside, leg*math.Sin(Slant(outside, leg)*math.Pi/180), 1e-9)
 	})
 }
 
@@ -41,9 +41,9 @@ func TestSlantClosesTheTriangle(t *testing.T) {
 // spindle.
 func TestToesOutBringTheHeelIn(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		toe := between(t, "toe", -10, 24)
+		toe := calctest.Between(t, "toe", -10, 24)
 		room := func(toe float64) float64 {
-			return float64(answer(t, feet.Stance(), fmt.Sprintf("q-factor=174 foot-offset=56 hip-width=172 toe-out=%v", toe)).Working("heel-room").Value)
+			return float64(calctest.Answer(t, Stance(), fmt.Sprintf("q-factor=174 foot-offset=56 hip-width=172 toe-out=%v", toe)).At(heelRoom).Value)
 		}
 		a, b := room(toe), room(toe+1)
 		require.Less(t, b, a)
@@ -52,9 +52,13 @@ func TestToesOutBringTheHeelIn(t *testing.T) {
 }
 
 func TestWideIsNotAFault(t *testing.T) {
-	require.Contains(t, answer(t, feet.Stance(), stanceExample).Reading("stance").Meaning.Say(nil), "no fault")
-	require.Contains(t, answer(t, feet.Stance(), "q-factor=150 foot-offset=46 hip-width=230").Reading("knee-line").Meaning.Say(nil), "Within the errors")
-	require.True(t, says(answer(t, feet.Stance(), stanceExample+" toe-out=20"), "heel fully in"))
+	require.Contains(t, calctest.Answer(t, Stance(), stanceExample).At(stance).Meaning.Say(nil), "no fault")
+	require.Contains(t, calctest.Answer(t, Stance(), "q-factor=150 foot-offset=46 hip-width=230").At(kneeLine).Meaning.Say(nil), "Within the errors")
+	require.True(t, calctest.Says(calctest.Answer(t, Stance(), stanceExample+" toe-out=20"), "heel fully in"))
 }
 
-func BenchmarkStance(b *testing.B) { bench(b, feet.Stance(), stanceExample) }
+func BenchmarkStance(b *testing.B) {
+	for b.Loop() {
+		calctest.Answer(b, Stance(), stanceExample)
+	}
+}

@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"plumbline/calculators"
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/measure"
 )
 
@@ -34,19 +35,17 @@ func typedPairs(typed []string) (list []calculators.Pair) {
 	return list
 }
 
-func value(r *calculators.Result, name string) float64 { return float64(r.Reading(name).Value) }
-
 // TestTheMiddleReadingIsKept uses pairs of the worked example of the technical
 // error of measurement in Anthropometry, Apparel Sizing and Design, equation 2.2:
 // a single pair repeats to |d|/√2.
 func TestTheMiddleReadingIsKept(t *testing.T) {
 	r := run(t, Repeat(), "quantity=inseam", "first=832", "second=824", "third=829")
-	require.InDelta(t, 829, value(r, "median"), 0)
-	require.InDelta(t, 8, value(r, "spread"), 0)
-	require.Same(t, measure.Inseam, r.Reading("median").Measured.Feeds)
+	require.InDelta(t, 829, calctest.Value(r, medianReading), 0)
+	require.InDelta(t, 8, calctest.Value(r, readingsApart), 0)
+	require.Same(t, measure.Inseam, r.At(medianReading).Feeds)
 	pair := run(t, Repeat(), "quantity=inseam", "first=846", "second=842")
-	require.InDelta(t, 4/math.Sqrt2, value(pair, "technical-error"), 1e-12)
-	require.InDelta(t, 844, value(pair, "median"), 0)
+	require.InDelta(t, 4/math.Sqrt2, calctest.Value(pair, technicalError), 1e-12)
+	require.InDelta(t, 844, calctest.Value(pair, medianReading), 0)
 }
 
 // TestReadingsThatDisagreeAreTakenAgain: the inside leg tolerates 10 mm (common
@@ -54,7 +53,7 @@ func TestTheMiddleReadingIsKept(t *testing.T) {
 func TestReadingsThatDisagreeAreTakenAgain(t *testing.T) {
 	for third, again := range map[string]bool{"third=834": false, "third=835": true} {
 		r := run(t, Repeat(), "quantity=inseam", "first=824", "second=830", third)
-		said := r.Reading("spread").Meaning.Say(nil)
+		said := r.At(readingsApart).Meaning.Say(nil)
 		require.Equal(t, again, r.Notes[len(r.Notes)-2].Kind == calculators.CheckNote, said)
 	}
 	_, problems := Repeat().Run(typedPairs([]string{"quantity=inseam", "first=83", "second=84", "third=83"}), nil)
@@ -67,8 +66,8 @@ func TestReadingsThatDisagreeAreTakenAgain(t *testing.T) {
 func TestHelpHalvesTheSharedError(t *testing.T) {
 	alone := run(t, Repeat(), "quantity=inseam", "first=830±0", "second=828±0", "third=832±0", "helped=alone")
 	help := run(t, Repeat(), "quantity=inseam", "first=830±0", "second=828±0", "third=832±0", "helped=help")
-	require.InDelta(t, 20, float64(alone.Reading("median").Uncertainty), 1e-9)
-	require.InDelta(t, 10, float64(help.Reading("median").Uncertainty), 1e-9)
+	require.InDelta(t, 20, float64(alone.At(medianReading).Uncertainty), 1e-9)
+	require.InDelta(t, 10, float64(help.At(medianReading).Uncertainty), 1e-9)
 }
 
 func TestTheOrderOfReadingsDoesNotMatter(t *testing.T) {
@@ -77,9 +76,9 @@ func TestTheOrderOfReadingsDoesNotMatter(t *testing.T) {
 		a, b, c := strconv.Itoa(x[0]), strconv.Itoa(x[1]), strconv.Itoa(x[2])
 		one, _ := Repeat().Run(typedPairs([]string{"quantity=inseam", "first=" + a, "second=" + b, "third=" + c}), nil)
 		two, _ := Repeat().Run(typedPairs([]string{"quantity=inseam", "first=" + c, "second=" + a, "third=" + b}), nil)
-		for i := range one.Readings {
-			if math.Abs(float64(one.Readings[i].Value-two.Readings[i].Value)) > 1e-9 {
-				t.Fatalf("%s depends on the order", one.Readings[i].Name)
+		for i := range one.Answers {
+			if math.Abs(float64(one.Answers[i].Value-two.Answers[i].Value)) > 1e-9 {
+				t.Fatalf("%s depends on the order", one.Answers[i].Name)
 			}
 		}
 	})
@@ -97,13 +96,13 @@ func TestEstimatesComeFromTheSurvey(t *testing.T) {
 		{"m", "arm-span", 1807.84, 48.065}, {"m", "hand-length", 192.67, 7.356}, {"f", "foot-length", 263.29, 8.604},
 	} {
 		r := run(t, Missing(), "quantity="+c.quantity, "stature=1750±0", "sex="+c.sex)
-		require.InDelta(t, c.want, value(r, "estimate"), 0.01, c.quantity)
-		require.InDelta(t, 2*c.sd, float64(r.Reading("estimate").Uncertainty), 0.01, c.quantity)
-		require.True(t, r.Reading("estimate").Measured.Guess)
+		require.InDelta(t, c.want, calctest.Value(r, estimated), 0.01, c.quantity)
+		require.InDelta(t, 2*c.sd, float64(r.At(estimated).Uncertainty), 0.01, c.quantity)
+		require.True(t, r.At(estimated).Output.Guess)
 	}
 	trochanter := run(t, Missing(), "quantity=trochanter-height", "stature=1750", "sex=m", "inseam=846±0")
-	require.InDelta(t, 77.9+0.9729*846, value(trochanter, "estimate"), 1e-9)
-	require.InDelta(t, 2*19.3, float64(trochanter.Reading("estimate").Uncertainty), 1e-9)
+	require.InDelta(t, 77.9+0.9729*846, calctest.Value(trochanter, estimated), 1e-9)
+	require.InDelta(t, 2*19.3, float64(trochanter.At(estimated).Uncertainty), 1e-9)
 }
 
 // TestWhatNoSurveyKnowsIsRefused: sit bones, press-up width, outer ball and leg
@@ -112,7 +111,7 @@ func TestWhatNoSurveyKnowsIsRefused(t *testing.T) {
 	answered := 0
 	for _, q := range measure.RiderLengths {
 		r := run(t, Missing(), "quantity="+q.Key, "stature=1700", "sex=f")
-		x := r.Reading("estimate")
+		x := r.At(estimated)
 		require.NotEmpty(t, x.Meaning.Say(nil), q.Key)
 		if x.Exists() {
 			answered++

@@ -10,6 +10,7 @@ import (
 	"gonum.org/v1/gonum/optimize"
 	"pgregory.net/rapid"
 
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/geometry"
 )
 
@@ -38,11 +39,11 @@ func TestATapeFindsTheThreeBikesAgain(t *testing.T) {
 		b, err := c.Solve()
 		require.NoError(t, err)
 		r := run(t, Tape(), distances(b)...)
-		require.InDelta(t, b.Reach(), value(r, "reach"), 1e-5, name)
-		require.InDelta(t, b.Stack(), value(r, "stack"), 1e-5, name)
-		require.InDelta(t, b.Drop(), value(r, "bb-drop"), 1e-5, name)
-		require.InDelta(t, b.FrontCentre(), value(r, "front-centre"), 1e-5, name)
-		require.InDelta(t, c.ForkOffset, value(r, "fork-offset"), 1e-5, name)
+		require.InDelta(t, b.Reach(), calctest.Value(r, tapedReach), 1e-5, name)
+		require.InDelta(t, b.Stack(), calctest.Value(r, tapedStack), 1e-5, name)
+		require.InDelta(t, b.Drop(), calctest.Value(r, tapedDrop), 1e-5, name)
+		require.InDelta(t, b.FrontCentre(), calctest.Value(r, tapedFrontCentre), 1e-5, name)
+		require.InDelta(t, c.ForkOffset, calctest.Value(r, tapedForkOffset), 1e-5, name)
 	}
 }
 
@@ -65,9 +66,9 @@ func TestATapeAgreesWithLeastSquares(t *testing.T) {
 			Converger: &optimize.FunctionConverge{Absolute: 1e-16, Iterations: 3000}}, &optimize.NelderMead{})
 		require.NoError(t, err)
 		r := run(t, Tape(), distances(b)...)
-		require.InDelta(t, found.X[0], value(r, "reach"), 0.01, name)
-		require.InDelta(t, found.X[1], value(r, "stack"), 0.01, name)
-		require.InDelta(t, math.Hypot(found.X[4], found.X[5]), value(r, "front-centre"), 0.01, name)
+		require.InDelta(t, found.X[0], calctest.Value(r, tapedReach), 0.01, name)
+		require.InDelta(t, found.X[1], calctest.Value(r, tapedStack), 0.01, name)
+		require.InDelta(t, math.Hypot(found.X[4], found.X[5]), calctest.Value(r, tapedFrontCentre), 0.01, name)
 	}
 }
 
@@ -103,7 +104,7 @@ func TestMoreHeightIsMoreDrop(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		up := rapid.IntRange(1, 30).Draw(t, "up")
 		r, problems := Tape().Run(typedPairs(append(append([]string{}, typed...), "bb-height="+strconv.FormatFloat(b.BBHeight()+float64(up), 'f', 6, 64))), nil)
-		if len(problems) > 0 || value(r, "bb-drop") >= b.Drop() {
+		if len(problems) > 0 || calctest.Value(r, tapedDrop) >= b.Drop() {
 			t.Fatal("a higher bottom bracket hangs lower below the axles")
 		}
 	})
