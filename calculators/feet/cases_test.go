@@ -1,0 +1,98 @@
+package feet
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"plumbline/calculators/calctest"
+)
+
+func TestStanceByHand(t *testing.T) {
+	// Feet apart 171 + 2·53 = 277; each foot (277 − 163)/2 = 57 outside its hip joint.
+	// The hip bone's height from the inside leg, men: 77.9 + 0.9729·846 = 900.97, so the
+	// knee line slants asin(57/900.97) = 3.6274°. The ball of a man's foot of 271.2 mm
+	// lies 200.9/271.2 of it ahead of the heel (the survey's means), so the spindle
+	// 200.9 − 11 = 189.9; toes 8° out bring the heel in by 189.9·sin 8° = 26.43, and of
+	// 53 − 34 = 19 mm the room is −7.43. A thread of 16 with a spacer of 1.5 has 14.5.
+	const typed = "q-factor=171 foot-offset=53±2 hip-width=163 toe-out=8 cleat-shift=1.5 pedal-spacer=1.5 pedal-thread=16 " +
+		"sex=m inseam=846 foot-length=271.2 cleat-behind-ball=11"
+	calctest.Cases(t, Stance(), calctest.Case{
+		Typed: typed, Source: "hand calculation; survey of 2012 for the hip bone and the ball",
+		Want: []calctest.Want{
+			calctest.Is(stance, 277, 1e-9), calctest.Is(kneeLine, 57, 1e-9), calctest.Is(kneeSlant, 3.6274, 2e-3),
+			calctest.Is(heelRoom, -7.43, 0.1), calctest.Is(threadLeft, 14.5, 1e-9),
+			calctest.Cell("knee-line", 0, "value", 3.6, 0.05), calctest.Cell("knee-line", 1, "value", -7, 0.5),
+			calctest.Cell("knee-line", 2, "value", 14.5, 0.5),
+			// Spacer and thread are read off parts: no error but the reading's.
+			calctest.Cell("knee-line", 0, "uncertainty", 0.5, 0.3),
+			calctest.Cell("ways", 0, "foot", 2, 1e-9), calctest.Cell("ways", 0, "stance", 281, 1e-9),
+			// The slots let a cleat go 5 mm to each side; it stands 1.5 mm inwards of the middle.
+			calctest.Cell("ways", 1, "foot", 3.5, 0.51), calctest.Cell("ways", 3, "foot", -6.5, 0.51),
+			calctest.Cell("ways", 2, "stance", 273, 1e-9), calctest.Cell("ways", 5, "foot", -1.5, 0.51),
+		},
+	})
+}
+
+// The units of the shoe trade: a European point is 2/3 cm, an English size 1/3 inch
+// counted from 25, and the last is two units longer than the foot. ISO/TS 19407 (read
+// in previews): 270 mm is EU 42.5 and UK 9 to the half size.
+func TestShoesByHand(t *testing.T) {
+	calctest.Cases(t, Shoe(), calctest.Case{
+		// The longer foot has 268.5/(20/3) = 40.275 points, so EU 42.275, and 268.5·3/25.4 =
+		// 31.7126 thirds of an inch, so UK 31.7126 + 2 − 25 = 8.7126; US men one more, US
+		// women two. Back: UK 7.5 is a last of 32.5 thirds, a foot of 30.5·25.4/3 =
+		// 258.233 mm, which is EU 40.735, to the half size 40.5.
+		Typed:  "foot-length=262 other-foot=268.5 shoe-size=7.5 size-system=uk",
+		Source: "hand calculation from the units of the shoe trade (ISO/TS 19407, previews)",
+		Want: []calctest.Want{
+			calctest.Is(mondopoint, 268.5, 1e-9), calctest.Is(sizeEU, 42.275, 1e-9), calctest.Is(sizeUK, 8.7126, 1e-4),
+			calctest.Is(sizeUSMen, 9.7126, 1e-4), calctest.Is(sizeUSWomen, 10.7126, 1e-4), calctest.Is(meantFor, 258.233, 1e-3),
+			calctest.Cell("back", 0, "foot", 258, 0.5), calctest.Cell("back", 0, "eu", 40.5, 1e-9),
+			calctest.Cell("back", 0, "uk", 7.5, 1e-9), calctest.Cell("back", 0, "us-men", 8.5, 1e-9),
+			calctest.Cell("back", 0, "us-women", 9.5, 1e-9), calctest.Cell("back", 0, "longer", -10, 0.5),
+		},
+	})
+}
+
+func TestDifferenceByHand(t *testing.T) {
+	calctest.Cases(t, Difference(), calctest.Case{
+		Typed: "leg-difference=4.6 difference-found=clinician warning-sign=none", Source: "half the difference, common practice",
+		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.Is(shim, 2.3, 1e-9)},
+	}, calctest.Case{
+		Typed: "leg-difference=4.6 difference-found=home warning-sign=none", Source: "no shim from a tape, common practice",
+		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
+	}, calctest.Case{
+		Typed: "leg-difference=4.6 difference-found=clinician warning-sign=some", Source: "no shim with a warning sign, common practice",
+		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
+	})
+}
+
+// Wider cranks and pedals set the feet further apart, wider hips bring them nearer to
+// the line; toes out bring the heel in, a cleat further back brings it out.
+func TestStanceDirections(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		q, offset, hips, toe := calctest.Between(t, "q", 150, 190), calctest.Between(t, "offset", 48, 65), calctest.Between(t, "hips", 140, 200), calctest.Between(t, "toe", -5, 20)
+		more := calctest.Between(t, "more", 0.5, 6)
+		at := func(q, offset, hips, toe, cleat float64) (apart, line, heel float64) {
+			r := calctest.Answer(t, Stance(), fmt.Sprintf("q-factor=%v foot-offset=%v hip-width=%v toe-out=%v cleat-behind-ball=%v", q, offset, hips, toe, cleat))
+			return calctest.Value(r, stance), calctest.Value(r, kneeLine), calctest.Value(r, heelRoom)
+		}
+		apart, line, heel := at(q, offset, hips, toe, 8)
+		wider, widerLine, _ := at(q+more, offset, hips, toe, 8)
+		require.InDelta(t, apart+more, wider, 1e-9)
+		require.InDelta(t, line+more/2, widerLine, 1e-9)
+		out, _, outHeel := at(q, offset+more, hips, toe, 8)
+		require.InDelta(t, apart+2*more, out, 1e-9, "on both sides")
+		require.InDelta(t, heel+more, outHeel, 1e-9)
+		_, hipLine, _ := at(q, offset, hips+more, toe, 8)
+		require.InDelta(t, line-more/2, hipLine, 1e-9)
+		_, _, toeHeel := at(q, offset, hips, toe+more, 8)
+		require.Less(t, toeHeel, heel)
+		_, _, back := at(q, offset, hips, toe, 8+more)
+		require.InDelta(t, heel+more*math.Sin(toe*math.Pi/180), back, 1e-9)
+	})
+}
