@@ -145,17 +145,17 @@ func solveLever(v calculators.Values, out []float64) *calculators.Problem {
 }
 
 // leverStance returns the reader standing ready.
-func leverStance(v calculators.Values, grip geometry.Point) (posture.Settled, bool) {
+func leverStance(v calculators.Values, grip geometry.Point) (posture.Balanced, bool) {
 	leg, ok := fit.Leg(v)
 	if !ok {
-		return posture.Settled{}, false
+		return posture.Balanced{}, false
 	}
 	stance := posture.ReadyStance
 	stance.Trunk, stance.Knee = v.Of(measure.TrunkAngle), v.Of(measure.StandingKnee)
 	s, ok := posture.NewStanding(leg, standingSetup(v), fit.Upper(v), stance)
 	if !ok {
-		return posture.Settled{}, false
+		return posture.Balanced{}, false
 	}
-	r, err := s.Settle(grip)
+	r, err := s.Balance(grip)
 	return r, err == nil
 }

@@ -172,7 +172,7 @@ func solveReady(v calculators.Values, out []float64) *calculators.Problem {
 	if trunk, err := s.rider.TrunkAt(grip, keptElbow); err == nil {
 		out[readyTrunk] = trunk
 	}
-	r, err := s.rider.Settle(grip)
+	r, err := s.rider.Balance(grip)
 	if err != nil {
 		return nil
 	}

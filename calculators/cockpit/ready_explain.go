@@ -28,7 +28,7 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 		r.Figure = emptyReady(v, s)
 		return
 	}
-	here := stood{Settled: now.Settled}
+	here := stood{Balanced: now.Balanced}
 	here.look(s.rider, grip)
 	explainElbow(r, &here)
 	explainKept(r)
@@ -157,7 +157,7 @@ func slackMeaning(now *stood) words.Text {
 
 // stood is a rider in balance with the room there is.
 type stood struct {
-	posture.Settled
+	posture.Balanced
 	back, forward posture.Room
 	roomy         bool // there is room both ways, be it negative
 }
@@ -165,8 +165,8 @@ type stood struct {
 // look finds the room.
 func (d *stood) look(rider posture.Standing, grip geometry.Point) {
 	var behind, ahead bool
-	d.back, behind = rider.RoomBack(&d.Settled, grip)
-	d.forward, ahead = rider.RoomForward(&d.Settled, grip)
+	d.back, behind = rider.RoomBack(&d.Balanced, grip)
+	d.forward, ahead = rider.RoomForward(&d.Balanced, grip)
 	d.roomy = behind && ahead
 }
 
@@ -179,8 +179,8 @@ type effect struct {
 // effectOf compares a stance on other grips with the one now. It is known where the
 // arms reach and leave room both times.
 func effectOf(now *stood, after posture.Standing, grip geometry.Point) effect {
-	settled, err := after.Settle(grip)
-	then := stood{Settled: settled}
+	balanced, err := after.Balance(grip)
+	then := stood{Balanced: balanced}
 	if err != nil || !then.Reaches() || !now.Reaches() {
 		return effect{}
 	}
@@ -251,18 +251,18 @@ func moveTable(s stand, after *stood) calculators.Table {
 			{Name: "what", Label: words.Of("Standing ready")},
 			{Name: "before", Label: words.Of("Before")}, {Name: "after", Label: words.Of("After")},
 		}}
-	before, err := s.rider.Settle(s.grip)
+	before, err := s.rider.Balance(s.grip)
 	if err != nil {
 		return t
 	}
-	said := func(r *posture.Settled) words.Sayer {
+	said := func(r *posture.Balanced) words.Sayer {
 		if !r.Reaches() {
 			return words.Of("straight {0} before the grips", measure.Millimetres(-r.Slack))
 		}
 		return measure.Degrees(r.ElbowBend)
 	}
 	t.Rows = append(t.Rows,
-		[]words.Sayer{words.Of("Elbow bend"), said(&before), said(&after.Settled)},
+		[]words.Sayer{words.Of("Elbow bend"), said(&before), said(&after.Balanced)},
 		[]words.Sayer{words.Of("Arms straight after"), measure.Millimetres(before.Slack), measure.Millimetres(after.Slack)})
 	return t
 }

@@ -58,8 +58,8 @@ func costOf(v calculators.Values, w wanted) (c cost) {
 	}
 	setup := posture.Setup{Crank: 170, PedalHeight: 12, SoleHeight: 13, CleatBehindBall: posture.StandingCleat}
 	if standing, ok := posture.NewStanding(leg, setup, upper, posture.ReadyStance); ok {
-		before, err := standing.Settle(w.now.Grip)
-		after, err2 := standing.Settle(w.target)
+		before, err := standing.Balance(w.now.Grip)
+		after, err2 := standing.Balance(w.target)
 		if err == nil && err2 == nil {
 			c.hasElbow = true
 			c.elbow, c.slackBefore, c.slackAfter = after.ElbowBend-before.ElbowBend, before.Slack, after.Slack

@@ -285,7 +285,7 @@ func (c *climber) stand(slope float64) centre {
 	if !ok {
 		return centre{}
 	}
-	at, err := s.Balanced(c.grip)
+	at, err := s.CentreOfMass(c.grip)
 	return centre{at, err == nil}
 }
 

@@ -252,7 +252,7 @@ func (m *matcher) size(row calculators.Row, out []float64) {
 	grip := hold.Grip.Turn(-tilt)
 	m.seat(b, tilt, grip, out)
 	if m.standOK {
-		if r, err := m.standing.Settle(grip); err == nil && r.Reaches() {
+		if r, err := m.standing.Balance(grip); err == nil && r.Reaches() {
 			out[sElbow] = r.ElbowBend
 		}
 	}

@@ -192,7 +192,7 @@ func (s *Standing) at(t float64, grip geometry.Point, chord float64) (pose, bool
 	p.neck = p.shoulder.Add(way.Scale(s.neck))
 	p.vertex = p.neck.Add(halfUpright(p.sin, p.cos).Scale(s.vertex))
 	s.hold(&p, grip)
-	s.balance(&p)
+	s.setCentre(&p)
 	return p, true
 }
 
@@ -228,9 +228,9 @@ func (s *Standing) hold(p *pose, grip geometry.Point) {
 	p.elbow = p.shoulder.Add(way.Scale(along / full)).Add(geometry.Point{X: way.Y, Y: -way.X}.Scale(below / chord))
 }
 
-// balance finds the whole body's centre of mass; see Joints.CentreOfMass, which
+// setCentre finds the whole body's centre of mass; see Joints.CentreOfMass, which
 // it repeats without the detour over named segments.
-func (s *Standing) balance(p *pose) {
+func (s *Standing) setCentre(p *pose) {
 	var sum geometry.Point
 	between := func(g share, from, to geometry.Point) {
 		sum = sum.Add(from.Add(to.Sub(from).Scale(g.centre)).Scale(g.mass))

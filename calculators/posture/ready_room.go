@@ -26,7 +26,7 @@ type Room struct {
 // trunk angle and mean knee bend kept and hands on the grips, before the arms are
 // straight. It returns false where no place on the way has the arms straight and
 // they do not reach now.
-func (s Standing) RoomBack(r *Settled, grip geometry.Point) (Room, bool) {
+func (s Standing) RoomBack(r *Balanced, grip geometry.Point) (Room, bool) {
 	low, high := s.ends()
 	straight, ok := s.upper.Arm.Chord(0)
 	if !ok {
@@ -59,7 +59,7 @@ func (s Standing) RoomBack(r *Settled, grip geometry.Point) (Room, bool) {
 // forward, trunk angle and mean knee bend kept, before the elbows are bent by
 // FoldedElbow or the shoulders stand over the grips, whichever comes first. It is
 // negative by how far it is past that.
-func (s Standing) RoomForward(r *Settled, grip geometry.Point) (Room, bool) {
+func (s Standing) RoomForward(r *Balanced, grip geometry.Point) (Room, bool) {
 	low, high := s.ends()
 	folded, ok := s.upper.Arm.Chord(FoldedElbow)
 	if !ok {
@@ -130,10 +130,10 @@ func (s *Standing) between(low, atLow, high, atHigh float64, f func(t float64) (
 		return low, true
 	}
 	guess := low + (high-low)*atLow/(atLow-atHigh)
-	if t, ok := near(high, atHigh, guess, low, high, f); ok {
+	if t, ok := secant(high, atHigh, guess, low, high, f); ok {
 		return t, true
 	}
-	return bracket(low, high, atLow, f)
+	return bisect(low, high, atLow, f)
 }
 
 // firstReach looks forward for the first place at which a function that is above

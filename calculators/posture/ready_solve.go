@@ -35,12 +35,12 @@ func (s *Standing) setEnds() {
 	s.low = in
 }
 
-// near finds where a function of the front knee's bend is 0 by Newton's steps
-// from a guess, with the slope between the last two points; was is another point, at
-// which the function is before. A step past an end stops there, for on a steep slope
-// the balance lies close to one. It returns false when the steps want out of an end
-// or do not close in: then bracket has to look.
-func near(was, before, guess, low, high float64, f func(t float64) (float64, bool)) (float64, bool) {
+// secant finds where a function of the front knee's bend is 0 by the secant method,
+// from a guess and an earlier bend at which the function's value is known. A step
+// past an end stops at that end, because on a steep slope the balance lies close to
+// one. It returns false when two steps in a row lead past an end or the steps do not
+// converge: then bisect has to look.
+func secant(before, atBefore, guess, low, high float64, f func(t float64) (float64, bool)) (float64, bool) {
 	t := guess
 	for range 12 {
 		if !(t >= low && t <= high) {
@@ -53,15 +53,15 @@ func near(was, before, guess, low, high float64, f func(t float64) (float64, boo
 		if value == 0 {
 			return t, true
 		}
-		next := t - value*(t-was)/(value-before)
+		next := t - value*(t-before)/(value-atBefore)
 		if held := math.Max(low, math.Min(high, next)); held != next {
 			if math.Abs(held-t) < 1e-6 {
 				return 0, false
 			}
 			next = held
 		}
-		was, before, t = t, value, next
-		if math.Abs(t-was) < 1e-6 {
+		before, atBefore, t = t, value, next
+		if math.Abs(t-before) < 1e-6 {
 			// The next step's error is a small share of this one's.
 			return t, t >= low && t <= high
 		}
@@ -69,9 +69,9 @@ func near(was, before, guess, low, high float64, f func(t float64) (float64, boo
 	return 0, false
 }
 
-// bracket finds where a function of the front knee's bend is 0 between two ends
-// at which its signs differ, by halving and then by near's steps.
-func bracket(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
+// bisect finds where a function of the front knee's bend is 0 between two ends
+// at which its signs differ, by halving and then by the secant method.
+func bisect(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
 	for range 60 {
 		middle := (low + high) / 2
 		value, ok := f(middle)
@@ -79,7 +79,7 @@ func bracket(low, high, atLow float64, f func(t float64) (float64, bool)) (float
 			return 0, false
 		}
 		if high-low < 1 {
-			if t, ok := near(middle, value, middle+(high-low)/8, low, high, f); ok {
+			if t, ok := secant(middle, value, middle+(high-low)/8, low, high, f); ok {
 				return t, true
 			}
 		}
@@ -95,9 +95,9 @@ func bracket(low, high, atLow float64, f func(t float64) (float64, bool)) (float
 	return (low + high) / 2, true
 }
 
-// settle finds the front knee's bend at which the centre of mass lies plumb over
+// findBalance finds the front knee's bend at which the centre of mass lies plumb over
 // the bottom bracket.
-func (s *Standing) settle(grip geometry.Point, chord float64) (pose, float64, error) {
+func (s *Standing) findBalance(grip geometry.Point, chord float64) (pose, float64, error) {
 	var last pose
 	off := func(t float64) (float64, bool) {
 		var ok bool
@@ -110,7 +110,7 @@ func (s *Standing) settle(grip geometry.Point, chord float64) (pose, float64, er
 	t := guess
 	ahead, ok := off(guess)
 	if ok {
-		t, ok = near(guess, ahead, guess+2, low, high, off)
+		t, ok = secant(guess, ahead, guess+2, low, high, off)
 	}
 	if !ok {
 		var err error
@@ -124,7 +124,7 @@ func (s *Standing) settle(grip geometry.Point, chord float64) (pose, float64, er
 	return last, t, nil
 }
 
-// search is settle's slow and certain way, and finds the reason where there is no
+// search is findBalance's slow and certain way, and finds the reason where there is no
 // pose.
 func (s *Standing) search(grip geometry.Point, chord, low, high float64, off func(t float64) (float64, bool)) (float64, error) {
 	if chord > 0 {
@@ -143,7 +143,7 @@ func (s *Standing) search(grip geometry.Point, chord, low, high float64, off fun
 	case back < 0 && forward < 0:
 		return 0, ifArms(chord, TooFarForward)
 	}
-	t, ok := bracket(low, high, back, off)
+	t, ok := bisect(low, high, back, off)
 	if !ok {
 		return 0, LegsFold
 	}
@@ -197,10 +197,10 @@ func (s *Standing) spanned(grip geometry.Point, chord, low, high float64) (float
 	return edge(middle, low), edge(middle, high), true
 }
 
-// Settled is a rider standing in balance with the hands on the grips, or as near to
+// Balanced is a rider standing in balance with the hands on the grips, or as near to
 // them as straight arms come: the numbers alone, which are asked for at every turn of
 // an uncertainty. Ready has the whole figure.
-type Settled struct {
+type Balanced struct {
 	Hip   geometry.Point
 	Trunk Trunk
 	// Elbow and Hand are seen from the side; the hand is on the grip unless
@@ -220,29 +220,29 @@ type Settled struct {
 }
 
 // Reaches reports whether the hands are on the grips.
-func (r *Settled) Reaches() bool { return r.Slack >= 0 }
+func (r *Balanced) Reaches() bool { return r.Slack >= 0 }
 
 // HipBehind returns how far the hip lies behind the bottom bracket, mm.
-func (r *Settled) HipBehind() float64 { return -r.Hip.X }
+func (r *Balanced) HipBehind() float64 { return -r.Hip.X }
 
-// Ready is a Settled with legs and head, ready to be drawn.
+// Ready is a Balanced with legs and head, ready to be drawn.
 type Ready struct {
-	Settled
+	Balanced
 	Head        Head
 	Front, Rear LegPose
 }
 
-// Settle returns the rider in balance, or the reason why there is none. Arms that
-// do not reach are no such reason: see Settled.Slack.
-func (s Standing) Settle(grip geometry.Point) (Settled, error) {
+// Balance returns the rider in balance, or the reason why there is none. Arms that
+// do not reach are no such reason: see Balanced.Slack.
+func (s Standing) Balance(grip geometry.Point) (Balanced, error) {
 	if !grip.Finite() || s.total == 0 {
-		return Settled{}, NoRider
+		return Balanced{}, NoRider
 	}
-	p, t, err := s.settle(grip, 0)
+	p, t, err := s.findBalance(grip, 0)
 	if err != nil {
-		return Settled{}, err
+		return Balanced{}, err
 	}
-	r := Settled{Hip: p.hip, Trunk: Trunk{p.shoulder, p.trunk()}, Elbow: p.elbow, Hand: p.hand,
+	r := Balanced{Hip: p.hip, Trunk: Trunk{p.shoulder, p.trunk()}, Elbow: p.elbow, Hand: p.hand,
 		FrontKnee: t, RearKnee: 2*s.stance.Knee - t, Centre: p.centre}
 	chord := p.shoulder.Distance(grip)
 	var ok bool
@@ -257,24 +257,24 @@ func (s Standing) Settle(grip geometry.Point) (Settled, error) {
 	return r, nil
 }
 
-// Ready returns what Settle returns, with the whole figure.
+// Ready returns what Balance returns, with the whole figure.
 func (s Standing) Ready(grip geometry.Point) (Ready, error) {
-	settled, err := s.Settle(grip)
+	balanced, err := s.Balance(grip)
 	if err != nil {
 		return Ready{}, err
 	}
-	r := Ready{Settled: settled, Front: s.legPose(settled.Hip, 90, s.stance.FrontHeel), Rear: s.legPose(settled.Hip, 270, s.stance.RearHeel)}
+	r := Ready{Balanced: balanced, Front: s.legPose(balanced.Hip, 90, s.stance.FrontHeel), Rear: s.legPose(balanced.Hip, 270, s.stance.RearHeel)}
 	r.Head, _ = HeadOn(r.Trunk, s.upper.Stature, s.upper.Sex)
 	return r, nil
 }
 
-// Balanced returns the whole body's centre of mass of the rider in balance, or the
-// reason why there is none: Settle for who needs no more than that.
-func (s Standing) Balanced(grip geometry.Point) (geometry.Point, error) {
+// CentreOfMass returns the whole body's centre of mass of the rider in balance, or the
+// reason why there is none: Balance for who needs no more than that.
+func (s Standing) CentreOfMass(grip geometry.Point) (geometry.Point, error) {
 	if !grip.Finite() || s.total == 0 {
 		return geometry.Point{}, NoRider
 	}
-	p, _, err := s.settle(grip, 0)
+	p, _, err := s.findBalance(grip, 0)
 	return p.centre, err
 }
 
@@ -286,7 +286,7 @@ func (s Standing) TrunkAt(grip geometry.Point, elbow float64) (float64, error) {
 	if !ok || !(chord > 0) || !grip.Finite() || s.total == 0 {
 		return 0, ArmsCannot
 	}
-	p, _, err := s.settle(grip, chord)
+	p, _, err := s.findBalance(grip, chord)
 	return p.trunk(), err
 }
 

@@ -323,7 +323,7 @@ func TestReadyBalancesByTheWholeBodysCentre(t *testing.T) {
 		}
 		near(t, "centre x", r.Centre.X, centre.X, 1e-6)
 		near(t, "centre y", r.Centre.Y, centre.Y, 1e-6)
-		if alone, err := w.standing(t, stance).Balanced(grip); err != nil || alone != r.Centre {
+		if alone, err := w.standing(t, stance).CentreOfMass(grip); err != nil || alone != r.Centre {
 			t.Fatalf("asked for alone the centre is %v, %v", alone, err)
 		}
 		sin, cos := math.Sincos(stance.Slope * math.Pi / 180)
@@ -363,14 +363,14 @@ func TestRoomEndsWhereItSays(t *testing.T) {
 		if err != nil {
 			t.Skip("no pose")
 		}
-		back, ok := s.RoomBack(&r.Settled, grip)
+		back, ok := s.RoomBack(&r.Balanced, grip)
 		if ok && r.Slack > 1e-6 && back.Length <= 0 {
 			t.Fatalf("slack %v, room back %+v", r.Slack, back)
 		}
 		if ok && r.Slack < -1e-6 && (back.Length >= 0 || back.Limit != posture.ArmsStraight) {
 			t.Fatalf("slack %v, room back %+v", r.Slack, back)
 		}
-		forward, ok := s.RoomForward(&r.Settled, grip)
+		forward, ok := s.RoomForward(&r.Balanced, grip)
 		if ok && (forward.Length > 0) != (r.ElbowBend < posture.FoldedElbow && r.Trunk.Shoulder.Sub(grip).Dot(geometry.Point{X: math.Cos(stance.Slope * math.Pi / 180), Y: -math.Sin(stance.Slope * math.Pi / 180)}) < 0) &&
 			math.Abs(forward.Length) > 1e-6 {
 			t.Fatalf("elbow %v, room forward %+v", r.ElbowBend, forward)
@@ -431,7 +431,7 @@ func TestWhatCannotStandSaysWhy(t *testing.T) {
 	if err != nil || far.Reaches() || far.ElbowBend != 0 {
 		t.Errorf("grips far away: %+v, %v", far.Slack, err)
 	}
-	straight, _ := s.RoomBack(&far.Settled, geometry.Point{X: 640, Y: 600})
+	straight, _ := s.RoomBack(&far.Balanced, geometry.Point{X: 640, Y: 600})
 	if straight.Length >= 0 {
 		t.Errorf("room back with straight arms: %+v", straight)
 	}
@@ -457,7 +457,7 @@ func BenchmarkReady(b *testing.B) {
 	for name, f := range map[string]func(){
 		"ready": func() { s.Ready(referenceGrip) },
 		"trunk": func() { s.TrunkAt(referenceGrip, 60) },
-		"rooms": func() { s.RoomBack(&r.Settled, referenceGrip); s.RoomForward(&r.Settled, referenceGrip) },
+		"rooms": func() { s.RoomBack(&r.Balanced, referenceGrip); s.RoomForward(&r.Balanced, referenceGrip) },
 	} {
 		b.Run(name, func(b *testing.B) {
 			b.ReportAllocs()
