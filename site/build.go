@@ -47,7 +47,7 @@ func (g *Guide) build(engine engineFiles) ([]file, paths, error) {
 	if err != nil {
 		return nil, in, err
 	}
-	files := append(slices.Concat(assets, pages, made), schemaFile())
+	files := append(slices.Concat(assets, pages, made), schemaFile(), licencesFile())
 	for p := range g.shown {
 		s, _ := g.layers.file(p)
 		files = append(files, file{path: p, data: s.text})

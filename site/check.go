@@ -1,10 +1,13 @@
 package site
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
 	"github.com/yuin/goldmark/ast"
+
+	"plumbline/calculators/measure"
 )
 
 // check finds every mistake of one page that needs the rest of the guide, and
@@ -50,7 +53,11 @@ func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
 	case figureBlock:
 		switch f := g.shelf.figure(b.name, g.reader); {
 		case !slices.Contains(g.shelf.figureNames(), b.name):
-			unknown(g.shelf.figureNames(), "“plumbline calc” alone lists the calculators")
+			names := g.shelf.drawnNames(g.reader)
+			slices.SortStableFunc(names, func(a, c string) int {
+				return cmp.Compare(measure.EditDistance(b.name, a), measure.EditDistance(b.name, c))
+			})
+			unknown(names, "the figures are, nearest name first, "+listed(names))
 		case f == nil:
 			bad = append(bad, p.mistake(b.nameAt, "the calculator “"+b.name+"” has no figure", "name another, or take the block out"))
 		case f.Title.None() || f.Description.None():
@@ -147,7 +154,8 @@ func (g *Guide) used(p *Page) []string {
 }
 
 // checkHeadings keeps the outline whole: the title is the first level, and no
-// level is skipped on the way down.
+// level is skipped on the way down, neither by the text nor by a block that
+// brings headings of its own.
 func (p *Page) checkHeadings() (bad []Mistake) {
 	above := 1
 	for _, h := range p.headings {
@@ -161,6 +169,17 @@ func (p *Page) checkHeadings() (bad []Mistake) {
 			bad = append(bad, p.mistake(h.at, "this heading has no text", "write it or take it out"))
 		}
 		above = max(h.level, 1)
+	}
+	for _, b := range p.blocks {
+		// These blocks begin with a heading of the third level, so one of the second
+		// has to stand above them.
+		if b.kind != calculatorBlock && b.kind != prepareBlock {
+			continue
+		}
+		if !slices.ContainsFunc(p.headings, func(h heading) bool { return h.level > 1 && h.at < b.at }) {
+			bad = append(bad, p.mistake(b.at, "no heading stands above this "+b.kind+" block, whose own headings are of the third level",
+				"write a heading above it, such as ## What it changes for you"))
+		}
 	}
 	return bad
 }

@@ -56,6 +56,7 @@ var kinds = map[string]string{
 	".js":   "text/javascript; charset=utf-8",
 	".json": "application/json",
 	".csv":  "text/csv; charset=utf-8",
+	".txt":  "text/plain; charset=utf-8",
 	".svg":  "image/svg+xml",
 	".wasm": "application/wasm",
 	".png":  "image/png",

@@ -8,6 +8,8 @@ import (
 	"strings"
 
 	"github.com/yuin/goldmark/ast"
+
+	"plumbline/calculators/measure"
 )
 
 // where returns the place of a link's address in the page's text.
@@ -95,7 +97,7 @@ func (g *Guide) lost(p *Page, to, dest string) (t target, what, remedy string) {
 	for _, q := range g.Pages {
 		known = append(known, q.Path)
 	}
-	if near := nearest(to, known); near != "" {
+	if near := measure.NearestName(to, known); near != "" {
 		return t, "there is no page “" + dest + "”", "did you mean “" + from(p, near) + "”?"
 	}
 	for _, q := range known {

@@ -197,6 +197,69 @@ func wantMistake(t *testing.T, bad []Mistake, part string) {
 	}
 }
 
+// TestAnUnknownFigureIsAnsweredWithTheFigures asks for figures that do not exist.
+func TestAnUnknownFigureIsAnsweredWithTheFigures(t *testing.T) {
+	saying := func(name string) string {
+		local := fstest.MapFS{"saddle/tilt.md": page("```figure " + name + "\n```\n")}
+		_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+		if len(bad) != 1 {
+			t.Fatalf("%s: %v", name, Mistakes(bad))
+		}
+		return bad[0].String()
+	}
+	got := saying("nonsense")
+	start, list, ok := strings.Cut(got, "the figures are, nearest name first, ")
+	if !ok || start != "shop/saddle/tilt.md:8:11: there is no figure “nonsense”, " {
+		t.Fatal(got)
+	}
+	names := strings.Split(strings.Replace(list, " and ", ", ", 1), ", ")
+	on := everything()
+	for _, name := range names {
+		if on.figure(name, nil) == nil {
+			t.Errorf("%q is offered and cannot be drawn", name)
+		}
+	}
+	for _, f := range on.standing {
+		if !strings.Contains(list, f.Name) {
+			t.Errorf("%s is not offered", f.Name)
+		}
+	}
+	// Eight letters too many are more than a slip, but whole-rider is still nearest.
+	if got := saying("zzz-whole-rider-zzz"); !strings.Contains(got, "nearest name first, whole-rider,") {
+		t.Error(got)
+	}
+	if got := saying("whole-ridr"); !strings.HasSuffix(got, "did you mean “whole-rider”?") {
+		t.Error(got)
+	}
+}
+
+// TestABlockWithHeadingsNeedsOneAboveIt: the panel of a calculator is titled at the
+// third level, so a chapter in which it follows the title at once skips the second.
+func TestABlockWithHeadingsNeedsOneAboveIt(t *testing.T) {
+	const bench, steps = "```calculator saddle-height\n```\n", "```prepare\n```\n"
+	for text, want := range map[string]string{
+		bench:                                "shop/saddle/tilt.md:8:4: no heading stands above this calculator block",
+		"Words.\n\n" + bench + "\n## Late\n": "shop/saddle/tilt.md:10:4: no heading stands above this calculator block",
+		steps:                                "shop/saddle/tilt.md:8:4: no heading stands above this prepare block",
+		"### Deep\n\n" + bench:               "shop/saddle/tilt.md:8:1: the heading “Deep” skips a level, write ## Deep",
+		"# Title again\n\n" + bench:          "no heading stands above this calculator block",
+	} {
+		local := fstest.MapFS{"saddle/tilt.md": page(text)}
+		_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+		wantMistake(t, bad, want)
+	}
+	// Nothing is skipped in these.
+	for _, text := range []string{"Words alone.", "## Above\n\n" + bench + "\n### Below\n", "## Above\n\n### Deeper\n\n" + bench} {
+		local := fstest.MapFS{"saddle/tilt.md": page(text)}
+		g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+		if bad != nil {
+			t.Errorf("%q: %v", text, Mistakes(bad))
+			continue
+		}
+		complete(t, "saddle/tilt.html", parsed(t, built(t, g)["saddle/tilt.html"]))
+	}
+}
+
 // TestPictures of the shop's folder are published where the page looks for them.
 func TestPictures(t *testing.T) {
 	png := "\x89PNG\r\n\x1a\n not really"

@@ -1,6 +1,8 @@
 package site
 
 import (
+	"slices"
+
 	"plumbline/calculators"
 	"plumbline/calculators/catalog"
 	"plumbline/calculators/caution"
@@ -40,6 +42,12 @@ func (s *shelf) figureNames() (names []string) {
 		names = append(names, f.Name)
 	}
 	return append(names, s.calculatorNames()...)
+}
+
+// drawnNames are the names of all figures there are: of figureNames those that can
+// be drawn.
+func (s *shelf) drawnNames(in *words.Reader) []string {
+	return slices.DeleteFunc(s.figureNames(), func(name string) bool { return s.figure(name, in) == nil })
 }
 
 // figure draws a standing figure, or a calculator's figure at its worked

@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strings"
 	"unicode/utf8"
+
+	"plumbline/calculators/measure"
 )
 
 // Mistake is one thing in the content that must be mended before it can be
@@ -64,53 +66,12 @@ func place(text []byte, offset int) (line, column int) {
 	return line, utf8.RuneCount(text[start:offset]) + 1
 }
 
-// nearest returns the known name that name was probably meant to be, or "".
-func nearest(name string, known []string) string {
-	best, at := "", 1+max(1, len(name)/3)
-	for _, k := range known {
-		d := distance(strings.ToLower(name), strings.ToLower(k))
-		// A name that only lacks its beginning or its end is near as well.
-		if len(name) >= 4 && (strings.HasSuffix(k, name) || strings.HasPrefix(k, name)) {
-			d = min(d, 1)
-		}
-		if d < at {
-			best, at = k, d
-		}
-	}
-	return best
-}
-
 // meant is the remedy for a name that is not known.
 func meant(name string, known []string, otherwise string) string {
-	if k := nearest(name, known); k != "" {
+	if k := measure.NearestName(name, known); k != "" {
 		return "did you mean “" + k + "”?"
 	}
 	return otherwise
-}
-
-// distance is the least number of letters to add, drop, change or swap with
-// their neighbour to turn a into b.
-func distance(a, b string) int {
-	x, y := []rune(a), []rune(b)
-	older, old, now := make([]int, len(y)+1), make([]int, len(y)+1), make([]int, len(y)+1)
-	for j := range old {
-		old[j] = j
-	}
-	for i := range x {
-		now[0] = i + 1
-		for j := range y {
-			change := 1
-			if x[i] == y[j] {
-				change = 0
-			}
-			now[j+1] = min(old[j]+change, old[j+1]+1, now[j]+1)
-			if i > 0 && j > 0 && x[i] == y[j-1] && x[i-1] == y[j] {
-				now[j+1] = min(now[j+1], older[j-1]+1)
-			}
-		}
-		older, old, now = old, now, older
-	}
-	return old[len(y)]
 }
 
 // listed joins names for a message.

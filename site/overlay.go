@@ -9,6 +9,8 @@ import (
 	"slices"
 	"strings"
 	"unicode/utf8"
+
+	"plumbline/calculators/measure"
 )
 
 // source is one file of the guide and where it came from.
@@ -125,7 +127,7 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 			return nil
 		}
 		if !wanted(p) {
-			if near := nearest(path.Base(p), keyed); local && near != "" {
+			if near := measure.NearestName(path.Base(p), keyed); local && near != "" {
 				bad = append(bad, Mistake{File: file, What: "this name is not read", Remedy: "did you mean “" + near + "”?"})
 			}
 			return nil

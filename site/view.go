@@ -36,6 +36,7 @@ type view struct {
 	Contact, ContactURL, Booking     string
 	Root, Assets, Engine             string // ways from this page
 	Home, Find, Glossary, SourceList string
+	Licences                         string
 	Modules                          []string
 	Rail                             []railPart
 
@@ -116,6 +117,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		Contact: g.Contact, ContactURL: contactURL(g.Contact), Booking: g.Booking,
 		Root: rootFrom(url), Assets: to(in.assets), Engine: to(in.engine),
 		Home: to("index.html"), Find: to(findURL), Glossary: to(glossaryURL), SourceList: to(sourcesURL),
+		Licences: to(licencesURL),
 	}
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
 		v.Modules = append(v.Modules, "page.js")

@@ -247,16 +247,19 @@ func (r *Request) Back(client *record.Record) string {
 	return asked
 }
 
-// Lacking returns what was asked for in a record that came back and is not in it.
-func Lacking(back *record.Record) []*measure.Quantity {
+// Lacking returns what was asked for in a record that came back and is not in it,
+// in the order asked; nil when nothing was asked or the reply is complete.
+func Lacking(back *record.Record) (lacking []*measure.Quantity) {
 	e := back.At(keyAsk)
 	if e == nil {
 		return nil
 	}
 	var r Request
 	r.ask(e.Text)
-	return slices.DeleteFunc(r.Ask, func(q *measure.Quantity) bool {
-		had := back.Of(q)
-		return had != nil && had.Read()
-	})
+	for _, q := range r.Ask {
+		if had := back.Of(q); had == nil || !had.Read() {
+			lacking = append(lacking, q)
+		}
+	}
+	return lacking
 }

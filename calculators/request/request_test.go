@@ -41,6 +41,17 @@ func TestARecordComesBackWithWhatWasAsked(t *testing.T) {
 	assert.Contains(t, client.Fragment(), "ask.by", "the client's own record is left alone")
 }
 
+func TestACompleteReplyLacksNothing(t *testing.T) {
+	for _, text := range []string{
+		"inseam=830&stature=1740&ask=inseam+stature", // all that was asked
+		"inseam=830&ask=", // nothing was asked
+		"inseam=830",
+	} {
+		back, _ := record.Decode(text)
+		assert.Nil(t, request.Lacking(back), text)
+	}
+}
+
 func TestWhatAFitterMistypesIsSaid(t *testing.T) {
 	r, problems, ok := request.Decode("ask=inseam,inside-leg+saddle-hight+inseam&ask.reply=javascript:alert(1)")
 	require.True(t, ok)

@@ -55,7 +55,7 @@ func named(name string) (*calculators.Calculator, error) {
 		names = append(names, c.Name)
 	}
 	hint := "The calculators are " + strings.Join(names, ", ") + "."
-	if near := nearest(name, names); near != "" {
+	if near := measure.NearestName(name, names); near != "" {
 		hint = "Did you mean " + near + "?"
 	}
 	return nil, refusal{statusUsage, fmt.Sprintf("there is no calculator %q. %s", name, hint)}
@@ -90,7 +90,7 @@ func (c *calc) pairs(calculator *calculators.Calculator) (pairs []calculators.Pa
 }
 
 func unknown(name, key string, keys []string) words.Text {
-	if near := nearest(key, keys); near != "" {
+	if near := measure.NearestName(key, keys); near != "" {
 		return words.Of("{0} has no input “{1}”. Did you mean {2}?", words.Name(name), measure.Quoted(key), words.Name(near))
 	}
 	return words.Of("{0} has no input “{1}”. Its inputs are {2}.", words.Name(name), measure.Quoted(key), words.Name(strings.Join(keys, ", ")))

@@ -190,11 +190,11 @@ func oneWay(care calculators.Care) string {
 }
 
 func (p sheets) missing(b *strings.Builder, r report, l look) {
-	if l.lacking != nil {
+	if len(l.lacking) > 0 {
 		fmt.Fprintln(b, "\nAsked for and not sent")
 		r.prose("  ", labels(l.lacking))
 	}
-	if l.missing == nil {
+	if len(l.missing) == 0 {
 		return
 	}
 	fmt.Fprintln(b, "\nStill missing")
