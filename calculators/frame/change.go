@@ -1,7 +1,6 @@
 package frame
 
 import (
-	"math"
 	"slices"
 
 	"plumbline/calculators"
@@ -41,11 +40,8 @@ func ChangeOfParts() *calculators.Calculator {
 			{Quantity: measure.RearTravel, Optional: true, Folded: true},
 			{Quantity: measure.SagRear, Optional: true, Folded: true},
 		}),
-		Readings: changed("", ""),
-		Workings: slices.Concat(changed("before-", "Before"), changed("change-", "Change"), []calculators.Measured{
-			{Name: "headset-tip", Label: "The frame tips forward, because the front comes down", Unit: measure.Deg, Finer: 1},
-			{Name: "headset-ground", Label: "Left on the ground", Unit: measure.Deg, Finer: 1},
-		}),
+		Answers:  afterChange.list(),
+		Workings: slices.Concat(beforeChange.list(), changeBy.list(), []*calculators.Output{headsetTip, headsetGround}),
 		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.ForkAndWheels, caution.SteererAndStem, caution.HoseCheck, caution.Torque, caution.FirstRide},
 		Solve:    solveChange,
@@ -53,48 +49,36 @@ func ChangeOfParts() *calculators.Calculator {
 	}
 }
 
-// The numbers that a change moves, in the order of the readings.
-const (
-	nHead = iota
-	nSeat
-	nHeight
-	nReach
-	nStack
-	nTrail
-	nWheelbase
-	nTopTube
-	numbers
+// The bike after the change, which is what it answers, the bike before, and by how
+// much they differ.
+var (
+	afterChange  = answersAfter()
+	beforeChange = newBikeOutputs("before-", 0)
+	changeBy     = newBikeOutputs("change-", 1)
 )
 
-// changed declares the eight numbers of a bike, as readings or as workings beside
-// them.
-func changed(prefix, label string) []calculators.Measured {
-	m := []calculators.Measured{
-		{Name: "head-angle", Label: "Head angle", Unit: measure.Deg, Finer: 1, Between: "steering axis above the ground, after the change"},
-		{Name: "seat-angle", Label: "Seat angle", Unit: measure.Deg, Finer: 1, Folded: true, Between: "effective, above the ground, after the change"},
-		{Name: "bb-height", Label: "Bottom bracket", Unit: measure.Mm, Between: "ground to bottom-bracket centre, after the change"},
-		{Name: "reach", Label: "Reach", Unit: measure.Mm, Between: "bottom bracket to the head tube’s top, level, after the change"},
-		{Name: "stack", Label: "Stack", Unit: measure.Mm, Folded: true, Between: "bottom bracket to the head tube’s top, upright, after the change"},
-		{Name: "trail", Label: "Trail", Unit: measure.Mm, Between: "along the ground, after the change"},
-		{Name: "wheelbase", Label: "Wheelbase", Unit: measure.Mm, Folded: true, Between: "between the wheels’ contacts, after the change"},
-		{Name: "effective-top-tube", Label: "Effective top tube", Unit: measure.Mm, Folded: true, Between: "head tube’s top, level back to the seat line, after the change"},
-	}
-	if prefix == "" {
-		return m
-	}
-	for i := range m {
-		m[i].Name, m[i].Between, m[i].Folded = prefix+m[i].Name, label, false
-		if prefix == "change-" && m[i].Unit == measure.Mm {
-			m[i].Finer = 1
-		}
-	}
-	return m
+// answersAfter tells people between what the eight numbers are measured.
+func answersAfter() bikeOutputs {
+	o := newBikeOutputs("", 0)
+	o.headAngle.Between = "steering axis above the ground, after the change"
+	o.seatAngle.Between = "effective, above the ground, after the change"
+	o.bbHeight.Between = "ground to bottom-bracket centre, after the change"
+	o.reach.Between = "bottom bracket to the head tube’s top, level, after the change"
+	o.stack.Between = "bottom bracket to the head tube’s top, upright, after the change"
+	o.trail.Between = "along the ground, after the change"
+	o.wheelbase.Between = "between the wheels’ contacts, after the change"
+	o.topTube.Between = "head tube’s top, level back to the seat line, after the change"
+	o.seatAngle.Folded, o.stack.Folded, o.wheelbase.Folded, o.topTube.Folded = true, true, true, true
+	return o
 }
 
-// numbersOf reads the eight numbers off a bike.
-func numbersOf(b geometry.Bike) [numbers]float64 {
-	return [numbers]float64{b.HeadAngle, b.SeatAngle, b.BBHeight(), b.Reach(), b.Stack(), b.Trail(), b.Wheelbase(), b.EffectiveTopTube()}
-}
+// What an angle headset alone does to the head angle: how far the frame tips with
+// it, positive forward, and what is left of its mark on the ground.
+var (
+	headsetTip = &calculators.Output{Name: "headset-tip", Label: "The frame tips forward, because the front comes down",
+		Unit: measure.Deg, Finer: 1}
+	headsetGround = &calculators.Output{Name: "headset-ground", Label: "Left on the ground", Unit: measure.Deg, Finer: 1}
+)
 
 // headsetPivot assumes that both cups are offset, so that the axis turns about
 // the middle of the head tube.
@@ -215,23 +199,24 @@ func noChange(err error) *calculators.Problem {
 	return &p
 }
 
-func solveChange(v calculators.Values, out []float64) *calculators.Problem {
+func solveChange(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	before, after, p := beforeAfter(v)
 	if p != nil {
 		return p
 	}
-	was, is := numbersOf(before), numbersOf(after)
-	for i := range is {
-		out[i], out[numbers+i], out[2*numbers+i] = is[i], was[i], is[i]-was[i]
+	afterChange.setBike(out, after)
+	beforeChange.setBike(out, before)
+	changeBy.setChange(out, before, after)
+	if !v.Has(measure.AngleHeadset) {
+		return nil
 	}
-	out[3*numbers], out[3*numbers+1] = math.NaN(), math.NaN()
-	if v.Has(measure.AngleHeadset) {
-		chart, _ := fit.Bike(v)
-		marked := v.Of(measure.AngleHeadset)
-		if b, err := geometry.Settle(chart, geometry.Change{HeadsetAngle: marked, HeadsetPivot: v.Of(measure.HeadsetPivot)}); err == nil {
-			left := b.HeadAngle - chart.HeadAngle
-			out[3*numbers], out[3*numbers+1] = left-marked, left
-		}
+	chart, _ := fit.Bike(v)
+	marked := v.Of(measure.AngleHeadset)
+	headset := geometry.Change{HeadsetAngle: marked, HeadsetPivot: v.Of(measure.HeadsetPivot)}
+	if b, err := geometry.Settle(chart, headset); err == nil {
+		left := b.HeadAngle - chart.HeadAngle
+		out.Set(headsetTip, left-marked)
+		out.Set(headsetGround, left)
 	}
 	return nil
 }

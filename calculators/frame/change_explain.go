@@ -15,35 +15,35 @@ type told struct {
 	little         float64
 }
 
-// effects are in the order of the readings. Which change a rider can tell apart
+// effects are what a change of each number does. Which change a rider can tell apart
 // is common practice.
-var effects = [numbers]told{
-	nHead: {words.Of("Steeper: quicker to answer, less calm on steep ground."),
+var effects = map[*calculators.Output]told{
+	changeBy.headAngle: {words.Of("Steeper: quicker to answer, less calm on steep ground."),
 		words.Of("Slacker: calmer on steep ground, and the bar asks for more input at walking pace."), 0.3},
-	nSeat: {words.Of("Steeper: you sit further over the pedals and load the front wheel more on climbs."),
+	changeBy.seatAngle: {words.Of("Steeper: you sit further over the pedals and load the front wheel more on climbs."),
 		words.Of("Slacker: you sit further behind the pedals, and the front wheel wanders sooner on climbs. Moving the saddle forward takes some of it back."), 0.3},
-	nHeight: {words.Of("Higher: pedals strike later, and the bike feels taller in turns."),
+	changeBy.bbHeight: {words.Of("Higher: pedals strike later, and the bike feels taller in turns."),
 		words.Of("Lower: planted in turns, and the pedals strike sooner."), 3},
-	nReach: {words.Of("Longer: more room when you stand."), words.Of("Shorter: less room when you stand."), 3},
-	nStack: {words.Of("The head tube is higher: the bar comes up by as much."), words.Of("The head tube is lower: the bar goes down by as much."), 3},
-	nTrail: {words.Of("More: steadier at speed, heavier at walking pace."), words.Of("Less: lighter to steer, less steady at speed."), 3},
-	nWheelbase: {words.Of("Longer: calmer straight on, wider in a turn."),
+	changeBy.reach: {words.Of("Longer: more room when you stand."), words.Of("Shorter: less room when you stand."), 3},
+	changeBy.stack: {words.Of("The head tube is higher: the bar comes up by as much."), words.Of("The head tube is lower: the bar goes down by as much."), 3},
+	changeBy.trail: {words.Of("More: steadier at speed, heavier at walking pace."), words.Of("Less: lighter to steer, less steady at speed."), 3},
+	changeBy.wheelbase: {words.Of("Longer: calmer straight on, wider in a turn."),
 		words.Of("Shorter: tighter in a turn, less calm straight on."), 5},
-	nTopTube: {words.Of("Longer: more room when you sit."), words.Of("Shorter: less room when you sit."), 3},
+	changeBy.topTube: {words.Of("Longer: more room when you sit."), words.Of("Shorter: less room when you sit."), 3},
 }
 
 // changeMeaning says by how much a number changed and what that does.
-func changeMeaning(i int, change, before *calculators.Reading) words.Text {
-	d := float64(change.Value)
+func changeMeaning(change, before *calculators.Answer) words.Text {
+	d, does := float64(change.Value), effects[change.Output]
 	switch {
 	case math.Abs(d) < 1e-9:
 		return words.Of("As before.")
-	case math.Abs(d) < effects[i].little:
+	case math.Abs(d) < does.little:
 		return words.Of("{0} from {1}: too little to feel.", signed{change.Uncertain()}, before.Amount())
 	case d > 0:
-		return words.Of("{0} from {1}. {2}", signed{change.Uncertain()}, before.Amount(), effects[i].grows)
+		return words.Of("{0} from {1}. {2}", signed{change.Uncertain()}, before.Amount(), does.grows)
 	}
-	return words.Of("{0} from {1}. {2}", signed{change.Uncertain()}, before.Amount(), effects[i].shrinks)
+	return words.Of("{0} from {1}. {2}", signed{change.Uncertain()}, before.Amount(), does.shrinks)
 }
 
 // signed says a change with its sign, a plus too.
@@ -66,8 +66,9 @@ func (s signed) Number(r *words.Reader) string {
 }
 
 func explainChange(v calculators.Values, r *calculators.Result) {
-	for i := range r.Readings {
-		r.Readings[i].Meaning = changeMeaning(i, &r.Workings[numbers+i], &r.Workings[i])
+	before, change := beforeChange.list(), changeBy.list()
+	for i := range r.Answers {
+		r.Answers[i].Meaning = changeMeaning(r.At(change[i]), r.At(before[i]))
 	}
 	caption := words.Of("Before and after the change")
 	switch {
@@ -80,7 +81,7 @@ func explainChange(v calculators.Values, r *calculators.Result) {
 		caption = words.Of("Before and after the change, both at sag")
 		r.Note(calculators.PlainNote, "Travel and sag are known, so both bikes are shown as you ride them: before and after at the same sag in millimetres.")
 	}
-	r.Tables = append(r.Tables, changeTable(r, "change", caption, r.Readings, r.Workings[:numbers], r.Workings[numbers:2*numbers]))
+	r.Tables = append(r.Tables, changeTable(r, caption))
 	if v.Has(measure.AngleHeadset) {
 		explainHeadset(v, r)
 	}
@@ -90,16 +91,18 @@ func explainChange(v calculators.Values, r *calculators.Result) {
 	r.Figure = changeFigure(v, r)
 }
 
-// changeTable lists numbers before and after, and the change, each with its ±.
-func changeTable(r *calculators.Result, name string, caption words.Text, after, before, change []calculators.Reading) calculators.Table {
-	t := calculators.Table{Name: name, Caption: caption, Columns: []calculators.Column{
+// changeTable lists the numbers before and after, and the change, each with its ±.
+func changeTable(r *calculators.Result, caption words.Text) calculators.Table {
+	t := calculators.Table{Name: "change", Caption: caption, Columns: []calculators.Column{
 		{Name: "number", Label: words.Of("Number")},
 		{Name: "before", Label: words.Of("Before")},
 		{Name: "after", Label: words.Of("After")},
 		{Name: "change", Label: words.Of("Change")},
 	}}
-	for i := range after {
-		t.Rows = append(t.Rows, []words.Sayer{after[i].Label, withUnit(before[i].Uncertain()), withUnit(after[i].Uncertain()), withUnit(signed{change[i].Uncertain()})})
+	before, change := beforeChange.list(), changeBy.list()
+	for i, o := range afterChange.list() {
+		t.Rows = append(t.Rows, []words.Sayer{words.Of(o.Label), withUnit(r.At(before[i]).Uncertain()),
+			withUnit(r.At(o).Uncertain()), withUnit(signed{r.At(change[i]).Uncertain()})})
 	}
 	return t
 }
@@ -111,7 +114,7 @@ func withUnit(x words.Sayer) words.Text { return words.Of("{0}", x) }
 // explainHeadset shows why a headset marked with a degree does not give a degree
 // on the ground.
 func explainHeadset(v calculators.Values, r *calculators.Result) {
-	tip, left := r.Working("headset-tip"), r.Working("headset-ground")
+	tip, left := r.At(headsetTip), r.At(headsetGround)
 	if !left.Exists() {
 		return
 	}

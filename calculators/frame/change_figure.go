@@ -16,11 +16,11 @@ func changeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	if p != nil {
 		return nil
 	}
-	head, height, reach := r.Reading("head-angle"), r.Reading("bb-height"), r.Reading("reach")
+	head, height, reach := r.At(afterChange.headAngle), r.At(afterChange.bbHeight), r.At(afterChange.reach)
 	f := &drawing.Figure{
 		Title: words.Of("The bike after the change, over the bike before"),
 		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the earlier one in thin lines. The head angle goes from {0} to {1}, the bottom bracket from {2} to {3} above the ground, the reach from {4} to {5}.",
-			r.Working("before-head-angle").Amount(), head.Uncertain(), r.Working("before-bb-height").Amount(), height.Uncertain(), r.Working("before-reach").Amount(), reach.Uncertain()),
+			r.At(beforeChange.headAngle).Amount(), head.Uncertain(), r.At(beforeChange.bbHeight).Amount(), height.Uncertain(), r.At(beforeChange.reach).Amount(), reach.Uncertain()),
 	}
 	drawOver(f, v, before, after, changesParts(v), head.Amount(), height.Amount())
 	return f

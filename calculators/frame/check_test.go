@@ -84,7 +84,7 @@ func stateOf(t *testing.T, p printed) stated {
 	t.Helper()
 	var s stated
 	c := *Geometry()
-	c.Solve = func(v calculators.Values, out []float64) *calculators.Problem {
+	c.Solve = func(v calculators.Values, _ calculators.Numbers) *calculators.Problem {
 		if s.x == [entries]float64{} {
 			s = stateChart(v)
 		}
@@ -195,7 +195,7 @@ func TestNoEntryIsBlamedWhereTwoWouldDo(t *testing.T) {
 	p = p.with("fork-length", p["fork-length"]-40)
 	r, problems := Geometry().Run(p.pairs(), nil)
 	require.Empty(t, problems)
-	x := r.Reading("chart-mismatch")
+	x := r.At(chartMismatch)
 	require.Greater(t, float64(x.Value), 25.0)
 	said := x.Meaning.Say(nil)
 	require.Contains(t, said, "Cannot tell")
@@ -206,7 +206,7 @@ func TestNoEntryIsBlamedWhereTwoWouldDo(t *testing.T) {
 func TestNothingToCompareIsSaid(t *testing.T) {
 	r, problems := Geometry().Run(printed{"reach": 460, "stack": 625, "head-angle": 65.5, "seat-angle": 76.5, "chainstay": 437, "bb-drop": 32}.pairs(), nil)
 	require.Empty(t, problems)
-	x := r.Reading("chart-mismatch")
+	x := r.At(chartMismatch)
 	require.True(t, math.IsNaN(float64(x.Value)))
 	require.Contains(t, x.Meaning.Say(nil), "Nothing to compare yet")
 }
@@ -216,8 +216,8 @@ func ExampleGeometry() {
 		{Key: "reach", Typed: "475"}, {Key: "stack", Typed: "630"}, {Key: "head-angle", Typed: "65"}, {Key: "seat-angle", Typed: "77"},
 		{Key: "chainstay", Typed: "435"}, {Key: "bb-drop", Typed: "35"}, {Key: "fork-offset", Typed: "44"}, {Key: "front-radius", Typed: "372"}, {Key: "rear-radius", Typed: "372"},
 	}, nil)
-	for _, name := range []string{"front-centre", "bb-height", "trail", "effective-top-tube", "wheelbase"} {
-		fmt.Printf("%s %.2f\n", name, float64(r.Reading(name).Value))
+	for _, o := range []*calculators.Output{frontCentre, bbHeight, trail, effectiveTopTube, wheelbase} {
+		fmt.Printf("%s %.2f\n", o.Name, float64(r.At(o).Value))
 	}
 	// The rows of bike A: closed form and an independent least-squares solve agree
 	// to a hundred-millionth of a millimetre.

@@ -1,8 +1,8 @@
 package frame
 
 import (
-	"math"
 	"slices"
+	"strconv"
 
 	"plumbline/calculators"
 	"plumbline/calculators/body"
@@ -31,7 +31,7 @@ func Climb() *calculators.Calculator {
 				{Quantity: measure.GripX, Example: "442", Optional: true}, {Quantity: measure.GripY, Example: "715", Optional: true},
 				{Quantity: measure.Grade, Example: "15±0", Slide: [2]float64{0, 40}, Assume: calculators.Fixed(0, 0, "on the level")},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
-				{Quantity: measure.ElbowBend, Folded: true, Assume: calculators.Fixed(30, 0, "soft elbows, common practice")},
+				{Quantity: measure.ElbowBend, Folded: true, Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
 				{Quantity: measure.BikeMass, Folded: true, Assume: calculators.Fixed(15, 1.5, "a usual trail bike")},
 				{Quantity: measure.Load, Folded: true, Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
 			},
@@ -43,19 +43,7 @@ func Climb() *calculators.Calculator {
 				{Quantity: measure.COMForwardError, Folded: true, Assume: modelError},
 				{Quantity: measure.COMHeightError, Folded: true, Assume: modelError},
 			}),
-		Readings: []calculators.Measured{
-			{Name: "front-load", Label: "On the front wheel", Unit: measure.Percent, Finer: 1,
-				Between: "the front wheel’s share of both wheel loads, seated, a steady push, on the chosen grade"},
-			{Name: "lift-off-grade", Label: "Front lifts at", Unit: measure.Percent,
-				Between: "grade at which a steady push leaves nothing on the front wheel"},
-			{Name: "wander-grade", Label: "Front wanders at", Unit: measure.Percent,
-				Between: "grade at which the front wheel goes light in each push of the pedal"},
-			{Name: "pitch-over-deceleration", Label: "Rear lifts when braking at", Unit: measure.Gravity,
-				Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping"},
-			{Name: "trunk-angle", Label: "Trunk, seated", Unit: measure.Deg, Folded: true, Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
-			{Name: "com-forward", Label: "Centre of mass, ahead", Unit: measure.Mm, Folded: true, Between: "rear wheel’s contact forward to the centre of mass of rider and bike, level"},
-			{Name: "com-height", Label: "Centre of mass, high", Unit: measure.Mm, Folded: true, Between: "ground up to the centre of mass of rider and bike"},
-		},
+		Answers:  []*calculators.Output{frontLoad, liftGrade, wanderGrade, pitchOver, trunkSeated, comForward, comHeight},
 		Workings: climbWorkings(),
 		Sources: []*literature.Source{literature.DeLeva1996, literature.Riel2005, literature.Moore2012, literature.Meijaard2007, literature.ISO4210Part2,
 			literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
@@ -64,6 +52,31 @@ func Climb() *calculators.Calculator {
 		Explain:  explainClimb,
 	}
 }
+
+// What it answers.
+var (
+	frontLoad = &calculators.Output{Name: "front-load", Label: "On the front wheel", Unit: measure.Percent, Finer: 1,
+		Between: "the front wheel’s share of both wheel loads, seated, a steady push, on the chosen grade"}
+	liftGrade = &calculators.Output{Name: "lift-off-grade", Label: "Front lifts at", Unit: measure.Percent,
+		Between: "grade at which a steady push leaves nothing on the front wheel"}
+	wanderGrade = &calculators.Output{Name: "wander-grade", Label: "Front wanders at", Unit: measure.Percent,
+		Between: "grade at which the front wheel goes light in each push of the pedal"}
+	pitchOver = &calculators.Output{Name: "pitch-over-deceleration", Label: "Rear lifts when braking at", Unit: measure.Gravity,
+		Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping"}
+	trunkSeated = &calculators.Output{Name: "trunk-angle", Label: "Trunk, seated", Unit: measure.Deg, Folded: true,
+		Between: "the ground and the line from hip to shoulder, at sag; upright is 90"}
+	comForward = &calculators.Output{Name: "com-forward", Label: "Centre of mass, ahead", Unit: measure.Mm, Folded: true,
+		Between: "rear wheel’s contact forward to the centre of mass of rider and bike, level"}
+	comHeight = &calculators.Output{Name: "com-height", Label: "Centre of mass, high", Unit: measure.Mm, Folded: true,
+		Between: "ground up to the centre of mass of rider and bike"}
+)
+
+// Further numbers: the braking limit on a descent, and the front wheel's share on the
+// level with the saddle moved back.
+var (
+	descentBrake = &calculators.Output{Name: "descent-brake", Label: "Rear lifts when braking at", Unit: measure.Gravity}
+	saddleBack   = &calculators.Output{Name: "saddle-back-load", Label: "On the front wheel, saddle back", Unit: measure.Percent, Finer: 1}
+)
 
 // foldedBar asks how far apart the hands are, behind "More settings".
 func foldedBar() []calculators.Input {
@@ -101,8 +114,8 @@ func weighed(v calculators.Values) bool { return v.Has(measure.COMForward) && v.
 // wheelbase, and above the ground, mm. From memory.
 const bikeAhead, bikeUp = 0.42, 520
 
-// Swing is by what share of its mean the drive force of a seated rider swings
-// above it in each push: between the two, from memory.
+// By what share of its mean the drive force of a seated rider swings above it in
+// each push: between these two, from memory.
 const swingLeast, swingMost = 0.6, 1.0
 
 // The two changes whose worth is computed.
@@ -111,12 +124,58 @@ const (
 	seatSteeper = 2  // of seat angle, degrees
 )
 
-// saddleMoves are the same two as moves of the saddle: forward, and about the bottom
-// bracket.
-var saddleMoves = [2]struct{ forward, steeper float64 }{{forward: postForward}, {steeper: seatSteeper}}
+// saddleMove is a change of the saddle's place, and what it does to the front wheel's
+// share on the level and to the grade at which the front lifts.
+type saddleMove struct {
+	forward, steeper           float64 // mm; degrees about the bottom bracket
+	load, loadBy, lift, liftBy *calculators.Output
+}
 
-// climbs are the grades of the table, percent.
-var climbs = [9]float64{0, 5, 10, 15, 20, 25, 30, 35, 40}
+var (
+	postMove    = newSaddleMove("post", postForward, 0)
+	seatMove    = newSaddleMove("seat", 0, seatSteeper)
+	saddleMoves = [...]saddleMove{postMove, seatMove}
+)
+
+func newSaddleMove(name string, forward, steeper float64) saddleMove {
+	one := func(number, label string) *calculators.Output {
+		return &calculators.Output{Name: name + "-" + number, Label: label, Unit: measure.Percent, Finer: 1}
+	}
+	return saddleMove{forward: forward, steeper: steeper,
+		load: one("load", "On the front wheel, level"), loadBy: one("load-change", "On the front wheel, level"),
+		lift: one("lift", "Front lifts at"), liftBy: one("lift-change", "Front lifts at")}
+}
+
+// climbs are the grades of the table, percent, each with the front wheel's share on
+// it; the first is level.
+var climbs = newClimbs(0, 5, 10, 15, 20, 25, 30, 35, 40)
+
+type climbLoad struct {
+	grade float64
+	load  *calculators.Output
+}
+
+func newClimbs(grades ...float64) (list []climbLoad) {
+	for _, grade := range grades {
+		name := "load-at-" + strconv.FormatFloat(grade, 'f', -1, 64)
+		list = append(list, climbLoad{grade, &calculators.Output{Name: name, Label: "On the front wheel", Unit: measure.Percent, Finer: 1}})
+	}
+	return list
+}
+
+// levelLoad is the front wheel's share on the level.
+var levelLoad = climbs[0].load
+
+func climbWorkings() []*calculators.Output {
+	list := []*calculators.Output{descentBrake, saddleBack}
+	for _, c := range climbs {
+		list = append(list, c.load)
+	}
+	for _, m := range saddleMoves {
+		list = append(list, m.load, m.loadBy, m.lift, m.liftBy)
+	}
+	return list
+}
 
 // steepDescent is the descent whose braking limit is shown, percent, unless the
 // reader chose one.
@@ -130,163 +189,80 @@ func descent(v calculators.Values) float64 {
 	return steepDescent
 }
 
-// Where the workings stand.
-const (
-	wClimbs   = 0
-	wDescent  = wClimbs + len(climbs)
-	wPost     = wDescent + 1
-	wSeat     = wPost + 4
-	wRearmost = wSeat + 4
-)
-
-func climbWorkings() []calculators.Measured {
-	var m []calculators.Measured
-	for range climbs {
-		m = append(m, calculators.Measured{Name: "load", Label: "On the front wheel", Unit: measure.Percent, Finer: 1})
-	}
-	m = append(m, calculators.Measured{Name: "brake", Label: "Rear lifts when braking at", Unit: measure.Gravity})
-	for _, name := range [2]string{"post", "seat"} {
-		m = append(m, calculators.Measured{Name: name + "-load", Label: "On the front wheel, level", Unit: measure.Percent, Finer: 1},
-			calculators.Measured{Name: name + "-load-change", Label: "On the front wheel, level", Unit: measure.Percent, Finer: 1},
-			calculators.Measured{Name: name + "-lift", Label: "Front lifts at", Unit: measure.Percent, Finer: 1},
-			calculators.Measured{Name: name + "-lift-change", Label: "Front lifts at", Unit: measure.Percent, Finer: 1})
-	}
-	return append(m, calculators.Measured{Name: "rearmost", Label: "On the front wheel, saddle back", Unit: measure.Percent, Finer: 1})
+// climber is the reader on the bike at sag.
+type climber struct {
+	bike         fit.Ridden
+	leg          body.Leg
+	feet         posture.Setup
+	upper        posture.Upper
+	elbow        float64
+	saddle, grip geometry.Point // at sag
 }
 
-// mount is a bike at sag with the legs that turn its cranks.
-type mount struct {
-	bike    fit.Ridden
-	leg     body.Leg
-	feet    posture.Setup
-	saddle  geometry.Point // at sag
-	ok      bool           // no length is missing, and they make a leg
-	problem *calculators.Problem
-}
-
-// mountOf is the reader's.
-var mountOf = calculators.Part[mount]{Compute: func(v calculators.Values) mount {
+// climberOf reads the rider and the bike. It returns false where the lengths make no
+// leg or the saddle has no place, and a problem where there is no bike.
+func climberOf(v calculators.Values) (climber, bool, *calculators.Problem) {
 	bike, p := fit.Ride(v)
 	if p != nil {
-		return mount{problem: p}
+		return climber{}, false, p
 	}
-	saddle, ok := fit.SaddlePoint(v, bike.Level)
-	leg, fine := fit.Leg(v)
-	return mount{bike: bike, leg: leg, feet: fit.Feet(v), saddle: bike.Turn(saddle), ok: ok && fine}
-}}
-
-// sitters are the legs of the seated rider: as the saddle stands, and after each of
-// the moves of it. What is above the hips does not count yet.
-type sitters [1 + len(saddleMoves)]struct {
-	fit.Sitter
-	ok bool
+	saddle, placed := fit.SaddlePoint(v, bike.Level)
+	leg, ok := fit.Leg(v)
+	grip := geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
+	return climber{bike: bike, leg: leg, feet: fit.Feet(v), upper: fit.Upper(v), elbow: v.Of(measure.ElbowBend),
+		saddle: bike.Turn(saddle), grip: bike.Turn(grip)}, placed && ok, nil
 }
 
-var sittersOf = calculators.Part[sitters]{Compute: func(v calculators.Values) (s sitters) {
-	m, upper := mountOf.Of(v), posture.Upper{Sex: fit.Sex(v)}
-	for i := range s {
-		saddle := m.saddle
-		if i > 0 {
-			move := saddleMoves[i-1]
-			saddle = saddle.Add(geometry.Point{X: move.forward}).Turn(-move.steeper)
-		}
-		s[i].Sitter, s[i].ok = fit.Sit(m.leg, m.feet, upper, saddle)
-	}
-	return s
-}}
-
-// climber is a rider on a mount.
-type climber struct {
-	mount
-	upper posture.Upper
-	elbow float64
-	grip  geometry.Point // at sag
-}
-
-// climberOf is the reader.
-var climberOf = calculators.Part[climber]{Compute: func(v calculators.Values) climber {
-	m := mountOf.Of(v)
-	return climber{mount: *m, upper: fit.Upper(v), elbow: v.Of(measure.ElbowBend), grip: m.bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})}
-}}
-
-// sit returns the reader seated: as the saddle stands, or after one of the moves.
-func sit(v calculators.Values, move int) (fit.Seating, bool) {
-	c, legs := climberOf.Of(v), &sittersOf.Of(v)[move]
-	if !legs.ok {
+// sit returns the rider seated on the saddle.
+func (c *climber) sit() (fit.Seating, bool) {
+	s, ok := fit.Sit(c.leg, c.feet, c.upper, c.saddle)
+	if !ok {
 		return fit.Seating{}, false
 	}
-	whole := legs.Sitter
-	whole.Upper = c.upper
-	return whole.Reach(c.grip, c.elbow)
+	return s.Reach(c.grip, c.elbow)
 }
 
-// balance returns the weight of bike and rider on the two wheels, for a rider
-// whose centre of mass lies somewhere above the bottom bracket.
-func (c *climber) balance(v calculators.Values, rider geometry.Point) geometry.Balance {
-	b := c.bike.Sagged
-	w := b.Wheelbase()
-	rear, ground := b.Rear.X, b.Ground()
-	all, _ := body.Combine(
-		body.Part{Mass: v.Of(measure.Mass) + v.Of(measure.Load), X: rider.X - rear, Y: rider.Y - ground},
-		body.Part{Mass: v.Of(measure.BikeMass), X: bikeAhead * w, Y: bikeUp})
-	return geometry.Balance{Ahead: all.X + v.Of(measure.COMForwardError), Height: all.Y + v.Of(measure.COMHeightError), Wheelbase: w}
+// moved returns the rider with the saddle moved forward, and then turned about the
+// bottom bracket as a steeper seat tube would turn it.
+func (c climber) moved(m saddleMove) climber {
+	c.saddle = c.saddle.Add(geometry.Point{X: m.forward}).Turn(-m.steeper)
+	return c
 }
-
-// centre is where a rider's own centre of mass lies, if there is such a pose.
-type centre struct {
-	at geometry.Point
-	ok bool
-}
-
-// seats are the seated rider: as the saddle stands, and after each of the moves.
-type seats struct {
-	as    centre
-	trunk float64 // its angle, degrees
-	moved [len(saddleMoves)]centre
-}
-
-// seatsOf seats the reader. What is weighed does not count yet, so an uncertain
-// mass seats nobody anew.
-var seatsOf = calculators.Part[seats]{Compute: func(v calculators.Values) (s seats) {
-	seated, ok := sit(v, 0)
-	if !ok {
-		return s
-	}
-	s.as, s.trunk = centreOf(seated), seated.Trunk.Angle
-	for i := range s.moved {
-		if moved, ok := sit(v, i+1); ok {
-			s.moved[i] = centreOf(moved)
-		}
-	}
-	return s
-}}
-
-func centreOf(s fit.Seating) centre {
-	at, ok := s.Joints.CentreOfMass(s.Upper.Sex)
-	return centre{at, ok}
-}
-
-// readyOf stands the reader ready on the level, and descending on the descent.
-var (
-	readyOf      = calculators.Part[centre]{Compute: func(v calculators.Values) centre { return climberOf.Of(v).stand(0) }}
-	descendingOf = calculators.Part[centre]{Compute: func(v calculators.Values) centre {
-		return climberOf.Of(v).stand(geometry.SlopeAngle(descent(v)))
-	}}
-)
 
 // stand returns where the rider's centre of mass lies who stands ready on a slope,
 // degrees.
-func (c *climber) stand(slope float64) centre {
+func (c *climber) stand(slope float64) (geometry.Point, bool) {
 	stance := posture.ReadyStance
 	stance.Slope = slope
 	feet := c.feet
 	feet.CleatBehindBall = posture.StandingCleat
 	s, ok := posture.NewStanding(c.leg, feet, c.upper, stance)
 	if !ok {
-		return centre{}
+		return geometry.Point{}, false
 	}
 	at, err := s.CentreOfMass(c.grip)
-	return centre{at, err == nil}
+	return at, err == nil
+}
+
+// balance returns the weight of bike and rider on the two wheels, for a rider
+// whose own centre of mass lies somewhere, as seen from the bottom bracket.
+func (c *climber) balance(v calculators.Values, rider geometry.Point) geometry.Balance {
+	b := c.bike.Sagged
+	w := b.Wheelbase()
+	all, _ := body.Combine(
+		body.Part{Mass: v.Of(measure.Mass) + v.Of(measure.Load), X: rider.X - b.Rear.X, Y: rider.Y - b.Ground()},
+		body.Part{Mass: v.Of(measure.BikeMass), X: bikeAhead * w, Y: bikeUp})
+	return geometry.Balance{Ahead: all.X + v.Of(measure.COMForwardError), Height: all.Y + v.Of(measure.COMHeightError), Wheelbase: w}
+}
+
+// seatedBalance returns the balance of the rider seated, and how the rider sits.
+func (c *climber) seatedBalance(v calculators.Values) (geometry.Balance, fit.Seating, bool) {
+	seated, ok := c.sit()
+	if !ok {
+		return geometry.Balance{}, seated, false
+	}
+	centre, ok := seated.Joints.CentreOfMass(seated.Upper.Sex)
+	return c.balance(v, centre), seated, ok
 }
 
 // needs asks for what the body model cannot do without.
@@ -306,57 +282,63 @@ func needs(v calculators.Values) *calculators.Problem {
 	return nil
 }
 
-func solveClimb(v calculators.Values, out []float64) *calculators.Problem {
-	for i := range out {
-		out[i] = math.NaN()
-	}
+func solveClimb(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	if p := needs(v); p != nil {
 		return p
 	}
 	if weighed(v) {
 		return solveWeighed(v, out)
 	}
-	c := climberOf.Of(v)
-	if c.problem != nil || !c.ok {
-		return c.problem
+	c, ok, p := climberOf(v)
+	if p != nil || !ok {
+		return p
 	}
-	if s := seatsOf.Of(v); s.as.ok {
-		b := c.balance(v, s.as.at)
-		share(v, b, out)
-		out[4] = s.trunk
-		moves(v, c, b, s, out[7:])
+	if b, seated, ok := c.seatedBalance(v); ok {
+		setShares(v, b, out)
+		out.Set(trunkSeated, seated.Trunk.Angle)
+		c.setMoves(v, b, out)
 	}
-	if at := readyOf.Of(v); at.ok {
-		out[3] = c.balance(v, at.at).PitchOver(0)
+	if at, ok := c.stand(0); ok {
+		out.Set(pitchOver, c.balance(v, at).PitchOver(0))
 	}
-	if at := descendingOf.Of(v); at.ok {
-		out[7+wDescent] = c.balance(v, at.at).PitchOver(geometry.SlopeAngle(descent(v)))
+	slope := geometry.SlopeAngle(descent(v))
+	if at, ok := c.stand(slope); ok {
+		out.Set(descentBrake, c.balance(v, at).PitchOver(slope))
 	}
 	return nil
 }
 
-// moves fills in what the two changes do, and the saddle pushed all the way back.
-func moves(v calculators.Values, c *climber, b geometry.Balance, s *seats, w []float64) {
-	for i, moved := range s.moved {
-		if moved.ok {
-			after, x := c.balance(v, moved.at), w[wPost+4*i:]
-			x[0], x[2] = 100*after.FrontShare(0), 100*after.Ahead/after.Height
-			x[1], x[3] = x[0]-100*b.FrontShare(0), x[2]-100*b.Ahead/b.Height
+// setMoves sets what the two changes do to the balance b, and the front wheel's
+// share with the saddle moved back.
+func (c *climber) setMoves(v calculators.Values, b geometry.Balance, out calculators.Numbers) {
+	level, lift := 100*b.FrontShare(0), liftOff(b)
+	for _, m := range saddleMoves {
+		moved := c.moved(m)
+		if after, _, ok := moved.seatedBalance(v); ok {
+			out.Set(m.load, 100*after.FrontShare(0))
+			out.Set(m.loadBy, 100*after.FrontShare(0)-level)
+			out.Set(m.lift, liftOff(after))
+			out.Set(m.liftBy, liftOff(after)-lift)
 		}
 	}
 	// As far back costs what as far forward gains: the share is straight in the
 	// saddle's place to a twentieth of a percent.
-	w[wRearmost] = 100*b.FrontShare(0) - w[wPost+1]
+	out.Set(saddleBack, level-out.At(postMove.loadBy))
 }
 
-// share fills in what follows from one balance.
-func share(v calculators.Values, b geometry.Balance, out []float64) {
-	lift := 100 * b.Ahead / b.Height
-	out[0] = 100 * b.FrontShare(v.Of(measure.Grade))
-	out[1], out[2] = lift, lift/(1+(swingLeast+swingMost)/2)
-	out[5], out[6] = b.Ahead, b.Height
-	for i, grade := range climbs {
-		out[7+wClimbs+i] = 100 * b.FrontShare(grade)
+// liftOff returns the grade at which a steady push leaves nothing on the front wheel,
+// percent.
+func liftOff(b geometry.Balance) float64 { return 100 * b.Ahead / b.Height }
+
+// setShares sets what follows from the balance of the seated rider alone.
+func setShares(v calculators.Values, b geometry.Balance, out calculators.Numbers) {
+	out.Set(frontLoad, 100*b.FrontShare(v.Of(measure.Grade)))
+	out.Set(liftGrade, liftOff(b))
+	out.Set(wanderGrade, liftOff(b)/(1+(swingLeast+swingMost)/2))
+	out.Set(comForward, b.Ahead)
+	out.Set(comHeight, b.Height)
+	for _, c := range climbs {
+		out.Set(c.load, 100*b.FrontShare(c.grade))
 	}
 }
 
@@ -376,7 +358,7 @@ func weighedBalance(v calculators.Values) (geometry.Balance, *calculators.Proble
 
 // solveWeighed leaves the body model out: the braking limits then hold for the
 // posture in which the rider was weighed.
-func solveWeighed(v calculators.Values, out []float64) *calculators.Problem {
+func solveWeighed(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	b, p := weighedBalance(v)
 	if p != nil {
 		return p
@@ -385,8 +367,8 @@ func solveWeighed(v calculators.Values, out []float64) *calculators.Problem {
 		return &calculators.Problem{Input: measure.COMForward.Key, Text: words.Of("The centre of mass lies ahead of the front wheel, {0} against a wheelbase of {1}: on such a bike the rear wheel would hang in the air. Check both.",
 			measure.COMForward.Amount(b.Ahead), measure.Wheelbase.Amount(b.Wheelbase))}
 	}
-	share(v, b, out)
-	out[3] = b.PitchOver(0)
-	out[7+wDescent] = b.PitchOver(geometry.SlopeAngle(descent(v)))
+	setShares(v, b, out)
+	out.Set(pitchOver, b.PitchOver(0))
+	out.Set(descentBrake, b.PitchOver(geometry.SlopeAngle(descent(v))))
 	return nil
 }

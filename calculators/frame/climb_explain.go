@@ -12,11 +12,11 @@ import (
 const steeringFloor = 25
 
 func explainClimb(v calculators.Values, r *calculators.Result) {
-	load, lift, wander, brake := r.Reading("front-load"), r.Reading("lift-off-grade"), r.Reading("wander-grade"), r.Reading("pitch-over-deceleration")
-	trunk, ahead, high := r.Reading("trunk-angle"), r.Reading("com-forward"), r.Reading("com-height")
+	load, lift, wander, brake := r.At(frontLoad), r.At(liftGrade), r.At(wanderGrade), r.At(pitchOver)
+	trunk, ahead, high := r.At(trunkSeated), r.At(comForward), r.At(comHeight)
 	if !load.Exists() {
 		unreached := words.Of("No seated rider of these lengths reaches both pedals and the grips. Check the saddle’s height, its setback and the grips’ place.")
-		for _, x := range []*calculators.Reading{load, lift, wander, trunk, ahead, high} {
+		for _, x := range []*calculators.Answer{load, lift, wander, trunk, ahead, high} {
 			x.Meaning = unreached
 		}
 	} else {
@@ -31,14 +31,14 @@ func explainClimb(v calculators.Values, r *calculators.Result) {
 	}
 	explainBraking(v, r, brake)
 	r.Tables = append(r.Tables, gradeTable(v, r))
-	if !weighed(v) && r.Workings[wPost].Exists() && r.Workings[wSeat].Exists() {
+	if !weighed(v) && r.At(postMove.load).Exists() && r.At(seatMove.load).Exists() {
 		r.Tables = append(r.Tables, movesTable(r, lift))
 	}
 	r.Figure = climbFigure(v, r)
 }
 
 // explainBalance says what the shares feel like.
-func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wander *calculators.Reading) {
+func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wander *calculators.Answer) {
 	grade := v.Of(measure.Grade)
 	switch {
 	case load.Value <= 0:
@@ -60,7 +60,7 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 		return
 	}
 	r.Note(calculators.PlainNote, "The body model puts your centre of mass to within about {0}. Two results for the same rider share that error, so a difference between them is much surer than either.", measure.Millimetres(2*modelErrorSD))
-	back := r.Workings[wRearmost]
+	back := r.At(saddleBack)
 	if !back.Exists() {
 		return
 	}
@@ -74,14 +74,14 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 }
 
 // explainBraking says what the braking limit means, and for which posture.
-func explainBraking(v calculators.Values, r *calculators.Result, x *calculators.Reading) {
+func explainBraking(v calculators.Values, r *calculators.Result, x *calculators.Answer) {
 	switch {
 	case weighed(v):
-		x.Meaning = words.Of("For the posture in which you were weighed; on a descent of {0} it is {1}. Standing with the hips low and back you may brake harder. On loose ground the tyre slides first.", measure.Percentage(-descent(v)), said(&r.Workings[wDescent]))
+		x.Meaning = words.Of("For the posture in which you were weighed; on a descent of {0} it is {1}. Standing with the hips low and back you may brake harder. On loose ground the tyre slides first.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
 	case !x.Exists():
 		x.Meaning = words.Of("No rider of these lengths stands ready on this bike, so there is no limit to give. Check inside leg, crank and grips.")
 	default:
-		x.Meaning = words.Of("Standing ready with the saddle dropped; on a descent of {0} it is {1}. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground it slides first. Hips lower and further back buy more.", measure.Percentage(-descent(v)), said(&r.Workings[wDescent]))
+		x.Meaning = words.Of("Standing ready with the saddle dropped; on a descent of {0} it is {1}. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground it slides first. Hips lower and further back buy more.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
 	}
 }
 
@@ -95,14 +95,14 @@ func gradeTable(v calculators.Values, r *calculators.Result) calculators.Table {
 			{Name: "brake", Label: words.Of("Rear lifts when braking at")},
 		}}
 	none := words.Of("–")
-	t.Rows = append(t.Rows, []words.Sayer{measure.Percentage(descent(v)), none, withUnit(said(&r.Workings[wDescent]))})
-	for i, grade := range climbs {
+	t.Rows = append(t.Rows, []words.Sayer{measure.Percentage(descent(v)), none, withUnit(said(r.At(descentBrake)))})
+	for _, c := range climbs {
 		var brake words.Sayer = none
-		if grade == 0 {
-			brake = withUnit(said(r.Reading("pitch-over-deceleration")))
+		if c.grade == 0 {
+			brake = withUnit(said(r.At(pitchOver)))
 		}
-		x := &r.Workings[wClimbs+i]
-		row := []words.Sayer{measure.Percentage(grade), said(x), brake}
+		x := r.At(c.load)
+		row := []words.Sayer{measure.Percentage(c.grade), said(x), brake}
 		if x.Exists() && x.Value <= 0 {
 			row[1] = words.Of("lifts")
 		}
@@ -112,7 +112,7 @@ func gradeTable(v calculators.Values, r *calculators.Result) calculators.Table {
 }
 
 // said is a number with its ±, or a dash where there is none.
-func said(x *calculators.Reading) words.Sayer {
+func said(x *calculators.Answer) words.Sayer {
 	if !x.Exists() {
 		return words.Of("–")
 	}
@@ -120,7 +120,7 @@ func said(x *calculators.Reading) words.Sayer {
 }
 
 // movesTable shows what two changes of the saddle's place are worth.
-func movesTable(r *calculators.Result, lift *calculators.Reading) calculators.Table {
+func movesTable(r *calculators.Result, lift *calculators.Answer) calculators.Table {
 	t := calculators.Table{Name: "change", Caption: words.Of("What a change is worth, seated"), Columns: []calculators.Column{
 		{Name: "change-of", Label: words.Of("Change")},
 		{Name: "number", Label: words.Of("Number")},
@@ -128,20 +128,25 @@ func movesTable(r *calculators.Result, lift *calculators.Reading) calculators.Ta
 		{Name: "after", Label: words.Of("After"), Unit: "%"},
 		{Name: "change", Label: words.Of("Difference"), Unit: "%"},
 	}}
-	level := &r.Workings[wClimbs]
-	before := measure.Uncertain{Amount: measure.Amount{Value: float64(lift.Value), Unit: measure.Percent, Extra: 1}, Plus: float64(lift.Uncertainty)}
-	for i, name := range [2]words.Text{
-		words.Of("{0} less post setback", measure.Millimetres(postForward)), words.Of("{0} steeper seat angle", measure.Degrees(seatSteeper)),
-	} {
-		w := r.Workings[wPost+4*i:]
-		t.Rows = append(t.Rows,
-			[]words.Sayer{name, w[0].Label, level.Uncertain(), w[0].Uncertain(), signed{w[1].Uncertain()}},
-			[]words.Sayer{name, w[2].Label, before, w[2].Uncertain(), signed{w[3].Uncertain()}})
+	level := r.At(levelLoad)
+	before := lift.Uncertain()
+	before.Extra = r.At(postMove.lift).Output.Finer
+	row := func(name words.Text, before measure.Uncertain, after, by *calculators.Output) {
+		x := r.At(after)
+		t.Rows = append(t.Rows, []words.Sayer{name, x.Label, before, x.Uncertain(), signed{r.At(by).Uncertain()}})
+	}
+	for _, m := range saddleMoves {
+		name := words.Of("{0} less post setback", measure.Millimetres(m.forward))
+		if m.steeper != 0 {
+			name = words.Of("{0} steeper seat angle", measure.Degrees(m.steeper))
+		}
+		row(name, level.Uncertain(), m.load, m.loadBy)
+		row(name, before, m.lift, m.liftBy)
 	}
 	return t
 }
 
 // weightOn returns the balance that the figure shows.
 func weightOn(r *calculators.Result, wheelbase float64) geometry.Balance {
-	return geometry.Balance{Ahead: float64(r.Reading("com-forward").Value), Height: float64(r.Reading("com-height").Value), Wheelbase: wheelbase}
+	return geometry.Balance{Ahead: float64(r.At(comForward).Value), Height: float64(r.At(comHeight).Value), Wheelbase: wheelbase}
 }

@@ -22,14 +22,14 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("The weight on both wheels")}
 	f.Add(figure.Scene(b, pose)...)
 	bike := b.Bike
-	load, lift := r.Reading("front-load"), r.Reading("lift-off-grade")
+	load, lift := r.At(frontLoad), r.At(liftGrade)
 	grade := measure.Percentage(v.Of(measure.Grade))
 	if !load.Exists() {
 		f.Description = words.Of("The bike at sag, without a rider: no seated rider of these lengths reaches both pedals and the grips.")
 		return f
 	}
 	f.Description = words.Of("A rider seated on the bike, drawn level while gravity leans back. On a grade of {0} the front wheel carries {1} of both wheel loads and the rear the rest, drawn to scale under the wheels. The centre of mass lies {2} ahead of the rear contact and {3} up; on a grade of {4} its plumb line passes the rear contact and the front lifts.",
-		grade, load.Uncertain(), r.Reading("com-forward").Uncertain(), r.Reading("com-height").Uncertain(), lift.Uncertain())
+		grade, load.Uncertain(), r.At(comForward).Uncertain(), r.At(comHeight).Uncertain(), lift.Uncertain())
 	balance := weightOn(r, bike.Wheelbase())
 	ground, rear, front := bike.Ground(), bike.RearContact(), bike.FrontContact()
 	if weighed(v) {
@@ -91,8 +91,8 @@ func climbScene(v calculators.Values) (figure.Build, *figure.Pose) {
 		b = b.Holding(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})
 	}
 	b = b.Sagging(bike.Sagged)
-	c := climberOf.Of(v)
-	if c.problem != nil || !c.ok || weighed(v) && !v.Has(measure.SaddleHeight) {
+	c, ok, p := climberOf(v)
+	if p != nil || !ok || weighed(v) && !v.Has(measure.SaddleHeight) {
 		return b, nil
 	}
 	b.Saddle = c.saddle.Length()
@@ -100,7 +100,7 @@ func climbScene(v calculators.Values) (figure.Build, *figure.Pose) {
 		b.Back = on.X - c.saddle.X
 	}
 	b.SeatTube = min(0.68*bike.Level.Stack(), b.Saddle-150)
-	s, ok := sit(v, 0)
+	s, ok := c.sit()
 	if !ok {
 		return b, nil
 	}

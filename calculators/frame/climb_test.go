@@ -12,16 +12,15 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/body"
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/figure"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/posture"
 )
 
 // testRider is the scenario's rider on the test bike.
-func testRider(more ...string) []string {
-	return append([]string{"inseam=830", "stature=1740", "mass=75", "saddle-height=736", "grip-x=442", "grip-y=715", "reach=460", "stack=625",
-		"head-angle=65.5", "seat-angle=76.5", "chainstay=437", "bb-drop=32", "fork-travel=150", "sag-front=20", "rear-travel=140", "sag-rear=28"}, more...)
-}
+const testRider = "inseam=830 stature=1740 mass=75 saddle-height=736 grip-x=442 grip-y=715 reach=460 stack=625 " +
+	"head-angle=65.5 seat-angle=76.5 chainstay=437 bb-drop=32 fork-travel=150 sag-front=20 rear-travel=140 sag-rear=28 "
 
 // TestTheBenchmarkBicycleBalances: Meijaard et al. 2007, Table 1. Their masses and
 // centres add up to a centre of mass 342.128 mm ahead and 861.170 mm high on a
@@ -30,13 +29,13 @@ func testRider(more ...string) []string {
 func TestTheBenchmarkBicycleBalances(t *testing.T) {
 	all, ok := body.Combine(body.Part{Mass: 2, X: 0, Y: 300}, body.Part{Mass: 85, X: 300, Y: 900}, body.Part{Mass: 4, X: 900, Y: 700}, body.Part{Mass: 3, X: 1020, Y: 350})
 	require.True(t, ok)
-	r := run(t, Climb(), fmt.Sprintf("com-forward=%.6f", all.X), fmt.Sprintf("com-height=%.6f", all.Y), "wheelbase=1020")
-	require.InDelta(t, 33.54, value(r, "front-load"), 0.005)
-	require.InDelta(t, 21.67, math.Atan(value(r, "lift-off-grade")/100)*180/math.Pi, 0.005)
-	require.InDelta(t, 0.787, value(r, "pitch-over-deceleration"), 0.0005)
-	up := run(t, Climb(), fmt.Sprintf("com-forward=%.6f", all.X), fmt.Sprintf("com-height=%.6f", all.Y), "wheelbase=1020", fmt.Sprintf("grade=%.6f", 100*math.Tan(10*math.Pi/180)))
+	r := calctest.Answer(t, Climb(), fmt.Sprintf("com-forward=%.6f com-height=%.6f wheelbase=1020", all.X, all.Y))
+	require.InDelta(t, 33.54, calctest.Value(r, frontLoad), 0.005)
+	require.InDelta(t, 21.67, math.Atan(calctest.Value(r, liftGrade)/100)*180/math.Pi, 0.005)
+	require.InDelta(t, 0.787, calctest.Value(r, pitchOver), 0.0005)
+	up := calctest.Answer(t, Climb(), fmt.Sprintf("com-forward=%.6f com-height=%.6f wheelbase=1020 grade=%.6f", all.X, all.Y, 100*math.Tan(10*math.Pi/180)))
 	// N_f/(mg) of 0.18372 over both loads, which sum to the cosine of 10°.
-	require.InDelta(t, 100*0.18372/math.Cos(10*math.Pi/180), value(up, "front-load"), 0.002)
+	require.InDelta(t, 100*0.18372/math.Cos(10*math.Pi/180), calctest.Value(up, frontLoad), 0.002)
 }
 
 // TestADescentTakesFromTheBrake: Riel 2005, 0.7 g on the level becomes 0.6 g on a
@@ -46,9 +45,9 @@ func TestADescentTakesFromTheBrake(t *testing.T) {
 	b := geometry.Balance{Ahead: 300, Height: 1000, Wheelbase: 1000}
 	require.InDelta(t, 0.7, b.PitchOver(0), 1e-12)
 	require.InDelta(t, 0.597, b.PitchOver(geometry.SlopeAngle(-10)), 0.0005)
-	r := run(t, Climb(), "com-forward=300", "com-height=1000", "wheelbase=1000", "grade=-10")
-	require.InDelta(t, 0.7, value(r, "pitch-over-deceleration"), 1e-9)
-	require.InDelta(t, 0.597, float64(r.Workings[wDescent].Value), 0.0005)
+	r := calctest.Answer(t, Climb(), "com-forward=300 com-height=1000 wheelbase=1000 grade=-10")
+	require.InDelta(t, 0.7, calctest.Value(r, pitchOver), 1e-9)
+	require.InDelta(t, 0.597, calctest.Value(r, descentBrake), 0.0005)
 }
 
 // TestTheWeighingInstructionsFindTheCentre works the home method's two formulas
@@ -76,24 +75,24 @@ func TestARiderOfEachSizeSitsAsExpected(t *testing.T) {
 			if sex == body.Male && stature < 1550 || sex == body.Female && stature > 1900 {
 				continue // hardly anybody
 			}
-			r := run(t, Climb(), riderOfSize(t, stature, sex)...)
+			r := calctest.Answer(t, Climb(), riderOfSize(t, stature, sex))
 			name := fmt.Sprintf("%v mm, sex %v", stature, sex)
 			within := func(what string, x, low, high float64) {
 				if x < low-0.5 || x > high+0.5 { // the expectations are whole numbers
 					t.Errorf("%s: %s %.2f, expected %v to %v", name, what, x, low, high)
 				}
 			}
-			within("trunk", value(r, "trunk-angle"), 60, 70)
-			within("front load on the level", float64(r.Workings[wClimbs].Value), 34, 39)
-			within("lift-off", value(r, "lift-off-grade"), 37, 48)
-			wander := r.Reading("wander-grade")
+			within("trunk", calctest.Value(r, trunkSeated), 60, 70)
+			within("front load on the level", calctest.Value(r, levelLoad), 34, 39)
+			within("lift-off", calctest.Value(r, liftGrade), 37, 48)
+			wander := r.At(wanderGrade)
 			within("wander, low end", float64(wander.Low), 18, 30)
 			within("wander, high end", float64(wander.High), 18, 30)
-			within("saddle back", float64(r.Workings[wRearmost].Value), 32, 39)
-			require.Greater(t, float64(r.Workings[wRearmost].Value), float64(steeringFloor))
-			for _, w := range []int{wPost, wSeat} {
-				within("gain of load", float64(r.Workings[w+1].Value), 1, 1.1)
-				within("gain of grade", float64(r.Workings[w+3].Value), 1, 2)
+			within("saddle back", calctest.Value(r, saddleBack), 32, 39)
+			require.Greater(t, calctest.Value(r, saddleBack), float64(steeringFloor))
+			for _, m := range saddleMoves {
+				within("gain of load", calctest.Value(r, m.loadBy), 1, 1.1)
+				within("gain of grade", calctest.Value(r, m.liftBy), 1, 2)
 			}
 		}
 	}
@@ -101,7 +100,7 @@ func TestARiderOfEachSizeSitsAsExpected(t *testing.T) {
 
 // riderOfSize types a rider of the survey's mean proportions on the stand-in bike
 // of the right size, the saddle where the leg model's knee is neutral.
-func riderOfSize(t *testing.T, stature float64, sex body.Sex) []string {
+func riderOfSize(t *testing.T, stature float64, sex body.Sex) string {
 	t.Helper()
 	inseam, _ := body.Inseam.FromStature(stature, sex)
 	leg, _, ok := body.NewLeg(body.Measured{Inseam: inseam.Value, Stature: stature}, sex)
@@ -123,9 +122,9 @@ func riderOfSize(t *testing.T, stature float64, sex body.Sex) []string {
 		// The stand-in bike's sizes end here: such a rider fits a higher bar.
 		d.Cockpit.Rise += 10
 	}
-	return []string{say("stature", stature), say("inseam", inseam.Value), "sex=" + key, say("mass", mass), say("saddle-height", rider.Neutral()),
+	return strings.Join([]string{say("stature", stature), say("inseam", inseam.Value), "sex=" + key, say("mass", mass), say("saddle-height", rider.Neutral()),
 		say("grip-x", d.Grip().X), say("grip-y", d.Grip().Y), say("reach", d.Bike.Reach()), say("stack", d.Bike.Stack()), say("chainstay", d.Bike.Chainstay()),
-		say("bb-drop", d.Bike.Drop()), say("front-rim", d.FrontRim), say("crank-length", d.Crank), "head-angle=65.5", "seat-angle=76.5"}
+		say("bb-drop", d.Bike.Drop()), say("front-rim", d.FrontRim), say("crank-length", d.Crank), "head-angle=65.5", "seat-angle=76.5"}, " ")
 }
 
 // TestThePublishedRiderIsFoundAgain: Moore 2012, rider R1 of 83.5 kg on the
@@ -153,11 +152,11 @@ func TestThePublishedRiderIsFoundAgain(t *testing.T) {
 // TestWeighingLeavesTheModelOut: with both lengths from a scale the body's numbers
 // change nothing.
 func TestWeighingLeavesTheModelOut(t *testing.T) {
-	one := run(t, Climb(), testRider("com-forward=430", "com-height=1030", "wheelbase=1200")...)
-	two := run(t, Climb(), append(testRider("com-forward=430", "com-height=1030", "wheelbase=1200"), "stature=1900", "mass=110", "saddle-height=800")...)
-	require.Equal(t, one.Reading("front-load").Value, two.Reading("front-load").Value)
+	one := calctest.Answer(t, Climb(), testRider+"com-forward=430 com-height=1030 wheelbase=1200")
+	two := calctest.Answer(t, Climb(), testRider+"com-forward=430 com-height=1030 wheelbase=1200 stature=1900 mass=110 saddle-height=800")
+	require.Equal(t, one.At(frontLoad).Value, two.At(frontLoad).Value)
 	require.NotContains(t, one.Inputs, "com-forward-error")
-	_, problems := Climb().Run(typedPairs([]string{"mass=75"}), nil)
+	_, problems := Climb().Run(calctest.Pairs("mass=75"), nil)
 	require.Len(t, problems, 1)
 	require.True(t, problems[0].Needed)
 }
@@ -165,20 +164,20 @@ func TestWeighingLeavesTheModelOut(t *testing.T) {
 // TestASharedErrorCancelsInTheDifference: the ±25 mm of the body model moves a
 // share by 2 %, and a difference of shares hardly at all.
 func TestASharedErrorCancelsInTheDifference(t *testing.T) {
-	r := run(t, Climb(), testRider()...)
-	require.Greater(t, float64(r.Reading("front-load").Uncertainty), 2.0)
-	for _, w := range []int{wPost, wSeat} {
-		require.Less(t, float64(r.Workings[w+1].Uncertainty), 0.4)
-		require.Less(t, float64(r.Workings[w+3].Uncertainty), 0.5)
+	r := calctest.Answer(t, Climb(), testRider)
+	require.Greater(t, float64(r.At(frontLoad).Uncertainty), 2.0)
+	for _, m := range saddleMoves {
+		require.Less(t, float64(r.At(m.loadBy).Uncertainty), 0.4)
+		require.Less(t, float64(r.At(m.liftBy).Uncertainty), 0.5)
 	}
 }
 
 func TestSteeperTakesFromTheFront(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		grade := rapid.IntRange(-40, 38).Draw(t, "grade")
-		here, p1 := Climb().Run(typedPairs(testRider("grade="+strconv.Itoa(grade))), nil)
-		there, p2 := Climb().Run(typedPairs(testRider("grade="+strconv.Itoa(grade+2))), nil)
-		if p1 != nil || p2 != nil || value(there, "front-load") >= value(here, "front-load") {
+		here, p1 := Climb().Run(calctest.Pairs(testRider+"grade="+strconv.Itoa(grade)), nil)
+		there, p2 := Climb().Run(calctest.Pairs(testRider+"grade="+strconv.Itoa(grade+2)), nil)
+		if p1 != nil || p2 != nil || calctest.Value(there, frontLoad) >= calctest.Value(here, frontLoad) {
 			t.Fatal("a steeper climb does not take from the front wheel")
 		}
 	})
@@ -187,15 +186,15 @@ func TestSteeperTakesFromTheFront(t *testing.T) {
 // TestAFootThatDoesNotReachIsSaid: a saddle far too high is a result with its
 // reason.
 func TestAFootThatDoesNotReachIsSaid(t *testing.T) {
-	r := run(t, Climb(), testRider("saddle-height=950")...)
-	require.False(t, r.Reading("front-load").Exists())
-	require.Contains(t, r.Reading("front-load").Meaning.Say(nil), "reaches both pedals")
-	require.True(t, r.Reading("pitch-over-deceleration").Exists())
+	r := calctest.Answer(t, Climb(), testRider+"saddle-height=950")
+	require.False(t, r.At(frontLoad).Exists())
+	require.Contains(t, r.At(frontLoad).Meaning.Say(nil), "reaches both pedals")
+	require.True(t, r.At(pitchOver).Exists())
 	require.True(t, strings.Contains(r.Figure.Description.Say(nil), "without a rider"))
 }
 
 func BenchmarkClimb(b *testing.B) {
-	typed := typedPairs(testRider())
+	typed := calctest.Pairs(testRider)
 	var r *calculators.Result
 	for b.Loop() {
 		r, _ = Climb().Run(typed, nil)

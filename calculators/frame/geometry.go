@@ -25,36 +25,43 @@ func Geometry() *calculators.Calculator {
 			{Quantity: measure.EffectiveTopTube, Optional: true, Folded: true},
 			{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
 		})),
-		Readings: []calculators.Measured{
-			{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre,
-				Between: "bottom-bracket centre to front axle, in a straight line"},
-			{Name: "bb-height", Label: "Bottom bracket", Unit: measure.Mm, Feeds: measure.BBHeight,
-				Between: "ground to bottom-bracket centre, nobody on the bike"},
-			{Name: "trail", Label: "Trail", Unit: measure.Mm,
-				Between: "along the ground, from where the steering axis meets it back to the tyre’s contact"},
-			{Name: "effective-top-tube", Label: "Effective top tube", Unit: measure.Mm, Feeds: measure.EffectiveTopTube,
-				Between: "head tube’s top, level back to the seat line"},
-			{Name: "wheelbase", Label: "Wheelbase", Unit: measure.Mm, Folded: true, Feeds: measure.Wheelbase,
-				Between: "between the wheels’ contacts with the ground"},
-			{Name: "mechanical-trail", Label: "Mechanical trail", Unit: measure.Mm, Folded: true,
-				Between: "front contact to the steering axis, square to the axis"},
-			{Name: "wheel-flop", Label: "Wheel flop", Unit: measure.Mm, Folded: true,
-				Between: "trail × sine × cosine of the head angle"},
-			{Name: "seat-angle-at-saddle", Label: "Seat angle at your saddle", Unit: measure.Deg, Folded: true,
-				Between: "bottom bracket to the seat tube’s line at your saddle’s height, above the horizontal"},
-			{Name: "chart-mismatch", Label: "The chart contradicts itself by", Unit: measure.Mm, Folded: true,
-				Between: "beyond what rounding and an unknown lower cup allow, in its worst comparison"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "standing-share", Label: "On the front wheel, standing", Unit: measure.Percent},
-			{Name: "fork-room", Label: "Fork length that fits", Unit: measure.Mm},
-		},
+		Answers: []*calculators.Output{frontCentre, bbHeight, trail, effectiveTopTube, wheelbase, mechanicalTrail, wheelFlop,
+			saddleSeatAngle, chartMismatch},
+		Workings: []*calculators.Output{standingShare, forkRoom},
 		Sources:  []*literature.Source{literature.Moore2012, literature.Meijaard2007, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.ForkAndWheels},
 		Solve:    solveGeometry,
 		Explain:  explainGeometry,
 	}
 }
+
+// What it answers.
+var (
+	frontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre,
+		Between: "bottom-bracket centre to front axle, in a straight line"}
+	bbHeight = &calculators.Output{Name: "bb-height", Label: "Bottom bracket", Unit: measure.Mm, Feeds: measure.BBHeight,
+		Between: "ground to bottom-bracket centre, nobody on the bike"}
+	trail = &calculators.Output{Name: "trail", Label: "Trail", Unit: measure.Mm,
+		Between: "along the ground, from where the steering axis meets it back to the tyre’s contact"}
+	effectiveTopTube = &calculators.Output{Name: "effective-top-tube", Label: "Effective top tube", Unit: measure.Mm,
+		Feeds: measure.EffectiveTopTube, Between: "head tube’s top, level back to the seat line"}
+	wheelbase = &calculators.Output{Name: "wheelbase", Label: "Wheelbase", Unit: measure.Mm, Folded: true, Feeds: measure.Wheelbase,
+		Between: "between the wheels’ contacts with the ground"}
+	mechanicalTrail = &calculators.Output{Name: "mechanical-trail", Label: "Mechanical trail", Unit: measure.Mm, Folded: true,
+		Between: "front contact to the steering axis, square to the axis"}
+	wheelFlop = &calculators.Output{Name: "wheel-flop", Label: "Wheel flop", Unit: measure.Mm, Folded: true,
+		Between: "trail × sine × cosine of the head angle"}
+	saddleSeatAngle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at your saddle", Unit: measure.Deg, Folded: true,
+		Between: "bottom bracket to the seat tube’s line at your saddle’s height, above the horizontal"}
+	chartMismatch = &calculators.Output{Name: "chart-mismatch", Label: "The chart contradicts itself by", Unit: measure.Mm, Folded: true,
+		Between: "beyond what rounding and an unknown lower cup allow, in its worst comparison"}
+)
+
+// What Explain wants besides.
+var (
+	standingShare = &calculators.Output{Name: "standing-share", Label: "On the front wheel, standing", Unit: measure.Percent}
+	forkRoom      = &calculators.Output{Name: "fork-room", Label: "Fork length that fits", Unit: measure.Mm}
+)
 
 // tried puts sliders under the numbers that a reader moves to see what each does:
 // the span of recent trail bikes, common practice.
@@ -80,24 +87,27 @@ func tried(inputs []calculators.Input) []calculators.Input {
 	return inputs
 }
 
-func solveGeometry(v calculators.Values, out []float64) *calculators.Problem {
+func solveGeometry(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	b, p := fit.Bike(v)
 	if p != nil {
 		return p
 	}
-	out[0], out[1], out[2], out[3] = b.FrontCentre(), b.BBHeight(), b.Trail(), b.EffectiveTopTube()
-	out[4], out[5], out[6] = b.Wheelbase(), b.MechanicalTrail(), b.WheelFlop()
-	out[7] = seatAngleAtSaddle(v, b)
+	out.Set(frontCentre, b.FrontCentre())
+	out.Set(bbHeight, b.BBHeight())
+	out.Set(trail, b.Trail())
+	out.Set(effectiveTopTube, b.EffectiveTopTube())
+	out.Set(wheelbase, b.Wheelbase())
+	out.Set(mechanicalTrail, b.MechanicalTrail())
+	out.Set(wheelFlop, b.WheelFlop())
+	out.Set(saddleSeatAngle, seatAngleAtSaddle(v, b))
+	out.Set(standingShare, -100*b.Rear.X/b.Wheelbase())
 	s := stateChart(v)
-	out[8] = math.NaN()
 	all, ok := s.gaps()
 	if excess, made := worst(all); ok && made {
-		out[8] = excess
+		out.Set(chartMismatch, excess)
 	}
-	out[9] = -100 * b.Rear.X / b.Wheelbase()
-	out[10] = math.NaN()
 	if all[cFork].made {
-		out[10] = all[cFork].implied
+		out.Set(forkRoom, all[cFork].implied)
 	}
 	return nil
 }

@@ -13,18 +13,18 @@ func explainGeometry(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	r.Reading("front-centre").Meaning = words.Of("Stand with your weight over the bottom bracket and {0} of it rests on the front wheel. A long front-centre is calm on steep ground; in flat turns you lean forward to load the front tyre.",
-		r.Working("standing-share").Uncertain())
-	r.Reading("bb-height").Meaning = words.Of("The bottom bracket hangs {0} below the line between the axles. Lower feels planted in a turn and strikes pedals sooner; your weight takes off some more when you ride.",
+	r.At(frontCentre).Meaning = words.Of("Stand with your weight over the bottom bracket and {0} of it rests on the front wheel. A long front-centre is calm on steep ground; in flat turns you lean forward to load the front tyre.",
+		r.At(standingShare).Uncertain())
+	r.At(bbHeight).Meaning = words.Of("The bottom bracket hangs {0} below the line between the axles. Lower feels planted in a turn and strikes pedals sooner; your weight takes off some more when you ride.",
 		measure.Millimetres(b.Drop()))
-	r.Reading("trail").Meaning = words.Of("This pulls the wheel straight: more is steady at speed and wants a firmer hand at walking pace. With the head angle one degree slacker it would be {0}.",
+	r.At(trail).Meaning = words.Of("This pulls the wheel straight: more is steady at speed and wants a firmer hand at walking pace. With the head angle one degree slacker it would be {0}.",
 		measure.Millimetres(geometry.Trail(b.FrontRadius, b.HeadAngle-1, b.Offset)))
-	r.Reading("effective-top-tube").Meaning = topTubeMeaning(b)
-	r.Reading("wheelbase").Meaning = words.Of("Longer is calmer in a straight line and takes a wider turn. {0} of it lie behind the bottom bracket.", measure.Millimetres(-b.Rear.X))
-	r.Reading("mechanical-trail").Meaning = words.Of("The arm on which side forces at the tyre turn the bar.")
-	r.Reading("wheel-flop").Meaning = words.Of("How strongly the bar falls into a turn at walking pace. With your hands off the ground stays put and the head sinks {0} in the first 10 degrees of turning.",
+	r.At(effectiveTopTube).Meaning = topTubeMeaning(b)
+	r.At(wheelbase).Meaning = words.Of("Longer is calmer in a straight line and takes a wider turn. {0} of it lie behind the bottom bracket.", measure.Millimetres(-b.Rear.X))
+	r.At(mechanicalTrail).Meaning = words.Of("The arm on which side forces at the tyre turn the bar.")
+	r.At(wheelFlop).Meaning = words.Of("How strongly the bar falls into a turn at walking pace. With your hands off the ground stays put and the head sinks {0} in the first 10 degrees of turning.",
 		measure.Amount{Value: geometry.HeadDrop(b.FrontRadius, b.HeadAngle, b.Offset, 10), Unit: measure.Mm, Extra: 1})
-	explainSeatAngle(v, b, r.Reading("seat-angle-at-saddle"))
+	explainSeatAngle(v, b, r.At(saddleSeatAngle))
 	explainMismatch(v, r)
 	r.Figure = geometryFigure(v, b, r)
 }
@@ -39,7 +39,7 @@ func topTubeMeaning(b geometry.Bike) words.Text {
 	return words.Of("The room you feel seated. Every {0} that the bar goes up, on the same steering axis, takes {1} off it, because the axis leans back more than the seat does.", measure.Millimetres(higher), measure.Millimetres(-change))
 }
 
-func explainSeatAngle(v calculators.Values, b geometry.Bike, x *calculators.Reading) {
+func explainSeatAngle(v calculators.Values, b geometry.Bike, x *calculators.Answer) {
 	switch {
 	case !v.Given(measure.SaddleHeight):
 		x.Meaning = words.Of("Give {0} to have it. On most bikes the seat slackens as the saddle goes up.", measure.SaddleHeight.Named())
@@ -61,25 +61,25 @@ var checkNames = [checks]words.Text{
 	cHeight:      words.Of("Bottom-bracket height, from drop and tyres"),
 }
 
-// implied returns the reading or working that a comparison is made with.
-func implied(r *calculators.Result, check int) *calculators.Reading {
+// implied returns the answer or working that a comparison is made with.
+func implied(r *calculators.Result, check int) *calculators.Answer {
 	switch check {
 	case cFork:
-		return r.Working("fork-room")
+		return r.At(forkRoom)
 	case cWheelbase:
-		return r.Reading("wheelbase")
+		return r.At(wheelbase)
 	case cFrontCentre:
-		return r.Reading("front-centre")
+		return r.At(frontCentre)
 	case cTopTube:
-		return r.Reading("effective-top-tube")
+		return r.At(effectiveTopTube)
 	}
-	return r.Reading("bb-height")
+	return r.At(bbHeight)
 }
 
 // explainMismatch tells whether the chart agrees with itself and, where it does
 // not, which entry alone could be the slip.
 func explainMismatch(v calculators.Values, r *calculators.Result) {
-	x := r.Reading("chart-mismatch")
+	x := r.At(chartMismatch)
 	if !x.Exists() {
 		x.Meaning = words.Of("Nothing to compare yet. Give the fork’s length and the head tube, or a printed wheelbase, front-centre or effective top tube, and the chart is checked against itself.")
 		return

@@ -15,11 +15,11 @@ func geometryFigure(v calculators.Values, b geometry.Bike, r *calculators.Result
 	d := build(v, b)
 	reach, stack := measure.Reach.Amount(v.Of(measure.Reach)), measure.Stack.Amount(v.Of(measure.Stack))
 	head := measure.Degrees(b.HeadAngle)
-	front, height, trail := r.Reading("front-centre"), r.Reading("bb-height"), r.Reading("trail")
+	front, height, behind := r.At(frontCentre), r.At(bbHeight), r.At(trail)
 	f := &drawing.Figure{
 		Title: words.Of("The bike that the chart describes"),
 		Description: words.Of("A bike from the side, to scale. Reach {0}, stack {1}, head angle {2}, front-centre {3}, trail {4}, bottom bracket {5} above the ground. Bar and saddle are stand-ins.",
-			reach, stack, head, front.Uncertain(), trail.Uncertain(), height.Uncertain()),
+			reach, stack, head, front.Uncertain(), behind.Uncertain(), height.Uncertain()),
 	}
 	f.Add(figure.Scene(d, nil)...)
 	f.Add(figure.AxleCrosses(d)...)
@@ -29,7 +29,7 @@ func geometryFigure(v calculators.Values, b geometry.Bike, r *calculators.Result
 		figure.HeadAngle(d, drawing.Hot, words.Of("{0}", head)),
 		figure.BBHeight(d, drawing.Ink, words.Of("{0}", height.Amount())),
 		figure.FrontCentre(d, drawing.Ink, 0, words.Of("Front-centre {0}", front.Amount())),
-		figure.Trail(d, drawing.Ink, 0, words.Of("Trail {0}", trail.Amount())),
+		figure.Trail(d, drawing.Ink, 0, words.Of("Trail {0}", behind.Amount())),
 	)
 	return f
 }

@@ -1,7 +1,6 @@
 package frame
 
 import (
-	"math"
 	"slices"
 
 	"plumbline/calculators"
@@ -26,13 +25,7 @@ func Sag() *calculators.Calculator {
 				{Quantity: measure.SagRead, Folded: true, Assume: calculators.Fixed(0, 0, "the usual way to set it")},
 			},
 			fit.ChartInputs(), fit.WheelInputs()),
-		Readings: []calculators.Measured{
-			{Name: "fork-sag", Label: "Ring on the stanchion", Unit: measure.Mm, Between: "seal to rubber ring, along the fork"},
-			{Name: "shock-sag", Label: "Ring on the shock", Unit: measure.Mm, Finer: 1, Between: "seal to rubber ring, along the shock"},
-			{Name: "head-angle", Label: "Head angle at sag", Unit: measure.Deg, Between: "steering axis above the ground, both ends sunk"},
-			{Name: "seat-angle", Label: "Seat angle at sag", Unit: measure.Deg, Between: "effective, above the ground, both ends sunk"},
-			{Name: "bb-height", Label: "Bottom bracket at sag", Unit: measure.Mm, Between: "ground to bottom-bracket centre, both ends sunk"},
-		},
+		Answers:  []*calculators.Output{forkSag, shockSag, sagHeadAngle, sagSeatAngle, sagHeight},
 		Workings: sagWorkings(),
 		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.AirSpring, caution.FirstRide},
@@ -41,37 +34,65 @@ func Sag() *calculators.Calculator {
 	}
 }
 
+// What it answers.
+var (
+	forkSag = &calculators.Output{Name: "fork-sag", Label: "Ring on the stanchion", Unit: measure.Mm,
+		Between: "seal to rubber ring, along the fork"}
+	shockSag = &calculators.Output{Name: "shock-sag", Label: "Ring on the shock", Unit: measure.Mm, Finer: 1,
+		Between: "seal to rubber ring, along the shock"}
+	sagHeadAngle = &calculators.Output{Name: "head-angle", Label: "Head angle at sag", Unit: measure.Deg,
+		Between: "steering axis above the ground, both ends sunk"}
+	sagSeatAngle = &calculators.Output{Name: "seat-angle", Label: "Seat angle at sag", Unit: measure.Deg,
+		Between: "effective, above the ground, both ends sunk"}
+	sagHeight = &calculators.Output{Name: "bb-height", Label: "Bottom bracket at sag", Unit: measure.Mm,
+		Between: "ground to bottom-bracket centre, both ends sunk"}
+)
+
+// The bike unloaded, with the fork alone sunk, with both ends sunk, and what both
+// ends change; and how far the rear axle rises in the frame.
+var (
+	unloaded  = newBikeOutputs("unloaded-", 0)
+	forkSunk  = newBikeOutputs("fork-", 0)
+	bothSunk  = newBikeOutputs("both-", 0)
+	sagChange = newBikeOutputs("change-", 1)
+	rearRise  = &calculators.Output{Name: "rear-rise", Label: "Rear axle rises in the frame", Unit: measure.Mm}
+)
+
 // wrongBy is the error of sag that the table of wrong settings shows, percent.
 const wrongBy = 5
 
-// wrongs are the wrong settings of the table: what is added to the sag in front
-// and at the rear, percent.
-var wrongs = [4][2]float64{{wrongBy, 0}, {-wrongBy, 0}, {0, wrongBy}, {0, -wrongBy}}
-
-// Where the workings of the sag stand: eight numbers unloaded, with the fork
-// alone sunk, with both ends sunk, and the change; then three numbers for each
-// wrong setting; then how far front and rear come down.
-const (
-	wUnloaded = iota * numbers
-	wFork
-	wBoth
-	wChange
-	wWrong
-	wDrops = wWrong + 3*len(wrongs)
-)
-
-func sagWorkings() []calculators.Measured {
-	m := slices.Concat(changed("unloaded-", "unloaded"), changed("fork-", "fork sunk"), changed("both-", "both sunk"), changed("change-", "change"))
-	for range wrongs {
-		m = append(m,
-			calculators.Measured{Name: "wrong-head", Label: "Head angle", Unit: measure.Deg, Finer: 1},
-			calculators.Measured{Name: "wrong-seat", Label: "Seat angle", Unit: measure.Deg, Finer: 1},
-			calculators.Measured{Name: "wrong-height", Label: "Bottom bracket", Unit: measure.Mm, Finer: 1})
-	}
-	return append(m, calculators.Measured{Name: "rear-rise", Label: "Rear axle rises in the frame", Unit: measure.Mm})
+// wrongSetting is sag that is off at one end, and what that changes about the bike.
+type wrongSetting struct {
+	label              string  // with a hole for how far it is off
+	front, rear        float64 // what is added to the sag, percent
+	head, seat, height *calculators.Output
 }
 
-func solveSag(v calculators.Values, out []float64) *calculators.Problem {
+// wrongSettings are the rows of the table of wrong settings.
+var wrongSettings = []wrongSetting{
+	newWrongSetting("fork-deeper", "Fork {0} deeper", wrongBy, 0),
+	newWrongSetting("fork-higher", "Fork {0} higher", -wrongBy, 0),
+	newWrongSetting("rear-deeper", "Rear {0} deeper", 0, wrongBy),
+	newWrongSetting("rear-higher", "Rear {0} higher", 0, -wrongBy),
+}
+
+func newWrongSetting(name, label string, front, rear float64) wrongSetting {
+	one := func(number, label string, unit *measure.Unit) *calculators.Output {
+		return &calculators.Output{Name: name + "-" + number, Label: label, Unit: unit, Finer: 1}
+	}
+	return wrongSetting{label: label, front: front, rear: rear, head: one("head", "Head angle", measure.Deg),
+		seat: one("seat", "Seat angle", measure.Deg), height: one("height", "Bottom bracket", measure.Mm)}
+}
+
+func sagWorkings() []*calculators.Output {
+	list := slices.Concat(unloaded.list(), forkSunk.list(), bothSunk.list(), sagChange.list(), []*calculators.Output{rearRise})
+	for _, w := range wrongSettings {
+		list = append(list, w.head, w.seat, w.height)
+	}
+	return list
+}
+
+func solveSag(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	chart, p := fit.Bike(v)
 	if p != nil {
 		return p
@@ -86,24 +107,24 @@ func solveSag(v calculators.Values, out []float64) *calculators.Problem {
 	if err != nil {
 		return noChange(err)
 	}
-	out[0] = fork * front / 100
-	out[1] = math.NaN()
+	out.Set(forkSag, fork*front/100)
+	out.Set(rearRise, travel*rear/100)
 	if v.Has(measure.ShockStroke) {
-		out[1] = v.Of(measure.ShockStroke) * rear / 100
+		out.Set(shockSag, v.Of(measure.ShockStroke)*rear/100)
 	}
-	out[2], out[3], out[4] = both.HeadAngle, both.SeatAngle, both.BBHeight()
-	w := out[5:]
-	was, half, is := numbersOf(chart), numbersOf(alone), numbersOf(both)
-	for i := range was {
-		w[wUnloaded+i], w[wFork+i], w[wBoth+i], w[wChange+i] = was[i], half[i], is[i], is[i]-was[i]
-	}
-	for i, d := range wrongs {
-		x := w[wWrong+3*i:]
-		x[0], x[1], x[2] = math.NaN(), math.NaN(), math.NaN()
-		if b, err := geometry.Sagged(chart, fork, front+d[0], travel, rear+d[1]); err == nil {
-			x[0], x[1], x[2] = b.HeadAngle-both.HeadAngle, b.SeatAngle-both.SeatAngle, b.BBHeight()-both.BBHeight()
+	out.Set(sagHeadAngle, both.HeadAngle)
+	out.Set(sagSeatAngle, both.SeatAngle)
+	out.Set(sagHeight, both.BBHeight())
+	unloaded.setBike(out, chart)
+	forkSunk.setBike(out, alone)
+	bothSunk.setBike(out, both)
+	sagChange.setChange(out, chart, both)
+	for _, w := range wrongSettings {
+		if b, err := geometry.Sagged(chart, fork, front+w.front, travel, rear+w.rear); err == nil {
+			out.Set(w.head, b.HeadAngle-both.HeadAngle)
+			out.Set(w.seat, b.SeatAngle-both.SeatAngle)
+			out.Set(w.height, b.BBHeight()-both.BBHeight())
 		}
 	}
-	w[wDrops] = travel * rear / 100
 	return nil
 }

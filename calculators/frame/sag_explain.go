@@ -38,11 +38,11 @@ func explainSag(v calculators.Values, r *calculators.Result) {
 	if v.Of(measure.RearTravel) > 0 {
 		r.Note(calculators.PlainNote, "A percentage of the shock’s stroke is nearly the same percentage of the travel, not exactly: most linkages multiply more at one end. Where the maker gives millimetres at the shock, use those. The rear axle is taken to rise straight up.")
 	}
-	head, height := r.Reading("head-angle"), r.Reading("bb-height")
+	head, height := r.At(sagHeadAngle), r.At(sagHeight)
 	f := &drawing.Figure{
 		Title: words.Of("The bike at sag, over the bike unloaded"),
 		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the unloaded one in thin lines. At sag the head angle goes from {0} to {1} and the bottom bracket from {2} to {3} above the ground.",
-			r.Workings[wUnloaded+nHead].Amount(), head.Uncertain(), r.Workings[wUnloaded+nHeight].Amount(), height.Uncertain()),
+			r.At(unloaded.headAngle).Amount(), head.Uncertain(), r.At(unloaded.bbHeight).Amount(), height.Uncertain()),
 	}
 	drawOver(f, v, chart, both, false, head.Amount(), height.Amount())
 	r.Figure = f
@@ -50,7 +50,7 @@ func explainSag(v calculators.Values, r *calculators.Result) {
 
 // explainRings says where the rubber rings should stand.
 func explainRings(v calculators.Values, r *calculators.Result, b geometry.Bike) {
-	fork, shock := r.Reading("fork-sag"), r.Reading("shock-sag")
+	fork, shock := r.At(forkSag), r.At(shockSag)
 	switch travel := v.Of(measure.ForkTravel); {
 	case travel == 0:
 		fork.Meaning = words.Of("A rigid fork does not sink.")
@@ -67,27 +67,27 @@ func explainRings(v calculators.Values, r *calculators.Result, b geometry.Bike) 
 	default:
 		stroke := v.Of(measure.ShockStroke)
 		shock.Low, shock.High = calculators.Number(stroke*usualSagFrom/100), calculators.Number(stroke*usualSagTo/100)
-		shock.Meaning = words.Of("Here the ring stands when the rear axle has risen {0} in the frame. A ruler along the shock reads half a millimetre, so believe no more than that.", r.Workings[wDrops].Uncertain())
+		shock.Meaning = words.Of("Here the ring stands when the rear axle has risen {0} in the frame. A ruler along the shock reads half a millimetre, so believe no more than that.", r.At(rearRise).Uncertain())
 	}
 }
 
 // explainAngles says what the sunk bike's numbers do.
 func explainAngles(v calculators.Values, r *calculators.Result) {
-	change := r.Workings[wChange:]
-	tip := float64(change[nHead].Value)
-	head, seat, height := r.Reading("head-angle"), r.Reading("seat-angle"), r.Reading("bb-height")
+	headChange, seatChange, heightChange := r.At(sagChange.headAngle), r.At(sagChange.seatAngle), r.At(sagChange.bbHeight)
+	tip := float64(headChange.Value)
+	head, seat, height := r.At(sagHeadAngle), r.At(sagSeatAngle), r.At(sagHeight)
 	switch {
 	case tip > 0.05:
-		head.Meaning = words.Of("{0} against the chart: the front sinks further, so the whole bike tips forward under you.", signed{change[nHead].Uncertain()})
-		seat.Meaning = words.Of("{0} against the chart. You sit further over the pedals than the chart says.", signed{change[nSeat].Uncertain()})
+		head.Meaning = words.Of("{0} against the chart: the front sinks further, so the whole bike tips forward under you.", signed{headChange.Uncertain()})
+		seat.Meaning = words.Of("{0} against the chart. You sit further over the pedals than the chart says.", signed{seatChange.Uncertain()})
 	case tip < -0.05:
-		head.Meaning = words.Of("{0} against the chart: the rear sinks further, so the whole bike tips back under you.", signed{change[nHead].Uncertain()})
-		seat.Meaning = words.Of("{0} against the chart. You sit further behind the pedals than the chart says, and a climb takes off more.", signed{change[nSeat].Uncertain()})
+		head.Meaning = words.Of("{0} against the chart: the rear sinks further, so the whole bike tips back under you.", signed{headChange.Uncertain()})
+		seat.Meaning = words.Of("{0} against the chart. You sit further behind the pedals than the chart says, and a climb takes off more.", signed{seatChange.Uncertain()})
 	default:
 		head.Meaning = words.Of("As on the chart: both ends sink alike, and the bike only comes down.")
 		seat.Meaning = words.Of("As on the chart.")
 	}
-	height.Meaning = words.Of("{0} against the unloaded bike. Pedal strikes are counted from here.", signed{change[nHeight].Uncertain()})
+	height.Meaning = words.Of("{0} against the unloaded bike. Pedal strikes are counted from here.", signed{heightChange.Uncertain()})
 }
 
 // sagTable shows the eight numbers unloaded, with the fork alone sunk and with
@@ -100,9 +100,10 @@ func sagTable(r *calculators.Result) calculators.Table {
 		{Name: "after", Label: words.Of("Both ends")},
 		{Name: "change", Label: words.Of("Change")},
 	}}
-	w := r.Workings
-	for i := range numbers {
-		t.Rows = append(t.Rows, []words.Sayer{w[i].Label, withUnit(w[wUnloaded+i].Uncertain()), withUnit(w[wFork+i].Uncertain()), withUnit(w[wBoth+i].Uncertain()), withUnit(signed{w[wChange+i].Uncertain()})})
+	before, fork, after, change := unloaded.list(), forkSunk.list(), bothSunk.list(), sagChange.list()
+	for i, o := range before {
+		t.Rows = append(t.Rows, []words.Sayer{words.Of(o.Label), withUnit(r.At(o).Uncertain()), withUnit(r.At(fork[i]).Uncertain()),
+			withUnit(r.At(after[i]).Uncertain()), withUnit(signed{r.At(change[i]).Uncertain()})})
 	}
 	return t
 }
@@ -115,17 +116,11 @@ func wrongTable(v calculators.Values, r *calculators.Result) calculators.Table {
 		{Name: "seat-angle", Label: words.Of("Seat angle"), Unit: "deg"},
 		{Name: "bb-height", Label: words.Of("Bottom bracket"), Unit: "mm"},
 	}}
-	share := measure.Percentage(wrongBy)
-	names := [4]words.Text{
-		words.Of("Fork {0} deeper", share), words.Of("Fork {0} higher", share), words.Of("Rear {0} deeper", share), words.Of("Rear {0} higher", share),
-	}
-	for i, d := range wrongs {
-		if d[0] != 0 && v.Of(measure.ForkTravel) == 0 || d[1] != 0 && v.Of(measure.RearTravel) == 0 {
-			continue
-		}
-		w := r.Workings[wWrong+3*i:]
-		if w[0].Exists() {
-			t.Rows = append(t.Rows, []words.Sayer{names[i], signed{w[0].Uncertain()}, signed{w[1].Uncertain()}, signed{w[2].Uncertain()}})
+	for _, w := range wrongSettings {
+		rigid := w.front != 0 && v.Of(measure.ForkTravel) == 0 || w.rear != 0 && v.Of(measure.RearTravel) == 0
+		if head := r.At(w.head); head.Exists() && !rigid {
+			t.Rows = append(t.Rows, []words.Sayer{words.Of(w.label, measure.Percentage(wrongBy)), signed{head.Uncertain()},
+				signed{r.At(w.seat).Uncertain()}, signed{r.At(w.height).Uncertain()}})
 		}
 	}
 	return t

@@ -3,6 +3,7 @@ package frame
 import (
 	"math"
 	"slices"
+	"strconv"
 
 	"plumbline/calculators"
 	"plumbline/calculators/body"
@@ -42,18 +43,61 @@ func Size() *calculators.Calculator {
 				{Quantity: measure.PostActuator, Folded: true, Assume: calculators.Fixed(35, 0, "usual for a dropper post")},
 				{Quantity: measure.InsertionPost, Optional: true, Folded: true},
 			}),
-		Readings: []calculators.Measured{
-			{Name: "size-ahead", Label: "Nearest size, grips ahead of yours", Unit: measure.Mm, Between: "your grips forward to where this size puts them, level; negative is nearer to you"},
-			{Name: "size-above", Label: "Nearest size, grips above yours", Unit: measure.Mm, Between: "your grips up to where this size puts them; negative is lower"},
-			{Name: "dropper-travel", Label: "Dropper travel that fits it", Unit: measure.Mm, Between: "post fully up at your saddle height, to fully down"},
-			{Name: "trunk-angle", Label: "Trunk, seated on it", Unit: measure.Deg, Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
-		},
+		Answers:  []*calculators.Output{sizeAhead, sizeAbove, sizeDropper, sizeTrunk},
 		Workings: sizeWorkings(),
 		Sources:  []*literature.Source{literature.CFR1512, literature.Gordon2014, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.Growing},
 		Solve:    solveSize,
 		Explain:  explainSize,
 	}
+}
+
+// What it answers, of the size whose grips lie nearest to the reader's.
+var (
+	sizeAhead = &calculators.Output{Name: "size-ahead", Label: "Nearest size, grips ahead of yours", Unit: measure.Mm,
+		Between: "your grips forward to where this size puts them, level; negative is nearer to you"}
+	sizeAbove = &calculators.Output{Name: "size-above", Label: "Nearest size, grips above yours", Unit: measure.Mm,
+		Between: "your grips up to where this size puts them; negative is lower"}
+	sizeDropper = &calculators.Output{Name: "dropper-travel", Label: "Dropper travel that fits it", Unit: measure.Mm,
+		Between: "post fully up at your saddle height, to fully down"}
+	sizeTrunk = &calculators.Output{Name: "trunk-angle", Label: "Trunk, seated on it", Unit: measure.Deg,
+		Between: "the ground and the line from hip to shoulder, at sag; upright is 90"}
+)
+
+// sizeOutputs are the numbers of one line of the table.
+type sizeOutputs struct {
+	dropper, highest, standOver, trunk, toe, lean, ahead, above, elbow *calculators.Output
+}
+
+// lines are the numbers of the table's lines, as many as it takes.
+var lines = newLines(measure.Sizes.Rows)
+
+func newLines(n int) []sizeOutputs {
+	all := make([]sizeOutputs, n)
+	for i := range all {
+		one := func(name, label string, unit *measure.Unit) *calculators.Output {
+			return &calculators.Output{Name: "line-" + strconv.Itoa(i+1) + "-" + name, Label: label, Unit: unit}
+		}
+		all[i] = sizeOutputs{
+			dropper:   one("dropper-travel", "Dropper travel", measure.Mm),
+			highest:   one("highest-saddle", "Highest saddle", measure.Mm),
+			standOver: one("stand-over-room", "Room to stand over", measure.Mm),
+			trunk:     one("trunk-angle", "Trunk seated", measure.Deg),
+			toe:       one("toe-room", "Pedal to front tyre", measure.Mm),
+			lean:      one("strike-lean", "Pedal strikes at", measure.Deg),
+			ahead:     one("grips-ahead", "Grips ahead of yours", measure.Mm),
+			above:     one("grips-above", "Grips above yours", measure.Mm),
+			elbow:     one("elbow-bend", "Elbows standing", measure.Deg),
+		}
+	}
+	return all
+}
+
+func sizeWorkings() (list []*calculators.Output) {
+	for _, x := range lines {
+		list = append(list, x.dropper, x.highest, x.standOver, x.trunk, x.toe, x.lean, x.ahead, x.above, x.elbow)
+	}
+	return list
 }
 
 // demoSizes are the five sizes of an invented trail bike. The same table ships as
@@ -86,42 +130,6 @@ func sizeParts() []calculators.Input {
 		{Quantity: measure.StemClampHeight, Folded: true, Assume: calculators.Fixed(40, 0, same)},
 		{Quantity: measure.SpacersLimit, Folded: true, Assume: calculators.Fixed(30, 0, "usual where nobody looked up the maker’s; look it up")},
 	}
-}
-
-// The numbers of one size, in the order of its workings.
-const (
-	sDropper = iota
-	sHighest
-	sStandOver
-	sTrunk
-	sToe
-	sLean
-	sAhead
-	sAbove
-	sElbow
-	sizeNumbers
-)
-
-// mostSizes is how many rows the table takes.
-var mostSizes = measure.Sizes.Rows
-
-func sizeWorkings() []calculators.Measured {
-	one := []calculators.Measured{
-		{Name: "dropper-travel", Label: "Dropper travel", Unit: measure.Mm},
-		{Name: "highest-saddle", Label: "Highest saddle", Unit: measure.Mm},
-		{Name: "stand-over-room", Label: "Room to stand over", Unit: measure.Mm},
-		{Name: "trunk-angle", Label: "Trunk seated", Unit: measure.Deg},
-		{Name: "toe-room", Label: "Pedal to front tyre", Unit: measure.Mm},
-		{Name: "strike-lean", Label: "Pedal strikes at", Unit: measure.Deg},
-		{Name: "grips-ahead", Label: "Grips ahead of yours", Unit: measure.Mm},
-		{Name: "grips-above", Label: "Grips above yours", Unit: measure.Mm},
-		{Name: "elbow-bend", Label: "Elbows standing", Unit: measure.Deg},
-	}
-	all := make([]calculators.Measured, 0, sizeNumbers*mostSizes)
-	for range mostSizes {
-		all = append(all, one...)
-	}
-	return all
 }
 
 // Parts of a chart that a row may leave out, and what stands in.
@@ -220,86 +228,79 @@ func matcherOf(v calculators.Values) matcher {
 	return m
 }
 
-// size fills in the numbers of one row; NaN for what cannot be told.
-func (m *matcher) size(row calculators.Row, out []float64) {
-	for i := range out[:sizeNumbers] {
-		out[i] = math.NaN()
-	}
-	m.post(row, out)
-	out[sStandOver] = m.inseam - row.Cells[cStand]
+// set sets the numbers of one row, as far as they can be told.
+func (m *matcher) set(out calculators.Numbers, x sizeOutputs, row calculators.Row) {
+	m.setPost(out, x, row)
+	out.Set(x.standOver, m.inseam-row.Cells[cStand])
 	b, ok := sizeBike(row)
 	if !ok {
 		return
 	}
 	crank := cell(row, cCrank, m.v.Of(measure.CrankLength))
-	out[sToe] = b.ToeGap(crank)
+	out.Set(x.toe, b.ToeGap(crank))
 	sagged, err := geometry.Sagged(b, cell(row, cForkTravel, 0), m.sagF, cell(row, cRearTravel, 0), m.sagR)
 	if err != nil {
 		return
 	}
 	lateral := m.v.Of(measure.QFactor)/2 + m.v.Of(measure.PedalWidth)
 	if lean, ok := geometry.PedalLean(sagged.BBHeight(), crank, m.v.Of(measure.PedalThickness)/2, lateral); ok {
-		out[sLean] = lean
+		out.Set(x.lean, lean)
 	}
 	hold, ok := sizeCockpit(m.v, row).Hold(b)
 	if !ok {
 		return
 	}
 	if m.aims {
-		out[sAhead], out[sAbove] = hold.Grip.X-m.target.X, hold.Grip.Y-m.target.Y
+		out.Set(x.ahead, hold.Grip.X-m.target.X)
+		out.Set(x.above, hold.Grip.Y-m.target.Y)
 	}
 	tilt := sagged.HeadAngle - b.HeadAngle
 	grip := hold.Grip.Turn(-tilt)
-	m.seat(b, tilt, grip, out)
+	if trunk, ok := m.trunk(b, tilt, grip); ok {
+		out.Set(x.trunk, trunk)
+	}
 	if m.standOK {
 		if r, err := m.standing.Balance(grip); err == nil && r.Reaches() {
-			out[sElbow] = r.ElbowBend
+			out.Set(x.elbow, r.ElbowBend)
 		}
 	}
 }
 
-// seat fills in the seated trunk.
-func (m *matcher) seat(b geometry.Bike, tilt float64, grip geometry.Point, out []float64) {
-	point, ok := b.SaddlePoint(m.saddle)
+// trunk returns the trunk's angle of the rider seated on a bike that tips as it
+// sinks, degrees.
+func (m *matcher) trunk(b geometry.Bike, tilt float64, grip geometry.Point) (float64, bool) {
+	saddle, ok := b.SaddlePoint(m.saddle)
 	if !ok || !m.legOK {
-		return
+		return 0, false
 	}
-	if s, ok := fit.Sit(m.leg, m.feet, m.upper, point.Turn(-tilt)); ok {
-		if on, ok := s.Reach(grip, seatedElbow); ok {
-			out[sTrunk] = on.Trunk.Angle
-		}
+	s, ok := fit.Sit(m.leg, m.feet, m.upper, saddle.Turn(-tilt))
+	if !ok {
+		return 0, false
 	}
+	on, ok := s.Reach(grip, fit.SeatedElbow)
+	return on.Trunk.Angle, ok
 }
 
-// seatedElbow is how far a seated rider is taken to bend the elbows, degrees:
-// common practice.
-const seatedElbow = 30
-
-// post fills in the dropper travel that fits and the highest saddle that a post of
+// setPost sets the dropper travel that fits and the highest saddle that a post of
 // the reader's allows.
-func (m *matcher) post(row calculators.Row, out []float64) {
-	v, tube := m.v, row.Cells[cSeatTube]
-	stack := v.Of(measure.SaddleStack)
-	out[sDropper] = m.saddle - tube - stack - m.hardware
-	if !v.Has(measure.PostLength) {
-		return
-	}
-	length := v.Of(measure.PostLength)
-	if depth := row.Cells[cDepth]; !math.IsNaN(depth) && v.Has(measure.PostLength) && !math.IsNaN(row.Cells[cTravel]) {
-		// A post of the same build with more travel is longer by that above the
-		// frame and by as much again inside it.
-		exposed := m.saddle - tube - stack
-		if by := row.Cells[cTravel] + (depth+exposed-length)/2; by < out[sDropper] {
-			out[sDropper] = by
+func (m *matcher) setPost(out calculators.Numbers, x sizeOutputs, row calculators.Row) {
+	v, tube, stack := m.v, row.Cells[cSeatTube], m.v.Of(measure.SaddleStack)
+	exposed := fit.Exposed(m.saddle, tube, stack)
+	travel := fit.TravelForRoom(exposed, m.hardware)
+	if v.Has(measure.PostLength) {
+		length := v.Of(measure.PostLength)
+		if known, depth := row.Cells[cTravel], row.Cells[cDepth]; !math.IsNaN(known) && !math.IsNaN(depth) {
+			travel = min(travel, fit.TravelForDepth(known, length, depth, exposed))
+		}
+		least := cell(row, cInsertion, 0)
+		if v.Has(measure.InsertionPost) {
+			least = max(least, v.Of(measure.InsertionPost))
+		}
+		if least > 0 {
+			out.Set(x.highest, tube+stack+length-v.Of(measure.PostActuator)-least)
 		}
 	}
-	least := cell(row, cInsertion, 0)
-	if v.Has(measure.InsertionPost) {
-		least = max(least, v.Of(measure.InsertionPost))
-	}
-	if least > 0 {
-		out[sHighest] = tube + stack + length - v.Of(measure.PostActuator) - least
-	}
+	out.Set(x.dropper, travel)
 }
 
 // nearest returns the row whose grips lie nearest to the reader's, as given, or
@@ -324,17 +325,16 @@ func nearest(v calculators.Values, rows []calculators.Row) int {
 	return best
 }
 
-func solveSize(v calculators.Values, out []float64) *calculators.Problem {
-	for i := range out {
-		out[i] = math.NaN()
-	}
+func solveSize(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	rows := v.Rows(measure.Sizes)
 	m := matcherOf(v)
-	w := out[4:]
-	for i, row := range rows[:min(len(rows), mostSizes)] {
-		m.size(row, w[i*sizeNumbers:])
+	for i, row := range rows {
+		m.set(out, lines[i], row)
 	}
-	x := w[nearest(v, rows)*sizeNumbers:]
-	out[0], out[1], out[2], out[3] = x[sAhead], x[sAbove], x[sDropper], x[sTrunk]
+	near := lines[nearest(v, rows)]
+	out.Set(sizeAhead, out.At(near.ahead))
+	out.Set(sizeAbove, out.At(near.above))
+	out.Set(sizeDropper, out.At(near.dropper))
+	out.Set(sizeTrunk, out.At(near.trunk))
 	return nil
 }

@@ -30,20 +30,36 @@ const (
 	stemAdjustTo   = 50
 )
 
-// verdict of one size: whether it is out, how far the grips are off, and the
-// reasons in words.
+// sized is what a line of the table comes to: its numbers, whether it is out, how
+// far its grips are from the reader's, mm, and the reasons in words.
 type sized struct {
 	row     calculators.Row
-	numbers []calculators.Reading
+	numbers lineAnswers
 	out     bool
 	gap     float64
 	reasons []words.Text
 }
 
+// lineAnswers are the numbers of one line with their ±.
+type lineAnswers struct {
+	dropper, highest, standOver, trunk, toe, lean, ahead, above, elbow *calculators.Answer
+}
+
+// answers looks a line's numbers up.
+func (x sizeOutputs) answers(r *calculators.Result) lineAnswers {
+	return lineAnswers{dropper: r.At(x.dropper), highest: r.At(x.highest), standOver: r.At(x.standOver), trunk: r.At(x.trunk),
+		toe: r.At(x.toe), lean: r.At(x.lean), ahead: r.At(x.ahead), above: r.At(x.above), elbow: r.At(x.elbow)}
+}
+
+// offset returns how far ahead of the reader's grips and above them a line's are.
+func (x lineAnswers) offset() geometry.Point {
+	return geometry.Point{X: float64(x.ahead.Value), Y: float64(x.above.Value)}
+}
+
 // judge gives the reasons for and against a size, the binding limit first, and
 // what part would change it.
-func judge(v calculators.Values, row calculators.Row, x []calculators.Reading) sized {
-	s := sized{row: row, numbers: x, gap: math.Hypot(float64(x[sAhead].Value), float64(x[sAbove].Value))}
+func judge(v calculators.Values, row calculators.Row, x lineAnswers) sized {
+	s := sized{row: row, numbers: x, gap: x.offset().Length()}
 	say := func(english string, holes ...words.Sayer) { s.reasons = append(s.reasons, words.Of(english, holes...)) }
 	rule := func(english string, holes ...words.Sayer) { s.out = true; say(english, holes...) }
 	b, ok := sizeBike(row)
@@ -51,7 +67,7 @@ func judge(v calculators.Values, row calculators.Row, x []calculators.Reading) s
 		rule("Out: these numbers describe no bike. Check the line.")
 		return s
 	}
-	drop, high, room := float64(x[sDropper].Value), float64(x[sHighest].Value), float64(x[sStandOver].Value)
+	drop, high, room := float64(x.dropper.Value), float64(x.highest.Value), float64(x.standOver.Value)
 	if drop < 0 {
 		rule("Out: the seat tube is {0} too long. Even a post without travel, pushed all the way in, holds the saddle too high; only a shorter collar, head or saddle would change it.", measure.Millimetres(-drop))
 	}
@@ -64,10 +80,10 @@ func judge(v calculators.Values, row calculators.Row, x []calculators.Reading) s
 	case room < standOverFloor:
 		rule("Out: {0} between you and the top tube, where the law asks for {1}. Smaller wheels or tyres would change it, if the makers allow them.", measure.Millimetres(room), measure.Millimetres(standOverFloor))
 	}
-	if lean := float64(x[sLean].Value); lean < leanFloor {
+	if lean := float64(x.lean.Value); lean < leanFloor {
 		say("A pedal strikes at {0} of lean, where the law asks for {1}: shorter cranks would change it.", measure.Degrees(lean), measure.Degrees(leanFloor))
 	}
-	if toe := float64(x[sToe].Value); toe < toeFloor {
+	if toe := float64(x.toe.Value); toe < toeFloor {
 		say("Only {0} from pedal to front tyre, where the law asks for {1}: shorter cranks would change it.", measure.Millimetres(toe), measure.Millimetres(toeFloor))
 	}
 	if drop >= 0 && drop < dropperWish {
@@ -77,7 +93,7 @@ func judge(v calculators.Values, row calculators.Row, x []calculators.Reading) s
 		say("{0} of room to stand over it: lawful, and little on steep ground.", measure.Millimetres(room))
 	}
 	if !math.IsNaN(s.gap) {
-		s.reasons = append(s.reasons, gripsNeed(v, row, b, x))
+		s.reasons = append(s.reasons, gripsNeed(v, row, b, x.offset()))
 	}
 	if len(s.reasons) == 0 {
 		say("Nothing in the way. Give your present grips to see what it would ask of the stem.")
@@ -87,17 +103,15 @@ func judge(v calculators.Values, row calculators.Row, x []calculators.Reading) s
 
 // gripsNeed says what puts the grips where the reader has them: the move along
 // the steering axis is spacers or rise, the move square to it is stem.
-func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, x []calculators.Reading) words.Text {
-	ahead, above := float64(x[sAhead].Value), float64(x[sAbove].Value)
-	gap := math.Hypot(ahead, above)
-	if gap <= gripsSettled {
+func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, offset geometry.Point) words.Text {
+	if gap := offset.Length(); gap <= gripsSettled {
 		return words.Of("Grips {0} from yours: a spacer or the bar’s roll settles it.", measure.Millimetres(gap))
 	}
-	need := geometry.Point{X: -ahead, Y: -above}
+	need := offset.Scale(-1)
 	stem := cell(row, cStem, v.Of(measure.StemLength)) + need.Dot(b.AxisAhead())
 	up := -need.Dot(b.AxisDown())
 	limit := cell(row, cSpacers, v.Of(measure.SpacersLimit))
-	where := gripsWhere(ahead, above)
+	where := gripsWhere(offset)
 	bar := words.Of("{0} more under the stem or in the bar’s rise", measure.Millimetres(up))
 	if spacers := v.Of(measure.Spacers) + up; up < 0 {
 		bar = words.Of("{0} less under the stem or in the bar’s rise", measure.Millimetres(-up))
@@ -118,14 +132,14 @@ func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, x []c
 }
 
 // gripsWhere says where a size's grips lie against the reader's.
-func gripsWhere(ahead, above float64) words.Text {
-	a, b := measure.Millimetres(math.Abs(ahead)), measure.Millimetres(math.Abs(above))
+func gripsWhere(offset geometry.Point) words.Text {
+	a, b := measure.Millimetres(math.Abs(offset.X)), measure.Millimetres(math.Abs(offset.Y))
 	switch {
-	case ahead >= 0 && above >= 0:
+	case offset.X >= 0 && offset.Y >= 0:
 		return words.Of("{0} further forward and {1} higher than yours", a, b)
-	case ahead >= 0:
+	case offset.X >= 0:
 		return words.Of("{0} further forward and {1} lower than yours", a, b)
-	case above >= 0:
+	case offset.Y >= 0:
 		return words.Of("{0} nearer and {1} higher than yours", a, b)
 	}
 	return words.Of("{0} nearer and {1} lower than yours", a, b)
@@ -136,10 +150,7 @@ func gripsWhere(ahead, above float64) words.Text {
 func sorted(v calculators.Values, r *calculators.Result) []sized {
 	var all []sized
 	for i, row := range v.Rows(measure.Sizes) {
-		if i >= mostSizes {
-			break
-		}
-		all = append(all, judge(v, row, r.Workings[i*sizeNumbers:(i+1)*sizeNumbers]))
+		all = append(all, judge(v, row, lines[i].answers(r)))
 	}
 	slices.SortStableFunc(all, func(a, b sized) int {
 		switch {
@@ -160,7 +171,7 @@ func sorted(v calculators.Values, r *calculators.Result) []sized {
 func explainSize(v calculators.Values, r *calculators.Result) {
 	rows := v.Rows(measure.Sizes)
 	near := words.Name(rows[nearest(v, rows)].Name)
-	ahead, above, drop, trunk := r.Reading("size-ahead"), r.Reading("size-above"), r.Reading("dropper-travel"), r.Reading("trunk-angle")
+	ahead, above, drop, trunk := r.At(sizeAhead), r.At(sizeAbove), r.At(sizeDropper), r.At(sizeTrunk)
 	all := sorted(v, r)
 	if ahead.Exists() {
 		ahead.Label, above.Label = words.Of("{0}, grips ahead of yours", near), words.Of("{0}, grips above yours", near)
@@ -224,8 +235,8 @@ func sizeTable(all []sized) calculators.Table {
 	}}
 	for _, s := range all {
 		x := s.numbers
-		t.Rows = append(t.Rows, []words.Sayer{words.Name(s.row.Name), sentences(s.reasons), said(&x[sAhead]), said(&x[sAbove]), said(&x[sDropper]),
-			said(&x[sHighest]), said(&x[sStandOver]), said(&x[sTrunk]), said(&x[sToe]), said(&x[sLean]), said(&x[sElbow])})
+		t.Rows = append(t.Rows, []words.Sayer{words.Name(s.row.Name), sentences(s.reasons), said(x.ahead), said(x.above), said(x.dropper),
+			said(x.highest), said(x.standOver), said(x.trunk), said(x.toe), said(x.lean), said(x.elbow)})
 	}
 	return t
 }

@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"plumbline/calculators"
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/panel"
 	"plumbline/calculators/words"
@@ -19,11 +20,20 @@ import (
 // match runs the worked example with some inputs changed.
 func match(t testing.TB, more ...string) *calculators.Result {
 	t.Helper()
-	r, problems := Size().Run(append(panel.Example(Size()), typedPairs(more)...), nil)
+	r, problems := Size().Run(append(panel.Example(Size()), typed(more)...), nil)
 	if len(problems) > 0 {
 		t.Fatalf("%s: %s", problems[0].Input, problems[0].Text.Say(nil))
 	}
 	return r
+}
+
+// typed reads "key=value" texts whose values may hold line ends.
+func typed(list []string) (pairs []calculators.Pair) {
+	for _, s := range list {
+		key, value, _ := strings.Cut(s, "=")
+		pairs = append(pairs, calculators.Pair{Key: key, Typed: value})
+	}
+	return pairs
 }
 
 // line returns the cells of a size in the table, said in English.
@@ -76,8 +86,8 @@ func TestTheStemThatIsNamedPutsTheGripsRight(t *testing.T) {
 	require.NoError(t, err, text)
 	sizes := strings.ReplaceAll(demoSizes, "100,45,30\nL", fmt.Sprintf("100,%v,60\nL", stem))
 	fitted := match(t, "grip-x=441", "grip-y=733", "sizes="+sizes, fmt.Sprintf("spacers=%v", 15+more))
-	require.InDelta(t, 0, value(fitted, "size-ahead"), 1.5)
-	require.InDelta(t, 0, value(fitted, "size-above"), 1.5)
+	require.InDelta(t, 0, calctest.Value(fitted, sizeAhead), 1.5)
+	require.InDelta(t, 0, calctest.Value(fitted, sizeAbove), 1.5)
 	require.Contains(t, line(t, fitted, "M")[1], "a spacer or the bar’s roll settles it")
 }
 
@@ -129,7 +139,7 @@ func TestEmptyCellsAreSaid(t *testing.T) {
 	require.Equal(t, "–", line(t, r, "M")[6])
 	none, problems := Size().Run([]calculators.Pair{{Key: "sizes", Typed: demoSizes}, {Key: "inseam", Typed: "830"}, {Key: "stature", Typed: "1740"}, {Key: "saddle-height", Typed: "736"}}, nil)
 	require.Empty(t, problems)
-	require.False(t, none.Reading("size-ahead").Exists())
+	require.False(t, none.At(sizeAhead).Exists())
 	require.Equal(t, "XS S M L XL", order(none))
 }
 
@@ -138,7 +148,7 @@ func TestEmptyCellsAreSaid(t *testing.T) {
 func TestStandingCannotTellStemsApart(t *testing.T) {
 	elbow := func(stem string) float64 {
 		r := match(t, "sizes="+strings.ReplaceAll(demoSizes, "100,45,30", "100,"+stem+",30"))
-		return float64(r.Workings[2*sizeNumbers+sElbow].Value)
+		return calctest.Value(r, lines[2].elbow)
 	}
 	require.InDelta(t, elbow("30"), elbow("50"), 1.5)
 }
@@ -146,10 +156,10 @@ func TestStandingCannotTellStemsApart(t *testing.T) {
 func TestALongerLegHasMoreRoom(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		leg := rapid.IntRange(760, 900).Draw(t, "inseam")
-		a, _ := Size().Run(append(panel.Example(Size()), typedPairs([]string{fmt.Sprintf("inseam=%d", leg)})...), nil)
-		b, _ := Size().Run(append(panel.Example(Size()), typedPairs([]string{fmt.Sprintf("inseam=%d", leg+10)})...), nil)
+		a, _ := Size().Run(append(panel.Example(Size()), calctest.Pairs(fmt.Sprintf("inseam=%d", leg))...), nil)
+		b, _ := Size().Run(append(panel.Example(Size()), calctest.Pairs(fmt.Sprintf("inseam=%d", leg+10))...), nil)
 		for i := range 5 {
-			d := float64(b.Workings[i*sizeNumbers+sStandOver].Value - a.Workings[i*sizeNumbers+sStandOver].Value)
+			d := calctest.Value(b, lines[i].standOver) - calctest.Value(a, lines[i].standOver)
 			if math.Abs(d-10) > 1e-9 {
 				t.Fatalf("10 mm of leg give %v of room", d)
 			}
