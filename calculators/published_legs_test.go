@@ -7,6 +7,7 @@ import (
 
 	"plumbline/calculators/body"
 	"plumbline/calculators/feet"
+	"plumbline/calculators/fit"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/posture"
 	"plumbline/calculators/saddle"
@@ -23,7 +24,7 @@ var _ = register(rowChecks{
 	},
 	"sh-rules-agree-": func(t *testing.T, r publishedRow) any {
 		crank := r.num(t, "crank_mm")
-		agree := saddle.RulesAgreeAt(crank)
+		agree := crank / (saddle.HundredNine(1) - saddle.InsideLegFactor(1))
 		near(t, "both rules there", saddle.InsideLegFactor(agree)+crank, saddle.HundredNine(agree), 1e-9)
 		return agree
 	},
@@ -122,7 +123,7 @@ var _ = register(rowChecks{
 	},
 	"post-min-": func(t *testing.T, r publishedRow) any { return saddle.MarkAtLeast(r.num(t, "diameter_mm")) },
 	"post-drop": func(t *testing.T, r publishedRow) any {
-		return saddle.TravelForRoom(r.num(t, "saddle_height_mm"), r.num(t, "seat_tube_mm"), r.num(t, "saddle_stack_mm"), r.num(t, "hardware_mm"))
+		return fit.TravelForRoom(fit.Exposed(r.num(t, "saddle_height_mm"), r.num(t, "seat_tube_mm"), r.num(t, "saddle_stack_mm")), r.num(t, "hardware_mm"))
 	},
 	"sad-width": func(t *testing.T, r publishedRow) any { return saddle.WidthFor(r.num(t, "ischial_mm")) },
 

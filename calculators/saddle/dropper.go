@@ -1,10 +1,9 @@
 package saddle
 
 import (
-	"math"
-
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
+	"plumbline/calculators/fit"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
 )
@@ -30,21 +29,8 @@ func Dropper() *calculators.Calculator {
 			{Quantity: measure.PostActuator, Example: "32", Assume: calculators.Fixed(35, 10, "usual for a dropper post; measure it before you trust an insertion")},
 			{Quantity: measure.PostDiameter, Example: "31.6", Optional: true, Folded: true},
 		},
-		Readings: []calculators.Measured{
-			{Name: "longest-travel", Label: "Longest travel that fits", Unit: measure.Mm,
-				Between: "post fully up at your saddle height, to fully down"},
-			{Name: "insertion", Label: "Post inside the frame", Unit: measure.Mm,
-				Between: "seat tube’s top edge down to the end of the post’s outer tube, fully up at your saddle height"},
-			{Name: "depth-left", Label: "Depth left below the post", Unit: measure.Mm,
-				Between: "the post’s lowest point, actuator included, down to the first obstacle in the tube"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "room", Label: "Room above the collar", Unit: measure.Mm},
-			{Name: "over-post", Label: "Over the post’s minimum insertion", Unit: measure.Mm},
-			{Name: "over-frame", Label: "Over the frame’s minimum insertion", Unit: measure.Mm},
-			{Name: "by-room", Label: "Travel that the room allows", Unit: measure.Mm},
-			{Name: "by-depth", Label: "Travel that the depth allows", Unit: measure.Mm},
-		},
+		Answers:  []*calculators.Output{longestTravel, postInsertion, depthLeft},
+		Workings: []*calculators.Output{roomLeft, overPost, overFrame, travelByRoom, travelByDepth},
 		Sources:  []*literature.Source{literature.CFR1512, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.HoseCheck, caution.CarbonParts, caution.FirstRide},
 		Solve:    solveDropper,
@@ -52,17 +38,24 @@ func Dropper() *calculators.Calculator {
 	}
 }
 
-// TravelForRoom returns the longest travel, in mm, that the room above the frame
-// allows: what the fixed parts leave of it.
-//
-//	saddle height − seat tube − saddle stack − hardware
-//
-// hardware: collar and head of the post. All mm, along the seat line.
-//
-// Source: plain lengths; common practice.
-func TravelForRoom(saddleHeight, seatTube, saddleStack, hardware float64) float64 {
-	return saddleHeight - seatTube - saddleStack - hardware
-}
+// What it answers.
+var (
+	longestTravel = &calculators.Output{Name: "longest-travel", Label: "Longest travel that fits", Unit: measure.Mm,
+		Between: "post fully up at your saddle height, to fully down"}
+	postInsertion = &calculators.Output{Name: "insertion", Label: "Post inside the frame", Unit: measure.Mm,
+		Between: "seat tube’s top edge down to the end of the post’s outer tube, fully up at your saddle height"}
+	depthLeft = &calculators.Output{Name: "depth-left", Label: "Depth left below the post", Unit: measure.Mm,
+		Between: "the post’s lowest point, actuator included, down to the first obstacle in the tube"}
+)
+
+// What each limit leaves of the reader's post, and which travel it would allow.
+var (
+	roomLeft      = &calculators.Output{Name: "room", Label: "Room above the collar", Unit: measure.Mm}
+	overPost      = &calculators.Output{Name: "over-post", Label: "Over the post’s minimum insertion", Unit: measure.Mm}
+	overFrame     = &calculators.Output{Name: "over-frame", Label: "Over the frame’s minimum insertion", Unit: measure.Mm}
+	travelByRoom  = &calculators.Output{Name: "by-room", Label: "Travel that the room allows", Unit: measure.Mm}
+	travelByDepth = &calculators.Output{Name: "by-depth", Label: "Travel that the depth allows", Unit: measure.Mm}
+)
 
 // MarkAtLeast returns how far above the post's lower end the minimum-insertion
 // mark has to lie, in mm.
@@ -75,53 +68,48 @@ func MarkAtLeast(diameter float64) float64 { return 2 * diameter }
 
 // post is a post in its tube, mm; NaN for what is not known.
 type post struct {
-	exposed   float64 // tube's top edge to the rail clamp at the saddle height
-	stands    float64 // the same for the post as it can stand
-	byRoom    float64 // travel that the room allows
-	room      float64 // what is left of it above this post
-	all       float64 // below the tube's top edge, actuator included
+	exposed   float64 // tube's top edge to the rails at the saddle height
+	stands    float64 // the same for the lowest place at or above it where the post can stand
+	byRoom    float64 // longest travel that the room above the tube allows
+	room      float64 // byRoom less this post's travel
+	inside    float64 // how much of the post is below the tube's top edge, actuator included
 	insertion float64 // the same without the actuator
-	left      float64 // free depth less all
-	byDepth   float64 // travel of a longer or shorter post of the same build
+	left      float64 // free depth less inside
+	byDepth   float64 // longest travel that the free depth allows, for a post built like this one
 }
 
-// postOf reads a post. A post that is too tall for the room stands on its collar.
+// postOf computes the reader's post. One that is too tall for the room above the tube
+// cannot come down to the saddle height: it stands on its collar, higher.
 func postOf(v calculators.Values) post {
 	hardware := v.Of(measure.PostCollar) + v.Of(measure.PostHead)
-	p := post{
-		exposed: v.Of(measure.SaddleHeight) - v.Of(measure.SeatTubeLength) - v.Of(measure.SaddleStack),
-		byRoom:  TravelForRoom(v.Of(measure.SaddleHeight), v.Of(measure.SeatTubeLength), v.Of(measure.SaddleStack), hardware),
-	}
 	travel, length, free := v.Of(measure.TravelPost), v.Of(measure.PostLength), v.Of(measure.FreeDepth)
+	p := post{exposed: fit.Exposed(v.Of(measure.SaddleHeight), v.Of(measure.SeatTubeLength), v.Of(measure.SaddleStack))}
+	p.byRoom = fit.TravelForRoom(p.exposed, hardware)
 	p.room = p.byRoom - travel
 	p.stands = p.exposed
-	if needs := hardware + travel; needs > p.stands {
-		p.stands = needs
+	if v.Has(measure.TravelPost) {
+		p.stands = max(p.exposed, hardware+travel)
 	}
-	p.all = length - p.stands
-	p.insertion = p.all - v.Of(measure.PostActuator)
-	p.left = free - p.all
-	// A post of the same build with more travel is longer by that above the
-	// frame and by as much again inside it.
-	p.byDepth = travel + (free+p.exposed-length)/2
+	p.inside = length - p.stands
+	p.insertion = p.inside - v.Of(measure.PostActuator)
+	p.left = free - p.inside
+	p.byDepth = fit.TravelForDepth(travel, length, free, p.exposed)
 	return p
 }
 
-func solveDropper(v calculators.Values, out []float64) *calculators.Problem {
+func solveDropper(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	p := postOf(v)
-	out[0] = p.byRoom
+	longest := p.byRoom
 	if p.byDepth < p.byRoom {
-		out[0] = p.byDepth
+		longest = p.byDepth
 	}
-	out[1], out[2] = p.insertion, p.left
-	out[3] = p.room
-	out[4] = p.insertion - v.Of(measure.InsertionPost)
-	out[5] = p.insertion - v.Of(measure.InsertionFrame)
-	out[6], out[7] = p.byRoom, p.byDepth
-	for i, x := range out {
-		if math.IsInf(x, 0) {
-			out[i] = math.NaN()
-		}
-	}
+	out.Set(longestTravel, longest)
+	out.Set(postInsertion, p.insertion)
+	out.Set(depthLeft, p.left)
+	out.Set(roomLeft, p.room)
+	out.Set(overPost, p.insertion-v.Of(measure.InsertionPost))
+	out.Set(overFrame, p.insertion-v.Of(measure.InsertionFrame))
+	out.Set(travelByRoom, p.byRoom)
+	out.Set(travelByDepth, p.byDepth)
 	return nil
 }

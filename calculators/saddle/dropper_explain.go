@@ -12,7 +12,7 @@ import (
 // or readings.
 type limit struct {
 	name  words.Text
-	spare *calculators.Reading
+	spare *calculators.Answer
 	has   float64
 	needs float64
 	ask   *measure.Quantity // what is missing where it is not known
@@ -22,11 +22,11 @@ type limit struct {
 func limits(v calculators.Values, r *calculators.Result) [4]limit {
 	p := postOf(v)
 	return [4]limit{
-		{words.Of("Room above the collar"), r.Working("room"), p.exposed,
+		{words.Of("Room above the collar"), r.At(roomLeft), p.exposed,
 			v.Of(measure.PostCollar) + v.Of(measure.TravelPost) + v.Of(measure.PostHead), measure.TravelPost},
-		{words.Of("Depth in the seat tube"), r.Reading("depth-left"), v.Of(measure.FreeDepth), p.all, measure.FreeDepth},
-		{words.Of("The post’s minimum insertion"), r.Working("over-post"), p.insertion, v.Of(measure.InsertionPost), measure.InsertionPost},
-		{words.Of("The frame’s minimum insertion"), r.Working("over-frame"), p.insertion, v.Of(measure.InsertionFrame), measure.InsertionFrame},
+		{words.Of("Depth in the seat tube"), r.At(depthLeft), v.Of(measure.FreeDepth), p.inside, measure.FreeDepth},
+		{words.Of("The post’s minimum insertion"), r.At(overPost), p.insertion, v.Of(measure.InsertionPost), measure.InsertionPost},
+		{words.Of("The frame’s minimum insertion"), r.At(overFrame), p.insertion, v.Of(measure.InsertionFrame), measure.InsertionFrame},
 	}
 }
 
@@ -56,7 +56,7 @@ func explainDropper(v calculators.Values, r *calculators.Result) {
 }
 
 func explainTravel(v calculators.Values, r *calculators.Result) {
-	x, room, depth := r.Reading("longest-travel"), r.Working("by-room"), r.Working("by-depth")
+	x, room, depth := r.At(longestTravel), r.At(travelByRoom), r.At(travelByDepth)
 	switch {
 	case x.Value <= 0:
 		x.Meaning = words.Of("Nothing is left for a dropper: the seat tube is too long for this saddle height.")
@@ -73,7 +73,7 @@ func explainTravel(v calculators.Values, r *calculators.Result) {
 }
 
 func explainInsertion(v calculators.Values, r *calculators.Result, all [4]limit) {
-	x := r.Reading("insertion")
+	x := r.At(postInsertion)
 	if !x.Exists() {
 		x.Meaning = words.Of("Type {0} and {1} of the post that you have in mind to see this.", measure.TravelPost.Named(), measure.PostLength.Named())
 		return
@@ -91,7 +91,7 @@ func explainInsertion(v calculators.Values, r *calculators.Result, all [4]limit)
 }
 
 func explainDepth(v calculators.Values, r *calculators.Result) {
-	x := r.Reading("depth-left")
+	x := r.At(depthLeft)
 	switch {
 	case !x.Exists():
 		x.Meaning = words.Of("Type the post’s length and travel and {0} to see whether it goes in.", measure.FreeDepth.Named())

@@ -24,13 +24,13 @@ func dropperFigure(v calculators.Values, r *calculators.Result, all [4]limit, bi
 	p := postOf(v)
 	tube, stack := v.Of(measure.SeatTubeLength), v.Of(measure.SaddleStack)
 	collar, head := v.Of(measure.PostCollar), v.Of(measure.PostHead)
-	longest := r.Reading("longest-travel")
+	longest := r.At(longestTravel)
 	f := &drawing.Figure{
 		Title: words.Of("The post in the seat tube, drawn lying, saddle to the right"),
 		Description: words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s top {1}. The longest travel that fits is {2}. The post’s outer tube reaches {3} into the frame and {4} of depth are left below it.",
-			measure.Millimetres(tube), measure.Millimetres(v.Of(measure.SaddleHeight)), longest.Uncertain(), r.Reading("insertion").Amount(), r.Reading("depth-left").Amount()),
+			measure.Millimetres(tube), measure.Millimetres(v.Of(measure.SaddleHeight)), longest.Uncertain(), r.At(postInsertion).Amount(), r.At(depthLeft).Amount()),
 	}
-	if !r.Reading("insertion").Exists() || !r.Reading("depth-left").Exists() {
+	if !r.At(postInsertion).Exists() || !r.At(depthLeft).Exists() {
 		f.Description = words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s top {1}. The room above the frame allows a travel of {2}; how deep the post sits is not known yet.",
 			measure.Millimetres(tube), measure.Millimetres(v.Of(measure.SaddleHeight)), longest.Uncertain())
 	}
@@ -65,7 +65,7 @@ func dropperFigure(v calculators.Values, r *calculators.Result, all [4]limit, bi
 	end := 0.0
 	if !math.IsNaN(p.insertion) {
 		end = math.Min(-p.insertion, 0)
-		f.Add(drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(math.Min(-p.all, end), 0), B: at(end, 0), Ra: drawnRod, Rb: drawnRod})
+		f.Add(drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(math.Min(-p.inside, end), 0), B: at(end, 0), Ra: drawnRod, Rb: drawnRod})
 	}
 	f.Add(
 		drawing.Tube{Role: drawing.Ink, Fill: drawing.Wash, A: at(end, 0), B: at(low, 0), Ra: drawnPost, Rb: drawnPost},
@@ -89,7 +89,7 @@ func dropperFigure(v calculators.Values, r *calculators.Result, all [4]limit, bi
 		f.Add(figure.Level(role(0), at(0, drawnTube), at(raised, drawnPost), 60, words.Of("{0}", measure.Millimetres(raised))))
 	}
 	if end < 0 {
-		f.Add(figure.Level(drawing.Ink, at(end, drawnPost), at(0, drawnPost), 135, words.Of("inside {0}", r.Reading("insertion").Amount())))
+		f.Add(figure.Level(drawing.Ink, at(end, drawnPost), at(0, drawnPost), 135, words.Of("inside {0}", r.At(postInsertion).Amount())))
 	}
 	return f
 }

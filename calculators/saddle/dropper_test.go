@@ -1,4 +1,4 @@
-package saddle_test
+package saddle
 
 import (
 	"fmt"
@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"plumbline/calculators/saddle"
+	"plumbline/calculators/calctest"
 )
 
 const (
@@ -18,18 +18,18 @@ const (
 
 // The published arithmetic: 730 − 430 − 48 − 50 = 202.
 func TestTravelForTheRoom(t *testing.T) {
-	r := answer(t, saddle.Dropper(), "saddle-height=730 seat-tube-length=430 saddle-stack=48 post-collar=25 post-head=25")
-	require.InDelta(t, 202, value(r, "longest-travel"), 1e-9)
+	r := calctest.Answer(t, Dropper(), "saddle-height=730 seat-tube-length=430 saddle-stack=48 post-collar=25 post-head=25")
+	require.InDelta(t, 202, calctest.Value(r, longestTravel), 1e-9)
 }
 
 // A brute force over travels in steps of a tenth: the longest whose post, built
 // like the one on the bench, neither sticks out nor meets the obstacle.
 func TestLongestTravelByTrial(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		height, tube := between(t, "height", 600, 850), between(t, "tube", 340, 480)
-		length, free := between(t, "length", 350, 600), between(t, "free", 150, 380)
+		height, tube := calctest.Between(t, "height", 600, 850), calctest.Between(t, "tube", 340, 480)
+		length, free := calctest.Between(t, "length", 350, 600), calctest.Between(t, "free", 150, 380)
 		const travel, collar, head, stack = 150, 28, 26, 48
-		r := answer(t, saddle.Dropper(), fmt.Sprintf("saddle-height=%v seat-tube-length=%v saddle-stack=48 post-collar=28 post-head=26 travel-post=150 post-length=%v free-depth=%v", height, tube, length, free))
+		r := calctest.Answer(t, Dropper(), fmt.Sprintf("saddle-height=%v seat-tube-length=%v saddle-stack=48 post-collar=28 post-head=26 travel-post=150 post-length=%v free-depth=%v", height, tube, length, free))
 		exposed := height - tube - stack
 		best := math.NaN()
 		for x := -200.0; x < 500; x += 0.1 {
@@ -37,49 +37,47 @@ func TestLongestTravelByTrial(t *testing.T) {
 				best = x
 			}
 		}
-		require.InDelta(t, best, value(r, "longest-travel"), 0.11)
+		require.InDelta(t, best, calctest.Value(r, longestTravel), 0.11)
 	})
 }
 
 func TestWhichLimitBinds(t *testing.T) {
-	r := answer(t, saddle.Dropper(), dropperExample)
-	require.Contains(t, r.Reading("longest-travel").Meaning.Say(nil), "depth in the tube binds")
-	require.Equal(t, []string{"met", "met; this one binds first", "met", "met"}, column(t, r, "limits", "verdict"))
-	r = answer(t, saddle.Dropper(), dropperExample+" free-depth=340")
-	require.Contains(t, r.Reading("longest-travel").Meaning.Say(nil), "room above the collar binds")
+	r := calctest.Answer(t, Dropper(), dropperExample)
+	require.Contains(t, r.At(longestTravel).Meaning.Say(nil), "depth in the tube binds")
+	require.Equal(t, []string{"met", "met; this one binds first", "met", "met"}, calctest.Column(t, r, "limits", "verdict"))
+	r = calctest.Answer(t, Dropper(), dropperExample+" free-depth=340")
+	require.Contains(t, r.At(longestTravel).Meaning.Say(nil), "room above the collar binds")
 }
 
 // Both minimum insertions, whichever is deeper: one that is not met is never
 // hidden by the other.
 func TestBothInsertionsCount(t *testing.T) {
 	for _, missed := range []string{"insertion-post=195 insertion-frame=80", "insertion-post=80 insertion-frame=195"} {
-		r := answer(t, saddle.Dropper(), dropperExample+" "+missed)
-		require.Contains(t, r.Reading("insertion").Meaning.Say(nil), "Do not ride it", missed)
+		r := calctest.Answer(t, Dropper(), dropperExample+" "+missed)
+		require.Contains(t, r.At(postInsertion).Meaning.Say(nil), "Do not ride it", missed)
 	}
-	r := answer(t, saddle.Dropper(), dropperBase+" travel-post=180 post-length=490 free-depth=255 insertion-post=110")
-	require.True(t, says(r, "nothing here says that the post is deep enough"))
-	require.NotContains(t, r.Reading("insertion").Meaning.Say(nil), "Deep enough")
+	r := calctest.Answer(t, Dropper(), dropperBase+" travel-post=180 post-length=490 free-depth=255 insertion-post=110")
+	require.True(t, calctest.Says(r, "nothing here says that the post is deep enough"))
+	require.NotContains(t, r.At(postInsertion).Meaning.Say(nil), "Deep enough")
 }
 
 // The actuator is no part of what the frame holds.
 func TestTheActuatorHoldsNothing(t *testing.T) {
-	r := answer(t, saddle.Dropper(), dropperExample)
-	require.InDelta(t, 490-(735-420-48)-32, value(r, "insertion"), 1e-9)
-	require.InDelta(t, 255-(490-(735-420-48)), value(r, "depth-left"), 1e-9)
+	r := calctest.Answer(t, Dropper(), dropperExample)
+	require.InDelta(t, 490-(735-420-48)-32, calctest.Value(r, postInsertion), 1e-9)
+	require.InDelta(t, 255-(490-(735-420-48)), calctest.Value(r, depthLeft), 1e-9)
 }
 
 // A post too tall for the room stands on its collar: less of it is inside than
 // the saddle height asks for.
 func TestATallPostStandsOnItsCollar(t *testing.T) {
-	r := answer(t, saddle.Dropper(), dropperBase+" travel-post=240 post-length=600 free-depth=350")
-	require.InDelta(t, 600-(28+240+26)-32, value(r, "insertion"), 1e-9)
-	require.True(t, says(r, "above your height"))
+	r := calctest.Answer(t, Dropper(), dropperBase+" travel-post=240 post-length=600 free-depth=350")
+	require.InDelta(t, 600-(28+240+26)-32, calctest.Value(r, postInsertion), 1e-9)
+	require.True(t, calctest.Says(r, "above your height"))
 }
 
 // 16 CFR 1512.15(b): a mark lower than two diameters is worth a second look.
 func TestALowMarkIsNoticed(t *testing.T) {
-	require.True(t, says(answer(t, saddle.Dropper(), dropperExample+" post-diameter=31.6 insertion-post=50"), "two diameters"))
-	require.False(t, says(answer(t, saddle.Dropper(), dropperExample+" post-diameter=31.6"), "two diameters"))
+	require.True(t, calctest.Says(calctest.Answer(t, Dropper(), dropperExample+" post-diameter=31.6 insertion-post=50"), "two diameters"))
+	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), dropperExample+" post-diameter=31.6"), "two diameters"))
 }
-
-func BenchmarkDropper(b *testing.B) { bench(b, saddle.Dropper(), dropperExample) }

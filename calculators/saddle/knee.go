@@ -37,23 +37,8 @@ func Knee() *calculators.Calculator {
 				{Quantity: measure.ShankLength, Optional: true, Folded: true},
 				{Quantity: measure.FootLength, Optional: true, Folded: true},
 			}),
-		Readings: []calculators.Measured{
-			{Name: "knee-bottom", Label: "Knee at the bottom, moving", Unit: measure.Deg,
-				Between: "thigh’s line and shank, crank in line with the seat, while pedalling; a straight leg is 0"},
-			{Name: "knee-bottom-static", Label: "The same, sitting still", Unit: measure.Deg,
-				Between: "thigh’s line and shank, crank in line with the seat, held still"},
-			{Name: "knee-top", Label: "Knee at the top", Unit: measure.Deg,
-				Between: "thigh’s line and shank, crank straight up"},
-			{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg,
-				Between: "trunk and thigh, the inner angle, crank straight up"},
-			{Name: "knee-minimum", Label: "Least bend", Unit: measure.Deg,
-				Between: "thigh’s line and shank, where in the circle it is least"},
-			{Name: "minimum-at", Label: "Least bend at", Unit: measure.Deg,
-				Between: "crank straight up to the crank there, turning forward"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "difference", Label: "Your reading less the model’s", Unit: measure.Deg},
-		},
+		Answers:  []*calculators.Output{kneeAtBottom, kneeHeldStill, kneeAtTop, hipAtTop, leastBend, leastBendAt},
+		Workings: []*calculators.Output{readingDifference},
 		Sources: []*literature.Source{literature.HullJorge1985, literature.FerrerRoca2012, literature.FerrerRoca2014, literature.BiniHume2016, literature.BiniHumeCroft2011,
 			literature.Holmes1994, literature.Fonda2014, literature.PriegoQuesada2016, literature.JSC2020, literature.Gordon2014,
 			literature.GUM2008, literature.CommonPractice},
@@ -62,6 +47,26 @@ func Knee() *calculators.Calculator {
 		Explain:  explainKneeBend,
 	}
 }
+
+// What it answers.
+var (
+	kneeAtBottom = &calculators.Output{Name: "knee-bottom", Label: "Knee at the bottom, moving", Unit: measure.Deg,
+		Between: "thigh’s line and shank, crank in line with the seat, while pedalling; a straight leg is 0"}
+	kneeHeldStill = &calculators.Output{Name: "knee-bottom-static", Label: "The same, sitting still", Unit: measure.Deg,
+		Between: "thigh’s line and shank, crank in line with the seat, held still"}
+	kneeAtTop = &calculators.Output{Name: "knee-top", Label: "Knee at the top", Unit: measure.Deg,
+		Between: "thigh’s line and shank, crank straight up"}
+	hipAtTop = &calculators.Output{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg,
+		Between: "trunk and thigh, the inner angle, crank straight up"}
+	leastBend = &calculators.Output{Name: "knee-minimum", Label: "Least bend", Unit: measure.Deg,
+		Between: "thigh’s line and shank, where in the circle it is least"}
+	leastBendAt = &calculators.Output{Name: "minimum-at", Label: "Least bend at", Unit: measure.Deg,
+		Between: "crank straight up to the crank there, turning forward"}
+)
+
+// readingDifference is what the reader read, less what the model has for a knee read
+// in the same way.
+var readingDifference = &calculators.Output{Name: "difference", Label: "Your reading less the model’s", Unit: measure.Deg}
 
 // stillRead is the index of the choice of a knee read holding still.
 const stillRead = 0
@@ -74,50 +79,49 @@ const (
 	stillFrom, stillTo   = 25, 35
 )
 
-// RiderSpread is by how much one rider's knee may differ from the model, degrees,
+// riderSpread is by how much one rider's knee may differ from the model, degrees,
 // one standard deviation: 11.8 % of 38 degrees between professionals at a height
 // of their own choice (J Sci Cycling 2020, article 541).
-const RiderSpread = 0.118 * 38
+const riderSpread = 0.118 * 38
 
-func solveKnee(v calculators.Values, out []float64) *calculators.Problem {
-	for i := range out {
-		out[i] = math.NaN()
-	}
+func solveKnee(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	rider, ok := fit.Seated(v)
 	if !ok {
 		return nil
 	}
 	height := v.Of(measure.SaddleHeight)
 	if pose, ok := rider.AtBottom(height); ok {
-		out[0] = pose.KneeBend
-		out[1] = stillBend(pose.KneeBend)
+		out.Set(kneeAtBottom, pose.KneeBend)
+		out.Set(kneeHeldStill, stillBend(pose.KneeBend))
 	}
 	if pose, ok := rider.At(height, 0); ok {
-		out[2] = pose.KneeBend
-		out[3] = pose.HipAngle(v.Of(measure.TrunkAngle))
+		out.Set(kneeAtTop, pose.KneeBend)
+		out.Set(hipAtTop, pose.HipAngle(v.Of(measure.TrunkAngle)))
 	}
 	if circle, ok := rider.Circle(height, 12); ok {
-		out[4], out[5] = circle.Straightest.KneeBend, circle.Straightest.Crank
+		out.Set(leastBend, circle.Straightest.KneeBend)
+		out.Set(leastBendAt, circle.Straightest.Crank)
 	}
 	if v.Has(measure.KneeReading) {
-		out[6] = v.Of(measure.KneeReading) - model(v, out[0], out[1])
+		out.Set(readingDifference, v.Of(measure.KneeReading)-out.At(modelFor(v)))
 	}
 	return nil
 }
 
-// stillBend returns what a knee reads held still at the bottom, NaN where the leg
-// would be past straight.
+// stillBend returns what a knee that bends by an angle while pedalling reads held
+// still at the bottom, degrees; NaN where the leg would have to go past straight.
 func stillBend(moving float64) float64 {
 	if moving < posture.StaticLess {
 		return math.NaN()
 	}
-	return moving - posture.StaticLess
+	return posture.StaticKnee(moving)
 }
 
-// model returns the model's bend in the way in which the reader read theirs.
-func model(v calculators.Values, moving, still float64) float64 {
+// modelFor returns which of the model's angles the reader's own reading is to be
+// held against: the one for a knee read in the same way.
+func modelFor(v calculators.Values) *calculators.Output {
 	if v.Is(measure.KneeRead, "still") {
-		return still
+		return kneeHeldStill
 	}
-	return moving
+	return kneeAtBottom
 }

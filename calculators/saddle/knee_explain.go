@@ -11,7 +11,7 @@ import (
 )
 
 func explainKneeBend(v calculators.Values, r *calculators.Result) {
-	bottom, still := r.Reading("knee-bottom"), r.Reading("knee-bottom-static")
+	bottom, still := r.At(kneeAtBottom), r.At(kneeHeldStill)
 	explainBottom(bottom, still)
 	explainTop(v, r)
 	explainLeast(v, r)
@@ -25,7 +25,7 @@ func explainKneeBend(v calculators.Values, r *calculators.Result) {
 			r.Tables = append(r.Tables, circleTable(v, circle))
 		}
 	}
-	r.Note(calculators.PlainNote, "The leg is a chain of straight segments in which heel and pelvis give as they did in measured riders. It knows your lengths and not your style: one rider’s knee may differ from it by {0}.", measure.Degrees(RiderSpread))
+	r.Note(calculators.PlainNote, "The leg is a chain of straight segments in which heel and pelvis give as they did in measured riders. It knows your lengths and not your style: one rider’s knee may differ from it by {0}.", measure.Degrees(riderSpread))
 	if u := float64(bottom.Uncertainty); u > straightBends {
 		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee. Within so wide a ± ({0}) that matters, so the ± is approximate. A measured hip bone height narrows it most.", measure.Degrees(u))
 	}
@@ -39,7 +39,7 @@ const straightBends = 5
 // outOfReach is why there is no angle.
 var outOfReach = words.Of("With these lengths the leg does not reach the pedal there. Check the inside leg, the saddle height and the crank.")
 
-func explainBottom(bottom, still *calculators.Reading) {
+func explainBottom(bottom, still *calculators.Answer) {
 	if !bottom.Exists() {
 		bottom.Meaning, still.Meaning = outOfReach, outOfReach
 		return
@@ -62,7 +62,7 @@ func explainBottom(bottom, still *calculators.Reading) {
 }
 
 func explainTop(v calculators.Values, r *calculators.Result) {
-	knee, hip := r.Reading("knee-top"), r.Reading("hip-at-top")
+	knee, hip := r.At(kneeAtTop), r.At(hipAtTop)
 	if !knee.Exists() {
 		knee.Meaning, hip.Meaning = outOfReach, outOfReach
 		return
@@ -73,7 +73,7 @@ func explainTop(v calculators.Values, r *calculators.Result) {
 }
 
 func explainLeast(v calculators.Values, r *calculators.Result) {
-	least, at := r.Reading("knee-minimum"), r.Reading("minimum-at")
+	least, at := r.At(leastBend), r.At(leastBendAt)
 	if !least.Exists() {
 		least.Meaning, at.Meaning = outOfReach, outOfReach
 		return
@@ -89,14 +89,14 @@ func explainLeast(v calculators.Values, r *calculators.Result) {
 
 // compareReading holds the reader's own reading against the model's.
 func compareReading(v calculators.Values, r *calculators.Result) {
-	d := r.Working("difference")
+	d := r.At(readingDifference)
 	read := v.Of(measure.KneeReading)
 	still := v.Is(measure.KneeRead, "still")
-	of := r.Reading("knee-bottom")
+	of := r.At(kneeAtBottom)
 	way := words.Of("while pedalling")
-	spread := RiderSpread
+	spread := riderSpread
 	if still {
-		of, way = r.Reading("knee-bottom-static"), words.Of("holding still")
+		of, way = r.At(kneeHeldStill), words.Of("holding still")
 		spread = math.Hypot(spread, posture.StaticLessSD)
 	}
 	t := calculators.Table{Name: "own-reading", Caption: words.Of("Your reading beside the model’s"), Columns: []calculators.Column{

@@ -14,7 +14,7 @@ import (
 // kneeFigure draws the leg at the bottom of the stroke and, beside it, the knee
 // through the whole circle.
 func kneeFigure(v calculators.Values, r *calculators.Result, rider posture.Seated, ok bool) *drawing.Figure {
-	height, bottom, top := v.Of(measure.SaddleHeight), r.Reading("knee-bottom"), r.Reading("knee-top")
+	height, bottom, top := v.Of(measure.SaddleHeight), r.At(kneeAtBottom), r.At(kneeAtTop)
 	said := measure.Uncertain{Amount: measure.Millimetres(height), Plus: 2 * v.SD(measure.SaddleHeight)}
 	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(v.Of(measure.SeatAngle))
 	b.Crank = v.Of(measure.CrankLength)
@@ -53,7 +53,7 @@ func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated,
 		}
 		curve = append(curve, figure.Point{X: 360, Y: circle.Poses[0].KneeBend})
 		marks = append(marks, p.Curve(drawing.Body, drawing.Heavy, curve),
-			drawing.Cross{Role: drawing.Body, At: p.At(at, float64(r.Reading("knee-bottom").Value))})
+			drawing.Cross{Role: drawing.Body, At: p.At(at, float64(r.At(kneeAtBottom).Value))})
 	}
 	return append(marks, ownReading(v, p, at)...)
 }

@@ -1,4 +1,4 @@
-package saddle_test
+package saddle
 
 import (
 	"fmt"
@@ -9,8 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"plumbline/calculators"
-	"plumbline/calculators/panel"
-	"plumbline/calculators/saddle"
+	"plumbline/calculators/calctest"
 )
 
 const (
@@ -22,19 +21,19 @@ const (
 
 // Ferrer-Roca et al. 2012: their height for 35 degrees gives 35.0 ± 0.1.
 func TestKneeAtTheRegressionsHeight(t *testing.T) {
-	height := saddle.KneeRegression(846, 35) - 170
-	r := answer(t, saddle.Knee(), fmt.Sprintf("%s saddle-height=%v", referenceKnee, height))
-	require.InDelta(t, 35, value(r, "knee-bottom"), 0.1)
-	require.InDelta(t, 30, value(r, "knee-bottom-static"), 0.1)
-	x := r.Reading("knee-bottom-static")
+	height := KneeRegression(846, 35) - 170
+	r := calctest.Answer(t, Knee(), fmt.Sprintf("%s saddle-height=%v", referenceKnee, height))
+	require.InDelta(t, 35, calctest.Value(r, kneeAtBottom), 0.1)
+	require.InDelta(t, 30, calctest.Value(r, kneeHeldStill), 0.1)
+	x := r.At(kneeHeldStill)
 	require.InDelta(t, 5, float64(x.High-x.Value), 1e-9, "give or take 5")
 }
 
 // Ferrer-Roca et al. 2014: 2 % down to 2 % up opens the knee by 7 ± 1 degrees.
 func TestFourPercentOfSaddleIsSevenDegrees(t *testing.T) {
-	height := saddle.KneeRegression(846, 35) - 170
+	height := KneeRegression(846, 35) - 170
 	at := func(share float64) float64 {
-		return value(answer(t, saddle.Knee(), fmt.Sprintf("%s saddle-height=%v", referenceKnee, height+share*(height+170))), "knee-bottom")
+		return calctest.Value(calctest.Answer(t, Knee(), fmt.Sprintf("%s saddle-height=%v", referenceKnee, height+share*(height+170))), kneeAtBottom)
 	}
 	require.InDelta(t, 7, at(-0.02)-at(0.02), 1)
 }
@@ -43,83 +42,70 @@ func TestFourPercentOfSaddleIsSevenDegrees(t *testing.T) {
 // single pose with the code.
 func TestLeastBendIsTheLeast(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		leg := between(t, "leg", 700, 960)
-		typed := fmt.Sprintf("inseam=%v crank-length=170 saddle-height=%v pedals=clip", leg, 0.883*leg*between(t, "share", 0.93, 1.01))
-		r := answer(t, saddle.Knee(), typed)
-		least, at := value(r, "knee-minimum"), value(r, "minimum-at")
-		if !finite(least) {
+		leg := calctest.Between(t, "leg", 700, 960)
+		typed := fmt.Sprintf("inseam=%v crank-length=170 saddle-height=%v pedals=clip", leg, 0.883*leg*calctest.Between(t, "share", 0.93, 1.01))
+		r := calctest.Answer(t, Knee(), typed)
+		least, at := calctest.Value(r, leastBend), calctest.Value(r, leastBendAt)
+		if !calctest.Finite(least) {
 			t.Skip("out of reach")
 		}
-		for _, cell := range column(t, r, "circle", "knee") {
+		for _, cell := range calctest.Column(t, r, "circle", "knee") {
 			var knee float64
 			fmt.Sscanf(cell, "%f", &knee)
 			require.GreaterOrEqual(t, knee, least-0.051)
 		}
 		require.True(t, at > 150 && at < 185, "least bend at %v", at)
-		require.LessOrEqual(t, least, value(r, "knee-bottom")+1e-9)
+		require.LessOrEqual(t, least, calctest.Value(r, kneeAtBottom)+1e-9)
 	})
 }
 
 func TestRaisingTheSaddleOpensTheKnee(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		leg := between(t, "leg", 650, 980)
-		height := leg * between(t, "share", 0.75, 0.88)
+		leg := calctest.Between(t, "leg", 650, 980)
+		height := leg * calctest.Between(t, "share", 0.75, 0.88)
 		at := func(h float64) *calculators.Result {
-			return answer(t, saddle.Knee(), fmt.Sprintf("inseam=%v saddle-height=%v crank-length=170", leg, h))
+			return calctest.Answer(t, Knee(), fmt.Sprintf("inseam=%v saddle-height=%v crank-length=170", leg, h))
 		}
 		low, high := at(height), at(height+5)
-		for _, name := range []string{"knee-bottom", "knee-top"} {
-			if a, b := value(low, name), value(high, name); finite(a) && finite(b) {
-				require.Less(t, b, a, name)
+		for _, o := range []*calculators.Output{kneeAtBottom, kneeAtTop} {
+			if a, b := calctest.Value(low, o), calctest.Value(high, o); calctest.Finite(a) && calctest.Finite(b) {
+				require.Less(t, b, a, o.Name)
 			}
 		}
 	})
 }
 
 func TestTheWholeCircleIsInTheTable(t *testing.T) {
-	r := answer(t, saddle.Knee(), kneeExample)
-	crank := column(t, r, "circle", "crank")
+	r := calctest.Answer(t, Knee(), kneeExample)
+	crank := calctest.Column(t, r, "circle", "crank")
 	require.Len(t, crank, 72)
 	require.Equal(t, "355.0°", crank[71])
-	require.Equal(t, []string{"725\u00a0mm", "730\u00a0mm", "735\u00a0mm", "740\u00a0mm", "745\u00a0mm"}, column(t, r, "steps", "saddle-height"))
+	require.Equal(t, []string{"725\u00a0mm", "730\u00a0mm", "735\u00a0mm", "740\u00a0mm", "745\u00a0mm"}, calctest.Column(t, r, "steps", "saddle-height"))
 }
 
 // A still reading is never held against the window of the moving one: 28 degrees
 // are inside one and outside the other.
 func TestAReadingIsHeldAgainstItsOwnWindow(t *testing.T) {
 	base := "inseam=830 saddle-height=735 crank-length=170 "
-	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=28 knee-read=still"), "lies inside the 25° to 35°"))
-	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=28 knee-read=moving"), "straighter than the 30° to 40°"))
-	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=38 knee-read=still"), "more bent than the 25° to 35°"))
-	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=28"), "mostly read that way"), "how it was read is assumed aloud")
-	require.True(t, says(answer(t, saddle.Knee(), base+"knee-reading=65 knee-read=moving"), "further apart"))
-	require.False(t, says(answer(t, saddle.Knee(), base), "reading"), "nothing is compared where nothing was read")
+	require.True(t, calctest.Says(calctest.Answer(t, Knee(), base+"knee-reading=28 knee-read=still"), "lies inside the 25° to 35°"))
+	require.True(t, calctest.Says(calctest.Answer(t, Knee(), base+"knee-reading=28 knee-read=moving"), "straighter than the 30° to 40°"))
+	require.True(t, calctest.Says(calctest.Answer(t, Knee(), base+"knee-reading=38 knee-read=still"), "more bent than the 25° to 35°"))
+	require.True(t, calctest.Says(calctest.Answer(t, Knee(), base+"knee-reading=28"), "mostly read that way"), "how it was read is assumed aloud")
+	require.True(t, calctest.Says(calctest.Answer(t, Knee(), base+"knee-reading=65 knee-read=moving"), "further apart"))
+	require.False(t, calctest.Says(calctest.Answer(t, Knee(), base), "reading"), "nothing is compared where nothing was read")
 }
 
 // The difference is taken between like and like.
 func TestStillAndMovingAreFiveApart(t *testing.T) {
 	base := "inseam=830 saddle-height=735 crank-length=170 knee-reading=30 knee-read="
-	still, moving := answer(t, saddle.Knee(), base+"still"), answer(t, saddle.Knee(), base+"moving")
-	require.InDelta(t, 5, float64(still.Working("difference").Value-moving.Working("difference").Value), 1e-9)
-	require.InDelta(t, 30-value(moving, "knee-bottom"), float64(moving.Working("difference").Value), 1e-9)
+	still, moving := calctest.Answer(t, Knee(), base+"still"), calctest.Answer(t, Knee(), base+"moving")
+	require.InDelta(t, 5, float64(still.At(readingDifference).Value-moving.At(readingDifference).Value), 1e-9)
+	require.InDelta(t, 30-calctest.Value(moving, kneeAtBottom), float64(moving.At(readingDifference).Value), 1e-9)
 }
 
 func TestALegOutOfReachSaysSo(t *testing.T) {
-	r := answer(t, saddle.Knee(), "inseam=700 saddle-height=800 crank-length=175")
-	require.True(t, math.IsNaN(value(r, "knee-bottom")))
-	require.Contains(t, r.Reading("knee-bottom").Meaning.Say(nil), "does not reach")
+	r := calctest.Answer(t, Knee(), "inseam=700 saddle-height=800 crank-length=175")
+	require.True(t, math.IsNaN(calctest.Value(r, kneeAtBottom)))
+	require.Contains(t, r.At(kneeAtBottom).Meaning.Say(nil), "does not reach")
 	require.Contains(t, r.Figure.Description.Say(nil), "left out")
-}
-
-func BenchmarkKnee(b *testing.B) { bench(b, saddle.Knee(), kneeExample) }
-
-// BenchmarkKneePanel times what the page asks for: plot, drawing and tables.
-func BenchmarkKneePanel(b *testing.B) {
-	list := []*calculators.Calculator{saddle.Knee()}
-	ask := panel.Ask{Name: "knee-bend", Place: "a", Query: "inseam=830&saddle-height=735&crank-length=170&knee-reading=27&knee-read=still"}
-	for b.Loop() {
-		if panel.Answer(list, ask).Example {
-			b.Fatal("no own answer")
-		}
-	}
 }

@@ -56,11 +56,3 @@ func KneeRegression(inseam, knee float64) float64 {
 // the survey's trochanter stands at 106.5 % (men) and 108.1 % (women) of the
 // inside leg, which supports the 107.1 % also printed there.
 func Trochanteric(trochanterHeight float64) float64 { return trochanterHeight }
-
-// RulesAgreeAt returns the inside leg, in mm, at which InsideLegFactor plus the
-// crank equals HundredNine.
-//
-//	I = crank / (1.09 − 0.883)
-//
-// crank: mm. A median of the rules switches rows there.
-func RulesAgreeAt(crank float64) float64 { return crank / (1.09 - 0.883) }

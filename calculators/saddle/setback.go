@@ -43,19 +43,8 @@ func Setback() *calculators.Calculator {
 				{Quantity: measure.Stack, Folded: true, Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is read")},
 				{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
 			}),
-		Readings: []calculators.Measured{
-			{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm, Feeds: measure.SaddleSetback,
-				Between: "plumb line through the bottom bracket back to the saddle point, level"},
-			{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle", Unit: measure.Deg,
-				Between: "horizontal to the line from the bottom bracket to the saddle point"},
-			{Name: "knee-over-spindle", Label: "Knee ahead of the spindle", Unit: measure.Mm,
-				Between: "pedal spindle to the knee joint, level, crank forward and level; minus is behind"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "move", Label: "Move it back by", Unit: measure.Mm},
-			{Name: "by-tape", Label: "By the plumb line", Unit: measure.Mm},
-			{Name: "by-chart", Label: "By the chart", Unit: measure.Mm},
-		},
+		Answers:  []*calculators.Output{saddleSetback, angleAtSaddle, kneeAhead},
+		Workings: []*calculators.Output{moveBack, setbackByTape, setbackByChart},
 		Sources: []*literature.Source{literature.Johnston2017, literature.Bini2013, literature.Menard2020, literature.HullJorge1985,
 			literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
@@ -63,6 +52,24 @@ func Setback() *calculators.Calculator {
 		Explain:  explainSetback,
 	}
 }
+
+// What it answers.
+var (
+	saddleSetback = &calculators.Output{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm, Feeds: measure.SaddleSetback,
+		Between: "plumb line through the bottom bracket back to the saddle point, level"}
+	angleAtSaddle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle", Unit: measure.Deg,
+		Between: "horizontal to the line from the bottom bracket to the saddle point"}
+	kneeAhead = &calculators.Output{Name: "knee-over-spindle", Label: "Knee ahead of the spindle", Unit: measure.Mm,
+		Between: "pedal spindle to the knee joint, level, crank forward and level; minus is behind"}
+)
+
+// How far the saddle has to move to the setback that is wanted, and where it stands
+// by each of the two ways to tell.
+var (
+	moveBack       = &calculators.Output{Name: "move", Label: "Move it back by", Unit: measure.Mm}
+	setbackByTape  = &calculators.Output{Name: "by-tape", Label: "By the plumb line", Unit: measure.Mm}
+	setbackByChart = &calculators.Output{Name: "by-chart", Label: "By the chart", Unit: measure.Mm}
+)
 
 // The marked zone of a saddle's rails, to each side of its middle, mm: common
 // practice.
@@ -135,7 +142,7 @@ func kneeOver(v calculators.Values, height, setback float64) float64 {
 	return pose.KneeOverSpindle()
 }
 
-func solveSetback(v calculators.Values, out []float64) *calculators.Problem {
+func solveSetback(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	height := v.Of(measure.SaddleHeight)
 	tape, chart := byTape(v), math.NaN()
 	b, ok := saddleBike(v)
@@ -143,18 +150,18 @@ func solveSetback(v calculators.Values, out []float64) *calculators.Problem {
 		chart = byChart(b, height, v.Of(measure.PostOffset), v.Of(measure.RailShift))
 	}
 	setback := chart
-	if !math.IsNaN(tape) {
+	if v.Has(measure.NoseSetback) {
 		setback = tape
 	}
-	out[0], out[1] = setback, math.NaN()
-	if b.SeatTubeKnown || !math.IsNaN(tape) {
-		out[1] = angleAt(height, setback)
+	out.Set(saddleSetback, setback)
+	if b.SeatTubeKnown || v.Has(measure.NoseSetback) {
+		out.Set(angleAtSaddle, angleAt(height, setback))
 	}
-	out[2] = kneeOver(v, height, setback)
-	out[3] = math.NaN()
+	out.Set(kneeAhead, kneeOver(v, height, setback))
 	if v.Has(measure.NewSaddleSetback) {
-		out[3] = v.Of(measure.NewSaddleSetback) - setback
+		out.Set(moveBack, v.Of(measure.NewSaddleSetback)-setback)
 	}
-	out[4], out[5] = tape, chart
+	out.Set(setbackByTape, tape)
+	out.Set(setbackByChart, chart)
 	return nil
 }

@@ -14,7 +14,7 @@ import (
 )
 
 func explainSetback(v calculators.Values, r *calculators.Result) {
-	back, angle, knee := r.Reading("setback"), r.Reading("seat-angle-at-saddle"), r.Reading("knee-over-spindle")
+	back, angle, knee := r.At(saddleSetback), r.At(angleAtSaddle), r.At(kneeAhead)
 	if back.Exists() {
 		back.Meaning = words.Of("Further back loads the rear wheel and lightens the front on a climb; further forward holds the front down and puts more on your hands. Good is sitting in the middle of the saddle on a steep pitch.")
 	} else {
@@ -44,7 +44,7 @@ func explainSetback(v calculators.Values, r *calculators.Result) {
 
 // explainMove says whether the rails allow the move to the setback that is wanted.
 func explainMove(v calculators.Values, r *calculators.Result) {
-	move := r.Working("move")
+	move := r.At(moveBack)
 	if !move.Exists() {
 		return
 	}
@@ -68,7 +68,7 @@ func explainMove(v calculators.Values, r *calculators.Result) {
 // noteSeatLine tells how far to trust the chart, and what the plumb line says of
 // it.
 func noteSeatLine(v calculators.Values, r *calculators.Result) {
-	tape, chart := r.Working("by-tape"), r.Working("by-chart")
+	tape, chart := r.At(setbackByTape), r.At(setbackByChart)
 	known := v.Has(measure.SeatTubeAngle)
 	switch {
 	case !tape.Exists() && !known:
@@ -99,7 +99,7 @@ func railTable(v calculators.Values, r *calculators.Result, setback float64) cal
 			at = setback + byChart(b, height, v.Of(measure.PostOffset), s) - base
 		}
 		angle := math.NaN()
-		if r.Reading("seat-angle-at-saddle").Exists() {
+		if r.At(angleAtSaddle).Exists() {
 			angle = angleAt(height, at)
 		}
 		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(s), measure.Millimetres(at), measure.Degrees(angle), measure.Millimetres(kneeOver(v, height, at))})
@@ -109,7 +109,7 @@ func railTable(v calculators.Values, r *calculators.Result, setback float64) cal
 
 // setbackFigure draws the leg at three o'clock with the plumb line from the knee.
 func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
-	back, knee := r.Reading("setback"), r.Reading("knee-over-spindle")
+	back, knee := r.At(saddleSetback), r.At(kneeAhead)
 	height := v.Of(measure.SaddleHeight)
 	f := &drawing.Figure{Title: words.Of("How far behind the cranks you sit, the crank level and forward")}
 	angle := angleAt(height, float64(back.Value))

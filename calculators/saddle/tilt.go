@@ -29,19 +29,8 @@ func Tilt() *calculators.Calculator {
 				{Quantity: measure.Wheelbase, Example: "1215", Assume: calculators.Fixed(1215, 30, "usual on a trail bike")},
 			},
 			fit.AxleInputs()),
-		Readings: []calculators.Measured{
-			{Name: "tilt-at-sag", Label: "With you aboard", Unit: measure.Deg,
-				Between: "level to the board along the saddle, both ends at sag, on the flat; nose down is plus"},
-			{Name: "tilt-on-grade", Label: "On your climb", Unit: measure.Deg,
-				Between: "level to the board along the saddle, at sag, on the grade; nose down is plus"},
-			{Name: "tilt-to-be-level", Label: "The stand would read", Unit: measure.Deg,
-				Between: "level to the board on the stand, if the saddle is to be level on that climb at sag; nose down is plus"},
-			{Name: "saddle-tilt", Label: "On the stand", Unit: measure.Deg,
-				Between: "level to the board along the saddle, nobody on the bike; nose down is plus"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "pitch", Label: "Sag tips the bike back by", Unit: measure.Deg},
-		},
+		Answers:  []*calculators.Output{tiltAtSag, tiltOnGrade, tiltToBeLevel, tiltOnStand},
+		Workings: []*calculators.Output{pitchAtSag},
 		Sources: []*literature.Source{literature.WilkinsonKram2021, literature.Humboldt2026, literature.Salai1999, literature.SabetiAschraf2010,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Numbness, caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
@@ -49,6 +38,21 @@ func Tilt() *calculators.Calculator {
 		Explain:  explainTilt,
 	}
 }
+
+// What it answers.
+var (
+	tiltAtSag = &calculators.Output{Name: "tilt-at-sag", Label: "With you aboard", Unit: measure.Deg,
+		Between: "level to the board along the saddle, both ends at sag, on the flat; nose down is plus"}
+	tiltOnGrade = &calculators.Output{Name: "tilt-on-grade", Label: "On your climb", Unit: measure.Deg,
+		Between: "level to the board along the saddle, at sag, on the grade; nose down is plus"}
+	tiltToBeLevel = &calculators.Output{Name: "tilt-to-be-level", Label: "The stand would read", Unit: measure.Deg,
+		Between: "level to the board on the stand, if the saddle is to be level on that climb at sag; nose down is plus"}
+	tiltOnStand = &calculators.Output{Name: "saddle-tilt", Label: "On the stand", Unit: measure.Deg,
+		Between: "level to the board along the saddle, nobody on the bike; nose down is plus"}
+)
+
+// pitchAtSag is by how much the bike tips back as both ends sink.
+var pitchAtSag = &calculators.Output{Name: "pitch", Label: "Sag tips the bike back by", Unit: measure.Deg}
 
 // tiltUsualTo is the most nose-down tilt on the stand that is usual on steep
 // trails, degrees: common practice.
@@ -71,14 +75,12 @@ func sagPitch(v calculators.Values) float64 {
 	return stand.HeadAngle - sunk.HeadAngle
 }
 
-func solveTilt(v calculators.Values, out []float64) *calculators.Problem {
-	pitch := sagPitch(v)
-	slope := geometry.SlopeAngle(v.Of(measure.Grade))
-	stand := v.Of(measure.SaddleTilt)
-	out[0] = stand - pitch
-	out[1] = stand - pitch - slope
-	out[2] = pitch + slope
-	out[3] = stand
-	out[4] = pitch
+func solveTilt(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	pitch, slope, stand := sagPitch(v), geometry.SlopeAngle(v.Of(measure.Grade)), v.Of(measure.SaddleTilt)
+	out.Set(tiltAtSag, stand-pitch)
+	out.Set(tiltOnGrade, stand-pitch-slope)
+	out.Set(tiltToBeLevel, pitch+slope)
+	out.Set(tiltOnStand, stand)
+	out.Set(pitchAtSag, pitch)
 	return nil
 }

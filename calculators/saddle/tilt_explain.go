@@ -12,9 +12,9 @@ import (
 )
 
 func explainTilt(v calculators.Values, r *calculators.Result) {
-	sag, grade, level := r.Reading("tilt-at-sag"), r.Reading("tilt-on-grade"), r.Reading("tilt-to-be-level")
+	sag, grade, level := r.At(tiltAtSag), r.At(tiltOnGrade), r.At(tiltToBeLevel)
 	slope := measure.Percentage(v.Of(measure.Grade))
-	stand := r.Reading("saddle-tilt")
+	stand := r.At(tiltOnStand)
 	stand.Low, stand.High = 0, tiltUsualTo
 	stand.Meaning = words.Of("What you set and read in the garage. Level first; on steep trails 2 to 5 degrees nose-down is common practice, and the small end is the place to begin.")
 	if !sag.Exists() {
@@ -23,7 +23,7 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 		r.Figure = tiltFigure(v, r)
 		return
 	}
-	pitch := r.Working("pitch")
+	pitch := r.At(pitchAtSag)
 	if p := float64(pitch.Value); p >= 0 {
 		sag.Meaning = words.Of("The rear sinks more than the front and tips the saddle back by {0}. Good is resting on the bones without holding yourself.", pitch.Amount())
 	} else {
@@ -50,7 +50,7 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 }
 
 // explainLevel holds the level tilt to what the evidence supports.
-func explainLevel(level *calculators.Reading) {
+func explainLevel(level *calculators.Answer) {
 	level.Low, level.High = 0, calculators.Number(min(max(float64(level.Value), 0), tiltUsualTo))
 	switch t := float64(level.Value); {
 	case t > tiltUsualTo:
@@ -80,7 +80,7 @@ func tiltTable(v calculators.Values, pitch float64) calculators.Table {
 // the stand.
 func tiltFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	stand := v.Of(measure.SaddleTilt)
-	grade, level := r.Reading("tilt-on-grade"), r.Reading("tilt-to-be-level")
+	grade, level := r.At(tiltOnGrade), r.At(tiltToBeLevel)
 	f := &drawing.Figure{Title: words.Of("The saddle on the stand, and on your climb"),
 		Description: words.Of("A saddle seen from the side. On the stand its nose points down by {0}, on the climb at sag by {1}, minus meaning up. To be level there the stand would read {2}.", measure.Degrees(stand), grade.Uncertain(), level.Amount())}
 	there := stand

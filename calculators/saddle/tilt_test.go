@@ -1,4 +1,4 @@
-package saddle_test
+package saddle
 
 import (
 	"fmt"
@@ -8,8 +8,8 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/geometry"
-	"plumbline/calculators/saddle"
 )
 
 const tiltExample = "saddle-tilt=1 grade=15 fork-travel=150 sag-front=20 rear-travel=140 sag-rear=30 wheelbase=1215"
@@ -21,44 +21,42 @@ func TestTiltAtSagAgainstTheWholeBike(t *testing.T) {
 	require.NoError(t, err)
 	sunk, err := geometry.Sagged(bike, 150, 20, 140, 30)
 	require.NoError(t, err)
-	r := answer(t, saddle.Tilt(), fmt.Sprintf("%s wheelbase=%v chainstay=437 head-angle=65.5", tiltExample, bike.Front.X-bike.Rear.X))
-	require.InDelta(t, 1-(bike.SeatAngle-sunk.SeatAngle), value(r, "tilt-at-sag"), 0.002)
+	r := calctest.Answer(t, Tilt(), fmt.Sprintf("%s wheelbase=%v chainstay=437 head-angle=65.5", tiltExample, bike.Front.X-bike.Rear.X))
+	require.InDelta(t, 1-(bike.SeatAngle-sunk.SeatAngle), calctest.Value(r, tiltAtSag), 0.002)
 }
 
 // An independent look: two points on the ground, moved by raw trigonometry.
 func TestPitchFromTwoAxles(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		front, rear, base := between(t, "front", 0, 60), between(t, "rear", 0, 60), between(t, "base", 1100, 1300)
-		r := answer(t, saddle.Tilt(), fmt.Sprintf("saddle-tilt=0 grade=0 fork-travel=100 sag-front=%v rear-travel=100 sag-rear=%v wheelbase=%v head-angle=65.5", front, rear, base))
+		front, rear, base := calctest.Between(t, "front", 0, 60), calctest.Between(t, "rear", 0, 60), calctest.Between(t, "base", 1100, 1300)
+		r := calctest.Answer(t, Tilt(), fmt.Sprintf("saddle-tilt=0 grade=0 fork-travel=100 sag-front=%v rear-travel=100 sag-rear=%v wheelbase=%v head-angle=65.5", front, rear, base))
 		// In the frame's axes the rear axle goes up by the rear sag, the front one up
 		// and back along the steering axis.
 		sin, cos := math.Sincos(65.5 * math.Pi / 180)
 		pitch := math.Atan2(rear-front*sin, base-front*cos) * 180 / math.Pi
-		require.InDelta(t, -pitch, value(r, "tilt-at-sag"), 1e-6)
+		require.InDelta(t, -pitch, calctest.Value(r, tiltAtSag), 1e-6)
 	})
 }
 
 // A grade of 20 % is 11.31 degrees (trigonometry), and level there means level.
 func TestLevelOnTheGrade(t *testing.T) {
-	r := answer(t, saddle.Tilt(), "saddle-tilt=0 grade=20 fork-travel=0 rear-travel=0")
-	require.InDelta(t, -11.31, value(r, "tilt-on-grade"), 0.002)
-	require.InDelta(t, 11.31, value(r, "tilt-to-be-level"), 0.002)
+	r := calctest.Answer(t, Tilt(), "saddle-tilt=0 grade=20 fork-travel=0 rear-travel=0")
+	require.InDelta(t, -11.31, calctest.Value(r, tiltOnGrade), 0.002)
+	require.InDelta(t, 11.31, calctest.Value(r, tiltToBeLevel), 0.002)
 	rapid.Check(t, func(t *rapid.T) {
-		grade := between(t, "grade", -20, 40)
-		level := value(answer(t, saddle.Tilt(), fmt.Sprintf("%s grade=%v", tiltExample, grade)), "tilt-to-be-level")
+		grade := calctest.Between(t, "grade", -20, 40)
+		level := calctest.Value(calctest.Answer(t, Tilt(), fmt.Sprintf("%s grade=%v", tiltExample, grade)), tiltToBeLevel)
 		if level < -5 || level > 45 {
 			t.Skip("outside what can be typed")
 		}
-		require.InDelta(t, 0, value(answer(t, saddle.Tilt(), fmt.Sprintf("%s grade=%v saddle-tilt=%v", tiltExample, grade, level)), "tilt-on-grade"), 1e-9)
+		require.InDelta(t, 0, calctest.Value(calctest.Answer(t, Tilt(), fmt.Sprintf("%s grade=%v saddle-tilt=%v", tiltExample, grade, level)), tiltOnGrade), 1e-9)
 	})
 }
 
 // Held to what evidence supports: the far end is never offered as a target.
 func TestTheFarEndIsNoTarget(t *testing.T) {
-	x := answer(t, saddle.Tilt(), tiltExample+" grade=25").Reading("tilt-to-be-level")
+	x := calctest.Answer(t, Tilt(), tiltExample+" grade=25").At(tiltToBeLevel)
 	require.LessOrEqual(t, float64(x.High), 5.0)
 	require.Contains(t, x.Meaning.Say(nil), "not a target")
-	require.True(t, says(answer(t, saddle.Tilt(), tiltExample+" saddle-tilt=-2"), "Bring it to level first"))
+	require.True(t, calctest.Says(calctest.Answer(t, Tilt(), tiltExample+" saddle-tilt=-2"), "Bring it to level first"))
 }
-
-func BenchmarkTilt(b *testing.B) { bench(b, saddle.Tilt(), tiltExample) }

@@ -1,8 +1,6 @@
 package saddle
 
 import (
-	"math"
-
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/literature"
@@ -23,14 +21,8 @@ func Width() *calculators.Calculator {
 				return calculators.Assumption{Value: 35, SD: 5, From: "because the two ways of measuring differ by 3 to 4 cm: our inference"}, v.Is(measure.SitBoneRead, "centres")
 			}},
 		},
-		Readings: []calculators.Measured{
-			{Name: "saddle-width", Label: "Saddle width to try", Unit: measure.Mm,
-				Between: "across the saddle at its widest"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "edges", Label: "Outer edges of your sit bones", Unit: measure.Mm},
-			{Name: "centres", Label: "Their centres", Unit: measure.Mm},
-		},
+		Answers:  []*calculators.Output{saddleWidth},
+		Workings: []*calculators.Output{boneEdges, boneCentres},
 		Sources: []*literature.Source{literature.Lin2023, literature.Potter2008, literature.Schwarzer2002,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Numbness, caution.Emergency, caution.Torque, caution.FirstRide, caution.Pain},
@@ -38,6 +30,14 @@ func Width() *calculators.Calculator {
 		Explain:  explainWidth,
 	}
 }
+
+// What it answers: the width, and both ways to measure the sit bones.
+var (
+	saddleWidth = &calculators.Output{Name: "saddle-width", Label: "Saddle width to try", Unit: measure.Mm,
+		Between: "across the saddle at its widest"}
+	boneEdges   = &calculators.Output{Name: "edges", Label: "Outer edges of your sit bones", Unit: measure.Mm}
+	boneCentres = &calculators.Output{Name: "centres", Label: "Their centres", Unit: measure.Mm}
+)
 
 // leaningForward is the index of that choice of measure.Leaning.
 const leaningForward = 1
@@ -58,10 +58,10 @@ const (
 // bones measured 155 ± 14 mm the best pressure and comfort.
 func WidthFor(edges float64) float64 { return edges + 10 }
 
-// LeanLess returns by how much less of the bones touches when the trunk leans, in
+// leanLess returns by how much less of the bones touches when the trunk leans, in
 // mm: 0 upright, 10 leaning forward, 20 low and stretched. The further the pelvis
 // tips, the nearer together the parts that carry. Common practice, untested.
-func LeanLess(leaning string) float64 {
+func leanLess(leaning string) float64 {
 	switch leaning {
 	case "upright":
 		return 0
@@ -71,15 +71,15 @@ func LeanLess(leaning string) float64 {
 	return 10
 }
 
-func solveWidth(v calculators.Values, out []float64) *calculators.Problem {
-	edges, centres := v.Of(measure.SitBoneWidth), math.NaN()
+func solveWidth(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	edges := v.Of(measure.SitBoneWidth)
 	if v.Is(measure.SitBoneRead, "centres") {
-		centres = edges
+		out.Set(boneCentres, edges)
 		edges += v.Of(measure.SitBoneEdges)
 	} else if v.Has(measure.SitBoneEdges) {
-		centres = edges - v.Of(measure.SitBoneEdges)
+		out.Set(boneCentres, edges-v.Of(measure.SitBoneEdges))
 	}
-	out[0] = WidthFor(edges) - LeanLess(v.Choice(measure.Leaning))
-	out[1], out[2] = edges, centres
+	out.Set(saddleWidth, WidthFor(edges)-leanLess(v.Choice(measure.Leaning)))
+	out.Set(boneEdges, edges)
 	return nil
 }

@@ -13,7 +13,7 @@ import (
 func explainWidth(v calculators.Values, r *calculators.Result) {
 	// The warning comes before any number is explained.
 	r.Notes = append([]calculators.Note{{Kind: calculators.CheckNote, Text: words.Of("Numbness between the legs comes first: stand up at once. If it comes back or outlasts the ride, see a clinician before you try another saddle.")}}, r.Notes...)
-	x, edges := r.Reading("saddle-width"), r.Working("edges")
+	x, edges := r.At(saddleWidth), r.At(boneEdges)
 	x.Low, x.High = x.Value-widthRange, x.Value+widthRange
 	x.Meaning = words.Of("Start with what you have if it lies in the range. Good feels dull: you can point to the two places that carry you, and nothing else reports.")
 	t := calculators.Table{Name: "postures", Caption: words.Of("The further you lean, the less of the bones touches"), Columns: []calculators.Column{
@@ -24,7 +24,7 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 		{Name: "uncertainty", Label: words.Of("±"), Unit: "mm"},
 	}}
 	for i, c := range measure.Leaning.Choices {
-		w := WidthFor(float64(edges.Value)) - LeanLess(c.Key)
+		w := WidthFor(float64(edges.Value)) - leanLess(c.Key)
 		t.Rows = append(t.Rows, []words.Sayer{words.Of(c.Label), measure.Millimetres(w), measure.Millimetres(w - widthRange), measure.Millimetres(w + widthRange), measure.Error{Amount: edges.Margin()}})
 		if v.Is(measure.Leaning, c.Key) {
 			t.Starred = i + 1
@@ -36,7 +36,7 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 }
 
 func noteWidth(v calculators.Values, r *calculators.Result) {
-	x, edges := r.Reading("saddle-width"), r.Working("edges")
+	x, edges := r.At(saddleWidth), r.At(boneEdges)
 	read := v.Of(measure.SitBoneWidth)
 	switch {
 	case v.Is(measure.SitBoneRead, "centres") && read > 145:
@@ -56,7 +56,7 @@ func noteWidth(v calculators.Values, r *calculators.Result) {
 // widthFigure draws the saddle from above at the width to try, with the bones on
 // it.
 func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
-	x, edges, centres := r.Reading("saddle-width"), r.Working("edges"), r.Working("centres")
+	x, edges, centres := r.At(saddleWidth), r.At(boneEdges), r.At(boneCentres)
 	f := &drawing.Figure{Title: words.Of("Your sit bones on the saddle, seen from above"),
 		Description: words.Of("A saddle seen from above, {0} across at its widest, its nose to the right. The outer edges of the two sit bones lie {1} apart.", x.Uncertain(), edges.Uncertain())}
 	half := math.Max(float64(x.Value), 60) / 2

@@ -1,0 +1,178 @@
+package saddle
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"plumbline/calculators"
+	"plumbline/calculators/calctest"
+)
+
+// numbersOf runs a calculator and returns how to look into what it answers.
+func numbersOf(t require.TestingT, c *calculators.Calculator, typed string, holes ...any) func(*calculators.Output) float64 {
+	r := calctest.Answer(t, c, fmt.Sprintf(typed, holes...))
+	return func(o *calculators.Output) float64 { return calctest.Value(r, o) }
+}
+
+// A longer leg sits higher by every method, each by its own factor.
+func TestALongerLegSitsHigher(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		leg, more := calctest.Between(t, "leg", 650, 950), calctest.Between(t, "more", 5, 40)
+		const typed = "inseam=%v crank-length=168 seat-angle=75.2"
+		a, b := numbersOf(t, Height(), typed, leg), numbersOf(t, Height(), typed, leg+more)
+		require.InDelta(t, 0.883*more, b(byFactor)-a(byFactor), 1e-9)
+		require.InDelta(t, 1.09*more, b(byHundredNine)-a(byHundredNine), 1e-9)
+		require.InDelta(t, 0.896*more, b(byRegression)-a(byRegression), 1e-9)
+		require.Greater(t, b(byModel), a(byModel))
+	})
+}
+
+// A longer crank takes from every method but the factor, which ignores it.
+func TestALongerCrankSitsLower(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		leg, crank := calctest.Between(t, "leg", 700, 950), calctest.Between(t, "crank", 140, 170)
+		more := calctest.Between(t, "more", 2, 15)
+		const typed = "inseam=%v trochanter-height=905 crank-length=%v"
+		a, b := numbersOf(t, Height(), typed, leg, crank), numbersOf(t, Height(), typed, leg, crank+more)
+		require.InDelta(t, a(byFactor), b(byFactor), 1e-9)
+		for _, o := range []*calculators.Output{byHundredNine, byRegression, byTrochanteric} {
+			require.InDelta(t, -more, b(o)-a(o), 1e-9, o.Name)
+		}
+		require.Less(t, b(byModel), a(byModel))
+		require.InDelta(t, b(saddleHeight)+crank+more, b(pedalToSaddle), 1e-9)
+	})
+}
+
+// More bend of the knee is a lower saddle, by the two methods that know of it.
+func TestMoreBendSitsLower(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		bend, more := calctest.Between(t, "bend", 25, 40), calctest.Between(t, "more", 1, 10)
+		const typed = "inseam=823 crank-length=168 target-knee=%v"
+		a, b := numbersOf(t, Height(), typed, bend), numbersOf(t, Height(), typed, bend+more)
+		require.InDelta(t, -1.5*more, b(byRegression)-a(byRegression), 1e-9)
+		require.Less(t, b(byModel), a(byModel))
+		require.InDelta(t, a(byFactor), b(byFactor), 1e-9)
+	})
+}
+
+// What is thicker between spindle and foot lifts the saddle; a cleat further back
+// puts the foot further forward, and the saddle down.
+func TestShoeAndPedal(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		more := calctest.Between(t, "more", 1, 10)
+		const typed = "inseam=823 pedal-height=%v sole-height=%v cleat-behind-ball=%v"
+		at := numbersOf(t, Height(), typed, 12, 14, 5)(byModel)
+		require.Greater(t, numbersOf(t, Height(), typed, 12+more, 14, 5)(byModel), at)
+		require.Greater(t, numbersOf(t, Height(), typed, 12, 14+more, 5)(byModel), at)
+		require.Less(t, numbersOf(t, Height(), typed, 12, 14, 5+more)(byModel), at)
+	})
+}
+
+// Sitting still the knee reads 5 degrees less than while pedalling (Bini and Hume
+// 2016: 8.2 ± 5; StaticLess is the round number inside it), in each of the three
+// things that are said of the bend. The bend itself is that of leg_check_test.go.
+func TestTheStillKneeIsSaid(t *testing.T) {
+	for _, k := range []struct {
+		typed, says string
+		leg         checkLeg
+		height      float64
+	}{
+		{fiveMethods, "Inside the 30 to 40 degrees", fiveLeg, 716.996},
+		// Between a trochanter far up and 109 % of the leg far down the factor is the
+		// middle one: 0.883·861 = 760.263.
+		{"inseam=861 crank-length=185 sex=m trochanter-height=975", "More than the 30 to 40 degrees",
+			checkLeg{inseam: 861, trochanter: 975, sex: "m", crank: 185, pedal: 15, sole: 15, seat: 76}, 760.263},
+		{"inseam=861 crank-length=175 sex=m trochanter-height=850", "Less than the 30 to 40 degrees",
+			checkLeg{inseam: 861, trochanter: 850, sex: "m", crank: 175, pedal: 15, sole: 15, seat: 76}, 760.263},
+	} {
+		r := calctest.Answer(t, Height(), k.typed)
+		require.InDelta(t, k.height, calctest.Value(r, saddleHeight), 1e-6)
+		want := fmt.Sprintf("Sitting still it reads about %.1f°", bottomBend(k.leg, k.height)-5)
+		require.Contains(t, r.At(kneeBend).Meaning.Say(nil), k.says)
+		require.Contains(t, r.At(kneeBend).Meaning.Say(nil), want)
+	}
+}
+
+// What is said of the methods: how many count, how far apart they lie, and which of
+// them were made for other legs or cranks.
+func TestWhatIsSaidOfTheMethods(t *testing.T) {
+	r := calctest.Answer(t, Height(), fiveMethods)
+	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "lie from 686\u00a0mm to 737\u00a0mm")
+	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "On flat pedals start at the low end")
+	require.Contains(t, r.At(methodSpread).Meaning.Say(nil), "5 methods disagree by more than usual")
+	require.Equal(t, []string{"yes, but made with cranks of 170 to 175 mm: it ignores their length", "yes", "yes", "yes", "yes"},
+		calctest.Column(t, r, "methods", "counts"))
+	require.True(t, calctest.Says(r, "the regression by 1.5 mm a degree and the leg model by about 5 mm a degree"))
+
+	r = calctest.Answer(t, Height(), "inseam=846 sex=m")
+	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "go to the low end for long descents")
+	require.Contains(t, r.At(methodSpread).Meaning.Say(nil), "4 methods, made with different riders and aims")
+	require.Equal(t, []string{"yes", "yes", "yes", "yes; its ± holds how people’s proportions differ"},
+		calctest.Column(t, r, "methods", "counts"))
+	require.False(t, calctest.Says(r, "The knee bend that you aim for moves two methods only"))
+	require.Equal(t, []string{"bottom bracket to saddle top", "pedal spindle to saddle top", "pedal spindle to saddle top", "bottom bracket to saddle top"},
+		calctest.Column(t, r, "methods", "published-as"))
+}
+
+// The regression counts from 780 to 920 mm of inside leg, both ends included, and is
+// shown beyond them (Ferrer-Roca et al. 2012); the factor is for cranks of 165 to 175.
+func TestWhereTheMethodsWereMade(t *testing.T) {
+	for leg, says := range map[string]string{"779": "An inside leg under", "780": "", "920": "", "921": "An inside leg over"} {
+		r := calctest.Answer(t, Height(), "inseam="+leg)
+		counts := calctest.Column(t, r, "methods", "counts")[2]
+		if says == "" {
+			require.Equal(t, "yes", counts, leg)
+			require.False(t, calctest.Says(r, "the riders the regression was made from"), leg)
+			continue
+		}
+		require.Equal(t, "no: made for inside legs of 780\u00a0mm to 920\u00a0mm", counts, leg)
+		require.True(t, calctest.Says(r, says), leg)
+	}
+	for crank, ignores := range map[string]bool{"164": true, "165": false, "175": false, "176": true} {
+		r := calctest.Answer(t, Height(), "inseam=850 crank-length="+crank)
+		require.Equal(t, ignores, strings.Contains(calctest.Column(t, r, "methods", "counts")[0], "it ignores their length"), crank)
+	}
+}
+
+// The methods of Peveler et al. 2005 cross where 0.883·I + crank = 1.09·I, which is
+// 821.3 mm for cranks of 170. There another method becomes the middle one within the
+// tape’s errors, and the ± is said to be approximate; 29 mm of leg away, with a good tape, it
+// is not.
+func TestWhereTheMedianBends(t *testing.T) {
+	for _, k := range []struct {
+		typed       string
+		approximate bool
+	}{
+		{"inseam=821±4 crank-length=170 trochanter-height=880±1 sex=m", true},
+		{"inseam=812±1 crank-length=162±0 trochanter-height=848±1 sex=f", false},
+		// An end of the regression's legs within two standard uncertainties, and just not.
+		{"inseam=788±4.1 crank-length=150±0 trochanter-height=800±0", true},
+		{"inseam=788±3.9 crank-length=150±0 trochanter-height=800±0", false},
+		{"inseam=912±4.1 crank-length=150±0 trochanter-height=900±0", true},
+		{"inseam=912±3.9 crank-length=150±0 trochanter-height=900±0", false},
+		// The trochanter's row, 839 − 162, passes the factor's 676.7 with an error of 2 mm.
+		{"inseam=766.4±0.1 crank-length=162±0 trochanter-height=839±2", true},
+		// 109 % of the leg, 835.376 − 158.1, passes the factor's 676.731 by the crank alone.
+		{"inseam=766.4±0.1 crank-length=158.1±1 trochanter-height=760±0", true},
+		{"inseam=766.4±0.1 crank-length=158.1±0 trochanter-height=760±0", false},
+	} {
+		r := calctest.Answer(t, Height(), k.typed)
+		require.Equal(t, k.approximate, calctest.Says(r, "so the ± is approximate"), k.typed)
+	}
+}
+
+// A leg that no pose fits still gets its other methods, and the figure says why there
+// is nobody in it.
+func TestHeightWithoutAPose(t *testing.T) {
+	r := calctest.Answer(t, Height(), "inseam=900 trochanter-height=700 crank-length=175 sex=m")
+	require.False(t, r.At(kneeBend).Exists())
+	require.Contains(t, r.At(kneeBend).Meaning.Say(nil), "finds no pose")
+	require.Contains(t, r.Figure.Description.Say(nil), "The rider is left out")
+	require.True(t, r.At(saddleHeight).Exists())
+	require.Contains(t, calctest.Answer(t, Height(), fiveMethods).Figure.Description.Say(nil),
+		"The saddle’s top stands 717\u00a0±\u00a08\u00a0mm from the bottom bracket along the seat line, and 879\u00a0mm from the pedal")
+}
