@@ -12,6 +12,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/body"
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/panel"
@@ -46,13 +47,13 @@ func run(t testing.TB, c *calculators.Calculator, pairs string) *calculators.Res
 	return r
 }
 
-func value(r *calculators.Result, name string) float64 { return float64(r.Reading(name).Value) }
+func value(r *calculators.Result, o *calculators.Output) float64 { return calctest.Value(r, o) }
 
 // said is everything that a result says, for looking up a phrase.
 func said(r *calculators.Result) string {
 	var b strings.Builder
-	for i := range r.Readings {
-		b.WriteString(r.Readings[i].Meaning.Say(nil) + "\n")
+	for i := range r.Answers {
+		b.WriteString(r.Answers[i].Meaning.Say(nil) + "\n")
 	}
 	for _, n := range r.Notes {
 		b.WriteString(n.Text.Say(nil) + "\n")
@@ -66,18 +67,18 @@ func said(r *calculators.Result) string {
 func TestGripsStandWhereThePublishedOnesDo(t *testing.T) {
 	const frame = "reach=475 stack=630 head-angle=65 seat-angle=77 headset-height=5 spacers=5 stem-clamp-height=40 stem-length=50 stem-angle=0 bar-rise=20 bar-sweep=35 bar-roll=5"
 	r := run(t, Grip(), frame)
-	assert.InDelta(t, 474.513142, value(r, "grip-x"), 1e-6)
-	assert.InDelta(t, 701.294492, value(r, "grip-y"), 1e-6)
+	assert.InDelta(t, 474.513142, value(r, gripX), 1e-6)
+	assert.InDelta(t, 701.294492, value(r, gripY), 1e-6)
 	// Reach and room at the bar's own height, from the same lines read elsewhere.
 	const bar = 678.320147
 	cot := func(deg float64) float64 { return 1 / math.Tan(deg*math.Pi/180) }
-	assert.InDelta(t, 475-(bar-630)*cot(65), value(r, "reach-at-bar"), 1e-5)
-	assert.InDelta(t, 475-(bar-630)*cot(65)+bar*cot(77), value(r, "top-tube-at-bar"), 1e-5)
+	assert.InDelta(t, 475-(bar-630)*cot(65), value(r, reachAtBar), 1e-5)
+	assert.InDelta(t, 475-(bar-630)*cot(65)+bar*cot(77), value(r, roomAtBar), 1e-5)
 	// Raising the bar on this slack, steep-seated bike shortens the room by 0.24
 	// mm for each mm; with the reach held it would grow.
 	higher := run(t, Grip(), frame+" spacers=15")
 	up := 10 * math.Sin(65*math.Pi/180)
-	assert.InDelta(t, 0.2354*up, value(r, "top-tube-at-bar")-value(higher, "top-tube-at-bar"), 1e-3)
+	assert.InDelta(t, 0.2354*up, value(r, roomAtBar)-value(higher, roomAtBar), 1e-3)
 	assert.Contains(t, said(r), "take 2.4 mm off it")
 	assert.Contains(t, said(r), "would grow by 2.3 mm instead")
 }
@@ -113,8 +114,8 @@ func TestGripsAgreeWithTurnedComplexNumbers(t *testing.T) {
 			t.Fatal(problems[0].Text.Say(nil))
 		}
 		want := gripByComplex(reach, stack, head, c)
-		if math.Abs(value(r, "grip-x")-real(want)) > 1e-6 || math.Abs(value(r, "grip-y")-imag(want)) > 1e-6 {
-			t.Fatalf("got %v, %v, want %v", value(r, "grip-x"), value(r, "grip-y"), want)
+		if math.Abs(value(r, gripX)-real(want)) > 1e-6 || math.Abs(value(r, gripY)-imag(want)) > 1e-6 {
+			t.Fatalf("got %v, %v, want %v", value(r, gripX), value(r, gripY), want)
 		}
 	})
 }
@@ -124,11 +125,11 @@ func TestGripsAgreeWithTurnedComplexNumbers(t *testing.T) {
 func TestReadyAnswersAsExpected(t *testing.T) {
 	const reference = "inseam=846 stature=1756 sex=m grip-x=454 grip-y=713 sag-front=0 sag-rear=0"
 	r := run(t, Ready(), reference)
-	assert.InDelta(t, 200, value(r, "hip-behind"), 20)
-	assert.InDelta(t, 60.5, value(r, "elbow-bend"), 5.5)
-	assert.InDelta(t, math.Hypot(454, 713), value(r, "bb-to-grip"), 1e-9)
-	at := run(t, Ready(), reference+" trunk-angle="+measure.Exact(value(r, "trunk-at-elbow")))
-	assert.InDelta(t, keptElbow, value(at, "elbow-bend"), 1e-4)
+	assert.InDelta(t, 200, value(r, hipBehind), 20)
+	assert.InDelta(t, 60.5, value(r, readyElbow), 5.5)
+	assert.InDelta(t, math.Hypot(454, 713), value(r, feetToHands), 1e-9)
+	at := run(t, Ready(), reference+" trunk-angle="+measure.Exact(value(r, trunkAtElbow)))
+	assert.InDelta(t, keptElbow, value(at, readyElbow), 1e-4)
 	var table *calculators.Table
 	for i := range r.Tables {
 		if r.Tables[i].Name == "changes" {
@@ -142,18 +143,18 @@ func TestReadyAnswersAsExpected(t *testing.T) {
 
 func TestStraightArmsAreAResult(t *testing.T) {
 	r := run(t, Ready(), "grip-x=640 grip-y=620")
-	assert.False(t, r.Reading("elbow-bend").Exists())
-	assert.Less(t, value(r, "arm-slack"), 0.0)
-	assert.Contains(t, said(r), "your arms are straight "+strings.ReplaceAll(measure.Millimetres(-value(r, "arm-slack")).Say(nil), "\u00a0", " ")+" before the grips")
-	assert.Less(t, value(r, "room-back"), 0.0)
+	assert.False(t, r.At(readyElbow).Exists())
+	assert.Less(t, value(r, armSlack), 0.0)
+	assert.Contains(t, said(r), "your arms are straight "+strings.ReplaceAll(measure.Millimetres(-value(r, armSlack)).Say(nil), "\u00a0", " ")+" before the grips")
+	assert.Less(t, value(r, roomBack), 0.0)
 	steep := run(t, Ready(), "grade=-100 standing-knee=10")
-	assert.False(t, steep.Reading("room-back").Exists())
+	assert.False(t, steep.At(roomBack).Exists())
 	assert.Contains(t, said(steep), "No such stance")
 	far := run(t, Seated(), "grip-x=1000 grip-y=500")
-	assert.False(t, far.Reading("trunk-angle").Exists())
+	assert.False(t, far.At(seatedTrunk).Exists())
 	assert.Contains(t, said(far), "Out of reach")
 	lever := run(t, Lever(), "grip-x=640 grip-y=620")
-	assert.False(t, lever.Reading("lever-angle").Exists())
+	assert.False(t, lever.At(leverAngle).Exists())
 	assert.Contains(t, said(lever), "do not reach the grips")
 }
 
@@ -259,10 +260,10 @@ func TestAWiderBarSpreadsTheArms(t *testing.T) {
 			return r
 		}
 		narrow, wide := answer(width), answer(width+5)
-		if value(wide, "arm-spread") <= value(narrow, "arm-spread") {
+		if value(wide, armSpread) <= value(narrow, armSpread) {
 			t.Fatal("a wider bar does not spread the arms")
 		}
-		if value(narrow, "arm-spread") > 0 && value(narrow, "reach-lost") <= 0 {
+		if value(narrow, armSpread) > 0 && value(narrow, reachLost) <= 0 {
 			t.Fatal("a wider bar takes no reach")
 		}
 	})
@@ -320,17 +321,17 @@ func TestForearmDipIsTakenInSpace(t *testing.T) {
 func TestTheSameBikeKeepsItsPosition(t *testing.T) {
 	g := run(t, Grip(), "stem-length=40 spacers=10 bar-roll=0 headset-height=10 stem-clamp-height=40 stem-angle=0")
 	saddle := 736 * math.Cos(76.5*math.Pi/180)
-	r := run(t, Same(), "saddle-height=736 saddle-setback="+measure.Exact(saddle)+" grip-x="+measure.Exact(value(g, "grip-x"))+" grip-y="+measure.Exact(value(g, "grip-y"))+
+	r := run(t, Same(), "saddle-height=736 saddle-setback="+measure.Exact(saddle)+" grip-x="+measure.Exact(value(g, gripX))+" grip-y="+measure.Exact(value(g, gripY))+
 		" new-reach=460 new-stack=625 new-head-angle=65.5 new-seat-angle=76.5 new-crank-length=170 new-headset-height=10 new-bar-rise=30 new-bar-sweep=40 new-fork-travel=150 new-rear-travel=140")
-	assert.InDelta(t, 736, value(r, "saddle-height"), 1e-9)
-	assert.InDelta(t, 0, value(r, "rail-shift"), 1e-6)
+	assert.InDelta(t, 736, value(r, sameHeight), 1e-9)
+	assert.InDelta(t, 0, value(r, railShift), 1e-6)
 	first := r.Tables[0].Rows[0]
 	assert.Equal(t, "40 mm", strings.ReplaceAll(first[0].Say(nil), "\u00a0", " "))
 	assert.Equal(t, "0.0 mm", strings.ReplaceAll(first[4].Say(nil), "\u00a0", " "))
 	// A crank 5 mm shorter puts the saddle 5 mm up, a sole 3 mm thicker 3 mm more:
 	// the spindle-to-saddle distance, plus what stands on the spindle, is kept.
 	other := run(t, Same(), "crank-length=170 new-crank-length=165 sole-height=15 new-sole-height=18 pedal-height=15 new-pedal-height=15")
-	assert.InDelta(t, 736+5+3, value(other, "saddle-height"), 1e-9)
+	assert.InDelta(t, 736+5+3, value(other, sameHeight), 1e-9)
 	// What rails cannot do is said.
 	assert.Contains(t, said(run(t, Same(), "new-seat-angle=81")), "More than rails have")
 	assert.Contains(t, said(run(t, Same(), "new-reach=540")), "No usual parts that the steerer allows")
@@ -343,7 +344,7 @@ func TestAMoveIsDrawnBeforeAndAfter(t *testing.T) {
 	assert.Contains(t, svg, "before")
 	assert.NotContains(t, svg, "NaN")
 	moved := run(t, Ready(), "grip-x=427 grip-y=725 reach=460 stack=625")
-	assert.InDelta(t, value(moved, "elbow-bend"), value(r, "elbow-bend"), 1e-6)
+	assert.InDelta(t, value(moved, readyElbow), value(r, readyElbow), 1e-6)
 }
 
 // BenchmarkAnswers measures what a reader waits for: answer, words and drawing.

@@ -13,9 +13,9 @@ func explainGrip(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	r.Reading("grip-x").Meaning = words.Of("What you feel standing: how far your hands are out in front of your feet. Drop a plumb line from the middle of one grip and measure to the crank axle; if that disagrees by more than the ±, one of the numbers above is wrong.")
-	r.Reading("grip-y").Meaning = words.Of("What you feel standing: how low you have to bend to hold on. The frame’s stack ends {0} lower, at the top of the head tube.",
-		measure.Millimetres(float64(r.Reading("grip-y").Value)-b.Stack()))
+	r.At(gripX).Meaning = words.Of("What you feel standing: how far your hands are out in front of your feet. Drop a plumb line from the middle of one grip and measure to the crank axle; if that disagrees by more than the ±, one of the numbers above is wrong.")
+	r.At(gripY).Meaning = words.Of("What you feel standing: how low you have to bend to hold on. The frame’s stack ends {0} lower, at the top of the head tube.",
+		measure.Millimetres(float64(r.At(gripY).Value)-b.Stack()))
 	explainFromSaddle(v, r)
 	explainAtBar(v, b, r)
 	r.Tables = append(r.Tables, stepTable(r))
@@ -27,7 +27,7 @@ func explainGrip(v calculators.Values, r *calculators.Result) {
 
 // explainFromSaddle says what the seated pair means, or what is missing for it.
 func explainFromSaddle(v calculators.Values, r *calculators.Result) {
-	x, drop := r.Reading("saddle-to-grip"), r.Reading("grip-drop")
+	x, drop := r.At(gripFromSaddle), r.At(gripDrop)
 	if !x.Exists() {
 		why := words.Of("Give {0}, and {1} or {2}, to have it.", measure.SaddleHeight.Named(), measure.SeatAngle.Named(), measure.SaddleSetback.Named())
 		if v.Has(measure.SaddleHeight) && (v.Has(measure.SeatAngle) || v.Has(measure.SaddleSetback)) {
@@ -51,9 +51,9 @@ func explainFromSaddle(v calculators.Values, r *calculators.Result) {
 func explainAtBar(v calculators.Values, b geometry.Bike, r *calculators.Result) {
 	const higher = 10
 	lost := b.ReachAt(b.Stack()) - b.ReachAt(b.Stack()+higher)
-	r.Reading("reach-at-bar").Meaning = words.Of("What is left of the chart’s {0} of reach once headset, spacers and stem have brought you up here: the steering axis leans back {1} for every {2} up.",
+	r.At(reachAtBar).Meaning = words.Of("What is left of the chart’s {0} of reach once headset, spacers and stem have brought you up here: the steering axis leans back {1} for every {2} up.",
 		measure.Millimetres(v.Of(measure.Reach)), tenth(lost), measure.Millimetres(higher))
-	x := r.Reading("top-tube-at-bar")
+	x := r.At(roomAtBar)
 	if !x.Exists() {
 		x.Meaning = words.Of("Give {0} to have it.", measure.SeatAngle.Named())
 		return
@@ -74,24 +74,24 @@ func tenth(x float64) measure.Amount { return measure.Amount{Value: x, Unit: mea
 // stepTable lists what one step of each part does, seen from the feet and from
 // the saddle.
 func stepTable(r *calculators.Result) calculators.Table {
-	first := &r.Workings[stepSaddle]
 	t := calculators.Table{Name: "steps", Caption: words.Of("What one step of each part does to the grips; the other way round it does the opposite"),
 		Columns: []calculators.Column{
 			{Name: "step", Label: words.Of("Step")},
 			{Name: "forward", Label: words.Of("Forward"), Unit: "mm"},
 			{Name: "up", Label: words.Of("Up"), Unit: "mm"},
 		}}
-	if first.Exists() {
+	seated := r.At(gripFromSaddle).Exists()
+	if seated {
 		t.Columns = append(t.Columns, calculators.Column{Name: "saddle-to-grip", Label: words.Of("From the saddle"), Unit: "mm"})
 	}
-	for i, s := range steps {
-		w := r.Workings[stepNumbers*i:]
-		if !w[stepAhead].Exists() {
+	for _, s := range gripSteps {
+		ahead, up := r.At(s.ahead), r.At(s.up)
+		if !ahead.Exists() {
 			continue
 		}
-		row := []words.Sayer{s.said, w[stepAhead].Uncertain(), w[stepUp].Uncertain()}
-		if first.Exists() {
-			row = append(row, w[stepSaddle].Uncertain())
+		row := []words.Sayer{s.said, ahead.Uncertain(), up.Uncertain()}
+		if seated {
+			row = append(row, r.At(s.fromSaddle).Uncertain())
 		}
 		t.Rows = append(t.Rows, row)
 	}

@@ -19,7 +19,7 @@ func frontBuild(b geometry.Bike, parts geometry.Cockpit) figure.Build {
 // gripFigure draws the front of the reader's bike with what the reader sets and
 // where that puts the grips.
 func gripFigure(v calculators.Values, b geometry.Bike, r *calculators.Result) *drawing.Figure {
-	x, y := r.Reading("grip-x"), r.Reading("grip-y")
+	x, y := r.At(gripX), r.At(gripY)
 	parts := fit.Parts(v)
 	f := &drawing.Figure{
 		Title: words.Of("Where the grips stand, from the bottom bracket"),

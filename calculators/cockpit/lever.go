@@ -40,20 +40,8 @@ func Lever() *calculators.Calculator {
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
 			},
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs()),
-		Readings: []calculators.Measured{
-			{Name: "lever-angle", Label: "Turn the lever down by", Unit: measure.Deg,
-				Between: "the horizontal and the lever’s blade, with the bike level on its stand"},
-			{Name: "lever-reach", Label: "Set its reach to", Unit: measure.Mm,
-				Between: "the front of the grip and the front of the lever, where the braking finger rests"},
-			{Name: "lever-inset", Label: "Clamp it in by", Unit: measure.Mm,
-				Between: "the grip’s inner end and the near edge of the lever’s clamp"},
-			{Name: "grip-diameter", Label: "Grip that suits", Unit: measure.Mm, Folded: true,
-				Between: "across the grip under the palm"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "forearm-standing", Label: "Forearm, standing ready", Unit: measure.Deg},
-			{Name: "forearm-seated", Label: "Forearm, seated", Unit: measure.Deg},
-		},
+		Answers:  []*calculators.Output{leverAngle, leverReach, leverInset, gripDiameter},
+		Workings: []*calculators.Output{forearmStanding, forearmSeated},
 		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005, literature.ToolSpan2009,
 			literature.CFR1512, literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.Numbness, caution.FirstRide},
@@ -61,6 +49,24 @@ func Lever() *calculators.Calculator {
 		Explain:  explainLever,
 	}
 }
+
+// What it answers.
+var (
+	leverAngle = &calculators.Output{Name: "lever-angle", Label: "Turn the lever down by", Unit: measure.Deg,
+		Between: "the horizontal and the lever’s blade, with the bike level on its stand"}
+	leverReach = &calculators.Output{Name: "lever-reach", Label: "Set its reach to", Unit: measure.Mm,
+		Between: "the front of the grip and the front of the lever, where the braking finger rests"}
+	leverInset = &calculators.Output{Name: "lever-inset", Label: "Clamp it in by", Unit: measure.Mm,
+		Between: "the grip’s inner end and the near edge of the lever’s clamp"}
+	gripDiameter = &calculators.Output{Name: "grip-diameter", Label: "Grip that suits", Unit: measure.Mm, Folded: true,
+		Between: "across the grip under the palm"}
+)
+
+// What stands behind it.
+var (
+	forearmStanding = &calculators.Output{Name: "forearm-standing", Label: "Forearm, standing ready", Unit: measure.Deg}
+	forearmSeated   = &calculators.Output{Name: "forearm-seated", Label: "Forearm, seated", Unit: measure.Deg}
+)
 
 // FingerOf returns the length of the index finger, mm, of a hand of a length in
 // mm.
@@ -113,16 +119,13 @@ func forearmDip(upper posture.Upper, elbow, hand geometry.Point, shoulder geomet
 	return math.Atan2(-fore.Y, level) * 180 / math.Pi
 }
 
-func solveLever(v calculators.Values, out []float64) *calculators.Problem {
-	for i := range out {
-		out[i] = math.NaN()
-	}
+func solveLever(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	finger := v.Of(measure.FingerLength)
-	out[1] = LeverReachOf(finger)
+	out.Set(leverReach, LeverReachOf(finger))
 	if breadth, ok := body.HandBreadth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
-		out[2] = v.Of(measure.LeverLength) + float64(fingerPlace*breadth.Value) - v.Of(measure.GripLength)
+		out.Set(leverInset, v.Of(measure.LeverLength)+float64(fingerPlace*breadth.Value)-v.Of(measure.GripLength))
 	}
-	out[3] = body.GripDiameter(v.Of(measure.HandLength))
+	out.Set(gripDiameter, body.GripDiameter(v.Of(measure.HandLength)))
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return p
@@ -130,29 +133,26 @@ func solveLever(v calculators.Values, out []float64) *calculators.Problem {
 	grip := bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})
 	upper := fit.Upper(v)
 	if now, ok := leverStance(v, grip); ok && now.Reaches() {
-		out[4] = forearmDip(upper, now.Elbow, now.Hand, now.Trunk.Shoulder)
+		dip := forearmDip(upper, now.Elbow, now.Hand, now.Trunk.Shoulder)
+		out.Set(forearmStanding, dip)
 		// On the stand the bike has not tipped yet.
-		out[0] = out[4] - bike.Tilt
+		out.Set(leverAngle, dip-bike.Tilt)
 	}
 	if s, ok := seatOf(v, bike.Level, bike.Tilt); ok {
-		if t, ok := s.lean(grip, seatedElbow); ok {
+		if t, ok := s.lean(grip, fit.SeatedElbow); ok {
 			if elbow, ok := upper.Arm.Elbow(t.Shoulder, grip); ok {
-				out[5] = forearmDip(upper, elbow, grip, t.Shoulder)
+				out.Set(forearmSeated, forearmDip(upper, elbow, grip, t.Shoulder))
 			}
 		}
 	}
 	return nil
 }
 
-// leverStance returns the reader standing ready.
+// leverStance returns the reader standing ready on level ground.
 func leverStance(v calculators.Values, grip geometry.Point) (posture.Balanced, bool) {
-	leg, ok := fit.Leg(v)
-	if !ok {
-		return posture.Balanced{}, false
-	}
 	stance := posture.ReadyStance
 	stance.Trunk, stance.Knee = v.Of(measure.TrunkAngle), v.Of(measure.StandingKnee)
-	s, ok := posture.NewStanding(leg, standingSetup(v), fit.Upper(v), stance)
+	s, ok := riderOf(v, stance)
 	if !ok {
 		return posture.Balanced{}, false
 	}

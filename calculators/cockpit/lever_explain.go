@@ -19,12 +19,12 @@ func explainLever(v calculators.Values, r *calculators.Result) {
 	}
 	explainLeverAngle(r, bike)
 	explainLeverReach(v, r)
-	inset := r.Reading("lever-inset")
+	inset := r.At(leverInset)
 	inset.Meaning = words.Of("Then one finger meets the blade near its hook while the hand stays at the grip’s outer end: the most leverage for the least squeeze.")
 	if inset.Value < 0 {
 		inset.Meaning = words.Of("The blade is so short, or the grip so long, that even touching the grip the lever ends inside your finger. Slide it against the grip, or choose a shorter grip.")
 	}
-	r.Reading("grip-diameter").Meaning = words.Of("A share of the hand’s length that people liked best on cylinders, without gloves or vibration; {0} to {1} all rated well. The fingertips should nearly meet the palm. Too thick, and you squeeze all day.", measure.Millimetres(30), measure.Millimetres(40))
+	r.At(gripDiameter).Meaning = words.Of("A share of the hand’s length that people liked best on cylinders, without gloves or vibration; {0} to {1} all rated well. The fingertips should nearly meet the palm. Too thick, and you squeeze all day.", measure.Millimetres(30), measure.Millimetres(40))
 	r.Tables = append(r.Tables, forearmTable(r))
 	r.Note(calculators.PlainNote, "Why nearly straight: with the wrist bent back past about {0}, or sideways past {1} to {2}, pressure inside it rose above a customary line in a quarter of people who were not even gripping. Another laboratory found the hardest squeeze at {3}, just past that. One squeeze is not three hours, so for a long ride the guide takes near-straight; it is no medical threshold.",
 		measure.Degrees(32.7), measure.Degrees(14.5), measure.Degrees(21.8), measure.Degrees(35))
@@ -36,13 +36,13 @@ func explainLever(v calculators.Values, r *calculators.Result) {
 }
 
 func explainLeverAngle(r *calculators.Result, bike fit.Ridden) {
-	x := r.Reading("lever-angle")
+	x := r.At(leverAngle)
 	if !x.Exists() {
 		x.Meaning = words.Of("In this posture your hands do not reach the grips, so there is no forearm to follow. Look at your standing position first.")
 		r.Note(calculators.CheckNote, "{0}", x.Meaning)
 		return
 	}
-	seated := r.Working("forearm-seated")
+	seated := r.At(forearmSeated)
 	if !seated.Exists() {
 		x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near straight. Seated the forearm points otherwise: give {0} to see how far, and choose a place between the two.", measure.SaddleHeight.Named())
 		return
@@ -53,7 +53,7 @@ func explainLeverAngle(r *calculators.Result, bike fit.Ridden) {
 }
 
 func explainLeverReach(v calculators.Values, r *calculators.Result) {
-	x := r.Reading("lever-reach")
+	x := r.At(leverReach)
 	finger := v.Of(measure.FingerLength)
 	x.Low, x.High = calculators.Number(reachFrom*finger), calculators.Number(reachTo*finger)
 	limit := measure.Millimetres(legalReach)
@@ -79,9 +79,9 @@ func explainLeverReach(v calculators.Values, r *calculators.Result) {
 func forearmTable(r *calculators.Result) calculators.Table {
 	t := calculators.Table{Name: "forearm", Caption: words.Of("How far your forearm points below the horizontal, at sag"),
 		Columns: []calculators.Column{{Name: "posture", Label: words.Of("Posture")}, {Name: "forearm", Label: words.Of("Forearm"), Unit: "deg"}}}
-	for i := range r.Workings {
-		if w := &r.Workings[i]; w.Exists() {
-			t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain()})
+	for _, o := range []*calculators.Output{forearmStanding, forearmSeated} {
+		if x := r.At(o); x.Exists() {
+			t.Rows = append(t.Rows, []words.Sayer{x.Label, x.Uncertain()})
 		}
 	}
 	return t
@@ -93,7 +93,7 @@ func leverFigure(v calculators.Values, bike fit.Ridden, r *calculators.Result) *
 	level := geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
 	_, b := riderBuild(v, bike, level)
 	grip := bike.Turn(level)
-	angle, reach := r.Reading("lever-angle"), r.Reading("lever-reach")
+	angle, reach := r.At(leverAngle), r.At(leverReach)
 	f := &drawing.Figure{Title: words.Of("The lever continues the forearm")}
 	f.Add(figure.HeadEndBare(b)...)
 	now, ok := leverStance(v, grip)

@@ -1,7 +1,6 @@
 package cockpit
 
 import (
-	"math"
 	"slices"
 
 	"plumbline/calculators"
@@ -30,30 +29,33 @@ func Ready() *calculators.Calculator {
 				{Quantity: measure.MoveX, Optional: true, Folded: true}, {Quantity: measure.MoveY, Optional: true, Folded: true},
 				{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
 			}),
-		Readings: []calculators.Measured{
-			{Name: "elbow-bend", Label: "Your elbows bend", Unit: measure.Deg,
-				Between: "upper arm and forearm, in space; a straight arm is 0"},
-			{Name: "trunk-at-elbow", Label: "Trunk that leaves 60°", Unit: measure.Deg,
-				Between: "the ground and the line from hip to shoulder, with the elbows bent by 60°"},
-			{Name: "room-back", Label: "Room back", Unit: measure.Mm,
-				Between: "the centre of mass over the feet and where it is when the arms are straight, level, trunk angle and knee bend kept"},
-			{Name: "room-forward", Label: "Room forward", Unit: measure.Mm,
-				Between: "the centre of mass over the feet and where it is when the elbows fold past 120° or the shoulders stand over the grips, level"},
-			{Name: "bb-to-grip", Label: "Feet to hands", Unit: measure.Mm, Folded: true,
-				Between: "bottom-bracket centre to the middle of the grips, straight, seen from the side"},
-			{Name: "hip-behind", Label: "Hips behind the feet", Unit: measure.Mm, Folded: true,
-				Between: "bottom-bracket centre, level back to the hip joint, with the bike at sag"},
-			{Name: "front-knee", Label: "Front knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"},
-			{Name: "rear-knee", Label: "Rear knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"},
-			{Name: "arm-slack", Label: "Arms straight after", Unit: measure.Mm, Folded: true,
-				Between: "the grips and where straight arms would end, along the line from the shoulder; negative where they end before the grips"},
-		},
+		Answers:  []*calculators.Output{readyElbow, trunkAtElbow, roomBack, roomForward, feetToHands, hipBehind, frontKnee, rearKnee, armSlack},
 		Sources:  []*literature.Source{literature.DeLeva1996, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.BrakeCheck, caution.FirstRide, caution.Clinician, caution.Growing},
 		Solve:    solveReady,
 		Explain:  explainReady,
 	}
 }
+
+// What it answers.
+var (
+	readyElbow = &calculators.Output{Name: "elbow-bend", Label: "Your elbows bend", Unit: measure.Deg,
+		Between: "upper arm and forearm, in space; a straight arm is 0"}
+	trunkAtElbow = &calculators.Output{Name: "trunk-at-elbow", Label: "Trunk that leaves 60°", Unit: measure.Deg,
+		Between: "the ground and the line from hip to shoulder, with the elbows bent by 60°"}
+	roomBack = &calculators.Output{Name: "room-back", Label: "Room back", Unit: measure.Mm,
+		Between: "the centre of mass over the feet and where it is when the arms are straight, level, trunk angle and knee bend kept"}
+	roomForward = &calculators.Output{Name: "room-forward", Label: "Room forward", Unit: measure.Mm,
+		Between: "the centre of mass over the feet and where it is when the elbows fold past 120° or the shoulders stand over the grips, level"}
+	feetToHands = &calculators.Output{Name: "bb-to-grip", Label: "Feet to hands", Unit: measure.Mm, Folded: true,
+		Between: "bottom-bracket centre to the middle of the grips, straight, seen from the side"}
+	hipBehind = &calculators.Output{Name: "hip-behind", Label: "Hips behind the feet", Unit: measure.Mm, Folded: true,
+		Between: "bottom-bracket centre, level back to the hip joint, with the bike at sag"}
+	frontKnee = &calculators.Output{Name: "front-knee", Label: "Front knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"}
+	rearKnee  = &calculators.Output{Name: "rear-knee", Label: "Rear knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"}
+	armSlack  = &calculators.Output{Name: "arm-slack", Label: "Arms straight after", Unit: measure.Mm, Folded: true,
+		Between: "the grips and where straight arms would end, along the line from the shoulder; negative where they end before the grips"}
+)
 
 // stanceInputs ask what the rider chooses.
 func stanceInputs() []calculators.Input {
@@ -75,19 +77,6 @@ func standingPedalInputs() []calculators.Input {
 	}
 }
 
-// The order of the readings.
-const (
-	readyElbow = iota
-	readyTrunk
-	readyBack
-	readyForward
-	readyReach
-	readyHip
-	readyFront
-	readyRear
-	readySlack
-)
-
 // keptElbow is the bend that trunk-at-elbow leaves, degrees: the middle of what
 // is common practice.
 const keptElbow = 60
@@ -100,37 +89,27 @@ type stand struct {
 	move  geometry.Point // at sag
 }
 
-// standing is a stand, if the lengths make a rider.
-type standing struct {
-	stand
-	ok      bool
-	problem *calculators.Problem
-}
-
-// standOf makes the reader's stand.
-var standOf = calculators.Part[standing]{Compute: func(v calculators.Values) standing {
+// standOf returns the reader's stand, or says at which input the bike fails. It is
+// not ok where the lengths make no rider: the bike and the grips are there then.
+func standOf(v calculators.Values) (s stand, ok bool, p *calculators.Problem) {
 	bike, p := fit.Ride(v)
 	if p != nil {
-		return standing{problem: p}
+		return stand{}, false, p
 	}
-	r := riderOf.Of(v)
-	return standing{stand{r.Standing, bike, bike.Turn(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}), bike.Turn(moveOf(v))}, r.ok, nil}
-}}
-
-type rider struct {
-	posture.Standing
-	ok bool
+	rider, ok := riderOf(v, stanceOf(v))
+	grip := geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
+	return stand{rider, bike, bike.Turn(grip), bike.Turn(moveOf(v))}, ok, nil
 }
 
-// riderOf is the reader without a bike. It is not ok where the lengths make none.
-var riderOf = calculators.Part[rider]{Compute: func(v calculators.Values) rider {
+// riderOf returns the reader in a stance, without a bike, and false where the
+// lengths make no rider.
+func riderOf(v calculators.Values, stance posture.Stance) (posture.Standing, bool) {
 	leg, ok := fit.Leg(v)
 	if !ok {
-		return rider{}
+		return posture.Standing{}, false
 	}
-	s, ok := posture.NewStanding(leg, standingSetup(v), fit.Upper(v), stanceOf(v))
-	return rider{s, ok}
-}}
+	return posture.NewStanding(leg, fit.Feet(v), fit.Upper(v), stance)
+}
 
 // moveOf returns the move of the grips that the reader tries, mm.
 func moveOf(v calculators.Values) geometry.Point {
@@ -151,40 +130,35 @@ func stanceOf(v calculators.Values) posture.Stance {
 	return s
 }
 
-func standingSetup(v calculators.Values) posture.Setup {
-	return posture.Setup{Crank: v.Of(measure.CrankLength), PedalHeight: v.Of(measure.PedalHeight),
-		SoleHeight: v.Of(measure.SoleHeight), CleatBehindBall: v.Of(measure.CleatBehindBall)}
-}
-
-func solveReady(v calculators.Values, out []float64) *calculators.Problem {
-	for i := range out {
-		out[i] = math.NaN()
-	}
-	s := standOf.Of(v)
-	if s.problem != nil {
-		return s.problem
+func solveReady(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	s, ok, p := standOf(v)
+	if p != nil {
+		return p
 	}
 	grip := s.grip.Add(s.move)
-	out[readyReach] = grip.Length()
-	if !s.ok {
+	out.Set(feetToHands, grip.Length())
+	if !ok {
 		return nil
 	}
 	if trunk, err := s.rider.TrunkAt(grip, keptElbow); err == nil {
-		out[readyTrunk] = trunk
+		out.Set(trunkAtElbow, trunk)
 	}
 	r, err := s.rider.Balance(grip)
 	if err != nil {
 		return nil
 	}
 	if r.Reaches() {
-		out[readyElbow] = r.ElbowBend
+		out.Set(readyElbow, r.ElbowBend)
 	}
 	if room, ok := s.rider.RoomBack(&r, grip); ok {
-		out[readyBack] = room.Length
+		out.Set(roomBack, room.Length)
 	}
 	if room, ok := s.rider.RoomForward(&r, grip); ok {
-		out[readyForward] = room.Length
+		out.Set(roomForward, room.Length)
 	}
-	out[readyHip], out[readyFront], out[readyRear], out[readySlack] = r.HipBehind(), r.FrontKnee, r.RearKnee, r.Slack
+	out.Set(hipBehind, r.HipBehind())
+	out.Set(frontKnee, r.FrontKnee)
+	out.Set(rearKnee, r.RearKnee)
+	out.Set(armSlack, r.Slack)
 	return nil
 }

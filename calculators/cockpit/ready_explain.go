@@ -10,13 +10,12 @@ import (
 )
 
 func explainReady(v calculators.Values, r *calculators.Result) {
-	standing := standOf.Of(v)
-	if standing.problem != nil {
+	s, ok, p := standOf(v)
+	if p != nil {
 		return
 	}
-	s := standing.stand
-	r.Reading("bb-to-grip").Meaning = words.Of("The distance that legs, trunk and arms have to span when you stand. It changes with the grips alone.")
-	if !standing.ok {
+	r.At(feetToHands).Meaning = words.Of("The distance that legs, trunk and arms have to span when you stand. It changes with the grips alone.")
+	if !ok {
 		noStand(r, words.Of("These lengths make no rider. Check the inside leg, the height and the lengths behind “More settings”."))
 		r.Figure = emptyReady(v, s)
 		return
@@ -33,10 +32,10 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 	explainElbow(r, &here)
 	explainKept(r)
 	explainRooms(r, &here)
-	r.Reading("hip-behind").Meaning = words.Of("Where your hips have to be for your weight to stand over your feet. If your saddle or your habit keeps them further forward, your hands carry the difference.")
-	r.Reading("front-knee").Meaning = words.Of("The front foot is ahead, so this knee is straighter than the mean that you chose.")
-	r.Reading("rear-knee").Meaning = words.Of("The rear foot is behind, so this knee is bent more.")
-	r.Reading("arm-slack").Meaning = slackMeaning(&here)
+	r.At(hipBehind).Meaning = words.Of("Where your hips have to be for your weight to stand over your feet. If your saddle or your habit keeps them further forward, your hands carry the difference.")
+	r.At(frontKnee).Meaning = words.Of("The front foot is ahead, so this knee is straighter than the mean that you chose.")
+	r.At(rearKnee).Meaning = words.Of("The rear foot is behind, so this knee is bent more.")
+	r.At(armSlack).Meaning = slackMeaning(&here)
 	t, trunk, stem := changeTable(v, s, &here)
 	r.Tables = append(r.Tables, t)
 	if s.move != (geometry.Point{}) {
@@ -83,9 +82,9 @@ func unready(err error) words.Text {
 
 // noStand gives every reading that hangs on a pose the reason why there is none.
 func noStand(r *calculators.Result, why words.Text) {
-	for i := range r.Readings {
-		if r.Readings[i].Name != "bb-to-grip" {
-			r.Readings[i].Meaning = why
+	for i := range r.Answers {
+		if r.Answers[i].Output != feetToHands {
+			r.Answers[i].Meaning = why
 		}
 	}
 	r.Note(calculators.CheckNote, "{0}", why)
@@ -95,7 +94,7 @@ func noStand(r *calculators.Result, why words.Text) {
 const elbowFrom, elbowTo = 45, 80
 
 func explainElbow(r *calculators.Result, now *stood) {
-	x := r.Reading("elbow-bend")
+	x := r.At(readyElbow)
 	if !x.Exists() {
 		x.Meaning = words.Of("In this posture your arms are straight {0} before the grips. Lower the chest or bend the knees more and look again; if they stay straight with the chest low, bring the grips nearer.", measure.Millimetres(-now.Slack))
 		r.Note(calculators.CheckNote, "Your arms are straight {0} before the grips.", measure.Millimetres(-now.Slack))
@@ -114,7 +113,7 @@ func explainElbow(r *calculators.Result, now *stood) {
 }
 
 func explainKept(r *calculators.Result) {
-	x := r.Reading("trunk-at-elbow")
+	x := r.At(trunkAtElbow)
 	if !x.Exists() {
 		x.Meaning = words.Of("No trunk angle leaves that much bend with the weight over the feet: the grips are too far for it, or too near.")
 		return
@@ -123,7 +122,7 @@ func explainKept(r *calculators.Result) {
 }
 
 func explainRooms(r *calculators.Result, now *stood) {
-	back, forward := r.Reading("room-back"), r.Reading("room-forward")
+	back, forward := r.At(roomBack), r.At(roomForward)
 	switch room := now.back; {
 	case !back.Exists():
 		back.Meaning = words.Of("Wherever you stand at this trunk angle, the grips stay out of reach.")
@@ -198,7 +197,7 @@ func changeTable(v calculators.Values, s stand, now *stood) (t calculators.Table
 	leg, _ := fit.Leg(v)
 	upper := fit.Upper(v)
 	as := func(upper posture.Upper, stance posture.Stance) effect {
-		other, ok := posture.NewStanding(leg, standingSetup(v), upper, stance)
+		other, ok := posture.NewStanding(leg, fit.Feet(v), upper, stance)
 		if !ok {
 			return effect{}
 		}

@@ -35,7 +35,7 @@ type sitter struct {
 // sitterOf returns the reader.
 func sitterOf(v calculators.Values) sitter {
 	leg, _ := fit.Leg(v)
-	s := sitter{leg: leg, setup: standingSetup(v), upper: fit.Upper(v)}
+	s := sitter{leg: leg, setup: fit.Feet(v), upper: fit.Upper(v)}
 	if v.Has(measure.SaddleHeight) {
 		s.saddle = v.Of(measure.SaddleHeight)
 	}
@@ -65,7 +65,7 @@ func (s sitter) seatedScene(b figure.Build, grip geometry.Point) (marks []drawin
 	if !ok || !fine {
 		return nil, 0, false
 	}
-	chord, ok := s.upper.Arm.Chord(seatedElbow)
+	chord, ok := s.upper.Arm.Chord(fit.SeatedElbow)
 	if !ok {
 		return nil, 0, false
 	}
@@ -85,10 +85,6 @@ func (s sitter) seatedScene(b figure.Build, grip geometry.Point) (marks []drawin
 	marks = append(marks, figure.LeanAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(t.Angle))))...)
 	return append(marks, figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(near.KneeBend))))...), t.Angle, true
 }
-
-// seatedElbow is the bend with which a seated rider is taken to hold the grips,
-// degrees: common practice.
-const seatedElbow = 30
 
 // standingScene returns the rider standing ready on the bike at sag.
 func (s sitter) standingScene(b figure.Build, r posture.Ready, slope float64) []drawing.Mark {
@@ -123,7 +119,7 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 	if s.move != (geometry.Point{}) {
 		right = append(right, before(v, s, level)...)
 	}
-	elbow := words.Of("the elbows bend {0}", r.Reading("elbow-bend").Uncertain())
+	elbow := words.Of("the elbows bend {0}", r.At(readyElbow).Uncertain())
 	if !now.Reaches() {
 		elbow = words.Of("the straight arms end {0} before the grips", measure.Millimetres(-now.Slack))
 	}
@@ -135,7 +131,7 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 		f.Add(right...)
 		return f
 	}
-	f.Description = words.Of("One rider on one bike at sag, seated on the left and standing on the right. Seated with the elbows bent {0}, the trunk leans {1} above the ground. {2}", measure.Degrees(seatedElbow), measure.Degrees(trunk), stands)
+	f.Description = words.Of("One rider on one bike at sag, seated on the left and standing on the right. Seated with the elbows bent {0}, the trunk leans {1} above the ground. {2}", measure.Degrees(fit.SeatedElbow), measure.Degrees(trunk), stands)
 	f.Add(left...)
 	f.Add(drawing.Ahead{By: figure.Beside(b), Marks: right})
 	return f

@@ -53,24 +53,27 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.SagFront, Folded: true, Assume: onceGiven(measure.ForkTravel, 20, 0, "common practice")},
 			{Quantity: measure.SagRear, Folded: true, Assume: onceGiven(measure.RearTravel, 28, 0, "common practice")},
 		},
-		Readings: []calculators.Measured{
-			{Name: "saddle-height", Label: "Saddle height on the new bike", Unit: measure.Mm,
-				Between: "bottom-bracket centre to saddle top, in a straight line"},
-			{Name: "rail-shift", Label: "Saddle back on its rails", Unit: measure.Mm,
-				Between: "the middle of the rails’ marked zone and the clamp; negative is forward"},
-			{Name: "ahead-of-head", Label: "Grips ahead of the head tube", Unit: measure.Mm,
-				Between: "centre of the new head tube’s top, level forward to the middle of the grips; negative is behind"},
-			{Name: "above-head", Label: "Grips above the head tube", Unit: measure.Mm,
-				Between: "centre of the new head tube’s top, straight up to the middle of the grips"},
-			{Name: "saddle-setback", Label: "Saddle setback", Unit: measure.Mm, Folded: true,
-				Between: "saddle’s top, level forward to the bottom bracket, on the new bike"},
-		},
+		Answers:  []*calculators.Output{sameHeight, railShift, aheadOfHead, aboveHead, sameSetback},
 		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.HoseCheck, caution.NoWayBack, caution.Torque, caution.BrakeCheck, caution.FirstRide},
 		Solve:    solveSame,
 		Explain:  explainSame,
 	}
 }
+
+// What it answers.
+var (
+	sameHeight = &calculators.Output{Name: "saddle-height", Label: "Saddle height on the new bike", Unit: measure.Mm,
+		Between: "bottom-bracket centre to saddle top, in a straight line"}
+	railShift = &calculators.Output{Name: "rail-shift", Label: "Saddle back on its rails", Unit: measure.Mm,
+		Between: "the middle of the rails’ marked zone and the clamp; negative is forward"}
+	aheadOfHead = &calculators.Output{Name: "ahead-of-head", Label: "Grips ahead of the head tube", Unit: measure.Mm,
+		Between: "centre of the new head tube’s top, level forward to the middle of the grips; negative is behind"}
+	aboveHead = &calculators.Output{Name: "above-head", Label: "Grips above the head tube", Unit: measure.Mm,
+		Between: "centre of the new head tube’s top, straight up to the middle of the grips"}
+	sameSetback = &calculators.Output{Name: "saddle-setback", Label: "Saddle setback", Unit: measure.Mm, Folded: true,
+		Between: "saddle’s top, level forward to the bottom bracket, on the new bike"}
+)
 
 // onceGiven assumes a value once another input was given.
 func onceGiven(q *measure.Quantity, value, sd float64, from string) func(calculators.Values) (calculators.Assumption, bool) {
@@ -110,11 +113,18 @@ func gripYByTape(v calculators.Values) (calculators.Assumption, bool) {
 
 // carried is the position on the new bike.
 type carried struct {
-	bike         geometry.Bike
-	saddle, grip geometry.Point
-	height       float64
-	ok           bool
+	bike geometry.Bike
+	grip geometry.Point // NaN where the old one is not known
+
+	// height is the new saddle height, NaN where the old one is not known, and saddle
+	// the saddle's point. There is a point only if it is seated.
+	height float64
+	saddle geometry.Point
+	seated bool
 }
+
+// gripped tells whether the grips' old place is known.
+func (c carried) gripped() bool { return c.grip.Finite() }
 
 // carry solves the new bike and puts the position on it. The saddle hangs from the
 // foot: it keeps its direction from the bottom bracket, and its distance follows
@@ -122,6 +132,27 @@ type carried struct {
 //
 //	h' = h − (crank' − crank) + (pedal' + sole' − pedal − sole)
 func carry(v calculators.Values) (carried, *calculators.Problem) {
+	b, p := newBike(v)
+	if p != nil {
+		return carried{}, p
+	}
+	c := carried{bike: b, grip: geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}}
+	old, back := v.Of(measure.SaddleHeight), v.Of(measure.SaddleSetback)
+	c.height = old - (v.Of(measure.NewCrankLength) - v.Of(measure.CrankLength)) +
+		(v.Of(measure.NewPedalHeight) - v.Of(measure.PedalHeight)) + (v.Of(measure.NewSoleHeight) - v.Of(measure.SoleHeight))
+	if c.seated = old > math.Abs(back) && c.height > 0; c.seated {
+		up := math.Sqrt((old - back) * (old + back))
+		c.saddle = geometry.Point{X: -back, Y: up}.Scale(c.height / old)
+	}
+	return c, nil
+}
+
+// The rest of the new bike: nothing computed here depends on it but how far it
+// tips at sag, by a little.
+const usualChainstay, usualDrop, usualOffset, usualRadius = 440, 32, 44, 372
+
+// newBike solves the new bike, or says at which input it fails.
+func newBike(v calculators.Values) (geometry.Bike, *calculators.Problem) {
 	of := func(q *measure.Quantity) float64 {
 		if v.Has(q) {
 			return v.Of(q)
@@ -133,43 +164,34 @@ func carry(v calculators.Values) (carried, *calculators.Problem) {
 		SeatAngle: v.Of(measure.NewSeatAngle), SeatAngleHeight: of(measure.NewSeatAngleHeight), SeatTubeAngle: of(measure.NewSeatTubeAngle),
 		Chainstay: usualChainstay, Drop: usualDrop, ForkOffset: usualOffset, FrontRadius: usualRadius, RearRadius: usualRadius,
 	}.Solve()
-	if err != nil {
-		p := *fit.NoBike(err)
-		for _, q := range [][2]*measure.Quantity{{measure.Reach, measure.NewReach}, {measure.Stack, measure.NewStack}, {measure.HeadAngle, measure.NewHeadAngle},
-			{measure.SeatAngle, measure.NewSeatAngle}, {measure.SeatTubeAngle, measure.NewSeatTubeAngle}} {
-			if p.Input == q[0].Key {
-				p.Input = q[1].Key
-			}
+	if err == nil {
+		return b, nil
+	}
+	p := *fit.NoBike(err)
+	for _, q := range [][2]*measure.Quantity{{measure.Reach, measure.NewReach}, {measure.Stack, measure.NewStack}, {measure.HeadAngle, measure.NewHeadAngle},
+		{measure.SeatAngle, measure.NewSeatAngle}, {measure.SeatTubeAngle, measure.NewSeatTubeAngle}} {
+		if p.Input == q[0].Key {
+			p.Input = q[1].Key
+			break
 		}
-		return carried{}, &p
 	}
-	c := carried{bike: b, grip: geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}}
-	old, back := v.Of(measure.SaddleHeight), v.Of(measure.SaddleSetback)
-	c.height = old - (v.Of(measure.NewCrankLength) - v.Of(measure.CrankLength)) +
-		(v.Of(measure.NewPedalHeight) - v.Of(measure.PedalHeight)) + (v.Of(measure.NewSoleHeight) - v.Of(measure.SoleHeight))
-	if c.ok = old > math.Abs(back) && c.height > 0; c.ok {
-		up := math.Sqrt((old - back) * (old + back))
-		c.saddle = geometry.Point{X: -back, Y: up}.Scale(c.height / old)
-	}
-	return c, nil
+	return geometry.Bike{}, &p
 }
 
-// The rest of the new bike: nothing computed here depends on it but how far it
-// tips at sag, by a little.
-const usualChainstay, usualDrop, usualOffset, usualRadius = 440, 32, 44, 372
-
-func solveSame(v calculators.Values, out []float64) *calculators.Problem {
-	for i := range out {
-		out[i] = math.NaN()
-	}
+func solveSame(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	c, p := carry(v)
 	if p != nil {
 		return p
 	}
-	out[2], out[3] = c.grip.X-c.bike.HeadTop.X, c.grip.Y-c.bike.HeadTop.Y
-	if c.ok {
-		out[0], out[4] = c.height, -c.saddle.X
-		out[1] = c.bike.SeatLineX(c.saddle.Y) - c.saddle.X - v.Of(measure.NewPostOffset)
+	out.Set(aheadOfHead, c.grip.X-c.bike.HeadTop.X)
+	out.Set(aboveHead, c.grip.Y-c.bike.HeadTop.Y)
+	if _, none := c.noSaddle(v); none {
+		return nil
+	}
+	out.Set(sameHeight, c.height)
+	if c.seated {
+		out.Set(sameSetback, -c.saddle.X)
+		out.Set(railShift, fit.RailShift(c.bike, c.saddle, v.Of(measure.NewPostOffset)))
 	}
 	return nil
 }

@@ -16,35 +16,47 @@ func explainSame(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	w := c.wanted(v)
-	allowed := math.NaN()
-	if v.Has(measure.NewSpacersLimit) {
-		allowed = v.Of(measure.NewSpacersLimit)
-	}
-	all, n := w.combine(allowed)
-	best := nearestAllowed(all)
 	explainSaddlePart(v, c, r)
-	explainGripPart(r, all, best)
-	list := all[:min(max(n, few), len(all))]
-	if n > 0 {
-		list = all[:n]
-	}
-	// The one to begin with is listed even where it is not among the nearest.
-	if best >= len(list) {
-		list = append(list[:min(9, len(list)):min(9, len(list))], all[best])
-		best = len(list) - 1
-	}
-	shown, star := shortList(list, best)
-	r.Tables = append(r.Tables, carryTable(w, shown, star, n > 0))
-	if t, ok := sagTable(v, c); ok {
+	r.At(aheadOfHead).Meaning = words.Of("Give {0}, or {1} and {2}, to have it.", measure.GripX.Named(), measure.NoseToGrip.Named(), measure.NoseSetback.Named())
+	r.At(aboveHead).Meaning = words.Of("Give {0}, or {1} and {2}, to have it.", measure.GripY.Named(), measure.GripFloor.Named(), measure.BBHeight.Named())
+	var parts []combination // those listed, the one to begin with at best
+	best := -1
+	w := c.wanted(v)
+	if c.gripped() {
+		var t calculators.Table
+		t, parts, best = partsFor(v, w, r)
 		r.Tables = append(r.Tables, t)
+		if t, ok := sagTable(v, c); ok {
+			r.Tables = append(r.Tables, t)
+		}
 	}
 	if !v.Has(measure.NewSeatTubeAngle) {
 		r.Note(calculators.CheckNote, "Without {0} the seat line is taken straight through the effective angle. On many frames the tube itself leans more, and a saddle high above the level that the chart reads at then sits further back.", measure.NewSeatTubeAngle.Named())
 	}
 	r.Note(calculators.PlainNote, "A fair target is {0} at both points; {1} is a wish. Measure both on the new bike from the floor, in the same way as on the old one, and find the wrong number before you correct the bike.", measure.Millimetres(5), measure.Millimetres(2))
 	r.Note(calculators.PlainNote, "If only one of the two points can be met, keep the saddle: legs forgive less than arms. Head angle, wheels, suspension and weight stay the new bike’s own.")
-	r.Figure = sameFigure(w, c, list, best, r)
+	r.Figure = sameFigure(w, c, parts, best, r)
+}
+
+// partsFor says which parts bring the grips to their old place on the new bike, and
+// returns their table, the combinations listed, and the index of the one to begin
+// with, -1 for none.
+func partsFor(v calculators.Values, w wanted, r *calculators.Result) (calculators.Table, []combination, int) {
+	allowed := math.NaN()
+	if v.Has(measure.NewSpacersLimit) {
+		allowed = v.Of(measure.NewSpacersLimit)
+	}
+	all, n := w.combine(allowed)
+	best := nearestAllowed(all)
+	explainGripPart(r, all, best)
+	list := nearest(all, n)
+	// The one to begin with is listed even where it is not among the nearest.
+	if best >= len(list) {
+		list = append(list[:min(9, len(list)):min(9, len(list))], all[best])
+		best = len(list) - 1
+	}
+	shown, star := shortList(list, best)
+	return carryTable(w, shown, star, n > 0), list, best
 }
 
 // wanted makes the grips' part of the problem: a plain cockpit on the new head
@@ -77,15 +89,27 @@ func nearestAllowed(list []combination) int {
 	return any
 }
 
+// noSaddle says why there is no saddle height, if there is none.
+func (c carried) noSaddle(v calculators.Values) (why words.Text, none bool) {
+	switch {
+	case !v.Has(measure.SaddleHeight):
+		return words.Of("Give {0} to have it, or {1}, {2} and {3}, which a tape finds from the floor.", measure.SaddleHeight.Named(), measure.SaddleFloor.Named(), measure.BBHeight.Named(), measure.SaddleSetback.Named()), true
+	case !(c.height > 0):
+		return words.Of("{0} and {1} leave no height for the saddle. Check both, and that neither is in another unit.", measure.SaddleHeight.Named(), measure.NewCrankLength.Named()), true
+	case v.Has(measure.SaddleSetback) && !c.seated:
+		return words.Of("{0} and {1} contradict each other: the saddle cannot be further back than it is from the bottom bracket.", measure.SaddleHeight.Named(), measure.SaddleSetback.Named()), true
+	}
+	return words.Text{}, false
+}
+
 // railRoom is how far a saddle can move from the middle of its marked zone, mm:
 // common practice for the length of the zone, less the clamp.
 const railRoom = 20
 
 func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
-	height, rails := r.Reading("saddle-height"), r.Reading("rail-shift")
-	if !c.ok {
-		why := words.Of("{0} and {1} contradict each other: the saddle cannot be further back than it is from the bottom bracket.", measure.SaddleHeight.Named(), measure.SaddleSetback.Named())
-		height.Meaning, rails.Meaning, r.Reading("saddle-setback").Meaning = why, why, why
+	height, rails, setback := r.At(sameHeight), r.At(railShift), r.At(sameSetback)
+	if why, missing := c.noSaddle(v); missing {
+		height.Meaning, rails.Meaning, setback.Meaning = why, why, why
 		return
 	}
 	change := c.height - v.Of(measure.SaddleHeight)
@@ -93,7 +117,12 @@ func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
 	if math.Abs(change) >= 0.5 {
 		height.Meaning = words.Of("{0} against the old bike, because crank, pedal or sole move the foot at the bottom of the stroke and the saddle hangs from the foot.", measure.Difference{Amount: measure.Millimetres(change)})
 	}
-	r.Reading("saddle-setback").Meaning = words.Of("The same direction from the bottom bracket as on the old bike. Measure it with a plumb line before you trust the rails.")
+	if !c.seated {
+		why := words.Of("Give {0} or {1} to have it: without one of them nobody knows how far back the saddle stands on the old bike.", measure.SaddleSetback.Named(), measure.NoseSetback.Named())
+		rails.Meaning, setback.Meaning = why, why
+		return
+	}
+	setback.Meaning = words.Of("The same direction from the bottom bracket as on the old bike. Measure it with a plumb line before you trust the rails.")
 	shift := float64(rails.Value)
 	switch {
 	case shift > railRoom:
@@ -106,7 +135,7 @@ func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
 }
 
 func explainGripPart(r *calculators.Result, list []combination, best int) {
-	ahead, above := r.Reading("ahead-of-head"), r.Reading("above-head")
+	ahead, above := r.At(aheadOfHead), r.At(aboveHead)
 	ahead.Meaning = words.Of("What headset, spacers, stem and bar have to make together on the new frame; the table shows which parts do.")
 	above.Meaning = words.Of("A number worth having before you pay for a frame: what spacers and rise cannot make up, no stem will.")
 	if len(list) == 0 || best >= 0 && list[best].off <= near5 {
@@ -167,7 +196,7 @@ func sagTable(v calculators.Values, c carried) (calculators.Table, bool) {
 		[]words.Sayer{words.Of("New bike tips forward, against the old"), measure.Difference{Amount: measure.Degrees(0)}, measure.Difference{Amount: measure.Degrees(tips)}},
 		[]words.Sayer{words.Of("Grips forward"), zero, said(grip.X)},
 		[]words.Sayer{words.Of("Grips up"), zero, said(grip.Y)})
-	if c.ok {
+	if c.seated {
 		saddle := c.saddle.Turn(-tips).Sub(c.saddle)
 		t.Rows = append(t.Rows, []words.Sayer{words.Of("Saddle forward"), zero, said(saddle.X)})
 	}
@@ -176,31 +205,39 @@ func sagTable(v calculators.Values, c carried) (calculators.Table, bool) {
 
 // sameFigure draws the new bike with both points where the old bike has them.
 func sameFigure(w wanted, c carried, list []combination, best int, r *calculators.Result) *drawing.Figure {
-	parts := w.parts
+	b := figure.Build{Bike: c.bike, Cockpit: w.parts, CrankAngle: 90}
 	if len(list) > 0 {
-		parts = list[max(best, 0)].parts
+		b.Cockpit = list[max(best, 0)].parts
 	}
-	b := figure.Build{Bike: c.bike, Cockpit: parts, CrankAngle: 90}
 	f := &drawing.Figure{Title: words.Of("The old position on the new bike")}
-	x, up := r.Reading("ahead-of-head"), r.Reading("above-head")
-	f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The grips’ old place lies {0} ahead of the head tube’s top and {1} above it. Wheels and chainstay are stand-ins.", x.Uncertain(), up.Uncertain())
-	grip := figure.At(c.grip)
-	if c.ok {
+	height, ahead, above := r.At(sameHeight), r.At(aheadOfHead), r.At(aboveHead)
+	if c.seated {
 		b.Saddle = c.height
 		b.SeatTube = math.Min(0.66*c.bike.Stack(), c.height-200)
 		b.Back = b.SaddleTop().X - c.saddle.X
-		h := r.Reading("saddle-height")
-		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The saddle’s top stands {0} from the bottom bracket. The grips’ old place lies {1} ahead of the head tube’s top and {2} above it. Wheels and chainstay are stand-ins.", h.Uncertain(), x.Uncertain(), up.Uncertain())
-		f.Add(figure.Scene(b, nil)...)
-		f.Add(figure.SaddleHeight(b, drawing.Hot, words.Of("{0}", h.Uncertain())),
-			drawing.Cross{Role: drawing.Ink, At: figure.At(c.saddle), Size: 40})
-	} else {
-		f.Add(figure.Scene(b, nil)...)
 	}
-	f.Add(
-		drawing.Cross{Role: drawing.Ink, At: grip, Size: 40},
-		drawing.Dimension{Role: drawing.Ink, A: drawing.Point{}, B: grip, Along: drawing.Point{X: 1}, Offset: grip.Y + 110, Text: words.Of("{0}", measure.Millimetres(c.grip.X))},
-		figure.Upright(drawing.Ink, drawing.Point{}, grip, grip.X+170, words.Of("{0}", measure.Millimetres(c.grip.Y))),
-	)
+	f.Add(figure.Scene(b, nil)...)
+	if c.seated {
+		f.Add(figure.SaddleHeight(b, drawing.Hot, words.Of("{0}", height.Uncertain())),
+			drawing.Cross{Role: drawing.Ink, At: figure.At(c.saddle), Size: 40})
+	}
+	if c.gripped() {
+		grip := figure.At(c.grip)
+		f.Add(
+			drawing.Cross{Role: drawing.Ink, At: grip, Size: 40},
+			drawing.Dimension{Role: drawing.Ink, A: drawing.Point{}, B: grip, Along: drawing.Point{X: 1}, Offset: grip.Y + 110, Text: words.Of("{0}", measure.Millimetres(c.grip.X))},
+			figure.Upright(drawing.Ink, drawing.Point{}, grip, grip.X+170, words.Of("{0}", measure.Millimetres(c.grip.Y))),
+		)
+	}
+	switch {
+	case c.seated && c.gripped():
+		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The saddle’s top stands {0} from the bottom bracket. The grips’ old place lies {1} ahead of the head tube’s top and {2} above it. Wheels and chainstay are stand-ins.", height.Uncertain(), ahead.Uncertain(), above.Uncertain())
+	case c.gripped():
+		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The grips’ old place lies {0} ahead of the head tube’s top and {1} above it. Wheels and chainstay are stand-ins.", ahead.Uncertain(), above.Uncertain())
+	case c.seated:
+		f.Description = words.Of("The new bike from the side, to scale. The saddle’s top stands {0} from the bottom bracket. Wheels, chainstay and parts are stand-ins.", height.Uncertain())
+	default:
+		f.Description = words.Of("The new bike from the side, to scale. Wheels, chainstay and parts are stand-ins.")
+	}
 	return f
 }

@@ -1,7 +1,6 @@
 package cockpit
 
 import (
-	"math"
 	"slices"
 
 	"plumbline/calculators"
@@ -11,6 +10,7 @@ import (
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/posture"
+	"plumbline/calculators/words"
 )
 
 // Seated answers how far the rider leans between a saddle and grips.
@@ -26,21 +26,12 @@ func Seated() *calculators.Calculator {
 			},
 			fit.GripInputs(),
 			[]calculators.Input{
-				{Quantity: measure.ElbowBend, Example: "30", Assume: calculators.Fixed(seatedElbow, 0, "soft elbows, common practice")},
+				{Quantity: measure.ElbowBend, Example: "30", Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
 				{Quantity: measure.SaddleSetback, Optional: true},
 			},
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
 			seatedPedalInputs(), fit.UnderGripsInputs()),
-		Readings: []calculators.Measured{
-			{Name: "trunk-angle", Label: "Your trunk leans", Unit: measure.Deg,
-				Between: "the ground and the line from hip to shoulder, at sag; upright is 90"},
-			{Name: "shoulder-angle", Label: "Shoulders open", Unit: measure.Deg,
-				Between: "trunk and the line from shoulder to grip, seen from the side"},
-			{Name: "elbow-bend", Label: "Elbows bend", Unit: measure.Deg,
-				Between: "upper arm and forearm, in space; a straight arm is 0"},
-			{Name: "saddle-to-grip", Label: "Saddle to grips", Unit: measure.Mm, Folded: true,
-				Between: "saddle’s top to the middle of the grips, straight, seen from the side"},
-		},
+		Answers:  []*calculators.Output{seatedTrunk, seatedShoulder, seatedBend, seatedReach},
 		Workings: seatedWorkings(),
 		Sources:  []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.Numbness, caution.FirstRide, caution.Growing},
@@ -48,6 +39,18 @@ func Seated() *calculators.Calculator {
 		Explain:  explainSeated,
 	}
 }
+
+// What it answers.
+var (
+	seatedTrunk = &calculators.Output{Name: "trunk-angle", Label: "Your trunk leans", Unit: measure.Deg,
+		Between: "the ground and the line from hip to shoulder, at sag; upright is 90"}
+	seatedShoulder = &calculators.Output{Name: "shoulder-angle", Label: "Shoulders open", Unit: measure.Deg,
+		Between: "trunk and the line from shoulder to grip, seen from the side"}
+	seatedBend = &calculators.Output{Name: "elbow-bend", Label: "Elbows bend", Unit: measure.Deg,
+		Between: "upper arm and forearm, in space; a straight arm is 0"}
+	seatedReach = &calculators.Output{Name: "saddle-to-grip", Label: "Saddle to grips", Unit: measure.Mm, Folded: true,
+		Between: "saddle’s top to the middle of the grips, straight, seen from the side"}
+)
 
 // seatedPedalInputs ask, folded, for what the leg stands on: the saddle's own
 // calculator decided it, and here it moves the hip by a few mm.
@@ -60,36 +63,44 @@ func seatedPedalInputs() []calculators.Input {
 	}
 }
 
-// The order of the readings, and of the workings behind them.
-const (
-	seatedTrunk = iota
-	seatedShoulder
-	seatedBend
-	seatedReach
-	seatedLevel // the trunk with nobody's weight on the bike
-	seatedSteps // then two for each step: level and at sag
+// trunkLevel is the trunk's angle before anybody's weight is on the bike.
+var trunkLevel = &calculators.Output{Name: "trunk-level", Label: "Trunk, level", Unit: measure.Deg}
+
+// sitStep is a change of the grips, in the level bike's axes, or of the elbow, with
+// what it does to the trunk's angle on the level bike and at sag.
+type sitStep struct {
+	said       words.Text
+	move       func(head float64) geometry.Point
+	bend       float64 // degrees
+	level, sag *calculators.Output
+}
+
+func newSitStep(name string, said words.Text, move func(head float64) geometry.Point, bend float64) sitStep {
+	return sitStep{said, move, bend,
+		&calculators.Output{Name: name + "-level", Label: "Trunk", Unit: measure.Deg},
+		&calculators.Output{Name: name + "-sag", Label: "Trunk", Unit: measure.Deg}}
+}
+
+// The changes whose effect the table shows.
+var (
+	sitSpacer = newSitStep("spacer", words.Of("{0} more of spacers under the stem", measure.Millimetres(10)),
+		func(head float64) geometry.Point { return geometry.SpacerVector(10, head) }, 0)
+	sitHeight = newSitStep("height", words.Of("Bar {0} higher, straight up", measure.Millimetres(10)),
+		func(float64) geometry.Point { return geometry.Point{Y: 10} }, 0)
+	sitStem = newSitStep("stem", words.Of("Stem {0} longer", measure.Millimetres(10)),
+		func(head float64) geometry.Point { return geometry.Cockpit{Stem: 10}.StemVector(head) }, 0)
+	sitElbow = newSitStep("elbow", words.Of("Elbows bent {0} more", measure.Degrees(10)),
+		func(float64) geometry.Point { return geometry.Point{} }, 10)
 )
 
-// seatedStep is a change of the grips, in the level bike's axes, or of the elbow.
-type seatedStep struct {
-	name string
-	move func(head float64) geometry.Point
-	bend float64
-}
+// sitSteps are the rows of the table.
+var sitSteps = []sitStep{sitSpacer, sitHeight, sitStem, sitElbow}
 
-// sitSteps are the changes whose effect the table shows.
-var sitSteps = []seatedStep{
-	{"spacer", func(head float64) geometry.Point { return geometry.SpacerVector(10, head) }, 0},
-	{"height", func(float64) geometry.Point { return geometry.Point{Y: 10} }, 0},
-	{"stem", func(head float64) geometry.Point { return geometry.Cockpit{Stem: 10}.StemVector(head) }, 0},
-	{"elbow", func(float64) geometry.Point { return geometry.Point{} }, 10},
-}
-
-func seatedWorkings() []calculators.Measured {
-	all := []calculators.Measured{{Name: "trunk-level", Label: "Trunk, level", Unit: measure.Deg}}
+// seatedWorkings lists the workings behind the table.
+func seatedWorkings() []*calculators.Output {
+	all := []*calculators.Output{trunkLevel}
 	for _, s := range sitSteps {
-		all = append(all, calculators.Measured{Name: s.name + "-level", Label: "Trunk", Unit: measure.Deg},
-			calculators.Measured{Name: s.name + "-sag", Label: "Trunk", Unit: measure.Deg})
+		all = append(all, s.level, s.sag)
 	}
 	return all
 }
@@ -111,7 +122,7 @@ func seatOf(v calculators.Values, level geometry.Bike, tilt float64) (seat, bool
 		return seat{}, false
 	}
 	saddle = saddle.Turn(-tilt)
-	setup := standingSetup(v)
+	setup := fit.Feet(v)
 	setup.SeatAngle = 180 - saddle.Angle()
 	rider, ok := posture.NewSeated(leg, setup)
 	if !ok {
@@ -130,41 +141,40 @@ func (s seat) lean(grip geometry.Point, bend float64) (posture.Trunk, bool) {
 	return posture.SolveTrunk(s.hip, grip, s.upper.Trunk, chord)
 }
 
-func solveSeated(v calculators.Values, out []float64) *calculators.Problem {
-	for i := range out {
-		out[i] = math.NaN()
-	}
+func solveSeated(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return p
 	}
+	level, ok := seatOf(v, bike.Level, 0)
+	sagged, fine := seatOf(v, bike.Level, bike.Tilt)
+	if !ok || !fine {
+		return nil
+	}
 	grip := geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
+	at := bike.Turn(grip)
+	out.Set(seatedReach, sagged.saddle.Distance(at))
 	bend := v.Of(measure.ElbowBend)
-	for i, tilt := range [2]float64{0, bike.Tilt} {
-		s, ok := seatOf(v, bike.Level, tilt)
-		if !ok {
-			return nil
-		}
-		at := grip.Turn(-tilt)
-		t, ok := s.lean(at, bend)
-		if i == 1 {
-			out[seatedReach] = s.saddle.Distance(at)
-		}
-		if !ok {
-			continue
-		}
-		if i == 0 {
-			out[seatedLevel] = t.Angle
-		} else {
-			out[seatedTrunk], out[seatedBend] = t.Angle, bend
-			if open, ok := t.ShoulderAngle(s.hip, at); ok {
-				out[seatedShoulder] = open
+	if t, ok := level.lean(grip, bend); ok {
+		out.Set(trunkLevel, t.Angle)
+		for _, s := range sitSteps {
+			if then, ok := level.lean(grip.Add(s.move(bike.Level.HeadAngle)), bend+s.bend); ok {
+				out.Set(s.level, then.Angle-t.Angle)
 			}
 		}
-		for k, step := range sitSteps {
-			if then, ok := s.lean(at.Add(step.move(bike.Level.HeadAngle).Turn(-tilt)), bend+step.bend); ok {
-				out[seatedSteps+2*k+i] = then.Angle - t.Angle
-			}
+	}
+	t, ok := sagged.lean(at, bend)
+	if !ok {
+		return nil
+	}
+	out.Set(seatedTrunk, t.Angle)
+	out.Set(seatedBend, bend)
+	if open, ok := t.ShoulderAngle(sagged.hip, at); ok {
+		out.Set(seatedShoulder, open)
+	}
+	for _, s := range sitSteps {
+		if then, ok := sagged.lean(at.Add(bike.Turn(s.move(bike.Level.HeadAngle))), bend+s.bend); ok {
+			out.Set(s.sag, then.Angle-t.Angle)
 		}
 	}
 	return nil

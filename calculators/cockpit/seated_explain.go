@@ -22,11 +22,11 @@ func explainSeated(v calculators.Values, r *calculators.Result) {
 	at := bike.Turn(grip)
 	s, ok := seatOf(v, bike.Level, bike.Tilt)
 	_, fine := seatOf(v, bike.Level, 0)
-	r.Reading("saddle-to-grip").Meaning = words.Of("What you feel as reach when you sit. Two bikes with equal reach on the chart may differ here.")
+	r.At(seatedReach).Meaning = words.Of("What you feel as reach when you sit. Two bikes with equal reach on the chart may differ here.")
 	if !ok || !fine {
 		why := words.Of("No seat: this saddle height, with this setback or seat angle, leaves the saddle no place, or the lengths make no leg. Check {0} and {1}.", measure.SaddleHeight.Named(), measure.SaddleSetback.Named())
-		for i := range r.Readings {
-			r.Readings[i].Meaning = why
+		for i := range r.Answers {
+			r.Answers[i].Meaning = why
 		}
 		r.Figure = bareBike(v, bike, grip)
 		return
@@ -35,16 +35,16 @@ func explainSeated(v calculators.Values, r *calculators.Result) {
 	t, ok := s.lean(at, bend)
 	if !ok {
 		why := outOfReach(s, at)
-		for _, name := range [3]string{"trunk-angle", "shoulder-angle", "elbow-bend"} {
-			r.Reading(name).Meaning = why
+		for _, o := range []*calculators.Output{seatedTrunk, seatedShoulder, seatedBend} {
+			r.At(o).Meaning = why
 		}
 		r.Note(calculators.CheckNote, "{0}", why)
 		r.Figure = bareBike(v, bike, grip)
 		return
 	}
 	explainLean(r, s, at)
-	r.Reading("shoulder-angle").Meaning = words.Of("Fifty trained road cyclists chose about 112 degrees, most of them between 105 and 119, lower and further forward than most mountain bikers sit. It tells you where you are, not where to be.")
-	r.Reading("elbow-bend").Meaning = words.Of("You choose this: the same grips can be held with straight arms and a tall back, or bent arms and a low one. Those road cyclists bent theirs by about 19 degrees. Straight arms pass every root on to your shoulders.")
+	r.At(seatedShoulder).Meaning = words.Of("Fifty trained road cyclists chose about 112 degrees, most of them between 105 and 119, lower and further forward than most mountain bikers sit. It tells you where you are, not where to be.")
+	r.At(seatedBend).Meaning = words.Of("You choose this: the same grips can be held with straight arms and a tall back, or bent arms and a low one. Those road cyclists bent theirs by about 19 degrees. Straight arms pass every root on to your shoulders.")
 	r.Tables = append(r.Tables, leanTable(r))
 	r.Note(calculators.PlainNote, "Compare the drawing with a picture of yourself, taken square from the side after ten minutes of riding. If they differ, try another elbow bend first.")
 	r.Note(calculators.PlainNote, "Never move the saddle to mend the reach: it belongs to your legs. Change the height by one spacer first, because that can be undone, then the stem. Look at your standing position with the new numbers before you ride.")
@@ -61,7 +61,7 @@ func explainSeated(v calculators.Values, r *calculators.Result) {
 // explainLean gives the trunk's reading its range, from straight arms to well bent
 // ones, and says what it means.
 func explainLean(r *calculators.Result, s seat, at geometry.Point) {
-	x := r.Reading("trunk-angle")
+	x := r.At(seatedTrunk)
 	tall, ok := s.lean(at, 0)
 	low, fine := s.lean(at, 60)
 	if ok && fine {
@@ -92,19 +92,13 @@ func leanTable(r *calculators.Result) calculators.Table {
 			{Name: "step", Label: words.Of("Step")},
 			{Name: "level", Label: words.Of("Level"), Unit: "deg"}, {Name: "sag", Label: words.Of("At sag"), Unit: "deg"},
 		}}
-	said := [4]words.Text{
-		words.Of("{0} more of spacers under the stem", measure.Millimetres(10)),
-		words.Of("Bar {0} higher, straight up", measure.Millimetres(10)),
-		words.Of("Stem {0} longer", measure.Millimetres(10)),
-		words.Of("Elbows bent {0} more", measure.Degrees(10)),
+	if x := r.At(trunkLevel); x.Exists() {
+		t.Rows = append(t.Rows, []words.Sayer{words.Of("As it is"), x.Uncertain(), r.At(seatedTrunk).Uncertain()})
 	}
-	if w := &r.Workings[0]; w.Exists() {
-		t.Rows = append(t.Rows, []words.Sayer{words.Of("As it is"), w.Uncertain(), r.Reading("trunk-angle").Uncertain()})
-	}
-	for i := range sitSteps {
-		level, sag := &r.Workings[1+2*i], &r.Workings[2+2*i]
+	for _, s := range sitSteps {
+		level, sag := r.At(s.level), r.At(s.sag)
 		if level.Exists() && sag.Exists() {
-			t.Rows = append(t.Rows, []words.Sayer{said[i], level.Uncertain(), sag.Uncertain()})
+			t.Rows = append(t.Rows, []words.Sayer{s.said, level.Uncertain(), sag.Uncertain()})
 		}
 	}
 	return t
@@ -121,9 +115,9 @@ func seatedFigure(v calculators.Values, bike fit.Ridden, s seat, t posture.Trunk
 	elbow, good := s.upper.Arm.Elbow(t.Shoulder, at)
 	b.Saddle, b.SeatTube = height, height-dropped-115
 	b.Back = b.SaddleTop().X - s.saddle.X
-	trunk, open := r.Reading("trunk-angle"), r.Reading("shoulder-angle")
+	trunk, open := r.At(seatedTrunk), r.At(seatedShoulder)
 	f.Description = words.Of("The rider on the bike at sag, seen from the side. The trunk leans {0} above the ground, the shoulders open {1}, the elbows bend {2}. From the saddle’s top to the grips it is {3}.",
-		trunk.Uncertain(), open.Uncertain(), measure.Degrees(v.Of(measure.ElbowBend)), r.Reading("saddle-to-grip").Amount())
+		trunk.Uncertain(), open.Uncertain(), measure.Degrees(v.Of(measure.ElbowBend)), r.At(seatedReach).Amount())
 	if !ok || !fine || !good {
 		f.Add(figure.Scene(b, nil)...)
 		return f
@@ -136,7 +130,7 @@ func seatedFigure(v calculators.Values, bike fit.Ridden, s seat, t posture.Trunk
 		figure.ElbowBend(pose, drawing.Hot, words.Of("{0}", measure.Degrees(v.Of(measure.ElbowBend)))),
 		drawing.Angle{Role: drawing.Ink, Vertex: pose.Shoulder, From: pose.Hip.Minus(pose.Shoulder).Angle(), To: pose.Hand.Minus(pose.Shoulder).Angle(),
 			Radius: 190, ArmTo: pose.Hand.Minus(pose.Shoulder).Length(), Text: words.Of("{0}", open.Amount())},
-		drawing.Dimension{Role: drawing.Ink, A: b.SaddleTop(), B: figure.At(at), Offset: -150, Text: words.Of("{0}", r.Reading("saddle-to-grip").Amount())})
+		drawing.Dimension{Role: drawing.Ink, A: b.SaddleTop(), B: figure.At(at), Offset: -150, Text: words.Of("{0}", r.At(seatedReach).Amount())})
 	return f
 }
 

@@ -22,8 +22,8 @@ func Stem() *calculators.Calculator {
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Feeling, Example: "pitched", Optional: true},
-				{Quantity: measure.MoveX, Assume: byFeeling(func(p geometry.Point) float64 { return p.X })},
-				{Quantity: measure.MoveY, Assume: byFeeling(func(p geometry.Point) float64 { return p.Y })},
+				{Quantity: measure.MoveX, Assume: byFeeling(measure.MoveY, func(p geometry.Point) float64 { return p.X })},
+				{Quantity: measure.MoveY, Assume: byFeeling(measure.MoveX, func(p geometry.Point) float64 { return p.Y })},
 			},
 			fit.FrontInputs(), fit.PartsInputs(),
 			[]calculators.Input{
@@ -36,22 +36,25 @@ func Stem() *calculators.Calculator {
 				{Quantity: measure.Sex, Optional: true, Folded: true},
 			},
 			fit.UpperInputs()),
-		Readings: []calculators.Measured{
-			{Name: "spacers-change", Label: "Spacers alone would move", Unit: measure.Mm,
-				Between: "the stack under the stem now and the one that comes nearest to the move; negative is from under the stem to above it"},
-			{Name: "left-over", Label: "And leave you short by", Unit: measure.Mm,
-				Between: "the wanted place of the grips and where those spacers alone put them"},
-			{Name: "grip-x", Label: "Grips ahead, afterwards", Unit: measure.Mm, Folded: true,
-				Between: "bottom-bracket centre, level forward to the middle of the grips after the move"},
-			{Name: "grip-y", Label: "Grips above, afterwards", Unit: measure.Mm, Folded: true,
-				Between: "bottom-bracket centre, straight up to the middle of the grips after the move"},
-		},
+		Answers:  []*calculators.Output{spacersChange, leftOver, gripXAfter, gripYAfter},
 		Sources:  []*literature.Source{literature.ISO4210Part2, literature.DeLeva1996, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteererAndStem, caution.NoWayBack, caution.HoseCheck, caution.CarbonParts, caution.Torque, caution.BrakeCheck, caution.FirstRide},
 		Solve:    solveStem,
 		Explain:  explainStem,
 	}
 }
+
+// What it answers.
+var (
+	spacersChange = &calculators.Output{Name: "spacers-change", Label: "Spacers alone would move", Unit: measure.Mm,
+		Between: "the stack under the stem now and the one that comes nearest to the move; negative is from under the stem to above it"}
+	leftOver = &calculators.Output{Name: "left-over", Label: "And leave you short by", Unit: measure.Mm,
+		Between: "the wanted place of the grips and where those spacers alone put them"}
+	gripXAfter = &calculators.Output{Name: "grip-x", Label: "Grips ahead, afterwards", Unit: measure.Mm, Folded: true,
+		Between: "bottom-bracket centre, level forward to the middle of the grips after the move"}
+	gripYAfter = &calculators.Output{Name: "grip-y", Label: "Grips above, afterwards", Unit: measure.Mm, Folded: true,
+		Between: "bottom-bracket centre, straight up to the middle of the grips after the move"}
+)
 
 // feelings are the first small move for each trouble, mm: common practice, the
 // size of one spacer or one size of stem.
@@ -64,12 +67,12 @@ var feelings = []struct {
 	{"pitched", geometry.Point{X: -5, Y: 10}},
 }
 
-// byFeeling assumes one coordinate of the move from what troubles the reader; a
-// reader who gave the other coordinate means 0 here.
-func byFeeling(of func(geometry.Point) float64) func(calculators.Values) (calculators.Assumption, bool) {
+// byFeeling assumes one coordinate of the move from what troubles the reader. A
+// reader who gave the other coordinate wants no move but that one.
+func byFeeling(other *measure.Quantity, of func(geometry.Point) float64) func(calculators.Values) (calculators.Assumption, bool) {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
-		if v.Declares(measure.MoveX) && v.Given(measure.MoveX) {
-			return calculators.Assumption{From: "because you named a move forward or back alone"}, true
+		if v.Given(other) {
+			return calculators.Assumption{From: "because you named a move in the other direction alone"}, true
 		}
 		for _, f := range feelings {
 			if v.Is(measure.Feeling, f.key) {
@@ -108,15 +111,17 @@ func wantedOf(v calculators.Values) (wanted, *calculators.Problem) {
 	return w, nil
 }
 
-func solveStem(v calculators.Values, out []float64) *calculators.Problem {
+func solveStem(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	w, p := wantedOf(v)
 	if p != nil {
 		return p
 	}
 	up := geometry.SpacerVector(1, w.bike.HeadAngle)
 	along := w.move.Dot(up)
-	out[0], out[1] = along, w.move.Sub(up.Scale(along)).Length()
-	out[2], out[3] = w.target.X, w.target.Y
+	out.Set(spacersChange, along)
+	out.Set(leftOver, w.move.Sub(up.Scale(along)).Length())
+	out.Set(gripXAfter, w.target.X)
+	out.Set(gripYAfter, w.target.Y)
 	return nil
 }
 
@@ -125,9 +130,9 @@ const near5 = 5
 
 // Stems that are sold and the norm with its window, mm: common practice.
 const (
-	shortestStem, longestStem, stemStep = 30, 60, 5
+	shortestStem, longestStem, stemSize = 30, 60, 5
 	normStem, normWindow                = 40, 10
-	spacerStep                          = 5
+	spacerRing                          = 5
 )
 
 // combination is one set of parts.
@@ -146,7 +151,7 @@ type combination struct {
 // these come within 5 mm.
 func (w wanted) combine(allowed float64) (list []combination, within int) {
 	stems := []float64{w.parts.Stem}
-	for s := float64(shortestStem); s <= longestStem; s += stemStep {
+	for s := float64(shortestStem); s <= longestStem; s += stemSize {
 		if s != w.parts.Stem {
 			stems = append(stems, s)
 		}
@@ -173,8 +178,8 @@ func (w wanted) combine(allowed float64) (list []combination, within int) {
 				if !ok {
 					continue
 				}
-				steps := math.Round(w.target.Sub(h.Grip).Dot(up) / spacerStep)
-				c.parts.Spacers = math.Max(0, w.parts.Spacers+steps*spacerStep)
+				steps := math.Round(w.target.Sub(h.Grip).Dot(up) / spacerRing)
+				c.parts.Spacers = math.Max(0, w.parts.Spacers+steps*spacerRing)
 				if h, ok = c.parts.Hold(w.bike); !ok {
 					continue
 				}
@@ -205,6 +210,15 @@ func (w wanted) combine(allowed float64) (list []combination, within int) {
 
 // few is how many combinations are listed where none comes near.
 const few = 5
+
+// nearest returns what is listed of all combinations: the first ones that come
+// near, or the first few where there is none.
+func nearest(all []combination, near int) []combination {
+	if near == 0 {
+		near = min(few, len(all))
+	}
+	return all[:near]
+}
 
 // simplest returns the index of the listed combination that changes the fewest
 // parts among those that the steerer allows, the nearest of them; -1 where the

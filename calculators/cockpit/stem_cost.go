@@ -77,8 +77,8 @@ func costOf(v calculators.Values, w wanted) (c cost) {
 	}
 	height := v.Of(measure.SaddleHeight)
 	s := seat{saddle: saddle, hip: rider.Hip(height), rider: rider, upper: upper}
-	before, ok1 := s.lean(w.now.Grip, seatedElbow)
-	after, ok2 := s.lean(w.target, seatedElbow)
+	before, ok1 := s.lean(w.now.Grip, fit.SeatedElbow)
+	after, ok2 := s.lean(w.target, fit.SeatedElbow)
 	comBefore, ok3 := s.centre(height, before, w.now.Grip)
 	comAfter, ok4 := s.centre(height, after, w.target)
 	if ok1 && ok2 && ok3 && ok4 {

@@ -17,14 +17,11 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 	}
 	allowed := allowedSpacers(v)
 	explainSpacers(v, w, r, allowed)
-	for _, name := range [2]string{"grip-x", "grip-y"} {
-		r.Reading(name).Meaning = words.Of("Measure it again on the bike afterwards: it should match to a few millimetres.")
+	for _, o := range []*calculators.Output{gripXAfter, gripYAfter} {
+		r.At(o).Meaning = words.Of("Measure it again on the bike afterwards: it should match to a few millimetres.")
 	}
 	all, n := w.combine(allowed)
-	within, list := n > 0, all[:min(max(n, few), len(all))]
-	if within {
-		list = all[:n]
-	}
+	within, list := n > 0, nearest(all, n)
 	best := simplest(list)
 	shown, star := shortList(list, best)
 	r.Tables = append(r.Tables, combinationTable(w, shown, star, within))
@@ -39,7 +36,7 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 }
 
 func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allowed float64) {
-	x, left := r.Reading("spacers-change"), r.Reading("left-over")
+	x, left := r.At(spacersChange), r.At(leftOver)
 	after := v.Of(measure.Spacers) + float64(x.Value)
 	switch {
 	case after < 0:
@@ -150,7 +147,7 @@ func costTable(c cost) calculators.Table {
 }
 
 func noteStem(w wanted, r *calculators.Result, within bool, best int) {
-	if left := float64(r.Reading("left-over").Value); left < 0.1*w.move.Length() {
+	if left := float64(r.At(leftOver).Value); left < 0.1*w.move.Length() {
 		r.Note(calculators.CheckNote, "The move lies along the steering axis, where the head angle’s own error hardly counts and what is left over is never below zero, so the ± is approximate.")
 	}
 	if within && best < 0 {

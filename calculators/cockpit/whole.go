@@ -15,8 +15,8 @@ import (
 // WholeRider is the guide's picture of itself: one rider on one bike at sag,
 // seated and standing ready. It takes the reader's size where that is known, and
 // the scenario's test rider otherwise.
-func WholeRider() *calculators.Standing {
-	return &calculators.Standing{
+func WholeRider() *calculators.Illustration {
+	return &calculators.Illustration{
 		Name: "whole-rider",
 		Inputs: []calculators.Input{
 			{Quantity: measure.Inseam, Optional: true}, {Quantity: measure.Stature, Optional: true}, fit.SexInput(""),

@@ -30,25 +30,31 @@ func Width() *calculators.Calculator {
 			{Quantity: measure.ControlsWidth, Example: "55", Optional: true, Folded: true},
 			{Quantity: measure.TreeGap, Optional: true, Folded: true},
 		},
-		Readings: []calculators.Measured{
-			{Name: "bar-width", Label: "Start the test at", Unit: measure.Mm,
-				Between: "one end of the bar to the other"},
-			{Name: "arm-spread", Label: "Your arms then spread", Unit: measure.Deg,
-				Between: "each straight arm and straight ahead, seen from above"},
-			{Name: "reach-lost", Label: "A step wider takes", Unit: measure.Mm, Finer: 1,
-				Between: "the level reach of straight arms at this width and at one step of the table wider"},
-		},
-		Workings: []calculators.Measured{
-			{Name: "press-up", Label: "Press-up width", Unit: measure.Mm},
-			{Name: "shoulders", Label: "Shoulders and arms", Unit: measure.Mm},
-			{Name: "spread-now", Label: "Arm spread, bar now", Unit: measure.Deg},
-		},
+		Answers:  []*calculators.Output{barWidth, armSpread, reachLost},
+		Workings: []*calculators.Output{byPressUp, byShoulders, spreadNow},
 		Sources:  []*literature.Source{literature.Lin2025, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.NoWayBack, caution.CarbonParts, caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.FirstRide},
 		Solve:    solveWidth,
 		Explain:  explainWidth,
 	}
 }
+
+// What it answers.
+var (
+	barWidth = &calculators.Output{Name: "bar-width", Label: "Start the test at", Unit: measure.Mm,
+		Between: "one end of the bar to the other"}
+	armSpread = &calculators.Output{Name: "arm-spread", Label: "Your arms then spread", Unit: measure.Deg,
+		Between: "each straight arm and straight ahead, seen from above"}
+	reachLost = &calculators.Output{Name: "reach-lost", Label: "A step wider takes", Unit: measure.Mm, Finer: 1,
+		Between: "the level reach of straight arms at this width and at one step of the table wider"}
+)
+
+// What stands behind it.
+var (
+	byPressUp   = &calculators.Output{Name: "press-up", Label: "Press-up width", Unit: measure.Mm}
+	byShoulders = &calculators.Output{Name: "shoulders", Label: "Shoulders and arms", Unit: measure.Mm}
+	spreadNow   = &calculators.Output{Name: "spread-now", Label: "Arm spread, bar now", Unit: measure.Deg}
+)
 
 func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
 	if e, ok := body.ShoulderWidth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
@@ -105,21 +111,22 @@ func reachOn(v calculators.Values, width float64) float64 {
 	return math.Sqrt((arm - off) * (arm + off))
 }
 
-func solveWidth(v calculators.Values, out []float64) *calculators.Problem {
-	press, shoulders := math.NaN(), widthAt(v, spreadUsual)
+// widthStep is how much wider each row of the table is than the one before, mm.
+const widthStep = 20
+
+func solveWidth(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	start, spread := widthAt(v, spreadUsual), float64(spreadUsual)
+	out.Set(byShoulders, start)
 	if v.Has(measure.PushUpWidth) {
-		press = v.Of(measure.PushUpWidth)
+		start = v.Of(measure.PushUpWidth)
+		spread = spreadOn(v, start)
+		out.Set(byPressUp, start)
 	}
-	start := press
-	out[1] = spreadOn(v, start)
-	if math.IsNaN(press) {
-		start, out[1] = shoulders, spreadUsual
-	}
-	out[0] = start
-	out[2] = reachOn(v, start) - reachOn(v, start+20)
-	out[3], out[4], out[5] = press, shoulders, math.NaN()
+	out.Set(barWidth, start)
+	out.Set(armSpread, spread)
+	out.Set(reachLost, reachOn(v, start)-reachOn(v, start+widthStep))
 	if v.Has(measure.BarWidth) {
-		out[5] = spreadOn(v, v.Of(measure.BarWidth))
+		out.Set(spreadNow, spreadOn(v, v.Of(measure.BarWidth)))
 	}
 	return nil
 }

@@ -11,12 +11,12 @@ import (
 )
 
 func explainWidth(v calculators.Values, r *calculators.Result) {
-	x := r.Reading("bar-width")
+	x := r.At(barWidth)
 	low, high := widthRange(v)
 	x.Low, x.High = calculators.Number(low), calculators.Number(high)
 	x.Meaning = widthMeaning(v, low, high)
-	explainSpread(r.Reading("arm-spread"), v, r)
-	lost := r.Reading("reach-lost")
+	explainSpread(r.At(armSpread), v, r)
+	lost := r.At(reachLost)
 	lost.Meaning = words.Of("A wider bar brings your chest down and forward, or your elbows straighter, by this much. Trimming gives it back. After {0} or more, a stem {1} shorter or longer makes up for it.", measure.Millimetres(40), measure.Millimetres(10))
 	if !lost.Exists() {
 		lost.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.", measure.ShoulderWidth.Named(), measure.ArmLength.Named())
@@ -61,13 +61,13 @@ func widthMeaning(v calculators.Values, low, high float64) words.Text {
 	return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} lies inside, so there may be nothing to do.", lo, hi, now)
 }
 
-func explainSpread(x *calculators.Reading, v calculators.Values, r *calculators.Result) {
+func explainSpread(x *calculators.Answer, v calculators.Values, r *calculators.Result) {
 	if !x.Exists() {
 		x.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.", measure.ShoulderWidth.Named(), measure.ArmLength.Named())
 		return
 	}
 	x.Low, x.High = spreadFrom, spreadTo
-	if now := r.Working("spread-now"); now.Exists() {
+	if now := r.At(spreadNow); now.Exists() {
 		x.Meaning = words.Of("On your bar now it is {0}. Common practice lies between {1} and {2}: more turns the elbows out and straight and bends the wrists, less tucks the elbows in.",
 			now.Uncertain(), measure.Degrees(spreadFrom), measure.Degrees(spreadTo))
 		return
@@ -75,16 +75,16 @@ func explainSpread(x *calculators.Reading, v calculators.Values, r *calculators.
 	x.Meaning = words.Of("Common practice lies between {0} and {1}: more turns the elbows out and straight and bends the wrists, less tucks the elbows in.", measure.Degrees(spreadFrom), measure.Degrees(spreadTo))
 }
 
-// widthTable says what each step of 20 mm does.
+// widthTable says what each step in width does.
 func widthTable(v calculators.Values, start float64) calculators.Table {
-	t := calculators.Table{Name: "widths", Caption: words.Of("What each step of {0} does, with straight arms", measure.Millimetres(20)), Starred: 0,
+	t := calculators.Table{Name: "widths", Caption: words.Of("What each step of {0} does, with straight arms", measure.Millimetres(widthStep)),
 		Columns: []calculators.Column{
 			{Name: "width", Label: words.Of("Bar"), Unit: "mm"},
 			{Name: "spread", Label: words.Of("Arms spread"), Unit: "deg"},
 			{Name: "reach", Label: words.Of("Reach against the start"), Unit: "mm"},
 		}}
 	for i := -3; i <= 3; i++ {
-		w := start + 20*float64(i)
+		w := start + widthStep*float64(i)
 		if spread := spreadOn(v, w); !math.IsNaN(spread) && !math.IsNaN(reachOn(v, start)) {
 			t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(w), measure.Degrees(spread), measure.Difference{Amount: tenth(reachOn(v, w) - reachOn(v, start))}})
 			if i == 0 {
@@ -102,11 +102,11 @@ func methodsTable(v calculators.Values, r *calculators.Result) calculators.Table
 			{Name: "method", Label: words.Of("Way")}, {Name: "width", Label: words.Of("Bar"), Unit: "mm"},
 			{Name: "range", Label: words.Of("Range worth a test")},
 		}}
-	if w := r.Working("press-up"); w.Exists() {
+	if w := r.At(byPressUp); w.Exists() {
 		x := float64(w.Value)
 		t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(), words.Of("{0} to {1}", measure.Millimetres(x-pressUpRoom), measure.Millimetres(x+pressUpRoom))})
 	}
-	w := r.Working("shoulders")
+	w := r.At(byShoulders)
 	t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(), words.Of("{0} to {1}", measure.Millimetres(widthAt(v, spreadFrom)), measure.Millimetres(widthAt(v, spreadTo)))})
 	return t
 }
@@ -161,10 +161,10 @@ func noteGap(v calculators.Values, r *calculators.Result, start float64) {
 
 // widthFigure draws shoulders, arms and bar from above, the arms straight.
 func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
-	x := r.Reading("bar-width")
+	x := r.At(barWidth)
 	width := float64(x.Value)
 	f := &drawing.Figure{Title: words.Of("Shoulders, arms and bar from above")}
-	spread := r.Reading("arm-spread")
+	spread := r.At(armSpread)
 	f.Description = words.Of("A rider’s shoulders and straight arms from above, holding a bar of {0}. The arms spread {1} from straight ahead; the bony points of the shoulders are {2} apart.",
 		x.Uncertain(), spread.Uncertain(), measure.Millimetres(v.Of(measure.ShoulderWidth)))
 	reach, joint := reachOn(v, width), joints(v)/2
