@@ -1,8 +1,6 @@
 package panel_test
 
 import (
-	"math"
-
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/drawing"
@@ -21,6 +19,13 @@ var (
 	height = &measure.Quantity{Key: "height", Label: "Height", Unit: measure.Mm, Low: 500, High: 1000, Least: 100, Most: 3000, How: "Measure."}
 )
 
+var (
+	twice  = &calculators.Output{Name: "twice", Label: "Twice that", Unit: measure.Mm, Between: "one end to the other", Feeds: height}
+	slope  = &calculators.Output{Name: "slope", Label: "Slope", Unit: measure.Deg, Between: "from level"}
+	none   = &calculators.Output{Name: "none", Label: "Nothing", Unit: measure.Mm}
+	folded = &calculators.Output{Name: "folded", Label: "Folded", Unit: measure.Mm, Between: "somewhere", Folded: true, Feeds: height}
+)
+
 // sample has every shape of input, reading, table and note.
 var sample = &calculators.Calculator{
 	Name: "sample", Section: calculators.Saddle, Title: "Sample", Question: "How does it all look?", Scenario: "A rider who exists nowhere.",
@@ -32,25 +37,22 @@ var sample = &calculators.Calculator{
 		{Quantity: mass, Optional: true, Folded: true},
 		{Quantity: rows, Optional: true, Folded: true, Example: "name;length;tilt\nM;440;2\nL;460;"},
 	},
-	Readings: []calculators.Output{
-		{Name: "twice", Label: "Twice that", Unit: measure.Mm, Between: "one end to the other", Feeds: height},
-		{Name: "slope", Label: "Slope", Unit: measure.Deg, Between: "from level"},
-		{Name: "none", Label: "Nothing", Unit: measure.Mm},
-		{Name: "folded", Label: "Folded", Unit: measure.Mm, Between: "somewhere", Folded: true, Feeds: height},
-	},
+	Answers:  []*calculators.Output{twice, slope, none, folded},
 	Sources:  []*literature.Source{literature.Peveler2005, literature.CommonPractice},
 	Cautions: []*caution.Caution{caution.Torque},
-	Solve: func(v calculators.Values, out []float64) *calculators.Problem {
+	Solve: func(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 		if v.Of(tilt) > 15 {
 			return &calculators.Problem{Text: words.Of("These two cannot be.")}
 		}
-		out[0], out[1], out[2], out[3] = 2*v.Of(length), v.Of(tilt), math.NaN(), v.Of(length)+v.Of(tilt)
+		out.Set(twice, 2*v.Of(length))
+		out.Set(slope, v.Of(tilt))
+		out.Set(folded, v.Of(length)+v.Of(tilt))
 		return nil
 	},
 	Explain: func(v calculators.Values, r *calculators.Result) {
-		x := r.Reading("twice")
+		x := r.At(twice)
 		x.Low, x.High, x.Meaning = x.Value-10, x.Value+10, words.Of("Twice as long as {0}.", length.Amount(v.Of(length)))
-		r.Reading("none").Meaning = words.Of("There is none.")
+		r.At(none).Meaning = words.Of("There is none.")
 		r.Tables = []calculators.Table{
 			{Name: "ways", Caption: words.Of("Ways"), Starred: 2, Columns: []calculators.Column{{Name: "way", Label: words.Of("Way")}, {Name: "length", Label: words.Of("Length"), Unit: "mm"}},
 				Rows: [][]words.Sayer{{words.Of("One"), measure.Millimetres(800)}, {words.Of("Other"), measure.Millimetres(900)}}},

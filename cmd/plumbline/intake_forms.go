@@ -84,7 +84,7 @@ func (objects) sheet(l look) string {
 	for _, a := range l.answers {
 		c := computed{Calculator: a.Calculator.Name}
 		for _, x := range a.Answers {
-			c.Answers = append(c.Answers, reading{x.Name, x.Label, x.Value, x.Unit, x.Uncertainty, x.Between})
+			c.Readings = append(c.Readings, reading{x.Name, x.Label, x.Value, x.Unit, x.Uncertainty, x.Between})
 		}
 		t.Answers = append(t.Answers, c)
 	}

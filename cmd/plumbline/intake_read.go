@@ -37,7 +37,7 @@ type look struct {
 	problems []calculators.Problem
 	doubts   []looks.Doubt
 	lacking  []*measure.Quantity // asked for and not sent
-	answers  []looks.Answer
+	answers  []looks.Answered
 	missing  []looks.Missing
 }
 
