@@ -5,7 +5,7 @@ OUT    ?= public
 GO     ?= go
 
 .DEFAULT_GOAL := help
-.PHONY: help guide preview test check bench picture engine judges browser
+.PHONY: help guide preview test check bench mutate picture engine judges browser
 
 help: ## print this list
 	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-9s %s\n", $$1, $$2}'
@@ -33,6 +33,9 @@ check: ## what the build server runs: formatting, vet, lint of pages and scripts
 
 bench: engine ## measure speed and size against the figures in DEVELOPERS.md
 	@.ci/bench
+
+mutate: ## count the arithmetic faults that the maths' own tests notice (PACKAGES="./calculators/body ...")
+	@.ci/mutate $(PACKAGES)
 
 picture: engine ## make the README's picture of a published page anew
 	@.ci/picture
