@@ -21,7 +21,6 @@ const (
 
 // shape is a mark broken down to what SVG knows.
 type shape struct {
-	_     [0]func() // spares the engine the code to compare it
 	role  Role
 	pen   Pen
 	fill  Fill

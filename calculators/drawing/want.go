@@ -21,9 +21,8 @@ type want struct {
 
 // place is one place where a label could stand.
 type place struct {
-	_    [0]func() // spares the engine the code to compare it
-	at   Point     // the middle of the label
-	u    Point     // the direction its letters run in, a unit vector
+	at   Point // the middle of the label
+	u    Point // the direction its letters run in, a unit vector
 	cost float64
 	// pin is 1 where the label is held at its start, -1 at its end, 0 in its
 	// middle: there it stays when the style sheet makes the letters smaller.

@@ -11,8 +11,7 @@ import (
 	"plumbline/calculators/words"
 )
 
-// Writer gathers HTML for one reader. Every id in it begins with ID. The small
-// methods stay calls: inlined at every tag they would double the engine.
+// Writer gathers HTML for one reader. Every id in it begins with ID.
 type Writer struct {
 	strings.Builder
 	ID string
@@ -20,31 +19,21 @@ type Writer struct {
 }
 
 // Raw writes markup of the caller's own.
-//
-//go:noinline
 func (w *Writer) Raw(markup string) *Writer {
 	w.WriteString(markup)
 	return w
 }
 
 // Name writes the writer's id with an ending.
-//
-//go:noinline
 func (w *Writer) Name(ending string) *Writer { return w.Text(w.ID).Text(ending) }
 
 // Text writes s escaped.
-//
-//go:noinline
 func (w *Writer) Text(s string) *Writer { return w.Raw(drawing.Escape(s)) }
 
 // Said writes a sentence in the reader's words.
-//
-//go:noinline
 func (w *Writer) Said(t words.Sayer) *Writer { return w.Text(t.Say(w.R)) }
 
 // Say writes English, with its holes, in the reader's words.
-//
-//go:noinline
 func (w *Writer) Say(english string, holes ...words.Sayer) *Writer {
 	return w.Said(words.Of(english, holes...))
 }

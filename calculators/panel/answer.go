@@ -156,13 +156,13 @@ func entriesOf(c *calculators.Calculator, a Ask) ([]entry, bool) {
 			}
 		default:
 			if i := at(c, p.Key); i >= 0 {
-				entries[i].typed, entries[i].base = measure.Trim(p.Typed), true
+				entries[i].typed, entries[i].base = strings.TrimSpace(p.Typed), true
 			}
 		}
 	}
 	for _, p := range typed {
 		if i := at(c, p.Key); i >= 0 {
-			entries[i] = entry{typed: measure.Trim(p.Typed)}
+			entries[i] = entry{typed: strings.TrimSpace(p.Typed)}
 		}
 	}
 	return entries, all && whole

@@ -123,7 +123,7 @@ func middle(rows [heightMethods]float64, counts [heightMethods]bool) (median, lo
 			s = append(s, h)
 		}
 	}
-	measure.Ascending(s)
+	slices.Sort(s)
 	n := len(s)
 	return (s[(n-1)/2] + s[n/2]) / 2, s[0], s[n-1]
 }

@@ -2,6 +2,7 @@ package start
 
 import (
 	"math"
+	"slices"
 
 	"plumbline/calculators"
 	"plumbline/calculators/body"
@@ -67,7 +68,7 @@ func taken(v calculators.Values) []float64 {
 			x = append(x, v.Of(q))
 		}
 	}
-	measure.Ascending(x)
+	slices.Sort(x)
 	return x
 }
 
