@@ -41,18 +41,6 @@ func (m Circle) draw(s *sheet) {
 	s.shape(m.Role, m.Pen, m.Fill, kindCircle, m.Radius, 0, m.Centre)
 }
 
-// Arc is a part of a circle, from one direction to another, in degrees
-// anticlockwise from forward; To below From runs clockwise.
-type Arc struct {
-	Role     Role
-	Pen      Pen
-	Centre   Point
-	Radius   float64 // mm, > 0
-	From, To float64 // degrees
-}
-
-func (m Arc) draw(s *sheet) { s.arc(m.Role, m.Pen, m.Centre, m.Radius, m.From, m.To) }
-
 // Limb is the outline of two circles and the tangents that join them: a tapered
 // tube or a segment of a body.
 type Limb struct {

@@ -49,7 +49,7 @@ func TestBallJointsMaySwapWithinTheirErrors(t *testing.T) {
 // length above the limit.
 func TestASaddleIsComparedWithTheLeg(t *testing.T) {
 	for _, c := range []struct{ text, says string }{
-		{"saddle-height=786&crank-length=165", ""},
+		{"saddle-height=786&crank-length=150", ""},
 		{"saddle-height=790&crank-length=165", "from the bottom bracket it would then be 625\u00a0mm"},
 		// 80.6 mm too much, but 175 mm less would be 94.4 mm too little.
 		{"saddle-height=787&crank-length=175", ""},

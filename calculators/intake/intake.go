@@ -16,7 +16,7 @@ import (
 // Answer is what one calculator makes of a record.
 type Answer struct {
 	Calculator *calculators.Calculator
-	Readings   []calculators.Reading
+	Answers    []calculators.Reading
 }
 
 // Missing is a calculator that cannot answer yet.
@@ -42,12 +42,12 @@ func Answers(r *record.Record, list []*calculators.Calculator, care calculators.
 		case !own:
 			continue
 		}
-		readings, problems := c.Answer(pairs, nil, care)
+		answered, problems := c.Answer(pairs, nil, care)
 		if problems != nil {
 			missing = append(missing, Missing{Calculator: c, Why: problems[0].Text})
 			continue
 		}
-		answers = append(answers, Answer{c, readings})
+		answers = append(answers, Answer{c, answered})
 	}
 	return answers, missing
 }
@@ -65,22 +65,6 @@ func needs(c *calculators.Calculator, r *record.Record) (lacks []*measure.Quanti
 		}
 	}
 	return lacks, own
-}
-
-// Wanted returns what would let the calculators in missing answer, the quantity
-// that most of them wait for first.
-func Wanted(missing []Missing) []*measure.Quantity {
-	var order []*measure.Quantity
-	count := map[*measure.Quantity]int{}
-	for _, m := range missing {
-		for _, q := range m.Inputs {
-			if count[q]++; count[q] == 1 {
-				order = append(order, q)
-			}
-		}
-	}
-	slices.SortStableFunc(order, func(a, b *measure.Quantity) int { return count[b] - count[a] })
-	return order
 }
 
 // Cautions returns the safety texts that travel with the answers, each once, in

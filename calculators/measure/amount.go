@@ -16,14 +16,11 @@ type Amount struct {
 	Extra int     // decimals beyond the usual ones
 }
 
-// Millimetres, Degrees, Kilograms and Percentage make amounts for sentences.
+// Millimetres makes an amount of length.
 func Millimetres(x float64) Amount { return Amount{Value: x, Unit: Mm} }
 
 // Degrees makes an amount of an angle.
 func Degrees(x float64) Amount { return Amount{Value: x, Unit: Deg} }
-
-// Kilograms makes an amount of mass.
-func Kilograms(x float64) Amount { return Amount{Value: x, Unit: Kg} }
 
 // Percentage makes an amount of percent.
 func Percentage(x float64) Amount { return Amount{Value: x, Unit: Percent} }

@@ -33,8 +33,8 @@ func TestAnAmountIsSaidInTheReadersUnit(t *testing.T) {
 		{measure.Amount{Value: 832.44, Unit: measure.Mm, Extra: 1}, nil, "832.4\u00a0mm"},
 		{measure.Degrees(-6.04), nil, "−6.0°"},
 		{measure.Degrees(64.5), comma, "64,5°"},
-		{measure.Kilograms(72.5), nil, "72.5\u00a0kg"},
-		{measure.Kilograms(72.5), inches, "160\u00a0lb"}, // 159.8
+		{measure.Amount{Value: 72.5, Unit: measure.Kg}, nil, "72.5\u00a0kg"},
+		{measure.Amount{Value: 72.5, Unit: measure.Kg}, inches, "160\u00a0lb"}, // 159.8
 		{measure.Percentage(25.4), inches, "25\u00a0%"},
 		{measure.Millimetres(-0.4), nil, "0\u00a0mm"},
 		{measure.Millimetres(math.NaN()), nil, "–\u00a0mm"},

@@ -256,7 +256,7 @@ func (w *writer) offers(row *Row) {
 		if !o.Answered {
 			continue
 		}
-		x := &o.Reading
+		x := &o.Answer
 		value := float64(x.Value)
 		if row.Known && math.Abs(value-row.Now) < row.Setting.AgreeWithin() {
 			w.Raw(`<small>`).Say("as “{0}” says", words.Of(o.Calculator.Title)).Raw(`</small> `)
@@ -292,7 +292,7 @@ func (w *writer) open(s *Sheet) {
 			w.Raw(`. `)
 			switch {
 			case o.Answered:
-				w.use(row, o, &o.Reading, float64(o.Reading.Value))
+				w.use(row, o, &o.Answer, float64(o.Answer.Value))
 			case len(o.Needs) > 0:
 				var needs words.List
 				for _, q := range o.Needs {

@@ -55,7 +55,7 @@ type Row struct {
 // Offer is a calculator that gives a setting: what it answers, or what it needs.
 type Offer struct {
 	Calculator *calculators.Calculator
-	Reading    calculators.Reading // where Answered
+	Answer     calculators.Reading // where Answered
 	Answered   bool
 	Needs      []*measure.Quantity
 	Why        words.Text
@@ -133,11 +133,11 @@ func gather(r *record.Record, list []*calculators.Calculator) map[*measure.Quant
 	return offers
 }
 
-// offerOf finds what became of reading i of c.
+// offerOf finds what became of answer i of c.
 func offerOf(c *calculators.Calculator, i int, answers []intake.Answer, missing []intake.Missing) (Offer, bool) {
 	for _, a := range answers {
-		if a.Calculator == c && a.Readings[i].Exists() && c.Readings[i].Feeds.Possible(float64(a.Readings[i].Value)) {
-			return Offer{Calculator: c, Reading: a.Readings[i], Answered: true}, true
+		if a.Calculator == c && a.Answers[i].Exists() && c.Readings[i].Feeds.Possible(float64(a.Answers[i].Value)) {
+			return Offer{Calculator: c, Answer: a.Answers[i], Answered: true}, true
 		}
 	}
 	for _, m := range missing {

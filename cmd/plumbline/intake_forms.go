@@ -8,7 +8,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/exchange"
-	looks "plumbline/calculators/intake"
+	"plumbline/calculators/intake"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
@@ -28,7 +28,7 @@ type taken struct {
 	Errors   []calculators.Problem `json:"errors,omitempty"` // why there is no record
 	Record   json.RawMessage       `json:"record,omitempty"` // as record.schema.json has it
 	Problems []calculators.Problem `json:"problems,omitempty"`
-	Doubts   []looks.Doubt         `json:"doubts,omitempty"`
+	Doubts   []intake.Doubt        `json:"doubts,omitempty"`
 	Health   []answered            `json:"questions,omitempty"`
 	Lacking  []string              `json:"asked_and_not_sent,omitempty"`
 	Answers  []computed            `json:"answers,omitempty"`
@@ -83,7 +83,7 @@ func (objects) sheet(l look) string {
 	}
 	for _, a := range l.answers {
 		c := computed{Calculator: a.Calculator.Name}
-		for _, x := range a.Readings {
+		for _, x := range a.Answers {
 			c.Readings = append(c.Readings, reading{x.Name, x.Label, x.Value, x.Unit, x.Uncertainty, x.Between})
 		}
 		t.Answers = append(t.Answers, c)
@@ -91,7 +91,7 @@ func (objects) sheet(l look) string {
 	for _, m := range l.missing {
 		t.Missing = append(t.Missing, lacks{m.Calculator.Name, keys(m.Inputs), m.Why.Say(nil)})
 	}
-	for _, k := range looks.Cautions(l.answers) {
+	for _, k := range intake.Cautions(l.answers) {
 		t.Cautions = append(t.Cautions, warned{k.Key, k.Text})
 	}
 	return marshal(t)
@@ -176,12 +176,12 @@ func (p rows) sheet(l look) string {
 		row(csvRow{kind: "question", key: a.Question.Key, label: a.Question.Text, text: a.Text})
 	}
 	for _, d := range l.doubts {
-		if d.Kind != looks.Unread {
+		if d.Kind != intake.Unread {
 			row(csvRow{kind: "doubt", key: strings.Join(d.Keys, " "), text: d.Text.Say(nil)})
 		}
 	}
 	for _, a := range l.answers {
-		for _, x := range a.Readings {
+		for _, x := range a.Answers {
 			r := csvRow{kind: "computed", key: a.Calculator.Name + "." + x.Name, label: x.Label.Say(nil), unit: x.Unit, text: x.Between.Say(nil)}
 			if x.Exists() {
 				r.value = record.Decimals(float64(x.Value), 6)
