@@ -3,7 +3,6 @@
 package wasm
 
 import (
-	"bytes"
 	"context"
 	"errors"
 	"fmt"
@@ -27,7 +26,8 @@ func Build(ctx context.Context) (engine, execJS []byte, err error) {
 	}
 	version, root, mod := lines[0], lines[1], lines[2]
 	if version != runtime.Version() {
-		return nil, nil, fmt.Errorf("go in the search path is %s, but this program was built with %s; the engine has to come from the same one", version, runtime.Version())
+		return nil, nil, fmt.Errorf("go in the search path is %s, but this program was built with %s; "+
+			"the engine has to come from the same one", version, runtime.Version())
 	}
 	module, err := goOutput(ctx, "list", "-m")
 	if err != nil || strings.TrimSpace(module) != "plumbline" {
@@ -46,50 +46,23 @@ func Build(ctx context.Context) (engine, execJS []byte, err error) {
 	return engine, execJS, err
 }
 
-// compile builds the engine of the source tree at root into file, with further
-// flags of go build.
-func compile(ctx context.Context, root, file string, further ...string) ([]byte, error) {
-	args := append(append([]string{"build", "-trimpath", "-buildvcs=false"}, small...), further...)
-	cmd := exec.CommandContext(ctx, "go", append(args, "-o", file, "./wasm/engine")...)
+// flags are those of go build: paths and version control leave no trace, so that one
+// source gives one engine everywhere; symbols and debug information, which no browser
+// reads, are left out; and nothing is inlined, because a reader waits longer for
+// code to arrive than the engine waits for a call.
+var flags = []string{"-trimpath", "-buildvcs=false", "-ldflags=-s -w", "-gcflags=all=-l"}
+
+// compile builds the engine of the source tree at root into file.
+func compile(ctx context.Context, root, file string) ([]byte, error) {
+	args := append([]string{"build", "-o", file}, flags...)
+	cmd := exec.CommandContext(ctx, "go", append(args, "./wasm/engine")...)
 	cmd.Dir = root
-	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm", "GOWASM=", "GOFLAGS=", "GODEBUG=", "GOEXPERIMENT="+experiments, "GOWORK=off")
+	cmd.Env = append(os.Environ(),
+		"GOOS=js", "GOARCH=wasm", "GOWASM=", "GOFLAGS=", "GODEBUG=", "GOEXPERIMENT=", "GOWORK=off")
 	if out, err := cmd.CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("go build ./wasm/engine: %w\n%s", err, out)
 	}
-	engine, err := os.ReadFile(file)
-	if err == nil && !bytes.Contains(engine, []byte(collector)) {
-		return nil, errors.New("go build ./wasm/engine: the linker did not keep the collector's setting, without which this engine must not run")
-	}
-	return engine, err
-}
-
-// experiments choose the older collector, which has less code, and the inliner
-// whose budget can be set. Neither changes a number.
-const experiments = "nogreenteagc,newinliner"
-
-// collector makes every collection stop the program. There is one thread, so
-// nobody would compute beside it anyway; and while no code of ours runs during a
-// collection, ours need not tell the collector of every pointer it stores, which
-// is a twentieth of the engine. Go's own packages still do.
-const collector = "gcstoptheworld=1"
-
-// small are the flags that keep the engine small. Everything is inlined that is
-// hardly longer than its call, so -70 of a budget of 80, and nothing of what
-// writes text; of the models, which compute at every turn, as much as the engine's
-// figures leave room for.
-//
-// A byte more or less moves the compressed size by up to half a percent either way,
-// because brotli searches for where to divide a file. So when a small engine is just
-// over its figure, try another build id before anything is left out.
-var small = []string{
-	"-ldflags=-s -w -buildid=guide -X=runtime.godebugDefault=" + collector,
-	"-gcflags=all=-d=inlbudgetslack=-70",
-	"-gcflags=plumbline/...=-l -wb=false",
-	"-gcflags=plumbline/calculators=-d=inlbudgetslack=-60 -wb=false", // values are asked for at every turn
-	"-gcflags=plumbline/calculators/geometry=-d=inlbudgetslack=-30 -wb=false",
-	"-gcflags=plumbline/calculators/body=-d=inlbudgetslack=-79 -wb=false",
-	"-gcflags=plumbline/calculators/posture=-d=inlbudgetslack=-30 -wb=false",
-	"-gcflags=math=-d=inlbudgetslack=-30",
+	return os.ReadFile(file)
 }
 
 // goOutput runs the go command and returns what it prints.

@@ -46,32 +46,21 @@ func crosses(w *want, p *place, a, b Point) bool {
 // anything is left.
 func clip(from, way, half float64, t0, t1 *float64) bool {
 	if way == 0 {
-		return from > -half && from < half
+		return math.Abs(from) < half
 	}
 	a, b := (-half-from)/way, (half-from)/way
-	if a > b {
-		a, b = b, a
-	}
-	if a > *t0 {
-		*t0 = a
-	}
-	if b < *t1 {
-		*t1 = b
-	}
+	*t0, *t1 = max(*t0, min(a, b)), min(*t1, max(a, b))
 	return *t0 < *t1
 }
 
 // touches tells whether a circle's line runs through the label.
-func touches(w *want, p *place, r *ring) bool {
+func touches(w *want, p *place, r ring) bool {
 	x, y := r.centre.X-p.at.X, r.centre.Y-p.at.Y
 	if p.u != level {
 		x, y = p.turned(x, y)
 	}
 	x, y = math.Abs(x), math.Abs(y)
-	if x > w.hw+r.radius || y > w.hh+r.radius {
-		return false
-	}
-	nearX, nearY := past(x, w.hw), past(y, w.hh)
+	nearX, nearY := max(x-w.hw, 0), max(y-w.hh, 0)
 	farX, farY := x+w.hw, y+w.hh
 	square := r.radius * r.radius
 	return float64(nearX*nearX)+float64(nearY*nearY) < square && float64(farX*farX)+float64(farY*farY) > square
@@ -101,22 +90,13 @@ func apart(d, axis Point, half float64, u Point, other *want) bool {
 	return math.Abs(gap) >= half+reach
 }
 
-// past returns how far x lies past an edge, 0 if it does not.
-func past(x, edge float64) float64 {
-	if x > edge {
-		return x - edge
-	}
-	return 0
-}
-
 // box returns the corners of the upright box round two points.
 func box(p, q Point) (low, high Point) {
-	low, high = p, q
-	if q.X < p.X {
-		low.X, high.X = q.X, p.X
-	}
-	if q.Y < p.Y {
-		low.Y, high.Y = q.Y, p.Y
-	}
-	return low, high
+	return Point{min(p.X, q.X), min(p.Y, q.Y)}, Point{max(p.X, q.X), max(p.Y, q.Y)}
+}
+
+// misses tells whether the line from p to q lies wholly on one side of an upright box.
+func misses(low, high, p, q Point) bool {
+	return p.X <= low.X && q.X <= low.X || p.X >= high.X && q.X >= high.X ||
+		p.Y <= low.Y && q.Y <= low.Y || p.Y >= high.Y && q.Y >= high.Y
 }

@@ -42,8 +42,7 @@ func (f *Figure) SVG(id string, r *words.Reader) string { return string(f.Append
 
 // AppendSVG appends to b what SVG writes.
 func (f *Figure) AppendSVG(b []byte, id string, r *words.Reader) []byte {
-	s := newSheet(len(f.Marks))
-	s.reader = r
+	s := &sheet{reader: r}
 	frame := f.layOut(s)
 	w := writer{b: b, sheet: s, id: id, low: frame.low, high: frame.high, scale: unitsPerEm / s.em}
 	return w.figure(f)

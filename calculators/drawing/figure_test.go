@@ -59,7 +59,7 @@ func TestEachMarkIsWrittenAsItsGoldenFile(t *testing.T) {
 		{"round.svg", []Mark{
 			Wheel{Role: Ink, Centre: Point{0, 0}, Tyre: 372, Rim: 311},
 			Circle{Role: Hot, Pen: Heavy, Fill: Solid, Centre: Point{10, 10}, Radius: 8},
-			Arc{Role: Soft, Pen: Hidden, Centre: Point{0, 0}, Radius: 200, From: 10, To: 200},
+			Angle{Role: Soft, Vertex: Point{0, 0}, From: 10, To: 150, Radius: 200},
 			Limb{Role: Body, Fill: Hatch, A: Point{0, 300}, B: Point{200, 800}, Ra: 80, Rb: 50},
 			Limb{Role: Body, A: Point{0, 0}, B: Point{5, 0}, Ra: 80, Rb: 20},
 			Tube{Role: Ink, Fill: Sheet, A: Point{0, 0}, B: Point{300, 300}, Ra: 20, Rb: 15},
@@ -149,7 +149,7 @@ var anyMark = rapid.Custom(func(t *rapid.T) Mark {
 	case 1:
 		return Circle{Role: r, Centre: p, Radius: number.Draw(t, "r")}
 	case 2:
-		return Arc{Role: r, Centre: p, Radius: number.Draw(t, "r"), From: number.Draw(t, "from"), To: number.Draw(t, "to")}
+		return Angle{Role: r, Vertex: p, Radius: number.Draw(t, "r"), From: number.Draw(t, "from"), To: number.Draw(t, "to")}
 	case 3:
 		return Limb{Role: Body, Fill: Hatch, A: p, B: q, Ra: number.Draw(t, "ra"), Rb: number.Draw(t, "rb")}
 	case 4:

@@ -26,9 +26,14 @@ func (w *writer) label(l *want) {
 	w.put(`<text class="`)
 	w.text(string(l.role))
 	at := l.chosen.at
-	if pin := l.chosen.pin; pin != 0 {
-		w.put([3]string{" end", "", " start"}[pin+1])
-		at = at.Along(l.chosen.u, float64(-pin)*(l.hw-endRoom*w.sheet.em))
+	toEnd := l.hw - endRoom*w.sheet.em
+	switch l.chosen.pin {
+	case atStart:
+		w.put(" start")
+		at = at.Along(l.chosen.u, -toEnd)
+	case atEnd:
+		w.put(" end")
+		at = at.Along(l.chosen.u, toEnd)
 	}
 	w.put(`"`)
 	x, y := (at.X-w.low.X)*w.scale, (w.high.Y-at.Y)*w.scale

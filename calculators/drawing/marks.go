@@ -30,7 +30,6 @@ func (m Line) draw(s *sheet) {
 
 // Circle is a full circle.
 type Circle struct {
-	_      [0]func() // spares the engine the code to compare it
 	Role   Role
 	Pen    Pen
 	Fill   Fill
@@ -42,22 +41,9 @@ func (m Circle) draw(s *sheet) {
 	s.shape(m.Role, m.Pen, m.Fill, kindCircle, m.Radius, 0, m.Centre)
 }
 
-// Arc is a part of a circle, from one direction to another, in degrees
-// anticlockwise from forward; To below From runs clockwise.
-type Arc struct {
-	Role     Role
-	Pen      Pen
-	Centre   Point
-	Radius   float64 // mm, > 0
-	From, To float64 // degrees
-}
-
-func (m Arc) draw(s *sheet) { s.arc(m.Role, m.Pen, m.Centre, m.Radius, m.From, m.To) }
-
 // Limb is the outline of two circles and the tangents that join them: a tapered
 // tube or a segment of a body.
 type Limb struct {
-	_      [0]func() // spares the engine the code to compare it
 	Role   Role
 	Pen    Pen
 	Fill   Fill
@@ -72,7 +58,6 @@ func (m Limb) draw(s *sheet) {
 // Tube is a straight tube seen from the side: two parallel or tapering sides,
 // closed square at both ends.
 type Tube struct {
-	_      [0]func() // spares the engine the code to compare it
 	Role   Role
 	Pen    Pen
 	Fill   Fill
@@ -89,7 +74,6 @@ func (m Tube) draw(s *sheet) {
 // Axis is a long-dash-dot centre line from A to B that runs on a little at both
 // ends, as centre lines do.
 type Axis struct {
-	_      [0]func() // spares the engine the code to compare it
 	Role   Role
 	A, B   Point
 	Beyond float64 // mm past each end; zero is half a letter's height
@@ -106,7 +90,6 @@ func (m Axis) draw(s *sheet) {
 
 // Cross is the small upright cross that marks a centre or a joint.
 type Cross struct {
-	_    [0]func() // spares the engine the code to compare it
 	Role Role
 	At   Point
 	Size float64 // half its width, mm; zero goes by the size of the letters
@@ -124,7 +107,6 @@ func (m Cross) draw(s *sheet) {
 // Wheel is a wheel from the side: the tyre's outside, where the tyre meets the
 // rim, and the rim's inner edge.
 type Wheel struct {
-	_         [0]func() // spares the engine the code to compare it
 	Role      Role
 	Centre    Point
 	Tyre, Rim float64 // radii to the tyre's outside and the bead seat, mm

@@ -5,8 +5,6 @@ package drawing
 type segment struct {
 	p, q   Point
 	weight float64
-	// Its first and last cell in the grid.
-	col, row, lastCol, lastRow uint8
 }
 
 // ring is a circle's line.
@@ -38,9 +36,6 @@ func weightOf(role Role, pen Pen, fill Fill) float64 {
 
 // gather breaks the shapes into segments and rings.
 func (s *sheet) gather() {
-	if need := 2 * len(s.points); cap(s.segments) < need {
-		s.segments = make([]segment, 0, need)
-	}
 	for i := range s.shapes {
 		h := &s.shapes[i]
 		weight := max(h.guard, weightOf(h.role, h.pen, h.fill))

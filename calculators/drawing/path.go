@@ -8,7 +8,7 @@ func (w *writer) path(h *shape) {
 	switch h.kind {
 	case kindArc:
 		from, to := p[1].X, p[1].Y
-		w.to('M', p[0].Plus(Polar(from, h.a)))
+		w.to("M", p[0].Plus(Polar(from, h.a)))
 		w.bow(h.a, math.Abs(to-from) > 180, to < from, p[0].Plus(Polar(to, h.a)))
 	case kindLimb:
 		w.limb(h, p)
@@ -16,9 +16,9 @@ func (w *writer) path(h *shape) {
 		w.curve(p, h.kind == kindClosedCurve)
 	default:
 		for i, q := range p {
-			letter := byte('L')
+			letter := "L"
 			if i == 0 {
-				letter = 'M'
+				letter = "M"
 			}
 			w.to(letter, q)
 		}
@@ -28,24 +28,27 @@ func (w *writer) path(h *shape) {
 	}
 }
 
-// bow writes an arc of a circle to p, clockwise on the screen where asked.
+// bow writes an arc of a circle to p: the longer way round if large, clockwise on
+// the screen if clockwise.
 func (w *writer) bow(radius float64, large, clockwise bool, p Point) {
-	flag := [2]string{" 0", " 1"}
-	at := func(b bool) string {
-		if b {
-			return flag[1]
-		}
-		return flag[0]
-	}
 	w.put("A")
 	w.number(radius * w.scale)
 	w.put(" ")
 	w.number(radius * w.scale)
 	w.put(" 0")
-	w.put(at(large))
-	w.put(at(clockwise))
+	w.flag(large)
+	w.flag(clockwise)
 	w.put(" ")
 	w.point(p)
+}
+
+// flag writes one of the two switches of an arc.
+func (w *writer) flag(on bool) {
+	if on {
+		w.put(" 1")
+	} else {
+		w.put(" 0")
+	}
 }
 
 func (w *writer) limb(h *shape, p []Point) {
@@ -57,24 +60,25 @@ func (w *writer) limb(h *shape, p []Point) {
 			centre, radius = p[1], h.b
 		}
 		left, right := centre.Plus(Point{-radius, 0}), centre.Plus(Point{radius, 0})
-		w.to('M', left)
+		w.to("M", left)
 		w.bow(radius, false, true, right)
 		w.bow(radius, false, true, left)
 		w.put("Z")
 		return
 	}
-	w.to('M', t[0])
-	w.to('L', t[1])
+	w.to("M", t[0])
+	w.to("L", t[1])
 	w.bow(h.b, h.b > h.a, true, t[2])
-	w.to('L', t[3])
+	w.to("L", t[3])
 	w.bow(h.a, h.a > h.b, true, t[0])
 	w.put("Z")
 }
 
-// curve writes a smooth curve. From its second piece on the first control point is
-// the mirror image of the last one, as S supposes.
+// curve writes a smooth curve. Two pieces leave their common point in opposite
+// directions, so that S, which mirrors the control point before, serves from the
+// second piece on.
 func (w *writer) curve(p []Point, closed bool) {
-	w.to('M', p[0])
+	w.to("M", p[0])
 	pieces := len(p) - 1
 	if closed {
 		pieces = len(p)
@@ -83,12 +87,12 @@ func (w *writer) curve(p []Point, closed bool) {
 		a, b, c, d := neighbours(p, i, closed)
 		e, f := bezier(a, b, c, d)
 		if i == 0 {
-			w.to('C', e)
-			w.to(' ', f)
+			w.to("C", e)
+			w.to(" ", f)
 		} else {
-			w.to('S', f)
+			w.to("S", f)
 		}
-		w.to(' ', c)
+		w.to(" ", c)
 	}
 	if closed {
 		w.put("Z")

@@ -1,5 +1,10 @@
 package drawing
 
+import (
+	"cmp"
+	"slices"
+)
+
 // A label that falls on another is refused; all other costs are weighed
 // against each other.
 const (
@@ -18,23 +23,15 @@ func (s *sheet) settle(frame bounds) bounds {
 		return frame
 	}
 	s.gather()
-	s.grid.sortIn(s.segments, frame, s.em)
 	order := s.order()
 	for _, i := range order {
 		s.choose(&s.wants[i], &frame)
 	}
-	moved := false
 	for _, i := range order {
-		w := &s.wants[i]
-		// The labels that came later only make places dearer. So where none has moved
-		// that stood already, the place that costs what it did is still the cheapest.
-		if w.fixed || w.cost <= goodEnough || !moved && s.judge(w, &w.chosen, &frame) == w.cost {
-			continue
+		if w := &s.wants[i]; !w.fixed && w.cost > goodEnough {
+			w.placed = false
+			s.choose(w, &frame)
 		}
-		at := w.chosen.at
-		w.placed = false
-		s.choose(w, &frame)
-		moved = moved || w.chosen.at != at || !w.placed
 	}
 	for _, i := range order {
 		w := &s.wants[i]
@@ -48,26 +45,23 @@ func (s *sheet) settle(frame bounds) bounds {
 }
 
 // order returns the labels in the order in which they are placed: the fixed ones,
-// then by priority; equal ones as they came. There are a dozen, so each is simply
-// moved forward to its place.
+// then by priority; equal ones as they came.
 func (s *sheet) order() []int {
 	order := make([]int, len(s.wants))
 	for i := range order {
-		k := i
-		for ; k > 0 && s.wants[i].before(&s.wants[order[k-1]]); k-- {
-			order[k] = order[k-1]
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(i, k int) int {
+		a, b := &s.wants[i], &s.wants[k]
+		switch {
+		case a.fixed == b.fixed:
+			return cmp.Compare(b.priority, a.priority)
+		case a.fixed:
+			return -1
 		}
-		order[k] = i
-	}
+		return 1
+	})
 	return order
-}
-
-// before tells whether w is placed before o, which came earlier.
-func (w *want) before(o *want) bool {
-	if w.fixed != o.fixed {
-		return w.fixed
-	}
-	return w.priority > o.priority
 }
 
 // choose puts a label at its cheapest place. It leaves the label unplaced if
@@ -78,15 +72,11 @@ func (s *sheet) choose(w *want, frame *bounds) {
 		s.consider(w, &s.places[i], frame)
 	}
 	if w.cost > goodEnough && !w.fixed {
-		w.leaders(s.em, Point{}, goodEnough, func(p *place) bool {
-			s.consider(w, p, frame)
-			// Places farther off only cost more.
-			return p.cost < w.cost+0.3
-		})
+		for _, p := range w.leaders(s.em, Point{}, goodEnough) {
+			s.consider(w, &p, frame)
+		}
 	}
-	if w.placed = w.cost < refused; w.placed {
-		w.low, w.high = w.chosen.box(w)
-	}
+	w.placed = w.cost < refused
 }
 
 // consider takes place p if it costs less than the best one so far.
@@ -111,51 +101,43 @@ func (s *sheet) banish(w *want, frame *bounds) {
 // judge returns what it costs to put w at p. It stops counting where p cannot
 // be the cheapest place any more.
 func (s *sheet) judge(w *want, p *place, frame *bounds) float64 {
-	cost := p.cost
 	low, high := p.box(w)
-	if low.X < frame.low.X || low.Y < frame.low.Y || high.X > frame.high.X || high.Y > frame.high.Y {
-		grow := past(frame.low.X, low.X) + past(high.X, frame.high.X) +
-			past(frame.low.Y, low.Y) + past(high.Y, frame.high.Y)
-		if cost += costOfGrowth * grow / s.em; cost >= w.cost {
-			return cost
-		}
-	}
-	// Hundreds of places are judged for a figure, and most lie far from most of what
-	// could be in their way: that takes no call to see.
-	var from, to Point // the leader line's box
-	if p.leads {
-		from, to = box(p.tail, p.tip)
-	}
+	grow := max(frame.low.X-low.X, 0) + max(high.X-frame.high.X, 0) +
+		max(frame.low.Y-low.Y, 0) + max(high.Y-frame.high.Y, 0)
+	cost := p.cost + costOfGrowth*grow/s.em
 	for i := range s.wants {
 		o := &s.wants[i]
 		if !o.placed || o == w {
 			continue
 		}
 		q := &o.chosen
-		if o.low.X < high.X && o.high.X > low.X && o.low.Y < high.Y && o.high.Y > low.Y && overlap(w, p, o, q) {
+		if overlap(w, p, o, q) {
 			return refused
 		}
 		if q.leads && crosses(w, p, q.tail, q.tip) {
 			cost += costOfLeader
 		}
-		if p.leads && o.low.X < to.X && o.high.X > from.X && o.low.Y < to.Y && o.high.Y > from.Y && crosses(o, q, p.tail, p.tip) {
+		if p.leads && crosses(o, q, p.tail, p.tip) {
 			cost += costOfLeader
 		}
-		if cost >= w.cost {
-			return cost
+	}
+	ledLow, ledHigh := box(p.tail, p.tip)
+	under, led := 0.0, 0.0 // weights of the lines under the label and its leader line
+	for _, l := range s.segments {
+		if cost+under >= w.cost {
+			return cost + under
+		}
+		if !misses(low, high, l.p, l.q) && crosses(w, p, l.p, l.q) {
+			under += l.weight
+		}
+		if p.leads && !misses(ledLow, ledHigh, l.p, l.q) {
+			led += l.weight
 		}
 	}
-	if cost += s.weigh(low, high, w, p, w.cost-cost); cost >= w.cost {
-		return cost
-	}
-	for i := range s.rings {
-		r := &s.rings[i]
-		if low.X < r.centre.X+r.radius && high.X > r.centre.X-r.radius && low.Y < r.centre.Y+r.radius && high.Y > r.centre.Y-r.radius && touches(w, p, r) {
-			cost += r.weight
+	for _, r := range s.rings {
+		if touches(w, p, r) {
+			under += r.weight
 		}
 	}
-	if p.leads && cost < w.cost {
-		cost += costOfCrossing * s.weigh(from, to, nil, nil, (w.cost-cost)/costOfCrossing)
-	}
-	return cost
+	return cost + under + costOfCrossing*led
 }

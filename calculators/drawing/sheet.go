@@ -21,7 +21,6 @@ const (
 
 // shape is a mark broken down to what SVG knows.
 type shape struct {
-	_     [0]func() // spares the engine the code to compare it
 	role  Role
 	pen   Pen
 	fill  Fill
@@ -47,28 +46,12 @@ type sheet struct {
 	places   []place
 	segments []segment
 	rings    []ring
-	grid     grid
-}
-
-// newSheet returns a sheet with room for an ordinary number of shapes.
-func newSheet(marks int) *sheet {
-	return &sheet{
-		points: make([]Point, 0, 10*marks+80),
-		shapes: make([]shape, 0, 2*marks+40),
-		places: make([]place, 0, 160),
-		wants:  make([]want, 0, 12),
-	}
 }
 
 // shape adds one shape, or nothing if it cannot be drawn.
 func (s *sheet) shape(role Role, pen Pen, fill Fill, k kind, a, b float64, points ...Point) bool {
-	if len(points) == 0 || !finite(a) || !finite(b) || a < 0 || b < 0 {
+	if len(points) == 0 || !drawable(points...) || !finite(a) || !finite(b) || a < 0 || b < 0 {
 		return false
-	}
-	for _, p := range points {
-		if !(p.X > -farthest && p.X < farthest && p.Y > -farthest && p.Y < farthest) {
-			return false
-		}
 	}
 	if k == kindCircle && a == 0 {
 		return false
@@ -76,7 +59,9 @@ func (s *sheet) shape(role Role, pen Pen, fill Fill, k kind, a, b float64, point
 	if pen == "" {
 		pen = Wide
 	}
-	s.shapes = append(s.shapes, shape{role: role, pen: pen, fill: fill, kind: k, a: a, b: b, first: len(s.points), count: len(points)})
+	s.shapes = append(s.shapes, shape{
+		role: role, pen: pen, fill: fill, kind: k, a: a, b: b, first: len(s.points), count: len(points),
+	})
 	s.points = append(s.points, points...)
 	s.hatch = s.hatch || fill == Hatch
 	return true
@@ -143,19 +128,8 @@ func (b *bounds) add(p Point) {
 		b.low, b.high, b.some = p, p, true
 		return
 	}
-	// Not min and max: in a browser those of floats are calls that look for NaN.
-	if p.X < b.low.X {
-		b.low.X = p.X
-	}
-	if p.Y < b.low.Y {
-		b.low.Y = p.Y
-	}
-	if p.X > b.high.X {
-		b.high.X = p.X
-	}
-	if p.Y > b.high.Y {
-		b.high.Y = p.Y
-	}
+	b.low = Point{min(b.low.X, p.X), min(b.low.Y, p.Y)}
+	b.high = Point{max(b.high.X, p.X), max(b.high.Y, p.Y)}
 }
 
 func (b *bounds) addAround(p Point, r float64) {

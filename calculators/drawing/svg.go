@@ -1,6 +1,9 @@
 package drawing
 
-import "math"
+import (
+	"math"
+	"strconv"
+)
 
 // writer turns a settled sheet into SVG.
 type writer struct {
@@ -33,7 +36,8 @@ func (w *writer) figure(f *Figure) []byte {
 	if s.hatch {
 		w.put(`<defs><pattern id="`)
 		w.name("-h")
-		w.put(`" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="ground" d="M0 0H7V7H0Z"/><path class="stroke" d="M3.5 0V7"/></pattern></defs>`)
+		w.put(`" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">`)
+		w.put(`<path class="ground" d="M0 0H7V7H0Z"/><path class="stroke" d="M3.5 0V7"/></pattern></defs>`)
 	}
 	w.shapes()
 	w.labels()
@@ -55,51 +59,28 @@ func (w *writer) number(x float64) { w.b = appendNumber(w.b, x) }
 
 // appendNumber writes x rounded to one decimal, without an idle ".0" and
 // without a minus sign before zero. What is no number, or farther off than
-// anything on a sheet, is written 0. A figure has some thousand numbers, so their
-// digits are appended as bytes: copying a string of three costs a call.
+// anything on a sheet, is written 0.
 func appendNumber(b []byte, x float64) []byte {
-	if !(x > -4e8 && x < 4e8) {
+	if !(math.Abs(x) < 4e8) { // NaN too
 		return append(b, '0')
 	}
-	x = math.Floor(x*10 + 0.5)
-	if x < 0 {
-		b = append(b, '-')
-		x = -x
+	tenths := math.Floor(x*10 + 0.5)
+	if tenths == 0 { // or -0
+		return append(b, '0')
 	}
-	// In 32 bits a division by ten is a multiplication in a browser too.
-	tenths := uint32(x)
-	whole := tenths / 10
-	tenth := byte(tenths - 10*whole)
-	if whole >= 100 {
-		b = appendWhole(b, whole/100)
-	}
-	if whole >= 10 {
-		b = append(b, '0'+byte(whole/10%10))
-	}
-	b = append(b, '0'+byte(whole%10))
-	if tenth != 0 {
-		b = append(b, '.', '0'+tenth)
-	}
-	return b
-}
-
-func appendWhole(b []byte, n uint32) []byte {
-	if n >= 10 {
-		b = appendWhole(b, n/10)
-	}
-	return append(b, '0'+byte(n%10))
+	return strconv.AppendFloat(b, tenths/10, 'f', -1, 64)
 }
 
 // point writes a place on the drawing in the SVG's units, y down.
 func (w *writer) point(p Point) {
-	w.b = appendNumber(w.b, (p.X-w.low.X)*w.scale)
-	w.b = append(w.b, ' ')
-	w.b = appendNumber(w.b, (w.high.Y-p.Y)*w.scale)
+	w.number((p.X - w.low.X) * w.scale)
+	w.put(" ")
+	w.number((w.high.Y - p.Y) * w.scale)
 }
 
 // to writes one letter of a path and the place that it leads to.
-func (w *writer) to(letter byte, p Point) {
-	w.b = append(w.b, letter)
+func (w *writer) to(letter string, p Point) {
+	w.put(letter)
 	w.point(p)
 }
 

@@ -15,19 +15,24 @@ type want struct {
 	chosen   place
 	cost     float64
 	placed   bool
-	// The upright box round it where it is placed.
-	low, high Point
 }
+
+// pin is where a label is held, so that it stays beside what it labels when the
+// style sheet makes the letters smaller.
+type pin int
+
+const (
+	atMiddle pin = iota
+	atStart
+	atEnd
+)
 
 // place is one place where a label could stand.
 type place struct {
-	_    [0]func() // spares the engine the code to compare it
-	at   Point     // the middle of the label
-	u    Point     // the direction its letters run in, a unit vector
+	at   Point // the middle of the label
+	u    Point // the direction its letters run in, a unit vector
 	cost float64
-	// pin is 1 where the label is held at its start, -1 at its end, 0 in its
-	// middle: there it stays when the style sheet makes the letters smaller.
-	pin int8
+	pin  pin
 	// A line leads from tail to tip where leads is true.
 	leads     bool
 	tail, tip Point
@@ -69,14 +74,14 @@ func (s *sheet) offerBeside(at, d Point, cost float64) {
 
 // pinned returns the end at which a label is held that stands ahead of, over or
 // behind what it labels.
-func pinned(ahead float64) int8 {
+func pinned(ahead float64) pin {
 	switch {
 	case ahead > 0.55:
-		return 1
+		return atStart
 	case ahead < -0.55:
-		return -1
+		return atEnd
 	}
-	return 0
+	return atMiddle
 }
 
 // keep ends the list of a label's places.
@@ -197,10 +202,7 @@ func (s *sheet) wantAt(m Label) {
 		}
 		s.offerBeside(at, side, 0)
 	case m.Leader:
-		w.leaders(s.em, side, 1, func(p *place) bool {
-			s.places = append(s.places, *p)
-			return true
-		})
+		s.places = append(s.places, w.leaders(s.em, side, 1)...)
 	default:
 		if side != (Point{}) {
 			s.offerBeside(m.At.Along(side, w.support(side)+gap), side, 0)
@@ -217,40 +219,36 @@ func (s *sheet) wantAt(m Label) {
 	s.keep(w)
 }
 
-// leaders offers places all round at growing distances, with a leader line back
-// to the anchor, until offer returns false.
-func (w *want) leaders(em float64, side Point, cost float64, offer func(*place) bool) {
-	var beside [len(compass)]struct{ reach, cost float64 } // by direction
-	for i, d := range compass {
-		beside[i].reach, beside[i].cost = w.support(d), 0.02*float64(i)
-		if side != (Point{}) {
-			beside[i].cost += 1.2 * (1 - d.Dot(side))
-		}
-	}
-	for _, distance := range [8]float64{0.8, 1.3, 1.9, 2.6, 3.4, 4.4, 6, 8} {
+// leaders returns places all round at growing distances, with a leader line back to
+// the anchor. Cost is what any of them costs at least.
+func (w *want) leaders(em float64, side Point, cost float64) (places []place) {
+	for _, distance := range []float64{0.8, 1.3, 1.9, 2.6, 3.4, 4.4, 6, 8} {
 		for i, d := range compass {
-			p := place{u: level, cost: cost + 0.8*distance + beside[i].cost, leads: true, tail: w.anchor}
-			p.at = w.anchor.Along(d, float64(distance*em)+beside[i].reach)
-			p.tip, p.pin = w.edge(p.at, w.anchor)
-			if !offer(&p) {
-				return
+			turned := 0.02 * float64(i)
+			if side != (Point{}) {
+				turned += 1.2 * (1 - d.Dot(side))
 			}
+			p := place{u: level, cost: cost + 0.8*distance + turned, leads: true, tail: w.anchor}
+			p.at = w.anchor.Along(d, float64(distance*em)+w.support(d))
+			p.tip, p.pin = w.edge(p.at, w.anchor)
+			places = append(places, p)
 		}
 	}
+	return places
 }
 
 // edge returns where a leader line meets a level label, and the end at which the
 // label is then held: at the middle of an end, or above or below where the label
 // stands right over its anchor.
-func (w *want) edge(at, anchor Point) (Point, int8) {
+func (w *want) edge(at, anchor Point) (Point, pin) {
 	switch way := anchor.Minus(at); {
 	case way.X > w.hw:
-		return Point{at.X + w.hw, at.Y}, -1
+		return Point{at.X + w.hw, at.Y}, atEnd
 	case way.X < -w.hw:
-		return Point{at.X - w.hw, at.Y}, 1
+		return Point{at.X - w.hw, at.Y}, atStart
 	case way.Y > 0:
-		return Point{anchor.X, at.Y + w.hh}, 0
+		return Point{anchor.X, at.Y + w.hh}, atMiddle
 	default:
-		return Point{anchor.X, at.Y - w.hh}, 0
+		return Point{anchor.X, at.Y - w.hh}, atMiddle
 	}
 }

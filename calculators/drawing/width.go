@@ -54,31 +54,23 @@ func lines(text string, bold bool) ([]string, float64) {
 	}
 	var broken []string
 	var widest float64
-	for text != "" {
-		end, at := len(text), 0
-		for {
-			next := strings.IndexByte(text[at:], ' ')
-			if next < 0 {
-				if at == 0 || textWidth(text, bold) <= longestLine {
-					end = len(text)
-				}
-				break
-			}
-			if at > 0 && textWidth(text[:at+next], bold) > longestLine {
-				break
-			}
-			end = at + next
-			at = end + 1
-		}
-		line := strings.Trim(text[:end], " ")
-		if line != "" {
-			broken = append(broken, line)
-			widest = max(widest, textWidth(line, bold))
-		}
-		text = strings.TrimLeft(text[end:], " ")
+	line := ""
+	end := func() {
+		broken = append(broken, line)
+		widest = max(widest, textWidth(line, bold))
 	}
-	if len(broken) == 0 {
-		return []string{""}, 0
+	for _, word := range strings.Split(text, " ") { // Fields would break at no-break spaces too
+		switch {
+		case word == "":
+		case line == "":
+			line = word
+		case textWidth(line+" "+word, bold) > longestLine:
+			end()
+			line = word
+		default:
+			line += " " + word
+		}
 	}
+	end()
 	return broken, widest
 }

@@ -99,15 +99,10 @@ func Cell(b *strings.Builder, c string) {
 	b.WriteByte('"')
 }
 
-// FromCSV reads a record from CSV as CSV writes it, or as a spreadsheet gives it
+// fromCSV reads a record from CSV as CSV writes it, or as a spreadsheet gives it
 // back: parted by commas, semicolons or tabs, columns in any order, of which only
-// key and value are needed. It returns nil where the text has no such heading.
-func FromCSV(text string) (*record.Record, []calculators.Problem) {
-	r, problems, _ := fromCSV(text)
-	return r, problems
-}
-
-// fromCSV reads a record and tells whether the text had a record's heading.
+// key and value are needed. It returns nil where the text has no such heading, and
+// tells whether it has one.
 func fromCSV(text string) (*record.Record, []calculators.Problem, bool) {
 	if len(text) > Longest {
 		return nil, tooLong(len(text)), false

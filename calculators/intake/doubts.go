@@ -176,7 +176,7 @@ func saddleAgainstLeg(r *record.Record) []Doubt {
 	}
 	want := saddleShare * leg.Value
 	switch off := saddle.Value - want; {
-	case off > saddleWithin*leg.Value && math.Abs(off-crank) < math.Abs(off):
+	case off > saddleWithin*leg.Value && math.Abs(off-crank) < off:
 		return []Doubt{{Against, keys, words.Of("{0} of {1} is much for this leg. It may have been measured from the pedal, which is one crank more: from the bottom bracket it would then be {2}.",
 			q.Named(), q.Amount(saddle.Value), q.Amount(saddle.Value-crank))}}
 	case off < -saddleWithin*leg.Value:

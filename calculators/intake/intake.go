@@ -67,22 +67,6 @@ func needs(c *calculators.Calculator, r *record.Record) (lacks []*measure.Quanti
 	return lacks, own
 }
 
-// Wanted returns what would let the calculators in missing answer, the quantity
-// that most of them wait for first.
-func Wanted(missing []Missing) []*measure.Quantity {
-	var order []*measure.Quantity
-	count := map[*measure.Quantity]int{}
-	for _, m := range missing {
-		for _, q := range m.Inputs {
-			if count[q]++; count[q] == 1 {
-				order = append(order, q)
-			}
-		}
-	}
-	slices.SortStableFunc(order, func(a, b *measure.Quantity) int { return count[b] - count[a] })
-	return order
-}
-
 // Cautions returns the safety texts that travel with the answers, each once, in
 // the order of the calculators.
 func Cautions(answers []Answered) []*caution.Caution {

@@ -16,14 +16,11 @@ type Amount struct {
 	Extra int     // decimals beyond the usual ones
 }
 
-// Millimetres, Degrees, Kilograms and Percentage make amounts for sentences.
+// Millimetres makes an amount of length.
 func Millimetres(x float64) Amount { return Amount{Value: x, Unit: Mm} }
 
 // Degrees makes an amount of an angle.
 func Degrees(x float64) Amount { return Amount{Value: x, Unit: Deg} }
-
-// Kilograms makes an amount of mass.
-func Kilograms(x float64) Amount { return Amount{Value: x, Unit: Kg} }
 
 // Percentage makes an amount of percent.
 func Percentage(x float64) Amount { return Amount{Value: x, Unit: Percent} }
@@ -144,4 +141,21 @@ func Exact(x float64) string {
 		return "0"
 	}
 	return strconv.FormatFloat(x, 'f', -1, 64)
+}
+
+// Difference is an amount by which something changes: said with a plus or a minus
+// in front, so that nobody takes it for the thing itself. What rounds to zero has
+// no sign.
+type Difference struct{ Amount }
+
+// Say writes the difference with its unit.
+func (d Difference) Say(r *words.Reader) string { return WithUnit(d.Number(r), d.Unit.ReadIn(r)) }
+
+// Number writes the difference without its unit.
+func (d Difference) Number(r *words.Reader) string {
+	s := d.Amount.Number(r)
+	if d.Value > 0 && strings.ContainsAny(s, "123456789") {
+		return "+" + s
+	}
+	return s
 }

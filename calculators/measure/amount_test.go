@@ -33,8 +33,8 @@ func TestAnAmountIsSaidInTheReadersUnit(t *testing.T) {
 		{measure.Amount{Value: 832.44, Unit: measure.Mm, Extra: 1}, nil, "832.4\u00a0mm"},
 		{measure.Degrees(-6.04), nil, "−6.0°"},
 		{measure.Degrees(64.5), comma, "64,5°"},
-		{measure.Kilograms(72.5), nil, "72.5\u00a0kg"},
-		{measure.Kilograms(72.5), inches, "160\u00a0lb"}, // 159.8
+		{measure.Amount{Value: 72.5, Unit: measure.Kg}, nil, "72.5\u00a0kg"},
+		{measure.Amount{Value: 72.5, Unit: measure.Kg}, inches, "160\u00a0lb"}, // 159.8
 		{measure.Percentage(25.4), inches, "25\u00a0%"},
 		{measure.Millimetres(-0.4), nil, "0\u00a0mm"},
 		{measure.Millimetres(math.NaN()), nil, "–\u00a0mm"},
@@ -106,4 +106,22 @@ func TestUnitsAreFoundBySymbolAndSpelling(t *testing.T) {
 	assert.Equal(t, "mm", measure.Mm.Mark())
 	assert.Same(t, measure.Foot, measure.Foot.ReadIn(inches))
 	assert.Same(t, measure.Mm, measure.Mm.ReadIn(&words.Reader{Units: "furlong"}))
+}
+
+func TestADifferenceCarriesItsSign(t *testing.T) {
+	for _, c := range []struct {
+		x    measure.Amount
+		in   string
+		want string
+	}{
+		{measure.Millimetres(12.4), "mm", "+12\u00a0mm"},
+		{measure.Millimetres(-12.4), "mm", "−12\u00a0mm"},
+		{measure.Millimetres(0.2), "mm", "0\u00a0mm"},
+		{measure.Degrees(3.44), "mm", "+3.4°"},
+		{measure.Millimetres(25.4), "in", "+1.00\u00a0in"},
+	} {
+		if got := (measure.Difference{Amount: c.x}).Say(&words.Reader{Units: c.in}); got != c.want {
+			t.Errorf("got %q, want %q", got, c.want)
+		}
+	}
 }

@@ -48,3 +48,11 @@ var (
 	NewBarSweep = &Quantity{Key: "new-bar-sweep", Label: "New bar, grips behind the clamp", Unit: Mm, High: 120, Least: -150, Most: 300, Repeat: 3,
 		How: "Lay a straightedge across the new bar's grip centres and measure forward to the middle of its clamp."}
 )
+
+// Travel of the next bike.
+var (
+	NewForkTravel = &Quantity{Key: "new-fork-travel", Label: "New fork travel", Unit: Mm, High: 220, Most: 350,
+		How: "Take it from the new fork's sheet. A rigid fork has zero."}
+	NewRearTravel = &Quantity{Key: "new-rear-travel", Label: "New rear travel", Unit: Mm, High: 240, Most: 380,
+		How: "Take it from the new frame's sheet. A hard-tail has zero."}
+)

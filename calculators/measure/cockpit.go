@@ -57,3 +57,7 @@ var (
 	MoveY = &Quantity{Key: "move-y", Label: "Move the grips up", Unit: Mm, Low: -150, High: 150, Least: -400, Most: 400,
 		How: "Say by how much the grips should move upright, up positive, down negative."}
 )
+
+// TreeGap is the narrowest place that a bar has to pass.
+var TreeGap = &Quantity{Key: "tree-gap", Label: "Tightest gap between trees", Unit: Mm, Low: 550, High: 1500, Least: 275, Most: 2250, Repeat: 10,
+	How: "Lay the tape between the two trees of the tightest gap that you ride through regularly, at the height of your bar."}

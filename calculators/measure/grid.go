@@ -40,7 +40,7 @@ func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text)
 	if len(typed) > listBytes {
 		return nil, []words.Text{words.Of("{0} is too long: {1} characters, where {2} are read.", q.Named(), count(len(typed)), count(listBytes))}
 	}
-	lines := split(strings.ReplaceAll(strings.ReplaceAll(typed, "\r\n", "\n"), "\r", "\n"), "\n")
+	lines := strings.Split(strings.ReplaceAll(strings.ReplaceAll(typed, "\r\n", "\n"), "\r", "\n"), "\n")
 	if len(q.Columns) == 1 && !heads(q, lines[0]) {
 		return readColumn(q, lines, in)
 	}
@@ -51,7 +51,7 @@ func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text)
 	}
 	var rows []Row
 	for n, line := range lines[1:] {
-		if Trim(line) == "" {
+		if strings.TrimSpace(line) == "" {
 			continue
 		}
 		if len(rows) == q.Rows {
@@ -82,7 +82,7 @@ func readColumn(q *Quantity, lines []string, in *words.Reader) (rows []Row, why 
 				continue
 			}
 			k++
-			if part = Trim(part); part == "" {
+			if part = strings.TrimSpace(part); part == "" {
 				continue
 			}
 			g, bad, ok := q.Columns[0].Parse(part, q.Columns[0].Unit.ReadIn(in))
@@ -120,19 +120,11 @@ func separator(heading string) string {
 	return ","
 }
 
-// split is strings.Split by way of strings.SplitSeq, which the engine has anyway.
-func split(s, sep string) (parts []string) {
-	for part := range strings.SplitSeq(s, sep) {
-		parts = append(parts, part)
-	}
-	return parts
-}
-
 // cells splits a line, taking quotes off around a cell.
 func cells(line, sep string) []string {
-	parts := split(line, sep)
+	parts := strings.Split(line, sep)
 	for i, p := range parts {
-		p = Trim(p)
+		p = strings.TrimSpace(p)
 		if len(p) >= 2 && p[0] == '"' && p[len(p)-1] == '"' {
 			p = p[1 : len(p)-1]
 		}
@@ -144,12 +136,12 @@ func cells(line, sep string) []string {
 // columnNamed returns the column with that key or label, -1 for none, and
 // len(q.Columns) for the rows' names.
 func columnNamed(q *Quantity, name string) int {
-	name = Lower(Trim(name))
+	name = strings.ToLower(strings.TrimSpace(name))
 	if name == "name" || name == "size" {
 		return len(q.Columns)
 	}
 	for i, c := range q.Columns {
-		if name == c.Key || name == Lower(c.Label) {
+		if name == c.Key || name == strings.ToLower(c.Label) {
 			return i
 		}
 	}

@@ -37,7 +37,7 @@ func slug(name string) string {
 			return -1
 		}
 		return r
-	}, strings.ToLower(Trim(name)))
+	}, strings.ToLower(strings.TrimSpace(name)))
 }
 
 // distance counts the letters to insert, drop, replace or swap with a neighbour

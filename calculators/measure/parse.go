@@ -31,13 +31,8 @@ func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
 	if len(typed) > longest {
 		return g, words.Of("“{0}” is too long for a number.", Quoted(typed)), false
 	}
-	margin, has := "", false
-	v, ok := readPlain(typed)
-	if !ok {
-		var value string
-		value, margin, has = cutMargin(tidy(typed))
-		v, ok = readAmount(value)
-	}
+	value, margin, has := cutMargin(tidy(typed))
+	v, ok := readAmount(value)
 	if !ok {
 		return g, q.unreadable(typed), false
 	}

@@ -31,7 +31,7 @@ func (q *Quantity) ParseRepeated(typed string, bare *Unit) (Repeated, words.Text
 	}
 	var parts []string
 	for part := range strings.SplitSeq(typed, ";") {
-		if part = Trim(part); part != "" {
+		if part = strings.TrimSpace(part); part != "" {
 			parts = append(parts, part)
 		}
 	}
@@ -69,7 +69,7 @@ func Median(readings []float64) float64 {
 		return math.NaN()
 	}
 	sorted := slices.Clone(readings)
-	Ascending(sorted)
+	slices.Sort(sorted)
 	return sorted[(n-1)/2]/2 + sorted[n/2]/2
 }
 

@@ -1,8 +1,8 @@
 package measure
 
 import (
+	"strconv"
 	"strings"
-	"unicode/utf8"
 )
 
 // amountRead is a number as scanned, before any quantity has a say in it.
@@ -50,59 +50,27 @@ func plainly(c rune) string {
 	return ""
 }
 
-// tidy brings what was typed into one spelling.
+// tidy brings what was typed into one spelling: small letters, plain characters.
 func tidy(typed string) string {
-	b := make([]byte, 0, len(typed)+8)
-	done := 0 // what of typed is spelt
-	for i, c := range typed {
+	var b strings.Builder
+	for _, c := range typed {
 		if s := plainly(c); s != "" {
-			b = append(append(b, typed[done:i]...), s...)
-			done = i + utf8.RuneLen(c)
+			b.WriteString(s)
+		} else {
+			b.WriteRune(c)
 		}
 	}
-	return Trim(Lower(string(append(b, typed[done:]...))))
-}
-
-// Lower writes the letters A to Z small, which is all that keys, labels and units
-// need; the library's way brings the letters of every script into the engine.
-func Lower(s string) string {
-	b := []byte(s)
-	for i, c := range b {
-		if c >= 'A' && c <= 'Z' {
-			b[i] = c + 'a' - 'A'
-		}
-	}
-	return string(b)
+	return strings.TrimSpace(strings.ToLower(b.String()))
 }
 
 // cutMargin splits a value from the ± behind it.
 func cutMargin(s string) (value, margin string, has bool) {
 	for _, sign := range []string{"±", "+/-", "+-"} {
 		if v, m, ok := strings.Cut(s, sign); ok {
-			return Trim(v), Trim(m), true
+			return strings.TrimSpace(v), strings.TrimSpace(m), true
 		}
 	}
 	return s, "", false
-}
-
-// readPlain reads digits with at most one point: what records hold, and what is
-// read many times over. Anything else is left to readAmount.
-func readPlain(s string) (amountRead, bool) {
-	points := 0
-	for i := range len(s) {
-		switch {
-		case s[i] >= '0' && s[i] <= '9':
-		case s[i] == '.' && i > 0 && points == 0:
-			points++
-		default:
-			return amountRead{}, false
-		}
-	}
-	if len(s) == points {
-		return amountRead{}, false
-	}
-	x, ok := readFloat(s)
-	return amountRead{number: x}, ok
 }
 
 // readAmount reads a number with or without a unit, or feet and inches.
@@ -125,11 +93,11 @@ func readFeet(s string, unit *Unit) (amountRead, bool) {
 		if !ok {
 			continue
 		}
-		feet, ok := readCount(Trim(f))
+		feet, ok := readCount(strings.TrimSpace(f))
 		if !ok {
 			return amountRead{}, false
 		}
-		inches, ok := readNumber(Trim(in))
+		inches, ok := readNumber(strings.TrimSpace(in))
 		return amountRead{number: inches, feet: feet, hasFeet: true, unit: Inch}, ok && inches >= 0 && inches < 12
 	}
 	return amountRead{}, false
@@ -150,7 +118,7 @@ func cutUnit(s string) (string, *Unit) {
 			}
 		}
 	}
-	return Trim(s[:len(s)-longest]), best
+	return strings.TrimSpace(s[:len(s)-longest]), best
 }
 
 // readNumber reads "832", "83,2", "32 3/4", "3/4", "-3/4" and "8.3e2".
@@ -160,8 +128,8 @@ func readNumber(s string) (float64, bool) {
 		return readDecimal(s)
 	}
 	whole, sign := 0.0, 1.0
-	top, minus := strings.CutPrefix(Trim(top), "-")
-	if top = Trim(top); minus {
+	top, minus := strings.CutPrefix(strings.TrimSpace(top), "-")
+	if top = strings.TrimSpace(top); minus {
 		sign = -1
 	}
 	if w, t, mixed := strings.Cut(top, " "); mixed {
@@ -169,10 +137,10 @@ func readNumber(s string) (float64, bool) {
 		if whole, ok = readCount(w); !ok {
 			return 0, false
 		}
-		top = Trim(t)
+		top = strings.TrimSpace(t)
 	}
 	t, ok1 := readCount(top)
-	b, ok2 := readCount(Trim(bottom))
+	b, ok2 := readCount(strings.TrimSpace(bottom))
 	// Beside a whole number a fraction is less than one, or something else was meant.
 	if !ok1 || !ok2 || b == 0 || (whole != 0 && t >= b) {
 		return 0, false
@@ -182,32 +150,19 @@ func readNumber(s string) (float64, bool) {
 
 // readCount reads digits and nothing else: the parts of a fraction.
 func readCount(s string) (float64, bool) {
-	for i := range len(s) {
-		if s[i] < '0' || s[i] > '9' {
-			return 0, false
-		}
-	}
-	return readFloat(s)
-}
-
-// readDecimal reads a decimal number with a point or a comma. It knows
-// no hexadecimal, no underscores, no names of infinity.
-func readDecimal(s string) (float64, bool) {
-	signs := 0
-	for i := range len(s) {
-		switch c := s[i]; {
-		case c >= '0' && c <= '9', c == 'e', c == '-', c == '+':
-		case c == '.' || c == ',':
-			signs++
-		default:
-			return 0, false
-		}
-	}
-	if signs > 1 {
+	if strings.Trim(s, "0123456789") != "" {
 		return 0, false
 	}
-	if i := strings.IndexByte(s, ','); i >= 0 {
-		s = s[:i] + "." + s[i+1:]
+	x, err := strconv.ParseFloat(s, 64)
+	return x, err == nil
+}
+
+// readDecimal reads a decimal number with a point or a comma. Unlike the library it
+// takes no hexadecimal, no underscores and no names of infinity.
+func readDecimal(s string) (float64, bool) {
+	if strings.Trim(s, "0123456789e-+.,") != "" || strings.Count(s, ".")+strings.Count(s, ",") > 1 {
+		return 0, false
 	}
-	return readFloat(s)
+	x, err := strconv.ParseFloat(strings.Replace(s, ",", ".", 1), 64)
+	return x, err == nil
 }

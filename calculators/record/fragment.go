@@ -85,7 +85,7 @@ func fromPairs(pairs []pair, problems []calculators.Problem) (*Record, []calcula
 			continue
 		}
 		e := read(p.key, p.value)
-		if e.Quantity != nil && measure.Trim(p.value) == "" {
+		if e.Quantity != nil && strings.TrimSpace(p.value) == "" {
 			continue // a field that was emptied
 		}
 		if !e.Why.None() {
@@ -258,7 +258,7 @@ func read(key, value string) Entry {
 	if e.Quantity == nil {
 		return e
 	}
-	value = measure.Trim(value)
+	value = strings.TrimSpace(value)
 	e.Text = value
 	q := e.Quantity
 	var ok bool
@@ -304,9 +304,9 @@ func Plain(s string, n int, lines bool) string {
 	if len(s) > 4*n {
 		s = s[:4*n]
 	}
-	s = measure.Trim(strings.Map(keep, strings.ToValidUTF8(s, "\uFFFD")))
+	s = strings.TrimSpace(strings.Map(keep, strings.ToValidUTF8(s, "\uFFFD")))
 	if len(s) > n {
-		s = measure.Trim(strings.ToValidUTF8(s[:n], ""))
+		s = strings.TrimSpace(strings.ToValidUTF8(s[:n], ""))
 	}
 	return s
 }

@@ -51,12 +51,6 @@ type Entry struct {
 	Why words.Text
 }
 
-// Number returns an entry of q, in base units and not typed by anybody.
-func Number(q *measure.Quantity, value float64) Entry {
-	g := measure.Given{Value: value, Error: math.NaN(), Unit: q.Unit}
-	return Entry{Key: q.Key, Quantity: q, Repeated: measure.Repeated{Given: g}, Text: Exactly(value, q.Unit)}
-}
-
 // Read tells whether the entry holds a value that can be used: a number, a choice
 // or a list that could be read.
 func (e *Entry) Read() bool { return e.Quantity != nil && e.Why.None() }

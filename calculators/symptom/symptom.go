@@ -5,7 +5,6 @@
 package symptom
 
 import (
-	"plumbline/calculators/caution"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/sheet"
@@ -80,19 +79,16 @@ func (c *Cause) Change() words.Text {
 	return words.Of("{0}, by {1} at most.", words.Of(c.First), measure.Amount{Value: set.Step, Unit: c.Of.Unit})
 }
 
-// Emergencies and Clinician are the signs that go before everything else, whatever
-// the symptom.
-var (
-	Emergencies = caution.Emergency
-	Clinician   = []string{
-		"numbness or tingling that comes back, or outlasts the ride",
-		"weakness in a hand, a leg or a foot",
-		"a joint that swells, locks or gives way",
-		"pain that comes at night or at rest, or after a fall or any injury",
-		"pain that has not eased after two to three weeks of rest and easy riding",
-		"fever, blood in the urine, or a sore that is infected",
-	}
-)
+// Clinician are the signs that call for one, whatever the symptom. Emergencies go
+// before them: caution.Emergency.
+var Clinician = []string{
+	"numbness or tingling that comes back, or outlasts the ride",
+	"weakness in a hand, a leg or a foot",
+	"a joint that swells, locks or gives way",
+	"pain that comes at night or at rest, or after a fall or any injury",
+	"pain that has not eased after two to three weeks of rest and easy riding",
+	"fever, blood in the urine, or a sore that is infected",
+}
 
 // All returns the symptoms in the order of the list: the body from knee to hand,
 // then the bike.

@@ -1,7 +1,5 @@
 package words
 
-import "strings"
-
 // Reader is how one person reads: the language, its decimal sign, and the units
 // that lengths and masses are shown in. A nil *Reader reads English,
 // millimetres and kilograms with a decimal point.
@@ -41,17 +39,4 @@ func (r *Reader) translate(english string) string {
 		r.Missing(english)
 	}
 	return english
-}
-
-// Catalog reads lines "English<TAB>translation" into what Reader.Said holds.
-// Lines without a tab are passed over. The plain form spares the engine in the
-// page a JSON decoder.
-func Catalog(lines string) map[string]string {
-	said := map[string]string{}
-	for line := range strings.SplitSeq(lines, "\n") {
-		if english, translation, ok := strings.Cut(strings.TrimSuffix(line, "\r"), "\t"); ok {
-			said[english] = translation
-		}
-	}
-	return said
 }

@@ -43,22 +43,17 @@ func (t Text) Append(b []byte, r *Reader) []byte {
 			break
 		}
 		if rest := s[i:]; len(rest) < 3 || rest[2] != '}' || rest[1] < '0' || rest[1] > '9' {
-			b, s = add(b, s[:i+1]), s[i+1:]
+			b, s = append(b, s[:i+1]...), s[i+1:]
 			continue
 		}
-		b = add(b, s[:i])
+		b = append(b, s[:i]...)
 		if n := int(s[i+1] - '0'); n < len(t.Holes) {
-			b = add(b, t.Holes[n].Say(r))
+			b = append(b, t.Holes[n].Say(r)...)
 		}
 		s = s[i+3:]
 	}
-	return add(b, s)
+	return append(b, s...)
 }
-
-// add appends; as a function it is in the engine once.
-//
-//go:noinline
-func add(b []byte, s string) []byte { return append(b, s...) }
 
 // MarshalText gives the English in base units: what scripts and JSON read.
 func (t Text) MarshalText() ([]byte, error) { return []byte(t.Say(nil)), nil }

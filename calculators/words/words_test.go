@@ -56,7 +56,7 @@ func TestAListEndsWithAnAnd(t *testing.T) {
 }
 
 func TestATranslationMayReorderTheHoles(t *testing.T) {
-	r := &words.Reader{Tag: "de", Said: words.Catalog("{0} of {1}\t{1}: {0}\nsaddle\tSattel")}
+	r := &words.Reader{Tag: "de", Said: map[string]string{"{0} of {1}": "{1}: {0}", "saddle": "Sattel"}}
 	assert.Equal(t, "Sattel: x", words.Of("{0} of {1}", words.Name("x"), words.Of("saddle")).Say(r))
 	assert.Equal(t, "saddle", words.Name("saddle").Say(r), "a name is never translated")
 }
@@ -71,12 +71,6 @@ func TestAMissingTranslationFallsBackAndIsReported(t *testing.T) {
 
 	r.Missing = nil
 	assert.Equal(t, "unknown", words.Of("unknown").Say(r))
-}
-
-func TestACatalogIsLinesWithATab(t *testing.T) {
-	said := words.Catalog("saddle\tSattel\r\nno tab here\n\nbar\tLenker\twith a tab\n{0} mm\t{0} mm")
-	assert.Equal(t, map[string]string{"saddle": "Sattel", "bar": "Lenker\twith a tab", "{0} mm": "{0} mm"}, said)
-	assert.Empty(t, words.Catalog(""))
 }
 
 func TestAReaderThatIsNilReadsPlainEnglish(t *testing.T) {
@@ -108,17 +102,6 @@ func TestNoTextBreaksSaying(t *testing.T) {
 		said := words.Of(s, fill...).Say(nil)
 		if !strings.Contains(s, "{") {
 			assert.Equal(t, s, said)
-		}
-	})
-}
-
-func FuzzCatalog(f *testing.F) {
-	f.Add("a\tb\r\nc")
-	f.Fuzz(func(t *testing.T, lines string) {
-		for english, said := range words.Catalog(lines) {
-			if strings.ContainsAny(english, "\t\n") || strings.Contains(said, "\n") {
-				t.Fatalf("%q → %q", english, said)
-			}
 		}
 	})
 }

@@ -10,12 +10,12 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
-	looks "plumbline/calculators/intake"
+	"plumbline/calculators/intake"
 	"plumbline/calculators/words"
 )
 
-// intake is "plumbline intake".
-type intake struct {
+// intakeCommand is "plumbline intake".
+type intakeCommand struct {
 	From  []string `arg:"" name:"link|file" help:"What clients sent: links, files with links, JSON or CSV, folders of such files, or - for standard input."`
 	JSON  bool     `xor:"form" help:"Print an array with one object a line: the record, what is doubtful, every answer, what is missing."`
 	CSV   bool     `xor:"form" help:"Print one row for each value, doubt, answer and missing measurement."`
@@ -33,7 +33,7 @@ type printer interface {
 
 // Run reads every record and prints it. A record that cannot be read is said in
 // its place and stops nothing.
-func (c *intake) Run(s streams) error {
+func (c *intakeCommand) Run(s streams) error {
 	var p printer = sheets{&words.Reader{Units: c.Units}}
 	switch {
 	case c.JSON:
@@ -84,7 +84,7 @@ func inOrder(read func(each func(sent)), p printer, out io.Writer) (total, bad i
 		workers.Go(func() {
 			for j := range jobs {
 				l := lookAt(j.sent, j.care)
-				j.done.bad, j.done.cautions, j.done.text = l.record == nil, looks.Cautions(l.answers), p.sheet(l)
+				j.done.bad, j.done.cautions, j.done.text = l.record == nil, intake.Cautions(l.answers), p.sheet(l)
 				close(j.done.ready)
 			}
 		})

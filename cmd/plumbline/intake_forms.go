@@ -8,7 +8,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/exchange"
-	looks "plumbline/calculators/intake"
+	"plumbline/calculators/intake"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
@@ -28,7 +28,7 @@ type taken struct {
 	Errors   []calculators.Problem `json:"errors,omitempty"` // why there is no record
 	Record   json.RawMessage       `json:"record,omitempty"` // as record.schema.json has it
 	Problems []calculators.Problem `json:"problems,omitempty"`
-	Doubts   []looks.Doubt         `json:"doubts,omitempty"`
+	Doubts   []intake.Doubt        `json:"doubts,omitempty"`
 	Health   []answered            `json:"questions,omitempty"`
 	Lacking  []string              `json:"asked_and_not_sent,omitempty"`
 	Answers  []computed            `json:"answers,omitempty"`
@@ -91,7 +91,7 @@ func (objects) sheet(l look) string {
 	for _, m := range l.missing {
 		t.Missing = append(t.Missing, lacks{m.Calculator.Name, keys(m.Inputs), m.Why.Say(nil)})
 	}
-	for _, k := range looks.Cautions(l.answers) {
+	for _, k := range intake.Cautions(l.answers) {
 		t.Cautions = append(t.Cautions, warned{k.Key, k.Text})
 	}
 	return marshal(t)
@@ -176,7 +176,7 @@ func (p rows) sheet(l look) string {
 		row(csvRow{kind: "question", key: a.Question.Key, label: a.Question.Text, text: a.Text})
 	}
 	for _, d := range l.doubts {
-		if d.Kind != looks.Unread {
+		if d.Kind != intake.Unread {
 			row(csvRow{kind: "doubt", key: strings.Join(d.Keys, " "), text: d.Text.Say(nil)})
 		}
 	}

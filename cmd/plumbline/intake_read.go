@@ -15,7 +15,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/catalog"
 	"plumbline/calculators/exchange"
-	looks "plumbline/calculators/intake"
+	"plumbline/calculators/intake"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
@@ -35,10 +35,10 @@ type look struct {
 	care     calculators.Care // what went into every ±
 	record   *record.Record
 	problems []calculators.Problem
-	doubts   []looks.Doubt
+	doubts   []intake.Doubt
 	lacking  []*measure.Quantity // asked for and not sent
-	answers  []looks.Answered
-	missing  []looks.Missing
+	answers  []intake.Answered
+	missing  []intake.Missing
 }
 
 // lookAt reads a record and asks every calculator.
@@ -57,14 +57,14 @@ func lookAt(s sent, care calculators.Care) look {
 		l.record = nil
 		return l
 	}
-	l.doubts = looks.Doubts(l.record)
+	l.doubts = intake.Doubts(l.record)
 	l.lacking = request.Lacking(l.record)
-	l.answers, l.missing = looks.Answers(l.record, catalog.All(), care)
+	l.answers, l.missing = intake.Answers(l.record, catalog.All(), care)
 	return l
 }
 
 // read hands every record of every argument to each, in order.
-func (c *intake) read(each func(sent)) {
+func (c *intakeCommand) read(each func(sent)) {
 	for i, arg := range c.From {
 		switch {
 		case arg == "-":

@@ -6,7 +6,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
-	looks "plumbline/calculators/intake"
+	"plumbline/calculators/intake"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
@@ -35,7 +35,7 @@ func (p sheets) sheet(l look) string {
 	p.doubts(&b, r, l)
 	p.answers(&b, r, l)
 	p.missing(&b, r, l)
-	for i, k := range looks.Cautions(l.answers) {
+	for i, k := range intake.Cautions(l.answers) {
 		if i == 0 {
 			fmt.Fprintln(&b, "\nCautions")
 		}
@@ -149,7 +149,7 @@ func (p sheets) doubts(b *strings.Builder, r report, l look) {
 		said = append(said, x.Text.Say(p.reader))
 	}
 	for _, d := range l.doubts {
-		if d.Kind != looks.Unread { // said above already
+		if d.Kind != intake.Unread { // said above already
 			said = append(said, d.Text.Say(p.reader))
 		}
 	}

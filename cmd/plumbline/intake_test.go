@@ -38,7 +38,7 @@ func TestABatchKeepsItsOrderAndLosesNobody(t *testing.T) {
 	const n = many + 300
 	file := batch(t, n)
 	var out strings.Builder
-	require.NoError(t, (&intake{From: []string{file}, JSON: true}).Run(streams{&out, io.Discard}))
+	require.NoError(t, (&intakeCommand{From: []string{file}, JSON: true}).Run(streams{&out, io.Discard}))
 	var list []struct {
 		From              string
 		Record            json.RawMessage
@@ -58,7 +58,7 @@ func TestABatchKeepsItsOrderAndLosesNobody(t *testing.T) {
 	}
 
 	out.Reset()
-	require.NoError(t, (&intake{From: []string{file}, CSV: true}).Run(streams{&out, io.Discard}))
+	require.NoError(t, (&intakeCommand{From: []string{file}, CSV: true}).Run(streams{&out, io.Discard}))
 	table, err := csv.NewReader(strings.NewReader(out.String())).ReadAll()
 	require.NoError(t, err, "every row has as many cells as the first")
 	clients := map[string]bool{}
@@ -74,7 +74,7 @@ func TestALineOfMegabytesStopsNothing(t *testing.T) {
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)
 	var out strings.Builder
-	_ = (&intake{From: []string{file}}).Run(streams{&out, io.Discard})
+	_ = (&intakeCommand{From: []string{file}}).Run(streams{&out, io.Discard})
 	runtime.ReadMemStats(&after)
 	assert.Less(t, after.TotalAlloc-before.TotalAlloc, uint64(40<<20), "what is too long is not held")
 	for _, want := range []string{"A\n", "too long", "B\n"} {
@@ -85,7 +85,7 @@ func TestALineOfMegabytesStopsNothing(t *testing.T) {
 // BenchmarkIntake reads ten thousand records.
 func BenchmarkIntake(b *testing.B) {
 	file := batch(b, 10000)
-	for name, c := range map[string]*intake{"sheets": {}, "json": {JSON: true}, "csv": {CSV: true}} {
+	for name, c := range map[string]*intakeCommand{"sheets": {}, "json": {JSON: true}, "csv": {CSV: true}} {
 		b.Run(name, func(b *testing.B) {
 			c.From = []string{file}
 			for b.Loop() {

@@ -24,10 +24,10 @@ const (
 
 // commands is the whole command line.
 type commands struct {
-	Publish publish `cmd:"" help:"Build the guide, or your own folder laid over it, into a folder for a web server."`
-	Preview preview `cmd:"" help:"Show the guide on this machine and publish it again whenever a file is saved."`
-	Intake  intake  `cmd:"" help:"Read the measurements that clients sent, as links or files: a sheet for each, doubtful values, what every calculator makes of it, what is missing."`
-	Calc    calc    `cmd:"" help:"Answer one calculator; alone, list them all."`
+	Publish publish       `cmd:"" help:"Build the guide, or your own folder laid over it, into a folder for a web server."`
+	Preview preview       `cmd:"" help:"Show the guide on this machine and publish it again whenever a file is saved."`
+	Intake  intakeCommand `cmd:"" help:"Read the measurements that clients sent, as links or files: a sheet for each, doubtful values, what every calculator makes of it, what is missing."`
+	Calc    calc          `cmd:"" help:"Answer one calculator; alone, list them all."`
 
 	Licences licencesCommand `cmd:"" help:"Print the licences of the project, of Go and of every library in this program and in the guide."`
 	Version  versionFlag     `help:"Print the version, the commit and the stamp of the engine."`
