@@ -31,7 +31,7 @@ func Shoe() *calculators.Calculator {
 		Workings: []calculators.Measured{
 			{Name: "meant-for", Label: "Foot that the size is meant for", Unit: measure.Mm},
 		},
-		Sources:  []*literature.Source{literature.ISO9407, literature.ISOTS19407, literature.GUM2008, literature.CommonPractice},
+		Sources:  []*literature.Source{literature.ISO9407, literature.ISO19407, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Pain, caution.Growing},
 		Solve:    solveShoe,
 		Explain:  explainShoe,

@@ -55,7 +55,7 @@ func Knee() *calculators.Calculator {
 			{Name: "difference", Label: "Your reading less the model’s", Unit: measure.Deg},
 		},
 		Sources: []*literature.Source{literature.HullJorge1985, literature.FerrerRoca2012, literature.FerrerRoca2014, literature.BiniHume2016, literature.BiniHumeCroft2011,
-			literature.Holmes1994, literature.Fonda2014, literature.PriegoQuesada2016, literature.JSC2020, literature.Gordon2014,
+			literature.Holmes1994, literature.Fonda2014, literature.PriegoQuesada2016, literature.Millour2020b, literature.Gordon2014,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Pain, caution.FirstRide, caution.PostInsertion, caution.Growing},
 		Solve:    solveKnee,
