@@ -58,3 +58,12 @@ func TestSourcesStandInOrderOfStrength(t *testing.T) {
 	}
 	assert.Equal(t, []string{"trial", "read", "unread", "habit"}, keys)
 }
+
+// TestEveryTermOccurs keeps the built-in glossary to words that a chapter uses.
+func TestEveryTermOccurs(t *testing.T) {
+	g, bad := loadFS(content.Files, nil, "", everything(), nil)
+	require.Empty(t, bad)
+	for _, term := range g.terms {
+		assert.NotEmpty(t, term.Pages, "no chapter uses “%s”", term.Name)
+	}
+}
