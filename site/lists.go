@@ -46,7 +46,8 @@ func (g *Guide) fillGlossary(v *view) {
 }
 
 // fillSources lists every source once, under the part of the guide whose pages
-// cite it most (the earlier part where two are alike), from the kind of work that
+// cite it most (the later part where two are alike, since the first and the
+// earlier ones are the more general), from the kind of work that
 // bears most weight to the one that bears least, and unread works last in each.
 func (g *Guide) fillSources(v *view) {
 	v.Title, v.Summary = "Sources", "Every source that a chapter or a calculator of this guide rests on, and how much of it was read."
@@ -67,7 +68,12 @@ func (g *Guide) fillSources(v *view) {
 			s.Pages = append(s.Pages, entry1(sourcesURL, p))
 			count[g.partOf(p)+1]++
 		}
-		most := slices.Index(count, slices.Max(count))
+		most := len(count) - 1
+		for i := range slices.Backward(count) {
+			if count[i] > count[most] {
+				most = i
+			}
+		}
 		topics[most].Sources = append(topics[most].Sources, s)
 	}
 	for _, t := range topics {

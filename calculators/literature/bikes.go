@@ -6,7 +6,7 @@ var (
 		Title:  "Linearized dynamics equations for the balance and steer of a bicycle: a benchmark and review",
 		Where:  "Proceedings of the Royal Society A 463, 1955–1982",
 		Opened: Text, Strength: Theory,
-		For: "A benchmark bicycle whose trail, loads and limits the formulas have to give back."}
+		For: "A benchmark bicycle whose trail, loads and limits the formulas must reproduce."}
 	Moore2012 = &Source{Key: "moore2012", Authors: "J. K. Moore", Year: 2012,
 		Title:  "Human Control of a Bicycle",
 		Where:  "PhD thesis, University of California, Davis, chapter on physical parameters",
