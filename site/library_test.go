@@ -67,3 +67,18 @@ func TestEveryTermOccurs(t *testing.T) {
 		assert.NotEmpty(t, term.Pages, "no chapter uses “%s”", term.Name)
 	}
 }
+
+// TestEveryChapterSaysWhatIsKnown: a reader must be able to tell evidence from
+// habit on each page of the built-in guide.
+func TestEveryChapterSaysWhatIsKnown(t *testing.T) {
+	g, bad := loadFS(content.Files, nil, "", everything(), nil)
+	require.Empty(t, bad)
+	for _, part := range g.Parts {
+		for _, c := range part.Chapters {
+			text := string(c.text)
+			for _, phrase := range []string{"**Known well:** ", "**Known poorly:** ", "**not known at all:** "} {
+				assert.Contains(t, text, phrase, c.Path)
+			}
+		}
+	}
+}
