@@ -82,3 +82,18 @@ func TestEveryChapterSaysWhatIsKnown(t *testing.T) {
 		}
 	}
 }
+
+// TestEverySourceIsCited keeps the built-in list free of works that no page uses.
+func TestEverySourceIsCited(t *testing.T) {
+	g, bad := loadFS(content.Files, nil, "", everything(), nil)
+	require.Empty(t, bad)
+	cited := map[string]bool{}
+	for _, p := range g.Pages {
+		for _, key := range g.used(p) {
+			cited[key] = true
+		}
+	}
+	for _, key := range g.library.sourceKeys {
+		assert.True(t, cited[key], "no page uses %s", key)
+	}
+}
