@@ -3,6 +3,7 @@ package site
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"plumbline/calculators/caution"
 	"plumbline/calculators/literature"
@@ -21,6 +22,14 @@ type library struct {
 // accesses are the ways a source may have been read.
 var accesses = []string{string(literature.Text), string(literature.Abstract), string(literature.Data),
 	string(literature.SecondHand), string(literature.Memory), string(literature.Practice)}
+
+// strengths are the kinds of work a source may be.
+func strengths() (list []string) {
+	for _, s := range literature.Strengths() {
+		list = append(list, string(s))
+	}
+	return list
+}
 
 // library reads sources.yaml and cautions.yaml of both layers. A key that the
 // maths has already is a mistake: a guide adds cautions and sources, and never
@@ -67,7 +76,7 @@ func (b *library) readSources(from source) []Mistake {
 		}
 		s := &literature.Source{Key: e.key}
 		for _, e := range y.mapping(e.value, "a source") {
-			if !y.known(e, "authors", "year", "title", "where", "doi", "opened", "for") {
+			if !y.known(e, "authors", "year", "title", "where", "doi", "url", "opened", "strength", "for") {
 				continue
 			}
 			v := y.raw(e)
@@ -86,6 +95,14 @@ func (b *library) readSources(from source) []Mistake {
 				s.Where = typeset(v)
 			case "doi":
 				s.DOI = v
+			case "url":
+				if s.URL = v; !strings.HasPrefix(v, "https://") {
+					y.mistake(e.value.GetToken(), "“"+v+"” is no address that a page may link to", "begin it with https://")
+				}
+			case "strength":
+				if s.Strength = literature.Strength(v); !slices.Contains(strengths(), v) {
+					y.mistake(e.value.GetToken(), "“"+v+"” is no kind of source", "write one of "+listed(strengths()))
+				}
 			case "opened":
 				if s.Opened = literature.Access(v); !slices.Contains(accesses, v) {
 					y.mistake(e.value.GetToken(), "“"+v+"” does not tell how the source was read", "write one of "+listed(accesses))

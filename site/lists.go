@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+
+	"plumbline/calculators/literature"
 )
 
 // made writes the pages that no file has: glossary, sources, find and the page
@@ -43,23 +45,66 @@ func (g *Guide) fillGlossary(v *view) {
 	}
 }
 
+// fillSources lists every source once, under the part of the guide whose pages
+// cite it most (the later part where two are alike, since the first and the
+// earlier ones are the more general), from the kind of work that
+// bears most weight to the one that bears least, and unread works last in each.
 func (g *Guide) fillSources(v *view) {
 	v.Title, v.Summary = "Sources", "Every source that a chapter or a calculator of this guide rests on, and how much of it was read."
-	at := map[string]int{}
+	cited := map[string][]*Page{}
 	for _, p := range g.Pages {
 		for _, key := range g.used(p) {
-			i, ok := at[key]
-			if !ok {
-				i = len(v.Library)
-				at[key] = i
-				v.Library = append(v.Library, viewSource(g.library.sources[key]))
-			}
-			v.Library[i].Pages = append(v.Library[i].Pages, entry1(sourcesURL, p))
+			cited[key] = append(cited[key], p)
 		}
 	}
-	slices.SortFunc(v.Library, func(a, b sourceView) int {
-		return cmp.Or(cmp.Compare(strings.ToLower(a.Authors), strings.ToLower(b.Authors)), cmp.Compare(a.Year, b.Year), cmp.Compare(a.Key, b.Key))
-	})
+	topics := []topicView{{Title: "The whole guide"}} // for what only the front page cites
+	for i := range g.Parts {
+		topics = append(topics, topicView{Title: g.Parts[i].Title})
+	}
+	for key, pages := range cited {
+		s := viewSource(g.library.sources[key])
+		count := make([]int, len(topics))
+		for _, p := range pages {
+			s.Pages = append(s.Pages, entry1(sourcesURL, p))
+			count[g.partOf(p)+1]++
+		}
+		most := len(count) - 1
+		for i := range slices.Backward(count) {
+			if count[i] > count[most] {
+				most = i
+			}
+		}
+		topics[most].Sources = append(topics[most].Sources, s)
+	}
+	for _, t := range topics {
+		if len(t.Sources) > 0 {
+			slices.SortFunc(t.Sources, strongerFirst)
+			v.Library = append(v.Library, t)
+		}
+	}
+}
+
+// partOf returns the index of the part that p belongs to, or -1 for the front page.
+func (g *Guide) partOf(p *Page) int {
+	return slices.IndexFunc(g.Parts, func(part Part) bool { return part.Page == p || slices.Contains(part.Chapters, p) })
+}
+
+// strongerFirst orders two sources by what a finding in them can bear.
+func strongerFirst(a, b sourceView) int {
+	weight := func(s sourceView) int {
+		if i := slices.Index(strengths(), s.Strength); i >= 0 {
+			return i
+		}
+		return len(strengths())
+	}
+	unread := func(s sourceView) int {
+		if s.Opened == string(literature.Memory) {
+			return 1
+		}
+		return 0
+	}
+	return cmp.Or(cmp.Compare(weight(a), weight(b)), cmp.Compare(unread(a), unread(b)),
+		cmp.Compare(strings.ToLower(a.Authors), strings.ToLower(b.Authors)), cmp.Compare(a.Year, b.Year), cmp.Compare(a.Key, b.Key))
 }
 
 func (g *Guide) fillFind(v *view) {

@@ -55,7 +55,7 @@ type view struct {
 
 	Listed      []entryView
 	Calculators []entryView
-	Library     []sourceView
+	Library     []topicView
 	Terms       []termView
 	Index       string
 }
@@ -76,9 +76,15 @@ type railItem struct {
 type entryView struct{ Title, Question, URL string }
 
 type sourceView struct {
-	Key, Authors, Title, Where, DOI, For, Opened string
-	Year                                         int
-	Pages                                        []entryView
+	Key, Authors, Title, Where, DOI, Link, For, Opened, Strength string
+	Year                                                         int
+	Pages                                                        []entryView
+}
+
+// topicView is the part of the guide that cites its sources most.
+type topicView struct {
+	Title   string
+	Sources []sourceView
 }
 
 type termView struct {
@@ -267,5 +273,5 @@ func entry1(at string, p *Page) entryView {
 
 func viewSource(s *literature.Source) sourceView {
 	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.Authors, "."), Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Where, "."),
-		DOI: s.DOI, For: s.For, Opened: string(s.Opened), Year: s.Year}
+		DOI: s.DOI, Link: s.Link(), For: s.For, Opened: string(s.Opened), Strength: string(s.Strength), Year: s.Year}
 }

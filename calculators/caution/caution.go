@@ -8,27 +8,38 @@ type Caution struct{ Key, Title, Text string }
 // The cautions, by what they guard.
 var (
 	PostInsertion = &Caution{"post-insertion", "The post",
-		"Keep the post's minimum-insertion mark hidden inside the frame, and meet the frame maker's own minimum too: the deeper of the two counts."}
+		"Keep the post's minimum-insertion mark hidden inside the frame, and meet the frame maker's own minimum " +
+			"too: the deeper of the two counts."}
 	Torque = &Caution{"torque", "Bolts",
-		"Tighten every bolt you touched to the value its maker prints on the part or in the manual, with a torque wrench, and check it again after the first ride. Carbon parts need the maker's assembly paste and limits."}
+		"Tighten every bolt you touched to the value its maker prints on the part or in the manual, with a " +
+			"torque wrench, and check it again after the first ride. Carbon parts need the maker's assembly " +
+			"paste and limits."}
 	FirstRide = &Caution{"first-ride", "First ride",
-		"After any change ride slowly on safe ground first, seated and standing, brake hard once at walking pace, then check the bolts again."}
+		"After any change ride slowly on safe ground first, seated and standing, brake hard once at walking " +
+			"pace, then check the bolts again."}
 	Pain = &Caution{"pain", "Pain",
-		"These figures are a starting point, not treatment. If a joint hurts, or anything tingles or goes numb and it comes back or outlasts the ride, stop and see a clinician."}
+		"These figures are a starting point, not treatment. If a joint hurts, or anything tingles or goes numb " +
+			"and it comes back or outlasts the ride, stop and see a clinician."}
 	Growing = &Caution{"growing", "Still growing, or under 1.45 m",
 		"Use measured values only, no estimates, and measure again every three months."}
 	Clinician = &Caution{"clinician", "See a professional first",
-		"Leg-length differences, wedges, children, pregnancy, recent surgery, prostheses and adaptive bikes need a licensed professional before this guide."}
+		"Leg-length differences, wedges, children, pregnancy, recent surgery, prostheses and adaptive bikes need " +
+			"a licensed professional before this guide."}
 	Numbness = &Caution{"numbness", "Numbness",
-		"Numbness between the legs or in the hands that comes back or outlasts the ride, blood in urine, or any bladder or bowel trouble is a reason to stop riding and see a clinician, the last one at once."}
+		"Numbness between the legs or in the hands that comes back or outlasts the ride, blood in urine, or any " +
+			"bladder or bowel trouble is a reason to stop riding and see a clinician, the last one at once."}
 	Emergency = &Caution{"emergency", "Stop and call the emergency number",
-		"Chest pain, breathlessness, a swollen painful calf, back pain with leg weakness, a numb saddle area, bladder or bowel trouble, or a blow to the head: stop, and call the emergency number."}
+		"Chest pain, breathlessness, a swollen painful calf, back pain with leg weakness, a numb saddle area, " +
+			"bladder or bowel trouble, or a blow to the head: stop, and call the emergency number."}
 	ForkAndWheels = &Caution{"fork-and-wheels", "Fork, headset and wheels",
-		"Fit only the fork length, wheel size, tyre and headset that the makers of frame and fork both allow, with room for mud when the suspension is pressed to its end. No answer from a maker means no."}
+		"Fit only the fork length, wheel size, tyre and headset that the makers of frame and fork both allow, " +
+			"with room for mud when the suspension is pressed to its end. No answer from a maker means no."}
 	AirSpring = &Caution{"air-spring", "Air springs",
-		"Use a shock pump, stay inside the pressures that the maker prints, and let all air out before you open anything. A spring under pressure can throw parts."}
+		"Use a shock pump, stay inside the pressures that the maker prints, and let all air out before you open " +
+			"anything. A spring under pressure can throw parts."}
 	SteadyBike = &Caution{"steady-bike", "Hold the bike steady",
-		"Sit on a standing bike only beside a wall with a helper who holds it. Put blocks and scale on firm, level ground, and never raise an end higher than you can step down from."}
+		"Sit on a standing bike only beside a wall with a helper who holds it. Put blocks and scale on firm, " +
+			"level ground, and never raise an end higher than you can step down from."}
 )
 
 // All returns every caution, for the pages. The engine never calls it.

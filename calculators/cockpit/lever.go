@@ -42,7 +42,7 @@ func Lever() *calculators.Calculator {
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs()),
 		Answers:  []*calculators.Output{leverAngle, leverReach, leverInset, gripDiameter},
 		Workings: []*calculators.Output{forearmStanding, forearmSeated},
-		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005, literature.ToolSpan2009,
+		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005, literature.Lee2009,
 			literature.CFR1512, literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.Numbness, caution.FirstRide},
 		Solve:    solveLever,

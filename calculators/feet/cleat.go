@@ -33,7 +33,7 @@ func Cleat() *calculators.Calculator {
 		Answers:  []*calculators.Output{spindleFromHeel, spindleBehindBall, cleatSaddleChange},
 		Workings: []*calculators.Output{windowFront, windowStart, windowRear},
 		Sources: []*literature.Source{literature.VanSickleHull2007, literature.Paton2009, literature.PatonJardine2012, literature.Millour2020,
-			literature.Ericson1985, literature.RamosOrtega2012, literature.Gordon2014, literature.HullJorge1985, literature.FerrerRoca2014,
+			literature.Litzenberger2008, literature.RamosOrtega2012, literature.Gordon2014, literature.HullJorge1985, literature.FerrerRoca2014,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
 		Solve:    solveCleat,

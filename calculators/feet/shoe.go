@@ -13,7 +13,7 @@ import (
 func Shoe() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "shoe-size", Section: calculators.Feet,
-		Title: "Shoe size", Question: "Which shoe size fits your feet, in whichever system it is printed?",
+		Title: "Shoe size", Question: "What is your shoe size in EU, UK, US or millimetres?",
 		Scenario: "Larch Hollow’s test rider: one foot of 262 mm, the other of 258, and an old shoe marked EU 42.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.FootLength, Example: "262"},
@@ -23,7 +23,7 @@ func Shoe() *calculators.Calculator {
 		},
 		Answers:  []*calculators.Output{mondopoint, sizeEU, sizeUK, sizeUSMen, sizeUSWomen},
 		Workings: []*calculators.Output{meantFor},
-		Sources:  []*literature.Source{literature.ISO9407, literature.ISOTS19407, literature.GUM2008, literature.CommonPractice},
+		Sources:  []*literature.Source{literature.ISO9407, literature.ISO19407, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Pain, caution.Growing},
 		Solve:    solveShoe,
 		Explain:  explainShoe,

@@ -16,15 +16,50 @@ const (
 	Practice   Access = "common practice"
 )
 
+// Strength tells what kind of work a source is, and with it how much weight a
+// single finding in it can bear.
+type Strength string
+
+// The kinds of work.
+const (
+	Randomised Strength = "randomised trial"
+	Review     Strength = "review"
+	Controlled Strength = "controlled study" // the same people, or two groups, under chosen conditions
+	Cohort     Strength = "study without a control group"
+	Survey     Strength = "cross-sectional study" // one look at many people; it cannot tell cause from effect
+	Standard   Strength = "standard or law"
+	DataSet    Strength = "data set"
+	Theory     Strength = "textbook or theory"
+	Habit      Strength = "common practice"
+)
+
+// Strengths returns the kinds of work from the one that bears most weight to the
+// one that bears least. The order is the usual one of evidence-based medicine;
+// standards, data and theory answer other questions and follow behind the studies.
+func Strengths() []Strength {
+	return []Strength{Randomised, Review, Controlled, Cohort, Survey, Standard, DataSet, Theory, Habit}
+}
+
 // Source is one published work, or a habit of the trade that has none.
 type Source struct {
-	_       [0]func() // spares the engine the code to compare it
-	Key     string    // stable: lower-case first author and year
-	Authors string
-	Year    int
-	Title   string // empty where the title was not seen
-	Where   string // journal, volume, pages; publisher
-	DOI     string
-	Opened  Access
-	For     string // what is taken from it, one sentence
+	_        [0]func() // spares the engine the code to compare it
+	Key      string    // stable: lower-case first author and year
+	Authors  string
+	Year     int
+	Title    string // empty where the title was not seen
+	Where    string // journal, volume, pages; publisher
+	DOI      string // without https://doi.org/
+	URL      string // https address of a work that has no DOI; empty where none is known to last
+	Opened   Access
+	Strength Strength
+	For      string // what is taken from it, one sentence
+}
+
+// Link returns the address at which a source can be found, or "" where none is
+// known.
+func (s *Source) Link() string {
+	if s.DOI != "" {
+		return "https://doi.org/" + s.DOI
+	}
+	return s.URL
 }

@@ -5,8 +5,12 @@ import "slices"
 // Sources about measuring itself.
 var (
 	GUM2008 = &Source{Key: "gum2008", Authors: "Joint Committee for Guides in Metrology", Year: 2008,
-		Title: "Evaluation of measurement data: Guide to the expression of uncertainty in measurement", Where: "JCGM 100:2008", Opened: Memory,
-		For: "How the repeat error of each measurement is carried to the answer, and the factor 2 for about 95 %."}
+		Title:  "Evaluation of measurement data: Guide to the expression of uncertainty in measurement",
+		Where:  "JCGM 100:2008",
+		URL:    "https://www.bipm.org/en/committees/jc/jcgm/publications",
+		Opened: SecondHand, Strength: Standard,
+		For: "How the repeat error of each measurement is carried to the answer, and the factor 2 for about 95 " +
+			"%; read in a national handbook and a dictionary."}
 )
 
 // All returns every source, for the guide's list. The engine never calls it.

@@ -40,7 +40,7 @@ func Knee() *calculators.Calculator {
 		Answers:  []*calculators.Output{kneeAtBottom, kneeHeldStill, kneeAtTop, hipAtTop, leastBend, leastBendAt},
 		Workings: []*calculators.Output{readingDifference},
 		Sources: []*literature.Source{literature.HullJorge1985, literature.FerrerRoca2012, literature.FerrerRoca2014, literature.BiniHume2016, literature.BiniHumeCroft2011,
-			literature.Holmes1994, literature.Fonda2014, literature.PriegoQuesada2016, literature.JSC2020, literature.Gordon2014,
+			literature.Holmes1994, literature.Fonda2014, literature.PriegoQuesada2016, literature.Millour2020b, literature.Gordon2014,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Pain, caution.FirstRide, caution.PostInsertion, caution.Growing},
 		Solve:    solveKnee,
