@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"plumbline/calculators"
 	"plumbline/calculators/calctest"
 )
 
@@ -80,4 +81,31 @@ func TestATallPostStandsOnItsCollar(t *testing.T) {
 func TestALowMarkIsNoticed(t *testing.T) {
 	require.True(t, calctest.Says(calctest.Answer(t, Dropper(), dropperExample+" post-diameter=31.6 insertion-post=50"), "two diameters"))
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), dropperExample+" post-diameter=31.6"), "two diameters"))
+}
+
+// What gives travel and what takes it: each length above the tube one to one, a longer
+// post half of its length, a deeper tube half of its depth.
+func TestWhatGivesTravel(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		height, tube := calctest.Between(t, "height", 640, 820), calctest.Between(t, "tube", 360, 470)
+		length, free, more := calctest.Between(t, "length", 380, 600), calctest.Between(t, "free", 160, 350), calctest.Between(t, "more", 1, 20)
+		const typed = "saddle-height=%v seat-tube-length=%v saddle-stack=%v post-collar=%v post-head=%v travel-post=120 post-length=%v free-depth=%v"
+		at := numbersOf(t, Dropper(), typed, height, tube, 44, 27, 23, length, free)
+		for _, k := range []struct {
+			then        func(*calculators.Output) float64
+			room, depth float64
+		}{
+			{numbersOf(t, Dropper(), typed, height+more, tube, 44, 27, 23, length, free), more, more / 2},
+			{numbersOf(t, Dropper(), typed, height, tube+more, 44, 27, 23, length, free), -more, -more / 2},
+			{numbersOf(t, Dropper(), typed, height, tube, 44+more, 27, 23, length, free), -more, -more / 2},
+			{numbersOf(t, Dropper(), typed, height, tube, 44, 27+more, 23, length, free), -more, 0},
+			{numbersOf(t, Dropper(), typed, height, tube, 44, 27, 23+more, length, free), -more, 0},
+			{numbersOf(t, Dropper(), typed, height, tube, 44, 27, 23, length+more, free), 0, -more / 2},
+			{numbersOf(t, Dropper(), typed, height, tube, 44, 27, 23, length, free+more), 0, more / 2},
+		} {
+			require.InDelta(t, k.room, k.then(travelByRoom)-at(travelByRoom), 1e-9)
+			require.InDelta(t, k.depth, k.then(travelByDepth)-at(travelByDepth), 1e-9)
+			require.Equal(t, min(k.then(travelByRoom), k.then(travelByDepth)), k.then(longestTravel))
+		}
+	})
 }

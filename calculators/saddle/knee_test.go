@@ -3,6 +3,7 @@ package saddle
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -108,4 +109,121 @@ func TestALegOutOfReachSaysSo(t *testing.T) {
 	require.True(t, math.IsNaN(calctest.Value(r, kneeAtBottom)))
 	require.Contains(t, r.At(kneeAtBottom).Meaning.Say(nil), "does not reach")
 	require.Contains(t, r.Figure.Description.Say(nil), "left out")
+}
+
+// What is said of the angles is said with their numbers, which are those of
+// leg_check_test.go.
+func TestWhatIsSaidOfTheKnee(t *testing.T) {
+	own := kneeNumbersOf(ownLeg, 707)
+	r := calctest.Answer(t, Knee(), ownLengths)
+	require.Contains(t, r.At(hipAtTop).Meaning.Say(nil), "with the trunk at 52.0°")
+	require.InDelta(t, own.bottom-5-5, float64(r.At(kneeHeldStill).Low), 1e-6)
+	require.InDelta(t, own.bottom-5+5, float64(r.At(kneeHeldStill).High), 1e-6)
+	// Crank and seat are in line 90 + 74.3 degrees from the top.
+	require.Contains(t, r.At(leastBendAt).Meaning.Say(nil), fmt.Sprintf("That is %.1f° after the crank", own.leastAt-164.3))
+	at, _ := fewLeg.least(700) // a lower saddle: crank and seat are in line at 90 + 76
+	r = calctest.Answer(t, Knee(), fewLengths+" saddle-height=700")
+	require.Contains(t, r.At(leastBendAt).Meaning.Say(nil), fmt.Sprintf("That is %.1f° before the crank", 166-at))
+	require.True(t, calctest.Says(r, "one rider’s knee may differ from it by 4.5°"), "11.8 % of 38 degrees")
+}
+
+// The windows of Ferrer-Roca et al. 2012, 30 to 40 degrees while pedalling, and of
+// Holmes et al. 1994, 25 to 35 held still, both ends included.
+func TestTheWindows(t *testing.T) {
+	for bend, says := range map[float64]string{
+		29.9: "Straighter than the 30 to 40", 30.1: "Inside the 30 to 40", 39.9: "Inside the 30 to 40", 40.1: "More bent than the 30 to 40",
+	} {
+		// The height that the independent solve has for that bend.
+		r := calctest.Answer(t, Knee(), fmt.Sprintf("inseam=871 saddle-height=%v", fewLeg.heightFor(bend)))
+		require.InDelta(t, bend, calctest.Value(r, kneeAtBottom), 1e-6)
+		require.Contains(t, r.At(kneeAtBottom).Meaning.Say(nil), says)
+	}
+	for typed, says := range map[string]string{
+		"24.9 knee-read=still": "is straighter than the 25° to 35°", "25 knee-read=still": "lies inside the 25° to 35°",
+		"35 knee-read=still": "lies inside the 25° to 35°", "35.1 knee-read=still": "is more bent than the 25° to 35°",
+		"29.9 knee-read=moving": "is straighter than the 30° to 40°", "30 knee-read=moving": "lies inside the 30° to 40°",
+		"40 knee-read=moving": "lies inside the 30° to 40°", "40.1 knee-read=moving": "is more bent than the 30° to 40°",
+	} {
+		r := calctest.Answer(t, Knee(), "inseam=871 saddle-height=778 knee-reading="+typed)
+		require.True(t, calctest.Says(r, says), typed)
+		require.Equal(t, strings.HasSuffix(typed, "moving"), calctest.Says(r, "reads the knee about 2 degrees low"), typed)
+	}
+}
+
+// A reading is held against the model within both errors, k = 2: the difference's own
+// ±, and the spread between riders, 11.8 % of 38 degrees (J Sci Cycling 2020, article
+// 541), joined for a still knee by 5 degrees more (Bini and Hume 2016). A root of a
+// sum of squares, JCGM 100:2008.
+func TestHowFarAReadingMayBeOff(t *testing.T) {
+	rider := 2 * 0.118 * 38
+	moving := math.Hypot(differenceMargin(), rider)
+	bottom := bottomBend(ownLeg, 707)
+	for _, k := range []struct {
+		read    float64
+		how     string
+		allowed float64
+	}{
+		{bottom + moving - 0.01, "moving", moving}, {bottom + moving + 0.01, "moving", -moving},
+		{bottom - moving + 0.01, "moving", moving}, {bottom - moving - 0.01, "moving", -moving},
+		{bottom - 5 + math.Hypot(moving, 2*5) - 0.01, "still", math.Hypot(moving, 2*5)},
+		{bottom - 5 + math.Hypot(moving, 2*5) + 0.01, "still", -math.Hypot(moving, 2*5)},
+	} {
+		r := calctest.Answer(t, Knee(), ownLengths+fmt.Sprintf(" knee-reading=%v±1.5 knee-read=%s", k.read, k.how))
+		says := "differ by less than your measurements and the differences between riders allow (%.1f°)"
+		if k.allowed < 0 {
+			says = "are further apart than your measurements and the differences between riders allow (%.1f°)"
+		}
+		require.True(t, calctest.Says(r, fmt.Sprintf(says, math.Abs(k.allowed))), "%v %s", k.read, k.how)
+	}
+}
+
+// A knee within 5 degrees of straight has no still reading: the leg would be past
+// straight. At 5 to 10 the range of the reading ends at straight.
+func TestAKneeThatIsNearlyStraight(t *testing.T) {
+	for bend, still := range map[float64]float64{4.9: math.NaN(), 5.1: 0.1, 8: 3} {
+		r := calctest.Answer(t, Knee(), fmt.Sprintf("inseam=871 saddle-height=%v", fewLeg.heightFor(bend)))
+		if math.IsNaN(still) {
+			require.False(t, r.At(kneeHeldStill).Exists())
+			require.Contains(t, r.At(kneeHeldStill).Meaning.Say(nil), "straight before it got there")
+			continue
+		}
+		require.InDelta(t, still, calctest.Value(r, kneeHeldStill), 1e-5)
+		require.Zero(t, float64(r.At(kneeHeldStill).Low))
+		require.InDelta(t, still+5, float64(r.At(kneeHeldStill).High), 1e-5)
+	}
+}
+
+// A longer crank folds the knee more at the top, a longer leg bends it more all round,
+// a trunk that sits up opens the hip by as much.
+func TestDirectionsOfTheKnee(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		leg, height := calctest.Between(t, "leg", 780, 930), calctest.Between(t, "share", 0.82, 0.87)
+		crank, more := calctest.Between(t, "crank", 150, 172), calctest.Between(t, "more", 1, 8)
+		height *= leg
+		const typed = "inseam=%v saddle-height=%v crank-length=%v trunk-angle=%v pedal-height=%v"
+		a := numbersOf(t, Knee(), typed, leg, height, crank, 50, 12)
+		b := numbersOf(t, Knee(), typed, leg, height, crank+more, 50, 12)
+		require.Greater(t, b(kneeAtTop), a(kneeAtTop))
+		require.Less(t, b(hipAtTop), a(hipAtTop))
+		b = numbersOf(t, Knee(), typed, leg+more, height, crank, 50, 12)
+		for _, o := range []*calculators.Output{kneeAtBottom, kneeAtTop, leastBend} {
+			require.Greater(t, b(o), a(o), o.Name)
+		}
+		b = numbersOf(t, Knee(), typed, leg, height, crank, 50+more, 12)
+		require.InDelta(t, more, b(hipAtTop)-a(hipAtTop), 1e-9)
+		require.InDelta(t, a(kneeAtTop), b(kneeAtTop), 1e-9)
+		b = numbersOf(t, Knee(), typed, leg, height, crank, 50, 12+more)
+		require.Greater(t, b(kneeAtBottom), a(kneeAtBottom), "a thicker pedal leaves the leg less")
+	})
+}
+
+// The figure says its numbers, and where the reader's own reading lies as it would be
+// while pedalling: 5 degrees more than held still.
+func TestTheKneesFigure(t *testing.T) {
+	r := calctest.Answer(t, Knee(), fewLengths)
+	few := kneeNumbersOf(fewLeg, 778)
+	require.Contains(t, r.Figure.Description.Say(nil), "with the saddle 778\u00a0±\u00a06\u00a0mm above the bottom bracket")
+	require.Contains(t, r.Figure.Description.Say(nil), fmt.Sprintf("and %.1f° at the top", few.top))
+	require.Contains(t, r.Figure.SVG("a", nil), "yours, about 31° moving")
+	require.Contains(t, calctest.Answer(t, Knee(), ownLengths).Figure.SVG("a", nil), "yours, 29°")
 }

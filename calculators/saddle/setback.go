@@ -75,9 +75,9 @@ var (
 // practice.
 const railZone = 25
 
-// saddleBike returns a bike whose seat line is the reader's; the rest of it is
-// the test bike's and moves nothing here.
-func saddleBike(v calculators.Values) (geometry.Bike, bool) {
+// seatLine returns a bike whose seat line is the reader's; the rest of it is the test
+// bike's and moves nothing here.
+func seatLine(v calculators.Values) (geometry.Bike, bool) {
 	c := geometry.Chart{Reach: 460, Stack: v.Of(measure.Stack), HeadAngle: 65.5, SeatAngle: v.Of(measure.SeatAngle),
 		ForkOffset: 44, Chainstay: 437, Drop: 32, FrontRadius: 372, RearRadius: 372}
 	if v.Has(measure.SeatAngleHeight) {
@@ -90,22 +90,28 @@ func saddleBike(v calculators.Values) (geometry.Bike, bool) {
 	return b, err == nil
 }
 
-// byChart returns how far behind the bottom bracket the saddle point lies, in mm,
-// at a straight distance from it, when the rails are shifted back and the clamp
-// stands behind the post's line; NaN where it cannot be so near. Both shifts put
-// the saddle on a line beside the tube's.
-func byChart(b geometry.Bike, height, offset, shift float64) float64 {
-	sin := math.Sin(b.SeatTubeAngle * math.Pi / 180)
-	b.SeatTubeAhead -= offset + float64(shift*sin)
-	p, ok := b.SaddlePoint(height)
+// byChart returns how far behind the bottom bracket the saddle point is, in mm, when
+// the saddle is pushed back on its rails by a distance; NaN where no point of the
+// saddle's line is at the saddle height.
+//
+// The saddle moves on a line beside the seat tube's. The post's offset is square to the
+// tube, so it is the distance between the two lines; the rails lie level, so a shift s
+// on them adds s·sin of the tube's angle to that distance.
+func byChart(v calculators.Values, shift float64) float64 {
+	b, ok := seatLine(v)
+	if !ok {
+		return math.NaN()
+	}
+	b.SeatTubeAhead -= v.Of(measure.PostOffset) + float64(shift*math.Sin(b.SeatTubeAngle*math.Pi/180))
+	p, ok := b.SaddlePoint(v.Of(measure.SaddleHeight))
 	if !ok {
 		return math.NaN()
 	}
 	return 0 - p.X
 }
 
-// byTape returns the same from a plumb line at the saddle's nose, NaN where none
-// was hung.
+// byTape returns how far behind the bottom bracket a plumb line at the saddle's nose
+// puts the saddle point, in mm; NaN where none was hung.
 func byTape(v calculators.Values) float64 {
 	if !v.Has(measure.NoseSetback) {
 		return math.NaN()
@@ -144,17 +150,13 @@ func kneeOver(v calculators.Values, height, setback float64) float64 {
 
 func solveSetback(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	height := v.Of(measure.SaddleHeight)
-	tape, chart := byTape(v), math.NaN()
-	b, ok := saddleBike(v)
-	if ok {
-		chart = byChart(b, height, v.Of(measure.PostOffset), v.Of(measure.RailShift))
-	}
+	tape, chart := byTape(v), byChart(v, v.Of(measure.RailShift))
 	setback := chart
 	if v.Has(measure.NoseSetback) {
 		setback = tape
 	}
 	out.Set(saddleSetback, setback)
-	if b.SeatTubeKnown || v.Has(measure.NoseSetback) {
+	if v.Has(measure.SeatTubeAngle) || v.Has(measure.NoseSetback) {
 		out.Set(angleAtSaddle, angleAt(height, setback))
 	}
 	out.Set(kneeAhead, kneeOver(v, height, setback))

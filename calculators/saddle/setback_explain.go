@@ -91,12 +91,11 @@ func railTable(v calculators.Values, r *calculators.Result, setback float64) cal
 		{Name: "knee-over-spindle", Label: words.Of("Knee ahead of the spindle"), Unit: "mm"},
 	}}
 	height, now := v.Of(measure.SaddleHeight), v.Of(measure.RailShift)
-	b, ok := saddleBike(v)
-	base := byChart(b, height, v.Of(measure.PostOffset), now)
+	chart := byChart(v, now)
 	for s := -float64(railZone); s <= railZone; s += 5 {
 		at := setback + s - now
-		if ok {
-			at = setback + byChart(b, height, v.Of(measure.PostOffset), s) - base
+		if moved := byChart(v, s) - chart; !math.IsNaN(moved) {
+			at = setback + moved
 		}
 		angle := math.NaN()
 		if r.At(angleAtSaddle).Exists() {

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"plumbline/calculators"
 	"plumbline/calculators/calctest"
 )
 
@@ -79,4 +80,51 @@ func TestTheKneeFollowsTheSaddle(t *testing.T) {
 			require.Greater(t, b, a-20.5)
 		}
 	})
+}
+
+// What puts the saddle further back: a slacker seat line, a clamp behind the post, a
+// saddle pushed back, more height; a longer nose behind the same plumb line too.
+func TestWhatPutsTheSaddleBack(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		height, seat, tube := calctest.Between(t, "height", 600, 820), calctest.Between(t, "seat", 73, 79), calctest.Between(t, "tube", 67, 74)
+		offset, shift, more := calctest.Between(t, "offset", -20, 25), calctest.Between(t, "shift", -20, 15), calctest.Between(t, "more", 1, 8)
+		const typed = "saddle-height=%v seat-angle=%v seat-tube-angle=%v post-offset=%v rail-shift=%v stack=590 inseam=830 new-saddle-setback=200"
+		at := numbersOf(t, Setback(), typed, height, seat, tube, offset, shift)
+		for name, then := range map[string]func(*calculators.Output) float64{
+			"slacker": numbersOf(t, Setback(), typed, height, seat-more/4, tube, offset, shift),
+			"offset":  numbersOf(t, Setback(), typed, height, seat, tube, offset+more, shift),
+			"rails":   numbersOf(t, Setback(), typed, height, seat, tube, offset, shift+more),
+			"higher":  numbersOf(t, Setback(), typed, height+more, seat, tube, offset, shift),
+		} {
+			require.Greater(t, then(saddleSetback), at(saddleSetback), name)
+			require.InDelta(t, at(saddleSetback)-then(saddleSetback), then(moveBack)-at(moveBack), 1e-9, name)
+			if name != "higher" {
+				require.Less(t, then(angleAtSaddle), at(angleAtSaddle), name)
+			}
+		}
+		const taped = "saddle-height=760 seat-angle=76 inseam=860 nose-setback=%v saddle-nose=%v"
+		a, b, c := numbersOf(t, Setback(), taped, offset, 150), numbersOf(t, Setback(), taped, offset+more, 150), numbersOf(t, Setback(), taped, offset, 150+more)
+		require.InDelta(t, more, b(saddleSetback)-a(saddleSetback), 1e-9)
+		require.InDelta(t, more, c(saddleSetback)-a(saddleSetback), 1e-9)
+	})
+}
+
+// A cleat further back puts the foot, and with it the knee, further forward.
+func TestACleatMovesTheKnee(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		leg, more := calctest.Between(t, "leg", 780, 930), calctest.Between(t, "more", 1, 10)
+		const typed = "saddle-height=%v seat-angle=75.3 inseam=%v crank-length=%v cleat-behind-ball=%v"
+		at := numbersOf(t, Setback(), typed, 0.86*leg, leg, 165, 4)(kneeAhead)
+		require.Greater(t, numbersOf(t, Setback(), typed, 0.86*leg, leg, 165, 4+more)(kneeAhead), at)
+	})
+}
+
+func TestTheSetbacksFigure(t *testing.T) {
+	back := chartLine.setback()
+	said := calctest.Answer(t, Setback(), onTheChart).Figure.Description.Say(nil)
+	require.Contains(t, said, fmt.Sprintf("lies %.0f\u00a0±", back))
+	require.Contains(t, said, fmt.Sprintf("the knee joint −%.0f\u00a0±", -kneeAheadOf(chartLeg, 741, back)))
+	r := calctest.Answer(t, Setback(), "saddle-height=900 seat-angle=76 inseam=700")
+	require.Contains(t, r.Figure.Description.Say(nil), "The leg is left out")
+	require.Contains(t, r.At(kneeAhead).Meaning.Say(nil), "does not reach")
 }

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"plumbline/calculators"
 	"plumbline/calculators/calctest"
 	"plumbline/calculators/geometry"
 )
@@ -59,4 +60,44 @@ func TestTheFarEndIsNoTarget(t *testing.T) {
 	require.LessOrEqual(t, float64(x.High), 5.0)
 	require.Contains(t, x.Meaning.Say(nil), "not a target")
 	require.True(t, calctest.Says(calctest.Answer(t, Tilt(), tiltExample+" saddle-tilt=-2"), "Bring it to level first"))
+}
+
+// More sag behind tips the saddle back, more in front tips it forward; a steeper climb
+// lifts the nose, a tilt on the stand goes through one to one.
+func TestDirectionsOfTheTilt(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		front, rear := calctest.Between(t, "front", 10, 30), calctest.Between(t, "rear", 10, 35)
+		grade, more := calctest.Between(t, "grade", -15, 35), calctest.Between(t, "more", 0.5, 8)
+		const typed = "saddle-tilt=%v grade=%v fork-travel=160 sag-front=%v rear-travel=145 sag-rear=%v"
+		at := numbersOf(t, Tilt(), typed, 1.3, grade, front, rear)
+		then := numbersOf(t, Tilt(), typed, 1.3, grade, front, rear+more)
+		require.Less(t, then(tiltAtSag), at(tiltAtSag))
+		require.Less(t, then(tiltOnGrade), at(tiltOnGrade))
+		require.Greater(t, then(tiltToBeLevel), at(tiltToBeLevel))
+		then = numbersOf(t, Tilt(), typed, 1.3, grade, front+more, rear)
+		require.Greater(t, then(tiltAtSag), at(tiltAtSag))
+		require.Less(t, then(tiltToBeLevel), at(tiltToBeLevel))
+		then = numbersOf(t, Tilt(), typed, 1.3, grade+more, front, rear)
+		require.InDelta(t, at(tiltAtSag), then(tiltAtSag), 1e-9)
+		require.Less(t, then(tiltOnGrade), at(tiltOnGrade))
+		require.Greater(t, then(tiltToBeLevel), at(tiltToBeLevel))
+		then = numbersOf(t, Tilt(), typed, 1.3+more, grade, front, rear)
+		require.InDelta(t, more, then(tiltAtSag)-at(tiltAtSag), 1e-9)
+		require.InDelta(t, more, then(tiltOnGrade)-at(tiltOnGrade), 1e-9)
+		require.InDelta(t, at(tiltToBeLevel), then(tiltToBeLevel), 1e-9)
+	})
+}
+
+// A rear wheel of 595 mm radius has its axle 255 mm above a bottom bracket at 340, and no
+// chainstay of 200 mm reaches it: no bike, and that is said.
+func TestABikeThatCannotStand(t *testing.T) {
+	r := calctest.Answer(t, Tilt(), "saddle-tilt=1.5 grade=12 rear-rim=800 rear-tyre=195 chainstay=200")
+	for _, o := range []*calculators.Output{tiltAtSag, tiltOnGrade, tiltToBeLevel} {
+		require.False(t, r.At(o).Exists(), o.Name)
+		require.Contains(t, r.At(o).Meaning.Say(nil), "cannot stand")
+	}
+	require.InDelta(t, 1.5, calctest.Value(r, tiltOnStand), 1e-9)
+	require.Empty(t, r.Tables)
+	stands := calctest.Answer(t, Tilt(), "saddle-tilt=1.5 grade=12 rear-rim=800 rear-tyre=195 chainstay=256")
+	require.True(t, stands.At(tiltAtSag).Exists())
 }

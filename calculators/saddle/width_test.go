@@ -50,3 +50,22 @@ func TestNumbnessComesFirst(t *testing.T) {
 	r := calctest.Answer(t, Width(), "sit-bone-width=112 sit-bone-read=centres")
 	require.Contains(t, r.Notes[0].Text.Say(nil), "Numbness")
 }
+
+// Wider bones, a wider saddle, one to one; further apart edges too, where the centres
+// were read.
+func TestWiderBonesAWiderSaddle(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		bones, edges, more := calctest.Between(t, "bones", 90, 140), calctest.Between(t, "edges", 20, 40), calctest.Between(t, "more", 1, 20)
+		for _, read := range []string{"centres", "edges"} {
+			const typed = "sit-bone-width=%v sit-bone-read=%s sit-bone-edges=%v"
+			at := numbersOf(t, Width(), typed, bones, read, edges)
+			require.InDelta(t, more, numbersOf(t, Width(), typed, bones+more, read, edges)(saddleWidth)-at(saddleWidth), 1e-9)
+			wider := numbersOf(t, Width(), typed, bones, read, edges+more)(saddleWidth) - at(saddleWidth)
+			if read == "centres" {
+				require.InDelta(t, more, wider, 1e-9)
+			} else {
+				require.Zero(t, wider)
+			}
+		}
+	})
+}

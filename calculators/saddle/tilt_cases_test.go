@@ -1,0 +1,149 @@
+package saddle
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"plumbline/calculators"
+	"plumbline/calculators/calctest"
+)
+
+const unlikeWheels = "saddle-tilt=1.7±0.6 grade=13±1.5 fork-travel=154±3 sag-front=18±2 rear-travel=137±4 sag-rear=31±2.5" +
+	" wheelbase=1227±5 chainstay=438±2 head-angle=64.2±0.4 front-rim=622 front-tyre=63±1 rear-rim=584 rear-tyre=68±1.5"
+
+// suspended is a bike of which only the axles are known, mm, degrees and percent.
+type suspended struct{ fork, front, rear, back, base, head, frontWheel, rearWheel float64 }
+
+var unlike = suspended{fork: 154, front: 18, rear: 137, back: 31, base: 1227, head: 64.2,
+	frontWheel: 622.0/2 + 63, rearWheel: 584.0/2 + 68}
+
+// pitch is by how many degrees it tips back as both ends sink, solved from two points:
+// the rear axle rises in the frame, the front axle slides up along the steering axis,
+// and the ground is the line that both wheels touch from above. It is found by halving.
+func (s suspended) pitch() float64 {
+	sin, cos := math.Sincos(s.head * math.Pi / 180)
+	sag := s.fork * s.front / 100
+	x := s.base - sag*cos
+	y := s.frontWheel - s.rearWheel + sag*sin - s.rear*s.back/100
+	// Above a ground that falls forward by an angle the front axle is higher than the
+	// rear one by x·sin + y·cos, which has to be by what its wheel is larger. Such a
+	// ground is level to somebody on it, so the bike is tipped back by that angle.
+	return halve(-math.Pi/4, math.Pi/4, func(fall float64) float64 {
+		return s.frontWheel - s.rearWheel - (x*math.Sin(fall) + y*math.Cos(fall))
+	}) * 180 / math.Pi
+}
+
+// slopeOf is the angle of a grade in percent.
+func slopeOf(grade float64) float64 { return math.Atan(grade/100) * 180 / math.Pi }
+
+func TestTiltCases(t *testing.T) {
+	pitch := unlike.pitch()
+	const source = "two axles on the ground, solved in the test; tan = grade/100"
+	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372, rearWheel: 372}.pitch()
+	calctest.Cases(t, Tilt(),
+		calctest.Case{Typed: unlikeWheels, Source: source, Want: []calctest.Want{
+			calctest.Is(pitchAtSag, pitch, 1e-6),
+			calctest.Is(tiltAtSag, 1.7-pitch, 1e-6),
+			calctest.Is(tiltOnGrade, 1.7-pitch-slopeOf(13), 1e-6),
+			calctest.Is(tiltToBeLevel, pitch+slopeOf(13), 1e-6),
+			calctest.Is(tiltOnStand, 1.7, 1e-9),
+			calctest.Cell("tilts", 2, "saddle-tilt", 2, 1e-9),
+			calctest.Cell("tilts", 2, "tilt-at-sag", 2-pitch, 0.051),
+			calctest.Cell("tilts", 2, "tilt-on-grade", 2-pitch-slopeOf(13), 0.051),
+		}},
+		calctest.Case{Typed: "saddle-tilt=2.2 grade=-7", Source: source + "; what is usual on a trail bike: common practice", Want: []calctest.Want{
+			calctest.Is(pitchAtSag, usual, 1e-6),
+			calctest.Is(tiltAtSag, 2.2-usual, 1e-6),
+			calctest.Is(tiltOnGrade, 2.2-usual+slopeOf(7), 1e-6),
+			calctest.Is(tiltToBeLevel, usual-slopeOf(7), 1e-6),
+			calctest.Is(tiltOnStand, 2.2, 1e-9),
+		}},
+	)
+	cells(t, Tilt(), unlikeWheels, "tilts", "saddle-tilt", 0, 0, 1, 2, 3, 4, 5)
+	cells(t, Tilt(), unlikeWheels, "tilts", "tilt-at-sag", 1e-6, -pitch, 1-pitch, 2-pitch, 3-pitch, 4-pitch, 5-pitch)
+	steep := pitch + slopeOf(13)
+	cells(t, Tilt(), unlikeWheels, "tilts", "tilt-on-grade", 1e-6, -steep, 1-steep, 2-steep, 3-steep, 4-steep, 5-steep)
+}
+
+// ± at k = 2 by differences of the independent solve, JCGM 100:2008.
+func TestTiltUncertainty(t *testing.T) {
+	pitch := expanded(
+		func(off float64) float64 { s := unlike; s.fork += 3 * off; return s.pitch() },
+		func(off float64) float64 { s := unlike; s.front += 2 * off; return s.pitch() },
+		func(off float64) float64 { s := unlike; s.rear += 4 * off; return s.pitch() },
+		func(off float64) float64 { s := unlike; s.back += 2.5 * off; return s.pitch() },
+		func(off float64) float64 { s := unlike; s.base += 5 * off; return s.pitch() },
+		func(off float64) float64 { s := unlike; s.head += 0.4 * off; return s.pitch() },
+		func(off float64) float64 { s := unlike; s.frontWheel += off; return s.pitch() },
+		func(off float64) float64 { s := unlike; s.rearWheel += 1.5 * off; return s.pitch() },
+	)
+	slope := slopeOf(14.5) - slopeOf(11.5) // 2·half the difference
+	margins(t, Tilt(), unlikeWheels, 1e-5, map[*calculators.Output]float64{
+		pitchAtSag: pitch, tiltAtSag: math.Hypot(pitch, 1.2), tiltOnStand: 1.2,
+		tiltOnGrade: math.Sqrt(pitch*pitch + 1.2*1.2 + slope*slope), tiltToBeLevel: math.Hypot(pitch, slope),
+	})
+
+	// What is assumed of a bike of which nothing was given, with its own errors: common
+	// practice. The rear tyre is as in front, give or take 1 mm.
+	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372, rearWheel: 372}
+	pitch = expanded(
+		func(off float64) float64 { s := usual; s.fork += 15 * off; return s.pitch() },
+		func(off float64) float64 { s := usual; s.front += 4 * off; return s.pitch() },
+		func(off float64) float64 { s := usual; s.rear += 15 * off; return s.pitch() },
+		func(off float64) float64 { s := usual; s.back += 4 * off; return s.pitch() },
+		func(off float64) float64 { s := usual; s.base += 30 * off; return s.pitch() },
+		func(off float64) float64 { s := usual; s.head += off; return s.pitch() },
+		func(off float64) float64 {
+			s := usual
+			s.frontWheel += 3 * off
+			s.rearWheel += 3 * off
+			return s.pitch()
+		},
+		func(off float64) float64 { s := usual; s.rearWheel += off; return s.pitch() },
+	)
+	margins(t, Tilt(), "saddle-tilt=2.2±0.7 grade=-7±0", 1e-5, map[*calculators.Output]float64{
+		pitchAtSag: pitch, tiltAtSag: math.Hypot(pitch, 1.4), tiltToBeLevel: pitch})
+}
+
+// What is said with numbers.
+func TestWhatIsSaidOfTheTilt(t *testing.T) {
+	pitch, slope := unlike.pitch(), slopeOf(13)
+	r := calctest.Answer(t, Tilt(), unlikeWheels)
+	require.Contains(t, r.At(tiltAtSag).Meaning.Say(nil), fmt.Sprintf("tips the saddle back by %.1f°", pitch))
+	require.Contains(t, r.At(tiltOnGrade).Meaning.Say(nil), fmt.Sprintf("On 13\u00a0%% the nose stands %.1f° up under you", slope+pitch-1.7))
+	require.True(t, calctest.Says(r, "the fork comes up a little"))
+	require.Contains(t, r.Figure.Description.Say(nil), "On the stand its nose points down by 1.7°")
+	require.Contains(t, r.Figure.Description.Say(nil), fmt.Sprintf("the stand would read %.1f°", slope+pitch))
+
+	soft := unlike
+	soft.front, soft.back = 41, 12
+	r = calctest.Answer(t, Tilt(), unlikeWheels+" sag-front=41 sag-rear=12")
+	require.Contains(t, r.At(tiltAtSag).Meaning.Say(nil), fmt.Sprintf("tips the saddle forward by %.1f°", -soft.pitch()))
+	r = calctest.Answer(t, Tilt(), unlikeWheels+" saddle-tilt=12 grade=0")
+	require.Contains(t, r.At(tiltOnGrade).Meaning.Say(nil), "the nose still points down")
+	require.False(t, calctest.Says(r, "the fork comes up a little"))
+}
+
+// Nose-down from level to 5 degrees is usual on the stand (common practice): what lies
+// outside is remarked upon, and what is offered never does.
+func TestTheUsualTilt(t *testing.T) {
+	for tilt, says := range map[float64]string{-0.1: "Bring it to level first", 0: "", 5: "", 5.1: "more nose-down than is usual"} {
+		r := calctest.Answer(t, Tilt(), fmt.Sprintf("%s saddle-tilt=%v", unlikeWheels, tilt))
+		require.Equal(t, tilt < 0, calctest.Says(r, "Bring it to level first"), tilt)
+		require.Equal(t, tilt > 5, calctest.Says(r, "more nose-down than is usual"), "%v %s", tilt, says)
+		require.Zero(t, float64(r.At(tiltOnStand).Low))
+		require.EqualValues(t, 5, r.At(tiltOnStand).High)
+	}
+	// Grades on which the stand would have to read a given angle: tan of it less the pitch.
+	for level, says := range map[float64]string{-0.1: "Nobody sits there", 0.1: "The far end of what to try", 4.9: "The far end of what to try", 5.1: "further than is usual"} {
+		grade := 100 * math.Tan((level-unlike.pitch())*math.Pi/180)
+		r := calctest.Answer(t, Tilt(), fmt.Sprintf("%s grade=%v", unlikeWheels, grade))
+		require.InDelta(t, level, calctest.Value(r, tiltToBeLevel), 1e-6)
+		require.Contains(t, r.At(tiltToBeLevel).Meaning.Say(nil), says)
+		require.Zero(t, float64(r.At(tiltToBeLevel).Low))
+		require.InDelta(t, min(max(level, 0), 5), float64(r.At(tiltToBeLevel).High), 1e-6)
+	}
+}
