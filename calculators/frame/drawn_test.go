@@ -32,7 +32,7 @@ func (a vec) turned(deg float64) vec {
 // ends.
 func root(low, high float64, f func(float64) float64) float64 {
 	below := f(low) < 0
-	for range 200 {
+	for range 80 {
 		if middle := (low + high) / 2; (f(middle) < 0) == below {
 			low = middle
 		} else {
