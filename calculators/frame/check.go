@@ -238,54 +238,9 @@ func worst(all [checks]gap) (excess float64, made bool) {
 	return excess, made
 }
 
-// suspect is an entry that alone explains a contradiction, with the values that
-// do.
-type suspect struct {
-	entry     int
-	low, high float64
-}
-
-// suspects returns every given entry that, changed alone within its plausible
-// range, brings all comparisons inside their bounds.
-func (s *stated) suspects() (list []suspect) {
-	for i, e := range chartEntries {
-		if !s.given[i] {
-			continue
-		}
-		if f, ok := s.mended(i, e); ok {
-			list = append(list, f)
-		}
-	}
-	return list
-}
-
-// mended tries all plausible values of one entry.
-func (s *stated) mended(i int, e entry) (suspect, bool) {
-	found := suspect{entry: i, low: math.Inf(1), high: math.Inf(-1)}
-	try := *s
-	if e.step == 0 {
-		for _, rim := range rims {
-			found.add(&try, rim)
-		}
-		return found, found.low <= found.high
-	}
-	if !whole(s.x[i] / e.step) {
-		try.rounding[i] = s.rounding[i] + e.step/2 // the true value may lie between two that are tried
-	}
-	for n := 0; float64(n)*e.step <= e.High-e.Low+e.step/2; n++ {
-		found.add(&try, e.Low+float64(float64(n)*e.step))
-	}
-	return found, found.low <= found.high
-}
-
-// add takes in a value of the entry if it mends the chart.
-func (f *suspect) add(s *stated, x float64) {
-	s.x[f.entry] = x
+// agrees tells whether every comparison that the chart allows lies inside its bounds.
+func (s *stated) agrees() bool {
 	all, ok := s.gaps()
-	if !ok {
-		return
-	}
-	if excess, _ := worst(all); excess == 0 {
-		f.low, f.high = min(f.low, x), max(f.high, x)
-	}
+	excess, _ := worst(all)
+	return ok && excess == 0
 }

@@ -1,0 +1,247 @@
+package frame
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"pgregory.net/rapid"
+
+	"plumbline/calculators"
+	"plumbline/calculators/calctest"
+)
+
+// climbKeys are the inputs of climbs that have an error, in the order of climbX and
+// climbSD.
+const climbKeys = "reach stack head-angle seat-angle chainstay bb-drop fork-offset front-tyre rear-tyre fork-travel sag-front rear-travel sag-rear " +
+	"stature inseam trochanter-height trunk-length arm-length shoulder-width bar-width grip-length crank-length pedal-height sole-height cleat-behind-ball " +
+	"mass load bike-mass saddle-height grip-x grip-y elbow-bend com-forward-error com-height-error saddle-setback"
+
+var (
+	climbX = []float64{463, 628, 64.7, 76.3, 438, 27, 43, 61, 64, 150, 18, 137, 31,
+		1779, 841, 887, 541, 662, 412, 765, 127, 172.5, 14, 11, 7,
+		77, 4.5, 14.2, 741, 447, 719, 26, 7, -9, 189}
+	climbSD = []float64{3, 2, 0.4, 0.6, 3, 4, 1, 2, 3, 8, 3, 6, 4,
+		4, 5, 9, 13, 12, 8, 6, 3, 1.5, 2, 3, 4,
+		1.5, 0.7, 0.9, 3, 4, 5, 6, 12, 14, 6}
+)
+
+// climbing is the drawn bike under the tests' own rider.
+type climbing struct {
+	level, sunk drawn
+	rider       rider
+	x           []float64
+}
+
+func newClimbing(x []float64) climbing {
+	c := climbing{x: x, rider: rider{stature: x[13], inseam: x[14], trochanter: x[15], trunk: x[16], arm: x[17], shoulders: x[18],
+		bar: x[19], grip: x[20], crank: x[21], pedal: x[22], sole: x[23], cleat: x[24]}}
+	c.level = draw(paper{reach: x[0], stack: x[1], head: x[2], seat: x[3], stay: x[4], drop: x[5], offset: x[6], front: 311 + x[7], rear: 292 + x[8]})
+	c.sunk = c.level.settled(moved{sagFront: x[9] * x[10] / 100, sagRear: x[11] * x[12] / 100})
+	return c
+}
+
+// tipped turns a point of the level bike with the frame.
+func (c climbing) tipped(p vec) vec { return p.turned(c.level.head - c.sunk.head) }
+func (c climbing) grip() vec        { return c.tipped(vec{c.x[29], c.x[30]}) }
+
+// saddle is where the setback puts it, or the seat line where there is none.
+func (c climbing) saddle() vec {
+	height := c.x[28]
+	if len(c.x) > 34 {
+		return c.tipped(vec{-c.x[34], math.Sqrt(height*height - c.x[34]*c.x[34])})
+	}
+	return c.tipped(c.level.saddle(height))
+}
+
+// weight is the common centre of mass of rider, load and bike: ahead of the rear
+// contact, above the ground. The bike's own lies 42 % of the wheelbase ahead and 520 mm
+// up (from memory).
+func (c climbing) weight(rider vec) vec {
+	ground := vec{c.sunk.rear.x, c.sunk.ground()}
+	body, bike := c.x[25]+c.x[26], c.x[27]
+	all := rider.minus(ground).times(body).plus(vec{0.42 * c.sunk.wheelbase(), 520}.times(bike)).times(1 / (body + bike))
+	return all.plus(vec{c.x[32], c.x[33]})
+}
+
+func (c climbing) seated(saddle vec) (weight vec, trunk float64) {
+	b := c.rider.sit(saddle, c.grip(), c.x[31])
+	return c.weight(c.rider.centre(b)), b.trunk
+}
+
+// share is what the front wheel carries of both wheel loads: moments about the rear
+// contact, the weight leaning back by the grade.
+func (c climbing) share(w vec, grade float64) float64 {
+	return 100 * (w.x - w.y*grade/100) / c.sunk.wheelbase()
+}
+
+// brake is the deceleration at which the moments about the front contact have nothing
+// left for the rear wheel: (weight's arm · cos + height · sin) over the height.
+func (c climbing) brake(grade float64) float64 {
+	slope := math.Atan(grade/100) * 180 / math.Pi
+	w := c.weight(c.rider.centre(c.rider.stand(c.grip(), slope)))
+	return vec{c.sunk.wheelbase() - w.x, w.y}.dot(towards(90-slope).swapped()) / w.y
+}
+
+// swapped exchanges the coordinates.
+func (a vec) swapped() vec { return vec{a.y, a.x} }
+
+const climbRest = "sex=m front-rim=622 rear-rim=584 "
+
+func climbTyped(n int) string { return climbRest + typedOf(climbKeysTo(n), climbX, climbSD) }
+
+// climbKeysTo leaves the last inputs out.
+func climbKeysTo(n int) string { return strings.Join(strings.Fields(climbKeys)[:n], " ") }
+
+func wantClimb(c climbing, grade, descent float64) []calctest.Want {
+	w, trunk := c.seated(c.saddle())
+	lift := 100 * w.x / w.y
+	want := []calctest.Want{
+		calctest.Is(frontLoad, c.share(w, grade), 1e-6), calctest.Is(liftGrade, lift, 1e-6),
+		// The push swings 0.6 to 1.0 of its mean above it, 0.8 in the middle.
+		calctest.Is(wanderGrade, lift/1.8, 1e-6),
+		calctest.Is(pitchOver, c.brake(0), 1e-6), calctest.Is(descentBrake, c.brake(descent), 1e-6),
+		calctest.Is(trunkSeated, trunk, 1e-6), calctest.Is(comForward, w.x, 1e-6), calctest.Is(comHeight, w.y, 1e-6),
+		calctest.Cell("grades", 0, "grade", descent, 0.51), calctest.Cell("grades", 0, "brake", c.brake(descent), 0.0051),
+		calctest.Cell("grades", 1, "brake", c.brake(0), 0.0051),
+	}
+	for i, climb := range []float64{0, 5, 10, 15, 20, 25, 30, 35, 40} {
+		want = append(want, calctest.Is(climbs[i].load, c.share(w, climb), 1e-6), calctest.Cell("grades", i+1, "grade", climb, 0.01))
+		if c.share(w, climb) > 0 {
+			want = append(want, calctest.Cell("grades", i+1, "front-load", c.share(w, climb), 0.051))
+		}
+	}
+	level := c.share(w, 0)
+	for i, saddle := range []vec{c.saddle().plus(vec{25, 0}), c.saddle().turned(-2)} {
+		after, _ := c.seated(saddle)
+		m, load, lifts := saddleMoves[i], c.share(after, 0), 100*after.x/after.y
+		want = append(want, calctest.Is(m.load, load, 1e-6), calctest.Is(m.loadBy, load-level, 1e-6),
+			calctest.Is(m.lift, lifts, 1e-6), calctest.Is(m.liftBy, lifts-lift, 1e-6),
+			calctest.Cell("change", 2*i, "before", level, 0.051), calctest.Cell("change", 2*i, "after", load, 0.051),
+			calctest.Cell("change", 2*i, "change", load-level, 0.051),
+			calctest.Cell("change", 2*i+1, "before", lift, 0.051), calctest.Cell("change", 2*i+1, "after", lifts, 0.051),
+			calctest.Cell("change", 2*i+1, "change", lifts-lift, 0.051))
+		if i == 0 {
+			want = append(want, calctest.Is(saddleBack, level-(load-level), 1e-6))
+		}
+	}
+	return want
+}
+
+func TestClimbCases(t *testing.T) {
+	const source = "the tests’ own rider on the drawn bike, moments about the wheels’ contacts"
+	// A scale's centre of mass, 431 mm ahead and 1043 mm up on 1207 mm: a share of
+	// (431 − 1043·0.13)/1207 = 24.4747 %; lift 431/1043 = 41.323 %; over 1.8, 22.957 %;
+	// pitch-over (1207 − 431)/1043 = 0.74401 g; on 60 % down, at 30.964°, 0.74401·0.85749
+	// − 0.51450 = 0.12349 g.
+	weighedWant := []calctest.Want{
+		calctest.Is(frontLoad, 24.4747, 1e-4), calctest.Is(liftGrade, 41.3231, 1e-4), calctest.Is(wanderGrade, 22.9573, 1e-4),
+		calctest.Is(pitchOver, 0.744008, 1e-5), calctest.Is(descentBrake, 0.123486, 2e-5), calctest.Is(comForward, 431, 1e-9), calctest.Is(comHeight, 1043, 1e-9),
+		calctest.None(trunkSeated), calctest.None(saddleBack), calctest.None(postMove.load), calctest.None(seatMove.liftBy),
+	}
+	bike := newClimbing(climbX)
+	calctest.Cases(t, Climb(),
+		calctest.Case{Typed: climbTyped(35) + "grade=13±0", Source: source, Want: wantClimb(bike, 13, -60)},
+		calctest.Case{Typed: climbTyped(34) + "grade=-21±0", Source: source, Want: wantClimb(newClimbing(climbX[:34]), -21, -21)},
+		calctest.Case{Typed: "com-forward=431 com-height=1043 wheelbase=1207 grade=13±0", Source: "the hand calculation above", Want: weighedWant},
+		calctest.Case{Typed: climbTyped(25) + "com-forward=431 com-height=1043 grade=13±0", Source: "the wheelbase of the drawn bike at sag",
+			Want: []calctest.Want{calctest.Is(frontLoad, 100*(431-1043*0.13)/bike.sunk.wheelbase(), 1e-6),
+				calctest.Is(pitchOver, (bike.sunk.wheelbase()-431)/1043, 1e-8)}},
+	)
+}
+
+// TestTheMarginsOfAClimb propagates every input's error by hand (JCGM 100).
+func TestTheMarginsOfAClimb(t *testing.T) {
+	r := calctest.Answer(t, Climb(), climbTyped(35)+"grade=13±0")
+	of := func(number func(c climbing) float64) float64 {
+		return expanded(func(x []float64) float64 { return number(newClimbing(x)) }, climbX, climbSD)
+	}
+	seated := func(c climbing) (vec, float64) { return c.seated(c.saddle()) }
+	near := func(o *calculators.Output, want float64) {
+		t.Helper()
+		assert.InEpsilon(t, want, float64(r.At(o).Uncertainty), 2e-4, o.Name)
+	}
+	near(frontLoad, of(func(c climbing) float64 { w, _ := seated(c); return c.share(w, 13) }))
+	near(liftGrade, of(func(c climbing) float64 { w, _ := seated(c); return 100 * w.x / w.y }))
+	near(trunkSeated, of(func(c climbing) float64 { _, trunk := seated(c); return trunk }))
+	near(comForward, of(func(c climbing) float64 { w, _ := seated(c); return w.x }))
+	near(comHeight, of(func(c climbing) float64 { w, _ := seated(c); return w.y }))
+	near(pitchOver, of(func(c climbing) float64 { return c.brake(0) }))
+}
+
+// TestWhatAClimbIsSaidToMean holds the numbers in sentences, and where they change.
+func TestWhatAClimbIsSaidToMean(t *testing.T) {
+	weighed := func(grade float64) *calculators.Result {
+		return calctest.Answer(t, Climb(), fmt.Sprintf("com-forward=431 com-height=1043 wheelbase=1207 grade=%v±0", grade))
+	}
+	// The front lifts at 41.32 %, and at the strongest push at half of it, 20.66 %.
+	for grade, want := range map[float64]string{
+		-5: "seated and not braking", 13: "the front tyre keeps its line", 20.6: "the front tyre keeps its line",
+		20.7: "each push takes what is left", 41.3: "each push takes what is left", 41.4: "Nothing is left on the front wheel",
+	} {
+		assert.Contains(t, weighed(grade).At(frontLoad).Meaning.Say(nil), want, grade)
+	}
+	r := weighed(13)
+	wander := r.At(wanderGrade)
+	assert.InDelta(t, 41.3231/2, float64(wander.Low), 1e-4)
+	assert.InDelta(t, 41.3231/1.6, float64(wander.High), 1e-4)
+	says := func(format string, x ...any) {
+		t.Helper()
+		assert.True(t, calctest.Says(r, plain(fmt.Sprintf(format, x...))), format, x)
+	}
+	says("swings 60 %% to 100 %% above its mean")
+	says("on a descent of 60 %% it is 0.12")
+	says("As you weighed it")
+	// 431 mm ahead of 1100 mm up: lifted at 39.2 %, so at 40 % there is nothing to say.
+	high := calctest.Answer(t, Climb(), "com-forward=431 com-height=1100 wheelbase=1207")
+	column := calctest.Column(t, high, "grades", "front-load")
+	assert.Equal(t, "lifts", column[len(column)-1])
+	assert.NotEqual(t, "lifts", column[len(column)-2])
+
+	r = calctest.Answer(t, Climb(), climbTyped(35)+"grade=13±0")
+	says("good to about 25 mm")
+	c := newClimbing(climbX)
+	w, _ := c.seated(c.saddle())
+	after, _ := c.seated(c.saddle().plus(vec{25, 0}))
+	says("With the saddle 25 mm further back you have %.1f", 2*c.share(w, 0)-c.share(after, 0))
+	says("asks for 25 %% of the weight")
+	assert.Equal(t, []string{plain("25 mm less post setback"), plain("25 mm less post setback"), "2.0° steeper seat angle", "2.0° steeper seat angle"},
+		calctest.Column(t, r, "change", "change-of"))
+	// A rider far behind: under the 25 % of ISO 4210-2.
+	r = calctest.Answer(t, Climb(), climbTyped(34)+"grade=13±0 saddle-setback=400 com-forward-error=-90")
+	says("less than the 25 %% that the standard for bicycles asks for")
+
+	_, problems := Climb().Run(calctest.Pairs("com-forward=1210 com-height=1043 wheelbase=1207"), nil)
+	assert.Contains(t, problems[0].Text.Say(nil), plain("1210 mm against a wheelbase of 1207 mm"))
+	_, problems = Climb().Run(calctest.Pairs("com-forward=1207 com-height=1043 wheelbase=1207"), nil)
+	assert.Len(t, problems, 1)
+}
+
+// TestAClimbPointsTheRightWay: what more of each input does to the front wheel's share,
+// to where it lifts and to how hard one may brake.
+func TestAClimbPointsTheRightWay(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		grade := calctest.Between(t, "grade", 2, 25)
+		base := climbTyped(35) + fmt.Sprintf("grade=%v±0 ", grade)
+		here := calctest.Answer(t, Climb(), base)
+		for _, c := range []struct {
+			typed string
+			signs string // share, lift, pitch-over, ahead, height; a blank where nobody can say
+		}{
+			{fmt.Sprintf("grade=%v±0", grade+3), "-0000"}, {"grip-x=460", "++ + "}, {"chainstay=450", "++   "},
+			{"saddle-setback=200", "--0-"}, {"saddle-height=748", "    +"}, {"load=9", "-- "}, {"bike-mass=17", " ++ -"},
+			{"com-height-error=5", "--- +"}, {"com-forward-error=15", "++-+0"}, {"grip-y=735", "--  +"},
+		} {
+			there := calctest.Answer(t, Climb(), base+c.typed)
+			for i, sign := range c.signs {
+				o := []*calculators.Output{frontLoad, liftGrade, pitchOver, comForward, comHeight}[i]
+				d := calctest.Value(there, o) - calctest.Value(here, o)
+				if sign == '+' && d <= 0 || sign == '-' && d >= 0 || sign == '0' && math.Abs(d) > 1e-9 {
+					t.Fatalf("%s moves %s by %v, not %c", c.typed, o.Name, d, sign)
+				}
+			}
+		}
+	})
+}
