@@ -59,6 +59,7 @@ func (n numbers) complete(standIns numbers) numbers {
 	all := standIns.with(n)
 	for key := range standIns {
 		all[key] += n[key+off]
+		delete(all, key+off)
 	}
 	return all
 }
