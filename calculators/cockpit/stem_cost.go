@@ -9,25 +9,35 @@ import (
 	"plumbline/calculators/posture"
 )
 
-// cost is what a move of the grips does to the rider.
+// cost is what a move of the grips does to the rider; of what a flag says is not
+// known there is nothing.
 type cost struct {
-	trunk, elbow, load, room       float64 // degrees, degrees, percent, mm
-	hasTrunk, hasElbow, hasRoom    bool
-	slackBefore, slackAfter        float64
-	straightBefore, straightBehind bool
+	// hasTrunk: by how much the seated trunk rises, degrees, and the front wheel's
+	// share of the weight grows, percentage points.
+	hasTrunk    bool
+	trunk, load float64
+	// hasElbow: by how much the elbows bend more standing, degrees. Arms that are
+	// straight before or after the move have no bend; slackAfter is then negative by
+	// as much as they end before the grips, mm.
+	hasElbow                      bool
+	elbow, slackAfter             float64
+	straightBefore, straightAfter bool
+	// hasRoom: by how much the room between seat and steering axis grows, mm.
+	hasRoom bool
+	room    float64
 }
 
-// The rider and bike for a cost: it is a difference, so what is assumed here
-// cancels all but a little of itself.
+// What stands in for the rider's bar and for the bike where a cost is worked out. A
+// cost is a difference, in which most of what is assumed here cancels.
 const (
-	costBar     = usualBarWidth - 130 // between the grips, mm
-	riderShare  = 0.83                // of the mass on the wheels
-	costBase    = 1215.0              // wheelbase, mm
-	costForward = 437.0               // bottom bracket ahead of the rear contact, mm
+	costBar    = 780.0  // bar's width, mm
+	costGrip   = 130.0  // grip's length, mm
+	riderShare = 0.83   // the rider's share of the mass on the wheels
+	costBase   = 1215.0 // wheelbase, mm
+	costCrank  = 170.0  // mm
+	costPedal  = 12.0   // spindle to the face that the shoe stands on, mm
+	costSole   = 13.0   // that face to the foot, mm
 )
-
-// usualBarWidth stands in for a bar that nobody measured, mm.
-const usualBarWidth = 780
 
 // costRider returns the reader, and false where height and inside leg are not
 // both known.
@@ -36,13 +46,17 @@ func costRider(v calculators.Values) (leg body.Leg, upper posture.Upper, ok bool
 		return leg, upper, false
 	}
 	leg, ok = fit.Leg(v)
-	arm, share := v.Of(measure.ArmLength), body.UpperArmShare(fit.Sex(v))
-	spacing := float64(costBar)
+	bar, grip := costBar, costGrip
 	if v.Has(measure.BarWidth) {
-		spacing += v.Of(measure.BarWidth) - usualBarWidth
+		bar = v.Of(measure.BarWidth)
 	}
+	if v.Has(measure.GripLength) {
+		grip = v.Of(measure.GripLength)
+	}
+	arm, share := v.Of(measure.ArmLength), body.UpperArmShare(fit.Sex(v))
 	return leg, posture.Upper{Trunk: v.Of(measure.TrunkLength), Stature: v.Of(measure.Stature), Sex: fit.Sex(v),
-		Arm: posture.Arm{Upper: share * arm, Fore: (1 - share) * arm, Aside: (spacing - body.ShoulderJointSpacing(v.Of(measure.ShoulderWidth))) / 2}}, ok
+		Arm: posture.Arm{Upper: share * arm, Fore: (1 - share) * arm,
+			Aside: (bar - grip - body.ShoulderJointSpacing(v.Of(measure.ShoulderWidth))) / 2}}, ok
 }
 
 // costOf compares the grips now with the grips after a move.
@@ -52,28 +66,40 @@ func costOf(v calculators.Values, w wanted) (c cost) {
 		// The bar goes where the grips go: stem and bar move together.
 		c.room = w.bike.RoomAt(w.now.Bar.Y+w.move.Y) - w.bike.RoomAt(w.now.Bar.Y)
 	}
-	leg, upper, ok := costRider(v)
+	if leg, upper, ok := costRider(v); ok {
+		c.stand(leg, upper, w)
+		c.sit(v, leg, upper, w)
+	}
+	return c
+}
+
+// stand compares the rider standing ready.
+func (c *cost) stand(leg body.Leg, upper posture.Upper, w wanted) {
+	feet := posture.Setup{Crank: costCrank, PedalHeight: costPedal, SoleHeight: costSole, CleatBehindBall: posture.StandingCleat}
+	standing, ok := posture.NewStanding(leg, feet, upper, posture.ReadyStance)
 	if !ok {
-		return c
+		return
 	}
-	setup := posture.Setup{Crank: 170, PedalHeight: 12, SoleHeight: 13, CleatBehindBall: posture.StandingCleat}
-	if standing, ok := posture.NewStanding(leg, setup, upper, posture.ReadyStance); ok {
-		before, err := standing.Balance(w.now.Grip)
-		after, err2 := standing.Balance(w.target)
-		if err == nil && err2 == nil {
-			c.hasElbow = true
-			c.elbow, c.slackBefore, c.slackAfter = after.ElbowBend-before.ElbowBend, before.Slack, after.Slack
-			c.straightBefore, c.straightBehind = !before.Reaches(), !after.Reaches()
-		}
+	before, err := standing.Balance(w.now.Grip)
+	after, err2 := standing.Balance(w.target)
+	if err != nil || err2 != nil {
+		return
 	}
+	c.hasElbow = true
+	c.elbow, c.slackAfter = after.ElbowBend-before.ElbowBend, after.Slack
+	c.straightBefore, c.straightAfter = !before.Reaches(), !after.Reaches()
+}
+
+// sit compares the rider seated, with the ball of the foot over the spindle.
+func (c *cost) sit(v calculators.Values, leg body.Leg, upper posture.Upper, w wanted) {
 	saddle, ok := fit.SaddlePoint(v, w.bike)
 	if !ok {
-		return c
+		return
 	}
-	setup.CleatBehindBall, setup.SeatAngle = 0, 180-saddle.Angle()
-	rider, ok := posture.NewSeated(leg, setup)
+	feet := posture.Setup{Crank: costCrank, PedalHeight: costPedal, SoleHeight: costSole, SeatAngle: 180 - saddle.Angle()}
+	rider, ok := posture.NewSeated(leg, feet)
 	if !ok {
-		return c
+		return
 	}
 	height := v.Of(measure.SaddleHeight)
 	s := seat{saddle: saddle, hip: rider.Hip(height), rider: rider, upper: upper}
@@ -86,7 +112,6 @@ func costOf(v calculators.Values, w wanted) (c cost) {
 		c.trunk = after.Angle - before.Angle
 		c.load = 100 * riderShare * (comAfter.X - comBefore.X) / costBase
 	}
-	return c
 }
 
 // centre returns the seated rider's centre of mass with the cranks level.

@@ -131,7 +131,7 @@ func costTable(c cost) calculators.Table {
 	if c.hasElbow {
 		feel := words.Of("more bend left to give standing")
 		switch {
-		case c.straightBehind:
+		case c.straightAfter:
 			feel = words.Of("your arms would be straight {0} before the grips", measure.Millimetres(-c.slackAfter))
 		case c.straightBefore:
 			feel = words.Of("your arms reach, which they did not before")
