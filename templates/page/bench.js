@@ -79,8 +79,10 @@ export class Bench {
   /** @returns {Question} */
   question() {
     const data = new FormData(this.form);
-    const unread = this.fresh ? [] : all(this.form, "[data-unread]:not([type=radio])").map((field) => field.getAttribute("name") ?? "");
-    this.sent = new Map([...this.touched, ...unread].map((key) => [key, String(data.get(key) ?? "")]));
+    /** @type {Iterable<HTMLInputElement>} */
+    const unread = this.fresh ? [] : this.form.querySelectorAll("[data-unread]:not([type=radio])");
+    const keys = [...this.touched, ...[...unread].map(({ name }) => name)];
+    this.sent = new Map(keys.map((key) => [key, String(data.get(key) ?? "")]));
     this.asked = { units: record.units(), whole: this.whole, play: this.playing };
     this.whole = this.fresh = false; // the engine asks for the form again if it died of this
     const { calculator: name, place } = this.root.dataset;
@@ -212,7 +214,7 @@ export class Bench {
     const line = one(this.form, disabled ? ".unstarted" : ".stopped");
     line.hidden = this.clear = false;
     this.root.classList.toggle("old", this.own);
-    say(line.textContent ?? "");
+    say(line.textContent);
   }
 
   /**
@@ -224,11 +226,11 @@ export class Bench {
     const { use = "", value = "", guess } = button.dataset, said = /** @type {HTMLElement} */ (button.nextElementSibling);
     /** @type {Pair[]} */
     const marks = [["from", `${use}.${this.root.dataset.calculator}`]];
-    if (guess !== undefined) marks.push(["estimated", use]);
+    if (guess != null) marks.push(["estimated", use]);
     this.said = said;
     record.use(use, value, marks);
     said.hidden = false;
-    say(said.textContent ?? "");
+    say(said.textContent);
   }
 
   /**
@@ -237,10 +239,10 @@ export class Bench {
    */
   keep(change) {
     const { id, selectionStart: from, selectionEnd: to } = /** @type {HTMLInputElement} */ (document.activeElement);
-    const open = all(this.root, "details", HTMLDetailsElement).map(({ id: name, open: was }) => ({ name, was }));
+    const folds = all(this.root, "details", HTMLDetailsElement); // as they were, in the page or not
     change();
-    for (const { name, was } of open) document.getElementById(name)?.toggleAttribute("open", was);
-    const now = id ? /** @type {HTMLInputElement | null} */ (this.root.querySelector(`#${CSS.escape(id)}`)) : null;
+    for (const fold of folds) document.getElementById(fold.id)?.toggleAttribute("open", fold.open);
+    const now = /** @type {HTMLInputElement | "" | null} */ (id && this.root.querySelector(`#${CSS.escape(id)}`));
     if (!now || now === document.activeElement) return;
     now.focus({ preventScroll: true });
     if (from != null) now.setSelectionRange(from, to);

@@ -158,7 +158,7 @@ export async function code(text, place) {
   figure.append(caption);
   place.append(figure);
   figure.scrollIntoView({ block: "nearest" });
-  say(caption.textContent ?? "");
+  say(caption.textContent);
 }
 
 /**

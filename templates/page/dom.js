@@ -2,8 +2,8 @@
 // names it, so a template that moved on without its module is seen at once.
 
 /**
- * Returns the first element in place that fits the selector. Throws where there is
- * none of that class.
+ * Returns the first element in place that fits the selector and is of that class.
+ * Throws where there is none.
  * @template {Element} [T=HTMLElement]
  * @param {ParentNode} place
  * @param {string} selector
@@ -11,8 +11,8 @@
  * @returns {T}
  */
 export function one(place, selector, kind) {
-  const found = place.querySelector(selector);
-  if (found instanceof (kind ?? HTMLElement)) return /** @type {T} */ (found);
+  const [found] = all(place, selector, kind);
+  if (found) return found;
   throw new Error(`The page has no ${selector}`);
 }
 

@@ -4,9 +4,7 @@ import { policy, sameOrigin } from "./policy.js";
 /** @import { Asker, Message, Reply } from "./types.d.ts" */
 
 const patience = 3000; // ms for one answer
-/** @param {string} html */
-const same = (html) => html;
-const fragment = policy("plumbline-fragment", { createHTML: same });
+const fragment = policy("plumbline-fragment", { createHTML: (/** @type {string} */ html) => html });
 /** @param {string} html */
 const trusted = (html) => fragment.createHTML(html);
 /** @type {Set<Asker>} */

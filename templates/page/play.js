@@ -20,6 +20,6 @@ export function play(bench, yes) {
   offer.hidden = yes;
   end.hidden = !yes;
   one(yes ? end : offer, "button").focus({ preventScroll: true });
-  if (yes) say(end.firstChild?.textContent ?? "");
+  if (yes) say(end.firstChild?.textContent);
   engine.ask(bench);
 }

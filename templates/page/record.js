@@ -191,7 +191,7 @@ function address() {
 export function open() {
   const given = address() ?? new Map();
   const here = given.has("ask.back") ? undefined : stored();
-  keeping = here !== undefined;
+  keeping = Boolean(here);
   pairs = new Map([...here ?? [], ...given]);
   for (const link of all(document, "a[href]")) {
     const href = link.getAttribute("href") ?? "";

@@ -6,7 +6,7 @@ document.body.append(status);
 
 /**
  * Says a sentence; nothing is said of none.
- * @param {string | undefined} sentence
+ * @param {string | null | undefined} sentence
  */
 export const say = (sentence) => {
   if (sentence) status.textContent = sentence;

@@ -30,7 +30,7 @@ const draw = drawer(desk, "sheet", ({ html = "", error }) => {
 });
 
 function fields() {
-  const { unit = "", picks } = key.selectedOptions[0].dataset;
+  const { unit = "", picks } = key.options[key.selectedIndex].dataset;
   for (const field of [now, next]) {
     one(/** @type {Element} */ (field.parentElement), ".unit").textContent = unit === "mm" ? record.units() : unit;
     field.inputMode = picks ? "text" : "decimal";
@@ -78,7 +78,7 @@ form.onsubmit = async (event) => {
     named(form, problems?.[0]?.input ?? "")[0]?.focus();
     return;
   }
-  const said = key.selectedOptions[0].textContent;
+  const said = key.options[key.selectedIndex].textContent;
   lay(pairs);
   now.value = next.value = "";
   hint.textContent = doubts?.join(" ") ?? "";

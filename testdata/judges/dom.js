@@ -11,24 +11,6 @@ const names = [
   "HTMLSelectElement", "HTMLTextAreaElement", "Text",
 ];
 
-/**
- * Opens a page, so that modules which are imported from now on find it.
- * @param {string} body
- * @param {string} [hash] with its #
- */
-export function visit(body, hash = "") {
-  const window = new Window({ url: `https://guide.example/saddle/height.html${hash}` });
-  window.document.write(`<!DOCTYPE html><html data-root="../" data-engine="../assets/engine-1/" data-units="mm"><body>${body}</body></html>`);
-  const found = /** @type {Record<string, any>} */ (/** @type {unknown} */ (window));
-  for (const name of names) Object.defineProperty(globalThis, name, { value: found[name], configurable: true, writable: true });
-  Object.assign(globalThis, {
-    Worker: Engine,
-    addEventListener: window.addEventListener.bind(window),
-    dispatchEvent: window.dispatchEvent.bind(window),
-  });
-  return window;
-}
-
 /** The worker's place: keeps what it is asked, and answers when the test says so. */
 export class Engine {
   /** @type {Engine[]} all that were started, the newest last */
@@ -74,6 +56,24 @@ export class Engine {
   answer(reply) {
     this.onmessage({ data: { id: this.asked.at(-1)?.id, reply } });
   }
+}
+
+/**
+ * Opens a page, so that modules which are imported from now on find it.
+ * @param {string} body
+ * @param {string} [hash] with its #
+ */
+export function visit(body, hash = "") {
+  const window = new Window({ url: `https://guide.example/saddle/height.html${hash}` });
+  window.document.write(`<!DOCTYPE html><html data-root="../" data-engine="../assets/engine-1/" data-units="mm"><body>${body}</body></html>`);
+  const found = /** @type {Record<string, any>} */ (/** @type {unknown} */ (window));
+  for (const name of names) Object.defineProperty(globalThis, name, { value: found[name], configurable: true, writable: true });
+  Object.assign(globalThis, {
+    Worker: Engine,
+    addEventListener: window.addEventListener.bind(window),
+    dispatchEvent: window.dispatchEvent.bind(window),
+  });
+  return window;
 }
 
 /**
