@@ -106,7 +106,7 @@ function become(next, source, replaced, others) {
   const keys = new Set();
   for (const name of new Set([...pairs.keys(), ...next.keys()])) {
     if (!differ(next.get(name), pairs.get(name))) continue;
-    keys.add(name.slice(name.indexOf(" ") + 1));
+    keys.add(name.replace(/.* /, ""));
     if (!others) unsaved.set(name, next.get(name));
   }
   pairs = next;
