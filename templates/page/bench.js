@@ -24,7 +24,7 @@ export class Bench {
   loud = false; // somebody typed since something was said
   clear = false; // there is no problem on show
   hushed = 0; // when something may be said again
-  units = document.documentElement.dataset.units ?? ""; // that the form is written in
+  units = document.documentElement.dataset.units; // that the form is written in
   asked = { units: this.units, whole: false, play: false };
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   later;

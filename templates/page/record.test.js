@@ -55,7 +55,7 @@ test("a value that is taken over leaves what the bike has beside it", () => {
   assert.equal(record.at("saddle-height.was"), "752", "it was changed");
 });
 
-test("another tab's changes are merged into what is here", () => {
+test("another tab's changes are merged into what is here", async () => {
   const other = (/** @type {string} */ was, /** @type {string | null} */ now) => dispatchEvent(new StorageEvent("storage", {
     key: "plumbline", oldValue: JSON.stringify({ version: 1, record: was }), newValue: now && JSON.stringify({ version: 1, record: now }),
   }));
@@ -64,6 +64,8 @@ test("another tab's changes are merged into what is here", () => {
   assert.equal(record.at("inseam"), "836");
   assert.equal(record.at("foot-length"), "260");
   assert.equal(record.at("arm-length"), "650", "which only this tab has");
+  await until(() => kept().record.includes("arm-length=650"));
+  assert.doesNotMatch(kept().record, /foot-length/, "which the other tab writes itself");
   other("inseam=836&foot-length=260", "inseam=836");
   assert.equal(record.at("foot-length"), undefined);
   other("inseam=836", null);
