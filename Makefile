@@ -5,7 +5,7 @@ OUT    ?= public
 GO     ?= go
 
 .DEFAULT_GOAL := help
-.PHONY: help guide preview test check bench mutate picture engine judges browser
+.PHONY: help guide preview test check lint bench mutate picture engine judges browser
 
 help: ## print this list
 	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-9s %s\n", $$1, $$2}'
@@ -28,8 +28,11 @@ judges:
 test: browser judges engine ## run every test, the browser's and WebAssembly's included
 	@.ci/test
 
-check: ## what the build server runs: formatting, vet, lint of pages and scripts, then test
+check: browser judges engine ## what the build server runs: format, vet, staticcheck, judges, tests, race detector
 	@.ci/check
+
+lint: judges engine ## judge the published pages, their styles and scripts, and run the scripts' tests
+	@.ci/lint
 
 bench: engine ## measure speed and size against the figures in DEVELOPERS.md
 	@.ci/bench

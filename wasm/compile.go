@@ -69,7 +69,7 @@ func compile(ctx context.Context, root, file string) ([]byte, error) {
 func goOutput(ctx context.Context, args ...string) (string, error) {
 	out, err := exec.CommandContext(ctx, "go", args...).Output()
 	if errors.Is(err, exec.ErrNotFound) {
-		return "", errors.New("Go is not installed here; use a released program, which carries its engine")
+		return "", errors.New("the go command is not installed here; use a released program, which carries its engine")
 	}
 	if err != nil {
 		return "", fmt.Errorf("go %s: %w", strings.Join(args, " "), err)

@@ -28,8 +28,9 @@ type Quantity struct {
 	How         string   // how to take it, one or two sentences in English
 	Choices     []Choice // not empty: the value is an index into these
 	Columns     []*Column
-	Rows        int      // most rows of a list
-	Table       *Tabular // how a list is read and written
+	Rows        int       // most rows of a list
+	Photo       *Quantity // not nil: may be read off a photo, and this choice says how it was taken
+	Table       *Tabular  // how a list is read and written
 }
 
 // Choice is one answer of a quantity that is picked rather than measured.

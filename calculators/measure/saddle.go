@@ -24,6 +24,6 @@ var (
 		How: "On the card, measure both ways: between the outer edges of the two dents and between their deepest points. Enter the difference."}
 	TargetKnee = &Quantity{Key: "target-knee", Label: "Knee bend to aim for", Unit: Deg, Low: 30, High: 40, Least: 15, Most: 60,
 		How: "Choose it, or keep 35 degrees: how far the knee is bent at the bottom of the stroke while you pedal, zero being a straight leg."}
-	KneeReading = &Quantity{Key: "knee-reading", Label: "Your own knee reading", Unit: Deg, Low: 10, High: 70, Most: 120, Repeat: 3,
+	KneeReading = &Quantity{Key: "knee-reading", Label: "Your own knee reading", Unit: Deg, Low: 10, High: 70, Most: 120, Repeat: 3, Photo: KneeRead,
 		How: "Read the knee with the crank in line with the seat: a straight leg is zero, so take an inner angle from 180 first. Take the middle of three readings held still, or of five strokes filmed."}
 )

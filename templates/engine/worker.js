@@ -17,11 +17,16 @@ async function load() {
 async function run() {
   const { instance } = await load();
   const end = go.run(instance);
-  while (!globalThis.plumbline) await new Promise(again => setTimeout(again));
+  while (!globalThis.plumbline) {
+    await new Promise((again) => {
+      setTimeout(again);
+    });
+  }
+  const engine = globalThis.plumbline;
   let answers = 0;
   onmessage = ({ data }) => {
-    postMessage({ id: data.id, reply: globalThis.plumbline.answer(data.question) });
-    if (++answers % 8 === 0) setTimeout(globalThis.plumbline.rest); // while the page lays the answer out
+    postMessage({ id: data.id, reply: engine.answer(data.question) });
+    if (++answers % 8 === 0) setTimeout(engine.rest); // while the page lays the answer out
   };
   postMessage({ ready: true });
   await end;

@@ -1,31 +1,56 @@
 // One calculator: sends what was typed, puts back what the engine made of it.
+import { all, fieldOf, hit, named, one } from "./dom.js";
 import * as engine from "./engine.js";
 import { patch, written } from "./patch.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+/** @import { Pair, Problem, Question, Reply, Written } from "./types.d.ts" */
 
 const quiet = 600; // ms without typing before anything is said
 
 export class Bench {
-  touched = new Set(); // keys of fields edited since the form was written
+  /** @type {Set<string>} keys of fields edited since the form was written */
+  touched = new Set();
+  /** @type {Map<string, string>} keys and texts of the fields that the last question held */
+  sent = new Map();
+  /** @type {Written[]} the drawing and the elements of the answer, as written */
+  shown = [];
   whole = true; // the form is to be written anew
+  fresh = false; // and with the record's values alone
   own = false; // the answer on show is the reader's own
-  shown = []; // the drawing and the elements of the answer, as written
   playing = false; // with the example's numbers, which no record knows of
-  units = document.documentElement.dataset.units;
+  played = ""; // those numbers as they are by now
+  filling = false; // the form is being written
+  loud = false; // somebody typed since something was said
+  clear = false; // there is no problem on show
+  hushed = 0; // when something may be said again
+  units = document.documentElement.dataset.units; // that the form is written in
+  asked = { units: this.units, whole: false, play: false };
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  later;
+  /** @type {HTMLElement | undefined} the line that says that a value was taken over */
+  said;
 
+  /** @param {HTMLElement} root */
   constructor(root) {
     this.root = root;
-    this.form = root.querySelector("form");
+    this.form = one(root, "form", HTMLFormElement);
     this.form.onsubmit = (event) => event.preventDefault();
-    this.form.oninput = ({ target }) => this.typed(target.name, performance.now() + quiet);
-    this.form.onchange = ({ target }) => this.typed(target.name, 0);
-    this.plays = [...root.querySelectorAll(".play")];
-    this.plays.forEach((line, i) => (line.querySelector("button").onclick = () => import("./play.js").then(({ play }) => play(this, !i), () => {})));
-    root.addEventListener("click", ({ target }) => this.use(target.closest("[data-use]")));
+    this.form.oninput = (event) => this.typed(fieldOf(event).name, performance.now() + quiet);
+    this.form.onchange = (event) => this.typed(fieldOf(event).name, 0);
+    this.plays = all(root, ".play");
+    for (const [i, line] of this.plays.entries()) {
+      one(line, "button").onclick = () => import("./play.js").then(({ play }) => play(this, i === 0), () => {});
+    }
+    root.addEventListener("click", (event) => this.use(hit(event, "[data-use]")));
     engine.ask(this);
   }
 
+  /**
+   * A field was edited; nothing is said before that time.
+   * @param {string} key
+   * @param {number} until
+   */
   typed(key, until) {
     if (this.filling) return; // a field that is taken out says that it changed
     this.touched.add(key);
@@ -35,35 +60,41 @@ export class Bench {
     engine.ask(this);
   }
 
-  // Another bench, tab or link changed the record.
-  renew(keys, all) {
-    if (this.playing && !all && !keys.has("u")) return;
-    if (!all && ![...keys].some((key) => key === "u" || this.controls(key).length)) return;
-    for (const key of this.touched) {
-      if (all || keys.has(key) && !(document.hasFocus() && document.activeElement.name === key)) this.touched.delete(key);
-    }
-    if (all) this.sent = new Map(); // an answer under way brings nothing back
+  /**
+   * Another bench, tab or link changed the record, or replaced it.
+   * @param {Set<string>} keys
+   * @param {boolean} [replaced]
+   */
+  renew(keys, replaced = false) {
+    if (this.playing && !replaced && !keys.has("u")) return;
+    if (!replaced && ![...keys].some((key) => key === "u" || named(this.form, key).length)) return;
+    const here = document.hasFocus() && document.activeElement?.getAttribute("name");
+    for (const key of this.touched) if (replaced || keys.has(key) && here !== key) this.touched.delete(key);
+    if (replaced) this.sent = new Map(); // an answer under way brings nothing back
     this.whole = true;
-    this.fresh = all;
+    this.fresh = replaced;
     engine.ask(this);
   }
 
-  controls(key) {
-    return [...this.form.elements].filter(({ name }) => name === key);
-  }
-
+  /** @returns {Question} */
   question() {
     const data = new FormData(this.form);
+    /** @type {Iterable<HTMLInputElement>} */
     const unread = this.fresh ? [] : this.form.querySelectorAll("[data-unread]:not([type=radio])");
-    this.sent = new Map([...this.touched, ...[...unread].map(({ name }) => name)].map((key) => [key, data.get(key) ?? ""]));
+    const keys = [...this.touched, ...[...unread].map(({ name }) => name)];
+    this.sent = new Map(keys.map((key) => [key, String(data.get(key) ?? "")]));
     this.asked = { units: record.units(), whole: this.whole, play: this.playing };
     this.whole = this.fresh = false; // the engine asks for the form again if it died of this
     const { calculator: name, place } = this.root.dataset;
     return { ...this.asked, name, place, bare: this.units, record: this.playing ? this.played : record.text(), query: new URLSearchParams([...this.sent]).toString() };
   }
 
-  take({ error, parts, form, example = false, problems = [], waiting = "", spoken, record: pairs }) {
-    if (error) return this.show([{ message: error }], "", true);
+  /** @param {Reply} reply */
+  take({ error, parts = [], form = "", example = false, problems = [], waiting = "", spoken, record: pairs }) {
+    if (error) {
+      this.show([{ message: error }], "", true);
+      return;
+    }
     if (this.asked.play !== this.playing) return; // it is asked again already
     const own = new Map(pairs), wrong = problems.filter(({ needed }) => !needed);
     const old = example && this.own && (wrong.length || own.size) > 0;
@@ -72,24 +103,40 @@ export class Bench {
       this.own = !example;
       this.put(parts);
     }
-    const changes = [...this.sent].filter(([key, text]) => own.has(key) || !text.trim());
+    /** @type {Pair[]} */
+    const changes = [...this.sent].flatMap(([key, text]) => (own.has(key) || !text.trim() ? [[key, own.get(key) ?? ""]] : []));
     if (this.playing) this.played = new URLSearchParams(pairs).toString();
-    else record.put(changes.map(([key]) => [key, own.get(key) ?? ""]), this);
+    else record.put(changes, this);
     this.plays[0].hidden = this.playing || this.own || wrong.length > 0;
+    this.tell(wrong, own.size ? waiting : "", old, spoken || waiting);
+  }
+
+  /**
+   * Shows what an answer brings beside itself. Problems wait until nobody has typed for
+   * a moment, and so does what is said.
+   * @param {Problem[]} wrong
+   * @param {string} waiting
+   * @param {boolean} old
+   * @param {string} spoken
+   */
+  tell(wrong, waiting, old, spoken) {
     clearTimeout(this.later);
-    const show = () => this.show(wrong, own.size ? waiting : "", old);
-    if (!old && !wrong.length) show();
+    if (!old && !wrong.length) this.show(wrong, waiting, old);
     this.later = setTimeout(() => {
-      show();
-      if (this.loud) say(wrong[0]?.message || spoken || waiting);
+      this.show(wrong, waiting, old);
+      if (this.loud) say(wrong[0]?.message || spoken);
       this.loud = false;
     }, this.hushed - performance.now());
   }
 
-  // Of a part only what differs is touched, if it is built as the one before it.
+  /**
+   * Of a part only what differs is touched, if it is built as the one before it.
+   * @param {string[]} parts
+   */
   put(parts) {
-    const answer = this.root.querySelector(".answer"), box = document.createElement("template");
-    const place = (i) => (i ? answer.children[i - 1] : this.root.querySelector(".drawing"));
+    const answer = one(this.root, ".answer"), box = document.createElement("template");
+    /** @param {number} i */
+    const place = (i) => (i ? answer.children[i - 1] : one(this.root, ".drawing"));
     const before = this.shown.length === parts.length ? this.shown : [];
     this.shown = parts.map((html, i) => (before[i]?.html === String(html) ? before[i] : written(String(html))));
     const whole = this.shown.flatMap((now, i) => {
@@ -97,81 +144,105 @@ export class Bench {
       if (this.said) this.said.hidden = true; // of a number that may be gone
       return before[i] && patch(place(i), before[i], now) ? [] : [i];
     });
-    if (whole.length) this.keep(() => {
-      if (!before.length) answer.replaceChildren();
-      for (const i of whole) {
-        box.innerHTML = parts[i];
-        if (place(i)) place(i).replaceWith(box.content);
-        else answer.append(box.content);
-      }
-    });
+    if (whole.length) {
+      this.keep(() => {
+        if (!before.length) answer.replaceChildren();
+        for (const i of whole) {
+          box.innerHTML = parts[i];
+          if (place(i)) place(i).replaceWith(box.content);
+          else answer.append(box.content);
+        }
+      });
+    }
   }
 
-  // Writes the fields anew, but for what was typed while the engine was busy.
+  /**
+   * Writes the fields anew, but for what was typed while the engine was busy.
+   * @param {string} form
+   */
   fill(form) {
-    const fields = this.form.querySelector("fieldset"), data = new FormData(this.form);
+    const fields = one(this.form, "fieldset", HTMLFieldSetElement), data = new FormData(this.form);
     const since = [...this.touched].filter((key) => data.get(key) !== this.sent.get(key));
     this.filling = true;
     fields.innerHTML = form;
     this.filling = false;
     fields.disabled = false;
-    const knee = this.form.elements["knee-reading"];
-    if (knee) import("./offer.js").then(({ offer }) => offer(knee), () => {});
+    const shown = all(this.form, "[data-photo]", HTMLInputElement);
+    if (shown.length) import("./offer.js").then(({ offer }) => shown.forEach(offer), () => {});
     if (this.form.querySelector("[type=range]")) import("./slide.js").then(({ slide }) => slide(this.form), () => {});
     this.root.querySelector(".offline")?.remove();
     this.units = this.asked.units;
     this.touched = new Set(since);
     for (const key of since) {
-      for (const field of this.controls(key)) {
-        if (field.type === "radio") field.checked = field.value === data.get(key);
-        else field.value = data.get(key);
+      const text = String(data.get(key) ?? "");
+      for (const field of named(this.form, key)) {
+        if (field.type === "radio") field.checked = field.value === text;
+        else field.value = text;
       }
     }
   }
 
-  // Problems stand beside their fields; an answer that they keep is marked old.
+  /**
+   * Problems stand beside their fields; an answer that they keep is marked old.
+   * @param {Problem[]} problems
+   * @param {string} waiting
+   * @param {boolean} old
+   */
   show(problems, waiting, old) {
     const clear = !problems.length && !waiting && !old;
     if (clear && this.clear) return; // as nearly every stroke leaves it
     this.clear = clear;
     for (const field of this.form.querySelectorAll("[aria-invalid]")) field.removeAttribute("aria-invalid");
-    for (const line of this.form.querySelectorAll(".problem")) line.hidden = true;
-    for (const { input, message } of problems) {
-      const line = document.getElementById(`${this.root.id}${input ? "-" + input : ""}-p`);
+    for (const line of all(this.form, ".problem")) line.hidden = true;
+    for (const { input = "", message } of problems) {
+      const line = one(document, `#${CSS.escape(`${this.root.id}${input && "-"}${input}-p`)}`);
       line.textContent = line.hidden ? message : `${line.textContent} ${message}`;
       line.hidden = false;
       line.closest("details")?.setAttribute("open", "");
-      for (const field of this.controls(input)) if (field.type !== "radio") field.setAttribute("aria-invalid", "true");
+      for (const field of named(this.form, input)) if (field.type !== "radio") field.setAttribute("aria-invalid", "true");
     }
-    const line = this.form.querySelector(".waiting");
+    const line = one(this.form, ".waiting");
     line.textContent = waiting;
     line.hidden = !waiting;
     this.root.classList.toggle("old", old && this.own);
   }
 
+  /** The engine could not be started, or died too often. */
   down() {
     clearTimeout(this.later); // an answer that came before has nothing more to say
-    const line = this.form.querySelector(this.form.querySelector("fieldset").disabled ? ".unstarted" : ".stopped");
+    const { disabled } = one(this.form, "fieldset", HTMLFieldSetElement);
+    const line = one(this.form, disabled ? ".unstarted" : ".stopped");
     line.hidden = this.clear = false;
     this.root.classList.toggle("old", this.own);
     say(line.textContent);
   }
 
+  /**
+   * Takes a computed value over into the record.
+   * @param {HTMLElement | null} button
+   */
   use(button) {
     if (!button) return;
-    const { use, value, guess } = button.dataset, said = this.said = button.nextElementSibling;
-    record.use(use, value, [["from", `${use}.${this.root.dataset.calculator}`], ...guess == null ? [] : [["estimated", use]]]);
+    const { use = "", value = "", guess } = button.dataset, said = /** @type {HTMLElement} */ (button.nextElementSibling);
+    /** @type {Pair[]} */
+    const marks = [["from", `${use}.${this.root.dataset.calculator}`]];
+    if (guess != null) marks.push(["estimated", use]);
+    this.said = said;
+    record.use(use, value, marks);
     said.hidden = false;
     say(said.textContent);
   }
 
-  // Focus, caret and open details survive a change of the page.
+  /**
+   * Focus, caret and open details survive a change of the page.
+   * @param {() => void} change
+   */
   keep(change) {
-    const { id, selectionStart: from, selectionEnd: to } = document.activeElement;
-    const open = [...this.root.querySelectorAll("details")].map((fold) => [fold.id, fold.open]);
+    const { id, selectionStart: from, selectionEnd: to } = /** @type {HTMLInputElement} */ (document.activeElement);
+    const folds = all(this.root, "details", HTMLDetailsElement); // as they were, in the page or not
     change();
-    for (const [name, was] of open) document.getElementById(name)?.toggleAttribute("open", was);
-    const now = id && this.root.querySelector("#" + CSS.escape(id));
+    for (const fold of folds) document.getElementById(fold.id)?.toggleAttribute("open", fold.open);
+    const now = /** @type {HTMLInputElement | "" | null} */ (id && this.root.querySelector(`#${CSS.escape(id)}`));
     if (!now || now === document.activeElement) return;
     now.focus({ preventScroll: true });
     if (from != null) now.setSelectionRange(from, to);

@@ -1,9 +1,15 @@
-// The knee on a photo: three points in pixels, each {x, y, by}, where by is how far
-// off it may be each way (95 %).
+// The knee on a photo, from three points on it.
+/** @import { Bend, Point } from "./types.d.ts" */
 
-// bend returns the degrees between the thigh's line carried on and the shank, so
-// that a straight leg is 0, and its ± as the three points' errors bring it about, to
-// first order. It is undefined where two neighbouring points lie on one spot.
+/**
+ * Returns the degrees between the thigh's line carried on and the shank, so that a
+ * straight leg is 0, and its ± as the three points' errors bring it about, to first
+ * order. It is undefined where two neighbouring points lie on one spot.
+ * @param {Point} hip
+ * @param {Point} knee
+ * @param {Point} ankle
+ * @returns {Bend | undefined}
+ */
 export function bend(hip, knee, ankle) {
   const thigh = [knee.x - hip.x, knee.y - hip.y], shank = [ankle.x - knee.x, ankle.y - knee.y];
   const upper = Math.hypot(...thigh), lower = Math.hypot(...shank);

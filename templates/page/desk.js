@@ -1,28 +1,54 @@
 // What the pages share that work on the whole record: questions to the engine,
 // files, links, codes. Nothing here sends anything by itself.
+import { hit, make } from "./dom.js";
 import * as engine from "./engine.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+/** @import { Pair, Problem, Question, Reply } from "./types.d.ts" */
 
 const { root } = document.documentElement.dataset;
+/** The address of this page without the record. */
 export const page = () => location.href.split("#")[0];
 
-// Asks the engine once; a question that a dead engine took with it is asked again.
+/**
+ * The question by that name, about the record as it is now.
+ * @param {HTMLElement} place
+ * @param {string} desk
+ * @returns {Question}
+ */
+const questionOf = ({ dataset: { place, ways } }, desk) => ({ desk, place, ways, root, record: record.text(), units: record.units() });
+
+/**
+ * Asks the engine once; a question that a dead engine took with it is asked again.
+ * @param {HTMLElement} place
+ * @param {string} desk
+ * @param {object} [more]
+ * @returns {Promise<Reply>}
+ */
 export const ask = (place, desk, more) => new Promise((resolve) => {
-  const { place: id, ways } = place.dataset;
-  engine.ask({ question: () => ({ desk, place: id, ways, root, record: record.text(), units: record.units(), bare: record.units(), ...more }), take: resolve });
+  engine.ask({ question: () => ({ ...questionOf(place, desk), bare: record.units(), ...more }), take: resolve });
 });
 
-// Draws what the newest question brings: draw() is called again and again, and only
-// one answer is under way.
+/**
+ * Draws what the newest question brings: the function that is returned is called
+ * again and again, and only one answer is under way.
+ * @param {HTMLElement} place
+ * @param {string} desk
+ * @param {(reply: Reply) => void} put
+ * @param {() => object} [more]
+ */
 export const drawer = (place, desk, put, more = () => ({})) => {
-  const bench = { question: () => ({ desk, place: place.dataset.place, ways: place.dataset.ways, root, record: record.text(), units: record.units(), ...more() }), take: put };
+  const bench = { question: () => ({ ...questionOf(place, desk), ...more() }), take: put };
   return () => engine.ask(bench);
 };
 
+/**
+ * Starts the engine as soon as the page is idle.
+ * @param {HTMLElement} place
+ */
 export function begin(place) {
   engine.on.down = () => {
-    const note = place.querySelector(".offline") ?? place.insertBefore(document.createElement("p"), place.firstChild);
+    const note = place.querySelector(".offline") ?? place.insertBefore(make("p", {}), place.firstChild);
     note.className = "offline problem";
     note.textContent = "The engine could not be started here, or stopped three times. Your numbers are kept; load the page again.";
   };
@@ -32,34 +58,52 @@ export function begin(place) {
   else addEventListener("load", start, { once: true });
   place.addEventListener("pointerenter", engine.begin, { once: true });
   // Links that the engine wrote carry the numbers along, as all others do.
-  place.addEventListener("click", ({ target }) => {
-    const link = target.closest(".paper a[href]:not([data-do])");
+  place.addEventListener("click", (event) => {
+    const link = hit(event, ".paper a[href]:not([data-do])");
     if (!link) return;
-    const [path, at] = link.getAttribute("href").split("#"), now = record.text();
-    if (path && now) link.setAttribute("href", `${path}#${now}${at && !at.includes("=") ? "&at=" + at : ""}`);
+    const [path, at] = (link.getAttribute("href") ?? "").split("#"), now = record.text();
+    if (path && now) link.setAttribute("href", `${path}#${now}${at && !at.includes("=") ? `&at=${at}` : ""}`);
   }, true);
 }
 
-// Puts the pairs of a reply, or of a file, into the record.
+/**
+ * Whether a key says something of another pair.
+ * @param {string} key
+ */
 export const isMark = (key) => key === "from" || key === "estimated" || /.\.(unit|on|was|done)$/.test(key);
+
+/**
+ * Puts the pairs of a reply, or of a file, into the record.
+ * @param {Pair[]} pairs
+ */
 export function lay(pairs) {
   record.put(pairs.filter(([key]) => !isMark(key)), undefined, pairs.filter(([key]) => isMark(key)));
 }
 
+/** The date where the reader is, as ISO 8601 writes it. */
 export const today = () => {
-  const d = new Date(), two = (n) => String(n).padStart(2, "0");
-  return `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d.getDate())}`;
+  const d = new Date();
+  return [d.getFullYear(), d.getMonth() + 1, d.getDate()].map((n) => String(n).padStart(2, "0")).join("-");
 };
 
+/**
+ * Saves a text as a file.
+ * @param {string} name
+ * @param {string} type
+ * @param {string} text
+ */
 export function file(name, type, text) {
   const url = URL.createObjectURL(new Blob([text], { type }));
-  const link = Object.assign(document.createElement("a"), { href: url, download: name });
-  link.click();
+  make("a", { href: url, download: name }).click();
   setTimeout(() => URL.revokeObjectURL(url), 10000);
   say(`${name} is saved.`);
 }
 
-// What cannot be copied is shown, marked, to be copied by hand.
+/**
+ * Copies a text; what cannot be copied is shown, marked, to be copied by hand.
+ * @param {string} text
+ * @param {Element} place
+ */
 export async function copy(text, place) {
   try {
     await navigator.clipboard.writeText(text);
@@ -67,7 +111,8 @@ export async function copy(text, place) {
     say("The link is copied.");
     return true;
   } catch {
-    const box = place.querySelector(".by-hand") ?? Object.assign(document.createElement("textarea"), { className: "by-hand", readOnly: true, rows: 3, ariaLabel: "The link, to be copied" });
+    const old = /** @type {HTMLTextAreaElement | null} */ (place.querySelector(".by-hand"));
+    const box = old ?? make("textarea", { className: "by-hand", readOnly: true, rows: 3, ariaLabel: "The link, to be copied" });
     box.value = text;
     place.append(box);
     box.select();
@@ -76,15 +121,19 @@ export async function copy(text, place) {
   }
 }
 
-// Shows a text as a code (ISO/IEC 18004) that a phone's camera reads.
+/**
+ * Shows a text as a code (ISO/IEC 18004) that a phone's camera reads, or takes away
+ * the code of the same text.
+ * @param {string} text
+ * @param {Element} place
+ */
 export async function code(text, place) {
-  const old = place.querySelector(".code-sheet");
+  const old = /** @type {HTMLElement | null} */ (place.querySelector(".code-sheet"));
   old?.remove();
   if (old?.dataset.text === text) return;
   const { generate, correction } = await import("./qr.js");
-  const figure = Object.assign(document.createElement("figure"), { className: "code-sheet" });
+  const figure = make("figure", { className: "code-sheet" }), caption = make("figcaption", {});
   figure.dataset.text = text;
-  const caption = document.createElement("figcaption");
   let bits;
   try {
     bits = generate(text, { minCorrectionLevel: text.length > 700 ? correction.L : correction.M });
@@ -112,17 +161,26 @@ export async function code(text, place) {
   say(caption.textContent);
 }
 
+/**
+ * Offers a link to the device's own ways of sending.
+ * @param {string} title
+ * @param {string} url
+ */
 export async function share(title, url) {
   try {
     await navigator.share({ title, url });
   } catch { /* the reader changed their mind, and nothing was sent */ }
 }
 
-export const canShare = () => !!navigator.share;
+/** Whether this device has such ways. */
+export const canShare = () => "share" in navigator;
 
-// Messages beside a form: the hard ones as problems, what was taken all the same as
-// doubts.
-export function tell(line, problems) {
+/**
+ * Writes the messages of problems beside a form, and hides the line without any.
+ * @param {HTMLElement} line
+ * @param {Problem[]} [problems]
+ */
+export function tell(line, problems = []) {
   line.textContent = problems.map(({ message }) => message).join(" ");
   line.hidden = !problems.length;
 }

@@ -1,56 +1,94 @@
 // The worker that computes: one question under way, the newest of each bench
 // waiting. A dead worker is replaced and asked again.
 import { policy, sameOrigin } from "./policy.js";
+/** @import { Asker, Message, Reply } from "./types.d.ts" */
 
 const patience = 3000; // ms for one answer
-const fragment = policy("plumbline-fragment", { createHTML: html => html });
+const fragment = policy("plumbline-fragment", { createHTML: (/** @type {string} */ html) => html });
+/** @param {string} html */
 const trusted = (html) => fragment.createHTML(html);
+/** @type {Set<Asker>} */
 const waiting = new Set();
-let begun = false, worker, ready, busy, timer, count = 0, deaths = [];
+/** @type {Worker | undefined} */
+let worker;
+/** @type {{ bench: Asker, id: number } | undefined} */
+let busy;
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let timer;
+/** @type {number[]} */
+let deaths = [];
+let begun = false, ready = false, count = 0;
 
+/** What happens when the engine has died three times within a minute. */
 export const on = { down() {} };
 
-/** Queues a bench: it has question() and take(reply). */
+/**
+ * Queues a bench or whatever else asks.
+ * @param {Asker} bench
+ */
 export function ask(bench) {
   waiting.add(bench);
   if (begun) start();
 }
 
+/** Starts the engine, which until then only queues. */
 export function begin() {
   begun = true;
   start();
 }
 
 function start() {
-  if (worker) return next();
-  deaths = deaths.filter(t => t > performance.now() - 60000);
-  if (deaths.length > 2) return on.down();
+  if (worker) {
+    next();
+    return;
+  }
+  deaths = deaths.filter((t) => t > performance.now() - 60000);
+  if (deaths.length > 2) {
+    on.down();
+    return;
+  }
   ready = false;
-  const url = new URL(document.documentElement.dataset.engine + "worker.js", document.baseURI);
+  const url = new URL(`${document.documentElement.dataset.engine}worker.js`, document.baseURI);
   const mine = worker = new Worker(sameOrigin(url.href), { type: "module" });
   mine.onmessage = ({ data }) => mine === worker && heard(data);
   mine.onerror = () => mine === worker && died();
 }
 
+/**
+ * Takes an answer apart. The only strings that become HTML are those of our own worker.
+ * @param {Message} message
+ * @returns {Reply}
+ */
+function unpack({ html, form, drawn, parts, record, ...rest }) {
+  const texts = record?.split("\0") ?? [];
+  return {
+    ...rest,
+    html: html && trusted(html),
+    form: form && trusted(form),
+    parts: drawn ? [drawn, ...parts?.split("\0") ?? []].map(trusted) : undefined,
+    record: texts.flatMap((text, i) => (i % 2 ? [[text, texts[i + 1]]] : [])),
+  };
+}
+
+/** @param {{ id?: number, reply?: Message, dead?: boolean }} data */
 function heard({ id, reply, dead }) {
-  if (dead) return died();
+  if (dead) {
+    died();
+    return;
+  }
   if (!busy) ready = true;
-  else if (id === busy.id) {
+  else if (id === busy.id && reply) {
     const { bench } = busy;
-    busy = clearTimeout(timer);
-    // The only strings that become HTML are those of our own worker.
-    for (const part of ["html", "form"]) if (reply[part]) reply[part] = trusted(reply[part]);
-    if (reply.drawn) reply.parts = [reply.drawn, ...reply.parts?.split("\0") ?? []].map(trusted);
-    const texts = reply.record?.split("\0") ?? [];
-    reply.record = texts.flatMap((text, i) => (i % 2 ? [[text, texts[i + 1]]] : []));
-    bench.take(reply);
+    clearTimeout(timer);
+    busy = undefined;
+    bench.take(unpack(reply));
   }
   next();
 }
 
 function next() {
-  if (!ready || busy || !waiting.size) return;
   const [bench] = waiting;
+  if (!worker || !ready || busy || !bench) return;
   waiting.delete(bench);
   busy = { bench, id: ++count };
   worker.postMessage({ id: count, question: bench.question() });
@@ -59,7 +97,7 @@ function next() {
 
 function died() {
   clearTimeout(timer);
-  worker.terminate();
+  worker?.terminate();
   if (busy) {
     busy.bench.whole = true;
     waiting.add(busy.bench);

@@ -1,8 +1,17 @@
-// A knee can be read off a photo; what that takes is loaded when it is wanted.
+// Some numbers can be read off a photo; what that takes is loaded when it is wanted.
+// The field's data-photo names the choice that says how the photo was taken.
+import { make } from "./dom.js";
+
+/**
+ * Puts a button for the photo reader beside the field.
+ * @param {HTMLInputElement} field
+ */
 export function offer(field) {
-  const button = Object.assign(document.createElement("button"), { type: "button", id: field.id + "-photo", className: "off-photo", textContent: "Read it off a photo" });
-  button.onclick = () => import("./photo.js").then(({ open }) => open(field.form), () => {
+  const button = make("button", {
+    type: "button", id: `${field.id}-photo`, className: "off-photo", textContent: "Read it off a photo",
+  });
+  button.onclick = () => import("./photo.js").then(({ open }) => open(field), () => {
     button.textContent = "That did not load. Try again";
   });
-  field.closest(".field").append(button);
+  field.closest(".field")?.append(button);
 }

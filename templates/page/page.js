@@ -1,17 +1,18 @@
 // Starts what a page has: the record always, the engine only where there is a
 // calculator, at an idle moment or when somebody reaches for one.
 import { Bench } from "./bench.js";
+import { all, one } from "./dom.js";
 import * as engine from "./engine.js";
 import * as record from "./record.js";
 import { fill } from "./tools.js";
 
 record.open();
-fill(document.querySelector("[data-tools]"));
+fill(one(document, "[data-tools]"));
 
-const benches = [...document.querySelectorAll(".bench")].map((root) => new Bench(root));
+const benches = all(document, ".bench").map((root) => new Bench(root));
 if (benches.length) {
-  record.listen((keys, source, all) => {
-    for (const bench of benches) if (bench !== source) bench.renew(keys, all);
+  record.listen((keys, source, replaced) => {
+    for (const bench of benches) if (bench !== source) bench.renew(keys, replaced);
   });
   engine.on.down = () => benches.forEach((bench) => bench.down());
   const idle = globalThis.requestIdleCallback ?? setTimeout;
@@ -21,13 +22,15 @@ if (benches.length) {
   for (const { root } of benches) root.addEventListener("pointerenter", engine.begin, { once: true });
 }
 
-// Figures are drawn at the reader's size once there is one, and back again, when
-// nobody has typed for a moment.
-let sized, later;
+// Figures are drawn with the reader's numbers once there are any, and as they were
+// when those are gone, after nobody has typed for a moment.
+let numbers = false;
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let later;
 const size = () => {
-  sized ||= /(^|&)(stature|inseam|sex)=/.test(record.text());
+  numbers ||= record.text() !== "";
   clearTimeout(later);
-  if (sized) later = setTimeout(() => import("./plates.js").then(({ redraw }) => redraw(), () => {}), 400);
+  if (numbers) later = setTimeout(() => import("./plates.js").then(({ redraw }) => redraw(), () => {}), 400);
 };
 if (document.querySelector(".plate")) {
   record.listen(size);

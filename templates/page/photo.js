@@ -1,40 +1,55 @@
-// Reads a knee off the reader's own photo: hip, knee and ankle are placed on it by
+// Reads the bend of a knee off the reader's own photo: hip, knee and ankle are placed on it by
 // hand. The photo lives on a canvas of this page and nowhere else.
 import { bend } from "./bend.js";
+import { all, make, named } from "./dom.js";
 import { draw, open as load } from "./photofile.js";
 import * as record from "./record.js";
+/** @import { Bend } from "./types.d.ts" */
 
 const low = 2.2; // degrees that film from the side reads low (Fonda, Šarabon and Li 2014)
 const off = 3; // pixels on the screen by which a point may be misplaced
 const near = 16; // pixels on the screen within which a click means a point that is there
 const names = ["Hip", "Knee", "Ankle"];
 
-const make = (tag, about, ...inside) => {
-  const { role, ...rest } = about, element = Object.assign(document.createElement(tag), rest);
-  if (role) element.setAttribute("role", role);
-  element.append(...inside);
-  return element;
-};
+/**
+ * Makes an element of a drawing.
+ * @param {string} tag
+ * @param {Record<string, string | number>} about
+ * @param {...(Node | string)} inside
+ */
 const shape = (tag, about, ...inside) => {
   const element = document.createElementNS("http://www.w3.org/2000/svg", tag);
-  for (const [name, value] of Object.entries(about)) element.setAttribute(name, value);
+  for (const [name, value] of Object.entries(about)) element.setAttribute(name, String(value));
   element.append(...inside);
   return element;
 };
-// Every line is drawn twice, so that it stands out on whatever the photo shows.
+/**
+ * Every line is drawn twice, so that it stands out on whatever the photo shows.
+ * @param {string} d
+ * @param {string} kind
+ */
 const line = (d, kind) => [shape("path", { d, class: "halo" }), shape("path", { d, class: kind })];
+/**
+ * @param {number} x
+ * @param {number} y
+ * @param {number} arm
+ */
 const cross = (x, y, arm) => `M${x - arm} ${y}h${arm - 4}m8 0h${arm - 4}M${x} ${y - arm}v${arm - 4}m0 8v${arm - 4}`;
 
 const canvas = make("canvas", { role: "img", ariaLabel: "Your photo" });
 const sketch = shape("svg", { "aria-hidden": "true" });
 const whole = make("div", { className: "whole" }, canvas, sketch);
-const points = names.map((name, i) => {
+const points = names.map((joint, i) => {
   const glass = make("canvas", {}), mark = shape("svg", { "aria-hidden": "true", viewBox: "-50 -50 100 100" }, ...line(cross(0, 0, 26), "hot"));
   const state = make("small", {});
-  const aim = make("div", { role: "slider", className: "aim", tabIndex: 0, ariaLabel: name, ariaRoleDescription: "cross on the photo", ariaValueMin: 0 }, glass, mark);
+  const aim = make("div", { role: "slider", className: "aim", tabIndex: 0, ariaLabel: joint, ariaRoleDescription: "cross on the photo", ariaValueMin: "0" }, glass, mark);
   aim.setAttribute("aria-describedby", "photo-keys");
-  return { name, aim, glass, state, start: 0.3 + 0.25 * i, box: make("div", { className: "point" }, aim, make("p", {}, make("b", {}, name), " ", state)) };
+  const box = make("div", { className: "point" }, aim, make("p", {}, make("b", {}, joint), " ", state));
+  return { name: joint, aim, glass, state, start: 0.3 + 0.25 * i, box, x: 0, y: 0, by: 1, placed: false };
 });
+/** @typedef {typeof points[number]} Joint one of the three: where it is and what shows it */
+/** @typedef {ReturnType<typeof view>} View */
+
 const file = make("input", { type: "file", id: "photo-file", accept: "image/jpeg,image/png,image/webp" });
 const wrong = make("p", { role: "alert", className: "wrong", id: "photo-wrong" });
 const work = make("div", { className: "work", hidden: true },
@@ -58,18 +73,50 @@ dialog.setAttribute("aria-labelledby", "photo-title");
 file.setAttribute("aria-describedby", wrong.id);
 document.body.append(dialog);
 
-let form, reading, turn = 0, drag;
+/** @type {HTMLFormElement | null} the form of the field that is read off the photo */
+let form = null;
+let name = "", how = ""; // that field, and the choice that says how the photo was taken
+/** @type {string | undefined} */
+let reading;
+/** @type {{ fromX: number, fromY: number, x: number, y: number, slid: boolean } | undefined} */
+let drag;
+let turn = 0;
 
 // The photo is shown as large as fits, in the middle of its box.
 function view() {
   const { width, height } = canvas.getBoundingClientRect();
   const scale = Math.min(width / canvas.width, height / canvas.height) || 1;
   const left = (width - scale * canvas.width) / 2, top = (height - scale * canvas.height) / 2;
-  return { scale, detail: Math.max(1, 4 * scale), x: (x) => left + scale * x, y: (y) => top + scale * y, back: (x, y) => [(x - left) / scale, (y - top) / scale] };
+  return {
+    scale,
+    detail: Math.max(1, 4 * scale),
+    /** @param {number} x */
+    x: (x) => left + scale * x,
+    /** @param {number} y */
+    y: (y) => top + scale * y,
+    /**
+     * @param {number} x
+     * @param {number} y
+     * @returns {[x: number, y: number]}
+     */
+    back: (x, y) => [(x - left) / scale, (y - top) / scale],
+  };
 }
 
-const hold = (value, end) => Math.min(Math.max(value, 0), end);
+/**
+ * @param {number} value
+ * @param {number} most
+ */
+const hold = (value, most) => Math.min(Math.max(value, 0), most);
 
+/**
+ * Moves a point to that pixel of the photo, as exactly as the scale lets one.
+ * @param {Joint} point
+ * @param {number} x
+ * @param {number} y
+ * @param {number} scale
+ * @param {boolean} [placed]
+ */
 function move(point, x, y, scale, placed = point.placed) {
   Object.assign(point, { x: hold(x, canvas.width), y: hold(y, canvas.height), by: Math.max(1, off / scale), placed });
   show();
@@ -100,6 +147,10 @@ function show() {
   sketch.replaceChildren(...leg(at, found), ...marks.flatMap((point) => label(point, at)));
 }
 
+/**
+ * @param {Joint | undefined} next the next point to place
+ * @param {Bend | undefined} found
+ */
 function tell(next, found) {
   note.textContent = "";
   if (work.hidden) status.textContent = wrong.textContent ? "" : "Pick a photo first.";
@@ -113,54 +164,77 @@ function tell(next, found) {
   }
 }
 
-// The leg's axes, the thigh's carried on beyond the knee, and the bend as an arc.
+/**
+ * The leg's axes, the thigh's carried on beyond the knee, and the bend as an arc.
+ * @param {View} at
+ * @param {Bend | undefined} found
+ */
 function leg({ x, y }, found) {
   const [hip, knee, ankle] = points.map((point) => ({ x: x(point.x), y: y(point.y), placed: point.placed }));
+  /**
+   * @param {typeof hip} a
+   * @param {typeof hip} b
+   */
   const axis = (a, b) => (a.placed && b.placed ? line(`M${a.x} ${a.y}L${b.x} ${b.y}`, "centre") : []);
   const lines = [...axis(hip, knee), ...axis(knee, ankle)];
   if (!found) return lines;
   const upper = Math.hypot(knee.x - hip.x, knee.y - hip.y), lower = Math.hypot(ankle.x - knee.x, ankle.y - knee.y);
-  const along = (r) => `${knee.x + r * (knee.x - hip.x) / upper} ${knee.y + r * (knee.y - hip.y) / upper}`;
+  /** @param {number} far */
+  const along = (far) => `${knee.x + far * (knee.x - hip.x) / upper} ${knee.y + far * (knee.y - hip.y) / upper}`;
   const r = 0.6 * Math.min(upper, lower), shin = `${knee.x + r * (ankle.x - knee.x) / lower} ${knee.y + r * (ankle.y - knee.y) / lower}`;
   return [...lines, ...line(`M${knee.x} ${knee.y}L${along(1.15 * r)}`, "thin"), ...line(`M${along(r)}A${r} ${r} 0 0 ${found.turn > 0 ? 1 : 0} ${shin}`, "hot")];
 }
 
+/**
+ * @param {Joint} point
+ * @param {View} at
+ */
 function label(point, at) {
   const x = at.x(point.x), y = at.y(point.y), right = x < at.x(canvas.width) - 70;
   const kind = point.placed ? "hot" : "hot loose";
   return [...line(cross(x, y, 14), kind), shape("text", { x: x + (right ? 18 : -18), y: y - 8, class: right ? "" : "left" }, point.name)];
 }
 
-// The surroundings of a point, with the point in the middle.
+/**
+ * The surroundings of a point, with the point in the middle.
+ * @param {Joint} point
+ * @param {View} at
+ */
 function magnify({ glass, aim, state, x, y, placed }, { detail }) {
   const sharp = globalThis.devicePixelRatio, width = aim.clientWidth, height = aim.clientHeight;
   glass.width = Math.max(1, Math.round(width * sharp));
   glass.height = Math.max(1, Math.round(height * sharp));
   const ink = glass.getContext("2d");
-  ink.imageSmoothingEnabled = detail < 3;
-  ink.drawImage(canvas, x - width / detail / 2, y - height / detail / 2, width / detail, height / detail, 0, 0, glass.width, glass.height);
+  if (ink) {
+    ink.imageSmoothingEnabled = detail < 3;
+    ink.drawImage(canvas, x - width / detail / 2, y - height / detail / 2, width / detail, height / detail, 0, 0, glass.width, glass.height);
+  }
   aim.classList.toggle("loose", !placed);
   state.textContent = placed ? "" : "not placed";
-  aim.ariaValueMax = canvas.width;
-  aim.ariaValueNow = Math.round(x);
+  aim.ariaValueMax = String(canvas.width);
+  aim.ariaValueNow = String(Math.round(x));
   aim.ariaValueText = `${placed ? "" : "not placed, "}${Math.round(x)} across, ${Math.round(y)} down`;
 }
 
 file.onchange = async () => {
-  const [picked] = file.files, mine = ++turn;
+  const picked = file.files?.[0], mine = ++turn;
   if (!picked) return;
   wrong.textContent = "";
   status.textContent = "The photo is being opened.";
   let bitmap;
   try {
     bitmap = await load(picked);
-  } catch ({ message }) {
+  } catch (error) {
     if (mine !== turn) return;
     putAway();
-    wrong.textContent = message;
-    return show();
+    wrong.textContent = error instanceof Error ? error.message : String(error);
+    show();
+    return;
   }
-  if (mine !== turn) return bitmap.close();
+  if (mine !== turn) {
+    bitmap.close();
+    return;
+  }
   draw(bitmap, canvas);
   work.hidden = end.hidden = false;
   clear();
@@ -168,6 +242,7 @@ file.onchange = async () => {
 
 whole.onclick = ({ clientX, clientY }) => {
   const at = view(), box = canvas.getBoundingClientRect(), x = clientX - box.left, y = clientY - box.top;
+  /** @param {Joint} point */
   const away = (point) => Math.hypot(at.x(point.x) - x, at.y(point.y) - y);
   const here = points.filter((point) => point.placed && away(point) < near).sort((a, b) => away(a) - away(b))[0];
   const held = points.find(({ aim }) => aim === document.activeElement);
@@ -179,16 +254,22 @@ whole.onclick = ({ clientX, clientY }) => {
 // A press on the photo would take the focus from the point that is held.
 whole.onmousedown = (event) => event.preventDefault();
 
-for (const point of points) {
+/** @type {Record<string, [right: number, down: number]>} what a key does to a point */
+const steps = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1], Enter: [0, 0], " ": [0, 0] };
+
+/**
+ * Lets a point be moved in its detail, by keys and by sliding.
+ * @param {Joint} point
+ */
+function steer(point) {
   const { aim } = point;
   aim.onfocus = aim.onblur = show;
   aim.onkeydown = (event) => {
-    const { detail } = view(), step = event.shiftKey ? 10 : 1;
-    const [x, y] = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, -step], ArrowDown: [0, step], Enter: [0, 0], " ": [0, 0] }[event.key] ?? [];
-    if (x == null || event.ctrlKey || event.altKey || event.metaKey) return;
+    if (!Object.hasOwn(steps, event.key) || event.ctrlKey || event.altKey || event.metaKey) return;
     event.preventDefault();
+    const [x, y] = steps[event.key], { detail } = view(), step = event.shiftKey ? 10 : 1;
     const placing = !x && !y;
-    move(point, point.x + x, point.y + y, detail, placing || point.placed);
+    move(point, point.x + step * x, point.y + step * y, detail, placing || point.placed);
     if (placing) points.find(({ placed }) => !placed)?.aim.focus();
   };
   aim.onpointerdown = (event) => {
@@ -213,6 +294,7 @@ for (const point of points) {
   };
 }
 
+points.forEach(steer);
 again.onclick = () => {
   clear();
   points[0].aim.focus();
@@ -220,38 +302,45 @@ again.onclick = () => {
 add.onchange = show;
 shut.onclick = () => dialog.close();
 
-const inForm = (name) => [...form.elements].filter((field) => field.name === name);
+// They are looked up each time, because an answer may write the form anew.
+/** @param {string} key */
+const inForm = (key) => (form ? named(form, key) : []);
 
 use.onclick = () => {
-  const choices = [...ways.querySelectorAll("input")], way = choices.find(({ checked }) => checked);
+  const choices = all(ways, "input", HTMLInputElement), way = choices.find(({ checked }) => checked);
   if (choices.length && !way) {
     status.textContent = "Say first how the knee was read.";
-    return choices[0].focus();
+    choices[0].focus();
+    return;
   }
-  const [field] = inForm("knee-reading"), choice = way && inForm("knee-read").find(({ value }) => value === way.value);
+  const [field] = inForm(name), choice = way && inForm(how).find(({ value }) => value === way.value);
   dialog.close();
   if (choice) {
     choice.checked = true;
-    choice.dispatchEvent(new globalThis.Event("input", { bubbles: true }));
+    choice.dispatchEvent(new Event("input", { bubbles: true }));
   }
   // The ± is left out: the field's own repeat error is larger and holds it.
-  field.value = reading;
-  field.dispatchEvent(new globalThis.Event("input", { bubbles: true }));
+  field.value = reading ?? "";
+  field.dispatchEvent(new Event("input", { bubbles: true }));
   field.focus();
 };
 
-/** Opens the dialog for a bench's form that has a field named knee-reading. */
-export function open(bench) {
-  form = bench;
-  const choices = inForm("knee-read").filter(({ value }) => value);
+/**
+ * Opens the dialog for a field whose data-photo names the choice that says how the
+ * photo was taken.
+ * @param {HTMLInputElement} asked
+ */
+export function open(asked) {
+  ({ form, name, dataset: { photo: how = "" } } = asked);
+  const choices = inForm(how).filter(({ value }) => value);
   ways.hidden = !choices.length;
-  ways.replaceChildren(make("legend", {}, choices[0]?.closest("fieldset").querySelector("legend").textContent ?? ""),
-    ...choices.map(({ value, checked, labels }) => make("label", {}, make("input", { type: "radio", name: "photo-read", value, checked }), labels[0].textContent)));
+  ways.replaceChildren(make("legend", {}, choices[0]?.closest("fieldset")?.querySelector("legend")?.textContent ?? ""),
+    ...choices.map(({ value, checked, labels }) => make("label", {}, make("input", { type: "radio", name: "photo-read", value, checked }), labels?.[0].textContent ?? "")));
   ways.onchange = show;
   dialog.showModal();
   show();
 }
 
-new globalThis.ResizeObserver(show).observe(whole);
-record.listen((keys, source, all) => all && putAway());
+new ResizeObserver(show).observe(whole);
+record.listen((_keys, _source, replaced) => replaced && putAway());
 putAway();

@@ -4,9 +4,20 @@ const most = 64e6; // pixels: decoded, about 256 MB, which a phone may still hol
 const longest = 1600; // pixels of the copy that is worked on
 const least = 100; // pixels; on less nobody finds a joint
 
+/**
+ * @param {Blob} file
+ * @param {number} at
+ * @param {number} count
+ */
 const part = async (file, at, count) => new DataView(await file.slice(at, at + count).arrayBuffer());
 
-/** Returns [width, height] of a JPEG, PNG or WebP file; undefined for any other. */
+/** @typedef {[width: number, height: number] | undefined} Size in pixels, of a photo that this page can open */
+
+/**
+ * Reads the size of a JPEG, PNG or WebP file; undefined for any other.
+ * @param {Blob} file
+ * @returns {Promise<Size>}
+ */
 export async function size(file) {
   const head = await part(file, 0, 30);
   if (head.byteLength < 30) return undefined;
@@ -16,7 +27,11 @@ export async function size(file) {
   return first === 0x52494646 && head.getUint32(8) === 0x57454250 ? webp(head, kind) : undefined;
 }
 
-// JPEG (ITU-T T.81, annex B): segments, each with its length, until a frame begins.
+/**
+ * JPEG (ITU-T T.81, annex B): segments, each with its length, until a frame begins.
+ * @param {Blob} file
+ * @returns {Promise<Size>}
+ */
 async function jpeg(file) {
   for (let at = 2, count = 0; count < 2000; count++) {
     const head = await part(file, at, 9);
@@ -29,18 +44,27 @@ async function jpeg(file) {
   return undefined;
 }
 
-// WebP (RFC 9649): lossy, lossless or extended.
+/**
+ * WebP (RFC 9649): lossy, lossless or extended.
+ * @param {DataView} head
+ * @param {number} kind
+ * @returns {Size}
+ */
 function webp(head, kind) {
   if (kind === 0x56503820) return [head.getUint16(26, true) & 0x3fff, head.getUint16(28, true) & 0x3fff];
   if (kind === 0x5650384c) {
     const bits = head.getUint32(21, true);
     return [1 + (bits & 0x3fff), 1 + (bits >>> 14 & 0x3fff)];
   }
+  /** @param {number} at */
   const three = (at) => 1 + head.getUint16(at, true) + 65536 * head.getUint8(at + 2);
   return kind === 0x56503858 ? [three(24), three(27)] : undefined;
 }
 
-/** Returns the photo as a bitmap to work on. An error's message is for the reader. */
+/**
+ * Returns the photo as a bitmap to work on. An error's message is for the reader.
+ * @param {File} file
+ */
 export async function open(file) {
   const found = await size(file).catch(() => undefined);
   if (!found) throw new Error(`“${file.name}” is no photo that this page can open. It opens JPEG, PNG and WebP: save the photo as one of these, or pick a screenshot of it.`);
@@ -59,11 +83,15 @@ export async function open(file) {
   }
 }
 
-/** Draws the bitmap on the canvas, which takes its size, and lets go of it. */
+/**
+ * Draws the bitmap on the canvas, which takes its size, and lets go of it.
+ * @param {ImageBitmap} bitmap
+ * @param {HTMLCanvasElement} canvas
+ */
 export function draw(bitmap, canvas) {
   const shrink = Math.min(1, longest / Math.max(bitmap.width, bitmap.height));
   canvas.width = Math.max(1, Math.round(bitmap.width * shrink));
   canvas.height = Math.max(1, Math.round(bitmap.height * shrink));
-  canvas.getContext("2d").drawImage(bitmap, 0, 0, canvas.width, canvas.height);
+  canvas.getContext("2d")?.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
   bitmap.close();
 }

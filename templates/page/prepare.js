@@ -1,24 +1,36 @@
 // Prepare for a fitting: leads a client through what was asked, one thing at a time,
 // and makes the link of what they want to send. Sending is theirs.
 import { ask, begin, canShare, code, copy, drawer, file, isMark, lay, page, share, tell, today } from "./desk.js";
+import { all, fieldOf, hit, make, named, one } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 
 const pause = 400; // ms without typing before a reading is looked at
 const store = "plumbline-answers";
 
-const desk = document.querySelector('[data-desk="prepare"]');
-const paper = desk.querySelector(".paper"), form = desk.querySelector("form.client");
-const progress = form.querySelector(".progress"), walk = form.querySelector(".walk"), hand = form.querySelectorAll(".hand");
-const message = form.querySelector("[data-do=message]");
-let steps = [], step = 0, units, pending, sent = "";
+const desk = one(document, '[data-desk="prepare"]');
+const paper = one(desk, ".paper"), form = one(desk, "form.client", HTMLFormElement);
+const progress = one(form, ".progress"), walk = one(form, ".walk"), hand = all(form, ".hand");
+const message = one(form, "[data-do=message]", HTMLAnchorElement);
+/** @type {HTMLElement[]} */
+let steps = [];
+/** @type {string | undefined} that the fields are written in */
+let units;
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let pending;
+let step = 0, sent = "";
 
 // The request comes in the address, else it is the guide's own.
 const whole = () => (record.at("ask") === undefined ? [record.text(), desk.dataset.request].filter(Boolean).join("&") : record.text());
+/**
+ * @param {string} name
+ * @param {object} more
+ */
 const send = (name, more) => ask(desk, name, { record: whole(), bare: units, ...more });
 
 // Answers to the questions stand in no address: they are kept in this tab until the
 // client sends them or forgets them.
+/** @type {Map<string, string>} */
 let answers = new Map();
 try {
   answers = new Map(JSON.parse(sessionStorage.getItem(store) ?? "[]"));
@@ -30,17 +42,23 @@ function remember() {
   } catch { /* then they live as long as this page */ }
 }
 
-const keyOf = (element) => element.closest(".step")?.dataset.step ?? "";
+/** @param {Event} event */
+const keyOf = (event) => hit(event, ".step")?.dataset.step ?? "";
+/** @param {string} key */
 const isQuestion = (key) => key.startsWith("ask-");
-const fieldsOf = (key) => [...form.elements].filter((field) => field.name === key);
+/** @param {string} key */
 const typed = (key) => {
-  const list = fieldsOf(key);
+  const list = named(form, key);
   if (list[0]?.type === "radio") return list.find((field) => field.checked)?.value ?? "";
   return list.map((field) => field.value.trim()).filter(Boolean).join(";");
 };
+/**
+ * @param {string} key
+ * @param {string} mark
+ */
 const part = (key, mark) => document.getElementById(`prepare-${desk.dataset.place}-${key}-${mark}`);
 
-const draw = drawer(desk, "prepare", ({ html, error }) => {
+const draw = drawer(desk, "prepare", ({ html = "", error }) => {
   if (error) {
     say(error);
     return;
@@ -49,30 +67,35 @@ const draw = drawer(desk, "prepare", ({ html, error }) => {
   units = record.units();
   paper.innerHTML = html;
   desk.querySelector(".offline")?.remove();
-  for (const set of desk.querySelectorAll("fieldset:disabled")) set.disabled = false;
+  for (const set of all(desk, "fieldset:disabled", HTMLFieldSetElement)) set.disabled = false;
   for (const [key, value] of answers) {
-    for (const field of fieldsOf(key)) {
+    for (const field of named(form, key)) {
       if (field.type === "radio") field.checked = field.value === value;
       else field.value = value;
     }
   }
   if (!steps.length && record.at("ask") !== undefined) desk.scrollIntoView();
-  steps = [...paper.querySelectorAll(".step")];
+  steps = all(paper, ".step");
   show(Math.max(0, steps.findIndex(({ dataset }) => dataset.step === here)), true);
 }, () => ({ record: whole() }));
 
+/**
+ * Shows one step and hides the others; still: without moving focus and page.
+ * @param {number} to
+ * @param {boolean} [still]
+ */
 async function show(to, still) {
   step = Math.min(Math.max(to, 0), steps.length - 1);
   const last = steps[step].dataset.step === "send";
   steps.forEach((item, i) => {
     item.hidden = i !== step;
   });
-  paper.querySelector(".asking").hidden = step > 0;
+  one(paper, ".asking").hidden = step > 0;
   progress.hidden = false;
   progress.textContent = last ? "Ready to send" : `${step + 1} of ${steps.length - 1}`;
   walk.hidden = false;
-  walk.querySelector("[data-do=before]").disabled = step === 0;
-  for (const name of ["skip", "after"]) walk.querySelector(`[data-do=${name}]`).hidden = last;
+  one(walk, "[data-do=before]", HTMLButtonElement).disabled = step === 0;
+  for (const name of ["skip", "after"]) one(walk, `[data-do=${name}]`).hidden = last;
   for (const item of hand) item.hidden = !last;
   desk.querySelector(".code-sheet")?.remove();
   if (last) await look();
@@ -81,23 +104,29 @@ async function show(to, still) {
   form.scrollIntoView({ block: "start" });
 }
 
+// The address of the fitter's page, without a record.
+const back = () => new URL(desk.dataset.back ?? "", document.baseURI).href.split("#")[0];
+
 // A last look at what would be sent.
 async function look() {
   const query = new URLSearchParams([...answers]).toString();
-  const { html, text, link } = await send("back", { query, link: new URL(desk.dataset.back, document.baseURI).href.split("#")[0] });
-  paper.querySelector(".look").innerHTML = html;
+  const { html = "", text = "", link } = await send("back", { query, link: back() });
+  one(paper, ".look").innerHTML = html;
   sent = text;
   message.hidden = !link;
   if (link) {
     message.href = link;
-    const [, to] = /^(?:mailto|sms):([^?]*)/.exec(link);
+    const [, to = ""] = /^(?:mailto|sms):([^?]*)/.exec(link) ?? [];
     message.textContent = link.startsWith("sms:") ? `Send a message to ${to}` : `Send a mail to ${to}`;
   }
-  form.querySelector("[data-do=share]").hidden = !canShare();
+  one(form, "[data-do=share]").hidden = !canShare();
 }
 
-// Looks at one measurement and takes it if it can be read.
-async function look1(key) {
+/**
+ * Looks at one measurement and takes it if it can be read. Returns whether it can.
+ * @param {string} key
+ */
+async function check(key) {
   clearTimeout(pending);
   pending = undefined;
   if (isQuestion(key)) {
@@ -107,95 +136,102 @@ async function look1(key) {
     remember();
     return true;
   }
-  const { problems, doubts, record: pairs, error } = await send("check", { key, text: typed(key) });
+  const { problems = [], doubts = [], record: pairs, error } = await send("check", { key, text: typed(key) });
   const line = part(key, "p"), list = part(key, "d");
-  if (!line) return true;
+  if (!line || !list) return true;
   const wrong = error ? [{ message: error }] : problems;
   tell(line, wrong);
-  for (const field of fieldsOf(key)) {
+  for (const field of named(form, key)) {
     if (wrong.length && field.value) field.setAttribute("aria-invalid", "true");
     else field.removeAttribute("aria-invalid");
   }
-  list.replaceChildren(...(doubts ?? []).map((text) => Object.assign(document.createElement("li"), { textContent: text })));
-  list.hidden = !doubts?.length;
-  if (pairs?.length) record.put(pairs, desk);
-  if (wrong.length || doubts?.length) say([...wrong.map((p) => p.message), ...doubts ?? []].join(" "));
+  list.replaceChildren(...doubts.map((text) => make("li", {}, text)));
+  list.hidden = !doubts.length;
+  if (pairs.length) record.put(pairs, desk);
+  say([...wrong.map((problem) => problem.message), ...doubts].join(" "));
   return !wrong.length;
 }
 
-form.addEventListener("input", ({ target }) => {
+form.addEventListener("input", (event) => {
+  const key = keyOf(event);
   clearTimeout(pending);
-  pending = setTimeout(look1, pause, keyOf(target));
+  pending = setTimeout(() => check(key), pause);
 });
-form.addEventListener("change", ({ target }) => look1(keyOf(target)));
+form.addEventListener("change", (event) => check(keyOf(event)));
 
 async function onward() {
-  const key = steps[step].dataset.step;
-  if (await look1(key)) show(step + 1);
-  else fieldsOf(key).find((field) => field.value)?.focus();
+  const { step: key = "" } = steps[step].dataset;
+  if (await check(key)) show(step + 1);
+  else named(form, key).find((field) => field.value)?.focus();
 }
 form.onsubmit = (event) => {
   event.preventDefault();
   if (steps[step]?.dataset.step !== "send") onward();
 };
 
-const sentLink = () => `${new URL(desk.dataset.back, document.baseURI).href.split("#")[0]}#${sent}`;
-const place = () => form.querySelector(".code-place");
+const sentLink = () => `${back()}#${sent}`;
+const place = () => one(form, ".code-place");
+/** @type {Record<string, () => unknown>} */
 const ways = {
   before: () => show(step - 1),
   after: onward,
   skip: async () => {
-    const key = steps[step].dataset.step;
-    for (const field of fieldsOf(key)) {
+    const { step: key = "" } = steps[step].dataset;
+    for (const field of named(form, key)) {
       if (field.type === "radio") field.checked = field.value === "";
       else field.value = "";
     }
-    await look1(key);
+    await check(key);
     show(step + 1);
   },
   share: () => share("Measurements for a fitting", sentLink()),
   copy: () => copy(sentLink(), place()),
   code: () => code(sentLink(), place()),
   json: async () => {
-    const { text } = await ask(desk, "json", { record: sent });
+    const { text = "" } = await ask(desk, "json", { record: sent });
     file(`measurements-${today()}.json`, "application/json", text);
   },
 };
-form.addEventListener("click", ({ target }) => ways[target.closest("[data-do]")?.dataset.do]?.());
+form.addEventListener("click", (event) => ways[hit(event, "[data-do]")?.dataset.do ?? ""]?.());
 
-record.listen((keys, source, all) => {
-  if (all) {
+record.listen((keys, source, replaced) => {
+  if (replaced) {
     answers.clear();
     remember();
   }
-  if (source !== desk && [...keys, ...all ? ["all"] : []].some((key) => !isMark(key))) draw();
+  if (source !== desk && [...keys, ...replaced ? ["all"] : []].some((key) => !isMark(key))) draw();
 });
 
 // The fitter's side.
-const fold = desk.querySelector(".compose"), composer = fold.querySelector("form"), { link } = composer.elements;
+const fold = one(desk, ".compose", HTMLDetailsElement), composer = one(fold, "form", HTMLFormElement);
+const link = one(composer, "[name=link]", HTMLInputElement);
 let composed = "";
 async function compose() {
   const data = new FormData(composer), query = new URLSearchParams({ ask: data.getAll("ask").join(" ") });
-  for (const name of ["ask.by", "ask.note", "ask.reply", "ask.health"]) if (data.get(name)) query.set(name, data.get(name));
-  const { text, problems } = await ask(desk, "compose", { query: query.toString() });
+  for (const name of ["ask.by", "ask.note", "ask.reply", "ask.health"]) {
+    const value = data.get(name);
+    if (value) query.set(name, String(value));
+  }
+  const { text = "", problems } = await ask(desk, "compose", { query: query.toString() });
   composed = text;
   link.value = `${page()}#${composed}`;
-  tell(fold.querySelector(".problem"), problems);
+  tell(one(fold, ".problem"), problems);
 }
 fold.addEventListener("toggle", () => fold.open && compose());
-composer.oninput = ({ target }) => target !== link && compose();
+composer.oninput = (event) => fieldOf(event) !== link && compose();
 composer.onsubmit = (event) => event.preventDefault();
+/** @type {Record<string, () => unknown>} */
 const fitters = {
-  copy: () => copy(link.value, composer.querySelector(".code-place")),
+  copy: () => copy(link.value, one(composer, ".code-place")),
   share: () => share("Measurements for a fitting", link.value),
-  code: () => code(link.value, composer.querySelector(".code-place")),
+  code: () => code(link.value, one(composer, ".code-place")),
   try: () => {
     lay([...new URLSearchParams(composed)]);
     show(0);
   },
 };
-composer.addEventListener("click", ({ target }) => fitters[target.closest("[data-do]")?.dataset.do]?.());
-composer.querySelector("[data-do=share]").hidden = !canShare();
+composer.addEventListener("click", (event) => fitters[hit(event, "[data-do]")?.dataset.do ?? ""]?.());
+one(composer, "[data-do=share]").hidden = !canShare();
 
 begin(desk);
 draw();

@@ -1,14 +1,27 @@
 // The find page: reads the guide's index once, on this device, and lists what
 // has the words that were typed. Without script the page lists everything.
 
+import { make, one } from "./dom.js";
+/** @import { Index, Thing } from "./types.d.ts" */
+
+/** @param {string} word */
 const strip = (word) => (word.length > 3 && word.endsWith("s") && !word.endsWith("ss") ? word.slice(0, -1) : word);
 
+/**
+ * The words of a text, as the index cuts them.
+ * @param {string} text
+ */
 export const wordsOf = (text) =>
   text.toLowerCase().split(/[^\p{L}\p{N}]+/u).filter((word) => word !== "").map(strip);
 
-// The index has one line a word: the word, then the number of each thing that
-// has it, with a weight where it stands in a title or heading.
+/**
+ * Reads the index. It has one line a word: the word, then the number of each thing
+ * that has it, with a weight where it stands in a title or heading.
+ * @param {string} text
+ * @returns {Index}
+ */
 export function readIndex(text) {
+  /** @type {{ things: Thing[], words: string }} */
   const { things, words } = JSON.parse(text);
   const lines = words.split("\n").filter((line) => line !== "").map((line) => {
     const [word, ...marks] = line.split(" ");
@@ -16,14 +29,18 @@ export function readIndex(text) {
       word,
       hits: marks.map((mark) => {
         const [thing, weight] = mark.split("*");
-        return [Number(thing), Number(weight ?? 1)];
+        return /** @type {[number, number]} */ ([Number(thing), Number(weight ?? 1)]);
       }),
     };
   });
   return { things, lines };
 }
 
-// One letter added, dropped, changed or swapped.
+/**
+ * One letter added, dropped, changed or swapped.
+ * @param {string} a
+ * @param {string} b
+ */
 function slip(a, b) {
   if (Math.abs(a.length - b.length) > 1) {
     return false;
@@ -32,13 +49,21 @@ function slip(a, b) {
   while (i < a.length && a[i] === b[i]) {
     i += 1;
   }
+  /**
+   * @param {string} x
+   * @param {number} n
+   */
   const rest = (x, n) => x.slice(i + n);
   return rest(a, 1) === rest(b, 1) || rest(a, 1) === rest(b, 0) || rest(a, 0) === rest(b, 1) ||
     (a[i] === b[i + 1] && a[i + 1] === b[i] && rest(a, 2) === rest(b, 2));
 }
 
-// How well an indexed word answers a typed one: whole, its beginning, inside a
-// long word, or with one slip.
+/**
+ * How well an indexed word answers a typed one: whole, its beginning, inside a long
+ * word, or with one slip.
+ * @param {string} typed
+ * @param {string} word
+ */
 function likeness(typed, word) {
   if (word === typed) {
     return 4;
@@ -52,8 +77,13 @@ function likeness(typed, word) {
   return typed.length > 4 && slip(typed, word) ? 0.5 : 0;
 }
 
-// search returns the things that have every typed word, the best first; where
-// none has all, those that have most.
+/**
+ * Returns the things that have every typed word, the best first; where none has all,
+ * those that have most. missing are the words that nothing has.
+ * @param {Index} index
+ * @param {string} query
+ * @returns {{ missing: string[], things: Thing[] }}
+ */
 export function search(index, query) {
   const typed = [...new Set(wordsOf(query))];
   const scores = index.things.map(() => ({ words: 0, score: 0 }));
@@ -81,7 +111,11 @@ export function search(index, query) {
   };
 }
 
-// A reader's numbers live in the address and go along with every link.
+/**
+ * A reader's numbers live in the address and go along with every link.
+ * @param {string} url
+ * @param {string} hash
+ */
 export function carrying(url, hash) {
   const pairs = hash.replace(/^#/, "").split("&").filter((pair) => pair.includes("=") && !pair.startsWith("at="));
   if (pairs.length === 0) {
@@ -91,40 +125,32 @@ export function carrying(url, hash) {
   return `${path}#${pairs.join("&")}${anchor ? `&at=${anchor}` : ""}`;
 }
 
+/** @type {Record<string, string>} */
 const kinds = { chapter: "Chapter", calculator: "Calculator", term: "Term" };
 
-function entry(thing) {
-  const item = document.createElement("li");
-  const link = document.createElement("a");
-  link.href = carrying(thing.url, location.hash);
-  link.textContent = thing.title;
-  const kind = document.createElement("span");
-  kind.className = "kind";
-  kind.textContent = kinds[thing.kind] ?? thing.kind;
-  const says = document.createElement("p");
-  says.textContent = thing.says;
-  item.append(link, " ", kind, says);
-  return item;
+/** @param {Thing} thing */
+function entry({ url, title, kind, says }) {
+  const link = make("a", { href: carrying(url, location.hash) }, title);
+  return make("li", {}, link, " ", make("span", { className: "kind" }, kinds[kind] ?? kind), make("p", {}, says));
 }
 
+/**
+ * Puts the form and the list of what was found into place.
+ * @param {HTMLElement} place
+ * @param {HTMLElement} whole what lists everything
+ */
 function start(place, whole) {
-  const form = document.createElement("form");
-  form.setAttribute("role", "search");
-  const label = document.createElement("label");
-  label.htmlFor = "find-words";
-  label.textContent = "What are you looking for?";
-  const input = document.createElement("input");
-  Object.assign(input, { id: "find-words", type: "search", name: "q", autocomplete: "off", spellcheck: false });
-  const status = document.createElement("p");
-  status.setAttribute("role", "status");
-  const list = document.createElement("ul");
-  list.className = "contents";
-  form.append(label, input, status);
+  const label = make("label", { htmlFor: "find-words" }, "What are you looking for?");
+  const input = make("input", { id: "find-words", type: "search", name: "q", autocomplete: "off", spellcheck: false });
+  const status = make("p", { role: "status" });
+  const form = make("form", { role: "search" }, label, input, status);
+  const list = make("ul", { className: "contents" });
   place.append(form, list);
 
+  /** @type {Promise<Index> | undefined} */
   let index;
-  const load = async () => {
-    index ??= fetch(place.dataset.find).then((answer) => {
+  const load = () => {
+    index ??= fetch(place.dataset.find ?? "").then((answer) => {
       if (!answer.ok) {
         throw new Error(`the index could not be read: ${answer.status}`);
       }
@@ -159,7 +185,7 @@ function start(place, whole) {
     list.replaceChildren(...result.things.slice(0, 30).map(entry));
     const count = result.things.length;
     const lacking = result.missing.length > 0 ? ` Nothing has “${result.missing.join("”, “")}”.` : "";
-    status.textContent = `${count === 0 ? "Nothing found." : count === 1 ? "1 found." : `${count} found.`}${lacking}`;
+    status.textContent = `${count === 0 ? "Nothing" : count} found.${lacking}`;
   };
 
   input.addEventListener("focus", () => load().catch(() => {
@@ -177,10 +203,7 @@ function start(place, whole) {
   }
 }
 
+// The tests have no page.
 if (typeof document !== "undefined") {
-  const place = document.querySelector("[data-find]");
-  const whole = document.querySelector("[data-found]");
-  if (place && whole) {
-    start(place, whole);
-  }
+  start(one(document, "[data-find]"), one(document, "[data-found]"));
 }

@@ -1,4 +1,3 @@
-// Run with: node --test templates/page/search.test.js
 import assert from "node:assert/strict";
 import test from "node:test";
 import { carrying, readIndex, search, wordsOf } from "./search.js";
@@ -12,6 +11,7 @@ const index = readIndex(JSON.stringify({
   words: "height 0*3\nknee 0\nnose 1\nsaddle 0*3 1 2*3\ntilt 1*3\n",
 }));
 
+/** @param {string} query */
 const titles = (query) => search(index, query).things.map((thing) => thing.url);
 
 test("a word in a title comes before one in the text", () => {

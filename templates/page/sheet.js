@@ -1,42 +1,44 @@
 // The setup sheet: draws the record anew whenever it changes, here or in another
 // tab, and writes settings, ticks and ways back into it.
 import { ask, begin, code, copy, drawer, file, lay, page, tell, today } from "./desk.js";
+import { all, fieldOf, hit, make, named, one } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 
-const desk = document.querySelector('[data-desk="sheet"]');
-const paper = desk.querySelector(".paper"), form = desk.querySelector("form"), keep = desk.querySelector(".keep");
-const { key, now, next, name, date, note } = form.elements;
+const desk = one(document, '[data-desk="sheet"]');
+const paper = one(desk, ".paper"), form = one(desk, "form", HTMLFormElement), keep = one(desk, ".keep");
+const key = one(form, "[name=key]", HTMLSelectElement);
+const [now, next, ...about] = ["now", "next", "name", "date", "note"].map((name) => named(form, name)[0]);
 const most = 2 ** 20; // bytes of a file that is opened
-const problem = form.querySelector(".problem"), hint = form.querySelector(".how");
+const problem = one(form, ".problem"), hint = one(form, ".how");
 
-const draw = drawer(desk, "sheet", ({ html, error }) => {
+const draw = drawer(desk, "sheet", ({ html = "", error }) => {
   if (error) {
     say(error);
     return;
   }
-  const { id, dataset } = document.activeElement;
+  const { id, dataset } = /** @type {HTMLElement} */ (document.activeElement);
   const open = paper.querySelector("details")?.open;
   paper.innerHTML = html;
   if (open) paper.querySelector("details")?.setAttribute("open", "");
   desk.querySelector(".offline")?.remove();
-  for (const set of desk.querySelectorAll("fieldset:disabled")) set.disabled = false;
+  for (const set of all(desk, "fieldset:disabled", HTMLFieldSetElement)) set.disabled = false;
   // Focus stays on the row that was worked on.
   const row = dataset.use ?? dataset.done ?? dataset.back;
   if (id && document.activeElement === document.body) document.getElementById(id)?.focus();
-  else if (row) paper.querySelector(`[data-use="${row}"], [data-done="${row}"], [data-back="${row}"]`)?.focus();
+  else if (row) all(paper, `[data-use="${row}"], [data-done="${row}"], [data-back="${row}"]`)[0]?.focus();
 });
 
 function fields() {
-  const option = key.selectedOptions[0], { unit, picks } = option.dataset;
+  const { unit = "", picks } = key.options[key.selectedIndex].dataset;
   for (const field of [now, next]) {
-    field.parentElement.querySelector(".unit").textContent = unit === "mm" ? record.units() : unit;
+    one(/** @type {Element} */ (field.parentElement), ".unit").textContent = unit === "mm" ? record.units() : unit;
     field.inputMode = picks ? "text" : "decimal";
     if (picks) field.setAttribute("list", picks);
     else field.removeAttribute("list");
   }
   hint.textContent = "";
-  for (const [field, is] of [[name, "name"], [date, "date"], [note, "note"]]) if (document.activeElement !== field) field.value = record.at(is) ?? "";
+  for (const field of about) if (document.activeElement !== field) field.value = record.at(field.name) ?? "";
 }
 
 // A button that is pressed stays where it is until it is let go.
@@ -44,13 +46,13 @@ let pressed = false, late = false;
 addEventListener("pointerdown", () => {
   pressed = true;
 });
-for (const end of ["pointerup", "pointercancel"]) {
-  addEventListener(end, () => setTimeout(() => {
-    pressed = false;
-    if (late) draw();
-    late = false;
-  }));
-}
+const released = () => setTimeout(() => {
+  pressed = false;
+  if (late) draw();
+  late = false;
+});
+addEventListener("pointerup", released);
+addEventListener("pointercancel", released);
 record.listen(() => {
   fields();
   if (pressed) late = true;
@@ -61,7 +63,7 @@ key.onchange = () => {
   tell(problem, []);
   fields();
 };
-for (const [field, is] of [[name, "name"], [date, "date"], [note, "note"]]) field.onchange = () => record.put([[is, field.value.trim()]]);
+for (const field of about) field.onchange = () => record.put([[field.name, field.value.trim()]]);
 
 form.onsubmit = async (event) => {
   event.preventDefault();
@@ -73,33 +75,33 @@ form.onsubmit = async (event) => {
     else field.removeAttribute("aria-invalid");
   }
   if (!pairs?.length) {
-    form.elements[problems?.[0]?.input]?.focus();
+    named(form, problems?.[0]?.input ?? "")[0]?.focus();
     return;
   }
-  const said = key.selectedOptions[0].textContent;
+  const said = key.options[key.selectedIndex].textContent;
   lay(pairs);
   now.value = next.value = "";
-  hint.textContent = doubts.join(" ");
+  hint.textContent = doubts?.join(" ") ?? "";
   say(`${said} is written on the sheet. ${hint.textContent}`);
   now.focus();
 };
 
-paper.addEventListener("click", ({ target }) => {
-  const button = target.closest("[data-use], [data-back]");
+paper.addEventListener("click", (event) => {
+  const button = hit(event, "[data-use], [data-back]");
   if (!button) return;
-  const { use, value, from, back } = button.dataset;
+  const { use, value = "", from, back = "" } = button.dataset;
   if (use) {
     record.use(use, value, [["from", `${use}.${from}`]]);
     say("Taken over.");
   } else {
-    record.put([[back, record.at(back + ".was")]]);
+    record.put([[back, record.at(`${back}.was`) ?? ""]]);
     say("The old value is back.");
   }
 });
-paper.addEventListener("change", ({ target }) => {
-  const { done } = target.dataset;
-  if (!done || !target.checked) return;
-  record.put([], undefined, [[done + ".done", today()]]);
+paper.addEventListener("change", (event) => {
+  const { checked, dataset: { done } } = fieldOf(event);
+  if (!done || !checked) return;
+  record.put([], undefined, [[`${done}.done`, today()]]);
   say("Marked as made. The old value stays on the sheet.");
 });
 
@@ -109,37 +111,41 @@ const dated = () => {
 };
 const link = () => `${page()}#${record.text()}`;
 const title = () => `setup-sheet-${record.at("date")}`;
+/**
+ * Saves the dated record as the engine writes it.
+ * @param {"json" | "csv"} kind
+ * @param {string} type
+ */
+const save = async (kind, type) => {
+  dated();
+  const { text = "" } = await ask(desk, kind);
+  file(`${title()}.${kind}`, type, text);
+};
+/** @type {Record<string, () => unknown>} */
 const ways = {
   print: async () => {
     dated();
-    await ask(desk, "sheet").then(({ html }) => {
-      if (html) paper.innerHTML = html;
-    });
+    const { html } = await ask(desk, "sheet");
+    if (html) paper.innerHTML = html;
     globalThis.print();
   },
-  json: async () => {
-    dated();
-    const { text } = await ask(desk, "json");
-    file(`${title()}.json`, "application/json", text);
-  },
-  csv: async () => {
-    dated();
-    const { text } = await ask(desk, "csv");
-    file(`${title()}.csv`, "text/csv", text);
-  },
-  copy: () => copy(link(), keep.querySelector(".code-place")),
-  code: () => code(link(), keep.querySelector(".code-place")),
+  json: () => save("json", "application/json"),
+  csv: () => save("csv", "text/csv"),
+  copy: () => copy(link(), one(keep, ".code-place")),
+  code: () => code(link(), one(keep, ".code-place")),
 };
-keep.addEventListener("click", ({ target }) => ways[target.closest("[data-do]")?.dataset.do]?.());
+keep.addEventListener("click", (event) => ways[hit(event, "[data-do]")?.dataset.do ?? ""]?.());
 
-keep.querySelector("[type=file]").onchange = async ({ target }) => {
-  const [chosen] = target.files, opened = keep.querySelector(".opened");
+const picker = one(keep, "[type=file]", HTMLInputElement);
+picker.onchange = async () => {
+  const chosen = picker.files?.[0];
   if (!chosen) return;
-  const { text, problems, spoken, error } = chosen.size > most ? { error: "It is larger than a record can be." } : await ask(desk, "open", { text: await chosen.text() });
-  target.value = "";
-  const list = document.createElement("ul");
-  list.append(...(error ? [{ message: error }] : problems).map(({ message }) => Object.assign(document.createElement("li"), { textContent: message })));
-  opened.replaceChildren(Object.assign(document.createElement("p"), { textContent: text ? `${chosen.name}: ${spoken}` : `${chosen.name} was not opened. Nothing is changed.` }), ...(list.children.length ? [list] : []));
+  picker.value = ""; // the same file can be picked again
+  const large = { text: "", spoken: "", problems: [], error: "It is larger than a record can be." };
+  const { text, problems = [], spoken, error } = chosen.size > most ? large : await ask(desk, "open", { text: await chosen.text() });
+  const messages = (error ? [{ message: error }] : problems).map(({ message }) => make("li", {}, message));
+  const result = text ? `${chosen.name}: ${spoken}` : `${chosen.name} was not opened. Nothing is changed.`;
+  one(keep, ".opened").replaceChildren(make("p", {}, result), ...(messages.length ? [make("ul", {}, ...messages)] : []));
   if (text) lay([...new URLSearchParams(text)]);
 };
 

@@ -1,10 +1,13 @@
 // A slider beside a field moves the field's number and follows what is typed.
+import { all, one } from "./dom.js";
+
+/** @param {HTMLFormElement} form */
 export function slide(form) {
-  for (const bar of form.querySelectorAll("[type=range]")) {
-    const field = bar.parentElement.querySelector("input");
+  for (const bar of all(form, "[type=range]", HTMLInputElement)) {
+    const field = one(/** @type {Element} */ (bar.parentElement), "input", HTMLInputElement);
     const follow = () => {
       const x = parseFloat(field.value.replace(",", "."));
-      if (!Number.isNaN(x)) bar.value = x;
+      if (!Number.isNaN(x)) bar.value = String(x);
     };
     bar.oninput = (event) => {
       event.stopPropagation();

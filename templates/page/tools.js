@@ -1,13 +1,12 @@
 // What stands in the header of every page: units, keeping, forgetting.
+import { make } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 
-const make = (tag, about, ...inside) => {
-  const element = Object.assign(document.createElement(tag), about);
-  element.append(...inside);
-  return element;
-};
-
+/**
+ * Fills the place that the header keeps for them.
+ * @param {Element} place
+ */
 export function fill(place) {
   const units = make("select", {}, ...["mm", "cm", "in"].map((unit) => make("option", { value: unit }, unit === "in" ? "inches" : unit)));
   const kept = make("input", { type: "checkbox" });

@@ -1,0 +1,84 @@
+import assert from "node:assert/strict";
+import test from "node:test";
+import { Engine, visit } from "../../testdata/judges/dom.js";
+
+visit("");
+const engine = await import("./engine.js");
+
+/** @param {string} name */
+const asker = (name) => ({
+  whole: false,
+  /** @type {any[]} */
+  taken: [],
+  question: () => ({ record: "", name }),
+  /** @param {object} reply */
+  take(reply) {
+    this.taken.push(reply);
+  },
+});
+const [one, two] = [asker("one"), asker("two")];
+
+test("nothing starts before it is wanted, and then from our own origin", () => {
+  engine.ask(one);
+  assert.equal(Engine.all.length, 0);
+  engine.begin();
+  assert.equal(Engine.all[0].url, "https://guide.example/assets/engine-1/worker.js");
+  assert.deepEqual(Engine.all[0].asked, [], "it is not ready");
+});
+
+test("one question is under way, and of each bench the newest waits", () => {
+  const worker = Engine.ready();
+  assert.equal(worker.question.name, "one");
+  engine.ask(two);
+  engine.ask(one);
+  engine.ask(two);
+  assert.equal(worker.asked.length, 1);
+  worker.answer({ text: "1" });
+  assert.equal(worker.question.name, "two");
+  worker.answer({ text: "2" });
+  worker.answer({ text: "3" });
+  assert.deepEqual([worker.asked.length, one.taken.length, two.taken.length], [3, 2, 1]);
+});
+
+test("lists come joined by NUL and are taken apart", () => {
+  const worker = Engine.ready();
+  engine.ask(one);
+  worker.answer({ drawn: "<div></div>", parts: "<p>a</p>\0<p>b</p>", record: "\0inseam\x00830\0u\0in", form: "<p></p>" });
+  const { parts, record, form } = one.taken.at(-1);
+  assert.deepEqual(parts, ["<div></div>", "<p>a</p>", "<p>b</p>"]);
+  assert.deepEqual(record, [["inseam", "830"], ["u", "in"]]);
+  assert.equal(form, "<p></p>");
+  engine.ask(one);
+  worker.answer({ text: "x" });
+  assert.deepEqual(one.taken.at(-1).record, []);
+});
+
+test("an answer to an older question is passed over", () => {
+  const worker = Engine.ready(), before = one.taken.length;
+  engine.ask(one);
+  worker.onmessage({ data: { id: 1, reply: { text: "late" } } });
+  assert.equal(one.taken.length, before);
+  worker.answer({ text: "now" });
+  assert.equal(one.taken.at(-1).text, "now");
+});
+
+test("a dead worker is replaced and asked again, three times a minute at most", () => {
+  let down = 0;
+  engine.on.down = () => {
+    down++;
+  };
+  engine.ask(two);
+  const first = /** @type {Engine} */ (Engine.all.at(-1));
+  first.onmessage({ data: { dead: true } });
+  assert.equal(first.ended, true);
+  assert.equal(two.whole, true, "the form is to be written anew");
+  const second = Engine.ready();
+  assert.notEqual(second, first);
+  assert.equal(second.question.name, "two");
+  first.onerror();
+  assert.equal(second.ended, false, "what the old one still says counts no more");
+  second.onerror();
+  assert.equal(down, 0);
+  Engine.ready().onerror();
+  assert.deepEqual([down, Engine.all.length], [1, 3]);
+});

@@ -1,0 +1,44 @@
+import assert from "node:assert/strict";
+import test from "node:test";
+import { visit } from "../../testdata/judges/dom.js";
+
+visit('<div data-tools></div>', "#inseam=830&u=cm");
+const record = await import("./record.js");
+const { one } = await import("./dom.js");
+const { fill } = await import("./tools.js");
+
+record.open();
+const place = one(document, "[data-tools]");
+fill(place);
+const units = one(place, "select", HTMLSelectElement), kept = one(place, "[type=checkbox]", HTMLInputElement);
+const heard = () => document.querySelector(".unseen")?.textContent;
+
+test("the units are the record's, both ways", () => {
+  assert.equal(units.value, "cm");
+  units.value = "in";
+  units.dispatchEvent(new Event("change"));
+  assert.equal(record.units(), "in");
+  record.put([["u", "mm"]]);
+  assert.equal(units.value, "mm");
+});
+
+test("keeping is the reader's to begin and to end", () => {
+  kept.checked = true;
+  kept.dispatchEvent(new Event("change"));
+  assert.match(localStorage.getItem("plumbline") ?? "", /inseam=830/);
+  assert.equal(heard(), "Your numbers stay in this browser until you forget them.");
+  kept.checked = false;
+  kept.dispatchEvent(new Event("change"));
+  assert.equal(localStorage.getItem("plumbline"), null);
+});
+
+test("forgetting is said", () => {
+  one(place, "button").click();
+  assert.equal(record.at("inseam"), undefined);
+  assert.equal(heard(), "Your numbers are forgotten.");
+});
+
+test("what a client sent cannot be kept", () => {
+  record.put([["ask.back", "1"]]);
+  assert.equal(kept.closest("label")?.hidden, true);
+});

@@ -1,0 +1,94 @@
+// What the modules hand to one another, for the compiler alone. Nothing here is published.
+
+/** A key of the record and its value in base units; marks such as estimated=KEY are pairs too. */
+export type Pair = [key: string, value: string];
+
+/** Is told of changes of the record: the keys, who made them, and whether all was replaced. */
+export type Hear = (keys: Set<string>, source: unknown, all?: boolean) => void;
+
+/** What stands in the way of an answer; needed: it is only not filled in yet. */
+export interface Problem {
+  message: string;
+  input?: string;
+  needed?: boolean;
+}
+
+/** A question as the engine takes it; which of its other keys count depends on what is asked. */
+export interface Question {
+  record: string;
+  units?: string;
+  [key: string]: unknown;
+}
+
+/** What an answer of any kind may hold. */
+interface Said {
+  error?: string;
+  problems?: Problem[];
+  doubts?: string[];
+  waiting?: string;
+  spoken?: string;
+  text?: string;
+  link?: string;
+  example?: boolean;
+  html?: string;
+  form?: string;
+}
+
+/** An answer as it comes from the worker: lists are joined by NUL. */
+export interface Message extends Said {
+  drawn?: string;
+  parts?: string;
+  record?: string;
+}
+
+/** An answer as a page takes it. */
+export interface Reply extends Said {
+  parts?: string[];
+  record: Pair[];
+}
+
+/** Whoever asks the engine; whole is set when the engine died of the question. */
+export interface Asker {
+  whole?: boolean;
+  question(): Question;
+  take(reply: Reply): void;
+}
+
+/** Part of an answer as it was written, and once they were looked up, the nodes of its tokens. */
+export interface Written {
+  html: string;
+  tokens: string[];
+  nodes?: (Element | Text | undefined)[];
+}
+
+/** A point on a photo, in pixels of it, and how far off it may be each way (95 %). */
+export interface Point {
+  x: number;
+  y: number;
+  by: number;
+}
+
+/** The bend of a knee in degrees, its ±, and to which side of the thigh the shank turns. */
+export interface Bend {
+  angle: number;
+  margin: number;
+  turn: number;
+}
+
+/** A page, calculator or term that can be found. */
+export interface Thing {
+  url: string;
+  title: string;
+  kind: string;
+  says: string;
+}
+
+/** The guide's index: the things, and for each word the things that have it with a weight. */
+export interface Index {
+  things: Thing[];
+  lines: { word: string; hits: [thing: number, weight: number][] }[];
+}
+
+declare global {
+  var trustedTypes: { createPolicy<T>(name: string, rules: T): T } | undefined;
+}
