@@ -57,7 +57,7 @@ func loadMadeUp(t testing.TB, n int) *Guide {
 	t.Helper()
 	g, bad := loadFS(madeUp(n), nil, "", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad[:1]))
+		t.Fatal(lines(bad[:1]))
 	}
 	return g
 }
@@ -73,7 +73,7 @@ func floor(t testing.TB, guide fstest.MapFS, g *Guide) time.Duration {
 		t.Fatal(err)
 	}
 	br := brotli.NewWriterLevel(io.Discard, pageBrotli)
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		_, at, _ := splitHeader(guide[p.Path].Data)
 		var body bytes.Buffer
 		if err := md.Convert(guide[p.Path].Data[at:], &body); err != nil {

@@ -32,11 +32,11 @@ func (g *Guide) build(engine engineFiles) ([]file, paths, error) {
 	if err != nil {
 		return nil, in, err
 	}
-	pages := make([]file, len(g.Pages))
-	errs := make([]error, len(g.Pages))
-	inParallel(len(g.Pages), func(i int) {
+	pages := make([]file, len(g.pages))
+	errs := make([]error, len(g.pages))
+	inParallel(len(g.pages), func(i int) {
 		b, err := g.page(i, in)
-		pages[i], errs[i] = file{path: g.Pages[i].URL, data: b}, err
+		pages[i], errs[i] = file{path: g.pages[i].URL, data: b}, err
 	})
 	for _, err := range errs {
 		if err != nil {

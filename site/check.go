@@ -12,7 +12,7 @@ import (
 
 // check finds every mistake of one page that needs the rest of the guide, and
 // points its links at what is published.
-func (g *Guide) check(p *Page) (bad []Mistake) {
+func (g *Guide) check(p *guidePage) (bad []Mistake) {
 	for _, b := range p.blocks {
 		bad = append(bad, g.checkBlock(p, b)...)
 	}
@@ -31,7 +31,7 @@ func (g *Guide) check(p *Page) (bad []Mistake) {
 }
 
 // checkBlock checks one of our fenced blocks.
-func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
+func (g *Guide) checkBlock(p *guidePage, b *block) (bad []Mistake) {
 	switch {
 	case nameless(b.kind):
 		return g.checkWhole(p, b)
@@ -77,7 +77,7 @@ func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
 
 // checkWhole checks a block that makes a page of its own: it takes no name, and
 // stands once in the guide, so that every other page can lead to it.
-func (g *Guide) checkWhole(p *Page, b *block) (bad []Mistake) {
+func (g *Guide) checkWhole(p *guidePage, b *block) (bad []Mistake) {
 	switch {
 	case b.name != "":
 		bad = append(bad, p.mistake(b.nameAt, "a "+b.kind+" block takes no name", "write ```"+b.kind))
@@ -93,8 +93,8 @@ func (g *Guide) checkWhole(p *Page, b *block) (bad []Mistake) {
 }
 
 // pageWith returns the first page that has a block of that kind, nil for none.
-func (g *Guide) pageWith(kind string) *Page {
-	for _, p := range g.Pages {
+func (g *Guide) pageWith(kind string) *guidePage {
+	for _, p := range g.pages {
 		if p.has(kind) {
 			return p
 		}
@@ -103,13 +103,13 @@ func (g *Guide) pageWith(kind string) *Page {
 }
 
 // has tells whether a page has a block of that kind.
-func (p *Page) has(kind string) bool {
+func (p *guidePage) has(kind string) bool {
 	return slices.ContainsFunc(p.blocks, func(b *block) bool { return b.kind == kind })
 }
 
 // checkHeader checks the keys that a header lists. A source that the header
 // lists and nothing on the page uses would be decoration.
-func (g *Guide) checkHeader(p *Page) (bad []Mistake) {
+func (g *Guide) checkHeader(p *guidePage) (bad []Mistake) {
 	at := func(i item, what, remedy string) {
 		bad = append(bad, Mistake{p.file, i.at.Position.Line + 1, i.at.Position.Column, what, remedy})
 	}
@@ -132,7 +132,7 @@ func (g *Guide) checkHeader(p *Page) (bad []Mistake) {
 
 // used are the keys of the sources that a page rests on: those that it cites,
 // in the order of its text, then those of its calculators.
-func (g *Guide) used(p *Page) []string {
+func (g *Guide) used(p *guidePage) []string {
 	keys := slices.Clone(p.cited)
 	for _, b := range p.blocks {
 		if b.kind == symptomsBlock {
@@ -156,7 +156,7 @@ func (g *Guide) used(p *Page) []string {
 // checkHeadings keeps the outline whole: the title is the first level, and no
 // level is skipped on the way down, neither by the text nor by a block that
 // brings headings of its own.
-func (p *Page) checkHeadings() (bad []Mistake) {
+func (p *guidePage) checkHeadings() (bad []Mistake) {
 	above := 1
 	for _, h := range p.headings {
 		switch {
@@ -185,7 +185,7 @@ func (p *Page) checkHeadings() (bad []Mistake) {
 }
 
 // checkCode finds raw HTML, which is left off, and fences of an unknown kind.
-func (p *Page) checkCode() (bad []Mistake) {
+func (p *guidePage) checkCode() (bad []Mistake) {
 	const remedy = "write it in Markdown"
 	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if !entering {

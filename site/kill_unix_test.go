@@ -43,14 +43,14 @@ func publisher(dir string) int {
 			return 3
 		}
 	}
-	o := Options{Cache: os.Getenv(publisherEnv + "_CACHE"), engine: smallEngine}
+	o := Options{cacheDir: os.Getenv(publisherEnv + "_CACHE"), engine: smallEngine}
 	if os.Getenv(publisherEnv+"_RENAME") != "" {
 		o.swap = func(_, _ string) error { return errors.ErrUnsupported }
 	}
 	for n := 0; ; n++ {
 		g, bad := loadFS(os.DirFS("testdata/demo"), nil, "", everything(), nil)
 		if bad != nil {
-			fmt.Println(Mistakes(bad))
+			fmt.Println(lines(bad))
 			return 3
 		}
 		g.Tagline = fmt.Sprintf("Publication %d.", n) // every page differs

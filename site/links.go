@@ -13,7 +13,7 @@ import (
 )
 
 // where returns the place of a link's address in the page's text.
-func (p *Page) where(n ast.Node, dest []byte) int {
+func (p *guidePage) where(n ast.Node, dest []byte) int {
 	at := max(n.Pos(), 0)
 	src := p.body()
 	// goldmark knows where the link's text ends; the address follows it.
@@ -32,14 +32,14 @@ func (p *Page) where(n ast.Node, dest []byte) int {
 
 // target is what an address in a chapter leads to.
 type target struct {
-	page   *Page
+	page   *guidePage
 	file   string // a picture, or a table to download
 	anchor string
 	away   bool // outside the guide
 }
 
 // resolve finds what an address leads to, or says what is wrong with it.
-func (g *Guide) resolve(p *Page, dest string) (t target, what, remedy string) {
+func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy string) {
 	u, err := url.Parse(dest)
 	switch {
 	case err != nil || dest == "":
@@ -72,7 +72,7 @@ func (g *Guide) resolve(p *Page, dest string) (t target, what, remedy string) {
 }
 
 // lost explains a path that no page has.
-func (g *Guide) lost(p *Page, to, dest string) (t target, what, remedy string) {
+func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy string) {
 	if s, ok := g.layers.file(to); ok {
 		if slices.Contains(pictures, path.Ext(to)) || slices.Contains(tables, path.Ext(to)) {
 			return target{file: s.path}, "", ""
@@ -94,7 +94,7 @@ func (g *Guide) lost(p *Page, to, dest string) (t target, what, remedy string) {
 		}
 	}
 	var known []string
-	for _, q := range g.Pages {
+	for _, q := range g.pages {
 		known = append(known, q.Path)
 	}
 	if near := measure.NearestName(to, known); near != "" {
@@ -109,7 +109,7 @@ func (g *Guide) lost(p *Page, to, dest string) (t target, what, remedy string) {
 }
 
 // anchored checks an anchor of a page.
-func (g *Guide) anchored(p *Page, anchor string) (t target, what, remedy string) {
+func (g *Guide) anchored(p *guidePage, anchor string) (t target, what, remedy string) {
 	if anchor == "" {
 		return target{page: p}, "", ""
 	}
@@ -124,7 +124,7 @@ func (g *Guide) anchored(p *Page, anchor string) (t target, what, remedy string)
 }
 
 // from is the path of a file as a page would write it.
-func from(p *Page, to string) string { return relative(p.Path, to) }
+func from(p *guidePage, to string) string { return relative(p.Path, to) }
 
 // relative is the way from one slash path to another.
 func relative(at, to string) string {
@@ -137,7 +137,7 @@ func relative(at, to string) string {
 
 // relink checks every link and picture of a page and points it at what is
 // published.
-func (g *Guide) relink(p *Page) (bad []Mistake) {
+func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 	for _, n := range p.links {
 		dest := n.Destination
 		t, what, remedy := g.resolve(p, string(dest))
@@ -174,7 +174,7 @@ func (g *Guide) relink(p *Page) (bad []Mistake) {
 }
 
 // picture checks one image: the guide loads nothing from elsewhere.
-func (g *Guide) picture(p *Page, n *ast.Image) (bad []Mistake) {
+func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 	at := p.where(n, n.Destination)
 	dest := string(n.Destination)
 	t, what, remedy := g.resolve(p, dest)

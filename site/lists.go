@@ -46,7 +46,7 @@ func (g *Guide) fillGlossary(v *view) {
 func (g *Guide) fillSources(v *view) {
 	v.Title, v.Summary = "Sources", "Every source that a chapter or a calculator of this guide rests on, and how much of it was read."
 	at := map[string]int{}
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		for _, key := range g.used(p) {
 			i, ok := at[key]
 			if !ok {
@@ -66,7 +66,7 @@ func (g *Guide) fillFind(v *view) {
 	v.Title, v.Summary = "Find", "Every chapter, calculator and term of the guide."
 	v.Index = indexURL
 	v.Modules = append(v.Modules, "search.js")
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		v.Listed = append(v.Listed, entry1(findURL, p))
 	}
 	for _, t := range g.terms {
@@ -83,7 +83,7 @@ type placed struct{ title, question, url string }
 // benches are the calculators that the guide's pages have, in reading order.
 func (g *Guide) benches() (list []placed) {
 	seen := map[string]bool{}
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		for _, b := range p.blocks {
 			c := g.shelf.calculator(b.name)
 			if b.kind != calculatorBlock || c == nil || seen[b.name] {

@@ -18,9 +18,18 @@ func demo(t testing.TB) *Guide {
 	t.Helper()
 	g, bad := loadFS(os.DirFS("testdata/demo"), nil, "", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	return g
+}
+
+// lines are mistakes as the command prints them, one a line.
+func lines(bad []Mistake) string {
+	var b strings.Builder
+	for _, m := range bad {
+		b.WriteString(m.String() + "\n")
+	}
+	return strings.TrimSuffix(b.String(), "\n")
 }
 
 // golden compares got with a file of testdata, or writes it.
@@ -71,7 +80,7 @@ func TestMistakesAreAllNamedWithPlaceAndRemedy(t *testing.T) {
 			t.Errorf("no remedy: %s", m)
 		}
 	}
-	golden(t, "mistakes.txt", Mistakes(bad).Error()+"\n")
+	golden(t, "mistakes.txt", lines(bad)+"\n")
 }
 
 func page(body string) *fstest.MapFile {
@@ -107,7 +116,7 @@ func TestALinkOutOfTheFolderIsNotFollowed(t *testing.T) {
 func TestAPublishedFolderInsideIsNoPartOfTheGuide(t *testing.T) {
 	local := fstest.MapFS{"public/.plumbline": {}, "public/stray.md": page("Stray."), "notes/.hidden.md": page("Hidden.")}
 	if _, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil); bad != nil {
-		t.Error(Mistakes(bad))
+		t.Error(lines(bad))
 	}
 }
 
@@ -143,13 +152,13 @@ func TestAShopStatesOnlyWhatDiffers(t *testing.T) {
 	}
 	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	if g.Name != "Alder Bank Bikes" || g.Tagline != "A very small guide for the tests." || g.Units != "in" || g.Booking != "https://example.org/book" {
-		t.Errorf("settings: %+v", g.Settings)
+		t.Errorf("settings: %+v", g.settings)
 	}
-	if p := g.Parts; len(p) != 2 || p[0].Title != "Saddle" || p[0].Chapters[0].Path != "saddle/tilt.md" {
-		t.Errorf("parts: %+v", g.Parts)
+	if p := g.parts; len(p) != 2 || p[0].Title != "Saddle" || p[0].Chapters[0].Path != "saddle/tilt.md" {
+		t.Errorf("parts: %+v", g.parts)
 	}
 	if g.terms[1].Says != "What we call the seat clamp." {
 		t.Errorf("terms: %+v", g.terms)
@@ -165,7 +174,7 @@ func TestChaptersLeftOut(t *testing.T) {
 	wantMistake(t, bad, "leave_out names “saddle/tlit”")
 	wantMistake(t, bad, "shop/saddle/index.md:8:16: “tilt.md” is a chapter that guide.yaml leaves out")
 	if len(bad) != 2 {
-		t.Error(Mistakes(bad))
+		t.Error(lines(bad))
 	}
 }
 
@@ -181,7 +190,7 @@ func TestTheNoticeOfTheDemoShopDoesNotSpeakForAnother(t *testing.T) {
 func TestTheBuiltInGuideHasNoMistakes(t *testing.T) {
 	g, bad := Load("")
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	for _, p := range g.layers.paths {
 		if filepath.Ext(p) == ".md" && g.byPath[p] == nil {
@@ -192,8 +201,8 @@ func TestTheBuiltInGuideHasNoMistakes(t *testing.T) {
 
 func wantMistake(t *testing.T, bad []Mistake, part string) {
 	t.Helper()
-	if !strings.Contains(Mistakes(bad).Error(), part) {
-		t.Errorf("want a mistake with\n\t%s\ngot\n%s", part, Mistakes(bad).Error())
+	if !strings.Contains(lines(bad), part) {
+		t.Errorf("want a mistake with\n\t%s\ngot\n%s", part, lines(bad))
 	}
 }
 
@@ -203,7 +212,7 @@ func TestAnUnknownFigureIsAnsweredWithTheFigures(t *testing.T) {
 		local := fstest.MapFS{"saddle/tilt.md": page("```figure " + name + "\n```\n")}
 		_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 		if len(bad) != 1 {
-			t.Fatalf("%s: %v", name, Mistakes(bad))
+			t.Fatalf("%s: %v", name, lines(bad))
 		}
 		return bad[0].String()
 	}
@@ -253,7 +262,7 @@ func TestABlockWithHeadingsNeedsOneAboveIt(t *testing.T) {
 		local := fstest.MapFS{"saddle/tilt.md": page(text)}
 		g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 		if bad != nil {
-			t.Errorf("%q: %v", text, Mistakes(bad))
+			t.Errorf("%q: %v", text, lines(bad))
 			continue
 		}
 		complete(t, "saddle/tilt.html", parsed(t, built(t, g)["saddle/tilt.html"]))
@@ -270,7 +279,7 @@ func TestPictures(t *testing.T) {
 	}
 	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	all := built(t, g)
 	if string(all["saddle/bench.png"]) != png || all["unused.png"] != nil {
@@ -302,7 +311,7 @@ func TestIdsNeverClash(t *testing.T) {
 	local := fstest.MapFS{"saddle/tilt.md": page(text), "glossary.yaml": {Data: []byte("main:\n  says: A word that the frame uses.\n")}}
 	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	all := built(t, g)
 	for _, p := range []string{"saddle/tilt.html", "glossary.html"} {

@@ -141,7 +141,7 @@ func said(n *html.Node) string {
 func TestEveryPageOfTheGuide(t *testing.T) {
 	g, bad := Load("")
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	all := built(t, g)
 	shown := map[string]bool{}
@@ -266,7 +266,7 @@ func links(t *testing.T, p string, d dom, all map[string][]byte, ids map[string]
 func TestAChapterShowsItsCalculatorsCautionsAndSources(t *testing.T) {
 	g, bad := Load("")
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	d := parsed(t, built(t, g)["saddle/height.html"])
 	for _, selector := range []string{

@@ -133,7 +133,7 @@ func (p *previewer) refresh() error {
 		p.o.log("%s", m)
 	}
 	if mistakes == nil {
-		p.o.log("%d pages  %s", len(g.Pages), since(start))
+		p.o.log("%d pages  %s", len(g.pages), since(start))
 	}
 	return nil
 }

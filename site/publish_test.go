@@ -23,7 +23,7 @@ func smallEngine(context.Context, string) (engineFiles, error) {
 }
 
 func testOptions(t testing.TB) Options {
-	return Options{Cache: filepath.Join(os.TempDir(), "plumbline-test-cache"), engine: smallEngine, Log: func(l string) { t.Log(l) }}
+	return Options{cacheDir: filepath.Join(os.TempDir(), "plumbline-test-cache"), engine: smallEngine, Log: func(l string) { t.Log(l) }}
 }
 
 func publish(t testing.TB, g *Guide, dir string) Report {
@@ -248,7 +248,7 @@ func TestTheCacheIsOptional(t *testing.T) {
 	if err := os.WriteFile(file, nil, 0o600); err != nil {
 		t.Fatal(err)
 	}
-	o.Cache = filepath.Join(file, "cache")
+	o.cacheDir = filepath.Join(file, "cache")
 	if _, err := Publish(t.Context(), demo(t), filepath.Join(t.TempDir(), "a"), o); err != nil {
 		t.Error(err)
 	}

@@ -19,7 +19,7 @@ func escaped(s string) []byte { return []byte(stdhtml.EscapeString(s)) }
 
 // render writes a page's tree as HTML. It may be called once: goldmark changes
 // a tree while it writes tables.
-func (g *Guide) render(p *Page) ([]byte, error) {
+func (g *Guide) render(p *guidePage) ([]byte, error) {
 	w := &writer{g: g, p: p}
 	r := renderer.NewRenderer(renderer.WithNodeRenderers(
 		util.Prioritized(html.NewRenderer(), 1000),
@@ -42,7 +42,7 @@ func (g *Guide) render(p *Page) ([]byte, error) {
 // the policy of the page or a narrow screen does not allow.
 type writer struct {
 	g *Guide
-	p *Page
+	p *guidePage
 }
 
 // RegisterFuncs implements renderer.NodeRenderer.

@@ -32,7 +32,7 @@ func (g *Guide) index() []byte {
 			weights[w][n] = max(weights[w][n], weight)
 		}
 	}
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		things = append(things, found{p.URL, p.Title, "chapter", p.Question})
 		add(p.Title, 3)
 		add(p.Nav+" "+p.Question, 2)

@@ -11,8 +11,8 @@ import (
 	"plumbline/calculators/measure"
 )
 
-// Settings are a guide's own name, people and order of chapters: guide.yaml.
-type Settings struct {
+// settings are a guide's own name, people and order of chapters: guide.yaml.
+type settings struct {
 	Name     string // the shop or the rider whose guide this is
 	Tagline  string
 	Contact  string // an address for post, or a web address
@@ -22,7 +22,7 @@ type Settings struct {
 	Units    string // what lengths are shown in at first: mm, cm or in
 	Language string // BCP 47, of the chapters' text
 	LeftOut  []string
-	Parts    []Outline
+	Parts    []outline
 	Path     []string // the way through the guide for a newcomer, as part/chapter
 	Request  string   // what a client is asked before a fitting, as a fragment; "" for the usual
 
@@ -30,8 +30,8 @@ type Settings struct {
 	stepsFile string
 }
 
-// Outline is a part and the order of its chapters, by file name without .md.
-type Outline struct {
+// outline is a part and the order of its chapters, by file name without .md.
+type outline struct {
 	Key, Title string
 	Chapters   []string
 
@@ -44,8 +44,8 @@ var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "
 
 // settings reads guide.yaml of both layers, the shop's keys over the built-in
 // ones.
-func (l *layers) settings() (Settings, []Mistake) {
-	s := Settings{Units: "mm", Language: "en"}
+func (l *layers) settings() (settings, []Mistake) {
+	s := settings{Units: "mm", Language: "en"}
 	var bad []Mistake
 	base, ok := l.base[settingsFile]
 	if ok {
@@ -69,7 +69,7 @@ func (l *layers) settings() (Settings, []Mistake) {
 
 // read lays one guide.yaml over s and returns the keys that it gave. titles are
 // the parts whose titles an outline may leave out.
-func (s *Settings) read(from source, titles []Outline) (given []string, bad []Mistake) {
+func (s *settings) read(from source, titles []outline) (given []string, bad []Mistake) {
 	y := &yamlReader{file: from.file}
 	for _, e := range y.root(from.text) {
 		if !y.known(e, settingsKeys...) {
@@ -111,10 +111,10 @@ func (s *Settings) read(from source, titles []Outline) (given []string, bad []Mi
 }
 
 // outlines reads the list of parts.
-func (y *yamlReader) outlines(e entry, titles []Outline) []Outline {
-	var list []Outline
+func (y *yamlReader) outlines(e entry, titles []outline) []outline {
+	var list []outline
 	for _, n := range y.items(e) {
-		o := Outline{at: n.GetToken(), file: y.file}
+		o := outline{at: n.GetToken(), file: y.file}
 		for _, e := range y.mapping(n, "a part") {
 			switch {
 			case !y.known(e, "key", "title", "chapters"):
@@ -140,7 +140,7 @@ func (y *yamlReader) outlines(e entry, titles []Outline) []Outline {
 			continue
 		case o.Title == "":
 			y.mistake(o.at, "the part “"+o.Key+"” has no title", "add “title:”")
-		case slices.ContainsFunc(list, func(p Outline) bool { return p.Key == o.Key }):
+		case slices.ContainsFunc(list, func(p outline) bool { return p.Key == o.Key }):
 			y.mistake(o.at, "the part “"+o.Key+"” is listed twice", "keep one of them")
 			continue
 		}

@@ -122,12 +122,12 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
 		v.Modules = append(v.Modules, "page.js")
 	}
-	for _, part := range g.Parts {
+	for _, part := range g.parts {
 		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: path.Dir(part.Page.URL) == path.Dir(url), Page: part.Page.URL == url, Current: "true"}
 		if r.Page {
 			r.Current = "page"
 		}
-		if !r.Here && kind != "front" && len(g.Pages) > wholeRail {
+		if !r.Here && kind != "front" && len(g.pages) > wholeRail {
 			v.Rail = append(v.Rail, r)
 			continue
 		}
@@ -158,7 +158,7 @@ func (v *view) write() ([]byte, error) {
 
 // page writes page i of g.Pages.
 func (g *Guide) page(i int, in paths) ([]byte, error) {
-	p := g.Pages[i]
+	p := g.pages[i]
 	body, err := g.body(p)
 	if err != nil {
 		return nil, err
@@ -190,11 +190,11 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 		}
 	}
 	if i > 0 {
-		e := entry1(p.URL, g.Pages[i-1])
+		e := entry1(p.URL, g.pages[i-1])
 		v.Before = &e
 	}
-	if i+1 < len(g.Pages) {
-		e := entry1(p.URL, g.Pages[i+1])
+	if i+1 < len(g.pages) {
+		e := entry1(p.URL, g.pages[i+1])
 		v.After = &e
 	}
 	return v.write()
@@ -202,7 +202,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 
 // along lays a page on the way through the guide: which step it is, what comes
 // next, and for a chapter the test ride and the sheet, where every change ends.
-func (g *Guide) along(v *view, p *Page, kind string) {
+func (g *Guide) along(v *view, p *guidePage, kind string) {
 	for i, step := range g.path {
 		e := entry1(p.URL, step)
 		v.Steps = append(v.Steps, e)
@@ -232,9 +232,9 @@ func (g *Guide) along(v *view, p *Page, kind string) {
 const ridePath = "finish/the-test-ride.md"
 
 // standing tells what kind of page p is, in which part, as which chapter.
-func (g *Guide) standing(p *Page) (kind string, part *Part, number int) {
-	for i := range g.Parts {
-		part := &g.Parts[i]
+func (g *Guide) standing(p *guidePage) (kind string, part *guidePart, number int) {
+	for i := range g.parts {
+		part := &g.parts[i]
 		if part.Page == p {
 			return "part", part, 0
 		}
@@ -246,7 +246,7 @@ func (g *Guide) standing(p *Page) (kind string, part *Part, number int) {
 }
 
 // body renders a page's text once and keeps it.
-func (g *Guide) body(p *Page) ([]byte, error) {
+func (g *Guide) body(p *guidePage) ([]byte, error) {
 	p.once.Do(func() {
 		sum := g.sum(p)
 		if p.html = g.kept.rendered(p.Path, sum); p.html == nil {
@@ -261,7 +261,7 @@ func (g *Guide) body(p *Page) ([]byte, error) {
 // that they did not make themselves.
 func trusted(b []byte) template.HTML { return template.HTML(b) }
 
-func entry1(at string, p *Page) entryView {
+func entry1(at string, p *guidePage) entryView {
 	return entryView{p.Title, p.Question, relative(at, p.URL)}
 }
 

@@ -10,7 +10,7 @@ import (
 )
 
 // whole writes a block that makes a page of its own.
-func (g *Guide) whole(p *Page, b *block) string {
+func (g *Guide) whole(p *guidePage, b *block) string {
 	d := desk.Desk{Calculators: g.shelf.calculators, Figures: g.shelf.standing}
 	page := desk.Block{
 		Ask:     desk.Ask{Place: b.place, Units: g.Units, Root: rootFrom(p.URL), Ways: strings.Join(g.ways(), " ")},
@@ -40,7 +40,7 @@ func (g *Guide) whole(p *Page, b *block) string {
 
 // ways are the guide's chapters as the engine is told of them.
 func (g *Guide) ways() (list []string) {
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		list = append(list, strings.TrimSuffix(p.Path, ".md"))
 	}
 	return list
