@@ -78,7 +78,8 @@ func (t *term) find(pages []*guidePage) {
 // alike takes out what does not tell terms apart.
 var alike = strings.NewReplacer("-", " ", "’", "'")
 
-// looked is text as terms are looked for in it: small letters, hyphens as spaces.
+// looked is text in the form in which terms are searched: lower case, hyphens as
+// spaces.
 func looked(s string) string { return alike.Replace(strings.ToLower(s)) }
 
 // mentions tells whether text has the term as whole words, with or without a

@@ -128,7 +128,8 @@ func (g *Guide) assemble() (bad []Mistake) {
 			default:
 				page := take(p)
 				if page == nil {
-					at(&c, "there is no page “"+p+"”", meant(c.text, g.chaptersIn(o.Key), "write it or take it out of the list"))
+					at(&c, "there is no page “"+p+"”", meant(c.text, g.chaptersIn(o.Key),
+						"write it or take it out of the list"))
 					continue
 				}
 				part.Chapters = append(part.Chapters, page)
@@ -149,7 +150,9 @@ func (g *Guide) walk() (bad []Mistake) {
 		case p != nil:
 			g.path = append(g.path, p)
 		case g.stepsFile != built.file:
-			bad = append(bad, Mistake{g.stepsFile, step.at.Position.Line, step.at.Position.Column, "there is no chapter “" + step.text + "”", meant(step.text, g.ways(), "write it as part/chapter, without .md")})
+			bad = append(bad, Mistake{g.stepsFile, step.at.Position.Line, step.at.Position.Column,
+				"there is no chapter “" + step.text + "”",
+				meant(step.text, g.ways(), "write it as part/chapter, without .md")})
 		}
 	}
 	return bad
@@ -159,14 +162,17 @@ func (g *Guide) walk() (bad []Mistake) {
 // leave_out lines that leave out nothing.
 func (g *Guide) unlisted() (bad []Mistake) {
 	for _, p := range g.layers.paths {
-		if s := g.layers.local[p]; s.local && path.Ext(p) == ".md" && g.byPath[p] == nil && !slices.Contains(g.leftOut, p) {
-			bad = append(bad, Mistake{s.file, 1, 1, "no part of guide.yaml lists this page", "add it to a part's chapters in your guide.yaml"})
+		if s := g.layers.local[p]; s.local && path.Ext(p) == ".md" && g.byPath[p] == nil &&
+			!slices.Contains(g.leftOut, p) {
+			bad = append(bad, Mistake{s.file, 1, 1, "no part of guide.yaml lists this page",
+				"add it to a part's chapters in your guide.yaml"})
 		}
 	}
 	for _, out := range g.LeftOut {
 		if !slices.Contains(g.leftOut, out+".md") {
 			s, _ := g.layers.file(settingsFile)
-			bad = append(bad, Mistake{File: s.file, What: "leave_out names “" + out + "”, which is no chapter of the guide", Remedy: "write it as part/chapter, without .md"})
+			bad = append(bad, Mistake{File: s.file, What: "leave_out names “" + out +
+				"”, which is no chapter of the guide", Remedy: "write it as part/chapter, without .md"})
 		}
 	}
 	return bad

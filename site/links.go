@@ -52,9 +52,11 @@ func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy strin
 	case u.Scheme == "mailto" || u.Scheme == "tel":
 		return target{away: true}, "", ""
 	case u.Scheme != "":
-		return t, "links of the kind “" + u.Scheme + ":” are not allowed", "link to a page of the guide or to a web address"
+		return t, "links of the kind “" + u.Scheme + ":” are not allowed",
+			"link to a page of the guide or to a web address"
 	case u.Host != "" || strings.HasPrefix(u.Path, "/"):
-		return t, "“" + dest + "” begins at the top of some web server", "write the path from this file, like ../saddle/height.md"
+		return t, "“" + dest + "” begins at the top of some web server",
+			"write the path from this file, like ../saddle/height.md"
 	case u.RawQuery != "":
 		return t, "a link inside the guide takes no “?”", "take “?" + u.RawQuery + "” out"
 	}
@@ -78,7 +80,8 @@ func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy stri
 			return target{file: s.path}, "", ""
 		}
 		if slices.Contains(g.leftOut, to) {
-			return t, "“" + dest + "” is a chapter that guide.yaml leaves out", "take the link out, or put this page into your own folder without it"
+			return t, "“" + dest + "” is a chapter that guide.yaml leaves out",
+				"take the link out, or put this page into your own folder without it"
 		}
 		return t, "“" + dest + "” is in no part of guide.yaml", "add it to the part's chapters"
 	}
@@ -120,7 +123,8 @@ func (g *Guide) anchored(p *guidePage, anchor string) (t target, what, remedy st
 		}
 		known = append(known, h.id)
 	}
-	return t, "“" + p.Path + "” has no heading “#" + anchor + "”", meant(anchor, known, "its headings are "+listed(known))
+	return t, "“" + p.Path + "” has no heading “#" + anchor + "”",
+		meant(anchor, known, "its headings are "+listed(known))
 }
 
 // from is the path of a file as a page would write it.
@@ -149,7 +153,8 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 			g.shown[t.file] = true
 			n.Destination = []byte(relative(p.URL, t.file))
 		case t.file != "":
-			bad = append(bad, p.mistake(p.where(n, dest), "“"+string(dest)+"” is a picture", "show it with ![what it shows]("+string(dest)+")"))
+			bad = append(bad, p.mistake(p.where(n, dest), "“"+string(dest)+"” is a picture",
+				"show it with ![what it shows]("+string(dest)+")"))
 		case t.page == p:
 			n.Destination = []byte("#" + t.anchor)
 		default:
@@ -159,7 +164,8 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 			}
 		}
 		if n.FirstChild() == nil {
-			bad = append(bad, p.mistake(p.where(n, dest), "this link has no text", "say in the brackets where it leads"))
+			bad = append(bad, p.mistake(p.where(n, dest), "this link has no text",
+				"say in the brackets where it leads"))
 		}
 	}
 	for _, n := range p.images {
@@ -180,8 +186,10 @@ func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 	t, what, remedy := g.resolve(p, dest)
 	switch {
 	case what == "" && t.away:
-		what, remedy = "a picture from another server would tell it who reads the guide", "put the file into the guide's folder"
-	case what != "" && path.Ext(dest) != ".md" && !strings.Contains(what, "folder") && !strings.Contains(what, "not allowed") && !strings.Contains(what, "case"):
+		what, remedy = "a picture from another server would tell it who reads the guide",
+			"put the file into the guide's folder"
+	case what != "" && path.Ext(dest) != ".md" && !strings.Contains(what, "folder") &&
+		!strings.Contains(what, "not allowed") && !strings.Contains(what, "case"):
 		what, remedy = "there is no picture “"+dest+"”", "put it into the folder as "+listed(pictures)
 	case what == "" && !slices.Contains(pictures, path.Ext(t.file)):
 		what, remedy = "“"+dest+"” is no picture", "name a file that ends in "+listed(pictures)
@@ -190,7 +198,8 @@ func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 		return []Mistake{p.mistake(at, what, remedy)}
 	}
 	if len(inlineText(n, p.body())) == 0 {
-		bad = append(bad, p.mistake(at, "the picture has no text for readers who cannot see it", "say between the brackets what it shows"))
+		bad = append(bad, p.mistake(at, "the picture has no text for readers who cannot see it",
+			"say between the brackets what it shows"))
 	}
 	g.shown[t.file] = true
 	n.Destination = []byte(relative(p.URL, t.file))

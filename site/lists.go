@@ -6,8 +6,8 @@ import (
 	"strings"
 )
 
-// made writes the pages that no file has: glossary, sources, find and the page
-// for a lost address.
+// made writes the pages that have no Markdown file: glossary, sources, find and the
+// page for an address that does not exist.
 func (g *Guide) made(in paths) ([]file, error) {
 	var out []file
 	for _, m := range []struct {
@@ -44,7 +44,8 @@ func (g *Guide) fillGlossary(v *view) {
 }
 
 func (g *Guide) fillSources(v *view) {
-	v.Title, v.Summary = "Sources", "Every source that a chapter or a calculator of this guide rests on, and how much of it was read."
+	v.Title, v.Summary = "Sources",
+		"Every source that a chapter or a calculator of this guide rests on, and how much of it was read."
 	at := map[string]int{}
 	for _, p := range g.pages {
 		for _, key := range g.used(p) {
@@ -58,7 +59,8 @@ func (g *Guide) fillSources(v *view) {
 		}
 	}
 	slices.SortFunc(v.Library, func(a, b sourceView) int {
-		return cmp.Or(cmp.Compare(strings.ToLower(a.Authors), strings.ToLower(b.Authors)), cmp.Compare(a.Year, b.Year), cmp.Compare(a.Key, b.Key))
+		return cmp.Or(cmp.Compare(strings.ToLower(a.Authors), strings.ToLower(b.Authors)),
+			cmp.Compare(a.Year, b.Year), cmp.Compare(a.Key, b.Key))
 	})
 }
 

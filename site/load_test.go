@@ -50,7 +50,8 @@ func golden(t *testing.T, name, got string) {
 		t.Fatal(err)
 	}
 	if got != string(want) {
-		t.Errorf("%s differs from what is made now; look at the difference after go test ./site -update\n%s", file, firstDifference(string(want), got))
+		t.Errorf("%s differs from what is made now; look at the difference after go test ./site -update\n%s", file,
+			firstDifference(string(want), got))
 	}
 }
 
@@ -114,7 +115,8 @@ func TestALinkOutOfTheFolderIsNotFollowed(t *testing.T) {
 // TestAPublishedFolderInsideIsNoPartOfTheGuide keeps a guide that is published
 // into its own folder from reading what it wrote.
 func TestAPublishedFolderInsideIsNoPartOfTheGuide(t *testing.T) {
-	local := fstest.MapFS{"public/.plumbline": {}, "public/stray.md": page("Stray."), "notes/.hidden.md": page("Hidden.")}
+	local := fstest.MapFS{"public/.plumbline": {}, "public/stray.md": page("Stray."),
+		"notes/.hidden.md": page("Hidden.")}
 	if _, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil); bad != nil {
 		t.Error(lines(bad))
 	}
@@ -133,7 +135,8 @@ func TestYAMLThatCannotBeRead(t *testing.T) {
 		"a key twice":      "name: A\nname: B\n",
 		"a list of lists":  "- a\n- b\n",
 	} {
-		_, bad := loadFS(os.DirFS("testdata/demo"), fstest.MapFS{"guide.yaml": {Data: []byte(text)}}, "shop", everything(), nil)
+		_, bad := loadFS(os.DirFS("testdata/demo"), fstest.MapFS{"guide.yaml": {Data: []byte(text)}}, "shop",
+			everything(), nil)
 		if len(bad) == 0 || bad[0].File != "shop/guide.yaml" || bad[0].Line == 0 {
 			t.Errorf("%s: %v", name, bad)
 		}
@@ -143,9 +146,11 @@ func TestYAMLThatCannotBeRead(t *testing.T) {
 // TestAShopStatesOnlyWhatDiffers lays four lines over the built-in guide.
 func TestAShopStatesOnlyWhatDiffers(t *testing.T) {
 	local := fstest.MapFS{
-		"guide.yaml": {Data: []byte("name: Alder Bank Bikes\nnotice: Alder Bank Bikes is an invented shop.\ncontact: https://example.org/alder\n" +
+		"guide.yaml": {Data: []byte("name: Alder Bank Bikes\nnotice: Alder Bank Bikes is an invented shop.\n" +
+			"contact: https://example.org/alder\n" +
 			"booking: https://example.org/book\nlocal: The workshop is closed on Mondays.\nunits: in\n" +
-			"parts:\n  - key: saddle\n    chapters: [tilt, height]\n  - key: feet\n    chapters: [flat-or-clipped]\n")},
+			"parts:\n  - key: saddle\n    chapters: [tilt, height]\n" +
+			"  - key: feet\n    chapters: [flat-or-clipped]\n")},
 		"glossary.yaml": {Data: []byte("collar:\n  says: What we call the seat clamp.\n")},
 		"saddle/tilt.md": page("A page of our own. " +
 			"See [the height](height.md#set-it)."),
@@ -154,7 +159,8 @@ func TestAShopStatesOnlyWhatDiffers(t *testing.T) {
 	if bad != nil {
 		t.Fatal(lines(bad))
 	}
-	if g.Name != "Alder Bank Bikes" || g.Tagline != "A very small guide for the tests." || g.Units != "in" || g.Booking != "https://example.org/book" {
+	if g.Name != "Alder Bank Bikes" || g.Tagline != "A very small guide for the tests." || g.Units != "in" ||
+		g.Booking != "https://example.org/book" {
 		t.Errorf("settings: %+v", g.settings)
 	}
 	if p := g.parts; len(p) != 2 || p[0].Title != "Saddle" || p[0].Chapters[0].Path != "saddle/tilt.md" {
@@ -247,18 +253,21 @@ func TestAnUnknownFigureIsAnsweredWithTheFigures(t *testing.T) {
 func TestABlockWithHeadingsNeedsOneAboveIt(t *testing.T) {
 	const bench, steps = "```calculator saddle-height\n```\n", "```prepare\n```\n"
 	for text, want := range map[string]string{
-		bench:                                "shop/saddle/tilt.md:8:4: no heading stands above this calculator block",
-		"Words.\n\n" + bench + "\n## Late\n": "shop/saddle/tilt.md:10:4: no heading stands above this calculator block",
-		steps:                                "shop/saddle/tilt.md:8:4: no heading stands above this prepare block",
-		"### Deep\n\n" + bench:               "shop/saddle/tilt.md:8:1: the heading “Deep” skips a level, write ## Deep",
-		"# Title again\n\n" + bench:          "no heading stands above this calculator block",
+		bench: "shop/saddle/tilt.md:8:4: no heading stands above this calculator block",
+		"Words.\n\n" + bench +
+			"\n## Late\n": "shop/saddle/tilt.md:10:4: no heading stands above this calculator block",
+		steps: "shop/saddle/tilt.md:8:4: no heading stands above this prepare block",
+		"### Deep\n\n" +
+			bench: "shop/saddle/tilt.md:8:1: the heading “Deep” skips a level, write ## Deep",
+		"# Title again\n\n" + bench: "no heading stands above this calculator block",
 	} {
 		local := fstest.MapFS{"saddle/tilt.md": page(text)}
 		_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 		wantMistake(t, bad, want)
 	}
 	// Nothing is skipped in these.
-	for _, text := range []string{"Words alone.", "## Above\n\n" + bench + "\n### Below\n", "## Above\n\n### Deeper\n\n" + bench} {
+	for _, text := range []string{"Words alone.", "## Above\n\n" + bench + "\n### Below\n",
+		"## Above\n\n### Deeper\n\n" + bench} {
 		local := fstest.MapFS{"saddle/tilt.md": page(text)}
 		g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 		if bad != nil {
@@ -307,8 +316,10 @@ func TestPictures(t *testing.T) {
 // TestIdsNeverClash writes headings that want the ids of the frame and of a
 // calculator.
 func TestIdsNeverClash(t *testing.T) {
-	text := "## Main\n\n## Sources\n\n## Saddle height 1\n\n## Sources\n\n```calculator saddle-height\n```\n\n```calculator saddle-height\n```\n"
-	local := fstest.MapFS{"saddle/tilt.md": page(text), "glossary.yaml": {Data: []byte("main:\n  says: A word that the frame uses.\n")}}
+	text := "## Main\n\n## Sources\n\n## Saddle height 1\n\n## Sources\n\n" +
+		"```calculator saddle-height\n```\n\n```calculator saddle-height\n```\n"
+	local := fstest.MapFS{"saddle/tilt.md": page(text),
+		"glossary.yaml": {Data: []byte("main:\n  says: A word that the frame uses.\n")}}
 	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	if bad != nil {
 		t.Fatal(lines(bad))

@@ -35,7 +35,8 @@ func (m Mistake) String() string {
 // sorted puts mistakes in the order of reading and drops repeated ones.
 func sorted(list []Mistake) []Mistake {
 	slices.SortStableFunc(list, func(a, b Mistake) int {
-		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column), cmp.Compare(a.What, b.What))
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column),
+			cmp.Compare(a.What, b.What))
 	})
 	return slices.Compact(list)
 }

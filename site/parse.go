@@ -45,12 +45,14 @@ type heading struct {
 	at       int
 }
 
-// reservedIDs are the ids that stand in a page's frame.
+// reservedIDs are the ids that the page templates use.
 func reservedIDs() map[string]bool {
-	return map[string]bool{"main": true, "sources": true, "chapters": true, "chapters-here": true, "cautions": true, "whole": true, "mistakes": true, "path": true}
+	return map[string]bool{"main": true, "sources": true, "chapters": true, "chapters-here": true, "cautions": true,
+		"whole": true, "mistakes": true, "path": true}
 }
 
-// newParser parses Markdown with tables, heading ids and what is ours.
+// newParser parses Markdown with tables, typographic quotes, and the blocks and
+// citations of a guide.
 func newParser() parser.Parser {
 	md := goldmark.New(goldmark.WithExtensions(extension.NewTable(), quotes, guideSyntax{}))
 	return md.Parser()
@@ -59,7 +61,9 @@ func newParser() parser.Parser {
 // quotes sets typed quotation marks and apostrophes as a printer would. They are
 // written as letters, not as entities, so that headings and the search index
 // have them as they are read.
-var quotes = extension.NewTypographer(extension.WithTypographicSubstitutions(map[extension.TypographicPunctuation][]byte{
+var quotes = extension.NewTypographer(extension.WithTypographicSubstitutions(marks))
+
+var marks = map[extension.TypographicPunctuation][]byte{
 	extension.LeftSingleQuote:  []byte("‘"),
 	extension.RightSingleQuote: []byte("’"),
 	extension.LeftDoubleQuote:  []byte("“"),
@@ -70,9 +74,9 @@ var quotes = extension.NewTypographer(extension.WithTypographicSubstitutions(map
 	extension.Ellipsis:         nil,
 	extension.LeftAngleQuote:   nil,
 	extension.RightAngleQuote:  nil,
-}))
+}
 
-// guideSyntax is the goldmark extension for our blocks and citations.
+// guideSyntax is the goldmark extension for blocks and citations.
 type guideSyntax struct{}
 
 // Extend adds the parsers; render.go has the writers.

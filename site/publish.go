@@ -19,7 +19,7 @@ import (
 
 // Options are how a guide is published. The zero value is what most want.
 type Options struct {
-	// cacheDir is a folder for what is costly to make: the built engine and the
+	// cacheDir is a folder for what takes long to make: the built engine and the
 	// best compression. "" is the user's cache folder.
 	cacheDir string
 	// Log is told one line a stage, with sizes and times; nil stays silent.
@@ -136,7 +136,7 @@ func resolved(dir string) (string, error) {
 	return full, nil
 }
 
-// prepare makes the sibling in which the site is put together.
+// prepare makes the folder beside dir in which the site is put together.
 func prepare(dir string) (stage string, unlock func(), err error) {
 	above := filepath.Dir(dir)
 	if err := os.MkdirAll(above, 0o755); err != nil {
@@ -150,8 +150,8 @@ func prepare(dir string) (stage string, unlock func(), err error) {
 	return stage, unlock, os.Chmod(stage, 0o755)
 }
 
-// fill writes the files, their compressed copies and the marker. What has not
-// changed since the old site is linked, not written.
+// fill writes the files, their compressed copies and the marker. Files that have not
+// changed since the old site are hard links to it.
 func fill(ctx context.Context, stage, dir string, files []file, old map[string]string, cache string) (Report, error) {
 	sums := make([]written, len(files))
 	same := make([]bool, len(files))
@@ -188,8 +188,8 @@ func fill(ctx context.Context, stage, dir string, files []file, old map[string]s
 	return w.report, nil
 }
 
-// intact reads the copies of an unchanged file from the old site, and tells
-// whether they are what we wrote there.
+// intact reads the compressed copies of an unchanged file from the old site, and
+// tells whether they are still as they were published.
 func intact(dir string, f *file, old map[string]string) bool {
 	read := func(ending string) []byte {
 		b, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(f.path+ending)))

@@ -57,7 +57,8 @@ func TestTheSearchModule(t *testing.T) {
 	if err != nil {
 		t.Skip("no Node")
 	}
-	if out, err := exec.CommandContext(t.Context(), node, "--test", "../templates/page/search.test.js").CombinedOutput(); err != nil {
+	if out, err := exec.CommandContext(t.Context(), node, "--test",
+		"../templates/page/search.test.js").CombinedOutput(); err != nil {
 		t.Errorf("%v\n%s", err, out)
 	}
 }

@@ -40,7 +40,8 @@ type outline struct {
 	file     string
 }
 
-var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language", "leave_out", "parts", "path", "request"}
+var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language",
+	"leave_out", "parts", "path", "request"}
 
 // settings reads guide.yaml of both layers, the shop's keys over the built-in
 // ones.
@@ -54,15 +55,18 @@ func (l *layers) settings() (settings, []Mistake) {
 	local, has := l.local[settingsFile]
 	if !has {
 		if !ok {
-			bad = append(bad, Mistake{File: settingsFile, What: "the guide has no guide.yaml", Remedy: "write one with name, tagline, contact, notice and parts"})
+			bad = append(bad, Mistake{File: settingsFile, What: "the guide has no guide.yaml",
+				Remedy: "write one with name, tagline, contact, notice and parts"})
 		}
 		return s, bad
 	}
 	before := s
 	given, more := s.read(local, before.Parts)
 	bad = append(bad, more...)
-	if ok && s.Name != before.Name && !slices.Contains(given, "notice") && strings.Contains(before.Notice, before.Name) {
-		bad = append(bad, Mistake{local.file, 1, 1, "the name is yours but the notice still speaks of " + before.Name, "add a “notice” that says whose guide this is"})
+	if ok && s.Name != before.Name && !slices.Contains(given, "notice") &&
+		strings.Contains(before.Notice, before.Name) {
+		bad = append(bad, Mistake{local.file, 1, 1, "the name is yours but the notice still speaks of " +
+			before.Name, "add a “notice” that says whose guide this is"})
 	}
 	return s, bad
 }
@@ -202,7 +206,8 @@ func (y *yamlReader) contact(e entry) string {
 	}
 	name, host, ok := strings.Cut(s, "@")
 	if !ok || name == "" || !strings.Contains(host, ".") || strings.ContainsAny(s, " <>\"?&#") {
-		y.mistake(e.value.GetToken(), "“"+s+"” is no mail or web address", "write one like workshop@example.org or https://example.org/contact")
+		y.mistake(e.value.GetToken(), "“"+s+"” is no mail or web address",
+			"write one like workshop@example.org or https://example.org/contact")
 		return ""
 	}
 	return s

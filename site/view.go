@@ -19,7 +19,7 @@ const policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-
 	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; " +
 	"require-trusted-types-for 'script'; trusted-types plumbline-fragment plumbline-script"
 
-// The pages that are made and not written.
+// The addresses of the pages that have no Markdown file.
 const (
 	lostURL     = "404.html"
 	findURL     = "find.html"
@@ -100,12 +100,12 @@ var layouts = sync.OnceValue(func() map[string]*template.Template {
 // paths are the hashed folders of one publication.
 type paths struct{ assets, engine string }
 
-// wholeRail is up to how many pages every rail lists the whole guide. A larger
-// guide lists the chapters of a page's own part, or its pages together would
-// grow with the square of their number.
+// wholeRail is the number of pages up to which the navigation of every page lists all
+// chapters. In a larger guide it lists those of the page's own part only, because the
+// size of all pages would otherwise grow with the square of their number.
 const wholeRail = 100
 
-// view begins a page's view: everything that its frame shows.
+// view returns a page's view with everything that base.html shows.
 func (g *Guide) view(kind, url string, in paths) *view {
 	to := func(target string) string { return relative(url, target) }
 	if kind == "lost" { // shown in place of any page: see Handler
@@ -123,7 +123,8 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		v.Modules = append(v.Modules, "page.js")
 	}
 	for _, part := range g.parts {
-		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: path.Dir(part.Page.URL) == path.Dir(url), Page: part.Page.URL == url, Current: "true"}
+		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: path.Dir(part.Page.URL) == path.Dir(url),
+			Page: part.Page.URL == url, Current: "true"}
 		if r.Page {
 			r.Current = "page"
 		}
@@ -176,7 +177,8 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 		}
 	}
 	if part != nil {
-		v.PartTitle, v.PartURL, v.Number, v.Count = part.Title, relative(p.URL, part.Page.URL), number, len(part.Chapters)
+		v.PartTitle, v.PartURL, v.Number, v.Count = part.Title, relative(p.URL, part.Page.URL), number,
+			len(part.Chapters)
 	}
 	if kind == "part" {
 		for _, c := range part.Chapters {
@@ -200,8 +202,8 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	return v.write()
 }
 
-// along lays a page on the way through the guide: which step it is, what comes
-// next, and for a chapter the test ride and the sheet, where every change ends.
+// along fills in where a page stands on the way through the guide: which step it is,
+// which comes next, and for a chapter the links to the test ride and the setup sheet.
 func (g *Guide) along(v *view, p *guidePage, kind string) {
 	for i, step := range g.path {
 		e := entry1(p.URL, step)
@@ -228,7 +230,7 @@ func (g *Guide) along(v *view, p *guidePage, kind string) {
 	}
 }
 
-// ridePath is the chapter of the test ride, to which every chapter's end leads.
+// ridePath is the chapter of the test ride, to which every chapter links at its end.
 const ridePath = "finish/the-test-ride.md"
 
 // standing tells what kind of page p is, in which part, as which chapter.
@@ -257,8 +259,8 @@ func (g *Guide) body(p *guidePage) ([]byte, error) {
 	return p.html, p.err
 }
 
-// trusted marks what the Markdown writer or the panel wrote: both escape all
-// that they did not make themselves.
+// trusted marks what the Markdown renderer or the panel wrote as safe HTML: both
+// escape all text.
 func trusted(b []byte) template.HTML { return template.HTML(b) }
 
 func entry1(at string, p *guidePage) entryView {
@@ -266,6 +268,7 @@ func entry1(at string, p *guidePage) entryView {
 }
 
 func viewSource(s *literature.Source) sourceView {
-	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.Authors, "."), Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Where, "."),
+	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.Authors, "."),
+		Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Where, "."),
 		DOI: s.DOI, For: s.For, Opened: string(s.Opened), Year: s.Year}
 }

@@ -9,7 +9,7 @@ import (
 	"plumbline/calculators/symptom"
 )
 
-// whole writes a block that makes a page of its own.
+// whole writes a block that fills a whole page.
 func (g *Guide) whole(p *guidePage, b *block) string {
 	d := desk.Desk{Calculators: g.shelf.calculators, Figures: g.shelf.standing}
 	page := desk.Block{
@@ -46,7 +46,7 @@ func (g *Guide) ways() (list []string) {
 	return list
 }
 
-// symptomSources are what the symptoms rest on, each once, in their order.
+// symptomSources are the sources that the symptoms cite, each once, in their order.
 func symptomSources() (list []*literature.Source) {
 	for _, s := range symptom.All() {
 		for i := range s.Causes {
