@@ -187,9 +187,10 @@ func TestChaptersLeftOut(t *testing.T) {
 // TestTheNoticeOfTheDemoShopDoesNotSpeakForAnother guards a real shop against
 // publishing under its name that it is an invented one.
 func TestTheNoticeOfTheDemoShopDoesNotSpeakForAnother(t *testing.T) {
-	local := fstest.MapFS{"guide.yaml": {Data: []byte("name: Alder Bank Bikes\n")}}
+	local := fstest.MapFS{"guide.yaml": {Data: []byte("units: cm\nname: Alder Bank Bikes\n")}}
 	_, bad := loadFS(content.Files, local, "shop", everything(), nil)
-	wantMistake(t, bad, "the notice still speaks of Larch Hollow Cycles")
+	wantMistake(t, bad, "shop/guide.yaml:2:1: the name is yours but the notice still speaks of Larch Hollow Cycles")
+	wantMistake(t, bad, "shop/guide.yaml:2:1: the name is yours but the contact is still that of Larch Hollow Cycles")
 }
 
 // TestTheBuiltInGuideHasNoMistakes is what an author runs after every edit.

@@ -9,6 +9,7 @@ import (
 
 	"plumbline/calculators/desk"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/request"
 )
 
 // settings are a guide's own name, people and order of chapters: guide.yaml.
@@ -24,7 +25,10 @@ type settings struct {
 	LeftOut  []string
 	Parts    []outline
 	Path     []string // the way through the guide for a newcomer, as part/chapter
-	Request  string   // what a client is asked before a fitting, as a fragment; "" for the usual
+	Request  string   // what a client is asked before a fitting, as a fragment
+
+	asking asking // what Request is made of
+	nameAt *token.Token
 
 	steps     []item // Path, with its places
 	stepsFile string
@@ -58,17 +62,49 @@ func (l *layers) settings() (settings, []Mistake) {
 			bad = append(bad, Mistake{File: settingsFile, What: "the guide has no guide.yaml",
 				Remedy: "write one with name, tagline, contact, notice and parts"})
 		}
+		s.Request = s.asking.fragment(s.Name, s.Contact)
 		return s, bad
 	}
 	before := s
+	// Who asks and where the record goes follow from the shop's own name and contact.
+	s.asking.byGiven, s.asking.replyGiven = false, false
 	given, more := s.read(local, before.Parts)
 	bad = append(bad, more...)
-	if ok && s.Name != before.Name && !slices.Contains(given, "notice") &&
-		strings.Contains(before.Notice, before.Name) {
-		bad = append(bad, Mistake{local.file, 1, 1, "the name is yours but the notice still speaks of " +
-			before.Name, "add a “notice” that says whose guide this is"})
+	if ok && s.Name != before.Name && before.Name != "" {
+		bad = append(bad, s.own(before, given, local.file)...)
 	}
+	s.Request = s.asking.fragment(s.Name, s.Contact)
 	return s, bad
+}
+
+// own checks a guide that has another name than the one below it: it may inherit
+// nothing that names or reaches the people of that guide, to whom its readers would
+// otherwise send their measurements and their answers about health.
+func (s *settings) own(before settings, given []string, file string) (bad []Mistake) {
+	lacks := func(what, remedy string) {
+		at := s.nameAt.Position
+		bad = append(bad, Mistake{file, at.Line, at.Column, what, remedy})
+	}
+	if !slices.Contains(given, "contact") {
+		s.Contact = ""
+		lacks("the name is yours but the contact is still that of "+before.Name,
+			"add a “contact” with your mail or web address")
+	}
+	if !slices.Contains(given, "booking") {
+		s.Booking = ""
+	}
+	if !slices.Contains(given, "local") {
+		s.Local = ""
+	}
+	for _, text := range []struct{ key, says string }{
+		{"notice", s.Notice}, {"tagline", s.Tagline}, {"request", s.asking.note},
+	} {
+		if !slices.Contains(given, text.key) && strings.Contains(text.says, before.Name) {
+			lacks("the name is yours but the "+text.key+" still speaks of "+before.Name,
+				"add a “"+text.key+"” of your own")
+		}
+	}
+	return bad
 }
 
 // read lays one guide.yaml over s and returns the keys that it gave. titles are
@@ -82,7 +118,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 		given = append(given, e.key)
 		switch e.key {
 		case "name":
-			s.Name = y.text(e)
+			s.Name, s.nameAt = y.text(e), e.at
 		case "tagline":
 			s.Tagline = y.text(e)
 		case "contact":
@@ -108,7 +144,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			s.steps, s.stepsFile = y.list(e), y.file
 			s.Path = texts(s.steps)
 		case "request":
-			s.Request = y.request(e)
+			s.asking = y.request(e)
 		}
 	}
 	return given, y.bad
@@ -153,11 +189,33 @@ func (y *yamlReader) outlines(e entry, titles []outline) []outline {
 	return list
 }
 
+// asking is what a client is asked to measure before a fitting, as guide.yaml says it.
+type asking struct {
+	ask                 []string // keys of quantities; none for the usual ones
+	by, note, reply     string
+	byGiven, replyGiven bool // an empty text is given too
+	health              bool
+}
+
+// fragment is the request as a fragment. Where the guide does not say otherwise, the
+// guide's name asks and the record goes to its contact, if that is a mail address.
+func (a asking) fragment(name, contact string) string {
+	if !a.byGiven {
+		a.by = name
+	}
+	if !a.replyGiven {
+		a.reply = ""
+		if strings.Contains(contact, "@") && !strings.Contains(contact, "://") {
+			a.reply = contact
+		}
+	}
+	// Keys and reply were checked when they were read.
+	fragment, _ := desk.RequestOf(a.ask, a.by, a.note, a.reply, a.health)
+	return fragment
+}
+
 // request reads what a client is asked to measure before a fitting.
-func (y *yamlReader) request(e entry) string {
-	var ask []string
-	var by, note, reply string
-	health, at := false, e.at
+func (y *yamlReader) request(e entry) (a asking) {
 	for _, e := range y.mapping(e.value, "a request") {
 		if !y.known(e, "ask", "by", "note", "reply", "health") {
 			continue
@@ -173,29 +231,29 @@ func (y *yamlReader) request(e entry) string {
 					y.mistake(i.at, "there is no measurement “"+i.text+"”", near)
 					continue
 				}
-				ask = append(ask, i.text)
+				a.ask = append(a.ask, i.text)
 			}
 		case "by":
-			by = y.text(e)
+			a.by, a.byGiven = y.text(e), true
 		case "note":
-			note = y.text(e)
+			a.note = y.text(e)
 		case "reply":
-			reply, at = y.raw(e), e.value.GetToken()
+			a.reply, a.replyGiven = y.raw(e), true
+			if _, why, ok := request.ReadReply(a.reply); !ok {
+				y.mistake(e.value.GetToken(), why.Say(nil), "write a mail address, a phone number, or nothing")
+				a.reply = ""
+			}
 		case "health":
 			switch v := y.raw(e); v {
 			case "yes", "true":
-				health = true
+				a.health = true
 			case "no", "false":
 			default:
 				y.mistake(e.value.GetToken(), "“"+v+"” is neither yes nor no", "write yes or no")
 			}
 		}
 	}
-	fragment, why := desk.RequestOf(ask, by, note, reply, health)
-	if !why.None() {
-		y.mistake(at, why.Say(nil), "write a mail address, a phone number, or nothing")
-	}
-	return fragment
+	return a
 }
 
 // contact reads a mail address or a web address.
@@ -204,10 +262,10 @@ func (y *yamlReader) contact(e entry) string {
 	if s == "" || strings.HasPrefix(s, "https://") || strings.HasPrefix(s, "http://") {
 		return y.web(e)
 	}
-	name, host, ok := strings.Cut(s, "@")
-	if !ok || name == "" || !strings.Contains(host, ".") || strings.ContainsAny(s, " <>\"?&#") {
+	// Records are sent to it, so it has to be an address that a request can carry.
+	if to, _, ok := request.ReadReply("mailto:" + s); !ok || to.To != s {
 		y.mistake(e.value.GetToken(), "“"+s+"” is no mail or web address",
-			"write one like workshop@example.org or https://example.org/contact")
+			"write one like you@example.org or https://example.org/contact")
 		return ""
 	}
 	return s
