@@ -143,7 +143,7 @@ func (g *Guide) assemble() (bad []Mistake) {
 // walk finds the pages of the way through the guide. What a shop leaves out, or
 // lists no longer, is passed over on the built-in way and a mistake on its own.
 func (g *Guide) walk() (bad []Mistake) {
-	built, _ := g.layers.base[settingsFile]
+	built := g.layers.base[settingsFile]
 	for _, step := range g.steps {
 		p := g.byPath[step.text+".md"]
 		switch {
