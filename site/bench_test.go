@@ -42,7 +42,10 @@ func chapterText(i int) string {
 	for s := range 9 {
 		fmt.Fprintf(&b, "## Section %d of chapter %d\n\n", s, i)
 		for p := range 3 {
-			fmt.Fprintf(&b, "The saddle moves %d mm in step %d, and the **knee** opens a little. You ride a lap, write down what you feel, and look at the [front page](../index.md) once more. Nobody has tested habit %d on a trail [@gum2008].\n\n", i%7+s, p, i*9+s)
+			fmt.Fprintf(&b,
+				"The saddle moves %d mm in step %d, and the **knee** opens a little. "+
+					"You ride a lap, write down what you feel, and look at the [front page](../index.md) once more. "+
+					"Nobody has tested habit %d on a trail [@gum2008].\n\n", i%7+s, p, i*9+s)
 		}
 		b.WriteString("1. Mark the post.\n2. Move it by 5 mm.\n3. Ride, and write it down.\n\n")
 	}
@@ -57,7 +60,7 @@ func loadMadeUp(t testing.TB, n int) *Guide {
 	t.Helper()
 	g, bad := loadFS(madeUp(n), nil, "", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad[:1]))
+		t.Fatal(lines(bad[:1]))
 	}
 	return g
 }
@@ -73,7 +76,7 @@ func floor(t testing.TB, guide fstest.MapFS, g *Guide) time.Duration {
 		t.Fatal(err)
 	}
 	br := brotli.NewWriterLevel(io.Discard, pageBrotli)
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		_, at, _ := splitHeader(guide[p.Path].Data)
 		var body bytes.Buffer
 		if err := md.Convert(guide[p.Path].Data[at:], &body); err != nil {

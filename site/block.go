@@ -8,8 +8,8 @@ import (
 	"github.com/yuin/goldmark/text"
 )
 
-// The fenced blocks that are ours: an info string of the kind and a name. The last
-// three make a page of their own and take no name.
+// The kinds of fenced blocks with a meaning in a guide; the info string is the kind
+// and a name. The last three fill a whole page and take no name.
 const (
 	calculatorBlock = "calculator"
 	figureBlock     = "figure"
@@ -20,22 +20,23 @@ const (
 	prepareBlock    = "prepare"
 )
 
-var blockKinds = []string{calculatorBlock, figureBlock, cautionBlock, formulaBlock, sheetBlock, symptomsBlock, prepareBlock}
+var blockKinds = []string{calculatorBlock, figureBlock, cautionBlock, formulaBlock, sheetBlock, symptomsBlock,
+	prepareBlock}
 
 // nameless tells whether blocks of a kind take no name.
 func nameless(kind string) bool {
 	return kind == sheetBlock || kind == symptomsBlock || kind == prepareBlock
 }
 
-// block is one of our fenced blocks in a page's tree.
+// block is one of these fenced blocks in a page's tree.
 type block struct {
 	ast.BaseBlock
 	kind, name string
-	more       string // words after the name, which mean nothing
+	more       string // words after the name, which are a mistake
 	place      string // which of the page's blocks of that name this is, from "1"
 	at         int    // where the info string stands
 	nameAt     int
-	filled     bool // whether there are lines inside, which mean nothing
+	filled     bool // whether there are lines inside, which are a mistake
 }
 
 var kindBlock = ast.NewNodeKind("GuideBlock")
@@ -48,7 +49,8 @@ func (b *block) Dump(source []byte, level int) {
 	ast.DumpHelper(b, source, level, map[string]string{"Kind": b.kind, "Name": b.name}, nil)
 }
 
-// blockTransformer turns fenced code whose info string is ours into blocks.
+// blockTransformer turns fenced code whose info string begins with one of blockKinds
+// into blocks.
 type blockTransformer struct{}
 
 // Transform implements parser.ASTTransformer.
@@ -79,7 +81,8 @@ func ours(f *ast.FencedCodeBlock, src []byte) *block {
 			continue
 		}
 		name := strings.TrimSpace(rest)
-		b := &block{kind: kind, at: f.Info.Segment.Start, nameAt: f.Info.Segment.Start + len(info) - len(strings.TrimLeft(rest, " "))}
+		b := &block{kind: kind, at: f.Info.Segment.Start,
+			nameAt: f.Info.Segment.Start + len(info) - len(strings.TrimLeft(rest, " "))}
 		b.name, b.more, _ = strings.Cut(name, " ")
 		for i := range f.Lines().Len() {
 			line := f.Lines().At(i)

@@ -32,11 +32,11 @@ func (g *Guide) build(engine engineFiles) ([]file, paths, error) {
 	if err != nil {
 		return nil, in, err
 	}
-	pages := make([]file, len(g.Pages))
-	errs := make([]error, len(g.Pages))
-	inParallel(len(g.Pages), func(i int) {
+	pages := make([]file, len(g.pages))
+	errs := make([]error, len(g.pages))
+	inParallel(len(g.pages), func(i int) {
 		b, err := g.page(i, in)
-		pages[i], errs[i] = file{path: g.Pages[i].URL, data: b}, err
+		pages[i], errs[i] = file{path: g.pages[i].URL, data: b}, err
 	})
 	for _, err := range errs {
 		if err != nil {
@@ -103,7 +103,8 @@ func assetFiles(engine engineFiles) (files []file, in paths, err error) {
 	if core, err = modules(core, "engine"); err != nil {
 		return nil, in, err
 	}
-	core = append(core, file{path: "engine.wasm", data: engine.wasm, br: engine.br, gz: engine.gz}, file{path: "wasm_exec.js", data: engine.exec})
+	core = append(core, file{path: "engine.wasm", data: engine.wasm, br: engine.br, gz: engine.gz},
+		file{path: "wasm_exec.js", data: engine.exec})
 	in = paths{"assets/page-" + sum(page) + "/", "assets/engine-" + sum(core) + "/"}
 	for _, f := range page {
 		f.path = in.assets + f.path
@@ -116,7 +117,7 @@ func assetFiles(engine engineFiles) (files []file, in paths, err error) {
 	return files, in, nil
 }
 
-// modules adds the scripts of a template folder; tests beside them stay at home.
+// modules adds the scripts of a template folder, except the tests beside them.
 func modules(files []file, folder string) ([]file, error) {
 	list, err := fs.ReadDir(templates.Files, folder)
 	if err != nil {
@@ -138,7 +139,7 @@ func modules(files []file, folder string) ([]file, error) {
 	return files, nil
 }
 
-// sum names a folder after what is in it.
+// sum is a hash of files, by which their folder is named.
 func sum(files []file) string {
 	files = slices.Clone(files)
 	slices.SortFunc(files, func(a, b file) int { return strings.Compare(a.path, b.path) })
@@ -150,8 +151,8 @@ func sum(files []file) string {
 	return hex.EncodeToString(h.Sum(nil))[:12]
 }
 
-// check is the last look before anything is written: every relative address in
-// every page leads to a file of the guide.
+// check is the last check before anything is written: every relative address in
+// every page must lead to a file of the guide.
 func check(files []file) error {
 	there := make(map[string]bool, len(files))
 	for _, f := range files {

@@ -12,7 +12,7 @@ import (
 
 // check finds every mistake of one page that needs the rest of the guide, and
 // points its links at what is published.
-func (g *Guide) check(p *Page) (bad []Mistake) {
+func (g *Guide) check(p *guidePage) (bad []Mistake) {
 	for _, b := range p.blocks {
 		bad = append(bad, g.checkBlock(p, b)...)
 	}
@@ -20,7 +20,8 @@ func (g *Guide) check(p *Page) (bad []Mistake) {
 		for i, key := range c.keys {
 			if g.library.sources[key] == nil {
 				bad = append(bad, p.mistake(c.at[i], "there is no source “"+key+"”",
-					meant(key, g.library.sourceKeys, "add it to sources.yaml with where it was published and what of it was read")))
+					meant(key, g.library.sourceKeys,
+						"add it to sources.yaml with where it was published and what of it was read")))
 			}
 		}
 	}
@@ -30,15 +31,16 @@ func (g *Guide) check(p *Page) (bad []Mistake) {
 	return append(bad, p.checkCode()...)
 }
 
-// checkBlock checks one of our fenced blocks.
-func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
+// checkBlock checks one fenced block of a kind in blockKinds.
+func (g *Guide) checkBlock(p *guidePage, b *block) (bad []Mistake) {
 	switch {
 	case nameless(b.kind):
 		return g.checkWhole(p, b)
 	case b.name == "":
 		return []Mistake{p.mistake(b.at, "this "+b.kind+" block names no "+b.kind, "write ```"+b.kind+" NAME")}
 	case b.more != "":
-		bad = append(bad, p.mistake(b.nameAt+len(b.name)+1, "“"+b.more+"” after the name means nothing", "take it out"))
+		bad = append(bad, p.mistake(b.nameAt+len(b.name)+1, "“"+b.more+"” after the name means nothing",
+			"take it out"))
 	case b.filled:
 		bad = append(bad, p.mistake(b.at, "a "+b.kind+" block takes no lines", "move them out of the block"))
 	}
@@ -59,9 +61,11 @@ func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
 			})
 			unknown(names, "the figures are, nearest name first, "+listed(names))
 		case f == nil:
-			bad = append(bad, p.mistake(b.nameAt, "the calculator “"+b.name+"” has no figure", "name another, or take the block out"))
+			bad = append(bad, p.mistake(b.nameAt, "the calculator “"+b.name+"” has no figure",
+				"name another, or take the block out"))
 		case f.Title.None() || f.Description.None():
-			bad = append(bad, p.mistake(b.nameAt, "the figure “"+b.name+"” has no text for readers who cannot see it", "give the figure a title and a description in its calculator"))
+			bad = append(bad, p.mistake(b.nameAt, "the figure “"+b.name+"” has no text for readers who cannot see it",
+				"give the figure a title and a description in its calculator"))
 		}
 	case cautionBlock:
 		if g.library.cautions[b.name] == nil {
@@ -75,9 +79,9 @@ func (g *Guide) checkBlock(p *Page, b *block) (bad []Mistake) {
 	return bad
 }
 
-// checkWhole checks a block that makes a page of its own: it takes no name, and
-// stands once in the guide, so that every other page can lead to it.
-func (g *Guide) checkWhole(p *Page, b *block) (bad []Mistake) {
+// checkWhole checks a block that fills a whole page: it takes no name, and there is
+// one in the guide, so that every other page can link to it.
+func (g *Guide) checkWhole(p *guidePage, b *block) (bad []Mistake) {
 	switch {
 	case b.name != "":
 		bad = append(bad, p.mistake(b.nameAt, "a "+b.kind+" block takes no name", "write ```"+b.kind))
@@ -93,8 +97,8 @@ func (g *Guide) checkWhole(p *Page, b *block) (bad []Mistake) {
 }
 
 // pageWith returns the first page that has a block of that kind, nil for none.
-func (g *Guide) pageWith(kind string) *Page {
-	for _, p := range g.Pages {
+func (g *Guide) pageWith(kind string) *guidePage {
+	for _, p := range g.pages {
 		if p.has(kind) {
 			return p
 		}
@@ -103,13 +107,13 @@ func (g *Guide) pageWith(kind string) *Page {
 }
 
 // has tells whether a page has a block of that kind.
-func (p *Page) has(kind string) bool {
+func (p *guidePage) has(kind string) bool {
 	return slices.ContainsFunc(p.blocks, func(b *block) bool { return b.kind == kind })
 }
 
-// checkHeader checks the keys that a header lists. A source that the header
-// lists and nothing on the page uses would be decoration.
-func (g *Guide) checkHeader(p *Page) (bad []Mistake) {
+// checkHeader checks the keys that a header lists. A source that nothing on the page
+// uses is a mistake.
+func (g *Guide) checkHeader(p *guidePage) (bad []Mistake) {
 	at := func(i item, what, remedy string) {
 		bad = append(bad, Mistake{p.file, i.at.Position.Line + 1, i.at.Position.Column, what, remedy})
 	}
@@ -119,7 +123,8 @@ func (g *Guide) checkHeader(p *Page) (bad []Mistake) {
 		case g.library.sources[s.text] == nil:
 			at(s, "there is no source “"+s.text+"”", meant(s.text, g.library.sourceKeys, "add it to sources.yaml"))
 		case !slices.Contains(used, s.text):
-			at(s, "nothing on this page uses the source “"+s.text+"”", "cite it with [@"+s.text+"] or take it out of the header")
+			at(s, "nothing on this page uses the source “"+s.text+"”",
+				"cite it with [@"+s.text+"] or take it out of the header")
 		}
 	}
 	for _, c := range p.Cautions {
@@ -132,7 +137,7 @@ func (g *Guide) checkHeader(p *Page) (bad []Mistake) {
 
 // used are the keys of the sources that a page rests on: those that it cites,
 // in the order of its text, then those of its calculators.
-func (g *Guide) used(p *Page) []string {
+func (g *Guide) used(p *guidePage) []string {
 	keys := slices.Clone(p.cited)
 	for _, b := range p.blocks {
 		if b.kind == symptomsBlock {
@@ -153,17 +158,20 @@ func (g *Guide) used(p *Page) []string {
 	return keys
 }
 
-// checkHeadings keeps the outline whole: the title is the first level, and no
+// checkHeadings checks the outline of headings: the title is the first level, and no
 // level is skipped on the way down, neither by the text nor by a block that
 // brings headings of its own.
-func (p *Page) checkHeadings() (bad []Mistake) {
+func (p *guidePage) checkHeadings() (bad []Mistake) {
 	above := 1
 	for _, h := range p.headings {
 		switch {
 		case h.level == 1:
-			bad = append(bad, p.mistake(h.at, "“"+h.text+"” is a first-level heading, and the page's title is that already", "write ## "+h.text))
+			bad = append(bad,
+				p.mistake(h.at, "“"+h.text+"” is a first-level heading, and the page's title is that already",
+					"write ## "+h.text))
 		case h.level > above+1:
-			bad = append(bad, p.mistake(h.at, "the heading “"+h.text+"” skips a level", "write "+strings.Repeat("#", above+1)+" "+h.text))
+			bad = append(bad, p.mistake(h.at, "the heading “"+h.text+"” skips a level",
+				"write "+strings.Repeat("#", above+1)+" "+h.text))
 		}
 		if h.text == "" {
 			bad = append(bad, p.mistake(h.at, "this heading has no text", "write it or take it out"))
@@ -177,15 +185,17 @@ func (p *Page) checkHeadings() (bad []Mistake) {
 			continue
 		}
 		if !slices.ContainsFunc(p.headings, func(h heading) bool { return h.level > 1 && h.at < b.at }) {
-			bad = append(bad, p.mistake(b.at, "no heading stands above this "+b.kind+" block, whose own headings are of the third level",
-				"write a heading above it, such as ## What it changes for you"))
+			bad = append(bad,
+				p.mistake(b.at,
+					"no heading stands above this "+b.kind+" block, whose own headings are of the third level",
+					"write a heading above it, such as ## What it changes for you"))
 		}
 	}
 	return bad
 }
 
-// checkCode finds raw HTML, which is left off, and fences of an unknown kind.
-func (p *Page) checkCode() (bad []Mistake) {
+// checkCode finds raw HTML, which is not rendered, and fences of an unknown kind.
+func (p *guidePage) checkCode() (bad []Mistake) {
 	const remedy = "write it in Markdown"
 	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if !entering {
@@ -210,7 +220,8 @@ func (p *Page) checkCode() (bad []Mistake) {
 			}
 			if lang := string(n.Language(p.body())); !knownLanguage(lang) {
 				bad = append(bad, p.mistake(n.Info.Segment.Start, "there is no block “"+lang+"”",
-					meant(lang, blockKinds, "the blocks are "+listed(blockKinds)+"; code takes the name of its language, or none")))
+					meant(lang, blockKinds,
+						"the blocks are "+listed(blockKinds)+"; code takes the name of its language, or none")))
 			}
 		}
 		return ast.WalkContinue, nil

@@ -78,8 +78,8 @@ func squeezed(z squeezer, data []byte) []byte {
 	return b.Bytes()
 }
 
-// remembered is brotli at its best, kept in the cache under the content's hash.
-// A cache that cannot be used costs time and nothing else.
+// remembered compresses with the best brotli level and keeps the result in the cache
+// under the content's hash. Without a usable cache it only takes longer.
 func remembered(cache string, data []byte) []byte {
 	sum := sha256.Sum256(data)
 	name := filepath.Join(cache, "best-"+hex.EncodeToString(sum[:])+".br")
@@ -99,7 +99,7 @@ func remembered(cache string, data []byte) []byte {
 	return b.Bytes()
 }
 
-// unpacks tells whether packed is data after brotli, so that a damaged cache is
+// unpacks tells whether packed decompresses to data, so that a damaged cache entry is
 // never published.
 func unpacks(packed, data []byte) bool {
 	var b bytes.Buffer
@@ -107,7 +107,7 @@ func unpacks(packed, data []byte) bool {
 	return err == nil && bytes.Equal(b.Bytes(), data)
 }
 
-// keepFile puts a file into the cache whole or not at all.
+// keepFile puts a file into the cache in one step, so that none is ever half written.
 func keepFile(name string, b []byte) {
 	if os.MkdirAll(filepath.Dir(name), 0o755) != nil {
 		return

@@ -15,8 +15,8 @@ import (
 // are found and swept up by the next one.
 func stagePrefix(dir string) string { return "." + filepath.Base(dir) + ".new-" }
 
-// asideName is where the old site stands for a moment where the system cannot
-// exchange two folders.
+// asideName is where the old site is kept for a moment on systems that cannot
+// exchange two folders in one step.
 func asideName(dir string) string {
 	return filepath.Join(filepath.Dir(dir), "."+filepath.Base(dir)+".old")
 }
@@ -59,8 +59,8 @@ func sweep(stage string) {
 
 // exchange puts the new site in place of the old one. Where the system can swap
 // two folders, a reader finds either the old or the new site at every moment;
-// elsewhere there is an instant without, and recoverSite mends what a kill in
-// that instant leaves.
+// elsewhere there is a short time without a site, and recoverSite restores the
+// old one if the program was killed in that time.
 func exchange(stage, dir string, swap func(a, b string) error) error {
 	if _, err := os.Lstat(dir); errors.Is(err, fs.ErrNotExist) {
 		return os.Rename(stage, dir)

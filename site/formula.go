@@ -54,10 +54,12 @@ func findFormula(name string) (formula, *noFormula) {
 			}
 		}
 		if same != nil {
-			return formula{}, &noFormula{"there is no formula “" + name + "”", meant(name, same, "the package "+pkg+" has "+listed(same))}
+			return formula{}, &noFormula{"there is no formula “" + name + "”",
+				meant(name, same, "the package "+pkg+" has "+listed(same))}
 		}
 	}
-	return formula{}, &noFormula{"there is no formula “" + name + "”", meant(name, names, "write it as package.Function")}
+	return formula{}, &noFormula{"there is no formula “" + name + "”",
+		meant(name, names, "write it as package.Function")}
 }
 
 // readFormulas adds the declarations of one file.

@@ -8,20 +8,20 @@ import (
 	"unicode/utf8"
 )
 
-// Term is one entry of the glossary.
-type Term struct {
+// term is one entry of the glossary.
+type term struct {
 	Key   string // the anchor
 	Name  string
 	Also  []string // other names
 	Forms []string // words that use it and are no names for it
 	Says  string
-	Pages []*Page // where the term is used, found in the text
+	Pages []*guidePage // where the term is used, found in the text
 }
 
 // glossary reads glossary.yaml of both layers: a term for each key, and below it
 // “says”, and where needed “also” with other names and “forms” with words that
 // use it. A shop's term replaces a built-in one of the same name.
-func (l *layers) glossary() (terms []Term, bad []Mistake) {
+func (l *layers) glossary() (terms []term, bad []Mistake) {
 	for _, layer := range []map[string]source{l.base, l.local} {
 		from, ok := layer[glossaryFile]
 		if !ok {
@@ -29,7 +29,7 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 		}
 		y := &yamlReader{file: from.file}
 		for _, e := range y.root(from.text) {
-			t := Term{Name: e.key}
+			t := term{Name: e.key}
 			for _, e := range y.mapping(e.value, "a term") {
 				switch {
 				case !y.known(e, "says", "also", "forms"):
@@ -44,7 +44,7 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 			if t.Says == "" {
 				y.mistake(e.at, "the term “"+e.key+"” is not explained", "add “says:”")
 			}
-			if i := slices.IndexFunc(terms, func(o Term) bool { return strings.EqualFold(o.Name, t.Name) }); i >= 0 {
+			if i := slices.IndexFunc(terms, func(o term) bool { return strings.EqualFold(o.Name, t.Name) }); i >= 0 {
 				terms[i] = t
 			} else {
 				terms = append(terms, t)
@@ -52,7 +52,7 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 		}
 		bad = append(bad, y.bad...)
 	}
-	slices.SortFunc(terms, func(a, b Term) int {
+	slices.SortFunc(terms, func(a, b term) int {
 		return cmp.Or(cmp.Compare(strings.ToLower(a.Name), strings.ToLower(b.Name)), cmp.Compare(a.Name, b.Name))
 	})
 	ids := reservedIDs()
@@ -63,7 +63,7 @@ func (l *layers) glossary() (terms []Term, bad []Mistake) {
 }
 
 // find notes the chapters whose text has the term.
-func (t *Term) find(pages []*Page) {
+func (t *term) find(pages []*guidePage) {
 	t.Pages = nil
 	for _, p := range pages {
 		for _, form := range slices.Concat([]string{t.Name}, t.Also, t.Forms) {
@@ -78,7 +78,8 @@ func (t *Term) find(pages []*Page) {
 // alike takes out what does not tell terms apart.
 var alike = strings.NewReplacer("-", " ", "’", "'")
 
-// looked is text as terms are looked for in it: small letters, hyphens as spaces.
+// looked is text in the form in which terms are searched: lower case, hyphens as
+// spaces.
 func looked(s string) string { return alike.Replace(strings.ToLower(s)) }
 
 // mentions tells whether text has the term as whole words, with or without a

@@ -13,28 +13,28 @@ import (
 // Guide is a guide that has been read and checked. It is ready to be published
 // any number of times.
 type Guide struct {
-	Settings
-	Front *Page
-	Parts []Part
-	Pages []*Page // front page, then each part's page with its chapters, in order
+	settings
+	front *guidePage
+	parts []guidePart
+	pages []*guidePage // front page, then each part's page with its chapters, in order
 
 	kept    *memory
 	layers  *layers
 	library *library
-	terms   []Term
+	terms   []term
 	shelf   *shelf
 	reader  *words.Reader
-	byPath  map[string]*Page
+	byPath  map[string]*guidePage
 	leftOut []string
-	path    []*Page         // the way through the guide for a newcomer
+	path    []*guidePage    // the way through the guide for a newcomer
 	shown   map[string]bool // pictures that some page shows, and tables it offers
 }
 
-// Part is a part of the guide with its chapters in reading order.
-type Part struct {
+// guidePart is a part of the guide with its chapters in reading order.
+type guidePart struct {
 	Key, Title string
-	Page       *Page
-	Chapters   []*Page
+	Page       *guidePage
+	Chapters   []*guidePage
 }
 
 // Load reads the guide that the shop's folder makes when it is laid over the
@@ -60,10 +60,10 @@ func load(overlayDir string, kept *memory) (*Guide, []Mistake) {
 // name it.
 func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
 	l, bad := lay(builtIn, local, localName)
-	g := &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*Page{}, shown: map[string]bool{}}
+	g := &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*guidePage{}, shown: map[string]bool{}}
 	add := func(more []Mistake) { bad = append(bad, more...) }
 	var more []Mistake
-	g.Settings, more = l.settings()
+	g.settings, more = l.settings()
 	add(more)
 	g.reader = &words.Reader{Units: g.Units}
 	g.library, more = l.library()
@@ -71,7 +71,7 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 	g.terms, more = l.glossary()
 	add(more)
 	add(g.assemble())
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		add(p.wrong)
 		add(g.check(p))
 	}
@@ -79,28 +79,28 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 		return nil, sorted(bad)
 	}
 	for i := range g.terms {
-		g.terms[i].find(g.Pages)
+		g.terms[i].find(g.pages)
 	}
 	return g, nil
 }
 
 // assemble reads the pages in the order of guide.yaml.
 func (g *Guide) assemble() (bad []Mistake) {
-	take := func(p string) *Page {
+	take := func(p string) *guidePage {
 		s, ok := g.layers.file(p)
 		if !ok {
 			return nil
 		}
 		page, wrong := parsePage(s)
 		page.wrong = wrong
-		g.Pages = append(g.Pages, page)
+		g.pages = append(g.pages, page)
 		g.byPath[p] = page
 		return page
 	}
-	if g.Front = take("index.md"); g.Front == nil {
+	if g.front = take("index.md"); g.front == nil {
 		bad = append(bad, Mistake{File: "index.md", What: "the guide has no front page", Remedy: "write index.md"})
 	}
-	for _, o := range g.Settings.Parts {
+	for _, o := range g.settings.Parts {
 		at := func(i *item, what, remedy string) {
 			m := Mistake{File: o.file, What: what, Remedy: remedy}
 			t := o.at
@@ -112,7 +112,7 @@ func (g *Guide) assemble() (bad []Mistake) {
 			}
 			bad = append(bad, m)
 		}
-		part := Part{Key: o.Key, Title: o.Title, Page: take(o.Key + "/index.md")}
+		part := guidePart{Key: o.Key, Title: o.Title, Page: take(o.Key + "/index.md")}
 		if part.Page == nil {
 			at(nil, "the part “"+o.Key+"” has no page", meant(o.Key, g.folders(), "write "+o.Key+"/index.md"))
 		}
@@ -128,13 +128,14 @@ func (g *Guide) assemble() (bad []Mistake) {
 			default:
 				page := take(p)
 				if page == nil {
-					at(&c, "there is no page “"+p+"”", meant(c.text, g.chaptersIn(o.Key), "write it or take it out of the list"))
+					at(&c, "there is no page “"+p+"”", meant(c.text, g.chaptersIn(o.Key),
+						"write it or take it out of the list"))
 					continue
 				}
 				part.Chapters = append(part.Chapters, page)
 			}
 		}
-		g.Parts = append(g.Parts, part)
+		g.parts = append(g.parts, part)
 	}
 	return append(append(bad, g.unlisted()...), g.walk()...)
 }
@@ -142,14 +143,16 @@ func (g *Guide) assemble() (bad []Mistake) {
 // walk finds the pages of the way through the guide. What a shop leaves out, or
 // lists no longer, is passed over on the built-in way and a mistake on its own.
 func (g *Guide) walk() (bad []Mistake) {
-	built, _ := g.layers.base[settingsFile]
+	built := g.layers.base[settingsFile]
 	for _, step := range g.steps {
 		p := g.byPath[step.text+".md"]
 		switch {
 		case p != nil:
 			g.path = append(g.path, p)
 		case g.stepsFile != built.file:
-			bad = append(bad, Mistake{g.stepsFile, step.at.Position.Line, step.at.Position.Column, "there is no chapter “" + step.text + "”", meant(step.text, g.ways(), "write it as part/chapter, without .md")})
+			bad = append(bad, Mistake{g.stepsFile, step.at.Position.Line, step.at.Position.Column,
+				"there is no chapter “" + step.text + "”",
+				meant(step.text, g.ways(), "write it as part/chapter, without .md")})
 		}
 	}
 	return bad
@@ -159,14 +162,17 @@ func (g *Guide) walk() (bad []Mistake) {
 // leave_out lines that leave out nothing.
 func (g *Guide) unlisted() (bad []Mistake) {
 	for _, p := range g.layers.paths {
-		if s := g.layers.local[p]; s.local && path.Ext(p) == ".md" && g.byPath[p] == nil && !slices.Contains(g.leftOut, p) {
-			bad = append(bad, Mistake{s.file, 1, 1, "no part of guide.yaml lists this page", "add it to a part's chapters in your guide.yaml"})
+		if s := g.layers.local[p]; s.local && path.Ext(p) == ".md" && g.byPath[p] == nil &&
+			!slices.Contains(g.leftOut, p) {
+			bad = append(bad, Mistake{s.file, 1, 1, "no part of guide.yaml lists this page",
+				"add it to a part's chapters in your guide.yaml"})
 		}
 	}
 	for _, out := range g.LeftOut {
 		if !slices.Contains(g.leftOut, out+".md") {
 			s, _ := g.layers.file(settingsFile)
-			bad = append(bad, Mistake{File: s.file, What: "leave_out names “" + out + "”, which is no chapter of the guide", Remedy: "write it as part/chapter, without .md"})
+			bad = append(bad, Mistake{File: s.file, What: "leave_out names “" + out +
+				"”, which is no chapter of the guide", Remedy: "write it as part/chapter, without .md"})
 		}
 	}
 	return bad

@@ -105,8 +105,8 @@ func (s *server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	s.send(w, r, p, data)
 }
 
-// wantedPath is the file that an address names. Compressed copies and names
-// that begin with a dot are not for asking.
+// wantedPath is the file that an address names. Compressed copies and names that
+// begin with a dot are not served under their own names.
 func wantedPath(address string) (string, bool) {
 	p := strings.TrimPrefix(address, "/")
 	if p == "" || strings.HasSuffix(p, "/") {
@@ -123,7 +123,7 @@ func wantedPath(address string) (string, bool) {
 	return p, path.Ext(p) != ".br" && path.Ext(p) != ".gz"
 }
 
-// send answers with a file, or with its compressed copy.
+// send answers with a file, or with a compressed copy that the browser accepts.
 func (s *server) send(w http.ResponseWriter, r *http.Request, p string, data []byte) {
 	h := w.Header()
 	kind := kinds[path.Ext(p)]
@@ -169,7 +169,7 @@ func answer(w http.ResponseWriter, r *http.Request, status int, data []byte) {
 	w.Header().Set("Content-Length", strconv.Itoa(len(data)))
 	w.WriteHeader(status)
 	if r.Method != http.MethodHead {
-		// A reader who has gone away is no concern of ours.
+		// Writing fails only when the reader has closed the connection.
 		_, _ = w.Write(data)
 	}
 }

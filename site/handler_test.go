@@ -48,10 +48,12 @@ func TestHandlerSendsTypesAndPolicy(t *testing.T) {
 		if w.Code != 200 || w.Header().Get("Content-Type") != kind {
 			t.Errorf("%s: %d %s", address, w.Code, w.Header().Get("Content-Type"))
 		}
-		if p := w.Header().Get("Content-Security-Policy"); !strings.HasSuffix(p, "; frame-ancestors 'none'") || !strings.HasPrefix(p, policy) {
+		if p := w.Header().Get("Content-Security-Policy"); !strings.HasSuffix(p, "; frame-ancestors 'none'") ||
+			!strings.HasPrefix(p, policy) {
 			t.Errorf("%s: policy %q", address, p)
 		}
-		if w.Header().Get("X-Content-Type-Options") != "nosniff" || w.Header().Get("Referrer-Policy") != "no-referrer" {
+		if w.Header().Get("X-Content-Type-Options") != "nosniff" ||
+			w.Header().Get("Referrer-Policy") != "no-referrer" {
 			t.Errorf("%s: headers %v", address, w.Header())
 		}
 		forever := strings.HasPrefix(address, "/assets/")
@@ -83,7 +85,8 @@ func TestHandlerNegotiatesCompression(t *testing.T) {
 			t.Errorf("%q: no Vary", accept)
 		}
 		tag := w.Header().Get("ETag")
-		if again := ask(h, "GET", "/saddle/height.html", "Accept-Encoding", accept, "If-None-Match", "W/"+tag); again.Code != 304 || again.Body.Len() != 0 {
+		if again := ask(h, "GET", "/saddle/height.html", "Accept-Encoding", accept, "If-None-Match",
+			"W/"+tag); again.Code != 304 || again.Body.Len() != 0 {
 			t.Errorf("%q: %d with the tag it gave", accept, again.Code)
 		}
 	}
@@ -94,7 +97,8 @@ func TestHandlerGivesNothingElse(t *testing.T) {
 	h, _ := served(t)
 	for _, address := range []string{
 		"/.plumbline", "/nowhere.html", "/saddle/nowhere/", "/../publish_test.go", "/saddle/../../a", "//etc/passwd",
-		"/saddle\\height.html", "/index.html.br", "/index.html.gz", "/a\x00b", "/assets/", "/assets/page/", "", "/saddle//height.html", "/./index.html",
+		"/saddle\\height.html", "/index.html.br", "/index.html.gz", "/a\x00b", "/assets/", "/assets/page/", "",
+		"/saddle//height.html", "/./index.html",
 	} {
 		if address == "" {
 			continue
@@ -120,7 +124,8 @@ func TestHandlerGivesNothingElse(t *testing.T) {
 
 func TestALostAddressFindsItsWayHomeAtAnyDepth(t *testing.T) {
 	h, _ := served(t)
-	for address, home := range map[string]string{"/x": `href="./index.html"`, "/x/y": `href="../index.html"`, "/x/y/z.html": `href="../../index.html"`} {
+	for address, home := range map[string]string{"/x": `href="./index.html"`, "/x/y": `href="../index.html"`,
+		"/x/y/z.html": `href="../../index.html"`} {
 		if body := ask(h, "GET", address).Body.String(); !strings.Contains(body, home) {
 			t.Errorf("%s: no %s", address, home)
 		}

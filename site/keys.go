@@ -11,7 +11,8 @@ func (y *yamlReader) key(e entry, what string) bool {
 	if validKey(e.key) {
 		return true
 	}
-	y.mistake(e.at, "“"+e.key+"” cannot be the key of a "+what, "use small letters, digits and hyphens, beginning with a letter")
+	y.mistake(e.at, "“"+e.key+"” cannot be the key of a "+what,
+		"use small letters, digits and hyphens, beginning with a letter")
 	return false
 }
 
@@ -23,7 +24,7 @@ func validKey(s string) bool {
 	return strings.Trim(s, "abcdefghijklmnopqrstuvwxyz0123456789-") == ""
 }
 
-// titled makes a heading of a key: "hose-check" is "Hose check".
+// titled turns a key into a heading: "hose-check" is "Hose check".
 func titled(key string) string {
 	s := strings.ReplaceAll(key, "-", " ")
 	return strings.ToUpper(s[:1]) + s[1:]

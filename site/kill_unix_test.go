@@ -43,14 +43,14 @@ func publisher(dir string) int {
 			return 3
 		}
 	}
-	o := Options{Cache: os.Getenv(publisherEnv + "_CACHE"), engine: smallEngine}
+	o := Options{cacheDir: os.Getenv(publisherEnv + "_CACHE"), engine: smallEngine}
 	if os.Getenv(publisherEnv+"_RENAME") != "" {
 		o.swap = func(_, _ string) error { return errors.ErrUnsupported }
 	}
 	for n := 0; ; n++ {
 		g, bad := loadFS(os.DirFS("testdata/demo"), nil, "", everything(), nil)
 		if bad != nil {
-			fmt.Println(Mistakes(bad))
+			fmt.Println(lines(bad))
 			return 3
 		}
 		g.Tagline = fmt.Sprintf("Publication %d.", n) // every page differs
@@ -73,7 +73,8 @@ func start(t *testing.T, dir string, env ...string) *exec.Cmd {
 		t.Fatal(err)
 	}
 	cmd := exec.Command(me)
-	cmd.Env = append(os.Environ(), append(env, publisherEnv+"="+dir, publisherEnv+"_CACHE="+filepath.Join(os.TempDir(), "plumbline-test-cache"))...)
+	cmd.Env = append(os.Environ(), append(env, publisherEnv+"="+dir,
+		publisherEnv+"_CACHE="+filepath.Join(os.TempDir(), "plumbline-test-cache"))...)
 	return cmd
 }
 
@@ -152,7 +153,7 @@ func TestAKilledPublicationLeavesAWholeSite(t *testing.T) {
 }
 
 // timeToPublish is how long a publisher takes from its start to its first
-// publication, on this machine and at this hour.
+// publication on this machine under its present load.
 func timeToPublish(t *testing.T, dir, way string) time.Duration {
 	t.Helper()
 	cmd := start(t, dir, publisherEnv+"_RENAME="+way)
@@ -184,7 +185,8 @@ func TestAFullDiskLeavesTheOldSite(t *testing.T) {
 	before := everyFile(t, dir)
 	out, err := start(t, dir, publisherEnv+"_LIMIT=yes").CombinedOutput()
 	var exit *exec.ExitError
-	if !errors.As(err, &exit) || exit.ExitCode() != 1 || !strings.Contains(string(out), "was left as it was") || !strings.Contains(string(out), "file too large") {
+	if !errors.As(err, &exit) || exit.ExitCode() != 1 || !strings.Contains(string(out), "was left as it was") ||
+		!strings.Contains(string(out), "file too large") {
 		t.Errorf("%v: %s", err, out)
 	}
 	same(t, before, everyFile(t, dir))
@@ -200,7 +202,8 @@ func TestAFolderThatMayNotBeWrittenIsNamed(t *testing.T) {
 	if os.Geteuid() == 0 {
 		// The superuser may write anywhere; a folder in a place that is no
 		// folder fails for everybody.
-		if _, err := Publish(t.Context(), demo(t), filepath.Join(dir, "index.html", "site"), testOptions(t)); err == nil || !strings.Contains(err.Error(), "index.html") {
+		if _, err := Publish(t.Context(), demo(t), filepath.Join(dir, "index.html", "site"),
+			testOptions(t)); err == nil || !strings.Contains(err.Error(), "index.html") {
 			t.Errorf("%v", err)
 		}
 	} else {

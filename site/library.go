@@ -9,8 +9,8 @@ import (
 	"plumbline/calculators/literature"
 )
 
-// library is every source and caution that a page may name: those of the maths,
-// and those that only chapters use.
+// library is every source and caution that a page may name: those of the
+// calculators, and those that only chapters use.
 type library struct {
 	sources  map[string]*literature.Source
 	cautions map[string]*caution.Caution
@@ -32,10 +32,11 @@ func strengths() (list []string) {
 }
 
 // library reads sources.yaml and cautions.yaml of both layers. A key that the
-// maths has already is a mistake: a guide adds cautions and sources, and never
+// calculators have already is a mistake: a guide adds cautions and sources, and never
 // rewords or drops one.
 func (l *layers) library() (*library, []Mistake) {
-	b := &library{sources: map[string]*literature.Source{}, cautions: map[string]*caution.Caution{}, ours: map[string]bool{}}
+	b := &library{sources: map[string]*literature.Source{}, cautions: map[string]*caution.Caution{},
+		ours: map[string]bool{}}
 	for _, s := range literature.All() {
 		b.sources[s.Key] = s
 		b.ours["source "+s.Key] = true
@@ -68,7 +69,8 @@ func (b *library) readSources(from source) []Mistake {
 	y := &yamlReader{file: from.file}
 	for _, e := range y.root(from.text) {
 		if b.ours["source "+e.key] {
-			y.mistake(e.at, "the calculators have a source “"+e.key+"” already", "cite that one, or give yours another key")
+			y.mistake(e.at, "the calculators have a source “"+e.key+"” already",
+				"cite that one, or give yours another key")
 			continue
 		}
 		if !y.key(e, "source") {
@@ -105,14 +107,16 @@ func (b *library) readSources(from source) []Mistake {
 				}
 			case "opened":
 				if s.Opened = literature.Access(v); !slices.Contains(accesses, v) {
-					y.mistake(e.value.GetToken(), "“"+v+"” does not tell how the source was read", "write one of "+listed(accesses))
+					y.mistake(e.value.GetToken(), "“"+v+"” does not tell how the source was read",
+						"write one of "+listed(accesses))
 				}
 			case "for":
 				s.For = typeset(v)
 			}
 		}
 		if s.Where == "" || s.Opened == "" {
-			y.mistake(e.at, "the source “"+e.key+"” lacks “where” or “opened”", "say where it was published and what of it was read")
+			y.mistake(e.at, "the source “"+e.key+"” lacks “where” or “opened”",
+				"say where it was published and what of it was read")
 		}
 		b.sources[e.key] = s
 	}
@@ -124,7 +128,8 @@ func (b *library) readCautions(from source) []Mistake {
 	y := &yamlReader{file: from.file}
 	for _, e := range y.root(from.text) {
 		if b.ours["caution "+e.key] {
-			y.mistake(e.at, "the calculators have a caution “"+e.key+"” already", "a guide may add cautions, never reword one: give yours another key")
+			y.mistake(e.at, "the calculators have a caution “"+e.key+"” already",
+				"a guide may add cautions, never reword one: give yours another key")
 			continue
 		}
 		if !y.key(e, "caution") {

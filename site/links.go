@@ -13,7 +13,7 @@ import (
 )
 
 // where returns the place of a link's address in the page's text.
-func (p *Page) where(n ast.Node, dest []byte) int {
+func (p *guidePage) where(n ast.Node, dest []byte) int {
 	at := max(n.Pos(), 0)
 	src := p.body()
 	// goldmark knows where the link's text ends; the address follows it.
@@ -32,14 +32,14 @@ func (p *Page) where(n ast.Node, dest []byte) int {
 
 // target is what an address in a chapter leads to.
 type target struct {
-	page   *Page
+	page   *guidePage
 	file   string // a picture, or a table to download
 	anchor string
 	away   bool // outside the guide
 }
 
 // resolve finds what an address leads to, or says what is wrong with it.
-func (g *Guide) resolve(p *Page, dest string) (t target, what, remedy string) {
+func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy string) {
 	u, err := url.Parse(dest)
 	switch {
 	case err != nil || dest == "":
@@ -52,9 +52,11 @@ func (g *Guide) resolve(p *Page, dest string) (t target, what, remedy string) {
 	case u.Scheme == "mailto" || u.Scheme == "tel":
 		return target{away: true}, "", ""
 	case u.Scheme != "":
-		return t, "links of the kind “" + u.Scheme + ":” are not allowed", "link to a page of the guide or to a web address"
+		return t, "links of the kind “" + u.Scheme + ":” are not allowed",
+			"link to a page of the guide or to a web address"
 	case u.Host != "" || strings.HasPrefix(u.Path, "/"):
-		return t, "“" + dest + "” begins at the top of some web server", "write the path from this file, like ../saddle/height.md"
+		return t, "“" + dest + "” begins at the top of some web server",
+			"write the path from this file, like ../saddle/height.md"
 	case u.RawQuery != "":
 		return t, "a link inside the guide takes no “?”", "take “?" + u.RawQuery + "” out"
 	}
@@ -72,13 +74,14 @@ func (g *Guide) resolve(p *Page, dest string) (t target, what, remedy string) {
 }
 
 // lost explains a path that no page has.
-func (g *Guide) lost(p *Page, to, dest string) (t target, what, remedy string) {
+func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy string) {
 	if s, ok := g.layers.file(to); ok {
 		if slices.Contains(pictures, path.Ext(to)) || slices.Contains(tables, path.Ext(to)) {
 			return target{file: s.path}, "", ""
 		}
 		if slices.Contains(g.leftOut, to) {
-			return t, "“" + dest + "” is a chapter that guide.yaml leaves out", "take the link out, or put this page into your own folder without it"
+			return t, "“" + dest + "” is a chapter that guide.yaml leaves out",
+				"take the link out, or put this page into your own folder without it"
 		}
 		return t, "“" + dest + "” is in no part of guide.yaml", "add it to the part's chapters"
 	}
@@ -94,7 +97,7 @@ func (g *Guide) lost(p *Page, to, dest string) (t target, what, remedy string) {
 		}
 	}
 	var known []string
-	for _, q := range g.Pages {
+	for _, q := range g.pages {
 		known = append(known, q.Path)
 	}
 	if near := measure.NearestName(to, known); near != "" {
@@ -109,7 +112,7 @@ func (g *Guide) lost(p *Page, to, dest string) (t target, what, remedy string) {
 }
 
 // anchored checks an anchor of a page.
-func (g *Guide) anchored(p *Page, anchor string) (t target, what, remedy string) {
+func (g *Guide) anchored(p *guidePage, anchor string) (t target, what, remedy string) {
 	if anchor == "" {
 		return target{page: p}, "", ""
 	}
@@ -120,11 +123,12 @@ func (g *Guide) anchored(p *Page, anchor string) (t target, what, remedy string)
 		}
 		known = append(known, h.id)
 	}
-	return t, "“" + p.Path + "” has no heading “#" + anchor + "”", meant(anchor, known, "its headings are "+listed(known))
+	return t, "“" + p.Path + "” has no heading “#" + anchor + "”",
+		meant(anchor, known, "its headings are "+listed(known))
 }
 
 // from is the path of a file as a page would write it.
-func from(p *Page, to string) string { return relative(p.Path, to) }
+func from(p *guidePage, to string) string { return relative(p.Path, to) }
 
 // relative is the way from one slash path to another.
 func relative(at, to string) string {
@@ -137,7 +141,7 @@ func relative(at, to string) string {
 
 // relink checks every link and picture of a page and points it at what is
 // published.
-func (g *Guide) relink(p *Page) (bad []Mistake) {
+func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 	for _, n := range p.links {
 		dest := n.Destination
 		t, what, remedy := g.resolve(p, string(dest))
@@ -149,7 +153,8 @@ func (g *Guide) relink(p *Page) (bad []Mistake) {
 			g.shown[t.file] = true
 			n.Destination = []byte(relative(p.URL, t.file))
 		case t.file != "":
-			bad = append(bad, p.mistake(p.where(n, dest), "“"+string(dest)+"” is a picture", "show it with ![what it shows]("+string(dest)+")"))
+			bad = append(bad, p.mistake(p.where(n, dest), "“"+string(dest)+"” is a picture",
+				"show it with ![what it shows]("+string(dest)+")"))
 		case t.page == p:
 			n.Destination = []byte("#" + t.anchor)
 		default:
@@ -159,7 +164,8 @@ func (g *Guide) relink(p *Page) (bad []Mistake) {
 			}
 		}
 		if n.FirstChild() == nil {
-			bad = append(bad, p.mistake(p.where(n, dest), "this link has no text", "say in the brackets where it leads"))
+			bad = append(bad, p.mistake(p.where(n, dest), "this link has no text",
+				"say in the brackets where it leads"))
 		}
 	}
 	for _, n := range p.images {
@@ -174,14 +180,16 @@ func (g *Guide) relink(p *Page) (bad []Mistake) {
 }
 
 // picture checks one image: the guide loads nothing from elsewhere.
-func (g *Guide) picture(p *Page, n *ast.Image) (bad []Mistake) {
+func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 	at := p.where(n, n.Destination)
 	dest := string(n.Destination)
 	t, what, remedy := g.resolve(p, dest)
 	switch {
 	case what == "" && t.away:
-		what, remedy = "a picture from another server would tell it who reads the guide", "put the file into the guide's folder"
-	case what != "" && path.Ext(dest) != ".md" && !strings.Contains(what, "folder") && !strings.Contains(what, "not allowed") && !strings.Contains(what, "case"):
+		what, remedy = "a picture from another server would tell it who reads the guide",
+			"put the file into the guide's folder"
+	case what != "" && path.Ext(dest) != ".md" && !strings.Contains(what, "folder") &&
+		!strings.Contains(what, "not allowed") && !strings.Contains(what, "case"):
 		what, remedy = "there is no picture “"+dest+"”", "put it into the folder as "+listed(pictures)
 	case what == "" && !slices.Contains(pictures, path.Ext(t.file)):
 		what, remedy = "“"+dest+"” is no picture", "name a file that ends in "+listed(pictures)
@@ -190,7 +198,8 @@ func (g *Guide) picture(p *Page, n *ast.Image) (bad []Mistake) {
 		return []Mistake{p.mistake(at, what, remedy)}
 	}
 	if len(inlineText(n, p.body())) == 0 {
-		bad = append(bad, p.mistake(at, "the picture has no text for readers who cannot see it", "say between the brackets what it shows"))
+		bad = append(bad, p.mistake(at, "the picture has no text for readers who cannot see it",
+			"say between the brackets what it shows"))
 	}
 	g.shown[t.file] = true
 	n.Destination = []byte(relative(p.URL, t.file))

@@ -8,8 +8,8 @@ import (
 	"plumbline/calculators/literature"
 )
 
-// made writes the pages that no file has: glossary, sources, find and the page
-// for a lost address.
+// made writes the pages that have no Markdown file: glossary, sources, find and the
+// page for an address that does not exist.
 func (g *Guide) made(in paths) ([]file, error) {
 	var out []file
 	for _, m := range []struct {
@@ -52,14 +52,14 @@ func (g *Guide) fillGlossary(v *view) {
 func (g *Guide) fillSources(v *view) {
 	v.Title, v.Summary = "Sources", "Every source that a chapter or a calculator of this guide rests on, and how much of it was read."
 	cited := map[string][]*Page{}
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		for _, key := range g.used(p) {
 			cited[key] = append(cited[key], p)
 		}
 	}
 	topics := []topicView{{Title: "The whole guide"}} // for what only the front page cites
-	for i := range g.Parts {
-		topics = append(topics, topicView{Title: g.Parts[i].Title})
+	for i := range g.parts {
+		topics = append(topics, topicView{Title: g.parts[i].Title})
 	}
 	for key, pages := range cited {
 		s := viewSource(g.library.sources[key])
@@ -86,7 +86,7 @@ func (g *Guide) fillSources(v *view) {
 
 // partOf returns the index of the part that p belongs to, or -1 for the front page.
 func (g *Guide) partOf(p *Page) int {
-	return slices.IndexFunc(g.Parts, func(part Part) bool { return part.Page == p || slices.Contains(part.Chapters, p) })
+	return slices.IndexFunc(g.parts, func(part Part) bool { return part.Page == p || slices.Contains(part.Chapters, p) })
 }
 
 // strongerFirst orders two sources by what a finding in them can bear.
@@ -111,7 +111,7 @@ func (g *Guide) fillFind(v *view) {
 	v.Title, v.Summary = "Find", "Every chapter, calculator and term of the guide."
 	v.Index = indexURL
 	v.Modules = append(v.Modules, "search.js")
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		v.Listed = append(v.Listed, entry1(findURL, p))
 	}
 	for _, t := range g.terms {
@@ -128,7 +128,7 @@ type placed struct{ title, question, url string }
 // benches are the calculators that the guide's pages have, in reading order.
 func (g *Guide) benches() (list []placed) {
 	seen := map[string]bool{}
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		for _, b := range p.blocks {
 			c := g.shelf.calculator(b.name)
 			if b.kind != calculatorBlock || c == nil || seen[b.name] {

@@ -18,9 +18,18 @@ func demo(t testing.TB) *Guide {
 	t.Helper()
 	g, bad := loadFS(os.DirFS("testdata/demo"), nil, "", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	return g
+}
+
+// lines are mistakes as the command prints them, one a line.
+func lines(bad []Mistake) string {
+	var b strings.Builder
+	for _, m := range bad {
+		b.WriteString(m.String() + "\n")
+	}
+	return strings.TrimSuffix(b.String(), "\n")
 }
 
 // golden compares got with a file of testdata, or writes it.
@@ -41,7 +50,8 @@ func golden(t *testing.T, name, got string) {
 		t.Fatal(err)
 	}
 	if got != string(want) {
-		t.Errorf("%s differs from what is made now; look at the difference after go test ./site -update\n%s", file, firstDifference(string(want), got))
+		t.Errorf("%s differs from what is made now; look at the difference after go test ./site -update\n%s", file,
+			firstDifference(string(want), got))
 	}
 }
 
@@ -71,7 +81,7 @@ func TestMistakesAreAllNamedWithPlaceAndRemedy(t *testing.T) {
 			t.Errorf("no remedy: %s", m)
 		}
 	}
-	golden(t, "mistakes.txt", Mistakes(bad).Error()+"\n")
+	golden(t, "mistakes.txt", lines(bad)+"\n")
 }
 
 func page(body string) *fstest.MapFile {
@@ -105,9 +115,10 @@ func TestALinkOutOfTheFolderIsNotFollowed(t *testing.T) {
 // TestAPublishedFolderInsideIsNoPartOfTheGuide keeps a guide that is published
 // into its own folder from reading what it wrote.
 func TestAPublishedFolderInsideIsNoPartOfTheGuide(t *testing.T) {
-	local := fstest.MapFS{"public/.plumbline": {}, "public/stray.md": page("Stray."), "notes/.hidden.md": page("Hidden.")}
+	local := fstest.MapFS{"public/.plumbline": {}, "public/stray.md": page("Stray."),
+		"notes/.hidden.md": page("Hidden.")}
 	if _, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil); bad != nil {
-		t.Error(Mistakes(bad))
+		t.Error(lines(bad))
 	}
 }
 
@@ -124,7 +135,8 @@ func TestYAMLThatCannotBeRead(t *testing.T) {
 		"a key twice":      "name: A\nname: B\n",
 		"a list of lists":  "- a\n- b\n",
 	} {
-		_, bad := loadFS(os.DirFS("testdata/demo"), fstest.MapFS{"guide.yaml": {Data: []byte(text)}}, "shop", everything(), nil)
+		_, bad := loadFS(os.DirFS("testdata/demo"), fstest.MapFS{"guide.yaml": {Data: []byte(text)}}, "shop",
+			everything(), nil)
 		if len(bad) == 0 || bad[0].File != "shop/guide.yaml" || bad[0].Line == 0 {
 			t.Errorf("%s: %v", name, bad)
 		}
@@ -134,22 +146,25 @@ func TestYAMLThatCannotBeRead(t *testing.T) {
 // TestAShopStatesOnlyWhatDiffers lays four lines over the built-in guide.
 func TestAShopStatesOnlyWhatDiffers(t *testing.T) {
 	local := fstest.MapFS{
-		"guide.yaml": {Data: []byte("name: Alder Bank Bikes\nnotice: Alder Bank Bikes is an invented shop.\ncontact: https://example.org/alder\n" +
+		"guide.yaml": {Data: []byte("name: Alder Bank Bikes\nnotice: Alder Bank Bikes is an invented shop.\n" +
+			"contact: https://example.org/alder\n" +
 			"booking: https://example.org/book\nlocal: The workshop is closed on Mondays.\nunits: in\n" +
-			"parts:\n  - key: saddle\n    chapters: [tilt, height]\n  - key: feet\n    chapters: [flat-or-clipped]\n")},
+			"parts:\n  - key: saddle\n    chapters: [tilt, height]\n" +
+			"  - key: feet\n    chapters: [flat-or-clipped]\n")},
 		"glossary.yaml": {Data: []byte("collar:\n  says: What we call the seat clamp.\n")},
 		"saddle/tilt.md": page("A page of our own. " +
 			"See [the height](height.md#set-it)."),
 	}
 	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
-	if g.Name != "Alder Bank Bikes" || g.Tagline != "A very small guide for the tests." || g.Units != "in" || g.Booking != "https://example.org/book" {
-		t.Errorf("settings: %+v", g.Settings)
+	if g.Name != "Alder Bank Bikes" || g.Tagline != "A very small guide for the tests." || g.Units != "in" ||
+		g.Booking != "https://example.org/book" {
+		t.Errorf("settings: %+v", g.settings)
 	}
-	if p := g.Parts; len(p) != 2 || p[0].Title != "Saddle" || p[0].Chapters[0].Path != "saddle/tilt.md" {
-		t.Errorf("parts: %+v", g.Parts)
+	if p := g.parts; len(p) != 2 || p[0].Title != "Saddle" || p[0].Chapters[0].Path != "saddle/tilt.md" {
+		t.Errorf("parts: %+v", g.parts)
 	}
 	if g.terms[1].Says != "What we call the seat clamp." {
 		t.Errorf("terms: %+v", g.terms)
@@ -165,23 +180,24 @@ func TestChaptersLeftOut(t *testing.T) {
 	wantMistake(t, bad, "leave_out names “saddle/tlit”")
 	wantMistake(t, bad, "shop/saddle/index.md:8:16: “tilt.md” is a chapter that guide.yaml leaves out")
 	if len(bad) != 2 {
-		t.Error(Mistakes(bad))
+		t.Error(lines(bad))
 	}
 }
 
 // TestTheNoticeOfTheDemoShopDoesNotSpeakForAnother guards a real shop against
 // publishing under its name that it is an invented one.
 func TestTheNoticeOfTheDemoShopDoesNotSpeakForAnother(t *testing.T) {
-	local := fstest.MapFS{"guide.yaml": {Data: []byte("name: Alder Bank Bikes\n")}}
+	local := fstest.MapFS{"guide.yaml": {Data: []byte("units: cm\nname: Alder Bank Bikes\n")}}
 	_, bad := loadFS(content.Files, local, "shop", everything(), nil)
-	wantMistake(t, bad, "the notice still speaks of Larch Hollow Cycles")
+	wantMistake(t, bad, "shop/guide.yaml:2:1: the name is yours but the notice still speaks of Larch Hollow Cycles")
+	wantMistake(t, bad, "shop/guide.yaml:2:1: the name is yours but the contact is still that of Larch Hollow Cycles")
 }
 
 // TestTheBuiltInGuideHasNoMistakes is what an author runs after every edit.
 func TestTheBuiltInGuideHasNoMistakes(t *testing.T) {
 	g, bad := Load("")
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	for _, p := range g.layers.paths {
 		if filepath.Ext(p) == ".md" && g.byPath[p] == nil {
@@ -192,8 +208,8 @@ func TestTheBuiltInGuideHasNoMistakes(t *testing.T) {
 
 func wantMistake(t *testing.T, bad []Mistake, part string) {
 	t.Helper()
-	if !strings.Contains(Mistakes(bad).Error(), part) {
-		t.Errorf("want a mistake with\n\t%s\ngot\n%s", part, Mistakes(bad).Error())
+	if !strings.Contains(lines(bad), part) {
+		t.Errorf("want a mistake with\n\t%s\ngot\n%s", part, lines(bad))
 	}
 }
 
@@ -203,7 +219,7 @@ func TestAnUnknownFigureIsAnsweredWithTheFigures(t *testing.T) {
 		local := fstest.MapFS{"saddle/tilt.md": page("```figure " + name + "\n```\n")}
 		_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 		if len(bad) != 1 {
-			t.Fatalf("%s: %v", name, Mistakes(bad))
+			t.Fatalf("%s: %v", name, lines(bad))
 		}
 		return bad[0].String()
 	}
@@ -238,22 +254,25 @@ func TestAnUnknownFigureIsAnsweredWithTheFigures(t *testing.T) {
 func TestABlockWithHeadingsNeedsOneAboveIt(t *testing.T) {
 	const bench, steps = "```calculator saddle-height\n```\n", "```prepare\n```\n"
 	for text, want := range map[string]string{
-		bench:                                "shop/saddle/tilt.md:8:4: no heading stands above this calculator block",
-		"Words.\n\n" + bench + "\n## Late\n": "shop/saddle/tilt.md:10:4: no heading stands above this calculator block",
-		steps:                                "shop/saddle/tilt.md:8:4: no heading stands above this prepare block",
-		"### Deep\n\n" + bench:               "shop/saddle/tilt.md:8:1: the heading “Deep” skips a level, write ## Deep",
-		"# Title again\n\n" + bench:          "no heading stands above this calculator block",
+		bench: "shop/saddle/tilt.md:8:4: no heading stands above this calculator block",
+		"Words.\n\n" + bench +
+			"\n## Late\n": "shop/saddle/tilt.md:10:4: no heading stands above this calculator block",
+		steps: "shop/saddle/tilt.md:8:4: no heading stands above this prepare block",
+		"### Deep\n\n" +
+			bench: "shop/saddle/tilt.md:8:1: the heading “Deep” skips a level, write ## Deep",
+		"# Title again\n\n" + bench: "no heading stands above this calculator block",
 	} {
 		local := fstest.MapFS{"saddle/tilt.md": page(text)}
 		_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 		wantMistake(t, bad, want)
 	}
 	// Nothing is skipped in these.
-	for _, text := range []string{"Words alone.", "## Above\n\n" + bench + "\n### Below\n", "## Above\n\n### Deeper\n\n" + bench} {
+	for _, text := range []string{"Words alone.", "## Above\n\n" + bench + "\n### Below\n",
+		"## Above\n\n### Deeper\n\n" + bench} {
 		local := fstest.MapFS{"saddle/tilt.md": page(text)}
 		g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 		if bad != nil {
-			t.Errorf("%q: %v", text, Mistakes(bad))
+			t.Errorf("%q: %v", text, lines(bad))
 			continue
 		}
 		complete(t, "saddle/tilt.html", parsed(t, built(t, g)["saddle/tilt.html"]))
@@ -270,7 +289,7 @@ func TestPictures(t *testing.T) {
 	}
 	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	all := built(t, g)
 	if string(all["saddle/bench.png"]) != png || all["unused.png"] != nil {
@@ -298,11 +317,13 @@ func TestPictures(t *testing.T) {
 // TestIdsNeverClash writes headings that want the ids of the frame and of a
 // calculator.
 func TestIdsNeverClash(t *testing.T) {
-	text := "## Main\n\n## Sources\n\n## Saddle height 1\n\n## Sources\n\n```calculator saddle-height\n```\n\n```calculator saddle-height\n```\n"
-	local := fstest.MapFS{"saddle/tilt.md": page(text), "glossary.yaml": {Data: []byte("main:\n  says: A word that the frame uses.\n")}}
+	text := "## Main\n\n## Sources\n\n## Saddle height 1\n\n## Sources\n\n" +
+		"```calculator saddle-height\n```\n\n```calculator saddle-height\n```\n"
+	local := fstest.MapFS{"saddle/tilt.md": page(text),
+		"glossary.yaml": {Data: []byte("main:\n  says: A word that the frame uses.\n")}}
 	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	all := built(t, g)
 	for _, p := range []string{"saddle/tilt.html", "glossary.html"} {

@@ -13,12 +13,13 @@ import (
 	"strings"
 )
 
-// markerFile stands in every published folder. It says that the folder is ours
-// to replace, and what we put there: a file that somebody added is seen, and is
-// never swept away.
+// markerFile stands in every published folder. It says that Plumbline may replace
+// the folder, and lists the files it wrote there, so that a file which somebody else
+// added is noticed and never deleted.
 const markerFile = ".plumbline"
 
-const markerHead = "Plumbline published this folder and replaces it as a whole the next time. Keep nothing else in it.\n"
+const markerHead = "Plumbline published this folder and replaces it as a whole the next time. " +
+	"Keep nothing else in it.\n"
 
 // marker lists files with the sums of their contents.
 func marker(files []written) []byte {
@@ -51,12 +52,12 @@ func readMarker(dir string) (map[string]string, bool) {
 	return sums, true
 }
 
-// debris is what systems leave in folders by themselves.
+// debris are files that operating systems put into folders by themselves.
 var debris = []string{".DS_Store", "Thumbs.db", "desktop.ini"}
 
 // replaceable tells whether dir may be replaced: it does not exist, or is empty,
-// or has our marker and nothing that we did not put there. old are the sums of
-// what stands there.
+// or has the marker and no file that Plumbline did not write. old are the sums of
+// the files in it.
 func replaceable(dir string) (old map[string]string, err error) {
 	info, err := os.Lstat(dir)
 	if errors.Is(err, fs.ErrNotExist) {
@@ -78,12 +79,14 @@ func replaceable(dir string) (old map[string]string, err error) {
 	}
 	old, ours := readMarker(dir)
 	if !ours {
-		return nil, fmt.Errorf("%s was not published by Plumbline and is not empty, so it is left alone; name a new or an empty folder", dir)
+		return nil,
+			fmt.Errorf("%s was not published by Plumbline and is not empty, so it is left alone; "+
+				"name a new or an empty folder", dir)
 	}
 	return old, foreign(dir, old)
 }
 
-// foreign finds a file in our folder that we did not put there.
+// foreign finds a file in a published folder that Plumbline did not write.
 func foreign(dir string, old map[string]string) error {
 	return filepath.WalkDir(dir, func(p string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() {
@@ -94,7 +97,8 @@ func foreign(dir string, old map[string]string) error {
 			return err
 		}
 		if rel = filepath.ToSlash(rel); old[rel] == "" && rel != markerFile && !slices.Contains(debris, d.Name()) {
-			return fmt.Errorf("%s holds %s, which Plumbline did not put there and would sweep away; move it elsewhere first", dir, rel)
+			return fmt.Errorf("%s holds %s, which Plumbline did not put there and would delete; "+
+				"move it elsewhere first", dir, rel)
 		}
 		return nil
 	})

@@ -11,8 +11,9 @@ import (
 	"plumbline/calculators/words"
 )
 
-// shelf is what a page's blocks may name. It stands between the generator and
-// the catalog so that a test can publish a guide with a calculator of its own.
+// shelf is the calculators and figures that a page's blocks may name. The generator
+// uses it instead of the catalog, so that a test can publish a guide with a
+// calculator of its own.
 type shelf struct {
 	calculators []*calculators.Calculator
 	standing    []*calculators.Illustration
@@ -44,8 +45,7 @@ func (s *shelf) figureNames() (names []string) {
 	return append(names, s.calculatorNames()...)
 }
 
-// drawnNames are the names of all figures there are: of figureNames those that can
-// be drawn.
+// drawnNames are the figureNames that can be drawn: a calculator may have no figure.
 func (s *shelf) drawnNames(in *words.Reader) []string {
 	return slices.DeleteFunc(s.figureNames(), func(name string) bool { return s.figure(name, in) == nil })
 }
@@ -67,7 +67,7 @@ func (s *shelf) figure(name string, in *words.Reader) *drawing.Figure {
 	return nil
 }
 
-// base is in without its units, for what is written in base units.
+// base is a copy of in without units, for values that are given in base units.
 func base(in *words.Reader) *words.Reader {
 	if in == nil {
 		return nil

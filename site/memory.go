@@ -46,15 +46,15 @@ func (m *memory) keep(path string, sum [sha256.Size]byte, html []byte) {
 	m.pages[path] = kept{sum, html}
 }
 
-// sum is the sum of all that a page's rendered text depends on.
-func (g *Guide) sum(p *Page) (sum [sha256.Size]byte) {
+// sum is a hash of everything that a page's rendered text depends on.
+func (g *Guide) sum(p *guidePage) (sum [sha256.Size]byte) {
 	h := sha256.New()
 	fmt.Fprintf(h, "%s\n%d\n", g.Units, len(p.text))
 	h.Write(p.text)
 	if slices.ContainsFunc(p.blocks, func(b *block) bool { return nameless(b.kind) }) {
-		// It leads to the whole guide, and asks what the guide asks.
+		// The page links to the whole guide and holds the guide's request.
 		fmt.Fprintf(h, "%q\n", g.Request)
-		for _, to := range g.Pages {
+		for _, to := range g.pages {
 			fmt.Fprintf(h, "%q %q %t\n", to.Path, to.Nav, to.has(sheetBlock))
 		}
 	}

@@ -32,22 +32,11 @@ func (m Mistake) String() string {
 	return b.String()
 }
 
-// Mistakes is every mistake of one run, as an error.
-type Mistakes []Mistake
-
-// Error lists the mistakes, one a line.
-func (m Mistakes) Error() string {
-	lines := make([]string, len(m))
-	for i := range m {
-		lines[i] = m[i].String()
-	}
-	return strings.Join(lines, "\n")
-}
-
 // sorted puts mistakes in the order of reading and drops repeated ones.
 func sorted(list []Mistake) []Mistake {
 	slices.SortStableFunc(list, func(a, b Mistake) int {
-		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column), cmp.Compare(a.What, b.What))
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column),
+			cmp.Compare(a.What, b.What))
 	})
 	return slices.Compact(list)
 }

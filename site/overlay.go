@@ -78,8 +78,8 @@ func lay(base fs.FS, local fs.FS, localName string) (*layers, []Mistake) {
 	return l, append(bad, l.twins()...)
 }
 
-// twins finds names that differ only in case: one of the two vanishes on a
-// file system that does not tell them apart.
+// twins finds names that differ only in case: a file system that ignores case keeps
+// only one of the two.
 func (l *layers) twins() []Mistake {
 	var bad []Mistake
 	seen := map[string]string{}
@@ -90,7 +90,8 @@ func (l *layers) twins() []Mistake {
 			if o, _ := l.file(other); !s.local && o.local {
 				s, other = o, p
 			}
-			bad = append(bad, Mistake{File: s.file, What: "the name differs from “" + other + "” only in case", Remedy: "give it the same spelling, or another name"})
+			bad = append(bad, Mistake{File: s.file, What: "the name differs from “" + other + "” only in case",
+				Remedy: "give it the same spelling, or another name"})
 			continue
 		}
 		seen[low] = p
@@ -109,7 +110,8 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 	walk := func(p string, d fs.DirEntry, err error) error {
 		file := path.Join(name, p)
 		if err != nil {
-			bad = append(bad, Mistake{File: file, What: "cannot be read: " + plain(err), Remedy: "check that it exists and that you may read it"})
+			bad = append(bad, Mistake{File: file, What: "cannot be read: " + plain(err),
+				Remedy: "check that it exists and that you may read it"})
 			return nil
 		}
 		if p != "." && strings.HasPrefix(path.Base(p), ".") {
@@ -128,7 +130,8 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 		}
 		if !wanted(p) {
 			if near := measure.NearestName(path.Base(p), keyed); local && near != "" {
-				bad = append(bad, Mistake{File: file, What: "this name is not read", Remedy: "did you mean “" + near + "”?"})
+				bad = append(bad, Mistake{File: file, What: "this name is not read",
+					Remedy: "did you mean “" + near + "”?"})
 			}
 			return nil
 		}
@@ -145,7 +148,8 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 		if !slices.Contains(pictures, path.Ext(p)) {
 			if at := invalid(text); at >= 0 {
 				line, column := place(text, at)
-				bad = append(bad, Mistake{file, line, column, fmt.Sprintf("byte 0x%02x is not UTF-8", text[at]), "save the file as UTF-8"})
+				bad = append(bad, Mistake{file, line, column, fmt.Sprintf("byte 0x%02x is not UTF-8", text[at]),
+					"save the file as UTF-8"})
 				return nil
 			}
 			s.text = normal(text)
@@ -153,7 +157,7 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 		files[p] = s
 		return nil
 	}
-	// The walk's own errors are reported through walk.
+	// walk itself reports the errors.
 	_ = fs.WalkDir(folder, ".", walk)
 	return files, bad
 }

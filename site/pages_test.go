@@ -39,7 +39,8 @@ func TestGoldenPages(t *testing.T) {
 		if ext := path.Ext(f.path); strings.HasPrefix(f.path, "assets/") || ext != ".html" && ext != ".json" {
 			continue
 		}
-		text := strings.NewReplacer(in.assets, "assets/page-HASH/", in.engine, "assets/engine-HASH/").Replace(string(f.data))
+		text := strings.NewReplacer(in.assets, "assets/page-HASH/", in.engine,
+			"assets/engine-HASH/").Replace(string(f.data))
 		golden(t, "golden/"+f.path, text)
 	}
 }
@@ -141,7 +142,7 @@ func said(n *html.Node) string {
 func TestEveryPageOfTheGuide(t *testing.T) {
 	g, bad := Load("")
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	all := built(t, g)
 	shown := map[string]bool{}
@@ -157,7 +158,8 @@ func TestEveryPageOfTheGuide(t *testing.T) {
 		}
 		d := parsed(t, text)
 		for selector, want := range map[string]int{
-			"h1": 1, "main#main": 1, "html[lang]": 1, "a.skip": 1, "head title": 1, "header.top b.name a": 1, "nav.rail": 1,
+			"h1": 1, "main#main": 1, "html[lang]": 1, "a.skip": 1, "head title": 1, "header.top b.name a": 1,
+			"nav.rail":        1,
 			"div[data-tools]": 1, "meta[http-equiv=Content-Security-Policy]": 1, "meta[name=description]": 1,
 		} {
 			if got := len(d.all(selector)); got != want {
@@ -266,12 +268,14 @@ func links(t *testing.T, p string, d dom, all map[string][]byte, ids map[string]
 func TestAChapterShowsItsCalculatorsCautionsAndSources(t *testing.T) {
 	g, bad := Load("")
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	d := parsed(t, built(t, g)["saddle/height.html"])
 	for _, selector := range []string{
-		"section.bench#saddle-height-1", "section.bench fieldset[disabled]", "section.bench svg", "details.formula pre.code .kd",
-		".needs dt", "section.sources li#source-peveler2005 .read", "section.sources li#source-gordon2014", ".scroll[tabindex=0] th[scope=col]",
+		"section.bench#saddle-height-1", "section.bench fieldset[disabled]", "section.bench svg",
+		"details.formula pre.code .kd",
+		".needs dt", "section.sources li#source-peveler2005 .read", "section.sources li#source-gordon2014",
+		".scroll[tabindex=0] th[scope=col]",
 		"nav.rail a[aria-current=page]", "nav.parts a[aria-current]", "nav.neighbours a",
 	} {
 		if len(d.all(selector)) == 0 {
@@ -283,7 +287,8 @@ func TestAChapterShowsItsCalculatorsCautionsAndSources(t *testing.T) {
 			t.Errorf("the citation %s leads nowhere", attribute(n, "href"))
 		}
 	}
-	if code := said(d.all("details.formula pre")[0]); !strings.Contains(code, "func KneeRegression(") || !strings.HasPrefix(code, "// ") {
+	if code := said(d.all("details.formula pre")[0]); !strings.Contains(code, "func KneeRegression(") ||
+		!strings.HasPrefix(code, "// ") {
 		t.Errorf("the formula is not the source with its comment: %.80s", code)
 	}
 }
@@ -306,7 +311,8 @@ func TestCautionsOfTheHeaderAreShown(t *testing.T) {
 
 func TestGlossaryFindsTheChaptersThatUseATerm(t *testing.T) {
 	d := parsed(t, built(t, demo(t))["glossary.html"])
-	for key, want := range map[string]string{"collar": "Used in Saddle height.", "clipped-shoe": "Used in Feet, Flat or clipped in."} {
+	for key, want := range map[string]string{"collar": "Used in Saddle height.",
+		"clipped-shoe": "Used in Feet, Flat or clipped in."} {
 		n := d.all("#" + key + " .used")
 		if len(n) != 1 || said(n[0]) != want {
 			t.Errorf("%s: %v", key, n)
@@ -316,8 +322,10 @@ func TestGlossaryFindsTheChaptersThatUseATerm(t *testing.T) {
 		text, term string
 		want       bool
 	}{
-		{"the saddle's collar.", "collar", true}, {"collars", "collar", true}, {"collared", "collar", false}, {"decollar", "collar", false},
-		{"a seat-post collar", "post collar", true}, {"Bottom-Bracket drops", "bottom bracket drop", true}, {"q-factor and q", "q", true}, {"é q é", "q", true}, {"", "q", false},
+		{"the saddle's collar.", "collar", true}, {"collars", "collar", true}, {"collared", "collar", false},
+		{"decollar", "collar", false},
+		{"a seat-post collar", "post collar", true}, {"Bottom-Bracket drops", "bottom bracket drop", true},
+		{"q-factor and q", "q", true}, {"é q é", "q", true}, {"", "q", false},
 	} {
 		if got := mentions(looked(c.text), looked(c.term)); got != c.want {
 			t.Errorf("mentions(%q, %q) = %v", c.text, c.term, got)

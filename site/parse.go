@@ -14,8 +14,8 @@ import (
 	"github.com/yuin/goldmark/util"
 )
 
-// Page is one page of the guide, read from one Markdown file.
-type Page struct {
+// guidePage is one page of the guide, read from one Markdown file.
+type guidePage struct {
 	header
 	Path string // of the file inside the guide, for example saddle/height.md
 	URL  string // inside the published guide, for example saddle/height.html
@@ -45,12 +45,14 @@ type heading struct {
 	at       int
 }
 
-// reservedIDs are the ids that stand in a page's frame.
+// reservedIDs are the ids that the page templates use.
 func reservedIDs() map[string]bool {
-	return map[string]bool{"main": true, "sources": true, "chapters": true, "chapters-here": true, "cautions": true, "whole": true, "mistakes": true, "path": true}
+	return map[string]bool{"main": true, "sources": true, "chapters": true, "chapters-here": true, "cautions": true,
+		"whole": true, "mistakes": true, "path": true}
 }
 
-// newParser parses Markdown with tables, heading ids and what is ours.
+// newParser parses Markdown with tables, typographic quotes, and the blocks and
+// citations of a guide.
 func newParser() parser.Parser {
 	md := goldmark.New(goldmark.WithExtensions(extension.NewTable(), quotes, guideSyntax{}))
 	return md.Parser()
@@ -59,7 +61,9 @@ func newParser() parser.Parser {
 // quotes sets typed quotation marks and apostrophes as a printer would. They are
 // written as letters, not as entities, so that headings and the search index
 // have them as they are read.
-var quotes = extension.NewTypographer(extension.WithTypographicSubstitutions(map[extension.TypographicPunctuation][]byte{
+var quotes = extension.NewTypographer(extension.WithTypographicSubstitutions(marks))
+
+var marks = map[extension.TypographicPunctuation][]byte{
 	extension.LeftSingleQuote:  []byte("‘"),
 	extension.RightSingleQuote: []byte("’"),
 	extension.LeftDoubleQuote:  []byte("“"),
@@ -70,9 +74,9 @@ var quotes = extension.NewTypographer(extension.WithTypographicSubstitutions(map
 	extension.Ellipsis:         nil,
 	extension.LeftAngleQuote:   nil,
 	extension.RightAngleQuote:  nil,
-}))
+}
 
-// guideSyntax is the goldmark extension for our blocks and citations.
+// guideSyntax is the goldmark extension for blocks and citations.
 type guideSyntax struct{}
 
 // Extend adds the parsers; render.go has the writers.
@@ -87,8 +91,8 @@ var guideParser = newParser()
 
 // parsePage reads one page. The mistakes are those that show without knowing
 // any other page.
-func parsePage(s source) (*Page, []Mistake) {
-	p := &Page{source: s, Path: s.path, URL: strings.TrimSuffix(s.path, ".md") + ".html"}
+func parsePage(s source) (*guidePage, []Mistake) {
+	p := &guidePage{source: s, Path: s.path, URL: strings.TrimSuffix(s.path, ".md") + ".html"}
 	h, at, bad := readHeader(s)
 	p.header, p.at = h, at
 	p.tree = guideParser.Parse(text.NewReader(p.body()))
@@ -96,17 +100,17 @@ func parsePage(s source) (*Page, []Mistake) {
 	return p, bad
 }
 
-func (p *Page) body() []byte { return p.text[p.at:] }
+func (p *guidePage) body() []byte { return p.text[p.at:] }
 
 // mistake is a mistake at an offset of the page's text.
-func (p *Page) mistake(offset int, what, remedy string) Mistake {
+func (p *guidePage) mistake(offset int, what, remedy string) Mistake {
 	line, column := place(p.text, p.at+offset)
 	return Mistake{p.file, line, column, what, remedy}
 }
 
 // collect walks the tree once, gives headings their ids and notes what the
 // checks and the frame need.
-func (p *Page) collect() {
+func (p *guidePage) collect() {
 	ids := reservedIDs()
 	p.reserve(ids)
 	var plain strings.Builder
@@ -152,7 +156,7 @@ func (p *Page) collect() {
 }
 
 // reserve numbers the page's blocks and takes their ids before any heading can.
-func (p *Page) reserve(ids map[string]bool) {
+func (p *guidePage) reserve(ids map[string]bool) {
 	places := map[string]int{}
 	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if b, ok := n.(*block); ok && entering {
@@ -170,7 +174,7 @@ func (p *Page) reserve(ids map[string]bool) {
 }
 
 // number returns the number of a source on this page.
-func (p *Page) number(key string) int {
+func (p *guidePage) number(key string) int {
 	for i, k := range p.cited {
 		if k == key {
 			return i + 1

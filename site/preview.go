@@ -55,7 +55,8 @@ func ownAddress(addr string) error {
 		return fmt.Errorf("“%s” is no address; write host and port, like %s", addr, previewAddress)
 	}
 	if !ownName(host) {
-		return fmt.Errorf("the preview is for this machine alone and does not listen at “%s”; use 127.0.0.1, or publish and serve the folder", host)
+		return fmt.Errorf("the preview is for this machine alone and does not listen at “%s”; "+
+			"use 127.0.0.1, or publish and serve the folder", host)
 	}
 	return nil
 }
@@ -133,7 +134,7 @@ func (p *previewer) refresh() error {
 		p.o.log("%s", m)
 	}
 	if mistakes == nil {
-		p.o.log("%d pages  %s", len(g.Pages), since(start))
+		p.o.log("%d pages  %s", len(g.pages), since(start))
 	}
 	return nil
 }
@@ -162,7 +163,8 @@ func (p *previewer) read(name string) ([]byte, bool, error) {
 	}
 	if p.mistakes != nil && p.files["index.html"] == nil && (strings.HasSuffix(name, ".html")) {
 		var b bytes.Buffer
-		err := previewPages().ExecuteTemplate(&b, "nothing", map[string]any{"Assets": p.assets, "Mistakes": p.mistakes})
+		err := previewPages().ExecuteTemplate(&b, "nothing",
+			map[string]any{"Assets": p.assets, "Mistakes": p.mistakes})
 		return b.Bytes(), false, err
 	}
 	return nil, false, fs.ErrNotExist
@@ -172,12 +174,13 @@ var previewPages = sync.OnceValue(func() *template.Template {
 	return template.Must(template.ParseFS(templates.Files, "preview/mistakes.html"))
 })
 
-// change adds to a page what only the preview has.
+// change adds to a page the reload script and the list of mistakes.
 func (p *previewer) change(page []byte) []byte {
 	p.mu.RLock()
 	defer p.mu.RUnlock()
 	page = bytes.Replace(page, []byte("<html "), []byte(`<html data-version="`+strconv.Itoa(p.version)+`" `), 1)
-	page = bytes.Replace(page, []byte("</head>"), []byte("<script type=\"module\" src=\"/.plumbline/reload.js\"></script>\n</head>"), 1)
+	page = bytes.Replace(page, []byte("</head>"),
+		[]byte("<script type=\"module\" src=\"/.plumbline/reload.js\"></script>\n</head>"), 1)
 	if len(p.mistakes) > 0 {
 		var b bytes.Buffer
 		if err := previewPages().ExecuteTemplate(&b, "mistakes", p.mistakes); err == nil {
@@ -252,7 +255,8 @@ func (p *previewer) run(ctx context.Context, listener net.Listener) error {
 	defer watch.close()
 	ctx, cancel := context.WithCancel(ctx)
 	defer cancel()
-	web := &http.Server{Handler: p, ReadHeaderTimeout: 10 * time.Second, BaseContext: func(net.Listener) context.Context { return ctx }}
+	web := &http.Server{Handler: p, ReadHeaderTimeout: 10 * time.Second,
+		BaseContext: func(net.Listener) context.Context { return ctx }}
 	ended := make(chan error, 1)
 	go func() { ended <- web.Serve(listener) }()
 	for {

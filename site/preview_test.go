@@ -139,7 +139,8 @@ func TestPreviewFollowsTheFolder(t *testing.T) {
 	save(t, dir, "saddle/height.md", chapter+"Mended.\n")
 	for range 10 {
 		next(t, versions, "")
-		if page = fetch(t, address+"/saddle/height.html"); strings.Contains(page, "Mended.") && !strings.Contains(page, "mistake") {
+		if page = fetch(t, address+"/saddle/height.html"); strings.Contains(page, "Mended.") &&
+			!strings.Contains(page, "mistake") {
 			return
 		}
 	}
@@ -150,15 +151,18 @@ func TestPreviewOfAFolderThatIsWrongFromTheStart(t *testing.T) {
 	dir := t.TempDir()
 	save(t, dir, "guide.yaml", "nmae: A\n")
 	page := fetch(t, previewed(t, dir)+"/")
-	if !strings.Contains(page, "The guide cannot be shown yet") || !strings.Contains(page, "did you mean “name”?") || !strings.Contains(page, "reload.js") {
+	if !strings.Contains(page, "The guide cannot be shown yet") || !strings.Contains(page, "did you mean “name”?") ||
+		!strings.Contains(page, "reload.js") {
 		t.Error(page)
 	}
 }
 
 func TestPreviewAnswersThisMachineAlone(t *testing.T) {
 	address := previewed(t, "")
-	for host, want := range map[string]int{"": 200, "localhost": 200, "localhost:9": 200, "127.0.0.1": 200, "[::1]:80": 200,
-		"example.org": 421, "localhost.example.org": 421, "0.0.0.0": 421, "192.168.1.4": 421, "127.0.0.1.example.org": 421} {
+	for host, want := range map[string]int{"": 200, "localhost": 200, "localhost:9": 200, "127.0.0.1": 200,
+		"[::1]:80":    200,
+		"example.org": 421, "localhost.example.org": 421, "0.0.0.0": 421, "192.168.1.4": 421,
+		"127.0.0.1.example.org": 421} {
 		r, err := http.NewRequest("GET", address+"/", nil)
 		if err != nil {
 			t.Fatal(err)

@@ -19,9 +19,9 @@ import (
 
 // Options are how a guide is published. The zero value is what most want.
 type Options struct {
-	// Cache is a folder for what is costly to make: the built engine and the
+	// cacheDir is a folder for what takes long to make: the built engine and the
 	// best compression. "" is the user's cache folder.
-	Cache string
+	cacheDir string
 	// Log is told one line a stage, with sizes and times; nil stays silent.
 	Log func(line string)
 
@@ -31,18 +31,16 @@ type Options struct {
 
 // Report is what one publication did.
 type Report struct {
-	Pages   int
-	Files   int   // with the compressed copies
-	Linked  int   // of these, taken over unchanged from the old site
-	Bytes   int64 // of all files
-	Largest string
-	Took    time.Duration
+	Pages  int
+	Files  int   // with the compressed copies
+	Linked int   // of these, taken over unchanged from the old site
+	Bytes  int64 // of all files
 }
 
 // cache returns the folder to use.
 func (o Options) cache() string {
-	if o.Cache != "" {
-		return o.Cache
+	if o.cacheDir != "" {
+		return o.cacheDir
 	}
 	if dir, err := os.UserCacheDir(); err == nil {
 		return filepath.Join(dir, "plumbline")
@@ -96,7 +94,7 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	if err != nil {
 		return Report{}, err
 	}
-	o.log("pages     %9d pages         %s", len(g.Pages), since(at))
+	o.log("pages     %9d pages         %s", len(g.pages), since(at))
 	if err := ctx.Err(); err != nil {
 		return Report{}, err
 	}
@@ -107,7 +105,7 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	defer unlock()
 	at = time.Now()
 	r, err := fill(ctx, stage, dir, files, old, o.cache())
-	r.Pages = len(g.Pages)
+	r.Pages = len(g.pages)
 	if err == nil {
 		o.log("files     %9s in %d files, %d unchanged  %s", size(r.Bytes), r.Files, r.Linked, since(at))
 		err = exchange(stage, dir, o.swap)
@@ -115,7 +113,6 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	if err != nil {
 		return Report{}, errors.Join(fmt.Errorf("%s was left as it was: %w", dir, err), os.RemoveAll(stage))
 	}
-	r.Took = time.Since(start)
 	o.log("published %9s to %s     %s", "", dir, since(start))
 	return r, nil
 }
@@ -139,7 +136,7 @@ func resolved(dir string) (string, error) {
 	return full, nil
 }
 
-// prepare makes the sibling in which the site is put together.
+// prepare makes the folder beside dir in which the site is put together.
 func prepare(dir string) (stage string, unlock func(), err error) {
 	above := filepath.Dir(dir)
 	if err := os.MkdirAll(above, 0o755); err != nil {
@@ -153,8 +150,8 @@ func prepare(dir string) (stage string, unlock func(), err error) {
 	return stage, unlock, os.Chmod(stage, 0o755)
 }
 
-// fill writes the files, their compressed copies and the marker. What has not
-// changed since the old site is linked, not written.
+// fill writes the files, their compressed copies and the marker. Files that have not
+// changed since the old site are hard links to it.
 func fill(ctx context.Context, stage, dir string, files []file, old map[string]string, cache string) (Report, error) {
 	sums := make([]written, len(files))
 	same := make([]bool, len(files))
@@ -191,8 +188,8 @@ func fill(ctx context.Context, stage, dir string, files []file, old map[string]s
 	return w.report, nil
 }
 
-// intact reads the copies of an unchanged file from the old site, and tells
-// whether they are what we wrote there.
+// intact reads the compressed copies of an unchanged file from the old site, and
+// tells whether they are still as they were published.
 func intact(dir string, f *file, old map[string]string) bool {
 	read := func(ending string) []byte {
 		b, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(f.path+ending)))
@@ -223,7 +220,6 @@ type tree struct {
 	folders    map[string]bool
 	list       []written
 	report     Report
-	largest    int
 }
 
 func (t *tree) put(p string, data []byte, same bool) error {
@@ -237,9 +233,6 @@ func (t *tree) put(p string, data []byte, same bool) error {
 	t.list = append(t.list, written{p, sha256.Sum256(data)})
 	t.report.Files++
 	t.report.Bytes += int64(len(data))
-	if len(data) > t.largest {
-		t.largest, t.report.Largest = len(data), p
-	}
 	if same && os.Link(filepath.Join(t.dir, filepath.FromSlash(p)), name) == nil {
 		t.report.Linked++
 		return nil

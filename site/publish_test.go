@@ -23,7 +23,8 @@ func smallEngine(context.Context, string) (engineFiles, error) {
 }
 
 func testOptions(t testing.TB) Options {
-	return Options{Cache: filepath.Join(os.TempDir(), "plumbline-test-cache"), engine: smallEngine, Log: func(l string) { t.Log(l) }}
+	return Options{cacheDir: filepath.Join(os.TempDir(), "plumbline-test-cache"), engine: smallEngine,
+		Log: func(l string) { t.Log(l) }}
 }
 
 func publish(t testing.TB, g *Guide, dir string) Report {
@@ -124,7 +125,8 @@ func TestOnlyOurOwnFolderIsReplaced(t *testing.T) {
 	if err := os.WriteFile(letter, []byte("dear"), 0o600); err != nil {
 		t.Fatal(err)
 	}
-	for dir, part := range map[string]string{full: "is left alone", letter: "is not a folder", "/": "top of the file system", " ": "no folder was named"} {
+	for dir, part := range map[string]string{full: "is left alone", letter: "is not a folder",
+		"/": "top of the file system", " ": "no folder was named"} {
 		if err := try(dir); err == nil || !strings.Contains(err.Error(), part) {
 			t.Errorf("%s: %v, want %q", dir, err, part)
 		}
@@ -248,7 +250,7 @@ func TestTheCacheIsOptional(t *testing.T) {
 	if err := os.WriteFile(file, nil, 0o600); err != nil {
 		t.Fatal(err)
 	}
-	o.Cache = filepath.Join(file, "cache")
+	o.cacheDir = filepath.Join(file, "cache")
 	if _, err := Publish(t.Context(), demo(t), filepath.Join(t.TempDir(), "a"), o); err != nil {
 		t.Error(err)
 	}

@@ -19,7 +19,7 @@ func escaped(s string) []byte { return []byte(stdhtml.EscapeString(s)) }
 
 // render writes a page's tree as HTML. It may be called once: goldmark changes
 // a tree while it writes tables.
-func (g *Guide) render(p *Page) ([]byte, error) {
+func (g *Guide) render(p *guidePage) ([]byte, error) {
 	w := &writer{g: g, p: p}
 	r := renderer.NewRenderer(renderer.WithNodeRenderers(
 		util.Prioritized(html.NewRenderer(), 1000),
@@ -38,11 +38,12 @@ func (g *Guide) render(p *Page) ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-// writer writes what is ours, and what plain goldmark would write in a way that
-// the policy of the page or a narrow screen does not allow.
+// writer renders the blocks and citations of a guide, and those Markdown elements that
+// goldmark would write with inline style, which the page's policy forbids, or too wide
+// for a narrow screen.
 type writer struct {
 	g *Guide
-	p *Page
+	p *guidePage
 }
 
 // RegisterFuncs implements renderer.NodeRenderer.
@@ -116,7 +117,7 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	return ast.WalkSkipChildren, nil
 }
 
-// html is the folded source of a formula.
+// html is the source of a formula, in a details element.
 func (f formula) html() string {
 	return "<details class=\"formula\"><summary>The code that computed this</summary>\n<p><code>" +
 		stdhtml.EscapeString(f.name) + "</code> in <code>" + stdhtml.EscapeString(f.file) + "</code></p>\n" +
@@ -161,8 +162,8 @@ func (w *writer) fence(out util.BufWriter, src []byte, n ast.Node, entering bool
 	return ast.WalkSkipChildren, nil
 }
 
-// table puts a table into a section that scrolls by itself on a narrow screen, and
-// that a keyboard can reach.
+// table puts a table into a section that scrolls sideways on a narrow screen and can
+// be focused by keyboard.
 func (w *writer) table(out util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	if !entering {
 		_, _ = out.WriteString("</table></section>\n")
@@ -172,7 +173,8 @@ func (w *writer) table(out util.BufWriter, src []byte, n ast.Node, entering bool
 	if first := n.FirstChild(); first != nil && first.FirstChild() != nil {
 		label = "Table: " + string(inlineText(first.FirstChild(), src))
 	}
-	_, _ = out.WriteString("<section class=\"scroll\" tabindex=\"0\" aria-label=\"" + stdhtml.EscapeString(label) + "\"><table>\n")
+	_, _ = out.WriteString("<section class=\"scroll\" tabindex=\"0\" aria-label=\"" + stdhtml.EscapeString(label) +
+		"\"><table>\n")
 	return ast.WalkContinue, nil
 }
 

@@ -9,7 +9,7 @@ import (
 )
 
 // slim takes comments and white space out of a page module and shortens the names
-// that no other module sees. The long ones are for those who read the source.
+// that no other module uses.
 func slim(name string, script []byte) ([]byte, error) {
 	var out bytes.Buffer
 	m := &js.Minifier{}

@@ -32,7 +32,7 @@ func (g *Guide) index() []byte {
 			weights[w][n] = max(weights[w][n], weight)
 		}
 	}
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		things = append(things, found{p.URL, p.Title, "chapter", p.Question})
 		add(p.Title, 3)
 		add(p.Nav+" "+p.Question, 2)
@@ -85,14 +85,17 @@ func (g *Guide) index() []byte {
 }
 
 // fillers are words that nobody searches for and every page has.
-var fillers = strings.Fields(`a about all also an and any are as at be because been before but by can do does each even every few for from
-	get had has have how if in into is it its may more most much must no nor not of off on one only or other out over own so some such than that the
-	their them then there these they this to too under until up very was were what when where which while who why will with without you your`)
+var fillers = strings.Fields(`
+	a about all also an and any are as at be because been before but by can do does each even every few
+	for from get had has have how if in into is it its may more most much must no nor not of off on one
+	only or other out over own so some such than that the their them then there these they this to too
+	under until up very was were what when where which while who why will with without you your`)
 
 // indexWords are the words of a text as the index has them: small letters, at
 // least two, without plural s and without fillers.
 func indexWords(text string) (words []string) {
-	for _, w := range strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }) {
+	for _, w := range strings.FieldsFunc(strings.ToLower(text),
+		func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }) {
 		if len(w) < 2 || slices.Contains(fillers, w) {
 			continue
 		}

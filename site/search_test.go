@@ -13,7 +13,7 @@ import (
 func TestTheIndexLeadsToEveryPage(t *testing.T) {
 	g, bad := Load("")
 	if bad != nil {
-		t.Fatal(Mistakes(bad))
+		t.Fatal(lines(bad))
 	}
 	var index struct {
 		Things []found
@@ -23,7 +23,7 @@ func TestTheIndexLeadsToEveryPage(t *testing.T) {
 	if err := json.Unmarshal(text, &index); err != nil {
 		t.Fatal(err)
 	}
-	if len(index.Things) != len(g.Pages)+len(g.benches())+len(g.terms) {
+	if len(index.Things) != len(g.pages)+len(g.benches())+len(g.terms) {
 		t.Errorf("%d things", len(index.Things))
 	}
 	reached := make([]bool, len(index.Things))
@@ -48,7 +48,7 @@ func TestTheIndexLeadsToEveryPage(t *testing.T) {
 			t.Errorf("no word leads to %+v", index.Things[i])
 		}
 	}
-	t.Logf("%d bytes for %d pages", len(text), len(g.Pages))
+	t.Logf("%d bytes for %d pages", len(text), len(g.pages))
 }
 
 // TestTheSearchModule runs the module's own tests where Node is installed.
@@ -57,7 +57,8 @@ func TestTheSearchModule(t *testing.T) {
 	if err != nil {
 		t.Skip("no Node")
 	}
-	if out, err := exec.CommandContext(t.Context(), node, "--test", "../templates/page/search.test.js").CombinedOutput(); err != nil {
+	if out, err := exec.CommandContext(t.Context(), node, "--test",
+		"../templates/page/search.test.js").CombinedOutput(); err != nil {
 		t.Errorf("%v\n%s", err, out)
 	}
 }

@@ -9,10 +9,11 @@ import (
 
 	"plumbline/calculators/desk"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/request"
 )
 
-// Settings are a guide's own name, people and order of chapters: guide.yaml.
-type Settings struct {
+// settings are a guide's own name, people and order of chapters: guide.yaml.
+type settings struct {
 	Name     string // the shop or the rider whose guide this is
 	Tagline  string
 	Contact  string // an address for post, or a web address
@@ -22,16 +23,19 @@ type Settings struct {
 	Units    string // what lengths are shown in at first: mm, cm or in
 	Language string // BCP 47, of the chapters' text
 	LeftOut  []string
-	Parts    []Outline
+	Parts    []outline
 	Path     []string // the way through the guide for a newcomer, as part/chapter
-	Request  string   // what a client is asked before a fitting, as a fragment; "" for the usual
+	Request  string   // what a client is asked before a fitting, as a fragment
+
+	asking asking // what Request is made of
+	nameAt *token.Token
 
 	steps     []item // Path, with its places
 	stepsFile string
 }
 
-// Outline is a part and the order of its chapters, by file name without .md.
-type Outline struct {
+// outline is a part and the order of its chapters, by file name without .md.
+type outline struct {
 	Key, Title string
 	Chapters   []string
 
@@ -40,12 +44,13 @@ type Outline struct {
 	file     string
 }
 
-var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language", "leave_out", "parts", "path", "request"}
+var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language",
+	"leave_out", "parts", "path", "request"}
 
 // settings reads guide.yaml of both layers, the shop's keys over the built-in
 // ones.
-func (l *layers) settings() (Settings, []Mistake) {
-	s := Settings{Units: "mm", Language: "en"}
+func (l *layers) settings() (settings, []Mistake) {
+	s := settings{Units: "mm", Language: "en"}
 	var bad []Mistake
 	base, ok := l.base[settingsFile]
 	if ok {
@@ -54,22 +59,57 @@ func (l *layers) settings() (Settings, []Mistake) {
 	local, has := l.local[settingsFile]
 	if !has {
 		if !ok {
-			bad = append(bad, Mistake{File: settingsFile, What: "the guide has no guide.yaml", Remedy: "write one with name, tagline, contact, notice and parts"})
+			bad = append(bad, Mistake{File: settingsFile, What: "the guide has no guide.yaml",
+				Remedy: "write one with name, tagline, contact, notice and parts"})
 		}
+		s.Request = s.asking.fragment(s.Name, s.Contact)
 		return s, bad
 	}
 	before := s
+	// Who asks and where the record goes follow from the shop's own name and contact.
+	s.asking.byGiven, s.asking.replyGiven = false, false
 	given, more := s.read(local, before.Parts)
 	bad = append(bad, more...)
-	if ok && s.Name != before.Name && !slices.Contains(given, "notice") && strings.Contains(before.Notice, before.Name) {
-		bad = append(bad, Mistake{local.file, 1, 1, "the name is yours but the notice still speaks of " + before.Name, "add a “notice” that says whose guide this is"})
+	if ok && s.Name != before.Name && before.Name != "" {
+		bad = append(bad, s.own(before, given, local.file)...)
 	}
+	s.Request = s.asking.fragment(s.Name, s.Contact)
 	return s, bad
+}
+
+// own checks a guide that has another name than the one below it: it may inherit
+// nothing that names or reaches the people of that guide, to whom its readers would
+// otherwise send their measurements and their answers about health.
+func (s *settings) own(before settings, given []string, file string) (bad []Mistake) {
+	lacks := func(what, remedy string) {
+		at := s.nameAt.Position
+		bad = append(bad, Mistake{file, at.Line, at.Column, what, remedy})
+	}
+	if !slices.Contains(given, "contact") {
+		s.Contact = ""
+		lacks("the name is yours but the contact is still that of "+before.Name,
+			"add a “contact” with your mail or web address")
+	}
+	if !slices.Contains(given, "booking") {
+		s.Booking = ""
+	}
+	if !slices.Contains(given, "local") {
+		s.Local = ""
+	}
+	for _, text := range []struct{ key, says string }{
+		{"notice", s.Notice}, {"tagline", s.Tagline}, {"request", s.asking.note},
+	} {
+		if !slices.Contains(given, text.key) && strings.Contains(text.says, before.Name) {
+			lacks("the name is yours but the "+text.key+" still speaks of "+before.Name,
+				"add a “"+text.key+"” of your own")
+		}
+	}
+	return bad
 }
 
 // read lays one guide.yaml over s and returns the keys that it gave. titles are
 // the parts whose titles an outline may leave out.
-func (s *Settings) read(from source, titles []Outline) (given []string, bad []Mistake) {
+func (s *settings) read(from source, titles []outline) (given []string, bad []Mistake) {
 	y := &yamlReader{file: from.file}
 	for _, e := range y.root(from.text) {
 		if !y.known(e, settingsKeys...) {
@@ -78,7 +118,7 @@ func (s *Settings) read(from source, titles []Outline) (given []string, bad []Mi
 		given = append(given, e.key)
 		switch e.key {
 		case "name":
-			s.Name = y.text(e)
+			s.Name, s.nameAt = y.text(e), e.at
 		case "tagline":
 			s.Tagline = y.text(e)
 		case "contact":
@@ -104,17 +144,17 @@ func (s *Settings) read(from source, titles []Outline) (given []string, bad []Mi
 			s.steps, s.stepsFile = y.list(e), y.file
 			s.Path = texts(s.steps)
 		case "request":
-			s.Request = y.request(e)
+			s.asking = y.request(e)
 		}
 	}
 	return given, y.bad
 }
 
 // outlines reads the list of parts.
-func (y *yamlReader) outlines(e entry, titles []Outline) []Outline {
-	var list []Outline
+func (y *yamlReader) outlines(e entry, titles []outline) []outline {
+	var list []outline
 	for _, n := range y.items(e) {
-		o := Outline{at: n.GetToken(), file: y.file}
+		o := outline{at: n.GetToken(), file: y.file}
 		for _, e := range y.mapping(n, "a part") {
 			switch {
 			case !y.known(e, "key", "title", "chapters"):
@@ -140,7 +180,7 @@ func (y *yamlReader) outlines(e entry, titles []Outline) []Outline {
 			continue
 		case o.Title == "":
 			y.mistake(o.at, "the part “"+o.Key+"” has no title", "add “title:”")
-		case slices.ContainsFunc(list, func(p Outline) bool { return p.Key == o.Key }):
+		case slices.ContainsFunc(list, func(p outline) bool { return p.Key == o.Key }):
 			y.mistake(o.at, "the part “"+o.Key+"” is listed twice", "keep one of them")
 			continue
 		}
@@ -149,11 +189,33 @@ func (y *yamlReader) outlines(e entry, titles []Outline) []Outline {
 	return list
 }
 
+// asking is what a client is asked to measure before a fitting, as guide.yaml says it.
+type asking struct {
+	ask                 []string // keys of quantities; none for the usual ones
+	by, note, reply     string
+	byGiven, replyGiven bool // an empty text is given too
+	health              bool
+}
+
+// fragment is the request as a fragment. Where the guide does not say otherwise, the
+// guide's name asks and the record goes to its contact, if that is a mail address.
+func (a asking) fragment(name, contact string) string {
+	if !a.byGiven {
+		a.by = name
+	}
+	if !a.replyGiven {
+		a.reply = ""
+		if strings.Contains(contact, "@") && !strings.Contains(contact, "://") {
+			a.reply = contact
+		}
+	}
+	// Keys and reply were checked when they were read.
+	fragment, _ := desk.RequestOf(a.ask, a.by, a.note, a.reply, a.health)
+	return fragment
+}
+
 // request reads what a client is asked to measure before a fitting.
-func (y *yamlReader) request(e entry) string {
-	var ask []string
-	var by, note, reply string
-	health, at := false, e.at
+func (y *yamlReader) request(e entry) (a asking) {
 	for _, e := range y.mapping(e.value, "a request") {
 		if !y.known(e, "ask", "by", "note", "reply", "health") {
 			continue
@@ -169,29 +231,29 @@ func (y *yamlReader) request(e entry) string {
 					y.mistake(i.at, "there is no measurement “"+i.text+"”", near)
 					continue
 				}
-				ask = append(ask, i.text)
+				a.ask = append(a.ask, i.text)
 			}
 		case "by":
-			by = y.text(e)
+			a.by, a.byGiven = y.text(e), true
 		case "note":
-			note = y.text(e)
+			a.note = y.text(e)
 		case "reply":
-			reply, at = y.raw(e), e.value.GetToken()
+			a.reply, a.replyGiven = y.raw(e), true
+			if _, why, ok := request.ReadReply(a.reply); !ok {
+				y.mistake(e.value.GetToken(), why.Say(nil), "write a mail address, a phone number, or nothing")
+				a.reply = ""
+			}
 		case "health":
 			switch v := y.raw(e); v {
 			case "yes", "true":
-				health = true
+				a.health = true
 			case "no", "false":
 			default:
 				y.mistake(e.value.GetToken(), "“"+v+"” is neither yes nor no", "write yes or no")
 			}
 		}
 	}
-	fragment, why := desk.RequestOf(ask, by, note, reply, health)
-	if !why.None() {
-		y.mistake(at, why.Say(nil), "write a mail address, a phone number, or nothing")
-	}
-	return fragment
+	return a
 }
 
 // contact reads a mail address or a web address.
@@ -200,9 +262,10 @@ func (y *yamlReader) contact(e entry) string {
 	if s == "" || strings.HasPrefix(s, "https://") || strings.HasPrefix(s, "http://") {
 		return y.web(e)
 	}
-	name, host, ok := strings.Cut(s, "@")
-	if !ok || name == "" || !strings.Contains(host, ".") || strings.ContainsAny(s, " <>\"?&#") {
-		y.mistake(e.value.GetToken(), "“"+s+"” is no mail or web address", "write one like workshop@example.org or https://example.org/contact")
+	// Records are sent to it, so it has to be an address that a request can carry.
+	if to, _, ok := request.ReadReply("mailto:" + s); !ok || to.To != s {
+		y.mistake(e.value.GetToken(), "“"+s+"” is no mail or web address",
+			"write one like you@example.org or https://example.org/contact")
 		return ""
 	}
 	return s

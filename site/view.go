@@ -19,7 +19,7 @@ const policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-
 	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; " +
 	"require-trusted-types-for 'script'; trusted-types plumbline-fragment plumbline-script"
 
-// The pages that are made and not written.
+// The addresses of the pages that have no Markdown file.
 const (
 	lostURL     = "404.html"
 	findURL     = "find.html"
@@ -106,12 +106,12 @@ var layouts = sync.OnceValue(func() map[string]*template.Template {
 // paths are the hashed folders of one publication.
 type paths struct{ assets, engine string }
 
-// wholeRail is up to how many pages every rail lists the whole guide. A larger
-// guide lists the chapters of a page's own part, or its pages together would
-// grow with the square of their number.
+// wholeRail is the number of pages up to which the navigation of every page lists all
+// chapters. In a larger guide it lists those of the page's own part only, because the
+// size of all pages would otherwise grow with the square of their number.
 const wholeRail = 100
 
-// view begins a page's view: everything that its frame shows.
+// view returns a page's view with everything that base.html shows.
 func (g *Guide) view(kind, url string, in paths) *view {
 	to := func(target string) string { return relative(url, target) }
 	if kind == "lost" { // shown in place of any page: see Handler
@@ -128,12 +128,13 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
 		v.Modules = append(v.Modules, "page.js")
 	}
-	for _, part := range g.Parts {
-		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: path.Dir(part.Page.URL) == path.Dir(url), Page: part.Page.URL == url, Current: "true"}
+	for _, part := range g.parts {
+		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: path.Dir(part.Page.URL) == path.Dir(url),
+			Page: part.Page.URL == url, Current: "true"}
 		if r.Page {
 			r.Current = "page"
 		}
-		if !r.Here && kind != "front" && len(g.Pages) > wholeRail {
+		if !r.Here && kind != "front" && len(g.pages) > wholeRail {
 			v.Rail = append(v.Rail, r)
 			continue
 		}
@@ -164,7 +165,7 @@ func (v *view) write() ([]byte, error) {
 
 // page writes page i of g.Pages.
 func (g *Guide) page(i int, in paths) ([]byte, error) {
-	p := g.Pages[i]
+	p := g.pages[i]
 	body, err := g.body(p)
 	if err != nil {
 		return nil, err
@@ -182,7 +183,8 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 		}
 	}
 	if part != nil {
-		v.PartTitle, v.PartURL, v.Number, v.Count = part.Title, relative(p.URL, part.Page.URL), number, len(part.Chapters)
+		v.PartTitle, v.PartURL, v.Number, v.Count = part.Title, relative(p.URL, part.Page.URL), number,
+			len(part.Chapters)
 	}
 	if kind == "part" {
 		for _, c := range part.Chapters {
@@ -196,19 +198,19 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 		}
 	}
 	if i > 0 {
-		e := entry1(p.URL, g.Pages[i-1])
+		e := entry1(p.URL, g.pages[i-1])
 		v.Before = &e
 	}
-	if i+1 < len(g.Pages) {
-		e := entry1(p.URL, g.Pages[i+1])
+	if i+1 < len(g.pages) {
+		e := entry1(p.URL, g.pages[i+1])
 		v.After = &e
 	}
 	return v.write()
 }
 
-// along lays a page on the way through the guide: which step it is, what comes
-// next, and for a chapter the test ride and the sheet, where every change ends.
-func (g *Guide) along(v *view, p *Page, kind string) {
+// along fills in where a page stands on the way through the guide: which step it is,
+// which comes next, and for a chapter the links to the test ride and the setup sheet.
+func (g *Guide) along(v *view, p *guidePage, kind string) {
 	for i, step := range g.path {
 		e := entry1(p.URL, step)
 		v.Steps = append(v.Steps, e)
@@ -234,13 +236,13 @@ func (g *Guide) along(v *view, p *Page, kind string) {
 	}
 }
 
-// ridePath is the chapter of the test ride, to which every chapter's end leads.
+// ridePath is the chapter of the test ride, to which every chapter links at its end.
 const ridePath = "finish/the-test-ride.md"
 
 // standing tells what kind of page p is, in which part, as which chapter.
-func (g *Guide) standing(p *Page) (kind string, part *Part, number int) {
-	for i := range g.Parts {
-		part := &g.Parts[i]
+func (g *Guide) standing(p *guidePage) (kind string, part *guidePart, number int) {
+	for i := range g.parts {
+		part := &g.parts[i]
 		if part.Page == p {
 			return "part", part, 0
 		}
@@ -252,7 +254,7 @@ func (g *Guide) standing(p *Page) (kind string, part *Part, number int) {
 }
 
 // body renders a page's text once and keeps it.
-func (g *Guide) body(p *Page) ([]byte, error) {
+func (g *Guide) body(p *guidePage) ([]byte, error) {
 	p.once.Do(func() {
 		sum := g.sum(p)
 		if p.html = g.kept.rendered(p.Path, sum); p.html == nil {
@@ -263,15 +265,16 @@ func (g *Guide) body(p *Page) ([]byte, error) {
 	return p.html, p.err
 }
 
-// trusted marks what the Markdown writer or the panel wrote: both escape all
-// that they did not make themselves.
+// trusted marks what the Markdown renderer or the panel wrote as safe HTML: both
+// escape all text.
 func trusted(b []byte) template.HTML { return template.HTML(b) }
 
-func entry1(at string, p *Page) entryView {
+func entry1(at string, p *guidePage) entryView {
 	return entryView{p.Title, p.Question, relative(at, p.URL)}
 }
 
 func viewSource(s *literature.Source) sourceView {
-	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.Authors, "."), Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Where, "."),
+	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.Authors, "."),
+		Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Where, "."),
 		DOI: s.DOI, Link: s.Link(), For: s.For, Opened: string(s.Opened), Strength: string(s.Strength), Year: s.Year}
 }

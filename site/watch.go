@@ -70,7 +70,7 @@ func (w *watch) follow() {
 				continue
 			}
 			if info, err := os.Stat(e.Name); err == nil && info.IsDir() && e.Has(fsnotify.Create) {
-				// What cannot be watched shows when it is saved again.
+				// A folder that cannot be watched is read again at the next change elsewhere.
 				_ = w.add(e.Name)
 			}
 			if since.IsZero() {

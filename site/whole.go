@@ -9,8 +9,8 @@ import (
 	"plumbline/calculators/symptom"
 )
 
-// whole writes a block that makes a page of its own.
-func (g *Guide) whole(p *Page, b *block) string {
+// whole writes a block that fills a whole page.
+func (g *Guide) whole(p *guidePage, b *block) string {
 	d := desk.Desk{Calculators: g.shelf.calculators, Figures: g.shelf.standing}
 	page := desk.Block{
 		Ask:     desk.Ask{Place: b.place, Units: g.Units, Root: rootFrom(p.URL), Ways: strings.Join(g.ways(), " ")},
@@ -40,13 +40,13 @@ func (g *Guide) whole(p *Page, b *block) string {
 
 // ways are the guide's chapters as the engine is told of them.
 func (g *Guide) ways() (list []string) {
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		list = append(list, strings.TrimSuffix(p.Path, ".md"))
 	}
 	return list
 }
 
-// symptomSources are what the symptoms rest on, each once, in their order.
+// symptomSources are the sources that the symptoms cite, each once, in their order.
 func symptomSources() (list []*literature.Source) {
 	for _, s := range symptom.All() {
 		for i := range s.Causes {

@@ -10,8 +10,8 @@ import (
 	"github.com/goccy/go-yaml/token"
 )
 
-// yamlReader reads one YAML text strictly: it knows where every key stands,
-// collects all mistakes, and an unknown key is one of them.
+// yamlReader reads one YAML text strictly: it knows the place of every key and
+// collects all mistakes, unknown keys among them.
 type yamlReader struct {
 	file  string
 	above int // lines of the file above the YAML
@@ -39,7 +39,8 @@ func (y *yamlReader) root(text []byte) []entry {
 	if err != nil {
 		var ye yaml.Error
 		if errors.As(err, &ye) {
-			y.mistake(ye.GetToken(), "this is not valid YAML: "+ye.GetMessage(), "mend the line or put the value in quotes")
+			y.mistake(ye.GetToken(), "this is not valid YAML: "+ye.GetMessage(),
+				"mend the line or put the value in quotes")
 			return nil
 		}
 		y.mistake(nil, "this is not valid YAML: "+err.Error(), "mend the line or put the value in quotes")
@@ -124,7 +125,8 @@ type item struct {
 func (y *yamlReader) list(e entry) []item {
 	seq, ok := e.value.(*ast.SequenceNode)
 	if !ok {
-		y.mistake(e.value.GetToken(), "“"+e.key+"” must be a list", "write ["+e.value.GetToken().Value+"], or one value a line after a dash")
+		y.mistake(e.value.GetToken(), "“"+e.key+"” must be a list",
+			"write ["+e.value.GetToken().Value+"], or one value a line after a dash")
 		return nil
 	}
 	var out []item

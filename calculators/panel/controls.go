@@ -37,7 +37,7 @@ func (w *writer) number(in *calculators.Input, e entry, example bool) {
 	w.Raw(`<span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false"`)
 	w.control(in, e, unit.Mark() != "")
 	if in.Photo != nil {
-		w.raw(` data-photo="`).text(in.Photo.Key).raw(`"`) // the page offers its photo reader there
+		w.Raw(` data-photo="`).Text(in.Photo.Key).Raw(`"`) // the page offers its photo reader there
 	}
 	if !example && in.Example != "" {
 		w.Raw(` placeholder="`).Say("for example {0}", words.Name(show(in.Quantity, in.Example, nil, w.R))).Raw(`"`)

@@ -15,7 +15,7 @@ import (
 // calc is "plumbline calc".
 type calc struct {
 	Name   string   `arg:"" optional:"" help:"The calculator, for example saddle-height."`
-	Values []string `arg:"" optional:"" placeholder:"key=value" help:"Inputs, for example inseam=830, inseam=83cm, 'inseam=32 3/4 in', inseam=830±3. A bare number is in mm, degrees, kg or percent. A list is read from a file: sizes=@sizes.csv."`
+	Values []string `arg:"" optional:"" placeholder:"key=value" help:"${calc_values}"`
 	JSON   bool     `help:"Print the whole answer as JSON, in base units at full precision."`
 	Units  string   `enum:"mm,cm,in" default:"mm" help:"Print lengths in mm, cm or in."`
 }
@@ -36,7 +36,7 @@ func (c *calc) Run(s streams) error {
 	}
 	result, problems := calculator.Run(pairs, nil)
 	if problems != nil {
-		return c.fail(s, problems, saidNo(problems))
+		return c.fail(s, problems, failedStatus(problems))
 	}
 	if c.JSON {
 		return writeJSON(s.out, result.Complete())
@@ -61,9 +61,9 @@ func named(name string) (*calculators.Calculator, error) {
 	return nil, refusal{statusUsage, fmt.Sprintf("there is no calculator %q. %s", name, hint)}
 }
 
-// pairs splits the arguments into keys and what was typed for them. A key that
-// the calculator does not have is a slip here, where somebody typed it; in a
-// measurement record it is somebody else's number.
+// pairs splits the arguments into keys and what was typed for them. A key that the
+// calculator does not have is a problem here, because somebody typed it for this
+// calculator; in a measurement record it may belong to another one.
 func (c *calc) pairs(calculator *calculators.Calculator) (pairs []calculators.Pair, problems []calculators.Problem) {
 	var keys []string
 	for _, in := range calculator.Inputs {
@@ -75,7 +75,8 @@ func (c *calc) pairs(calculator *calculators.Calculator) (pairs []calculators.Pa
 		at := slices.Index(keys, key)
 		switch {
 		case !ok:
-			problems = append(problems, calculators.Problem{Text: words.Of("“{0}” is not of the form key=value.", measure.Quoted(v))})
+			problems = append(problems, calculators.Problem{Text: words.Of("“{0}” is not of the form key=value.",
+				measure.Quoted(v))})
 		case at < 0:
 			problems = append(problems, calculators.Problem{Input: key, Text: unknown(calculator.Name, key, keys)})
 		default:
@@ -91,9 +92,11 @@ func (c *calc) pairs(calculator *calculators.Calculator) (pairs []calculators.Pa
 
 func unknown(name, key string, keys []string) words.Text {
 	if near := measure.NearestName(key, keys); near != "" {
-		return words.Of("{0} has no input “{1}”. Did you mean {2}?", words.Name(name), measure.Quoted(key), words.Name(near))
+		return words.Of("{0} has no input “{1}”. Did you mean {2}?", words.Name(name), measure.Quoted(key),
+			words.Name(near))
 	}
-	return words.Of("{0} has no input “{1}”. Its inputs are {2}.", words.Name(name), measure.Quoted(key), words.Name(strings.Join(keys, ", ")))
+	return words.Of("{0} has no input “{1}”. Its inputs are {2}.", words.Name(name), measure.Quoted(key),
+		words.Name(strings.Join(keys, ", ")))
 }
 
 // fromFile reads a list input given as @file.
@@ -109,9 +112,9 @@ func fromFile(in *calculators.Input, typed string) (string, words.Text) {
 	return string(b), words.Text{}
 }
 
-// saidNo is the status of a failed run: a problem at an input is a bad input, one
-// that belongs to none is the computation's own.
-func saidNo(problems []calculators.Problem) int {
+// failedStatus is the exit status of a failed run: statusUsage when some problem
+// belongs to an input, statusNo when the computation itself failed.
+func failedStatus(problems []calculators.Problem) int {
 	for _, p := range problems {
 		if p.Input != "" {
 			return statusUsage

@@ -25,7 +25,8 @@ func TestReadmeListsTheCatalog(t *testing.T) {
 	file := filepath.Join(root, "README.md")
 	b, err := os.ReadFile(file)
 	require.NoError(t, err)
-	const begin, end = "<!-- calculators: made from the catalog by go test ./cmd/plumbline -update -->\n", "<!-- end of calculators -->"
+	const begin, end = "<!-- calculators: made from the catalog by go test ./cmd/plumbline -update -->\n",
+		"<!-- end of calculators -->"
 	before, rest, ok := strings.Cut(string(b), begin)
 	require.True(t, ok, "the README lost the mark before its table")
 	have, after, ok := strings.Cut(rest, end)
@@ -50,7 +51,8 @@ func table() string {
 // TestEveryPathNamedForContributorsExists reads the paths that README.md and
 // DEVELOPERS.md name and looks for each.
 func TestEveryPathNamedForContributorsExists(t *testing.T) {
-	path := regexp.MustCompile("`((?:\\.ci|calculators|cmd|content|site|templates|testdata|wasm)/[A-Za-z0-9_./*-]*)`|\\]\\(([A-Za-z0-9_./-]+)\\)")
+	path := regexp.MustCompile("`((?:\\.ci|calculators|cmd|content|site|templates|testdata|wasm)/[A-Za-z0-9_./*-]*)`" +
+		"|\\]\\(([A-Za-z0-9_./-]+)\\)")
 	built := regexp.MustCompile(`^wasm/built/.`)
 	found := 0
 	for _, doc := range []string{"README.md", "DEVELOPERS.md"} {

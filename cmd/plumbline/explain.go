@@ -16,7 +16,8 @@ func explain(s streams, name string) error {
 		return err
 	}
 	p := report{w: s.out}
-	fmt.Fprintf(s.out, "plumbline calc %s key=value… [--json] [--units mm|cm|in]\n\n%s\n\nInputs\n", c.Name, c.Question)
+	fmt.Fprintf(s.out, "plumbline calc %s key=value… [--json] [--units mm|cm|in]\n\n%s\n\nInputs\n", c.Name,
+		c.Question)
 	for _, in := range c.Inputs {
 		fmt.Fprintf(s.out, "\n  %s  %s%s\n", in.Key, in.Label, needed(in))
 		p.prose("      ", span(in))
@@ -58,9 +59,11 @@ func span(in calculators.Input) string {
 		return "A table with the columns name, " + strings.Join(keys, ", ") + "; from a file with @."
 	}
 	t := words.Of("Usually {0} to {1}, at most {2} to {3}; usual repeat error ± {4} (one standard deviation).",
-		in.Amount(in.Low), in.Amount(in.High), in.Amount(in.Least), in.Amount(in.Most), measure.Amount{Value: in.Repeat, Unit: in.Unit, Extra: 1})
+		in.Amount(in.Low), in.Amount(in.High), in.Amount(in.Least), in.Amount(in.Most),
+		measure.Amount{Value: in.Repeat, Unit: in.Unit, Extra: 1})
 	if in.Repeat == 0 {
-		t = words.Of("Usually {0} to {1}, at most {2} to {3}.", in.Amount(in.Low), in.Amount(in.High), in.Amount(in.Least), in.Amount(in.Most))
+		t = words.Of("Usually {0} to {1}, at most {2} to {3}.", in.Amount(in.Low), in.Amount(in.High),
+			in.Amount(in.Least), in.Amount(in.Most))
 	}
 	return t.Say(nil)
 }

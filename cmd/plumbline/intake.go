@@ -16,14 +16,15 @@ import (
 
 // intakeCommand is "plumbline intake".
 type intakeCommand struct {
-	From  []string `arg:"" name:"link|file" help:"What clients sent: links, files with links, JSON or CSV, folders of such files, or - for standard input."`
-	JSON  bool     `xor:"form" help:"Print an array with one object a line: the record, what is doubtful, every answer, what is missing."`
+	From  []string `arg:"" name:"link|file" help:"${intake_from}"`
+	JSON  bool     `xor:"form" help:"${intake_json}"`
 	CSV   bool     `xor:"form" help:"Print one row for each value, doubt, answer and missing measurement."`
-	Units string   `enum:"mm,cm,in" default:"mm" help:"Print lengths on the sheet in mm, cm or in. JSON and CSV are in base units."`
+	Units string   `enum:"mm,cm,in" default:"mm" help:"${intake_units}"`
 }
 
-// printer writes what one record amounts to. Before and after stand around all of
-// them, between parts two. After is given the cautions of every answer.
+// printer writes records in one output format. before and after are printed around
+// all records, between separates two of them. after is given the cautions of every
+// answer.
 type printer interface {
 	before() string
 	between() string
@@ -50,15 +51,16 @@ func (c *intakeCommand) Run(s streams) error {
 	case err != nil:
 		return fmt.Errorf("the output cannot be written: %w", err)
 	case total == 0:
-		return refusal{statusUsage, "nothing was found to read. Give a link, a file or a folder; see plumbline intake --help."}
+		return refusal{statusUsage,
+			"nothing was found to read. Give a link, a file or a folder; see plumbline intake --help."}
 	case bad > 0:
 		return refusal{statusNo, fmt.Sprintf("%d of %d could not be read; each says why in its place.", bad, total)}
 	}
 	return nil
 }
 
-// done is one record's place in the queue: what was printed of it, once it is
-// ready.
+// done is the output for one record. text, bad and cautions may be read once ready
+// is closed.
 type done struct {
 	ready    chan struct{}
 	text     string
@@ -66,12 +68,12 @@ type done struct {
 	cautions []*caution.Caution
 }
 
-// ahead is how many records may wait for the one before them to be printed, and
-// many is from how many records on a batch goes the quick way.
+// ahead is how many finished records may wait for an earlier one to be printed. A
+// batch of more than many records is computed with calculators.Quick.
 const ahead, many = 256, 1000
 
-// inOrder looks at what read gives on all processors and prints it in the order in
-// which it came.
+// inOrder evaluates the records that read passes on, on all processors, and prints
+// them in the order in which they were read.
 func inOrder(read func(each func(sent)), p printer, out io.Writer) (total, bad int, err error) {
 	type job struct {
 		sent sent

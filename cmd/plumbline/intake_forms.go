@@ -22,7 +22,7 @@ func (objects) before() string                  { return "[\n" }
 func (objects) between() string                 { return ",\n" }
 func (objects) after([]*caution.Caution) string { return "\n]\n" }
 
-// taken is one record with everything that was found in it.
+// taken is one record with everything that was found in it, as JSON.
 type taken struct {
 	From     string                `json:"from"`
 	Errors   []calculators.Problem `json:"errors,omitempty"` // why there is no record
@@ -48,7 +48,7 @@ type computed struct {
 	Readings   []reading `json:"readings"`
 }
 
-// reading is a reading without what only people read around it.
+// reading is one computed number as JSON, without its label and explanation.
 type reading struct {
 	Name        string             `json:"name"`
 	Label       words.Text         `json:"label"`
@@ -140,7 +140,9 @@ type csvRow struct {
 
 // row writes one row.
 func (rows) row(b *strings.Builder, from, client string, r csvRow) {
-	for i, cell := range [...]string{exchange.Harmless(from), exchange.Harmless(client), r.kind, exchange.Harmless(r.key), r.label, r.value, r.unit, r.uncertainty, r.readings, r.date, exchange.Harmless(r.text)} {
+	for i, cell := range [...]string{exchange.Harmless(from), exchange.Harmless(client), r.kind,
+		exchange.Harmless(r.key), r.label, r.value, r.unit, r.uncertainty, r.readings, r.date,
+		exchange.Harmless(r.text)} {
 		if i > 0 {
 			b.WriteByte(',')
 		}
@@ -182,7 +184,8 @@ func (p rows) sheet(l look) string {
 	}
 	for _, a := range l.answers {
 		for _, x := range a.Answers {
-			r := csvRow{kind: "computed", key: a.Calculator.Name + "." + x.Name, label: x.Label.Say(nil), unit: x.Unit, text: x.Between.Say(nil)}
+			r := csvRow{kind: "computed", key: a.Calculator.Name + "." + x.Name, label: x.Label.Say(nil),
+				unit: x.Unit, text: x.Between.Say(nil)}
 			if x.Exists() {
 				r.value = record.Decimals(float64(x.Value), 6)
 				r.uncertainty = record.Decimals(float64(x.Uncertainty), 6)
@@ -194,7 +197,8 @@ func (p rows) sheet(l look) string {
 		row(csvRow{kind: "not sent", key: q.Key, label: q.Label})
 	}
 	for _, m := range l.missing {
-		row(csvRow{kind: "missing", key: m.Calculator.Name, label: m.Calculator.Title, text: strings.TrimSpace(strings.Join(keys(m.Inputs), " ") + " " + m.Why.Say(nil))})
+		row(csvRow{kind: "missing", key: m.Calculator.Name, label: m.Calculator.Title,
+			text: strings.TrimSpace(strings.Join(keys(m.Inputs), " ") + " " + m.Why.Say(nil))})
 	}
 	return b.String()
 }

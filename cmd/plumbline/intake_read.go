@@ -29,7 +29,8 @@ type sent struct {
 	err  error
 }
 
-// look is what one record amounts to. Record is nil where nothing could be read.
+// look is one record with its doubts and answers. record is nil where nothing could
+// be read.
 type look struct {
 	from     string
 	care     calculators.Care // what went into every ±
@@ -53,7 +54,8 @@ func lookAt(s sent, care calculators.Care) look {
 		return l
 	}
 	if l.record.Empty() {
-		l.problems = append(l.problems, calculators.Problem{Text: words.Of("The record is empty: nothing in it could be read as a value.")})
+		l.problems = append(l.problems,
+			calculators.Problem{Text: words.Of("The record is empty: nothing in it could be read as a value.")})
 		l.record = nil
 		return l
 	}
@@ -158,13 +160,15 @@ func readFrom(name string, file io.Reader, each func(sent)) {
 		found := false
 		readLines(name, r, func(s sent) { found = true; each(s) }, mayHold)
 		if !found {
-			each(sent{from: name, err: fmt.Errorf("no record was found: neither a link, nor JSON, nor CSV with the columns key and value. It begins “%s”", measure.Quoted(string(first)))})
+			each(sent{from: name,
+				err: fmt.Errorf("no record was found: neither a link, nor JSON, "+
+					"nor CSV with the columns key and value. It begins “%s”", measure.Quoted(string(first)))})
 		}
 	}
 }
 
-// mayHold tells whether a line is there to be read: a link with pairs behind its
-// #, even broken ones, and not the prose around it.
+// mayHold tells whether a line is a link with key=value pairs after its #, even
+// unreadable ones, rather than prose.
 func mayHold(line string) bool {
 	if _, ok := exchange.Fragment(line); ok {
 		return true
@@ -178,7 +182,9 @@ func isTable(line string) bool {
 	if _, ok := exchange.Fragment(line); ok {
 		return false
 	}
-	cells := strings.FieldsFunc(strings.ToLower(line), func(r rune) bool { return strings.ContainsRune(",;\t\" \r", r) })
+	cells := strings.FieldsFunc(strings.ToLower(line), func(r rune) bool {
+		return strings.ContainsRune(",;\t\" \r", r)
+	})
 	key, value := false, false
 	for _, c := range cells {
 		key, value = key || c == "key", value || c == "value"
@@ -196,7 +202,8 @@ func readArray(name string, r io.Reader, each func(sent)) {
 	for n := 1; d.More(); n++ {
 		var one json.RawMessage
 		if err := d.Decode(&one); err != nil {
-			each(sent{from: fmt.Sprintf("%s, record %d", name, n), err: fmt.Errorf("this is no JSON: %w; what follows in this file is left out", err)})
+			each(sent{from: fmt.Sprintf("%s, record %d", name, n),
+				err: fmt.Errorf("this is no JSON: %w; what follows in this file is left out", err)})
 			return
 		}
 		each(sent{from: fmt.Sprintf("%s, record %d", name, n), text: string(one)})
@@ -223,7 +230,8 @@ func readLines(name string, r *bufio.Reader, each func(sent), holds func(string)
 	}
 }
 
-// longLine reads a line, and of one that is too long as much as shows that it is.
+// longLine reads a line. Of a line that is too long it returns only as much as shows
+// that it is, so that it is never held in memory.
 func longLine(r *bufio.Reader) ([]byte, error) {
 	var line []byte
 	for {

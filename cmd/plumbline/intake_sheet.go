@@ -181,7 +181,7 @@ func (p sheets) answers(b *strings.Builder, r report, l look) {
 	r.columns(table)
 }
 
-// oneWay says that a great batch went the quick way.
+// oneWay says that the uncertainties of a large batch were computed to first order.
 func oneWay(care calculators.Care) string {
 	if care == calculators.Quick {
 		return ", to first order"

@@ -25,8 +25,11 @@ func batch(t testing.TB, n int) string {
 	for i := range n {
 		tall := 1740 + 90*rng.NormFloat64()
 		leg := 0.481*tall + 20*rng.NormFloat64()
-		fmt.Fprintf(&b, "https://larch-hollow.example/p.html#name=Client+%d&date=2026-11-24&stature=%.0f&mass=72&inseam=%.0f%%3B%.0f%%3B%.0f&inseam.unit=cm&foot-length=%.0f&arm-length=%.0f"+
-			"&reach=460&stack=625&head-angle=65.5&seat-angle=76.5&chainstay=437&bb-drop=32&crank-length=170&pedals=flat&saddle-height=%.0f&stem-length=40&spacers=15&bar-rise=30\n",
+		fmt.Fprintf(&b,
+			"https://larch-hollow.example/p.html#name=Client+%d&date=2026-11-24&stature=%.0f&mass=72"+
+				"&inseam=%.0f%%3B%.0f%%3B%.0f&inseam.unit=cm&foot-length=%.0f&arm-length=%.0f"+
+				"&reach=460&stack=625&head-angle=65.5&seat-angle=76.5&chainstay=437&bb-drop=32"+
+				"&crank-length=170&pedals=flat&saddle-height=%.0f&stem-length=40&spacers=15&bar-rise=30\n",
 			i, tall, leg, leg+4, leg-3, 0.152*tall, 0.367*tall, 0.88*leg)
 	}
 	file := filepath.Join(t.TempDir(), "batch.txt")
@@ -70,7 +73,10 @@ func TestABatchKeepsItsOrderAndLosesNobody(t *testing.T) {
 
 func TestALineOfMegabytesStopsNothing(t *testing.T) {
 	file := filepath.Join(t.TempDir(), "long.txt")
-	require.NoError(t, os.WriteFile(file, []byte("https://x.example/#name=A&inseam=830\nhttps://x.example/#"+strings.Repeat("inseam=830&", 4<<20)+"\nhttps://x.example/#name=B&inseam=840\n"), 0o600))
+	text := "https://x.example/#name=A&inseam=830\n" +
+		"https://x.example/#" + strings.Repeat("inseam=830&", 4<<20) + "\n" +
+		"https://x.example/#name=B&inseam=840\n"
+	require.NoError(t, os.WriteFile(file, []byte(text), 0o600))
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)
 	var out strings.Builder

@@ -26,11 +26,31 @@ const (
 type commands struct {
 	Publish publish       `cmd:"" help:"Build the guide, or your own folder laid over it, into a folder for a web server."`
 	Preview preview       `cmd:"" help:"Show the guide on this machine and publish it again whenever a file is saved."`
-	Intake  intakeCommand `cmd:"" help:"Read the measurements that clients sent, as links or files: a sheet for each, doubtful values, what every calculator makes of it, what is missing."`
+	Intake  intakeCommand `cmd:"" help:"${intake}"`
 	Calc    calc          `cmd:"" help:"Answer one calculator; alone, list them all."`
 
-	Licences licencesCommand `cmd:"" help:"Print the licences of the project, of Go and of every library in this program and in the guide."`
+	Licences licencesCommand `cmd:"" help:"${licences}"`
 	Version  versionFlag     `help:"Print the version, the commit and the stamp of the engine."`
+}
+
+// longHelp are the help texts that are too long to stand beside what they explain.
+var longHelp = kong.Vars{
+	"calc_values": "Inputs, for example inseam=830, inseam=83cm, 'inseam=32 3/4 in', inseam=830±3. A bare number " +
+		"is in mm, degrees, kg or percent. A list is read from a file: sizes=@sizes.csv.",
+	"intake": "Read the measurements that clients sent, as links or files: a sheet for each, doubtful values, " +
+		"what every calculator makes of it, what is missing.",
+	"intake_from": "What clients sent: links, files with links, JSON or CSV, folders of such files, " +
+		"or - for standard input.",
+	"intake_json": "Print an array with one object a line: the record, what is doubtful, every answer, " +
+		"what is missing.",
+	"intake_units": "Print lengths on the sheet in mm, cm or in. JSON and CSV are in base units.",
+	"licences": "Print the licences of the project, of Go and of every library in this program " +
+		"and in the guide.",
+	"preview_at": "Where to listen, on this machine only; 127.0.0.1:8040 when left out, " +
+		"port 0 takes any free one.",
+	"publish_guide": "Your folder, laid over the built-in guide: same path replaces, new path adds.",
+	"publish_out": "Where the site goes. Only a folder that plumbline made, a new one or an empty one " +
+		"is written.",
 }
 
 // streams is where a command reads and writes.
@@ -58,7 +78,9 @@ func run(args []string, s streams) int {
 	exited := -1
 	parser, err := kong.New(&c,
 		kong.Name("plumbline"),
-		kong.Description("A mountain-bike fit guide that computes: publish it under your own name, or ask one calculator here."),
+		kong.Description("A mountain-bike fit guide that computes: publish it under your own name, "+
+			"or ask one calculator here."),
+		longHelp,
 		kong.UsageOnError(),
 		kong.Writers(s.out, s.err),
 		kong.Exit(func(status int) { exited = status }),

@@ -12,7 +12,7 @@ import (
 // preview is "plumbline preview".
 type preview struct {
 	Guide string `arg:"" optional:"" type:"existingdir" help:"Your folder, laid over the built-in guide."`
-	At    string `placeholder:"HOST:PORT" help:"Where to listen, on this machine only; 127.0.0.1:8040 when left out, port 0 takes any free one."`
+	At    string `placeholder:"HOST:PORT" help:"${preview_at}"`
 }
 
 // Run shows the guide until it is interrupted.

@@ -12,8 +12,8 @@ import (
 
 // publish is "plumbline publish".
 type publish struct {
-	Guide string `arg:"" optional:"" type:"existingdir" help:"Your folder, laid over the built-in guide: same path replaces, new path adds."`
-	Out   string `short:"o" required:"" placeholder:"DIR" help:"Where the site goes. Only a folder that plumbline made, a new one or an empty one is written."`
+	Guide string `arg:"" optional:"" type:"existingdir" help:"${publish_guide}"`
+	Out   string `short:"o" required:"" placeholder:"DIR" help:"${publish_out}"`
 }
 
 // Run builds and publishes the guide.
@@ -24,10 +24,14 @@ func (p *publish) Run(s streams) error {
 	if len(mistakes) > 0 {
 		return refusal{statusNo, told(mistakes)}
 	}
-	if _, err := site.Publish(ctx, guide, p.Out, site.Options{Log: func(line string) { fmt.Fprintln(s.out, line) }}); err != nil {
+	log := func(line string) { fmt.Fprintln(s.out, line) }
+	if _, err := site.Publish(ctx, guide, p.Out, site.Options{Log: log}); err != nil {
 		return err
 	}
-	fmt.Fprintf(s.out, "\nOpen %s/index.html: the pages read without a server.\nTo compute with your own numbers, run plumbline preview (make preview), or put the folder on any web server.\n", strings.TrimRight(p.Out, "/"))
+	fmt.Fprintf(s.out,
+		"\nOpen %s/index.html: the pages read without a server.\n"+
+			"To compute with your own numbers, run plumbline preview (make preview), "+
+			"or put the folder on any web server.\n", strings.TrimRight(p.Out, "/"))
 	return nil
 }
 

@@ -118,7 +118,8 @@ func (p report) influence(r *calculators.Result) {
 }
 
 func (p report) notes(r *calculators.Result) {
-	heads := map[calculators.NoteKind]string{calculators.CautionNote: "Caution: ", calculators.CheckNote: "Check: ", calculators.AssumedNote: "Assumed: "}
+	heads := map[calculators.NoteKind]string{calculators.CautionNote: "Caution: ", calculators.CheckNote: "Check: ",
+		calculators.AssumedNote: "Assumed: "}
 	for i, n := range r.Notes {
 		if i == 0 {
 			fmt.Fprintln(p.w)

@@ -37,7 +37,7 @@ func status(ts *testscript.TestScript, neg bool, args []string) {
 
 // TestScripts runs the command as its users do. The scripts stand in
 // testdata/script; the expected numbers are checked against published values
-// elsewhere, here it is the command that is on trial.
+// elsewhere; these scripts test the command line.
 func TestScripts(t *testing.T) {
 	top, err := filepath.Abs(root)
 	if err != nil {

@@ -124,7 +124,8 @@ type listed struct {
 func inPrograms(root string) ([]work, error) {
 	found := map[string]*work{}
 	for _, t := range targets {
-		out, err := goTool(root, []string{"GOOS=" + t.system, "GOARCH=" + t.processor}, "list", "-deps", "-json=Dir,Module", t.packages)
+		out, err := goTool(root, []string{"GOOS=" + t.system, "GOARCH=" + t.processor}, "list", "-deps",
+			"-json=Dir,Module", t.packages)
 		if err != nil {
 			return nil, err
 		}
@@ -194,7 +195,8 @@ func texts(dir string) (list []string, err error) {
 		return nil, err
 	}
 	for _, f := range files {
-		if ext := filepath.Ext(f.Name()); f.IsDir() || !named.MatchString(f.Name()) || ext != "" && ext != ".md" && ext != ".txt" {
+		ext := filepath.Ext(f.Name())
+		if f.IsDir() || !named.MatchString(f.Name()) || ext != "" && ext != ".md" && ext != ".txt" {
 			continue
 		}
 		b, err := os.ReadFile(filepath.Join(dir, f.Name()))

@@ -72,7 +72,7 @@ func TestTheLicencesHoldWhatTheProgramHolds(t *testing.T) {
 func TestScriptsTakenOverAreFoundByTheirFirstComment(t *testing.T) {
 	list, err := inPages(fstest.MapFS{
 		"page/own.js":   {Data: []byte("// Ours.\nlet a = 1;\n")},
-		"page/other.js": {Data: []byte("/*! other 1.2, unchanged: https://example.org\nMIT License. */\nlet b = 2;\n")},
+		"page/other.js": {Data: []byte("/*! other 1.2, unchanged: example.org\nMIT License. */\nlet b = 2;\n")},
 		"page/late.js":  {Data: []byte("let c = 3;\n/*! late, not a licence */\n")},
 		"page.html":     {Data: []byte("/*! no script, at all */")},
 	})
