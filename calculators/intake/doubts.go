@@ -43,10 +43,12 @@ func Doubts(r *record.Record) []Doubt {
 		case q.Is() != measure.Number:
 		default:
 			if !q.Plausible(e.Value) {
-				add(Unlikely, []string{e.Key}, "{0} is unusual for {1}; most lie between {2} and {3}.", q.Amount(e.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High))
+				add(Unlikely, []string{e.Key}, "{0} is unusual for {1}; most lie between {2} and {3}.",
+					q.Amount(e.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High))
 			}
 			if !q.Agree(e.Repeated) {
-				add(Apart, []string{e.Key}, "The readings of {0} lie {1} apart, where {2} is close enough. The middle one counts; take them again.", q.Named(), q.Amount(e.Range()), q.Amount(q.AgreeWithin()))
+				add(Apart, []string{e.Key}, "The readings of {0} lie {1} apart, where {2} is close enough. The "+
+					"middle one counts; take them again.", q.Named(), q.Amount(e.Range()), q.Amount(q.AgreeWithin()))
 			}
 		}
 	}
@@ -67,12 +69,13 @@ type expectation struct {
 
 // bySurvey expects a length from the rider's height.
 func bySurvey(of *measure.Quantity, s body.Survey) expectation {
-	return expectation{of, []*measure.Quantity{measure.Stature}, func(x []float64, sex body.Sex) (body.Estimate, bool) { return s.FromStature(x[0], sex) }}
+	return by(of, measure.Stature, s.FromStature)
 }
 
 // by expects a length from another one.
 func by(of, from *measure.Quantity, at func(float64, body.Sex) (body.Estimate, bool)) expectation {
-	return expectation{of, []*measure.Quantity{from}, func(x []float64, sex body.Sex) (body.Estimate, bool) { return at(x[0], sex) }}
+	first := func(x []float64, sex body.Sex) (body.Estimate, bool) { return at(x[0], sex) }
+	return expectation{of, []*measure.Quantity{from}, first}
 }
 
 // expectations are what the open survey says of one length by another, the
@@ -116,13 +119,19 @@ func against(r *record.Record) []Doubt {
 			continue
 		}
 		doubted[x.of] = true
-		list = append(list, Doubt{Against, []string{x.of.Key, x.from[0].Key}, words.Of("{0} of {1} does not go with {2} of {3}: {4} to {5} would be usual. Measure both again.",
-			x.of.Named(), x.of.Amount(e.Value), x.from[0].Named(), x.from[0].Amount(values[0]), x.of.Amount(want.Value-far*sd), x.of.Amount(want.Value+far*sd))})
+		list = append(list, Doubt{Against, []string{x.of.Key, x.from[0].Key},
+			words.Of("{0} of {1} does not go with {2} of {3}: {4} to {5} would be usual. Measure both again.",
+				x.of.Named(), x.of.Amount(e.Value), x.from[0].Named(), x.from[0].Amount(values[0]),
+				x.of.Amount(want.Value-far*sd), x.of.Amount(want.Value+far*sd))})
 	}
 	if e := measured(r, measure.HeelToBallOuter); e != nil {
-		if inner := measured(r, measure.HeelToBallInner); inner != nil && e.Value > inner.Value+far*math.Hypot(e.SD(), inner.SD()) {
-			list = append(list, Doubt{Against, []string{e.Key, inner.Key}, words.Of("{0} is longer than {1}, {2} against {3}; the inner joint lies further forward. The two may have been swapped.",
-				e.Quantity.Named(), inner.Quantity.Named(), e.Quantity.Amount(e.Value), inner.Quantity.Amount(inner.Value))})
+		if inner := measured(r, measure.HeelToBallInner); inner != nil &&
+			e.Value > inner.Value+far*math.Hypot(e.SD(), inner.SD()) {
+			list = append(list, Doubt{Against, []string{e.Key, inner.Key},
+				words.Of("{0} is longer than {1}, {2} against {3}; the inner joint lies further forward. The two "+
+					"may have been swapped.",
+					e.Quantity.Named(), inner.Quantity.Named(), e.Quantity.Amount(e.Value),
+					inner.Quantity.Amount(inner.Value))})
 		}
 	}
 	return append(list, saddleAgainstLeg(r)...)
@@ -177,10 +186,12 @@ func saddleAgainstLeg(r *record.Record) []Doubt {
 	want := saddleShare * leg.Value
 	switch off := saddle.Value - want; {
 	case off > saddleWithin*leg.Value && math.Abs(off-crank) < off:
-		return []Doubt{{Against, keys, words.Of("{0} of {1} is much for this leg. It may have been measured from the pedal, which is one crank more: from the bottom bracket it would then be {2}.",
+		return []Doubt{{Against, keys, words.Of("{0} of {1} is much for this leg. It may have been measured from "+
+			"the pedal, which is one crank more: from the bottom bracket it would then be {2}.",
 			q.Named(), q.Amount(saddle.Value), q.Amount(saddle.Value-crank))}}
 	case off < -saddleWithin*leg.Value:
-		return []Doubt{{Against, keys, words.Of("{0} of {1} is little for this leg; about {2} would be usual. A dropper post has to be fully up.",
+		return []Doubt{{Against, keys, words.Of("{0} of {1} is little for this leg; about {2} would be usual. A "+
+			"dropper post has to be fully up.",
 			q.Named(), q.Amount(saddle.Value), q.Amount(want))}}
 	}
 	return nil

@@ -32,14 +32,16 @@ func TestAMistypedKeyFindsItsQuantity(t *testing.T) {
 }
 
 func TestNothingIsGuessedFromAfar(t *testing.T) {
-	for _, typed := range []string{"", " ", "x", "colour", "price-in-euros", strings.Repeat("inseam", 100), "\x00\xff"} {
+	for _, typed := range []string{"", " ", "x", "colour", "price-in-euros", strings.Repeat("inseam", 100),
+		"\x00\xff"} {
 		assert.Nil(t, measure.Nearest(typed), "%q", typed)
 	}
 }
 
 func TestOneWrongLetterInAKeyIsForgiven(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		q := rapid.SampledFrom(measure.All()).Filter(func(q *measure.Quantity) bool { return len(q.Key) > 7 }).Draw(t, "quantity")
+		q := rapid.SampledFrom(measure.All()).Filter(func(q *measure.Quantity) bool { return len(q.Key) > 7 }).
+			Draw(t, "quantity")
 		i := rapid.IntRange(0, len(q.Key)-1).Draw(t, "at")
 		typed := q.Key[:i] + "~" + q.Key[i+1:]
 		if got := measure.Nearest(typed); assert.NotNil(t, got, typed) && got != q {
