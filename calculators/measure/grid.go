@@ -12,7 +12,6 @@ import (
 // row's name where the list has one.
 type Row struct {
 	Name  string
-	Line  int // line in what was typed, from 1
 	Cells []float64
 }
 
@@ -77,7 +76,7 @@ func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 
 // readColumn reads a list of one column without a heading.
 func readColumn(q *Quantity, lines []string, in *words.Reader) (rows []Row, why []words.Text) {
-	for n, line := range lines {
+	for _, line := range lines {
 		k := 0 // parts before this one, empty ones not counted
 		for part := range strings.SplitSeq(strings.ReplaceAll(line, "\t", ";"), ";") {
 			if part == "" {
@@ -94,7 +93,7 @@ func readColumn(q *Quantity, lines []string, in *words.Reader) (rows []Row, why 
 			case len(rows) == q.Rows:
 				return rows, append(why, words.Of("{0} takes at most {1} readings.", q.Named(), count(q.Rows)))
 			default:
-				rows = append(rows, Row{Name: strconv.Itoa(k), Line: n + 1, Cells: []float64{g.Value}})
+				rows = append(rows, Row{Name: strconv.Itoa(k), Cells: []float64{g.Value}})
 			}
 		}
 	}
@@ -184,7 +183,7 @@ func columnKeys(q *Quantity) words.List {
 
 // readRow reads one line of a table.
 func readRow(q *Quantity, order []int, parts []string, line int, in *words.Reader) (Row, []words.Text) {
-	row := Row{Line: line, Cells: make([]float64, len(q.Columns))}
+	row := Row{Cells: make([]float64, len(q.Columns))}
 	for i := range row.Cells {
 		row.Cells[i] = math.NaN()
 	}

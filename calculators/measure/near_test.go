@@ -24,6 +24,8 @@ func TestAMistypedKeyFindsItsQuantity(t *testing.T) {
 		"head angle":    measure.HeadAngle,
 		"bbdrop":        measure.BBDrop,
 		"height":        measure.Stature,
+		"sadel-hieght":  measure.SaddleHeight, // two slips
+		"amss":          measure.Mass,         // a swap is one slip, and four letters may have no more
 	} {
 		if got := measure.Nearest(typed); assert.NotNil(t, got, typed) {
 			assert.Equal(t, want.Key, got.Key, typed)

@@ -22,6 +22,7 @@ func TestARefusalSaysWhatWasReadWhatIsAllowedAndTheLikelySlip(t *testing.T) {
 		q          *measure.Quantity
 		typed, say string
 	}{
+		{measure.HeadAngle, "0,065", "0.065° is not possible for “Head angle”; 45.0° to 85.0° is. Did you mean 65°?"},
 		{measure.Inseam, "83", "83" + nbsp + "mm" + inside + " Did you mean 83" + nbsp + "cm?"},
 		{measure.Inseam, "32.5", "32.5" + nbsp + "mm" + inside + " Did you mean 32.5" + nbsp + "in?"},
 		{measure.Inseam, "8300", "8300" + nbsp + "mm" + inside + " Did you mean 830" + nbsp + "mm?"},
