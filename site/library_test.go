@@ -73,7 +73,7 @@ func TestEveryTermOccurs(t *testing.T) {
 func TestEveryChapterSaysWhatIsKnown(t *testing.T) {
 	g, bad := loadFS(content.Files, nil, "", everything(), nil)
 	require.Empty(t, bad)
-	for _, part := range g.Parts {
+	for _, part := range g.parts {
 		for _, c := range part.Chapters {
 			text := string(c.text)
 			for _, phrase := range []string{"**Known well:** ", "**Known poorly:** ", "**not known at all:** "} {
@@ -88,7 +88,7 @@ func TestEverySourceIsCited(t *testing.T) {
 	g, bad := loadFS(content.Files, nil, "", everything(), nil)
 	require.Empty(t, bad)
 	cited := map[string]bool{}
-	for _, p := range g.Pages {
+	for _, p := range g.pages {
 		for _, key := range g.used(p) {
 			cited[key] = true
 		}

@@ -51,7 +51,7 @@ func (g *Guide) fillGlossary(v *view) {
 // bears most weight to the one that bears least, and unread works last in each.
 func (g *Guide) fillSources(v *view) {
 	v.Title, v.Summary = "Sources", "Every source that a chapter or a calculator of this guide rests on, and how much of it was read."
-	cited := map[string][]*Page{}
+	cited := map[string][]*guidePage{}
 	for _, p := range g.pages {
 		for _, key := range g.used(p) {
 			cited[key] = append(cited[key], p)
@@ -85,8 +85,10 @@ func (g *Guide) fillSources(v *view) {
 }
 
 // partOf returns the index of the part that p belongs to, or -1 for the front page.
-func (g *Guide) partOf(p *Page) int {
-	return slices.IndexFunc(g.parts, func(part Part) bool { return part.Page == p || slices.Contains(part.Chapters, p) })
+func (g *Guide) partOf(p *guidePage) int {
+	return slices.IndexFunc(g.parts, func(part guidePart) bool {
+		return part.Page == p || slices.Contains(part.Chapters, p)
+	})
 }
 
 // strongerFirst orders two sources by what a finding in them can bear.

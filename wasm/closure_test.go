@@ -73,7 +73,8 @@ func TestPackagesImportDownwardsOnly(t *testing.T) {
 		name := strings.Trim(strings.TrimPrefix(fields[0], root), "/")
 		floor, known := floors[name]
 		if !known {
-			t.Errorf("%s has no floor in the order of packages; give it one in this test and in DEVELOPERS.md", fields[0])
+			t.Errorf("%s has no floor in the order of packages; give it one in this test and in DEVELOPERS.md",
+				fields[0])
 			continue
 		}
 		for _, dep := range fields[1:] {

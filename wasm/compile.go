@@ -31,7 +31,8 @@ func Build(ctx context.Context) (engine, execJS []byte, err error) {
 	}
 	module, err := goOutput(ctx, "list", "-m")
 	if err != nil || strings.TrimSpace(module) != "plumbline" {
-		return nil, nil, errors.New("run it inside its source tree, or use a released program, which carries its engine")
+		return nil, nil, errors.New("run it inside its source tree, or use a released program, which carries its " +
+			"engine")
 	}
 	if execJS, err = os.ReadFile(filepath.Join(root, "lib", "wasm", "wasm_exec.js")); err != nil {
 		return nil, nil, err

@@ -88,7 +88,8 @@ func node(t testing.TB) func(args ...any) []byte {
 			t.Fatal(err)
 		}
 	}
-	cmd := exec.CommandContext(t.Context(), program, "../testdata/parity/driver.mjs", filepath.Join(dir, "wasm_exec.js"), filepath.Join(dir, "engine.wasm"))
+	cmd := exec.CommandContext(t.Context(), program, "../testdata/parity/driver.mjs", filepath.Join(dir,
+		"wasm_exec.js"), filepath.Join(dir, "engine.wasm"))
 	cmd.Stderr = os.Stderr
 	in, err := cmd.StdinPipe()
 	if err != nil {
@@ -175,7 +176,8 @@ func randomQuestion(rng *rand.Rand) question {
 	all := catalog.All()
 	c := all[rng.IntN(len(all))]
 	units := []string{"", "mm", "cm", "in", "ell"}
-	q := question{Name: c.Name, Place: []string{"1", "2", "a b", ""}[rng.IntN(4)], Bare: units[rng.IntN(5)], Units: units[rng.IntN(5)], Whole: rng.IntN(4) == 0}
+	q := question{Name: c.Name, Place: []string{"1", "2", "a b", ""}[rng.IntN(4)], Bare: units[rng.IntN(5)],
+		Units: units[rng.IntN(5)], Whole: rng.IntN(4) == 0}
 	if rng.IntN(50) == 0 {
 		q.Name = "no-such-calculator"
 	}
@@ -198,7 +200,8 @@ func randomQuestion(rng *rand.Rand) question {
 		}
 	}
 	if rng.IntN(5) == 0 {
-		record = append(record, "estimated="+c.Inputs[rng.IntN(len(c.Inputs))].Key, "from="+c.Inputs[0].Key+".saddle-height", "u=in", "x=%00%ff")
+		record = append(record, "estimated="+c.Inputs[rng.IntN(len(c.Inputs))].Key,
+			"from="+c.Inputs[0].Key+".saddle-height", "u=in", "x=%00%ff")
 	}
 	q.Record, q.Query = strings.Join(record, "&"), strings.Join(query, "&")
 	return q
@@ -206,7 +209,8 @@ func randomQuestion(rng *rand.Rand) question {
 
 func randomValue(rng *rand.Rand, in calculators.Input, nonsense bool) string {
 	if nonsense {
-		return []string{"", "abc", "-1", "1e9", "NaN", "0", "83 cm", "32 3/4 in", "5'10\"", "830±-1", "<b>&\x00", "1,756", "999999999999999999999"}[rng.IntN(13)]
+		return []string{"", "abc", "-1", "1e9", "NaN", "0", "83 cm", "32 3/4 in", "5'10\"", "830±-1", "<b>&\x00",
+			"1,756", "999999999999999999999"}[rng.IntN(13)]
 	}
 	switch in.Is() {
 	case measure.Pick:
@@ -233,9 +237,11 @@ func parse(s string) (x float64, err error) {
 func TestTheBridgeAnswersAnythingAndLives(t *testing.T) {
 	ask := node(t)
 	for _, args := range [][]any{
-		{}, {nil}, {1}, {"saddle-height"}, {[]any{}}, {map[string]any{}}, {map[string]any{"name": 3, "query": nil, "whole": "yes"}},
+		{}, {nil}, {1}, {"saddle-height"}, {[]any{}}, {map[string]any{}}, {map[string]any{"name": 3, "query": nil,
+			"whole": "yes"}},
 		{map[string]any{"name": "saddle-height", "query": strings.Repeat("inseam=830&", 40000)}},
-		{map[string]any{"name": "saddle-height", "query": "\xed\xa0\x80=\x00&%=%", "units": map[string]any{}}}, {question{Name: "saddle-height"}, 1, 2},
+		{map[string]any{"name": "saddle-height", "query": "\xed\xa0\x80=\x00&%=%",
+			"units": map[string]any{}}}, {question{Name: "saddle-height"}, 1, 2},
 	} {
 		var got map[string]any
 		if err := json.Unmarshal(ask(args...), &got); err != nil {
@@ -246,7 +252,8 @@ func TestTheBridgeAnswersAnythingAndLives(t *testing.T) {
 		}
 	}
 	var last reply
-	if err := json.Unmarshal(ask(question{Name: "saddle-height", Record: "inseam=830"}), &last); err != nil || last.Example || last.Parts == "" {
+	if err := json.Unmarshal(ask(question{Name: "saddle-height", Record: "inseam=830"}), &last); err != nil ||
+		last.Example || last.Parts == "" {
 		t.Errorf("after all that the engine no longer computes: %+v %v", last, err)
 	}
 }

@@ -69,7 +69,8 @@ func Engine(ctx context.Context, cache string) (Files, error) {
 	if !ok {
 		var err error
 		if f.Wasm, f.Exec, err = Build(ctx); err != nil {
-			return Files{}, fmt.Errorf("this program carries no engine for its own source and could not build one: %w", err)
+			return Files{}, fmt.Errorf("this program carries no engine for its own source and could not build one: "+
+				"%w", err)
 		}
 		keep(cache, stamp, f)
 	}
@@ -87,6 +88,7 @@ func embedded(stamp string) (f Files, ok bool) {
 	}
 	ok = true
 	has := string(bytes.TrimSpace(read("engine.stamp")))
-	f = Files{Wasm: read("engine.wasm"), Brotli: read("engine.wasm.br"), Gzip: read("engine.wasm.gz"), Exec: read("wasm_exec.js")}
+	f = Files{Wasm: read("engine.wasm"), Brotli: read("engine.wasm.br"), Gzip: read("engine.wasm.gz"),
+		Exec: read("wasm_exec.js")}
 	return f, ok && has == stamp
 }

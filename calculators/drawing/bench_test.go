@@ -17,10 +17,12 @@ func busy() *Figure {
 			Limb{Role: Body, Fill: Hatch, A: Point{x, 400}, B: Point{x + 100, 700}, Ra: 60, Rb: 40},
 			Tube{Role: Ink, Fill: Sheet, A: Point{x, 100}, B: Point{x + 300, 400}, Ra: 20, Rb: 20},
 			Cross{Role: Body, At: Point{x, 400}},
-			Line{Role: Body, Smooth: true, Closed: true, Points: []Point{{x, 0}, {x + 80, 60}, {x + 120, 200}, {x + 60, 260}, {x, 180}}},
+			Line{Role: Body, Smooth: true, Closed: true, Points: []Point{{x, 0}, {x + 80, 60}, {x + 120, 200},
+				{x + 60, 260}, {x, 180}}},
 		)
 	}
-	f.Add(Wheel{Role: Ink, Centre: Point{200, 300}, Tyre: 372, Rim: 311}, Wheel{Role: Ink, Centre: Point{1400, 300}, Tyre: 372, Rim: 311})
+	f.Add(Wheel{Role: Ink, Centre: Point{200, 300}, Tyre: 372, Rim: 311}, Wheel{Role: Ink, Centre: Point{1400,
+		300}, Tyre: 372, Rim: 311})
 	for i := range 5 {
 		x := float64(i) * 250
 		f.Add(

@@ -129,7 +129,8 @@ func (m Angle) draw(s *sheet) {
 	for _, arm := range [2]Point{{from, armFrom}, {to, armTo}} {
 		if arm.Y > 0 {
 			d := Polar(arm.X, 1)
-			s.shape(m.Role, Thin, Open, kindOpen, 0, 0, m.Vertex.Along(d, 0.3*s.em), m.Vertex.Along(d, max(arm.Y, m.Radius+0.4*s.em)))
+			s.shape(m.Role, Thin, Open, kindOpen, 0, 0, m.Vertex.Along(d, 0.3*s.em), m.Vertex.Along(d, max(arm.Y,
+				m.Radius+0.4*s.em)))
 		}
 	}
 	s.angleArc(m.Role, m.Vertex, m.Radius, from, to)

@@ -67,9 +67,11 @@ func TestEachMarkIsWrittenAsItsGoldenFile(t *testing.T) {
 		{"dimensions.svg", []Mark{
 			Line{Role: Ink, Points: []Point{{0, 0}, {-170, 700}}},
 			Dimension{Role: Hot, A: Point{0, 0}, B: Point{-170, 700}, Offset: 200, Text: words.Of("720 ± 9 mm")},
-			Dimension{Role: Ink, A: Point{0, 0}, B: Point{-170, 700}, Along: Point{1, 0}, Offset: -60, Text: words.Of("170")},
+			Dimension{Role: Ink, A: Point{0, 0}, B: Point{-170, 700}, Along: Point{1, 0}, Offset: -60,
+				Text: words.Of("170")},
 			Dimension{Role: Ink, A: Point{0, 0}, B: Point{20, 0}, Offset: -160, Text: words.Of("20 mm")},
-			Angle{Role: Ink, Vertex: Point{0, 0}, From: 0, To: 103.6, Radius: 250, ArmFrom: 300, Text: words.Of("103.6°")},
+			Angle{Role: Ink, Vertex: Point{0, 0}, From: 0, To: 103.6, Radius: 250, ArmFrom: 300,
+				Text: words.Of("103.6°")},
 			Label{Role: Soft, At: Point{-170, 700}, Text: words.Of("saddle & <rails>"), Leader: true},
 		}},
 	} {
@@ -121,7 +123,8 @@ func checked(t interface {
 
 var number = rapid.Custom(func(t *rapid.T) float64 {
 	if rapid.IntRange(0, 60).Draw(t, "odd") == 0 {
-		return rapid.SampledFrom([]float64{math.NaN(), math.Inf(1), math.Inf(-1), 1e300, -1e9, math.Copysign(0, -1)}).Draw(t, "bad")
+		return rapid.SampledFrom([]float64{math.NaN(), math.Inf(1), math.Inf(-1), 1e300, -1e9, math.Copysign(0,
+			-1)}).Draw(t, "bad")
 	}
 	return rapid.Float64Range(-900, 900).Draw(t, "number")
 })
@@ -134,7 +137,8 @@ var role = rapid.SampledFrom([]Role{Ink, Before, Hot, Body, Soft})
 
 var said = rapid.Custom(func(t *rapid.T) words.Text {
 	return words.Text{English: rapid.SampledFrom([]string{
-		"728 ± 18 mm", "35°", "Front centre 775 mm", "a", "", "M&M <b>", "über dem Tretlagermittelpunkt gemessene Sattelhöhe", "\x00\xff", "Reach 460",
+		"728 ± 18 mm", "35°", "Front centre 775 mm", "a", "", "M&M <b>", "über dem Tretlagermittelpunkt gemessene " +
+			"Sattelhöhe", "\x00\xff", "Reach 460",
 	}).Draw(t, "text")}
 })
 
@@ -145,11 +149,13 @@ var anyMark = rapid.Custom(func(t *rapid.T) Mark {
 	r := role.Draw(t, "role")
 	switch rapid.IntRange(0, 11).Draw(t, "kind") {
 	case 0:
-		return Line{Role: r, Points: rapid.SliceOfN(somewhere, 0, 6).Draw(t, "points"), Smooth: rapid.Bool().Draw(t, "smooth"), Closed: rapid.Bool().Draw(t, "closed"), Fill: Wash}
+		return Line{Role: r, Points: rapid.SliceOfN(somewhere, 0, 6).Draw(t, "points"), Smooth: rapid.Bool().
+			Draw(t, "smooth"), Closed: rapid.Bool().Draw(t, "closed"), Fill: Wash}
 	case 1:
 		return Circle{Role: r, Centre: p, Radius: number.Draw(t, "r")}
 	case 2:
-		return Angle{Role: r, Vertex: p, Radius: number.Draw(t, "r"), From: number.Draw(t, "from"), To: number.Draw(t, "to")}
+		return Angle{Role: r, Vertex: p, Radius: number.Draw(t, "r"), From: number.Draw(t, "from"),
+			To: number.Draw(t, "to")}
 	case 3:
 		return Limb{Role: Body, Fill: Hatch, A: p, B: q, Ra: number.Draw(t, "ra"), Rb: number.Draw(t, "rb")}
 	case 4:
@@ -161,21 +167,25 @@ var anyMark = rapid.Custom(func(t *rapid.T) Mark {
 	case 7:
 		return Cross{Role: r, At: p}
 	case 8:
-		return Angle{Role: r, Vertex: p, From: number.Draw(t, "from"), To: number.Draw(t, "to"), Radius: number.Draw(t, "r"), ArmFrom: 100, ArmTo: 50, Text: said.Draw(t, "text")}
+		return Angle{Role: r, Vertex: p, From: number.Draw(t, "from"), To: number.Draw(t, "to"),
+			Radius: number.Draw(t, "r"), ArmFrom: 100, ArmTo: 50, Text: said.Draw(t, "text")}
 	case 9:
-		return Label{Role: r, At: p, Text: said.Draw(t, "text"), Leader: rapid.Bool().Draw(t, "leader"), Side: somewhere.Draw(t, "side"), Fixed: rapid.IntRange(0, 3).Draw(t, "fixed") == 0}
+		return Label{Role: r, At: p, Text: said.Draw(t, "text"), Leader: rapid.Bool().Draw(t, "leader"),
+			Side: somewhere.Draw(t, "side"), Fixed: rapid.IntRange(0, 3).Draw(t, "fixed") == 0}
 	case 10:
 		return Tube{Role: r, A: p, B: q, Ra: 20, Rb: 10}
 	default:
 		along := rapid.SampledFrom([]Point{{}, {1, 0}, {0, 1}, {-0.2, 0.9}}).Draw(t, "along")
-		return Dimension{Role: r, A: p, B: q, Along: along, Offset: number.Draw(t, "offset"), Text: said.Draw(t, "text")}
+		return Dimension{Role: r, A: p, B: q, Along: along, Offset: number.Draw(t, "offset"), Text: said.Draw(t,
+			"text")}
 	}
 })
 
 var anyFigure = rapid.Custom(func(t *rapid.T) *Figure {
 	f := figure(rapid.SliceOfN(anyMark, 0, 40).Draw(t, "marks")...)
 	if rapid.Bool().Draw(t, "two scenes") {
-		f.Add(Ahead{By: number.Draw(t, "ahead"), Marks: append(rapid.SliceOfN(anyMark, 0, 10).Draw(t, "second"), nil)})
+		f.Add(Ahead{By: number.Draw(t, "ahead"), Marks: append(rapid.SliceOfN(anyMark, 0, 10).Draw(t, "second"),
+			nil)})
 	}
 	if rapid.IntRange(0, 4).Draw(t, "framed") == 0 {
 		f.Low, f.High = somewhere.Draw(t, "low"), somewhere.Draw(t, "high")
@@ -212,7 +222,8 @@ func TestASceneAheadIsThatSceneMoved(t *testing.T) {
 		figure(marks...).draw(here, 30)
 		figure(Circle{Role: Ink, Radius: 5}, Ahead{By: by, Marks: marks}).draw(there, 30)
 		there.shapes = there.shapes[1:]
-		if len(there.shapes) != len(here.shapes) || len(there.wants) != len(here.wants) || len(there.places) != len(here.places) {
+		if len(there.shapes) != len(here.shapes) || len(there.wants) != len(here.wants) ||
+			len(there.places) != len(here.places) {
 			t.Fatal("the second scene has other parts")
 		}
 		moved := func(what string, was, is Point, by float64) {
@@ -286,7 +297,8 @@ func TestLabelsStayInTheFrameAndOffEachOther(t *testing.T) {
 				continue
 			}
 			for _, p := range corners(w) {
-				if p.X < frame.low.X-1e-6 || p.X > frame.high.X+1e-6 || p.Y < frame.low.Y-1e-6 || p.Y > frame.high.Y+1e-6 {
+				if p.X < frame.low.X-1e-6 || p.X > frame.high.X+1e-6 || p.Y < frame.low.Y-1e-6 ||
+					p.Y > frame.high.Y+1e-6 {
 					t.Fatalf("label %v at %v leaves the frame %v", w.lines, w.chosen.at, frame)
 				}
 			}
@@ -319,7 +331,8 @@ func TestALabelAvoidsALineWhereThereIsRoom(t *testing.T) {
 }
 
 func TestLettersAreReadableOnAPhone(t *testing.T) {
-	f := figure(Wheel{Role: Ink, Centre: Point{}, Tyre: 372, Rim: 311}, Wheel{Role: Ink, Centre: Point{1200, 0}, Tyre: 372, Rim: 311},
+	f := figure(Wheel{Role: Ink, Centre: Point{}, Tyre: 372, Rim: 311}, Wheel{Role: Ink, Centre: Point{1200, 0},
+		Tyre: 372, Rim: 311},
 		Dimension{Role: Hot, A: Point{}, B: Point{1200, 0}, Offset: 500, Text: words.Of("Wheelbase 1200 mm")},
 		Label{Role: Ink, At: Point{1572, 0}, Text: words.Of("a label of some length"), Side: Point{1, 0}})
 	m := regexp.MustCompile(`viewBox="0 0 ([0-9.]+) `).FindStringSubmatch(f.SVG("x", nil))

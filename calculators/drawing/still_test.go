@@ -14,7 +14,8 @@ import (
 func TestAFigureKeepsStillWhileAPartOfItMoves(t *testing.T) {
 	at := func(x float64) []string {
 		f := drawing.Figure{Title: words.Of("A box"), Description: words.Of("A box and a line.")}
-		f.Add(drawing.Line{Role: drawing.Ink, Closed: true, Fill: drawing.Sheet, Points: []drawing.Point{{X: 0, Y: 0}, {X: 1000, Y: 0}, {X: 1000, Y: 600}, {X: 0, Y: 600}}},
+		f.Add(drawing.Line{Role: drawing.Ink, Closed: true, Fill: drawing.Sheet, Points: []drawing.Point{{X: 0,
+			Y: 0}, {X: 1000, Y: 0}, {X: 1000, Y: 600}, {X: 0, Y: 600}}},
 			drawing.Line{Role: drawing.Hot, Points: []drawing.Point{{X: 500, Y: 300}, {X: x, Y: 700}}})
 		return strings.Split(f.SVG("f", nil), "<")
 	}
@@ -28,7 +29,8 @@ func TestAFigureKeepsStillWhileAPartOfItMoves(t *testing.T) {
 			}
 		}
 		if len(before) != len(after) || changed != 1 {
-			t.Errorf("at %g mm %d pieces of the drawing changed, not the one that moved:\n%s\n%s", x, changed, strings.Join(before, "<"), strings.Join(after, "<"))
+			t.Errorf("at %g mm %d pieces of the drawing changed, not the one that moved:\n%s\n%s", x, changed,
+				strings.Join(before, "<"), strings.Join(after, "<"))
 		}
 	}
 }

@@ -12,7 +12,8 @@ import (
 
 // The columns of a record as CSV. Rows whose key is version, name, note, date or
 // units speak of the record as a whole.
-var columns = []string{"key", "label", "value", "unit", "repeat_error", "readings", "typed_unit", "date", "estimated", "from", "was", "done"}
+var columns = []string{"key", "label", "value", "unit", "repeat_error", "readings", "typed_unit", "date",
+	"estimated", "from", "was", "done"}
 
 // CSV writes the record as RFC 4180 has it, one row a value, numbers in base units
 // with a decimal point. What a spreadsheet would take for a formula gets an
@@ -21,7 +22,8 @@ func CSV(r *record.Record) string {
 	var b strings.Builder
 	b.Grow(256 + 64*len(r.Entries))
 	row(&b, columns...)
-	for _, p := range [...]struct{ key, value string }{{"version", strconv.Itoa(max(r.Version, 1))}, {"name", r.Name}, {"note", r.Note}, {"date", r.Date}, {"units", r.Units}} {
+	for _, p := range [...]struct{ key, value string }{{"version", strconv.Itoa(max(r.Version, 1))}, {"name",
+		r.Name}, {"note", r.Note}, {"date", r.Date}, {"units", r.Units}} {
 		if p.value != "" {
 			cells := [12]string{0: p.key, 2: harmless(p.value)}
 			row(&b, cells[:]...)
@@ -124,7 +126,8 @@ func fromCSV(text string) (*record.Record, []calculators.Problem, bool) {
 		return nil, notCSV(strings.Join(lines[0].cells, ",")), false
 	}
 	if len(lines) > record.MostPairs {
-		return nil, []calculators.Problem{{Text: words.Of("The record has {0} values, where {1} are read.", words.Name(strconv.Itoa(len(lines)-1)), words.Name(strconv.Itoa(record.MostPairs)))}}, true
+		return nil, []calculators.Problem{{Text: words.Of("The record has {0} values, where {1} are read.",
+			words.Name(strconv.Itoa(len(lines)-1)), words.Name(strconv.Itoa(record.MostPairs)))}}, true
 	}
 	g := &gathered{}
 	for _, line := range lines[1:] {
@@ -135,7 +138,8 @@ func fromCSV(text string) (*record.Record, []calculators.Problem, bool) {
 }
 
 func notCSV(first string) []calculators.Problem {
-	return []calculators.Problem{{Text: words.Of("This is no record as CSV: its first line reads “{0}”, where columns named key and value are expected.", measure.Quoted(first))}}
+	return []calculators.Problem{{Text: words.Of("This is no record as CSV: its first line reads “{0}”, where "+
+		"columns named key and value are expected.", measure.Quoted(first))}}
 }
 
 // line takes one line of the table.
@@ -151,7 +155,8 @@ func (g *gathered) line(line tableLine, at [12]int) {
 	switch key {
 	case "":
 		if strings.TrimSpace(strings.Join(line.cells, "")) != "" {
-			g.problems = append(g.problems, calculators.Problem{Text: words.Of("Line {0} has no key and is left out.", words.Name(strconv.Itoa(line.number)))})
+			g.problems = append(g.problems, calculators.Problem{Text: words.Of("Line {0} has no key and is left "+
+				"out.", words.Name(strconv.Itoa(line.number)))})
 		}
 		return
 	case "version":

@@ -76,16 +76,20 @@ func TestTheJSONIsWhatTheSchemaPromises(t *testing.T) {
 		"repeat_error": 3.0, "typed_unit": "cm", "date": "2026-11-20", "colour": map[string]any{"a": 1.0},
 	}, got.Values[0])
 	assert.Equal(t, map[string]any{"key": "lean", "value": 12.5, "unit": "deg"}, got.Values[len(got.Values)-3])
-	assert.Equal(t, map[string]any{"key": "saddle-height", "label": "Saddle height", "value": 736.0, "unit": "mm", "from": "saddle-height", "was": 720.0, "done": "yes"}, got.Values[2])
+	assert.Equal(t, map[string]any{"key": "saddle-height", "label": "Saddle height", "value": 736.0, "unit": "mm",
+		"from": "saddle-height", "was": 720.0, "done": "yes"}, got.Values[2])
 }
 
 func TestTheSchemaRefusesWhatIsNoRecord(t *testing.T) {
 	s := schema(t)
 	for _, text := range []string{
-		`[]`, `{}`, `{"format":"plumbline-record","version":0,"values":[]}`, `{"format":"other","version":1,"values":[]}`,
-		`{"format":"plumbline-record","version":1,"values":[{"key":"inseam"}]}`, `{"format":"plumbline-record","version":1,"values":[{"key":"","value":1}]}`,
+		`[]`, `{}`, `{"format":"plumbline-record","version":0,"values":[]}`,
+		`{"format":"other","version":1,"values":[]}`,
+		`{"format":"plumbline-record","version":1,"values":[{"key":"inseam"}]}`,
+		`{"format":"plumbline-record","version":1,"values":[{"key":"","value":1}]}`,
 		`{"format":"plumbline-record","version":1,"values":[{"key":"inseam","value":830,"unit":"mm","readings":["830",1]}]}`,
-		`{"format":"plumbline-record","version":1,"date":"today","values":[]}`, `{"format":"plumbline-record","version":1,"units":"ell","values":[]}`,
+		`{"format":"plumbline-record","version":1,"date":"today","values":[]}`,
+		`{"format":"plumbline-record","version":1,"units":"ell","values":[]}`,
 	} {
 		v, err := jsonschema.UnmarshalJSON(strings.NewReader(text))
 		require.NoError(t, err)
@@ -182,14 +186,17 @@ func TestWhatIsNoRecordIsSaidWithItsPlace(t *testing.T) {
 
 func TestARecordIsFoundInWhatPeopleSend(t *testing.T) {
 	for _, line := range []string{
-		"inseam=830&mass=70", "#inseam=830&mass=70", "https://larch-hollow.example/guide/finish/your-setup-sheet.html#inseam=830&mass=70",
-		"Here it is: <https://larch-hollow.example/x.html#inseam=830&mass=70> see you on Tuesday", `file:///tmp/x.html#inseam=830&mass=70`,
+		"inseam=830&mass=70", "#inseam=830&mass=70",
+		"https://larch-hollow.example/guide/finish/your-setup-sheet.html#inseam=830&mass=70",
+		"Here it is: <https://larch-hollow.example/x.html#inseam=830&mass=70> see you on " +
+			"Tuesday", `file:///tmp/x.html#inseam=830&mass=70`,
 	} {
 		r, problems := exchange.Open(line)
 		require.Empty(t, problems, line)
 		assert.Equal(t, "inseam=830&mass=70", r.Fragment(), line)
 	}
-	for _, line := range []string{"", "See you on Tuesday", "https://larch-hollow.example/?a=b", "a b=c", "=", "#set-it", "1, 2 = 3"} {
+	for _, line := range []string{"", "See you on Tuesday", "https://larch-hollow.example/?a=b", "a b=c", "=",
+		"#set-it", "1, 2 = 3"} {
 		_, ok := exchange.Fragment(line)
 		assert.False(t, ok, line)
 	}
@@ -199,7 +206,8 @@ func TestEveryRecordSurvivesEveryForm(t *testing.T) {
 	s := schema(t)
 	rapid.Check(t, func(t *rapid.T) {
 		var pairs []string
-		for _, q := range rapid.SliceOfNDistinct(rapid.SampledFrom(measure.All()), 0, 20, rapid.ID).Draw(t, "quantities") {
+		for _, q := range rapid.SliceOfNDistinct(rapid.SampledFrom(measure.All()), 0, 20, rapid.ID).Draw(t,
+			"quantities") {
 			x := rapid.Float64Range(q.Low, q.High).Draw(t, q.Key)
 			text := record.Exactly(math.Round(x*100)/100, q.Unit)
 			if rapid.Bool().Draw(t, "three") {

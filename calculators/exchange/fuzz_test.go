@@ -16,7 +16,8 @@ func schemaText() ([]byte, error) { return os.ReadFile("../../site/record.schema
 // FuzzParse compares the reader with the standard library's: both take and refuse
 // the same texts, and see the same strings.
 func FuzzParse(f *testing.F) {
-	for _, s := range []string{`{"a":[1,-0.5e+3,true,null,"\u00e9\ud83d\ude00\ud800x"],"b":{}}`, ` [ ] `, `01`, `"\x"`, `{"a" 1}`, `1e`, `-`, "\"\x01\"", `"\ud800\u0041"`} {
+	for _, s := range []string{`{"a":[1,-0.5e+3,true,null,"\u00e9\ud83d\ude00\ud800x"],"b":{}}`, ` [ ] `, `01`,
+		`"\x"`, `{"a" 1}`, `1e`, `-`, "\"\x01\"", `"\ud800\u0041"`} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
@@ -40,7 +41,8 @@ func nesting(s string) int {
 // FuzzOpen demands that nothing breaks a reader, and that what was read is written
 // and read again as it was.
 func FuzzOpen(f *testing.F) {
-	for _, s := range []string{full, `{"values":[{"key":"inseam","value":830,"x":[1]}],"y":2}`, "key,value\ninseam,\"830\n", "key;value;was\n'=x;2;3"} {
+	for _, s := range []string{full, `{"values":[{"key":"inseam","value":830,"x":[1]}],"y":2}`,
+		"key,value\ninseam,\"830\n", "key;value;was\n'=x;2;3"} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {

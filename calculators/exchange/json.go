@@ -26,7 +26,8 @@ const Longest = 1 << 20
 // The members of a record and of one of its values. Others are kept as they are.
 var (
 	recordMembers = []string{"format", "version", "name", "note", "date", "units", "values"}
-	valueMembers  = []string{"key", "label", "value", "unit", "readings", "repeat_error", "typed_unit", "date", "estimated", "from", "was", "done"}
+	valueMembers  = []string{"key", "label", "value", "unit", "readings", "repeat_error", "typed_unit", "date",
+		"estimated", "from", "was", "done"}
 )
 
 // JSON writes the record as the published schema record.schema.json describes it.
@@ -186,13 +187,16 @@ func FromJSON(text string) (*record.Record, []calculators.Problem) {
 	}
 	values := v.member("values")
 	if v.kind != anObject || values == nil || values.kind != anArray {
-		return nil, []calculators.Problem{{Text: words.Of("This is JSON but no measurement record: an object with the list “values” is expected.")}}
+		return nil, []calculators.Problem{{Text: words.Of("This is JSON but no measurement record: an object with " +
+			"the list “values” is expected.")}}
 	}
 	if f := v.member("format"); f != nil && f.text != Format {
-		return nil, []calculators.Problem{{Text: words.Of("This is JSON of another format, “{0}”; a record says “{1}”.", measure.Quoted(f.raw), words.Name(Format))}}
+		return nil, []calculators.Problem{{Text: words.Of("This is JSON of another format, “{0}”; a record says "+
+			"“{1}”.", measure.Quoted(f.raw), words.Name(Format))}}
 	}
 	if len(values.items) > record.MostPairs {
-		return nil, []calculators.Problem{{Text: words.Of("The record has {0} values, where {1} are read.", words.Name(strconv.Itoa(len(values.items))), words.Name(strconv.Itoa(record.MostPairs)))}}
+		return nil, []calculators.Problem{{Text: words.Of("The record has {0} values, where {1} are read.",
+			words.Name(strconv.Itoa(len(values.items))), words.Name(strconv.Itoa(record.MostPairs)))}}
 	}
 	g := &gathered{}
 	g.about(&v)
@@ -203,7 +207,8 @@ func FromJSON(text string) (*record.Record, []calculators.Problem) {
 }
 
 func tooLong(n int) []calculators.Problem {
-	return []calculators.Problem{{Text: words.Of("The file is too long for a record: {0} bytes, where {1} are read.", words.Name(strconv.Itoa(n)), words.Name(strconv.Itoa(Longest)))}}
+	return []calculators.Problem{{Text: words.Of("The file is too long for a record: {0} bytes, where {1} are "+
+		"read.", words.Name(strconv.Itoa(n)), words.Name(strconv.Itoa(Longest)))}}
 }
 
 // gathered are the pairs of a record in another form.
@@ -227,7 +232,8 @@ func (g *gathered) about(v *value) {
 	for i, name := range v.names {
 		m := &v.items[i]
 		if seen[name] {
-			g.problems = append(g.problems, calculators.Problem{Input: name, Text: words.Of("“{0}” stands twice in the record; the last one counts.", measure.Quoted(name))})
+			g.problems = append(g.problems, calculators.Problem{Input: name,
+				Text: words.Of("“{0}” stands twice in the record; the last one counts.", measure.Quoted(name))})
 		}
 		seen[name] = true
 		switch name {
@@ -256,7 +262,8 @@ func (v *value) scalar() string {
 func (g *gathered) value(v *value, nth int) {
 	key := v.member("key")
 	if v.kind != anObject || key == nil || key.kind != aString || key.text == "" {
-		g.problems = append(g.problems, calculators.Problem{Text: words.Of("Value {0} of the record has no key and is left out: “{1}”.", words.Name(strconv.Itoa(nth)), measure.Quoted(v.raw))})
+		g.problems = append(g.problems, calculators.Problem{Text: words.Of("Value {0} of the record has no key and "+
+			"is left out: “{1}”.", words.Name(strconv.Itoa(nth)), measure.Quoted(v.raw))})
 		return
 	}
 	k := key.text

@@ -43,10 +43,12 @@ func Doubts(r *record.Record) []Doubt {
 		case q.Is() != measure.Number:
 		default:
 			if !q.Plausible(e.Value) {
-				add(Unlikely, []string{e.Key}, "{0} is unusual for {1}; most lie between {2} and {3}.", q.Amount(e.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High))
+				add(Unlikely, []string{e.Key}, "{0} is unusual for {1}; most lie between {2} and {3}.",
+					q.Amount(e.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High))
 			}
 			if !q.Agree(e.Repeated) {
-				add(Apart, []string{e.Key}, "The readings of {0} lie {1} apart, where {2} is close enough. The middle one counts; take them again.", q.Named(), q.Amount(e.Range()), q.Amount(q.AgreeWithin()))
+				add(Apart, []string{e.Key}, "The readings of {0} lie {1} apart, where {2} is close enough. The "+
+					"middle one counts; take them again.", q.Named(), q.Amount(e.Range()), q.Amount(q.AgreeWithin()))
 			}
 		}
 	}
@@ -57,40 +59,28 @@ func Doubts(r *record.Record) []Doubt {
 // one rider in 370 is, with nothing wrong.
 const far = 3
 
-// expectation is a value that others let one expect.
+// expectation is a length that another one lets one expect.
 type expectation struct {
-	of   *measure.Quantity
-	from []*measure.Quantity
-	// at returns what to expect, given the values of from in their order.
-	at func(x []float64, sex body.Sex) (body.Estimate, bool)
-}
-
-// bySurvey expects a length from the rider's height.
-func bySurvey(of *measure.Quantity, s body.Survey) expectation {
-	return expectation{of, []*measure.Quantity{measure.Stature}, func(x []float64, sex body.Sex) (body.Estimate, bool) { return s.FromStature(x[0], sex) }}
-}
-
-// by expects a length from another one.
-func by(of, from *measure.Quantity, at func(float64, body.Sex) (body.Estimate, bool)) expectation {
-	return expectation{of, []*measure.Quantity{from}, func(x []float64, sex body.Sex) (body.Estimate, bool) { return at(x[0], sex) }}
+	of, from *measure.Quantity
+	at       func(from float64, sex body.Sex) (body.Estimate, bool)
 }
 
 // expectations are what the open survey says of one length by another, the
 // surest first: ANSUR II, lines computed from the public table.
 var expectations = []expectation{
-	by(measure.TrochanterHeight, measure.Inseam, body.TrochanterFromInseam),
-	by(measure.KneeHeight, measure.Inseam, body.KneeFromInseam),
-	by(measure.HeelToBallInner, measure.FootLength, body.HeelToBallOf),
-	bySurvey(measure.Inseam, body.Inseam),
-	bySurvey(measure.TrochanterHeight, body.TrochanterHeight),
-	bySurvey(measure.ThighLength, body.Thigh),
-	bySurvey(measure.ShankLength, body.Shank),
-	bySurvey(measure.TrunkLength, body.Trunk),
-	by(measure.ArmLength, measure.Stature, body.ArmFromStature),
-	bySurvey(measure.ArmSpan, body.ArmSpan),
-	bySurvey(measure.ShoulderWidth, body.ShoulderWidth),
-	bySurvey(measure.FootLength, body.FootLength),
-	bySurvey(measure.HandLength, body.HandLength),
+	{measure.TrochanterHeight, measure.Inseam, body.TrochanterFromInseam},
+	{measure.KneeHeight, measure.Inseam, body.KneeFromInseam},
+	{measure.HeelToBallInner, measure.FootLength, body.HeelToBallOf},
+	{measure.Inseam, measure.Stature, body.Inseam.FromStature},
+	{measure.TrochanterHeight, measure.Stature, body.TrochanterHeight.FromStature},
+	{measure.ThighLength, measure.Stature, body.Thigh.FromStature},
+	{measure.ShankLength, measure.Stature, body.Shank.FromStature},
+	{measure.TrunkLength, measure.Stature, body.Trunk.FromStature},
+	{measure.ArmLength, measure.Stature, body.ArmFromStature},
+	{measure.ArmSpan, measure.Stature, body.ArmSpan.FromStature},
+	{measure.ShoulderWidth, measure.Stature, body.ShoulderWidth.FromStature},
+	{measure.FootLength, measure.Stature, body.FootLength.FromStature},
+	{measure.HandLength, measure.Stature, body.HandLength.FromStature},
 }
 
 // against finds values that contradict each other. A value is doubted once.
@@ -99,62 +89,57 @@ func against(r *record.Record) []Doubt {
 	doubted := map[*measure.Quantity]bool{}
 	sex := sexOf(r)
 	for _, x := range expectations {
-		e := measured(r, x.of)
-		if e == nil || doubted[x.of] {
+		e, from := measured(r, x.of), measured(r, x.from)
+		if e == nil || from == nil || doubted[x.of] {
 			continue
 		}
-		values, variance, ok := x.values(r, sex)
+		want, ok := x.expect(from, sex)
 		if !ok {
 			continue
 		}
-		want, ok := x.at(values, sex)
-		if !ok {
-			continue
-		}
-		sd := math.Sqrt(variance + float64(want.SD*want.SD) + float64(e.SD()*e.SD()))
+		sd := quadrature(want.SD, e.SD())
 		if math.Abs(e.Value-want.Value) <= far*sd {
 			continue
 		}
 		doubted[x.of] = true
-		list = append(list, Doubt{Against, []string{x.of.Key, x.from[0].Key}, words.Of("{0} of {1} does not go with {2} of {3}: {4} to {5} would be usual. Measure both again.",
-			x.of.Named(), x.of.Amount(e.Value), x.from[0].Named(), x.from[0].Amount(values[0]), x.of.Amount(want.Value-far*sd), x.of.Amount(want.Value+far*sd))})
+		list = append(list, Doubt{Against, []string{x.of.Key, x.from.Key},
+			words.Of("{0} of {1} does not go with {2} of {3}: {4} to {5} would be usual. Measure both again.",
+				x.of.Named(), x.of.Amount(e.Value), x.from.Named(), x.from.Amount(from.Value),
+				x.of.Amount(want.Value-far*sd), x.of.Amount(want.Value+far*sd))})
 	}
 	if e := measured(r, measure.HeelToBallOuter); e != nil {
-		if inner := measured(r, measure.HeelToBallInner); inner != nil && e.Value > inner.Value+far*math.Hypot(e.SD(), inner.SD()) {
-			list = append(list, Doubt{Against, []string{e.Key, inner.Key}, words.Of("{0} is longer than {1}, {2} against {3}; the inner joint lies further forward. The two may have been swapped.",
-				e.Quantity.Named(), inner.Quantity.Named(), e.Quantity.Amount(e.Value), inner.Quantity.Amount(inner.Value))})
+		if inner := measured(r, measure.HeelToBallInner); inner != nil &&
+			e.Value > inner.Value+far*quadrature(e.SD(), inner.SD()) {
+			list = append(list, Doubt{Against, []string{e.Key, inner.Key},
+				words.Of("{0} is longer than {1}, {2} against {3}; the inner joint lies further forward. The two "+
+					"may have been swapped.",
+					e.Quantity.Named(), inner.Quantity.Named(), e.Quantity.Amount(e.Value),
+					inner.Quantity.Amount(inner.Value))})
 		}
 	}
 	return append(list, saddleAgainstLeg(r)...)
 }
 
-// values returns what an expectation is made from, and the variance that their own
-// errors bring to it.
-func (x *expectation) values(r *record.Record, sex body.Sex) (values []float64, variance float64, ok bool) {
-	for _, q := range x.from {
-		e := measured(r, q)
-		if e == nil {
-			return nil, 0, false
-		}
-		values = append(values, e.Value)
+// expect returns what a measured length lets one expect. Its standard deviation is
+// that of people around the survey's line, and what the length's own error makes of
+// it, half the difference between one standard uncertainty up and down, in quadrature.
+func (x *expectation) expect(from *record.Entry, sex body.Sex) (body.Estimate, bool) {
+	want, ok := x.at(from.Value, sex)
+	up, ok1 := x.at(from.Value+from.SD(), sex)
+	down, ok2 := x.at(from.Value-from.SD(), sex)
+	if !ok || !ok1 || !ok2 {
+		return want, false
 	}
-	for i, q := range x.from {
-		u := r.Of(q).SD()
-		at := values[i]
-		values[i] = at + u
-		up, ok1 := x.at(values, sex)
-		values[i] = at - u
-		down, ok2 := x.at(values, sex)
-		if values[i] = at; ok1 && ok2 {
-			d := (up.Value - down.Value) / 2
-			variance += float64(d * d)
-		}
-	}
-	return values, variance, true
+	want.SD = quadrature(want.SD, (up.Value-down.Value)/2)
+	return want, true
 }
 
-// saddleShares are how far the saddle of riders stands from the bottom bracket, as
-// a share of the inside leg: 0.883 is the share of the oldest rule, and a tenth
+// quadrature adds two standard deviations. It is not math.Hypot, which on amd64 and in
+// WebAssembly may differ in the last bit.
+func quadrature(a, b float64) float64 { return math.Sqrt(float64(a*a) + float64(b*b)) }
+
+// How far the saddle of riders stands from the bottom bracket, as a share of the
+// inside leg: 0.883 is the share of the oldest rule, and a tenth
 // more or less is beyond what any method gives. Common practice.
 const (
 	saddleShare  = 0.883
@@ -177,10 +162,12 @@ func saddleAgainstLeg(r *record.Record) []Doubt {
 	want := saddleShare * leg.Value
 	switch off := saddle.Value - want; {
 	case off > saddleWithin*leg.Value && math.Abs(off-crank) < off:
-		return []Doubt{{Against, keys, words.Of("{0} of {1} is much for this leg. It may have been measured from the pedal, which is one crank more: from the bottom bracket it would then be {2}.",
+		return []Doubt{{Against, keys, words.Of("{0} of {1} is much for this leg. It may have been measured from "+
+			"the pedal, which is one crank more: from the bottom bracket it would then be {2}.",
 			q.Named(), q.Amount(saddle.Value), q.Amount(saddle.Value-crank))}}
 	case off < -saddleWithin*leg.Value:
-		return []Doubt{{Against, keys, words.Of("{0} of {1} is little for this leg; about {2} would be usual. A dropper post has to be fully up.",
+		return []Doubt{{Against, keys, words.Of("{0} of {1} is little for this leg; about {2} would be usual. A "+
+			"dropper post has to be fully up.",
 			q.Named(), q.Amount(saddle.Value), q.Amount(want))}}
 	}
 	return nil

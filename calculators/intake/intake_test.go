@@ -28,14 +28,19 @@ func said(list []intake.Doubt) string {
 
 func TestSlipsOfTheTapeAreSeen(t *testing.T) {
 	for _, c := range []struct{ name, text, says string }{
-		{"the unit", "inseam=83", "unread inseam: 83\u00a0mm is not possible for “Inside leg”; 275\u00a0mm to 1575\u00a0mm is. Did you mean 83\u00a0cm?"},
+		{"the unit", "inseam=83", "unread inseam: 83\u00a0mm is not possible for “Inside leg”; 275\u00a0mm to " +
+			"1575\u00a0mm is. Did you mean 83\u00a0cm?"},
 		{"unlikely", "stature=2200", "unlikely stature: 2200\u00a0mm is unusual"},
-		{"readings apart", "inseam=830;812;829", "apart inseam: The readings of “Inside leg” lie 18\u00a0mm apart, where 10\u00a0mm is close enough"},
-		{"leg against height", "stature=1740&inseam=660", "against inseam,stature: “Inside leg” of 660\u00a0mm does not go with “Height” of 1740\u00a0mm"},
+		{"readings apart", "inseam=830;812;829", "apart inseam: The readings of “Inside leg” lie 18\u00a0mm apart, " +
+			"where 10\u00a0mm is close enough"},
+		{"leg against height", "stature=1740&inseam=660", "against inseam,stature: “Inside leg” of 660\u00a0mm " +
+			"does not go with “Height” of 1740\u00a0mm"},
 		{"hip bone against leg", "inseam=830&trochanter-height=760", "against trochanter-height,inseam"},
 		{"foot against ball", "foot-length=262&heel-to-ball-inner=230", "against heel-to-ball-inner,foot-length"},
-		{"the two ball joints swapped", "heel-to-ball-inner=160&heel-to-ball-outer=190", "against heel-to-ball-outer,heel-to-ball-inner: “Heel to outer ball” is longer"},
-		{"saddle from the pedal", "inseam=830&saddle-height=905&crank-length=170", "from the bottom bracket it would then be 735\u00a0mm"},
+		{"the two ball joints swapped", "heel-to-ball-inner=160&heel-to-ball-outer=190",
+			"against heel-to-ball-outer,heel-to-ball-inner: “Heel to outer ball” is longer"},
+		{"saddle from the pedal", "inseam=830&saddle-height=905&crank-length=170",
+			"from the bottom bracket it would then be 735\u00a0mm"},
 		{"saddle lowered", "inseam=830&saddle-height=560", "has to be fully up"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -56,14 +61,17 @@ func TestAnEstimateIsNoWitness(t *testing.T) {
 // and woman of ANSUR II (Gordon et al. 2014), whose lengths go together.
 func TestTheSurveysOwnPeopleAreNotDoubted(t *testing.T) {
 	lengths := map[*measure.Quantity]body.Survey{
-		measure.Stature: body.Stature, measure.Inseam: body.Inseam, measure.TrochanterHeight: body.TrochanterHeight, measure.KneeHeight: body.KneeHeight,
+		measure.Stature: body.Stature, measure.Inseam: body.Inseam,
+		measure.TrochanterHeight: body.TrochanterHeight, measure.KneeHeight: body.KneeHeight,
 		measure.FootLength: body.FootLength, measure.HeelToBallInner: body.HeelToBall, measure.ArmSpan: body.ArmSpan,
-		measure.ShoulderWidth: body.ShoulderWidth, measure.HandLength: body.HandLength, measure.TrunkLength: body.Trunk,
+		measure.ShoulderWidth: body.ShoulderWidth, measure.HandLength: body.HandLength,
+		measure.TrunkLength: body.Trunk,
 	}
 	for _, of := range []struct {
 		sex  string
 		take func(body.Survey) body.Sample
-	}{{"f", func(s body.Survey) body.Sample { return s.Female }}, {"m", func(s body.Survey) body.Sample { return s.Male }}} {
+	}{{"f", func(s body.Survey) body.Sample { return s.Female }}, {"m",
+		func(s body.Survey) body.Sample { return s.Male }}} {
 		for _, at := range []func(body.Sample) float64{
 			func(s body.Sample) float64 { return s.P5 }, func(s body.Sample) float64 { return s.Mean }, func(s body.Sample) float64 { return s.P95 },
 		} {
@@ -136,7 +144,8 @@ func TestWhatIsMissingIsNamed(t *testing.T) {
 	assert.NotEmpty(t, intake.Cautions(answers))
 	for _, m := range missing {
 		assert.False(t, names[m.Calculator.Name])
-		assert.True(t, len(m.Inputs) > 0 != !m.Why.None(), "%s: either something is missing or something is wrong", m.Calculator.Name)
+		assert.True(t, len(m.Inputs) > 0 != !m.Why.None(), "%s: either something is missing or something is "+
+			"wrong", m.Calculator.Name)
 		assert.NotContains(t, m.Inputs, measure.Inseam)
 	}
 	none, _ := intake.Answers(&record.Record{}, catalog.All(), calculators.Full)

@@ -13,18 +13,23 @@ var all = []*Quantity{
 
 	Reach, Stack, HeadAngle, SeatAngle, SeatAngleHeight, SeatTubeAngle, SeatTubeLength, StandOver,
 	HeadTubeLength, LowerHeadset, ForkLength, ForkOffset, Chainstay, BBDrop, BBHeight, Wheelbase,
-	FrontCentre, EffectiveTopTube, BBToHeadTube, RearAxleToHeadTube, FrontAxleHeight, RearAxleHeight, BikeMass, Load, Sizes,
+	FrontCentre, EffectiveTopTube, BBToHeadTube, RearAxleToHeadTube, FrontAxleHeight, RearAxleHeight, BikeMass,
+	Load, Sizes,
 	NewForkLength, NewForkOffset, NewFrontRim, NewRearRim, NewFrontTyre, NewRearTyre, AngleHeadset, HeadsetPivot,
 	NewReach, NewStack, NewHeadAngle, NewSeatAngle, NewSeatAngleHeight, NewSeatTubeAngle, NewCrankLength,
-	NewPedalHeight, NewSoleHeight, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep, NewForkTravel, NewRearTravel,
+	NewPedalHeight, NewSoleHeight, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep,
+	NewForkTravel, NewRearTravel,
 
 	FrontRim, RearRim, FrontTyre, RearTyre, FrontRadius, RearRadius, CrankLength,
 
-	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight, COMForwardError, COMHeightError,
+	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight, COMForwardError,
+	COMHeightError,
 
-	SaddleHeight, SaddleNose, SaddleSetback, NoseSetback, SaddleFloor, SaddleStack, SaddleTilt, RailShift, NewSaddleSetback, SitBoneEdges, TargetKnee, KneeReading,
+	SaddleHeight, SaddleNose, SaddleSetback, NoseSetback, SaddleFloor, SaddleStack, SaddleTilt, RailShift,
+	NewSaddleSetback, SitBoneEdges, TargetKnee, KneeReading,
 
-	TravelPost, PostLength, PostHead, PostCollar, PostOffset, PostActuator, PostDiameter, InsertionPost, InsertionFrame, FreeDepth,
+	TravelPost, PostLength, PostHead, PostCollar, PostOffset, PostActuator, PostDiameter, InsertionPost,
+	InsertionFrame, FreeDepth,
 
 	StemLength, StemAngle, StemClampHeight, Spacers, SpacersAbove, SpacersLimit, SteererLength, HeadsetHeight,
 	BarRise, BarSweep, BackSweep, BarRoll, BarWidth, BarLimit, BarStraight, ControlsWidth, GripLength,
@@ -34,7 +39,8 @@ var all = []*Quantity{
 
 	First, Second, Third, SharedError, OwnDifference,
 
-	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign, SizeSystem, Feeling, Wanted,
+	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
+	SizeSystem, Feeling, Wanted,
 }
 
 // All returns every quantity, in the order in which people fill them in.

@@ -89,7 +89,8 @@ func TestAnAmountInJSONIsItsFullNumberInBaseUnits(t *testing.T) {
 	for _, c := range []struct {
 		x    float64
 		want string
-	}{{736.25, "736.25"}, {1.0 / 3, "0.3333333333333333"}, {math.NaN(), "null"}, {math.Inf(1), "null"}, {1e21, "1e+21"}} {
+	}{{736.25, "736.25"}, {1.0 / 3, "0.3333333333333333"}, {math.NaN(), "null"}, {math.Inf(1), "null"}, {1e21,
+		"1e+21"}} {
 		got, err := json.Marshal(measure.Millimetres(c.x))
 		require.NoError(t, err)
 		assert.Equal(t, c.want, string(got))
@@ -97,7 +98,8 @@ func TestAnAmountInJSONIsItsFullNumberInBaseUnits(t *testing.T) {
 }
 
 func TestUnitsAreFoundBySymbolAndSpelling(t *testing.T) {
-	for s, u := range map[string]*measure.Unit{"mm": measure.Mm, "cm": measure.Cm, "in": measure.Inch, `"`: measure.Inch, "ft": measure.Foot, "lbs": measure.Pound, "°": measure.Deg, "%": measure.Percent} {
+	for s, u := range map[string]*measure.Unit{"mm": measure.Mm, "cm": measure.Cm, "in": measure.Inch,
+		`"`: measure.Inch, "ft": measure.Foot, "lbs": measure.Pound, "°": measure.Deg, "%": measure.Percent} {
 		assert.Same(t, u, measure.UnitNamed(s), s)
 	}
 	assert.Nil(t, measure.UnitNamed("furlong"))

@@ -12,7 +12,6 @@ import (
 // row's name where the list has one.
 type Row struct {
 	Name  string
-	Line  int // line in what was typed, from 1
 	Cells []float64
 }
 
@@ -38,7 +37,8 @@ var Grid = &Tabular{Read: readList, Write: writeList}
 // line and column; the good rows are returned all the same.
 func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text) {
 	if len(typed) > listBytes {
-		return nil, []words.Text{words.Of("{0} is too long: {1} characters, where {2} are read.", q.Named(), count(len(typed)), count(listBytes))}
+		return nil, []words.Text{words.Of("{0} is too long: {1} characters, where {2} are read.", q.Named(),
+			count(len(typed)), count(listBytes))}
 	}
 	lines := strings.Split(strings.ReplaceAll(strings.ReplaceAll(typed, "\r\n", "\n"), "\r", "\n"), "\n")
 	if len(q.Columns) == 1 && !heads(q, lines[0]) {
@@ -55,7 +55,8 @@ func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text)
 			continue
 		}
 		if len(rows) == q.Rows {
-			return rows, append(why, words.Of("{0} has more than {1} rows; the rest is left out.", q.Named(), count(q.Rows)))
+			return rows, append(why, words.Of("{0} has more than {1} rows; the rest is left out.", q.Named(),
+				count(q.Rows)))
 		}
 		row, bad := readRow(q, order, cells(line, sep), n+2, in)
 		if why = append(why, bad...); bad == nil {
@@ -75,7 +76,7 @@ func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 
 // readColumn reads a list of one column without a heading.
 func readColumn(q *Quantity, lines []string, in *words.Reader) (rows []Row, why []words.Text) {
-	for n, line := range lines {
+	for _, line := range lines {
 		k := 0 // parts before this one, empty ones not counted
 		for part := range strings.SplitSeq(strings.ReplaceAll(line, "\t", ";"), ";") {
 			if part == "" {
@@ -92,7 +93,7 @@ func readColumn(q *Quantity, lines []string, in *words.Reader) (rows []Row, why 
 			case len(rows) == q.Rows:
 				return rows, append(why, words.Of("{0} takes at most {1} readings.", q.Named(), count(q.Rows)))
 			default:
-				rows = append(rows, Row{Name: strconv.Itoa(k), Line: n + 1, Cells: []float64{g.Value}})
+				rows = append(rows, Row{Name: strconv.Itoa(k), Cells: []float64{g.Value}})
 			}
 		}
 	}
@@ -155,7 +156,8 @@ func columns(q *Quantity, heading, sep string) (order []int, why []words.Text) {
 		i := columnNamed(q, name)
 		switch {
 		case i < 0:
-			why = append(why, words.Of("“{0}” in the first line is not a column of {1}. The columns are {2}.", Quoted(name), q.Named(), columnKeys(q)))
+			why = append(why, words.Of("“{0}” in the first line is not a column of {1}. The columns are {2}.",
+				Quoted(name), q.Named(), columnKeys(q)))
 		case seen[i]:
 			why = append(why, words.Of("The column “{0}” stands twice in the first line.", Quoted(name)))
 		default:
@@ -181,13 +183,14 @@ func columnKeys(q *Quantity) words.List {
 
 // readRow reads one line of a table.
 func readRow(q *Quantity, order []int, parts []string, line int, in *words.Reader) (Row, []words.Text) {
-	row := Row{Line: line, Cells: make([]float64, len(q.Columns))}
+	row := Row{Cells: make([]float64, len(q.Columns))}
 	for i := range row.Cells {
 		row.Cells[i] = math.NaN()
 	}
 	var why []words.Text
 	if len(parts) > len(order) {
-		return row, []words.Text{words.Of("Line {0} has {1} cells, the first line {2}. A decimal comma needs tabs or semicolons between the cells.", count(line), count(len(parts)), count(len(order)))}
+		return row, []words.Text{words.Of("Line {0} has {1} cells, the first line {2}. A decimal comma needs tabs "+
+			"or semicolons between the cells.", count(line), count(len(parts)), count(len(order)))}
 	}
 	for k, part := range parts {
 		i := order[k]
@@ -197,13 +200,15 @@ func readRow(q *Quantity, order []int, parts []string, line int, in *words.Reade
 		case part != "":
 			g, bad, ok := q.Columns[i].Parse(part, q.Columns[i].Unit.ReadIn(in))
 			if row.Cells[i] = g.Value; !ok {
-				why = append(why, words.Of("Line {0}, column {1}: {2}", count(line), words.Name(q.Columns[i].Key), bad))
+				why = append(why, words.Of("Line {0}, column {1}: {2}", count(line), words.Name(q.Columns[i].Key),
+					bad))
 			}
 		}
 	}
 	for i, c := range q.Columns {
 		if math.IsNaN(row.Cells[i]) && !c.Optional {
-			why = append(why, words.Of("Line {0}, column {1}: {2} is needed.", count(line), words.Name(c.Key), c.Named()))
+			why = append(why, words.Of("Line {0}, column {1}: {2} is needed.", count(line), words.Name(c.Key),
+				c.Named()))
 		}
 	}
 	if row.Name == "" {

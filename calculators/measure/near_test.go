@@ -24,6 +24,8 @@ func TestAMistypedKeyFindsItsQuantity(t *testing.T) {
 		"head angle":    measure.HeadAngle,
 		"bbdrop":        measure.BBDrop,
 		"height":        measure.Stature,
+		"sadel-hieght":  measure.SaddleHeight, // two slips
+		"amss":          measure.Mass,         // a swap is one slip, and four letters may have no more
 	} {
 		if got := measure.Nearest(typed); assert.NotNil(t, got, typed) {
 			assert.Equal(t, want.Key, got.Key, typed)
@@ -32,14 +34,16 @@ func TestAMistypedKeyFindsItsQuantity(t *testing.T) {
 }
 
 func TestNothingIsGuessedFromAfar(t *testing.T) {
-	for _, typed := range []string{"", " ", "x", "colour", "price-in-euros", strings.Repeat("inseam", 100), "\x00\xff"} {
+	for _, typed := range []string{"", " ", "x", "colour", "price-in-euros", strings.Repeat("inseam", 100),
+		"\x00\xff"} {
 		assert.Nil(t, measure.Nearest(typed), "%q", typed)
 	}
 }
 
 func TestOneWrongLetterInAKeyIsForgiven(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		q := rapid.SampledFrom(measure.All()).Filter(func(q *measure.Quantity) bool { return len(q.Key) > 7 }).Draw(t, "quantity")
+		q := rapid.SampledFrom(measure.All()).Filter(func(q *measure.Quantity) bool { return len(q.Key) > 7 }).
+			Draw(t, "quantity")
 		i := rapid.IntRange(0, len(q.Key)-1).Draw(t, "at")
 		typed := q.Key[:i] + "~" + q.Key[i+1:]
 		if got := measure.Nearest(typed); assert.NotNil(t, got, typed) && got != q {

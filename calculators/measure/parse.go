@@ -39,7 +39,8 @@ func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
 	var m amountRead
 	if has {
 		if m, ok = readAmount(margin); !ok || m.number < 0 {
-			return g, words.Of("“{0}” after ± is not a number. Write a ± as in {1} ± {2}.", Quoted(margin), words.Name(strconv.Itoa(int(q.Low))), words.Name(Exact(max(q.Repeat, 1)))), false
+			return g, words.Of("“{0}” after ± is not a number. Write a ± as in {1} ± {2}.", Quoted(margin),
+				words.Name(strconv.Itoa(int(q.Low))), words.Name(Exact(max(q.Repeat, 1)))), false
 		}
 	}
 	unit, why := q.unitOf(v, m, bare)
@@ -80,7 +81,8 @@ func (q *Quantity) unitOf(v, m amountRead, bare *Unit) (*Unit, words.Text) {
 		case q.Unit.Kind == Plain:
 			return nil, words.Of("{0} is a number without a unit, not one in {1}.", q.Named(), words.Name(u.Symbol))
 		default:
-			return nil, words.Of("{0} is given in {1}, not in {2}.", q.Named(), words.Name(q.accepted()), words.Name(u.Symbol))
+			return nil, words.Of("{0} is given in {1}, not in {2}.", q.Named(), words.Name(q.accepted()),
+				words.Name(u.Symbol))
 		}
 	}
 	return unit, words.Text{}
@@ -115,7 +117,8 @@ func (q *Quantity) example() words.Text {
 	mid := math.Round((q.Low + q.High) / 2)
 	plain := Amount{Value: mid, Unit: q.Unit}
 	if q.Unit == Mm && mid >= 100 {
-		return words.Of("{0}, {1} or {2}", words.Name(plain.Say(nil)), words.Name(WithUnit(Decimal(mid/10, 1, nil), Cm)), words.Name(WithUnit(Decimal(mid/25.4, 1, nil), Inch)))
+		return words.Of("{0}, {1} or {2}", words.Name(plain.Say(nil)), words.Name(WithUnit(Decimal(mid/10, 1,
+			nil), Cm)), words.Name(WithUnit(Decimal(mid/25.4, 1, nil), Inch)))
 	}
 	return words.Of("{0}", plain)
 }
@@ -128,7 +131,8 @@ func (q *Quantity) refuse(typed string, v amountRead, g Given) words.Text {
 	}
 	least, most := q.Amount(q.Least), q.Amount(q.Most)
 	if slip, ok := q.slip(typed, v, g); ok {
-		return words.Of("{0} is not possible for {1}; {2} to {3} is. Did you mean {4}?", read, q.Named(), least, most, slip)
+		return words.Of("{0} is not possible for {1}; {2} to {3} is. Did you mean {4}?", read, q.Named(), least,
+			most, slip)
 	}
 	return words.Of("{0} is not possible for {1}; {2} to {3} is.", read, q.Named(), least, most)
 }

@@ -127,7 +127,9 @@ func TestMinusZeroIsZero(t *testing.T) {
 
 // text draws what people and machines type: plain noise, or pieces of numbers.
 func text() *rapid.Generator[string] {
-	pieces := rapid.SampledFrom([]string{"0", "1", "83", "1e309", ".", ",", "-", "−", "+", "±", "+/-", " ", "\u00a0", "/", "¾", "in", `"`, "'", "ft", "mm", "cm", "m", "kg", "lb", "°", "%", "e", "x", "NaN", "inf", "_", "\x00", "\xff"})
+	pieces := rapid.SampledFrom([]string{"0", "1", "83", "1e309", ".", ",", "-", "−", "+", "±", "+/-", " ",
+		"\u00a0", "/", "¾", "in", `"`, "'", "ft", "mm", "cm", "m", "kg", "lb", "°", "%", "e", "x", "NaN", "inf",
+		"_", "\x00", "\xff"})
 	return rapid.OneOf(rapid.String(), rapid.Custom(func(t *rapid.T) string {
 		s := ""
 		for _, p := range rapid.SliceOfN(pieces, 0, 12).Draw(t, "pieces") {
@@ -157,22 +159,26 @@ func sound(t interface{ Fatalf(string, ...any) }, q *measure.Quantity, typed str
 }
 
 func number(t *rapid.T) *measure.Quantity {
-	return rapid.SampledFrom(measure.All()).Filter(func(q *measure.Quantity) bool { return q.Is() == measure.Number }).Draw(t, "quantity")
+	return rapid.SampledFrom(measure.All()).
+		Filter(func(q *measure.Quantity) bool { return q.Is() == measure.Number }).Draw(t, "quantity")
 }
 
 func TestNoTextBreaksParse(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		bare := rapid.SampledFrom([]*measure.Unit{nil, measure.Mm, measure.Cm, measure.Inch, measure.Pound, measure.Deg}).Draw(t, "bare")
+		bare := rapid.SampledFrom([]*measure.Unit{nil, measure.Mm, measure.Cm, measure.Inch, measure.Pound,
+			measure.Deg}).Draw(t, "bare")
 		sound(t, number(t), text().Draw(t, "typed"), bare)
 	})
 }
 
 func FuzzParse(f *testing.F) {
-	for _, s := range []string{"832", "83,2 cm", "32 3/4 in", "5'10\"", "83 cm ± 5 mm", "1e309", "-0", "0x10", "NaN", "½", "1/0", "\x00", "\xff\xfe", "± ± ±", "5 ft -3"} {
+	for _, s := range []string{"832", "83,2 cm", "32 3/4 in", "5'10\"", "83 cm ± 5 mm", "1e309", "-0", "0x10",
+		"NaN", "½", "1/0", "\x00", "\xff\xfe", "± ± ±", "5 ft -3"} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, typed string) {
-		for _, q := range []*measure.Quantity{measure.Inseam, measure.RailShift, measure.Mass, measure.HeadAngle, measure.Grade, measure.ShoeSize} {
+		for _, q := range []*measure.Quantity{measure.Inseam, measure.RailShift, measure.Mass, measure.HeadAngle,
+			measure.Grade, measure.ShoeSize} {
 			sound(t, q, typed, nil)
 			sound(t, q, typed, measure.Inch)
 		}
@@ -184,7 +190,8 @@ func TestTheUnitMakesNoDifference(t *testing.T) {
 		q := number(t)
 		x := rapid.Float64Range(q.Low, q.High).Draw(t, "x")
 		others := map[*measure.Unit][]*measure.Unit{
-			measure.Mm: {measure.Mm, measure.Cm, measure.Metre, measure.Inch, measure.Foot}, measure.Kg: {measure.Kg, measure.Pound},
+			measure.Mm: {measure.Mm, measure.Cm, measure.Metre, measure.Inch,
+				measure.Foot}, measure.Kg: {measure.Kg, measure.Pound},
 		}[q.Unit]
 		for _, u := range others {
 			typed := strconv.FormatFloat(x/u.Base, 'g', -1, 64)

@@ -110,7 +110,8 @@ func Quoted(typed string) words.Name {
 // text around them.
 func visible(r rune) rune {
 	switch {
-	case r < ' ', r >= 0x7f && r <= 0x9f, r >= 0x200e && r <= 0x200f, r >= 0x2028 && r <= 0x202e, r >= 0x2066 && r <= 0x2069:
+	case r < ' ', r >= 0x7f && r <= 0x9f, r >= 0x200e && r <= 0x200f, r >= 0x2028 && r <= 0x202e, r >= 0x2066 &&
+		r <= 0x2069:
 		return '\uFFFD'
 	}
 	return r

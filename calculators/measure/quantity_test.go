@@ -77,7 +77,8 @@ func TestThePartAfterAChangeHasTheSameRanges(t *testing.T) {
 		if old, is := strings.CutPrefix(q.Key, "new-"); is {
 			was := measure.Named(old)
 			require.NotNil(t, was, q.Key)
-			assert.Equal(t, [5]float64{was.Low, was.High, was.Least, was.Most, was.Repeat}, [5]float64{q.Low, q.High, q.Least, q.Most, q.Repeat}, q.Key)
+			assert.Equal(t, [5]float64{was.Low, was.High, was.Least, was.Most, was.Repeat}, [5]float64{q.Low,
+				q.High, q.Least, q.Most, q.Repeat}, q.Key)
 			assert.Same(t, was.Unit, q.Unit, q.Key)
 		}
 	}

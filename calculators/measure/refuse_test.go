@@ -15,12 +15,14 @@ func TestARefusalSaysWhatWasReadWhatIsAllowedAndTheLikelySlip(t *testing.T) {
 	const (
 		nbsp   = "\u00a0"
 		inside = " is not possible for “Inside leg”; 275" + nbsp + "mm to 1575" + nbsp + "mm is."
-		write  = "” is not a number for “Inside leg”. Write a number, with a unit if you like: 800" + nbsp + "mm, 80.0" + nbsp + "cm or 31.5" + nbsp + "in."
+		write  = "” is not a number for “Inside leg”. Write a number, with a unit if you like: 800" + nbsp +
+			"mm, 80.0" + nbsp + "cm or 31.5" + nbsp + "in."
 	)
 	for _, c := range []struct {
 		q          *measure.Quantity
 		typed, say string
 	}{
+		{measure.HeadAngle, "0,065", "0.065° is not possible for “Head angle”; 45.0° to 85.0° is. Did you mean 65°?"},
 		{measure.Inseam, "83", "83" + nbsp + "mm" + inside + " Did you mean 83" + nbsp + "cm?"},
 		{measure.Inseam, "32.5", "32.5" + nbsp + "mm" + inside + " Did you mean 32.5" + nbsp + "in?"},
 		{measure.Inseam, "8300", "8300" + nbsp + "mm" + inside + " Did you mean 830" + nbsp + "mm?"},
@@ -33,17 +35,23 @@ func TestARefusalSaysWhatWasReadWhatIsAllowedAndTheLikelySlip(t *testing.T) {
 		{measure.Inseam, "32 3/4 ± 3 mm", "32.75" + nbsp + "mm" + inside + " Did you mean 32.75" + nbsp + "in?"},
 		{measure.Inseam, "1e300", "“1e300”" + inside},
 		{measure.Inseam, "1e308 ft", "“1e308 ft”" + inside},
-		{measure.Stature, "1,756", "1.756" + nbsp + "mm is not possible for “Height”; 650" + nbsp + "mm to 3225" + nbsp + "mm is. Did you mean 1.756" + nbsp + "m?"},
-		{measure.ForkLength, "0,551", "0.551" + nbsp + "mm is not possible for “Fork, axle to crown”; 200" + nbsp + "mm to 960" + nbsp + "mm is. Did you mean 0.551" + nbsp + "m?"},
-		{measure.COMHeight, "1,100 cm", "1.1" + nbsp + "cm is not possible for “Centre of mass above the ground”; 300" + nbsp + "mm to 2000" + nbsp + "mm is. Did you mean 1.1" + nbsp + "m?"},
+		{measure.Stature, "1,756", "1.756" + nbsp + "mm is not possible for “Height”; 650" + nbsp +
+			"mm to 3225" + nbsp + "mm is. Did you mean 1.756" + nbsp + "m?"},
+		{measure.ForkLength, "0,551", "0.551" + nbsp + "mm is not possible for “Fork, axle to crown”; " +
+			"200" + nbsp + "mm to 960" + nbsp + "mm is. Did you mean 0.551" + nbsp + "m?"},
+		{measure.COMHeight, "1,100 cm", "1.1" + nbsp + "cm is not possible for “Centre of mass above the ground”; " +
+			"300" + nbsp + "mm to 2000" + nbsp + "mm is. Did you mean 1.1" + nbsp + "m?"},
 		{measure.HeadAngle, "645", "645° is not possible for “Head angle”; 45.0° to 85.0° is. Did you mean 64.5°?"},
-		{measure.Mass, "500", "500" + nbsp + "kg is not possible for “Body mass”; 15.0" + nbsp + "kg to 320.0" + nbsp + "kg is. Did you mean 50" + nbsp + "kg?"},
-		{measure.Mass, "340", "340" + nbsp + "kg is not possible for “Body mass”; 15.0" + nbsp + "kg to 320.0" + nbsp + "kg is. Did you mean 340" + nbsp + "lb?"},
+		{measure.Mass, "500", "500" + nbsp + "kg is not possible for “Body mass”; 15.0" + nbsp +
+			"kg to 320.0" + nbsp + "kg is. Did you mean 50" + nbsp + "kg?"},
+		{measure.Mass, "340", "340" + nbsp + "kg is not possible for “Body mass”; 15.0" + nbsp +
+			"kg to 320.0" + nbsp + "kg is. Did you mean 340" + nbsp + "lb?"},
 		{measure.Inseam, "80 kg", "“Inside leg” is given in mm, cm, m, in, ft, not in kg."},
 		{measure.Inseam, "832 ± 3°", "“Inside leg” is given in mm, cm, m, in, ft, not in deg."},
 		{measure.Mass, "72 cm", "“Body mass” is given in kg, lb, not in cm."},
 		{measure.ShoeSize, "42 cm", "“Shoe size” is a number without a unit, not one in cm."},
-		{measure.Inseam, "1,832.5", "“1,832.5” has both a point and a comma. Write it without a thousands separator."},
+		{measure.Inseam, "1,832.5", "“1,832.5” has both a point and a comma. Write it without a thousands " +
+			"separator."},
 		{measure.Inseam, "1e309", "“1e309" + write},
 		{measure.Inseam, "0x10", "“0x10" + write},
 		{measure.Inseam, "NaN", "“NaN" + write},
@@ -88,7 +96,8 @@ func TestWhatADidYouMeanOffersIsAccepted(t *testing.T) {
 
 func TestNoMessageRepeatsWhatShouldNotBeShown(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		said := string(measure.Quoted(rapid.String().Draw(t, "typed") + string(rapid.SliceOf(rapid.Byte()).Draw(t, "bytes"))))
+		said := string(measure.Quoted(rapid.String().Draw(t, "typed") + string(rapid.SliceOf(rapid.Byte()).Draw(t,
+			"bytes"))))
 		assert.LessOrEqual(t, len(said), 200)
 		for _, r := range said {
 			assert.False(t, unicode.IsControl(r), "%q", said)

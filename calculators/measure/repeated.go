@@ -37,7 +37,8 @@ func (q *Quantity) ParseRepeated(typed string, bare *Unit) (Repeated, words.Text
 	}
 	if len(parts) == 0 || len(parts) > MostReadings {
 		return Repeated{}, words.Of("“{0}” holds {1} readings of {2}; between 1 and {3} are read.",
-			Quoted(typed), Amount{Value: float64(len(parts)), Unit: One}, q.Named(), Amount{Value: MostReadings, Unit: One}), false
+			Quoted(typed), Amount{Value: float64(len(parts)), Unit: One}, q.Named(), Amount{Value: MostReadings,
+				Unit: One}), false
 	}
 	g, why, ok := q.Parse(parts[len(parts)-1], bare)
 	if !ok {
@@ -48,7 +49,8 @@ func (q *Quantity) ParseRepeated(typed string, bare *Unit) (Repeated, words.Text
 	for i, part := range parts[:len(parts)-1] {
 		one, why, ok := q.Parse(part, g.Unit)
 		if ok && !math.IsNaN(one.Error) {
-			why, ok = words.Of("“{0}” has a ± in the middle. Write one ± behind the last reading; it holds for all.", Quoted(typed)), false
+			why, ok = words.Of("“{0}” has a ± in the middle. Write one ± behind the last reading; it holds for "+
+				"all.", Quoted(typed)), false
 		}
 		if !ok {
 			return Repeated{Given: g}, why, false

@@ -43,7 +43,8 @@ func TestSeveralReadingsAreReadTogether(t *testing.T) {
 func TestReadingsThatCannotBeReadAreSaid(t *testing.T) {
 	for typed, says := range map[string]string{
 		";": "holds 0 readings", "1;2;3;4;5;6": "holds 6 readings", "830;x;829": "is not a number",
-		"830; 83 mm; 829": "Did you mean 83\u00a0cm?", "830±2; 834; 829": "Write one ± behind the last reading", "830; 83 kg": "not in kg",
+		"830; 83 mm; 829": "Did you mean 83\u00a0cm?", "830±2; 834; 829": "Write one ± behind the last " +
+			"reading", "830; 83 kg": "not in kg",
 	} {
 		_, why, ok := measure.Inseam.ParseRepeated(typed, nil)
 		require.False(t, ok, typed)
@@ -77,7 +78,8 @@ func TestTheMeanRangeIsThatOfControlCharts(t *testing.T) {
 				r.Readings[i] = 830 + 40*rng.NormFloat64() // far beyond the usual error
 			}
 			mean += r.Range() / trials
-			require.GreaterOrEqual(t, measure.Inseam.SD(r), measure.Inseam.Repeat, "repeating never makes a reading better than its method")
+			require.GreaterOrEqual(t, measure.Inseam.SD(r), measure.Inseam.Repeat,
+				"repeating never makes a reading better than its method")
 			require.InDelta(t, max(10, r.Range()/d2[n]), measure.Inseam.SD(r), 1e-9)
 		}
 		assert.InDelta(t, d2[n], mean/40, 0.02)

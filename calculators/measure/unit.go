@@ -31,14 +31,21 @@ type Unit struct {
 // exactly 0.45359237 kg (international yard and pound agreement of 1959, from
 // memory; ISO 80000-3 and 80000-4 give the same).
 var (
-	Mm      = &Unit{Symbol: "mm", Kind: Lengths, Base: 1, Typed: []string{"millimetre", "millimetres", "millimeter", "millimeters"}}
-	Cm      = &Unit{Symbol: "cm", Kind: Lengths, Base: 10, Digits: 1, Typed: []string{"centimetre", "centimetres", "centimeter", "centimeters"}}
-	Metre   = &Unit{Symbol: "m", Kind: Lengths, Base: 1000, Digits: 3, Typed: []string{"metre", "metres", "meter", "meters"}}
-	Inch    = &Unit{Symbol: "in", Kind: Lengths, Base: 25.4, Digits: 2, Typed: []string{"inch", "inches", `"`, "″", "”", "''"}}
-	Foot    = &Unit{Symbol: "ft", Kind: Lengths, Base: 304.8, Digits: 2, Typed: []string{"foot", "feet", "'", "′", "’"}}
-	Deg     = &Unit{Symbol: "deg", Kind: Angles, Base: 1, Digits: 1, Typed: []string{"°", "º", "degree", "degrees"}}
-	Kg      = &Unit{Symbol: "kg", Kind: Masses, Base: 1, Digits: 1, Typed: []string{"kilo", "kilos", "kilogram", "kilograms"}}
-	Pound   = &Unit{Symbol: "lb", Kind: Masses, Base: 0.45359237, Digits: 0, Typed: []string{"lbs", "pound", "pounds"}}
+	Mm = &Unit{Symbol: "mm", Kind: Lengths, Base: 1, Typed: []string{"millimetre", "millimetres",
+		"millimeter", "millimeters"}}
+	Cm = &Unit{Symbol: "cm", Kind: Lengths, Base: 10, Digits: 1, Typed: []string{"centimetre", "centimetres",
+		"centimeter", "centimeters"}}
+	Metre = &Unit{Symbol: "m", Kind: Lengths, Base: 1000, Digits: 3, Typed: []string{"metre", "metres", "meter",
+		"meters"}}
+	Inch = &Unit{Symbol: "in", Kind: Lengths, Base: 25.4, Digits: 2, Typed: []string{"inch", "inches", `"`,
+		"″", "”", "''"}}
+	Foot = &Unit{Symbol: "ft", Kind: Lengths, Base: 304.8, Digits: 2, Typed: []string{"foot", "feet", "'", "′",
+		"’"}}
+	Deg = &Unit{Symbol: "deg", Kind: Angles, Base: 1, Digits: 1, Typed: []string{"°", "º", "degree", "degrees"}}
+	Kg  = &Unit{Symbol: "kg", Kind: Masses, Base: 1, Digits: 1, Typed: []string{"kilo", "kilos", "kilogram",
+		"kilograms"}}
+	Pound = &Unit{Symbol: "lb", Kind: Masses, Base: 0.45359237, Digits: 0, Typed: []string{"lbs", "pound",
+		"pounds"}}
 	Percent = &Unit{Symbol: "%", Kind: Shares, Base: 1, Digits: 0, Typed: []string{"percent", "per cent", "pct"}}
 	One     = &Unit{Symbol: "", Kind: Plain, Base: 1, Digits: 0}
 	Gravity = &Unit{Symbol: "g", Kind: Plain, Base: 1, Digits: 2}

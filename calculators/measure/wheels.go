@@ -4,17 +4,28 @@ package measure
 // diameter, as in 57-622.
 var (
 	FrontRim = &Quantity{Key: "front-rim", Label: "Front rim", Unit: Mm, Low: 406, High: 622, Least: 203, Most: 800,
-		How: "Read the second number of the ISO marking on the front tyre's side wall, such as 57-622: the diameter on which the tyre's bead sits."}
+		How: "Read the second number of the ISO marking on the front tyre's side wall, such as 57-622: the " +
+			"diameter on which the tyre's bead sits."}
 	RearRim = &Quantity{Key: "rear-rim", Label: "Rear rim", Unit: Mm, Low: 406, High: 622, Least: 203, Most: 800,
-		How: "Read the second number of the ISO marking on the rear tyre's side wall, such as 57-622: the diameter on which the tyre's bead sits."}
-	FrontTyre = &Quantity{Key: "front-tyre", Label: "Front tyre", Unit: Mm, Low: 25, High: 130, Least: 12.5, Most: 195, Repeat: 1,
-		How: "Read the first number of the ISO marking on the front tyre's side wall, such as 57-622, or measure its widest point on the rim with callipers."}
-	RearTyre = &Quantity{Key: "rear-tyre", Label: "Rear tyre", Unit: Mm, Low: 25, High: 130, Least: 12.5, Most: 195, Repeat: 1,
-		How: "Read the first number of the ISO marking on the rear tyre's side wall, such as 57-622, or measure its widest point on the rim with callipers."}
-	FrontRadius = &Quantity{Key: "front-radius", Label: "Front wheel radius", Unit: Mm, Low: 240, High: 400, Least: 120, Most: 600, Repeat: 2,
-		How: "Sit on the bike with the tyres at riding pressure. A helper measures from the centre of the front axle straight down to the ground."}
-	RearRadius = &Quantity{Key: "rear-radius", Label: "Rear wheel radius", Unit: Mm, Low: 240, High: 400, Least: 120, Most: 600, Repeat: 2,
-		How: "Sit on the bike with the tyres at riding pressure. A helper measures from the centre of the rear axle straight down to the ground."}
+		How: "Read the second number of the ISO marking on the rear tyre's side wall, such as 57-622: the diameter " +
+			"on which the tyre's bead sits."}
+	FrontTyre = &Quantity{Key: "front-tyre", Label: "Front tyre", Unit: Mm, Low: 25, High: 130, Least: 12.5,
+		Most: 195, Repeat: 1,
+		How: "Read the first number of the ISO marking on the front tyre's side wall, such as 57-622, or measure " +
+			"its widest point on the rim with callipers."}
+	RearTyre = &Quantity{Key: "rear-tyre", Label: "Rear tyre", Unit: Mm, Low: 25, High: 130, Least: 12.5,
+		Most: 195, Repeat: 1,
+		How: "Read the first number of the ISO marking on the rear tyre's side wall, such as 57-622, or measure " +
+			"its widest point on the rim with callipers."}
+	FrontRadius = &Quantity{Key: "front-radius", Label: "Front wheel radius", Unit: Mm, Low: 240, High: 400,
+		Least: 120, Most: 600, Repeat: 2,
+		How: "Sit on the bike with the tyres at riding pressure. A helper measures from the centre of the front " +
+			"axle straight down to the ground."}
+	RearRadius = &Quantity{Key: "rear-radius", Label: "Rear wheel radius", Unit: Mm, Low: 240, High: 400,
+		Least: 120, Most: 600, Repeat: 2,
+		How: "Sit on the bike with the tyres at riding pressure. A helper measures from the centre of the rear " +
+			"axle straight down to the ground."}
 	CrankLength = &Quantity{Key: "crank-length", Label: "Crank", Unit: Mm, Low: 130, High: 190, Least: 65, Most: 285,
-		How: "Read the length stamped on the crank's inner side, or measure from the centre of the crank's axle to the centre of the pedal's spindle."}
+		How: "Read the length stamped on the crank's inner side, or measure from the centre of the crank's axle to " +
+			"the centre of the pedal's spindle."}
 )

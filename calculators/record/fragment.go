@@ -59,7 +59,8 @@ func FromPairs(list []calculators.Pair) (*Record, []calculators.Problem) {
 	pairs := make([]pair, 0, len(list))
 	for _, p := range list {
 		if p.Key == "" || len(p.Key) > LongestKey {
-			problems = append(problems, problem("", "“{0}” is no key: a key has 1 to {1} characters.", measure.Quoted(p.Key), words.Name(strconv.Itoa(LongestKey))))
+			problems = append(problems, problem("", "“{0}” is no key: a key has 1 to {1} characters.",
+				measure.Quoted(p.Key), words.Name(strconv.Itoa(LongestKey))))
 			continue
 		}
 		key, bad := repaired(p.Key)
@@ -75,7 +76,8 @@ func fromPairs(pairs []pair, problems []calculators.Problem) (*Record, []calcula
 	var marks []pair
 	for _, p := range pairs {
 		if p.broken {
-			problems = append(problems, problem(p.key, "The value of “{0}” is not encoded as a link's text is; it reads “{1}”.", measure.Quoted(p.key), measure.Quoted(p.value)))
+			problems = append(problems, problem(p.key, "The value of “{0}” is not encoded as a link's text is; it "+
+				"reads “{1}”.", measure.Quoted(p.key), measure.Quoted(p.value)))
 		}
 		if r.about(p, &problems) {
 			continue
@@ -94,7 +96,8 @@ func fromPairs(pairs []pair, problems []calculators.Problem) (*Record, []calcula
 		i, twice := place[p.key]
 		if twice && e.Quantity != nil {
 			if r.Entries[i].Text != e.Text {
-				problems = append(problems, problem(p.key, "“{0}” stands twice, with “{1}” and “{2}”; the last one counts.", measure.Quoted(p.key), measure.Quoted(r.Entries[i].Text), measure.Quoted(e.Text)))
+				problems = append(problems, problem(p.key, "“{0}” stands twice, with “{1}” and “{2}”; the last one "+
+					"counts.", measure.Quoted(p.key), measure.Quoted(r.Entries[i].Text), measure.Quoted(e.Text)))
 			}
 			r.Entries[i] = e
 			continue
@@ -108,7 +111,8 @@ func fromPairs(pairs []pair, problems []calculators.Problem) (*Record, []calcula
 		r.mark(m, place)
 	}
 	if r.Newer() {
-		problems = append(problems, problem("", "This record was written by a newer version ({0}; this one reads {1}). What is understood is shown, and the rest is kept.",
+		problems = append(problems, problem("", "This record was written by a newer version ({0}; this one reads "+
+			"{1}). What is understood is shown, and the rest is kept.",
 			words.Name(strconv.Itoa(r.Version)), words.Name(strconv.Itoa(Version))))
 	}
 	return r, problems
@@ -121,13 +125,16 @@ func problem(key, english string, holes ...words.Sayer) calculators.Problem {
 // problems says what could not be taken as pairs at all.
 func (d *decoded) problems() (list []calculators.Problem) {
 	if d.long {
-		list = append(list, problem("", "The record is too long: more than {0} characters. The end is left out.", words.Name(strconv.Itoa(LongestFragment))))
+		list = append(list, problem("", "The record is too long: more than {0} characters. The end is left out.",
+			words.Name(strconv.Itoa(LongestFragment))))
 	}
 	if d.many {
-		list = append(list, problem("", "The record has more than {0} entries. The rest is left out.", words.Name(strconv.Itoa(MostPairs))))
+		list = append(list, problem("", "The record has more than {0} entries. The rest is left out.",
+			words.Name(strconv.Itoa(MostPairs))))
 	}
 	if d.odd > 0 {
-		list = append(list, problem("", "{0} parts of the record are not of the form key=value and are left out.", words.Name(strconv.Itoa(d.odd))))
+		list = append(list, problem("", "{0} parts of the record are not of the form key=value and are left out.",
+			words.Name(strconv.Itoa(d.odd))))
 	}
 	return list
 }
@@ -139,7 +146,8 @@ func (r *Record) about(p pair, problems *[]calculators.Problem) bool {
 	case keyVersion:
 		n, err := strconv.Atoi(p.value)
 		if err != nil || n < 1 {
-			*problems = append(*problems, problem(p.key, "“{0}” is no version of a record; it is read as version {1}.", measure.Quoted(p.value), words.Name(strconv.Itoa(Version))))
+			*problems = append(*problems, problem(p.key, "“{0}” is no version of a record; it is read as version "+
+				"{1}.", measure.Quoted(p.value), words.Name(strconv.Itoa(Version))))
 			return true
 		}
 		r.Version = n
@@ -150,7 +158,8 @@ func (r *Record) about(p pair, problems *[]calculators.Problem) bool {
 	case keyDate:
 		if !IsDate(p.value) {
 			if p.value != "" {
-				*problems = append(*problems, problem(p.key, "“{0}” is no date. Write year, month and day: 2026-01-31.", measure.Quoted(p.value)))
+				*problems = append(*problems, problem(p.key, "“{0}” is no date. Write year, month and day: "+
+					"2026-01-31.", measure.Quoted(p.value)))
 			}
 			return true
 		}
@@ -296,7 +305,8 @@ func Plain(s string, n int, lines bool) string {
 			return r
 		case r == '\t', r == '\n', r == '\u2028', r == '\u2029':
 			return ' '
-		case r < ' ', r >= 0x7f && r <= 0x9f, r >= 0x200e && r <= 0x200f, r >= 0x202a && r <= 0x202e, r >= 0x2066 && r <= 0x2069, r == 0xfeff:
+		case r < ' ', r >= 0x7f && r <= 0x9f, r >= 0x200e && r <= 0x200f, r >= 0x202a &&
+			r <= 0x202e, r >= 0x2066 && r <= 0x2069, r == 0xfeff:
 			return -1
 		}
 		return r
@@ -318,7 +328,8 @@ func (r *Record) Fragment() string {
 	if r.Version > Version {
 		b = appendPair(b, keyVersion, strconv.Itoa(r.Version))
 	}
-	for _, p := range [...]struct{ key, value string }{{keyName, r.Name}, {keyNote, r.Note}, {keyDate, r.Date}, {keyUnits, r.Units}} {
+	for _, p := range [...]struct{ key, value string }{{keyName, r.Name}, {keyNote, r.Note}, {keyDate, r.Date},
+		{keyUnits, r.Units}} {
 		if p.value != "" {
 			b = appendPair(b, p.key, p.value)
 		}

@@ -63,7 +63,8 @@ func TestUnknownKeysKeepTheirPlaceAndTheirText(t *testing.T) {
 	assert.Empty(t, problems)
 	back, _ := record.Decode(r.Fragment())
 	assert.Equal(t, r.Fragment(), back.Fragment())
-	assert.Equal(t, "colour-of-the-frame=red+%26+%3Cb%3E&inseam=830&helmet=&estimated=helmet&helmet=yes&inseam.colour=%7B%22a%22%3A1%7D", r.Fragment())
+	assert.Equal(t,
+		"colour-of-the-frame=red+%26+%3Cb%3E&inseam=830&helmet=&estimated=helmet&helmet=yes&inseam.colour=%7B%22a%22%3A1%7D", r.Fragment())
 }
 
 func TestANewerRecordOpensWithANotice(t *testing.T) {
@@ -71,7 +72,8 @@ func TestANewerRecordOpensWithANotice(t *testing.T) {
 	require.Len(t, problems, 1)
 	assert.Contains(t, problems[0].Text.Say(nil), "newer version (7; this one reads 1)")
 	assert.True(t, r.Newer())
-	assert.Equal(t, "v=7&inseam=830&lean-of-the-rider=12", r.Fragment(), "and keeps its version and what is not understood")
+	assert.Equal(t, "v=7&inseam=830&lean-of-the-rider=12", r.Fragment(), "and keeps its version and what is not "+
+		"understood")
 }
 
 func TestHostileFragmentsAreSaidAndNeverBreakTheRest(t *testing.T) {
@@ -120,7 +122,8 @@ func TestMegabytesAreCutAndSaid(t *testing.T) {
 }
 
 func TestTextsOfPeopleArePlain(t *testing.T) {
-	r, _ := record.Decode("name=" + url.QueryEscape("Rowan\u202e\x1b[31m\nAsh\x00") + "&note=" + url.QueryEscape("two\r\nlines\a"))
+	r, _ := record.Decode("name=" + url.QueryEscape("Rowan\u202e\x1b[31m\nAsh\x00") +
+		"&note=" + url.QueryEscape("two\r\nlines\a"))
 	assert.Equal(t, "Rowan[31m Ash�", r.Name)
 	assert.Equal(t, "two\nlines", r.Note)
 	r, _ = record.Decode("name=" + strings.Repeat("é", 500))
@@ -166,7 +169,8 @@ func drawRecord(t *rapid.T) *record.Record {
 		Date:    day.Draw(t, "date"), Units: rapid.SampledFrom([]string{"", "mm", "cm", "in"}).Draw(t, "units"),
 		Entries: []record.Entry{},
 	}
-	for _, q := range rapid.SliceOfNDistinct(rapid.SampledFrom(measure.All()), 0, 40, rapid.ID).Draw(t, "quantities") {
+	for _, q := range rapid.SliceOfNDistinct(rapid.SampledFrom(measure.All()), 0, 40, rapid.ID).Draw(t,
+		"quantities") {
 		e := record.Entry{Key: q.Key, Quantity: q}
 		switch q.Is() {
 		case measure.List:
@@ -227,9 +231,11 @@ func TestMergingTakesTheNewerValueKeyByKey(t *testing.T) {
 	older, _ := record.Decode("name=Rowan&date=2026-01-05&inseam=820&mass=70&odd=1")
 	newer, _ := record.Decode("date=2026-11-24&inseam=830&stature=1740")
 	both := record.Merge(older, newer)
-	assert.Equal(t, "name=Rowan&date=2026-11-24&inseam=830&mass=70&mass.on=2026-01-05&odd=1&stature=1740", both.Fragment(),
+	assert.Equal(t, "name=Rowan&date=2026-11-24&inseam=830&mass=70&mass.on=2026-01-05&odd=1&stature=1740",
+		both.Fragment(),
 		"a value that was not taken again keeps its day")
-	assert.Equal(t, "name=Rowan&date=2026-01-05&inseam=820&mass=70&odd=1", older.Fragment(), "merging leaves its parts alone")
+	assert.Equal(t, "name=Rowan&date=2026-01-05&inseam=820&mass=70&odd=1", older.Fragment(),
+		"merging leaves its parts alone")
 	assert.Equal(t, both.Fragment(), record.Merge(both, newer).Fragment(), "merging twice changes nothing")
 }
 
@@ -246,7 +252,8 @@ func TestDaysAreChecked(t *testing.T) {
 	for _, s := range []string{"2026-01-31", "2024-02-29", "2000-02-29", "2026-12-31", "2026-04-30"} {
 		assert.True(t, record.IsDate(s), s)
 	}
-	for _, s := range []string{"", "2026-1-31", "2026-02-29", "1900-02-29", "2026-13-01", "2026-00-10", "2026-04-31", "2026-01-00", "20260131", "2026/01/31", "٢٠٢٦-01-31"} {
+	for _, s := range []string{"", "2026-1-31", "2026-02-29", "1900-02-29", "2026-13-01", "2026-00-10",
+		"2026-04-31", "2026-01-00", "20260131", "2026/01/31", "٢٠٢٦-01-31"} {
 		assert.False(t, record.IsDate(s), s)
 	}
 }
@@ -258,7 +265,8 @@ func TestEscapingIsTheBrowsers(t *testing.T) {
 }
 
 func FuzzDecode(f *testing.F) {
-	for _, s := range []string{"inseam=830;834;829±3&inseam.was=800", "v=9&a.b.on=x", "sizes=name;reach%0AM;450", "estimated=inseam&inseam=32+3/4+in", "%00=%&+=+&==&inseam=1e309"} {
+	for _, s := range []string{"inseam=830;834;829±3&inseam.was=800", "v=9&a.b.on=x", "sizes=name;reach%0AM;450",
+		"estimated=inseam&inseam=32+3/4+in", "%00=%&+=+&==&inseam=1e309"} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

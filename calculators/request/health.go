@@ -22,12 +22,14 @@ var Questions = []Question{
 	{Key: "ask-riding", Text: "What do you ride, how often, and what should get better?",
 		Help: "For example: two rides a week of two hours, steep climbs; hands go to sleep on the way down."},
 	{Key: "ask-signs", Health: true, Choices: noYes,
-		Text: "Is there numbness or tingling that comes back, a joint that swells, locks or gives way, pain at night or at rest, or blood in the urine?",
+		Text: "Is there numbness or tingling that comes back, a joint that swells, locks or gives way, pain at " +
+			"night or at rest, or blood in the urine?",
 		Help: "If yes, please see a clinician before you come. A fitting can wait."},
 	{Key: "ask-ache", Health: true, Text: "Does anything ache when you ride? Where, on which side, since when?",
 		Help: "A few words are enough. The fitter does not diagnose."},
 	{Key: "ask-care", Health: true, Choices: noYes,
-		Text: "Are you pregnant, still growing, recently operated on or injured, or do you ride with a prosthesis or an adapted bike?",
+		Text: "Are you pregnant, still growing, recently operated on or injured, or do you ride with a prosthesis " +
+			"or an adapted bike?",
 		Help: "If yes, a licensed professional should be asked first. You need not say which."},
 }
 

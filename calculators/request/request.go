@@ -101,7 +101,8 @@ func (r *Request) ask(list string) (problems []calculators.Problem) {
 	r.Ask, r.Unknown = nil, nil
 	for _, key := range strings.FieldsFunc(list, func(c rune) bool { return c == ' ' || c == ',' }) {
 		if len(r.Ask)+len(r.Unknown) == mostAsked {
-			return append(problems, calculators.Problem{Input: keyAsk, Text: words.Of("More than {0} measurements are asked for; the rest is left out.", measure.Amount{Value: mostAsked, Unit: measure.One})})
+			return append(problems, calculators.Problem{Input: keyAsk, Text: words.Of("More than {0} measurements "+
+				"are asked for; the rest is left out.", measure.Amount{Value: mostAsked, Unit: measure.One})})
 		}
 		switch q := measure.Named(key); {
 		case q != nil && !slices.Contains(r.Ask, q):
@@ -110,7 +111,8 @@ func (r *Request) ask(list string) (problems []calculators.Problem) {
 			r.Unknown = append(r.Unknown, key)
 			why := words.Of("“{0}” is no measurement that this guide knows.", measure.Quoted(key))
 			if near := measure.Nearest(key); near != nil {
-				why = words.Of("“{0}” is no measurement that this guide knows. Did the fitter mean {1} ({2})?", measure.Quoted(key), near.Named(), words.Name(near.Key))
+				why = words.Of("“{0}” is no measurement that this guide knows. Did the fitter mean {1} ({2})?",
+					measure.Quoted(key), near.Named(), words.Name(near.Key))
 			}
 			problems = append(problems, calculators.Problem{Input: keyAsk, Text: why})
 		}
@@ -144,7 +146,8 @@ func ReadReply(s string) (Reply, words.Text, bool) {
 		if number, ok := phone(to); ok {
 			return Reply{Phone, number}, words.Text{}, true
 		}
-		return Reply{}, words.Of("“{0}” is no phone number. Write digits, with + and the country’s number in front.", measure.Quoted(to)), false
+		return Reply{}, words.Of("“{0}” is no phone number. Write digits, with + and the country’s number in "+
+			"front.", measure.Quoted(to)), false
 	}
 	return Reply{}, words.Of("A record comes back by mailto: or sms:, not by “{0}”.", measure.Quoted(way)), false
 }
@@ -164,7 +167,8 @@ func isAddress(s string) bool {
 			return false
 		}
 	}
-	return !strings.Contains(host, "@") && !strings.Contains(s, "..") && name[0] != '.' && name[len(name)-1] != '.' && host[0] != '.' && host[len(host)-1] != '.' && !strings.ContainsAny(host, "_+")
+	return !strings.Contains(host, "@") && !strings.Contains(s, "..") && name[0] != '.' &&
+		name[len(name)-1] != '.' && host[0] != '.' && host[len(host)-1] != '.' && !strings.ContainsAny(host, "_+")
 }
 
 // phone reads a phone number and takes out what people write between the digits.
@@ -199,7 +203,8 @@ func (r *Request) Fragment() string {
 	}
 	keys = append(keys, r.Unknown...)
 	b := append([]byte(keyAsk+"="), record.Escape(nil, strings.Join(keys, " "))...)
-	for _, p := range [...]struct{ key, value string }{{keyBy, r.By}, {keyNote, r.Note}, {keyReply, r.Reply.String()}, {keyHealth, yes(r.Health)}} {
+	for _, p := range [...]struct{ key, value string }{{keyBy, r.By}, {keyNote, r.Note}, {keyReply,
+		r.Reply.String()}, {keyHealth, yes(r.Health)}} {
 		if p.value != "" {
 			b = append(append(append(b, '&'), p.key...), '=')
 			b = record.Escape(b, p.value)

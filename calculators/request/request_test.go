@@ -16,10 +16,12 @@ import (
 )
 
 func TestARequestIsALink(t *testing.T) {
-	r := &request.Request{By: "Larch Hollow Cycles", Note: "Please bring\nyour shoes.", Ask: []*measure.Quantity{measure.Inseam, measure.Stature},
+	r := &request.Request{By: "Larch Hollow Cycles", Note: "Please bring\nyour shoes.",
+		Ask:   []*measure.Quantity{measure.Inseam, measure.Stature},
 		Reply: request.Reply{Way: request.Mail, To: "workshop@example.org"}, Health: true}
 	text := r.Fragment()
-	assert.Equal(t, "ask=inseam+stature&ask.by=Larch+Hollow+Cycles&ask.note=Please+bring%0Ayour+shoes.&ask.reply=mailto%3Aworkshop%40example.org&ask.health=yes", text)
+	assert.Equal(t,
+		"ask=inseam+stature&ask.by=Larch+Hollow+Cycles&ask.note=Please+bring%0Ayour+shoes.&ask.reply=mailto%3Aworkshop%40example.org&ask.health=yes", text)
 	back, problems, ok := request.Decode("#" + text)
 	require.True(t, ok)
 	assert.Empty(t, problems)
@@ -34,7 +36,8 @@ func TestARecordComesBackWithWhatWasAsked(t *testing.T) {
 	sent := r.Back(client)
 	assert.Equal(t, "inseam=830%3B834%3B829&stature=17400&ask-ache=left+knee&ask=inseam+stature+mass", sent)
 	back, _ := record.Decode(sent)
-	assert.Equal(t, []*measure.Quantity{measure.Stature, measure.Mass}, request.Lacking(back), "what cannot be read is lacking too")
+	assert.Equal(t, []*measure.Quantity{measure.Stature, measure.Mass}, request.Lacking(back),
+		"what cannot be read is lacking too")
 	answers := request.Answers(back)
 	require.Len(t, answers, 1)
 	assert.Equal(t, "left knee", answers[0].Text)
@@ -57,7 +60,8 @@ func TestWhatAFitterMistypesIsSaid(t *testing.T) {
 	require.True(t, ok)
 	assert.Equal(t, []*measure.Quantity{measure.Inseam}, r.Ask)
 	require.Len(t, problems, 3)
-	assert.Contains(t, problems[0].Text.Say(nil), "“inside-leg” is no measurement that this guide knows. Did the fitter mean “Inside leg” (inseam)?")
+	assert.Contains(t, problems[0].Text.Say(nil), "“inside-leg” is no measurement that this guide knows. Did the "+
+		"fitter mean “Inside leg” (inseam)?")
 	assert.Contains(t, problems[1].Text.Say(nil), "saddle-height")
 	assert.Contains(t, problems[2].Text.Say(nil), "not by “javascript”")
 	assert.Equal(t, request.Reply{}, r.Reply)
@@ -66,13 +70,16 @@ func TestWhatAFitterMistypesIsSaid(t *testing.T) {
 }
 
 func TestOnlyPlainAddressesAreTaken(t *testing.T) {
-	for _, s := range []string{"workshop@example.org", "mailto:a.b+fit@shop.example", "sms:+1 (555) 010-0199", "+49 30 / 123456", "MAILTO:a@b.example", ""} {
+	for _, s := range []string{"workshop@example.org", "mailto:a.b+fit@shop.example", "sms:+1 (555) 010-0199",
+		"+49 30 / 123456", "MAILTO:a@b.example", ""} {
 		_, why, ok := request.ReadReply(s)
 		assert.True(t, ok, "%s: %s", s, why.Say(nil))
 	}
 	for _, s := range []string{
-		"a@b.example?cc=c@d.example", "a@b.example,c@d.example", "mailto:a@b.example%0Abcc:x", "a b@c.example", "@b.example", "a@b", "a@.b", "a@b..c", "a@b.c.",
-		"sms:123;drop", "sms:12", "sms:1234567890123456", "tel:123456", "https://evil.example/", "a@@b.example", "a@b@c.example", "sms:", "<a@b.example>",
+		"a@b.example?cc=c@d.example", "a@b.example,c@d.example", "mailto:a@b.example%0Abcc:x", "a " +
+			"b@c.example", "@b.example", "a@b", "a@.b", "a@b..c", "a@b.c.",
+		"sms:123;drop", "sms:12", "sms:1234567890123456", "tel:123456", "https://evil.example/", "a@@b.example",
+		"a@b@c.example", "sms:", "<a@b.example>",
 	} {
 		r, why, ok := request.ReadReply(s)
 		assert.False(t, ok, s)
@@ -92,16 +99,20 @@ func TestAMessageHoldsTheLinkWhole(t *testing.T) {
 	assert.Equal(t, link, u.Query().Get("body"))
 	assert.Equal(t, "My measurements & more", u.Query().Get("subject"))
 	assert.Empty(t, (&request.Request{}).Message(link, ""))
-	assert.True(t, strings.HasPrefix((&request.Request{Reply: request.Reply{Way: request.Phone, To: "+15550100"}}).Message(link, ""), "sms:+15550100?body=https%3A%2F%2F"))
+	assert.True(t, strings.HasPrefix((&request.Request{Reply: request.Reply{Way: request.Phone, To: "+15550100"}}).
+		Message(link, ""), "sms:+15550100?body=https%3A%2F%2F"))
 }
 
 func TestEveryRequestComesBackAsItWas(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := &request.Request{
-			By: rapid.StringMatching(`([A-Za-z&=#%+]{1,20})?`).Draw(t, "by"), Note: rapid.StringMatching(`([a-z]+\n[ -~]*[a-z])?`).Draw(t, "note"),
-			Ask: rapid.SliceOfNDistinct(rapid.SampledFrom(measure.All()), 1, 40, rapid.ID).Draw(t, "ask"), Health: rapid.Bool().Draw(t, "health"),
+			By: rapid.StringMatching(`([A-Za-z&=#%+]{1,20})?`).Draw(t,
+				"by"), Note: rapid.StringMatching(`([a-z]+\n[ -~]*[a-z])?`).Draw(t, "note"),
+			Ask: rapid.SliceOfNDistinct(rapid.SampledFrom(measure.All()), 1, 40, rapid.ID).Draw(t,
+				"ask"), Health: rapid.Bool().Draw(t, "health"),
 		}
-		r.Reply, _, _ = request.ReadReply(rapid.SampledFrom([]string{"", "a@b.example", "sms:+15550100"}).Draw(t, "reply"))
+		r.Reply, _, _ = request.ReadReply(rapid.SampledFrom([]string{"", "a@b.example", "sms:+15550100"}).Draw(t,
+			"reply"))
 		back, problems, ok := request.Decode(r.Fragment())
 		require.True(t, ok)
 		require.Empty(t, problems)

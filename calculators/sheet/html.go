@@ -24,7 +24,8 @@ func (s *Sheet) HTML(id string, figure *drawing.Figure, r *words.Reader, way fun
 	if s.Moves <= few {
 		w.Raw(` few`)
 	}
-	w.Raw(`" id="`).Name("").Raw(`" aria-labelledby="`).Name("-title").Raw(`"><header><h2 id="`).Name("-title").Raw(`">`).Say("Setup sheet").Raw(`</h2>`)
+	w.Raw(`" id="`).Name("").Raw(`" aria-labelledby="`).Name("-title").Raw(`"><header><h2 id="`).Name("-title").
+		Raw(`">`).Say("Setup sheet").Raw(`</h2>`)
 	w.about(s.Record)
 	w.Raw(`</header>`)
 	if figure != nil {
@@ -53,13 +54,15 @@ type writer struct {
 
 // about says whose sheet it is.
 func (w *writer) about(r *record.Record) {
-	w.Raw(`<dl class="whose"><div><dt>`).Say("Rider").Raw(`</dt><dd>`).Text(r.Name).Raw(`</dd></div><div><dt>`).Say("Date").Raw(`</dt><dd>`)
+	w.Raw(`<dl class="whose"><div><dt>`).Say("Rider").Raw(`</dt><dd>`).Text(r.Name).Raw(`</dd></div><div><dt>`).
+		Say("Date").Raw(`</dt><dd>`)
 	if r.Date != "" {
 		w.Raw(`<time>`).Text(r.Date).Raw(`</time>`)
 	}
 	w.Raw(`</dd></div></dl>`)
 	if r.Newer() {
-		w.Raw(`<p class="notice">`).Say("This record was written by a newer version of the guide. What is understood is shown, and the rest is kept.").Raw(`</p>`)
+		w.Raw(`<p class="notice">`).Say("This record was written by a newer version of the guide. What is " +
+			"understood is shown, and the rest is kept.").Raw(`</p>`)
 	}
 	if r.Note != "" {
 		w.Raw(`<p class="note">`).Lines(r.Note).Raw(`</p>`)
@@ -99,10 +102,12 @@ const slight = "within what a tape can tell; ride before you touch anything"
 // table writes the settings in the order of work.
 func (w *writer) table(s *Sheet) {
 	if s.Rows == nil {
-		w.Raw(`<p class="empty">`).Say("Nothing is set down yet. Measure your bike, or take a value over from a calculator.").Raw(`</p>`)
+		w.Raw(`<p class="empty">`).Say("Nothing is set down yet. Measure your bike, or take a value over from a " +
+			"calculator.").Raw(`</p>`)
 		return
 	}
-	w.Raw(`<div class="scroll" tabindex="0" role="region" aria-label="`).Say("Settings in the order of work").Raw(`"><table><thead><tr>`)
+	w.Raw(`<div class="scroll" tabindex="0" role="region" aria-label="`).Say("Settings in the order of work").
+		Raw(`"><table><thead><tr>`)
 	for _, head := range []string{"Setting", "Now", "Next", "Change", "Steps to ride between"} {
 		w.Raw(`<th scope="col">`).Say(head).Raw(`</th>`)
 	}
@@ -125,9 +130,11 @@ func (w *writer) table(s *Sheet) {
 	}
 	switch {
 	case s.Moves > 1:
-		w.Raw(`<p class="order">`).Say("Work from the top down, one change at a time. Mark the old place with tape before you loosen anything, ride each step, and write down what you felt.").Raw(`</p>`)
+		w.Raw(`<p class="order">`).Say("Work from the top down, one change at a time. Mark the old place with tape " +
+			"before you loosen anything, ride each step, and write down what you felt.").Raw(`</p>`)
 	case s.Moves == 1:
-		w.Raw(`<p class="order">`).Say("Mark the old place with tape before you loosen anything, ride each step, and write down what you felt.").Raw(`</p>`)
+		w.Raw(`<p class="order">`).Say("Mark the old place with tape before you loosen anything, ride each step, " +
+			"and write down what you felt.").Raw(`</p>`)
 	}
 }
 
@@ -145,8 +152,10 @@ func (w *writer) row(row *Row) {
 	case row.Planned:
 		w.value(row, row.Next)
 	case row.Returning:
-		w.Raw(`<small>`).Say("changed; it was {0}", w.said(row, row.Former)).Raw(`</small> <button type="button" data-back="`).Text(key).Raw(`">`).
-			Say("Go back").Raw(`<span class="unseen"> `).Say("to {0} for {1}", w.said(row, row.Former), row.Setting.Named()).Raw(`</span></button>`)
+		w.Raw(`<small>`).Say("changed; it was {0}", w.said(row, row.Former)).
+			Raw(`</small> <button type="button" data-back="`).Text(key).Raw(`">`).
+			Say("Go back").Raw(`<span class="unseen"> `).Say("to {0} for {1}", w.said(row, row.Former),
+			row.Setting.Named()).Raw(`</span></button>`)
 	default:
 		w.offers(row)
 	}
@@ -231,7 +240,8 @@ func (w *writer) steps(row *Row) {
 	for i, x := range values {
 		last := i == len(values)-1
 		if last && row.Skipped > 0 {
-			w.Raw(`<li class="skipped">`).Say("and {0} more alike", measure.Amount{Value: float64(row.Skipped), Unit: measure.One}).Raw(`</li>`)
+			w.Raw(`<li class="skipped">`).Say("and {0} more alike", measure.Amount{Value: float64(row.Skipped),
+				Unit: measure.One}).Raw(`</li>`)
 		}
 		w.Raw(`<li><label><input type="checkbox"`)
 		if last {
@@ -273,7 +283,8 @@ func (w *writer) use(row *Row, o Offer, x *calculators.Answer, value float64) {
 	if u := float64(x.Uncertainty); u > 0 {
 		exact += "±" + record.Decimals(math.Max(u/2, 0.01), 2)
 	}
-	w.Raw(`<span class="offer">`).Said(x.Uncertain()).Raw(` <small>`).Say("by “{0}”", words.Of(o.Calculator.Title)).Raw(`</small> <button type="button" data-use="`).Text(q.Key).
+	w.Raw(`<span class="offer">`).Said(x.Uncertain()).Raw(` <small>`).Say("by “{0}”",
+		words.Of(o.Calculator.Title)).Raw(`</small> <button type="button" data-use="`).Text(q.Key).
 		Raw(`" data-value="`).Text(exact).Raw(`" data-from="`).Text(o.Calculator.Name).Raw(`">`).Say("Take over").
 		Raw(`<span class="unseen"> `).Say("as {0}", words.Of(q.Label)).Raw(`</span></button></span> `)
 }
@@ -283,7 +294,8 @@ func (w *writer) open(s *Sheet) {
 	if s.Open == nil {
 		return
 	}
-	w.Raw(`<details class="open" id="`).Name("-open").Raw(`"><summary>`).Say("Not set down yet: {0} settings", measure.Amount{Value: float64(len(s.Open)), Unit: measure.One}).Raw(`</summary><ul>`)
+	w.Raw(`<details class="open" id="`).Name("-open").Raw(`"><summary>`).Say("Not set down yet: {0} settings",
+		measure.Amount{Value: float64(len(s.Open)), Unit: measure.One}).Raw(`</summary><ul>`)
 	for i := range s.Open {
 		row := &s.Open[i]
 		w.Raw(`<li>`)

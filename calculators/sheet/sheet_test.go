@@ -93,7 +93,8 @@ func TestTheOrderOfWorkIsFeetSaddleCockpit(t *testing.T) {
 		assert.Equal(t, set.Is() == measure.Number, set.More != "" && set.Less != "", set.Key)
 	}
 	// The steps that the guide promises (common practice).
-	for q, step := range map[*measure.Quantity]float64{measure.SaddleHeight: 5, measure.SaddleSetback: 5, measure.CleatBehindBall: 2, measure.SaddleTilt: 1, measure.BarRoll: 1, measure.Spacers: 5} {
+	for q, step := range map[*measure.Quantity]float64{measure.SaddleHeight: 5, measure.SaddleSetback: 5,
+		measure.CleatBehindBall: 2, measure.SaddleTilt: 1, measure.BarRoll: 1, measure.Spacers: 5} {
 		assert.Equal(t, step, sheet.SettingOf(q).Step, q.Key)
 	}
 }
@@ -135,10 +136,13 @@ func TestStepsLeadThereWithoutALongOne(t *testing.T) {
 // and begin with the page's own, and what a stranger wrote stays text.
 func TestTheSheetIsSoundForAnyRecord(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		r := &record.Record{Name: rapid.SampledFrom([]string{"", `<script>x</script>"`}).Draw(t, "name"), Note: rapid.String().Draw(t, "note")}
-		for _, set := range rapid.SliceOfNDistinct(rapid.SampledFrom(sheet.Settings), 0, len(sheet.Settings), rapid.ID).Draw(t, "settings") {
+		r := &record.Record{Name: rapid.SampledFrom([]string{"", `<script>x</script>"`}).Draw(t, "name"),
+			Note: rapid.String().Draw(t, "note")}
+		for _, set := range rapid.SliceOfNDistinct(rapid.SampledFrom(sheet.Settings), 0, len(sheet.Settings),
+			rapid.ID).Draw(t, "settings") {
 			q := set.Quantity
-			e := record.Entry{Key: q.Key, Quantity: q, Text: "flat", Was: rapid.SampledFrom([]string{"", "clip"}).Draw(t, "was")}
+			e := record.Entry{Key: q.Key, Quantity: q, Text: "flat", Was: rapid.SampledFrom([]string{"", "clip"}).
+				Draw(t, "was")}
 			if q.Is() == measure.Number {
 				x := rapid.Float64Range(q.Least, q.Most).Draw(t, q.Key)
 				e.Text = record.Exactly(x, q.Unit)
@@ -154,7 +158,8 @@ func TestTheSheetIsSoundForAnyRecord(t *testing.T) {
 		units := rapid.SampledFrom([]string{"mm", "cm", "in"}).Draw(t, "units")
 		s := sheet.Of(r, catalog.All())
 		require.Len(t, append(s.Rows, s.Open...), len(sheet.Settings))
-		text := s.HTML("s1", nil, &words.Reader{Units: units}, func(chapter string) string { return "../" + chapter + ".html" })
+		text := s.HTML("s1", nil, &words.Reader{Units: units},
+			func(chapter string) string { return "../" + chapter + ".html" })
 		require.NotContains(t, text, "NaN")
 		require.NotContains(t, text, "<script")
 		root, err := html.Parse(strings.NewReader(text))

@@ -49,7 +49,8 @@ func scene() (f *drawing.Figure, spots []Spot) {
 	b.Crank = drawnCrank
 	b = b.AtBottom()
 	leg, _, _ := body.NewLeg(body.Measured{Inseam: drawnInseam}, body.Unknown)
-	rider, _ := posture.NewSeated(leg, posture.Setup{Crank: drawnCrank, PedalHeight: onPedal, SoleHeight: onPedal, SeatAngle: drawnSeat})
+	rider, _ := posture.NewSeated(leg, posture.Setup{Crank: drawnCrank, PedalHeight: onPedal, SoleHeight: onPedal,
+		SeatAngle: drawnSeat})
 	near, _ := rider.AtBottom(drawnSaddle)
 	far, _ := rider.At(drawnSaddle, rider.Bottom()+180)
 	b.PedalAngle, b.FarPedalAngle = near.HeelUp, far.HeelUp
@@ -87,11 +88,13 @@ func Figure() *drawing.Figure {
 	for i, s := range spots {
 		number := words.Name(strconv.Itoa(i + 1))
 		names = append(names, words.Of("{0} {1}", number, words.Of(s.Label)))
-		f.Add(drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: s.at, Radius: spotRadius},
+		f.Add(drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: s.at,
+			Radius: spotRadius},
 			drawing.Label{Role: drawing.Ink, At: s.at, Text: words.Of("{0}", number), Fixed: true, Priority: 1})
 	}
 	f.Title = words.Of("Where do you feel it?")
-	f.Description = words.Of("A rider seated on a bike, seen from the side, with numbers: {0}. The same numbers stand in the list beside it.", names)
+	f.Description = words.Of("A rider seated on a bike, seen from the side, with numbers: {0}. The same numbers "+
+		"stand in the list beside it.", names)
 	return f
 }
 
@@ -110,7 +113,8 @@ func linked(id string, r *words.Reader, way func(Spot) string) string {
 	b.WriteString(strings.Replace(strings.TrimSuffix(svg, "</svg>"), `role="img"`, `role="group"`, 1))
 	for i, s := range Spots() {
 		b.WriteString(`<a class="spot" href="` + drawing.Escape(way(s)) + `"><title>` + drawing.Escape(words.Of("{0}: {1}", words.Name(strconv.Itoa(i+1)), words.Of(s.Label)).Say(r)) + `</title><circle cx="` +
-			record.Decimals((s.at.X-f.Low.X)*scale, 1) + `" cy="` + record.Decimals((f.High.Y-s.at.Y)*scale, 1) + `" r="` + record.Decimals(spotRadius*scale, 1) + `"/></a>`)
+			record.Decimals((s.at.X-f.Low.X)*scale, 1) + `" cy="` + record.Decimals((f.High.Y-s.at.Y)*scale,
+			1) + `" r="` + record.Decimals(spotRadius*scale, 1) + `"/></a>`)
 	}
 	b.WriteString(`</svg>`)
 	return b.String()

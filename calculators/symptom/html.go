@@ -23,7 +23,8 @@ func HTML(id string, r *words.Reader, ways Ways) string {
 	w.Grow(48 << 10)
 	w.Raw(`<section class="symptoms" id="`).Name("").Raw(`">`)
 	w.flagsFirst()
-	w.Raw(`<div class="finder"><div class="drawing">`).Raw(linked(id+"-figure", r, func(s Spot) string { return "#" + id + "-at-" + string(s.Place) })).Raw(`</div>`)
+	w.Raw(`<div class="finder"><div class="drawing">`).Raw(linked(id+"-figure", r,
+		func(s Spot) string { return "#" + id + "-at-" + string(s.Place) })).Raw(`</div>`)
 	w.list()
 	w.Raw(`</div>`)
 	for _, s := range All() {
@@ -47,7 +48,8 @@ func (w *writer) flagsFirst() {
 		w.Raw(`<li>`).Say(f).Raw(`</li>`)
 	}
 	w.Raw(`</ul><p>`)
-	w.Say("Nothing below is a diagnosis. It is a list of what may be tried on a bike, in small steps, while an ordinary ache of a healthy rider lasts.")
+	w.Say("Nothing below is a diagnosis. It is a list of what may be tried on a bike, in small steps, while an " +
+		"ordinary ache of a healthy rider lasts.")
 	w.chapter("finish/when-to-see-a-professional", " ")
 	w.Raw(`</p></div>`)
 }
@@ -68,9 +70,11 @@ func (w *writer) list() {
 }
 
 func (w *writer) symptom(s *Symptom) {
-	w.Raw(`<article class="symptom" id="`).Name("-" + s.Key).Raw(`" data-place="`).Text(string(s.Place)).Raw(`"><h3>`).Say(s.Label).Raw(`</h3>`)
+	w.Raw(`<article class="symptom" id="`).Name("-" + s.Key).Raw(`" data-place="`).Text(string(s.Place)).
+		Raw(`"><h3>`).Say(s.Label).Raw(`</h3>`)
 	if s.Flags != nil {
-		w.Raw(`<div class="caution" role="note"><p><b>`).Say("Stop, and see a clinician, if there is").Raw(`</b></p><ul>`)
+		w.Raw(`<div class="caution" role="note"><p><b>`).Say("Stop, and see a clinician, if there is").
+			Raw(`</b></p><ul>`)
 		for _, f := range s.Flags {
 			w.Raw(`<li>`).Say(f).Raw(`</li>`)
 		}
@@ -79,13 +83,15 @@ func (w *writer) symptom(s *Symptom) {
 	w.Raw(`<ol class="causes">`)
 	for i := range s.Causes {
 		c := &s.Causes[i]
-		w.Raw(`<li><p class="why">`).Say(c.Why).Raw(`.</p><p class="first"><b>`).Say("First change").Raw(`:</b> `).Said(c.Change())
+		w.Raw(`<li><p class="why">`).Say(c.Why).Raw(`.</p><p class="first"><b>`).Say("First change").Raw(`:</b> `).
+			Said(c.Change())
 		w.chapter(c.Chapter, " ")
 		w.Raw(`</p><p class="evidence">`).Say(string(c.Evidence)).Raw(`.`)
 		w.sources(c.Sources)
 		w.Raw(`</p></li>`)
 	}
-	w.Raw(`</ol><p class="then">`).Say("One change at a time, two rides each, a week between steps. After two or three steps without relief the cause is elsewhere: put back what you changed.").Raw(`</p></article>`)
+	w.Raw(`</ol><p class="then">`).Say("One change at a time, two rides each, a week between steps. After two or " +
+		"three steps without relief the cause is elsewhere: put back what you changed.").Raw(`</p></article>`)
 }
 
 // chapter links to a chapter, if the guide has it.

@@ -26,7 +26,8 @@ func TestEverySymptomIsWhole(t *testing.T) {
 		seen[s.Key] = true
 		assert.GreaterOrEqual(t, len(s.Causes), 2, "%s: one cause alone would be a diagnosis", s.Key)
 		assert.Same(t, s, symptom.Named(s.Key))
-		assert.True(t, slices.ContainsFunc(symptom.Spots(), func(p symptom.Spot) bool { return p.Place == s.Place }), s.Key)
+		assert.True(t, slices.ContainsFunc(symptom.Spots(),
+			func(p symptom.Spot) bool { return p.Place == s.Place }), s.Key)
 		for _, c := range s.Causes {
 			assert.NotEmpty(t, c.Why, s.Key)
 			assert.NotEmpty(t, c.Evidence, s.Key)
@@ -50,7 +51,8 @@ func TestEverySymptomIsWhole(t *testing.T) {
 		}
 	}
 	// What the finder promises to know.
-	for _, key := range []string{"knee-front", "knee-back", "knee-outside", "knee-inside", "hip", "low-back", "neck", "hands", "forefoot",
+	for _, key := range []string{"knee-front", "knee-back", "knee-outside", "knee-inside", "hip", "low-back",
+		"neck", "hands", "forefoot",
 		"seat-sore", "seat-numb", "front-wanders", "loops-out", "pitched-forward", "arms-tired"} {
 		assert.True(t, seen[key], key)
 	}

@@ -63,7 +63,8 @@ func TestATranslationMayReorderTheHoles(t *testing.T) {
 
 func TestAMissingTranslationFallsBackAndIsReported(t *testing.T) {
 	var missing []string
-	r := &words.Reader{Tag: "de", Said: map[string]string{"known": "bekannt"}, Missing: func(s string) { missing = append(missing, s) }}
+	r := &words.Reader{Tag: "de", Said: map[string]string{"known": "bekannt"},
+		Missing: func(s string) { missing = append(missing, s) }}
 	assert.Equal(t, "bekannt", words.Of("known").Say(r))
 	assert.Equal(t, "unknown x", words.Of("unknown {0}", words.Name("x")).Say(r))
 	assert.Empty(t, words.Text{}.Say(r))

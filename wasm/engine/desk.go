@@ -15,12 +15,14 @@ import (
 func whole(q js.Value, name, units string) any {
 	d := desk.Desk{Calculators: catalog.All(), Figures: catalog.Figures()}
 	reply := d.Answer(desk.Ask{
-		Name: name, Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"), Text: text(q, "text"), Key: text(q, "key"),
+		Name: name, Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"), Text: text(q,
+			"text"), Key: text(q, "key"),
 		Link: text(q, "link"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"),
 	})
 	return map[string]any{
 		"html": reply.HTML, "text": reply.Text, "link": reply.Link, "spoken": reply.Spoken,
-		"problems": problems(reply.Problems, units), "doubts": said(reply.Doubts, units), "record": record(reply.Record),
+		"problems": problems(reply.Problems, units), "doubts": said(reply.Doubts,
+			units), "record": record(reply.Record),
 	}
 }
 

@@ -38,7 +38,8 @@ func answer(_ js.Value, args []js.Value) (out any) {
 		return whole(q, name, units)
 	}
 	if name := text(q, "figure"); name != "" {
-		return map[string]any{"html": panel.Plate(catalog.Figures(), name, text(q, "place"), text(q, "record"), units)}
+		return map[string]any{"html": panel.Plate(catalog.Figures(), name, text(q, "place"), text(q, "record"),
+			units)}
 	}
 	reply := panel.Answer(catalog.All(), panel.Ask{
 		Name: text(q, "name"), Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"),
