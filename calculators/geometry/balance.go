@@ -12,14 +12,12 @@ type Balance struct {
 	Wheelbase float64
 }
 
-// Valid reports whether the balance is one: three numbers, height and wheelbase
-// above 0, and no two of them so unlike that their ratio is beyond reckoning.
+// Valid reports whether all three are numbers, and height and wheelbase above 0.
 func (b Balance) Valid() bool {
-	return finite(b.Ahead, b.Height, b.Wheelbase) && b.Height > 0 && b.Wheelbase > 0 &&
-		finite(b.Ahead/b.Height, b.Ahead/b.Wheelbase, b.Height/b.Wheelbase, b.Wheelbase/b.Height)
+	return finite(b.Ahead, b.Height, b.Wheelbase) && b.Height > 0 && b.Wheelbase > 0
 }
 
-// orNothing returns a value, or 0 where reckoning has overflowed.
+// orNothing returns a value, or 0 where it is too large to be a number.
 func orNothing(v float64) float64 {
 	if !finite(v) {
 		return 0

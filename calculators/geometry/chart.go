@@ -98,7 +98,7 @@ func (c Chart) AxleHeights() (front, rear float64, err error) {
 			return 0, 0, WheelsOverlap
 		}
 		next := c.Drop - float64(step*(back/wheelbase))
-		if math.Abs(next-rear) <= 1e-12*(1+math.Abs(next)) {
+		if math.Abs(next-rear) <= 1e-11 {
 			return next + step, next, nil
 		}
 		rear = next

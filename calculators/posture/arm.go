@@ -68,12 +68,24 @@ func (a Arm) Elbow(shoulder, grip geometry.Point) (geometry.Point, bool) {
 	way := grip.Sub(shoulder)
 	chord := way.Length()
 	full := geometry.Point{X: chord, Y: a.Aside}.Length()
-	corner, ok := geometry.OppositeAngle(a.Upper, full, a.Fore)
-	if !ok || chord == 0 {
+	// Rounding may leave a straight arm a hair short.
+	const hair = 1e-12
+	if !a.Valid() || !finite(full) || !(full <= (1+hair)*(a.Upper+a.Fore) && full >= (1-hair)*math.Abs(a.Upper-a.Fore)) || chord == 0 {
 		return geometry.Point{}, false
 	}
-	sin, cos := sincos(corner)
-	along := way.Scale(a.Upper * cos / full)
-	below := geometry.Point{X: way.Y, Y: -way.X}.Scale(a.Upper * sin / chord)
-	return shoulder.Add(along).Add(below), true
+	along, aside := sides(a.Upper, a.Fore, full)
+	level := way.Scale(along / full)
+	below := geometry.Point{X: way.Y, Y: -way.X}.Scale(aside / chord)
+	return shoulder.Add(level).Add(below), true
+}
+
+// sides places the joint between two limbs a and b whose ends are d apart: how far it
+// lies along the line between the ends, from a's end, and how far aside of that line.
+//
+//	along = (a² + d² − b²) / 2d    aside = √(a² − along²)
+//
+// Source: law of cosines.
+func sides(a, b, d float64) (along, aside float64) {
+	along = (float64(a*a) + float64(d*d) - float64(b*b)) / (2 * d)
+	return along, math.Sqrt(math.Max(0, float64(a*a)-float64(along*along)))
 }

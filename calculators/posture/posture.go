@@ -15,9 +15,6 @@ const radian = math.Pi / 180
 // sincos returns sine and cosine of an angle in degrees.
 func sincos(degrees float64) (sin, cos float64) { return math.Sincos(degrees * radian) }
 
-// clamp holds the argument of an inverse sine or cosine inside [-1, 1].
-func clamp(v float64) float64 { return math.Max(-1, math.Min(1, v)) }
-
 // finite reports whether every value is a number that can be measured: neither
 // infinite nor so large that its square could be.
 func finite(values ...float64) bool {

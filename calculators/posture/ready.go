@@ -61,9 +61,6 @@ const (
 	ArmsCannot Unready = "trunk and arms do not span the distance at this elbow bend"
 )
 
-// share is a segment's share of the whole mass and where along it that lies.
-type share struct{ mass, centre float64 }
-
 // Standing is a rider on level cranks in a stance: all weight on the feet, none
 // on the hands. Level means along the ground.
 //
@@ -82,12 +79,9 @@ type Standing struct {
 	ahead       geometry.Point // the unit vector that plumb lies square to
 	sin, cos    float64        // of the trunk's angle
 
-	neck, vertex                 float64 // shoulder to neck, neck to vertex
-	head, trunk, arm, fore, hand share
-	thigh, shank                 share
-	feet                         body.Part // both, at their common centre
-	total                        float64
-	low                          float64 // the front knee's least bend
+	neck, vertex        float64        // shoulder to neck, neck to vertex
+	frontFoot, rearFoot geometry.Point // the feet's own centres of mass
+	low                 float64        // the front knee's least bend
 }
 
 // NewStanding returns a rider on a bike's cranks, or false when a length is not
@@ -110,32 +104,20 @@ func NewStanding(leg body.Leg, setup Setup, upper Upper, stance Stance) (Standin
 	neck, ok := body.NeckHeight.FromStature(upper.Stature, upper.Sex)
 	shoulder, fine := body.ShoulderHeight.FromStature(upper.Stature, upper.Sex)
 	s.neck, s.vertex = neck.Value-shoulder.Value, upper.Stature-neck.Value
-	s.weigh()
+	s.frontFoot = s.footCentre(s.crank, stance.FrontHeel)
+	s.rearFoot = s.footCentre(-s.crank, stance.RearHeel)
 	s.setEnds()
-	return s, ok && fine && finite(s.feet.X, s.feet.Y)
+	return s, ok && fine && s.frontFoot.Finite() && s.rearFoot.Finite()
 }
 
-// weigh takes the segments' shares for the rider's sex and the feet, which stand
-// still.
-func (s *Standing) weigh() {
-	of := func(p body.SegmentPair, count float64) share {
-		g := p.Of(s.upper.Sex)
-		s.total += float64(count * g.Mass)
-		return share{count * g.Mass, g.Centre}
-	}
-	s.head, s.trunk = of(body.HeadFromNeck, 1), of(body.TrunkFromShoulders, 1)
-	s.arm, s.fore, s.hand = of(body.UpperArmMass, 2), of(body.ForearmMass, 2), of(body.HandMass, 2)
-	s.thigh, s.shank = of(body.ThighMass, 1), of(body.ShankMass, 1)
-	s.total += s.thigh.mass + s.shank.mass
-	foot := of(body.FootMass, 2)
-	front, rear := s.footCentre(s.crank, s.stance.FrontHeel), s.footCentre(-s.crank, s.stance.RearHeel)
-	s.feet = body.Part{Mass: foot.mass, X: (front.X + rear.X) / 2, Y: (front.Y + rear.Y) / 2}
-}
-
+// footCentre returns the centre of mass of a foot on a spindle ahead of the bottom
+// bracket, the heel raised by an angle in degrees.
 func (s *Standing) footCentre(spindle, heelUp float64) geometry.Point {
 	sin, cos := sincos(heelUp)
-	at := geometry.Point{X: spindle}
-	return FootCentre(s.foot.mark(at, s.foot.Heel, s.foot.Sole, sin, cos), s.foot.mark(at, s.foot.Toe, s.foot.Sole, sin, cos), s.upper.Sex)
+	mark := func(ahead float64) geometry.Point {
+		return s.foot.mark(geometry.Point{X: spindle}, ahead, s.foot.Sole, sin, cos)
+	}
+	return FootCentre(mark(s.foot.Heel), mark(s.foot.Toe), s.upper.Sex)
 }
 
 // pose is one place of the hip with all that hangs on it.
@@ -152,21 +134,26 @@ type pose struct {
 func (p *pose) trunk() float64 { return math.Atan2(p.sin, p.cos) / radian }
 
 // legs returns the hip for a front knee of t, and both knees.
-func (s *Standing) legs(t float64) (p pose, ok bool) {
+func (s *Standing) legs(t float64) (pose, bool) {
 	front := legReach(s.leg.Thigh, s.leg.Shank, t)
 	rear := legReach(s.leg.Thigh, s.leg.Shank, 2*s.stance.Knee-t)
-	p.hip, ok = geometry.Triangulate(s.rear, s.front, rear, front, true)
-	p.frontKnee = kneeAhead(p.hip, s.front, front, s.leg)
-	p.rearKnee = kneeAhead(p.hip, s.rear, rear, s.leg)
-	return p, ok
+	hip, ok := geometry.Triangulate(s.rear, s.front, rear, front, true)
+	if !ok {
+		return pose{}, false
+	}
+	return pose{
+		hip:       hip,
+		frontKnee: kneeAhead(hip, s.front, front, s.leg),
+		rearKnee:  kneeAhead(hip, s.rear, rear, s.leg),
+	}, true
 }
 
-// kneeAhead returns the knee of a leg whose joints are a known distance apart, on
-// the forward side.
+// kneeAhead returns the knee of a leg whose hip and ankle are d apart, on the forward
+// side. It is Knee without its angles, and a leg that rounding makes a little too long
+// is straight.
 func kneeAhead(hip, ankle geometry.Point, d float64, leg body.Leg) geometry.Point {
+	along, aside := sides(leg.Thigh, leg.Shank, d)
 	way := ankle.Sub(hip).Scale(1 / d)
-	along := (float64(d*d) + float64(leg.Thigh*leg.Thigh) - float64(leg.Shank*leg.Shank)) / (2 * d)
-	aside := math.Sqrt(math.Max(0, float64(leg.Thigh*leg.Thigh)-float64(along*along)))
 	return hip.Add(way.Scale(along)).Add(geometry.Point{X: -way.Y, Y: way.X}.Scale(aside))
 }
 
@@ -192,8 +179,7 @@ func (s *Standing) at(t float64, grip geometry.Point, chord float64) (pose, bool
 	p.neck = p.shoulder.Add(way.Scale(s.neck))
 	p.vertex = p.neck.Add(halfUpright(p.sin, p.cos).Scale(s.vertex))
 	s.hold(&p, grip)
-	s.setCentre(&p)
-	return p, true
+	return p, s.setCentre(&p)
 }
 
 // halfUpright returns the unit vector half way from a trunk's direction to
@@ -206,45 +192,33 @@ func halfUpright(sin, cos float64) geometry.Point {
 	return geometry.Point{Y: 1}
 }
 
-// hold puts the hands on the grips: the elbow hangs below the line from shoulder
-// to grip, as Arm.Elbow has it.
+// hold puts the hands on the grips, or straightens the arms towards grips out of
+// reach.
 func (s *Standing) hold(p *pose, grip geometry.Point) {
 	a := s.upper.Arm
-	way := grip.Sub(p.shoulder)
-	chord := way.Length()
-	full := geometry.Point{X: chord, Y: a.Aside}.Length()
-	if longest := a.Upper + a.Fore; full >= longest || chord == 0 {
-		part := 0.0
-		if full > 0 {
-			part = math.Min(1, longest/full)
-		}
-		p.hand = p.shoulder.Add(way.Scale(part))
-		p.elbow = p.shoulder.Add(way.Scale(part * a.Upper / longest))
+	if elbow, ok := a.Elbow(p.shoulder, grip); ok {
+		p.elbow, p.hand = elbow, grip
 		return
 	}
-	p.hand = grip
-	along := (float64(a.Upper*a.Upper) + float64(full*full) - float64(a.Fore*a.Fore)) / (2 * full)
-	below := math.Sqrt(math.Max(0, float64(a.Upper*a.Upper)-float64(along*along)))
-	p.elbow = p.shoulder.Add(way.Scale(along / full)).Add(geometry.Point{X: way.Y, Y: -way.X}.Scale(below / chord))
+	way := grip.Sub(p.shoulder)
+	longest, full := a.Upper+a.Fore, geometry.Point{X: way.Length(), Y: a.Aside}.Length()
+	part := 0.0
+	if full > 0 {
+		part = math.Min(1, longest/full)
+	}
+	p.hand = p.shoulder.Add(way.Scale(part))
+	p.elbow = p.shoulder.Add(way.Scale(part * a.Upper / longest))
 }
 
-// setCentre finds the whole body's centre of mass; see Joints.CentreOfMass, which
-// it repeats without the detour over named segments.
-func (s *Standing) setCentre(p *pose) {
-	var sum geometry.Point
-	between := func(g share, from, to geometry.Point) {
-		sum = sum.Add(from.Add(to.Sub(from).Scale(g.centre)).Scale(g.mass))
-	}
-	between(s.head, p.vertex, p.neck)
-	between(s.trunk, p.shoulder, p.hip)
-	between(s.arm, p.shoulder, p.elbow)
-	between(s.fore, p.elbow, Wrist(p.elbow, p.hand))
-	sum = sum.Add(p.hand.Scale(s.hand.mass))
-	between(s.thigh, p.hip, p.frontKnee)
-	between(s.shank, p.frontKnee, s.front)
-	between(s.thigh, p.hip, p.rearKnee)
-	between(s.shank, p.rearKnee, s.rear)
-	sum = sum.Add(geometry.Point{X: s.feet.X, Y: s.feet.Y}.Scale(s.feet.Mass))
-	p.centre = sum.Scale(1 / s.total)
+// setCentre finds the whole body's centre of mass and how far ahead of plumb it lies.
+func (s *Standing) setCentre(p *pose) bool {
+	var ok bool
+	p.centre, ok = Joints{
+		Vertex: p.vertex, Neck: p.neck, Shoulder: p.shoulder, Hip: p.hip,
+		Elbow: p.elbow, Wrist: Wrist(p.elbow, p.hand), Grip: p.hand,
+		FrontLimb: Limb{Knee: p.frontKnee, Ankle: s.front, Foot: s.frontFoot},
+		RearLimb:  Limb{Knee: p.rearKnee, Ankle: s.rear, Foot: s.rearFoot},
+	}.CentreOfMass(s.upper.Sex)
 	p.off = p.centre.Dot(s.ahead)
+	return ok
 }

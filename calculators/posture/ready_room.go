@@ -44,7 +44,7 @@ func (s Standing) RoomBack(r *Balanced, grip geometry.Point) (Room, bool) {
 	case here <= 0 && there < 0:
 		limit = FrontLegEnds
 	case here <= 0:
-		t, ok = s.between(low, there, r.FrontKnee, here, short)
+		t, ok = root(low, there, r.FrontKnee, here, short)
 	default:
 		// Out of reach: how far forward until the arms just reach?
 		if t, ok = s.firstReach(r.FrontKnee, high, here, short); !ok {
@@ -82,12 +82,12 @@ func (s Standing) RoomForward(r *Balanced, grip geometry.Point) (Room, bool) {
 	end, limit := high, RearLegEnds
 	switch {
 	case here > 0 && starts < 0:
-		end, ok = s.between(low, starts, r.FrontKnee, here, over)
+		end, ok = root(low, starts, r.FrontKnee, here, over)
 		limit = ShouldersOver
 	case here > 0:
 		return Room{}, false
 	case ends > 0:
-		end, ok = s.between(r.FrontKnee, here, high, ends, over)
+		end, ok = root(r.FrontKnee, here, high, ends, over)
 		limit = ShouldersOver
 	}
 	if !ok {
@@ -99,7 +99,7 @@ func (s Standing) RoomForward(r *Balanced, grip geometry.Point) (Room, bool) {
 	case !fine:
 		return Room{}, false
 	case now > 0 && there < 0 && end > r.FrontKnee:
-		end, ok = s.between(r.FrontKnee, now, end, there, wide)
+		end, ok = root(r.FrontKnee, now, end, there, wide)
 		limit = ElbowsFolded
 	case now < 0:
 		// Folded already: how far back until they are not?
@@ -107,7 +107,7 @@ func (s Standing) RoomForward(r *Balanced, grip geometry.Point) (Room, bool) {
 		if start < 0 {
 			return Room{}, false
 		}
-		end, ok = s.between(low, start, r.FrontKnee, now, wide)
+		end, ok = root(low, start, r.FrontKnee, now, wide)
 		limit = ElbowsFolded
 	}
 	p, fine := s.at(end, grip, 0)
@@ -117,23 +117,8 @@ func (s Standing) RoomForward(r *Balanced, grip geometry.Point) (Room, bool) {
 // shoulder returns where the shoulder is with a front knee of t, at the stance's
 // trunk.
 func (s *Standing) shoulder(t float64) (geometry.Point, bool) {
-	front := legReach(s.leg.Thigh, s.leg.Shank, t)
-	rear := legReach(s.leg.Thigh, s.leg.Shank, 2*s.stance.Knee-t)
-	hip, ok := geometry.Triangulate(s.rear, s.front, rear, front, true)
-	return hip.Add(geometry.Point{X: s.cos, Y: s.sin}.Scale(s.upper.Trunk)), ok
-}
-
-// between finds a change of sign between two front knees at which a function is
-// known. It begins where the straight line between them is 0.
-func (s *Standing) between(low, atLow, high, atHigh float64, f func(t float64) (float64, bool)) (float64, bool) {
-	if atLow == 0 || high-low < 1e-9 {
-		return low, true
-	}
-	guess := low + (high-low)*atLow/(atLow-atHigh)
-	if t, ok := secant(high, atHigh, guess, low, high, f); ok {
-		return t, true
-	}
-	return bisect(low, high, atLow, f)
+	p, ok := s.legs(t)
+	return p.hip.Add(geometry.Point{X: s.cos, Y: s.sin}.Scale(s.upper.Trunk)), ok
 }
 
 // firstReach looks forward for the first place at which a function that is above
@@ -148,7 +133,7 @@ func (s *Standing) firstReach(low, high, atLow float64, f func(t float64) (float
 			return 0, false
 		}
 		if value <= 0 {
-			return s.between(low+float64(i-1)*(high-low)/steps, before, end, value, f)
+			return root(end-(high-low)/steps, before, end, value, f)
 		}
 		before = value
 	}

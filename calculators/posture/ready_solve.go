@@ -35,119 +35,40 @@ func (s *Standing) setEnds() {
 	s.low = in
 }
 
-// secant finds where a function of the front knee's bend is 0 by the secant method,
-// from a guess and an earlier bend at which the function's value is known. A step
-// past an end stops at that end, because on a steep slope the balance lies close to
-// one. It returns false when two steps in a row lead past an end or the steps do not
-// converge: then bisect has to look.
-func secant(before, atBefore, guess, low, high float64, f func(t float64) (float64, bool)) (float64, bool) {
-	t := guess
-	for range 12 {
-		if !(t >= low && t <= high) {
-			return 0, false
-		}
-		value, ok := f(t)
-		if !ok {
-			return 0, false
-		}
-		if value == 0 {
-			return t, true
-		}
-		next := t - value*(t-before)/(value-atBefore)
-		if held := math.Max(low, math.Min(high, next)); held != next {
-			if math.Abs(held-t) < 1e-6 {
-				return 0, false
-			}
-			next = held
-		}
-		before, atBefore, t = t, value, next
-		if math.Abs(t-before) < 1e-6 {
-			// The next step's error is a small share of this one's.
-			return t, t >= low && t <= high
-		}
-	}
-	return 0, false
-}
-
-// bisect finds where a function of the front knee's bend is 0 between two ends
-// at which its signs differ, by halving and then by the secant method.
-func bisect(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
-	for range 60 {
-		middle := (low + high) / 2
-		value, ok := f(middle)
-		if !ok {
-			return 0, false
-		}
-		if high-low < 1 {
-			if t, ok := secant(middle, value, middle+(high-low)/8, low, high, f); ok {
-				return t, true
-			}
-		}
-		if value == 0 || high-low < 1e-12 {
-			return middle, true
-		}
-		if (value > 0) == (atLow > 0) {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return (low + high) / 2, true
-}
-
 // findBalance finds the front knee's bend at which the centre of mass lies plumb over
-// the bottom bracket.
+// the bottom bracket, or the reason why there is none. With a chord above 0 the trunk
+// follows from it; see at.
 func (s *Standing) findBalance(grip geometry.Point, chord float64) (pose, float64, error) {
-	var last pose
 	off := func(t float64) (float64, bool) {
-		var ok bool
-		last, ok = s.at(t, grip, chord)
-		return last.off, ok
+		p, ok := s.at(t, grip, chord)
+		return p.off, ok
 	}
 	low, high := s.ends()
-	// The front knee is about 10 degrees straighter than the mean.
-	guess := s.stance.Knee - 0.2*s.stance.Knee
-	t := guess
-	ahead, ok := off(guess)
-	if ok {
-		t, ok = secant(guess, ahead, guess+2, low, high, off)
-	}
-	if !ok {
-		var err error
-		if t, err = s.search(grip, chord, low, high, off); err != nil {
-			return pose{}, 0, err
-		}
-	}
-	if _, ok := off(t); !ok {
-		return pose{}, 0, LegsFold
-	}
-	return last, t, nil
-}
-
-// search is findBalance's slow and certain way, and finds the reason where there is no
-// pose.
-func (s *Standing) search(grip geometry.Point, chord, low, high float64, off func(t float64) (float64, bool)) (float64, error) {
 	if chord > 0 {
 		var ok bool
 		if low, high, ok = s.spanned(grip, chord, low, high); !ok {
-			return 0, ArmsCannot
+			return pose{}, 0, ArmsCannot
 		}
 	}
 	back, ok := off(low)
 	forward, fine := off(high)
 	switch {
 	case !ok || !fine:
-		return 0, LegsFold
+		return pose{}, 0, LegsFold
 	case back > 0 && forward > 0:
-		return 0, ifArms(chord, TooFarBack)
+		return pose{}, 0, ifArms(chord, TooFarBack)
 	case back < 0 && forward < 0:
-		return 0, ifArms(chord, TooFarForward)
+		return pose{}, 0, ifArms(chord, TooFarForward)
 	}
-	t, ok := bisect(low, high, back, off)
+	t, ok := root(low, back, high, forward, off)
 	if !ok {
-		return 0, LegsFold
+		return pose{}, 0, LegsFold
 	}
-	return t, nil
+	p, ok := s.at(t, grip, chord)
+	if !ok {
+		return pose{}, 0, LegsFold
+	}
+	return p, t, nil
 }
 
 // ifArms names the arms as the reason where their bend was held.
@@ -184,7 +105,7 @@ func (s *Standing) spanned(grip geometry.Point, chord, low, high float64) (float
 		if spans(out) {
 			return out
 		}
-		for range 40 {
+		for range 20 {
 			half := (in + out) / 2
 			if spans(half) {
 				in = half
@@ -198,8 +119,7 @@ func (s *Standing) spanned(grip geometry.Point, chord, low, high float64) (float
 }
 
 // Balanced is a rider standing in balance with the hands on the grips, or as near to
-// them as straight arms come: the numbers alone, which are asked for at every turn of
-// an uncertainty. Ready has the whole figure.
+// them as straight arms come. Ready adds what a drawing needs.
 type Balanced struct {
 	Hip   geometry.Point
 	Trunk Trunk
@@ -235,7 +155,7 @@ type Ready struct {
 // Balance returns the rider in balance, or the reason why there is none. Arms that
 // do not reach are no such reason: see Balanced.Slack.
 func (s Standing) Balance(grip geometry.Point) (Balanced, error) {
-	if !grip.Finite() || s.total == 0 {
+	if !grip.Finite() || s.crank == 0 {
 		return Balanced{}, NoRider
 	}
 	p, t, err := s.findBalance(grip, 0)
@@ -263,15 +183,19 @@ func (s Standing) Ready(grip geometry.Point) (Ready, error) {
 	if err != nil {
 		return Ready{}, err
 	}
-	r := Ready{Balanced: balanced, Front: s.legPose(balanced.Hip, 90, s.stance.FrontHeel), Rear: s.legPose(balanced.Hip, 270, s.stance.RearHeel)}
+	r := Ready{
+		Balanced: balanced,
+		Front:    s.legPose(balanced.Hip, 90, s.stance.FrontHeel),
+		Rear:     s.legPose(balanced.Hip, 270, s.stance.RearHeel),
+	}
 	r.Head, _ = HeadOn(r.Trunk, s.upper.Stature, s.upper.Sex)
 	return r, nil
 }
 
 // CentreOfMass returns the whole body's centre of mass of the rider in balance, or the
-// reason why there is none: Balance for who needs no more than that.
+// reason why there is none.
 func (s Standing) CentreOfMass(grip geometry.Point) (geometry.Point, error) {
-	if !grip.Finite() || s.total == 0 {
+	if !grip.Finite() || s.crank == 0 {
 		return geometry.Point{}, NoRider
 	}
 	p, _, err := s.findBalance(grip, 0)
@@ -283,7 +207,7 @@ func (s Standing) CentreOfMass(grip geometry.Point) (geometry.Point, error) {
 // stance's own trunk does not count.
 func (s Standing) TrunkAt(grip geometry.Point, elbow float64) (float64, error) {
 	chord, ok := s.upper.Arm.Chord(elbow)
-	if !ok || !(chord > 0) || !grip.Finite() || s.total == 0 {
+	if !ok || !(chord > 0) || !grip.Finite() || s.crank == 0 {
 		return 0, ArmsCannot
 	}
 	p, _, err := s.findBalance(grip, chord)
@@ -292,7 +216,10 @@ func (s Standing) TrunkAt(grip geometry.Point, elbow float64) (float64, error) {
 
 // legPose returns one leg with the crank and the heel at given angles.
 func (s *Standing) legPose(hip geometry.Point, crank, heelUp float64) LegPose {
-	c := Chain{Hip: hip, Thigh: s.leg.Thigh, Shank: s.leg.Shank, Crank: s.crank, Foot: s.foot, Ankling: Ankling{Mean: heelUp}}
+	c := Chain{
+		Hip: hip, Thigh: s.leg.Thigh, Shank: s.leg.Shank,
+		Crank: s.crank, Foot: s.foot, Ankling: Ankling{Mean: heelUp},
+	}
 	p, _ := c.At(crank)
 	return p
 }
