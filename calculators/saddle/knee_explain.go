@@ -174,13 +174,10 @@ func circleTable(v calculators.Values, circle posture.Circle) calculators.Table 
 		{Name: "hip", Label: words.Of("Hip, inner angle"), Unit: "deg"},
 		{Name: "ankle", Label: words.Of("Ankle, shank to sole"), Unit: "deg"},
 	}}
-	t.Rows = make([][]words.Sayer, len(circle.Poses))
-	cells := make([]words.Sayer, 4*len(circle.Poses))
 	trunk := v.Of(measure.TrunkAngle)
-	for i, p := range circle.Poses {
-		row := cells[4*i : 4*i+4 : 4*i+4]
-		row[0], row[1], row[2], row[3] = measure.Degrees(p.Crank), measure.Degrees(p.KneeBend), measure.Degrees(p.HipAngle(trunk)), measure.Degrees(p.AnkleAngle)
-		t.Rows[i] = row
+	for _, p := range circle.Poses {
+		t.Rows = append(t.Rows, []words.Sayer{measure.Degrees(p.Crank), measure.Degrees(p.KneeBend),
+			measure.Degrees(p.HipAngle(trunk)), measure.Degrees(p.AnkleAngle)})
 	}
 	return t
 }

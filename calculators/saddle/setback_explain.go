@@ -6,10 +6,8 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
-	"plumbline/calculators/fit"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
-	"plumbline/calculators/posture"
 	"plumbline/calculators/words"
 )
 
@@ -101,7 +99,8 @@ func railTable(v calculators.Values, r *calculators.Result, setback float64) cal
 		if r.At(angleAtSaddle).Exists() {
 			angle = angleAt(height, at)
 		}
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(s), measure.Millimetres(at), measure.Degrees(angle), measure.Millimetres(kneeOver(v, height, at))})
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(s), measure.Millimetres(at), measure.Degrees(angle),
+			measure.Millimetres(kneeOver(v, height, at))})
 	}
 	return t
 }
@@ -117,10 +116,7 @@ func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure 
 	}
 	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(angle)
 	b.Crank, b.CrankAngle = v.Of(measure.CrankLength), 90
-	leg, _ := fit.Leg(v)
-	setup := fit.Setup(v)
-	setup.SeatAngle = angle
-	rider, ok := posture.NewSeated(leg, setup)
+	rider, ok := seatedAt(v, angle)
 	pose, reaches := rider.At(height, 90)
 	top := b.SaddleTop()
 	if ok && reaches && knee.Exists() {

@@ -71,7 +71,8 @@ func tiltTable(v calculators.Values, pitch float64) calculators.Table {
 	}}
 	slope := geometry.SlopeAngle(v.Of(measure.Grade))
 	for tilt := 0.0; tilt <= tiltUsualTo; tilt++ {
-		t.Rows = append(t.Rows, []words.Sayer{measure.Degrees(tilt), measure.Degrees(tilt - pitch), measure.Degrees(tilt - pitch - slope)})
+		t.Rows = append(t.Rows, []words.Sayer{measure.Degrees(tilt), measure.Degrees(tilt - pitch),
+			measure.Degrees(tilt - pitch - slope)})
 	}
 	return t
 }
