@@ -8,11 +8,10 @@ import (
 	"plumbline/calculators/words"
 )
 
-// limit is one of the four limits of a post, its spare length among the workings
-// or readings.
+// limit is one of the four limits of a post, in mm.
 type limit struct {
 	name  words.Text
-	spare *calculators.Answer
+	spare *calculators.Answer // has less needs, with its ±
 	has   float64
 	needs float64
 	ask   *measure.Quantity // what is missing where it is not known

@@ -36,7 +36,8 @@ func kneeFigure(v calculators.Values, r *calculators.Result, rider posture.Seate
 	return f
 }
 
-// kneePlot is the plot, beginning at a distance ahead of the bottom bracket.
+// kneePlot plots the knee's bend over the crank's angle, in mm of the drawing: it begins
+// at a distance ahead of the bottom bracket and reaches up to a height.
 func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated, ok bool,
 	ahead, height float64) []drawing.Mark {
 	low, high := -float64(v.Of(measure.CrankLength)), math.Max(height, 300)
@@ -60,7 +61,8 @@ func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated,
 	return append(marks, ownReading(v, p, at)...)
 }
 
-// ownReading marks what the reader read, as it would be while pedalling.
+// ownReading marks the reader's own reading in the plot. One that was taken holding still
+// is shown as what it would be while pedalling, with the spread between riders added.
 func ownReading(v calculators.Values, p figure.Plot, at float64) []drawing.Mark {
 	if !v.Has(measure.KneeReading) {
 		return nil
@@ -69,7 +71,7 @@ func ownReading(v calculators.Values, p figure.Plot, at float64) []drawing.Mark 
 	text := words.Of("yours, {0}", wholeDegrees(read))
 	if v.Is(measure.KneeRead, "still") {
 		read += posture.StaticLess
-		margin = math.Hypot(margin, posture.StaticLessSD)
+		margin = math.Hypot(margin, 2*posture.StaticLessSD)
 		text = words.Of("yours, about {0} moving", wholeDegrees(read))
 	}
 	marks := p.Range(drawing.Ink, at, math.Max(read-margin, 0), read, read+margin)
