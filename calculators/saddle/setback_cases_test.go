@@ -124,6 +124,12 @@ func TestRailTable(t *testing.T) {
 	cells(t, Setback(), onTheChart, "rails", "seat-angle-at-saddle", 1e-6, angles...)
 	cells(t, Setback(), onTheChart, "rails", "knee-over-spindle", 1e-6, knees...)
 	cells(t, Setback(), onTheTape, "rails", "setback", 1e-6, taped...)
+	// A seat tube that passes so far ahead of the bottom bracket that no saddle at this
+	// height is on it, 1110·(cot 40° − cot 100°)·sin 40° = 976 mm. What the tape found is
+	// moved level along the rails.
+	const noLine = onTheTape + " seat-tube-angle=40 seat-angle=100 stack=1110 rail-shift=-7"
+	require.False(t, calctest.Answer(t, Setback(), noLine).At(setbackByChart).Exists())
+	cells(t, Setback(), noLine, "rails", "setback", 1e-9, 165, 170, 175, 180, 185, 190, 195, 200, 205, 210, 215)
 }
 
 // The post's offset is square to the tube, not level: on this frame 25 mm of it put the

@@ -113,15 +113,15 @@ func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure 
 	height := v.Of(measure.SaddleHeight)
 	f := &drawing.Figure{Title: words.Of("How far behind the cranks you sit, the crank level and forward")}
 	angle := angleAt(height, float64(back.Value))
-	if !back.Exists() || math.IsNaN(angle) {
+	if math.IsNaN(angle) {
 		angle = v.Of(measure.SeatAngle)
 	}
 	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(angle)
 	b.Crank, b.CrankAngle = v.Of(measure.CrankLength), 90
-	rider, ok := seatedAt(v, angle)
-	pose, reaches := rider.At(height, 90)
+	rider, _ := seatedAt(v, angle)
+	pose, _ := rider.At(height, 90)
 	top := b.SaddleTop()
-	if ok && reaches && knee.Exists() {
+	if knee.Exists() {
 		p := figure.Legs(pose, nil, v.Of(measure.SoleHeight))
 		b.PedalAngle = pose.HeelUp
 		f.Add(figure.Pedalling(b, &p)...)
