@@ -26,15 +26,17 @@ func Dropper() *calculators.Calculator {
 			{Quantity: measure.InsertionFrame, Example: "100", Optional: true},
 			{Quantity: measure.PostCollar, Example: "28", Assume: calculators.Fixed(28, 6, "usual for a dropper post")},
 			{Quantity: measure.PostHead, Example: "26", Assume: calculators.Fixed(26, 5, "usual for a dropper post")},
-			{Quantity: measure.PostActuator, Example: "32", Assume: calculators.Fixed(35, 10, "usual for a dropper post; measure it before you trust an insertion")},
+			{Quantity: measure.PostActuator, Example: "32",
+				Assume: calculators.Fixed(35, 10, "usual for a dropper post; measure it before you trust an insertion")},
 			{Quantity: measure.PostDiameter, Example: "31.6", Optional: true, Folded: true},
 		},
 		Answers:  []*calculators.Output{longestTravel, postInsertion, depthLeft},
 		Workings: []*calculators.Output{roomLeft, overPost, overFrame, travelByRoom, travelByDepth},
 		Sources:  []*literature.Source{literature.CFR1512, literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.HoseCheck, caution.CarbonParts, caution.FirstRide},
-		Solve:    solveDropper,
-		Explain:  explainDropper,
+		Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.HoseCheck, caution.CarbonParts,
+			caution.FirstRide},
+		Solve:   solveDropper,
+		Explain: explainDropper,
 	}
 }
 

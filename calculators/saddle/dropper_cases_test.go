@@ -9,6 +9,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/drawing"
 )
 
 const (
@@ -142,6 +143,26 @@ func TestWhatIsSaidOfThePost(t *testing.T) {
 	require.Contains(t, bare.At(depthLeft).Meaning.Say(nil), "to see whether it goes in")
 	require.Contains(t, bare.Figure.Description.Say(nil), "how deep the post sits is not known yet")
 	require.Empty(t, bare.Tables)
+	for _, m := range bare.Figure.Marks {
+		if l, ok := m.(drawing.Dimension); ok {
+			require.Equal(t, drawing.Ink, l.Role, "nothing binds where no limit is known")
+		}
+	}
+
+	const noMinimums = "saddle-height=738 seat-tube-length=417 travel-post=185 post-length=497"
+	r := calctest.Answer(t, Dropper(), noMinimums+" insertion-post=190")
+	require.True(t, calctest.Says(r, "“Frame's minimum insertion” was not given"))
+	require.False(t, calctest.Says(r, "“Post's minimum insertion” was not given"))
+	require.Contains(t, r.At(postInsertion).Meaning.Say(nil), "Whether that is deep enough is not known")
+	r = calctest.Answer(t, Dropper(), noMinimums+" insertion-frame=190")
+	require.True(t, calctest.Says(r, "“Post's minimum insertion” was not given"))
+	require.False(t, calctest.Says(r, "“Frame's minimum insertion” was not given"))
+	require.Equal(t, "not known: look it up or measure it", calctest.Column(t, r, "limits", "verdict")[2])
+
+	// Half a millimetre of travel is some, and half a millimetre of room holds nothing up.
+	r = calctest.Answer(t, Dropper(), "saddle-height=502.5 seat-tube-length=400 saddle-stack=48 post-collar=28 post-head=26")
+	require.NotContains(t, r.At(longestTravel).Meaning.Say(nil), "Nothing is left")
+	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" travel-post=221.5"), "above your height"))
 }
 
 // A limit is met by less than the measuring errors up to its ±, and not met below zero.

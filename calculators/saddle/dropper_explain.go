@@ -8,11 +8,10 @@ import (
 	"plumbline/calculators/words"
 )
 
-// limit is one of the four limits of a post, its spare length among the workings
-// or readings.
+// limit is one of the four limits of a post, in mm.
 type limit struct {
 	name  words.Text
-	spare *calculators.Answer
+	spare *calculators.Answer // has less needs, with its ±
 	has   float64
 	needs float64
 	ask   *measure.Quantity // what is missing where it is not known
@@ -25,8 +24,10 @@ func limits(v calculators.Values, r *calculators.Result) [4]limit {
 		{words.Of("Room above the collar"), r.At(roomLeft), p.exposed,
 			v.Of(measure.PostCollar) + v.Of(measure.TravelPost) + v.Of(measure.PostHead), measure.TravelPost},
 		{words.Of("Depth in the seat tube"), r.At(depthLeft), v.Of(measure.FreeDepth), p.inside, measure.FreeDepth},
-		{words.Of("The post’s minimum insertion"), r.At(overPost), p.insertion, v.Of(measure.InsertionPost), measure.InsertionPost},
-		{words.Of("The frame’s minimum insertion"), r.At(overFrame), p.insertion, v.Of(measure.InsertionFrame), measure.InsertionFrame},
+		{words.Of("The post’s minimum insertion"), r.At(overPost), p.insertion,
+			v.Of(measure.InsertionPost), measure.InsertionPost},
+		{words.Of("The frame’s minimum insertion"), r.At(overFrame), p.insertion,
+			v.Of(measure.InsertionFrame), measure.InsertionFrame},
 	}
 }
 
@@ -52,7 +53,7 @@ func explainDropper(v calculators.Values, r *calculators.Result) {
 		r.Tables = append(r.Tables, limitTable(all, binds))
 	}
 	notePost(v, r, all)
-	r.Figure = dropperFigure(v, r, all, binds)
+	r.Figure = dropperFigure(v, r, binds)
 }
 
 func explainTravel(v calculators.Values, r *calculators.Result) {
@@ -67,7 +68,8 @@ func explainTravel(v calculators.Values, r *calculators.Result) {
 	default:
 		x.Meaning = words.Of("The room above the collar binds: the depth would allow {0}. A lower collar or head, or a thinner saddle, gains a little. Round down to a length that is sold.", depth.Amount())
 	}
-	if depth.Exists() && x.Uncertainty > 0 && math.Abs(float64(depth.Value-room.Value)) < float64(depth.Uncertainty)+float64(room.Uncertainty) {
+	apart, errors := math.Abs(float64(depth.Value-room.Value)), float64(depth.Uncertainty+room.Uncertainty)
+	if depth.Exists() && apart < errors {
 		r.Note(calculators.CheckNote, "Room and depth allow nearly the same travel, and within the measurements’ errors either may bind, so the ± is approximate.")
 	}
 }
@@ -79,11 +81,11 @@ func explainInsertion(v calculators.Values, r *calculators.Result, all [4]limit)
 		return
 	}
 	post, frame := all[2], all[3]
-	deeper := math.Max(post.needs, frame.needs)
+	both, deeper := post.spare.Exists() && frame.spare.Exists(), math.Max(post.needs, frame.needs)
 	switch {
-	case post.spare.Exists() && frame.spare.Exists() && math.Min(float64(post.spare.Value), float64(frame.spare.Value)) < 0:
+	case both && (post.spare.Value < 0 || frame.spare.Value < 0):
 		x.Meaning = words.Of("Too shallow: the deeper of the two minimum insertions is {0}. Do not ride it. A longer post, or one of less travel set lower, is needed.", measure.Millimetres(deeper))
-	case post.spare.Exists() && frame.spare.Exists():
+	case both:
 		x.Meaning = words.Of("Deep enough for both minimum insertions, of which the deeper is {0}. Check the mark on the post all the same.", measure.Millimetres(deeper))
 	default:
 		x.Meaning = words.Of("Whether that is deep enough is not known before both minimum insertions are: the post’s and the frame’s. The deeper of the two counts.")
@@ -113,7 +115,8 @@ func limitTable(all [4]limit, binds int) calculators.Table {
 		{Name: "verdict", Label: words.Of("So")},
 	}}
 	for i, l := range all {
-		t.Rows = append(t.Rows, []words.Sayer{l.name, measure.Millimetres(l.has), measure.Millimetres(l.needs), l.spare.Amount(), measure.Error{Amount: l.spare.Margin()}, verdict(l, i == binds)})
+		t.Rows = append(t.Rows, []words.Sayer{l.name, measure.Millimetres(l.has), measure.Millimetres(l.needs),
+			l.spare.Amount(), measure.Error{Amount: l.spare.Margin()}, verdict(l, i == binds)})
 	}
 	return t
 }
@@ -143,7 +146,8 @@ func notePost(v calculators.Values, r *calculators.Result, all [4]limit) {
 			r.Note(calculators.CheckNote, "{0} was not given, so nothing here says that the post is deep enough. It is a safety limit: find it in the manual before you ride.", l.ask.Named())
 		}
 	}
-	if v.Has(measure.PostDiameter) && v.Has(measure.InsertionPost) && v.Of(measure.InsertionPost) < MarkAtLeast(v.Of(measure.PostDiameter)) {
+	// Where either of the two is not known this is false, because it compares with NaN.
+	if v.Of(measure.InsertionPost) < MarkAtLeast(v.Of(measure.PostDiameter)) {
 		r.Note(calculators.CheckNote, "United States law puts the mark at least two diameters above the post’s lower end, {0} here. Yours lies lower: look at the post again.", measure.Millimetres(MarkAtLeast(v.Of(measure.PostDiameter))))
 	}
 	r.Note(calculators.PlainNote, "The insertion limits are never traded for travel. Nobody knows how much travel is enough: no study of dropper posts was found.")

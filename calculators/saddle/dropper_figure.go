@@ -18,93 +18,141 @@ const (
 	drawnRod   = 8
 )
 
-// dropperFigure draws the post in its tube, lying, the bottom bracket to the
-// left: lengths along the tube are to scale.
-func dropperFigure(v calculators.Values, r *calculators.Result, all [4]limit, binds int) *drawing.Figure {
-	p := postOf(v)
-	tube, stack := v.Of(measure.SeatTubeLength), v.Of(measure.SaddleStack)
-	collar, head := v.Of(measure.PostCollar), v.Of(measure.PostHead)
-	longest := r.At(longestTravel)
-	f := &drawing.Figure{
-		Title: words.Of("The post in the seat tube, drawn lying, saddle to the right"),
-		Description: words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s top {1}. The longest travel that fits is {2}. The post’s outer tube reaches {3} into the frame and {4} of depth are left below it.",
-			measure.Millimetres(tube), measure.Millimetres(v.Of(measure.SaddleHeight)), longest.Uncertain(), r.At(postInsertion).Amount(), r.At(depthLeft).Amount()),
+// drawnDropper is a post in its tube as it is drawn, lying, the bottom bracket to the
+// left and the tube's top edge at zero. Lengths along the tube are to scale, mm.
+type drawnDropper struct {
+	post
+	tube, collar, head, stack float64
+	raised                    float64 // how much of the outer tube shows below the collar
+	travel                    float64
+	end                       float64 // lower end of the outer tube
+	binds                     int     // the limit with the least to spare
+}
+
+func drawDropper(v calculators.Values, binds int) drawnDropper {
+	d := drawnDropper{post: postOf(v), tube: v.Of(measure.SeatTubeLength), stack: v.Of(measure.SaddleStack),
+		collar: v.Of(measure.PostCollar), head: v.Of(measure.PostHead), binds: binds}
+	d.stands = math.Max(d.stands, d.collar+d.head)
+	d.travel = d.stands - d.collar - d.head
+	if v.Has(measure.TravelPost) && d.room > 0 {
+		d.raised, d.travel = d.room, v.Of(measure.TravelPost)
 	}
-	if !r.At(postInsertion).Exists() || !r.At(depthLeft).Exists() {
-		f.Description = words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s top {1}. The room above the frame allows a travel of {2}; how deep the post sits is not known yet.",
-			measure.Millimetres(tube), measure.Millimetres(v.Of(measure.SaddleHeight)), longest.Uncertain())
+	if !math.IsNaN(d.insertion) {
+		d.end = math.Min(-d.insertion, 0)
 	}
-	at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
-	role := func(i int) drawing.Role {
-		if i == binds {
-			return drawing.Hot
-		}
-		return drawing.Ink
+	return d
+}
+
+// role is Hot for what belongs to the limit that binds.
+func (d drawnDropper) role(limit int) drawing.Role {
+	if limit == d.binds {
+		return drawing.Hot
 	}
-	stands := p.stands
-	if math.IsNaN(stands) {
-		stands = p.exposed
-	}
-	stands = math.Max(stands, collar+head)
-	// What the room leaves over shows as the outer tube below its collar.
-	raised, travel := 0.0, stands-collar-head
-	if v.Has(measure.TravelPost) && p.room > 0 {
-		raised, travel = p.room, v.Of(measure.TravelPost)
-	}
-	low := raised + collar
-	f.Add(
-		drawing.Tube{Role: drawing.Ink, A: at(-tube, 0), B: at(0, 0), Ra: drawnTube, Rb: drawnTube},
-		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: at(-tube, 0), Radius: 34},
-		drawing.Cross{Role: drawing.Ink, At: at(-tube, 0)},
-	)
-	if v.Has(measure.FreeDepth) {
-		free := v.Of(measure.FreeDepth)
-		f.Add(drawing.Line{Role: role(1), Pen: drawing.Heavy, Points: []figure.Point{at(-free, -drawnTube), at(-free, drawnTube)}},
-			figure.Level(role(1), at(-free, -drawnTube), at(0, -drawnTube), -90, words.Of("free {0}", measure.Millimetres(free))))
-	}
-	end := 0.0
-	if !math.IsNaN(p.insertion) {
-		end = math.Min(-p.insertion, 0)
-		f.Add(drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(math.Min(-p.inside, end), 0), B: at(end, 0), Ra: drawnRod, Rb: drawnRod})
-	}
-	f.Add(
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Wash, A: at(end, 0), B: at(low, 0), Ra: drawnPost, Rb: drawnPost},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(raised, 0), B: at(low, 0), Ra: drawnTube - 3, Rb: drawnTube - 3},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(low, 0), B: at(stands-head, 0), Ra: drawnInner, Rb: drawnInner},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(stands-head, 0), B: at(stands, 0), Ra: drawnInner + 4, Rb: drawnInner + 8},
-		drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Smooth: true, Points: []figure.Point{at(stands+stack-8, -95), at(stands+stack, -40), at(stands+stack, 60), at(stands+stack+6, 120)}},
-		drawing.Line{Role: drawing.Ink, Points: []figure.Point{at(stands+stack-10, -70), at(stands, -50), at(stands, 50), at(stands+stack-4, 80)}},
-		drawing.Axis{Role: drawing.Soft, A: at(-tube, 0), B: at(stands+stack, 0)},
-	)
-	f.Add(insertionMarks(v, p, role(2), role(3))...)
-	f.Add(
-		figure.Level(drawing.Ink, at(-tube, 0), at(stands+stack, 0), -205, words.Of("saddle {0}", measure.Millimetres(tube+stands+stack))),
-		figure.Level(drawing.Ink, at(-tube, 0), at(0, 0), -150, words.Of("seat tube {0}", measure.Millimetres(tube))),
-		figure.Level(role(0), at(raised, drawnTube), at(low, drawnTube), 135, words.Of("collar {0}", measure.Millimetres(collar))),
-		figure.Level(role(0), at(low, drawnInner), at(stands-head, drawnInner), 135, words.Of("travel {0}", measure.Millimetres(travel))),
-		figure.Level(role(0), at(stands-head, drawnInner), at(stands, drawnInner), 135, words.Of("head {0}", measure.Millimetres(head))),
-		figure.Level(drawing.Ink, at(stands, 0), at(stands+stack, 0), -90, words.Of("{0}", measure.Millimetres(stack))),
-	)
-	if raised > 5 {
-		f.Add(figure.Level(role(0), at(0, drawnTube), at(raised, drawnPost), 60, words.Of("{0}", measure.Millimetres(raised))))
-	}
-	if end < 0 {
-		f.Add(figure.Level(drawing.Ink, at(end, drawnPost), at(0, drawnPost), 135, words.Of("inside {0}", r.At(postInsertion).Amount())))
-	}
+	return drawing.Ink
+}
+
+// on is a point along the tube and beside it.
+func on(along, beside float64) figure.Point { return figure.Point{X: along, Y: beside} }
+
+// dropperFigure draws the post in its tube.
+func dropperFigure(v calculators.Values, r *calculators.Result, binds int) *drawing.Figure {
+	d := drawDropper(v, binds)
+	f := &drawing.Figure{Title: words.Of("The post in the seat tube, drawn lying, saddle to the right"),
+		Description: describeDropper(v, r)}
+	f.Add(d.frame(v)...)
+	f.Add(d.parts()...)
+	f.Add(insertionMarks(v, d)...)
+	f.Add(d.lengths(r)...)
 	return f
 }
 
-// insertionMarks draws the post's own mark and the depth that the frame asks for.
-func insertionMarks(v calculators.Values, p post, ofPost, ofFrame drawing.Role) (m []drawing.Mark) {
-	across := func(role drawing.Role, x float64, text words.Text, side float64) {
-		m = append(m, drawing.Line{Role: role, Points: []figure.Point{{X: x, Y: -drawnPost}, {X: x, Y: drawnPost}}},
-			drawing.Label{Role: role, At: figure.Point{X: x, Y: drawnPost}, Side: figure.Point{X: side, Y: 1}, Text: text, Leader: true})
+func describeDropper(v calculators.Values, r *calculators.Result) words.Text {
+	edge, top := measure.Millimetres(v.Of(measure.SeatTubeLength)), measure.Millimetres(v.Of(measure.SaddleHeight))
+	longest, inside, left := r.At(longestTravel), r.At(postInsertion), r.At(depthLeft)
+	if !inside.Exists() || !left.Exists() {
+		return words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s top {1}. "+
+			"The room above the frame allows a travel of {2}; how deep the post sits is not known yet.",
+			edge, top, longest.Uncertain())
 	}
-	if v.Has(measure.InsertionPost) && !math.IsNaN(p.insertion) {
-		across(ofPost, v.Of(measure.InsertionPost)-p.insertion, words.Of("post’s mark"), -0.4)
+	return words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s top {1}. "+
+		"The longest travel that fits is {2}. The post’s outer tube reaches {3} into the frame and {4} of depth are left below it.",
+		edge, top, longest.Uncertain(), inside.Amount(), left.Amount())
+}
+
+// frame is the seat tube with the bottom bracket, and what ends its free depth.
+func (d drawnDropper) frame(v calculators.Values) []drawing.Mark {
+	marks := []drawing.Mark{
+		drawing.Tube{Role: drawing.Ink, A: on(-d.tube, 0), B: on(0, 0), Ra: drawnTube, Rb: drawnTube},
+		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: on(-d.tube, 0), Radius: 34},
+		drawing.Cross{Role: drawing.Ink, At: on(-d.tube, 0)},
+	}
+	if !v.Has(measure.FreeDepth) {
+		return marks
+	}
+	free := v.Of(measure.FreeDepth)
+	obstacle := []figure.Point{on(-free, -drawnTube), on(-free, drawnTube)}
+	return append(marks,
+		drawing.Line{Role: d.role(1), Pen: drawing.Heavy, Points: obstacle},
+		figure.Level(d.role(1), obstacle[0], on(0, -drawnTube), -90, words.Of("free {0}", measure.Millimetres(free))))
+}
+
+// parts are the post from its lower end to the saddle.
+func (d drawnDropper) parts() (marks []drawing.Mark) {
+	part := func(fill drawing.Fill, from, to, half, halfTo float64) {
+		marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: fill, A: on(from, 0), B: on(to, 0), Ra: half, Rb: halfTo})
+	}
+	if !math.IsNaN(d.insertion) {
+		part(drawing.Sheet, math.Min(-d.inside, d.end), d.end, drawnRod, drawnRod)
+	}
+	rim, head, rails := d.raised+d.collar, d.stands-d.head, d.stands
+	part(drawing.Wash, d.end, rim, drawnPost, drawnPost)
+	part(drawing.Sheet, d.raised, rim, drawnTube-3, drawnTube-3)
+	part(drawing.Sheet, rim, head, drawnInner, drawnInner)
+	part(drawing.Sheet, head, rails, drawnInner+4, drawnInner+8)
+	top := rails + d.stack
+	return append(marks,
+		drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Smooth: true,
+			Points: []figure.Point{on(top-8, -95), on(top, -40), on(top, 60), on(top+6, 120)}},
+		drawing.Line{Role: drawing.Ink, Points: []figure.Point{on(top-10, -70), on(rails, -50), on(rails, 50), on(top-4, 80)}},
+		drawing.Axis{Role: drawing.Soft, A: on(-d.tube, 0), B: on(top, 0)},
+	)
+}
+
+// insertionMarks draws the post's own mark and the depth that the frame asks for.
+func insertionMarks(v calculators.Values, d drawnDropper) (marks []drawing.Mark) {
+	across := func(role drawing.Role, along float64, text words.Text, side float64) {
+		marks = append(marks,
+			drawing.Line{Role: role, Points: []figure.Point{on(along, -drawnPost), on(along, drawnPost)}},
+			drawing.Label{Role: role, At: on(along, drawnPost), Side: figure.Point{X: side, Y: 1}, Text: text, Leader: true})
+	}
+	if v.Has(measure.InsertionPost) && !math.IsNaN(d.insertion) {
+		across(d.role(2), v.Of(measure.InsertionPost)-d.insertion, words.Of("post’s mark"), -0.4)
 	}
 	if v.Has(measure.InsertionFrame) {
-		across(ofFrame, -v.Of(measure.InsertionFrame), words.Of("frame’s minimum"), -0.8)
+		across(d.role(3), -v.Of(measure.InsertionFrame), words.Of("frame’s minimum"), -0.8)
 	}
-	return m
+	return marks
+}
+
+// lengths are the dimension lines, in rows beside the post.
+func (d drawnDropper) lengths(r *calculators.Result) (marks []drawing.Mark) {
+	level := func(role drawing.Role, from, to, half, beside float64, text words.Text) {
+		marks = append(marks, figure.Level(role, on(from, half), on(to, half), beside, text))
+	}
+	rim, head, rails := d.raised+d.collar, d.stands-d.head, d.stands
+	top := rails + d.stack
+	level(drawing.Ink, -d.tube, top, 0, -205, words.Of("saddle {0}", measure.Millimetres(d.tube+top)))
+	level(drawing.Ink, -d.tube, 0, 0, -150, words.Of("seat tube {0}", measure.Millimetres(d.tube)))
+	level(d.role(0), d.raised, rim, drawnTube, 135, words.Of("collar {0}", measure.Millimetres(d.collar)))
+	level(d.role(0), rim, head, drawnInner, 135, words.Of("travel {0}", measure.Millimetres(d.travel)))
+	level(d.role(0), head, rails, drawnInner, 135, words.Of("head {0}", measure.Millimetres(d.head)))
+	level(drawing.Ink, rails, top, 0, -90, words.Of("{0}", measure.Millimetres(d.stack)))
+	if d.raised > 5 {
+		marks = append(marks, figure.Level(d.role(0), on(0, drawnTube), on(d.raised, drawnPost), 60,
+			words.Of("{0}", measure.Millimetres(d.raised))))
+	}
+	if d.end < 0 {
+		level(drawing.Ink, d.end, 0, drawnPost, 135, words.Of("inside {0}", r.At(postInsertion).Amount()))
+	}
+	return marks
 }

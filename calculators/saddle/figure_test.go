@@ -143,6 +143,28 @@ func TestTheKneesPlot(t *testing.T) {
 	require.InDelta(t, -162+bottomBend(ownLeg, 707)/140*high, at.Y, 0.01)
 }
 
+// The reader's own reading stands in the plot with its ±, k = 2: a moving one of 29 ± 3
+// as it is, one of 26 ± 4 held still as 31 with 2·5 degrees between riders added (Bini and
+// Hume 2016), which is √(4² + 10²) = 10.770. The label is below the lower end.
+func TestTheOwnReadingInThePlot(t *testing.T) {
+	for _, k := range []struct {
+		typed, says          string
+		lower, crank, height float64
+	}{
+		{ownLengths, "yours, 29°", 29 - 3, 162, 707},
+		{fewLengths, "yours, about 31° moving", 31 - 10.770, 170, 778},
+	} {
+		var found bool
+		for _, m := range calctest.Answer(t, Knee(), k.typed).Figure.Marks {
+			if l, ok := m.(drawing.Label); ok && l.Text.Say(nil) == k.says {
+				found = true
+				require.InDelta(t, -k.crank+k.lower/140*(k.height+k.crank), l.At.Y, 0.01)
+			}
+		}
+		require.True(t, found, k.says)
+	}
+}
+
 func TestTheSaddlesAreDrawnToScale(t *testing.T) {
 	down := unlike.pitch() + slopeOf(13) - 1.7
 	angles := []float64{}

@@ -1,6 +1,7 @@
 package saddle
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -22,13 +23,15 @@ func Height() *calculators.Calculator {
 			[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}, fit.CrankInput("170")},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
-				{Quantity: measure.TargetKnee, Example: "35", Assume: calculators.Fixed(35, 0, "the middle of the published 30 to 40 degrees")},
+				{Quantity: measure.TargetKnee, Example: "35",
+					Assume: calculators.Fixed(35, 0, "the middle of the published 30 to 40 degrees")},
 				fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput("76"),
 			}),
 		Answers:  []*calculators.Output{saddleHeight, pedalToSaddle, kneeBend, methodSpread},
 		Workings: heightMethods,
-		Sources: []*literature.Source{literature.Peveler2005, literature.HamleyThomas1967, literature.FerrerRoca2012, literature.NordeenSnyder1977,
-			literature.FerrerRoca2014, literature.HullJorge1985, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+		Sources: []*literature.Source{literature.Peveler2005, literature.HamleyThomas1967, literature.FerrerRoca2012,
+			literature.NordeenSnyder1977, literature.FerrerRoca2014, literature.HullJorge1985, literature.Gordon2014,
+			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
 		Solve:    solveHeight,
 		Explain:  explainHeight,
@@ -37,8 +40,8 @@ func Height() *calculators.Calculator {
 
 // What it answers.
 var (
-	saddleHeight = &calculators.Output{Name: "saddle-height", Label: "Set the saddle to", Unit: measure.Mm, Feeds: measure.SaddleHeight,
-		Between: "bottom-bracket centre to saddle top, along the seat line"}
+	saddleHeight = &calculators.Output{Name: "saddle-height", Label: "Set the saddle to", Unit: measure.Mm,
+		Feeds: measure.SaddleHeight, Between: "bottom-bracket centre to saddle top, along the seat line"}
 	pedalToSaddle = &calculators.Output{Name: "pedal-to-saddle", Label: "From the pedal", Unit: measure.Mm,
 		Between: "pedal spindle at its farthest to saddle top, along the seat line"}
 	kneeBend = &calculators.Output{Name: "knee-bend", Label: "Your knee then bends", Unit: measure.Deg,
@@ -77,10 +80,12 @@ func solveHeight(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	for _, m := range methods {
 		out.Set(m.by, m.height)
 	}
-	median, low, high := middle(methods)
+	ordered := inOrder(methods)
+	lower, upper := middle(ordered)
+	median := (lower.height + upper.height) / 2
 	out.Set(saddleHeight, median)
 	out.Set(pedalToSaddle, median+v.Of(measure.CrankLength))
-	out.Set(methodSpread, high-low)
+	out.Set(methodSpread, ordered[len(ordered)-1].height-ordered[0].height)
 	if rider, ok := fit.Seated(v); ok {
 		if pose, ok := rider.AtBottom(median); ok {
 			out.Set(kneeBend, pose.KneeBend)
@@ -115,15 +120,16 @@ func methodHeights(v calculators.Values) []methodHeight {
 	return methods
 }
 
-// middle returns the median of the methods that count, and the lowest and highest.
-func middle(methods []methodHeight) (median, low, high float64) {
-	var heights []float64
-	for _, m := range methods {
-		if m.counts {
-			heights = append(heights, m.height)
-		}
-	}
-	slices.Sort(heights)
-	n := len(heights)
-	return (heights[(n-1)/2] + heights[n/2]) / 2, heights[0], heights[n-1]
+// inOrder returns the methods that count, the lowest first.
+func inOrder(methods []methodHeight) []methodHeight {
+	counting := slices.DeleteFunc(slices.Clone(methods), func(m methodHeight) bool { return !m.counts })
+	slices.SortStableFunc(counting, func(a, b methodHeight) int { return cmp.Compare(a.height, b.height) })
+	return counting
+}
+
+// middle returns the two methods that the median of methods in order lies between, the
+// same one twice where it is one.
+func middle(ordered []methodHeight) (lower, upper methodHeight) {
+	n := len(ordered)
+	return ordered[(n-1)/2], ordered[n/2]
 }

@@ -1,9 +1,6 @@
 package saddle
 
 import (
-	"cmp"
-	"slices"
-
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/posture"
@@ -12,13 +9,14 @@ import (
 
 func explainHeight(v calculators.Values, r *calculators.Result) {
 	methods := methodHeights(v)
-	_, low, high := middle(methods)
+	ordered := inOrder(methods)
+	low, high := ordered[0].height, ordered[len(ordered)-1].height
 	h := r.At(saddleHeight)
 	h.Low, h.High = calculators.Number(low), calculators.Number(high)
 	h.Meaning = startMeaning(v, low, high)
 	r.At(pedalToSaddle).Meaning = words.Of("Books that measure from the pedal print this number: one crank more. Never compare it with one taken from the bottom bracket.")
 	explainKnee(r.At(kneeBend))
-	explainSpread(r.At(methodSpread), methods)
+	explainSpread(r.At(methodSpread), len(ordered))
 	r.Tables = append(r.Tables, methodTable(r, methods, v))
 	noteRange(v, r)
 	if bends(v, methods) {
@@ -53,18 +51,16 @@ func explainKnee(x *calculators.Answer) {
 	}
 }
 
-func explainSpread(x *calculators.Answer, methods []methodHeight) {
-	n := 0
-	for _, m := range methods {
-		if m.counts {
-			n++
-		}
-	}
-	few := words.Of("{0} methods, made with different riders and aims, agree this closely. Two riders with your legs may want different heights inside it.", words.Name(measure.Exact(float64(n))))
+// explainSpread says what it means that so many methods lie so far apart.
+func explainSpread(x *calculators.Answer, count int) {
+	n := words.Name(measure.Exact(float64(count)))
 	if x.Value > 25 {
-		few = words.Of("{0} methods disagree by more than usual, because your legs or cranks lie outside what some were made with. Trust how your hips and knees feel above any of them.", words.Name(measure.Exact(float64(n))))
+		x.Meaning = words.Of("{0} methods disagree by more than usual, because your legs or cranks lie outside what some were made with. "+
+			"Trust how your hips and knees feel above any of them.", n)
+		return
 	}
-	x.Meaning = few
+	x.Meaning = words.Of("{0} methods, made with different riders and aims, agree this closely. "+
+		"Two riders with your legs may want different heights inside it.", n)
 }
 
 // published says what each method measures in the work it comes from.
@@ -88,7 +84,8 @@ func methodTable(r *calculators.Result, methods []methodHeight, v calculators.Va
 		}}
 	for _, m := range methods {
 		if x := r.At(m.by); x.Exists() {
-			t.Rows = append(t.Rows, []words.Sayer{x.Label, x.Amount(), measure.Error{Amount: x.Margin()}, published[m.by], inMiddle(m, v)})
+			t.Rows = append(t.Rows, []words.Sayer{x.Label, x.Amount(), measure.Error{Amount: x.Margin()},
+				published[m.by], inMiddle(m, v)})
 		}
 	}
 	return t
@@ -146,20 +143,7 @@ func sameMiddle(a, b []methodHeight) bool {
 			return false
 		}
 	}
-	makersA, makersB := medianMakers(a), medianMakers(b)
-	return makersA == makersB || makersA[0] == makersB[1] && makersA[1] == makersB[0]
-}
-
-// medianMakers returns the two methods that the median lies between, the same one
-// twice where it is one.
-func medianMakers(methods []methodHeight) [2]*calculators.Output {
-	var order []methodHeight
-	for _, m := range methods {
-		if m.counts {
-			order = append(order, m)
-		}
-	}
-	slices.SortStableFunc(order, func(a, b methodHeight) int { return cmp.Compare(a.height, b.height) })
-	n := len(order)
-	return [2]*calculators.Output{order[(n-1)/2].by, order[n/2].by}
+	lowerA, upperA := middle(inOrder(a))
+	lowerB, upperB := middle(inOrder(b))
+	return lowerA.by == lowerB.by && upperA.by == upperB.by || lowerA.by == upperB.by && upperA.by == lowerB.by
 }

@@ -97,6 +97,23 @@ func TestTheStillKneeIsSaid(t *testing.T) {
 	}
 }
 
+// Each end of 30 to 40 degrees counts as inside (Ferrer-Roca et al. 2012), and methods
+// that lie up to 25 mm apart are as near as usual (common practice).
+func TestTheEndsOfWhatIsSaid(t *testing.T) {
+	for bend, says := range map[calculators.Number]string{29.9: "Less than", 30: "Inside", 40: "Inside", 40.1: "More than"} {
+		x := calculators.Answer{Value: bend}
+		explainKnee(&x)
+		require.True(t, strings.HasPrefix(x.Meaning.Say(nil), says), bend)
+	}
+	for apart, says := range map[calculators.Number]string{25: "agree this closely", 25.1: "disagree by more than usual"} {
+		x := calculators.Answer{Value: apart}
+		explainSpread(&x, 3)
+		require.Contains(t, x.Meaning.Say(nil), says)
+	}
+	r := calctest.Answer(t, Height(), "inseam=846 target-knee=35")
+	require.False(t, calctest.Says(r, "The knee bend that you aim for"), "35 degrees is what everybody gets")
+}
+
 // What is said of the methods: how many count, how far apart they lie, and which of
 // them were made for other legs or cranks.
 func TestWhatIsSaidOfTheMethods(t *testing.T) {
@@ -159,6 +176,10 @@ func TestWhereTheMedianBends(t *testing.T) {
 		// 109 % of the leg, 835.376 − 158.1, passes the factor's 676.731 by the crank alone.
 		{"inseam=766.4±0.1 crank-length=158.1±1 trochanter-height=760±0", true},
 		{"inseam=766.4±0.1 crank-length=158.1±0 trochanter-height=760±0", false},
+		// 109 % of the leg and the regression change places where 0.194·I = 168.5, which is
+		// 868.6 mm; with the factor below both and the leg model, on thick pedals, above,
+		// their mean stays the middle.
+		{"inseam=868.6±1 crank-length=170±0 pedal-height=55 sole-height=60 sex=m", false},
 	} {
 		r := calctest.Answer(t, Height(), k.typed)
 		require.Equal(t, k.approximate, calctest.Says(r, "so the ± is approximate"), k.typed)

@@ -25,22 +25,22 @@ func Knee() *calculators.Calculator {
 				{Quantity: measure.SaddleHeight, Example: "735"},
 				fit.CrankInput("170"),
 				{Quantity: measure.KneeReading, Example: "27", Optional: true},
-				{Quantity: measure.KneeRead, Example: "still", Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-					return calculators.Assumption{Value: stillRead, From: "because a knee is mostly read that way"}, v.Has(measure.KneeReading)
-				}},
+				{Quantity: measure.KneeRead, Example: "still", Assume: mostlyStill},
 			},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput("76"),
-				{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
+				{Quantity: measure.TrunkAngle, Folded: true,
+					Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
 				{Quantity: measure.ThighLength, Optional: true, Folded: true},
 				{Quantity: measure.ShankLength, Optional: true, Folded: true},
 				{Quantity: measure.FootLength, Optional: true, Folded: true},
 			}),
 		Answers:  []*calculators.Output{kneeAtBottom, kneeHeldStill, kneeAtTop, hipAtTop, leastBend, leastBendAt},
 		Workings: []*calculators.Output{readingDifference},
-		Sources: []*literature.Source{literature.HullJorge1985, literature.FerrerRoca2012, literature.FerrerRoca2014, literature.BiniHume2016, literature.BiniHumeCroft2011,
-			literature.Holmes1994, literature.Fonda2014, literature.PriegoQuesada2016, literature.Millour2020b, literature.Gordon2014,
+		Sources: []*literature.Source{literature.HullJorge1985, literature.FerrerRoca2012, literature.FerrerRoca2014,
+			literature.BiniHume2016, literature.BiniHumeCroft2011, literature.Holmes1994, literature.Fonda2014,
+			literature.PriegoQuesada2016, literature.Millour2020b, literature.Gordon2014,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Pain, caution.FirstRide, caution.PostInsertion, caution.Growing},
 		Solve:    solveKnee,
@@ -66,10 +66,17 @@ var (
 
 // readingDifference is what the reader read, less what the model has for a knee read
 // in the same way.
-var readingDifference = &calculators.Output{Name: "difference", Label: "Your reading less the model’s", Unit: measure.Deg}
+var readingDifference = &calculators.Output{Name: "difference", Label: "Your reading less the model’s",
+	Unit: measure.Deg}
 
 // stillRead is the index of the choice of a knee read holding still.
 const stillRead = 0
+
+// mostlyStill assumes of a knee reading that it was taken holding still.
+func mostlyStill(v calculators.Values) (calculators.Assumption, bool) {
+	const from = "because a knee is mostly read that way"
+	return calculators.Assumption{Value: stillRead, From: from}, v.Has(measure.KneeReading)
+}
 
 // The windows in which the knee is advised to lie at the bottom of the stroke,
 // degrees: while pedalling (Ferrer-Roca et al. 2012) and sitting still (Holmes et

@@ -32,11 +32,12 @@ func explainKneeBend(v calculators.Values, r *calculators.Result) {
 	r.Figure = kneeFigure(v, r, rider, ok)
 }
 
-// straightBends is the ± of the knee at the bottom, degrees, from which a straight
-// line through the model no longer gives the ends of its interval.
+// straightBends is the ± of the knee at the bottom, degrees, above which it is said to be
+// approximate: the ± is carried through as if the model were a straight line, and within
+// so wide an interval the knee's bend is not.
 const straightBends = 5
 
-// outOfReach is why there is no angle.
+// outOfReach is said where an angle does not exist.
 var outOfReach = words.Of("With these lengths the leg does not reach the pedal there. Check the inside leg, the saddle height and the crank.")
 
 func explainBottom(bottom, still *calculators.Answer) {
@@ -87,7 +88,8 @@ func explainLeast(v calculators.Values, r *calculators.Result) {
 	}
 }
 
-// compareReading holds the reader's own reading against the model's.
+// compareReading shows the reader's own reading beside the model's, and says whether they
+// differ by more than their errors and the differences between riders allow.
 func compareReading(v calculators.Values, r *calculators.Result) {
 	d := r.At(readingDifference)
 	read := v.Of(measure.KneeReading)
@@ -123,7 +125,8 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 	}
 }
 
-// window tells where the reading lies, in its own window.
+// window says where the reader's own reading lies in the window for a knee that was read
+// in that way.
 func window(r *calculators.Result, read float64, still bool) {
 	from, to := wholeDegrees(movingFrom), wholeDegrees(movingTo)
 	low, high := float64(movingFrom), float64(movingTo)
@@ -166,7 +169,7 @@ func stepTable(v calculators.Values, rider posture.Seated) calculators.Table {
 	return t
 }
 
-// circleTable is the whole circle, every 5 degrees.
+// circleTable shows the leg's angles through the whole pedal circle.
 func circleTable(v calculators.Values, circle posture.Circle) calculators.Table {
 	t := calculators.Table{Name: "circle", Caption: words.Of("The whole pedal circle, every 5 degrees"), Folded: true, Columns: []calculators.Column{
 		{Name: "crank", Label: words.Of("Crank from the top"), Unit: "deg"},
@@ -174,13 +177,10 @@ func circleTable(v calculators.Values, circle posture.Circle) calculators.Table 
 		{Name: "hip", Label: words.Of("Hip, inner angle"), Unit: "deg"},
 		{Name: "ankle", Label: words.Of("Ankle, shank to sole"), Unit: "deg"},
 	}}
-	t.Rows = make([][]words.Sayer, len(circle.Poses))
-	cells := make([]words.Sayer, 4*len(circle.Poses))
 	trunk := v.Of(measure.TrunkAngle)
-	for i, p := range circle.Poses {
-		row := cells[4*i : 4*i+4 : 4*i+4]
-		row[0], row[1], row[2], row[3] = measure.Degrees(p.Crank), measure.Degrees(p.KneeBend), measure.Degrees(p.HipAngle(trunk)), measure.Degrees(p.AnkleAngle)
-		t.Rows[i] = row
+	for _, p := range circle.Poses {
+		t.Rows = append(t.Rows, []words.Sayer{measure.Degrees(p.Crank), measure.Degrees(p.KneeBend),
+			measure.Degrees(p.HipAngle(trunk)), measure.Degrees(p.AnkleAngle)})
 	}
 	return t
 }

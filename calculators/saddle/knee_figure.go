@@ -36,10 +36,13 @@ func kneeFigure(v calculators.Values, r *calculators.Result, rider posture.Seate
 	return f
 }
 
-// kneePlot is the plot, beginning at a distance ahead of the bottom bracket.
-func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated, ok bool, ahead, height float64) []drawing.Mark {
+// kneePlot plots the knee's bend over the crank's angle, in mm of the drawing: it begins
+// at a distance ahead of the bottom bracket and reaches up to a height.
+func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated, ok bool,
+	ahead, height float64) []drawing.Mark {
 	low, high := -float64(v.Of(measure.CrankLength)), math.Max(height, 300)
-	p := figure.Plot{Low: figure.Point{X: ahead, Y: low}, High: figure.Point{X: ahead + 1.25*(high-low), Y: high}, To: figure.Point{X: 360, Y: 140}}
+	p := figure.Plot{Low: figure.Point{X: ahead, Y: low}, High: figure.Point{X: ahead + 1.25*(high-low), Y: high},
+		To: figure.Point{X: 360, Y: 140}}
 	marks := p.Sheet(degreeTicks(0, 90, 180, 270, 360), degreeTicks(0, 30, 60, 90, 120))
 	at := posture.Bottom(v.Of(measure.SeatAngle))
 	marks = append(marks,
@@ -58,7 +61,8 @@ func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated,
 	return append(marks, ownReading(v, p, at)...)
 }
 
-// ownReading marks what the reader read, as it would be while pedalling.
+// ownReading marks the reader's own reading in the plot. One that was taken holding still
+// is shown as what it would be while pedalling, with the spread between riders added.
 func ownReading(v calculators.Values, p figure.Plot, at float64) []drawing.Mark {
 	if !v.Has(measure.KneeReading) {
 		return nil
@@ -67,11 +71,12 @@ func ownReading(v calculators.Values, p figure.Plot, at float64) []drawing.Mark 
 	text := words.Of("yours, {0}", wholeDegrees(read))
 	if v.Is(measure.KneeRead, "still") {
 		read += posture.StaticLess
-		margin = math.Hypot(margin, posture.StaticLessSD)
+		margin = math.Hypot(margin, 2*posture.StaticLessSD)
 		text = words.Of("yours, about {0} moving", wholeDegrees(read))
 	}
 	marks := p.Range(drawing.Ink, at, math.Max(read-margin, 0), read, read+margin)
-	return append(marks, drawing.Label{Role: drawing.Ink, At: p.At(at, math.Max(read-margin, 0)), Side: figure.Point{Y: -1}, Text: text, Fixed: true})
+	return append(marks, drawing.Label{Role: drawing.Ink, At: p.At(at, math.Max(read-margin, 0)),
+		Side: figure.Point{Y: -1}, Text: text, Fixed: true})
 }
 
 func degreeTicks(at ...float64) []figure.Tick {

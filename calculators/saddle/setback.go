@@ -26,11 +26,10 @@ func Setback() *calculators.Calculator {
 				{Quantity: measure.SeatAngle, Example: "76.5"},
 				{Quantity: measure.SeatTubeAngle, Example: "72", Optional: true},
 				{Quantity: measure.PostOffset, Example: "0", Assume: calculators.Fixed(0, 2, "as most dropper posts are made")},
-				{Quantity: measure.RailShift, Example: "0", Assume: calculators.Fixed(0, 5, "a saddle clamped about the middle of its rails")},
+				{Quantity: measure.RailShift, Example: "0",
+					Assume: calculators.Fixed(0, 5, "a saddle clamped about the middle of its rails")},
 				{Quantity: measure.NoseSetback, Optional: true},
-				{Quantity: measure.SaddleNose, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-					return calculators.Assumption{Value: 150, SD: 8, From: "usual for a trail saddle"}, v.Has(measure.NoseSetback)
-				}},
+				{Quantity: measure.SaddleNose, Assume: usualNose},
 				{Quantity: measure.NewSaddleSetback, Optional: true},
 				{Quantity: measure.Inseam, Example: "830"},
 				fit.Folded(fit.CrankInput("170")),
@@ -40,7 +39,8 @@ func Setback() *calculators.Calculator {
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""),
 				{Quantity: measure.ThighLength, Optional: true, Folded: true},
 				{Quantity: measure.FootLength, Optional: true, Folded: true},
-				{Quantity: measure.Stack, Folded: true, Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is read")},
+				{Quantity: measure.Stack, Folded: true,
+					Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is read")},
 				{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
 			}),
 		Answers:  []*calculators.Output{saddleSetback, angleAtSaddle, kneeAhead},
@@ -55,8 +55,8 @@ func Setback() *calculators.Calculator {
 
 // What it answers.
 var (
-	saddleSetback = &calculators.Output{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm, Feeds: measure.SaddleSetback,
-		Between: "plumb line through the bottom bracket back to the saddle point, level"}
+	saddleSetback = &calculators.Output{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm,
+		Feeds: measure.SaddleSetback, Between: "plumb line through the bottom bracket back to the saddle point, level"}
 	angleAtSaddle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle", Unit: measure.Deg,
 		Between: "horizontal to the line from the bottom bracket to the saddle point"}
 	kneeAhead = &calculators.Output{Name: "knee-over-spindle", Label: "Knee ahead of the spindle", Unit: measure.Mm,
@@ -70,6 +70,11 @@ var (
 	setbackByTape  = &calculators.Output{Name: "by-tape", Label: "By the plumb line", Unit: measure.Mm}
 	setbackByChart = &calculators.Output{Name: "by-chart", Label: "By the chart", Unit: measure.Mm}
 )
+
+// usualNose assumes a saddle's nose once a plumb line was hung at it.
+func usualNose(v calculators.Values) (calculators.Assumption, bool) {
+	return calculators.Assumption{Value: 150, SD: 8, From: "usual for a trail saddle"}, v.Has(measure.NoseSetback)
+}
 
 // The marked zone of a saddle's rails, to each side of its middle, mm: common
 // practice.
@@ -126,18 +131,20 @@ func angleAt(height, setback float64) float64 {
 	return math.Atan2(up, setback) * 180 / math.Pi
 }
 
-// kneeOver returns how far the knee joint lies ahead of the spindle at three
-// o'clock, mm, NaN where the leg does not reach.
-func kneeOver(v calculators.Values, height, setback float64) float64 {
-	angle := angleAt(height, setback)
+// seatedAt returns the reader's leg on a saddle in a direction from the bottom bracket,
+// degrees above the horizontal, and false where the lengths make no leg.
+func seatedAt(v calculators.Values, angle float64) (posture.Seated, bool) {
 	leg, ok := fit.Leg(v)
-	if !ok || math.IsNaN(angle) {
-		return math.NaN()
-	}
-	rider, ok := posture.NewSeated(leg, posture.Setup{
-		Crank: v.Of(measure.CrankLength), PedalHeight: v.Of(measure.PedalHeight), SoleHeight: v.Of(measure.SoleHeight),
-		CleatBehindBall: v.Of(measure.CleatBehindBall), SeatAngle: angle,
-	})
+	setup := fit.Feet(v)
+	setup.SeatAngle = angle
+	rider, fine := posture.NewSeated(leg, setup)
+	return rider, ok && fine
+}
+
+// kneeOver returns how far the knee joint is ahead of the spindle with the crank forward
+// and level, mm, NaN where the leg does not reach.
+func kneeOver(v calculators.Values, height, setback float64) float64 {
+	rider, ok := seatedAt(v, angleAt(height, setback))
 	if !ok {
 		return math.NaN()
 	}

@@ -124,6 +124,12 @@ func TestRailTable(t *testing.T) {
 	cells(t, Setback(), onTheChart, "rails", "seat-angle-at-saddle", 1e-6, angles...)
 	cells(t, Setback(), onTheChart, "rails", "knee-over-spindle", 1e-6, knees...)
 	cells(t, Setback(), onTheTape, "rails", "setback", 1e-6, taped...)
+	// A seat tube that passes so far ahead of the bottom bracket that no saddle at this
+	// height is on it, 1110·(cot 40° − cot 100°)·sin 40° = 976 mm. What the tape found is
+	// moved level along the rails.
+	const noLine = onTheTape + " seat-tube-angle=40 seat-angle=100 stack=1110 rail-shift=-7"
+	require.False(t, calctest.Answer(t, Setback(), noLine).At(setbackByChart).Exists())
+	cells(t, Setback(), noLine, "rails", "setback", 1e-9, 165, 170, 175, 180, 185, 190, 195, 200, 205, 210, 215)
 }
 
 // The post's offset is square to the tube, not level: on this frame 25 mm of it put the
@@ -206,6 +212,8 @@ func TestWhatIsSaidOfTheSetback(t *testing.T) {
 	r := calctest.Answer(t, Setback(), onTheChart)
 	// A climb of 20 % is atan 0.2 = 11.310°.
 	require.Contains(t, r.At(angleAtSaddle).Meaning.Say(nil), fmt.Sprintf("On a climb of 20 %% it falls to %.1f° against gravity", angleOf(741, back)-11.310))
+	require.Contains(t, r.At(kneeAhead).Meaning.Say(nil), "give it 10\u00a0mm to 20\u00a0mm either way", "common practice")
+	require.Contains(t, r.At(kneeAhead).Meaning.Say(nil), "from points 20\u00a0mm to 40\u00a0mm further forward", "common practice")
 	for typed, says := range map[string]string{
 		// The rails reach 25 mm to each side: from −7 that is 32 back and 18 forward.
 		fmt.Sprintf(" new-saddle-setback=%v", back+31.9): "it goes back by 32",
@@ -220,8 +228,16 @@ func TestWhatIsSaidOfTheSetback(t *testing.T) {
 	}
 	require.True(t, calctest.Says(calctest.Answer(t, Setback(), onTheChart+" new-saddle-setback=240"), "about 32\u00a0mm from where they are now"))
 	require.True(t, calctest.Says(calctest.Answer(t, Setback(), onTheChart+" new-saddle-setback=120"), "about 18\u00a0mm from where they are now"))
+	// A move back that ends ahead of the zone all the same, and one forward behind it.
+	ahead := chartLine
+	ahead.shift = -40
+	far := calctest.Answer(t, Setback(), fmt.Sprintf("%s rail-shift=-40 new-saddle-setback=%v", onTheChart, ahead.setback()+5))
+	require.True(t, calctest.Says(far, "it would go back by 5"))
+	ahead.shift = 40
+	far = calctest.Answer(t, Setback(), fmt.Sprintf("%s rail-shift=40 new-saddle-setback=%v", onTheChart, ahead.setback()-5))
+	require.True(t, calctest.Says(far, "it would go forward by 5"))
 	// From beyond the zone nothing is left of it.
-	far := calctest.Answer(t, Setback(), onTheChart+" rail-shift=30 new-saddle-setback=290")
+	far = calctest.Answer(t, Setback(), onTheChart+" rail-shift=30 new-saddle-setback=290")
 	require.True(t, calctest.Says(far, "about 0\u00a0mm from where they are now"))
 	far = calctest.Answer(t, Setback(), onTheChart+" rail-shift=-30 new-saddle-setback=120")
 	require.True(t, calctest.Says(far, "about 0\u00a0mm from where they are now"))

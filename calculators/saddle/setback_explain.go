@@ -6,10 +6,8 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
-	"plumbline/calculators/fit"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
-	"plumbline/calculators/posture"
 	"plumbline/calculators/words"
 )
 
@@ -65,24 +63,26 @@ func explainMove(v calculators.Values, r *calculators.Result) {
 	}
 }
 
-// noteSeatLine tells how far to trust the chart, and what the plumb line says of
-// it.
+// noteSeatLine says how far to trust the chart, or whether the plumb line agrees with it.
 func noteSeatLine(v calculators.Values, r *calculators.Result) {
+	if !v.Has(measure.NoseSetback) && !v.Has(measure.SeatTubeAngle) {
+		r.Note(calculators.CheckNote, "The saddle was placed on the printed angle, which holds at one height only. "+
+			"On a frame whose seat tube is slacker than that a high saddle stands {0} or more further back: "+
+			"hang the plumb line, or type the tube’s own angle.", measure.Millimetres(10))
+		return
+	}
 	tape, chart := r.At(setbackByTape), r.At(setbackByChart)
-	known := v.Has(measure.SeatTubeAngle)
-	switch {
-	case !tape.Exists() && !known:
-		r.Note(calculators.CheckNote, "The saddle was placed on the printed angle, which holds at one height only. On a frame whose seat tube is slacker than that a high saddle stands {0} or more further back: hang the plumb line, or type the tube’s own angle.", measure.Millimetres(10))
-	case tape.Exists() && chart.Exists():
-		d := float64(tape.Value - chart.Value)
-		if math.Abs(d) > 5+math.Hypot(float64(tape.Uncertainty), float64(chart.Uncertainty)) {
-			r.Note(calculators.CheckNote, "Plumb line and chart disagree by {0}. The plumb line was used. Check the nose’s length and the floor; if both hold, the printed angle is read at another height or the tube does not point at the bottom bracket.", measure.Millimetres(math.Abs(d)))
-		}
+	// Where only one of the two exists nothing is said: NaN is not larger than anything.
+	apart := math.Abs(float64(tape.Value - chart.Value))
+	if apart > 5+math.Hypot(float64(tape.Uncertainty), float64(chart.Uncertainty)) {
+		r.Note(calculators.CheckNote, "Plumb line and chart disagree by {0}. The plumb line was used. "+
+			"Check the nose’s length and the floor; if both hold, the printed angle is read at another height "+
+			"or the tube does not point at the bottom bracket.", measure.Millimetres(apart))
 	}
 }
 
-// railTable shows what each 5 mm along the rails does, the saddle's height set
-// again after each.
+// railTable shows where the saddle would be for each 5 mm along the rails, its height
+// being set again after each step.
 func railTable(v calculators.Values, r *calculators.Result, setback float64) calculators.Table {
 	t := calculators.Table{Name: "rails", Caption: words.Of("Along the rails, the height set again after each step"), Columns: []calculators.Column{
 		{Name: "rail-shift", Label: words.Of("Saddle on its rails"), Unit: "mm"},
@@ -101,7 +101,8 @@ func railTable(v calculators.Values, r *calculators.Result, setback float64) cal
 		if r.At(angleAtSaddle).Exists() {
 			angle = angleAt(height, at)
 		}
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(s), measure.Millimetres(at), measure.Degrees(angle), measure.Millimetres(kneeOver(v, height, at))})
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(s), measure.Millimetres(at), measure.Degrees(angle),
+			measure.Millimetres(kneeOver(v, height, at))})
 	}
 	return t
 }
@@ -112,18 +113,15 @@ func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure 
 	height := v.Of(measure.SaddleHeight)
 	f := &drawing.Figure{Title: words.Of("How far behind the cranks you sit, the crank level and forward")}
 	angle := angleAt(height, float64(back.Value))
-	if !back.Exists() || math.IsNaN(angle) {
+	if math.IsNaN(angle) {
 		angle = v.Of(measure.SeatAngle)
 	}
 	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(angle)
 	b.Crank, b.CrankAngle = v.Of(measure.CrankLength), 90
-	leg, _ := fit.Leg(v)
-	setup := fit.Setup(v)
-	setup.SeatAngle = angle
-	rider, ok := posture.NewSeated(leg, setup)
-	pose, reaches := rider.At(height, 90)
+	rider, _ := seatedAt(v, angle)
+	pose, _ := rider.At(height, 90)
 	top := b.SaddleTop()
-	if ok && reaches && knee.Exists() {
+	if knee.Exists() {
 		p := figure.Legs(pose, nil, v.Of(measure.SoleHeight))
 		b.PedalAngle = pose.HeelUp
 		f.Add(figure.Pedalling(b, &p)...)

@@ -65,7 +65,7 @@ func sagPitch(v calculators.Values) float64 {
 	back := a.Level(a.Chainstay, a.RearRadius)
 	a.Ahead = v.Of(measure.Wheelbase) - back
 	stand, ok := a.Bike()
-	if !ok || !(a.Ahead > 0) {
+	if !ok || a.Ahead <= 0 {
 		return math.NaN()
 	}
 	sunk, ok := fit.Sunk(v, stand)

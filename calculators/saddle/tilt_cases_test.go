@@ -125,6 +125,9 @@ func TestWhatIsSaidOfTheTilt(t *testing.T) {
 	r = calctest.Answer(t, Tilt(), unlikeWheels+" saddle-tilt=12 grade=0")
 	require.Contains(t, r.At(tiltOnGrade).Meaning.Say(nil), "the nose still points down")
 	require.False(t, calctest.Says(r, "the fork comes up a little"))
+	require.True(t, calctest.Says(calctest.Answer(t, Tilt(), unlikeWheels+" grade=0.4"), "the fork comes up a little"))
+	down := fmt.Sprintf(" saddle-tilt=%v", pitch+slope+0.3)
+	require.Contains(t, calctest.Answer(t, Tilt(), unlikeWheels+down).At(tiltOnGrade).Meaning.Say(nil), "still points down")
 }
 
 // Nose-down from level to 5 degrees is usual on the stand (common practice): what lies

@@ -49,7 +49,8 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 	r.Figure = tiltFigure(v, r)
 }
 
-// explainLevel holds the level tilt to what the evidence supports.
+// explainLevel offers the tilt that is level on the climb as the far end of a range only,
+// and never beyond the usual: nothing supports more.
 func explainLevel(level *calculators.Answer) {
 	level.Low, level.High = 0, calculators.Number(min(max(float64(level.Value), 0), tiltUsualTo))
 	switch t := float64(level.Value); {
@@ -71,13 +72,13 @@ func tiltTable(v calculators.Values, pitch float64) calculators.Table {
 	}}
 	slope := geometry.SlopeAngle(v.Of(measure.Grade))
 	for tilt := 0.0; tilt <= tiltUsualTo; tilt++ {
-		t.Rows = append(t.Rows, []words.Sayer{measure.Degrees(tilt), measure.Degrees(tilt - pitch), measure.Degrees(tilt - pitch - slope)})
+		t.Rows = append(t.Rows, []words.Sayer{measure.Degrees(tilt), measure.Degrees(tilt - pitch),
+			measure.Degrees(tilt - pitch - slope)})
 	}
 	return t
 }
 
-// tiltFigure draws the saddle on the slope as it stands there, over the saddle on
-// the stand.
+// tiltFigure draws the saddle on the stand and, below it, as it stands on the slope.
 func tiltFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	stand := v.Of(measure.SaddleTilt)
 	grade, level := r.At(tiltOnGrade), r.At(tiltToBeLevel)

@@ -98,6 +98,9 @@ func TestABikeThatCannotStand(t *testing.T) {
 	}
 	require.InDelta(t, 1.5, calctest.Value(r, tiltOnStand), 1e-9)
 	require.Empty(t, r.Tables)
+	// A wheelbase that is no longer than from the rear axle to the bottom bracket,
+	// √(600² − 32²) = 599.1, has the front axle behind it.
+	require.False(t, calctest.Answer(t, Tilt(), "saddle-tilt=1.5 grade=12 chainstay=600 wheelbase=599").At(tiltAtSag).Exists())
 	stands := calctest.Answer(t, Tilt(), "saddle-tilt=1.5 grade=12 rear-rim=800 rear-tyre=195 chainstay=256")
 	require.True(t, stands.At(tiltAtSag).Exists())
 }

@@ -16,10 +16,9 @@ func Width() *calculators.Calculator {
 		Inputs: []calculators.Input{
 			{Quantity: measure.SitBoneWidth, Example: "112"},
 			{Quantity: measure.SitBoneRead, Example: "centres"},
-			{Quantity: measure.Leaning, Example: "leaning", Assume: calculators.Fixed(leaningForward, 0, "as on most trail bikes")},
-			{Quantity: measure.SitBoneEdges, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-				return calculators.Assumption{Value: 35, SD: 5, From: "because the two ways of measuring differ by 3 to 4 cm: our inference"}, v.Is(measure.SitBoneRead, "centres")
-			}},
+			{Quantity: measure.Leaning, Example: "leaning",
+				Assume: calculators.Fixed(leaningForward, 0, "as on most trail bikes")},
+			{Quantity: measure.SitBoneEdges, Folded: true, Assume: edgesBeyondCentres},
 		},
 		Answers:  []*calculators.Output{saddleWidth},
 		Workings: []*calculators.Output{boneEdges, boneCentres},
@@ -38,6 +37,13 @@ var (
 	boneEdges   = &calculators.Output{Name: "edges", Label: "Outer edges of your sit bones", Unit: measure.Mm}
 	boneCentres = &calculators.Output{Name: "centres", Label: "Their centres", Unit: measure.Mm}
 )
+
+// edgesBeyondCentres assumes how much further apart the sit bones' outer edges are than
+// their centres, where only the centres were measured.
+func edgesBeyondCentres(v calculators.Values) (calculators.Assumption, bool) {
+	const from = "because the two ways of measuring differ by 3 to 4 cm: our inference"
+	return calculators.Assumption{Value: 35, SD: 5, From: from}, v.Is(measure.SitBoneRead, "centres")
+}
 
 // leaningForward is the index of that choice of measure.Leaning.
 const leaningForward = 1

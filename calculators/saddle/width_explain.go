@@ -25,7 +25,8 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 	}}
 	for i, c := range measure.Leaning.Choices {
 		w := WidthFor(float64(edges.Value)) - leanLess(c.Key)
-		t.Rows = append(t.Rows, []words.Sayer{words.Of(c.Label), measure.Millimetres(w), measure.Millimetres(w - widthRange), measure.Millimetres(w + widthRange), measure.Error{Amount: edges.Margin()}})
+		t.Rows = append(t.Rows, []words.Sayer{words.Of(c.Label), measure.Millimetres(w), measure.Millimetres(w - widthRange),
+			measure.Millimetres(w + widthRange), measure.Error{Amount: edges.Margin()}})
 		if v.Is(measure.Leaning, c.Key) {
 			t.Starred = i + 1
 		}
