@@ -141,17 +141,3 @@ func TestWhatSinksFurtherTipsTheBike(t *testing.T) {
 	require.Less(t, calctest.Value(rigid, sagChange.seatAngle), 0.0)
 	require.True(t, strings.HasPrefix(rigid.At(forkSag).Meaning.Say(nil), "A rigid fork"))
 }
-
-func BenchmarkChange(b *testing.B) {
-	typed := calctest.Pairs(bikeA + "new-fork-length=571 angle-headset=-1 fork-travel=150 sag-front=30 rear-travel=140 sag-rear=30")
-	for b.Loop() {
-		ChangeOfParts().Run(typed, nil)
-	}
-}
-
-func BenchmarkSag(b *testing.B) {
-	typed := calctest.Pairs(bikeA + "fork-travel=150 sag-front=30 rear-travel=140 sag-rear=30")
-	for b.Loop() {
-		Sag().Run(typed, nil)
-	}
-}

@@ -226,21 +226,18 @@ func TestAClimbPointsTheRightWay(t *testing.T) {
 		grade := calctest.Between(t, "grade", 2, 25)
 		base := climbTyped(35) + fmt.Sprintf("grade=%v±0 ", grade)
 		here := calctest.Answer(t, Climb(), base)
-		for _, c := range []struct {
-			typed string
-			signs string // share, lift, pitch-over, ahead, height; a blank where nobody can say
-		}{
+		type turn struct{ typed, signs string } // share, lift, pitch-over, ahead, height; a blank where nobody can say
+		c := rapid.SampledFrom([]turn{
 			{fmt.Sprintf("grade=%v±0", grade+3), "-0000"}, {"grip-x=460", "++ + "}, {"chainstay=450", "++   "},
 			{"saddle-setback=200", "--0-"}, {"saddle-height=748", "    +"}, {"load=9", "-- "}, {"bike-mass=17", " ++ -"},
 			{"com-height-error=5", "--- +"}, {"com-forward-error=15", "++-+0"}, {"grip-y=735", "--  +"},
-		} {
-			there := calctest.Answer(t, Climb(), base+c.typed)
-			for i, sign := range c.signs {
-				o := []*calculators.Output{frontLoad, liftGrade, pitchOver, comForward, comHeight}[i]
-				d := calctest.Value(there, o) - calctest.Value(here, o)
-				if sign == '+' && d <= 0 || sign == '-' && d >= 0 || sign == '0' && math.Abs(d) > 1e-9 {
-					t.Fatalf("%s moves %s by %v, not %c", c.typed, o.Name, d, sign)
-				}
+		}).Draw(t, "more")
+		there := calctest.Answer(t, Climb(), base+c.typed)
+		for i, sign := range c.signs {
+			o := []*calculators.Output{frontLoad, liftGrade, pitchOver, comForward, comHeight}[i]
+			d := calctest.Value(there, o) - calctest.Value(here, o)
+			if sign == '+' && d <= 0 || sign == '-' && d >= 0 || sign == '0' && math.Abs(d) > 1e-9 {
+				t.Fatalf("%s moves %s by %v, not %c", c.typed, o.Name, d, sign)
 			}
 		}
 	})

@@ -10,7 +10,6 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"plumbline/calculators"
 	"plumbline/calculators/body"
 	"plumbline/calculators/calctest"
 	"plumbline/calculators/figure"
@@ -191,13 +190,4 @@ func TestAFootThatDoesNotReachIsSaid(t *testing.T) {
 	require.Contains(t, r.At(frontLoad).Meaning.Say(nil), "reaches both pedals")
 	require.True(t, r.At(pitchOver).Exists())
 	require.True(t, strings.Contains(r.Figure.Description.Say(nil), "without a rider"))
-}
-
-func BenchmarkClimb(b *testing.B) {
-	typed := calctest.Pairs(testRider)
-	var r *calculators.Result
-	for b.Loop() {
-		r, _ = Climb().Run(typed, nil)
-	}
-	_ = r
 }

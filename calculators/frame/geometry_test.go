@@ -68,10 +68,3 @@ func TestWhatMakesABikeLongerMakesItLonger(t *testing.T) {
 		}
 	})
 }
-
-func BenchmarkGeometry(b *testing.B) {
-	typed := calctest.Pairs(testBike + "wheelbase=1214 front-centre=779 effective-top-tube=610")
-	for b.Loop() {
-		Geometry().Run(typed, nil)
-	}
-}

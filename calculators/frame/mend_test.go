@@ -8,7 +8,6 @@ import (
 	"pgregory.net/rapid"
 
 	"plumbline/calculators"
-	"plumbline/calculators/calctest"
 )
 
 // scanned tries every plausible value of an entry: the plain way to what mended finds
@@ -101,14 +100,7 @@ func TestBracketingFindsWhatTryingEveryValueFinds(t *testing.T) {
 	require.Greater(t, explained, 20)
 }
 
-// BenchmarkContradiction is a chart in which no entry explains the contradiction
-// alone, with everything stated: the most work that there is.
-func BenchmarkContradiction(b *testing.B) {
-	pairs := calctest.Pairs(contradiction)
-	for b.Loop() {
-		Geometry().Run(pairs, nil)
-	}
-}
-
+// contradiction states everything, and no entry alone explains it: the most work that
+// there is.
 const contradiction = testBike + "bb-height=345 head-tube-length=110 fork-length=577 rear-rim=584 rear-tyre=63 " +
 	"wheelbase=1230 front-centre=760 effective-top-tube=625"

@@ -189,77 +189,137 @@ func sizeBike(row calculators.Row) (geometry.Bike, bool) {
 	return b, err == nil
 }
 
-// sizeCockpit is the cockpit that a row's frame is given.
-func sizeCockpit(v calculators.Values, row calculators.Row) geometry.Cockpit {
+// sizeCockpit is the cockpit that every frame is given but for the stem, which a row
+// may bring.
+func sizeCockpit(v calculators.Values) geometry.Cockpit {
 	return geometry.Cockpit{
 		Headset: v.Of(measure.HeadsetHeight), Spacers: v.Of(measure.Spacers), ClampHeight: v.Of(measure.StemClampHeight),
-		Stem: cell(row, cStem, v.Of(measure.StemLength)), Rise: v.Of(measure.BarRise), Back: v.Of(measure.BarSweep),
+		Stem: v.Of(measure.StemLength), Rise: v.Of(measure.BarRise), Back: v.Of(measure.BarSweep),
 	}
 }
 
-// matcher is the rider, read once for all rows.
+// rowCockpit is the cockpit of a row's frame: a size's own stem wins.
+func rowCockpit(row calculators.Row, c geometry.Cockpit) geometry.Cockpit {
+	c.Stem = cell(row, cStem, c.Stem)
+	return c
+}
+
+// matcher is the rider, read once for all rows. Lengths in mm.
 type matcher struct {
-	v              calculators.Values
-	leg            body.Leg
-	feet           posture.Setup
-	upper          posture.Upper
-	legOK, aims    bool
-	target         geometry.Point
-	saddle, inseam float64
-	hardware       float64
-	sagF, sagR     float64
-	standing       posture.Standing
-	standOK        bool
+	v                 calculators.Values
+	touched           touched
+	leg               body.Leg
+	feet              posture.Setup
+	upper             posture.Upper
+	hasLeg            bool
+	target            geometry.Point // the reader's grips, nowhere if not given
+	nominal           geometry.Point // the same as the reader gave them, with no error on them
+	saddle, inseam    float64
+	crank             float64 // where a row has none
+	halfPedal         float64 // half the pedal's thickness
+	pedalEdge         float64 // from the bike's middle to the pedal's outer edge
+	hardware          float64 // of the post: collar and head
+	sagFront, sagRear float64 // percent
+	standing          posture.Standing
+	stands            bool
+	parts             geometry.Cockpit // what every row's frame is given
 }
 
 func matcherOf(v calculators.Values) matcher {
-	m := matcher{v: v, saddle: v.Of(measure.SaddleHeight), inseam: v.Of(measure.Inseam),
-		hardware: v.Of(measure.PostCollar) + v.Of(measure.PostHead), sagF: v.Of(measure.SagFront), sagR: v.Of(measure.SagRear)}
-	m.leg, m.legOK = fit.Leg(v)
-	m.feet, m.upper = fit.Feet(v), fit.Upper(v)
-	if m.aims = v.Has(measure.GripX) && v.Has(measure.GripY); m.aims {
+	m := matcher{v: v, touched: touchedBy(v), feet: fit.Feet(v), upper: fit.Upper(v), parts: sizeCockpit(v),
+		target: nowhere, nominal: nowhere,
+		saddle: v.Of(measure.SaddleHeight), inseam: v.Of(measure.Inseam), crank: v.Of(measure.CrankLength),
+		halfPedal: v.Of(measure.PedalThickness) / 2, pedalEdge: v.Of(measure.QFactor)/2 + v.Of(measure.PedalWidth),
+		hardware: v.Of(measure.PostCollar) + v.Of(measure.PostHead), sagFront: v.Of(measure.SagFront), sagRear: v.Of(measure.SagRear)}
+	m.leg, m.hasLeg = fit.Leg(v)
+	if v.Has(measure.GripX) && v.Has(measure.GripY) {
 		m.target = geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
+		m.nominal = geometry.Point{X: v.Nominal(measure.GripX), Y: v.Nominal(measure.GripY)}
 	}
-	if m.legOK {
+	if m.hasLeg && m.touched.elbow {
 		feet := m.feet
 		feet.CleatBehindBall = posture.StandingCleat
-		m.standing, m.standOK = posture.NewStanding(m.leg, feet, m.upper, posture.ReadyStance)
+		m.standing, m.stands = posture.NewStanding(m.leg, feet, m.upper, posture.ReadyStance)
 	}
 	return m
 }
 
-// set sets the numbers of one row, as far as they can be told.
-func (m *matcher) set(out calculators.Numbers, x sizeOutputs, row calculators.Row) {
-	m.setPost(out, x, row)
+// touched are the kinds of numbers that one solve has to set.
+type touched struct{ post, lean, grips, trunk, elbow bool }
+
+// touchedBy tells which numbers may differ from those of the inputs as they were given.
+// While uncertainty is carried through, one input at a time is off, and a number that
+// does not rest on it is left unset, which counts as unmoved: otherwise every posture
+// of every line would be solved again for the height of a post's collar.
+// BenchmarkFrame/size: 5 lines in about half the time.
+func touchedBy(v calculators.Values) touched {
+	off := func(list ...*measure.Quantity) bool {
+		return slices.ContainsFunc(list, func(q *measure.Quantity) bool { return v.Has(q) && v.Of(q) != v.Nominal(q) })
+	}
+	switch {
+	case off(measure.SaddleStack, measure.PostCollar, measure.PostHead, measure.PostLength, measure.PostActuator, measure.InsertionPost):
+		return touched{post: true}
+	case off(measure.PedalWidth, measure.PedalThickness, measure.QFactor):
+		return touched{lean: true}
+	case off(measure.GripX, measure.GripY):
+		return touched{grips: true}
+	case off(measure.SaddleHeight):
+		return touched{post: true, trunk: true}
+	case off(measure.TrunkLength, measure.ArmLength, measure.ShoulderWidth, measure.BarWidth, measure.GripLength):
+		return touched{trunk: true, elbow: true}
+	}
+	return touched{post: true, lean: true, grips: true, trunk: true, elbow: true}
+}
+
+// nowhere is the place of what there is not.
+var nowhere = geometry.Point{X: math.NaN(), Y: math.NaN()}
+
+// set sets the numbers of one row, as far as they can be told and may have changed. It
+// returns the grips' place, nowhere if the row describes no bike.
+func (m *matcher) set(out calculators.Numbers, x sizeOutputs, row calculators.Row) geometry.Point {
+	if m.touched.post {
+		m.setPost(out, x, row)
+	}
 	out.Set(x.standOver, m.inseam-row.Cells[cStand])
 	b, ok := sizeBike(row)
 	if !ok {
-		return
+		return nowhere
 	}
-	crank := cell(row, cCrank, m.v.Of(measure.CrankLength))
+	crank := cell(row, cCrank, m.crank)
 	out.Set(x.toe, b.ToeGap(crank))
-	sagged, err := geometry.Sagged(b, cell(row, cForkTravel, 0), m.sagF, cell(row, cRearTravel, 0), m.sagR)
-	if err != nil {
-		return
-	}
-	lateral := m.v.Of(measure.QFactor)/2 + m.v.Of(measure.PedalWidth)
-	if lean, ok := geometry.PedalLean(sagged.BBHeight(), crank, m.v.Of(measure.PedalThickness)/2, lateral); ok {
-		out.Set(x.lean, lean)
-	}
-	hold, ok := sizeCockpit(m.v, row).Hold(b)
+	hold, ok := rowCockpit(row, m.parts).Hold(b)
 	if !ok {
-		return
+		return nowhere
 	}
-	if m.aims {
+	if m.touched.grips {
 		out.Set(x.ahead, hold.Grip.X-m.target.X)
 		out.Set(x.above, hold.Grip.Y-m.target.Y)
 	}
-	tilt := sagged.HeadAngle - b.HeadAngle
-	grip := hold.Grip.Turn(-tilt)
-	if trunk, ok := m.trunk(b, tilt, grip); ok {
-		out.Set(x.trunk, trunk)
+	if m.touched.lean || m.touched.trunk || m.touched.elbow {
+		m.setSagged(out, x, row, b, hold.Grip)
 	}
-	if m.standOK {
+	return hold.Grip
+}
+
+// setSagged sets the numbers of a row's bike at sag.
+func (m *matcher) setSagged(out calculators.Numbers, x sizeOutputs, row calculators.Row, b geometry.Bike, grip geometry.Point) {
+	sagged, err := geometry.Sagged(b, cell(row, cForkTravel, 0), m.sagFront, cell(row, cRearTravel, 0), m.sagRear)
+	if err != nil {
+		return
+	}
+	if m.touched.lean {
+		if lean, ok := geometry.PedalLean(sagged.BBHeight(), cell(row, cCrank, m.crank), m.halfPedal, m.pedalEdge); ok {
+			out.Set(x.lean, lean)
+		}
+	}
+	tilt := sagged.HeadAngle - b.HeadAngle
+	grip = grip.Turn(-tilt)
+	if m.touched.trunk {
+		if trunk, ok := m.trunk(b, tilt, grip); ok {
+			out.Set(x.trunk, trunk)
+		}
+	}
+	if m.touched.elbow && m.stands {
 		if r, err := m.standing.Balance(grip); err == nil && r.Reaches() {
 			out.Set(x.elbow, r.ElbowBend)
 		}
@@ -270,7 +330,7 @@ func (m *matcher) set(out calculators.Numbers, x sizeOutputs, row calculators.Ro
 // sinks, degrees.
 func (m *matcher) trunk(b geometry.Bike, tilt float64, grip geometry.Point) (float64, bool) {
 	saddle, ok := b.SaddlePoint(m.saddle)
-	if !ok || !m.legOK {
+	if !ok || !m.hasLeg {
 		return 0, false
 	}
 	s, ok := fit.Sit(m.leg, m.feet, m.upper, saddle.Turn(-tilt))
@@ -303,23 +363,13 @@ func (m *matcher) setPost(out calculators.Numbers, x sizeOutputs, row calculator
 	out.Set(x.dropper, travel)
 }
 
-// nearest returns the row whose grips lie nearest to the reader's, as given, or
-// the first one where the reader gave none.
-func nearest(v calculators.Values, rows []calculators.Row) int {
-	if !v.Has(measure.GripX) || !v.Has(measure.GripY) {
-		return 0
-	}
-	target := geometry.Point{X: v.Nominal(measure.GripX), Y: v.Nominal(measure.GripY)}
+// nearest returns the place of the shortest of some ways from the reader's grips to those
+// of a line, 0 where there is none: ways that are no number are passed over.
+func nearest(ways []geometry.Point) int {
 	best, least := 0, math.Inf(1)
-	for i, row := range rows {
-		b, ok := sizeBike(row)
-		if !ok {
-			continue
-		}
-		if hold, ok := sizeCockpit(v, row).Hold(b); ok {
-			if d := hold.Grip.Distance(target); d < least {
-				best, least = i, d
-			}
+	for i, way := range ways {
+		if d := way.Length(); d < least {
+			best, least = i, d
 		}
 	}
 	return best
@@ -328,10 +378,11 @@ func nearest(v calculators.Values, rows []calculators.Row) int {
 func solveSize(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	rows := v.Rows(measure.Sizes)
 	m := matcherOf(v)
+	ways := make([]geometry.Point, len(rows))
 	for i, row := range rows {
-		m.set(out, lines[i], row)
+		ways[i] = m.set(out, lines[i], row).Sub(m.nominal)
 	}
-	near := lines[nearest(v, rows)]
+	near := lines[nearest(ways)]
 	out.Set(sizeAhead, out.At(near.ahead))
 	out.Set(sizeAbove, out.At(near.above))
 	out.Set(sizeDropper, out.At(near.dropper))

@@ -301,19 +301,30 @@ func TestSizesPointTheRightWay(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		base := fmt.Sprintf("saddle-height=%v inseam=%v ", calctest.Between(t, "saddle", 715, 735), calctest.Between(t, "leg", 815, 845))
 		here := at(base)
-		for typed, signs := range map[string]string{ // dropper, stand-over, trunk, toe, lean, ahead, above, elbow
-			"saddle-height=742": "+0.00000", "saddle-stack=52": "-0000000", "post-head=30": "-0000000", "inseam=850": "0+......",
-			"sag-front=25": "00..-00.", "sag-rear=33": "00..-00.", "pedal-thickness=20": "0000-000", "pedal-width=110": "0000-000", "q-factor=180": "0000-000",
-			"bar-rise=40": "00+00.+.", "spacers=25": "00+00-+.", "bar-sweep=50": "00+00-0.", "arm-length=720": "00+0000.", "grip-x=462": "00000-00",
-			"grip-y=735": "000000-0",
-		} {
-			there := at(base + typed)
-			x := lines[2]
-			for i, o := range []*calculators.Output{x.dropper, x.standOver, x.trunk, x.toe, x.lean, x.ahead, x.above, x.elbow} {
-				d := calctest.Value(there, o) - calctest.Value(here, o)
-				if sign := signs[i]; sign == '+' && !(d > 0) || sign == '-' && !(d < 0) || sign == '0' && !(math.Abs(d) < 1e-9) {
-					t.Fatalf("%s moves %s by %v, not %c", typed, o.Name, d, sign)
-				}
+		type turn struct{ typed, signs string } // dropper, stand-over, trunk, toe, lean, ahead, above, elbow
+		c := rapid.SampledFrom([]turn{
+			{"saddle-height=742", "+0.00000"},
+			{"saddle-stack=52", "-0000000"},
+			{"post-head=30", "-0000000"},
+			{"inseam=850", "0+......"},
+			{"sag-front=25", "00..-00."},
+			{"sag-rear=33", "00..-00."},
+			{"pedal-thickness=20", "0000-000"},
+			{"pedal-width=110", "0000-000"},
+			{"q-factor=180", "0000-000"},
+			{"bar-rise=40", "00+00.+."},
+			{"spacers=25", "00+00-+."},
+			{"bar-sweep=50", "00+00-0."},
+			{"arm-length=720", "00+0000."},
+			{"grip-x=462", "00000-00"},
+			{"grip-y=735", "000000-0"},
+		}).Draw(t, "more")
+		there := at(base + c.typed)
+		x := lines[2]
+		for i, o := range []*calculators.Output{x.dropper, x.standOver, x.trunk, x.toe, x.lean, x.ahead, x.above, x.elbow} {
+			d := calctest.Value(there, o) - calctest.Value(here, o)
+			if sign := c.signs[i]; sign == '+' && !(d > 0) || sign == '-' && !(d < 0) || sign == '0' && !(math.Abs(d) < 1e-9) {
+				t.Fatalf("%s moves %s by %v, not %c", c.typed, o.Name, d, sign)
 			}
 		}
 	})

@@ -170,7 +170,11 @@ func sorted(v calculators.Values, r *calculators.Result) []sized {
 
 func explainSize(v calculators.Values, r *calculators.Result) {
 	rows := v.Rows(measure.Sizes)
-	near := words.Name(rows[nearest(v, rows)].Name)
+	ways := make([]geometry.Point, len(rows))
+	for i := range rows {
+		ways[i] = lines[i].answers(r).offset()
+	}
+	near := words.Name(rows[nearest(ways)].Name)
 	ahead, above, drop, trunk := r.At(sizeAhead), r.At(sizeAbove), r.At(sizeDropper), r.At(sizeTrunk)
 	all := sorted(v, r)
 	if ahead.Exists() {

@@ -58,7 +58,7 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 func sizeBuild(v calculators.Values, row calculators.Row, b geometry.Bike) figure.Build {
 	saddle := v.Of(measure.SaddleHeight)
 	rim := cell(row, cFrontRim, standInRim)
-	return figure.Build{Bike: b, Cockpit: sizeCockpit(v, row), Saddle: saddle, SeatTube: min(row.Cells[cSeatTube], saddle-70),
+	return figure.Build{Bike: b, Cockpit: rowCockpit(row, sizeCockpit(v)), Saddle: saddle, SeatTube: min(row.Cells[cSeatTube], saddle-70),
 		FrontRim: min(rim, 2*b.FrontRadius-40), RearRim: min(cell(row, cRearRim, rim), 2*b.RearRadius-40),
 		Crank: cell(row, cCrank, v.Of(measure.CrankLength)), CrankAngle: 90}
 }

@@ -12,7 +12,6 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
-	"plumbline/calculators/measure"
 	"plumbline/calculators/panel"
 	"plumbline/calculators/words"
 )
@@ -194,17 +193,4 @@ func TestWhateverIsPastedIsAnsweredOrNamed(t *testing.T) {
 			}
 		}
 	})
-}
-
-// BenchmarkTwentySizes compares twenty sizes: 150 ms are allowed in a browser.
-func BenchmarkTwentySizes(b *testing.B) {
-	lines := strings.Split(demoSizes, "\n")
-	table := lines[0]
-	for i := range 20 {
-		table += "\n" + strings.Replace(lines[1+i%5], ",", fmt.Sprintf("%d,", i), 1)
-	}
-	typed := append(panel.Example(Size()), calculators.Pair{Key: measure.Sizes.Key, Typed: table})
-	for b.Loop() {
-		Size().Run(typed, nil)
-	}
 }
