@@ -17,7 +17,9 @@ import (
 // the numbers themselves.
 
 // meaning returns what an answer says of itself, with plain blanks.
-func meaning(r *calculators.Result, o *calculators.Output) string { return plain(r.At(o).Meaning.Say(nil)) }
+func meaning(r *calculators.Result, o *calculators.Output) string {
+	return plain(r.At(o).Meaning.Say(nil))
+}
 
 func plain(s string) string { return strings.ReplaceAll(s, "\u00a0", " ") }
 
@@ -282,7 +284,9 @@ func TestWidthSays(t *testing.T) {
 	assert.True(t, saysPlain(r, "Your tightest gap leaves 40 mm on each side"), "(810 − 731)/2 = 39.5")
 	assert.True(t, saysPlain(calctest.Answer(t, Width(), "tree-gap=700 "+widthRecord.typed()), "narrower than this bar by 16 mm on each side"), "(731 − 700)/2 = 15.5")
 	assert.Equal(t, []string{"711 mm to 751 mm"}, []string{plain(calctest.Column(t, r, "methods", "range")[0])})
-	of := func(change numbers) string { return meaning(calctest.Answer(t, Width(), widthRecord.with(change).typed()), barWidth) }
+	of := func(change numbers) string {
+		return meaning(calctest.Answer(t, Width(), widthRecord.with(change).typed()), barWidth)
+	}
 	assert.Contains(t, of(numbers{"bar-width": 710}), "is narrower")
 	assert.Contains(t, of(numbers{"bar-width": 712}), "lies inside")
 	assert.Contains(t, of(numbers{"bar-width": 750}), "lies inside")
@@ -317,7 +321,7 @@ func TestSameSays(t *testing.T) {
 	shift := sameByHand(sameRecord)[railShift]
 	tube := math.Sin(73.4 * math.Pi / 180) // so much rail does a mm of offset take or give
 	for by, says := range map[float64]string{19.5: "Within what most rails have", -19.5: "Within what most rails have",
-		26: "More than rails have, about 20 mm: the new seat tube is steeper than your position. A post with 6 mm more offset",
+		26:  "More than rails have, about 20 mm: the new seat tube is steeper than your position. A post with 6 mm more offset",
 		-31: "More than rails have, about 20 mm: the new seat tube is slacker than your position, and you would sit 11 mm further back"} {
 		at := calctest.Answer(t, Same(), sameRecord.with(numbers{"new-post-offset": 24 - (by-shift)*tube}).typed())
 		assert.InDelta(t, by, calctest.Value(at, railShift), 1e-6)
