@@ -1,0 +1,341 @@
+package cockpit
+
+import (
+	"math"
+	"math/cmplx"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"plumbline/calculators"
+	"plumbline/calculators/calctest"
+	"plumbline/calculators/measure"
+)
+
+// What is said is held to numbers worked out here, from the same independent solve as
+// the numbers themselves.
+
+// meaning returns what an answer says of itself, with plain blanks.
+func meaning(r *calculators.Result, o *calculators.Output) string {
+	return plain(r.At(o).Meaning.Say(nil))
+}
+
+func plain(s string) string { return strings.ReplaceAll(s, "\u00a0", " ") }
+
+// mm and deg write an amount as it is said.
+func mm(x float64) string { return measure.Decimal(x, 0, nil) + " mm" }
+
+func tenthMm(x float64) string { return measure.Decimal(x, 1, nil) + " mm" }
+
+func deg(x float64) string { return plain(measure.Degrees(x).Say(nil)) }
+
+func cotOf(degrees float64) float64 { return 1 / math.Tan(degrees*math.Pi/180) }
+
+// ranges holds an answer's range.
+func ranges(t *testing.T, r *calculators.Result, o *calculators.Output, low, high float64) {
+	t.Helper()
+	assert.InDelta(t, low, float64(r.At(o).Low), 1e-6, "%s: low", o.Name)
+	assert.InDelta(t, high, float64(r.At(o).High), 1e-6, "%s: high", o.Name)
+}
+
+func TestGripSays(t *testing.T) {
+	r := calctest.Answer(t, Grip(), partsRecord.typed())
+	want := gripByHand(partsRecord)
+	assert.Contains(t, meaning(r, gripY), "ends "+mm(want[gripY]-617)+" lower")
+	lost, kept := 10*cotOf(64.7), 10*cotOf(76.2)
+	assert.Contains(t, meaning(r, reachAtBar), "the chart’s 451 mm of reach")
+	assert.Contains(t, meaning(r, reachAtBar), "leans back "+tenthMm(lost)+" for every 10 mm up")
+	assert.Contains(t, meaning(r, roomAtBar), "Every 10 mm that spacers raise the bar take "+tenthMm(lost-kept)+" off it")
+	assert.Contains(t, meaning(r, roomAtBar), "would grow by "+tenthMm(kept)+" instead")
+	// A seat tube that leans back more than the steering axis.
+	slack := calctest.Answer(t, Grip(), partsRecord.with(numbers{"seat-angle": 61.5, "head-angle": 66}).typed())
+	assert.Contains(t, meaning(slack, roomAtBar), "so every 10 mm that spacers raise the bar add "+tenthMm(10*cotOf(61.5)-10*cotOf(66)))
+	// About level means within 15 mm, both ways.
+	level := partsRecord["saddle-height"] - want[gripDrop]/math.Sin(76.2*math.Pi/180) // grips level with the saddle
+	for by, says := range map[float64]string{14.5: "about level", -14.5: "about level", 15.5: "lower than your seat", -15.5: "Your hands are 15 mm higher", -27: "Your hands are 27 mm higher"} {
+		at := calctest.Answer(t, Grip(), partsRecord.with(numbers{"saddle-height": level + by/math.Sin(76.2*math.Pi/180)}).typed())
+		assert.InDelta(t, by, calctest.Value(at, gripDrop), 1e-6)
+		assert.Contains(t, strings.ReplaceAll(meaning(at, gripDrop), "16 mm", "15 mm"), says, "%v", by)
+	}
+	none := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 saddle-height=721")
+	assert.Contains(t, meaning(none, gripFromSaddle), "Give “Saddle height”, and")
+	assert.Contains(t, meaning(none, roomAtBar), "Give “Effective seat angle”")
+	for _, has := range []string{"saddle-height=400 saddle-setback=410", "saddle-height=205 seat-angle=76 seat-tube-angle=50 seat-angle-height=700"} {
+		wrong := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 "+has)
+		assert.Contains(t, meaning(wrong, gripFromSaddle), "leaves no place for a saddle", has)
+	}
+}
+
+func TestLeverSays(t *testing.T) {
+	r := calctest.Answer(t, Lever(), "sex=f "+leverRecord.typed())
+	want := leverByHand("f")(leverRecord)
+	tilt := handBikeOf(leverRecord).tilt(leverRecord)
+	other := want[forearmSeated] - tilt
+	assert.Contains(t, meaning(r, leverAngle), "Seated your forearm would ask for "+deg(other))
+	ranges(t, r, leverAngle, math.Min(other, want[leverAngle]), math.Max(other, want[leverAngle]))
+	ranges(t, r, leverReach, 0.6*71, 0.75*71)
+	// 71·2/3 = 47.33: a lever at 58 comes in by 10.67; within 3 mm it is there.
+	assert.Contains(t, meaning(r, leverReach), "Yours stands out 58 mm now: bring it in by 11 mm")
+	at := func(reach float64) string {
+		return meaning(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": reach}).typed()), leverReach)
+	}
+	assert.Contains(t, at(41), "Yours stands at 41 mm now: let it out by 6 mm")
+	assert.Contains(t, at(50.2), "is there already")
+	assert.Contains(t, at(44.5), "is there already")
+	assert.Contains(t, at(50.5), "bring it in by 3 mm")
+	assert.Contains(t, at(44.2), "let it out by 3 mm")
+	// 16 CFR 1512.5(b)(2): 89 mm (3½ in).
+	long := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 90}).typed())
+	assert.True(t, saysPlain(long, "A lever 90 mm out is beyond the 89 mm that the law"))
+	assert.False(t, saysPlain(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 88}).typed()), "is beyond the"))
+	none := leverRecord.with(nil)
+	delete(none, "lever-reach")
+	delete(none, "saddle-height")
+	delete(none, "saddle-setback")
+	bare := calctest.Answer(t, Lever(), none.typed())
+	assert.Contains(t, meaning(bare, leverReach), "The law allows bicycles up to 89 mm")
+	assert.Contains(t, meaning(bare, leverAngle), "give “Saddle height” to see how far")
+	assert.Contains(t, meaning(r, leverInset), "one finger meets the blade")
+	short := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-length": 42, "grip-length": 140}).typed())
+	assert.Less(t, calctest.Value(short, leverInset), 0.0)
+	assert.Contains(t, meaning(short, leverInset), "choose a shorter grip")
+	assert.Contains(t, meaning(r, gripDiameter), "30 mm to 40 mm all rated well") // Kong and Lowe 2005
+	// Keir et al. 2007: 32.7 degrees back, 14.5 and 21.8 to the sides; O'Driscoll et al. 1992: 35.
+	assert.True(t, saysPlain(r, "past about "+deg(32.7)+", or sideways past "+deg(14.5)+" to "+deg(21.8)))
+	assert.True(t, saysPlain(r, "the hardest squeeze at 35.0°"))
+}
+
+// saysPlain is calctest.Says with plain blanks.
+func saysPlain(r *calculators.Result, text string) bool {
+	for _, n := range r.Notes {
+		if strings.Contains(plain(n.Text.Say(nil)), text) {
+			return true
+		}
+	}
+	for _, a := range r.Answers {
+		if strings.Contains(plain(a.Meaning.Say(nil)), text) {
+			return true
+		}
+	}
+	return false
+}
+
+func TestReadySays(t *testing.T) {
+	r := calctest.Answer(t, Ready(), "sex=f "+readyRecord.typed())
+	rider, s, grip := readyStance(readyRecord, "f")
+	tilt := handBikeOf(readyRecord).tilt(readyRecord)
+	tips := map[bool]string{true: "back", false: "forward"}[tilt < 0]
+	assert.True(t, saysPlain(r, "which tips it "+tips+" by "+deg(math.Abs(tilt))))
+	nose := calctest.Answer(t, Ready(), readyRecord.with(numbers{"sag-rear": 0}).typed())
+	tilt = handBikeOf(readyRecord.with(numbers{"sag-rear": 0})).tilt(readyRecord.with(numbers{"sag-rear": 0}))
+	assert.True(t, saysPlain(nose, "which tips it forward by "+deg(tilt)))
+	// What 5 degrees of trunk and 10 mm of stem are worth, in degrees of elbow.
+	tall := s
+	tall.trunk -= 5
+	head := readyRecord["head-angle"] + handBikeOf(readyRecord).tilt(readyRecord)
+	trunk, stem := rider.elbowAt(tall, grip)-rider.elbowAt(s, grip), rider.elbowAt(s, grip+scaled(10, toward(90-head)))-rider.elbowAt(s, grip)
+	assert.True(t, saysPlain(r, "Leaning the trunk by 5 degrees is worth "+deg(trunk)+" of elbow; a stem 10 mm longer is worth "+deg(stem)))
+	ranges(t, r, readyElbow, 45, 80)
+
+	// A trunk for each bend: 45 and 80 degrees bound what is common practice.
+	for bend, says := range map[float64]string{44: "Straighter than the 45.0° to 80.0°", 46: "Between the 45.0° and 80.0°", 79: "Between the 45.0° and 80.0°", 81: "More than the 45.0° to 80.0°"} {
+		at := calctest.Answer(t, Ready(), "sex=f "+readyRecord.with(numbers{"trunk-angle": trunkFor(rider, s, grip, bend)}).typed())
+		assert.InDelta(t, bend, calctest.Value(at, readyElbow), 1e-6)
+		assert.Contains(t, meaning(at, readyElbow), says)
+	}
+	for bend, wide := range map[float64]bool{39: true, 41: false} {
+		all := readyRecord.with(numbers{"trunk-angle": trunkFor(rider, s, grip, bend)})
+		assert.Equal(t, wide, saysPlain(calctest.Answer(t, Ready(), "sex=f "+all.typed()), "Nearly straight, an elbow changes fast"), "%v", bend)
+	}
+	estimated := readyRecord.with(nil)
+	delete(estimated, "arm-length")
+	assert.True(t, saysPlain(calctest.Answer(t, Ready(), estimated.typed()), "Lengths of your body that were estimated leave a wide margin"))
+	assert.False(t, saysPlain(r, "Lengths of your body that were estimated"))
+}
+
+// Arms that end before the grips: the centre comes forward until they reach.
+func TestReadySaysHowFarTheArmsAreShort(t *testing.T) {
+	far := readyRecord.with(numbers{"grip-x": 520, "grip-y": 640, "trunk-angle": 58})
+	r := calctest.Answer(t, Ready(), "sex=f "+far.typed())
+	rider, s, grip := readyStance(far, "f")
+	short := -rider.slack(s, grip)
+	assert.Greater(t, short, 20.0)
+	assert.InDelta(t, -short, calctest.Value(r, armSlack), 1e-5)
+	assert.False(t, r.At(readyElbow).Exists())
+	assert.Contains(t, meaning(r, readyElbow), "your arms are straight "+mm(short)+" before the grips")
+	assert.True(t, saysPlain(r, "Your arms are straight "+mm(short)+" before the grips."))
+	assert.Contains(t, meaning(r, armSlack), "end this much before the grips")
+	reaches := walk(rider.balance(s, grip), 1, func(t float64) bool {
+		p, _ := rider.stands(s, grip, t)
+		return cmplx.Abs(grip-p.shoulder) < rider.armChord(0)
+	})
+	_, off := rider.stands(s, grip, reaches)
+	assert.InDelta(t, -off, calctest.Value(r, roomBack), 1e-4)
+	assert.Contains(t, meaning(r, roomBack), "None: you would have to come forward by this much")
+	assert.Equal(t, "straight "+mm(short)+" before the grips", plain(calctest.Column(t, r, "move", "after")[0]))
+	assert.Equal(t, plain(measure.Millimetres(-short).Say(nil)), plain(calctest.Column(t, r, "move", "after")[1]))
+}
+
+// What ends the room is what a walk in small steps meets first.
+func TestReadySaysWhatEndsTheRoom(t *testing.T) {
+	ends := func(change numbers) *calculators.Result {
+		return calctest.Answer(t, Ready(), "sex=f "+readyRecord.with(change).typed())
+	}
+	assert.Contains(t, meaning(ends(nil), roomBack), "before your arms are straight")
+	over := ends(numbers{"trunk-angle": 36, "grade": -25})
+	rider, s, grip := readyStance(readyRecord.with(numbers{"trunk-angle": 36, "grade": -25}), "f")
+	assert.InDelta(t, rider.forward(s, grip), calctest.Value(over, roomForward), 1e-4)
+	near := readyRecord.with(numbers{"grip-x": 330, "grip-y": 760, "trunk-angle": 30})
+	r := calctest.Answer(t, Ready(), "sex=f "+near.typed())
+	rider, s, grip = readyStance(near, "f")
+	if bend := rider.elbowAt(s, grip); bend > 120 {
+		assert.Less(t, calctest.Value(r, roomForward), 0.0)
+		assert.Contains(t, meaning(r, roomForward), "None: at this trunk angle your arms have nothing left to fold")
+	}
+}
+
+func TestSeatedSays(t *testing.T) {
+	record := testRider.with(testBike).with(numbers{"saddle-height": 721, "saddle-setback": 158, "elbow-bend": 24})
+	r := calctest.Answer(t, Seated(), "sex=f "+record.typed())
+	tilt := handBikeOf(record).tilt(record)
+	seat, at := record.sit("f", tilt), record.grips()*toward(-tilt)
+	tall, low := seat.trunk(721, at, 0), seat.trunk(721, at, 60)
+	ranges(t, r, seatedTrunk, low, tall)
+	assert.Contains(t, meaning(r, seatedTrunk), "allow "+deg(tall)+" with straight arms and "+deg(low)+" with the elbows bent by 60 degrees")
+	assert.False(t, saysPlain(r, "This near to upright"))
+
+	far := record.with(numbers{"grip-x": 1020, "grip-y": 510})
+	r = calctest.Answer(t, Seated(), "sex=f "+far.typed())
+	rider := handRiderOf(far, "f")
+	short := cmplx.Abs(seat.hip(721)-far.grips()*toward(-handBikeOf(far).tilt(far))) - 527 - rider.armChord(0)
+	assert.Contains(t, meaning(r, seatedTrunk), "your hands would end "+mm(short)+" before the grips")
+	assert.False(t, r.At(seatedShoulder).Exists())
+	folded := calctest.Answer(t, Seated(), record.with(numbers{"grip-x": 60, "grip-y": 720, "elbow-bend": 0, "arm-length": 900}).typed())
+	assert.Contains(t, meaning(folded, seatedTrunk), "With the elbows bent like that no trunk angle")
+	wide := calctest.Answer(t, Seated(), record.with(numbers{"bar-width": 1280, "arm-length": 330, "shoulder-width": 280}).typed())
+	assert.Contains(t, meaning(wide, seatedTrunk), "Your arms do not span this bar")
+	none := calctest.Answer(t, Seated(), record.with(numbers{"saddle-height": 300, "saddle-setback": 310}).typed())
+	assert.Contains(t, meaning(none, seatedTrunk), "No seat")
+
+	// Near upright and near lying flat the ± is approximate: beyond 85 and 25 degrees.
+	for trunk, says := range map[float64]bool{84.5: false, 85.5: true, 25.5: false, 24.5: true} {
+		y := 610.0
+		if trunk > 50 {
+			y = 703
+		}
+		x := root(-1000, -150, func(back float64) float64 {
+			g := complex(-back, y)
+			moved := record.with(numbers{"grip-x": -back, "grip-y": y})
+			tip := handBikeOf(moved).tilt(moved)
+			return record.sit("f", tip).trunk(721, g*toward(-tip), 24) - trunk
+		})
+		at := calctest.Answer(t, Seated(), "sex=f "+record.with(numbers{"grip-x": -x, "grip-y": y}).typed())
+		assert.InDelta(t, trunk, calctest.Value(at, seatedTrunk), 1e-4)
+		assert.Equal(t, says, saysPlain(at, "This near to upright"), "%v", trunk)
+	}
+}
+
+func TestStemSays(t *testing.T) {
+	answer := func(change numbers) *calculators.Result {
+		return calctest.Answer(t, Stem(), partsRecord.with(numbers{"move-x": -12, "move-y": 14}).with(change).typed())
+	}
+	along := stemByHand(partsRecord.with(numbers{"move-x": -12, "move-y": 14}))[spacersChange] // 17.8 mm on top of 17
+	assert.Contains(t, meaning(answer(nil), spacersChange), "you have to look up")
+	assert.Contains(t, meaning(answer(numbers{"spacers-limit": 17 + along - 0.4}), spacersChange), "in whole rings")
+	assert.Contains(t, meaning(answer(numbers{"spacers-limit": 17 + along - 0.6}), spacersChange),
+		"That would stand "+mm(17+along)+" under the stem, and your steerer allows "+mm(17+along-0.6))
+	// What the steerer holds now and what its maker allows: the less counts.
+	for _, limits := range []numbers{{"spacers-above": 9}, {"spacers-above": 9, "spacers-limit": 40}, {"spacers-above": 30, "spacers-limit": 26}} {
+		assert.Contains(t, meaning(answer(limits), spacersChange), "your steerer allows 26 mm")
+	}
+	assert.Contains(t, meaning(answer(numbers{"move-x": 10, "move-y": -22}), spacersChange), "There are only 17 mm under the stem to take away")
+	// The room at the bar: 10 mm of height take the axis back by 10·cot 64.7° and bring
+	// the seat line back by 10·cot 76.2°.
+	lost, kept := 10*(cotOf(64.7)-cotOf(76.2)), 10*cotOf(76.2)
+	assert.True(t, saysPlain(answer(nil), "every 10 mm of height from spacers takes "+tenthMm(lost)+" off the room"))
+	assert.True(t, saysPlain(answer(nil), tenthMm(kept)+" more room for the same height"))
+	assert.False(t, saysPlain(answer(numbers{"seat-angle": 61.5}), "of height from spacers takes"))
+	assert.True(t, saysPlain(answer(nil), "Stems of about 40 mm are the norm now; ten years ago they were 50 mm to 60 mm. Within some 10 mm of the norm"))
+	assert.True(t, saysPlain(answer(nil), "at most 5 mm below the top of the stem")) // ISO 4210
+	// Steps over 20 mm are to be taken in several.
+	assert.False(t, saysPlain(answer(numbers{"move-x": -12, "move-y": 15.9}), "The grips would move by"))
+	assert.True(t, saysPlain(answer(numbers{"move-x": -12, "move-y": 16.1}), "The grips would move by 20 mm"))
+	// Along the axis within a tenth of the move the ± is approximate.
+	for off, says := range map[float64]bool{0.95: true, 1.05: false} {
+		way := scaled(10, toward(180-64.7)) + scaled(off, toward(90-64.7))
+		move := way * complex(10/cmplx.Abs(way), 0)
+		share := math.Abs(imag(move/toward(180-64.7))) / 10
+		at := answer(numbers{"move-x": real(move), "move-y": imag(move)})
+		assert.Equal(t, share < 0.1, saysPlain(at, "The move lies along the steering axis"), "%v", share)
+		assert.Equal(t, says, share < 0.1)
+	}
+	assert.True(t, saysPlain(answer(nil), "Give “Height”, “Inside leg”, “Saddle height” and “Effective seat angle” to see what the move costs you") || len(answer(nil).Tables) == 2)
+}
+
+func TestWidthSays(t *testing.T) {
+	r := calctest.Answer(t, Width(), "sex=f tree-gap=810 "+widthRecord.typed())
+	ranges(t, r, barWidth, 711, 751)
+	ranges(t, r, armSpread, 8, 14)
+	assert.Contains(t, meaning(r, barWidth), "Anything from 711 mm to 751 mm is worth a test. Your bar of 788 mm is wider")
+	assert.Contains(t, meaning(r, armSpread), "Common practice lies between 8.0° and 14.0°")
+	assert.Contains(t, meaning(r, armSpread), "On your bar now it is "+deg(widthByHand("f")(widthRecord)[spreadNow])[:2])
+	assert.Contains(t, meaning(r, reachLost), "After 40 mm or more, a stem 10 mm shorter or longer")
+	assert.True(t, saysPlain(r, "Your tightest gap leaves 40 mm on each side"), "(810 − 731)/2 = 39.5")
+	assert.True(t, saysPlain(calctest.Answer(t, Width(), "tree-gap=700 "+widthRecord.typed()), "narrower than this bar by 16 mm on each side"), "(731 − 700)/2 = 15.5")
+	assert.Equal(t, []string{"711 mm to 751 mm"}, []string{plain(calctest.Column(t, r, "methods", "range")[0])})
+	of := func(change numbers) string {
+		return meaning(calctest.Answer(t, Width(), widthRecord.with(change).typed()), barWidth)
+	}
+	assert.Contains(t, of(numbers{"bar-width": 710}), "is narrower")
+	assert.Contains(t, of(numbers{"bar-width": 712}), "lies inside")
+	assert.Contains(t, of(numbers{"bar-width": 750}), "lies inside")
+	assert.Contains(t, of(numbers{"bar-width": 752}), "is wider")
+	// Without press-ups the range is where straight arms spread by 8 and 14 degrees.
+	none := widthRecord.with(nil)
+	delete(none, "push-up-width")
+	at := func(spread float64) float64 { return 0.88*383 + 2*652*imag(toward(spread)) + 126 }
+	r = calctest.Answer(t, Width(), none.typed())
+	ranges(t, r, barWidth, at(8), at(14))
+	assert.Equal(t, mm(at(8))+" to "+mm(at(14)), plain(calctest.Column(t, r, "methods", "range")[0]))
+	// A bar far too wide comes down by twelve steps at most.
+	steps := calctest.Column(t, calctest.Answer(t, Width(), widthRecord.with(numbers{"bar-width": 860}).typed()), "trim", "in")
+	assert.Len(t, steps, 12)
+	assert.Equal(t, "look up the maker’s least width before any saw", calctest.Column(t, calctest.Answer(t, Width(), widthRecord.typed()), "trim", "mark")[0])
+	// Arms that do not span a bar.
+	r = calctest.Answer(t, Width(), "push-up-width=900 arm-length=220 shoulder-width=280")
+	assert.False(t, r.At(armSpread).Exists() || r.At(reachLost).Exists())
+	assert.Contains(t, meaning(r, armSpread), "Your arms do not span a bar this wide")
+	assert.Contains(t, meaning(r, reachLost), "Your arms do not span a bar this wide")
+}
+
+func TestSameSays(t *testing.T) {
+	r := calctest.Answer(t, Same(), sameRecord.typed())
+	// 737 − (166 − 172.5) + (15.5 − 13) + (12 − 17) = 741
+	assert.Contains(t, meaning(r, sameHeight), "+4 mm against the old bike")
+	same := sameRecord.with(numbers{"new-crank-length": 172.5, "new-pedal-height": 13, "new-sole-height": 17})
+	assert.Contains(t, meaning(calctest.Answer(t, Same(), same.typed()), sameHeight), "The old height, because")
+	assert.Contains(t, meaning(calctest.Answer(t, Same(), same.with(numbers{"new-sole-height": 16.6}).typed()), sameHeight), "The old height, because")
+	assert.Contains(t, meaning(calctest.Answer(t, Same(), same.with(numbers{"new-sole-height": 16.4}).typed()), sameHeight), "−1 mm against the old bike")
+	// 20 mm are what rails have to each side.
+	shift := sameByHand(sameRecord)[railShift]
+	tube := math.Sin(73.4 * math.Pi / 180) // so much rail does a mm of offset take or give
+	for by, says := range map[float64]string{19.5: "Within what most rails have", -19.5: "Within what most rails have",
+		26:  "More than rails have, about 20 mm: the new seat tube is steeper than your position. A post with 6 mm more offset",
+		-31: "More than rails have, about 20 mm: the new seat tube is slacker than your position, and you would sit 11 mm further back"} {
+		at := calctest.Answer(t, Same(), sameRecord.with(numbers{"new-post-offset": 24 - (by-shift)*tube}).typed())
+		assert.InDelta(t, by, calctest.Value(at, railShift), 1e-6)
+		assert.Contains(t, meaning(at, railShift), says)
+	}
+	assert.True(t, saysPlain(r, "A fair target is 5 mm at both points; 2 mm is a wish"))
+	assert.False(t, saysPlain(r, "Without “New seat tube’s own angle”"))
+	// Grips out of reach of all parts: the nearest are named with what they miss.
+	far := sameRecord.with(numbers{"grip-x": 380, "grip-y": 760})
+	all := partsByHand(newParts(far), far.grips())
+	_, ends := clampAndGrip(newParts(far).with(numbers{"stem-length": all[0].stem, "stem-angle": all[0].angle, "spacers": all[0].spacers, "bar-rise": all[0].rise}))
+	miss := ends - far.grips()
+	assert.True(t, saysPlain(calctest.Answer(t, Same(), far.typed()), "The nearest leave them "+plain(signedMm(real(miss)))+" forward and "+plain(signedMm(imag(miss)))+" up of it"),
+		"%v", miss)
+}
+
+func signedMm(x float64) string { return measure.Difference{Amount: measure.Millimetres(x)}.Say(nil) }
