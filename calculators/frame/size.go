@@ -207,7 +207,6 @@ func rowCockpit(row calculators.Row, c geometry.Cockpit) geometry.Cockpit {
 // matcher is the rider, read once for all rows. Lengths in mm.
 type matcher struct {
 	v                 calculators.Values
-	touched           touched
 	leg               body.Leg
 	feet              posture.Setup
 	upper             posture.Upper
@@ -226,7 +225,7 @@ type matcher struct {
 }
 
 func matcherOf(v calculators.Values) matcher {
-	m := matcher{v: v, touched: touchedBy(v), feet: fit.Feet(v), upper: fit.Upper(v), parts: sizeCockpit(v),
+	m := matcher{v: v, feet: fit.Feet(v), upper: fit.Upper(v), parts: sizeCockpit(v),
 		target: nowhere, nominal: nowhere,
 		saddle: v.Of(measure.SaddleHeight), inseam: v.Of(measure.Inseam), crank: v.Of(measure.CrankLength),
 		halfPedal: v.Of(measure.PedalThickness) / 2, pedalEdge: v.Of(measure.QFactor)/2 + v.Of(measure.PedalWidth),
@@ -236,7 +235,7 @@ func matcherOf(v calculators.Values) matcher {
 		m.target = geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
 		m.nominal = geometry.Point{X: v.Nominal(measure.GripX), Y: v.Nominal(measure.GripY)}
 	}
-	if m.hasLeg && m.touched.elbow {
+	if m.hasLeg {
 		feet := m.feet
 		feet.CleatBehindBall = posture.StandingCleat
 		m.standing, m.stands = posture.NewStanding(m.leg, feet, m.upper, posture.ReadyStance)
@@ -244,42 +243,12 @@ func matcherOf(v calculators.Values) matcher {
 	return m
 }
 
-// touched are the kinds of numbers that one solve has to set.
-type touched struct{ post, lean, grips, trunk, elbow bool }
-
-// touchedBy tells which numbers may differ from those of the inputs as they were given.
-// While uncertainty is carried through, one input at a time is off, and a number that
-// does not rest on it is left unset, which counts as unmoved: otherwise every posture
-// of every line would be solved again for the height of a post's collar.
-// BenchmarkFrame/size: 5 lines in about half the time.
-func touchedBy(v calculators.Values) touched {
-	off := func(list ...*measure.Quantity) bool {
-		return slices.ContainsFunc(list, func(q *measure.Quantity) bool { return v.Has(q) && v.Of(q) != v.Nominal(q) })
-	}
-	switch {
-	case off(measure.SaddleStack, measure.PostCollar, measure.PostHead, measure.PostLength, measure.PostActuator, measure.InsertionPost):
-		return touched{post: true}
-	case off(measure.PedalWidth, measure.PedalThickness, measure.QFactor):
-		return touched{lean: true}
-	case off(measure.GripX, measure.GripY):
-		return touched{grips: true}
-	case off(measure.SaddleHeight):
-		return touched{post: true, trunk: true}
-	case off(measure.TrunkLength, measure.ArmLength, measure.ShoulderWidth, measure.BarWidth, measure.GripLength):
-		return touched{trunk: true, elbow: true}
-	}
-	return touched{post: true, lean: true, grips: true, trunk: true, elbow: true}
-}
-
 // nowhere is the place of what there is not.
 var nowhere = geometry.Point{X: math.NaN(), Y: math.NaN()}
 
-// set sets the numbers of one row, as far as they can be told and may have changed. It
-// returns the grips' place, nowhere if the row describes no bike.
+// set sets the numbers of one row, as far as they can be told. It returns the grips' place, nowhere if the row describes no bike.
 func (m *matcher) set(out calculators.Numbers, x sizeOutputs, row calculators.Row) geometry.Point {
-	if m.touched.post {
-		m.setPost(out, x, row)
-	}
+	m.setPost(out, x, row)
 	out.Set(x.standOver, m.inseam-row.Cells[cStand])
 	b, ok := sizeBike(row)
 	if !ok {
@@ -291,13 +260,9 @@ func (m *matcher) set(out calculators.Numbers, x sizeOutputs, row calculators.Ro
 	if !ok {
 		return nowhere
 	}
-	if m.touched.grips {
-		out.Set(x.ahead, hold.Grip.X-m.target.X)
-		out.Set(x.above, hold.Grip.Y-m.target.Y)
-	}
-	if m.touched.lean || m.touched.trunk || m.touched.elbow {
-		m.setSagged(out, x, row, b, hold.Grip)
-	}
+	out.Set(x.ahead, hold.Grip.X-m.target.X)
+	out.Set(x.above, hold.Grip.Y-m.target.Y)
+	m.setSagged(out, x, row, b, hold.Grip)
 	return hold.Grip
 }
 
@@ -307,19 +272,15 @@ func (m *matcher) setSagged(out calculators.Numbers, x sizeOutputs, row calculat
 	if err != nil {
 		return
 	}
-	if m.touched.lean {
-		if lean, ok := geometry.PedalLean(sagged.BBHeight(), cell(row, cCrank, m.crank), m.halfPedal, m.pedalEdge); ok {
-			out.Set(x.lean, lean)
-		}
+	if lean, ok := geometry.PedalLean(sagged.BBHeight(), cell(row, cCrank, m.crank), m.halfPedal, m.pedalEdge); ok {
+		out.Set(x.lean, lean)
 	}
 	tilt := sagged.HeadAngle - b.HeadAngle
 	grip = grip.Turn(-tilt)
-	if m.touched.trunk {
-		if trunk, ok := m.trunk(b, tilt, grip); ok {
-			out.Set(x.trunk, trunk)
-		}
+	if trunk, ok := m.trunk(b, tilt, grip); ok {
+		out.Set(x.trunk, trunk)
 	}
-	if m.touched.elbow && m.stands {
+	if m.stands {
 		if r, err := m.standing.Balance(grip); err == nil && r.Reaches() {
 			out.Set(x.elbow, r.ElbowBend)
 		}

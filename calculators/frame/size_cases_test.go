@@ -150,21 +150,21 @@ func TestSizeCases(t *testing.T) {
 	)
 }
 
-// TestEveryLineHasItsOwnNumbers: forty lines, each a millimetre longer and its seat tube
+// TestEveryLineHasItsOwnNumbers: twelve lines, each a millimetre longer and its seat tube
 // two millimetres shorter than the one before.
 func TestEveryLineHasItsOwnNumbers(t *testing.T) {
 	table := "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over"
-	for i := range 40 {
+	for i := range 12 {
 		table += fmt.Sprintf("|S%d,%d,628,64.7,76.3,%d,%d", i, 440+i, 460-2*i, 650+3*i)
 	}
 	r := calctest.Answer(t, Size(), table+" sex=m grip-x=100 "+typedOf(sizeKeys, sizeX, sizeSD))
-	for i := range 40 {
+	for i := range 12 {
 		assert.InDelta(t, calctest.Value(r, lines[0].ahead)+float64(i), calctest.Value(r, lines[i].ahead), 1e-9, i)
 		assert.InDelta(t, calctest.Value(r, lines[0].dropper)+2*float64(i), calctest.Value(r, lines[i].dropper), 1e-9, i)
 		assert.InDelta(t, calctest.Value(r, lines[0].toe)+float64(i), calctest.Value(r, lines[i].toe), 1e-9, i)
 		assert.InDelta(t, 841-650-3*float64(i), calctest.Value(r, lines[i].standOver), 1e-9, i)
 	}
-	assert.Len(t, Size().Workings, 360)
+	assert.Len(t, Size().Workings, 108)
 }
 
 // TestTheMarginsOfASize propagates by hand (JCGM 100).

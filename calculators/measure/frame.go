@@ -92,7 +92,7 @@ var (
 			"does as well."}
 	Load = &Quantity{Key: "load", Label: "Pack and clothing", Unit: Kg, High: 25, Most: 60, Repeat: 0.5,
 		How: "Weigh your full pack, shoes, helmet and riding clothes together."}
-	Sizes = &Quantity{Key: "sizes", Label: "Sizes", Unit: One, Low: 1, High: 40, Least: 1, Most: 40, Rows: 40,
+	Sizes = &Quantity{Key: "sizes", Label: "Sizes", Unit: One, Low: 1, High: 12, Least: 1, Most: 12, Rows: 12,
 		Table: Grid,
 		How:   "Copy the maker's size chart into a table: one line for each size, the first line naming the columns.",
 		Columns: []*Column{
