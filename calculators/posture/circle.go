@@ -65,8 +65,5 @@ func (c Chain) extreme(start, step, sign float64) float64 {
 	if angle < 0 {
 		angle += 360
 	}
-	if angle >= 360 {
-		angle -= 360
-	}
 	return angle
 }
