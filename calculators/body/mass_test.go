@@ -15,7 +15,8 @@ import (
 
 // segments names the row of the published table behind every pair.
 var segments = map[string]body.SegmentPair{
-	"Head": body.HeadMass, "Trunk": body.TrunkMass, "Upper arm": body.UpperArmMass, "Forearm": body.ForearmMass, "Hand": body.HandMass,
+	"Head": body.HeadMass, "Trunk": body.TrunkMass, "Upper arm": body.UpperArmMass, "Forearm": body.ForearmMass,
+	"Hand":  body.HandMass,
 	"Thigh": body.ThighMass, "Shank": body.ShankMass, "Foot": body.FootMass, "Head 2": body.HeadFromNeck,
 	"Trunk 3": body.TrunkFromShoulders,
 }
@@ -44,7 +45,8 @@ func TestSegmentsAreDeLevas(t *testing.T) {
 			seen++
 			s := pair.Of(sex)
 			for name, got := range map[string]float64{
-				"Mass": s.Mass, "CM Long": s.Centre, "Rg Sag": s.Sagittal, "Rg Trans": s.Transverse, "Rg Long": s.Lengthwise,
+				"Mass": s.Mass, "CM Long": s.Centre, "Rg Sag": s.Sagittal, "Rg Trans": s.Transverse,
+				"Rg Long": s.Lengthwise,
 			} {
 				want, err := strconv.ParseFloat(row[name], 64)
 				if err != nil || got != want {
@@ -64,7 +66,8 @@ func TestTheWholeBodyWeighsOne(t *testing.T) {
 	for _, sex := range []body.Sex{body.Unknown, body.Female, body.Male} {
 		near(t, "sum", body.TotalMass(sex), 1, 0.0002)
 	}
-	female, male, either := body.ThighMass.Of(body.Female), body.ThighMass.Of(body.Male), body.ThighMass.Of(body.Unknown)
+	female, male, either := body.ThighMass.Of(body.Female), body.ThighMass.Of(body.Male),
+		body.ThighMass.Of(body.Unknown)
 	for name, number := range map[string]func(body.Segment) float64{
 		"mass":       func(s body.Segment) float64 { return s.Mass },
 		"centre":     func(s body.Segment) float64 { return s.Centre },
@@ -142,15 +145,18 @@ func TestProportionsOfTheSurvey(t *testing.T) {
 	for _, sex := range []body.Sex{body.Female, body.Male} {
 		ball := body.HeelToBall.Typical(sex).Value / body.FootLength.Typical(sex).Value
 		near(t, "ball per foot", body.BallPerFoot.Of(sex).Value, ball, 0.0005)
-		near(t, "toe to ball", body.ToeToBall.Of(sex).Value, body.FootLength.Typical(sex).Value-body.HeelToBall.Typical(sex).Value, 0.1)
-		near(t, "inside leg per stature", body.InseamPerStature.Of(sex).Value, body.Inseam.Typical(sex).Value/body.Stature.Typical(sex).Value, 0.0005)
+		near(t, "toe to ball", body.ToeToBall.Of(sex).Value,
+			body.FootLength.Typical(sex).Value-body.HeelToBall.Typical(sex).Value, 0.1)
+		near(t, "inside leg per stature", body.InseamPerStature.Of(sex).Value,
+			body.Inseam.Typical(sex).Value/body.Stature.Typical(sex).Value, 0.0005)
 		arm, ok := body.ArmFromStature(body.Stature.Typical(sex).Value, sex)
 		if !ok {
 			t.Fatal("no arm")
 		}
 		near(t, "upper arm's share", body.UpperArmShare(sex), body.UpperArm.Typical(sex).Value/arm.Value, 1e-4)
 	}
-	if share := body.UpperArmShare(body.Unknown); share < body.UpperArmShare(body.Male) || share > body.UpperArmShare(body.Female) {
+	if share := body.UpperArmShare(body.Unknown); share < body.UpperArmShare(body.Male) ||
+		share > body.UpperArmShare(body.Female) {
 		t.Errorf("without a sex: %v", share)
 	}
 	near(t, "shoulder joints", body.ShoulderJointSpacing(400), 352, 1e-9)

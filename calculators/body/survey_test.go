@@ -121,7 +121,8 @@ func TestLeavingTheSexOutCostsCertainty(t *testing.T) {
 			}
 			near(t, name, either.Value, (female.Value+male.Value)/2, 1e-9)
 			second := (female.SD*female.SD + female.Value*female.Value + male.SD*male.SD + male.Value*male.Value) / 2
-			near(t, name+" spread of the crowd", either.SD, math.Sqrt(math.Max(0, second-either.Value*either.Value)), 1e-3)
+			near(t, name+" spread of the crowd", either.SD, math.Sqrt(math.Max(0,
+				second-either.Value*either.Value)), 1e-3)
 			if either.SD < math.Min(female.SD, male.SD) {
 				t.Fatalf("%s: %v without a sex, %v and %v with", name, either.SD, female.SD, male.SD)
 			}

@@ -201,7 +201,8 @@ func TestStraightArmsPointAtTheGrips(t *testing.T) {
 
 // Hand calculations.
 func TestPosesByHand(t *testing.T) {
-	require.InDelta(t, 95-170, LegPose{Knee: geometry.Point{X: 95}, Spindle: geometry.Point{X: 170}}.KneeOverSpindle(), 1e-12)
+	require.InDelta(t, 95-170, LegPose{Knee: geometry.Point{X: 95},
+		Spindle: geometry.Point{X: 170}}.KneeOverSpindle(), 1e-12)
 	head, ok := HeadOn(Trunk{Angle: 50}, 1700, body.Female)
 	require.True(t, ok)
 	require.InDelta(t, 110.5, head.Radius, 1e-9, "half of 0.13 of stature")
