@@ -91,6 +91,49 @@ func TestRoomsAgainstAWalk(t *testing.T) {
 	require.Positive(t, seen[ElbowsFolded])
 }
 
+// A rider past a limit already: the room is negative, back to where the limit holds.
+func TestRoomsPastTheirLimitAgainstAWalk(t *testing.T) {
+	short, folded := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		s, grip := drawn(t)
+		by := rapid.Float64Range(-200, 200).Draw(t, "nearer or further")
+		grip.X += by
+		r, err := s.Balance(grip)
+		if err != nil {
+			t.Skip("no pose")
+		}
+		low, high := s.ends()
+		elbow := func(knee float64) (float64, bool) {
+			p, _ := s.at(knee, grip, 0)
+			return s.upper.Arm.Bend(p.shoulder.Distance(grip))
+		}
+		length := func(knee float64) float64 {
+			p, _ := s.at(knee, grip, 0)
+			return p.off
+		}
+		if !r.Reaches() {
+			end, some := walk(r.FrontKnee, high, func(knee float64) bool { _, ok := elbow(knee); return ok })
+			if room, ok := s.RoomBack(&r, grip); ok && some {
+				short++
+				require.InDelta(t, -length(end), room.Length, 0.6)
+			}
+			return
+		}
+		over := r.Trunk.Shoulder.Sub(grip).Dot(s.ahead) > 0
+		if room, ok := s.RoomForward(&r, grip); ok && !over && r.ElbowBend > FoldedElbow {
+			folded++
+			end, _ := walk(r.FrontKnee, low, func(knee float64) bool {
+				bend, ok := elbow(knee)
+				return ok && bend <= FoldedElbow
+			})
+			require.Equal(t, ElbowsFolded, room.Limit)
+			require.InDelta(t, length(end), room.Length, 0.6)
+		}
+	})
+	require.Positive(t, short)
+	require.Positive(t, folded)
+}
+
 // The ends are where the straight legs begin to meet, or a knee of 165 degrees.
 func TestEndsOfTheKnees(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
