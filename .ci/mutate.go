@@ -151,7 +151,8 @@ func mutate(pattern string) (killed int, survivors []string, err error) {
 		return 0, nil, err
 	}
 	binary := filepath.Join(folder, "test")
-	build := exec.Command("go", "test", "-c", "-vet=off", "-overlay", filepath.Join(folder, "overlay.json"), "-o", binary, pattern)
+	build := exec.Command("go", "test", "-c", "-vet=off", "-overlay", filepath.Join(folder, "overlay.json"), "-o",
+		binary, pattern)
 	if out, err := build.CombinedOutput(); err != nil {
 		return 0, nil, fmt.Errorf("%w: %s", err, out)
 	}
@@ -249,14 +250,16 @@ func (m *mutator) visit(n ast.Node, source []byte) {
 	case *ast.UnaryExpr:
 		if n.Op == token.SUB && m.float(n) {
 			m.edits = append(m.edits,
-				edit{at(n.Pos()), 1, 2, fmt.Sprintf("mutantMinus(%d, ", m.fault(n.OpPos, n.Op, false))}, edit{at(n.End()), 0, 0, ")"})
+				edit{at(n.Pos()), 1, 2, fmt.Sprintf("mutantMinus(%d, ", m.fault(n.OpPos, n.Op, false))},
+				edit{at(n.End()), 0, 0, ")"})
 		}
 	case *ast.AssignStmt:
 		op := strings.TrimSuffix(n.Tok.String(), "=")
 		if len(op) == 1 && strings.Contains("+-*/", op) && m.float(n.Lhs[0]) {
 			left := source[at(n.Lhs[0].Pos()):at(n.Lhs[0].End())]
 			m.edits = append(m.edits,
-				edit{at(n.TokPos), 2, 1, fmt.Sprintf("= mutantBinary(%d, '%s', %s, ", m.fault(n.TokPos, n.Tok, true), op, left)},
+				edit{at(n.TokPos), 2, 1, fmt.Sprintf("= mutantBinary(%d, '%s', %s, ", m.fault(n.TokPos, n.Tok,
+					true), op, left)},
 				edit{at(n.End()), 0, 0, ")"})
 		}
 	}

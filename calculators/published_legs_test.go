@@ -323,16 +323,6 @@ var surveyed = map[string]body.Survey{
 }
 
 var _ = register(rowChecks{
-	"seg-winter-trochanter-height": fraction(body.FractionTrochanter),
-	"seg-winter-knee-height":       fraction(body.FractionKnee),
-	"seg-winter-ankle-height":      fraction(body.FractionAnkle),
-	"seg-winter-thigh":             fraction(body.FractionThigh),
-	"seg-winter-shank":             fraction(body.FractionShank),
-	"seg-winter-foot-length":       fraction(body.FractionFoot),
-	"seg-identity": func(*testing.T, publishedRow) any {
-		thigh := math.Abs(body.FractionTrochanter - body.FractionKnee - body.FractionThigh)
-		return thigh + math.Abs(body.FractionKnee-body.FractionAnkle-body.FractionShank)
-	},
 	"seg-ansur-": func(t *testing.T, r publishedRow) any {
 		name := strings.Split(r.ID, "-")[2]
 		survey, ok := surveyed[name]
@@ -353,24 +343,15 @@ var _ = register(rowChecks{
 		near(t, "difference of the means", gap, body.TrochanterAboveCrotch.Of(sex).Value, 0.1)
 		return body.TrochanterAboveCrotch.Of(sex).Value
 	},
-	"seg-deleva-thigh-":            deLeva(body.ThighMass),
-	"seg-deleva-shank-":            deLeva(body.ShankMass),
-	"seg-deleva-foot-":             deLeva(body.FootMass),
-	"seg-deleva-mass":              func(t *testing.T, r publishedRow) any { return r.num(t, "mass_kg") * body.LegMass(body.Male) },
-	"seg-winter-inertia-thigh":     dempster(body.DempsterThigh),
-	"seg-winter-inertia-leg":       dempster(body.DempsterShank),
-	"seg-winter-inertia-foot":      dempster(body.DempsterFoot),
-	"seg-winter-inertia-total_leg": dempster(body.DempsterLeg),
+	"seg-deleva-thigh-": deLeva(body.ThighMass),
+	"seg-deleva-shank-": deLeva(body.ShankMass),
+	"seg-deleva-foot-":  deLeva(body.FootMass),
+	"seg-deleva-mass":   func(t *testing.T, r publishedRow) any { return r.num(t, "mass_kg") * body.LegMass(body.Male) },
 })
 
-func fraction(share float64) func(*testing.T, publishedRow) any {
-	return func(t *testing.T, r publishedRow) any { return body.FractionOf(share, r.num(t, "stature_mm")) }
-}
-
 func deLeva(pair body.SegmentPair) func(*testing.T, publishedRow) any {
-	return func(t *testing.T, r publishedRow) any { return dempster(pair.Of(sexOf(t, r.last("-"))))(t, r) }
-}
-
-func dempster(s body.Segment) func(*testing.T, publishedRow) any {
-	return func(*testing.T, publishedRow) any { return []float64{s.Mass, s.Centre, s.Sagittal} }
+	return func(t *testing.T, r publishedRow) any {
+		s := pair.Of(sexOf(t, r.last("-")))
+		return []float64{s.Mass, s.Centre, s.Sagittal}
+	}
 }

@@ -44,21 +44,6 @@ var (
 		Female: Segment{0.4257, 0.4151, 0.357, 0.339, 0.171},
 		Male:   Segment{0.4346, 0.4486, 0.372, 0.347, 0.191},
 	}
-	// UpperTrunk is the chest, notch above the breastbone to its lower tip.
-	UpperTrunk = SegmentPair{
-		Female: Segment{0.1545, 0.2077, 0.746, 0.502, 0.718},
-		Male:   Segment{0.1596, 0.2999, 0.716, 0.454, 0.659},
-	}
-	// MiddleTrunk is the belly, breastbone's lower tip to navel.
-	MiddleTrunk = SegmentPair{
-		Female: Segment{0.1465, 0.4512, 0.433, 0.354, 0.415},
-		Male:   Segment{0.1633, 0.4502, 0.482, 0.383, 0.468},
-	}
-	// LowerTrunk is the pelvis, navel to the middle of the hip joints.
-	LowerTrunk = SegmentPair{
-		Female: Segment{0.1247, 0.492, 0.433, 0.402, 0.444},
-		Male:   Segment{0.1117, 0.6115, 0.615, 0.551, 0.587},
-	}
 	// UpperArmMass is the upper arm, shoulder joint to elbow joint.
 	UpperArmMass = SegmentPair{
 		Female: Segment{0.0255, 0.5754, 0.278, 0.26, 0.148},
@@ -94,29 +79,9 @@ var (
 		Female: Segment{0.0668, 0.4841, 0.271, 0.295, 0.261},
 		Male:   Segment{0.0694, 0.5002, 0.303, 0.315, 0.261},
 	}
-	// TrunkFromNeck is the trunk, lowest neck bone to the middle of the hip joints.
-	TrunkFromNeck = SegmentPair{
-		Female: Segment{0.4257, 0.4964, 0.307, 0.292, 0.147},
-		Male:   Segment{0.4346, 0.5138, 0.328, 0.306, 0.169},
-	}
 	// TrunkFromShoulders is the trunk, middle of the shoulder joints to middle of the hip joints.
 	TrunkFromShoulders = SegmentPair{
 		Female: Segment{0.4257, 0.3782, 0.379, 0.361, 0.182},
 		Male:   Segment{0.4346, 0.431, 0.384, 0.358, 0.197},
-	}
-	// ShankToMalleolus is the shank, knee joint to outer ankle bone.
-	ShankToMalleolus = SegmentPair{
-		Female: Segment{0.0481, 0.4416, 0.271, 0.267, 0.093},
-		Male:   Segment{0.0433, 0.4459, 0.255, 0.249, 0.103},
-	}
-	// HandFromStylion is the hand, wrist's bony tip to third knuckle.
-	HandFromStylion = SegmentPair{
-		Female: Segment{0.0056, 0.7534, 0.519, 0.443, 0.327},
-		Male:   Segment{0.0061, 0.7948, 0.614, 0.502, 0.392},
-	}
-	// LowerArmToStylion is the forearm, elbow joint to the wrist's bony tip.
-	LowerArmToStylion = SegmentPair{
-		Female: Segment{0.0138, 0.4592, 0.263, 0.259, 0.095},
-		Male:   Segment{0.0162, 0.4608, 0.278, 0.267, 0.122},
 	}
 )

@@ -85,7 +85,8 @@ func TestAnyMeasureIsALegOrARefusal(t *testing.T) {
 		next := func() float64 { return floats().Draw(t, "value") }
 		sex := body.Sex(rapid.IntRange(-1, 4).Draw(t, "sex"))
 		m := body.Measured{Inseam: 830}
-		fields := []*float64{&m.Inseam, &m.Stature, &m.TrochanterHeight, &m.Thigh, &m.Shank, &m.FootLength, &m.HeelToBall, &m.Malleolus}
+		fields := []*float64{&m.Inseam, &m.Stature, &m.TrochanterHeight, &m.Thigh, &m.Shank, &m.FootLength,
+			&m.HeelToBall, &m.Malleolus}
 		for range rapid.IntRange(0, 3).Draw(t, "spoilt") {
 			*fields[rapid.IntRange(0, len(fields)-1).Draw(t, "field")] = next()
 		}
@@ -116,7 +117,8 @@ func TestAnyMeasureIsALegOrARefusal(t *testing.T) {
 		if v, ok := body.RepeatError(next(), next(), next()); ok {
 			number(t, v)
 		}
-		if p, ok := body.Combine(body.Part{Mass: next(), X: next(), Y: next()}, body.Part{Mass: next(), X: next(), Y: next()}); ok {
+		if p, ok := body.Combine(body.Part{Mass: next(), X: next(), Y: next()}, body.Part{Mass: next(), X: next(),
+			Y: next()}); ok {
 			number(t, p.Mass, p.X, p.Y)
 		}
 	})

@@ -32,11 +32,6 @@ var (
 		Female: Sample{182.0514, 9.6419, 167, 198, 13.747, 0.103351, 6.998},
 		Male:   Sample{200.9351, 10.4709, 184, 218, 22.336, 0.101695, 7.814},
 	}
-	// FootBreadth is the greatest breadth of the foot.
-	FootBreadth = Survey{
-		Female: Sample{92.7120, 4.7799, 85, 101, 42.754, 0.030678, 4.356},
-		Male:   Sample{101.8591, 5.2341, 94, 111, 41.512, 0.034362, 4.675},
-	}
 	// Thigh is trochanter height less knee height.
 	Thigh = Survey{
 		Female: Sample{379.4144, 24.0485, 340, 418, -42.512, 0.259093, 17.372},
@@ -61,11 +56,6 @@ var (
 	NeckHeight = Survey{
 		Female: Sample{1395.6672, 59.5237, 1300, 1498, -90.410, 0.912558, 10.528},
 		Male:   Sample{1517.2996, 63.2783, 1416, 1623, -78.121, 0.908443, 11.228},
-	}
-	// BreastboneHeight is floor to the notch above the breastbone.
-	BreastboneHeight = Survey{
-		Female: Sample{1329.6888, 57.1760, 1236, 1428, -93.584, 0.873992, 10.993},
-		Male:   Sample{1438.5921, 61.2460, 1341, 1540, -101.449, 0.876909, 11.728},
 	}
 	// Trunk is shoulder height less trochanter height.
 	Trunk = Survey{

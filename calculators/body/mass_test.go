@@ -15,11 +15,10 @@ import (
 
 // segments names the row of the published table behind every pair.
 var segments = map[string]body.SegmentPair{
-	"Head": body.HeadMass, "Trunk": body.TrunkMass, "Upper trunk": body.UpperTrunk, "Middle trunk": body.MiddleTrunk,
-	"Lower trunk": body.LowerTrunk, "Upper arm": body.UpperArmMass, "Forearm": body.ForearmMass, "Hand": body.HandMass,
+	"Head": body.HeadMass, "Trunk": body.TrunkMass, "Upper arm": body.UpperArmMass, "Forearm": body.ForearmMass,
+	"Hand":  body.HandMass,
 	"Thigh": body.ThighMass, "Shank": body.ShankMass, "Foot": body.FootMass, "Head 2": body.HeadFromNeck,
-	"Trunk 2": body.TrunkFromNeck, "Trunk 3": body.TrunkFromShoulders, "Shank 2": body.ShankToMalleolus,
-	"Hand 4": body.HandFromStylion, "Forearm 2": body.LowerArmToStylion,
+	"Trunk 3": body.TrunkFromShoulders,
 }
 
 // TestSegmentsAreDeLevas compares every number with the transcribed table (de
@@ -46,7 +45,8 @@ func TestSegmentsAreDeLevas(t *testing.T) {
 			seen++
 			s := pair.Of(sex)
 			for name, got := range map[string]float64{
-				"Mass": s.Mass, "CM Long": s.Centre, "Rg Sag": s.Sagittal, "Rg Trans": s.Transverse, "Rg Long": s.Lengthwise,
+				"Mass": s.Mass, "CM Long": s.Centre, "Rg Sag": s.Sagittal, "Rg Trans": s.Transverse,
+				"Rg Long": s.Lengthwise,
 			} {
 				want, err := strconv.ParseFloat(row[name], 64)
 				if err != nil || got != want {
@@ -65,11 +65,19 @@ func TestSegmentsAreDeLevas(t *testing.T) {
 func TestTheWholeBodyWeighsOne(t *testing.T) {
 	for _, sex := range []body.Sex{body.Unknown, body.Female, body.Male} {
 		near(t, "sum", body.TotalMass(sex), 1, 0.0002)
-		trunk := body.UpperTrunk.Of(sex).Mass + body.MiddleTrunk.Of(sex).Mass + body.LowerTrunk.Of(sex).Mass
-		near(t, "the trunk's three parts", trunk, body.TrunkMass.Of(sex).Mass, 0.0002)
 	}
-	female, male, either := body.ThighMass.Of(body.Female), body.ThighMass.Of(body.Male), body.ThighMass.Of(body.Unknown)
-	near(t, "without a sex", either.Centre, (female.Centre+male.Centre)/2, 1e-15)
+	female, male, either := body.ThighMass.Of(body.Female), body.ThighMass.Of(body.Male),
+		body.ThighMass.Of(body.Unknown)
+	for name, number := range map[string]func(body.Segment) float64{
+		"mass":       func(s body.Segment) float64 { return s.Mass },
+		"centre":     func(s body.Segment) float64 { return s.Centre },
+		"sagittal":   func(s body.Segment) float64 { return s.Sagittal },
+		"transverse": func(s body.Segment) float64 { return s.Transverse },
+		"lengthwise": func(s body.Segment) float64 { return s.Lengthwise },
+	} {
+		want := stat.Mean([]float64{number(female), number(male)}, nil)
+		near(t, "without a sex, "+name, number(either), want, 1e-15)
+	}
 }
 
 // Combining in any order or grouping gives the same centre, within the parts.
@@ -92,7 +100,9 @@ func TestCombineIsAMean(t *testing.T) {
 		near(t, "x", again.X, all.X, 1e-9)
 		near(t, "y", again.Y, all.Y, 1e-9)
 		want := stat.Mean([]float64{a.X, b.X, c.X}, []float64{a.Mass, b.Mass, c.Mass})
-		near(t, "weighted mean", all.X, want, 1e-9)
+		near(t, "weighted mean, x", all.X, want, 1e-9)
+		want = stat.Mean([]float64{a.Y, b.Y, c.Y}, []float64{a.Mass, b.Mass, c.Mass})
+		near(t, "weighted mean, y", all.Y, want, 1e-9)
 	})
 	for _, parts := range [][]body.Part{nil, {{}}, {{Mass: -1}}, {{Mass: 1, X: math.NaN()}}, {{Mass: math.Inf(1)}}} {
 		if sum, ok := body.Combine(parts...); ok {
@@ -135,16 +145,29 @@ func TestProportionsOfTheSurvey(t *testing.T) {
 	for _, sex := range []body.Sex{body.Female, body.Male} {
 		ball := body.HeelToBall.Typical(sex).Value / body.FootLength.Typical(sex).Value
 		near(t, "ball per foot", body.BallPerFoot.Of(sex).Value, ball, 0.0005)
-		near(t, "toe to ball", body.ToeToBall.Of(sex).Value, body.FootLength.Typical(sex).Value-body.HeelToBall.Typical(sex).Value, 0.1)
-		near(t, "inside leg per stature", body.InseamPerStature.Of(sex).Value, body.Inseam.Typical(sex).Value/body.Stature.Typical(sex).Value, 0.0005)
+		near(t, "toe to ball", body.ToeToBall.Of(sex).Value,
+			body.FootLength.Typical(sex).Value-body.HeelToBall.Typical(sex).Value, 0.1)
+		near(t, "inside leg per stature", body.InseamPerStature.Of(sex).Value,
+			body.Inseam.Typical(sex).Value/body.Stature.Typical(sex).Value, 0.0005)
 		arm, ok := body.ArmFromStature(body.Stature.Typical(sex).Value, sex)
 		if !ok {
 			t.Fatal("no arm")
 		}
 		near(t, "upper arm's share", body.UpperArmShare(sex), body.UpperArm.Typical(sex).Value/arm.Value, 1e-4)
 	}
-	if share := body.UpperArmShare(body.Unknown); share < body.UpperArmShare(body.Male) || share > body.UpperArmShare(body.Female) {
+	if share := body.UpperArmShare(body.Unknown); share < body.UpperArmShare(body.Male) ||
+		share > body.UpperArmShare(body.Female) {
 		t.Errorf("without a sex: %v", share)
 	}
 	near(t, "shoulder joints", body.ShoulderJointSpacing(400), 352, 1e-9)
+	near(t, "grip", body.GripDiameter(190), 37.43, 1e-9) // 0.197·190
+	foot, ok := body.HeelToBallOf(250, body.Female)
+	if !ok {
+		t.Fatal("no ball")
+	}
+	near(t, "spread of the ball", foot.SD/foot.Value, body.BallPerFoot.Female.SD/body.BallPerFoot.Female.Value, 1e-12)
+	near(t, "spread of the ball, mm", foot.SD, 250*body.BallPerFoot.Female.SD, 1e-12)
+	// Errors that go together add up.
+	arm, _ := body.ArmFromStature(1680, body.Female)
+	near(t, "spread of the arm", arm.SD, body.UpperArm.Female.Residual+body.ForearmToGrip.Female.Residual, 1e-12)
 }

@@ -1,7 +1,5 @@
 package body
 
-import "math"
-
 // Ratio is one length as a share of another, mean and standard deviation over
 // the people of a sample.
 type Ratio struct{ Female, Male Estimate }
@@ -115,10 +113,3 @@ func ArmFromStature(stature float64, sex Sex) (Estimate, bool) {
 //
 // From memory.
 func ShoulderJointSpacing(biacromial float64) float64 { return 0.88 * biacromial }
-
-// Coverage returns the span, in mm, that holds 95 of 100 people around an
-// estimate with normally spread error.
-func (e Estimate) Coverage() (low, high float64) {
-	half := 1.96 * math.Abs(e.SD)
-	return e.Value - half, e.Value + half
-}

@@ -35,7 +35,8 @@ const (
 	SeatTubeRange Fault = "the seat tube's own angle must be between 0 and 180 degrees"
 	// FrontCentreTooShort: the front axle's height alone is as long as its
 	// distance from the bottom bracket.
-	FrontCentreTooShort Fault = "the distance to the front axle is shorter than the height between bottom bracket and front axle"
+	FrontCentreTooShort Fault = "the distance to the front axle is shorter than " +
+		"the height between bottom bracket and front axle"
 	// HeadOutOfReach: the distances to the head tube's top do not meet.
 	HeadOutOfReach Fault = "the two distances to the head tube's top do not meet"
 )

@@ -146,7 +146,8 @@ func TestCockpitLengthsAreKept(t *testing.T) {
 func TestLoadsBalanceForcesAndMoments(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		within := func(name string, low, high float64) float64 { return rapid.Float64Range(low, high).Draw(t, name) }
-		b := geometry.Balance{Ahead: within("x", 100, 700), Height: within("h", 600, 1300), Wheelbase: within("w", 950, 1400)}
+		b := geometry.Balance{Ahead: within("x", 100, 700), Height: within("h", 600, 1300), Wheelbase: within("w",
+			950, 1400)}
 		slope, a := within("slope", -30, 30), within("acceleration", -0.8, 0.8)
 		rad := slope * math.Pi / 180
 		// Unknown: front load, rear load, drive force, as shares of the weight.
@@ -187,7 +188,8 @@ func TestClearances(t *testing.T) {
 func TestTriangulateIsTheMeetingOfTwoCircles(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		within := func(name string) float64 { return rapid.Float64Range(-900, 900).Draw(t, name) }
-		p, q, r := geometry.Point{X: within("px"), Y: within("py")}, geometry.Point{X: within("qx"), Y: within("qy")}, geometry.Point{X: within("rx"), Y: within("ry")}
+		p, q, r := geometry.Point{X: within("px"), Y: within("py")}, geometry.Point{X: within("qx"),
+			Y: within("qy")}, geometry.Point{X: within("rx"), Y: within("ry")}
 		area := q.Sub(p).Cross(r.Sub(p))
 		if math.Abs(area) < 100 || p.Distance(q) < 1 {
 			t.Skip("no triangle")

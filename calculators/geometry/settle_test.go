@@ -82,7 +82,8 @@ func TestPartsOfAChangeMayBeMadeOneByOne(t *testing.T) {
 		b := solve(t, charts().Draw(t, "chart"))
 		c := changes().Draw(t, "change")
 		c.RearSag = 0
-		first := geometry.Change{HeadsetAngle: c.HeadsetAngle, HeadsetPivot: c.HeadsetPivot, Offset: c.Offset, RearRadius: c.RearRadius}
+		first := geometry.Change{HeadsetAngle: c.HeadsetAngle, HeadsetPivot: c.HeadsetPivot, Offset: c.Offset,
+			RearRadius: c.RearRadius}
 		second := geometry.Change{Fork: c.Fork, FrontSag: c.FrontSag, FrontRadius: c.FrontRadius}
 		same(t, "one by one", settle(t, settle(t, b, first), second), settle(t, b, c))
 	})
@@ -111,7 +112,8 @@ func TestTheFrameKeepsItsShape(t *testing.T) {
 		near(t, "bottom bracket to head tube", after.HeadTop.Length(), b.HeadTop.Length(), 1e-9)
 		near(t, "head tube", after.HeadTop.Distance(after.HeadBottom), b.HeadTop.Distance(b.HeadBottom), 1e-9)
 		near(t, "crown to axle",
-			after.Crown.Distance(after.AxleFoot()), math.Abs(b.Crown.Sub(b.AxleFoot()).Dot(b.AxisDown())+c.FrontSag-c.Fork), 1e-8)
+			after.Crown.Distance(after.AxleFoot()),
+			math.Abs(b.Crown.Sub(b.AxleFoot()).Dot(b.AxisDown())+c.FrontSag-c.Fork), 1e-8)
 		near(t, "offset", after.AheadOfAxis(after.Front), b.Offset+c.Offset, 1e-9)
 		near(t, "angle between tubes", after.SeatAngle-after.HeadAngle+c.HeadsetAngle, b.SeatAngle-b.HeadAngle, 1e-9)
 	})
@@ -127,7 +129,8 @@ func TestSettledTiltFromTouchingWheelsAlone(t *testing.T) {
 
 		head := (b.HeadAngle + c.HeadsetAngle) * math.Pi / 180
 		was := b.HeadAngle * math.Pi / 180
-		pivot := geometry.Point{X: b.HeadTop.X + c.HeadsetPivot*math.Cos(was), Y: b.HeadTop.Y - c.HeadsetPivot*math.Sin(was)}
+		pivot := geometry.Point{X: b.HeadTop.X + c.HeadsetPivot*math.Cos(was),
+			Y: b.HeadTop.Y - c.HeadsetPivot*math.Sin(was)}
 		down := b.AxisLength - c.HeadsetPivot + c.Fork - c.FrontSag
 		offset := b.Offset + c.Offset
 		front := geometry.Point{
@@ -139,7 +142,8 @@ func TestSettledTiltFromTouchingWheelsAlone(t *testing.T) {
 			return p.Y*math.Cos(tilt) - p.X*math.Sin(tilt) - radius
 		}
 		x := newton(t, []float64{0}, func(x []float64) []float64 {
-			return []float64{lowest(front, b.FrontRadius+c.FrontRadius, x[0]) - lowest(rear, b.RearRadius+c.RearRadius, x[0])}
+			return []float64{lowest(front, b.FrontRadius+c.FrontRadius, x[0]) - lowest(rear,
+				b.RearRadius+c.RearRadius, x[0])}
 		})
 		near(t, "tilt", after.SeatAngle-b.SeatAngle, x[0]*180/math.Pi, 1e-9)
 		near(t, "bottom bracket", after.BBHeight(), -lowest(rear, b.RearRadius+c.RearRadius, x[0]), 1e-6)
@@ -152,14 +156,17 @@ func TestLongerForkSlackensAndRaises(t *testing.T) {
 		b := solve(t, charts().Draw(t, "chart"))
 		by := rapid.Float64Range(1, 40).Draw(t, "fork")
 		after := settle(t, b, geometry.Change{Fork: by})
-		if after.HeadAngle >= b.HeadAngle || after.BBHeight() <= b.BBHeight() || after.Stack() <= b.Stack() || after.Reach() >= b.Reach() {
-			t.Fatalf("fork +%v: head %v to %v, stack %v to %v", by, b.HeadAngle, after.HeadAngle, b.Stack(), after.Stack())
+		if after.HeadAngle >= b.HeadAngle || after.BBHeight() <= b.BBHeight() || after.Stack() <= b.Stack() ||
+			after.Reach() >= b.Reach() {
+			t.Fatalf("fork +%v: head %v to %v, stack %v to %v", by, b.HeadAngle, after.HeadAngle, b.Stack(),
+				after.Stack())
 		}
 		// The first-order rule of thumb: −Δ·sin θ / wheelbase.
 		rule := -by * math.Sin(b.HeadAngle*math.Pi/180) / b.Wheelbase() * 180 / math.Pi
 		near(t, "rule of thumb", after.HeadAngle-b.HeadAngle, rule, 0.1*math.Abs(rule))
 		near(t, "sag is a shorter fork",
-			settle(t, b, geometry.Change{FrontSag: by}).HeadAngle, settle(t, b, geometry.Change{Fork: -by}).HeadAngle, 0)
+			settle(t, b, geometry.Change{FrontSag: by}).HeadAngle, settle(t, b,
+				geometry.Change{Fork: -by}).HeadAngle, 0)
 	})
 }
 

@@ -97,7 +97,8 @@ func TestBikePointsSatisfyTheRawDistances(t *testing.T) {
 		head := geometry.Point{X: c.Reach, Y: c.Stack}
 		slope := math.Tan(c.HeadAngle * math.Pi / 180)
 		x := newton(t, []float64{900, 100, -300, 60, 650, 30}, func(x []float64) []float64 {
-			front, rear, foot := geometry.Point{X: x[0], Y: x[1]}, geometry.Point{X: x[2], Y: x[3]}, geometry.Point{X: x[4], Y: x[5]}
+			front, rear, foot := geometry.Point{X: x[0], Y: x[1]}, geometry.Point{X: x[2], Y: x[3]},
+				geometry.Point{X: x[4], Y: x[5]}
 			axis, square := head.Sub(foot), front.Sub(foot)
 			line := rear.Y + (front.Y-rear.Y)*(0-rear.X)/(front.X-rear.X)
 			return []float64{

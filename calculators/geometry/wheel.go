@@ -25,10 +25,6 @@ func TyreRadius(beadSeat, width float64) (float64, bool) {
 	return r, finite(r)
 }
 
-// Circumference returns the length of one turn of a wheel of radius r, in the
-// unit of r.
-func Circumference(r float64) float64 { return 2 * math.Pi * r }
-
 // RolloutRadius returns the rolling radius from the distance covered in a
 // number of whole turns, in the unit of the distance.
 //

@@ -70,7 +70,8 @@ func (a Arm) Elbow(shoulder, grip geometry.Point) (geometry.Point, bool) {
 	full := geometry.Point{X: chord, Y: a.Aside}.Length()
 	// Rounding may leave a straight arm a hair short.
 	const hair = 1e-12
-	if !a.Valid() || !finite(full) || !(full <= (1+hair)*(a.Upper+a.Fore) && full >= (1-hair)*math.Abs(a.Upper-a.Fore)) || chord == 0 {
+	if !a.Valid() || !finite(full) || !(full <= (1+hair)*(a.Upper+a.Fore) &&
+		full >= (1-hair)*math.Abs(a.Upper-a.Fore)) || chord == 0 {
 		return geometry.Point{}, false
 	}
 	along, aside := sides(a.Upper, a.Fore, full)

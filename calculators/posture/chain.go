@@ -95,11 +95,10 @@ func (c Chain) At(angle float64) (LegPose, bool) {
 	return p, true
 }
 
-// reach2 returns the squared distance from hip to ankle at a crank angle: what
-// decides the knee's bend, at a fraction of a pose's cost.
-func (c Chain) reach2(angle float64) float64 {
-	d := c.Foot.Ankle(Spindle(c.Crank, angle), c.Ankling.HeelUp(angle)).Sub(c.Hip)
-	return d.Dot(d)
+// hipToAnkle returns the distance from hip to ankle at a crank angle, mm. The longer
+// it is, the straighter is the knee.
+func (c Chain) hipToAnkle(angle float64) float64 {
+	return c.Foot.Ankle(Spindle(c.Crank, angle), c.Ankling.HeelUp(angle)).Distance(c.Hip)
 }
 
 // HipAngle returns the inner angle at the hip, in degrees, between the thigh and

@@ -42,31 +42,28 @@ func (c Chain) Circle(count int) (Circle, bool) {
 // extreme returns the crank angle within a step of a start at which sign times
 // the hip-to-ankle distance is greatest, in [0, 360).
 //
-// Golden section: it needs no derivative, and 36 steps of it shrink any bracket
-// below a millionth of a degree.
+// Golden-section search: it needs no derivative, and 36 steps shrink the bracket to a
+// thirty-millionth of its width.
 func (c Chain) extreme(start, step, sign float64) float64 {
 	const golden = 0.6180339887498949
 	low, high := start-step, start+step
 	a := high - golden*(high-low)
 	b := low + golden*(high-low)
-	fa, fb := sign*c.reach2(a), sign*c.reach2(b)
+	fa, fb := sign*c.hipToAnkle(a), sign*c.hipToAnkle(b)
 	for range 36 {
 		if fa > fb {
 			high, b, fb = b, a, fa
 			a = high - golden*(high-low)
-			fa = sign * c.reach2(a)
+			fa = sign * c.hipToAnkle(a)
 		} else {
 			low, a, fa = a, b, fb
 			b = low + golden*(high-low)
-			fb = sign * c.reach2(b)
+			fb = sign * c.hipToAnkle(b)
 		}
 	}
 	angle := (low + high) / 2
 	if angle < 0 {
 		angle += 360
-	}
-	if angle >= 360 {
-		angle -= 360
 	}
 	return angle
 }

@@ -12,7 +12,8 @@ import (
 func ExampleSeated_Neutral() {
 	leg, _, _ := body.NewLeg(body.Measured{Inseam: 846}, body.Male)
 	clip, _ := posture.NewSeated(leg, posture.Setup{Crank: 170, PedalHeight: 15, SoleHeight: 15, SeatAngle: 73.5})
-	flat, _ := posture.NewSeated(leg, posture.Setup{Crank: 170, PedalHeight: 10, SoleHeight: 12, CleatBehindBall: 20, SeatAngle: 73.5})
+	flat, _ := posture.NewSeated(leg, posture.Setup{Crank: 170, PedalHeight: 10, SoleHeight: 12,
+		CleatBehindBall: 20, SeatAngle: 73.5})
 	fmt.Printf("%.0f mm\n", flat.Neutral()-clip.Neutral())
 	// Output: -16 mm
 }

@@ -87,7 +87,8 @@ func TestLegSatisfiesTheRawLengths(t *testing.T) {
 		chain := s.Chain(height)
 		length := math.Hypot(chain.Foot.Behind, chain.Foot.Above)
 		rise := math.Atan2(chain.Foot.Above, chain.Foot.Behind) + p.HeelUp*math.Pi/180
-		spindle := geometry.Point{X: chain.Crank * math.Sin(angle*math.Pi/180), Y: chain.Crank * math.Cos(angle*math.Pi/180)}
+		spindle := geometry.Point{X: chain.Crank * math.Sin(angle*math.Pi/180),
+			Y: chain.Crank * math.Cos(angle*math.Pi/180)}
 		start := []float64{p.Hip.X + 300, p.Hip.Y - 100, spindle.X - 100, spindle.Y + 100}
 		x := newton(t, start, func(x []float64) []float64 {
 			knee, ankle := geometry.Point{X: x[0], Y: x[1]}, geometry.Point{X: x[2], Y: x[3]}
@@ -164,7 +165,8 @@ func TestKneeStraightensBeforeTheLowestPoint(t *testing.T) {
 		}
 		for i, p := range c.Poses {
 			if p.Crank != 5*float64(i) || p.KneeBend < c.Straightest.KneeBend || p.KneeBend > c.MostBent.KneeBend {
-				t.Fatalf("pose %d at %v: knee %v outside %v to %v", i, p.Crank, p.KneeBend, c.Straightest.KneeBend, c.MostBent.KneeBend)
+				t.Fatalf("pose %d at %v: knee %v outside %v to %v", i, p.Crank, p.KneeBend,
+					c.Straightest.KneeBend, c.MostBent.KneeBend)
 			}
 		}
 	})

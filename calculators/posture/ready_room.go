@@ -78,7 +78,8 @@ func (s Standing) RoomForward(r *Balanced, grip geometry.Point) (Room, bool) {
 	if !ok || !fine {
 		return Room{}, false
 	}
-	here, starts, ends := r.Trunk.Shoulder.Sub(grip).Dot(s.ahead), first.Sub(grip).Dot(s.ahead), last.Sub(grip).Dot(s.ahead)
+	here, starts, ends := r.Trunk.Shoulder.Sub(grip).Dot(s.ahead), first.Sub(grip).Dot(s.ahead),
+		last.Sub(grip).Dot(s.ahead)
 	end, limit := high, RearLegEnds
 	switch {
 	case here > 0 && starts < 0:
@@ -121,8 +122,8 @@ func (s *Standing) shoulder(t float64) (geometry.Point, bool) {
 	return p.hip.Add(geometry.Point{X: s.cos, Y: s.sin}.Scale(s.upper.Trunk)), ok
 }
 
-// firstReach looks forward for the first place at which a function that is above
-// 0 falls to it.
+// firstReach returns the first front knee, from low upwards, at which a function that is
+// above 0 at low falls to 0.
 func (s *Standing) firstReach(low, high, atLow float64, f func(t float64) (float64, bool)) (float64, bool) {
 	const steps = 12
 	before := atLow

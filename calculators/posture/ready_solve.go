@@ -6,12 +6,13 @@ import (
 	"plumbline/calculators/geometry"
 )
 
-// ends returns the front knee's least and greatest bend that the legs can hold:
-// from a straight front leg to a straight rear one, nearer together where a
-// straight leg and a deeply bent one no longer meet over feet this close.
+// ends returns the front knee's least and greatest bend that the legs can hold: from
+// a straight front leg to a straight rear one. The span is shorter where the feet
+// stand so close that a straight leg and a deeply bent one cannot meet in one hip.
 func (s *Standing) ends() (low, high float64) { return s.low, 2*s.stance.Knee - s.low }
 
-// setEnds finds the ends; by symmetry the one is twice the mean less the other.
+// setEnds finds the least bend of the front knee. The greatest follows from it, because
+// both knees' bends add up to twice their mean.
 func (s *Standing) setEnds() {
 	const folded = 165
 	s.low = math.Max(0, 2*s.stance.Knee-folded)

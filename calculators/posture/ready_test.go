@@ -79,7 +79,8 @@ func TestTheReferenceRiderStandsAsExpected(t *testing.T) {
 		w := reference
 		w.sex = sex
 		r := w.ready(t, posture.ReadyStance, referenceGrip)
-		t.Logf("sex %v: hip %.0f mm behind, elbow %.1f, front knee %.1f, rear %.1f", sex, r.HipBehind(), r.ElbowBend, r.Front.KneeBend, r.Rear.KneeBend)
+		t.Logf("sex %v: hip %.0f mm behind, elbow %.1f, front knee %.1f, rear %.1f", sex, r.HipBehind(),
+			r.ElbowBend, r.Front.KneeBend, r.Rear.KneeBend)
 		within(t, "hip behind the bottom bracket", r.HipBehind(), 180, 220)
 		within(t, "elbow", r.ElbowBend, 55, 66)
 		within(t, "front knee", r.Front.KneeBend, 37, 43)
@@ -121,7 +122,8 @@ func stances() *rapid.Generator[posture.Stance] {
 	return rapid.Custom(func(t *rapid.T) posture.Stance {
 		return posture.Stance{
 			Trunk: rapid.Float64Range(20, 80).Draw(t, "trunk"), Knee: rapid.Float64Range(15, 100).Draw(t, "knee"),
-			FrontHeel: rapid.Float64Range(-15, 10).Draw(t, "front heel"), RearHeel: rapid.Float64Range(-10, 20).Draw(t, "rear heel"),
+			FrontHeel: rapid.Float64Range(-15, 10).Draw(t, "front heel"), RearHeel: rapid.Float64Range(-10,
+				20).Draw(t, "rear heel"),
 			Slope: rapid.Float64Range(-32, 15).Draw(t, "slope"),
 		}
 	})
@@ -181,7 +183,8 @@ func solveRaw(t rapid.TB, w who, stance posture.Stance, grip geometry.Point, r p
 	t.Helper()
 	leg, upper := w.whole(t)
 	a := upper.Arm
-	start := []float64{r.Hip.X + 3, r.Hip.Y - 2, r.Front.Knee.X + 4, r.Front.Knee.Y + 1, r.Rear.Knee.X + 3, r.Rear.Knee.Y - 2,
+	start := []float64{r.Hip.X + 3, r.Hip.Y - 2, r.Front.Knee.X + 4, r.Front.Knee.Y + 1, r.Rear.Knee.X + 3,
+		r.Rear.Knee.Y - 2,
 		r.Trunk.Shoulder.X + 2, r.Trunk.Shoulder.Y + 2, r.Elbow.X - 2, r.Elbow.Y - 3, a.Aside / 2}
 	front, rear := ankleRaw(leg, 170, stance.FrontHeel), ankleRaw(leg, -170, stance.RearHeel)
 	f := func(x []float64) []float64 {
@@ -194,14 +197,16 @@ func solveRaw(t rapid.TB, w who, stance posture.Stance, grip geometry.Point, r p
 		down := [3]float64{along[1], -along[0], 0}
 		elbow := [3]float64{x[8] - shoulder[0], x[9] - shoulder[1], x[10]}
 		bend := func(knee, ankle [2]float64) float64 {
-			return 180 - angleAt([3]float64{knee[0], knee[1]}, [3]float64{hip[0], hip[1]}, [3]float64{ankle[0], ankle[1]})
+			return 180 - angleAt([3]float64{knee[0], knee[1]}, [3]float64{hip[0], hip[1]}, [3]float64{ankle[0],
+				ankle[1]})
 		}
 		return []float64{
 			apart(hip, frontKnee) - leg.Thigh, apart(frontKnee, front) - leg.Shank,
 			apart(hip, rearKnee) - leg.Thigh, apart(rearKnee, rear) - leg.Shank,
 			shoulder[0] - hip[0] - upper.Trunk*cos, shoulder[1] - hip[1] - upper.Trunk*sin,
 			math.Sqrt(elbow[0]*elbow[0]+elbow[1]*elbow[1]+elbow[2]*elbow[2]) - a.Upper,
-			math.Sqrt(math.Pow(along[0]-elbow[0], 2)+math.Pow(along[1]-elbow[1], 2)+math.Pow(along[2]-elbow[2], 2)) - a.Fore,
+			math.Sqrt(math.Pow(along[0]-elbow[0], 2)+math.Pow(along[1]-elbow[1], 2)+math.Pow(along[2]-elbow[2],
+				2)) - a.Fore,
 			triple(along, down, elbow) / 1e6,
 			(bend(frontKnee, front)+bend(rearKnee, rear))/2 - stance.Knee,
 			plumbRaw(w, leg, stance, x, grip, front, rear),
@@ -231,7 +236,8 @@ func ankleRaw(leg body.Leg, spindle, heelUp float64) [2]float64 {
 
 // plumbRaw returns how far the centre of mass lies ahead of plumb over the bottom
 // bracket, from de Leva's table by hand.
-func plumbRaw(w who, leg body.Leg, stance posture.Stance, x []float64, grip geometry.Point, front, rear [2]float64) float64 {
+func plumbRaw(w who, leg body.Leg, stance posture.Stance, x []float64, grip geometry.Point, front,
+	rear [2]float64) float64 {
 	mass, sumX, sumY := 0.0, 0.0, 0.0
 	add := func(p body.SegmentPair, count float64, a, b [2]float64) {
 		g := p.Of(w.sex)
@@ -248,7 +254,8 @@ func plumbRaw(w who, leg body.Leg, stance posture.Stance, x []float64, grip geom
 	shoulderHeight, _ := body.ShoulderHeight.FromStature(w.stature, w.sex)
 	root := neckHeight.Value - shoulderHeight.Value
 	neck := [2]float64{shoulder[0] + root*math.Cos(trunk), shoulder[1] + root*math.Sin(trunk)}
-	vertex := [2]float64{neck[0] + (w.stature-neckHeight.Value)*math.Cos(lean), neck[1] + (w.stature-neckHeight.Value)*math.Sin(lean)}
+	vertex := [2]float64{neck[0] + (w.stature-neckHeight.Value)*math.Cos(lean),
+		neck[1] + (w.stature-neckHeight.Value)*math.Sin(lean)}
 	wrist := [2]float64{elbow[0] + 0.82*(hand[0]-elbow[0]), elbow[1] + 0.82*(hand[1]-elbow[1])}
 	add(body.HeadFromNeck, 1, vertex, neck)
 	add(body.TrunkFromShoulders, 1, shoulder, hip)
@@ -371,7 +378,9 @@ func TestRoomEndsWhereItSays(t *testing.T) {
 			t.Fatalf("slack %v, room back %+v", r.Slack, back)
 		}
 		forward, ok := s.RoomForward(&r.Balanced, grip)
-		if ok && (forward.Length > 0) != (r.ElbowBend < posture.FoldedElbow && r.Trunk.Shoulder.Sub(grip).Dot(geometry.Point{X: math.Cos(stance.Slope * math.Pi / 180), Y: -math.Sin(stance.Slope * math.Pi / 180)}) < 0) &&
+		if ok && (forward.Length > 0) != (r.ElbowBend < posture.FoldedElbow &&
+			r.Trunk.Shoulder.Sub(grip).Dot(geometry.Point{X: math.Cos(stance.Slope * math.Pi / 180),
+				Y: -math.Sin(stance.Slope * math.Pi / 180)}) < 0) &&
 			math.Abs(forward.Length) > 1e-6 {
 			t.Fatalf("elbow %v, room forward %+v", r.ElbowBend, forward)
 		}
@@ -413,7 +422,8 @@ func TestReadyAnswersInTheRightDirection(t *testing.T) {
 // shoulder bends the elbow the same.
 func TestTheArmIsMirrored(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		a := posture.Arm{Upper: rapid.Float64Range(200, 400).Draw(t, "upper"), Fore: rapid.Float64Range(200, 400).Draw(t, "fore"), Aside: rapid.Float64Range(-200, 200).Draw(t, "aside")}
+		a := posture.Arm{Upper: rapid.Float64Range(200, 400).Draw(t, "upper"), Fore: rapid.Float64Range(200,
+			400).Draw(t, "fore"), Aside: rapid.Float64Range(-200, 200).Draw(t, "aside")}
 		b := a
 		b.Aside = -a.Aside
 		chord := rapid.Float64Range(0, 800).Draw(t, "chord")

@@ -80,7 +80,7 @@ func NewSeated(leg body.Leg, setup Setup) (Seated, bool) {
 	s.heelBottom = Ankling{HeelMean, HeelSwing, HeelPhase}.HeelUp(s.bottom)
 	ankle := s.foot.Ankle(s.spindle, s.heelBottom)
 	height, ok := s.slide(ankle, geometry.Point{Y: HipHeight}, NeutralKnee)
-	if !ok || !(height+setup.Crank > 0) {
+	if !ok || !(height > 0) {
 		return Seated{}, false
 	}
 	s.neutral = height

@@ -15,7 +15,8 @@ import (
 func arms() *rapid.Generator[posture.Arm] {
 	return rapid.Custom(func(t *rapid.T) posture.Arm {
 		within := func(name string, low, high float64) float64 { return rapid.Float64Range(low, high).Draw(t, name) }
-		return posture.Arm{Upper: within("upper", 240, 420), Fore: within("fore", 240, 420), Aside: within("aside", -60, 250)}
+		return posture.Arm{Upper: within("upper", 240, 420), Fore: within("fore", 240, 420),
+			Aside: within("aside", -60, 250)}
 	})
 }
 
@@ -99,7 +100,8 @@ func TestTrunkReachesTheGrips(t *testing.T) {
 		if !ok {
 			t.Fatal("no shoulder angle")
 		}
-		near(t, "shoulder angle", length*length+chord*chord-2*length*chord*math.Cos(shoulder*math.Pi/180), math.Pow(hip.Distance(grip), 2), 1e-3)
+		near(t, "shoulder angle", length*length+chord*chord-2*length*chord*math.Cos(shoulder*math.Pi/180),
+			math.Pow(hip.Distance(grip), 2), 1e-3)
 		elbow, ok := a.Elbow(trunk.Shoulder, grip)
 		if !ok {
 			t.Fatal("no elbow")
@@ -185,7 +187,8 @@ func TestCentreOfMassDoesNotCareWhichLegLeads(t *testing.T) {
 		// The whole body moves as one with its joints.
 		by := geometry.Point{X: 100, Y: -50}
 		for _, p := range []*geometry.Point{&j.Vertex, &j.Neck, &j.Shoulder, &j.Hip, &j.Elbow, &j.Wrist, &j.Grip,
-			&j.FrontLimb.Knee, &j.FrontLimb.Ankle, &j.FrontLimb.Foot, &j.RearLimb.Knee, &j.RearLimb.Ankle, &j.RearLimb.Foot} {
+			&j.FrontLimb.Knee, &j.FrontLimb.Ankle, &j.FrontLimb.Foot, &j.RearLimb.Knee, &j.RearLimb.Ankle,
+			&j.RearLimb.Foot} {
 			*p = p.Add(by)
 		}
 		moved, _ := j.CentreOfMass(sex)
