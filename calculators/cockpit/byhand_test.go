@@ -68,8 +68,10 @@ func (n numbers) complete(standIns numbers) numbers {
 // on a recent trail bike, from common practice: the frame from the grips, the rear
 // wheel as in front.
 func (n numbers) underGrips() numbers {
-	all := n.complete(numbers{"bar-width": 780, "grip-length": 130, "head-angle": 65.5, "seat-angle": 76.5, "chainstay": 437, "bb-drop": 32,
-		"fork-offset": 44, "front-rim": 622, "front-tyre": 61, "fork-travel": 150, "sag-front": 20, "rear-travel": 140, "sag-rear": 28,
+	all := n.complete(numbers{"bar-width": 780, "grip-length": 130, "head-angle": 65.5, "seat-angle": 76.5,
+		"chainstay": 437, "bb-drop": 32,
+		"fork-offset": 44, "front-rim": 622, "front-tyre": 61, "fork-travel": 150, "sag-front": 20,
+		"rear-travel": 140, "sag-rear": 28,
 		"reach": n["grip-x"] + 18, "stack": n["grip-y"] - 90})
 	return all.complete(numbers{"rear-rim": all["front-rim"], "rear-tyre": all["front-tyre"]})
 }
@@ -88,8 +90,9 @@ func bodySD(sex string, n numbers) numbers {
 		gap := (77.9 + 0.9729*n["inseam"]) - (113.7 + 0.9352*n["inseam"])
 		trochanter = math.Sqrt((15.9*15.9+19.3*19.3)/2 + gap*gap/4)
 	}
-	return numbers{"trunk-length~": of("d_trunk_troch_to_acromion"), "shoulder-width~": of("biacromialbreadth"), "trochanter-height~": trochanter,
-		"arm-length~": of("acromionradialelength") + of("forearmcenterofgriplength")}
+	return numbers{"trunk-length~": of("d_trunk_troch_to_acromion"), "shoulder-width~": of("biacromialbreadth"),
+		"trochanter-height~": trochanter,
+		"arm-length~":        of("acromionradialelength") + of("forearmcenterofgriplength")}
 }
 
 // propagates holds every answer and working that byHand computes, and its ±, to the law
@@ -110,7 +113,8 @@ func propagates(t *testing.T, c *calculators.Calculator, record numbers, choices
 	middle := byHand(record)
 	variance := map[*calculators.Output]float64{}
 	for key, u := range sd {
-		up, down := byHand(record.with(numbers{key: record[key] + u})), byHand(record.with(numbers{key: record[key] - u}))
+		up, down := byHand(record.with(numbers{key: record[key] + u})),
+			byHand(record.with(numbers{key: record[key] - u}))
 		for o, y := range middle {
 			move := (up[o] - down[o]) / 2
 			if (up[o]-y)*(down[o]-y) > 0 { // a fold: the larger of the two moves counts
@@ -551,7 +555,8 @@ type handBike struct {
 // the bottom bracket lies the drop below the line between the axles, and both wheels
 // stand on one ground.
 func handBikeOf(n numbers) handBike {
-	b := handBike{head: n["head-angle"], frontRad: n["front-rim"]/2 + n["front-tyre"], rearRad: n["rear-rim"]/2 + n["rear-tyre"]}
+	b := handBike{head: n["head-angle"], frontRad: n["front-rim"]/2 + n["front-tyre"],
+		rearRad: n["rear-rim"]/2 + n["rear-tyre"]}
 	down := toward(-b.head)
 	place := func(rear float64) {
 		b.rear = complex(-math.Sqrt(n["chainstay"]*n["chainstay"]-rear*rear), rear)
@@ -591,7 +596,8 @@ var testRider = numbers{
 
 var testBike = numbers{
 	"grip-x": 437, "grip-y": 703, "reach": 451, "stack": 617, "head-angle": 64.7, "seat-angle": 76.2,
-	"chainstay": 433, "bb-drop": 27, "fork-offset": 42, "front-rim": 622, "front-tyre": 62, "rear-rim": 584, "rear-tyre": 59,
+	"chainstay": 433, "bb-drop": 27, "fork-offset": 42, "front-rim": 622, "front-tyre": 62, "rear-rim": 584,
+	"rear-tyre":   59,
 	"fork-travel": 163, "sag-front": 23, "rear-travel": 147, "sag-rear": 31,
 }
 

@@ -2,3 +2,8 @@
 // where the grips stand, what that leaves of the arms standing and seated, and
 // which parts move them.
 package cockpit
+
+import "plumbline/calculators"
+
+// assume stands in for an input that was left empty; see calculators.Input.
+type assume = func(calculators.Values) (calculators.Assumption, bool)

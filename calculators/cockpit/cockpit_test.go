@@ -98,15 +98,19 @@ func TestGripsAgreeWithTurnedComplexNumbers(t *testing.T) {
 		d := func(q *measure.Quantity) float64 {
 			return math.Round(1e6*rapid.Float64Range(q.Low, q.High).Draw(t, q.Key)) / 1e6
 		}
-		c := geometry.Cockpit{Headset: d(measure.HeadsetHeight), Spacers: d(measure.Spacers), ClampHeight: d(measure.StemClampHeight), Stem: d(measure.StemLength),
-			StemAngle: d(measure.StemAngle), Rise: d(measure.BarRise), Back: d(measure.BarSweep), Roll: d(measure.BarRoll)}
+		c := geometry.Cockpit{Headset: d(measure.HeadsetHeight), Spacers: d(measure.Spacers),
+			ClampHeight: d(measure.StemClampHeight), Stem: d(measure.StemLength),
+			StemAngle: d(measure.StemAngle), Rise: d(measure.BarRise), Back: d(measure.BarSweep),
+			Roll: d(measure.BarRoll)}
 		reach, stack, head := d(measure.Reach), d(measure.Stack), d(measure.HeadAngle)
 		var typed []calculators.Pair
 		for _, p := range []struct {
 			q *measure.Quantity
 			x float64
-		}{{measure.Reach, reach}, {measure.Stack, stack}, {measure.HeadAngle, head}, {measure.HeadsetHeight, c.Headset}, {measure.Spacers, c.Spacers}, {measure.StemClampHeight, c.ClampHeight},
-			{measure.StemLength, c.Stem}, {measure.StemAngle, c.StemAngle}, {measure.BarRise, c.Rise}, {measure.BarSweep, c.Back}, {measure.BarRoll, c.Roll}} {
+		}{{measure.Reach, reach}, {measure.Stack, stack}, {measure.HeadAngle, head},
+			{measure.HeadsetHeight, c.Headset}, {measure.Spacers, c.Spacers}, {measure.StemClampHeight, c.ClampHeight},
+			{measure.StemLength, c.Stem}, {measure.StemAngle, c.StemAngle}, {measure.BarRise, c.Rise},
+			{measure.BarSweep, c.Back}, {measure.BarRoll, c.Roll}} {
 			typed = append(typed, calculators.Pair{Key: p.q.Key, Typed: measure.Exact(p.x)})
 		}
 		r, problems := Grip().Run(typed, nil)
@@ -145,7 +149,7 @@ func TestStraightArmsAreAResult(t *testing.T) {
 	r := run(t, Ready(), "grip-x=640 grip-y=620")
 	assert.False(t, r.At(readyElbow).Exists())
 	assert.Less(t, value(r, armSlack), 0.0)
-	assert.Contains(t, said(r), "your arms are straight "+strings.ReplaceAll(measure.Millimetres(-value(r, armSlack)).Say(nil), "\u00a0", " ")+" before the grips")
+	assert.Contains(t, said(r), "your arms are straight "+mm(-value(r, armSlack))+" before the grips")
 	assert.Less(t, value(r, roomBack), 0.0)
 	steep := run(t, Ready(), "grade=-100 standing-knee=10")
 	assert.False(t, steep.At(roomBack).Exists())
@@ -164,7 +168,8 @@ func sitting(t *rapid.T) (s seat, grip geometry.Point) {
 	inseam := stature * rapid.Float64Range(0.455, 0.505).Draw(t, "inseam share")
 	sex := rapid.SampledFrom([]body.Sex{body.Unknown, body.Female, body.Male}).Draw(t, "sex")
 	leg, _, ok := body.NewLeg(body.Measured{Inseam: inseam, Stature: stature}, sex)
-	setup := posture.Setup{Crank: 170, PedalHeight: 15, SoleHeight: 15, SeatAngle: rapid.Float64Range(74, 79).Draw(t, "seat angle")}
+	setup := posture.Setup{Crank: 170, PedalHeight: 15, SoleHeight: 15,
+		SeatAngle: rapid.Float64Range(74, 79).Draw(t, "seat angle")}
 	rider, fine := posture.NewSeated(leg, setup)
 	if !ok || !fine {
 		t.Fatal("no rider")
@@ -172,9 +177,12 @@ func sitting(t *rapid.T) (s seat, grip geometry.Point) {
 	trunk, _ := body.Trunk.FromStature(stature, sex)
 	arm, _ := body.ArmFromStature(stature, sex)
 	share := body.UpperArmShare(sex)
-	s = seat{saddle: rider.Saddle(rider.Neutral()), hip: rider.Hip(rider.Neutral()), rider: rider, upper: posture.Upper{Trunk: trunk.Value, Stature: stature, Sex: sex,
-		Arm: posture.Arm{Upper: share * arm.Value, Fore: (1 - share) * arm.Value, Aside: rapid.Float64Range(80, 170).Draw(t, "aside")}}}
-	return s, geometry.Point{X: stature * rapid.Float64Range(0.24, 0.29).Draw(t, "grip x"), Y: stature * rapid.Float64Range(0.38, 0.44).Draw(t, "grip y")}
+	s = seat{saddle: rider.Saddle(rider.Neutral()), hip: rider.Hip(rider.Neutral()), rider: rider,
+		upper: posture.Upper{Trunk: trunk.Value, Stature: stature, Sex: sex,
+			Arm: posture.Arm{Upper: share * arm.Value, Fore: (1 - share) * arm.Value,
+				Aside: rapid.Float64Range(80, 170).Draw(t, "aside")}}}
+	return s, geometry.Point{X: stature * rapid.Float64Range(0.24, 0.29).Draw(t, "grip x"),
+		Y: stature * rapid.Float64Range(0.38, 0.44).Draw(t, "grip y")}
 }
 
 func TestGripsFurtherAwayNeverRaiseTheTrunk(t *testing.T) {
@@ -191,7 +199,8 @@ func TestGripsFurtherAwayNeverRaiseTheTrunk(t *testing.T) {
 			t.Fatalf("away along the arm: %v after %v", then.Angle, now.Angle)
 		}
 		head := rapid.Float64Range(62, 70).Draw(t, "head angle")
-		stem := geometry.Cockpit{Stem: step, StemAngle: rapid.Float64Range(-20, 0).Draw(t, "stem angle")}.StemVector(head)
+		angle := rapid.Float64Range(-20, 0).Draw(t, "stem angle")
+		stem := geometry.Cockpit{Stem: step, StemAngle: angle}.StemVector(head)
 		// Arms steeper than the steering axis, as the smallest rider's can be over low
 		// bars on the slackest bike, come nearer by the first mm of a longer stem.
 		steeper := stem.Dot(grip.Sub(now.Shoulder)) < 0
@@ -212,12 +221,17 @@ func TestGripsFurtherAwayNeverRaiseTheTrunk(t *testing.T) {
 // numbers; nearest first; what the steerer does not allow is marked.
 func TestCombinationsReachTheTarget(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		w := wanted{parts: geometry.Cockpit{Headset: 10, Spacers: rapid.SampledFrom([]float64{0, 5, 10, 15, 25}).Draw(t, "spacers"), ClampHeight: 40,
-			Stem: rapid.SampledFrom([]float64{35, 40, 45, 52, 60}).Draw(t, "stem"), StemAngle: rapid.SampledFrom([]float64{-6, 0, 6, 10}).Draw(t, "angle"), Rise: 30, Back: 40}}
-		reach, stack, head := rapid.Float64Range(410, 510).Draw(t, "reach"), rapid.Float64Range(590, 660).Draw(t, "stack"), rapid.Float64Range(62, 70).Draw(t, "head")
-		w.bike, _ = geometry.Chart{Reach: reach, Stack: stack, HeadAngle: head, SeatAngle: 76, Chainstay: 437, Drop: 32, ForkOffset: 44, FrontRadius: 372, RearRadius: 372}.Solve()
+		w := wanted{parts: geometry.Cockpit{Headset: 10,
+			Spacers: rapid.SampledFrom([]float64{0, 5, 10, 15, 25}).Draw(t, "spacers"), ClampHeight: 40,
+			Stem:      rapid.SampledFrom([]float64{35, 40, 45, 52, 60}).Draw(t, "stem"),
+			StemAngle: rapid.SampledFrom([]float64{-6, 0, 6, 10}).Draw(t, "angle"), Rise: 30, Back: 40}}
+		reach, stack, head := rapid.Float64Range(410, 510).Draw(t, "reach"),
+			rapid.Float64Range(590, 660).Draw(t, "stack"), rapid.Float64Range(62, 70).Draw(t, "head")
+		w.bike, _ = geometry.Chart{Reach: reach, Stack: stack, HeadAngle: head, SeatAngle: 76, Chainstay: 437,
+			Drop: 32, ForkOffset: 44, FrontRadius: 372, RearRadius: 372}.Solve()
 		w.now, _ = w.parts.Hold(w.bike)
-		w.move = geometry.Point{X: rapid.Float64Range(-40, 40).Draw(t, "forward"), Y: rapid.Float64Range(-30, 40).Draw(t, "up")}
+		w.move = geometry.Point{X: rapid.Float64Range(-40, 40).Draw(t, "forward"),
+			Y: rapid.Float64Range(-30, 40).Draw(t, "up")}
 		w.target = w.now.Grip.Add(w.move)
 		const allowed = 30
 		list, within := w.combine(allowed)
@@ -241,7 +255,8 @@ func TestCombinationsReachTheTarget(t *testing.T) {
 }
 
 func TestNoMoveIsAskedFor(t *testing.T) {
-	_, problems := Stem().Run([]calculators.Pair{{Key: "reach", Typed: "460"}, {Key: "stack", Typed: "625"}, {Key: "head-angle", Typed: "65.5"},
+	_, problems := Stem().Run([]calculators.Pair{{Key: "reach", Typed: "460"}, {Key: "stack", Typed: "625"},
+		{Key: "head-angle", Typed: "65.5"},
 		{Key: "spacers", Typed: "15"}, {Key: "stem-length", Typed: "45"}, {Key: "bar-rise", Typed: "30"}}, nil)
 	require.Len(t, problems, 1)
 	require.True(t, problems[0].Needed)
@@ -253,7 +268,8 @@ func TestAWiderBarSpreadsTheArms(t *testing.T) {
 		width := math.Round(rapid.Float64Range(550, 850).Draw(t, "press-up width"))
 		arm := math.Round(rapid.Float64Range(560, 800).Draw(t, "arm"))
 		answer := func(w float64) *calculators.Result {
-			r, problems := Width().Run([]calculators.Pair{{Key: "push-up-width", Typed: measure.Exact(w)}, {Key: "arm-length", Typed: measure.Exact(arm)}}, nil)
+			r, problems := Width().Run([]calculators.Pair{{Key: "push-up-width", Typed: measure.Exact(w)},
+				{Key: "arm-length", Typed: measure.Exact(arm)}}, nil)
 			if problems != nil {
 				t.Fatal(problems[0].Text.Say(nil))
 			}
@@ -321,8 +337,10 @@ func TestForearmDipIsTakenInSpace(t *testing.T) {
 func TestTheSameBikeKeepsItsPosition(t *testing.T) {
 	g := run(t, Grip(), "stem-length=40 spacers=10 bar-roll=0 headset-height=10 stem-clamp-height=40 stem-angle=0")
 	saddle := 736 * math.Cos(76.5*math.Pi/180)
-	r := run(t, Same(), "saddle-height=736 saddle-setback="+measure.Exact(saddle)+" grip-x="+measure.Exact(value(g, gripX))+" grip-y="+measure.Exact(value(g, gripY))+
-		" new-reach=460 new-stack=625 new-head-angle=65.5 new-seat-angle=76.5 new-crank-length=170 new-headset-height=10 new-bar-rise=30 new-bar-sweep=40 new-fork-travel=150 new-rear-travel=140")
+	r := run(t, Same(), numbers{"saddle-height": 736, "saddle-setback": saddle, "grip-x": value(g, gripX),
+		"grip-y": value(g, gripY), "new-reach": 460, "new-stack": 625, "new-head-angle": 65.5, "new-seat-angle": 76.5,
+		"new-crank-length": 170, "new-headset-height": 10, "new-bar-rise": 30, "new-bar-sweep": 40,
+		"new-fork-travel": 150, "new-rear-travel": 140}.typed())
 	assert.InDelta(t, 736, value(r, sameHeight), 1e-9)
 	assert.InDelta(t, 0, value(r, railShift), 1e-6)
 	first := r.Tables[0].Rows[0]

@@ -22,9 +22,10 @@ func Grip() *calculators.Calculator {
 		Answers:  []*calculators.Output{gripX, gripY, gripFromSaddle, gripDrop, reachAtBar, roomAtBar},
 		Workings: gripWorkings(),
 		Sources:  []*literature.Source{literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.NoWayBack, caution.Torque, caution.BrakeCheck, caution.FirstRide},
-		Solve:    solveGrip,
-		Explain:  explainGrip,
+		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.NoWayBack, caution.Torque,
+			caution.BrakeCheck, caution.FirstRide},
+		Solve:   solveGrip,
+		Explain: explainGrip,
 	}
 }
 
@@ -38,7 +39,8 @@ var (
 		Between: "saddle’s top to the middle of the grips, straight, seen from the side"}
 	gripDrop = &calculators.Output{Name: "grip-drop", Label: "Grips below the saddle", Unit: measure.Mm,
 		Between: "saddle’s top, straight down to the middle of the grips; negative where they are higher"}
-	reachAtBar = &calculators.Output{Name: "reach-at-bar", Label: "Reach left at the bar", Unit: measure.Mm, Folded: true,
+	reachAtBar = &calculators.Output{Name: "reach-at-bar", Label: "Reach left at the bar", Unit: measure.Mm,
+		Folded:  true,
 		Between: "bottom bracket, level forward to the steering axis at the height of the bar’s clamp"}
 	roomAtBar = &calculators.Output{Name: "top-tube-at-bar", Label: "Room at the bar", Unit: measure.Mm, Folded: true,
 		Between: "seat line, level forward to the steering axis at the height of the bar’s clamp"}
@@ -62,17 +64,20 @@ func newGripStep(name, part string, said words.Text, change func(*geometry.Cockp
 
 // The changes whose effect the table shows.
 var (
-	gripSpacer = newGripStep("spacer", "Spacers", words.Of("{0} more of spacers under the stem", measure.Millimetres(10)),
+	gripSpacer = newGripStep("spacer", "Spacers",
+		words.Of("{0} more of spacers under the stem", measure.Millimetres(10)),
 		func(c *geometry.Cockpit) { c.Spacers += 10 })
 	gripRoll = newGripStep("roll", "Bar roll", words.Of("Bar rolled forward by {0}", measure.Degrees(1)),
 		func(c *geometry.Cockpit) { c.Roll++ })
 	gripStem = newGripStep("stem", "Stem", words.Of("Stem {0} longer", measure.Millimetres(10)),
 		func(c *geometry.Cockpit) { c.Stem += 10 })
-	gripStemAngle = newGripStep("stem-angle", "Stem angle", words.Of("Stem pointing up by {0} more", measure.Degrees(6)),
+	gripStemAngle = newGripStep("stem-angle", "Stem angle",
+		words.Of("Stem pointing up by {0} more", measure.Degrees(6)),
 		func(c *geometry.Cockpit) { c.StemAngle += 6 })
 	gripRise = newGripStep("rise", "Bar rise", words.Of("Bar with {0} more rise", measure.Millimetres(10)),
 		func(c *geometry.Cockpit) { c.Rise += 10 })
-	gripSweep = newGripStep("sweep", "Bar sweep", words.Of("Grips {0} further behind the clamp", measure.Millimetres(10)),
+	gripSweep = newGripStep("sweep", "Bar sweep",
+		words.Of("Grips {0} further behind the clamp", measure.Millimetres(10)),
 		func(c *geometry.Cockpit) { c.Back += 10 })
 )
 

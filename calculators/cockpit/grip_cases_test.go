@@ -73,14 +73,17 @@ var gripStepsByHand = []struct {
 	step gripStep
 	key  string
 	by   float64
-}{{gripSpacer, "spacers", 10}, {gripRoll, "bar-roll", 1}, {gripStem, "stem-length", 10}, {gripStemAngle, "stem-angle", 6}, {gripRise, "bar-rise", 10}, {gripSweep, "bar-sweep", 10}}
+}{{gripSpacer, "spacers", 10}, {gripRoll, "bar-roll", 1}, {gripStem, "stem-length", 10},
+	{gripStemAngle, "stem-angle", 6}, {gripRise, "bar-rise", 10}, {gripSweep, "bar-sweep", 10}}
 
 // plus returns the record with more in one place.
 func (n numbers) plus(key string, more float64) numbers { return n.with(numbers{key: n[key] + more}) }
 
 // partsRecord is a cockpit of which everything was measured, with a saddle.
-var partsRecord = numbers{"reach": 451, "stack": 617, "head-angle": 64.7, "headset-height": 11, "spacers": 17, "stem-clamp-height": 38,
-	"stem-length": 47, "stem-angle": -4, "bar-rise": 27, "bar-sweep": 36, "bar-roll": 3, "seat-angle": 76.2, "saddle-height": 721}
+var partsRecord = numbers{"reach": 451, "stack": 617, "head-angle": 64.7, "headset-height": 11, "spacers": 17,
+	"stem-clamp-height": 38,
+	"stem-length":       47, "stem-angle": -4, "bar-rise": 27, "bar-sweep": 36, "bar-roll": 3, "seat-angle": 76.2,
+	"saddle-height": 721}
 
 func TestGripNumbers(t *testing.T) {
 	const source = "plane geometry with turned complex numbers (grip_cases_test.go)"
@@ -92,25 +95,33 @@ func TestGripNumbers(t *testing.T) {
 	}
 	for row, s := range gripStepsByHand {
 		k.Want = append(k.Want, calctest.Cell("steps", row, "forward", want[s.step.ahead], 0.0501),
-			calctest.Cell("steps", row, "up", want[s.step.up], 0.0501), calctest.Cell("steps", row, "saddle-to-grip", want[s.step.fromSaddle], 0.0501))
+			calctest.Cell("steps", row, "up", want[s.step.up], 0.0501),
+			calctest.Cell("steps", row, "saddle-to-grip", want[s.step.fromSaddle], 0.0501))
 	}
 	// No saddle, no seat line: what rests on them is left out.
-	bare := calctest.Case{Typed: "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27", Source: source,
-		Want: []calctest.Want{calctest.None(gripFromSaddle), calctest.None(gripDrop), calctest.None(roomAtBar), calctest.None(gripSpacer.fromSaddle)}}
+	bare := calctest.Case{Typed: "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27",
+		Source: source,
+		Want: []calctest.Want{calctest.None(gripFromSaddle), calctest.None(gripDrop), calctest.None(roomAtBar),
+			calctest.None(gripSpacer.fromSaddle)}}
 	// The published cockpit (rows cockpit.grip and cockpit.eff_tt_at_bar_height of the
 	// frame's check values): at the bar, 678.320 mm up, the axis has lost 48.320·cot 65°
 	// of 475 mm, and the seat line is 678.320·cot 77° behind.
-	published := calctest.Case{Source: "testdata/published/checks-frame.json", Typed: "reach=475 stack=630 head-angle=65 seat-angle=77 headset-height=5 spacers=5 stem-clamp-height=40 stem-length=50 stem-angle=0 bar-rise=20 bar-sweep=35 bar-roll=5",
+	published := calctest.Case{Source: "testdata/published/checks-frame.json",
+		Typed: "reach=475 stack=630 head-angle=65 seat-angle=77 headset-height=5 spacers=5 stem-clamp-height=40 stem-length=50 stem-angle=0 bar-rise=20 bar-sweep=35 bar-roll=5",
 		Want: []calctest.Want{calctest.Is(gripX, 474.513142, 1e-6), calctest.Is(gripY, 701.294492, 1e-6),
-			calctest.Is(reachAtBar, 475-48.320147/2.144506921, 1e-5), calctest.Is(roomAtBar, 475-48.320147/2.144506921+678.320147/4.331475874, 1e-5)}}
+			calctest.Is(reachAtBar, 475-48.320147/2.144506921, 1e-5),
+			calctest.Is(roomAtBar, 475-48.320147/2.144506921+678.320147/4.331475874, 1e-5)}}
 	calctest.Cases(t, Grip(), k, bare, published)
 }
 
 func TestGripUncertainty(t *testing.T) {
-	sd := numbers{"reach": 2, "stack": 1.7, "head-angle": 0.3, "headset-height": 0.6, "spacers": 0.4, "stem-clamp-height": 0.7, "stem-length": 0.9,
+	sd := numbers{"reach": 2, "stack": 1.7, "head-angle": 0.3, "headset-height": 0.6, "spacers": 0.4,
+		"stem-clamp-height": 0.7, "stem-length": 0.9,
 		"stem-angle": 1.1, "bar-rise": 1.9, "bar-sweep": 2.3, "bar-roll": 0.8, "seat-angle": 0.35, "saddle-height": 3.1}
-	propagates(t, Grip(), partsRecord.with(numbers{"seat-tube-angle": 71.3, "seat-angle-height": 652}), "", sd.with(numbers{"seat-tube-angle": 0.45}), gripByHand)
-	least := numbers{"reach": 479, "stack": 634, "head-angle": 63.8, "spacers": 12, "stem-length": 42, "bar-rise": 34, "seat-angle": 77.7, "saddle-height": 748}
+	propagates(t, Grip(), partsRecord.with(numbers{"seat-tube-angle": 71.3, "seat-angle-height": 652}), "",
+		sd.with(numbers{"seat-tube-angle": 0.45}), gripByHand)
+	least := numbers{"reach": 479, "stack": 634, "head-angle": 63.8, "spacers": 12, "stem-length": 42, "bar-rise": 34,
+		"seat-angle": 77.7, "saddle-height": 748}
 	propagates(t, Grip(), least, "", partsSD.with(numbers{"reach": 2, "stem-length": 1, "bar-rise": 2}), gripByHand)
 	// A sweep in degrees: 20 mm of doubt where it starts are 20·sin 9° of doubt behind.
 	doubt := partsSD.with(numbers{"back-sweep": 0.6, "bar-sweep~": 20 * math.Sin(9*math.Pi/180)})
@@ -120,5 +131,6 @@ func TestGripUncertainty(t *testing.T) {
 	}
 	swept := least.with(numbers{"back-sweep": 9})
 	propagates(t, Grip(), swept, "", doubt, place)
-	propagates(t, Grip(), swept.with(numbers{"bar-width": 764, "grip-length": 126}), "", doubt.with(numbers{"bar-width": 3}), place)
+	propagates(t, Grip(), swept.with(numbers{"bar-width": 764, "grip-length": 126}), "",
+		doubt.with(numbers{"bar-width": 3}), place)
 }

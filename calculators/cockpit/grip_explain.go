@@ -29,7 +29,8 @@ func explainGrip(v calculators.Values, r *calculators.Result) {
 func explainFromSaddle(v calculators.Values, r *calculators.Result) {
 	x, drop := r.At(gripFromSaddle), r.At(gripDrop)
 	if !x.Exists() {
-		why := words.Of("Give {0}, and {1} or {2}, to have it.", measure.SaddleHeight.Named(), measure.SeatAngle.Named(), measure.SaddleSetback.Named())
+		why := words.Of("Give {0}, and {1} or {2}, to have it.", measure.SaddleHeight.Named(),
+			measure.SeatAngle.Named(), measure.SaddleSetback.Named())
 		if v.Has(measure.SaddleHeight) && (v.Has(measure.SeatAngle) || v.Has(measure.SaddleSetback)) {
 			why = words.Of("{0} leaves no place for a saddle this far back or on this seat tube. Check it, and that none of the numbers is in another unit.", measure.SaddleHeight.Named())
 		}
@@ -82,7 +83,8 @@ func stepTable(r *calculators.Result) calculators.Table {
 		}}
 	seated := r.At(gripFromSaddle).Exists()
 	if seated {
-		t.Columns = append(t.Columns, calculators.Column{Name: "saddle-to-grip", Label: words.Of("From the saddle"), Unit: "mm"})
+		t.Columns = append(t.Columns, calculators.Column{Name: "saddle-to-grip", Label: words.Of("From the saddle"),
+			Unit: "mm"})
 	}
 	for _, s := range gripSteps {
 		ahead, up := r.At(s.ahead), r.At(s.up)

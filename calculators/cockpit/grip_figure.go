@@ -24,7 +24,8 @@ func gripFigure(v calculators.Values, b geometry.Bike, r *calculators.Result) *d
 	f := &drawing.Figure{
 		Title: words.Of("Where the grips stand, from the bottom bracket"),
 		Description: words.Of("The front of the bike from the side, to scale. The middle of the grips lies {0} ahead of the bottom bracket and {1} above it: a stem of {2} on {3} of spacers, and a bar with {4} of rise.",
-			x.Uncertain(), y.Uncertain(), measure.Millimetres(parts.Stem), measure.Millimetres(parts.Spacers), measure.Millimetres(parts.Rise)),
+			x.Uncertain(), y.Uncertain(), measure.Millimetres(parts.Stem), measure.Millimetres(parts.Spacers),
+			measure.Millimetres(parts.Rise)),
 	}
 	d := frontBuild(b, parts)
 	f.Add(figure.FrontEnd(d)...)
@@ -39,14 +40,17 @@ func gripFigure(v calculators.Values, b geometry.Bike, r *calculators.Result) *d
 		drawing.Axis{Role: drawing.Soft, A: clamp.Along(up, 60), B: figure.At(b.OnAxis(170))},
 		figure.GripAhead(d, drawing.Ink, words.Of("{0}", x.Amount())),
 		figure.GripAbove(d, drawing.Ink, words.Of("{0}", y.Amount())),
-		drawing.Dimension{Role: drawing.Hot, A: clamp, B: bar, Offset: -95, Text: words.Of("Stem {0}", measure.Millimetres(parts.Stem))},
+		drawing.Dimension{Role: drawing.Hot, A: clamp, B: bar, Offset: -95,
+			Text: words.Of("Stem {0}", measure.Millimetres(parts.Stem))},
 	)
 	if parts.Spacers > 0 {
-		f.Add(drawing.Dimension{Role: drawing.Hot, A: cover, B: cover.Along(up, parts.Spacers), Offset: 75, Text: words.Of("Spacers {0}", measure.Millimetres(parts.Spacers))})
+		f.Add(drawing.Dimension{Role: drawing.Hot, A: cover, B: cover.Along(up, parts.Spacers), Offset: 75,
+			Text: words.Of("Spacers {0}", measure.Millimetres(parts.Spacers))})
 	}
 	if parts.Rise != 0 {
 		grip := figure.At(h.Grip)
-		f.Add(drawing.Dimension{Role: drawing.Hot, A: bar, B: grip, Along: drawing.Polar(90-parts.Roll, 1), Offset: 150, Text: words.Of("Rise {0}", measure.Millimetres(parts.Rise))})
+		f.Add(drawing.Dimension{Role: drawing.Hot, A: bar, B: grip, Along: drawing.Polar(90-parts.Roll, 1),
+			Offset: 150, Text: words.Of("Rise {0}", measure.Millimetres(parts.Rise))})
 	}
 	return f
 }

@@ -25,28 +25,37 @@ func Lever() *calculators.Calculator {
 			[]calculators.Input{
 				{Quantity: measure.HandLength, Example: "188"},
 				{Quantity: measure.LeverReach, Example: "62", Optional: true},
-				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
+				fit.SexInput(""),
 			},
 			fit.GripInputs(),
 			[]calculators.Input{
-				{Quantity: measure.FingerLength, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-					hand := v.Of(measure.HandLength)
-					return calculators.Assumption{Value: FingerOf(hand), SD: 4, From: "0.38 of the hand’s length, from memory"}, hand > 0
-				}},
-				{Quantity: measure.LeverLength, Folded: true, Assume: calculators.Fixed(70, 6, "a usual blade for one or two fingers")},
-				{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
-				{Quantity: measure.StandingKnee, Folded: true, Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
+				{Quantity: measure.FingerLength, Folded: true,
+					Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+						hand := v.Of(measure.HandLength)
+						return calculators.Assumption{Value: FingerOf(hand), SD: 4,
+							From: "0.38 of the hand’s length, from memory"}, hand > 0
+					}},
+				{Quantity: measure.LeverLength, Folded: true,
+					Assume: calculators.Fixed(70, 6, "a usual blade for one or two fingers")},
+				{Quantity: measure.TrunkAngle, Folded: true,
+					Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
+				{Quantity: measure.StandingKnee, Folded: true,
+					Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
 				{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
 			},
-			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs()),
+			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(),
+			fit.UnderGripsInputs()),
 		Answers:  []*calculators.Output{leverAngle, leverReach, leverInset, gripDiameter},
 		Workings: []*calculators.Output{forearmStanding, forearmSeated},
-		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005, literature.Lee2009,
+		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005,
+			literature.Lee2009,
 			literature.CFR1512, literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.Numbness, caution.FirstRide},
-		Solve:    solveLever,
-		Explain:  explainLever,
+		Cautions: []*caution.Caution{caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.Numbness,
+			caution.FirstRide},
+		Solve:   solveLever,
+		Explain: explainLever,
 	}
 }
 

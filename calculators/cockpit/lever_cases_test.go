@@ -15,7 +15,8 @@ import (
 // was 0.197 of the hand (Kong and Lowe 2005).
 func leverByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 	return func(n numbers) map[*calculators.Output]float64 {
-		n = n.underGrips().complete(readyStandIns).complete(numbers{"finger-length": 0.38 * n["hand-length"], "lever-length": 70})
+		n = n.underGrips().complete(readyStandIns).complete(numbers{"finger-length": 0.38 * n["hand-length"],
+			"lever-length": 70})
 		r, tilt := handRiderOf(n, sex), handBikeOf(n).tilt(n)
 		grip := n.grips() * toward(-tilt)
 		s := handStance{trunk: n["trunk-angle"], knee: n["standing-knee"]}
@@ -43,7 +44,8 @@ func leverByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 }
 
 // leverRecord is the rider with a hand, on a saddle.
-var leverRecord = testRider.with(testBike).with(numbers{"hand-length": 179, "finger-length": 71, "lever-length": 67, "lever-reach": 58,
+var leverRecord = testRider.with(testBike).with(numbers{"hand-length": 179, "finger-length": 71, "lever-length": 67,
+	"lever-reach": 58,
 	"trunk-angle": 43, "standing-knee": 53, "saddle-height": 721, "saddle-setback": 158})
 
 func TestLeverNumbers(t *testing.T) {
@@ -52,18 +54,23 @@ func TestLeverNumbers(t *testing.T) {
 	for o, x := range want {
 		k.Want = append(k.Want, calctest.Is(o, x, 1e-6))
 	}
-	k.Want = append(k.Want, calctest.Cell("forearm", 0, "forearm", want[forearmStanding], 0.501), calctest.Cell("forearm", 1, "forearm", want[forearmSeated], 0.501))
+	k.Want = append(k.Want, calctest.Cell("forearm", 0, "forearm", want[forearmStanding], 0.501),
+		calctest.Cell("forearm", 1, "forearm", want[forearmSeated], 0.501))
 	calctest.Cases(t, Lever(), k)
 }
 
 func TestLeverUncertainty(t *testing.T) {
-	sd := numbers{"inseam": 6, "stature": 4, "trochanter-height": 9, "crank-length": 1, "pedal-height": 1.5, "sole-height": 2,
-		"cleat-behind-ball": 3, "grip-x": 3.5, "grip-y": 2.5, "saddle-height": 3, "saddle-setback": 4, "trunk-length": 8,
-		"arm-length": 7, "shoulder-width": 5, "bar-width": 2, "grip-length": 3, "head-angle": 0.4, "sag-front": 3, "rear-travel": 5,
+	sd := numbers{"inseam": 6, "stature": 4, "trochanter-height": 9, "crank-length": 1, "pedal-height": 1.5,
+		"sole-height":       2,
+		"cleat-behind-ball": 3, "grip-x": 3.5, "grip-y": 2.5, "saddle-height": 3, "saddle-setback": 4,
+		"trunk-length": 8,
+		"arm-length":   7, "shoulder-width": 5, "bar-width": 2, "grip-length": 3, "head-angle": 0.4, "sag-front": 3,
+		"rear-travel": 5,
 		"hand-length": 2, "finger-length": 1.5, "lever-length": 2.5, "trunk-angle": 1.1, "standing-knee": 1.6}
 	propagates(t, Lever(), leverRecord, "sex=m", sd, leverByHand("m"))
 	least := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736, "hand-length": 194}
-	propagates(t, Lever(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5, "grip-x": 4, "grip-y": 3,
+	propagates(t, Lever(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5,
+		"grip-x": 4, "grip-y": 3,
 		"hand-length": 3, "finger-length~": 4, "lever-length~": 6,
 		"crank-length~": 2.5, "pedal-height~": 3, "sole-height~": 3, "cleat-behind-ball~": 5}), leverByHand(""))
 }

@@ -48,7 +48,8 @@ func explainLeverAngle(r *calculators.Result, bike fit.Ridden) {
 		return
 	}
 	other := float64(seated.Value) - bike.Tilt
-	x.Low, x.High = calculators.Number(math.Min(other, float64(x.Value))), calculators.Number(math.Max(other, float64(x.Value)))
+	x.Low, x.High = calculators.Number(math.Min(other, float64(x.Value))),
+		calculators.Number(math.Max(other, float64(x.Value)))
 	x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near straight. Seated your forearm would ask for {0}: a place between the two suits most riders, nearer to standing if you brake there.", measure.Degrees(other))
 }
 
@@ -78,7 +79,8 @@ func explainLeverReach(v calculators.Values, r *calculators.Result) {
 
 func forearmTable(r *calculators.Result) calculators.Table {
 	t := calculators.Table{Name: "forearm", Caption: words.Of("How far your forearm points below the horizontal, at sag"),
-		Columns: []calculators.Column{{Name: "posture", Label: words.Of("Posture")}, {Name: "forearm", Label: words.Of("Forearm"), Unit: "deg"}}}
+		Columns: []calculators.Column{{Name: "posture", Label: words.Of("Posture")},
+			{Name: "forearm", Label: words.Of("Forearm"), Unit: "deg"}}}
 	for _, o := range []*calculators.Output{forearmStanding, forearmSeated} {
 		if x := r.At(o); x.Exists() {
 			t.Rows = append(t.Rows, []words.Sayer{x.Label, x.Uncertain()})
@@ -109,8 +111,10 @@ func leverFigure(v calculators.Values, bike fit.Ridden, r *calculators.Result) *
 	ahead := drawing.Polar(-dip, 1)
 	pivot := at.Along(ahead, 16).Along(ahead.Left(), -8)
 	f.Add(
-		drawing.Limb{Role: drawing.Hot, Fill: drawing.Sheet, A: pivot.Along(ahead, 8), B: pivot.Along(ahead, 16+float64(reach.Value)+22), Ra: 9, Rb: 6},
-		drawing.Angle{Role: drawing.Hot, Vertex: at, From: -dip, To: 0, Radius: 190, ArmFrom: 190, ArmTo: 190, Text: words.Of("{0}", angle.Amount())},
+		drawing.Limb{Role: drawing.Hot, Fill: drawing.Sheet, A: pivot.Along(ahead, 8),
+			B: pivot.Along(ahead, 16+float64(reach.Value)+22), Ra: 9, Rb: 6},
+		drawing.Angle{Role: drawing.Hot, Vertex: at, From: -dip, To: 0, Radius: 190, ArmFrom: 190, ArmTo: 190,
+			Text: words.Of("{0}", angle.Amount())},
 	)
 	return f
 }

@@ -21,19 +21,24 @@ func Ready() *calculators.Calculator {
 		Scenario: "Larch Hollow’s test rider, 1740 mm tall with an inside leg of 830 mm, stands ready on the test bike.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
-				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
+				fit.SexInput(""),
 			},
 			fit.GripInputs(), stanceInputs(), fit.BarInputs(), fit.UpperInputs(),
 			[]calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs(),
 			[]calculators.Input{
-				{Quantity: measure.MoveX, Optional: true, Folded: true}, {Quantity: measure.MoveY, Optional: true, Folded: true},
+				{Quantity: measure.MoveX, Optional: true, Folded: true},
+				{Quantity: measure.MoveY, Optional: true, Folded: true},
 				{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
 			}),
-		Answers:  []*calculators.Output{readyElbow, trunkAtElbow, roomBack, roomForward, feetToHands, hipBehind, frontKnee, rearKnee, armSlack},
-		Sources:  []*literature.Source{literature.DeLeva1996, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.BrakeCheck, caution.FirstRide, caution.Clinician, caution.Growing},
-		Solve:    solveReady,
-		Explain:  explainReady,
+		Answers: []*calculators.Output{readyElbow, trunkAtElbow, roomBack, roomForward, feetToHands, hipBehind,
+			frontKnee, rearKnee, armSlack},
+		Sources: []*literature.Source{literature.DeLeva1996, literature.Gordon2014, literature.GUM2008,
+			literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.BrakeCheck, caution.FirstRide,
+			caution.Clinician, caution.Growing},
+		Solve:   solveReady,
+		Explain: explainReady,
 	}
 }
 
@@ -51,17 +56,21 @@ var (
 		Between: "bottom-bracket centre to the middle of the grips, straight, seen from the side"}
 	hipBehind = &calculators.Output{Name: "hip-behind", Label: "Hips behind the feet", Unit: measure.Mm, Folded: true,
 		Between: "bottom-bracket centre, level back to the hip joint, with the bike at sag"}
-	frontKnee = &calculators.Output{Name: "front-knee", Label: "Front knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"}
-	rearKnee  = &calculators.Output{Name: "rear-knee", Label: "Rear knee", Unit: measure.Deg, Folded: true, Between: "thigh and shank; a straight leg is 0"}
-	armSlack  = &calculators.Output{Name: "arm-slack", Label: "Arms straight after", Unit: measure.Mm, Folded: true,
+	frontKnee = &calculators.Output{Name: "front-knee", Label: "Front knee", Unit: measure.Deg, Folded: true,
+		Between: "thigh and shank; a straight leg is 0"}
+	rearKnee = &calculators.Output{Name: "rear-knee", Label: "Rear knee", Unit: measure.Deg, Folded: true,
+		Between: "thigh and shank; a straight leg is 0"}
+	armSlack = &calculators.Output{Name: "arm-slack", Label: "Arms straight after", Unit: measure.Mm, Folded: true,
 		Between: "the grips and where straight arms would end, along the line from the shoulder; negative where they end before the grips"}
 )
 
 // stanceInputs ask what the rider chooses.
 func stanceInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.TrunkAngle, Example: "45", Slide: [2]float64{30, 60}, Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
-		{Quantity: measure.StandingKnee, Example: "50", Slide: [2]float64{30, 70}, Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
+		{Quantity: measure.TrunkAngle, Example: "45", Slide: [2]float64{30, 60},
+			Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
+		{Quantity: measure.StandingKnee, Example: "50", Slide: [2]float64{30, 70},
+			Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
 		{Quantity: measure.Grade, Folded: true, Assume: calculators.Fixed(0, 0, "on the level")},
 	}
 }
@@ -70,10 +79,14 @@ func stanceInputs() []calculators.Input {
 // taken to lie behind the ball, whatever the pedal, unless it was measured.
 func standingPedalInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.CrankLength, Example: "170", Folded: true, Assume: calculators.Fixed(170, 2.5, "the length most adult bikes are sold with")},
-		{Quantity: measure.PedalHeight, Folded: true, Assume: calculators.Fixed(12, 3, "between flat and clipped pedals")},
-		{Quantity: measure.SoleHeight, Folded: true, Assume: calculators.Fixed(13, 3, "between shoes for flat and for clipped pedals")},
-		{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(posture.StandingCleat, 5, "common practice for standing")},
+		{Quantity: measure.CrankLength, Example: "170", Folded: true,
+			Assume: calculators.Fixed(170, 2.5, "the length most adult bikes are sold with")},
+		{Quantity: measure.PedalHeight, Folded: true,
+			Assume: calculators.Fixed(12, 3, "between flat and clipped pedals")},
+		{Quantity: measure.SoleHeight, Folded: true,
+			Assume: calculators.Fixed(13, 3, "between shoes for flat and for clipped pedals")},
+		{Quantity: measure.CleatBehindBall, Folded: true,
+			Assume: calculators.Fixed(posture.StandingCleat, 5, "common practice for standing")},
 	}
 }
 

@@ -9,13 +9,15 @@ import (
 	"plumbline/calculators/calctest"
 )
 
-const independent = "an independent solve with complex numbers and plain root finding, from published tables (byhand_test.go)"
+const independent = "an independent solve from published tables, with plain root finding (byhand_test.go)"
 
 // readyRecord is a rider on a descent, who tries other grips.
-var readyRecord = testRider.with(testBike).with(numbers{"trunk-angle": 43, "standing-knee": 53, "grade": -7, "move-x": -9, "move-y": 13})
+var readyRecord = testRider.with(testBike).with(numbers{"trunk-angle": 43, "standing-knee": 53, "grade": -7,
+	"move-x": -9, "move-y": 13})
 
 // readyStandIns stand in for what a rider chooses and stands on: common practice.
-var readyStandIns = numbers{"trunk-angle": 45, "standing-knee": 50, "grade": 0, "crank-length": 170, "pedal-height": 12, "sole-height": 13,
+var readyStandIns = numbers{"trunk-angle": 45, "standing-knee": 50, "grade": 0, "crank-length": 170,
+	"pedal-height": 12, "sole-height": 13,
 	"cleat-behind-ball": 20}
 
 // readyByHand solves the rider standing ready.
@@ -83,26 +85,35 @@ func TestReadyNumbers(t *testing.T) {
 		k.Want = append(k.Want,
 			calctest.Cell("changes", row, "elbow", other.rider.elbowAt(other.stance, at)-r.elbowAt(s, grip), 0.0501),
 			calctest.Cell("changes", row, "room-back", other.rider.back(other.stance, at)-r.back(s, grip), 0.501),
-			calctest.Cell("changes", row, "room-forward", other.rider.forward(other.stance, at)-r.forward(s, grip), 0.501))
+			calctest.Cell("changes", row, "room-forward", other.rider.forward(other.stance, at)-r.forward(s, grip),
+				0.501))
 	}
-	before := grip - scaled(1, complex(readyRecord["move-x"], readyRecord["move-y"])*toward(-handBikeOf(readyRecord).tilt(readyRecord)))
+	before := grip - scaled(1, complex(readyRecord["move-x"],
+		readyRecord["move-y"])*toward(-handBikeOf(readyRecord).tilt(readyRecord)))
 	k.Want = append(k.Want,
-		calctest.Cell("move", 0, "before", r.elbowAt(s, before), 0.0501), calctest.Cell("move", 0, "after", r.elbowAt(s, grip), 0.0501),
-		calctest.Cell("move", 1, "before", r.slack(s, before), 0.501), calctest.Cell("move", 1, "after", r.slack(s, grip), 0.501))
+		calctest.Cell("move", 0, "before", r.elbowAt(s, before), 0.0501),
+		calctest.Cell("move", 0, "after", r.elbowAt(s, grip), 0.0501),
+		calctest.Cell("move", 1, "before", r.slack(s, before), 0.501),
+		calctest.Cell("move", 1, "after", r.slack(s, grip), 0.501))
 	calctest.Cases(t, Ready(), k)
 }
 
 // Typed errors are carried through to every number; where no length above the hips
 // and no bar was typed, what stands in brings an error of its own.
 func TestReadyUncertainty(t *testing.T) {
-	sd := numbers{"inseam": 6, "stature": 4, "trochanter-height": 9, "crank-length": 1, "pedal-height": 1.5, "sole-height": 2,
-		"cleat-behind-ball": 3, "grip-x": 3.5, "grip-y": 2.5, "trunk-angle": 1.2, "standing-knee": 1.7, "grade": 0.8, "head-angle": 0.4,
-		"reach": 2.2, "stack": 1.8, "sag-front": 3, "sag-rear": 2, "fork-travel": 4, "rear-travel": 5, "chainstay": 1.4,
-		"bb-drop": 1.1, "fork-offset": 0.9, "front-tyre": 1.3, "rear-tyre": 1.6}
-	propagates(t, Ready(), readyRecord, "sex=m", sd.with(numbers{"trunk-length": 8, "arm-length": 7, "shoulder-width": 5, "bar-width": 2, "grip-length": 3}),
+	sd := numbers{"inseam": 6, "stature": 4, "trochanter-height": 9, "crank-length": 1, "pedal-height": 1.5,
+		"sole-height":       2,
+		"cleat-behind-ball": 3, "grip-x": 3.5, "grip-y": 2.5, "trunk-angle": 1.2, "standing-knee": 1.7, "grade": 0.8,
+		"head-angle": 0.4,
+		"reach":      2.2, "stack": 1.8, "sag-front": 3, "sag-rear": 2, "fork-travel": 4, "rear-travel": 5,
+		"chainstay": 1.4,
+		"bb-drop":   1.1, "fork-offset": 0.9, "front-tyre": 1.3, "rear-tyre": 1.6}
+	propagates(t, Ready(), readyRecord, "sex=m",
+		sd.with(numbers{"trunk-length": 8, "arm-length": 7, "shoulder-width": 5, "bar-width": 2, "grip-length": 3}),
 		readyByHand("m"))
 
 	least := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736}
-	propagates(t, Ready(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5, "grip-x": 4, "grip-y": 3,
+	propagates(t, Ready(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5,
+		"grip-x": 4, "grip-y": 3,
 		"crank-length~": 2.5, "pedal-height~": 3, "sole-height~": 3, "cleat-behind-ball~": 5}), readyByHand(""))
 }

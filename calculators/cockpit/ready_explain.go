@@ -47,7 +47,8 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 	}
 	r.Note(calculators.PlainNote, "This is the bike at sag, which tips it {0} by {1}. The model is honest mechanics with a posture that you chose: it holds while you stand still in balance, not while you brake, pump or jump.",
 		tipped(s.bike.Tilt), measure.Degrees(max(s.bike.Tilt, -s.bike.Tilt)))
-	if wide := !v.Given(measure.ArmLength) || !v.Given(measure.TrunkLength) || !v.Given(measure.TrochanterHeight); wide {
+	if wide := !v.Given(measure.ArmLength) || !v.Given(measure.TrunkLength) ||
+		!v.Given(measure.TrochanterHeight); wide {
 		r.Note(calculators.CheckNote, "Lengths of your body that were estimated leave a wide margin, over which elbow and room do not answer evenly, so the ± is approximate. A helper with a tape on arm, trunk and hip bone is worth more here than anything else.")
 	} else if now.ElbowBend < straightish {
 		r.Note(calculators.CheckNote, "Nearly straight, an elbow changes fast with every millimetre, so its ± is approximate.")
@@ -184,7 +185,8 @@ func effectOf(now *stood, after posture.Standing, grip geometry.Point) effect {
 		return effect{}
 	}
 	then.look(after, grip)
-	return effect{now.roomy && then.roomy, then.ElbowBend - now.ElbowBend, then.back.Length - now.back.Length, then.forward.Length - now.forward.Length}
+	return effect{now.roomy && then.roomy, then.ElbowBend - now.ElbowBend, then.back.Length - now.back.Length,
+		then.forward.Length - now.forward.Length}
 }
 
 // changeTable says what changes of posture and of parts are worth; it returns the
@@ -236,7 +238,9 @@ func changeTable(v calculators.Values, s stand, now *stood) (t calculators.Table
 		}}
 	for _, row := range rows {
 		if row.known {
-			t.Rows = append(t.Rows, []words.Sayer{row.what, measure.Difference{Amount: measure.Degrees(row.elbow)}, measure.Difference{Amount: measure.Millimetres(row.back)}, measure.Difference{Amount: measure.Millimetres(row.forward)}})
+			t.Rows = append(t.Rows, []words.Sayer{row.what, measure.Difference{Amount: measure.Degrees(row.elbow)},
+				measure.Difference{Amount: measure.Millimetres(row.back)},
+				measure.Difference{Amount: measure.Millimetres(row.forward)}})
 		}
 	}
 	return t, trunk, stem
@@ -262,6 +266,7 @@ func moveTable(s stand, after *stood) calculators.Table {
 	}
 	t.Rows = append(t.Rows,
 		[]words.Sayer{words.Of("Elbow bend"), said(&before), said(&after.Balanced)},
-		[]words.Sayer{words.Of("Arms straight after"), measure.Millimetres(before.Slack), measure.Millimetres(after.Slack)})
+		[]words.Sayer{words.Of("Arms straight after"), measure.Millimetres(before.Slack),
+			measure.Millimetres(after.Slack)})
 	return t
 }

@@ -15,7 +15,8 @@ import (
 // riderBuild makes the reader's bike ready to be drawn with its grips at a place,
 // level and at sag.
 func riderBuild(v calculators.Values, bike fit.Ridden, grip geometry.Point) (level, sagged figure.Build) {
-	level = figure.Build{Bike: bike.Level, FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim), Crank: v.Of(measure.CrankLength)}
+	level = figure.Build{Bike: bike.Level, FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim),
+		Crank: v.Of(measure.CrankLength)}
 	level = level.Holding(grip)
 	return level, level.Sagging(bike.Sagged)
 }
@@ -83,7 +84,8 @@ func (s sitter) seatedScene(b figure.Build, grip geometry.Point) (marks []drawin
 	pose := figure.Legs(near, &far, s.setup.SoleHeight).Hold(t.Shoulder, elbow, grip)
 	marks = figure.Scene(b, &pose)
 	marks = append(marks, figure.LeanAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(t.Angle))))...)
-	return append(marks, figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(near.KneeBend))))...), t.Angle, true
+	return append(marks, figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(near.KneeBend))))...),
+		t.Angle, true
 }
 
 // standingScene returns the rider standing ready on the bike at sag.
@@ -96,7 +98,8 @@ func (s sitter) standingScene(b figure.Build, r posture.Ready, slope float64) []
 	marks := figure.Scene(b, &pose)
 	marks = append(marks, figure.Plumb(r.Centre, slope)...)
 	marks = append(marks, figure.TrunkAngle(pose, drawing.Hot, words.Of("{0}", whole(measure.Degrees(r.Trunk.Angle)))))
-	marks = append(marks, figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(r.Front.KneeBend))))...)
+	marks = append(marks, figure.KneeAt(pose, drawing.Ink,
+		words.Of("{0}", whole(measure.Degrees(r.Front.KneeBend))))...)
 	if r.Reaches() {
 		marks = append(marks, figure.ElbowBend(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(r.ElbowBend)))))
 	}
@@ -124,7 +127,8 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 		elbow = words.Of("the straight arms end {0} before the grips", measure.Millimetres(-now.Slack))
 	}
 	stands := words.Of("Standing ready, the trunk {0} above the ground, the hips lie {1} behind the bottom bracket, {2}, and the front knee bends {3}. The centre of mass is marked on the plumb line over the bottom bracket.",
-		measure.Degrees(now.Trunk.Angle), measure.Millimetres(now.HipBehind()), elbow, measure.Degrees(now.Front.KneeBend))
+		measure.Degrees(now.Trunk.Angle), measure.Millimetres(now.HipBehind()), elbow,
+		measure.Degrees(now.Front.KneeBend))
 	if !seated {
 		f.Title = words.Of("Standing ready on the bike at sag")
 		f.Description = stands
@@ -146,13 +150,15 @@ func before(v calculators.Values, s stand, level geometry.Point) []drawing.Mark 
 	_, b := riderBuild(v, s.bike, level)
 	marks := figure.FrontOutline(b)
 	marks = append(marks, figure.PoseOutline(figure.Standing(was, v.Of(measure.SoleHeight)))...)
-	return append(marks, drawing.Label{Role: drawing.Before, At: figure.At(was.Trunk.Shoulder), Text: words.Of("before"), Side: drawing.Point{X: -1, Y: 1}})
+	return append(marks, drawing.Label{Role: drawing.Before, At: figure.At(was.Trunk.Shoulder),
+		Text: words.Of("before"), Side: drawing.Point{X: -1, Y: 1}})
 }
 
 // emptyReady draws the bike without a rider.
 func emptyReady(v calculators.Values, s stand) *drawing.Figure {
 	_, b := riderBuild(v, s.bike, geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}.Add(moveOf(v)))
-	f := &drawing.Figure{Title: words.Of("The bike at sag"), Description: words.Of("The bike alone, because no rider of these lengths stands ready on it like that.")}
+	f := &drawing.Figure{Title: words.Of("The bike at sag"),
+		Description: words.Of("The bike alone, because no rider of these lengths stands ready on it like that.")}
 	b.CrankAngle = 90
 	f.Add(figure.Scene(b, nil)...)
 	return f

@@ -39,6 +39,25 @@ func ranges(t *testing.T, r *calculators.Result, o *calculators.Output, low, hig
 	assert.InDelta(t, high, float64(r.At(o).High), 1e-6, "%s: high", o.Name)
 }
 
+// plainColumn is a column with plain blanks.
+func plainColumn(t *testing.T, r *calculators.Result, table, column string) (cells []string) {
+	t.Helper()
+	for _, cell := range calctest.Column(t, r, table, column) {
+		cells = append(cells, plain(cell))
+	}
+	return cells
+}
+
+// What an answer becomes in the reader's record.
+func TestAnswersFeedTheRecord(t *testing.T) {
+	feeds := map[*calculators.Output]*measure.Quantity{gripX: measure.GripX, gripY: measure.GripY}
+	for _, c := range all {
+		for _, o := range c.Answers {
+			assert.Equal(t, feeds[o], o.Feeds, "%s: %s", c.Name, o.Name)
+		}
+	}
+}
+
 func TestGripSays(t *testing.T) {
 	r := calctest.Answer(t, Grip(), partsRecord.typed())
 	want := gripByHand(partsRecord)
@@ -49,19 +68,28 @@ func TestGripSays(t *testing.T) {
 	assert.Contains(t, meaning(r, roomAtBar), "Every 10 mm that spacers raise the bar take "+tenthMm(lost-kept)+" off it")
 	assert.Contains(t, meaning(r, roomAtBar), "would grow by "+tenthMm(kept)+" instead")
 	// A seat tube that leans back more than the steering axis.
+	assert.Equal(t, []string{"10 mm more of spacers under the stem", "Bar rolled forward by 1.0°", "Stem 10 mm longer",
+		"Stem pointing up by 6.0° more", "Bar with 10 mm more rise", "Grips 10 mm further behind the clamp"},
+		plainColumn(t, r, "steps", "step"))
+	up := plainColumn(t, r, "steps", "up")
+	assert.Equal(t, "10.0 ± 0.1 mm", up[4], "to a tenth of a mm: exactly so much rise")
 	slack := calctest.Answer(t, Grip(), partsRecord.with(numbers{"seat-angle": 61.5, "head-angle": 66}).typed())
-	assert.Contains(t, meaning(slack, roomAtBar), "so every 10 mm that spacers raise the bar add "+tenthMm(10*cotOf(61.5)-10*cotOf(66)))
+	assert.Contains(t, meaning(slack, roomAtBar),
+		"so every 10 mm that spacers raise the bar add "+tenthMm(10*cotOf(61.5)-10*cotOf(66)))
 	// About level means within 15 mm, both ways.
 	level := partsRecord["saddle-height"] - want[gripDrop]/math.Sin(76.2*math.Pi/180) // grips level with the saddle
-	for by, says := range map[float64]string{14.5: "about level", -14.5: "about level", 15.5: "lower than your seat", -15.5: "Your hands are 15 mm higher", -27: "Your hands are 27 mm higher"} {
-		at := calctest.Answer(t, Grip(), partsRecord.with(numbers{"saddle-height": level + by/math.Sin(76.2*math.Pi/180)}).typed())
+	for by, says := range map[float64]string{14.5: "about level", -14.5: "about level", 15.5: "lower than your seat",
+		-15.5: "Your hands are 15 mm higher", -27: "Your hands are 27 mm higher"} {
+		at := calctest.Answer(t, Grip(), partsRecord.with(numbers{"saddle-height": level +
+			by/math.Sin(76.2*math.Pi/180)}).typed())
 		assert.InDelta(t, by, calctest.Value(at, gripDrop), 1e-6)
 		assert.Contains(t, strings.ReplaceAll(meaning(at, gripDrop), "16 mm", "15 mm"), says, "%v", by)
 	}
 	none := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 saddle-height=721")
 	assert.Contains(t, meaning(none, gripFromSaddle), "Give “Saddle height”, and")
 	assert.Contains(t, meaning(none, roomAtBar), "Give “Effective seat angle”")
-	for _, has := range []string{"saddle-height=400 saddle-setback=410", "saddle-height=205 seat-angle=76 seat-tube-angle=50 seat-angle-height=700"} {
+	for _, has := range []string{"saddle-height=400 saddle-setback=410",
+		"saddle-height=205 seat-angle=76 seat-tube-angle=50 seat-angle-height=700"} {
 		wrong := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 "+has)
 		assert.Contains(t, meaning(wrong, gripFromSaddle), "leaves no place for a saddle", has)
 	}
@@ -88,7 +116,8 @@ func TestLeverSays(t *testing.T) {
 	// 16 CFR 1512.5(b)(2): 89 mm (3½ in).
 	long := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 90}).typed())
 	assert.True(t, saysPlain(long, "A lever 90 mm out is beyond the 89 mm that the law"))
-	assert.False(t, saysPlain(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 88}).typed()), "is beyond the"))
+	assert.False(t, saysPlain(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 88}).typed()),
+		"is beyond the"))
 	none := leverRecord.with(nil)
 	delete(none, "lever-reach")
 	delete(none, "saddle-height")
@@ -134,23 +163,30 @@ func TestReadySays(t *testing.T) {
 	tall := s
 	tall.trunk -= 5
 	head := readyRecord["head-angle"] + handBikeOf(readyRecord).tilt(readyRecord)
-	trunk, stem := rider.elbowAt(tall, grip)-rider.elbowAt(s, grip), rider.elbowAt(s, grip+scaled(10, toward(90-head)))-rider.elbowAt(s, grip)
+	trunk, stem := rider.elbowAt(tall, grip)-rider.elbowAt(s, grip),
+		rider.elbowAt(s, grip+scaled(10, toward(90-head)))-rider.elbowAt(s, grip)
 	assert.True(t, saysPlain(r, "Leaning the trunk by 5 degrees is worth "+deg(trunk)+" of elbow; a stem 10 mm longer is worth "+deg(stem)))
 	ranges(t, r, readyElbow, 45, 80)
+	assert.Equal(t, []string{"Chest lower: trunk leaned 5.0° more", "Knees bent 10.0° more", "10 mm more of spacers", "Stem 10 mm longer",
+		"Grips 20 mm higher", "Reach 20 mm longer, all else kept", "Bar 20 mm wider"}, plainColumn(t, r, "changes", "change"))
 
 	// A trunk for each bend: 45 and 80 degrees bound what is common practice.
-	for bend, says := range map[float64]string{44: "Straighter than the 45.0° to 80.0°", 46: "Between the 45.0° and 80.0°", 79: "Between the 45.0° and 80.0°", 81: "More than the 45.0° to 80.0°"} {
-		at := calctest.Answer(t, Ready(), "sex=f "+readyRecord.with(numbers{"trunk-angle": trunkFor(rider, s, grip, bend)}).typed())
+	for bend, says := range map[float64]string{44: "Straighter than the 45.0° to 80.0°",
+		46: "Between the 45.0° and 80.0°", 79: "Between the 45.0° and 80.0°", 81: "More than the 45.0° to 80.0°"} {
+		at := calctest.Answer(t, Ready(), "sex=f "+readyRecord.with(numbers{"trunk-angle": trunkFor(rider, s, grip,
+			bend)}).typed())
 		assert.InDelta(t, bend, calctest.Value(at, readyElbow), 1e-6)
 		assert.Contains(t, meaning(at, readyElbow), says)
 	}
 	for bend, wide := range map[float64]bool{39: true, 41: false} {
 		all := readyRecord.with(numbers{"trunk-angle": trunkFor(rider, s, grip, bend)})
-		assert.Equal(t, wide, saysPlain(calctest.Answer(t, Ready(), "sex=f "+all.typed()), "Nearly straight, an elbow changes fast"), "%v", bend)
+		assert.Equal(t, wide, saysPlain(calctest.Answer(t, Ready(), "sex=f "+all.typed()),
+			"Nearly straight, an elbow changes fast"), "%v", bend)
 	}
 	estimated := readyRecord.with(nil)
 	delete(estimated, "arm-length")
-	assert.True(t, saysPlain(calctest.Answer(t, Ready(), estimated.typed()), "Lengths of your body that were estimated leave a wide margin"))
+	assert.True(t, saysPlain(calctest.Answer(t, Ready(), estimated.typed()),
+		"Lengths of your body that were estimated leave a wide margin"))
 	assert.False(t, saysPlain(r, "Lengths of your body that were estimated"))
 }
 
@@ -202,8 +238,11 @@ func TestSeatedSays(t *testing.T) {
 	seat, at := record.sit("f", tilt), record.grips()*toward(-tilt)
 	tall, low := seat.trunk(721, at, 0), seat.trunk(721, at, 60)
 	ranges(t, r, seatedTrunk, low, tall)
-	assert.Contains(t, meaning(r, seatedTrunk), "allow "+deg(tall)+" with straight arms and "+deg(low)+" with the elbows bent by 60 degrees")
+	assert.Contains(t, meaning(r, seatedTrunk),
+		"allow "+deg(tall)+" with straight arms and "+deg(low)+" with the elbows bent by 60 degrees")
 	assert.False(t, saysPlain(r, "This near to upright"))
+	assert.Equal(t, []string{"As it is", "10 mm more of spacers under the stem", "Bar 10 mm higher, straight up", "Stem 10 mm longer",
+		"Elbows bent 10.0° more"}, plainColumn(t, r, "steps", "step"))
 
 	far := record.with(numbers{"grip-x": 1020, "grip-y": 510})
 	r = calctest.Answer(t, Seated(), "sex=f "+far.typed())
@@ -211,9 +250,11 @@ func TestSeatedSays(t *testing.T) {
 	short := cmplx.Abs(seat.hip(721)-far.grips()*toward(-handBikeOf(far).tilt(far))) - 527 - rider.armChord(0)
 	assert.Contains(t, meaning(r, seatedTrunk), "your hands would end "+mm(short)+" before the grips")
 	assert.False(t, r.At(seatedShoulder).Exists())
-	folded := calctest.Answer(t, Seated(), record.with(numbers{"grip-x": 60, "grip-y": 720, "elbow-bend": 0, "arm-length": 900}).typed())
+	folded := calctest.Answer(t, Seated(), record.with(numbers{"grip-x": 60, "grip-y": 720, "elbow-bend": 0,
+		"arm-length": 900}).typed())
 	assert.Contains(t, meaning(folded, seatedTrunk), "With the elbows bent like that no trunk angle")
-	wide := calctest.Answer(t, Seated(), record.with(numbers{"bar-width": 1280, "arm-length": 330, "shoulder-width": 280}).typed())
+	wide := calctest.Answer(t, Seated(), record.with(numbers{"bar-width": 1280, "arm-length": 330,
+		"shoulder-width": 280}).typed())
 	assert.Contains(t, meaning(wide, seatedTrunk), "Your arms do not span this bar")
 	none := calctest.Answer(t, Seated(), record.with(numbers{"saddle-height": 300, "saddle-setback": 310}).typed())
 	assert.Contains(t, meaning(none, seatedTrunk), "No seat")
@@ -246,10 +287,12 @@ func TestStemSays(t *testing.T) {
 	assert.Contains(t, meaning(answer(numbers{"spacers-limit": 17 + along - 0.6}), spacersChange),
 		"That would stand "+mm(17+along)+" under the stem, and your steerer allows "+mm(17+along-0.6))
 	// What the steerer holds now and what its maker allows: the less counts.
-	for _, limits := range []numbers{{"spacers-above": 9}, {"spacers-above": 9, "spacers-limit": 40}, {"spacers-above": 30, "spacers-limit": 26}} {
+	for _, limits := range []numbers{{"spacers-above": 9}, {"spacers-above": 9, "spacers-limit": 40},
+		{"spacers-above": 30, "spacers-limit": 26}} {
 		assert.Contains(t, meaning(answer(limits), spacersChange), "your steerer allows 26 mm")
 	}
-	assert.Contains(t, meaning(answer(numbers{"move-x": 10, "move-y": -22}), spacersChange), "There are only 17 mm under the stem to take away")
+	assert.Contains(t, meaning(answer(numbers{"move-x": 10, "move-y": -22}), spacersChange),
+		"There are only 17 mm under the stem to take away")
 	// The room at the bar: 10 mm of height take the axis back by 10·cot 64.7° and bring
 	// the seat line back by 10·cot 76.2°.
 	lost, kept := 10*(cotOf(64.7)-cotOf(76.2)), 10*cotOf(76.2)
@@ -282,7 +325,8 @@ func TestWidthSays(t *testing.T) {
 	assert.Contains(t, meaning(r, armSpread), "On your bar now it is "+deg(widthByHand("f")(widthRecord)[spreadNow])[:2])
 	assert.Contains(t, meaning(r, reachLost), "After 40 mm or more, a stem 10 mm shorter or longer")
 	assert.True(t, saysPlain(r, "Your tightest gap leaves 40 mm on each side"), "(810 − 731)/2 = 39.5")
-	assert.True(t, saysPlain(calctest.Answer(t, Width(), "tree-gap=700 "+widthRecord.typed()), "narrower than this bar by 16 mm on each side"), "(731 − 700)/2 = 15.5")
+	assert.True(t, saysPlain(calctest.Answer(t, Width(), "tree-gap=700 "+widthRecord.typed()),
+		"narrower than this bar by 16 mm on each side"), "(731 − 700)/2 = 15.5")
 	assert.Equal(t, []string{"711 mm to 751 mm"}, []string{plain(calctest.Column(t, r, "methods", "range")[0])})
 	of := func(change numbers) string {
 		return meaning(calctest.Answer(t, Width(), widthRecord.with(change).typed()), barWidth)
@@ -299,9 +343,11 @@ func TestWidthSays(t *testing.T) {
 	ranges(t, r, barWidth, at(8), at(14))
 	assert.Equal(t, mm(at(8))+" to "+mm(at(14)), plain(calctest.Column(t, r, "methods", "range")[0]))
 	// A bar far too wide comes down by twelve steps at most.
-	steps := calctest.Column(t, calctest.Answer(t, Width(), widthRecord.with(numbers{"bar-width": 860}).typed()), "trim", "in")
+	steps := calctest.Column(t, calctest.Answer(t, Width(), widthRecord.with(numbers{"bar-width": 860}).typed()),
+		"trim", "in")
 	assert.Len(t, steps, 12)
-	assert.Equal(t, "look up the maker’s least width before any saw", calctest.Column(t, calctest.Answer(t, Width(), widthRecord.typed()), "trim", "mark")[0])
+	assert.Equal(t, "look up the maker’s least width before any saw",
+		calctest.Column(t, calctest.Answer(t, Width(), widthRecord.typed()), "trim", "mark")[0])
 	// Arms that do not span a bar.
 	r = calctest.Answer(t, Width(), "push-up-width=900 arm-length=220 shoulder-width=280")
 	assert.False(t, r.At(armSpread).Exists() || r.At(reachLost).Exists())
@@ -315,8 +361,10 @@ func TestSameSays(t *testing.T) {
 	assert.Contains(t, meaning(r, sameHeight), "+4 mm against the old bike")
 	same := sameRecord.with(numbers{"new-crank-length": 172.5, "new-pedal-height": 13, "new-sole-height": 17})
 	assert.Contains(t, meaning(calctest.Answer(t, Same(), same.typed()), sameHeight), "The old height, because")
-	assert.Contains(t, meaning(calctest.Answer(t, Same(), same.with(numbers{"new-sole-height": 16.6}).typed()), sameHeight), "The old height, because")
-	assert.Contains(t, meaning(calctest.Answer(t, Same(), same.with(numbers{"new-sole-height": 16.4}).typed()), sameHeight), "−1 mm against the old bike")
+	assert.Contains(t, meaning(calctest.Answer(t, Same(), same.with(numbers{"new-sole-height": 16.6}).typed()),
+		sameHeight), "The old height, because")
+	assert.Contains(t, meaning(calctest.Answer(t, Same(), same.with(numbers{"new-sole-height": 16.4}).typed()),
+		sameHeight), "−1 mm against the old bike")
 	// 20 mm are what rails have to each side.
 	shift := sameByHand(sameRecord)[railShift]
 	tube := math.Sin(73.4 * math.Pi / 180) // so much rail does a mm of offset take or give
@@ -332,9 +380,11 @@ func TestSameSays(t *testing.T) {
 	// Grips out of reach of all parts: the nearest are named with what they miss.
 	far := sameRecord.with(numbers{"grip-x": 380, "grip-y": 760})
 	all := partsByHand(newParts(far), far.grips())
-	_, ends := clampAndGrip(newParts(far).with(numbers{"stem-length": all[0].stem, "stem-angle": all[0].angle, "spacers": all[0].spacers, "bar-rise": all[0].rise}))
+	_, ends := clampAndGrip(newParts(far).with(numbers{"stem-length": all[0].stem, "stem-angle": all[0].angle,
+		"spacers": all[0].spacers, "bar-rise": all[0].rise}))
 	miss := ends - far.grips()
-	assert.True(t, saysPlain(calctest.Answer(t, Same(), far.typed()), "The nearest leave them "+plain(signedMm(real(miss)))+" forward and "+plain(signedMm(imag(miss)))+" up of it"),
+	assert.True(t, saysPlain(calctest.Answer(t, Same(), far.typed()),
+		"The nearest leave them "+plain(signedMm(real(miss)))+" forward and "+plain(signedMm(imag(miss)))+" up of it"),
 		"%v", miss)
 }
 

@@ -23,13 +23,15 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.SaddleFloor, Optional: true, Folded: true},
 			{Quantity: measure.GripFloor, Optional: true, Folded: true},
 			{Quantity: measure.NoseSetback, Optional: true, Folded: true},
-			{Quantity: measure.SaddleNose, Folded: true, Assume: onceGiven(measure.NoseSetback, 155, 8, "usual for a trail saddle")},
+			{Quantity: measure.SaddleNose, Folded: true,
+				Assume: onceGiven(measure.NoseSetback, 155, 8, "usual for a trail saddle")},
 			{Quantity: measure.NoseToGrip, Optional: true, Folded: true},
 			{Quantity: measure.SaddleSetback, Example: "172", Assume: setbackByTape},
 			{Quantity: measure.SaddleHeight, Example: "736", Assume: heightByTape},
 			{Quantity: measure.GripX, Example: "442", Assume: gripXByTape},
 			{Quantity: measure.GripY, Example: "715", Assume: gripYByTape},
-			{Quantity: measure.CrankLength, Example: "170", Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
+			{Quantity: measure.CrankLength, Example: "170",
+				Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
 			{Quantity: measure.PedalHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
 			{Quantity: measure.SoleHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
 			{Quantity: measure.NewReach, Example: "475"},
@@ -41,10 +43,13 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.NewCrankLength, Example: "165", Assume: sameAs(measure.CrankLength)},
 			{Quantity: measure.NewPedalHeight, Folded: true, Assume: sameAs(measure.PedalHeight)},
 			{Quantity: measure.NewSoleHeight, Folded: true, Assume: sameAs(measure.SoleHeight)},
-			{Quantity: measure.NewPostOffset, Example: "0", Assume: calculators.Fixed(0, 0, "as most recent posts are made")},
+			{Quantity: measure.NewPostOffset, Example: "0",
+				Assume: calculators.Fixed(0, 0, "as most recent posts are made")},
 			{Quantity: measure.NewBarRise, Example: "30", Assume: calculators.Fixed(30, 0, "a usual trail bar")},
-			{Quantity: measure.NewBarSweep, Example: "40", Assume: calculators.Fixed(38, 5, "what 8 degrees of back sweep make on a usual bar")},
-			{Quantity: measure.NewHeadsetHeight, Folded: true, Assume: calculators.Fixed(10, 4, "a usual bearing cover, from common practice")},
+			{Quantity: measure.NewBarSweep, Example: "40",
+				Assume: calculators.Fixed(38, 5, "what 8 degrees of back sweep make on a usual bar")},
+			{Quantity: measure.NewHeadsetHeight, Folded: true,
+				Assume: calculators.Fixed(10, 4, "a usual bearing cover, from common practice")},
 			{Quantity: measure.NewSpacersLimit, Example: "30", Optional: true},
 			{Quantity: measure.ForkTravel, Example: "150", Optional: true, Folded: true},
 			{Quantity: measure.RearTravel, Example: "140", Optional: true, Folded: true},
@@ -53,11 +58,12 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.SagFront, Folded: true, Assume: onceGiven(measure.ForkTravel, 20, 0, "common practice")},
 			{Quantity: measure.SagRear, Folded: true, Assume: onceGiven(measure.RearTravel, 28, 0, "common practice")},
 		},
-		Answers:  []*calculators.Output{sameHeight, railShift, aheadOfHead, aboveHead, sameSetback},
-		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.HoseCheck, caution.NoWayBack, caution.Torque, caution.BrakeCheck, caution.FirstRide},
-		Solve:    solveSame,
-		Explain:  explainSame,
+		Answers: []*calculators.Output{sameHeight, railShift, aheadOfHead, aboveHead, sameSetback},
+		Sources: []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.HoseCheck,
+			caution.NoWayBack, caution.Torque, caution.BrakeCheck, caution.FirstRide},
+		Solve:   solveSame,
+		Explain: explainSame,
 	}
 }
 
@@ -76,14 +82,14 @@ var (
 )
 
 // onceGiven assumes a value once another input was given.
-func onceGiven(q *measure.Quantity, value, sd float64, from string) func(calculators.Values) (calculators.Assumption, bool) {
+func onceGiven(q *measure.Quantity, value, sd float64, from string) assume {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{Value: value, SD: sd, From: from}, v.Given(q)
 	}
 }
 
 // sameAs assumes what the old bike has.
-func sameAs(q *measure.Quantity) func(calculators.Values) (calculators.Assumption, bool) {
+func sameAs(q *measure.Quantity) assume {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{Value: v.Of(q), From: "as on the old bike"}, v.Has(q)
 	}
@@ -92,7 +98,8 @@ func sameAs(q *measure.Quantity) func(calculators.Values) (calculators.Assumptio
 // The ways round by tape, for those who cannot drop a plumb line at the crank.
 
 func setbackByTape(v calculators.Values) (calculators.Assumption, bool) {
-	return calculators.Assumption{Value: v.Of(measure.NoseSetback) + v.Of(measure.SaddleNose), From: "from the nose"}, v.Has(measure.NoseSetback)
+	return calculators.Assumption{Value: v.Of(measure.NoseSetback) + v.Of(measure.SaddleNose), From: "from the nose"},
+		v.Has(measure.NoseSetback)
 }
 
 func heightByTape(v calculators.Values) (calculators.Assumption, bool) {
@@ -138,8 +145,9 @@ func carry(v calculators.Values) (carried, *calculators.Problem) {
 	}
 	c := carried{bike: b, grip: geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}}
 	old, back := v.Of(measure.SaddleHeight), v.Of(measure.SaddleSetback)
-	c.height = old - (v.Of(measure.NewCrankLength) - v.Of(measure.CrankLength)) +
-		(v.Of(measure.NewPedalHeight) - v.Of(measure.PedalHeight)) + (v.Of(measure.NewSoleHeight) - v.Of(measure.SoleHeight))
+	grown := func(after, before *measure.Quantity) float64 { return v.Of(after) - v.Of(before) }
+	c.height = old - grown(measure.NewCrankLength, measure.CrankLength) +
+		grown(measure.NewPedalHeight, measure.PedalHeight) + grown(measure.NewSoleHeight, measure.SoleHeight)
 	if c.seated = old > math.Abs(back) && c.height > 0; c.seated {
 		up := math.Sqrt((old - back) * (old + back))
 		c.saddle = geometry.Point{X: -back, Y: up}.Scale(c.height / old)
@@ -161,14 +169,17 @@ func newBike(v calculators.Values) (geometry.Bike, *calculators.Problem) {
 	}
 	b, err := geometry.Chart{
 		Reach: v.Of(measure.NewReach), Stack: v.Of(measure.NewStack), HeadAngle: v.Of(measure.NewHeadAngle),
-		SeatAngle: v.Of(measure.NewSeatAngle), SeatAngleHeight: of(measure.NewSeatAngleHeight), SeatTubeAngle: of(measure.NewSeatTubeAngle),
-		Chainstay: usualChainstay, Drop: usualDrop, ForkOffset: usualOffset, FrontRadius: usualRadius, RearRadius: usualRadius,
+		SeatAngle: v.Of(measure.NewSeatAngle), SeatAngleHeight: of(measure.NewSeatAngleHeight),
+		SeatTubeAngle: of(measure.NewSeatTubeAngle),
+		Chainstay:     usualChainstay, Drop: usualDrop, ForkOffset: usualOffset, FrontRadius: usualRadius,
+		RearRadius: usualRadius,
 	}.Solve()
 	if err == nil {
 		return b, nil
 	}
 	p := *fit.NoBike(err)
-	for _, q := range [][2]*measure.Quantity{{measure.Reach, measure.NewReach}, {measure.Stack, measure.NewStack}, {measure.HeadAngle, measure.NewHeadAngle},
+	for _, q := range [][2]*measure.Quantity{{measure.Reach, measure.NewReach}, {measure.Stack, measure.NewStack},
+		{measure.HeadAngle, measure.NewHeadAngle},
 		{measure.SeatAngle, measure.NewSeatAngle}, {measure.SeatTubeAngle, measure.NewSeatTubeAngle}} {
 		if p.Input == q[0].Key {
 			p.Input = q[1].Key

@@ -14,19 +14,24 @@ import (
 
 // sameRecord carries a position to a bike of which everything differs: the tube's own
 // angle is known, the post has an offset, and crank, pedal and sole are others.
-var sameRecord = numbers{"saddle-height": 737, "saddle-setback": 171, "grip-x": 456, "grip-y": 721, "crank-length": 172.5, "pedal-height": 13,
-	"sole-height": 17, "new-reach": 485, "new-stack": 640, "new-head-angle": 64, "new-seat-angle": 78, "new-seat-tube-angle": 73.4, "new-seat-angle-height": 671,
-	"new-crank-length": 166, "new-pedal-height": 15.5, "new-sole-height": 12, "new-post-offset": 24, "new-bar-rise": 27, "new-bar-sweep": 34, "new-headset-height": 9}
+var sameRecord = numbers{"saddle-height": 737, "saddle-setback": 171, "grip-x": 456, "grip-y": 721,
+	"crank-length": 172.5, "pedal-height": 13,
+	"sole-height": 17, "new-reach": 485, "new-stack": 640, "new-head-angle": 64, "new-seat-angle": 78,
+	"new-seat-tube-angle": 73.4, "new-seat-angle-height": 671,
+	"new-crank-length": 166, "new-pedal-height": 15.5, "new-sole-height": 12, "new-post-offset": 24,
+	"new-bar-rise": 27, "new-bar-sweep": 34, "new-headset-height": 9}
 
 // byTape fills in what a tape finds from the floor and from the saddle's nose.
 func byTape(n numbers) numbers {
 	if nose, ok := n["nose-setback"]; ok {
 		n = n.complete(numbers{"saddle-nose": 155})
-		n = n.with(numbers{"saddle-setback": nose + n["saddle-nose"], "grip-x": n["nose-to-grip"] - nose, "grip-y": n["grip-floor"] - n["bb-height"]})
+		n = n.with(numbers{"saddle-setback": nose + n["saddle-nose"], "grip-x": n["nose-to-grip"] - nose,
+			"grip-y": n["grip-floor"] - n["bb-height"]})
 		n = n.with(numbers{"saddle-height": cmplx.Abs(complex(n["saddle-setback"], n["saddle-floor"]-n["bb-height"]))})
 	}
 	n = n.complete(numbers{"crank-length": 170, "pedal-height": 15, "sole-height": 15})
-	return n.complete(numbers{"new-crank-length": n["crank-length"], "new-pedal-height": n["pedal-height"], "new-sole-height": n["sole-height"], "new-post-offset": 0,
+	return n.complete(numbers{"new-crank-length": n["crank-length"], "new-pedal-height": n["pedal-height"],
+		"new-sole-height": n["sole-height"], "new-post-offset": 0,
 		"new-seat-tube-angle": n["new-seat-angle"], "new-seat-angle-height": n["new-stack"]})
 }
 
@@ -35,12 +40,15 @@ func byTape(n numbers) numbers {
 // from the bottom bracket.
 func sameByHand(n numbers) map[*calculators.Output]float64 {
 	n = byTape(n)
-	height := n["saddle-height"] - (n["new-crank-length"] - n["crank-length"]) + (n["new-pedal-height"] - n["pedal-height"]) + (n["new-sole-height"] - n["sole-height"])
+	height := n["saddle-height"]
+	height += n["crank-length"] - n["new-crank-length"]
+	height += n["new-pedal-height"] + n["new-sole-height"] - n["pedal-height"] - n["sole-height"]
 	saddle := scaled(height/n["saddle-height"], n.saddleOf())
 	// The tube runs through the point of the effective line at the height where that is
 	// read. From the tube the post's offset goes square back, and from there the rails
 	// level back: up the tube until that is as high as the saddle's point.
-	through := complex(-n["new-seat-angle-height"]/math.Tan(n["new-seat-angle"]*math.Pi/180), n["new-seat-angle-height"])
+	through := complex(-n["new-seat-angle-height"]/math.Tan(n["new-seat-angle"]*math.Pi/180),
+		n["new-seat-angle-height"])
 	up := toward(180 - n["new-seat-tube-angle"])
 	clamp := func(along float64) complex128 {
 		return through + scaled(along, up) + scaled(n["new-post-offset"], up*toward(90))
@@ -55,19 +63,24 @@ func sameByHand(n numbers) map[*calculators.Output]float64 {
 // newParts are the parts that the search on the new bike starts from: a 40 mm stem
 // without an angle, 40 mm high, on 10 mm of spacers.
 func newParts(n numbers) numbers {
-	return numbers{"reach": n["new-reach"], "stack": n["new-stack"], "head-angle": n["new-head-angle"], "headset-height": n["new-headset-height"],
-		"spacers": 10, "stem-length": 40, "stem-angle": 0, "bar-rise": n["new-bar-rise"], "bar-sweep": n["new-bar-sweep"]}
+	return numbers{"reach": n["new-reach"], "stack": n["new-stack"], "head-angle": n["new-head-angle"],
+		"headset-height": n["new-headset-height"],
+		"spacers":        10, "stem-length": 40, "stem-angle": 0, "bar-rise": n["new-bar-rise"],
+		"bar-sweep": n["new-bar-sweep"]}
 }
 
 // standInBike is the rest of a bike of which head tube and travel are known.
 func standInBike(reach, stack, head, fork, front, rear, sagRear float64) numbers {
-	return numbers{"reach": reach, "stack": stack, "head-angle": head, "chainstay": 440, "bb-drop": 32, "fork-offset": 44,
-		"front-rim": 622, "front-tyre": 61, "rear-rim": 622, "rear-tyre": 61, "fork-travel": fork, "sag-front": front, "rear-travel": rear, "sag-rear": sagRear}
+	return numbers{"reach": reach, "stack": stack, "head-angle": head, "chainstay": 440, "bb-drop": 32,
+		"fork-offset": 44,
+		"front-rim":   622, "front-tyre": 61, "rear-rim": 622, "rear-tyre": 61, "fork-travel": fork, "sag-front": front,
+		"rear-travel": rear, "sag-rear": sagRear}
 }
 
 func TestSameNumbers(t *testing.T) {
 	const source = "vectors to clamp and saddle, every set of parts tried (same_cases_test.go)"
-	k := calctest.Case{Typed: sameRecord.typed() + " new-spacers-limit=18 fork-travel=140 rear-travel=125 new-fork-travel=190 new-rear-travel=95 sag-front=19 sag-rear=33", Source: source,
+	k := calctest.Case{Typed: sameRecord.typed() +
+		" new-spacers-limit=18 fork-travel=140 rear-travel=125 new-fork-travel=190 new-rear-travel=95 sag-front=19 sag-rear=33", Source: source,
 		Want: combinationWants(partsByHand(newParts(sameRecord), sameRecord.grips())[:8])}
 	want := sameByHand(sameRecord)
 	for o, x := range want {
@@ -80,24 +93,29 @@ func TestSameNumbers(t *testing.T) {
 	require.Greater(t, tips, 0.5)
 	turned := func(p complex128) complex128 { return p*toward(-tips) - p }
 	saddle := scaled(want[sameHeight]/737, sameRecord.saddleOf())
-	for row, x := range []float64{tips, real(turned(sameRecord.grips())), imag(turned(sameRecord.grips())), real(turned(saddle))} {
+	for row, x := range []float64{tips, real(turned(sameRecord.grips())), imag(turned(sameRecord.grips())),
+		real(turned(saddle))} {
 		within := 0.501
 		if row == 0 {
 			within = 0.0501
 		}
-		k.Want = append(k.Want, calctest.Cell("at-sag", row, "level", 0, 1e-9), calctest.Cell("at-sag", row, "sag", x, within))
+		k.Want = append(k.Want, calctest.Cell("at-sag", row, "level", 0, 1e-9),
+			calctest.Cell("at-sag", row, "sag", x, within))
 	}
 	calctest.Cases(t, Same(), k)
 }
 
 func TestSameUncertainty(t *testing.T) {
-	sd := numbers{"saddle-height": 3, "saddle-setback": 4, "grip-x": 3.5, "grip-y": 2.5, "crank-length": 0.4, "pedal-height": 1.1, "sole-height": 1.9,
-		"new-reach": 2, "new-stack": 1.7, "new-head-angle": 0.3, "new-seat-angle": 0.25, "new-seat-tube-angle": 0.45, "new-crank-length": 0.6, "new-pedal-height": 0.9,
+	sd := numbers{"saddle-height": 3, "saddle-setback": 4, "grip-x": 3.5, "grip-y": 2.5, "crank-length": 0.4,
+		"pedal-height": 1.1, "sole-height": 1.9,
+		"new-reach": 2, "new-stack": 1.7, "new-head-angle": 0.3, "new-seat-angle": 0.25, "new-seat-tube-angle": 0.45,
+		"new-crank-length": 0.6, "new-pedal-height": 0.9,
 		"new-sole-height": 1.4, "new-post-offset": 1.2}
 	propagates(t, Same(), sameRecord, "", sd, sameByHand)
 	tape := numbers{"bb-height": 338, "saddle-floor": 1052, "grip-floor": 1058, "nose-setback": 12, "nose-to-grip": 466,
 		"new-reach": 485, "new-stack": 640, "new-head-angle": 64, "new-seat-angle": 78}
-	propagates(t, Same(), tape, "", numbers{"bb-height": 3, "saddle-floor": 4, "grip-floor": 3, "nose-setback": 5, "nose-to-grip": 4, "saddle-nose~": 8,
+	propagates(t, Same(), tape, "", numbers{"bb-height": 3, "saddle-floor": 4, "grip-floor": 3, "nose-setback": 5,
+		"nose-to-grip": 4, "saddle-nose~": 8,
 		"new-reach": 2, "new-seat-angle": 0.3}, sameByHand)
 }
 

@@ -17,8 +17,10 @@ func explainSame(v calculators.Values, r *calculators.Result) {
 		return
 	}
 	explainSaddlePart(v, c, r)
-	r.At(aheadOfHead).Meaning = words.Of("Give {0}, or {1} and {2}, to have it.", measure.GripX.Named(), measure.NoseToGrip.Named(), measure.NoseSetback.Named())
-	r.At(aboveHead).Meaning = words.Of("Give {0}, or {1} and {2}, to have it.", measure.GripY.Named(), measure.GripFloor.Named(), measure.BBHeight.Named())
+	r.At(aheadOfHead).Meaning = words.Of("Give {0}, or {1} and {2}, to have it.", measure.GripX.Named(),
+		measure.NoseToGrip.Named(), measure.NoseSetback.Named())
+	r.At(aboveHead).Meaning = words.Of("Give {0}, or {1} and {2}, to have it.", measure.GripY.Named(),
+		measure.GripFloor.Named(), measure.BBHeight.Named())
 	var parts []combination // those listed, the one to begin with at best
 	best := -1
 	w := c.wanted(v)
@@ -93,7 +95,9 @@ func nearestAllowed(list []combination) int {
 func (c carried) noSaddle(v calculators.Values) (why words.Text, none bool) {
 	switch {
 	case !v.Has(measure.SaddleHeight):
-		return words.Of("Give {0} to have it, or {1}, {2} and {3}, which a tape finds from the floor.", measure.SaddleHeight.Named(), measure.SaddleFloor.Named(), measure.BBHeight.Named(), measure.SaddleSetback.Named()), true
+		return words.Of("Give {0} to have it, or {1}, {2} and {3}, which a tape finds from the floor.",
+			measure.SaddleHeight.Named(), measure.SaddleFloor.Named(), measure.BBHeight.Named(),
+			measure.SaddleSetback.Named()), true
 	case !(c.height > 0):
 		return words.Of("{0} and {1} leave no height for the saddle. Check both, and that neither is in another unit.", measure.SaddleHeight.Named(), measure.NewCrankLength.Named()), true
 	case v.Has(measure.SaddleSetback) && !c.seated:
@@ -143,7 +147,8 @@ func explainGripPart(r *calculators.Result, list []combination, best int) {
 	}
 	c := list[max(best, 0)]
 	r.Note(calculators.CheckNote, "No usual parts that the steerer allows bring the grips within {0} of their old place. The nearest leave them {1} forward and {2} up of it.", measure.Millimetres(near5),
-		measure.Difference{Amount: measure.Millimetres(c.miss.X)}, measure.Difference{Amount: measure.Millimetres(c.miss.Y)})
+		measure.Difference{Amount: measure.Millimetres(c.miss.X)},
+		measure.Difference{Amount: measure.Millimetres(c.miss.Y)})
 }
 
 // carryTable lists the parts for the new bike.
@@ -169,16 +174,19 @@ func carryTable(w wanted, list []combination, star int, within bool) calculators
 func sagTable(v calculators.Values, c carried) (calculators.Table, bool) {
 	t := calculators.Table{Name: "at-sag", Caption: words.Of("The same position once both bikes have sunk"),
 		Columns: []calculators.Column{
-			{Name: "what", Label: words.Of("What")}, {Name: "level", Label: words.Of("Level")}, {Name: "sag", Label: words.Of("At sag")},
+			{Name: "what", Label: words.Of("What")}, {Name: "level", Label: words.Of("Level")},
+			{Name: "sag", Label: words.Of("At sag")},
 		}}
-	for _, q := range [6]*measure.Quantity{measure.ForkTravel, measure.RearTravel, measure.NewForkTravel, measure.NewRearTravel, measure.SagFront, measure.SagRear} {
+	for _, q := range [6]*measure.Quantity{measure.ForkTravel, measure.RearTravel, measure.NewForkTravel,
+		measure.NewRearTravel, measure.SagFront, measure.SagRear} {
 		if !v.Has(q) {
 			return t, false
 		}
 	}
 	front, rear := v.Of(measure.SagFront), v.Of(measure.SagRear)
 	chart := geometry.Chart{Reach: c.grip.X + 18, Stack: c.grip.Y - 90, HeadAngle: 65.5, SeatAngle: 76.5,
-		Chainstay: usualChainstay, Drop: usualDrop, ForkOffset: usualOffset, FrontRadius: usualRadius, RearRadius: usualRadius}
+		Chainstay: usualChainstay, Drop: usualDrop, ForkOffset: usualOffset, FrontRadius: usualRadius,
+		RearRadius: usualRadius}
 	old, err := chart.Solve()
 	if err != nil {
 		return t, false
@@ -193,7 +201,8 @@ func sagTable(v calculators.Values, c carried) (calculators.Table, bool) {
 	zero := measure.Difference{Amount: measure.Millimetres(0)}
 	said := func(x float64) words.Sayer { return measure.Difference{Amount: measure.Millimetres(x)} }
 	t.Rows = append(t.Rows,
-		[]words.Sayer{words.Of("New bike tips forward, against the old"), measure.Difference{Amount: measure.Degrees(0)}, measure.Difference{Amount: measure.Degrees(tips)}},
+		[]words.Sayer{words.Of("New bike tips forward, against the old"),
+			measure.Difference{Amount: measure.Degrees(0)}, measure.Difference{Amount: measure.Degrees(tips)}},
 		[]words.Sayer{words.Of("Grips forward"), zero, said(grip.X)},
 		[]words.Sayer{words.Of("Grips up"), zero, said(grip.Y)})
 	if c.seated {
@@ -225,8 +234,10 @@ func sameFigure(w wanted, c carried, list []combination, best int, r *calculator
 		grip := figure.At(c.grip)
 		f.Add(
 			drawing.Cross{Role: drawing.Ink, At: grip, Size: 40},
-			drawing.Dimension{Role: drawing.Ink, A: drawing.Point{}, B: grip, Along: drawing.Point{X: 1}, Offset: grip.Y + 110, Text: words.Of("{0}", measure.Millimetres(c.grip.X))},
-			figure.Upright(drawing.Ink, drawing.Point{}, grip, grip.X+170, words.Of("{0}", measure.Millimetres(c.grip.Y))),
+			drawing.Dimension{Role: drawing.Ink, A: drawing.Point{}, B: grip, Along: drawing.Point{X: 1},
+				Offset: grip.Y + 110, Text: words.Of("{0}", measure.Millimetres(c.grip.X))},
+			figure.Upright(drawing.Ink, drawing.Point{}, grip, grip.X+170,
+				words.Of("{0}", measure.Millimetres(c.grip.Y))),
 		)
 	}
 	switch {

@@ -21,22 +21,26 @@ func Seated() *calculators.Calculator {
 		Scenario: "Larch Hollow’s test rider, 1740 mm tall with an inside leg of 830 mm, seated on the test bike.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
-				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
+				fit.SexInput(""),
 				{Quantity: measure.SaddleHeight, Example: "736"},
 			},
 			fit.GripInputs(),
 			[]calculators.Input{
-				{Quantity: measure.ElbowBend, Example: "30", Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
+				{Quantity: measure.ElbowBend, Example: "30",
+					Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
 				{Quantity: measure.SaddleSetback, Optional: true},
 			},
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
 			seatedPedalInputs(), fit.UnderGripsInputs()),
 		Answers:  []*calculators.Output{seatedTrunk, seatedShoulder, seatedBend, seatedReach},
 		Workings: seatedWorkings(),
-		Sources:  []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.Numbness, caution.FirstRide, caution.Growing},
-		Solve:    solveSeated,
-		Explain:  explainSeated,
+		Sources: []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021,
+			literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.Numbness, caution.FirstRide,
+			caution.Growing},
+		Solve:   solveSeated,
+		Explain: explainSeated,
 	}
 }
 
@@ -56,7 +60,8 @@ var (
 // calculator decided it, and here it moves the hip by a few mm.
 func seatedPedalInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.CrankLength, Example: "170", Folded: true, Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
+		{Quantity: measure.CrankLength, Example: "170", Folded: true,
+			Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
 		{Quantity: measure.PedalHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
 		{Quantity: measure.SoleHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
 		{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(0, 0, "usual for clipped shoes")},

@@ -10,7 +10,8 @@ import (
 )
 
 // seatedStandIns stand in for what the leg stands on: usual for clipped shoes.
-var seatedStandIns = numbers{"elbow-bend": 30, "crank-length": 170, "pedal-height": 15, "sole-height": 15, "cleat-behind-ball": 0}
+var seatedStandIns = numbers{"elbow-bend": 30, "crank-length": 170, "pedal-height": 15, "sole-height": 15,
+	"cleat-behind-ball": 0}
 
 // saddleOf returns the saddle of a record on the level bike: as far back as was
 // measured, or else on the seat line.
@@ -73,20 +74,26 @@ func TestSeatedNumbers(t *testing.T) {
 	for o, x := range want {
 		k.Want = append(k.Want, calctest.Is(o, x, 1e-6))
 	}
-	k.Want = append(k.Want, calctest.Cell("steps", 0, "level", want[trunkLevel], 0.501), calctest.Cell("steps", 0, "sag", want[seatedTrunk], 0.501))
+	k.Want = append(k.Want, calctest.Cell("steps", 0, "level", want[trunkLevel], 0.501),
+		calctest.Cell("steps", 0, "sag", want[seatedTrunk], 0.501))
 	for row, s := range []sitStep{sitSpacer, sitHeight, sitStem, sitElbow} {
-		k.Want = append(k.Want, calctest.Cell("steps", row+1, "level", want[s.level], 0.0501), calctest.Cell("steps", row+1, "sag", want[s.sag], 0.0501))
+		k.Want = append(k.Want, calctest.Cell("steps", row+1, "level", want[s.level], 0.0501),
+			calctest.Cell("steps", row+1, "sag", want[s.sag], 0.0501))
 	}
 	calctest.Cases(t, Seated(), k)
 }
 
 func TestSeatedUncertainty(t *testing.T) {
 	record := testRider.with(testBike).with(numbers{"saddle-height": 721, "saddle-setback": 158, "elbow-bend": 24})
-	sd := numbers{"inseam": 6, "stature": 4, "trochanter-height": 9, "crank-length": 1, "pedal-height": 1.5, "sole-height": 2,
-		"cleat-behind-ball": 3, "grip-x": 3.5, "grip-y": 2.5, "elbow-bend": 2, "saddle-height": 3, "saddle-setback": 4, "trunk-length": 8,
-		"arm-length": 7, "shoulder-width": 5, "bar-width": 2, "grip-length": 3, "head-angle": 0.4, "sag-front": 3, "rear-travel": 5}
+	sd := numbers{"inseam": 6, "stature": 4, "trochanter-height": 9, "crank-length": 1, "pedal-height": 1.5,
+		"sole-height":       2,
+		"cleat-behind-ball": 3, "grip-x": 3.5, "grip-y": 2.5, "elbow-bend": 2, "saddle-height": 3,
+		"saddle-setback": 4, "trunk-length": 8,
+		"arm-length": 7, "shoulder-width": 5, "bar-width": 2, "grip-length": 3, "head-angle": 0.4, "sag-front": 3,
+		"rear-travel": 5}
 	propagates(t, Seated(), record, "sex=m", sd, seatedByHand("m"))
 	least := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736, "saddle-height": 771}
-	propagates(t, Seated(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5, "grip-x": 4, "grip-y": 3,
+	propagates(t, Seated(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5,
+		"grip-x": 4, "grip-y": 3,
 		"saddle-height": 3}), seatedByHand(""))
 }

@@ -65,7 +65,8 @@ func explainLean(r *calculators.Result, s seat, at geometry.Point) {
 	tall, ok := s.lean(at, 0)
 	low, fine := s.lean(at, 60)
 	if ok && fine {
-		x.Low, x.High = calculators.Number(math.Min(low.Angle, tall.Angle)), calculators.Number(math.Max(low.Angle, tall.Angle))
+		x.Low, x.High = calculators.Number(math.Min(low.Angle, tall.Angle)),
+			calculators.Number(math.Max(low.Angle, tall.Angle))
 		x.Meaning = words.Of("The same grips allow {0} with straight arms and {1} with the elbows bent by 60 degrees. Tall breathes easily and lifts the front wheel on steep pitches; low loads the front wheel and works the neck. No study says which is right on a mountain bike.",
 			measure.Degrees(tall.Angle), measure.Degrees(low.Angle))
 		return
@@ -82,7 +83,8 @@ func outOfReach(s seat, at geometry.Point) words.Text {
 	if _, ok := s.upper.Arm.Chord(0); !ok {
 		return words.Of("Your arms do not span this bar: the grips are further apart than they reach. Check {0} and {1}.", measure.BarWidth.Named(), measure.ArmLength.Named())
 	}
-	return words.Of("With the elbows bent like that no trunk angle brings your hands to the grips. Try another {0}.", measure.ElbowBend.Named())
+	return words.Of("With the elbows bent like that no trunk angle brings your hands to the grips. Try another {0}.",
+		measure.ElbowBend.Named())
 }
 
 // leanTable says what one step does to the trunk, level and at sag.
@@ -90,7 +92,8 @@ func leanTable(r *calculators.Result) calculators.Table {
 	t := calculators.Table{Name: "steps", Caption: words.Of("Your trunk, and what one step does to it with the elbows held as they are"),
 		Columns: []calculators.Column{
 			{Name: "step", Label: words.Of("Step")},
-			{Name: "level", Label: words.Of("Level"), Unit: "deg"}, {Name: "sag", Label: words.Of("At sag"), Unit: "deg"},
+			{Name: "level", Label: words.Of("Level"), Unit: "deg"},
+			{Name: "sag", Label: words.Of("At sag"), Unit: "deg"},
 		}}
 	if x := r.At(trunkLevel); x.Exists() {
 		t.Rows = append(t.Rows, []words.Sayer{words.Of("As it is"), x.Uncertain(), r.At(seatedTrunk).Uncertain()})
@@ -105,7 +108,8 @@ func leanTable(r *calculators.Result) calculators.Table {
 }
 
 // seatedFigure draws the rider seated on the bike at sag.
-func seatedFigure(v calculators.Values, bike fit.Ridden, s seat, t posture.Trunk, grip geometry.Point, r *calculators.Result) *drawing.Figure {
+func seatedFigure(v calculators.Values, bike fit.Ridden, s seat, t posture.Trunk, grip geometry.Point,
+	r *calculators.Result) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Seated, hands on the grips, on the bike at sag")}
 	_, b := riderBuild(v, bike, grip)
 	at := bike.Turn(grip)
@@ -128,9 +132,11 @@ func seatedFigure(v calculators.Values, bike fit.Ridden, s seat, t posture.Trunk
 	f.Add(figure.Scene(b, &pose)...)
 	f.Add(figure.TrunkAngle(pose, drawing.Ink, words.Of("{0}", trunk.Amount())),
 		figure.ElbowBend(pose, drawing.Hot, words.Of("{0}", measure.Degrees(v.Of(measure.ElbowBend)))),
-		drawing.Angle{Role: drawing.Ink, Vertex: pose.Shoulder, From: pose.Hip.Minus(pose.Shoulder).Angle(), To: pose.Hand.Minus(pose.Shoulder).Angle(),
+		drawing.Angle{Role: drawing.Ink, Vertex: pose.Shoulder, From: pose.Hip.Minus(pose.Shoulder).Angle(),
+			To:     pose.Hand.Minus(pose.Shoulder).Angle(),
 			Radius: 190, ArmTo: pose.Hand.Minus(pose.Shoulder).Length(), Text: words.Of("{0}", open.Amount())},
-		drawing.Dimension{Role: drawing.Ink, A: b.SaddleTop(), B: figure.At(at), Offset: -150, Text: words.Of("{0}", r.At(seatedReach).Amount())})
+		drawing.Dimension{Role: drawing.Ink, A: b.SaddleTop(), B: figure.At(at), Offset: -150,
+			Text: words.Of("{0}", r.At(seatedReach).Amount())})
 	return f
 }
 
@@ -138,7 +144,8 @@ func seatedFigure(v calculators.Values, bike fit.Ridden, s seat, t posture.Trunk
 func bareBike(v calculators.Values, bike fit.Ridden, grip geometry.Point) *drawing.Figure {
 	_, b := riderBuild(v, bike, grip)
 	b.CrankAngle = 90
-	f := &drawing.Figure{Title: words.Of("The bike at sag"), Description: words.Of("The bike alone, because no rider of these lengths sits on it like that.")}
+	f := &drawing.Figure{Title: words.Of("The bike at sag"),
+		Description: words.Of("The bike alone, because no rider of these lengths sits on it like that.")}
 	f.Add(figure.Scene(b, nil)...)
 	return f
 }

@@ -22,8 +22,10 @@ func Stem() *calculators.Calculator {
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Feeling, Example: "pitched", Optional: true},
-				{Quantity: measure.MoveX, Assume: byFeeling(measure.MoveY, func(p geometry.Point) float64 { return p.X })},
-				{Quantity: measure.MoveY, Assume: byFeeling(measure.MoveX, func(p geometry.Point) float64 { return p.Y })},
+				{Quantity: measure.MoveX, Assume: byFeeling(measure.MoveY,
+					func(p geometry.Point) float64 { return p.X })},
+				{Quantity: measure.MoveY, Assume: byFeeling(measure.MoveX,
+					func(p geometry.Point) float64 { return p.Y })},
 			},
 			fit.FrontInputs(), fit.PartsInputs(),
 			[]calculators.Input{
@@ -36,11 +38,12 @@ func Stem() *calculators.Calculator {
 				{Quantity: measure.Sex, Optional: true, Folded: true},
 			},
 			fit.UpperInputs()),
-		Answers:  []*calculators.Output{spacersChange, leftOver, gripXAfter, gripYAfter},
-		Sources:  []*literature.Source{literature.ISO4210Part2, literature.DeLeva1996, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.SteererAndStem, caution.NoWayBack, caution.HoseCheck, caution.CarbonParts, caution.Torque, caution.BrakeCheck, caution.FirstRide},
-		Solve:    solveStem,
-		Explain:  explainStem,
+		Answers: []*calculators.Output{spacersChange, leftOver, gripXAfter, gripYAfter},
+		Sources: []*literature.Source{literature.ISO4210Part2, literature.DeLeva1996, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.SteererAndStem, caution.NoWayBack, caution.HoseCheck,
+			caution.CarbonParts, caution.Torque, caution.BrakeCheck, caution.FirstRide},
+		Solve:   solveStem,
+		Explain: explainStem,
 	}
 }
 
@@ -69,14 +72,15 @@ var feelings = []struct {
 
 // byFeeling assumes one coordinate of the move from what troubles the reader. A
 // reader who gave the other coordinate wants no move but that one.
-func byFeeling(other *measure.Quantity, of func(geometry.Point) float64) func(calculators.Values) (calculators.Assumption, bool) {
+func byFeeling(other *measure.Quantity, of func(geometry.Point) float64) assume {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
 		if v.Given(other) {
 			return calculators.Assumption{From: "because you named a move in the other direction alone"}, true
 		}
 		for _, f := range feelings {
 			if v.Is(measure.Feeling, f.key) {
-				return calculators.Assumption{Value: of(f.move), From: "a first small step against what troubles you, common practice"}, true
+				return calculators.Assumption{Value: of(f.move),
+					From: "a first small step against what troubles you, common practice"}, true
 			}
 		}
 		return calculators.Assumption{From: "because you named no move in this direction"}, true
@@ -85,7 +89,8 @@ func byFeeling(other *measure.Quantity, of func(geometry.Point) float64) func(ca
 
 // noMove asks for a target.
 var noMove = &calculators.Problem{Input: measure.MoveX.Key, Needed: true,
-	Text: words.Of("Say by how much the grips should move, in {0} or {1}, or pick what troubles you.", measure.MoveX.Named(), measure.MoveY.Named())}
+	Text: words.Of("Say by how much the grips should move, in {0} or {1}, or pick what troubles you.",
+		measure.MoveX.Named(), measure.MoveY.Named())}
 
 // wanted is the reader's problem, solved as far as it has one answer.
 type wanted struct {

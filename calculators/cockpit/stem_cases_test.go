@@ -16,7 +16,8 @@ import (
 )
 
 // stemRecord is a rider who wants the grips back and up.
-var stemRecord = partsRecord.with(numbers{"move-x": -12, "move-y": 14, "spacers-above": 9, "spacers-limit": 31, "inseam": 812, "stature": 1713,
+var stemRecord = partsRecord.with(numbers{"move-x": -12, "move-y": 14, "spacers-above": 9, "spacers-limit": 31,
+	"inseam": 812, "stature": 1713,
 	"trunk-length": 527, "arm-length": 652, "shoulder-width": 383, "bar-width": 764, "grip-length": 126})
 
 // stemByHand parts the move into what spacers do, along the steering axis, and the
@@ -25,7 +26,8 @@ func stemByHand(n numbers) map[*calculators.Output]float64 {
 	_, grip := clampAndGrip(n)
 	move := complex(n["move-x"], n["move-y"])
 	seen := move / toward(180-n["head-angle"])
-	return map[*calculators.Output]float64{spacersChange: real(seen), leftOver: math.Abs(imag(seen)), gripXAfter: real(grip + move), gripYAfter: imag(grip + move)}
+	return map[*calculators.Output]float64{spacersChange: real(seen), leftOver: math.Abs(imag(seen)),
+		gripXAfter: real(grip + move), gripYAfter: imag(grip + move)}
 }
 
 // handParts is one way to the target.
@@ -38,7 +40,8 @@ type handParts struct {
 // rings, and returns them nearest first, fewer parts to buy first where two are as
 // near.
 func partsByHand(n numbers, target complex128) (all []handParts) {
-	stems, angles := map[float64]bool{n["stem-length"]: true}, map[float64]bool{n["stem-angle"]: true, 0: true, 6: true, -6: true, -n["stem-angle"]: true}
+	stems, angles := map[float64]bool{n["stem-length"]: true},
+		map[float64]bool{n["stem-angle"]: true, 0: true, 6: true, -6: true, -n["stem-angle"]: true}
 	for _, s := range []float64{30, 35, 40, 45, 50, 55, 60} {
 		stems[s] = true
 	}
@@ -46,7 +49,8 @@ func partsByHand(n numbers, target complex128) (all []handParts) {
 		for angle := range angles {
 			for _, more := range []float64{-20, -10, 0, 10, 20} {
 				at := func(spacers float64) float64 {
-					_, grip := clampAndGrip(n.with(numbers{"stem-length": stem, "stem-angle": angle, "bar-rise": n["bar-rise"] + more, "spacers": spacers}))
+					_, grip := clampAndGrip(n.with(numbers{"stem-length": stem, "stem-angle": angle,
+						"bar-rise": n["bar-rise"] + more, "spacers": spacers}))
 					return cmplx.Abs(grip - target)
 				}
 				best := n["spacers"]
@@ -76,8 +80,10 @@ func partsByHand(n numbers, target complex128) (all []handParts) {
 // combinationWants are the rows of a table of combinations.
 func combinationWants(rows []handParts) (want []calctest.Want) {
 	for i, p := range rows {
-		want = append(want, calctest.Cell("combinations", i, "stem", p.stem, 1e-9), calctest.Cell("combinations", i, "angle", p.angle, 1e-9),
-			calctest.Cell("combinations", i, "spacers", p.spacers, 1e-9), calctest.Cell("combinations", i, "rise", p.rise, 1e-9),
+		want = append(want, calctest.Cell("combinations", i, "stem", p.stem, 1e-9),
+			calctest.Cell("combinations", i, "angle", p.angle, 1e-9),
+			calctest.Cell("combinations", i, "spacers", p.spacers, 1e-9),
+			calctest.Cell("combinations", i, "rise", p.rise, 1e-9),
 			calctest.Cell("combinations", i, "off", p.off, 0.0501))
 	}
 	return want
@@ -88,7 +94,8 @@ func combinationWants(rows []handParts) (want []calctest.Want) {
 // at the bar. Crank 170, pedal 12, sole 13, a wheelbase of 1215 mm and a rider of 83 %
 // of the mass stand in, from common practice.
 func costByHand(n numbers, sex string) (trunk, load, elbow, room float64) {
-	n = n.with(numbers{"crank-length": 170, "pedal-height": 12, "sole-height": 13}).complete(numbers{"bar-width": 780, "grip-length": 130})
+	n = n.with(numbers{"crank-length": 170, "pedal-height": 12, "sole-height": 13}).complete(numbers{"bar-width": 780,
+		"grip-length": 130})
 	_, now := clampAndGrip(n)
 	then := now + complex(n["move-x"], n["move-y"])
 	seat, height := onSeatLine(handRiderOf(n, sex), n["seat-angle"]), n["saddle-height"]
@@ -109,21 +116,25 @@ func TestStemNumbers(t *testing.T) {
 		k.Want = append(k.Want, calctest.Is(o, x, 1e-9))
 	}
 	trunk, load, elbow, room := costByHand(stemRecord, "f")
-	k.Want = append(k.Want, calctest.Cell("cost", 0, "change", trunk, 0.0501), calctest.Cell("cost", 1, "change", load, 0.0501),
+	k.Want = append(k.Want, calctest.Cell("cost", 0, "change", trunk, 0.0501),
+		calctest.Cell("cost", 1, "change", load, 0.0501),
 		calctest.Cell("cost", 2, "change", elbow, 0.0501), calctest.Cell("cost", 3, "change", room, 0.0501))
 	calctest.Cases(t, Stem(), k)
 
 	// The other way round everything turns over, and what it feels like with it.
 	r := calctest.Answer(t, Stem(), k.Typed)
-	assert.Equal(t, []string{"taller: easier on neck and hands", "the front wheel lifts and wanders sooner on climbs", "more bend left to give standing",
+	assert.Equal(t, []string{"taller: easier on neck and hands", "the front wheel lifts and wanders sooner on climbs",
+		"more bend left to give standing",
 		"what a higher or lower bar alone does to it"}, calctest.Column(t, r, "cost", "feel"))
 	down := stemRecord.with(numbers{"move-x": 12, "move-y": -14})
 	trunk, load, elbow, room = costByHand(down, "m")
 	assert.True(t, trunk < -1 && load > 0.3 && elbow < -1 && room > 1, "%v %v %v %v", trunk, load, elbow, room)
 	r = calctest.Answer(t, Stem(), "sex=m "+down.typed())
-	assert.Equal(t, []string{"lower: more work for neck and hands", "the front wheel holds its line longer on climbs", "straighter arms standing",
+	assert.Equal(t, []string{"lower: more work for neck and hands", "the front wheel holds its line longer on climbs",
+		"straighter arms standing",
 		"what a higher or lower bar alone does to it"}, calctest.Column(t, r, "cost", "feel"))
-	assert.Equal(t, []string{signed(trunk, "°"), signed(load, "\u00a0%"), signed(elbow, "°"), signed(room, "\u00a0mm")}, calctest.Column(t, r, "cost", "change"))
+	assert.Equal(t, []string{signed(trunk, "°"), signed(load, "\u00a0%"), signed(elbow, "°"),
+		signed(room, "\u00a0mm")}, calctest.Column(t, r, "cost", "change"))
 }
 
 // signed writes a difference to a tenth.
@@ -136,15 +147,18 @@ func signed(x float64, unit string) string {
 }
 
 func TestStemUncertainty(t *testing.T) {
-	sd := numbers{"reach": 2, "stack": 1.7, "head-angle": 0.3, "headset-height": 0.6, "spacers": 0.4, "stem-clamp-height": 0.7, "stem-length": 0.9,
+	sd := numbers{"reach": 2, "stack": 1.7, "head-angle": 0.3, "headset-height": 0.6, "spacers": 0.4,
+		"stem-clamp-height": 0.7, "stem-length": 0.9,
 		"stem-angle": 1.1, "bar-rise": 1.9, "bar-sweep": 2.3, "bar-roll": 0.8, "move-x": 1, "move-y": 1.5}
 	propagates(t, Stem(), partsRecord.with(numbers{"move-x": -12, "move-y": 14}), "", sd, stemByHand)
 	// A move in a direction that nobody typed, and a feeling, are exact.
 	least := numbers{"reach": 479, "stack": 634, "head-angle": 63.8, "spacers": 12, "stem-length": 42, "bar-rise": 34}
-	for feeling, move := range map[string]numbers{"stretched": {"move-x": -10, "move-y": 0}, "wanders": {"move-x": 5, "move-y": -10}, "pitched": {"move-x": -5, "move-y": 10}} {
-		propagates(t, Stem(), least, "feeling="+feeling, partsSD.with(numbers{"reach": 2, "head-angle": 0.3}), func(n numbers) map[*calculators.Output]float64 {
-			return stemByHand(n.with(move))
-		})
+	for feeling, move := range map[string]numbers{"stretched": {"move-x": -10, "move-y": 0},
+		"wanders": {"move-x": 5, "move-y": -10}, "pitched": {"move-x": -5, "move-y": 10}} {
+		propagates(t, Stem(), least, "feeling="+feeling, partsSD.with(numbers{"reach": 2, "head-angle": 0.3}),
+			func(n numbers) map[*calculators.Output]float64 {
+				return stemByHand(n.with(move))
+			})
 	}
 }
 
@@ -162,5 +176,6 @@ func TestAMoveInOneDirectionIsThatMove(t *testing.T) {
 		assert.InDelta(t, x+20, calctest.Value(ahead, gripXAfter), 1e-9, feeling)
 		assert.InDelta(t, y, calctest.Value(ahead, gripYAfter), 1e-9, feeling)
 	}
-	require.True(t, calctest.Says(calctest.Answer(t, Stem(), parts+"feeling=pitched move-y=20"), "because you named a move in the other direction alone"))
+	require.True(t, calctest.Says(calctest.Answer(t, Stem(), parts+"feeling=pitched move-y=20"),
+		"because you named a move in the other direction alone"))
 }

@@ -42,7 +42,8 @@ const (
 // costRider returns the reader, and false where height and inside leg are not
 // both known.
 func costRider(v calculators.Values) (leg body.Leg, upper posture.Upper, ok bool) {
-	if !v.Has(measure.Inseam) || !v.Has(measure.Stature) || !v.Has(measure.TrunkLength) || !v.Has(measure.ArmLength) || !v.Has(measure.ShoulderWidth) {
+	if !v.Has(measure.Inseam) || !v.Has(measure.Stature) || !v.Has(measure.TrunkLength) ||
+		!v.Has(measure.ArmLength) || !v.Has(measure.ShoulderWidth) {
 		return leg, upper, false
 	}
 	leg, ok = fit.Leg(v)
@@ -75,7 +76,8 @@ func costOf(v calculators.Values, w wanted) (c cost) {
 
 // stand compares the rider standing ready.
 func (c *cost) stand(leg body.Leg, upper posture.Upper, w wanted) {
-	feet := posture.Setup{Crank: costCrank, PedalHeight: costPedal, SoleHeight: costSole, CleatBehindBall: posture.StandingCleat}
+	feet := posture.Setup{Crank: costCrank, PedalHeight: costPedal, SoleHeight: costSole,
+		CleatBehindBall: posture.StandingCleat}
 	standing, ok := posture.NewStanding(leg, feet, upper, posture.ReadyStance)
 	if !ok {
 		return
@@ -96,7 +98,8 @@ func (c *cost) sit(v calculators.Values, leg body.Leg, upper posture.Upper, w wa
 	if !ok {
 		return
 	}
-	feet := posture.Setup{Crank: costCrank, PedalHeight: costPedal, SoleHeight: costSole, SeatAngle: 180 - saddle.Angle()}
+	feet := posture.Setup{Crank: costCrank, PedalHeight: costPedal, SoleHeight: costSole,
+		SeatAngle: 180 - saddle.Angle()}
 	rider, ok := posture.NewSeated(leg, feet)
 	if !ok {
 		return

@@ -40,9 +40,11 @@ func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allow
 	after := v.Of(measure.Spacers) + float64(x.Value)
 	switch {
 	case after < 0:
-		x.Meaning = words.Of("There are only {0} under the stem to take away.", measure.Millimetres(v.Of(measure.Spacers)))
+		x.Meaning = words.Of("There are only {0} under the stem to take away.",
+			measure.Millimetres(v.Of(measure.Spacers)))
 	case !math.IsNaN(allowed) && after > allowed+0.5:
-		x.Meaning = words.Of("That would stand {0} under the stem, and your steerer allows {1}.", measure.Millimetres(after), measure.Millimetres(allowed))
+		x.Meaning = words.Of("That would stand {0} under the stem, and your steerer allows {1}.",
+			measure.Millimetres(after), measure.Millimetres(allowed))
 	case math.IsNaN(allowed):
 		x.Meaning = words.Of("Spacers cost nothing and can be undone, so try them first. Whether the steerer and the fork’s maker allow this stack you have to look up.")
 	default:
@@ -67,7 +69,9 @@ func shortList(list []combination, best int) (shown []combination, star int) {
 }
 
 func combinationTable(w wanted, list []combination, star int, within bool) calculators.Table {
-	t := calculators.Table{Name: "combinations", Starred: star, Caption: words.Of("Parts that put the grips within {0} of the target, nearest first", measure.Millimetres(near5)),
+	t := calculators.Table{Name: "combinations", Starred: star,
+		Caption: words.Of("Parts that put the grips within {0} of the target, nearest first",
+			measure.Millimetres(near5)),
 		Columns: []calculators.Column{
 			{Name: "stem", Label: words.Of("Stem"), Unit: "mm"},
 			{Name: "angle", Label: words.Of("Angle"), Unit: "deg"},
@@ -77,10 +81,12 @@ func combinationTable(w wanted, list []combination, star int, within bool) calcu
 			{Name: "mark", Label: words.Of("To know")},
 		}}
 	if !within {
-		t.Caption = words.Of("Nothing that is sold comes within {0} of the target. The nearest", measure.Millimetres(near5))
+		t.Caption = words.Of("Nothing that is sold comes within {0} of the target. The nearest",
+			measure.Millimetres(near5))
 	}
 	for _, c := range list {
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(c.parts.Stem), measure.Degrees(c.parts.StemAngle), measure.Millimetres(c.parts.Spacers),
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(c.parts.Stem), measure.Degrees(c.parts.StemAngle),
+			measure.Millimetres(c.parts.Spacers),
 			measure.Millimetres(c.parts.Rise), tenth(c.off), c.mark(w)})
 	}
 	return t
@@ -114,7 +120,8 @@ func (c combination) mark(w wanted) words.Text {
 // costTable says what the move does to the rider.
 func costTable(c cost) calculators.Table {
 	t := calculators.Table{Name: "cost", Caption: words.Of("What the move does to you"),
-		Columns: []calculators.Column{{Name: "what", Label: words.Of("What")}, {Name: "change", Label: words.Of("Change")}, {Name: "feel", Label: words.Of("How it feels")}}}
+		Columns: []calculators.Column{{Name: "what", Label: words.Of("What")},
+			{Name: "change", Label: words.Of("Change")}, {Name: "feel", Label: words.Of("How it feels")}}}
 	if c.hasTrunk {
 		feel := words.Of("taller: easier on neck and hands")
 		if c.trunk < 0 {
@@ -126,7 +133,8 @@ func costTable(c cost) calculators.Table {
 		}
 		t.Rows = append(t.Rows,
 			[]words.Sayer{words.Of("Trunk, seated"), measure.Difference{Amount: measure.Degrees(c.trunk)}, feel},
-			[]words.Sayer{words.Of("Front wheel’s share of the weight, seated"), measure.Difference{Amount: measure.Amount{Value: c.load, Unit: measure.Percent, Extra: 1}}, load})
+			[]words.Sayer{words.Of("Front wheel’s share of the weight, seated"),
+				measure.Difference{Amount: measure.Amount{Value: c.load, Unit: measure.Percent, Extra: 1}}, load})
 	}
 	if c.hasElbow {
 		feel := words.Of("more bend left to give standing")
@@ -138,10 +146,12 @@ func costTable(c cost) calculators.Table {
 		case c.elbow < 0:
 			feel = words.Of("straighter arms standing")
 		}
-		t.Rows = append(t.Rows, []words.Sayer{words.Of("Elbow bend, standing ready"), measure.Difference{Amount: measure.Degrees(c.elbow)}, feel})
+		t.Rows = append(t.Rows, []words.Sayer{words.Of("Elbow bend, standing ready"),
+			measure.Difference{Amount: measure.Degrees(c.elbow)}, feel})
 	}
 	if c.hasRoom {
-		t.Rows = append(t.Rows, []words.Sayer{words.Of("Room between seat and steering axis at the bar"), measure.Difference{Amount: tenth(c.room)}, words.Of("what a higher or lower bar alone does to it")})
+		t.Rows = append(t.Rows, []words.Sayer{words.Of("Room between seat and steering axis at the bar"),
+			measure.Difference{Amount: tenth(c.room)}, words.Of("what a higher or lower bar alone does to it")})
 	}
 	return t
 }
@@ -154,10 +164,12 @@ func noteStem(w wanted, r *calculators.Result, within bool, best int) {
 		r.Note(calculators.CheckNote, "Every combination that comes near needs more spacers than the steerer allows. They are geometry, not an option: look for a bar with more rise, or a stem that points up.")
 	}
 	if w.move.Length() > 20 {
-		r.Note(calculators.CheckNote, "The grips would move by {0}. Plan that as several steps, and ride in between.", measure.Millimetres(w.move.Length()))
+		r.Note(calculators.CheckNote, "The grips would move by {0}. Plan that as several steps, and ride in between.",
+			measure.Millimetres(w.move.Length()))
 	}
 	r.Note(calculators.PlainNote, "Stems of about {0} are the norm now; ten years ago they were {1} to {2}. Within some {3} of the norm a stem trades fit against grip at the front wheel. Outside it you are mending a frame of the wrong size: common practice, no study.",
-		measure.Millimetres(normStem), measure.Millimetres(50), measure.Millimetres(60), measure.Millimetres(normWindow))
+		measure.Millimetres(normStem), measure.Millimetres(50), measure.Millimetres(60),
+		measure.Millimetres(normWindow))
 	lost := w.bike.RoomAt(w.bike.Stack()) - w.bike.RoomAt(w.bike.Stack()+10)
 	kept := 10 * cotangent(w.bike.SeatTubeAngle)
 	if lost > 0 {
@@ -181,7 +193,9 @@ func stemFigure(w wanted, list []combination, best int) *drawing.Figure {
 	}
 	c := list[max(best, 0)]
 	f.Description = words.Of("The front of the bike from the side, to scale: after in ink, before in thin lines. The grips are to move {0} forward and {1} up. A stem of {2} at {3} on {4} of spacers, with {5} of rise, comes within {6}.",
-		measure.Difference{Amount: measure.Millimetres(w.move.X)}, measure.Difference{Amount: measure.Millimetres(w.move.Y)}, measure.Millimetres(c.parts.Stem), measure.Degrees(c.parts.StemAngle),
+		measure.Difference{Amount: measure.Millimetres(w.move.X)},
+		measure.Difference{Amount: measure.Millimetres(w.move.Y)}, measure.Millimetres(c.parts.Stem),
+		measure.Degrees(c.parts.StemAngle),
 		measure.Millimetres(c.parts.Spacers), measure.Millimetres(c.parts.Rise), tenth(c.off))
 	before, after := frontBuild(w.bike, w.parts), frontBuild(w.bike, c.parts)
 	f.Add(figure.HeadEnd(after)...)
@@ -195,13 +209,18 @@ func stemFigure(w wanted, list []combination, best int) *drawing.Figure {
 	cover := figure.At(w.bike.OnAxis(-c.parts.Headset))
 	f.Add(
 		drawing.Axis{Role: drawing.Soft, A: clamp.Along(up, 60), B: figure.At(w.bike.OnAxis(120))},
-		drawing.Dimension{Role: drawing.Hot, A: clamp, B: bar, Offset: -70, Text: words.Of("Stem {0}", measure.Millimetres(c.parts.Stem))},
-		drawing.Dimension{Role: drawing.Hot, A: bar, B: grip, Along: drawing.Polar(90-c.parts.Roll, 1), Offset: 95, Text: words.Of("Rise {0}", measure.Millimetres(c.parts.Rise))},
-		drawing.Label{Role: drawing.Before, At: figure.At(w.now.Grip), Text: words.Of("before"), Side: drawing.Point{X: -1, Y: 0.6}, Leader: true},
-		drawing.Label{Role: drawing.Ink, At: grip, Text: words.Of("after"), Side: drawing.Point{X: 0.4, Y: 1}, Leader: true},
+		drawing.Dimension{Role: drawing.Hot, A: clamp, B: bar, Offset: -70,
+			Text: words.Of("Stem {0}", measure.Millimetres(c.parts.Stem))},
+		drawing.Dimension{Role: drawing.Hot, A: bar, B: grip, Along: drawing.Polar(90-c.parts.Roll, 1), Offset: 95,
+			Text: words.Of("Rise {0}", measure.Millimetres(c.parts.Rise))},
+		drawing.Label{Role: drawing.Before, At: figure.At(w.now.Grip), Text: words.Of("before"),
+			Side: drawing.Point{X: -1, Y: 0.6}, Leader: true},
+		drawing.Label{Role: drawing.Ink, At: grip, Text: words.Of("after"), Side: drawing.Point{X: 0.4, Y: 1},
+			Leader: true},
 	)
 	if c.parts.Spacers > 0 {
-		f.Add(drawing.Dimension{Role: drawing.Hot, A: cover, B: cover.Along(up, c.parts.Spacers), Offset: 60, Text: words.Of("Spacers {0}", measure.Millimetres(c.parts.Spacers))})
+		f.Add(drawing.Dimension{Role: drawing.Hot, A: cover, B: cover.Along(up, c.parts.Spacers), Offset: 60,
+			Text: words.Of("Spacers {0}", measure.Millimetres(c.parts.Spacers))})
 	}
 	return f
 }

@@ -68,9 +68,11 @@ func wholeRider(inseam, stature float64, sex body.Sex) (*drawing.Figure, bool) {
 	level := figure.Demo(inseam, 0)
 	share := body.UpperArmShare(sex)
 	const gripSpacing = 640
-	who := sitter{leg: leg, setup: posture.Setup{Crank: level.Crank, PedalHeight: 12, SoleHeight: 13, CleatBehindBall: 10},
-		upper: posture.Upper{Trunk: trunk.Value, Stature: stature, Sex: sex, Arm: posture.Arm{Upper: share * arm.Value, Fore: (1 - share) * arm.Value,
-			Aside: (gripSpacing - body.ShoulderJointSpacing(shoulders.Value)) / 2}}}
+	who := sitter{leg: leg, setup: posture.Setup{Crank: level.Crank, PedalHeight: 12, SoleHeight: 13,
+		CleatBehindBall: 10},
+		upper: posture.Upper{Trunk: trunk.Value, Stature: stature, Sex: sex,
+			Arm: posture.Arm{Upper: share * arm.Value, Fore: (1 - share) * arm.Value,
+				Aside: (gripSpacing - body.ShoulderJointSpacing(shoulders.Value)) / 2}}}
 	sagged, err := geometry.Sagged(level.Bike, usualForkTravel, usualSagFront, usualRearTravel, usualSagRear)
 	if err != nil {
 		return nil, false
@@ -93,7 +95,8 @@ func wholeRider(inseam, stature float64, sex body.Sex) (*drawing.Figure, bool) {
 	f := &drawing.Figure{
 		Title: words.Of("One rider, one bike: seated, and standing ready"),
 		Description: words.Of("A rider of {0} with an inside leg of {1} on a trail bike at sag. Seated, the trunk leans {2} above the ground. Standing ready, it leans {3}, the hips lie {4} behind the bottom bracket, {5}, and the centre of mass stands plumb over the bottom bracket.",
-			measure.Millimetres(stature), measure.Millimetres(inseam), whole(measure.Degrees(lean)), whole(measure.Degrees(ready.Trunk.Angle)), measure.Millimetres(ready.HipBehind()), elbow),
+			measure.Millimetres(stature), measure.Millimetres(inseam), whole(measure.Degrees(lean)),
+			whole(measure.Degrees(ready.Trunk.Angle)), measure.Millimetres(ready.HipBehind()), elbow),
 	}
 	f.Add(left...)
 	f.Add(drawing.Ahead{By: figure.Beside(b), Marks: who.standingScene(b, ready, 0)})

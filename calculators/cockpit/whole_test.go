@@ -23,11 +23,13 @@ func TestEveryRiderIsDrawnWhole(t *testing.T) {
 		}
 	})
 	plain := WholeRider().Figure(nil, nil).SVG("x", nil)
-	test := WholeRider().Figure([]calculators.Pair{{Key: "inseam", Typed: "830"}, {Key: "stature", Typed: "1740"}}, nil).SVG("x", nil)
+	test := WholeRider().Figure([]calculators.Pair{{Key: "inseam", Typed: "830"}, {Key: "stature", Typed: "1740"}},
+		nil).SVG("x", nil)
 	if plain != test || strings.Contains(plain, "NaN") {
 		t.Error("the picture without numbers is not the test rider's")
 	}
-	if nonsense := WholeRider().Figure([]calculators.Pair{{Key: "inseam", Typed: "2 m"}, {Key: measure.Sex.Key, Typed: "x"}}, nil).SVG("x", nil); strings.Contains(nonsense, "NaN") {
+	if nonsense := WholeRider().Figure([]calculators.Pair{{Key: "inseam", Typed: "2 m"},
+		{Key: measure.Sex.Key, Typed: "x"}}, nil).SVG("x", nil); strings.Contains(nonsense, "NaN") {
 		t.Error(nonsense)
 	}
 }

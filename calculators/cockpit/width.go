@@ -24,7 +24,8 @@ func Width() *calculators.Calculator {
 			fit.SexInput(""),
 			{Quantity: measure.ShoulderWidth, Assume: shouldersOf},
 			{Quantity: measure.ArmLength, Assume: armOf},
-			{Quantity: measure.GripLength, Folded: true, Assume: calculators.Fixed(130, 8, "a usual grip, with the hand in its middle")},
+			{Quantity: measure.GripLength, Folded: true,
+				Assume: calculators.Fixed(130, 8, "a usual grip, with the hand in its middle")},
 			{Quantity: measure.BarLimit, Example: "720", Optional: true, Folded: true},
 			{Quantity: measure.BarStraight, Example: "220", Optional: true, Folded: true},
 			{Quantity: measure.ControlsWidth, Example: "55", Optional: true, Folded: true},
@@ -32,10 +33,12 @@ func Width() *calculators.Calculator {
 		},
 		Answers:  []*calculators.Output{barWidth, armSpread, reachLost},
 		Workings: []*calculators.Output{byPressUp, byShoulders, spreadNow},
-		Sources:  []*literature.Source{literature.Lin2025, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.NoWayBack, caution.CarbonParts, caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.FirstRide},
-		Solve:    solveWidth,
-		Explain:  explainWidth,
+		Sources: []*literature.Source{literature.Lin2025, literature.Gordon2014, literature.GUM2008,
+			literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.NoWayBack, caution.CarbonParts, caution.BrakeCheck, caution.HoseCheck,
+			caution.Torque, caution.FirstRide},
+		Solve:   solveWidth,
+		Explain: explainWidth,
 	}
 }
 
@@ -61,7 +64,8 @@ func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
 	}
 	e := body.ShoulderWidth.Typical(fit.Sex(v))
-	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the survey’s average, because neither it nor your height was given"}, true
+	return calculators.Assumption{Value: e.Value, SD: e.SD,
+		From: "the survey’s average, because neither it nor your height was given"}, true
 }
 
 func armOf(v calculators.Values) (calculators.Assumption, bool) {
@@ -69,7 +73,8 @@ func armOf(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
 	}
 	upper, lower := body.UpperArm.Typical(fit.Sex(v)), body.ForearmToGrip.Typical(fit.Sex(v))
-	return calculators.Assumption{Value: upper.Value + lower.Value, SD: upper.SD + lower.SD, From: "the survey’s average, because neither it nor your height was given"}, true
+	return calculators.Assumption{Value: upper.Value + lower.Value, SD: upper.SD + lower.SD,
+		From: "the survey’s average, because neither it nor your height was given"}, true
 }
 
 // How far straight arms spread on bars that riders are content with, degrees, and

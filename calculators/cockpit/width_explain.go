@@ -19,7 +19,8 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 	lost := r.At(reachLost)
 	lost.Meaning = words.Of("A wider bar brings your chest down and forward, or your elbows straighter, by this much. Trimming gives it back. After {0} or more, a stem {1} shorter or longer makes up for it.", measure.Millimetres(40), measure.Millimetres(10))
 	if !lost.Exists() {
-		lost.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.", measure.ShoulderWidth.Named(), measure.ArmLength.Named())
+		lost.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.",
+			measure.ShoulderWidth.Named(), measure.ArmLength.Named())
 	}
 	r.Tables = append(r.Tables, widthTable(v, float64(x.Value)), methodsTable(v, r))
 	if v.Has(measure.BarWidth) {
@@ -63,7 +64,8 @@ func widthMeaning(v calculators.Values, low, high float64) words.Text {
 
 func explainSpread(x *calculators.Answer, v calculators.Values, r *calculators.Result) {
 	if !x.Exists() {
-		x.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.", measure.ShoulderWidth.Named(), measure.ArmLength.Named())
+		x.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.",
+			measure.ShoulderWidth.Named(), measure.ArmLength.Named())
 		return
 	}
 	x.Low, x.High = spreadFrom, spreadTo
@@ -77,7 +79,8 @@ func explainSpread(x *calculators.Answer, v calculators.Values, r *calculators.R
 
 // widthTable says what each step in width does.
 func widthTable(v calculators.Values, start float64) calculators.Table {
-	t := calculators.Table{Name: "widths", Caption: words.Of("What each step of {0} does, with straight arms", measure.Millimetres(widthStep)),
+	t := calculators.Table{Name: "widths", Caption: words.Of("What each step of {0} does, with straight arms",
+		measure.Millimetres(widthStep)),
 		Columns: []calculators.Column{
 			{Name: "width", Label: words.Of("Bar"), Unit: "mm"},
 			{Name: "spread", Label: words.Of("Arms spread"), Unit: "deg"},
@@ -86,7 +89,8 @@ func widthTable(v calculators.Values, start float64) calculators.Table {
 	for i := -3; i <= 3; i++ {
 		w := start + widthStep*float64(i)
 		if spread := spreadOn(v, w); !math.IsNaN(spread) && !math.IsNaN(reachOn(v, start)) {
-			t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(w), measure.Degrees(spread), measure.Difference{Amount: tenth(reachOn(v, w) - reachOn(v, start))}})
+			t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(w), measure.Degrees(spread),
+				measure.Difference{Amount: tenth(reachOn(v, w) - reachOn(v, start))}})
 			if i == 0 {
 				t.Starred = len(t.Rows)
 			}
@@ -104,10 +108,12 @@ func methodsTable(v calculators.Values, r *calculators.Result) calculators.Table
 		}}
 	if w := r.At(byPressUp); w.Exists() {
 		x := float64(w.Value)
-		t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(), words.Of("{0} to {1}", measure.Millimetres(x-pressUpRoom), measure.Millimetres(x+pressUpRoom))})
+		t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(),
+			words.Of("{0} to {1}", measure.Millimetres(x-pressUpRoom), measure.Millimetres(x+pressUpRoom))})
 	}
 	w := r.At(byShoulders)
-	t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(), words.Of("{0} to {1}", measure.Millimetres(widthAt(v, spreadFrom)), measure.Millimetres(widthAt(v, spreadTo)))})
+	t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(),
+		words.Of("{0} to {1}", measure.Millimetres(widthAt(v, spreadFrom)), measure.Millimetres(widthAt(v, spreadTo)))})
 	return t
 }
 
@@ -117,14 +123,16 @@ func trimTable(v calculators.Values, start float64) (calculators.Table, bool) {
 	bar := v.Of(measure.BarWidth)
 	t := calculators.Table{Name: "trim", Caption: words.Of("The test, one step after the other: controls and grips inwards, nothing cut"),
 		Columns: []calculators.Column{
-			{Name: "in", Label: words.Of("In, each side"), Unit: "mm"}, {Name: "width", Label: words.Of("As a bar of"), Unit: "mm"}, {Name: "mark", Label: words.Of("To know")},
+			{Name: "in", Label: words.Of("In, each side"), Unit: "mm"},
+			{Name: "width", Label: words.Of("As a bar of"), Unit: "mm"}, {Name: "mark", Label: words.Of("To know")},
 		}}
 	for n := 1; n <= 12; n++ {
 		w := bar - 10*float64(n)
 		if w < start-pressUpRoom {
 			break
 		}
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(5 * float64(n)), measure.Millimetres(w), trimMark(v, w, 5*float64(n))})
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(5 * float64(n)), measure.Millimetres(w),
+			trimMark(v, w, 5*float64(n))})
 	}
 	return t, len(t.Rows) > 0
 }
@@ -134,11 +142,13 @@ func trimMark(v calculators.Values, width, in float64) words.Text {
 	if v.Has(measure.BarStraight) && v.Has(measure.ControlsWidth) {
 		room := v.Of(measure.BarStraight) - in - v.Of(measure.GripLength) - v.Of(measure.ControlsWidth)
 		if room < 0 {
-			return words.Of("the controls reach {0} into the bend: the test ends before this", measure.Millimetres(-room))
+			return words.Of("the controls reach {0} into the bend: the test ends before this",
+				measure.Millimetres(-room))
 		}
 	}
 	if v.Has(measure.BarLimit) && width < v.Of(measure.BarLimit) {
-		return words.Of("may be tested, but not cut: the maker’s least is {0}", measure.Millimetres(v.Of(measure.BarLimit)))
+		return words.Of("may be tested, but not cut: the maker’s least is {0}",
+			measure.Millimetres(v.Of(measure.BarLimit)))
 	}
 	if !v.Has(measure.BarLimit) {
 		return words.Of("look up the maker’s least width before any saw")
@@ -177,13 +187,16 @@ func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	half := v.Of(measure.ShoulderWidth) / 2
 	// Shoulders, neck and head: a round figure in plain proportion.
 	f.Add(drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: []drawing.Point{
-		{X: -half - 45, Y: 0}, {X: -half - 20, Y: 55}, {X: -half / 2, Y: 85}, {X: 0, Y: 95}, {X: half / 2, Y: 85}, {X: half + 20, Y: 55}, {X: half + 45, Y: 0},
-		{X: half + 10, Y: -70}, {X: half / 2, Y: -110}, {X: 0, Y: -120}, {X: -half / 2, Y: -110}, {X: -half - 10, Y: -70},
+		{X: -half - 45, Y: 0}, {X: -half - 20, Y: 55}, {X: -half / 2, Y: 85}, {X: 0, Y: 95}, {X: half / 2, Y: 85},
+		{X: half + 20, Y: 55}, {X: half + 45, Y: 0},
+		{X: half + 10, Y: -70}, {X: half / 2, Y: -110}, {X: 0, Y: -120}, {X: -half / 2, Y: -110},
+		{X: -half - 10, Y: -70},
 	}})
 	if v.Has(measure.BarWidth) && math.Abs(v.Of(measure.BarWidth)-width) > 1 {
 		now := v.Of(measure.BarWidth)
 		f.Add(barAbove(drawing.Before, drawing.Thin, now, v.Of(measure.GripLength), reach)...)
-		f.Add(drawing.Label{Role: drawing.Before, At: drawing.Point{X: now / 2, Y: reach}, Text: words.Of("now"), Side: drawing.Point{X: 1}})
+		f.Add(drawing.Label{Role: drawing.Before, At: drawing.Point{X: now / 2, Y: reach}, Text: words.Of("now"),
+			Side: drawing.Point{X: 1}})
 	}
 	f.Add(barAbove(drawing.Ink, drawing.Wide, width, v.Of(measure.GripLength), reach)...)
 	share := body.UpperArmShare(body.Unknown)
@@ -192,7 +205,8 @@ func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		e := s.Along(g.Minus(s), share)
 		f.Add(
 			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: s, B: e, Ra: 56, Rb: 42},
-			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: e, B: g.Along(g.Minus(s).Unit(), -35), Ra: 42, Rb: 30},
+			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: e, B: g.Along(g.Minus(s).Unit(), -35), Ra: 42,
+				Rb: 30},
 			drawing.Circle{Role: drawing.Body, Fill: drawing.Wash, Centre: g, Radius: 44},
 			drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []drawing.Point{s, g}},
 			drawing.Cross{Role: drawing.Body, At: s}, drawing.Cross{Role: drawing.Body, At: g})
@@ -200,9 +214,14 @@ func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	f.Add(
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: drawing.Point{Y: 40}, Radius: 98},
 		drawing.Axis{Role: drawing.Soft, A: drawing.Point{X: joint}, B: drawing.Point{X: joint, Y: reach}},
-		drawing.Angle{Role: drawing.Ink, Vertex: drawing.Point{X: joint}, From: 90, To: drawing.Point{X: hand - joint, Y: reach}.Angle(), Radius: 0.62 * reach, Text: words.Of("{0}", spread.Amount())},
-		drawing.Dimension{Role: drawing.Hot, A: drawing.Point{X: -width / 2, Y: reach}, B: drawing.Point{X: width / 2, Y: reach}, Along: drawing.Point{X: 1}, Offset: 120, Text: words.Of("{0}", x.Uncertain())},
-		drawing.Dimension{Role: drawing.Ink, A: drawing.Point{X: -half}, B: drawing.Point{X: half}, Along: drawing.Point{X: 1}, Offset: -190, Text: words.Of("{0}", measure.Millimetres(2*half))},
+		drawing.Angle{Role: drawing.Ink, Vertex: drawing.Point{X: joint}, From: 90,
+			To: drawing.Point{X: hand - joint, Y: reach}.Angle(), Radius: 0.62 * reach,
+			Text: words.Of("{0}", spread.Amount())},
+		drawing.Dimension{Role: drawing.Hot, A: drawing.Point{X: -width / 2, Y: reach},
+			B: drawing.Point{X: width / 2, Y: reach}, Along: drawing.Point{X: 1}, Offset: 120,
+			Text: words.Of("{0}", x.Uncertain())},
+		drawing.Dimension{Role: drawing.Ink, A: drawing.Point{X: -half}, B: drawing.Point{X: half},
+			Along: drawing.Point{X: 1}, Offset: -190, Text: words.Of("{0}", measure.Millimetres(2*half))},
 	)
 	return f
 }
