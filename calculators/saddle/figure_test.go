@@ -180,3 +180,49 @@ func TestTheSaddlesAreDrawnToScale(t *testing.T) {
 	d.has(t, "edges 151 mm", 151)
 	d.has(t, "centres 118 mm", 118)
 }
+
+// The ground under the saddle on the climb rises as the climb does.
+func TestTheClimbIsDrawn(t *testing.T) {
+	for _, m := range calctest.Answer(t, Tilt(), unlikeWheels).Figure.Marks {
+		if g, ok := m.(drawing.Ground); ok {
+			way := g.B.Minus(g.A)
+			require.InDelta(t, 0.13, way.Y/way.X, 1e-9)
+			return
+		}
+	}
+	require.Fail(t, "no ground")
+}
+
+// The saddle is as wide as the answer, on both sides alike, and the bones' centres and
+// outer edges are as far apart as was measured: 118 and 151 mm. Where nobody measured
+// the centres they are drawn 35 mm nearer together than the edges.
+func TestTheBonesOnTheSaddle(t *testing.T) {
+	for typed, want := range map[string][3]float64{
+		betweenCentres: {141, 118, 151},
+		"sit-bone-width=149 sit-bone-read=edges leaning=upright": {159, 114, 149},
+	} {
+		var widest, narrowest float64
+		var bones []drawing.Limb
+		for _, m := range calctest.Answer(t, Width(), typed).Figure.Marks {
+			switch m := m.(type) {
+			case drawing.Line:
+				require.Len(t, m.Points, 24)
+				for i, p := range m.Points {
+					widest, narrowest = max(widest, p.Y), min(narrowest, p.Y)
+					other := m.Points[len(m.Points)-1-i] // the same place on the other side
+					require.InDelta(t, p.X, other.X, 1e-9)
+					require.InDelta(t, -p.Y, other.Y, 1e-9)
+				}
+			case drawing.Limb:
+				bones = append(bones, m)
+			}
+		}
+		require.InDelta(t, want[0], 2*widest, 1e-9)
+		require.InDelta(t, want[0], -2*narrowest, 1e-9)
+		require.Len(t, bones, 2)
+		for i, side := range []float64{-1, 1} {
+			require.InDelta(t, want[1], 2*side*bones[i].A.Y, 1e-9)
+			require.InDelta(t, want[2], 2*(side*bones[i].A.Y+bones[i].Ra), 1e-9)
+		}
+	}
+}
