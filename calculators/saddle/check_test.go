@@ -67,3 +67,15 @@ func numbersOf(t require.TestingT, c *calculators.Calculator, format string,
 
 // meaning is what is said of an answer.
 func meaning(r *calculators.Result, o *calculators.Output) string { return r.At(o).Meaning.Say(nil) }
+
+// assumed wants what stands in for inputs that were left out, with its ± (k = 2), in
+// base units.
+func assumed(t *testing.T, c *calculators.Calculator, typed string, want map[string][2]float64) {
+	t.Helper()
+	inputs := calctest.Answer(t, c, typed).Complete().Inputs
+	for key, w := range want {
+		require.True(t, inputs[key].Assumed, key)
+		require.EqualValues(t, w[0], inputs[key].Value, key)
+		require.EqualValues(t, w[1], inputs[key].Uncertainty, "± of %s", key)
+	}
+}

@@ -107,6 +107,17 @@ func TestHeightOfFourMethods(t *testing.T) {
 	require.Contains(t, meaning(r, methodSpread), "4 methods")
 }
 
+// On flat pedals the usual is a pedal of 10 ± 2 mm, a sole of 12 ± 3, and a spindle 20 ± 5
+// behind the ball: common practice.
+func TestHeightOnFlatPedals(t *testing.T) {
+	flats := checkLeg{inseam: 861, sex: "f", crank: 168, pedal: 10, sole: 12, cleat: 20, seat: 77}
+	const typed = "inseam=861 sex=f crank-length=168 seat-angle=77 pedals=flat"
+	r := calctest.Answer(t, Height(), typed)
+	require.InDelta(t, flats.heightFor(35), calctest.Value(r, byModel), 1e-6)
+	assumed(t, Height(), typed, map[string][2]float64{
+		"pedal-height": {10, 4}, "sole-height": {12, 6}, "cleat-behind-ball": {20, 10}})
+}
+
 // The ±, k = 2, by the law of propagation (JCGM 100:2008):
 //
 //	factor        2·0.883·4                 = 7.064

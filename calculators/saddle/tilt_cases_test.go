@@ -112,6 +112,16 @@ func TestTiltUncertainty(t *testing.T) {
 		pitchAtSag: pitch, tiltAtSag: math.Hypot(pitch, 1.4), tiltToBeLevel: pitch})
 }
 
+// The chainstay and the size of two like wheels move the pitch by nothing that a ± would
+// show, so what stands in for them is asserted by itself: common practice. What is behind
+// is as in front.
+func TestWhatIsAssumedOfTheWheels(t *testing.T) {
+	assumed(t, Tilt(), "saddle-tilt=2.2 grade=-7", map[string][2]float64{
+		"chainstay": {437, 16}, "front-rim": {622, 0}, "front-tyre": {61, 6}, "rear-rim": {622, 0}, "rear-tyre": {61, 2}})
+	assumed(t, Tilt(), "saddle-tilt=2.2 grade=-7 front-rim=584 front-tyre=66",
+		map[string][2]float64{"rear-rim": {584, 0}, "rear-tyre": {66, 2}})
+}
+
 // What is said with numbers.
 func TestWhatIsSaidOfTheTilt(t *testing.T) {
 	pitch, slope := unlike.pitch(), slopeOf(13)
