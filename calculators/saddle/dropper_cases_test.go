@@ -1,7 +1,6 @@
 package saddle
 
 import (
-	"fmt"
 	"math"
 	"testing"
 
@@ -17,7 +16,8 @@ const (
 		" travel-post=185 post-length=497±2 free-depth=262±3 post-actuator=34±1.5 post-diameter=31.6" +
 		" insertion-post=112±1 insertion-frame=97±1.2"
 	tightFrame = "saddle-height=700±2 seat-tube-length=430±1.5 saddle-stack=52±1 post-collar=31±1 post-head=27±0.8" +
-		" travel-post=210 post-length=551±2 free-depth=330±3 post-actuator=36±1.5 insertion-post=140±1 insertion-frame=160±1.2"
+		" travel-post=210 post-length=551±2 free-depth=330±3 post-actuator=36±1.5 insertion-post=140±1" +
+		" insertion-frame=160±1.2"
 )
 
 // Plain lengths along the seat line, by hand.
@@ -75,13 +75,15 @@ func TestDropperCases(t *testing.T) {
 		// 655 − 401 − 48 − 28 − 26 with what is usual for saddle and post.
 		calctest.Case{Typed: "saddle-height=655 seat-tube-length=401", Source: source, Want: []calctest.Want{
 			calctest.Is(longestTravel, 152, 1e-9),
-			calctest.None(postInsertion), calctest.None(depthLeft), calctest.None(travelByDepth), calctest.None(roomLeft),
+			calctest.None(postInsertion), calctest.None(depthLeft), calctest.None(travelByDepth),
+			calctest.None(roomLeft),
 		}},
 		// A post whose travel is not known can still be held at the saddle height: 470 −
 		// (655 − 401 − 48) − 35 of it are inside.
-		calctest.Case{Typed: "saddle-height=655 seat-tube-length=401 post-length=470", Source: source, Want: []calctest.Want{
-			calctest.Is(postInsertion, 229, 1e-9),
-		}},
+		calctest.Case{Typed: "saddle-height=655 seat-tube-length=401 post-length=470", Source: source,
+			Want: []calctest.Want{
+				calctest.Is(postInsertion, 229, 1e-9),
+			}},
 	)
 	cells(t, Dropper(), roomyFrame, "limits", "has", 1e-9, 275, 262, 188, 188)
 	cells(t, Dropper(), roomyFrame, "limits", "needs", 1e-9, 238, 222, 112, 97)
@@ -116,31 +118,38 @@ func TestDropperUncertainty(t *testing.T) {
 	})
 	// Usual for a trail saddle and a dropper post (common practice): stack ± 4, collar
 	// ± 6, head ± 5, actuator ± 10 mm.
-	margins(t, Dropper(), "saddle-height=655±2 seat-tube-length=401±1 post-length=470±3", 1e-9, map[*calculators.Output]float64{
-		longestTravel: of(2*2 + 1 + 4*4 + 6*6 + 5*5), postInsertion: of(2*2 + 1 + 4*4 + 3*3 + 10*10)})
+	margins(t, Dropper(), "saddle-height=655±2 seat-tube-length=401±1 post-length=470±3", 1e-9,
+		map[*calculators.Output]float64{
+			longestTravel: of(2*2 + 1 + 4*4 + 6*6 + 5*5), postInsertion: of(2*2 + 1 + 4*4 + 3*3 + 10*10)})
 }
 
 // What is said with numbers, and of which limit.
 func TestWhatIsSaidOfThePost(t *testing.T) {
 	roomy, tight := calctest.Answer(t, Dropper(), roomyFrame), calctest.Answer(t, Dropper(), tightFrame)
-	require.Contains(t, roomy.At(longestTravel).Meaning.Say(nil), "The depth in the tube binds: the room above would allow 222\u00a0mm")
+	require.Contains(t, meaning(roomy, longestTravel),
+		"The depth in the tube binds: the room above would allow 222\u00a0mm")
 	deep := calctest.Answer(t, Dropper(), tightFrame+" free-depth=333±3")
-	require.Contains(t, deep.At(longestTravel).Meaning.Say(nil), "The room above the collar binds: the depth would allow 210\u00a0mm")
-	require.Contains(t, roomy.At(postInsertion).Meaning.Say(nil), "of which the deeper is 112\u00a0mm")
-	require.Contains(t, tight.At(postInsertion).Meaning.Say(nil), "of which the deeper is 160\u00a0mm")
+	require.Contains(t, meaning(deep, longestTravel),
+		"The room above the collar binds: the depth would allow 210\u00a0mm")
+	require.Contains(t, meaning(roomy, postInsertion), "of which the deeper is 112\u00a0mm")
+	require.Contains(t, meaning(tight, postInsertion), "of which the deeper is 160\u00a0mm")
 	require.True(t, calctest.Says(tight, "this post still holds the saddle 50\u00a0mm above your height"))
 	require.False(t, calctest.Says(roomy, "above your height"))
-	require.Equal(t, []string{"met; this one binds first", "met", "met", "met"}, calctest.Column(t, roomy, "limits", "verdict"))
+	require.Equal(t, []string{"met; this one binds first", "met", "met", "met"}, calctest.Column(t, roomy, "limits",
+		"verdict"))
 	require.Equal(t, []string{"not met", "met", "met", "met"}, calctest.Column(t, tight, "limits", "verdict"))
-	require.Contains(t, roomy.Figure.Description.Say(nil), "to the tube’s edge are 417\u00a0mm, to the saddle’s top 738\u00a0mm")
-	require.Contains(t, roomy.Figure.Description.Say(nil), "reaches 188\u00a0mm into the frame and 40\u00a0mm of depth are left")
+	require.Contains(t, roomy.Figure.Description.Say(nil),
+		"to the tube’s edge are 417\u00a0mm, to the saddle’s top 738\u00a0mm")
+	require.Contains(t, roomy.Figure.Description.Say(nil),
+		"reaches 188\u00a0mm into the frame and 40\u00a0mm of depth are left")
 
-	none := calctest.Answer(t, Dropper(), "saddle-height=500 seat-tube-length=398 saddle-stack=48 post-collar=28 post-head=26")
-	require.Contains(t, none.At(longestTravel).Meaning.Say(nil), "Nothing is left for a dropper")
+	none := calctest.Answer(t, Dropper(), "saddle-height=500 seat-tube-length=398 saddle-stack=48 post-collar=28"+
+		" post-head=26")
+	require.Contains(t, meaning(none, longestTravel), "Nothing is left for a dropper")
 	bare := calctest.Answer(t, Dropper(), "saddle-height=655 seat-tube-length=401")
-	require.Contains(t, bare.At(longestTravel).Meaning.Say(nil), "whether the tube is deep enough is not known")
-	require.Contains(t, bare.At(postInsertion).Meaning.Say(nil), "of the post that you have in mind")
-	require.Contains(t, bare.At(depthLeft).Meaning.Say(nil), "to see whether it goes in")
+	require.Contains(t, meaning(bare, longestTravel), "whether the tube is deep enough is not known")
+	require.Contains(t, meaning(bare, postInsertion), "of the post that you have in mind")
+	require.Contains(t, meaning(bare, depthLeft), "to see whether it goes in")
 	require.Contains(t, bare.Figure.Description.Say(nil), "how deep the post sits is not known yet")
 	require.Empty(t, bare.Tables)
 	for _, m := range bare.Figure.Marks {
@@ -153,15 +162,16 @@ func TestWhatIsSaidOfThePost(t *testing.T) {
 	r := calctest.Answer(t, Dropper(), noMinimums+" insertion-post=190")
 	require.True(t, calctest.Says(r, "“Frame's minimum insertion” was not given"))
 	require.False(t, calctest.Says(r, "“Post's minimum insertion” was not given"))
-	require.Contains(t, r.At(postInsertion).Meaning.Say(nil), "Whether that is deep enough is not known")
+	require.Contains(t, meaning(r, postInsertion), "Whether that is deep enough is not known")
 	r = calctest.Answer(t, Dropper(), noMinimums+" insertion-frame=190")
 	require.True(t, calctest.Says(r, "“Post's minimum insertion” was not given"))
 	require.False(t, calctest.Says(r, "“Frame's minimum insertion” was not given"))
 	require.Equal(t, "not known: look it up or measure it", calctest.Column(t, r, "limits", "verdict")[2])
 
 	// Half a millimetre of travel is some, and half a millimetre of room holds nothing up.
-	r = calctest.Answer(t, Dropper(), "saddle-height=502.5 seat-tube-length=400 saddle-stack=48 post-collar=28 post-head=26")
-	require.NotContains(t, r.At(longestTravel).Meaning.Say(nil), "Nothing is left")
+	r = calctest.Answer(t, Dropper(), "saddle-height=502.5 seat-tube-length=400 saddle-stack=48 post-collar=28"+
+		" post-head=26")
+	require.NotContains(t, meaning(r, longestTravel), "Nothing is left")
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" travel-post=221.5"), "above your height"))
 }
 
@@ -169,27 +179,32 @@ func TestWhatIsSaidOfThePost(t *testing.T) {
 // The roomy frame's depth left is 40 ± 9: with a free depth of 262 − 40 it is zero.
 func TestHowALimitStands(t *testing.T) {
 	for spare, verdict := range map[float64]string{
-		-0.1: "not met", 0.1: "met, but by less than the measuring errors", 8.9: "met, but by less than the measuring errors",
+		-0.1: "not met", 0.1: "met, but by less than the measuring errors",
+		8.9: "met, but by less than the measuring errors",
 		9.1: "met; this one binds first", 36.9: "met; this one binds first", 37.1: "met",
 	} {
-		r := calctest.Answer(t, Dropper(), fmt.Sprintf("%s free-depth=%v±3", roomyFrame, 222+spare))
+		r := answer(t, Dropper(), "%s free-depth=%v±3", roomyFrame, 222+spare)
 		require.Equal(t, verdict, calctest.Column(t, r, "limits", "verdict")[1], spare)
 		require.Equal(t, spare < 0, calctest.Says(r, "The post meets the obstacle"), spare)
 	}
 	// Both minimum insertions against the 188 that are inside.
 	for typed, shallow := range map[string]bool{
-		" insertion-post=187.9": false, " insertion-post=188.1": true, " insertion-frame=187.9": false, " insertion-frame=188.1": true,
+		" insertion-post=187.9": false, " insertion-post=188.1": true, " insertion-frame=187.9": false,
+		" insertion-frame=188.1": true,
 	} {
-		require.Equal(t, shallow, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+typed), "Do not ride it"), typed)
+		require.Equal(t, shallow, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+typed), "Do not ride it"),
+			typed)
 	}
 	// Room and depth allow nearly the same where they differ by less than both ±: 222 ±
 	// 5.963 by the room, 205 ± 4.5 by the depth, which grows by half a millimetre for each
 	// of free depth.
-	for depth, near := range map[float64]bool{262 + 2*(17-10.4): true, 262 + 2*(17-10.5): false, 262 + 2*(17+10.4): true, 262 + 2*(17+10.5): false} {
-		r := calctest.Answer(t, Dropper(), fmt.Sprintf("%s free-depth=%v±3", roomyFrame, depth))
+	for depth, near := range map[float64]bool{262 + 2*(17-10.4): true, 262 + 2*(17-10.5): false,
+		262 + 2*(17+10.4): true, 262 + 2*(17+10.5): false} {
+		r := answer(t, Dropper(), "%s free-depth=%v±3", roomyFrame, depth)
 		require.Equal(t, near, calctest.Says(r, "allow nearly the same travel"), depth)
 	}
 	// 16 CFR 1512.15(b): the mark at least two diameters, 63.2 mm, above the lower end.
-	require.True(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.1"), "lower end, 63\u00a0mm here"))
+	require.True(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.1"),
+		"lower end, 63\u00a0mm here"))
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.3"), "two diameters"))
 }

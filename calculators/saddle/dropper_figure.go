@@ -75,7 +75,8 @@ func describeDropper(v calculators.Values, r *calculators.Result) words.Text {
 			edge, top, longest.Uncertain())
 	}
 	return words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s top {1}. "+
-		"The longest travel that fits is {2}. The post’s outer tube reaches {3} into the frame and {4} of depth are left below it.",
+		"The longest travel that fits is {2}. "+
+		"The post’s outer tube reaches {3} into the frame and {4} of depth are left below it.",
 		edge, top, longest.Uncertain(), inside.Amount(), left.Amount())
 }
 
@@ -113,7 +114,8 @@ func (d drawnDropper) parts() (marks []drawing.Mark) {
 	return append(marks,
 		drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Smooth: true,
 			Points: []figure.Point{on(top-8, -95), on(top, -40), on(top, 60), on(top+6, 120)}},
-		drawing.Line{Role: drawing.Ink, Points: []figure.Point{on(top-10, -70), on(rails, -50), on(rails, 50), on(top-4, 80)}},
+		drawing.Line{Role: drawing.Ink,
+			Points: []figure.Point{on(top-10, -70), on(rails, -50), on(rails, 50), on(top-4, 80)}},
 		drawing.Axis{Role: drawing.Soft, A: on(-d.tube, 0), B: on(top, 0)},
 	)
 }

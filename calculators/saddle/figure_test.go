@@ -84,7 +84,9 @@ func TestThePartsOfThePostMeet(t *testing.T) {
 		case drawing.Tube:
 			tubes[[2]float64{math.Round(m.A.X), math.Round(m.B.X)}] = true
 		case drawing.Line:
-			if len(m.Points) == 2 {
+			if len(m.Points) == 2 { // square across the tube
+				require.InDelta(t, m.Points[0].X, m.Points[1].X, 1e-9)
+				require.InDelta(t, m.Points[0].Y, -m.Points[1].Y, 1e-9)
 				lines[math.Round(m.Points[0].X)] = true
 			}
 		}
@@ -95,6 +97,40 @@ func TestThePartsOfThePostMeet(t *testing.T) {
 	for _, x := range []float64{-262, 112 - 188, -97} {
 		require.True(t, lines[x], "%v in %v", x, lines)
 	}
+}
+
+// What belongs to the limit that binds is hot, and nothing else: the room on the roomy
+// frame, the depth once there is less of it than of room.
+func TestWhatBindsIsHot(t *testing.T) {
+	hot := func(typed string) (texts []string) {
+		for _, m := range calctest.Answer(t, Dropper(), typed).Figure.Marks {
+			switch m := m.(type) {
+			case drawing.Dimension:
+				if m.Role == drawing.Hot {
+					texts = append(texts, strings.Fields(strings.ReplaceAll(m.Text.Say(nil), "\u00a0", " "))[0])
+				}
+			case drawing.Label:
+				if m.Role == drawing.Hot {
+					texts = append(texts, m.Text.Say(nil))
+				}
+			}
+		}
+		return texts
+	}
+	require.Equal(t, []string{"collar", "travel", "head", "37"}, hot(roomyFrame))
+	require.Equal(t, []string{"free"}, hot(roomyFrame+" free-depth=230"))
+	require.Equal(t, []string{"post’s mark"}, hot(roomyFrame+" insertion-post=180"))
+	require.Equal(t, []string{"frame’s minimum"}, hot(roomyFrame+" insertion-frame=180"))
+	// A frame's minimum is drawn where no post is known, a post's mark is not.
+	r := calctest.Answer(t, Dropper(), "saddle-height=655 seat-tube-length=401 insertion-post=110 insertion-frame=95")
+	svg := r.Figure.SVG("a", nil)
+	require.Contains(t, svg, "frame’s minimum")
+	require.NotContains(t, svg, "post’s mark")
+	require.Contains(t, r.Figure.Description.Say(nil), "not known yet")
+	r = calctest.Answer(t, Dropper(), "saddle-height=655 seat-tube-length=401 post-length=470 insertion-post=110")
+	require.Contains(t, r.Figure.SVG("a", nil), "post’s mark")
+	require.NotContains(t, r.Figure.SVG("a", nil), "frame’s minimum")
+	require.Contains(t, r.Figure.Description.Say(nil), "not known yet", "the free depth is missing")
 }
 
 func TestTheLegIsDrawnToScale(t *testing.T) {
@@ -121,6 +157,30 @@ func TestTheLegIsDrawnToScale(t *testing.T) {
 		case strings.Contains(text, "mm"):
 			require.InDelta(t, math.Abs(kneeAheadOf(chartLeg, 741, back)), size, 1e-6)
 		}
+	}
+}
+
+// Both legs are drawn where the independent solve has them, the feet half a turn apart. A
+// shank is drawn as an outline that begins and ends beside its upper end, as far to each
+// side: the middle is on the line from ankle to knee, not far from the knee.
+func TestBothLegsAreDrawn(t *testing.T) {
+	var outlines [][]drawing.Point
+	for _, m := range calctest.Answer(t, Height(), fiveMethods).Figure.Marks {
+		if l, ok := m.(drawing.Line); ok && l.Role == drawing.Body && l.Closed {
+			outlines = append(outlines, l.Points)
+		}
+	}
+	for _, crank := range []float64{90 + 74.3, 270 + 74.3} {
+		j, ok := fiveLeg.at(716.996, crank)
+		require.True(t, ok)
+		knee, ankle := drawing.Point{X: real(j.knee), Y: imag(j.knee)}, drawing.Point{X: real(j.ankle), Y: imag(j.ankle)}
+		drawn := false
+		for _, o := range outlines {
+			off := o[0].Plus(o[len(o)-1]).Times(0.5).Minus(knee)
+			beside := math.Abs(off.Dot(knee.Minus(ankle).Left().Unit()))
+			drawn = drawn || beside < 1e-3 && off.Length() < 100
+		}
+		require.True(t, drawn, "the knee with the crank at %v", crank)
 	}
 }
 
@@ -179,4 +239,50 @@ func TestTheSaddlesAreDrawnToScale(t *testing.T) {
 	d.has(t, "141 ± 10 mm", 141)
 	d.has(t, "edges 151 mm", 151)
 	d.has(t, "centres 118 mm", 118)
+}
+
+// The ground under the saddle on the climb rises as the climb does.
+func TestTheClimbIsDrawn(t *testing.T) {
+	for _, m := range calctest.Answer(t, Tilt(), unlikeWheels).Figure.Marks {
+		if g, ok := m.(drawing.Ground); ok {
+			way := g.B.Minus(g.A)
+			require.InDelta(t, 0.13, way.Y/way.X, 1e-9)
+			return
+		}
+	}
+	require.Fail(t, "no ground")
+}
+
+// The saddle is as wide as the answer, on both sides alike, and the bones' centres and
+// outer edges are as far apart as was measured: 118 and 151 mm. Where nobody measured
+// the centres they are drawn 35 mm nearer together than the edges.
+func TestTheBonesOnTheSaddle(t *testing.T) {
+	for typed, want := range map[string][3]float64{
+		betweenCentres: {141, 118, 151},
+		"sit-bone-width=149 sit-bone-read=edges leaning=upright": {159, 114, 149},
+	} {
+		var widest, narrowest float64
+		var bones []drawing.Limb
+		for _, m := range calctest.Answer(t, Width(), typed).Figure.Marks {
+			switch m := m.(type) {
+			case drawing.Line:
+				require.Len(t, m.Points, 24)
+				for i, p := range m.Points {
+					widest, narrowest = max(widest, p.Y), min(narrowest, p.Y)
+					other := m.Points[len(m.Points)-1-i] // the same place on the other side
+					require.InDelta(t, p.X, other.X, 1e-9)
+					require.InDelta(t, -p.Y, other.Y, 1e-9)
+				}
+			case drawing.Limb:
+				bones = append(bones, m)
+			}
+		}
+		require.InDelta(t, want[0], 2*widest, 1e-9)
+		require.InDelta(t, want[0], -2*narrowest, 1e-9)
+		require.Len(t, bones, 2)
+		for i, side := range []float64{-1, 1} {
+			require.InDelta(t, want[1], 2*side*bones[i].A.Y, 1e-9)
+			require.InDelta(t, want[2], 2*(side*bones[i].A.Y+bones[i].Ra), 1e-9)
+		}
+	}
 }

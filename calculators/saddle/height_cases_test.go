@@ -11,7 +11,8 @@ import (
 )
 
 const (
-	fiveMethods = "inseam=812±4 crank-length=162±1 pedals=flat pedal-height=11±1 sole-height=13±2 cleat-behind-ball=14±3" +
+	fiveMethods = "inseam=812±4 crank-length=162±1 pedals=flat pedal-height=11±1 sole-height=13±2" +
+		" cleat-behind-ball=14±3" +
 		" target-knee=33 sex=f trochanter-height=848±6 seat-angle=74.3±0.4"
 	shortLeg = "inseam=716±5 crank-length=157.5±0.5 sex=m"
 )
@@ -51,30 +52,32 @@ func TestHeightCases(t *testing.T) {
 	ofThree := middleOfThree(632.228, 622.940, modelOfShort)
 	shortBottom, _ := short.at(ofThree, 90+76)
 	calctest.Cases(t, Height(),
-		calctest.Case{Typed: fiveMethods, Source: "published factors by hand; the leg solved in leg_check_test.go", Want: []calctest.Want{
-			calctest.Is(byFactor, 716.996, 1e-9),
-			calctest.Is(byHundredNine, 723.080, 1e-9),
-			calctest.Is(byRegression, 737.052, 1e-9),
-			calctest.Is(byTrochanteric, 686, 1e-9),
-			calctest.Is(byModel, model, 1e-6),
-			calctest.Is(saddleHeight, 716.996, 1e-9),
-			calctest.Is(pedalToSaddle, 878.996, 1e-9),
-			calctest.Is(methodSpread, 51.052, 1e-9),
-			calctest.Is(kneeBend, bottom.bend(), 1e-6),
-			calctest.Cell("methods", 0, "saddle-height", 716.996, 0.5),
-			calctest.Cell("methods", 0, "uncertainty", 7.064, 1), // rounded up for people
-		}},
-		calctest.Case{Typed: shortLeg, Source: "published factors by hand; the leg solved in leg_check_test.go", Want: []calctest.Want{
-			calctest.Is(byFactor, 632.228, 1e-9),
-			calctest.Is(byHundredNine, 622.940, 1e-9),
-			calctest.Is(byRegression, 652.536, 1e-9),
-			calctest.None(byTrochanteric),
-			calctest.Is(byModel, modelOfShort, 1e-6),
-			calctest.Is(saddleHeight, ofThree, 1e-6),
-			calctest.Is(pedalToSaddle, ofThree+157.5, 1e-6),
-			calctest.Is(methodSpread, max(632.228, modelOfShort)-min(622.940, modelOfShort), 1e-6),
-			calctest.Is(kneeBend, shortBottom.bend(), 1e-6),
-		}},
+		calctest.Case{Typed: fiveMethods, Source: "published factors by hand; the leg solved in leg_check_test.go",
+			Want: []calctest.Want{
+				calctest.Is(byFactor, 716.996, 1e-9),
+				calctest.Is(byHundredNine, 723.080, 1e-9),
+				calctest.Is(byRegression, 737.052, 1e-9),
+				calctest.Is(byTrochanteric, 686, 1e-9),
+				calctest.Is(byModel, model, 1e-6),
+				calctest.Is(saddleHeight, 716.996, 1e-9),
+				calctest.Is(pedalToSaddle, 878.996, 1e-9),
+				calctest.Is(methodSpread, 51.052, 1e-9),
+				calctest.Is(kneeBend, bottom.bend(), 1e-6),
+				calctest.Cell("methods", 0, "saddle-height", 716.996, 0.5),
+				calctest.Cell("methods", 0, "uncertainty", 7.064, 1), // rounded up for people
+			}},
+		calctest.Case{Typed: shortLeg, Source: "published factors by hand; the leg solved in leg_check_test.go",
+			Want: []calctest.Want{
+				calctest.Is(byFactor, 632.228, 1e-9),
+				calctest.Is(byHundredNine, 622.940, 1e-9),
+				calctest.Is(byRegression, 652.536, 1e-9),
+				calctest.None(byTrochanteric),
+				calctest.Is(byModel, modelOfShort, 1e-6),
+				calctest.Is(saddleHeight, ofThree, 1e-6),
+				calctest.Is(pedalToSaddle, ofThree+157.5, 1e-6),
+				calctest.Is(methodSpread, max(632.228, modelOfShort)-min(622.940, modelOfShort), 1e-6),
+				calctest.Is(kneeBend, shortBottom.bend(), 1e-6),
+			}},
 	)
 	cells(t, Height(), fiveMethods, "methods", "saddle-height", 1e-6, 716.996, 723.080, 737.052, 686, model)
 }
@@ -101,7 +104,18 @@ func TestHeightOfFourMethods(t *testing.T) {
 	require.InDelta(t, want, calctest.Value(r, saddleHeight), 1e-6)
 	require.InDelta(t, lowest, float64(r.At(saddleHeight).Low), 1e-6)
 	require.InDelta(t, highest, float64(r.At(saddleHeight).High), 1e-6)
-	require.Contains(t, r.At(methodSpread).Meaning.Say(nil), "4 methods")
+	require.Contains(t, meaning(r, methodSpread), "4 methods")
+}
+
+// On flat pedals the usual is a pedal of 10 ± 2 mm, a sole of 12 ± 3, and a spindle 20 ± 5
+// behind the ball: common practice.
+func TestHeightOnFlatPedals(t *testing.T) {
+	flats := checkLeg{inseam: 861, sex: "f", crank: 168, pedal: 10, sole: 12, cleat: 20, seat: 77}
+	const typed = "inseam=861 sex=f crank-length=168 seat-angle=77 pedals=flat"
+	r := calctest.Answer(t, Height(), typed)
+	require.InDelta(t, flats.heightFor(35), calctest.Value(r, byModel), 1e-6)
+	assumed(t, Height(), typed, map[string][2]float64{
+		"pedal-height": {10, 4}, "sole-height": {12, 6}, "cleat-behind-ball": {20, 10}})
 }
 
 // The ±, k = 2, by the law of propagation (JCGM 100:2008):

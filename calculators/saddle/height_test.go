@@ -12,16 +12,10 @@ import (
 	"plumbline/calculators/calctest"
 )
 
-// numbersOf runs a calculator and returns how to look into what it answers.
-func numbersOf(t require.TestingT, c *calculators.Calculator, typed string, holes ...any) func(*calculators.Output) float64 {
-	r := calctest.Answer(t, c, fmt.Sprintf(typed, holes...))
-	return func(o *calculators.Output) float64 { return calctest.Value(r, o) }
-}
-
 // A longer leg sits higher by every method, each by its own factor.
 func TestALongerLegSitsHigher(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		leg, more := calctest.Between(t, "leg", 650, 950), calctest.Between(t, "more", 5, 40)
+		leg, more := between(t, "leg", 650, 950), between(t, "more", 5, 40)
 		const typed = "inseam=%v crank-length=168 seat-angle=75.2"
 		a, b := numbersOf(t, Height(), typed, leg), numbersOf(t, Height(), typed, leg+more)
 		require.InDelta(t, 0.883*more, b(byFactor)-a(byFactor), 1e-9)
@@ -34,8 +28,8 @@ func TestALongerLegSitsHigher(t *testing.T) {
 // A longer crank takes from every method but the factor, which ignores it.
 func TestALongerCrankSitsLower(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		leg, crank := calctest.Between(t, "leg", 700, 950), calctest.Between(t, "crank", 140, 170)
-		more := calctest.Between(t, "more", 2, 15)
+		leg, crank := between(t, "leg", 700, 950), between(t, "crank", 140, 170)
+		more := between(t, "more", 2, 15)
 		const typed = "inseam=%v trochanter-height=905 crank-length=%v"
 		a, b := numbersOf(t, Height(), typed, leg, crank), numbersOf(t, Height(), typed, leg, crank+more)
 		require.InDelta(t, a(byFactor), b(byFactor), 1e-9)
@@ -50,7 +44,7 @@ func TestALongerCrankSitsLower(t *testing.T) {
 // More bend of the knee is a lower saddle, by the two methods that know of it.
 func TestMoreBendSitsLower(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		bend, more := calctest.Between(t, "bend", 25, 40), calctest.Between(t, "more", 1, 10)
+		bend, more := between(t, "bend", 25, 40), between(t, "more", 1, 10)
 		const typed = "inseam=823 crank-length=168 target-knee=%v"
 		a, b := numbersOf(t, Height(), typed, bend), numbersOf(t, Height(), typed, bend+more)
 		require.InDelta(t, -1.5*more, b(byRegression)-a(byRegression), 1e-9)
@@ -63,7 +57,7 @@ func TestMoreBendSitsLower(t *testing.T) {
 // puts the foot further forward, and the saddle down.
 func TestShoeAndPedal(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		more := calctest.Between(t, "more", 1, 10)
+		more := between(t, "more", 1, 10)
 		const typed = "inseam=823 pedal-height=%v sole-height=%v cleat-behind-ball=%v"
 		at := numbersOf(t, Height(), typed, 12, 14, 5)(byModel)
 		require.Greater(t, numbersOf(t, Height(), typed, 12+more, 14, 5)(byModel), at)
@@ -92,20 +86,22 @@ func TestTheStillKneeIsSaid(t *testing.T) {
 		r := calctest.Answer(t, Height(), k.typed)
 		require.InDelta(t, k.height, calctest.Value(r, saddleHeight), 1e-6)
 		want := fmt.Sprintf("Sitting still it reads about %.1f°", bottomBend(k.leg, k.height)-5)
-		require.Contains(t, r.At(kneeBend).Meaning.Say(nil), k.says)
-		require.Contains(t, r.At(kneeBend).Meaning.Say(nil), want)
+		require.Contains(t, meaning(r, kneeBend), k.says)
+		require.Contains(t, meaning(r, kneeBend), want)
 	}
 }
 
 // Each end of 30 to 40 degrees counts as inside (Ferrer-Roca et al. 2012), and methods
 // that lie up to 25 mm apart are as near as usual (common practice).
 func TestTheEndsOfWhatIsSaid(t *testing.T) {
-	for bend, says := range map[calculators.Number]string{29.9: "Less than", 30: "Inside", 40: "Inside", 40.1: "More than"} {
+	for bend, says := range map[calculators.Number]string{29.9: "Less than", 30: "Inside", 40: "Inside",
+		40.1: "More than"} {
 		x := calculators.Answer{Value: bend}
 		explainKnee(&x)
 		require.True(t, strings.HasPrefix(x.Meaning.Say(nil), says), bend)
 	}
-	for apart, says := range map[calculators.Number]string{25: "agree this closely", 25.1: "disagree by more than usual"} {
+	for apart, says := range map[calculators.Number]string{25: "agree this closely",
+		25.1: "disagree by more than usual"} {
 		x := calculators.Answer{Value: apart}
 		explainSpread(&x, 3)
 		require.Contains(t, x.Meaning.Say(nil), says)
@@ -118,27 +114,30 @@ func TestTheEndsOfWhatIsSaid(t *testing.T) {
 // them were made for other legs or cranks.
 func TestWhatIsSaidOfTheMethods(t *testing.T) {
 	r := calctest.Answer(t, Height(), fiveMethods)
-	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "lie from 686\u00a0mm to 737\u00a0mm")
-	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "On flat pedals start at the low end")
-	require.Contains(t, r.At(methodSpread).Meaning.Say(nil), "5 methods disagree by more than usual")
-	require.Equal(t, []string{"yes, but made with cranks of 170 to 175 mm: it ignores their length", "yes", "yes", "yes", "yes"},
+	require.Contains(t, meaning(r, saddleHeight), "lie from 686\u00a0mm to 737\u00a0mm")
+	require.Contains(t, meaning(r, saddleHeight), "On flat pedals start at the low end")
+	require.Contains(t, meaning(r, methodSpread), "5 methods disagree by more than usual")
+	require.Equal(t, []string{"yes, but made with cranks of 170 to 175 mm: it ignores their length", "yes", "yes",
+		"yes", "yes"},
 		calctest.Column(t, r, "methods", "counts"))
 	require.True(t, calctest.Says(r, "the regression by 1.5 mm a degree and the leg model by about 5 mm a degree"))
 
 	r = calctest.Answer(t, Height(), "inseam=846 sex=m")
-	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "go to the low end for long descents")
-	require.Contains(t, r.At(methodSpread).Meaning.Say(nil), "4 methods, made with different riders and aims")
+	require.Contains(t, meaning(r, saddleHeight), "go to the low end for long descents")
+	require.Contains(t, meaning(r, methodSpread), "4 methods, made with different riders and aims")
 	require.Equal(t, []string{"yes", "yes", "yes", "yes; its ± holds how people’s proportions differ"},
 		calctest.Column(t, r, "methods", "counts"))
 	require.False(t, calctest.Says(r, "The knee bend that you aim for moves two methods only"))
-	require.Equal(t, []string{"bottom bracket to saddle top", "pedal spindle to saddle top", "pedal spindle to saddle top", "bottom bracket to saddle top"},
+	require.Equal(t, []string{"bottom bracket to saddle top", "pedal spindle to saddle top",
+		"pedal spindle to saddle top", "bottom bracket to saddle top"},
 		calctest.Column(t, r, "methods", "published-as"))
 }
 
 // The regression counts from 780 to 920 mm of inside leg, both ends included, and is
 // shown beyond them (Ferrer-Roca et al. 2012); the factor is for cranks of 165 to 175.
 func TestWhereTheMethodsWereMade(t *testing.T) {
-	for leg, says := range map[string]string{"779": "An inside leg under", "780": "", "920": "", "921": "An inside leg over"} {
+	for leg, says := range map[string]string{"779": "An inside leg under", "780": "", "920": "",
+		"921": "An inside leg over"} {
 		r := calctest.Answer(t, Height(), "inseam="+leg)
 		counts := calctest.Column(t, r, "methods", "counts")[2]
 		if says == "" {
@@ -151,7 +150,8 @@ func TestWhereTheMethodsWereMade(t *testing.T) {
 	}
 	for crank, ignores := range map[string]bool{"164": true, "165": false, "175": false, "176": true} {
 		r := calctest.Answer(t, Height(), "inseam=850 crank-length="+crank)
-		require.Equal(t, ignores, strings.Contains(calctest.Column(t, r, "methods", "counts")[0], "it ignores their length"), crank)
+		require.Equal(t, ignores, strings.Contains(calctest.Column(t, r, "methods", "counts")[0],
+			"it ignores their length"), crank)
 	}
 }
 
@@ -191,9 +191,10 @@ func TestWhereTheMedianBends(t *testing.T) {
 func TestHeightWithoutAPose(t *testing.T) {
 	r := calctest.Answer(t, Height(), "inseam=900 trochanter-height=700 crank-length=175 sex=m")
 	require.False(t, r.At(kneeBend).Exists())
-	require.Contains(t, r.At(kneeBend).Meaning.Say(nil), "finds no pose")
+	require.Contains(t, meaning(r, kneeBend), "finds no pose")
 	require.Contains(t, r.Figure.Description.Say(nil), "The rider is left out")
 	require.True(t, r.At(saddleHeight).Exists())
 	require.Contains(t, calctest.Answer(t, Height(), fiveMethods).Figure.Description.Say(nil),
-		"The saddle’s top stands 717\u00a0±\u00a08\u00a0mm from the bottom bracket along the seat line, and 879\u00a0mm from the pedal")
+		"The saddle’s top stands 717\u00a0±\u00a08\u00a0mm from the bottom bracket along the seat line, and"+
+			" 879\u00a0mm from the pedal")
 }

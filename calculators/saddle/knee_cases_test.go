@@ -108,8 +108,10 @@ func TestKneeTables(t *testing.T) {
 	stillRead := fewLengths + " knee-read=still"
 	few := kneeNumbersOf(fewLeg, 778)
 	cells(t, Knee(), stillRead, "own-reading", "model", 1e-6, few.bottom-5)
-	require.Equal(t, []string{"holding still"}, calctest.Column(t, calctest.Answer(t, Knee(), stillRead), "own-reading", "read"))
-	require.Equal(t, []string{"while pedalling"}, calctest.Column(t, calctest.Answer(t, Knee(), ownLengths), "own-reading", "read"))
+	require.Equal(t, []string{"holding still"}, calctest.Column(t, calctest.Answer(t, Knee(), stillRead),
+		"own-reading", "read"))
+	require.Equal(t, []string{"while pedalling"}, calctest.Column(t, calctest.Answer(t, Knee(), ownLengths),
+		"own-reading", "read"))
 }
 
 // moved is the leg of the first case with one of its numbers off by so many standard
@@ -187,5 +189,6 @@ func TestKneeUncertaintyOfTheUsual(t *testing.T) {
 	})
 	r := calctest.Answer(t, Knee(), fewLengths)
 	require.True(t, calctest.Says(r, fmt.Sprintf("Within so wide a ± (%.1f°)", of(bottomBend))))
-	require.False(t, calctest.Says(calctest.Answer(t, Knee(), ownLengths+" inseam=812±1 thigh-length=392±1"), "Within so wide"))
+	require.False(t, calctest.Says(calctest.Answer(t, Knee(), ownLengths+" inseam=812±1 thigh-length=392±1"),
+		"Within so wide"))
 }

@@ -19,7 +19,8 @@ func Setback() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "saddle-setback", Section: calculators.Saddle,
 		Title: "Saddle fore and aft", Question: "How far behind the cranks do you sit?",
-		Scenario: "Larch Hollow’s test rider on the test bike: seat tube at 72 degrees, the post straight and the rails in the middle.",
+		Scenario: "Larch Hollow’s test rider on the test bike: seat tube at 72 degrees, " +
+			"the post straight and the rails in the middle.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.SaddleHeight, Example: "735"},
@@ -45,7 +46,8 @@ func Setback() *calculators.Calculator {
 			}),
 		Answers:  []*calculators.Output{saddleSetback, angleAtSaddle, kneeAhead},
 		Workings: []*calculators.Output{moveBack, setbackByTape, setbackByChart},
-		Sources: []*literature.Source{literature.Johnston2017, literature.Bini2013, literature.Menard2020, literature.HullJorge1985,
+		Sources: []*literature.Source{literature.Johnston2017, literature.Bini2013, literature.Menard2020,
+			literature.HullJorge1985,
 			literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
 		Solve:    solveSetback,

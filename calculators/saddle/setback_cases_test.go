@@ -16,14 +16,16 @@ const (
 		" post-offset=18±1 rail-shift=-7±1.5 new-saddle-setback=228±4 inseam=812±4 crank-length=162±1 pedals=flat" +
 		" pedal-height=11±1 sole-height=13±2 cleat-behind-ball=14±3 sex=f trochanter-height=868±6 thigh-length=396±5" +
 		" foot-length=251±2"
-	onTheTape = "saddle-height=764±2 seat-angle=76.3±0.3 stack=611±3 nose-setback=37±3 saddle-nose=146±2 inseam=871±4 sex=m"
+	onTheTape = "saddle-height=764±2 seat-angle=76.3±0.3 stack=611±3 nose-setback=37±3 saddle-nose=146±2" +
+		" inseam=871±4 sex=m"
 )
 
 // The riders of both cases for the independent solve; what the second left out is what
 // is usual for clipped shoes (common practice).
 var (
-	chartLeg = checkLeg{inseam: 812, trochanter: 868, sex: "f", crank: 162, pedal: 11, sole: 13, cleat: 14, thigh: 396, foot: 251}
-	tapeLeg  = checkLeg{inseam: 871, sex: "m", crank: 170, pedal: 15, sole: 15}
+	chartLeg = checkLeg{inseam: 812, trochanter: 868, sex: "f", crank: 162, pedal: 11, sole: 13, cleat: 14,
+		thigh: 396, foot: 251}
+	tapeLeg = checkLeg{inseam: 871, sex: "m", crank: 170, pedal: 15, sole: 15}
 )
 
 // saddleLine is what places a saddle by the chart, in mm and degrees.
@@ -93,14 +95,16 @@ func TestSetbackCases(t *testing.T) {
 		}},
 		// Without the tube's own angle the seat angle is read at the stack, and the angle
 		// at the saddle is not told.
-		calctest.Case{Typed: "saddle-height=698 seat-angle=74.6 stack=588 inseam=790", Source: "h·cos φ", Want: []calctest.Want{
-			calctest.Is(saddleSetback, 698*math.Cos(74.6*math.Pi/180), 1e-9),
-			calctest.None(angleAtSaddle),
-		}},
+		calctest.Case{Typed: "saddle-height=698 seat-angle=74.6 stack=588 inseam=790", Source: "h·cos φ",
+			Want: []calctest.Want{
+				calctest.Is(saddleSetback, 698*math.Cos(74.6*math.Pi/180), 1e-9),
+				calctest.None(angleAtSaddle),
+			}},
 		// With it, and no height of its own, at the stack.
 		calctest.Case{Typed: "saddle-height=698 seat-angle=74.6 seat-tube-angle=70.2 stack=588 inseam=790",
 			Source: "the line solved in the tests", Want: []calctest.Want{
-				calctest.Is(saddleSetback, saddleLine{height: 698, effective: 74.6, readAt: 588, tube: 70.2}.setback(), 1e-6),
+				calctest.Is(saddleSetback, saddleLine{height: 698, effective: 74.6, readAt: 588,
+					tube: 70.2}.setback(), 1e-6),
 			}},
 	)
 }
@@ -199,7 +203,8 @@ func TestSetbackUncertainty(t *testing.T) {
 	r := calctest.Answer(t, Setback(), "saddle-height=764 seat-angle=76.3 nose-setback=37±3 inseam=871")
 	require.InDelta(t, 187, calctest.Value(r, saddleSetback), 1e-9)
 	require.InDelta(t, 2*math.Hypot(3, 8), float64(r.At(saddleSetback).Uncertainty), 1e-6)
-	r = calctest.Answer(t, Setback(), "saddle-height=764±0 seat-angle=76.3±0 seat-tube-angle=70±0 post-offset=0±0 rail-shift=0±0 inseam=871")
+	r = calctest.Answer(t, Setback(), "saddle-height=764±0 seat-angle=76.3±0 seat-tube-angle=70±0 post-offset=0±0"+
+		" rail-shift=0±0 inseam=871")
 	usual := saddleLine{height: 764, effective: 76.3, readAt: 625, tube: 70}
 	require.InDelta(t, usual.setback(), calctest.Value(r, saddleSetback), 1e-6)
 	require.InDelta(t, expanded(func(off float64) float64 { s := usual; s.readAt += 15 * off; return s.setback() }),
@@ -211,9 +216,11 @@ func TestWhatIsSaidOfTheSetback(t *testing.T) {
 	back := chartLine.setback()
 	r := calctest.Answer(t, Setback(), onTheChart)
 	// A climb of 20 % is atan 0.2 = 11.310°.
-	require.Contains(t, r.At(angleAtSaddle).Meaning.Say(nil), fmt.Sprintf("On a climb of 20 %% it falls to %.1f° against gravity", angleOf(741, back)-11.310))
-	require.Contains(t, r.At(kneeAhead).Meaning.Say(nil), "give it 10\u00a0mm to 20\u00a0mm either way", "common practice")
-	require.Contains(t, r.At(kneeAhead).Meaning.Say(nil), "from points 20\u00a0mm to 40\u00a0mm further forward", "common practice")
+	require.Contains(t, meaning(r, angleAtSaddle), fmt.Sprintf("On a climb of 20 %% it falls to %.1f° against"+
+		" gravity", angleOf(741, back)-11.310))
+	require.Contains(t, meaning(r, kneeAhead), "give it 10\u00a0mm to 20\u00a0mm either way", "common practice")
+	require.Contains(t, meaning(r, kneeAhead), "from points 20\u00a0mm to 40\u00a0mm further forward",
+		"common practice")
 	for typed, says := range map[string]string{
 		// The rails reach 25 mm to each side: from −7 that is 32 back and 18 forward.
 		fmt.Sprintf(" new-saddle-setback=%v", back+31.9): "it goes back by 32",
@@ -226,15 +233,17 @@ func TestWhatIsSaidOfTheSetback(t *testing.T) {
 	} {
 		require.True(t, calctest.Says(calctest.Answer(t, Setback(), onTheChart+typed), says), "%s: %s", typed, says)
 	}
-	require.True(t, calctest.Says(calctest.Answer(t, Setback(), onTheChart+" new-saddle-setback=240"), "about 32\u00a0mm from where they are now"))
-	require.True(t, calctest.Says(calctest.Answer(t, Setback(), onTheChart+" new-saddle-setback=120"), "about 18\u00a0mm from where they are now"))
+	require.True(t, calctest.Says(calctest.Answer(t, Setback(), onTheChart+" new-saddle-setback=240"),
+		"about 32\u00a0mm from where they are now"))
+	require.True(t, calctest.Says(calctest.Answer(t, Setback(), onTheChart+" new-saddle-setback=120"),
+		"about 18\u00a0mm from where they are now"))
 	// A move back that ends ahead of the zone all the same, and one forward behind it.
 	ahead := chartLine
 	ahead.shift = -40
-	far := calctest.Answer(t, Setback(), fmt.Sprintf("%s rail-shift=-40 new-saddle-setback=%v", onTheChart, ahead.setback()+5))
+	far := answer(t, Setback(), "%s rail-shift=-40 new-saddle-setback=%v", onTheChart, ahead.setback()+5)
 	require.True(t, calctest.Says(far, "it would go back by 5"))
 	ahead.shift = 40
-	far = calctest.Answer(t, Setback(), fmt.Sprintf("%s rail-shift=40 new-saddle-setback=%v", onTheChart, ahead.setback()-5))
+	far = answer(t, Setback(), "%s rail-shift=40 new-saddle-setback=%v", onTheChart, ahead.setback()-5)
 	require.True(t, calctest.Says(far, "it would go forward by 5"))
 	// From beyond the zone nothing is left of it.
 	far = calctest.Answer(t, Setback(), onTheChart+" rail-shift=30 new-saddle-setback=290")
@@ -249,7 +258,8 @@ func TestWhenTapeAndChartDisagree(t *testing.T) {
 	r := calctest.Answer(t, Setback(), onTheTape)
 	chart := 764 * math.Cos(76.3*math.Pi/180)
 	allowed := 5 + math.Hypot(2*math.Sqrt(13), float64(r.At(setbackByChart).Uncertainty))
-	for off, disagree := range map[float64]bool{allowed - 0.1: false, allowed + 0.1: true, 0.1 - allowed: false, -0.1 - allowed: true} {
+	for off, disagree := range map[float64]bool{allowed - 0.1: false, allowed + 0.1: true, 0.1 - allowed: false,
+		-0.1 - allowed: true} {
 		typed := fmt.Sprintf("%s nose-setback=%v±3", onTheTape, chart-146+off)
 		says := fmt.Sprintf("Plumb line and chart disagree by %.0f\u00a0mm", math.Abs(off))
 		require.Equal(t, disagree, calctest.Says(calctest.Answer(t, Setback(), typed), says), typed)

@@ -62,8 +62,10 @@ func TestWidthCases(t *testing.T) {
 // ± at k = 2 (JCGM 100:2008). Between the edges what they are beyond the centres says
 // nothing of the saddle.
 func TestWidthUncertainty(t *testing.T) {
-	margins(t, Width(), betweenCentres, 1e-9, map[*calculators.Output]float64{saddleWidth: 10, boneEdges: 10, boneCentres: 8})
-	margins(t, Width(), betweenEdges, 1e-9, map[*calculators.Output]float64{saddleWidth: 8, boneEdges: 8, boneCentres: 10})
+	margins(t, Width(), betweenCentres, 1e-9, map[*calculators.Output]float64{saddleWidth: 10, boneEdges: 10,
+		boneCentres: 8})
+	margins(t, Width(), betweenEdges, 1e-9, map[*calculators.Output]float64{saddleWidth: 8, boneEdges: 8,
+		boneCentres: 10})
 	// 35 ± 5 mm where only the centres are known.
 	margins(t, Width(), "sit-bone-width=121±4 sit-bone-read=centres", 1e-9,
 		map[*calculators.Output]float64{saddleWidth: 2 * math.Sqrt(41), boneCentres: 8})
@@ -92,12 +94,15 @@ func TestDoubtfulWidths(t *testing.T) {
 		"125 sit-bone-read=edges": false, "124.9 sit-bone-read=edges": true,
 	} {
 		r := calctest.Answer(t, Width(), "sit-bone-width="+typed)
-		require.Equal(t, doubted, calctest.Says(r, "Were the outer edges measured") || calctest.Says(r, "Were the centres measured"), typed)
+		require.Equal(t, doubted, calctest.Says(r, "Were the outer edges measured") || calctest.Says(r,
+			"Were the centres measured"), typed)
 	}
 	r := calctest.Answer(t, Width(), "sit-bone-width=151 sit-bone-read=centres")
-	require.True(t, calctest.Says(r, "151\u00a0mm is wide between the centres: prints usually give 100\u00a0mm to 150\u00a0mm"))
+	require.True(t, calctest.Says(r, "151\u00a0mm is wide between the centres: prints usually give 100\u00a0mm to"+
+		" 150\u00a0mm"))
 	r = calctest.Answer(t, Width(), "sit-bone-width=119 sit-bone-read=edges")
-	require.True(t, calctest.Says(r, "119\u00a0mm is narrow between the outer edges: ten women measured 155\u00a0mm on average"))
+	require.True(t, calctest.Says(r, "119\u00a0mm is narrow between the outer edges: ten women measured 155\u00a0mm"+
+		" on average"))
 	for typed, rare := range map[string]bool{
 		"125": false, "124.9": true, "175": false, "175.1": true,
 	} {

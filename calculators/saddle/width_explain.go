@@ -77,8 +77,10 @@ func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	size := math.Max(outer-inner, 4)
 	at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
 	for _, side := range [2]float64{-1, 1} {
-		f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: at(-62, side*(outer-size)), B: at(-34, side*(outer-size-4)), Ra: size, Rb: size * 0.8},
-			drawing.Cross{Role: drawing.Body, At: at(-62, side*(outer-size))})
+		centre := at(-62, side*(outer-size))
+		f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch,
+			A: centre, B: at(-34, side*(outer-size-4)), Ra: size, Rb: size * 0.8},
+			drawing.Cross{Role: drawing.Body, At: centre})
 	}
 	f.Add(
 		drawing.Axis{Role: drawing.Soft, A: at(-120, 0), B: at(165, 0)},

@@ -1,7 +1,6 @@
 package saddle
 
 import (
-	"fmt"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -19,9 +18,10 @@ func TestWidthOfTheTenWomen(t *testing.T) {
 // The definition trap: centres and edges of the same bones give the same saddle.
 func TestCentresAndEdgesAgree(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		centres, edges := calctest.Between(t, "centres", 85, 140), calctest.Between(t, "edges", 20, 45)
-		a := calctest.Value(calctest.Answer(t, Width(), fmt.Sprintf("sit-bone-width=%v sit-bone-read=centres sit-bone-edges=%v", centres, edges)), saddleWidth)
-		b := calctest.Value(calctest.Answer(t, Width(), fmt.Sprintf("sit-bone-width=%v sit-bone-read=edges", centres+edges)), saddleWidth)
+		centres, edges := between(t, "centres", 85, 140), between(t, "edges", 20, 45)
+		a := calctest.Value(answer(t, Width(), "sit-bone-width=%v sit-bone-read=centres sit-bone-edges=%v", centres,
+			edges), saddleWidth)
+		b := calctest.Value(answer(t, Width(), "sit-bone-width=%v sit-bone-read=edges", centres+edges), saddleWidth)
 		require.InDelta(t, a, b, 1e-9)
 	})
 }
@@ -31,13 +31,16 @@ func TestHowItWasReadIsAsked(t *testing.T) {
 	_, problems := Width().Run(calctest.Pairs("sit-bone-width=120"), nil)
 	require.Len(t, problems, 1)
 	require.Equal(t, "sit-bone-read", problems[0].Input)
-	require.True(t, calctest.Says(calctest.Answer(t, Width(), "sit-bone-width=155 sit-bone-read=centres"), "Were the outer edges measured"))
-	require.True(t, calctest.Says(calctest.Answer(t, Width(), "sit-bone-width=115 sit-bone-read=edges"), "Were the centres measured"))
+	require.True(t, calctest.Says(calctest.Answer(t, Width(), "sit-bone-width=155 sit-bone-read=centres"),
+		"Were the outer edges measured"))
+	require.True(t, calctest.Says(calctest.Answer(t, Width(), "sit-bone-width=115 sit-bone-read=edges"),
+		"Were the centres measured"))
 }
 
 func TestLeaningNarrows(t *testing.T) {
 	at := func(leaning string) float64 {
-		return calctest.Value(calctest.Answer(t, Width(), "sit-bone-width=150 sit-bone-read=edges leaning="+leaning), saddleWidth)
+		return calctest.Value(calctest.Answer(t, Width(), "sit-bone-width=150 sit-bone-read=edges leaning="+leaning),
+			saddleWidth)
 	}
 	require.Greater(t, at("upright"), at("leaning"))
 	require.Greater(t, at("leaning"), at("low"))
@@ -55,11 +58,12 @@ func TestNumbnessComesFirst(t *testing.T) {
 // were read.
 func TestWiderBonesAWiderSaddle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		bones, edges, more := calctest.Between(t, "bones", 90, 140), calctest.Between(t, "edges", 20, 40), calctest.Between(t, "more", 1, 20)
+		bones, edges, more := between(t, "bones", 90, 140), between(t, "edges", 20, 40), between(t, "more", 1, 20)
 		for _, read := range []string{"centres", "edges"} {
 			const typed = "sit-bone-width=%v sit-bone-read=%s sit-bone-edges=%v"
 			at := numbersOf(t, Width(), typed, bones, read, edges)
-			require.InDelta(t, more, numbersOf(t, Width(), typed, bones+more, read, edges)(saddleWidth)-at(saddleWidth), 1e-9)
+			require.InDelta(t, more, numbersOf(t, Width(), typed, bones+more, read,
+				edges)(saddleWidth)-at(saddleWidth), 1e-9)
 			wider := numbersOf(t, Width(), typed, bones, read, edges+more)(saddleWidth) - at(saddleWidth)
 			if read == "centres" {
 				require.InDelta(t, more, wider, 1e-9)
