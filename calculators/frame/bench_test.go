@@ -21,7 +21,8 @@ func BenchmarkFrame(b *testing.B) {
 		{"geometry", Geometry(), ""}, {"geometry/contradiction", Geometry(), contradiction},
 		{"sag", Sag(), ""}, {"change", ChangeOfParts(), ""}, {"change/all", ChangeOfParts(), allChanged},
 		{"climb", Climb(), ""}, {"climb/all", Climb(), climbTyped(35)},
-		{"size", Size(), ""}, {"size/all", Size(), typedOf(sizeKeys, sizeX, sizeSD)}, {"size/forty", Size(), fortySizes()},
+		{"size", Size(), ""}, {"size/all", Size(), typedOf(sizeKeys, sizeX, sizeSD)},
+		{"size/forty", Size(), fortySizes()},
 	} {
 		typed := append(panel.Example(c.of), calctest.Pairs(c.typed)...)
 		b.Run(c.name, func(b *testing.B) {
