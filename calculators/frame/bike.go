@@ -32,7 +32,8 @@ func newBikeOutputs(prefix string, finer int) bikeOutputs {
 
 // list returns the eight in the order in which tables show them.
 func (o bikeOutputs) list() []*calculators.Output {
-	return []*calculators.Output{o.headAngle, o.seatAngle, o.bbHeight, o.reach, o.stack, o.trail, o.wheelbase, o.topTube}
+	return []*calculators.Output{o.headAngle, o.seatAngle, o.bbHeight, o.reach, o.stack, o.trail, o.wheelbase,
+		o.topTube}
 }
 
 // set gives each of the eight the value that of makes of its reading: the reading

@@ -18,14 +18,16 @@ import (
 func ChangeOfParts() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "frame-change", Section: calculators.Frame,
-		Title: "What a change does", Question: "What do a longer fork, an angle headset or other wheels do to this bike?",
+		Title:    "What a change does",
+		Question: "What do a longer fork, an angle headset or other wheels do to this bike?",
 		Scenario: "Larch Hollow’s test bike gets a headset marked −1°, and nothing else.",
 		Inputs: slices.Concat(fit.ChartInputs(), []calculators.Input{
 			{Quantity: measure.HeadTubeLength, Example: "110", Optional: true, Folded: true},
 			{Quantity: measure.ForkLength, Example: "557", Optional: true},
-			{Quantity: measure.ForkMeasure, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-				return calculators.Assumption{From: "as most fork makers draw it"}, v.Given(measure.ForkLength)
-			}},
+			{Quantity: measure.ForkMeasure, Folded: true,
+				Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+					return calculators.Assumption{From: "as most fork makers draw it"}, v.Given(measure.ForkLength)
+				}},
 		}, fit.WheelInputs(), []calculators.Input{
 			{Quantity: measure.NewForkLength, Optional: true},
 			{Quantity: measure.NewForkOffset, Optional: true},
@@ -43,9 +45,10 @@ func ChangeOfParts() *calculators.Calculator {
 		Answers:  afterChange.list(),
 		Workings: slices.Concat(beforeChange.list(), changeBy.list(), []*calculators.Output{headsetTip, headsetGround}),
 		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.ForkAndWheels, caution.SteererAndStem, caution.HoseCheck, caution.Torque, caution.FirstRide},
-		Solve:    solveChange,
-		Explain:  explainChange,
+		Cautions: []*caution.Caution{caution.ForkAndWheels, caution.SteererAndStem, caution.HoseCheck, caution.Torque,
+			caution.FirstRide},
+		Solve:   solveChange,
+		Explain: explainChange,
 	}
 }
 
@@ -77,7 +80,8 @@ func answersAfter() bikeOutputs {
 var (
 	headsetTip = &calculators.Output{Name: "headset-tip", Label: "The frame tips forward, because the front comes down",
 		Unit: measure.Deg, Finer: 1}
-	headsetGround = &calculators.Output{Name: "headset-ground", Label: "Left on the ground", Unit: measure.Deg, Finer: 1}
+	headsetGround = &calculators.Output{Name: "headset-ground", Label: "Left on the ground", Unit: measure.Deg,
+		Finer: 1}
 )
 
 // headsetPivot assumes that both cups are offset, so that the axis turns about
@@ -87,9 +91,11 @@ func headsetPivot(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{}, false
 	}
 	if v.Has(measure.HeadTubeLength) {
-		return calculators.Assumption{Value: v.Of(measure.HeadTubeLength) / 2, SD: 10, From: "half the head tube, as where both cups are offset"}, true
+		return calculators.Assumption{Value: v.Of(measure.HeadTubeLength) / 2, SD: 10,
+			From: "half the head tube, as where both cups are offset"}, true
 	}
-	return calculators.Assumption{Value: 55, SD: 15, From: "half a usual head tube, as where both cups are offset"}, true
+	return calculators.Assumption{Value: 55, SD: 15, From: "half a usual head tube, as where both cups are offset"},
+		true
 }
 
 // partsOf returns what the reader changes, without the sag.
@@ -104,7 +110,8 @@ func partsOf(v calculators.Values) (geometry.Change, *calculators.Problem) {
 	if v.Has(measure.NewForkLength) {
 		if !v.Has(measure.ForkLength) {
 			return c, &calculators.Problem{Input: measure.ForkLength.Key, Needed: true,
-				Text: words.Of("{0} is needed too: only the difference between both forks moves the bike.", measure.ForkLength.Named())}
+				Text: words.Of("{0} is needed too: only the difference between both forks moves the bike.",
+					measure.ForkLength.Named())}
 		}
 		was, now := v.Of(measure.ForkLength), v.Of(measure.NewForkLength)
 		if v.Is(measure.ForkMeasure, "straight") {

@@ -25,8 +25,10 @@ var effects = map[*calculators.Output]told{
 	changeBy.bbHeight: {words.Of("Higher: pedals strike later, and the bike feels taller in turns."),
 		words.Of("Lower: planted in turns, and the pedals strike sooner."), 3},
 	changeBy.reach: {words.Of("Longer: more room when you stand."), words.Of("Shorter: less room when you stand."), 3},
-	changeBy.stack: {words.Of("The head tube is higher: the bar comes up by as much."), words.Of("The head tube is lower: the bar goes down by as much."), 3},
-	changeBy.trail: {words.Of("More: steadier at speed, heavier at walking pace."), words.Of("Less: lighter to steer, less steady at speed."), 3},
+	changeBy.stack: {words.Of("The head tube is higher: the bar comes up by as much."),
+		words.Of("The head tube is lower: the bar goes down by as much."), 3},
+	changeBy.trail: {words.Of("More: steadier at speed, heavier at walking pace."),
+		words.Of("Less: lighter to steer, less steady at speed."), 3},
 	changeBy.wheelbase: {words.Of("Longer: calmer straight on, wider in a turn."),
 		words.Of("Shorter: tighter in a turn, less calm straight on."), 5},
 	changeBy.topTube: {words.Of("Longer: more room when you sit."), words.Of("Shorter: less room when you sit."), 3},
@@ -79,14 +81,16 @@ func explainChange(v calculators.Values, r *calculators.Result) {
 		caption = words.Of("Unloaded, and at sag with you on the bike")
 	case sags(v):
 		caption = words.Of("Before and after the change, both at sag")
-		r.Note(calculators.PlainNote, "Travel and sag are known, so both bikes are shown as you ride them: before and after at the same sag in millimetres.")
+		r.Note(calculators.PlainNote,
+			"Travel and sag are known, so both bikes are shown as you ride them: before and after at the same sag in millimetres.")
 	}
 	r.Tables = append(r.Tables, changeTable(r, caption))
 	if v.Has(measure.AngleHeadset) {
 		explainHeadset(v, r)
 	}
 	if changesParts(v) {
-		r.Note(calculators.PlainNote, "The saddle tips with the frame: set its tilt again with a level, then look at setback and grips.")
+		r.Note(calculators.PlainNote,
+			"The saddle tips with the frame: set its tilt again with a level, then look at setback and grips.")
 	}
 	r.Figure = changeFigure(v, r)
 }
@@ -118,23 +122,27 @@ func explainHeadset(v calculators.Values, r *calculators.Result) {
 	if !left.Exists() {
 		return
 	}
-	marked := measure.Uncertain{Amount: measure.Amount{Value: v.Of(measure.AngleHeadset), Unit: measure.Deg, Extra: 1}, Plus: 2 * v.SD(measure.AngleHeadset)}
+	marked := measure.Uncertain{Amount: measure.Amount{Value: v.Of(measure.AngleHeadset), Unit: measure.Deg, Extra: 1},
+		Plus: 2 * v.SD(measure.AngleHeadset)}
 	if v.Of(measure.AngleHeadset) > 0 {
 		tip.Label = words.Of("The frame tips back, because the front comes up")
 	}
-	t := calculators.Table{Name: "headset", Caption: words.Of("Why the mark on the headset is not what you get"), Columns: []calculators.Column{
-		{Name: "step", Label: words.Of("Step")}, {Name: "angle", Label: words.Of("Head angle"), Unit: "deg"},
-	}, Rows: [][]words.Sayer{
-		{words.Of("The headset turns the axis in the frame"), signed{marked}},
-		{tip.Label, signed{tip.Uncertain()}},
-		{left.Label, signed{left.Uncertain()}},
-	}}
+	t := calculators.Table{Name: "headset", Caption: words.Of("Why the mark on the headset is not what you get"),
+		Columns: []calculators.Column{
+			{Name: "step", Label: words.Of("Step")}, {Name: "angle", Label: words.Of("Head angle"), Unit: "deg"},
+		}, Rows: [][]words.Sayer{
+			{words.Of("The headset turns the axis in the frame"), signed{marked}},
+			{tip.Label, signed{tip.Uncertain()}},
+			{left.Label, signed{left.Uncertain()}},
+		}}
 	r.Tables = append(r.Tables, t)
 	if v.Of(measure.AngleHeadset) < 0 {
-		r.Note(calculators.PlainNote, "The headset turns the steering axis by {0} in the frame. That swings the axle forward and up, so the front of the bike comes down until the wheel stands again, and the whole frame tips forward with it: {1} is what is left on the ground.",
+		r.Note(calculators.PlainNote,
+			"The headset turns the steering axis by {0} in the frame. That swings the axle forward and up, so the front of the bike comes down until the wheel stands again, and the whole frame tips forward with it: {1} is what is left on the ground.",
 			signed{marked}, signed{left.Uncertain()})
 		return
 	}
-	r.Note(calculators.PlainNote, "The headset turns the steering axis by {0} in the frame. That swings the axle back and down, so the front of the bike comes up, and the whole frame tips back with it: {1} is what is left on the ground.",
+	r.Note(calculators.PlainNote,
+		"The headset turns the steering axis by {0} in the frame. That swings the axle back and down, so the front of the bike comes up, and the whole frame tips back with it: {1} is what is left on the ground.",
 		signed{marked}, signed{left.Uncertain()})
 }

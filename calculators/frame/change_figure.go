@@ -20,7 +20,8 @@ func changeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	f := &drawing.Figure{
 		Title: words.Of("The bike after the change, over the bike before"),
 		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the earlier one in thin lines. The head angle goes from {0} to {1}, the bottom bracket from {2} to {3} above the ground, the reach from {4} to {5}.",
-			r.At(beforeChange.headAngle).Amount(), head.Uncertain(), r.At(beforeChange.bbHeight).Amount(), height.Uncertain(), r.At(beforeChange.reach).Amount(), reach.Uncertain()),
+			r.At(beforeChange.headAngle).Amount(), head.Uncertain(), r.At(beforeChange.bbHeight).Amount(),
+			height.Uncertain(), r.At(beforeChange.reach).Amount(), reach.Uncertain()),
 	}
 	drawOver(f, v, before, after, changesParts(v), head.Amount(), height.Amount())
 	return f
@@ -36,7 +37,8 @@ func hotIf(set bool) drawing.Role {
 
 // drawOver draws a bike over an earlier one, with the two numbers that are seen
 // best.
-func drawOver(f *drawing.Figure, v calculators.Values, before, after geometry.Bike, parts bool, head, height measure.Amount) {
+func drawOver(f *drawing.Figure, v calculators.Values, before, after geometry.Bike, parts bool, head,
+	height measure.Amount) {
 	was, is := build(v, before), build(v, after)
 	is.Saddle, is.SeatTube = was.Saddle, was.SeatTube
 	if parts && v.Declares(measure.NewFrontRim) {
@@ -49,12 +51,16 @@ func drawOver(f *drawing.Figure, v calculators.Values, before, after geometry.Bi
 	}
 	is.FrontRim, is.RearRim = min(is.FrontRim, 2*after.FrontRadius-40), min(is.RearRim, 2*after.RearRadius-40)
 	f.Add(drawing.Line{Role: drawing.Before, Pen: drawing.Thin, Points: []drawing.Point{
-		{X: before.Rear.X - before.RearRadius - 20, Y: before.Ground()}, {X: before.Front.X + before.FrontRadius + 20, Y: before.Ground()}}})
+		{X: before.Rear.X - before.RearRadius - 20, Y: before.Ground()},
+		{X: before.Front.X + before.FrontRadius + 20, Y: before.Ground()}}})
 	f.Add(figure.Over(was, is)...)
 	f.Add(figure.SteeringAxis(is),
 		figure.HeadAngle(is, hotIf(parts), words.Of("{0}", head)),
 		figure.BBHeight(is, drawing.Ink, words.Of("{0}", height)),
-		drawing.Label{Role: drawing.Before, At: drawing.Point{X: before.Front.X - 0.71*before.FrontRadius, Y: before.Front.Y + 0.71*before.FrontRadius}, Side: drawing.Point{X: -0.4, Y: 1}, Leader: true, Text: words.Of("before")},
-		drawing.Label{Role: drawing.Ink, At: drawing.Point{X: after.Front.X + 0.71*after.FrontRadius, Y: after.Front.Y + 0.71*after.FrontRadius}, Side: drawing.Point{X: 1, Y: 1}, Leader: true, Text: words.Of("after")},
+		drawing.Label{Role: drawing.Before, At: drawing.Point{X: before.Front.X - 0.71*before.FrontRadius,
+			Y: before.Front.Y + 0.71*before.FrontRadius}, Side: drawing.Point{X: -0.4, Y: 1}, Leader: true,
+			Text: words.Of("before")},
+		drawing.Label{Role: drawing.Ink, At: drawing.Point{X: after.Front.X + 0.71*after.FrontRadius, Y: after.Front.Y +
+			0.71*after.FrontRadius}, Side: drawing.Point{X: 1, Y: 1}, Leader: true, Text: words.Of("after")},
 	)
 }

@@ -26,14 +26,22 @@ func TestChangesOfBikeA(t *testing.T) {
 		typed string
 		want  [8]float64
 	}{
-		"fork +20":          {"new-fork-length=571", [8]float64{64.165, 76.165, 343.33, 465.76, 636.86, 131.23, 1243.18, 622.61}},
-		"front sag 45":      {"fork-travel=150 sag-front=30", [8]float64{66.922, 78.922, 322.48, 495.86, 613.72, 110.68, 1216.26, 616.02}},
-		"both ends sunk":    {"fork-travel=150 sag-front=30 rear-travel=140 sag-rear=30", [8]float64{64.943, 76.943, 295.43, 474.37, 630.47, 125.35, 1215.57, 620.59}},
-		"offset 44 to 51":   {"new-fork-offset=51", [8]float64{65.137, 77.137, 335.97, 476.50, 628.87, 116.18, 1240.94, 620.11}},
-		"rear wheel to 584": {"new-rear-rim=584", [8]float64{64.118, 76.118, 324.68, 465.25, 637.24, 131.58, 1234.45, 622.73}},
-		"front tyre +5":     {"new-front-tyre=66", [8]float64{64.768, 76.768, 338.76, 472.44, 631.92, 129.02, 1234.58, 621.03}},
-		"both wheels":       {"new-front-rim=584 new-rear-rim=584", [8]float64{65, 77, 318.00, 475, 630, 116.06, 1234.59, 620.45}},
-		"angle headset −1°": {"angle-headset=-1 headset-pivot=57.5", [8]float64{64.246, 77.246, 335.14, 477.70, 627.95, 130.61, 1244.03, 619.84}},
+		"fork +20": {"new-fork-length=571",
+			[8]float64{64.165, 76.165, 343.33, 465.76, 636.86, 131.23, 1243.18, 622.61}},
+		"front sag 45": {"fork-travel=150 sag-front=30",
+			[8]float64{66.922, 78.922, 322.48, 495.86, 613.72, 110.68, 1216.26, 616.02}},
+		"both ends sunk": {"fork-travel=150 sag-front=30 rear-travel=140 sag-rear=30",
+			[8]float64{64.943, 76.943, 295.43, 474.37, 630.47, 125.35, 1215.57, 620.59}},
+		"offset 44 to 51": {"new-fork-offset=51",
+			[8]float64{65.137, 77.137, 335.97, 476.50, 628.87, 116.18, 1240.94, 620.11}},
+		"rear wheel to 584": {"new-rear-rim=584",
+			[8]float64{64.118, 76.118, 324.68, 465.25, 637.24, 131.58, 1234.45, 622.73}},
+		"front tyre +5": {"new-front-tyre=66",
+			[8]float64{64.768, 76.768, 338.76, 472.44, 631.92, 129.02, 1234.58, 621.03}},
+		"both wheels": {"new-front-rim=584 new-rear-rim=584",
+			[8]float64{65, 77, 318.00, 475, 630, 116.06, 1234.59, 620.45}},
+		"angle headset −1°": {"angle-headset=-1 headset-pivot=57.5",
+			[8]float64{64.246, 77.246, 335.14, 477.70, 627.95, 130.61, 1244.03, 619.84}},
 	} {
 		r := calctest.Answer(t, ChangeOfParts(), bikeA+c.typed)
 		for i, want := range c.want {
@@ -93,15 +101,18 @@ func TestChangesPointTheRightWay(t *testing.T) {
 		draw := func(key string, low, high int) string {
 			return key + "=" + strconv.Itoa(rapid.IntRange(low, high).Draw(t, key))
 		}
-		base := strings.Join([]string{draw("reach", 380, 520), draw("stack", 560, 680), draw("head-angle", 62, 72), draw("seat-angle", 70, 80),
-			draw("chainstay", 410, 460), draw("bb-drop", 0, 60), draw("fork-offset", 37, 51), "front-rim=622 front-tyre=61 fork-length=540 head-tube-length=110 "}, " ")
+		base := strings.Join([]string{draw("reach", 380, 520), draw("stack", 560, 680), draw("head-angle", 62, 72),
+			draw("seat-angle", 70, 80),
+			draw("chainstay", 410, 460), draw("bb-drop", 0, 60), draw("fork-offset", 37, 51),
+			"front-rim=622 front-tyre=61 fork-length=540 head-tube-length=110 "}, " ")
 		change := func(typed string) func(*calculators.Output) float64 {
 			r := calctest.Answer(t, ChangeOfParts(), base+typed)
 			return func(o *calculators.Output) float64 { return calctest.Value(r, o) }
 		}
 		by := changeBy
 		fork := change("new-fork-length=" + strconv.Itoa(rapid.IntRange(545, 600).Draw(t, "fork")))
-		if fork(by.headAngle) >= 0 || fork(by.seatAngle) >= 0 || fork(by.bbHeight) <= 0 || fork(by.reach) >= 0 || fork(by.stack) <= 0 {
+		if fork(by.headAngle) >= 0 || fork(by.seatAngle) >= 0 || fork(by.bbHeight) <= 0 || fork(by.reach) >= 0 ||
+			fork(by.stack) <= 0 {
 			t.Fatal("a longer fork points the wrong way")
 		}
 		mark := rapid.SampledFrom([]float64{-2, -1.5, -1, -0.5, 0.5, 1, 1.5}).Draw(t, "mark")
@@ -127,7 +138,8 @@ func TestSagOfBikeA(t *testing.T) {
 	require.InDelta(t, 295.43, calctest.Value(r, sagHeight), 0.006)
 	require.InDelta(t, 66.922, calctest.Value(r, forkSunk.headAngle), 0.0006)
 	require.InDelta(t, 110.68, calctest.Value(r, forkSunk.trail), 0.006)
-	require.InDelta(t, calctest.Value(r, bothSunk.reach)-calctest.Value(r, unloaded.reach), calctest.Value(r, sagChange.reach), 1e-9)
+	require.InDelta(t, calctest.Value(r, bothSunk.reach)-calctest.Value(r, unloaded.reach),
+		calctest.Value(r, sagChange.reach), 1e-9)
 }
 
 // TestWhatSinksFurtherTipsTheBike: fork alone steepens, rear alone slackens, and

@@ -23,18 +23,30 @@ func charts(t *testing.T) []printed {
 	t.Helper()
 	var all []printed
 	for i, c := range []geometry.Chart{
-		{Reach: 410.3, Stack: 592.2, HeadAngle: 65.4, SeatAngle: 76.3, HeadTube: 95, LowerHeadset: 4, ForkOffset: 44, Chainstay: 430, Drop: 22, FrontRadius: 353, RearRadius: 353},
-		{Reach: 435.4, Stack: 610.1, HeadAngle: 65.6, SeatAngle: 76.6, HeadTube: 100, LowerHeadset: 4, ForkOffset: 44, Chainstay: 434, Drop: 32, FrontRadius: 372, RearRadius: 372},
-		{Reach: 460.2, Stack: 624.7, HeadAngle: 65.4, SeatAngle: 76.4, HeadTube: 110, LowerHeadset: 4, ForkOffset: 44, Chainstay: 437, Drop: 32, FrontRadius: 372, RearRadius: 372},
-		{Reach: 484.8, Stack: 640.4, HeadAngle: 65.3, SeatAngle: 76.8, HeadTube: 125, LowerHeadset: 4, ForkOffset: 44, Chainstay: 440, Drop: 32, FrontRadius: 372, RearRadius: 372},
-		{Reach: 510.1, Stack: 657.9, HeadAngle: 65.7, SeatAngle: 77.2, HeadTube: 140, LowerHeadset: 4, ForkOffset: 44, Chainstay: 443, Drop: 32, FrontRadius: 372, RearRadius: 372},
-		{Reach: 440.4, Stack: 605.3, HeadAngle: 67.1, SeatAngle: 74.6, HeadTube: 100, LowerHeadset: 0, ForkOffset: 51, Chainstay: 430, Drop: 60, FrontRadius: 364, RearRadius: 364},
-		{Reach: 470.2, Stack: 634.8, HeadAngle: 63.9, SeatAngle: 78.1, HeadTube: 105, LowerHeadset: 12, ForkOffset: 44, Chainstay: 438, Drop: 21, FrontRadius: 372, RearRadius: 353},
-		{Reach: 398.6, Stack: 571.4, HeadAngle: 66.2, SeatAngle: 75.2, HeadTube: 90, LowerHeadset: 0, ForkOffset: 37, Chainstay: 425, Drop: 11, FrontRadius: 349, RearRadius: 349},
-		{Reach: 505.4, Stack: 645.2, HeadAngle: 63.4, SeatAngle: 78.6, HeadTube: 115, LowerHeadset: 10, ForkOffset: 44, Chainstay: 450, Drop: 28, FrontRadius: 376, RearRadius: 357},
-		{Reach: 427.3, Stack: 618.6, HeadAngle: 68.3, SeatAngle: 73.8, HeadTube: 112, LowerHeadset: 0, ForkOffset: 51, Chainstay: 435, Drop: 62, FrontRadius: 366, RearRadius: 366},
-		{Reach: 475.2, Stack: 629.7, HeadAngle: 64.8, SeatAngle: 77.1, HeadTube: 110, LowerHeadset: 5, ForkOffset: 44, Chainstay: 435, Drop: 35, FrontRadius: 372, RearRadius: 372},
-		{Reach: 492.6, Stack: 632.3, HeadAngle: 64.2, SeatAngle: 77.4, HeadTube: 108, LowerHeadset: 5, ForkOffset: 42, Chainstay: 441, Drop: 30, FrontRadius: 371, RearRadius: 371},
+		{Reach: 410.3, Stack: 592.2, HeadAngle: 65.4, SeatAngle: 76.3, HeadTube: 95, LowerHeadset: 4, ForkOffset: 44,
+			Chainstay: 430, Drop: 22, FrontRadius: 353, RearRadius: 353},
+		{Reach: 435.4, Stack: 610.1, HeadAngle: 65.6, SeatAngle: 76.6, HeadTube: 100, LowerHeadset: 4, ForkOffset: 44,
+			Chainstay: 434, Drop: 32, FrontRadius: 372, RearRadius: 372},
+		{Reach: 460.2, Stack: 624.7, HeadAngle: 65.4, SeatAngle: 76.4, HeadTube: 110, LowerHeadset: 4, ForkOffset: 44,
+			Chainstay: 437, Drop: 32, FrontRadius: 372, RearRadius: 372},
+		{Reach: 484.8, Stack: 640.4, HeadAngle: 65.3, SeatAngle: 76.8, HeadTube: 125, LowerHeadset: 4, ForkOffset: 44,
+			Chainstay: 440, Drop: 32, FrontRadius: 372, RearRadius: 372},
+		{Reach: 510.1, Stack: 657.9, HeadAngle: 65.7, SeatAngle: 77.2, HeadTube: 140, LowerHeadset: 4, ForkOffset: 44,
+			Chainstay: 443, Drop: 32, FrontRadius: 372, RearRadius: 372},
+		{Reach: 440.4, Stack: 605.3, HeadAngle: 67.1, SeatAngle: 74.6, HeadTube: 100, LowerHeadset: 0, ForkOffset: 51,
+			Chainstay: 430, Drop: 60, FrontRadius: 364, RearRadius: 364},
+		{Reach: 470.2, Stack: 634.8, HeadAngle: 63.9, SeatAngle: 78.1, HeadTube: 105, LowerHeadset: 12, ForkOffset: 44,
+			Chainstay: 438, Drop: 21, FrontRadius: 372, RearRadius: 353},
+		{Reach: 398.6, Stack: 571.4, HeadAngle: 66.2, SeatAngle: 75.2, HeadTube: 90, LowerHeadset: 0, ForkOffset: 37,
+			Chainstay: 425, Drop: 11, FrontRadius: 349, RearRadius: 349},
+		{Reach: 505.4, Stack: 645.2, HeadAngle: 63.4, SeatAngle: 78.6, HeadTube: 115, LowerHeadset: 10, ForkOffset: 44,
+			Chainstay: 450, Drop: 28, FrontRadius: 376, RearRadius: 357},
+		{Reach: 427.3, Stack: 618.6, HeadAngle: 68.3, SeatAngle: 73.8, HeadTube: 112, LowerHeadset: 0, ForkOffset: 51,
+			Chainstay: 435, Drop: 62, FrontRadius: 366, RearRadius: 366},
+		{Reach: 475.2, Stack: 629.7, HeadAngle: 64.8, SeatAngle: 77.1, HeadTube: 110, LowerHeadset: 5, ForkOffset: 44,
+			Chainstay: 435, Drop: 35, FrontRadius: 372, RearRadius: 372},
+		{Reach: 492.6, Stack: 632.3, HeadAngle: 64.2, SeatAngle: 77.4, HeadTube: 108, LowerHeadset: 5, ForkOffset: 42,
+			Chainstay: 441, Drop: 30, FrontRadius: 371, RearRadius: 371},
 	} {
 		b, err := c.Solve()
 		require.NoError(t, err)
@@ -174,7 +186,8 @@ func TestTheWrongEntryIsNamedWhereTheDataCanDecide(t *testing.T) {
 			if chartEntries[list[0].entry].Key == s.key {
 				right++
 			} else {
-				t.Logf("chart %d: %s %v for %v was taken for a slip of %s", j, s.key, y, x, chartEntries[list[0].entry].Key)
+				t.Logf("chart %d: %s %v for %v was taken for a slip of %s", j, s.key, y, x,
+					chartEntries[list[0].entry].Key)
 			}
 		}
 	}
@@ -204,7 +217,8 @@ func TestNoEntryIsBlamedWhereTwoWouldDo(t *testing.T) {
 }
 
 func TestNothingToCompareIsSaid(t *testing.T) {
-	r, problems := Geometry().Run(printed{"reach": 460, "stack": 625, "head-angle": 65.5, "seat-angle": 76.5, "chainstay": 437, "bb-drop": 32}.pairs(), nil)
+	r, problems := Geometry().Run(printed{"reach": 460, "stack": 625, "head-angle": 65.5, "seat-angle": 76.5,
+		"chainstay": 437, "bb-drop": 32}.pairs(), nil)
 	require.Empty(t, problems)
 	x := r.At(chartMismatch)
 	require.True(t, math.IsNaN(float64(x.Value)))
@@ -213,8 +227,10 @@ func TestNothingToCompareIsSaid(t *testing.T) {
 
 func ExampleGeometry() {
 	r, _ := Geometry().Run([]calculators.Pair{
-		{Key: "reach", Typed: "475"}, {Key: "stack", Typed: "630"}, {Key: "head-angle", Typed: "65"}, {Key: "seat-angle", Typed: "77"},
-		{Key: "chainstay", Typed: "435"}, {Key: "bb-drop", Typed: "35"}, {Key: "fork-offset", Typed: "44"}, {Key: "front-radius", Typed: "372"}, {Key: "rear-radius", Typed: "372"},
+		{Key: "reach", Typed: "475"}, {Key: "stack", Typed: "630"}, {Key: "head-angle", Typed: "65"},
+		{Key: "seat-angle", Typed: "77"},
+		{Key: "chainstay", Typed: "435"}, {Key: "bb-drop", Typed: "35"}, {Key: "fork-offset", Typed: "44"},
+		{Key: "front-radius", Typed: "372"}, {Key: "rear-radius", Typed: "372"},
 	}, nil)
 	for _, o := range []*calculators.Output{frontCentre, bbHeight, trail, effectiveTopTube, wheelbase} {
 		fmt.Printf("%s %.2f\n", o.Name, float64(r.At(o).Value))

@@ -21,21 +21,28 @@ import (
 func Climb() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "climb-balance", Section: calculators.Frame,
-		Title: "Climbing and descending balance", Question: "Where does the front wheel lift, and what would a change buy you?",
+		Title:    "Climbing and descending balance",
+		Question: "Where does the front wheel lift, and what would a change buy you?",
 		Scenario: "Larch Hollow’s test rider, 1740 mm tall and 75 kg, seated on the test bike on a climb of 15 %.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
-				{Quantity: measure.Inseam, Example: "830", Optional: true}, {Quantity: measure.Stature, Example: "1740", Optional: true}, fit.SexInput(""),
+				{Quantity: measure.Inseam, Example: "830", Optional: true},
+				{Quantity: measure.Stature, Example: "1740", Optional: true}, fit.SexInput(""),
 				{Quantity: measure.Mass, Example: "75", Assume: calculators.Fixed(75, 12, "a usual adult")},
 				{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
-				{Quantity: measure.GripX, Example: "442", Optional: true}, {Quantity: measure.GripY, Example: "715", Optional: true},
-				{Quantity: measure.Grade, Example: "15±0", Slide: [2]float64{0, 40}, Assume: calculators.Fixed(0, 0, "on the level")},
+				{Quantity: measure.GripX, Example: "442", Optional: true},
+				{Quantity: measure.GripY, Example: "715", Optional: true},
+				{Quantity: measure.Grade, Example: "15±0", Slide: [2]float64{0, 40},
+					Assume: calculators.Fixed(0, 0, "on the level")},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
-				{Quantity: measure.ElbowBend, Folded: true, Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
+				{Quantity: measure.ElbowBend, Folded: true,
+					Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
 				{Quantity: measure.BikeMass, Folded: true, Assume: calculators.Fixed(15, 1.5, "a usual trail bike")},
-				{Quantity: measure.Load, Folded: true, Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
+				{Quantity: measure.Load, Folded: true,
+					Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
 			},
-			foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, climbPedals(), fit.UnderGripsInputs(),
+			foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, climbPedals(),
+			fit.UnderGripsInputs(),
 			[]calculators.Input{
 				{Quantity: measure.COMForward, Optional: true, Folded: true},
 				{Quantity: measure.COMHeight, Optional: true, Folded: true},
@@ -43,9 +50,11 @@ func Climb() *calculators.Calculator {
 				{Quantity: measure.COMForwardError, Folded: true, Assume: modelError},
 				{Quantity: measure.COMHeightError, Folded: true, Assume: modelError},
 			}),
-		Answers:  []*calculators.Output{frontLoad, liftGrade, wanderGrade, pitchOver, trunkSeated, comForward, comHeight},
+		Answers: []*calculators.Output{frontLoad, liftGrade, wanderGrade, pitchOver, trunkSeated, comForward,
+			comHeight},
 		Workings: climbWorkings(),
-		Sources: []*literature.Source{literature.DeLeva1996, literature.Riel2005, literature.Moore2012, literature.Meijaard2007, literature.ISO4210Part2,
+		Sources: []*literature.Source{literature.DeLeva1996, literature.Riel2005, literature.Moore2012,
+			literature.Meijaard2007, literature.ISO4210Part2,
 			literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteadyBike, caution.FirstRide},
 		Solve:    solveClimb,
@@ -61,11 +70,13 @@ var (
 		Between: "grade at which a steady push leaves nothing on the front wheel"}
 	wanderGrade = &calculators.Output{Name: "wander-grade", Label: "Front wanders at", Unit: measure.Percent,
 		Between: "grade at which the front wheel goes light in each push of the pedal"}
-	pitchOver = &calculators.Output{Name: "pitch-over-deceleration", Label: "Rear lifts when braking at", Unit: measure.Gravity,
+	pitchOver = &calculators.Output{Name: "pitch-over-deceleration", Label: "Rear lifts when braking at",
+		Unit:    measure.Gravity,
 		Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping"}
 	trunkSeated = &calculators.Output{Name: "trunk-angle", Label: "Trunk, seated", Unit: measure.Deg, Folded: true,
 		Between: "the ground and the line from hip to shoulder, at sag; upright is 90"}
-	comForward = &calculators.Output{Name: "com-forward", Label: "Centre of mass, ahead", Unit: measure.Mm, Folded: true,
+	comForward = &calculators.Output{Name: "com-forward", Label: "Centre of mass, ahead", Unit: measure.Mm,
+		Folded:  true,
 		Between: "rear wheel’s contact forward to the centre of mass of rider and bike, level"}
 	comHeight = &calculators.Output{Name: "com-height", Label: "Centre of mass, high", Unit: measure.Mm, Folded: true,
 		Between: "ground up to the centre of mass of rider and bike"}
@@ -74,8 +85,10 @@ var (
 // Further numbers: the braking limit on a descent, and the front wheel's share on the
 // level with the saddle moved back.
 var (
-	descentBrake = &calculators.Output{Name: "descent-brake", Label: "Rear lifts when braking at", Unit: measure.Gravity}
-	saddleBack   = &calculators.Output{Name: "saddle-back-load", Label: "On the front wheel, saddle back", Unit: measure.Percent, Finer: 1}
+	descentBrake = &calculators.Output{Name: "descent-brake", Label: "Rear lifts when braking at",
+		Unit: measure.Gravity}
+	saddleBack = &calculators.Output{Name: "saddle-back-load", Label: "On the front wheel, saddle back",
+		Unit: measure.Percent, Finer: 1}
 )
 
 // foldedBar asks how far apart the hands are, behind "More settings".
@@ -91,10 +104,14 @@ func foldedBar() []calculators.Input {
 // by a few mm, so nothing of it is held uncertain.
 func climbPedals() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.CrankLength, Folded: true, Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
-		{Quantity: measure.PedalHeight, Folded: true, Assume: calculators.Fixed(12, 0, "between flat and clipped pedals")},
-		{Quantity: measure.SoleHeight, Folded: true, Assume: calculators.Fixed(13, 0, "between shoes for flat and for clipped pedals")},
-		{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(5, 0, "between clipped in and flat")},
+		{Quantity: measure.CrankLength, Folded: true,
+			Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
+		{Quantity: measure.PedalHeight, Folded: true,
+			Assume: calculators.Fixed(12, 0, "between flat and clipped pedals")},
+		{Quantity: measure.SoleHeight, Folded: true,
+			Assume: calculators.Fixed(13, 0, "between shoes for flat and for clipped pedals")},
+		{Quantity: measure.CleatBehindBall, Folded: true,
+			Assume: calculators.Fixed(5, 0, "between clipped in and flat")},
 	}
 }
 
@@ -104,7 +121,8 @@ const modelErrorSD = 12.5
 
 // modelError is what is not known of the body model; a weighed centre has none.
 func modelError(v calculators.Values) (calculators.Assumption, bool) {
-	return calculators.Assumption{SD: modelErrorSD, From: "how far two body models of one measured rider lie apart"}, !weighed(v)
+	return calculators.Assumption{SD: modelErrorSD, From: "how far two body models of one measured rider lie apart"},
+		!weighed(v)
 }
 
 // weighed tells whether the centre of mass was found on a scale.
@@ -158,7 +176,8 @@ type climbLoad struct {
 func newClimbs(grades ...float64) (list []climbLoad) {
 	for _, grade := range grades {
 		name := "load-at-" + strconv.FormatFloat(grade, 'f', -1, 64)
-		list = append(list, climbLoad{grade, &calculators.Output{Name: name, Label: "On the front wheel", Unit: measure.Percent, Finer: 1}})
+		list = append(list, climbLoad{grade, &calculators.Output{Name: name, Label: "On the front wheel",
+			Unit: measure.Percent, Finer: 1}})
 	}
 	return list
 }
@@ -252,7 +271,8 @@ func (c *climber) balance(v calculators.Values, rider geometry.Point) geometry.B
 	all, _ := body.Combine(
 		body.Part{Mass: v.Of(measure.Mass) + v.Of(measure.Load), X: rider.X - b.Rear.X, Y: rider.Y - b.Ground()},
 		body.Part{Mass: v.Of(measure.BikeMass), X: bikeAhead * w, Y: bikeUp})
-	return geometry.Balance{Ahead: all.X + v.Of(measure.COMForwardError), Height: all.Y + v.Of(measure.COMHeightError), Wheelbase: w}
+	return geometry.Balance{Ahead: all.X + v.Of(measure.COMForwardError), Height: all.Y + v.Of(measure.COMHeightError),
+		Wheelbase: w}
 }
 
 // seatedBalance returns the balance of the rider seated, and how the rider sits.
@@ -269,14 +289,17 @@ func (c *climber) seatedBalance(v calculators.Values) (geometry.Balance, fit.Sea
 func needs(v calculators.Values) *calculators.Problem {
 	if weighed(v) {
 		if !v.Has(measure.Wheelbase) && !(v.Has(measure.Reach) && v.Has(measure.Stack)) {
-			return &calculators.Problem{Input: measure.Wheelbase.Key, Needed: true, Text: words.Of("{0} is needed with a weighed centre of mass.", measure.Wheelbase.Named())}
+			return &calculators.Problem{Input: measure.Wheelbase.Key, Needed: true,
+				Text: words.Of("{0} is needed with a weighed centre of mass.", measure.Wheelbase.Named())}
 		}
 		return nil
 	}
-	for _, q := range [...]*measure.Quantity{measure.Inseam, measure.Stature, measure.SaddleHeight, measure.GripX, measure.GripY} {
+	for _, q := range [...]*measure.Quantity{measure.Inseam, measure.Stature, measure.SaddleHeight, measure.GripX,
+		measure.GripY} {
 		if !v.Has(q) {
 			return &calculators.Problem{Input: q.Key, Needed: true,
-				Text: words.Of("{0} is needed, or else a centre of mass from weighing: {1} and {2}.", q.Named(), measure.COMForward.Named(), measure.COMHeight.Named())}
+				Text: words.Of("{0} is needed, or else a centre of mass from weighing: {1} and {2}.", q.Named(),
+					measure.COMForward.Named(), measure.COMHeight.Named())}
 		}
 	}
 	return nil
@@ -364,8 +387,9 @@ func solveWeighed(v calculators.Values, out calculators.Numbers) *calculators.Pr
 		return p
 	}
 	if b.Ahead >= b.Wheelbase {
-		return &calculators.Problem{Input: measure.COMForward.Key, Text: words.Of("The centre of mass lies ahead of the front wheel, {0} against a wheelbase of {1}: on such a bike the rear wheel would hang in the air. Check both.",
-			measure.COMForward.Amount(b.Ahead), measure.Wheelbase.Amount(b.Wheelbase))}
+		return &calculators.Problem{Input: measure.COMForward.Key,
+			Text: words.Of("The centre of mass lies ahead of the front wheel, {0} against a wheelbase of {1}: on such a bike the rear wheel would hang in the air. Check both.",
+				measure.COMForward.Amount(b.Ahead), measure.Wheelbase.Amount(b.Wheelbase))}
 	}
 	setShares(v, b, out)
 	out.Set(pitchOver, b.PitchOver(0))

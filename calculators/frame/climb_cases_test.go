@@ -36,9 +36,11 @@ type climbing struct {
 }
 
 func newClimbing(x []float64) climbing {
-	c := climbing{x: x, rider: rider{stature: x[13], inseam: x[14], trochanter: x[15], trunk: x[16], arm: x[17], shoulders: x[18],
-		bar: x[19], grip: x[20], crank: x[21], pedal: x[22], sole: x[23], cleat: x[24]}}
-	c.level = draw(paper{reach: x[0], stack: x[1], head: x[2], seat: x[3], stay: x[4], drop: x[5], offset: x[6], front: 311 + x[7], rear: 292 + x[8]})
+	c := climbing{x: x, rider: rider{stature: x[13], inseam: x[14], trochanter: x[15], trunk: x[16], arm: x[17],
+		shoulders: x[18],
+		bar:       x[19], grip: x[20], crank: x[21], pedal: x[22], sole: x[23], cleat: x[24]}}
+	c.level = draw(paper{reach: x[0], stack: x[1], head: x[2], seat: x[3], stay: x[4], drop: x[5], offset: x[6],
+		front: 311 + x[7], rear: 292 + x[8]})
 	c.sunk = c.level.settled(moved{sagFront: x[9] * x[10] / 100, sagRear: x[11] * x[12] / 100})
 	return c
 }
@@ -62,7 +64,8 @@ func (c climbing) saddle() vec {
 func (c climbing) weight(rider vec) vec {
 	ground := vec{c.sunk.rear.x, c.sunk.ground()}
 	body, bike := c.x[25]+c.x[26], c.x[27]
-	all := rider.minus(ground).times(body).plus(vec{0.42 * c.sunk.wheelbase(), 520}.times(bike)).times(1 / (body + bike))
+	all := rider.minus(ground).times(body).plus(vec{0.42 * c.sunk.wheelbase(), 520}.times(bike)).times(1 / (body +
+		bike))
 	return all.plus(vec{c.x[32], c.x[33]})
 }
 
@@ -104,11 +107,13 @@ func wantClimb(c climbing, grade, descent float64) []calctest.Want {
 		calctest.Is(wanderGrade, lift/1.8, 1e-6),
 		calctest.Is(pitchOver, c.brake(0), 1e-6), calctest.Is(descentBrake, c.brake(descent), 1e-6),
 		calctest.Is(trunkSeated, trunk, 1e-6), calctest.Is(comForward, w.x, 1e-6), calctest.Is(comHeight, w.y, 1e-6),
-		calctest.Cell("grades", 0, "grade", descent, 0.51), calctest.Cell("grades", 0, "brake", c.brake(descent), 0.0051),
+		calctest.Cell("grades", 0, "grade", descent, 0.51),
+		calctest.Cell("grades", 0, "brake", c.brake(descent), 0.0051),
 		calctest.Cell("grades", 1, "brake", c.brake(0), 0.0051),
 	}
 	for i, climb := range []float64{0, 5, 10, 15, 20, 25, 30, 35, 40} {
-		want = append(want, calctest.Is(climbs[i].load, c.share(w, climb), 1e-6), calctest.Cell("grades", i+1, "grade", climb, 0.01))
+		want = append(want, calctest.Is(climbs[i].load, c.share(w, climb), 1e-6),
+			calctest.Cell("grades", i+1, "grade", climb, 0.01))
 		if c.share(w, climb) > 0 {
 			want = append(want, calctest.Cell("grades", i+1, "front-load", c.share(w, climb), 0.051))
 		}
@@ -121,7 +126,8 @@ func wantClimb(c climbing, grade, descent float64) []calctest.Want {
 			calctest.Is(m.lift, lifts, 1e-6), calctest.Is(m.liftBy, lifts-lift, 1e-6),
 			calctest.Cell("change", 2*i, "before", level, 0.051), calctest.Cell("change", 2*i, "after", load, 0.051),
 			calctest.Cell("change", 2*i, "change", load-level, 0.051),
-			calctest.Cell("change", 2*i+1, "before", lift, 0.051), calctest.Cell("change", 2*i+1, "after", lifts, 0.051),
+			calctest.Cell("change", 2*i+1, "before", lift, 0.051),
+			calctest.Cell("change", 2*i+1, "after", lifts, 0.051),
 			calctest.Cell("change", 2*i+1, "change", lifts-lift, 0.051))
 		if i == 0 {
 			want = append(want, calctest.Is(saddleBack, level-(load-level), 1e-6))
@@ -137,16 +143,22 @@ func TestClimbCases(t *testing.T) {
 	// pitch-over (1207 − 431)/1043 = 0.74401 g; on 60 % down, at 30.964°, 0.74401·0.85749
 	// − 0.51450 = 0.12349 g.
 	weighedWant := []calctest.Want{
-		calctest.Is(frontLoad, 24.4747, 1e-4), calctest.Is(liftGrade, 41.3231, 1e-4), calctest.Is(wanderGrade, 22.9573, 1e-4),
-		calctest.Is(pitchOver, 0.744008, 1e-5), calctest.Is(descentBrake, 0.123486, 2e-5), calctest.Is(comForward, 431, 1e-9), calctest.Is(comHeight, 1043, 1e-9),
-		calctest.None(trunkSeated), calctest.None(saddleBack), calctest.None(postMove.load), calctest.None(seatMove.liftBy),
+		calctest.Is(frontLoad, 24.4747, 1e-4), calctest.Is(liftGrade, 41.3231, 1e-4),
+		calctest.Is(wanderGrade, 22.9573, 1e-4),
+		calctest.Is(pitchOver, 0.744008, 1e-5), calctest.Is(descentBrake, 0.123486, 2e-5),
+		calctest.Is(comForward, 431, 1e-9), calctest.Is(comHeight, 1043, 1e-9),
+		calctest.None(trunkSeated), calctest.None(saddleBack), calctest.None(postMove.load),
+		calctest.None(seatMove.liftBy),
 	}
 	bike := newClimbing(climbX)
 	calctest.Cases(t, Climb(),
 		calctest.Case{Typed: climbTyped(35) + "grade=13±0", Source: source, Want: wantClimb(bike, 13, -60)},
-		calctest.Case{Typed: climbTyped(34) + "grade=-21±0", Source: source, Want: wantClimb(newClimbing(climbX[:34]), -21, -21)},
-		calctest.Case{Typed: "com-forward=431 com-height=1043 wheelbase=1207 grade=13±0", Source: "the hand calculation above", Want: weighedWant},
-		calctest.Case{Typed: climbTyped(25) + "com-forward=431 com-height=1043 grade=13±0", Source: "the wheelbase of the drawn bike at sag",
+		calctest.Case{Typed: climbTyped(34) + "grade=-21±0", Source: source,
+			Want: wantClimb(newClimbing(climbX[:34]), -21, -21)},
+		calctest.Case{Typed: "com-forward=431 com-height=1043 wheelbase=1207 grade=13±0",
+			Source: "the hand calculation above", Want: weighedWant},
+		calctest.Case{Typed: climbTyped(25) + "com-forward=431 com-height=1043 grade=13±0",
+			Source: "the wheelbase of the drawn bike at sag",
 			Want: []calctest.Want{calctest.Is(frontLoad, 100*(431-1043*0.13)/bike.sunk.wheelbase(), 1e-6),
 				calctest.Is(pitchOver, (bike.sunk.wheelbase()-431)/1043, 1e-8)}},
 	)
@@ -174,12 +186,14 @@ func TestTheMarginsOfAClimb(t *testing.T) {
 // TestWhatAClimbIsSaidToMean holds the numbers in sentences, and where they change.
 func TestWhatAClimbIsSaidToMean(t *testing.T) {
 	weighed := func(grade float64) *calculators.Result {
-		return calctest.Answer(t, Climb(), fmt.Sprintf("com-forward=431 com-height=1043 wheelbase=1207 grade=%v±0", grade))
+		return calctest.Answer(t, Climb(), fmt.Sprintf("com-forward=431 com-height=1043 wheelbase=1207 grade=%v±0",
+			grade))
 	}
 	// The front lifts at 41.32 %, and at the strongest push at half of it, 20.66 %.
 	for grade, want := range map[float64]string{
 		-5: "seated and not braking", 13: "the front tyre keeps its line", 20.6: "the front tyre keeps its line",
-		20.7: "each push takes what is left", 41.3: "each push takes what is left", 41.4: "Nothing is left on the front wheel",
+		20.7: "each push takes what is left", 41.3: "each push takes what is left",
+		41.4: "Nothing is left on the front wheel",
 	} {
 		assert.Contains(t, weighed(grade).At(frontLoad).Meaning.Say(nil), want, grade)
 	}
@@ -207,7 +221,8 @@ func TestWhatAClimbIsSaidToMean(t *testing.T) {
 	after, _ := c.seated(c.saddle().plus(vec{25, 0}))
 	says("With the saddle 25 mm further back you have %.1f", 2*c.share(w, 0)-c.share(after, 0))
 	says("asks for 25 %% of the weight")
-	assert.Equal(t, []string{plain("25 mm less post setback"), plain("25 mm less post setback"), "2.0° steeper seat angle", "2.0° steeper seat angle"},
+	assert.Equal(t, []string{plain("25 mm less post setback"), plain("25 mm less post setback"),
+		"2.0° steeper seat angle", "2.0° steeper seat angle"},
 		calctest.Column(t, r, "change", "change-of"))
 	// A rider far behind: under the 25 % of ISO 4210-2.
 	r = calctest.Answer(t, Climb(), climbTyped(34)+"grade=13±0 saddle-setback=400 com-forward-error=-90")
@@ -229,7 +244,8 @@ func TestAClimbPointsTheRightWay(t *testing.T) {
 		type turn struct{ typed, signs string } // share, lift, pitch-over, ahead, height; a blank where nobody can say
 		c := rapid.SampledFrom([]turn{
 			{fmt.Sprintf("grade=%v±0", grade+3), "-0000"}, {"grip-x=460", "++ + "}, {"chainstay=450", "++   "},
-			{"saddle-setback=200", "--0-"}, {"saddle-height=748", "    +"}, {"load=9", "-- "}, {"bike-mass=17", " ++ -"},
+			{"saddle-setback=200", "--0-"}, {"saddle-height=748", "    +"}, {"load=9", "-- "},
+			{"bike-mass=17", " ++ -"},
 			{"com-height-error=5", "--- +"}, {"com-forward-error=15", "++-+0"}, {"grip-y=735", "--  +"},
 		}).Draw(t, "more")
 		there := calctest.Answer(t, Climb(), base+c.typed)

@@ -56,20 +56,24 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 	wander.Meaning = words.Of("From here the front goes light at each push, because the push swings {0} to {1} above its mean (from memory): the stronger your pushes, the nearer to the low end.",
 		measure.Percentage(100*swingLeast), measure.Percentage(100*swingMost))
 	if weighed(v) {
-		r.Note(calculators.PlainNote, "The centre of mass was weighed, so the body model is left out. One that is 1 % of the mass off on the scale moves the height by several centimetres, so weigh three times.")
+		r.Note(calculators.PlainNote,
+			"The centre of mass was weighed, so the body model is left out. One that is 1 % of the mass off on the scale moves the height by several centimetres, so weigh three times.")
 		return
 	}
-	r.Note(calculators.PlainNote, "The body model puts your centre of mass to within about {0}. Two results for the same rider share that error, so a difference between them is much surer than either.", measure.Millimetres(2*modelErrorSD))
+	r.Note(calculators.PlainNote,
+		"The body model puts your centre of mass to within about {0}. Two results for the same rider share that error, so a difference between them is much surer than either.", measure.Millimetres(2*modelErrorSD))
 	back := r.At(saddleBack)
 	if !back.Exists() {
 		return
 	}
 	if float64(back.Value) < steeringFloor {
-		r.Note(calculators.CheckNote, "With the saddle {0} further back {1} of the weight would rest on the front wheel, less than the {2} that the standard for bicycles asks for. Such a bike steers badly on the level already.",
+		r.Note(calculators.CheckNote,
+			"With the saddle {0} further back {1} of the weight would rest on the front wheel, less than the {2} that the standard for bicycles asks for. Such a bike steers badly on the level already.",
 			measure.Millimetres(postForward), back.Uncertain(), measure.Percentage(steeringFloor))
 		return
 	}
-	r.Note(calculators.PlainNote, "The standard for bicycles asks for {0} of the weight on the front wheel with saddle and rider as far back as they go. With the saddle {1} further back you have {2}, so it is a floor that you stand well above, not a target.",
+	r.Note(calculators.PlainNote,
+		"The standard for bicycles asks for {0} of the weight on the front wheel with saddle and rider as far back as they go. With the saddle {1} further back you have {2}, so it is a floor that you stand well above, not a target.",
 		measure.Percentage(steeringFloor), measure.Millimetres(postForward), back.Uncertain())
 }
 
@@ -88,7 +92,8 @@ func explainBraking(v calculators.Values, r *calculators.Result, x *calculators.
 // gradeTable shows the front wheel's share up the climbs and the braking limit
 // down the descents.
 func gradeTable(v calculators.Values, r *calculators.Result) calculators.Table {
-	t := calculators.Table{Name: "grades", Caption: words.Of("Up and down: what the front wheel carries, and how hard you may brake"), Folded: true,
+	t := calculators.Table{Name: "grades",
+		Caption: words.Of("Up and down: what the front wheel carries, and how hard you may brake"), Folded: true,
 		Columns: []calculators.Column{
 			{Name: "grade", Label: words.Of("Grade"), Unit: "%"},
 			{Name: "front-load", Label: words.Of("On the front wheel, seated"), Unit: "%"},
@@ -121,13 +126,14 @@ func said(x *calculators.Answer) words.Sayer {
 
 // movesTable shows what two changes of the saddle's place are worth.
 func movesTable(r *calculators.Result, lift *calculators.Answer) calculators.Table {
-	t := calculators.Table{Name: "change", Caption: words.Of("What a change is worth, seated"), Columns: []calculators.Column{
-		{Name: "change-of", Label: words.Of("Change")},
-		{Name: "number", Label: words.Of("Number")},
-		{Name: "before", Label: words.Of("Before"), Unit: "%"},
-		{Name: "after", Label: words.Of("After"), Unit: "%"},
-		{Name: "change", Label: words.Of("Difference"), Unit: "%"},
-	}}
+	t := calculators.Table{Name: "change", Caption: words.Of("What a change is worth, seated"),
+		Columns: []calculators.Column{
+			{Name: "change-of", Label: words.Of("Change")},
+			{Name: "number", Label: words.Of("Number")},
+			{Name: "before", Label: words.Of("Before"), Unit: "%"},
+			{Name: "after", Label: words.Of("After"), Unit: "%"},
+			{Name: "change", Label: words.Of("Difference"), Unit: "%"},
+		}}
 	level := r.At(levelLoad)
 	before := lift.Uncertain()
 	before.Extra = r.At(postMove.lift).Output.Finer
@@ -148,5 +154,6 @@ func movesTable(r *calculators.Result, lift *calculators.Answer) calculators.Tab
 
 // weightOn returns the balance that the figure shows.
 func weightOn(r *calculators.Result, wheelbase float64) geometry.Balance {
-	return geometry.Balance{Ahead: float64(r.At(comForward).Value), Height: float64(r.At(comHeight).Value), Wheelbase: wheelbase}
+	return geometry.Balance{Ahead: float64(r.At(comForward).Value), Height: float64(r.At(comHeight).Value),
+		Wheelbase: wheelbase}
 }

@@ -47,16 +47,21 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	}
 	f.Add(drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{centre, figure.At(rear)}},
 		drawing.Line{Role: drawing.Hot, Points: []drawing.Point{centre, down(slope, 0)}})
-	share := geometry.Balance{Ahead: balance.Ahead, Height: balance.Height, Wheelbase: bike.Wheelbase()}.FrontShare(v.Of(measure.Grade))
+	share := geometry.Balance{Ahead: balance.Ahead, Height: balance.Height,
+		Wheelbase: bike.Wheelbase()}.FrontShare(v.Of(measure.Grade))
 	f.Add(force(figure.At(front), share)...)
 	f.Add(force(figure.At(rear), 1-share)...)
 	f.Add(
 		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: centre, Radius: 24},
 		drawing.Cross{Role: drawing.Body, At: centre, Size: 24},
-		drawing.Label{Role: drawing.Hot, At: down(slope, 0), Side: drawing.Point{X: 1, Y: 0.6}, Leader: true, Text: words.Of("Weight on {0}", grade)},
-		drawing.Label{Role: drawing.Ink, At: centre.Along(figure.At(rear).Minus(centre), 0.55), Side: drawing.Point{X: -1, Y: 0.4}, Leader: true, Text: words.Of("Front lifts: {0}", lift.Amount())},
-		drawing.Label{Role: drawing.Ink, At: figure.At(front).Plus(drawing.Point{Y: -max(share, 0.05) * fullForce / 2}), Side: drawing.Point{X: 1}, Text: words.Of("{0}", load.Amount())},
-		drawing.Label{Role: drawing.Ink, At: figure.At(rear).Plus(drawing.Point{Y: -(1 - max(share, 0)) * fullForce / 2}), Side: drawing.Point{X: 1},
+		drawing.Label{Role: drawing.Hot, At: down(slope, 0), Side: drawing.Point{X: 1, Y: 0.6}, Leader: true,
+			Text: words.Of("Weight on {0}", grade)},
+		drawing.Label{Role: drawing.Ink, At: centre.Along(figure.At(rear).Minus(centre), 0.55),
+			Side: drawing.Point{X: -1, Y: 0.4}, Leader: true, Text: words.Of("Front lifts: {0}", lift.Amount())},
+		drawing.Label{Role: drawing.Ink, At: figure.At(front).Plus(drawing.Point{Y: -max(share, 0.05) * fullForce / 2}),
+			Side: drawing.Point{X: 1}, Text: words.Of("{0}", load.Amount())},
+		drawing.Label{Role: drawing.Ink, At: figure.At(rear).Plus(drawing.Point{Y: -(1 - max(share,
+			0)) * fullForce / 2}), Side: drawing.Point{X: 1},
 			Text: words.Of("{0}", measure.Amount{Value: 100 - float64(load.Value), Unit: measure.Percent, Extra: 1})},
 	)
 	return f
@@ -72,8 +77,11 @@ func force(at drawing.Point, share float64) []drawing.Mark {
 	const half, head = 11, 46
 	tip := min(length, head)
 	return []drawing.Mark{
-		drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Points: []drawing.Point{at.Plus(drawing.Point{Y: -length}), at.Plus(drawing.Point{Y: -tip})}},
-		drawing.Line{Role: drawing.Ink, Fill: drawing.Solid, Closed: true, Points: []drawing.Point{at, at.Plus(drawing.Point{X: half, Y: -tip}), at.Plus(drawing.Point{X: -half, Y: -tip})}},
+		drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy,
+			Points: []drawing.Point{at.Plus(drawing.Point{Y: -length}), at.Plus(drawing.Point{Y: -tip})}},
+		drawing.Line{Role: drawing.Ink, Fill: drawing.Solid, Closed: true,
+			Points: []drawing.Point{at, at.Plus(drawing.Point{X: half, Y: -tip}),
+				at.Plus(drawing.Point{X: -half, Y: -tip})}},
 	}
 }
 
@@ -86,7 +94,8 @@ func climbScene(v calculators.Values) (figure.Build, *figure.Pose) {
 		b.CrankAngle = 90
 		return b, nil
 	}
-	b := figure.Build{Bike: bike.Level, FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim), Crank: v.Of(measure.CrankLength), CrankAngle: 90}
+	b := figure.Build{Bike: bike.Level, FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim),
+		Crank: v.Of(measure.CrankLength), CrankAngle: 90}
 	if v.Has(measure.GripX) && v.Has(measure.GripY) {
 		b = b.Holding(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})
 	}

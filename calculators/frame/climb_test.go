@@ -26,13 +26,15 @@ const testRider = "inseam=830 stature=1740 mass=75 saddle-height=736 grip-x=442 
 // wheelbase of 1020 mm: 33.54 % in front, lift-off at 21.67°, pitch-over at
 // 0.787 g.
 func TestTheBenchmarkBicycleBalances(t *testing.T) {
-	all, ok := body.Combine(body.Part{Mass: 2, X: 0, Y: 300}, body.Part{Mass: 85, X: 300, Y: 900}, body.Part{Mass: 4, X: 900, Y: 700}, body.Part{Mass: 3, X: 1020, Y: 350})
+	all, ok := body.Combine(body.Part{Mass: 2, X: 0, Y: 300}, body.Part{Mass: 85, X: 300, Y: 900},
+		body.Part{Mass: 4, X: 900, Y: 700}, body.Part{Mass: 3, X: 1020, Y: 350})
 	require.True(t, ok)
 	r := calctest.Answer(t, Climb(), fmt.Sprintf("com-forward=%.6f com-height=%.6f wheelbase=1020", all.X, all.Y))
 	require.InDelta(t, 33.54, calctest.Value(r, frontLoad), 0.005)
 	require.InDelta(t, 21.67, math.Atan(calctest.Value(r, liftGrade)/100)*180/math.Pi, 0.005)
 	require.InDelta(t, 0.787, calctest.Value(r, pitchOver), 0.0005)
-	up := calctest.Answer(t, Climb(), fmt.Sprintf("com-forward=%.6f com-height=%.6f wheelbase=1020 grade=%.6f", all.X, all.Y, 100*math.Tan(10*math.Pi/180)))
+	up := calctest.Answer(t, Climb(), fmt.Sprintf("com-forward=%.6f com-height=%.6f wheelbase=1020 grade=%.6f", all.X,
+		all.Y, 100*math.Tan(10*math.Pi/180)))
 	// N_f/(mg) of 0.18372 over both loads, which sum to the cosine of 10°.
 	require.InDelta(t, 100*0.18372/math.Cos(10*math.Pi/180), calctest.Value(up, frontLoad), 0.002)
 }
@@ -60,7 +62,8 @@ func TestTheWeighingInstructionsFindTheCentre(t *testing.T) {
 	x := ahead*math.Cos(angle) - (height-radius)*math.Sin(angle)
 	rearRaised := total * (level - x) / level
 	require.InDelta(t, ahead, wheelbase*(total-rearLevel)/total, 1e-9)
-	require.InDelta(t, height, radius+wheelbase*math.Sqrt(wheelbase*wheelbase-rise*rise)*(rearRaised-rearLevel)/(total*rise), 1e-6)
+	require.InDelta(t, height,
+		radius+wheelbase*math.Sqrt(wheelbase*wheelbase-rise*rise)*(rearRaised-rearLevel)/(total*rise), 1e-6)
 }
 
 // TestARiderOfEachSizeSitsAsExpected: riders of 1.45 to 2.05 m on a bike of their
@@ -105,7 +108,8 @@ func riderOfSize(t *testing.T, stature float64, sex body.Sex) string {
 	leg, _, ok := body.NewLeg(body.Measured{Inseam: inseam.Value, Stature: stature}, sex)
 	require.True(t, ok)
 	d := figure.Demo(inseam.Value, 0)
-	rider, ok := posture.NewSeated(leg, posture.Setup{Crank: d.Crank, PedalHeight: 12, SoleHeight: 13, CleatBehindBall: 5, SeatAngle: 76.5})
+	rider, ok := posture.NewSeated(leg, posture.Setup{Crank: d.Crank, PedalHeight: 12, SoleHeight: 13,
+		CleatBehindBall: 5, SeatAngle: 76.5})
 	require.True(t, ok)
 	key := "m"
 	if sex == body.Female {
@@ -121,9 +125,12 @@ func riderOfSize(t *testing.T, stature float64, sex body.Sex) string {
 		// The stand-in bike's sizes end here: such a rider fits a higher bar.
 		d.Cockpit.Rise += 10
 	}
-	return strings.Join([]string{say("stature", stature), say("inseam", inseam.Value), "sex=" + key, say("mass", mass), say("saddle-height", rider.Neutral()),
-		say("grip-x", d.Grip().X), say("grip-y", d.Grip().Y), say("reach", d.Bike.Reach()), say("stack", d.Bike.Stack()), say("chainstay", d.Bike.Chainstay()),
-		say("bb-drop", d.Bike.Drop()), say("front-rim", d.FrontRim), say("crank-length", d.Crank), "head-angle=65.5", "seat-angle=76.5"}, " ")
+	return strings.Join([]string{say("stature", stature), say("inseam", inseam.Value), "sex=" + key, say("mass", mass),
+		say("saddle-height", rider.Neutral()),
+		say("grip-x", d.Grip().X), say("grip-y", d.Grip().Y), say("reach", d.Bike.Reach()),
+		say("stack", d.Bike.Stack()), say("chainstay", d.Bike.Chainstay()),
+		say("bb-drop", d.Bike.Drop()), say("front-rim", d.FrontRim), say("crank-length", d.Crank), "head-angle=65.5",
+		"seat-angle=76.5"}, " ")
 }
 
 // TestThePublishedRiderIsFoundAgain: Moore 2012, rider R1 of 83.5 kg on the
@@ -132,7 +139,8 @@ func riderOfSize(t *testing.T, stature float64, sex body.Sex) string {
 // 73.7°, the hands on the grips and both feet at the bottom bracket, de Leva's
 // segments come within 10 mm.
 func TestThePublishedRiderIsFoundAgain(t *testing.T) {
-	hip, grip, feet := geometry.Point{X: 196.411, Y: 1007.527}, geometry.Point{X: 689.814, Y: 1118.607}, geometry.Point{X: 420.957, Y: 291}
+	hip, grip, feet := geometry.Point{X: 196.411, Y: 1007.527}, geometry.Point{X: 689.814, Y: 1118.607},
+		geometry.Point{X: 420.957, Y: 291}
 	trunk := posture.TrunkAt(hip, 493, 73.7)
 	arm := posture.Arm{Upper: 299.5, Fore: 313.5}
 	elbow, ok := arm.Elbow(trunk.Shoulder, grip)
@@ -141,8 +149,10 @@ func TestThePublishedRiderIsFoundAgain(t *testing.T) {
 	require.True(t, ok)
 	neck := trunk.Shoulder.Add(geometry.Polar(52, 73.7))
 	limb := posture.Limb{Knee: knee, Ankle: feet, Foot: feet}
-	centre, ok := posture.Joints{Vertex: neck.Add(geometry.Polar(308, 73.7)), Neck: neck, Shoulder: trunk.Shoulder, Hip: hip,
-		Elbow: elbow, Wrist: posture.Wrist(elbow, grip), Grip: grip, FrontLimb: limb, RearLimb: limb}.CentreOfMass(body.Male)
+	centre, ok := posture.Joints{Vertex: neck.Add(geometry.Polar(308, 73.7)), Neck: neck, Shoulder: trunk.Shoulder,
+		Hip:   hip,
+		Elbow: elbow, Wrist: posture.Wrist(elbow, grip), Grip: grip, FrontLimb: limb,
+		RearLimb: limb}.CentreOfMass(body.Male)
 	require.True(t, ok)
 	require.InDelta(t, 352.47, centre.X, 10)
 	require.InDelta(t, 1106.75, centre.Y, 10)
@@ -152,7 +162,8 @@ func TestThePublishedRiderIsFoundAgain(t *testing.T) {
 // change nothing.
 func TestWeighingLeavesTheModelOut(t *testing.T) {
 	one := calctest.Answer(t, Climb(), testRider+"com-forward=430 com-height=1030 wheelbase=1200")
-	two := calctest.Answer(t, Climb(), testRider+"com-forward=430 com-height=1030 wheelbase=1200 stature=1900 mass=110 saddle-height=800")
+	two := calctest.Answer(t, Climb(),
+		testRider+"com-forward=430 com-height=1030 wheelbase=1200 stature=1900 mass=110 saddle-height=800")
 	require.Equal(t, one.At(frontLoad).Value, two.At(frontLoad).Value)
 	require.NotContains(t, one.Inputs, "com-forward-error")
 	_, problems := Climb().Run(calctest.Pairs("mass=75"), nil)

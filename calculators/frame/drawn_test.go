@@ -64,7 +64,8 @@ type drawn struct {
 // draw finds the bike whose wheels stand on one level ground with the bottom bracket
 // as far below the line between the axles as the chart says.
 func draw(p paper) drawn {
-	d := drawn{top: vec{p.reach, p.stack}, axis: vec{p.reach, p.stack}, head: p.head, rF: p.front, rR: p.rear, seat: p.seat}
+	d := drawn{top: vec{p.reach, p.stack}, axis: vec{p.reach, p.stack}, head: p.head, rF: p.front, rR: p.rear,
+		seat: p.seat}
 	height := root(0, 800, func(h float64) float64 {
 		d.place(p, h)
 		share := (0 - d.rear.x) / (d.front.x - d.rear.x)

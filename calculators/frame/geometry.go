@@ -25,10 +25,12 @@ func Geometry() *calculators.Calculator {
 			{Quantity: measure.EffectiveTopTube, Optional: true, Folded: true},
 			{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
 		})),
-		Answers: []*calculators.Output{frontCentre, bbHeight, trail, effectiveTopTube, wheelbase, mechanicalTrail, wheelFlop,
+		Answers: []*calculators.Output{frontCentre, bbHeight, trail, effectiveTopTube, wheelbase, mechanicalTrail,
+			wheelFlop,
 			saddleSeatAngle, chartMismatch},
 		Workings: []*calculators.Output{standingShare, forkRoom},
-		Sources:  []*literature.Source{literature.Moore2012, literature.Meijaard2007, literature.GUM2008, literature.CommonPractice},
+		Sources: []*literature.Source{literature.Moore2012, literature.Meijaard2007, literature.GUM2008,
+			literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.ForkAndWheels},
 		Solve:    solveGeometry,
 		Explain:  explainGeometry,
@@ -37,30 +39,37 @@ func Geometry() *calculators.Calculator {
 
 // What it answers.
 var (
-	frontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre,
+	frontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm,
+		Feeds:   measure.FrontCentre,
 		Between: "bottom-bracket centre to front axle, in a straight line"}
-	bbHeight = &calculators.Output{Name: "bb-height", Label: "Bottom bracket", Unit: measure.Mm, Feeds: measure.BBHeight,
+	bbHeight = &calculators.Output{Name: "bb-height", Label: "Bottom bracket", Unit: measure.Mm,
+		Feeds:   measure.BBHeight,
 		Between: "ground to bottom-bracket centre, nobody on the bike"}
 	trail = &calculators.Output{Name: "trail", Label: "Trail", Unit: measure.Mm,
 		Between: "along the ground, from where the steering axis meets it back to the tyre’s contact"}
 	effectiveTopTube = &calculators.Output{Name: "effective-top-tube", Label: "Effective top tube", Unit: measure.Mm,
 		Feeds: measure.EffectiveTopTube, Between: "head tube’s top, level back to the seat line"}
-	wheelbase = &calculators.Output{Name: "wheelbase", Label: "Wheelbase", Unit: measure.Mm, Folded: true, Feeds: measure.Wheelbase,
+	wheelbase = &calculators.Output{Name: "wheelbase", Label: "Wheelbase", Unit: measure.Mm, Folded: true,
+		Feeds:   measure.Wheelbase,
 		Between: "between the wheels’ contacts with the ground"}
-	mechanicalTrail = &calculators.Output{Name: "mechanical-trail", Label: "Mechanical trail", Unit: measure.Mm, Folded: true,
+	mechanicalTrail = &calculators.Output{Name: "mechanical-trail", Label: "Mechanical trail", Unit: measure.Mm,
+		Folded:  true,
 		Between: "front contact to the steering axis, square to the axis"}
 	wheelFlop = &calculators.Output{Name: "wheel-flop", Label: "Wheel flop", Unit: measure.Mm, Folded: true,
 		Between: "trail × sine × cosine of the head angle"}
-	saddleSeatAngle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at your saddle", Unit: measure.Deg, Folded: true,
+	saddleSeatAngle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at your saddle",
+		Unit: measure.Deg, Folded: true,
 		Between: "bottom bracket to the seat tube’s line at your saddle’s height, above the horizontal"}
-	chartMismatch = &calculators.Output{Name: "chart-mismatch", Label: "The chart contradicts itself by", Unit: measure.Mm, Folded: true,
+	chartMismatch = &calculators.Output{Name: "chart-mismatch", Label: "The chart contradicts itself by",
+		Unit: measure.Mm, Folded: true,
 		Between: "beyond what rounding and an unknown lower cup allow, in its worst comparison"}
 )
 
 // What Explain wants besides.
 var (
-	standingShare = &calculators.Output{Name: "standing-share", Label: "On the front wheel, standing", Unit: measure.Percent}
-	forkRoom      = &calculators.Output{Name: "fork-room", Label: "Fork length that fits", Unit: measure.Mm}
+	standingShare = &calculators.Output{Name: "standing-share", Label: "On the front wheel, standing",
+		Unit: measure.Percent}
+	forkRoom = &calculators.Output{Name: "fork-room", Label: "Fork length that fits", Unit: measure.Mm}
 )
 
 // tried puts sliders under the numbers that a reader moves to see what each does:

@@ -17,14 +17,16 @@ import (
 
 // mixed is a bike on unlike wheels: 622/2 + 61 = 372 mm in front, 584/2 + 64 = 356 mm
 // at the rear.
-var mixed = paper{reach: 463, stack: 628, head: 64.7, seat: 76.3, stay: 438, drop: 27, offset: 43, front: 372, rear: 356, level: 655, tube: 70.6}
+var mixed = paper{reach: 463, stack: 628, head: 64.7, seat: 76.3, stay: 438, drop: 27, offset: 43, front: 372,
+	rear: 356, level: 655, tube: 70.6}
 
 const mixedTyped = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 chainstay=438 bb-drop=27 fork-offset=43 " +
 	"front-rim=622 front-tyre=61 rear-rim=584 rear-tyre=64 seat-angle-height=655 seat-tube-angle=70.6 "
 
 // alike is the same bike on two wheels of 372 mm, its seat line through the bottom
 // bracket.
-var alike = paper{reach: 463, stack: 628, head: 64.7, seat: 76.3, stay: 438, drop: 27, offset: 43, front: 372, rear: 372}
+var alike = paper{reach: 463, stack: 628, head: 64.7, seat: 76.3, stay: 438, drop: 27, offset: 43, front: 372,
+	rear: 372}
 
 const alikeTyped = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 chainstay=438 bb-drop=27 fork-offset=43 front-rim=622 front-tyre=61 "
 
@@ -41,37 +43,46 @@ func TestGeometryCases(t *testing.T) {
 	// each of itself, of the reach and (through the slant) of stack and drop, 0.05
 	// degrees of head angle.
 	calctest.Cases(t, Geometry(),
-		calctest.Case{Typed: mixedTyped + "saddle-height=742", Source: "the bike drawn by sliding and turning points", Want: []calctest.Want{
-			calctest.Is(frontCentre, m.front.length(), 1e-7), calctest.Is(bbHeight, m.height(), 1e-7), calctest.Is(trail, m.trail(), 1e-7),
-			calctest.Is(effectiveTopTube, m.topTube(), 1e-7), calctest.Is(wheelbase, m.wheelbase(), 1e-7), calctest.Is(mechanicalTrail, m.square(), 1e-7),
-			// Moore 2012: the small-angle curvature of the head's height.
-			calctest.Is(wheelFlop, m.trail()*sin*cos, 1e-7),
-			calctest.Is(saddleSeatAngle, math.Atan2(saddle.y, -saddle.x)*180/math.Pi, 1e-7),
-			calctest.Is(standingShare, 100*(0-m.rear.x)/m.wheelbase(), 1e-7),
-			calctest.None(chartMismatch), calctest.None(forkRoom),
-		}},
-		calctest.Case{Typed: alikeTyped + printedTyped, Source: "the same; each allowance is the roundings times the drawn bike's slopes", Want: []calctest.Want{
-			calctest.Is(forkRoom, room, 1e-7),
-			calctest.Is(chartMismatch, a.front.x-771-frontCentreAllowed(), 1e-4),
-			calctest.None(saddleSeatAngle),
-			// √(571² − 43²) = 569.4
-			calctest.Cell("checks", 0, "stated", 569, 0.01), calctest.Cell("checks", 0, "implied", math.Round(room), 0.01),
-			calctest.Cell("checks", 0, "apart", math.Sqrt(571*571-43*43)-room, 0.051),
-			calctest.Cell("checks", 1, "stated", 1231, 0.01), calctest.Cell("checks", 1, "implied", math.Round(a.wheelbase()), 0.01),
-			calctest.Cell("checks", 1, "apart", 1231-a.wheelbase(), 0.051),
-			calctest.Cell("checks", 2, "stated", 771, 0.01), calctest.Cell("checks", 2, "implied", math.Round(a.front.length()), 0.01),
-			calctest.Cell("checks", 2, "apart", 771-a.front.length(), 0.051),
-			calctest.Cell("checks", 2, "most", frontCentreAllowed(), 0.051),
-			calctest.Cell("checks", 2, "least", -frontCentreAllowed()-(a.front.length()-a.front.x), 0.051),
-			calctest.Cell("checks", 3, "stated", 627, 0.01), calctest.Cell("checks", 3, "implied", math.Round(a.topTube()), 0.01),
-			calctest.Cell("checks", 3, "apart", 627-a.topTube(), 0.051),
-			calctest.Cell("checks", 4, "stated", 356, 0.01), calctest.Cell("checks", 4, "implied", math.Round(a.height()), 0.01),
-			calctest.Cell("checks", 4, "apart", 356-a.height(), 0.051),
-			// A tape reads a drop to 2 mm and a tyre to 1 mm, which lift both axles; the rear
-			// tyre, assumed as in front and 1 mm off, lifts the bottom bracket by the
-			// front-centre's share of the wheelbase, 0.64: 2·√(2² + 1² + 0.64²) = 4.65.
-			calctest.Cell("checks", 4, "uncertainty", 5, 0.01),
-		}},
+		calctest.Case{Typed: mixedTyped + "saddle-height=742", Source: "the bike drawn by sliding and turning points",
+			Want: []calctest.Want{
+				calctest.Is(frontCentre, m.front.length(), 1e-7), calctest.Is(bbHeight, m.height(), 1e-7),
+				calctest.Is(trail, m.trail(), 1e-7),
+				calctest.Is(effectiveTopTube, m.topTube(), 1e-7), calctest.Is(wheelbase, m.wheelbase(), 1e-7),
+				calctest.Is(mechanicalTrail, m.square(), 1e-7),
+				// Moore 2012: the small-angle curvature of the head's height.
+				calctest.Is(wheelFlop, m.trail()*sin*cos, 1e-7),
+				calctest.Is(saddleSeatAngle, math.Atan2(saddle.y, -saddle.x)*180/math.Pi, 1e-7),
+				calctest.Is(standingShare, 100*(0-m.rear.x)/m.wheelbase(), 1e-7),
+				calctest.None(chartMismatch), calctest.None(forkRoom),
+			}},
+		calctest.Case{Typed: alikeTyped + printedTyped,
+			Source: "the same; each allowance is the roundings times the drawn bike's slopes", Want: []calctest.Want{
+				calctest.Is(forkRoom, room, 1e-7),
+				calctest.Is(chartMismatch, a.front.x-771-frontCentreAllowed(), 1e-4),
+				calctest.None(saddleSeatAngle),
+				// √(571² − 43²) = 569.4
+				calctest.Cell("checks", 0, "stated", 569, 0.01),
+				calctest.Cell("checks", 0, "implied", math.Round(room), 0.01),
+				calctest.Cell("checks", 0, "apart", math.Sqrt(571*571-43*43)-room, 0.051),
+				calctest.Cell("checks", 1, "stated", 1231, 0.01),
+				calctest.Cell("checks", 1, "implied", math.Round(a.wheelbase()), 0.01),
+				calctest.Cell("checks", 1, "apart", 1231-a.wheelbase(), 0.051),
+				calctest.Cell("checks", 2, "stated", 771, 0.01),
+				calctest.Cell("checks", 2, "implied", math.Round(a.front.length()), 0.01),
+				calctest.Cell("checks", 2, "apart", 771-a.front.length(), 0.051),
+				calctest.Cell("checks", 2, "most", frontCentreAllowed(), 0.051),
+				calctest.Cell("checks", 2, "least", -frontCentreAllowed()-(a.front.length()-a.front.x), 0.051),
+				calctest.Cell("checks", 3, "stated", 627, 0.01),
+				calctest.Cell("checks", 3, "implied", math.Round(a.topTube()), 0.01),
+				calctest.Cell("checks", 3, "apart", 627-a.topTube(), 0.051),
+				calctest.Cell("checks", 4, "stated", 356, 0.01),
+				calctest.Cell("checks", 4, "implied", math.Round(a.height()), 0.01),
+				calctest.Cell("checks", 4, "apart", 356-a.height(), 0.051),
+				// A tape reads a drop to 2 mm and a tyre to 1 mm, which lift both axles; the rear
+				// tyre, assumed as in front and 1 mm off, lifts the bottom bracket by the
+				// front-centre's share of the wheelbase, 0.64: 2·√(2² + 1² + 0.64²) = 4.65.
+				calctest.Cell("checks", 4, "uncertainty", 5, 0.01),
+			}},
 	)
 }
 
@@ -122,16 +133,18 @@ func TestEveryAllowanceIsRoundingTimesSlope(t *testing.T) {
 	steeper, slacker := alike, alike
 	steeper.seat += h
 	slacker.seat -= h
-	top := 0.5 + allowed(of(drawn.topTube), 0.5, 0.5, 0, 0, 0, 0) + 0.05*math.Abs(draw(steeper).topTube()-draw(slacker).topTube())/(2*h)
+	top := 0.5 + allowed(of(drawn.topTube), 0.5, 0.5, 0, 0, 0, 0) +
+		0.05*math.Abs(draw(steeper).topTube()-draw(slacker).topTube())/(2*h)
 	a := draw(alike)
 	for name, c := range map[string]struct {
 		gap                        gap
 		stated, implied, low, high float64
 	}{
-		"fork":         {all[cFork], math.Sqrt(571*571 - 43*43), axis(alike) - 118, -fork, fork},
-		"wheelbase":    {all[cWheelbase], 1231, a.wheelbase(), -base, base},
-		"front-centre": {all[cFrontCentre], 771, a.front.length(), -frontCentreAllowed() - a.front.length() + a.front.x, frontCentreAllowed()},
-		"top tube":     {all[cTopTube], 627, a.topTube(), -top, top},
+		"fork":      {all[cFork], math.Sqrt(571*571 - 43*43), axis(alike) - 118, -fork, fork},
+		"wheelbase": {all[cWheelbase], 1231, a.wheelbase(), -base, base},
+		"front-centre": {all[cFrontCentre], 771, a.front.length(), -frontCentreAllowed() - a.front.length() + a.front.x,
+			frontCentreAllowed()},
+		"top tube": {all[cTopTube], 627, a.topTube(), -top, top},
 		// Half a mm each of height and drop, and 2 mm for a tyre on another rim.
 		"height": {all[cHeight], 356, a.height(), -3, 3},
 	} {
@@ -145,7 +158,8 @@ func TestEveryAllowanceIsRoundingTimesSlope(t *testing.T) {
 	// An unknown cup may take up 10 mm of the fork's room. With the height from the
 	// floor in place of the drop the axles may stand off by half a mm of it and 2 mm
 	// of the tyre.
-	s, ok = stateTyped(calctest.Pairs(strings.Replace(alikeTyped, "bb-drop=27", "bb-height=345", 1) + "head-tube-length=112 fork-length=571 wheelbase=1231"))
+	s, ok = stateTyped(calctest.Pairs(strings.Replace(alikeTyped, "bb-drop=27", "bb-height=345", 1) +
+		"head-tube-length=112 fork-length=571 wheelbase=1231"))
 	require.True(t, ok)
 	all, _ = s.gaps()
 	fork = 0.5 + 0.5 + allowed(axis, 0, 0.5, 0.05, 0, 2.5, 0.5)
@@ -182,13 +196,15 @@ func TestHowFarAPrintedNumberMayBeOff(t *testing.T) {
 // TestTheMarginsOfAChart propagates the uncertainties by hand (JCGM 100): every input
 // has a standard uncertainty of its own.
 func TestTheMarginsOfAChart(t *testing.T) {
-	r := calctest.Answer(t, Geometry(), "reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 fork-offset=43±1 "+
-		"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 head-tube-length=112±1 fork-length=571±2 lower-headset=6±2")
+	r := calctest.Answer(t, Geometry(),
+		"reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 fork-offset=43±1 "+
+			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 head-tube-length=112±1 fork-length=571±2 lower-headset=6±2")
 	x := []float64{463, 628, 64.7, 76.3, 438, 27, 43, 372, 356, 112, 6}
 	sd := []float64{4, 2, 0.4, 0.6, 3, 5, 1, 2, 3, 1, 2}
 	of := func(number func(d drawn, x []float64) float64) float64 {
 		return expanded(func(x []float64) float64 {
-			return number(draw(paper{reach: x[0], stack: x[1], head: x[2], seat: x[3], stay: x[4], drop: x[5], offset: x[6], front: x[7], rear: x[8]}), x)
+			return number(draw(paper{reach: x[0], stack: x[1], head: x[2], seat: x[3], stay: x[4], drop: x[5],
+				offset: x[6], front: x[7], rear: x[8]}), x)
 		}, x, sd)
 	}
 	wantMargin(t, r, frontCentre, of(func(d drawn, _ []float64) float64 { return d.front.length() }))
@@ -197,7 +213,9 @@ func TestTheMarginsOfAChart(t *testing.T) {
 	wantMargin(t, r, effectiveTopTube, of(func(d drawn, _ []float64) float64 { return d.topTube() }))
 	wantMargin(t, r, wheelbase, of(func(d drawn, _ []float64) float64 { return d.wheelbase() }))
 	wantMargin(t, r, mechanicalTrail, of(func(d drawn, _ []float64) float64 { return d.square() }))
-	wantMargin(t, r, forkRoom, of(func(d drawn, x []float64) float64 { return d.foot.minus(d.top).length() - x[9] - x[10] }))
+	wantMargin(t, r, forkRoom, of(func(d drawn, x []float64) float64 {
+		return d.foot.minus(d.top).length() - x[9] - x[10]
+	}))
 	wantMargin(t, r, standingShare, of(func(d drawn, _ []float64) float64 { return -100 * d.rear.x / d.wheelbase() }))
 }
 
@@ -250,28 +268,33 @@ var amounts = regexp.MustCompile(`(\d) (mm\b|%|g\b)`)
 
 // TestTheVerdictNamesTheRange: which entry, and what value would mend it.
 func TestTheVerdictNamesTheRange(t *testing.T) {
-	for n, want := range map[int]string{0: "No single entry explains it", 2: "Cannot tell which entry is wrong: “Reach” and “Stack”"} {
+	for n, want := range map[int]string{0: "No single entry explains it",
+		2: "Cannot tell which entry is wrong: “Reach” and “Stack”"} {
 		list := []suspect{{eReach, 440, 441}, {eStack, 600, 610}}[:n]
 		assert.Contains(t, verdict(list).Say(nil), want)
 	}
 	// Within two steps of 1 mm the middle is said, beyond them the range.
 	assert.Contains(t, verdict([]suspect{{eReach, 440, 442}}).Say(nil), plain("“Reach” first: at 441 mm everything"))
-	assert.Contains(t, verdict([]suspect{{eStack, 600, 607}}).Say(nil), plain("“Stack” first: between 600 mm and 607 mm everything"))
+	assert.Contains(t, verdict([]suspect{{eStack, 600, 607}}).Say(nil),
+		plain("“Stack” first: between 600 mm and 607 mm everything"))
 }
 
 // TestAChartMovesTheRightWay: what grows when a number of the chart grows.
 func TestAChartMovesTheRightWay(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		base := fmt.Sprintf("reach=%v stack=%v head-angle=%v seat-angle=%v chainstay=%v bb-drop=%v fork-offset=%v ",
-			calctest.Between(t, "reach", 390, 520), calctest.Between(t, "stack", 560, 680), calctest.Between(t, "head", 62, 71),
-			calctest.Between(t, "seat", 72, 80), calctest.Between(t, "stay", 415, 460), calctest.Between(t, "drop", 5, 60), calctest.Between(t, "offset", 36, 52))
+			calctest.Between(t, "reach", 390, 520), calctest.Between(t, "stack", 560, 680),
+			calctest.Between(t, "head", 62, 71),
+			calctest.Between(t, "seat", 72, 80), calctest.Between(t, "stay", 415, 460),
+			calctest.Between(t, "drop", 5, 60), calctest.Between(t, "offset", 36, 52))
 		here := calctest.Answer(t, Geometry(), base)
 		for typed, signs := range map[string]string{ // front-centre, height, trail, top tube, wheelbase, share standing
 			"reach=525": "+00++-", "head-angle=72": "-0-0-+", "seat-angle=81": "000-00", "chainstay=465": "0000++",
 			"bb-drop=70": "--00-+", "fork-offset=55": "+0-0+-", "stack=690": "+00++-", "front-tyre=66": ".++...",
 		} {
 			there := calctest.Answer(t, Geometry(), base+typed)
-			for i, o := range []*calculators.Output{frontCentre, bbHeight, trail, effectiveTopTube, wheelbase, standingShare} {
+			for i, o := range []*calculators.Output{frontCentre, bbHeight, trail, effectiveTopTube, wheelbase,
+				standingShare} {
 				d := calctest.Value(there, o) - calctest.Value(here, o)
 				switch sign := signs[i]; {
 				case sign == '+' && d <= 0, sign == '-' && d >= 0, sign == '0' && math.Abs(d) > 1e-9:

@@ -42,7 +42,8 @@ func topTubeMeaning(b geometry.Bike) words.Text {
 func explainSeatAngle(v calculators.Values, b geometry.Bike, x *calculators.Answer) {
 	switch {
 	case !v.Given(measure.SaddleHeight):
-		x.Meaning = words.Of("Give {0} to have it. On most bikes the seat slackens as the saddle goes up.", measure.SaddleHeight.Named())
+		x.Meaning = words.Of("Give {0} to have it. On most bikes the seat slackens as the saddle goes up.",
+			measure.SaddleHeight.Named())
 	case !b.SeatTubeKnown:
 		x.Meaning = words.Of("Give {0} to have it: without it nobody can say where the tube points above the level that the chart reads at, and a guess would be worth nothing.", measure.SeatTubeAngle.Named())
 	case !x.Exists():
@@ -95,7 +96,8 @@ func explainMismatch(v calculators.Values, r *calculators.Result) {
 		return
 	}
 	x.Meaning = verdict(s.suspects())
-	r.Note(calculators.CheckNote, "The chart contradicts itself. {0} The ± of the contradiction is approximate, because rounding is already taken off it.", x.Meaning)
+	r.Note(calculators.CheckNote,
+		"The chart contradicts itself. {0} The ± of the contradiction is approximate, because rounding is already taken off it.", x.Meaning)
 }
 
 // verdict names the likeliest wrong entry, or says that the data cannot tell.
@@ -107,7 +109,8 @@ func verdict(list []suspect) words.Text {
 		f := list[0]
 		q := chartEntries[f.entry].Quantity
 		if f.high-f.low <= 2*chartEntries[f.entry].step {
-			return words.Of("Look at {0} first: at {1} everything would agree, and no other single entry does that.", q.Named(), q.Amount((f.low+f.high)/2))
+			return words.Of("Look at {0} first: at {1} everything would agree, and no other single entry does that.",
+				q.Named(), q.Amount((f.low+f.high)/2))
 		}
 		return words.Of("Look at {0} first: between {1} and {2} everything would agree, and no other single entry does that.", q.Named(), q.Amount(f.low), q.Amount(f.high))
 	}
@@ -135,7 +138,8 @@ func checkTable(r *calculators.Result, all [checks]gap) calculators.Table {
 			continue
 		}
 		from := implied(r, i)
-		t.Rows = append(t.Rows, []words.Sayer{checkNames[i], measure.Millimetres(g.stated), from.Amount(), measure.Error{Amount: from.Margin()},
+		t.Rows = append(t.Rows, []words.Sayer{checkNames[i], measure.Millimetres(g.stated), from.Amount(),
+			measure.Error{Amount: from.Margin()},
 			fine(g.low), fine(g.apart), fine(g.high)})
 	}
 	return t

@@ -22,12 +22,15 @@ const testBike = "reach=460 stack=625 head-angle=65.5 seat-angle=76.5 chainstay=
 func TestTheHeightFromTheFloorStandsInForTheDrop(t *testing.T) {
 	fromDrop := calctest.Answer(t, Geometry(), testBike)
 	height := strconv.FormatFloat(calctest.Value(fromDrop, bbHeight), 'f', -1, 64)
-	fromHeight := calctest.Answer(t, Geometry(), "reach=460 stack=625 head-angle=65.5 seat-angle=76.5 chainstay=437 fork-offset=44 "+
-		"front-rim=622 front-tyre=61 bb-height="+height)
+	fromHeight := calctest.Answer(t, Geometry(),
+		"reach=460 stack=625 head-angle=65.5 seat-angle=76.5 chainstay=437 fork-offset=44 "+
+			"front-rim=622 front-tyre=61 bb-height="+height)
 	for i := range fromDrop.Answers[:7] {
-		require.InDelta(t, float64(fromDrop.Answers[i].Value), float64(fromHeight.Answers[i].Value), 1e-9, fromDrop.Answers[i].Name)
+		require.InDelta(t, float64(fromDrop.Answers[i].Value), float64(fromHeight.Answers[i].Value), 1e-9,
+			fromDrop.Answers[i].Name)
 	}
-	_, problems := Geometry().Run(calctest.Pairs("reach=460 stack=625 head-angle=65.5 seat-angle=76.5 chainstay=437"), nil)
+	_, problems := Geometry().Run(calctest.Pairs("reach=460 stack=625 head-angle=65.5 seat-angle=76.5 chainstay=437"),
+		nil)
 	require.Len(t, problems, 1)
 	require.True(t, problems[0].Needed)
 }
@@ -35,8 +38,10 @@ func TestTheHeightFromTheFloorStandsInForTheDrop(t *testing.T) {
 // TestASlackTubeFallsBehindAsTheSaddleRises: with the tube's own angle the seat
 // angle is told at the saddle; without it nothing is guessed.
 func TestASlackTubeFallsBehindAsTheSaddleRises(t *testing.T) {
-	low := calctest.Value(calctest.Answer(t, Geometry(), testBike+"seat-tube-angle=70 saddle-height=670"), saddleSeatAngle)
-	high := calctest.Value(calctest.Answer(t, Geometry(), testBike+"seat-tube-angle=70 saddle-height=800"), saddleSeatAngle)
+	low := calctest.Value(calctest.Answer(t, Geometry(), testBike+"seat-tube-angle=70 saddle-height=670"),
+		saddleSeatAngle)
+	high := calctest.Value(calctest.Answer(t, Geometry(), testBike+"seat-tube-angle=70 saddle-height=800"),
+		saddleSeatAngle)
 	require.Less(t, high, low)
 	require.Less(t, low, 76.5)
 	refused := calctest.Answer(t, Geometry(), testBike+"saddle-height=700").At(saddleSeatAngle)

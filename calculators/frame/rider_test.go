@@ -58,7 +58,8 @@ func limb(from, to vec, a, b float64, sense float64) vec {
 type leg struct{ knee, ankle, heel, toe vec }
 
 func (r rider) leg(hip, spindle vec, heelUp float64) leg {
-	l := leg{ankle: r.ankleAt(spindle, heelUp), heel: r.mark(spindle, 0, 0, heelUp), toe: r.mark(spindle, r.foot(), 0, heelUp)}
+	l := leg{ankle: r.ankleAt(spindle, heelUp), heel: r.mark(spindle, 0, 0, heelUp),
+		toe: r.mark(spindle, r.foot(), 0, heelUp)}
 	l.knee = limb(hip, l.ankle, r.thigh(), r.shank(), 1)
 	return l
 }
@@ -95,7 +96,8 @@ func (r rider) sit(saddle, grip vec, bend float64) bodyOf {
 	chord := math.Sqrt(full*full - r.aside()*r.aside())
 	shoulder := limb(hip, grip, r.trunk, chord, 1)
 	lean := shoulder.minus(hip)
-	return r.hands(bodyOf{hip: hip, shoulder: shoulder, grip: grip, trunk: math.Atan2(lean.y, lean.x) * 180 / math.Pi, front: front, rear: rear})
+	return r.hands(bodyOf{hip: hip, shoulder: shoulder, grip: grip, trunk: math.Atan2(lean.y, lean.x) * 180 / math.Pi,
+		front: front, rear: rear})
 }
 
 // hands places the elbow below the line to the grip, which leads outwards too. Arms
@@ -162,7 +164,8 @@ func (r rider) centre(b bodyOf) vec {
 func typedOf(keys string, x, sd []float64) string {
 	var b strings.Builder
 	for i, key := range strings.Fields(keys) {
-		b.WriteString(key + "=" + strconv.FormatFloat(x[i], 'g', -1, 64) + "±" + strconv.FormatFloat(sd[i], 'g', -1, 64) + " ")
+		b.WriteString(key + "=" + strconv.FormatFloat(x[i], 'g', -1, 64) + "±" +
+			strconv.FormatFloat(sd[i], 'g', -1, 64) + " ")
 	}
 	return b.String()
 }

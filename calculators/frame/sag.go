@@ -85,7 +85,8 @@ func newWrongSetting(name, label string, front, rear float64) wrongSetting {
 }
 
 func sagWorkings() []*calculators.Output {
-	list := slices.Concat(unloaded.list(), forkSunk.list(), bothSunk.list(), sagChange.list(), []*calculators.Output{rearRise})
+	list := slices.Concat(unloaded.list(), forkSunk.list(), bothSunk.list(), sagChange.list(),
+		[]*calculators.Output{rearRise})
 	for _, w := range wrongSettings {
 		list = append(list, w.head, w.seat, w.height)
 	}

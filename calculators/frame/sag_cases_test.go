@@ -40,41 +40,53 @@ func TestSagCases(t *testing.T) {
 	want := slices.Concat(
 		[]calctest.Want{
 			calctest.Is(forkSag, 27, 1e-9), calctest.Is(shockSag, 17.825, 1e-9), calctest.Is(rearRise, 42.47, 1e-9),
-			calctest.Is(sagHeadAngle, both.head, 1e-7), calctest.Is(sagSeatAngle, both.seat, 1e-7), calctest.Is(sagHeight, both.height(), 1e-7),
+			calctest.Is(sagHeadAngle, both.head, 1e-7), calctest.Is(sagSeatAngle, both.seat, 1e-7),
+			calctest.Is(sagHeight, both.height(), 1e-7),
 		},
-		wantEight(unloaded, was), wantEight(forkSunk, fork), wantEight(bothSunk, is), wantEight(sagChange, minusEight(is, was)),
+		wantEight(unloaded, was), wantEight(forkSunk, fork), wantEight(bothSunk, is),
+		wantEight(sagChange, minusEight(is, was)),
 		cellsOf("sag", "before", was, 0.51), cellsOf("sag", "fork", fork, 0.51), cellsOf("sag", "after", is, 0.51),
 		cellsOf("sag", "change", minusEight(is, was), 0.051))
 	for i, off := range [4][2]float64{{5, 0}, {-5, 0}, {0, 5}, {0, -5}} {
 		d, w := sunk(18+off[0], 31+off[1]), wrongSettings[i]
 		want = append(want,
-			calctest.Is(w.head, d.head-both.head, 1e-7), calctest.Is(w.seat, d.seat-both.seat, 1e-7), calctest.Is(w.height, d.height()-both.height(), 1e-7),
-			calctest.Cell("wrong-sag", i, "head-angle", d.head-both.head, 0.0051), calctest.Cell("wrong-sag", i, "seat-angle", d.seat-both.seat, 0.0051),
+			calctest.Is(w.head, d.head-both.head, 1e-7), calctest.Is(w.seat, d.seat-both.seat, 1e-7),
+			calctest.Is(w.height, d.height()-both.height(), 1e-7),
+			calctest.Cell("wrong-sag", i, "head-angle", d.head-both.head, 0.0051),
+			calctest.Cell("wrong-sag", i, "seat-angle", d.seat-both.seat, 0.0051),
 			calctest.Cell("wrong-sag", i, "bb-height", d.height()-both.height(), 0.051))
 	}
 	calctest.Cases(t, Sag(),
-		calctest.Case{Typed: sagTyped, Source: "percentages by hand; the drawn bike with its axles moved, turned until it stands", Want: want},
-		calctest.Case{Typed: strings.Replace(sagTyped, "shock-stroke=57.5", "", 1), Source: "nothing to take a percentage of", Want: []calctest.Want{calctest.None(shockSag)}})
+		calctest.Case{Typed: sagTyped,
+			Source: "percentages by hand; the drawn bike with its axles moved, turned until it stands", Want: want},
+		calctest.Case{Typed: strings.Replace(sagTyped, "shock-stroke=57.5", "", 1),
+			Source: "nothing to take a percentage of", Want: []calctest.Want{calctest.None(shockSag)}})
 }
 
 // TestTheMarginsOfSag propagates by hand (JCGM 100). The rings are products: 27 mm
 // times √((3/18)² + (8/150)²), the shock 17.825 mm times √((4/31)² + (0.5/57.5)²).
 func TestTheMarginsOfSag(t *testing.T) {
-	r := calctest.Answer(t, Sag(), "reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 fork-offset=43±1 "+
-		"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 fork-travel=150±8 sag-front=18±3 rear-travel=137±6 sag-rear=31±4 shock-stroke=57.5±0.5")
+	r := calctest.Answer(t, Sag(),
+		"reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 fork-offset=43±1 "+
+			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 fork-travel=150±8 sag-front=18±3 rear-travel=137±6 sag-rear=31±4 shock-stroke=57.5±0.5")
 	x := []float64{463, 628, 64.7, 76.3, 438, 27, 43, 372, 356, 150, 18, 137, 31, 57.5}
 	sd := []float64{4, 2, 0.4, 0.6, 3, 5, 1, 2, 3, 8, 3, 6, 4, 0.5}
 	wantMargin(t, r, forkSag, expanded(func(x []float64) float64 { return x[9] * x[10] / 100 }, x, sd))
 	wantMargin(t, r, shockSag, expanded(func(x []float64) float64 { return x[13] * x[12] / 100 }, x, sd))
 	wantMargin(t, r, rearRise, expanded(func(x []float64) float64 { return x[11] * x[12] / 100 }, x, sd))
 	of := func(x []float64) (level, both drawn) {
-		level = draw(paper{reach: x[0], stack: x[1], head: x[2], seat: x[3], stay: x[4], drop: x[5], offset: x[6], front: x[7], rear: x[8]})
+		level = draw(paper{reach: x[0], stack: x[1], head: x[2], seat: x[3], stay: x[4], drop: x[5], offset: x[6],
+			front: x[7], rear: x[8]})
 		return level, level.settled(moved{sagFront: x[9] * x[10] / 100, sagRear: x[11] * x[12] / 100})
 	}
 	wantMargin(t, r, sagHeadAngle, expanded(func(x []float64) float64 { _, b := of(x); return b.head }, x, sd))
 	wantMargin(t, r, sagSeatAngle, expanded(func(x []float64) float64 { _, b := of(x); return b.seat }, x, sd))
 	wantMargin(t, r, sagHeight, expanded(func(x []float64) float64 { _, b := of(x); return b.height() }, x, sd))
-	wantMargin(t, r, sagChange.trail, expanded(func(x []float64) float64 { a, b := of(x); return b.trail() - a.trail() }, x, sd))
+	wantMargin(t, r, sagChange.trail, expanded(func(x []float64) float64 {
+		a,
+			b := of(x)
+		return b.trail() - a.trail()
+	}, x, sd))
 }
 
 // TestWhatSagIsSaidToMean holds the numbers inside sentences and the usual range, 20 to
@@ -99,7 +111,8 @@ func TestWhatSagIsSaidToMean(t *testing.T) {
 	says("You sit further behind the pedals")
 	says("Read seated, the rear sinks more")
 
-	r = calctest.Answer(t, Sag(), mixedTyped+"fork-travel=160 sag-front=28 rear-travel=137 sag-rear=11 sag-read=standing")
+	r = calctest.Answer(t, Sag(),
+		mixedTyped+"fork-travel=160 sag-front=28 rear-travel=137 sag-rear=11 sag-read=standing")
 	says("the front sinks further, so the whole bike tips forward under you")
 	says("You sit further over the pedals")
 	says("Read standing, with the weight on level pedals")
@@ -114,9 +127,11 @@ func TestWhatSagIsSaidToMean(t *testing.T) {
 		assert.NotEqual(t, "wrong-sag", table.Name)
 	}
 	r = calctest.Answer(t, Sag(), mixedTyped+"fork-travel=0 sag-front=18 rear-travel=137 sag-rear=31")
-	assert.Equal(t, []string{plain("Rear 5 % deeper"), plain("Rear 5 % higher")}, calctest.Column(t, r, "wrong-sag", "setting"))
+	assert.Equal(t, []string{plain("Rear 5 % deeper"), plain("Rear 5 % higher")},
+		calctest.Column(t, r, "wrong-sag", "setting"))
 	r = calctest.Answer(t, Sag(), mixedTyped+"fork-travel=150 sag-front=18 rear-travel=0 sag-rear=31")
-	assert.Equal(t, []string{plain("Fork 5 % deeper"), plain("Fork 5 % higher")}, calctest.Column(t, r, "wrong-sag", "setting"))
+	assert.Equal(t, []string{plain("Fork 5 % deeper"), plain("Fork 5 % higher")},
+		calctest.Column(t, r, "wrong-sag", "setting"))
 }
 
 // TestSagPointsTheRightWay: a deeper fork tips the bike forward, a deeper rear back,
@@ -125,18 +140,23 @@ func TestSagPointsTheRightWay(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		front, rear := calctest.Between(t, "front", 10, 35), calctest.Between(t, "rear", 10, 35)
 		at := func(front, rear float64) *calculators.Result {
-			return calctest.Answer(t, Sag(), mixedTyped+fmt.Sprintf("fork-travel=150 sag-front=%v rear-travel=137 sag-rear=%v shock-stroke=57.5", front, rear))
+			return calctest.Answer(t, Sag(),
+				mixedTyped+fmt.Sprintf("fork-travel=150 sag-front=%v rear-travel=137 sag-rear=%v shock-stroke=57.5",
+					front, rear))
 		}
 		here, fork, back := at(front, rear), at(front+1, rear), at(front, rear+1)
 		for _, c := range []struct {
 			o          *calculators.Output
 			fork, rear float64
 		}{
-			{forkSag, 1, 0}, {shockSag, 0, 1}, {rearRise, 0, 1}, {sagHeadAngle, 1, -1}, {sagSeatAngle, 1, -1}, {sagHeight, -1, -1},
+			{forkSag, 1, 0}, {shockSag, 0, 1}, {rearRise, 0, 1}, {sagHeadAngle, 1, -1}, {sagSeatAngle, 1, -1},
+			{sagHeight, -1, -1},
 			{bothSunk.reach, 1, -1}, {bothSunk.stack, -1, 1}, {bothSunk.trail, -1, 1},
 		} {
-			forked, backed := calctest.Value(fork, c.o)-calctest.Value(here, c.o), calctest.Value(back, c.o)-calctest.Value(here, c.o)
-			if forked*c.fork < 0 || backed*c.rear < 0 || (forked == 0) != (c.fork == 0) || (backed == 0) != (c.rear == 0) {
+			forked, backed := calctest.Value(fork, c.o)-calctest.Value(here, c.o),
+				calctest.Value(back, c.o)-calctest.Value(here, c.o)
+			if forked*c.fork < 0 || backed*c.rear < 0 || (forked == 0) != (c.fork == 0) ||
+				(backed == 0) != (c.rear == 0) {
 				t.Fatalf("%s: a deeper fork moves it by %v, a deeper rear by %v", c.o.Name, forked, backed)
 			}
 		}

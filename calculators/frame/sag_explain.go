@@ -20,7 +20,8 @@ func explainSag(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	both, err := geometry.Sagged(chart, v.Of(measure.ForkTravel), v.Of(measure.SagFront), v.Of(measure.RearTravel), v.Of(measure.SagRear))
+	both, err := geometry.Sagged(chart, v.Of(measure.ForkTravel), v.Of(measure.SagFront), v.Of(measure.RearTravel),
+		v.Of(measure.SagRear))
 	if err != nil {
 		return
 	}
@@ -31,12 +32,15 @@ func explainSag(v calculators.Values, r *calculators.Result) {
 		r.Tables = append(r.Tables, t)
 	}
 	if v.Is(measure.SagRead, "standing") {
-		r.Note(calculators.PlainNote, "Read standing, with the weight on level pedals, the fork sinks more and the rear less than read seated. Write the posture beside the number and always use the same.")
+		r.Note(calculators.PlainNote,
+			"Read standing, with the weight on level pedals, the fork sinks more and the rear less than read seated. Write the posture beside the number and always use the same.")
 	} else {
-		r.Note(calculators.PlainNote, "Read seated, the rear sinks more and the fork less than read standing. Write the posture beside the number and always use the same.")
+		r.Note(calculators.PlainNote,
+			"Read seated, the rear sinks more and the fork less than read standing. Write the posture beside the number and always use the same.")
 	}
 	if v.Of(measure.RearTravel) > 0 {
-		r.Note(calculators.PlainNote, "A percentage of the shock’s stroke is nearly the same percentage of the travel, not exactly: most linkages multiply more at one end. Where the maker gives millimetres at the shock, use those. The rear axle is taken to rise straight up.")
+		r.Note(calculators.PlainNote,
+			"A percentage of the shock’s stroke is nearly the same percentage of the travel, not exactly: most linkages multiply more at one end. Where the maker gives millimetres at the shock, use those. The rear axle is taken to rise straight up.")
 	}
 	head, height := r.At(sagHeadAngle), r.At(sagHeight)
 	f := &drawing.Figure{
@@ -73,36 +77,43 @@ func explainRings(v calculators.Values, r *calculators.Result, b geometry.Bike) 
 
 // explainAngles says what the sunk bike's numbers do.
 func explainAngles(v calculators.Values, r *calculators.Result) {
-	headChange, seatChange, heightChange := r.At(sagChange.headAngle), r.At(sagChange.seatAngle), r.At(sagChange.bbHeight)
+	headChange, seatChange, heightChange := r.At(sagChange.headAngle), r.At(sagChange.seatAngle),
+		r.At(sagChange.bbHeight)
 	tip := float64(headChange.Value)
 	head, seat, height := r.At(sagHeadAngle), r.At(sagSeatAngle), r.At(sagHeight)
 	switch {
 	case tip > 0.05:
 		head.Meaning = words.Of("{0} against the chart: the front sinks further, so the whole bike tips forward under you.", signed{headChange.Uncertain()})
-		seat.Meaning = words.Of("{0} against the chart. You sit further over the pedals than the chart says.", signed{seatChange.Uncertain()})
+		seat.Meaning = words.Of("{0} against the chart. You sit further over the pedals than the chart says.",
+			signed{seatChange.Uncertain()})
 	case tip < -0.05:
-		head.Meaning = words.Of("{0} against the chart: the rear sinks further, so the whole bike tips back under you.", signed{headChange.Uncertain()})
+		head.Meaning = words.Of("{0} against the chart: the rear sinks further, so the whole bike tips back under you.",
+			signed{headChange.Uncertain()})
 		seat.Meaning = words.Of("{0} against the chart. You sit further behind the pedals than the chart says, and a climb takes off more.", signed{seatChange.Uncertain()})
 	default:
 		head.Meaning = words.Of("As on the chart: both ends sink alike, and the bike only comes down.")
 		seat.Meaning = words.Of("As on the chart.")
 	}
-	height.Meaning = words.Of("{0} against the unloaded bike. Pedal strikes are counted from here.", signed{heightChange.Uncertain()})
+	height.Meaning = words.Of("{0} against the unloaded bike. Pedal strikes are counted from here.",
+		signed{heightChange.Uncertain()})
 }
 
 // sagTable shows the eight numbers unloaded, with the fork alone sunk and with
 // both ends sunk.
 func sagTable(r *calculators.Result) calculators.Table {
-	t := calculators.Table{Name: "sag", Caption: words.Of("The bike unloaded, with the fork alone sunk, and with both ends sunk"), Columns: []calculators.Column{
-		{Name: "number", Label: words.Of("Number")},
-		{Name: "before", Label: words.Of("Unloaded")},
-		{Name: "fork", Label: words.Of("Fork alone")},
-		{Name: "after", Label: words.Of("Both ends")},
-		{Name: "change", Label: words.Of("Change")},
-	}}
+	t := calculators.Table{Name: "sag",
+		Caption: words.Of("The bike unloaded, with the fork alone sunk, and with both ends sunk"),
+		Columns: []calculators.Column{
+			{Name: "number", Label: words.Of("Number")},
+			{Name: "before", Label: words.Of("Unloaded")},
+			{Name: "fork", Label: words.Of("Fork alone")},
+			{Name: "after", Label: words.Of("Both ends")},
+			{Name: "change", Label: words.Of("Change")},
+		}}
 	before, fork, after, change := unloaded.list(), forkSunk.list(), bothSunk.list(), sagChange.list()
 	for i, o := range before {
-		t.Rows = append(t.Rows, []words.Sayer{words.Of(o.Label), withUnit(r.At(o).Uncertain()), withUnit(r.At(fork[i]).Uncertain()),
+		t.Rows = append(t.Rows, []words.Sayer{words.Of(o.Label), withUnit(r.At(o).Uncertain()),
+			withUnit(r.At(fork[i]).Uncertain()),
 			withUnit(r.At(after[i]).Uncertain()), withUnit(signed{r.At(change[i]).Uncertain()})})
 	}
 	return t
@@ -119,7 +130,8 @@ func wrongTable(v calculators.Values, r *calculators.Result) calculators.Table {
 	for _, w := range wrongSettings {
 		rigid := w.front != 0 && v.Of(measure.ForkTravel) == 0 || w.rear != 0 && v.Of(measure.RearTravel) == 0
 		if head := r.At(w.head); head.Exists() && !rigid {
-			t.Rows = append(t.Rows, []words.Sayer{words.Of(w.label, measure.Percentage(wrongBy)), signed{head.Uncertain()},
+			t.Rows = append(t.Rows, []words.Sayer{words.Of(w.label, measure.Percentage(wrongBy)),
+				signed{head.Uncertain()},
 				signed{r.At(w.seat).Uncertain()}, signed{r.At(w.height).Uncertain()}})
 		}
 	}

@@ -25,27 +25,36 @@ func Size() *calculators.Calculator {
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Sizes, Example: demoSizes},
-				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"}, fit.SexInput(""),
+				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
+				fit.SexInput(""),
 				{Quantity: measure.SaddleHeight, Example: "736"},
-				{Quantity: measure.GripX, Example: "450", Optional: true}, {Quantity: measure.GripY, Example: "720", Optional: true},
+				{Quantity: measure.GripX, Example: "450", Optional: true},
+				{Quantity: measure.GripY, Example: "720", Optional: true},
 			},
-			folded(fit.UpperInputs()), []calculators.Input{fit.TrochanterInput("")}, foldedBar(), climbPedals(), sizeParts(),
+			folded(fit.UpperInputs()), []calculators.Input{fit.TrochanterInput("")}, foldedBar(), climbPedals(),
+			sizeParts(),
 			[]calculators.Input{
 				{Quantity: measure.PedalWidth, Folded: true, Assume: calculators.Fixed(105, 0, "a usual flat pedal")},
-				{Quantity: measure.PedalThickness, Folded: true, Assume: calculators.Fixed(16, 0, "a usual flat pedal")},
+				{Quantity: measure.PedalThickness, Folded: true,
+					Assume: calculators.Fixed(16, 0, "a usual flat pedal")},
 				{Quantity: measure.QFactor, Folded: true, Assume: calculators.Fixed(175, 0, "a usual trail crankset")},
 				{Quantity: measure.SagFront, Folded: true, Assume: calculators.Fixed(20, 0, "common practice")},
 				{Quantity: measure.SagRear, Folded: true, Assume: calculators.Fixed(28, 0, "common practice")},
-				{Quantity: measure.SaddleStack, Folded: true, Assume: calculators.Fixed(48, 4, "usual for a trail saddle")},
-				{Quantity: measure.PostCollar, Folded: true, Assume: calculators.Fixed(28, 6, "usual for a dropper post")},
-				{Quantity: measure.PostHead, Folded: true, Assume: calculators.Fixed(26, 5, "usual for a dropper post")},
+				{Quantity: measure.SaddleStack, Folded: true,
+					Assume: calculators.Fixed(48, 4, "usual for a trail saddle")},
+				{Quantity: measure.PostCollar, Folded: true,
+					Assume: calculators.Fixed(28, 6, "usual for a dropper post")},
+				{Quantity: measure.PostHead, Folded: true,
+					Assume: calculators.Fixed(26, 5, "usual for a dropper post")},
 				{Quantity: measure.PostLength, Optional: true, Folded: true},
-				{Quantity: measure.PostActuator, Folded: true, Assume: calculators.Fixed(35, 0, "usual for a dropper post")},
+				{Quantity: measure.PostActuator, Folded: true,
+					Assume: calculators.Fixed(35, 0, "usual for a dropper post")},
 				{Quantity: measure.InsertionPost, Optional: true, Folded: true},
 			}),
 		Answers:  []*calculators.Output{sizeAhead, sizeAbove, sizeDropper, sizeTrunk},
 		Workings: sizeWorkings(),
-		Sources:  []*literature.Source{literature.CFR1512, literature.Gordon2014, literature.Williams2021, literature.GUM2008, literature.CommonPractice},
+		Sources: []*literature.Source{literature.CFR1512, literature.Gordon2014, literature.Williams2021,
+			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.Growing},
 		Solve:    solveSize,
 		Explain:  explainSize,
@@ -128,7 +137,8 @@ func sizeParts() []calculators.Input {
 		{Quantity: measure.BarSweep, Folded: true, Assume: calculators.Fixed(40, 0, same)},
 		{Quantity: measure.HeadsetHeight, Folded: true, Assume: calculators.Fixed(10, 0, same)},
 		{Quantity: measure.StemClampHeight, Folded: true, Assume: calculators.Fixed(40, 0, same)},
-		{Quantity: measure.SpacersLimit, Folded: true, Assume: calculators.Fixed(30, 0, "usual where nobody looked up the maker’s; look it up")},
+		{Quantity: measure.SpacersLimit, Folded: true,
+			Assume: calculators.Fixed(30, 0, "usual where nobody looked up the maker’s; look it up")},
 	}
 }
 
@@ -153,13 +163,19 @@ func columnOf(q *measure.Quantity) int {
 
 // The columns by index, found once.
 var (
-	cReach, cStack, cHead, cSeat             = columnOf(measure.Reach), columnOf(measure.Stack), columnOf(measure.HeadAngle), columnOf(measure.SeatAngle)
-	cSeatHeight, cTube, cSeatTube, cStand    = columnOf(measure.SeatAngleHeight), columnOf(measure.SeatTubeAngle), columnOf(measure.SeatTubeLength), columnOf(measure.StandOver)
-	cOffset, cStay, cDrop, cBBHeight         = columnOf(measure.ForkOffset), columnOf(measure.Chainstay), columnOf(measure.BBDrop), columnOf(measure.BBHeight)
-	cFrontRim, cRearRim, cFrontTyre, cRearTy = columnOf(measure.FrontRim), columnOf(measure.RearRim), columnOf(measure.FrontTyre), columnOf(measure.RearTyre)
-	cForkTravel, cRearTravel, cCrank         = columnOf(measure.ForkTravel), columnOf(measure.RearTravel), columnOf(measure.CrankLength)
-	cTravel, cDepth, cInsertion              = columnOf(measure.TravelPost), columnOf(measure.FreeDepth), columnOf(measure.InsertionFrame)
-	cStem, cSpacers                          = columnOf(measure.StemLength), columnOf(measure.SpacersLimit)
+	cReach, cStack, cHead, cSeat = columnOf(measure.Reach), columnOf(measure.Stack),
+		columnOf(measure.HeadAngle), columnOf(measure.SeatAngle)
+	cSeatHeight, cTube, cSeatTube, cStand = columnOf(measure.SeatAngleHeight), columnOf(measure.SeatTubeAngle),
+		columnOf(measure.SeatTubeLength), columnOf(measure.StandOver)
+	cOffset, cStay, cDrop, cBBHeight = columnOf(measure.ForkOffset), columnOf(measure.Chainstay),
+		columnOf(measure.BBDrop), columnOf(measure.BBHeight)
+	cFrontRim, cRearRim, cFrontTyre, cRearTy = columnOf(measure.FrontRim), columnOf(measure.RearRim),
+		columnOf(measure.FrontTyre), columnOf(measure.RearTyre)
+	cForkTravel, cRearTravel, cCrank = columnOf(measure.ForkTravel), columnOf(measure.RearTravel),
+		columnOf(measure.CrankLength)
+	cTravel, cDepth, cInsertion = columnOf(measure.TravelPost), columnOf(measure.FreeDepth),
+		columnOf(measure.InsertionFrame)
+	cStem, cSpacers = columnOf(measure.StemLength), columnOf(measure.SpacersLimit)
 )
 
 // cell returns a row's number, or what stands in for an empty cell.
@@ -193,8 +209,9 @@ func sizeBike(row calculators.Row) (geometry.Bike, bool) {
 // may bring.
 func sizeCockpit(v calculators.Values) geometry.Cockpit {
 	return geometry.Cockpit{
-		Headset: v.Of(measure.HeadsetHeight), Spacers: v.Of(measure.Spacers), ClampHeight: v.Of(measure.StemClampHeight),
-		Stem: v.Of(measure.StemLength), Rise: v.Of(measure.BarRise), Back: v.Of(measure.BarSweep),
+		Headset: v.Of(measure.HeadsetHeight), Spacers: v.Of(measure.Spacers),
+		ClampHeight: v.Of(measure.StemClampHeight),
+		Stem:        v.Of(measure.StemLength), Rise: v.Of(measure.BarRise), Back: v.Of(measure.BarSweep),
 	}
 }
 
@@ -229,7 +246,8 @@ func matcherOf(v calculators.Values) matcher {
 		target: nowhere, nominal: nowhere,
 		saddle: v.Of(measure.SaddleHeight), inseam: v.Of(measure.Inseam), crank: v.Of(measure.CrankLength),
 		halfPedal: v.Of(measure.PedalThickness) / 2, pedalEdge: v.Of(measure.QFactor)/2 + v.Of(measure.PedalWidth),
-		hardware: v.Of(measure.PostCollar) + v.Of(measure.PostHead), sagFront: v.Of(measure.SagFront), sagRear: v.Of(measure.SagRear)}
+		hardware: v.Of(measure.PostCollar) + v.Of(measure.PostHead), sagFront: v.Of(measure.SagFront),
+		sagRear: v.Of(measure.SagRear)}
 	m.leg, m.hasLeg = fit.Leg(v)
 	if v.Has(measure.GripX) && v.Has(measure.GripY) {
 		m.target = geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
@@ -267,7 +285,8 @@ func (m *matcher) set(out calculators.Numbers, x sizeOutputs, row calculators.Ro
 }
 
 // setSagged sets the numbers of a row's bike at sag.
-func (m *matcher) setSagged(out calculators.Numbers, x sizeOutputs, row calculators.Row, b geometry.Bike, grip geometry.Point) {
+func (m *matcher) setSagged(out calculators.Numbers, x sizeOutputs, row calculators.Row, b geometry.Bike,
+	grip geometry.Point) {
 	sagged, err := geometry.Sagged(b, cell(row, cForkTravel, 0), m.sagFront, cell(row, cRearTravel, 0), m.sagRear)
 	if err != nil {
 		return

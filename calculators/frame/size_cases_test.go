@@ -49,16 +49,20 @@ type sizing struct {
 }
 
 func newSizing(x []float64, bare bool) sizing {
-	r := rider{stature: x[0], inseam: x[1], trochanter: x[2], trunk: x[3], arm: x[4], shoulders: x[5], bar: x[6], grip: x[7],
+	r := rider{stature: x[0], inseam: x[1], trochanter: x[2], trunk: x[3], arm: x[4], shoulders: x[5], bar: x[6],
+		grip:  x[7],
 		crank: x[8], pedal: x[9], sole: x[10], cleat: x[11]}
 	if bare {
-		level := draw(paper{reach: 441, stack: 611, head: 66.2, seat: 75.1, stay: 437, drop: 372 - 338, offset: 44, front: 372, rear: 372})
+		level := draw(paper{reach: 441, stack: 611, head: 66.2, seat: 75.1, stay: 437, drop: 372 - 338, offset: 44,
+			front: 372, rear: 372})
 		nan := math.NaN()
-		return sizing{level: level, sunk: level, rider: r, x: x, tube: 407, crank: x[8], stand: 702, stem: x[16], known: nan, depth: nan}
+		return sizing{level: level, sunk: level, rider: r, x: x, tube: 407, crank: x[8], stand: 702, stem: x[16],
+			known: nan, depth: nan}
 	}
 	level := draw(mixed)
 	sunk := level.settled(moved{sagFront: 1.5 * x[24], sagRear: 1.37 * x[25]})
-	return sizing{level: level, sunk: sunk, rider: r, x: x, tube: 432, crank: 172.5, stand: 731, stem: 48, known: 185, depth: 248, insertion: 98}
+	return sizing{level: level, sunk: sunk, rider: r, x: x, tube: 432, crank: 172.5, stand: 731, stem: 48, known: 185,
+		depth: 248, insertion: 98}
 }
 
 // hold is where the grips are: up the steering axis by cover, spacers and half the
@@ -110,15 +114,19 @@ func (s sizing) want(o sizeOutputs, row int) []calctest.Want {
 		column        string
 		value, within float64
 	}{
-		{o.dropper, "dropper-travel", s.dropper(), 0.51}, {o.highest, "highest-saddle", s.highest(), 0.51}, {o.standOver, "stand-over-room", s.x[1] - s.stand, 0.51},
-		{o.trunk, "trunk-angle", s.trunk(), 0.051}, {o.toe, "toe-room", s.toe(), 0.51}, {o.lean, "strike-lean", s.lean(), 0.051},
-		{o.ahead, "grips-ahead", s.off().x, 0.51}, {o.above, "grips-above", s.off().y, 0.51}, {o.elbow, "elbow-bend", s.elbow(), 0.051},
+		{o.dropper, "dropper-travel", s.dropper(), 0.51}, {o.highest, "highest-saddle", s.highest(), 0.51},
+		{o.standOver, "stand-over-room", s.x[1] - s.stand, 0.51},
+		{o.trunk, "trunk-angle", s.trunk(), 0.051}, {o.toe, "toe-room", s.toe(), 0.51},
+		{o.lean, "strike-lean", s.lean(), 0.051},
+		{o.ahead, "grips-ahead", s.off().x, 0.51}, {o.above, "grips-above", s.off().y, 0.51},
+		{o.elbow, "elbow-bend", s.elbow(), 0.051},
 	} {
 		if math.IsNaN(x.value) {
 			want = append(want, calctest.None(x.output))
 			continue
 		}
-		want = append(want, calctest.Is(x.output, x.value, 1e-6), calctest.Cell("sizes", row, x.column, x.value, x.within))
+		want = append(want, calctest.Is(x.output, x.value, 1e-6),
+			calctest.Cell("sizes", row, x.column, x.value, x.within))
 	}
 	return want
 }
@@ -160,7 +168,8 @@ func TestEveryLineHasItsOwnNumbers(t *testing.T) {
 	r := calctest.Answer(t, Size(), table+" sex=m grip-x=100 "+typedOf(sizeKeys, sizeX, sizeSD))
 	for i := range 12 {
 		assert.InDelta(t, calctest.Value(r, lines[0].ahead)+float64(i), calctest.Value(r, lines[i].ahead), 1e-9, i)
-		assert.InDelta(t, calctest.Value(r, lines[0].dropper)+2*float64(i), calctest.Value(r, lines[i].dropper), 1e-9, i)
+		assert.InDelta(t, calctest.Value(r, lines[0].dropper)+2*float64(i), calctest.Value(r, lines[i].dropper), 1e-9,
+			i)
 		assert.InDelta(t, calctest.Value(r, lines[0].toe)+float64(i), calctest.Value(r, lines[i].toe), 1e-9, i)
 		assert.InDelta(t, 841-650-3*float64(i), calctest.Value(r, lines[i].standOver), 1e-9, i)
 	}
@@ -232,7 +241,8 @@ func TestWhereAVerdictTurns(t *testing.T) {
 		// over 170/2 + 105 = 190 mm is 23.9°, and with cranks of 170 mm 26.3°.
 		{line(",27,170", ",100,180"), "", "A pedal strikes at 23.9° of lean, where the law asks for 25.0°", ""},
 		{line(",27,170", ",100,170"), "", "Nothing in the way", "strikes"},
-		{line("463", fmt.Sprintf("%.3f", short-3)), "", "Only 86 mm from pedal to front tyre, where the law asks for 89 mm", ""},
+		{line("463", fmt.Sprintf("%.3f", short-3)), "",
+			"Only 86 mm from pedal to front tyre, where the law asks for 89 mm", ""},
 		{line("463", fmt.Sprintf("%.3f", short+1)), "", "Nothing in the way", "Only"},
 	} {
 		said := verdictOf(t, oneSize(c.line, c.more))
@@ -269,7 +279,8 @@ func TestWhatPutsTheGripsRight(t *testing.T) {
 		{61, 3, "A stem of 61 mm would be needed, longer than this kind of bike steers well with"},
 	} {
 		aim := s.hold().plus(square.times(c.stem - 45)).plus(along.times(c.up))
-		typed := oneSize("M,463,628,64.7,76.3,420,731,27,170,45,30,43,438", cockpit+fmt.Sprintf("grip-x=%v grip-y=%v", aim.x, aim.y))
+		typed := oneSize("M,463,628,64.7,76.3,420,731,27,170,45,30,43,438",
+			cockpit+fmt.Sprintf("grip-x=%v grip-y=%v", aim.x, aim.y))
 		said := verdictOf(t, typed)
 		assert.Contains(t, said, plain(c.says), c)
 		// How far off the line's grips are, in the reader's words.
@@ -281,12 +292,14 @@ func TestWhatPutsTheGripsRight(t *testing.T) {
 			if off.y < 0 {
 				above = "lower"
 			}
-			assert.Contains(t, said, plain(fmt.Sprintf("Grips %.0f mm %s and %.0f mm %s than yours", math.Abs(off.x), ahead, math.Abs(off.y), above)), c)
+			assert.Contains(t, said, plain(fmt.Sprintf("Grips %.0f mm %s and %.0f mm %s than yours", math.Abs(off.x),
+				ahead, math.Abs(off.y), above)), c)
 		}
 	}
 	// No room for spacers at all: less than none is none.
 	aim := s.hold().plus(along.times(14))
-	said := verdictOf(t, oneSize("M,463,628,64.7,76.3,420,731,27,170,45,5,43,438", cockpit+fmt.Sprintf("grip-x=%v grip-y=%v", aim.x, aim.y)))
+	said := verdictOf(t, oneSize("M,463,628,64.7,76.3,420,731,27,170,45,5,43,438",
+		cockpit+fmt.Sprintf("grip-x=%v grip-y=%v", aim.x, aim.y)))
 	assert.Contains(t, said, plain("14 mm more height, of which spacers may give 0 mm"))
 }
 
@@ -299,7 +312,8 @@ func TestSizesPointTheRightWay(t *testing.T) {
 		return r
 	}
 	rapid.Check(t, func(t *rapid.T) {
-		base := fmt.Sprintf("saddle-height=%v inseam=%v ", calctest.Between(t, "saddle", 715, 735), calctest.Between(t, "leg", 815, 845))
+		base := fmt.Sprintf("saddle-height=%v inseam=%v ", calctest.Between(t, "saddle", 715, 735),
+			calctest.Between(t, "leg", 815, 845))
 		here := at(base)
 		type turn struct{ typed, signs string } // dropper, stand-over, trunk, toe, lean, ahead, above, elbow
 		c := rapid.SampledFrom([]turn{
@@ -321,9 +335,11 @@ func TestSizesPointTheRightWay(t *testing.T) {
 		}).Draw(t, "more")
 		there := at(base + c.typed)
 		x := lines[2]
-		for i, o := range []*calculators.Output{x.dropper, x.standOver, x.trunk, x.toe, x.lean, x.ahead, x.above, x.elbow} {
+		for i, o := range []*calculators.Output{x.dropper, x.standOver, x.trunk, x.toe, x.lean, x.ahead, x.above,
+			x.elbow} {
 			d := calctest.Value(there, o) - calctest.Value(here, o)
-			if sign := c.signs[i]; sign == '+' && !(d > 0) || sign == '-' && !(d < 0) || sign == '0' && !(math.Abs(d) < 1e-9) {
+			if sign := c.signs[i]; sign == '+' && !(d > 0) || sign == '-' && !(d < 0) || sign == '0' &&
+				!(math.Abs(d) < 1e-9) {
 				t.Fatalf("%s moves %s by %v, not %c", c.typed, o.Name, d, sign)
 			}
 		}

@@ -47,8 +47,11 @@ type lineAnswers struct {
 
 // answers looks a line's numbers up.
 func (x sizeOutputs) answers(r *calculators.Result) lineAnswers {
-	return lineAnswers{dropper: r.At(x.dropper), highest: r.At(x.highest), standOver: r.At(x.standOver), trunk: r.At(x.trunk),
-		toe: r.At(x.toe), lean: r.At(x.lean), ahead: r.At(x.ahead), above: r.At(x.above), elbow: r.At(x.elbow)}
+	return lineAnswers{
+		dropper: r.At(x.dropper), highest: r.At(x.highest), standOver: r.At(x.standOver),
+		trunk: r.At(x.trunk), toe: r.At(x.toe), lean: r.At(x.lean),
+		ahead: r.At(x.ahead), above: r.At(x.above), elbow: r.At(x.elbow),
+	}
 }
 
 // offset returns how far ahead of the reader's grips and above them a line's are.
@@ -76,18 +79,22 @@ func judge(v calculators.Values, row calculators.Row, x lineAnswers) sized {
 	}
 	switch {
 	case room < 0:
-		rule("Out: the top tube stands {0} higher than you can straddle. Only a lower frame would change it.", measure.Millimetres(-room))
+		rule("Out: the top tube stands {0} higher than you can straddle. Only a lower frame would change it.",
+			measure.Millimetres(-room))
 	case room < standOverFloor:
 		rule("Out: {0} between you and the top tube, where the law asks for {1}. Smaller wheels or tyres would change it, if the makers allow them.", measure.Millimetres(room), measure.Millimetres(standOverFloor))
 	}
 	if lean := float64(x.lean.Value); lean < leanFloor {
-		say("A pedal strikes at {0} of lean, where the law asks for {1}: shorter cranks would change it.", measure.Degrees(lean), measure.Degrees(leanFloor))
+		say("A pedal strikes at {0} of lean, where the law asks for {1}: shorter cranks would change it.",
+			measure.Degrees(lean), measure.Degrees(leanFloor))
 	}
 	if toe := float64(x.toe.Value); toe < toeFloor {
-		say("Only {0} from pedal to front tyre, where the law asks for {1}: shorter cranks would change it.", measure.Millimetres(toe), measure.Millimetres(toeFloor))
+		say("Only {0} from pedal to front tyre, where the law asks for {1}: shorter cranks would change it.",
+			measure.Millimetres(toe), measure.Millimetres(toeFloor))
 	}
 	if drop >= 0 && drop < dropperWish {
-		say("The seat tube leaves {0} of dropper travel; a shorter saddle or post head would give a little more.", measure.Millimetres(drop))
+		say("The seat tube leaves {0} of dropper travel; a shorter saddle or post head would give a little more.",
+			measure.Millimetres(drop))
 	}
 	if room >= standOverFloor && room < standOverWish {
 		say("{0} of room to stand over it: lawful, and little on steep ground.", measure.Millimetres(room))
@@ -116,7 +123,8 @@ func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, offse
 	if spacers := v.Of(measure.Spacers) + up; up < 0 {
 		bar = words.Of("{0} less under the stem or in the bar’s rise", measure.Millimetres(-up))
 	} else if spacers > limit {
-		bar = words.Of("{0} more height, of which spacers may give {1} and a bar of more rise the rest", measure.Millimetres(up), measure.Millimetres(max(limit-v.Of(measure.Spacers), 0)))
+		bar = words.Of("{0} more height, of which spacers may give {1} and a bar of more rise the rest",
+			measure.Millimetres(up), measure.Millimetres(max(limit-v.Of(measure.Spacers), 0)))
 	}
 	switch {
 	case stem <= 0:
@@ -126,7 +134,8 @@ func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, offse
 	case stem > stemTo:
 		return words.Of("Grips {0}. A stem of {1} would be needed, longer than this kind of bike steers well with: the frame is too short for these grips. A larger size would change it.", where, measure.Millimetres(stem))
 	case stem < stemAdjustFrom || stem > stemAdjustTo:
-		return words.Of("Grips {0}. A stem of {1} and {2} put them right, at the edge of what is usual.", where, measure.Millimetres(stem), bar)
+		return words.Of("Grips {0}. A stem of {1} and {2} put them right, at the edge of what is usual.", where,
+			measure.Millimetres(stem), bar)
 	}
 	return words.Of("Grips {0}. A stem of {1} and {2} put them right.", where, measure.Millimetres(stem), bar)
 }
@@ -205,7 +214,8 @@ func explainSize(v calculators.Values, r *calculators.Result) {
 // noteSizes says what stands in for empty cells, and what is not judged.
 func noteSizes(v calculators.Values, r *calculators.Result) {
 	var gone words.List
-	for _, q := range [...]*measure.Quantity{measure.Chainstay, measure.ForkOffset, measure.FrontRim, measure.FrontTyre, measure.CrankLength, measure.ForkTravel, measure.RearTravel} {
+	for _, q := range [...]*measure.Quantity{measure.Chainstay, measure.ForkOffset, measure.FrontRim, measure.FrontTyre,
+		measure.CrankLength, measure.ForkTravel, measure.RearTravel} {
 		for _, row := range v.Rows(measure.Sizes) {
 			if math.IsNaN(row.Cells[columnOf(q)]) {
 				gone = append(gone, q.Named())
@@ -214,32 +224,38 @@ func noteSizes(v calculators.Values, r *calculators.Result) {
 		}
 	}
 	if len(gone) > 0 {
-		r.Note(calculators.AssumedNote, "Some lines leave out {0}. What is usual on a 29 inch trail bike stands in; a bike without travel is taken not to sink.", gone)
+		r.Note(calculators.AssumedNote,
+			"Some lines leave out {0}. What is usual on a 29 inch trail bike stands in; a bike without travel is taken not to sink.", gone)
 	}
-	r.Note(calculators.PlainNote, "Standing is shown and not judged: the elbow changes by about a degree over stems of 30 to 50 mm, so it cannot tell two near sizes apart. Ride both.")
+	r.Note(calculators.PlainNote,
+		"Standing is shown and not judged: the elbow changes by about a degree over stems of 30 to 50 mm, so it cannot tell two near sizes apart. Ride both.")
 	if !v.Has(measure.PostLength) {
-		r.Note(calculators.PlainNote, "Give {0}, and each size also says whether that post holds your saddle with both minimum insertions met.", measure.PostLength.Named())
+		r.Note(calculators.PlainNote,
+			"Give {0}, and each size also says whether that post holds your saddle with both minimum insertions met.",
+			measure.PostLength.Named())
 	}
 }
 
 // sizeTable has one line for each size, in the order of sorted.
 func sizeTable(all []sized) calculators.Table {
-	t := calculators.Table{Name: "sizes", Caption: words.Of("What each size asks of you"), Columns: []calculators.Column{
-		{Name: "size", Label: words.Of("Size")},
-		{Name: "verdict", Label: words.Of("Why, and what it needs")},
-		{Name: "grips-ahead", Label: words.Of("Grips ahead"), Unit: "mm"},
-		{Name: "grips-above", Label: words.Of("Grips above"), Unit: "mm"},
-		{Name: "dropper-travel", Label: words.Of("Dropper travel"), Unit: "mm"},
-		{Name: "highest-saddle", Label: words.Of("Highest saddle"), Unit: "mm"},
-		{Name: "stand-over-room", Label: words.Of("Stand-over room")},
-		{Name: "trunk-angle", Label: words.Of("Trunk seated"), Unit: "deg"},
-		{Name: "toe-room", Label: words.Of("Pedal to tyre"), Unit: "mm"},
-		{Name: "strike-lean", Label: words.Of("Pedal strikes at"), Unit: "deg"},
-		{Name: "elbow-bend", Label: words.Of("Elbows standing"), Unit: "deg"},
-	}}
+	t := calculators.Table{Name: "sizes", Caption: words.Of("What each size asks of you"),
+		Columns: []calculators.Column{
+			{Name: "size", Label: words.Of("Size")},
+			{Name: "verdict", Label: words.Of("Why, and what it needs")},
+			{Name: "grips-ahead", Label: words.Of("Grips ahead"), Unit: "mm"},
+			{Name: "grips-above", Label: words.Of("Grips above"), Unit: "mm"},
+			{Name: "dropper-travel", Label: words.Of("Dropper travel"), Unit: "mm"},
+			{Name: "highest-saddle", Label: words.Of("Highest saddle"), Unit: "mm"},
+			{Name: "stand-over-room", Label: words.Of("Stand-over room")},
+			{Name: "trunk-angle", Label: words.Of("Trunk seated"), Unit: "deg"},
+			{Name: "toe-room", Label: words.Of("Pedal to tyre"), Unit: "mm"},
+			{Name: "strike-lean", Label: words.Of("Pedal strikes at"), Unit: "deg"},
+			{Name: "elbow-bend", Label: words.Of("Elbows standing"), Unit: "deg"},
+		}}
 	for _, s := range all {
 		x := s.numbers
-		t.Rows = append(t.Rows, []words.Sayer{words.Name(s.row.Name), sentences(s.reasons), said(x.ahead), said(x.above), said(x.dropper),
+		t.Rows = append(t.Rows, []words.Sayer{words.Name(s.row.Name), sentences(s.reasons), said(x.ahead),
+			said(x.above), said(x.dropper),
 			said(x.highest), said(x.standOver), said(x.trunk), said(x.toe), said(x.lean), said(x.elbow)})
 	}
 	return t

@@ -39,17 +39,20 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 		if i > 0 {
 			role = drawing.Before
 			f.Add(figure.Outline(d)...)
-			top = figure.At(d.Bike.Front).Plus(drawing.Point{X: 0.5 * d.Bike.FrontRadius, Y: 0.866 * d.Bike.FrontRadius})
+			top = figure.At(d.Bike.Front).Plus(drawing.Point{X: 0.5 * d.Bike.FrontRadius,
+				Y: 0.866 * d.Bike.FrontRadius})
 			if i == 2 {
 				top = figure.At(d.Bike.Front).Plus(drawing.Point{X: d.Bike.FrontRadius})
 			}
 		}
-		f.Add(drawing.Label{Role: role, At: top, Side: drawing.Point{X: 1, Y: 1}, Leader: true, Text: words.Of("{0}", names[i])})
+		f.Add(drawing.Label{Role: role, At: top, Side: drawing.Point{X: 1, Y: 1}, Leader: true,
+			Text: words.Of("{0}", names[i])})
 	}
 	if v.Has(measure.GripX) && v.Has(measure.GripY) {
 		at := drawing.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
 		f.Add(drawing.Cross{Role: drawing.Hot, At: at, Size: 30},
-			drawing.Label{Role: drawing.Hot, At: at, Side: drawing.Point{X: -1, Y: 0.8}, Leader: true, Text: words.Of("Your grips")})
+			drawing.Label{Role: drawing.Hot, At: at, Side: drawing.Point{X: -1, Y: 0.8}, Leader: true,
+				Text: words.Of("Your grips")})
 	}
 	return f
 }
@@ -58,7 +61,8 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 func sizeBuild(v calculators.Values, row calculators.Row, b geometry.Bike) figure.Build {
 	saddle := v.Of(measure.SaddleHeight)
 	rim := cell(row, cFrontRim, standInRim)
-	return figure.Build{Bike: b, Cockpit: rowCockpit(row, sizeCockpit(v)), Saddle: saddle, SeatTube: min(row.Cells[cSeatTube], saddle-70),
+	return figure.Build{Bike: b, Cockpit: rowCockpit(row, sizeCockpit(v)), Saddle: saddle,
+		SeatTube: min(row.Cells[cSeatTube], saddle-70),
 		FrontRim: min(rim, 2*b.FrontRadius-40), RearRim: min(cell(row, cRearRim, rim), 2*b.RearRadius-40),
 		Crank: cell(row, cCrank, v.Of(measure.CrankLength)), CrankAngle: 90}
 }

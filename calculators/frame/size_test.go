@@ -136,7 +136,8 @@ func TestEmptyCellsAreSaid(t *testing.T) {
 	r := match(t, "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length\nM,460,625,65.5,76.5,420\nL,485,640,65.5,76.5,450")
 	require.Contains(t, r.Notes[len(r.Notes)-len(Size().Cautions)-3].Text.Say(nil), "Some lines leave out “Chainstay”")
 	require.Equal(t, "–", line(t, r, "M")[6])
-	none, problems := Size().Run([]calculators.Pair{{Key: "sizes", Typed: demoSizes}, {Key: "inseam", Typed: "830"}, {Key: "stature", Typed: "1740"}, {Key: "saddle-height", Typed: "736"}}, nil)
+	none, problems := Size().Run([]calculators.Pair{{Key: "sizes", Typed: demoSizes}, {Key: "inseam", Typed: "830"},
+		{Key: "stature", Typed: "1740"}, {Key: "saddle-height", Typed: "736"}}, nil)
 	require.Empty(t, problems)
 	require.False(t, none.At(sizeAhead).Exists())
 	require.Equal(t, "XS S M L XL", order(none))
@@ -174,11 +175,13 @@ func TestWhateverIsPastedIsAnsweredOrNamed(t *testing.T) {
 			i := rapid.IntRange(1, 5).Draw(t, "line")
 			cells := strings.Split(lines[i], ",")
 			k := rapid.IntRange(1, len(cells)-1).Draw(t, "cell")
-			cells[k] = rapid.SampledFrom([]string{"", "x", "0", "-5", "9999", "1", "320", "76 deg", "12 in", "850"}).Draw(t, "typed")
+			cells[k] = rapid.SampledFrom([]string{"", "x", "0", "-5", "9999", "1", "320", "76 deg", "12 in",
+				"850"}).Draw(t, "typed")
 			lines[i] = strings.Join(cells, ",")
 		}
 		in := &words.Reader{}
-		r, problems := Size().Run(append(panel.Example(Size()), calculators.Pair{Key: "sizes", Typed: strings.Join(lines, "\n")}), in)
+		r, problems := Size().Run(append(panel.Example(Size()),
+			calculators.Pair{Key: "sizes", Typed: strings.Join(lines, "\n")}), in)
 		if len(problems) > 0 {
 			return
 		}
