@@ -113,7 +113,7 @@ func TestLeverSays(t *testing.T) {
 	assert.Contains(t, at(44.5), "is there already")
 	assert.Contains(t, at(50.5), "bring it in by 3 mm")
 	assert.Contains(t, at(44.2), "let it out by 3 mm")
-	// 16 CFR 1512.5(b)(2): 89 mm (3½ in).
+	// 16 CFR 1512.5(b)(3): 89 mm (3½ in).
 	long := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 90}).typed())
 	assert.True(t, saysPlain(long, "A lever 90 mm out is beyond the 89 mm that the law"))
 	assert.False(t, saysPlain(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 88}).typed()),
