@@ -98,14 +98,14 @@ func FingerOf(hand float64) float64 { return 0.38 * hand }
 // tools (Ergonomics 52(5), 2009).
 func LeverReachOf(finger float64) float64 { return finger * 2 / 3 }
 
-// The spread of finger shares that reach the lever with a bent joint: common
-// practice.
+// Between these shares of the finger's length the first joint still bends round the
+// lever: common practice.
 const reachFrom, reachTo = 0.6, 0.75
 
 // legalReach is the largest span over lever and grip that a brake lever may have,
 // mm.
 //
-// Source: 16 CFR 1512.5(b)(2), measured from the pivot to the lever's middle;
+// Source: 16 CFR 1512.5(b)(3), measured from the pivot to the lever's middle;
 // 12.7 mm more towards its end.
 const legalReach = 89
 
@@ -116,8 +116,9 @@ const fingerPlace = 0.88
 // forearmDip returns how far the forearm points below the horizontal, degrees, in
 // space: the elbow hangs a little outside the grip's own plane or inside it.
 func forearmDip(upper posture.Upper, elbow, hand geometry.Point, shoulder geometry.Point) float64 {
-	// Of the sideways distance from shoulder to grip the forearm takes the share
-	// of the line that lies beyond the elbow's foot on it.
+	// A square from the elbow meets the line from shoulder to grip a length "along"
+	// from the shoulder. The forearm covers the rest of that line, and the same share
+	// of the sideways distance between shoulder and grip.
 	way := hand.Sub(shoulder)
 	full := geometry.Point{X: way.Length(), Y: upper.Arm.Aside}.Length()
 	a := upper.Arm
@@ -144,7 +145,8 @@ func solveLever(v calculators.Values, out calculators.Numbers) *calculators.Prob
 	if now, ok := leverStance(v, grip); ok && now.Reaches() {
 		dip := forearmDip(upper, now.Elbow, now.Hand, now.Trunk.Shoulder)
 		out.Set(forearmStanding, dip)
-		// On the stand the bike has not tipped yet.
+		// The reader sets the lever on the stand, where the bike has not yet tipped
+		// forward by what it tips at sag.
 		out.Set(leverAngle, dip-bike.Tilt)
 	}
 	if s, ok := seatOf(v, bike.Level, bike.Tilt); ok {

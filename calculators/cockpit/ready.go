@@ -64,7 +64,7 @@ var (
 		Between: "the grips and where straight arms would end, along the line from the shoulder; negative where they end before the grips"}
 )
 
-// stanceInputs ask what the rider chooses.
+// stanceInputs ask how the rider stands, and on what slope.
 func stanceInputs() []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.TrunkAngle, Example: "45", Slide: [2]float64{30, 60},
@@ -102,8 +102,8 @@ type stand struct {
 	move  geometry.Point // at sag
 }
 
-// standOf returns the reader's stand, or says at which input the bike fails. It is
-// not ok where the lengths make no rider: the bike and the grips are there then.
+// standOf returns the reader's stand, or says at which input the bike fails. Where the
+// lengths make no rider it is not ok, and only its bike, grips and move are set.
 func standOf(v calculators.Values) (s stand, ok bool, p *calculators.Problem) {
 	bike, p := fit.Ride(v)
 	if p != nil {
@@ -124,7 +124,8 @@ func riderOf(v calculators.Values, stance posture.Stance) (posture.Standing, boo
 	return posture.NewStanding(leg, fit.Feet(v), fit.Upper(v), stance)
 }
 
-// moveOf returns the move of the grips that the reader tries, mm.
+// moveOf returns by how much the reader would move the grips, mm; what was not given
+// is 0.
 func moveOf(v calculators.Values) geometry.Point {
 	var p geometry.Point
 	if v.Has(measure.MoveX) {

@@ -57,8 +57,8 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 	r.Figure = readyFigure(v, s, now, r)
 }
 
-// straightish is the bend, degrees, under which an elbow's ± bends away from a
-// straight line.
+// straightish is the bend, in degrees, below which the elbow follows the distance to
+// the grips so unevenly that its ±, which supposes a straight line, is approximate.
 const straightish = 40
 
 func tipped(tilt float64) words.Text {
@@ -81,7 +81,7 @@ func unready(err error) words.Text {
 	return words.Of("No such stance: the lengths or angles make no rider. Check those behind “More settings”.")
 }
 
-// noStand gives every reading that hangs on a pose the reason why there is none.
+// noStand gives every answer that needs a pose the reason why there is none.
 func noStand(r *calculators.Result, why words.Text) {
 	for i := range r.Answers {
 		if r.Answers[i].Output != feetToHands {
@@ -155,14 +155,14 @@ func slackMeaning(now *stood) words.Text {
 	return words.Of("If the grips were this much further from your shoulders, your arms would be straight.")
 }
 
-// stood is a rider in balance with the room there is.
+// stood is a rider in balance, with how far the centre of mass can move.
 type stood struct {
 	posture.Balanced
 	back, forward posture.Room
 	roomy         bool // there is room both ways, be it negative
 }
 
-// look finds the room.
+// look finds how far the rider can move back and forward.
 func (d *stood) look(rider posture.Standing, grip geometry.Point) {
 	var behind, ahead bool
 	d.back, behind = rider.RoomBack(&d.Balanced, grip)
@@ -176,8 +176,8 @@ type effect struct {
 	elbow, back, forward float64
 }
 
-// effectOf compares a stance on other grips with the one now. It is known where the
-// arms reach and leave room both times.
+// effectOf compares a rider on other grips or in another stance with the one now. The
+// effect is known where the arms reach and leave room both times.
 func effectOf(now *stood, after posture.Standing, grip geometry.Point) effect {
 	balanced, err := after.Balance(grip)
 	then := stood{Balanced: balanced}

@@ -24,8 +24,8 @@ func riderBuild(v calculators.Values, bike fit.Ridden, grip geometry.Point) (lev
 // dropped is how far the saddle is lowered for the standing rider's picture, mm.
 const dropped = 170
 
-// sitter is a rider for a picture on a saddle: at a height of the saddle, or, for
-// 0, at the one where the leg model's knee is neutral.
+// sitter is a seated rider for a picture. saddle is the saddle's height, mm; 0 stands
+// for the height at which the leg model's knee is neutral.
 type sitter struct {
 	leg    body.Leg
 	setup  posture.Setup
@@ -33,7 +33,7 @@ type sitter struct {
 	saddle float64
 }
 
-// sitterOf returns the reader.
+// sitterOf returns the reader as a sitter.
 func sitterOf(v calculators.Values) sitter {
 	leg, _ := fit.Leg(v)
 	s := sitter{leg: leg, setup: fit.Feet(v), upper: fit.Upper(v)}
@@ -164,6 +164,6 @@ func emptyReady(v calculators.Values, s stand) *drawing.Figure {
 	return f
 }
 
-// whole is an angle said to whole degrees: in a figure there is no room for more,
-// and nobody can hold a posture to a tenth.
+// whole rounds an angle to whole degrees when it is said: a figure has no room for
+// decimals, and nobody can hold a posture to a tenth of a degree.
 func whole(a measure.Amount) measure.Amount { a.Extra = -1; return a }

@@ -86,12 +86,12 @@ func TestGripSays(t *testing.T) {
 		assert.Contains(t, strings.ReplaceAll(meaning(at, gripDrop), "16 mm", "15 mm"), says, "%v", by)
 	}
 	none := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 saddle-height=721")
-	assert.Contains(t, meaning(none, gripFromSaddle), "Give “Saddle height”, and")
+	assert.Contains(t, meaning(none, gripFromSaddle), "Give “Saddle height”, and “Effective seat angle” or “Saddle setback”, to have it")
 	assert.Contains(t, meaning(none, roomAtBar), "Give “Effective seat angle”")
 	for _, has := range []string{"saddle-height=400 saddle-setback=410",
 		"saddle-height=205 seat-angle=76 seat-tube-angle=50 seat-angle-height=700"} {
 		wrong := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 "+has)
-		assert.Contains(t, meaning(wrong, gripFromSaddle), "leaves no place for a saddle", has)
+		assert.Contains(t, meaning(wrong, gripFromSaddle), "“Saddle height” leaves no place for a saddle", has)
 	}
 }
 
@@ -113,7 +113,7 @@ func TestLeverSays(t *testing.T) {
 	assert.Contains(t, at(44.5), "is there already")
 	assert.Contains(t, at(50.5), "bring it in by 3 mm")
 	assert.Contains(t, at(44.2), "let it out by 3 mm")
-	// 16 CFR 1512.5(b)(2): 89 mm (3½ in).
+	// 16 CFR 1512.5(b)(3): 89 mm (3½ in).
 	long := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 90}).typed())
 	assert.True(t, saysPlain(long, "A lever 90 mm out is beyond the 89 mm that the law"))
 	assert.False(t, saysPlain(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 88}).typed()),
@@ -126,6 +126,11 @@ func TestLeverSays(t *testing.T) {
 	assert.Contains(t, meaning(bare, leverReach), "The law allows bicycles up to 89 mm")
 	assert.Contains(t, meaning(bare, leverAngle), "give “Saddle height” to see how far")
 	assert.Contains(t, meaning(r, leverInset), "one finger meets the blade")
+	breadth, _ := surveyed("handbreadth", "", 1713)
+	for by, says := range map[float64]string{0.5: "one finger meets the blade", -0.5: "choose a shorter grip"} {
+		blade := leverRecord.with(numbers{"lever-length": 126 - 0.88*breadth + by})
+		assert.Contains(t, meaning(calctest.Answer(t, Lever(), blade.typed()), leverInset), says)
+	}
 	short := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-length": 42, "grip-length": 140}).typed())
 	assert.Less(t, calctest.Value(short, leverInset), 0.0)
 	assert.Contains(t, meaning(short, leverInset), "choose a shorter grip")
@@ -156,9 +161,12 @@ func TestReadySays(t *testing.T) {
 	tilt := handBikeOf(readyRecord).tilt(readyRecord)
 	tips := map[bool]string{true: "back", false: "forward"}[tilt < 0]
 	assert.True(t, saysPlain(r, "which tips it "+tips+" by "+deg(math.Abs(tilt))))
-	nose := calctest.Answer(t, Ready(), readyRecord.with(numbers{"sag-rear": 0}).typed())
-	tilt = handBikeOf(readyRecord.with(numbers{"sag-rear": 0})).tilt(readyRecord.with(numbers{"sag-rear": 0}))
-	assert.True(t, saysPlain(nose, "which tips it forward by "+deg(tilt)))
+	for _, rear := range []float64{0, 20} { // by over and by under a degree
+		nose := readyRecord.with(numbers{"sag-rear": rear})
+		tilt = handBikeOf(nose).tilt(nose)
+		assert.True(t, tilt > 0 && (rear == 0) == (tilt > 1), "%v", tilt)
+		assert.True(t, saysPlain(calctest.Answer(t, Ready(), nose.typed()), "which tips it forward by "+deg(tilt)))
+	}
 	// What 5 degrees of trunk and 10 mm of stem are worth, in degrees of elbow.
 	tall := s
 	tall.trunk -= 5
@@ -183,10 +191,18 @@ func TestReadySays(t *testing.T) {
 		assert.Equal(t, wide, saysPlain(calctest.Answer(t, Ready(), "sex=f "+all.typed()),
 			"Nearly straight, an elbow changes fast"), "%v", bend)
 	}
-	estimated := readyRecord.with(nil)
-	delete(estimated, "arm-length")
-	assert.True(t, saysPlain(calctest.Answer(t, Ready(), estimated.typed()),
-		"Lengths of your body that were estimated leave a wide margin"))
+	for _, length := range []string{"arm-length", "trunk-length", "trochanter-height"} {
+		estimated := readyRecord.with(nil)
+		delete(estimated, length)
+		r := calctest.Answer(t, Ready(), estimated.typed())
+		assert.True(t, saysPlain(r, "Lengths of your body that were estimated leave a wide margin"), length)
+	}
+	// Arms that are nearly straight reach a longer stem no more: nothing is said of it.
+	straight := readyRecord.with(numbers{"trunk-angle": trunkFor(rider, s, grip, 8)})
+	last := calctest.Answer(t, Ready(), "sex=f "+straight.typed())
+	assert.Equal(t, []string{"Chest lower: trunk leaned 5.0° more", "Knees bent 10.0° more", "10 mm more of spacers",
+		"Grips 20 mm higher"}, plainColumn(t, last, "changes", "change"))
+	assert.False(t, saysPlain(last, "Do not judge a bike’s size by the elbow alone"))
 	assert.False(t, saysPlain(r, "Lengths of your body that were estimated"))
 }
 
@@ -213,21 +229,105 @@ func TestReadySaysHowFarTheArmsAreShort(t *testing.T) {
 	assert.Equal(t, plain(measure.Millimetres(-short).Say(nil)), plain(calctest.Column(t, r, "move", "after")[1]))
 }
 
-// What ends the room is what a walk in small steps meets first.
+// What ends the room, and how large it is, is what a walk in small steps from where the
+// rider stands meets first.
 func TestReadySaysWhatEndsTheRoom(t *testing.T) {
-	ends := func(change numbers) *calculators.Result {
-		return calctest.Answer(t, Ready(), "sex=f "+readyRecord.with(change).typed())
+	const (
+		none, straight, frontLeg = "None: you would have to come forward", "before your arms are straight", "before your front leg reaches no further"
+		full, folds, rearLeg     = "None: at this trunk angle your arms have nothing left", "before your elbows fold past 120 degrees", "before your rear leg reaches no further"
+		over                     = "before your shoulders stand over the grips"
+		nowhere, crowded         = "the grips stay out of reach", "no place leaves the arms room in front"
+	)
+	// The model closes in on the legs' own end to a hundredth of a degree of the knee,
+	// which can be over a millimetre where they only just meet.
+	within := func(legs bool) float64 {
+		if legs {
+			return 2
+		}
+		return 1e-3
 	}
-	assert.Contains(t, meaning(ends(nil), roomBack), "before your arms are straight")
-	over := ends(numbers{"trunk-angle": 36, "grade": -25})
-	rider, s, grip := readyStance(readyRecord.with(numbers{"trunk-angle": 36, "grade": -25}), "f")
-	assert.InDelta(t, rider.forward(s, grip), calctest.Value(over, roomForward), 1e-4)
-	near := readyRecord.with(numbers{"grip-x": 330, "grip-y": 760, "trunk-angle": 30})
-	r := calctest.Answer(t, Ready(), "sex=f "+near.typed())
-	rider, s, grip = readyStance(near, "f")
-	if bend := rider.elbowAt(s, grip); bend > 120 {
-		assert.Less(t, calctest.Value(r, roomForward), 0.0)
-		assert.Contains(t, meaning(r, roomForward), "None: at this trunk angle your arms have nothing left to fold")
+	seen := map[string]int{}
+	for _, trunk := range []float64{24, 43, 58, 72} {
+		for _, knee := range []float64{33, 53} {
+			for _, x := range []float64{290, 437, 540} {
+				for _, y := range []float64{610, 703, 800} {
+					n := readyRecord.with(numbers{"trunk-angle": trunk, "standing-knee": knee, "grip-x": x, "grip-y": y, "grade": 5, "move-x": 0, "move-y": 0})
+					r := calctest.Answer(t, Ready(), "sex=f "+n.typed())
+					if !r.At(hipBehind).Exists() {
+						continue
+					}
+					rider, s, grip := readyStance(n, "f")
+					now := rider.balance(s, grip)
+					away := func(t float64) float64 {
+						p, _ := rider.stands(s, grip, t)
+						return cmplx.Abs(grip - p.shoulder)
+					}
+					ahead := func(t float64) float64 {
+						p, _ := rider.stands(s, grip, t)
+						return real((p.shoulder - grip) * toward(s.slope))
+					}
+					off := func(t float64) float64 { _, off := rider.stands(s, grip, t); return off }
+					// The legs end where one of them is straight, or where a straight one and a
+					// bent one no longer meet over feet this far apart.
+					p, _ := rider.stands(s, grip, now)
+					apart := cmplx.Abs(p.ankles[0] - p.ankles[1])
+					ends := func(t float64) bool {
+						front, rear := hinged(rider.thigh, rider.shank, t), hinged(rider.thigh, rider.shank, 2*knee-t)
+						return t < 0 || t > 2*knee || math.Abs(front-rear) > apart
+					}
+					short := func(t float64) bool { return away(t) > rider.armChord(0) }
+					shut := func(t float64) bool { return away(t) < rider.armChord(120) || ahead(t) > 0 }
+
+					back, why := 0.0, straight
+					if short(now) {
+						why = none
+						at := walk(now, 1, func(t float64) bool { return ends(t) || !short(t) })
+						if back = -off(at); ends(at + 1e-6) {
+							back, why = math.NaN(), nowhere
+						}
+					} else {
+						at := walk(now, -1, func(t float64) bool { return ends(t) || short(t) })
+						if back = -off(at); ends(at - 1e-6) {
+							why = frontLeg
+						}
+					}
+					seen[why]++
+					assert.Contains(t, meaning(r, roomBack), why, n.typed())
+					if why == nowhere {
+						assert.False(t, r.At(roomBack).Exists())
+					} else {
+						assert.InDelta(t, back, calctest.Value(r, roomBack), within(why == frontLeg), n.typed())
+					}
+
+					forward, why := 0.0, over
+					if shut(now) {
+						why = full
+						at := walk(now, -1, func(t float64) bool { return ends(t) || !shut(t) })
+						if forward = off(at); ends(at - 1e-6) {
+							why = crowded
+						}
+					} else {
+						at := walk(now, 1, func(t float64) bool { return ends(t) || shut(t) })
+						switch forward = off(at); {
+						case ends(at + 1e-6):
+							why = rearLeg
+						case ahead(at+1e-6) < 0:
+							why = folds
+						}
+					}
+					seen[why]++
+					assert.Contains(t, meaning(r, roomForward), why, n.typed())
+					if why == crowded {
+						assert.False(t, r.At(roomForward).Exists())
+					} else {
+						assert.InDelta(t, forward, calctest.Value(r, roomForward), within(why == rearLeg), n.typed())
+					}
+				}
+			}
+		}
+	}
+	for _, why := range []string{none, straight, frontLeg, nowhere, full, folds, rearLeg, over, crowded} {
+		assert.NotZero(t, seen[why], why)
 	}
 }
 

@@ -95,7 +95,8 @@ func sameAs(q *measure.Quantity) assume {
 	}
 }
 
-// The ways round by tape, for those who cannot drop a plumb line at the crank.
+// The ways by tape from the floor and from the saddle's nose, for those who cannot drop
+// a plumb line at the crank.
 
 func setbackByTape(v calculators.Values) (calculators.Assumption, bool) {
 	return calculators.Assumption{Value: v.Of(measure.NoseSetback) + v.Of(measure.SaddleNose), From: "from the nose"},
@@ -118,13 +119,13 @@ func gripYByTape(v calculators.Values) (calculators.Assumption, bool) {
 	return a, !math.IsNaN(a.Value)
 }
 
-// carried is the position on the new bike.
+// carried is the old position, put on the new bike.
 type carried struct {
 	bike geometry.Bike
 	grip geometry.Point // NaN where the old one is not known
 
-	// height is the new saddle height, NaN where the old one is not known, and saddle
-	// the saddle's point. There is a point only if it is seated.
+	// height is the new saddle height, NaN where the old one is not known. saddle is the
+	// saddle's point; seated tells whether it is known.
 	height float64
 	saddle geometry.Point
 	seated bool

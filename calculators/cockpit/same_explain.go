@@ -61,8 +61,8 @@ func partsFor(v calculators.Values, w wanted, r *calculators.Result) (calculator
 	return carryTable(w, shown, star, n > 0), list, best
 }
 
-// wanted makes the grips' part of the problem: a plain cockpit on the new head
-// tube, to be varied.
+// wanted returns what the parts are looked for on the new bike: the grips' old place,
+// starting from a plain cockpit on the new head tube.
 func (c carried) wanted(v calculators.Values) wanted {
 	w := wanted{bike: c.bike, target: c.grip, parts: geometry.Cockpit{
 		Headset: v.Of(measure.NewHeadsetHeight), Spacers: 10, ClampHeight: 40, Stem: normStem,
@@ -72,9 +72,9 @@ func (c carried) wanted(v calculators.Values) wanted {
 	return w
 }
 
-// nearestAllowed returns the index of the nearest combination within the
-// steerer's limit and the usual stems that keeps the bar, or else of the nearest
-// that the steerer allows; -1 for none.
+// nearestAllowed returns the index of the combination to begin with: the first one
+// within 5 mm whose stem is a usual one and whose spacers the steerer allows, or else
+// the first one that the steerer allows; -1 for none.
 func nearestAllowed(list []combination) int {
 	any := -1
 	for i, c := range list {

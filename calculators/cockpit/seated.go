@@ -56,8 +56,8 @@ var (
 		Between: "saddle’s top to the middle of the grips, straight, seen from the side"}
 )
 
-// seatedPedalInputs ask, folded, for what the leg stands on: the saddle's own
-// calculator decided it, and here it moves the hip by a few mm.
+// seatedPedalInputs ask, behind "More settings", for crank, pedal and shoe. Here they
+// move the hip by a few mm at most, because the saddle's height is given.
 func seatedPedalInputs() []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.CrankLength, Example: "170", Folded: true,
@@ -110,7 +110,8 @@ func seatedWorkings() []*calculators.Output {
 	return all
 }
 
-// seat is a rider's hip, and the arm and trunk above it.
+// seat is a rider on a saddle, before the hands are anywhere: the saddle's point, the
+// hip, the leg model, and the lengths above the hip.
 type seat struct {
 	saddle, hip geometry.Point
 	rider       posture.Seated

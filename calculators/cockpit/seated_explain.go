@@ -58,8 +58,8 @@ func explainSeated(v calculators.Values, r *calculators.Result) {
 	r.Figure = seatedFigure(v, bike, s, t, grip, r)
 }
 
-// explainLean gives the trunk's reading its range, from straight arms to well bent
-// ones, and says what it means.
+// explainLean gives the trunk's angle its range, from straight arms to well bent ones,
+// and says what it means.
 func explainLean(r *calculators.Result, s seat, at geometry.Point) {
 	x := r.At(seatedTrunk)
 	tall, ok := s.lean(at, 0)

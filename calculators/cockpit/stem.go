@@ -92,7 +92,8 @@ var noMove = &calculators.Problem{Input: measure.MoveX.Key, Needed: true,
 	Text: words.Of("Say by how much the grips should move, in {0} or {1}, or pick what troubles you.",
 		measure.MoveX.Named(), measure.MoveY.Named())}
 
-// wanted is the reader's problem, solved as far as it has one answer.
+// wanted is what the parts are looked for: the bike with its parts now, and the place
+// where the grips should be. All points are from the bottom bracket, mm.
 type wanted struct {
 	bike   geometry.Bike
 	parts  geometry.Cockpit
@@ -198,7 +199,8 @@ func (w wanted) combine(allowed float64) (list []combination, within int) {
 		}
 	}
 	slices.SortStableFunc(list, func(a, b combination) int {
-		// A millionth of a mm is rounding: there fewer parts go first.
+		// What differs by less than a millionth of a mm differs by rounding alone:
+		// there the one with fewer parts to buy comes first.
 		switch x, y := math.Round(1e6*a.off), math.Round(1e6*b.off); {
 		case x < y:
 			return -1
@@ -225,9 +227,9 @@ func nearest(all []combination, near int) []combination {
 	return all[:near]
 }
 
-// simplest returns the index of the listed combination that changes the fewest
-// parts among those that the steerer allows, the nearest of them; -1 where the
-// steerer allows none.
+// simplest returns the index of the combination to begin with: of those that the
+// steerer allows, the one that changes the fewest parts, and of several such the
+// nearest. It is -1 where the steerer allows none.
 func simplest(list []combination) int {
 	best := -1
 	for i, c := range list {

@@ -9,8 +9,8 @@ import (
 	"plumbline/calculators/posture"
 )
 
-// cost is what a move of the grips does to the rider; of what a flag says is not
-// known there is nothing.
+// cost is what a move of the grips does to the rider. Each flag tells whether the
+// numbers below it are known.
 type cost struct {
 	// hasTrunk: by how much the seated trunk rises, degrees, and the front wheel's
 	// share of the weight grows, percentage points.

@@ -53,8 +53,9 @@ func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allow
 	left.Meaning = words.Of("A spacer slides the grips along the leaning steering axis only. Under about {0} nobody feels the rest.", measure.Millimetres(near5))
 }
 
-// shortList keeps the table readable: the nearest, and the one that changes the
-// fewest parts wherever it stands. star is that one's row from 1, 0 for none.
+// shortList returns the rows that the table shows: the nearest ten, and the one to
+// begin with even if it is further down the list. star is that one's row, counted from
+// 1; 0 for none.
 func shortList(list []combination, best int) (shown []combination, star int) {
 	const rows = 10
 	shown = list[:min(rows, len(list))]
@@ -92,7 +93,7 @@ func combinationTable(w wanted, list []combination, star int, within bool) calcu
 	return t
 }
 
-// mark says what stands against a combination, or what it takes.
+// mark says why a combination is no option, or else which parts it takes.
 func (c combination) mark(w wanted) words.Text {
 	switch {
 	case c.over > 0:

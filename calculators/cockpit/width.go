@@ -77,8 +77,9 @@ func armOf(v calculators.Values) (calculators.Assumption, bool) {
 		From: "the survey’s average, because neither it nor your height was given"}, true
 }
 
-// How far straight arms spread on bars that riders are content with, degrees, and
-// how far a bar may stray from the press-up width, mm: common practice.
+// How far straight arms spread on the bars of riders who are content with them, in
+// degrees, and how much wider or narrower than the press-up width a bar is worth a test,
+// in mm: common practice.
 const (
 	spreadFrom, spreadUsual, spreadTo = 8, 11, 14
 	pressUpRoom                       = 20
