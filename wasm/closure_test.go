@@ -46,7 +46,7 @@ func TestTheEngineLeavesLargePackagesOut(t *testing.T) {
 // floors say for each package under calculators how high it stands. A package
 // may import those that stand lower, and nothing beside or above it.
 var floors = map[string]int{
-	"words":      0,
+	"words": 0, "uncertainty": 0,
 	"literature": 1, "caution": 1, "measure": 1, "drawing": 1,
 	"geometry": 1, "body": 1,
 	"posture": 2, "markup": 2,
@@ -61,7 +61,7 @@ var floors = map[string]int{
 
 // alone are packages that know nothing of the others: the models do plain
 // arithmetic, so that they can be read and checked by themselves.
-var alone = []string{"words", "geometry", "body"}
+var alone = []string{"words", "uncertainty", "geometry", "body"}
 
 // library is what calculators may import of the standard library.
 var library = []string{"cmp", "errors", "maps", "math", "slices", "strconv", "strings", "unicode/utf8"}
@@ -71,6 +71,9 @@ func TestPackagesImportDownwardsOnly(t *testing.T) {
 	for _, line := range goList(t, "-f", "{{.ImportPath}} {{join .Imports \" \"}}", root+"/...") {
 		fields := strings.Fields(line)
 		name := strings.Trim(strings.TrimPrefix(fields[0], root), "/")
+		if strings.HasPrefix(name, "calctest") {
+			continue // only tests import it, so it may import what it likes
+		}
 		floor, known := floors[name]
 		if !known {
 			t.Errorf("%s has no floor in the order of packages; give it one in this test and in DEVELOPERS.md",

@@ -20,7 +20,7 @@ func Lever() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "lever-setup", Section: calculators.Cockpit,
 		Title: "Levers and grips", Question: "Where do the brake levers belong?",
-		Scenario: "Larch Hollow’s test rider, with a hand of 188 mm, stands ready on the test bike.",
+		Scenario: "The test rider, with a hand of 188 mm, stands ready on the test bike.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.HandLength, Example: "188"},

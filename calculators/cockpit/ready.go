@@ -18,7 +18,7 @@ func Ready() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "ready-position", Section: calculators.Cockpit,
 		Title: "Standing ready", Question: "What room does the bike leave your arms when you stand?",
-		Scenario: "Larch Hollow’s test rider, 1740 mm tall with an inside leg of 830 mm, stands ready on the test bike.",
+		Scenario: "The test rider, 1740 mm tall with an inside leg of 830 mm, stands ready on the test bike.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},

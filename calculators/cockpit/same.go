@@ -17,7 +17,7 @@ func Same() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "same-position", Section: calculators.Cockpit,
 		Title: "Carry your fit", Question: "How do you put the same position on another bike?",
-		Scenario: "Larch Hollow’s test rider carries the test bike’s position over to an invented bike with 475 mm of reach and a steeper seat.",
+		Scenario: "The test rider carries the test bike’s position over to an invented bike with 475 mm of reach and a steeper seat.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.BBHeight, Optional: true, Folded: true},
 			{Quantity: measure.SaddleFloor, Optional: true, Folded: true},

@@ -18,7 +18,7 @@ func Seated() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "seated-reach", Section: calculators.Cockpit,
 		Title: "Seated reach", Question: "How far do you lean when you sit and pedal?",
-		Scenario: "Larch Hollow’s test rider, 1740 mm tall with an inside leg of 830 mm, seated on the test bike.",
+		Scenario: "The test rider, 1740 mm tall with an inside leg of 830 mm, seated on the test bike.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},

@@ -18,7 +18,7 @@ func Stem() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "stem-choice", Section: calculators.Cockpit,
 		Title: "Stem and spacers", Question: "Which stem, spacers and bar put the grips where you want them?",
-		Scenario: "Larch Hollow’s test rider is pitched forward on descents, on the test bike with a 45 mm stem on 15 mm of spacers.",
+		Scenario: "The test rider is pitched forward on descents, on the test bike with a 45 mm stem on 15 mm of spacers.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Feeling, Example: "pitched", Optional: true},

@@ -16,7 +16,7 @@ func Width() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "bar-width", Section: calculators.Cockpit,
 		Title: "Bar width", Question: "How wide should your bar be, and what does each step change?",
-		Scenario: "Larch Hollow’s test rider, 1740 mm tall, does press-ups with the hands 745 mm apart over all, and rides a 780 mm bar.",
+		Scenario: "The test rider, 1740 mm tall, does press-ups with the hands 745 mm apart over all, and rides a 780 mm bar.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.PushUpWidth, Example: "745", Optional: true},
 			{Quantity: measure.BarWidth, Example: "780", Optional: true},

@@ -17,7 +17,7 @@ func Cleat() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "cleat-position", Section: calculators.Feet,
 		Title: "Cleat fore and aft", Question: "Where along your foot should the pedal’s spindle be?",
-		Scenario: "Larch Hollow’s test rider: both ball joints marked on paper, clipped in, the spindle still under the inner joint.",
+		Scenario: "The test rider: both ball joints marked on paper, clipped in, the spindle still under the inner joint.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				fit.SexInput(""),

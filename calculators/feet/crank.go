@@ -19,7 +19,7 @@ func Crank() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "crank-length", Section: calculators.Feet,
 		Title: "Crank length", Question: "How long should your cranks be?",
-		Scenario: "Larch Hollow’s test rider on the test bike, thinking of 165 mm in place of 170.",
+		Scenario: "The test rider on the test bike, thinking of 165 mm in place of 170.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},

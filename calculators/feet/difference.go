@@ -15,7 +15,7 @@ func Difference() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "leg-difference", Section: calculators.Feet,
 		Title: "When legs differ", Question: "What should you do if one leg seems longer than the other?",
-		Scenario: "Larch Hollow’s test rider, who has no complaint, found 4 mm with a tape at home.",
+		Scenario: "The test rider, who has no complaint, found 4 mm with a tape at home.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.WarningSign, Example: "none"},
 			{Quantity: measure.LegDifference, Example: "4"},

@@ -14,7 +14,7 @@ func Shoe() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "shoe-size", Section: calculators.Feet,
 		Title: "Shoe size", Question: "What is your shoe size in EU, UK, US or millimetres?",
-		Scenario: "Larch Hollow’s test rider: one foot of 262 mm, the other of 258, and an old shoe marked EU 42.",
+		Scenario: "The test rider: one foot of 262 mm, the other of 258, and an old shoe marked EU 42.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.FootLength, Example: "262"},
 			{Quantity: measure.OtherFoot, Example: "258", Optional: true},

@@ -20,7 +20,7 @@ func ChangeOfParts() *calculators.Calculator {
 		Name: "frame-change", Section: calculators.Frame,
 		Title:    "What a change does",
 		Question: "What do a longer fork, an angle headset or other wheels do to this bike?",
-		Scenario: "Larch Hollow’s test bike gets a headset marked −1°, and nothing else.",
+		Scenario: "The test bike gets a headset marked −1°, and nothing else.",
 		Inputs: slices.Concat(fit.ChartInputs(), []calculators.Input{
 			{Quantity: measure.HeadTubeLength, Example: "110", Optional: true, Folded: true},
 			{Quantity: measure.ForkLength, Example: "557", Optional: true},

@@ -23,7 +23,7 @@ func Climb() *calculators.Calculator {
 		Name: "climb-balance", Section: calculators.Frame,
 		Title:    "Climbing and descending balance",
 		Question: "Where does the front wheel lift, and what would a change buy you?",
-		Scenario: "Larch Hollow’s test rider, 1740 mm tall and 75 kg, seated on the test bike on a climb of 15 %.",
+		Scenario: "The test rider, 1740 mm tall and 75 kg, seated on the test bike on a climb of 15 %.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830", Optional: true},

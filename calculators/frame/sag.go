@@ -17,7 +17,7 @@ func Sag() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "suspension-sag", Section: calculators.Frame,
 		Title: "Suspension sag", Question: "How far should both ends sink, and what does that do to the bike?",
-		Scenario: "Larch Hollow’s test bike with 150 mm of travel in front and 140 mm at the rear, set seated.",
+		Scenario: "The test bike with 150 mm of travel in front and 140 mm at the rear, set seated.",
 		Inputs: slices.Concat(
 			fit.SagInputs(),
 			[]calculators.Input{

@@ -21,7 +21,7 @@ func Size() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "size-match", Section: calculators.Frame,
 		Title: "Choosing a size", Question: "What would each size of this bike ask you to change?",
-		Scenario: "Larch Hollow’s test rider against five invented sizes of one trail bike, with the grips of the bike at home.",
+		Scenario: "The test rider against five invented sizes of one trail bike, with the grips of the bike at home.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Sizes, Example: demoSizes},

@@ -14,7 +14,7 @@ func Dropper() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "dropper-travel", Section: calculators.Saddle,
 		Title: "Dropper post", Question: "How much dropper travel fits under your saddle height?",
-		Scenario: "Larch Hollow’s test rider on the test bike, with a post of 180 mm travel on the bench.",
+		Scenario: "The test rider on the test bike, with a post of 180 mm travel on the bench.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.SaddleHeight, Example: "735"},
 			{Quantity: measure.SeatTubeLength, Example: "420"},

@@ -18,7 +18,7 @@ func Height() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "saddle-height", Section: calculators.Saddle,
 		Title: "Saddle height", Question: "How high should the saddle start?",
-		Scenario: "Larch Hollow’s test rider: an inside leg of 830 mm taken alone, clipped in, 170 mm cranks.",
+		Scenario: "The test rider: an inside leg of 830 mm taken alone, clipped in, 170 mm cranks.",
 		Inputs: slices.Concat(
 			[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}, fit.CrankInput("170")},
 			fit.PedalInputs("clip"),

@@ -18,7 +18,7 @@ func Knee() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "knee-bend", Section: calculators.Saddle,
 		Title: "Knee bend", Question: "How far does your knee bend through the pedal circle?",
-		Scenario: "Larch Hollow’s test rider with the saddle at 735 mm, the knee read at 27 degrees while sitting still.",
+		Scenario: "The test rider with the saddle at 735 mm, the knee read at 27 degrees while sitting still.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},

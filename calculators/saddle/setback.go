@@ -19,7 +19,7 @@ func Setback() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "saddle-setback", Section: calculators.Saddle,
 		Title: "Saddle fore and aft", Question: "How far behind the cranks do you sit?",
-		Scenario: "Larch Hollow’s test rider on the test bike: seat tube at 72 degrees, " +
+		Scenario: "The test rider on the test bike: seat tube at 72 degrees, " +
 			"the post straight and the rails in the middle.",
 		Inputs: slices.Concat(
 			[]calculators.Input{

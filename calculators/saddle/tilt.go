@@ -18,7 +18,7 @@ func Tilt() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "saddle-tilt", Section: calculators.Saddle,
 		Title: "Saddle tilt", Question: "How far does the saddle’s nose point down once you sit and climb?",
-		Scenario: "Larch Hollow’s test rider on the test bike, 1 degree nose-down on the stand, on a climb of 15 %.",
+		Scenario: "The test rider on the test bike, 1 degree nose-down on the stand, on a climb of 15 %.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.SaddleTilt, Example: "1"},

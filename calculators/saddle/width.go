@@ -12,7 +12,7 @@ func Width() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "saddle-width", Section: calculators.Saddle,
 		Title: "Saddle width", Question: "How wide should the saddle be for your sit bones?",
-		Scenario: "Larch Hollow’s test rider: 112 mm between the centres of the two dents, leaning forward.",
+		Scenario: "The test rider: 112 mm between the centres of the two dents, leaning forward.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.SitBoneWidth, Example: "112"},
 			{Quantity: measure.SitBoneRead, Example: "centres"},

@@ -16,7 +16,7 @@ func Missing() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "missing-measurement", Section: calculators.Start,
 		Title: "A measurement you do not have", Question: "What may stand in for a length until you take a tape to it?",
-		Scenario: "Larch Hollow’s test rider, 1740 mm tall, has nobody at hand to hold the tape at the hip bone.",
+		Scenario: "The test rider, 1740 mm tall, has nobody at hand to hold the tape at the hip bone.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.Wanted, Example: "trochanter-height"},
 			{Quantity: measure.Stature, Example: "1740"},

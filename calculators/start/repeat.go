@@ -16,7 +16,7 @@ func Repeat() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "repeat-readings", Section: calculators.Start,
 		Title: "Repeat your readings", Question: "Which of your readings do you keep, and do they agree well enough?",
-		Scenario: "Larch Hollow’s test rider took the inside leg three times, alone with a book.",
+		Scenario: "The test rider took the inside leg three times, alone with a book.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.Wanted, Example: "inseam"},
 			{Quantity: measure.First, Example: "832"},

@@ -15,7 +15,7 @@ func Tape() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "bike-by-tape", Section: calculators.Start,
 		Title: "A bike by tape", Question: "What are the reach, stack and drop of a bike without a chart?",
-		Scenario: "Larch Hollow’s test bike, taken with a tape on the workshop floor: each number as the tape gave it.",
+		Scenario: "The test bike, taken with a tape on the workshop floor: each number as the tape gave it.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.BBToHeadTube, Example: "776"},
 			{Quantity: measure.RearAxleToHeadTube, Example: "1074"},

@@ -6,7 +6,6 @@
 package main
 
 import (
-	"runtime"
 	"strings"
 	"syscall/js"
 
@@ -16,7 +15,7 @@ import (
 )
 
 func main() {
-	js.Global().Set("plumbline", map[string]any{"answer": js.FuncOf(answer), "rest": js.FuncOf(rest)})
+	js.Global().Set("plumbline", map[string]any{"answer": js.FuncOf(answer)})
 	select {}
 }
 
@@ -69,13 +68,6 @@ func put(answered js.Value, field, text string) {
 	if text != "" {
 		answered.Set(field, text)
 	}
-}
-
-// rest collects what earlier answers left, a ms or two. The worker asks for it after
-// a reply has gone, so that no reader waits for a collection.
-func rest(js.Value, []js.Value) any {
-	runtime.GC()
-	return nil
 }
 
 // text is a field of q if it is a string, "" for anything else.
