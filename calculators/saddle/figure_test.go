@@ -121,6 +121,7 @@ func TestWhatBindsIsHot(t *testing.T) {
 	require.Equal(t, []string{"free"}, hot(roomyFrame+" free-depth=230"))
 	require.Equal(t, []string{"post’s mark"}, hot(roomyFrame+" insertion-post=180"))
 	require.Equal(t, []string{"frame’s minimum"}, hot(roomyFrame+" insertion-frame=180"))
+	require.Empty(t, hot("saddle-height=655 seat-tube-length=401 free-depth=255"), "no limit is known")
 	// A frame's minimum is drawn where no post is known, a post's mark is not.
 	r := calctest.Answer(t, Dropper(), "saddle-height=655 seat-tube-length=401 insertion-post=110 insertion-frame=95")
 	svg := r.Figure.SVG("a", nil)

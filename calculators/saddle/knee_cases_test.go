@@ -192,3 +192,19 @@ func TestKneeUncertaintyOfTheUsual(t *testing.T) {
 	require.False(t, calctest.Says(calctest.Answer(t, Knee(), ownLengths+" inseam=812±1 thigh-length=392±1"),
 		"Within so wide"))
 }
+
+// The ± is said to be approximate above 5 degrees. All but the trochanter's height is
+// exact here, and its error is found at which the independent solve has just as much.
+func TestFromWhichWidthTheMarginIsApproximate(t *testing.T) {
+	l := checkLeg{inseam: 871, trochanter: 925, crank: 170, pedal: 15, sole: 15, seat: 76}
+	margin := func(u float64) float64 {
+		return expanded(func(off float64) float64 { l := l; l.trochanter += u * off; return bottomBend(l, 778) })
+	}
+	for wide, says := range map[float64]bool{4.98: false, 5.02: true} {
+		u := halve(0, 20, func(u float64) float64 { return wide - margin(u) })
+		r := answer(t, Knee(), "inseam=871±0 trochanter-height=925±%v saddle-height=778±0 crank-length=170±0"+
+			" pedal-height=15±0 sole-height=15±0 cleat-behind-ball=0±0 seat-angle=76±0", u)
+		require.InDelta(t, wide, float64(r.At(kneeAtBottom).Uncertainty), 1e-4)
+		require.Equal(t, says, calctest.Says(r, "Within so wide a ±"), wide)
+	}
+}

@@ -149,6 +149,11 @@ func TestTheWindows(t *testing.T) {
 		require.InDelta(t, bend, calctest.Value(r, kneeAtBottom), 1e-6)
 		require.Contains(t, meaning(r, kneeAtBottom), says)
 	}
+	for bend, says := range map[calculators.Number]string{30: "Inside the 30 to 40", 40: "Inside the 30 to 40"} {
+		bottom, still := calculators.Answer{Value: bend}, calculators.Answer{Value: bend - 5}
+		explainBottom(&bottom, &still)
+		require.Contains(t, bottom.Meaning.Say(nil), says)
+	}
 	for typed, says := range map[string]string{
 		"24.9 knee-read=still": "is straighter than the 25° to 35°", "25 knee-read=still": "lies inside the 25° to 35°",
 		"35 knee-read=still": "lies inside the 25° to 35°", "35.1 knee-read=still": "is more bent than the 25° to 35°",

@@ -252,6 +252,17 @@ func TestWhatIsSaidOfTheSetback(t *testing.T) {
 	require.True(t, calctest.Says(far, "about 0\u00a0mm from where they are now"))
 }
 
+// Both ends of the rails' zone, and a move of one millimetre, count: 183 by the tape, the
+// rails in the middle.
+func TestTheEndsOfTheRails(t *testing.T) {
+	for wanted, says := range map[int]string{
+		208: "it goes back by 25", 158: "it goes forward by 25", 184: "it goes back by 1", 182: "it goes forward by 1",
+	} {
+		r := answer(t, Setback(), "%s rail-shift=0 new-saddle-setback=%d", onTheTape, wanted)
+		require.True(t, calctest.Says(r, says), says)
+	}
+}
+
 // Plumb line and chart disagree when they are further apart than 5 mm and both ±, joined
 // as a root of a sum of squares.
 func TestWhenTapeAndChartDisagree(t *testing.T) {

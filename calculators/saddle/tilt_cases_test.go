@@ -156,6 +156,11 @@ func TestTheUsualTilt(t *testing.T) {
 		require.Zero(t, float64(r.At(tiltOnStand).Low))
 		require.EqualValues(t, 5, r.At(tiltOnStand).High)
 	}
+	for level, says := range map[calculators.Number]string{0: "The far end of what to try", 5: "The far end of what to try"} {
+		x := calculators.Answer{Value: level}
+		explainLevel(&x)
+		require.Contains(t, x.Meaning.Say(nil), says)
+	}
 	// Grades on which the stand would have to read a given angle: tan of it less the pitch.
 	for level, says := range map[float64]string{-0.1: "Nobody sits there", 0.1: "The far end of what to try",
 		4.9: "The far end of what to try", 5.1: "further than is usual"} {
