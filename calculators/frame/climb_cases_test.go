@@ -3,6 +3,7 @@ package frame
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -191,7 +192,8 @@ func TestWhatAClimbIsSaidToMean(t *testing.T) {
 	}
 	// The front lifts at 41.32 %, and at the strongest push at half of it, 20.66 %.
 	for grade, want := range map[float64]string{
-		-5: "seated and not braking", 13: "the front tyre keeps its line", 20.6: "the front tyre keeps its line",
+		-5: "seated and not braking", 0: "the front tyre keeps its line", 13: "the front tyre keeps its line",
+		20.6: "the front tyre keeps its line",
 		20.7: "each push takes what is left", 41.3: "each push takes what is left",
 		41.4: "Nothing is left on the front wheel",
 	} {
@@ -230,6 +232,15 @@ func TestWhatAClimbIsSaidToMean(t *testing.T) {
 
 	_, problems := Climb().Run(calctest.Pairs("com-forward=1210 com-height=1043 wheelbase=1207"), nil)
 	assert.Contains(t, problems[0].Text.Say(nil), plain("1210 mm against a wheelbase of 1207 mm"))
+	// Half a bike has no wheelbase; a weighed centre needs nothing of the body.
+	for _, half := range []string{"", "reach=463", "stack=628"} {
+		_, problems = Climb().Run(calctest.Pairs("com-forward=431 com-height=1043 "+half), nil)
+		assert.True(t, len(problems) == 1 && problems[0].Needed && problems[0].Input == "wheelbase", half)
+	}
+	for _, key := range []string{"inseam", "stature", "saddle-height", "grip-x", "grip-y"} {
+		_, problems = Climb().Run(without(calctest.Pairs(testRider), key), nil)
+		assert.True(t, len(problems) == 1 && problems[0].Needed && problems[0].Input == key, key)
+	}
 	_, problems = Climb().Run(calctest.Pairs("com-forward=1207 com-height=1043 wheelbase=1207"), nil)
 	assert.Len(t, problems, 1)
 }
@@ -257,4 +268,9 @@ func TestAClimbPointsTheRightWay(t *testing.T) {
 			}
 		}
 	})
+}
+
+// without leaves an input out.
+func without(pairs []calculators.Pair, key string) []calculators.Pair {
+	return slices.DeleteFunc(pairs, func(p calculators.Pair) bool { return p.Key == key })
 }

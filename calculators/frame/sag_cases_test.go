@@ -104,6 +104,9 @@ func TestWhatSagIsSaidToMean(t *testing.T) {
 	near(17.25, r.At(shockSag).High)
 	// 27 mm · sin 64.7° = 24.4 mm.
 	says("the front comes down 24 mm")
+	r = calctest.Answer(t, Sag(), sagTyped+"sag-front=18.09") // 27.135 · sin 64.7° = 24.53
+	says("the front comes down 25 mm")
+	r = calctest.Answer(t, Sag(), sagTyped)
 	// 42.47 mm, ± by a travel of 137 to 5 mm and a sag of 31 to 2 % where a reader typed
 	// them without a ±.
 	says("the rear axle has risen 42 ± ")
