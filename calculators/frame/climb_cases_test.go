@@ -12,6 +12,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/drawing"
 )
 
 // climbKeys are the inputs of climbs that have an error, in the order of climbX and
@@ -273,4 +274,39 @@ func TestAClimbPointsTheRightWay(t *testing.T) {
 // without leaves an input out.
 func without(pairs []calculators.Pair, key string) []calculators.Pair {
 	return slices.DeleteFunc(pairs, func(p calculators.Pair) bool { return p.Key == key })
+}
+
+// TestTheFigureShowsTheWeight: the centre of mass stands where it was found, and the
+// wheels' arrows are their shares of 520 mm; of a weighed centre on another wheelbase
+// than the picture's the shares are kept.
+func TestTheFigureShowsTheWeight(t *testing.T) {
+	marks := func(r *calculators.Result) (centre drawing.Point, front, rear float64) {
+		for _, m := range r.Figure.Marks {
+			switch m := m.(type) {
+			case drawing.Circle:
+				if m.Role == drawing.Body && m.Radius == 24 {
+					centre = m.Centre
+				}
+			case drawing.Line:
+				if m.Pen == drawing.Heavy && m.Role == drawing.Ink && len(m.Points) == 2 &&
+					m.Points[0].X == m.Points[1].X {
+					front, rear = rear, m.Points[1].Y-m.Points[0].Y+46 // the head of an arrow is 46 mm long
+				}
+			}
+		}
+		return centre, front, rear
+	}
+	c := newClimbing(climbX)
+	w, _ := c.seated(c.saddle())
+	centre, front, rear := marks(calctest.Answer(t, Climb(), climbTyped(35)+"grade=13±0"))
+	assert.InDelta(t, c.sunk.rear.x+w.x, centre.X, 1e-6)
+	assert.InDelta(t, c.sunk.ground()+w.y, centre.Y, 1e-6)
+	assert.InDelta(t, 5.2*c.share(w, 13), front, 1e-6)
+	assert.InDelta(t, 520-5.2*c.share(w, 13), rear, 1e-6)
+
+	// 431 of 1207 mm of wheelbase are as much of the picture's.
+	const weighed = "com-forward=431 com-height=1043 wheelbase=1207 grade=13±0"
+	centre, _, _ = marks(calctest.Answer(t, Climb(), climbTyped(25)+weighed))
+	assert.InDelta(t, c.sunk.rear.x+431*c.sunk.wheelbase()/1207, centre.X, 1e-6)
+	assert.InDelta(t, c.sunk.ground()+1043, centre.Y, 1e-6)
 }

@@ -137,6 +137,22 @@ func TestWhatSagIsSaidToMean(t *testing.T) {
 		calctest.Column(t, r, "wrong-sag", "setting"))
 }
 
+// TestHowFinelySagIsSaid: lengths of a bike to the millimetre, changes to a tenth.
+func TestHowFinelySagIsSaid(t *testing.T) {
+	r := calctest.Answer(t, Sag(), sagTyped)
+	for column, finely := range map[string]bool{"before": false, "fork": false, "after": false, "change": true} {
+		for _, cell := range calctest.Column(t, r, "sag", column)[2:] {
+			assert.Equal(t, finely, strings.Contains(cell, "."), "%s: %s", column, cell)
+		}
+	}
+	r = calctest.Answer(t, ChangeOfParts(), allChanged)
+	for column, finely := range map[string]bool{"before": false, "after": false, "change": true} {
+		for _, cell := range calctest.Column(t, r, "change", column)[2:] {
+			assert.Equal(t, finely, strings.Contains(cell, "."), "%s: %s", column, cell)
+		}
+	}
+}
+
 // TestSagPointsTheRightWay: a deeper fork tips the bike forward, a deeper rear back,
 // and either lets the bottom bracket down.
 func TestSagPointsTheRightWay(t *testing.T) {

@@ -235,8 +235,11 @@ func TestWhereAVerdictTurns(t *testing.T) {
 		{good, "post-length=416 insertion-post=110 post-actuator=35", "Nothing in the way", "Out"},
 		// 830 mm of leg.
 		{line("731", "833"), "", "Out: the top tube stands 3 mm higher", "law"},
+		{line("731", "829.6"), "", "Out: 0 mm between you and the top tube", "higher than you can"},
 		{line("731", "806"), "", "Out: 24 mm between you and the top tube, where the law asks for 25 mm", ""},
 		{line("731", "804"), "", "26 mm of room to stand over it", "Out"},
+		{strings.Replace(line("420", "488"), "731", "804", 1), "", "a little more. 26 mm of room to stand over it",
+			"Out"},
 		{line("731", "781"), "", "49 mm of room to stand over it", "Out"},
 		{line("731", "779"), "", "Nothing in the way", "room to stand"},
 		// Without sag the bottom bracket is 372 − 100 = 272 mm up; 272 − 180 − 8 = 84 mm
