@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"plumbline/calculators"
+	"plumbline/calculators/measure"
 )
 
 // scanned tries every plausible value of an entry: the plain way to what mended finds
@@ -100,6 +101,22 @@ func TestBracketingFindsWhatTryingEveryValueFinds(t *testing.T) {
 	})
 	require.Positive(t, compared)
 	require.Positive(t, explained)
+}
+
+// TestTheGridOfAnEntry: millimetres, tenths of a degree; a rim is one of a few sizes.
+func TestTheGridOfAnEntry(t *testing.T) {
+	for _, e := range chartEntries {
+		want := 1.0
+		switch {
+		case e.Quantity == measure.FrontRim || e.Quantity == measure.RearRim:
+			want = 0
+		case e.Unit == measure.Deg:
+			want = 0.1
+		}
+		require.InDelta(t, want, e.step, 1e-12, e.Key)
+	}
+	// The sizes from 20 to 29 inch that mountain bikes have had (ISO 5775-2).
+	require.Equal(t, []float64{406, 507, 559, 584, 622}, rims[:])
 }
 
 // contradiction states everything, and no entry alone explains it: the most work that
