@@ -48,10 +48,9 @@ func partsByHand(n numbers, target complex128) (all []handParts) {
 	for stem := range stems {
 		for angle := range angles {
 			for _, more := range []float64{-20, -10, 0, 10, 20} {
+				_, grip := clampAndGrip(n.with(numbers{"stem-length": stem, "stem-angle": angle, "bar-rise": n["bar-rise"] + more}))
 				at := func(spacers float64) float64 {
-					_, grip := clampAndGrip(n.with(numbers{"stem-length": stem, "stem-angle": angle,
-						"bar-rise": n["bar-rise"] + more, "spacers": spacers}))
-					return cmplx.Abs(grip - target)
+					return cmplx.Abs(grip + scaled(spacers-n["spacers"], toward(180-n["head-angle"])) - target)
 				}
 				best := n["spacers"]
 				for rings := -40.0; rings <= 40; rings++ {
