@@ -10,6 +10,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/measure"
 )
 
 // sameRecord carries a position to a bike of which everything differs: the tube's own
@@ -79,6 +80,7 @@ func standInBike(reach, stack, head, fork, front, rear, sagRear float64) numbers
 
 func TestSameNumbers(t *testing.T) {
 	const source = "vectors to clamp and saddle, every set of parts tried (same_cases_test.go)"
+	var cells []tableCell
 	k := calctest.Case{Typed: sameRecord.typed() +
 		" new-spacers-limit=18 fork-travel=140 rear-travel=125 new-fork-travel=190 new-rear-travel=95 sag-front=19 sag-rear=33", Source: source,
 		Want: combinationWants(partsByHand(newParts(sameRecord), sameRecord.grips())[:8])}
@@ -95,14 +97,14 @@ func TestSameNumbers(t *testing.T) {
 	saddle := scaled(want[sameHeight]/737, sameRecord.saddleOf())
 	for row, x := range []float64{tips, real(turned(sameRecord.grips())), imag(turned(sameRecord.grips())),
 		real(turned(saddle))} {
-		within := 0.501
+		unit := measure.Mm
 		if row == 0 {
-			within = 0.0501
+			unit = measure.Deg
 		}
-		k.Want = append(k.Want, calctest.Cell("at-sag", row, "level", 0, 1e-9),
-			calctest.Cell("at-sag", row, "sag", x, within))
+		cells = append(cells, tableCell{"at-sag", row, "level", 0, unit},
+			tableCell{"at-sag", row, "sag", x, unit})
 	}
-	calctest.Cases(t, Same(), k)
+	cases(t, Same(), k, cells)
 }
 
 func TestSameUncertainty(t *testing.T) {
