@@ -33,6 +33,7 @@ func tableIs(t *testing.T, r *calculators.Result, rows []handParts, star int, wi
 	require.Equal(t, "combinations", table.Name)
 	assert.Equal(t, star, table.Starred)
 	assert.Equal(t, within, strings.Contains(table.Caption.Say(nil), "Parts that put the grips within"))
+	assert.Contains(t, plain(table.Caption.Say(nil)), "within 5 mm of the target")
 	var want, got []string
 	for i, p := range rows {
 		want = append(want, strings.Join([]string{mm(p.stem), deg(p.angle), mm(p.spacers), mm(p.rise), tenthMm(p.off), mark(p)}, " | "))

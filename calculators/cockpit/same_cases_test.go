@@ -131,21 +131,25 @@ func TestSameSaysWhatIsMissing(t *testing.T) {
 	assert.Contains(t, r.At(railShift).Meaning.Say(nil), "Give “Saddle setback” or “Nose behind the bottom bracket”")
 	assert.InDelta(t, 456-485, calctest.Value(r, aheadOfHead), 1e-9)
 	assert.NotEmpty(t, calctest.Column(t, r, "combinations", "stem"))
+	assert.True(t, calctest.Says(r, "Without “New seat tube's own angle” the seat line is taken straight"))
 	assert.NotContains(t, r.Figure.SVG("x", nil), "NaN")
 
 	r = calctest.Answer(t, Same(), "saddle-setback=171"+bike)
-	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "Give “Saddle height”")
-	assert.Contains(t, r.At(aheadOfHead).Meaning.Say(nil), "Give “Grips ahead of the bottom bracket”")
-	assert.Contains(t, r.At(aboveHead).Meaning.Say(nil), "Give “Grips above the bottom bracket”")
+	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil),
+		"Give “Saddle height” to have it, or “Saddle above the floor”, “Bottom-bracket height” and “Saddle setback”")
+	assert.Contains(t, r.At(aheadOfHead).Meaning.Say(nil),
+		"Give “Grips ahead of the bottom bracket”, or “Nose to grips” and “Nose behind the bottom bracket”, to have it")
+	assert.Contains(t, r.At(aboveHead).Meaning.Say(nil),
+		"Give “Grips above the bottom bracket”, or “Grips above the floor” and “Bottom-bracket height”, to have it")
 	assert.Empty(t, r.Tables)
 	assert.NotContains(t, r.Figure.SVG("x", nil), "NaN")
 	assert.NotContains(t, r.Figure.Description.Say(nil), "–")
 
 	r = calctest.Answer(t, Same(), "saddle-height=400 saddle-setback=410 grip-x=456 grip-y=721"+bike)
-	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "contradict each other")
+	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "“Saddle height” and “Saddle setback” contradict each other")
 	assert.False(t, r.At(sameHeight).Exists() || r.At(railShift).Exists() || r.At(sameSetback).Exists())
 
 	r = calctest.Answer(t, Same(), "saddle-height=205 crank-length=70 new-crank-length=280 grip-x=456 grip-y=721"+bike)
-	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "leave no height")
+	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "“Saddle height” and “New crank” leave no height")
 	assert.False(t, r.At(sameHeight).Exists())
 }
