@@ -7,6 +7,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/measure"
 )
 
 const independent = "an independent solve from published tables, with plain root finding (byhand_test.go)"
@@ -61,6 +62,7 @@ func readyStance(n numbers, sex string) (handRider, handStance, complex128) {
 func TestReadyNumbers(t *testing.T) {
 	want := readyByHand("f")(readyRecord)
 	r, s, grip := readyStance(readyRecord, "f")
+	var cells []tableCell
 	k := calctest.Case{Typed: "sex=f " + readyRecord.typed(), Source: independent}
 	for o, x := range want {
 		k.Want = append(k.Want, calctest.Is(o, x, 1e-5))
@@ -82,20 +84,19 @@ func TestReadyNumbers(t *testing.T) {
 		{r, s, 20i}, {r, s, 20}, {wide, s, 0},
 	} {
 		at := grip + other.move
-		k.Want = append(k.Want,
-			calctest.Cell("changes", row, "elbow", other.rider.elbowAt(other.stance, at)-r.elbowAt(s, grip), 0.0501),
-			calctest.Cell("changes", row, "room-back", other.rider.back(other.stance, at)-r.back(s, grip), 0.501),
-			calctest.Cell("changes", row, "room-forward", other.rider.forward(other.stance, at)-r.forward(s, grip),
-				0.501))
+		cells = append(cells,
+			tableCell{"changes", row, "elbow", other.rider.elbowAt(other.stance, at) - r.elbowAt(s, grip), measure.Deg},
+			tableCell{"changes", row, "room-back", other.rider.back(other.stance, at) - r.back(s, grip), measure.Mm},
+			tableCell{"changes", row, "room-forward", other.rider.forward(other.stance, at) - r.forward(s, grip), measure.Mm})
 	}
 	before := grip - scaled(1, complex(readyRecord["move-x"],
 		readyRecord["move-y"])*toward(-handBikeOf(readyRecord).tilt(readyRecord)))
-	k.Want = append(k.Want,
-		calctest.Cell("move", 0, "before", r.elbowAt(s, before), 0.0501),
-		calctest.Cell("move", 0, "after", r.elbowAt(s, grip), 0.0501),
-		calctest.Cell("move", 1, "before", r.slack(s, before), 0.501),
-		calctest.Cell("move", 1, "after", r.slack(s, grip), 0.501))
-	calctest.Cases(t, Ready(), k)
+	cells = append(cells,
+		tableCell{"move", 0, "before", r.elbowAt(s, before), measure.Deg},
+		tableCell{"move", 0, "after", r.elbowAt(s, grip), measure.Deg},
+		tableCell{"move", 1, "before", r.slack(s, before), measure.Mm},
+		tableCell{"move", 1, "after", r.slack(s, grip), measure.Mm})
+	cases(t, Ready(), k, cells)
 }
 
 // Typed errors are carried through to every number; where no length above the hips

@@ -218,6 +218,9 @@ func TestReadySaysHowFarTheArmsAreShort(t *testing.T) {
 	assert.Contains(t, meaning(r, readyElbow), "your arms are straight "+mm(short)+" before the grips")
 	assert.True(t, saysPlain(r, "Your arms are straight "+mm(short)+" before the grips."))
 	assert.Contains(t, meaning(r, armSlack), "end this much before the grips")
+	for _, table := range r.Tables {
+		assert.True(t, table.Name != "changes" || len(table.Rows) == 0, "arms that do not reach have no bend to compare")
+	}
 	reaches := walk(rider.balance(s, grip), 1, func(t float64) bool {
 		p, _ := rider.stands(s, grip, t)
 		return cmplx.Abs(grip-p.shoulder) < rider.armChord(0)
@@ -358,6 +361,31 @@ func TestSeatedSays(t *testing.T) {
 	assert.Contains(t, meaning(wide, seatedTrunk), "Your arms do not span this bar")
 	none := calctest.Answer(t, Seated(), record.with(numbers{"saddle-height": 300, "saddle-setback": 310}).typed())
 	assert.Contains(t, meaning(none, seatedTrunk), "No seat")
+	assert.Contains(t, meaning(none, seatedTrunk), "Check “Saddle height” and “Saddle setback”")
+	assert.Contains(t, meaning(wide, seatedTrunk), "Check “Bar width” and “Shoulder to grip centre”")
+
+	// On the seat line, whose angle is the level bike's.
+	online := record.with(nil)
+	delete(online, "saddle-setback")
+	r = calctest.Answer(t, Seated(), "sex=f "+online.typed())
+	seat = online.sit("f", tilt)
+	assert.Contains(t, meaning(r, seatedTrunk), "allow "+deg(seat.trunk(721, at, 0))+" with straight arms and "+
+		deg(seat.trunk(721, at, 60)))
+	assert.False(t, saysPlain(r, "arm length matters most"))
+	delete(online, "arm-length")
+	assert.True(t, saysPlain(calctest.Answer(t, Seated(), online.typed()), "arm length matters most"))
+
+	// Grips that straight arms reach and bent ones do not have no range.
+	x := root(500, 1100, func(x float64) float64 {
+		reaching := record.with(numbers{"grip-x": x})
+		tip := handBikeOf(reaching).tilt(reaching)
+		far := cmplx.Abs(reaching.sit("f", tip).hip(721) - reaching.grips()*toward(-tip))
+		return far - 527 - handRiderOf(reaching, "f").armChord(45)
+	})
+	r = calctest.Answer(t, Seated(), "sex=f "+record.with(numbers{"grip-x": x}).typed())
+	assert.True(t, r.At(seatedTrunk).Exists())
+	assert.Zero(t, r.At(seatedTrunk).Low)
+	assert.NotContains(t, meaning(r, seatedTrunk), "The same grips allow")
 
 	// Near upright and near lying flat the ± is approximate: beyond 85 and 25 degrees.
 	for trunk, says := range map[float64]bool{84.5: false, 85.5: true, 25.5: false, 24.5: true} {
@@ -391,6 +419,12 @@ func TestStemSays(t *testing.T) {
 		{"spacers-above": 30, "spacers-limit": 26}} {
 		assert.Contains(t, meaning(answer(limits), spacersChange), "your steerer allows 26 mm")
 	}
+	for left, says := range map[float64]string{0.5: "you have to look up", -0.5: "There are only 17 mm under the stem"} {
+		way := scaled(left-17, toward(180-64.7)) // straight down the axis
+		at := answer(numbers{"move-x": real(way), "move-y": imag(way)})
+		assert.Contains(t, meaning(at, spacersChange), says)
+	}
+	assert.Contains(t, meaning(answer(nil), leftOver), "Under about 5 mm nobody feels the rest")
 	assert.Contains(t, meaning(answer(numbers{"move-x": 10, "move-y": -22}), spacersChange),
 		"There are only 17 mm under the stem to take away")
 	// The room at the bar: 10 mm of height take the axis back by 10·cot 64.7° and bring
@@ -413,7 +447,57 @@ func TestStemSays(t *testing.T) {
 		assert.Equal(t, share < 0.1, saysPlain(at, "The move lies along the steering axis"), "%v", share)
 		assert.Equal(t, says, share < 0.1)
 	}
-	assert.True(t, saysPlain(answer(nil), "Give “Height”, “Inside leg”, “Saddle height” and “Effective seat angle” to see what the move costs you") || len(answer(nil).Tables) == 2)
+}
+
+// What a move costs is told as far as it is known: the room from the seat angle, the
+// elbows from the whole rider, and the trunk from rider, seat angle and saddle.
+func TestStemSaysWhatItKnowsOfTheCost(t *testing.T) {
+	tell := func(without ...string) string {
+		n := stemRecord.with(nil)
+		for _, key := range without {
+			delete(n, key)
+		}
+		r := calctest.Answer(t, Stem(), n.typed())
+		for _, table := range r.Tables {
+			if table.Name == "cost" {
+				return strings.Join(plainColumn(t, r, "cost", "what"), "; ")
+			}
+		}
+		return ""
+	}
+	const (
+		trunk = "Trunk, seated; Front wheel’s share of the weight, seated; "
+		elbow = "Elbow bend, standing ready"
+		room  = "Room between seat and steering axis at the bar"
+	)
+	assert.Equal(t, trunk+elbow+"; "+room, tell())
+	assert.Equal(t, elbow, tell("seat-angle"))
+	assert.Equal(t, elbow+"; "+room, tell("saddle-height"))
+	for _, key := range []string{"inseam", "stature"} {
+		assert.Equal(t, room, tell(key), key)
+		assert.Empty(t, tell(key, "seat-angle"), key)
+	}
+	bare := partsRecord.with(numbers{"move-x": -12, "move-y": 14})
+	delete(bare, "seat-angle")
+	assert.True(t, saysPlain(calctest.Answer(t, Stem(), bare.typed()),
+		"Give “Height”, “Inside leg”, “Saddle height” and “Effective seat angle” to see what the move costs you"))
+}
+
+// Arms that are straight before or after a move have no bend to compare.
+func TestStemSaysWhenArmsAreStraight(t *testing.T) {
+	feels := func(reach, move float64) string {
+		n := stemRecord.with(numbers{"reach": reach, "move-x": move, "move-y": 1})
+		return plainColumn(t, calctest.Answer(t, Stem(), "sex=f "+n.typed()), "cost", "feel")[2]
+	}
+	r := handRiderOf(stemRecord.with(numbers{"crank-length": 170, "pedal-height": 12, "sole-height": 13,
+		"cleat-behind-ball": 20}), "f")
+	slack := func(reach float64, move complex128) float64 {
+		_, grip := clampAndGrip(stemRecord.with(numbers{"reach": reach}))
+		return r.slack(handStance{trunk: 45, knee: 50}, grip+move)
+	}
+	edge := root(300, 800, func(reach float64) float64 { return -slack(reach, 0) }) // just straight
+	assert.Equal(t, "your arms would be straight "+mm(-slack(edge-5, 20+1i))+" before the grips", feels(edge-5, 20))
+	assert.Equal(t, "your arms reach, which they did not before", feels(edge+5, -20))
 }
 
 func TestWidthSays(t *testing.T) {
@@ -476,7 +560,7 @@ func TestSameSays(t *testing.T) {
 		assert.Contains(t, meaning(at, railShift), says)
 	}
 	assert.True(t, saysPlain(r, "A fair target is 5 mm at both points; 2 mm is a wish"))
-	assert.False(t, saysPlain(r, "Without “New seat tube’s own angle”"))
+	assert.False(t, saysPlain(r, "Without “New seat tube's own angle”"))
 	// Grips out of reach of all parts: the nearest are named with what they miss.
 	far := sameRecord.with(numbers{"grip-x": 380, "grip-y": 760})
 	all := partsByHand(newParts(far), far.grips())
