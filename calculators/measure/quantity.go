@@ -19,13 +19,13 @@ import (
 // lays it out as data, and the engine in the page carries only those that its
 // calculators name.
 type Quantity struct {
-	Key         string   // stable: in addresses, JSON and on the command line
-	Label       string   // English
-	Unit        *Unit    // base unit; One for choices
-	Low, High   float64  // plausible, base units
-	Least, Most float64  // possible, base units
-	Repeat      float64  // usual repeat error, one standard deviation, base units
-	How         string   // how to take it, one or two sentences in English
+	Key         string  // stable: in addresses, JSON and on the command line
+	Label       string  // English
+	Unit        *Unit   // base unit; One for choices
+	Low, High   float64 // plausible, base units
+	Least, Most float64 // possible, base units
+	Repeat      float64 // usual repeat error, one standard deviation, base units
+	How         Instruction
 	Choices     []Choice // not empty: the value is an index into these
 	Columns     []*Column
 	Rows        int       // most rows of a list
