@@ -16,11 +16,13 @@ type Plate struct {
 }
 
 // Scenery is what a plate is drawn over: a name for readers who cannot see it, and
-// the marks. Corners, where given, cut the drawing down to what matters.
+// the marks. Fit, where given, changes the build so that there is something to see,
+// and Frame cuts the drawing down to what matters.
 type Scenery struct {
-	Name      string
-	Marks     func(Build) []drawing.Mark
-	Low, High Point
+	Name  string
+	Marks func(Build) []drawing.Mark
+	Fit   func(Build) Build
+	Frame func(Build) (low, high Point)
 }
 
 // Spot is a place to which a tape, a thread or a phone is put, with what it is called.
@@ -34,7 +36,7 @@ type Way int
 
 // Straight runs from point to point. Plumbed is level, between plumb marks on the
 // floor. LevelWay and UprightWay are the level and the upright part of the way. Tilt is the
-// angle of the way above the horizontal.
+// angle of the way above the horizontal, or from the way to Against.
 const (
 	Straight Way = iota
 	Plumbed
@@ -50,6 +52,7 @@ type Span struct {
 	Way      Way
 	Beside   float64
 	Label    string // "" for the label of the plate's quantity
+	Against  Spot
 }
 
 // said names each way inside a sentence.
@@ -59,7 +62,13 @@ var said = [...]string{"straight from {0} to {1}", "level, between plumb marks o
 // Draw returns the plate over a build.
 func (p Plate) Draw(b Build) *drawing.Figure {
 	label := words.Of(p.Of.Label)
-	f := &drawing.Figure{Low: p.On.Low, High: p.On.High}
+	f := &drawing.Figure{}
+	if p.On.Fit != nil {
+		b = p.On.Fit(b)
+	}
+	if p.On.Frame != nil {
+		f.Low, f.High = p.On.Frame(b)
+	}
 	first := p.Spans[0]
 	f.Title = words.Of("{0}: {1} to {2}", label, words.Of(first.From.Name), words.Of(first.To.Name))
 	f.Description = words.Of("{0}. {1} is measured {2}.", words.Of(p.On.Name), label,
@@ -97,6 +106,11 @@ func (s Span) marks(b Build, role drawing.Role, text words.Text) []drawing.Mark 
 		dimension.Along = Point{Y: 1}
 	case Tilt:
 		way := to.Minus(from)
+		if s.Against.At != nil {
+			base := s.Against.At(b).Minus(from).Angle()
+			return append(ends, drawing.Angle{Role: role, Vertex: from, From: min(base, way.Angle()), To: max(base, way.Angle()),
+				Radius: s.Beside, ArmFrom: s.Beside, ArmTo: s.Beside, Text: text, Priority: 2})
+		}
 		return append(ends, drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []Point{from, to}},
 			angle(role, from, way, s.Beside, text))
 	}

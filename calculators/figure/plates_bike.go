@@ -46,9 +46,20 @@ var wholeBike = Scenery{Name: "A bike from the side, upright on level ground, fr
 		return Scene(b, nil)
 	}}
 
+// around is a part of the whole bike, with its steering axis and the line between the
+// axles.
+func around(frame func(Build) (low, high Point)) Scenery {
+	part := wholeBike
+	part.Frame = frame
+	part.Marks = func(b Build) []drawing.Mark {
+		return append(wholeBike.Marks(b), SteeringAxis(b), drawing.Axis{Role: drawing.Soft, A: At(b.Bike.Rear), B: At(b.Bike.Front)})
+	}
+	return part
+}
+
 // onBike makes a plate of one span on the whole bike.
 func onBike(q *measure.Quantity, way Way, from, to Spot, beside float64) Plate {
-	return Plate{q, wholeBike, []Span{{from, to, way, beside, ""}}}
+	return Plate{q, wholeBike, []Span{{From: from, To: to, Way: way, Beside: beside}}}
 }
 
 // aboveFloor makes a plate of a spot's height above the floor.
@@ -59,9 +70,24 @@ func aboveFloor(q *measure.Quantity, s Spot, beside float64) Plate {
 // bikePlates are the lengths and angles of a whole bike.
 func bikePlates() []Plate {
 	above := aboveFloor(measure.GripY, gripMiddle, 150)
-	above.Spans = append(above.Spans, Span{floorBelow(crankAxle), crankAxle, UprightWay, 120, "less this"})
+	above.Spans = append(above.Spans, Span{From: floorBelow(crankAxle), To: crankAxle, Way: UprightWay, Beside: 120, Label: "less this"})
+	above.Spans[0].Label = "this"
 	back := onBike(measure.SaddleSetback, Plumbed, saddleTip, crankAxle, 90)
-	back.Spans = append(back.Spans, Span{saddleTip, saddleTop, LevelWay, -110, "plus this"})
+	back.Spans[0].Label = "this"
+	drop := onBike(measure.BBDrop, UprightWay, crankAxle, axleLine, 110)
+	drop.On = around(func(b Build) (low, high Point) { return Point{X: b.Bike.Rear.X - 60, Y: -110}, Point{X: 220, Y: 190} })
+	drop.Spans[0].Label = "Drop"
+	offset := onBike(measure.ForkOffset, Straight, axisFoot, frontAxle, 70)
+	offset.On = around(func(b Build) (low, high Point) {
+		at := At(b.Bike.Front)
+		return at.Plus(Point{X: -230, Y: -130}), at.Plus(Point{X: 190, Y: 170})
+	})
+	offset.Spans[0].Label = "Offset"
+	grips := aboveFloor(measure.GripFloor, gripMiddle, 150)
+	grips.Spans[0].Label = "Grips"
+	seat := aboveFloor(measure.SaddleFloor, saddleTop, 160)
+	seat.Spans[0].Label = "Saddle"
+	back.Spans = append(back.Spans, Span{From: saddleTip, To: saddleTop, Way: LevelWay, Beside: -110, Label: "plus this"})
 	return []Plate{
 		onBike(measure.Reach, Plumbed, crankAxle, headTop, 90),
 		onBike(measure.Stack, UprightWay, crankAxle, headTop, -300),
@@ -71,7 +97,7 @@ func bikePlates() []Plate {
 		onBike(measure.SeatTubeLength, Straight, crankAxle, tubeTop, 130),
 		aboveFloor(measure.StandOver, straddle, 0),
 		onBike(measure.Chainstay, Straight, crankAxle, rearAxle, -130),
-		onBike(measure.BBDrop, UprightWay, crankAxle, axleLine, 130),
+		drop,
 		aboveFloor(measure.BBHeight, crankAxle, -130),
 		onBike(measure.Wheelbase, Plumbed, rearAxle, frontAxle, 90),
 		onBike(measure.FrontCentre, Straight, crankAxle, frontAxle, -120),
@@ -85,13 +111,13 @@ func bikePlates() []Plate {
 		onBike(measure.SaddleHeight, Straight, crankAxle, saddleTop, 120),
 		back,
 		onBike(measure.NoseSetback, Plumbed, saddleTip, crankAxle, 90),
-		aboveFloor(measure.SaddleFloor, saddleTop, 160),
+		seat,
 		onBike(measure.GripX, Plumbed, crankAxle, gripMiddle, 90),
 		above,
-		aboveFloor(measure.GripFloor, gripMiddle, 150),
+		grips,
 		onBike(measure.NoseToGrip, Plumbed, saddleTip, gripMiddle, 90),
 		onBike(measure.ForkLength, Straight, crownSeat, frontAxle, 140),
-		onBike(measure.ForkOffset, Straight, axisFoot, frontAxle, 150),
+		offset,
 		onBike(measure.CrankLength, Straight, crankAxle, spindle, -130),
 		onBike(measure.COMForward, Plumbed, contact, balance, 90),
 		aboveFloor(measure.COMHeight, balance, 0),

@@ -12,7 +12,7 @@ func spot(name string, x, y float64) Spot {
 
 // part makes a plate of one span on a part.
 func part(q *measure.Quantity, on Scenery, way Way, from, to Spot, beside float64) Plate {
-	return Plate{q, on, []Span{{from, to, way, beside, ""}}}
+	return Plate{q, on, []Span{{From: from, To: to, Way: way, Beside: beside}}}
 }
 
 // onSteerer is a place on the steering axis: how far above the top of the head tube.
@@ -37,18 +37,26 @@ var (
 	barMiddle     = Spot{"the middle of the bar’s clamp", func(b Build) Point { h, _ := b.Cockpit.Hold(b.Bike); return At(h.Bar) }}
 	leverRoot     = Spot{"the lever’s root", func(b Build) Point { return b.Grip().Plus(Point{X: 34, Y: -16}) }}
 	leverTip      = Spot{"where the finger lies", func(b Build) Point { return b.Grip().Plus(Point{X: 60, Y: -76}) }}
-	square        = Spot{"the square to the steering axis", func(b Build) Point {
+	rolled        = Spot{"the same after the bar was rolled forward", func(b Build) Point {
+		bar := barMiddle.At(b)
+		way := gripMiddle.At(b).Minus(bar)
+		return bar.Plus(drawing.Polar(way.Angle()-drawnRoll, way.Length()))
+	}}
+	square = Spot{"the square to the steering axis", func(b Build) Point {
 		h, _ := b.Cockpit.Hold(b.Bike)
 		return At(h.StemClamp).Along(At(b.Bike.AxisAhead()), 90)
 	}}
 )
 
-// drawnAbove is the height of the spacers above the stem, mm, and drawnStemAngle the
-// stem's angle, degrees, where a figure shows how they are measured.
-const drawnAbove, drawnStemAngle = 10, 6
+// What a figure shows of small things so that they can be seen: the spacers above the
+// stem, mm, the stem's angle and the bar's roll, degrees.
+const drawnAbove, drawnStemAngle, drawnRoll = 10, 12, 20
 
 // headSide is the head tube with what stands on it, from the side.
-var headSide = Scenery{Name: "Head tube, spacers, stem and bar from the side", Marks: func(b Build) []drawing.Mark {
+var headSide = Scenery{Name: "Head tube, spacers, stem and bar from the side", Fit: func(b Build) Build {
+	b.Cockpit.Stem, b.Cockpit.StemAngle, b.Cockpit.Spacers = 60, drawnStemAngle, 20
+	return b
+}, Marks: func(b Build) []drawing.Mark {
 	up := stemUpper.At(b)
 	to := topCap.At(b)
 	way := to.Minus(up).Unit()
@@ -59,6 +67,10 @@ var headSide = Scenery{Name: "Head tube, spacers, stem and bar from the side", M
 
 // headPlates are what stands round the head tube.
 func headPlates() []Plate {
+	stem := part(measure.StemAngle, headSide, Tilt, steererMiddle, barMiddle, 120)
+	stem.Spans[0].Against = square
+	roll := part(measure.BarRoll, headSide, Tilt, barMiddle, gripMiddle, 90)
+	roll.Spans[0].Against = rolled
 	return []Plate{
 		part(measure.HeadTubeLength, headSide, Straight, headFoot, headTop, 90),
 		part(measure.LowerHeadset, headSide, Straight, headFoot, crownSeat, -90),
@@ -69,9 +81,9 @@ func headPlates() []Plate {
 		part(measure.SpacersAbove, headSide, Straight, stemUpper, topCap, 80),
 		part(measure.StemClampHeight, headSide, Straight, stemLower, stemUpper, 80),
 		part(measure.StemLength, headSide, Straight, steererMiddle, barMiddle, 75),
-		part(measure.StemAngle, headSide, Tilt, steererMiddle, square, 130),
+		stem,
 		part(measure.BarRise, headSide, UprightWay, barMiddle, gripMiddle, -110),
-		part(measure.BarRoll, headSide, Straight, barMiddle, gripMiddle, 60),
+		roll,
 		part(measure.LeverAngle, headSide, Tilt, leverRoot, leverTip, 90),
 	}
 }
@@ -97,8 +109,12 @@ var barAbove = Scenery{Name: "A bar from above, the front wheel upwards, with gr
 var halfBar = Scenery{Name: "One half of a bar from above, the front wheel upwards, with grip, brake lever and clamps",
 	Marks: func(b Build) (m []drawing.Mark) {
 		all := barAbove.Marks(b)
-		return append(append(m, all[6:12]...), all[12:]...)
+		return append(append(m, all[7:14]...), all[14:]...)
 	}}
+
+// leverAlone is the grip with its lever.
+var leverAlone = Scenery{Name: "A grip from above with the brake lever in front of it", Marks: halfBar.Marks,
+	Frame: func(Build) (low, high Point) { return Point{X: 165, Y: -90}, Point{X: 440, Y: 95} }}
 
 // barPlates are what is taken on the bar from above.
 func barPlates() []Plate {
@@ -107,7 +123,7 @@ func barPlates() []Plate {
 	end := spot("the bar’s end", 380, -35)
 	inner := spot("the grip’s inner end", 250, -19)
 	sweep := part(measure.BarSweep, barAbove, UprightWay, middle, clamp, -110)
-	sweep.Spans = append(sweep.Spans, Span{spot("the middle of one grip", -315, -27), spot("the middle of the other", 315, -27), LevelWay, 0, "straightedge"})
+	sweep.Spans = append(sweep.Spans, Span{From: spot("the middle of one grip", -315, -27), To: spot("the middle of the other", 315, -27), Way: LevelWay, Beside: 0, Label: "straightedge"})
 	return []Plate{
 		part(measure.BarWidth, barAbove, LevelWay, spot("one end of the bar", -380, -35), end, -80),
 		sweep,
@@ -117,7 +133,7 @@ func barPlates() []Plate {
 		part(measure.GripLength, halfBar, Straight, inner, end, -70),
 		part(measure.LeverInset, halfBar, Straight, inner, spot("the near edge of the lever’s clamp", 220, -16), 70),
 		part(measure.LeverLength, halfBar, Straight, spot("the lever’s pivot", 224, 30), spot("where the finger rests", 330, 42), 60),
-		part(measure.LeverReach, halfBar, UprightWay, spot("the front of the grip", 325, -12), spot("the blade’s outer face", 325, 45), -100),
+		part(measure.LeverReach, leverAlone, UprightWay, spot("the front of the grip", 325, -12), spot("the blade’s outer face", 325, 45), -70),
 	}
 }
 
@@ -170,8 +186,8 @@ func footPlates() []Plate {
 	arm := spot("the crank’s outer face", 88, -170)
 	q := part(measure.QFactor, cranks, LevelWay, spot("one crank’s outer face", -88, 170), spot("the other crank’s outer face", 88, -170), 0)
 	q.Spans = append(q.Spans,
-		Span{spot("one straightedge", -88, 190), spot("its end", -88, -40), Straight, 0, "straightedge"},
-		Span{spot("the other straightedge", 88, 40), spot("its end", 88, -190), Straight, 0, ""})
+		Span{From: spot("one straightedge", -88, 190), To: spot("its end", -88, -40), Way: Straight, Beside: 0, Label: "straightedge"},
+		Span{From: spot("the other straightedge", 88, 40), To: spot("its end", 88, -190), Way: Straight, Beside: 0, Label: ""})
 	q.Spans = q.Spans[:2]
 	return []Plate{
 		q,
@@ -229,32 +245,42 @@ const (
 )
 
 // postAlone is a dropper post out of the frame.
-var postAlone = Scenery{Name: "A dropper post, fully up, from the side", Marks: func(Build) []drawing.Mark {
-	tube := func(fill drawing.Fill, from, to, half float64) drawing.Mark {
-		return drawing.Tube{Role: drawing.Ink, Fill: fill, A: Point{Y: -from}, B: Point{Y: -to}, Ra: half, Rb: half}
-	}
-	return []drawing.Mark{
-		tube(drawing.Sheet, postTubeEnd, postEnd, 8), tube(drawing.Wash, postTubeTop, postTubeEnd, 15.8),
-		tube(drawing.Sheet, postCollarTop, postTubeTop, 20), tube(drawing.Sheet, postHead, postCollarTop, 13),
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: -postHead}, B: Point{X: -10}, Ra: 14, Rb: 16},
-		drawing.Line{Role: drawing.Ink, Points: []Point{{X: -70}, {X: 60}}},
-		drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Points: []Point{{X: -16, Y: -postMark}, {X: 16, Y: -postMark}}},
-		drawing.Axis{Role: drawing.Soft, A: Point{}, B: Point{Y: -postEnd}},
-	}
-}}
+var postAlone = Scenery{Name: "A dropper post, fully up, from the side",
+	Frame: func(Build) (low, high Point) { return Point{X: -260, Y: -490}, Point{X: 260, Y: 50} }, Marks: func(Build) []drawing.Mark {
+		tube := func(fill drawing.Fill, from, to, half float64) drawing.Mark {
+			return drawing.Tube{Role: drawing.Ink, Fill: fill, A: Point{Y: -from}, B: Point{Y: -to}, Ra: half, Rb: half}
+		}
+		return []drawing.Mark{
+			tube(drawing.Sheet, postTubeEnd, postEnd, 8), tube(drawing.Wash, postTubeTop, postTubeEnd, 15.8),
+			tube(drawing.Sheet, postCollarTop, postTubeTop, 20), tube(drawing.Sheet, postHead, postCollarTop, 13),
+			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: -postHead}, B: Point{X: -10}, Ra: 14, Rb: 16},
+			drawing.Line{Role: drawing.Ink, Points: []Point{{X: -70}, {X: 60}}},
+			drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Points: []Point{{X: -16, Y: -postMark}, {X: 16, Y: -postMark}}},
+			drawing.Axis{Role: drawing.Soft, A: Point{}, B: Point{Y: -postEnd}},
+		}
+	}}
+
+// postTop is its upper end.
+var postTop = Scenery{Name: "The upper end of a seat post from the side", Marks: postAlone.Marks,
+	Frame: func(Build) (low, high Point) { return Point{X: -150, Y: -140}, Point{X: 150, Y: 70} }}
 
 // inFrame is the seat tube cut open, the post out, with what stops a rod.
-var inFrame = Scenery{Name: "The seat tube cut open, a rod in it down to the first obstacle", Marks: func(Build) []drawing.Mark {
-	wall := func(side float64) drawing.Mark {
-		return drawing.Tube{Role: drawing.Ink, Fill: drawing.Hatch, A: Point{X: side * 19}, B: Point{X: side * 19, Y: -420}, Ra: 2.5, Rb: 2.5}
-	}
-	return []drawing.Mark{wall(-1), wall(1),
-		drawing.Circle{Role: drawing.Ink, Fill: drawing.Wash, Centre: Point{X: 13, Y: -290}, Radius: 8},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 4, Y: 60}, B: Point{X: 4, Y: -280}, Ra: 3, Rb: 3}}
-}}
+var inFrame = Scenery{Name: "The seat tube cut open, a rod in it down to the first obstacle",
+	Frame: func(Build) (low, high Point) { return Point{X: -240, Y: -440}, Point{X: 240, Y: 80} }, Marks: func(Build) []drawing.Mark {
+		wall := func(side float64) drawing.Mark {
+			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Hatch, A: Point{X: side * 19}, B: Point{X: side * 19, Y: -420}, Ra: 2.5, Rb: 2.5}
+		}
+		return []drawing.Mark{wall(-1), wall(1),
+			drawing.Circle{Role: drawing.Ink, Fill: drawing.Wash, Centre: Point{X: 13, Y: -290}, Radius: 8},
+			drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 4, Y: 60}, B: Point{X: 4, Y: -280}, Ra: 3, Rb: 3}}
+	}}
 
 // saddleSide is the saddle on its post from the side.
-var saddleSide = Scenery{Name: "A saddle on its rails from the side", Marks: func(b Build) []drawing.Mark { return saddle(b) }}
+var saddleSide = Scenery{Name: "A saddle on its rails from the side", Marks: saddle,
+	Fit: func(b Build) Build { b.Back = 0; return b },
+	Frame: func(b Build) (low, high Point) {
+		return b.SaddleTop().Plus(Point{X: -210, Y: -150}), b.SaddleTop().Plus(Point{X: 210, Y: 70})
+	}}
 
 // onSaddle is a place of the saddle: ahead of and above its point.
 func onSaddle(name string, x, y float64) Spot {
@@ -262,12 +288,13 @@ func onSaddle(name string, x, y float64) Spot {
 }
 
 // sagLegs is a fork leg with the rubber ring on its stanchion, from the side.
-var sagLegs = Scenery{Name: "A stanchion with its rubber ring above the seal", Marks: func(Build) []drawing.Mark {
-	tube := func(from, to, half float64) drawing.Mark {
-		return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: from}, B: Point{Y: to}, Ra: half, Rb: half}
-	}
-	return []drawing.Mark{tube(0, 190, 17), tube(-150, 0, 23), tube(-6, 4, 25), tube(38, 43, 20)}
-}}
+var sagLegs = Scenery{Name: "A stanchion with its rubber ring above the seal",
+	Frame: func(Build) (low, high Point) { return Point{X: -170, Y: -120}, Point{X: 170, Y: 170} }, Marks: func(Build) []drawing.Mark {
+		tube := func(from, to, half float64) drawing.Mark {
+			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: from}, B: Point{Y: to}, Ra: half, Rb: half}
+		}
+		return []drawing.Mark{tube(0, 190, 17), tube(-150, 0, 23), tube(-6, 4, 25), tube(38, 43, 20)}
+	}}
 
 // saddlePlates are what is taken on saddle and post.
 func saddlePlates() []Plate {
@@ -275,18 +302,18 @@ func saddlePlates() []Plate {
 	clampMiddle := onPost("the middle of the rail clamp", 0, 0)
 	whole := part(measure.PostLength, postAlone, UprightWay, clampMiddle, onPost("its lowest point", postEnd, 0), 110)
 	whole.Spans = append(whole.Spans,
-		Span{onPost("the mark", postMark, 0), onPost("the tube’s end", postTubeEnd, 0), UprightWay, 60, measure.InsertionPost.Label},
-		Span{onPost("the tube’s end", postTubeEnd, 0), onPost("the lowest point", postEnd, 0), UprightWay, -60, measure.PostActuator.Label})
+		Span{From: onPost("the mark", postMark, 0), To: onPost("the tube’s end", postTubeEnd, 0), Way: UprightWay, Beside: 60, Label: measure.InsertionPost.Label},
+		Span{From: onPost("the tube’s end", postTubeEnd, 0), To: onPost("the lowest point", postEnd, 0), Way: UprightWay, Beside: -60, Label: measure.PostActuator.Label})
 	above := part(measure.PostHead, postAlone, UprightWay, clampMiddle, onPost("the moving tube’s top", postHead, 0), -90)
 	above.Spans = append(above.Spans,
-		Span{onPost("the moving tube’s top", postHead, 0), onPost("the collar’s rim", postCollarTop, 0), UprightWay, 90, measure.TravelPost.Label},
-		Span{onPost("the collar’s rim", postCollarTop, 0), onPost("the frame’s edge", postTubeTop, 0), UprightWay, -70, measure.PostCollar.Label})
+		Span{From: onPost("the moving tube’s top", postHead, 0), To: onPost("the collar’s rim", postCollarTop, 0), Way: UprightWay, Beside: 90, Label: measure.TravelPost.Label},
+		Span{From: onPost("the collar’s rim", postCollarTop, 0), To: onPost("the frame’s edge", postTubeTop, 0), Way: UprightWay, Beside: -70, Label: measure.PostCollar.Label})
 	return []Plate{
 		part(measure.SaddleNose, saddleSide, LevelWay, onSaddle("the tip of the nose", 155, -9), onSaddle("the middle of the rails’ marked zone", -5, -stack), -70),
 		part(measure.SaddleStack, saddleSide, UprightWay, onSaddle("the middle of the rail", -5, -stack), onSaddle("the saddle’s top", -5, 0), 160),
 		part(measure.SaddleTilt, saddleSide, Tilt, onSaddle("the saddle’s rear", -112, 14), onSaddle("the tip of the nose", 155, 0), 240),
 		part(measure.RailShift, saddleSide, LevelWay, onSaddle("the middle of the marked zone", -5, -stack), onSaddle("the middle of the clamp", 14, -stack), -60),
-		part(measure.PostOffset, postAlone, LevelWay, onPost("the post’s centre line", 0, 0), onPost("the middle of the rail clamp", 0, -10), 60),
+		part(measure.PostOffset, postTop, LevelWay, onPost("the post’s centre line", 0, 0), onPost("the middle of the rail clamp", 0, -10), 45),
 		part(measure.FreeDepth, inFrame, UprightWay, spot("the tube’s top edge", 19, 0), spot("the first obstacle", 13, -282), 60),
 		whole, above,
 		part(measure.SagFront, sagLegs, UprightWay, spot("the seal", 0, 4), spot("the ring", 0, 38), -80),

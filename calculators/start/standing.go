@@ -346,7 +346,7 @@ func legDifference(p figure.Person, f *drawing.Figure) {
 		figure.Landmark(at(-125, crest), 24), figure.Landmark(at(125, crest), 24),
 		note(at(300, crest), at(1, 0.6), "Crests level"),
 		drawing.Dimension{Role: drawing.Hot, A: at(170, -drawnBoards), B: at(170, 0), Along: at(0, 1), Offset: -110, Text: words.Of("{0}", measure.Millimetres(drawnBoards))})
-	frame(f, -430, -120, 520, p.Hip+320)
+	frame(f, -640, -120, 700, p.Hip+260)
 }
 
 // plateInputs are what a picture of a bike takes from the reader's own.
@@ -358,8 +358,9 @@ func plateInputs() []calculators.Input {
 	return inputs
 }
 
-// The scenario's test rider, mm: an inside leg and a saddle height.
-const drawnInseam, drawnSaddle = 830, 705
+// The scenario's test rider, mm: an inside leg and a saddle height; and how far the
+// picture's saddle is pushed back, so that its nose is not right above the crank axle.
+const drawnInseam, drawnSaddle, drawnBack = 830, 705, 45
 
 // plateBike returns the stand-in bike of the reader's size, with what is known of the
 // reader's own chart.
@@ -375,6 +376,6 @@ func plateBike(v calculators.Values) figure.Build {
 		c.HeadAngle, c.SeatAngle = given(measure.HeadAngle, c.HeadAngle), given(measure.SeatAngle, c.SeatAngle)
 		c.Chainstay = given(measure.Chainstay, c.Chainstay)
 	})
-	b.CrankAngle = 90
+	b.CrankAngle, b.Back = 90, drawnBack
 	return b
 }
