@@ -79,7 +79,8 @@ func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumpt
 	}
 	w.Raw(`<details class="how" id="`).Name("-" + in.Key + "-w").Raw(`"><summary>`).Say(howTitle(in)).Raw(`</summary>`)
 	if in.How.Figure != "" { // the page draws it when the fold is opened
-		w.Raw(`<div class="drawing" id="`).Name("-" + in.Key + "-f").Raw(`" data-figure="`).Text(in.How.Figure).Raw(`"></div>`)
+		w.Raw(`<div class="sketch" id="`).Name("-" + in.Key + "-f").Raw(`" data-figure="`).Text(in.How.Figure).
+			Raw(`" data-take="`).Text(in.Key).Raw(`"></div>`)
 	}
 	w.Take(in.Quantity, w.ID+"-"+in.Key+"-h").Raw(`</details>`)
 	w.hints(in, offer)
