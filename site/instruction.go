@@ -17,6 +17,7 @@ func measureID(key string) string { return "measure-" + key }
 // page.
 func (g *Guide) instructions(p *guidePage, b *block) string {
 	w := &markup.Writer{R: g.reader}
+	w.Raw(`<div class="takings">`)
 	for _, key := range b.keys {
 		q := measure.Named(key)
 		id := measureID(key)
@@ -30,7 +31,7 @@ func (g *Guide) instructions(p *guidePage, b *block) string {
 		}
 		w.Take(q, "").Raw(`</section>`)
 	}
-	return w.String()
+	return w.Raw(`</div>`).String()
 }
 
 // sketch is where a form's fold has its picture drawn when it is opened.

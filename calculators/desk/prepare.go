@@ -73,7 +73,7 @@ func (d Desk) step(w *markup.Writer, q *measure.Quantity, r *record.Record) {
 	w.Raw(`<div class="take"><div class="how">`).Take(q, w.ID+"-"+q.Key+"-h").Raw(`</div>`)
 	switch q.Is() {
 	case measure.Pick:
-		picks(w, q.Key, "-t", q.Choices, r.Choice(q))
+		picks(w, q.Key, "-t", q.Choices, q.Unpicked(), r.Choice(q))
 	case measure.Number:
 		numbers(w, q, r.Of(q))
 	default:
@@ -110,9 +110,9 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
 }
 
 // picks writes a choice.
-func picks(w *markup.Writer, key, title string, choices []measure.Choice, chosen string) {
+func picks(w *markup.Writer, key, title string, choices []measure.Choice, open, chosen string) {
 	w.Raw(`<div class="choices" role="group" aria-labelledby="`).Name("-" + key + title).Raw(`">`)
-	for _, c := range append(choices[:len(choices):len(choices)], measure.Choice{Label: "Not sure"}) {
+	for _, c := range append(choices[:len(choices):len(choices)], measure.Choice{Label: open}) {
 		w.Raw(`<label><input type="radio" name="`).Text(key).Raw(`" value="`).Text(c.Key).Raw(`"`)
 		if c.Key == chosen {
 			w.Raw(` checked`)
@@ -133,7 +133,7 @@ func question(w *markup.Writer, q *request.Question) {
 	begin(w, q.Key, q.Text)
 	w.Raw(`<div class="take"><p class="how">`).Say(q.Help).Raw(` `).Say("You may leave this out. The answer stays on this device until you send it.").Raw(`</p>`)
 	if q.Choices != nil {
-		picks(w, q.Key, "-t", q.Choices, "")
+		picks(w, q.Key, "-t", q.Choices, "Not sure", "")
 	} else {
 		field(w, q.Key, "")
 	}

@@ -4,8 +4,9 @@ package measure
 var (
 	Sex = &Quantity{Key: "sex", Label: "Sex", Unit: One, High: 1, Most: 1,
 		How: Instruction{
-			Text: "It only picks the group of measured people whose proportions fill a gap. Leave it out if you like; " +
-				"the gap is then filled less surely."},
+			Text: "We use it only to guess lengths that you have not measured. Skip it if you like; the guess gets a " +
+				"little rougher."},
+		Open:    "Rather not say",
 		Choices: []Choice{{"f", "Woman"}, {"m", "Man"}}}
 	Pedals = &Quantity{Key: "pedals", Label: "Pedals", Unit: One, High: 1, Most: 1,
 		How: Instruction{

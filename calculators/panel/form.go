@@ -99,7 +99,7 @@ const mostRadios = 3
 // howTitle heads what is said of an input: how to take it, or what it means where
 // there is nothing to take.
 func howTitle(in *calculators.Input) string {
-	if in.Is() == measure.Number && in.Repeat > 0 {
+	if in.How.Taken() || in.Is() == measure.Number && in.Repeat > 0 {
 		return "How to measure"
 	}
 	return "What this is"
