@@ -6,17 +6,22 @@ package measure
 // is plausible, is chosen beside them: the ranges here only keep nonsense out.
 var (
 	First = &Quantity{Key: "first", Label: "First reading", Unit: Mm, Low: 1, High: 2300, Most: 3500, Repeat: 0.5,
-		How: "Take the measurement as its own page says, and write the number down before you look at any other."}
+		How: Instruction{
+			Text: "Take the measurement as its own page says, and write the number down before you look at any other."}}
 	Second = &Quantity{Key: "second", Label: "Second reading", Unit: Mm, Low: 1, High: 2300, Most: 3500, Repeat: 0.5,
-		How: "Step away, let go of the tape, then take the whole measurement anew."}
+		How: Instruction{
+			Text: "Step away, let go of the tape, then take the whole measurement anew."}}
 	Third = &Quantity{Key: "third", Label: "Third reading", Unit: Mm, Low: 1, High: 2300, Most: 3500, Repeat: 0.5,
-		How: "Take it once more from the start; a different helper is better still."}
+		How: Instruction{
+			Text: "Take it once more from the start; a different helper is better still."}}
 	SharedError = &Quantity{Key: "shared-error", Label: "Error that all readings share", Unit: Mm, Low: -30,
 		High: 30, Least: -100, Most: 100,
-		How: "Leave it empty. It stands for a landmark felt in the wrong place or a book held out of square, which " +
-			"repeats with every reading and does not show in their spread."}
+		How: Instruction{
+			Text: "Leave it empty. It stands for a landmark felt in the wrong place or a book held out of square, " +
+				"which repeats with every reading and does not show in their spread."}}
 	OwnDifference = &Quantity{Key: "own-difference", Label: "How far you are from the average", Unit: Mm,
 		Low: -100, High: 100, Least: -200, Most: 200,
-		How: "Leave it empty. It stands for how far people of one height differ, which is the larger part of any " +
-			"estimate's error."}
+		How: Instruction{
+			Text: "Leave it empty. It stands for how far people of one height differ, which is the larger part of any " +
+				"estimate's error."}}
 )

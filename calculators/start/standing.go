@@ -5,21 +5,35 @@ import (
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
 	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
 
 // Figures are the standing figures of measuring, in the order of the pages: each
-// draws somebody of the reader's size, the landmarks, the tape and where to read.
+// draws somebody of the reader's size, or a bike of the reader's chart, the landmarks,
+// the tape and where to read.
 func Figures() []*calculators.Illustration {
-	return []*calculators.Illustration{
+	list := []*calculators.Illustration{
 		person("measure-stature", stature), person("measure-inseam", inseam), person("measure-trochanter-height", trochanter),
 		person("measure-arm-span", armSpan), person("measure-shoulder-width", shoulderWidth),
 		person("measure-foot-length", footLength), person("measure-heel-to-ball", heelToBall),
 		person("measure-trunk-length", trunkLength), person("measure-arm-length", armLength), person("measure-hand-length", handLength),
 		person("measure-sit-bones", sitBones), person("measure-push-up-width", pushUpWidth),
+		leg(measure.KneeHeight), leg(measure.ThighLength), leg(measure.ShankLength),
+		person("measure-hip-width", hipWidth), person("measure-leg-difference", legDifference),
 		{Name: "measure-bike", Draw: measureBike},
 	}
+	for _, p := range figure.Plates() {
+		list = append(list, &calculators.Illustration{Name: p.Of.How.Figure, Inputs: plateInputs(),
+			Draw: func(v calculators.Values) *drawing.Figure { return p.Draw(plateBike(v)) }})
+	}
+	return list
+}
+
+// leg makes a standing figure of a length of the leg.
+func leg(q *measure.Quantity) *calculators.Illustration {
+	return person(q.How.Figure, func(p figure.Person, f *drawing.Figure) { legLength(q, p, f) })
 }
 
 // person makes a standing figure of a person's measurement.
@@ -35,29 +49,12 @@ func person(name string, draw func(p figure.Person, f *drawing.Figure)) *calcula
 
 // figureOf returns the figure of how a length is taken, drawn for the reader.
 func figureOf(q *measure.Quantity, v calculators.Values) *drawing.Figure {
-	name := "measure-" + q.Key
-	for _, other := range figuresOf {
-		if other.Quantity == q {
-			name = other.name
-		}
-	}
 	for _, f := range Figures() {
-		if f.Name == name {
+		if f.Name == q.How.Figure {
 			return f.Draw(v)
 		}
 	}
-	f := &drawing.Figure{}
-	legLength(q, personOf(v), f)
-	return f
-}
-
-// figuresOf are the lengths that share a figure with another.
-var figuresOf = []struct {
-	*measure.Quantity
-	name string
-}{
-	{measure.HeelToBallInner, "measure-heel-to-ball"}, {measure.HeelToBallOuter, "measure-heel-to-ball"},
-	{measure.SitBoneWidth, "measure-sit-bones"}, {measure.FingerLength, "measure-hand-length"},
+	return nil
 }
 
 // legLength draws a length of the leg that has no figure of its own.
@@ -81,6 +78,7 @@ func legLength(q *measure.Quantity, p figure.Person, f *drawing.Figure) {
 	}
 	if from != to {
 		f.Add(figure.Tape(from, to)...)
+		f.Add(figure.Landmark(from, 26), figure.Landmark(to, 26))
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: from, B: to, Offset: -280, Text: words.Of("{0}", q.Amount(to.Minus(from).Length()))})
 	}
 	frame(f, -560, -80, 620, p.Hip+180)
@@ -311,4 +309,73 @@ func measureBike(calculators.Values) *drawing.Figure {
 		drawing.Dimension{Role: drawing.Hot, A: figure.At(b.Rear), B: at(0, 0), Offset: -90, Text: words.Of("Chainstay")},
 		figure.Wheelbase(d, drawing.Hot, 0, words.Of("Wheelbase")))
 	return f
+}
+
+// The drawn person's front hip points, mm: at the height of the crests' front ends,
+// and 240 mm apart, the example of the instruction.
+const drawnHipPoints = 240
+
+func hipWidth(p figure.Person, f *drawing.Figure) {
+	y := p.Hip + 0.055*p.Stature
+	a, b := at(-drawnHipPoints/2, y), at(drawnHipPoints/2, y)
+	f.Title = words.Of("Between the hip points, and 0.72 of that")
+	f.Description = words.Of("The hips of somebody {0} tall from the front. The tape runs straight across between the two bony points at the front of the pelvis, {1} apart here; the hip joints, deep inside and lower, lie 0.72 of that apart, {2}. The picture’s numbers are an example.",
+		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnHipPoints), measure.Millimetres(0.72*drawnHipPoints))
+	f.Add(p.Front(figure.ArmsOut)...)
+	f.Add(figure.Tape(a, b)...)
+	f.Add(figure.Landmark(a, 20), figure.Landmark(b, 20),
+		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: 110, Text: words.Of("{0}", measure.Millimetres(drawnHipPoints))},
+		drawing.Dimension{Role: drawing.Ink, A: at(-0.36*drawnHipPoints, p.Hip), B: at(0.36*drawnHipPoints, p.Hip), Along: at(1, 0), Offset: -150, Text: words.Of("joints {0}", measure.Millimetres(0.72*drawnHipPoints))},
+		note(b, at(1, 0.6), "Bony point"), note(a, at(-1, 0.6), "Bony point"))
+	frame(f, -430, p.Inseam-200, 430, p.Hip+330)
+}
+
+// drawnBoards is the height of the boards in the picture, mm.
+const drawnBoards = 20
+
+func legDifference(p figure.Person, f *drawing.Figure) {
+	crest := p.Hip + 0.095*p.Stature
+	p.Longer = drawnBoards
+	f.Title = words.Of("Boards under the shorter leg until the hip crests are level")
+	f.Description = words.Of("Somebody {0} tall from behind, barefoot, knees straight. Boards under the whole of one foot make the two hip crests level; their height, {1} here, is the difference. The picture’s number is an example.",
+		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnBoards))
+	f.Add(drawing.Ground{A: at(-420, -drawnBoards), B: at(460, -drawnBoards)})
+	f.Add(p.Front(figure.ArmsOut)...)
+	f.Add(drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{at(20, -drawnBoards), at(170, -drawnBoards), at(170, 0), at(20, 0)}},
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []drawing.Point{at(-300, crest), at(300, crest)}},
+		figure.Landmark(at(-125, crest), 24), figure.Landmark(at(125, crest), 24),
+		note(at(300, crest), at(1, 0.6), "Crests level"),
+		drawing.Dimension{Role: drawing.Hot, A: at(170, -drawnBoards), B: at(170, 0), Along: at(0, 1), Offset: -110, Text: words.Of("{0}", measure.Millimetres(drawnBoards))})
+	frame(f, -640, -120, 700, p.Hip+260)
+}
+
+// plateInputs are what a picture of a bike takes from the reader's own.
+func plateInputs() []calculators.Input {
+	inputs := []calculators.Input{fit.SexInput("")}
+	for _, q := range []*measure.Quantity{measure.Inseam, measure.Reach, measure.Stack, measure.HeadAngle, measure.SeatAngle, measure.Chainstay, measure.SaddleHeight} {
+		inputs = append(inputs, calculators.Input{Quantity: q, Optional: true})
+	}
+	return inputs
+}
+
+// The scenario's test rider, mm: an inside leg and a saddle height; and how far the
+// picture's saddle is pushed back, so that its nose is not right above the crank axle.
+const drawnInseam, drawnSaddle, drawnBack = 830, 705, 45
+
+// plateBike returns the stand-in bike of the reader's size, with what is known of the
+// reader's own chart.
+func plateBike(v calculators.Values) figure.Build {
+	given := func(q *measure.Quantity, otherwise float64) float64 {
+		if v.Has(q) {
+			return v.Of(q)
+		}
+		return otherwise
+	}
+	b := figure.DemoWith(given(measure.Inseam, drawnInseam), given(measure.SaddleHeight, drawnSaddle), func(c *geometry.Chart) {
+		c.Reach, c.Stack = given(measure.Reach, c.Reach), given(measure.Stack, c.Stack)
+		c.HeadAngle, c.SeatAngle = given(measure.HeadAngle, c.HeadAngle), given(measure.SeatAngle, c.SeatAngle)
+		c.Chainstay = given(measure.Chainstay, c.Chainstay)
+	})
+	b.CrankAngle, b.Back = 90, drawnBack
+	return b
 }
