@@ -10,6 +10,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/calctest/leg"
 )
 
 // numbersOf runs a calculator and returns how to look into what it answers.
@@ -74,20 +75,20 @@ func TestShoeAndPedal(t *testing.T) {
 
 // Sitting still the knee reads 5 degrees less than while pedalling (Bini and Hume
 // 2016: 8.2 ± 5; StaticLess is the round number inside it), in each of the three
-// things that are said of the bend. The bend itself is that of leg_check_test.go.
+// things that are said of the bend. The bend itself is that of calctest/leg.
 func TestTheStillKneeIsSaid(t *testing.T) {
 	for _, k := range []struct {
 		typed, says string
-		leg         checkLeg
+		leg         leg.Rider
 		height      float64
 	}{
 		{fiveMethods, "Inside the 30 to 40 degrees", fiveLeg, 716.996},
 		// Between a trochanter far up and 109 % of the leg far down the factor is the
 		// middle one: 0.883·861 = 760.263.
 		{"inseam=861 crank-length=185 sex=m trochanter-height=975", "More than the 30 to 40 degrees",
-			checkLeg{inseam: 861, trochanter: 975, sex: "m", crank: 185, pedal: 15, sole: 15, seat: 76}, 760.263},
+			leg.Rider{Inseam: 861, Trochanter: 975, Sex: "m", Crank: 185, Pedal: 15, Sole: 15, Seat: 76}, 760.263},
 		{"inseam=861 crank-length=175 sex=m trochanter-height=850", "Less than the 30 to 40 degrees",
-			checkLeg{inseam: 861, trochanter: 850, sex: "m", crank: 175, pedal: 15, sole: 15, seat: 76}, 760.263},
+			leg.Rider{Inseam: 861, Trochanter: 850, Sex: "m", Crank: 175, Pedal: 15, Sole: 15, Seat: 76}, 760.263},
 	} {
 		r := calctest.Answer(t, Height(), k.typed)
 		require.InDelta(t, k.height, calctest.Value(r, saddleHeight), 1e-6)

@@ -112,7 +112,7 @@ func TestALegOutOfReachSaysSo(t *testing.T) {
 }
 
 // What is said of the angles is said with their numbers, which are those of
-// leg_check_test.go.
+// calctest/leg.
 func TestWhatIsSaidOfTheKnee(t *testing.T) {
 	own := kneeNumbersOf(ownLeg, 707)
 	r := calctest.Answer(t, Knee(), ownLengths)
@@ -121,7 +121,7 @@ func TestWhatIsSaidOfTheKnee(t *testing.T) {
 	require.InDelta(t, own.bottom-5+5, float64(r.At(kneeHeldStill).High), 1e-6)
 	// Crank and seat are in line 90 + 74.3 degrees from the top.
 	require.Contains(t, r.At(leastBendAt).Meaning.Say(nil), fmt.Sprintf("That is %.1f° after the crank", own.leastAt-164.3))
-	at, _ := fewLeg.least(700) // a lower saddle: crank and seat are in line at 90 + 76
+	at, _ := fewLeg.Least(700) // a lower saddle: crank and seat are in line at 90 + 76
 	r = calctest.Answer(t, Knee(), fewLengths+" saddle-height=700")
 	require.Contains(t, r.At(leastBendAt).Meaning.Say(nil), fmt.Sprintf("That is %.1f° before the crank", 166-at))
 	require.True(t, calctest.Says(r, "one rider’s knee may differ from it by 4.5°"), "11.8 % of 38 degrees")
@@ -134,7 +134,7 @@ func TestTheWindows(t *testing.T) {
 		29.9: "Straighter than the 30 to 40", 30.1: "Inside the 30 to 40", 39.9: "Inside the 30 to 40", 40.1: "More bent than the 30 to 40",
 	} {
 		// The height that the independent solve has for that bend.
-		r := calctest.Answer(t, Knee(), fmt.Sprintf("inseam=871 saddle-height=%v", fewLeg.heightFor(bend)))
+		r := calctest.Answer(t, Knee(), fmt.Sprintf("inseam=871 saddle-height=%v", fewLeg.HeightFor(bend)))
 		require.InDelta(t, bend, calctest.Value(r, kneeAtBottom), 1e-6)
 		require.Contains(t, r.At(kneeAtBottom).Meaning.Say(nil), says)
 	}
@@ -181,7 +181,7 @@ func TestHowFarAReadingMayBeOff(t *testing.T) {
 // straight. At 5 to 10 the range of the reading ends at straight.
 func TestAKneeThatIsNearlyStraight(t *testing.T) {
 	for bend, still := range map[float64]float64{4.9: math.NaN(), 5.1: 0.1, 8: 3} {
-		r := calctest.Answer(t, Knee(), fmt.Sprintf("inseam=871 saddle-height=%v", fewLeg.heightFor(bend)))
+		r := calctest.Answer(t, Knee(), fmt.Sprintf("inseam=871 saddle-height=%v", fewLeg.HeightFor(bend)))
 		if math.IsNaN(still) {
 			require.False(t, r.At(kneeHeldStill).Exists())
 			require.Contains(t, r.At(kneeHeldStill).Meaning.Say(nil), "straight before it got there")
