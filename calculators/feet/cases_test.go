@@ -96,3 +96,14 @@ func TestStanceDirections(t *testing.T) {
 		require.InDelta(t, heel+more*math.Sin(toe*math.Pi/180), back, 1e-9)
 	})
 }
+
+// What is said of shoes, by hand: the feet are 6.5 mm apart; at ± 2 mm each they are
+// told apart from 2·√(2² + 2²) = 5.66 mm on; ± 4 mm of foot are 0.6 of a European
+// size, so 42.275 covers 41.675 to 42.875, to the half size 41.5 to 43.
+func TestWhatIsSaidOfShoes(t *testing.T) {
+	r := calctest.Answer(t, Shoe(), "foot-length=262±2 other-foot=268.5±2")
+	require.True(t, calctest.Says(r, "differ by 7\u00a0mm") || calctest.Says(r, "differ by 6\u00a0mm"))
+	require.False(t, calctest.Says(r, "either foot may be the longer"))
+	require.True(t, calctest.Says(calctest.Answer(t, Shoe(), "foot-length=262±2 other-foot=267.5±2"), "either foot may be the longer"))
+	require.Contains(t, r.At(sizeEU).Meaning.Say(nil), "Nearest half size 42.5. Your ± covers 41.5 to 43.0")
+}
