@@ -18,7 +18,8 @@ func TestStanceByHand(t *testing.T) {
 	// lies 200.9/271.2 of it ahead of the heel (the survey's means), so the spindle
 	// 200.9 − 11 = 189.9; toes 8° out bring the heel in by 189.9·sin 8° = 26.43, and of
 	// 53 − 34 = 19 mm the room is −7.43. A thread of 16 with a spacer of 1.5 has 14.5.
-	const typed = "q-factor=171 foot-offset=53±2 hip-width=163 toe-out=8 cleat-shift=1.5 pedal-spacer=1.5 pedal-thread=16 " +
+	const typed = "q-factor=171 foot-offset=53±2 hip-width=163 toe-out=8 cleat-shift=1.5 pedal-spacer=1.5 " +
+		"pedal-thread=16 " +
 		"sex=m inseam=846 foot-length=271.2 cleat-behind-ball=11"
 	calctest.Cases(t, Stance(), calctest.Case{
 		Typed: typed, Source: "hand calculation; survey of 2012 for the hip bone and the ball",
@@ -60,14 +61,16 @@ func TestShoesByHand(t *testing.T) {
 
 func TestDifferenceByHand(t *testing.T) {
 	calctest.Cases(t, Difference(), calctest.Case{
-		Typed: "leg-difference=4.6 difference-found=clinician warning-sign=none", Source: "half the difference, common practice",
-		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.Is(shim, 2.3, 1e-9)},
+		Typed:  "leg-difference=4.6 difference-found=clinician warning-sign=none",
+		Source: "half the difference, common practice",
+		Want:   []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.Is(shim, 2.3, 1e-9)},
 	}, calctest.Case{
 		Typed: "leg-difference=4.6 difference-found=home warning-sign=none", Source: "no shim from a tape, common practice",
 		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
 	}, calctest.Case{
-		Typed: "leg-difference=4.6 difference-found=clinician warning-sign=some", Source: "no shim with a warning sign, common practice",
-		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
+		Typed:  "leg-difference=4.6 difference-found=clinician warning-sign=some",
+		Source: "no shim with a warning sign, common practice",
+		Want:   []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
 	})
 }
 
@@ -75,10 +78,12 @@ func TestDifferenceByHand(t *testing.T) {
 // the line; toes out bring the heel in, a cleat further back brings it out.
 func TestStanceDirections(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		q, offset, hips, toe := calctest.Between(t, "q", 150, 190), calctest.Between(t, "offset", 48, 65), calctest.Between(t, "hips", 140, 200), calctest.Between(t, "toe", -5, 20)
+		q, offset, hips, toe := calctest.Between(t, "q", 150, 190), calctest.Between(t, "offset", 48, 65),
+			calctest.Between(t, "hips", 140, 200), calctest.Between(t, "toe", -5, 20)
 		more := calctest.Between(t, "more", 0.5, 6)
 		at := func(q, offset, hips, toe, cleat float64) (apart, line, heel float64) {
-			r := calctest.Answer(t, Stance(), fmt.Sprintf("q-factor=%v foot-offset=%v hip-width=%v toe-out=%v cleat-behind-ball=%v", q, offset, hips, toe, cleat))
+			r := calctest.Answer(t, Stance(), fmt.Sprintf("q-factor=%v foot-offset=%v hip-width=%v toe-out=%v "+
+				"cleat-behind-ball=%v", q, offset, hips, toe, cleat))
 			return calctest.Value(r, stance), calctest.Value(r, kneeLine), calctest.Value(r, heelRoom)
 		}
 		apart, line, heel := at(q, offset, hips, toe, 8)
@@ -104,6 +109,7 @@ func TestWhatIsSaidOfShoes(t *testing.T) {
 	r := calctest.Answer(t, Shoe(), "foot-length=262±2 other-foot=268.5±2")
 	require.True(t, calctest.Says(r, "differ by 7\u00a0mm") || calctest.Says(r, "differ by 6\u00a0mm"))
 	require.False(t, calctest.Says(r, "either foot may be the longer"))
-	require.True(t, calctest.Says(calctest.Answer(t, Shoe(), "foot-length=262±2 other-foot=267.5±2"), "either foot may be the longer"))
+	require.True(t, calctest.Says(calctest.Answer(t, Shoe(), "foot-length=262±2 other-foot=267.5±2"),
+		"either foot may be the longer"))
 	require.Contains(t, r.At(sizeEU).Meaning.Say(nil), "Nearest half size 42.5. Your ± covers 41.5 to 43.0")
 }

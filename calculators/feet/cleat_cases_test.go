@@ -14,7 +14,8 @@ import (
 )
 
 const (
-	bothJoints = "sex=f foot-length=251±2 heel-to-ball-inner=187±3 heel-to-ball-outer=164±4 pedals=clip pedal-height=13±1" +
+	bothJoints = "sex=f foot-length=251±2 heel-to-ball-inner=187±3 heel-to-ball-outer=164±4 pedals=clip " +
+		"pedal-height=13±1" +
 		" sole-height=9±2 cleat-behind-ball=6±1.5 heel-cup=5±0.5 inseam=793±4 crank-length=167.5±0.5 seat-angle=75.2±0.4"
 	innerOnly = "sex=m heel-to-ball-inner=207 cleat-behind-ball=21 inseam=881 crank-length=175 pedals=flat"
 )
@@ -23,7 +24,8 @@ const (
 // left out is what is usual on flat pedals: spindle to shoe 10, sole 12, and a seat
 // line at 76 degrees (common practice).
 var (
-	bothLeg  = leg.Rider{Sex: "f", Inseam: 793, Foot: 251, Ball: 187, Crank: 167.5, Pedal: 13, Sole: 9, Cleat: 6, Seat: 75.2}
+	bothLeg = leg.Rider{Sex: "f", Inseam: 793, Foot: 251, Ball: 187, Crank: 167.5, Pedal: 13, Sole: 9, Cleat: 6,
+		Seat: 75.2}
 	innerLeg = leg.Rider{Sex: "m", Inseam: 881, Ball: 207, Crank: 175, Pedal: 10, Sole: 12, Cleat: 21, Seat: 76}
 )
 
@@ -123,7 +125,8 @@ func TestWayToTheWindow(t *testing.T) {
 	require.True(t, share(250*(0.7392+0.0542)))
 	require.False(t, share(250*(0.7392-0.0530)))
 	require.True(t, share(250*(0.7392-0.0542)))
-	require.True(t, calctest.Says(calctest.Answer(t, Cleat(), "sex=f foot-length=250 heel-to-ball-inner=205"), "lies at 82"))
+	require.True(t, calctest.Says(calctest.Answer(t, Cleat(), "sex=f foot-length=250 heel-to-ball-inner=205"),
+		"lies at 82"))
 }
 
 // Either joint further forward brings the place half as far forward; only the inner

@@ -16,7 +16,8 @@ import (
 )
 
 const (
-	wholeBike = "inseam=853±4 trochanter-height=913±5 shank-length=398±3 crank-length=172.5±0.5 new-crank-length=162 sex=f" +
+	wholeBike = "inseam=853±4 trochanter-height=913±5 shank-length=398±3 crank-length=172.5±0.5 new-crank-length=162 " +
+		"sex=f" +
 		" bb-height=334±2 fork-travel=152±3 sag-front=19±2 rear-travel=133±4 sag-rear=31±2.5 front-centre=787±3" +
 		" chainstay=441±2 head-angle=64.4±0.4 front-rim=622 front-tyre=63±1 rear-rim=584 rear-tyre=66±1.5" +
 		" pedal-width=108±2 pedal-thickness=17±1 q-factor=171±1 pedals=flat pedal-height=11±1 sole-height=13±2" +
@@ -213,7 +214,8 @@ func TestWhatIsSaidOfCranks(t *testing.T) {
 	longer := calctest.Answer(t, Crank(), legAlone)
 	_, nowKnee, nowHip = onCrankOf(alone, alone.Neutral(), 165)
 	_, knee, hip = onCrankOf(alone, alone.Neutral(), 171)
-	require.True(t, strings.HasPrefix(longer.At(kneeAtTop).Meaning.Say(nil), fmt.Sprintf("%.1f° more folded", knee-nowKnee)))
+	require.True(t, strings.HasPrefix(longer.At(kneeAtTop).Meaning.Say(nil), fmt.Sprintf("%.1f° more folded",
+		knee-nowKnee)))
 	require.True(t, strings.HasPrefix(longer.At(hipAtTop).Meaning.Say(nil), fmt.Sprintf("%.1f° less room", nowHip-hip)))
 	require.Contains(t, longer.At(crankSaddleChange).Meaning.Say(nil), "goes down with it")
 
@@ -227,7 +229,8 @@ func TestWhatIsSaidOfCranks(t *testing.T) {
 	require.InDelta(t, 163.26947, float64(low("165").At(crankByLeg).High), 1e-4)
 	require.InDelta(t, 157.6, float64(low("165").At(crankByLeg).Low), 1e-9)
 	for crank, sold := range map[string]bool{"139": false, "141": true, "179": true, "181": false} {
-		odd := calctest.Says(calctest.Answer(t, Crank(), "inseam=853 crank-length=170 new-crank-length="+crank), "Cranks are sold from")
+		odd := calctest.Says(calctest.Answer(t, Crank(), "inseam=853 crank-length=170 new-crank-length="+crank),
+			"Cranks are sold from")
 		require.Equal(t, !sold, odd, crank)
 	}
 	// 89 mm for the toe: 16 CFR 1512.17(d).
@@ -243,10 +246,13 @@ func TestWhatIsSaidOfCranks(t *testing.T) {
 // and tyre; a higher bracket, less sag and a narrower pedal give room.
 func TestCrankDirections(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		new, height, sag := calctest.Between(t, "new", 150, 175), calctest.Between(t, "height", 320, 360), calctest.Between(t, "sag", 15, 35)
-		width, centre, trunk := calctest.Between(t, "width", 95, 115), calctest.Between(t, "centre", 740, 830), calctest.Between(t, "trunk", 40, 70)
+		new, height, sag := calctest.Between(t, "new", 150, 175), calctest.Between(t, "height", 320, 360),
+			calctest.Between(t, "sag", 15, 35)
+		width, centre, trunk := calctest.Between(t, "width", 95, 115), calctest.Between(t, "centre", 740, 830),
+			calctest.Between(t, "trunk", 40, 70)
 		at := func(new, height, sag, width, centre, trunk float64) *calculators.Result {
-			return calctest.Answer(t, Crank(), fmt.Sprintf("inseam=846 sex=m crank-length=170 new-crank-length=%v bb-height=%v fork-travel=150 "+
+			return calctest.Answer(t, Crank(), fmt.Sprintf("inseam=846 sex=m crank-length=170 new-crank-length=%v "+
+				"bb-height=%v fork-travel=150 "+
 				"sag-front=%v rear-travel=140 sag-rear=%v pedal-width=%v front-centre=%v trunk-angle=%v saddle-height=745",
 				new, height, sag, sag+4, width, centre, trunk))
 		}

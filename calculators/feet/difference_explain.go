@@ -17,41 +17,54 @@ func explainDifference(v calculators.Values, r *calculators.Result) {
 	home := v.Is(measure.DifferenceFound, "home")
 	switch {
 	case value <= error:
-		found.Meaning = words.Of("Read the ± first: it is as large as the value or larger, so this cannot be told from no difference at all.")
+		found.Meaning = words.Of("Read the ± first: it is as large as the value or larger, so this cannot be told from no " +
+			"difference at all.")
 	case value > shimTo:
-		found.Meaning = words.Of("More than the measuring error. Whether it is in the bones or in how you stand, no tape can say; a clinician can.")
+		found.Meaning = words.Of("More than the measuring error. Whether it is in the bones or in how you stand, no tape " +
+			"can say; a clinician can.")
 	default:
-		found.Meaning = words.Of("A little more than the measuring error. About half of all people have some difference, and most bikes hide it.")
+		found.Meaning = words.Of("A little more than the measuring error. About half of all people have some difference, " +
+			"and most bikes hide it.")
 	}
 	switch {
 	case signs:
-		advice.Meaning = words.Of("None. With one of these signs the answer is a clinician, whatever a tape shows. Put the bike away until then.")
+		advice.Meaning = words.Of("None. With one of these signs the answer is a clinician, whatever a tape shows. Put " +
+			"the bike away until then.")
 		// The warning comes before any number is explained.
-		r.Notes = append([]calculators.Note{{Kind: calculators.CheckNote, Text: words.Of("You said that something hurts or that the difference is new: see a clinician before any measuring or fitting.")}}, r.Notes...)
+		r.Notes = append([]calculators.Note{{Kind: calculators.CheckNote, Text: words.Of("You said that something hurts " +
+			"or that the difference is new: see a clinician before any measuring or fitting.")}}, r.Notes...)
 	case home && value > shimTo:
-		advice.Meaning = words.Of("None: there is no shim from a tape reading. A difference over {0} belongs to a clinician; take your notes along.", measure.Millimetres(shimTo))
+		advice.Meaning = words.Of("None: there is no shim from a tape reading. A difference over {0} belongs to a "+
+			"clinician; take your notes along.", measure.Millimetres(shimTo))
 	case home:
 		advice.Meaning = words.Of("None: there is no shim from a tape reading. Check the bike first, as in the table.")
 	case value > shimTo:
-		advice.Meaning = words.Of("None from here: over {0} the clinician who measured it leads.", measure.Millimetres(shimTo))
+		advice.Meaning = words.Of("None from here: over {0} the clinician who measured it leads.",
+			measure.Millimetres(shimTo))
 	case value < shimFrom:
-		advice.Meaning = words.Of("None: under {0} nobody could show that it matters on a bike.", measure.Millimetres(shimFrom))
+		advice.Meaning = words.Of("None: under {0} nobody could show that it matters on a bike.",
+			measure.Millimetres(shimFrom))
 	default:
-		advice.Meaning = words.Of("About half of the difference, from where one goes on in small steps. Take it to the appointment, to talk over and not to build.")
+		advice.Meaning = words.Of("About half of the difference, from where one goes on in small steps. Take it to the " +
+			"appointment, to talk over and not to build.")
 	}
 	r.Tables = append(r.Tables, bikeFirst())
-	r.Note(calculators.PlainNote, "Set the saddle for the leg that reaches less far and let the other bend more: a little too low for one leg is kinder than too high for the other.")
-	r.Note(calculators.PlainNote, "No wedge and no stack under a cleat is advised here. A stack takes thread from the cleat’s bolts, changes the release and raises the foot.")
+	r.Note(calculators.PlainNote, "Set the saddle for the leg that reaches less far and let the other bend more: a "+
+		"little too low for one leg is kinder than too high for the other.")
+	r.Note(calculators.PlainNote, "No wedge and no stack under a cleat is advised here. A stack takes thread from the "+
+		"cleat’s bolts, changes the release and raises the foot.")
 	r.Figure = differenceFigure(found, error)
 }
 
 // bikeFirst lists what on a bike looks like a short leg.
 func bikeFirst() calculators.Table {
-	t := calculators.Table{Name: "bike-first", Caption: words.Of("Check the bike first, and ride after each thing you put right"), Columns: []calculators.Column{
+	t := calculators.Table{Name: "bike-first", Caption: words.Of("Check the bike first, and ride after each thing you " +
+		"put right"), Columns: []calculators.Column{
 		{Name: "part", Label: words.Of("Look at")}, {Name: "question", Label: words.Of("Ask")},
 	}}
 	for _, row := range [7][2]words.Text{
-		{words.Of("Saddle"), words.Of("Straight ahead, rails not bent, worn alike on both sides? Too high makes almost everyone sit to one side: try 5 mm lower.")},
+		{words.Of("Saddle"), words.Of("Straight ahead, rails not bent, worn alike on both sides? Too high makes almost " +
+			"everyone sit to one side: try 5 mm lower.")},
 		{words.Of("Cranks"), words.Of("Both arms of one length, neither bent?")},
 		{words.Of("Pedals and shoes"), words.Of("The same model, the same insoles, the same wear?")},
 		{words.Of("Cleats"), words.Of("Each in the same place on its own foot, not on the shoe?")},
@@ -69,9 +82,12 @@ func bikeFirst() calculators.Table {
 func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure {
 	value := float64(found.Value)
 	from, to := math.Min(value-error, -5), math.Max(value+error, 15)
-	p := figure.Plot{Low: figure.Point{X: 0, Y: 0}, High: figure.Point{X: 320, Y: 60}, From: figure.Point{X: from, Y: 0}, To: figure.Point{X: to, Y: 1}}
+	p := figure.Plot{Low: figure.Point{X: 0, Y: 0}, High: figure.Point{X: 320, Y: 60}, From: figure.Point{X: from,
+		Y: 0}, To: figure.Point{X: to, Y: 1}}
 	f := &drawing.Figure{Title: words.Of("The difference and its ± on a ruler"),
-		Description: words.Of("A ruler in millimetres of difference. The reading of {0} is drawn as a bar as wide as its error. Marks stand at none, at {1} and at {2}.", found.Uncertain(), measure.Millimetres(shimFrom), measure.Millimetres(shimTo))}
+		Description: words.Of("A ruler in millimetres of difference. The reading of {0} is drawn as a bar as wide as its "+
+			"error. Marks stand at none, at {1} and at {2}.", found.Uncertain(), measure.Millimetres(shimFrom),
+			measure.Millimetres(shimTo))}
 	tick := func(x float64, role drawing.Role, text words.Text) {
 		f.Add(drawing.Line{Role: role, Pen: drawing.Thin, Points: []figure.Point{p.At(x, 0), p.At(x, 0.55)}},
 			drawing.Label{Role: role, At: p.At(x, 0), Side: figure.Point{Y: -1}, Text: text, Fixed: true})
@@ -84,9 +100,11 @@ func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure 
 		return drawing.Line{Role: drawing.Body, Points: []figure.Point{p.At(x, low), p.At(x, high)}}
 	}
 	if error > 0 {
-		f.Add(p.Band(drawing.Body, drawing.Hatch, figure.Point{X: value - error, Y: 0.62}, figure.Point{X: value + error, Y: 0.88}))
+		f.Add(p.Band(drawing.Body, drawing.Hatch, figure.Point{X: value - error, Y: 0.62}, figure.Point{X: value + error,
+			Y: 0.88}))
 	}
 	f.Add(bar(value, 0.55, 0.95),
-		drawing.Label{Role: drawing.Body, At: p.At(value, 0.95), Side: figure.Point{Y: 1}, Text: words.Of("yours, {0}", found.Uncertain()), Fixed: true})
+		drawing.Label{Role: drawing.Body, At: p.At(value, 0.95), Side: figure.Point{Y: 1}, Text: words.Of("yours, {0}",
+			found.Uncertain()), Fixed: true})
 	return f
 }

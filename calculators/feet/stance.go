@@ -25,20 +25,24 @@ func Stance() *calculators.Calculator {
 				{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
 				{Quantity: measure.HipWidth, Example: "172"},
 				{Quantity: measure.ToeOut, Example: "6", Assume: calculators.Fixed(6, 5, "usual for grown people")},
-				{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its slots"), Folded: true},
+				{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its slots"),
+					Folded: true},
 				{Quantity: measure.PedalSpacer, Assume: calculators.Fixed(0, 0, "as most pedals are fitted"), Folded: true},
 				{Quantity: measure.PedalThread, Optional: true, Folded: true},
 				fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
 				{Quantity: measure.FootLength, Folded: true, Assume: anyFoot},
-				{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6, "about the middle of the usual window")},
+				{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6,
+					"about the middle of the usual window")},
 			}),
 		Answers:  []*calculators.Output{stance, kneeLine},
 		Workings: []*calculators.Output{kneeSlant, heelRoom, threadLeft},
-		Sources: []*literature.Source{literature.DisleyLi2014a, literature.DisleyLi2014b, literature.Johnston2017, literature.Gordon2014,
+		Sources: []*literature.Source{literature.DisleyLi2014a, literature.DisleyLi2014b, literature.Johnston2017,
+			literature.Gordon2014,
 			literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.PedalThread, caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Clinician},
-		Solve:    solveStance,
-		Explain:  explainStance,
+		Cautions: []*caution.Caution{caution.PedalThread, caution.ClipRelease, caution.Torque, caution.FirstRide,
+			caution.Pain, caution.Clinician},
+		Solve:   solveStance,
+		Explain: explainStance,
 	}
 }
 
@@ -67,7 +71,8 @@ const (
 // anyFoot stands in for a foot that nobody measured.
 func anyFoot(v calculators.Values) (calculators.Assumption, bool) {
 	e := body.FootLength.Typical(fit.Sex(v))
-	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because little rests on it"}, true
+	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because little rests on " +
+		"it"}, true
 }
 
 // FeetApart returns the distance between the middles of the feet, in mm.
