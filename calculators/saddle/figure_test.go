@@ -99,9 +99,9 @@ func TestThePartsOfThePostMeet(t *testing.T) {
 
 func TestTheLegIsDrawnToScale(t *testing.T) {
 	d := drawnBy(t, Height(), fiveMethods)
-	d.has(t, "717 ± 8 mm", 716.996)
-	d.has(t, "879", 878.996)
-	bend := bottomBend(fiveLeg, 716.996)
+	d.has(t, "723 ± 9 mm", 723.080)
+	d.has(t, "885", 885.080)
+	bend := bottomBend(fiveLeg, 723.080)
 	angles := 0
 	for _, m := range calctest.Answer(t, Height(), fiveMethods).Figure.Marks {
 		if a, ok := m.(drawing.Angle); ok {
