@@ -27,9 +27,8 @@ var (
 	ShankLength = &Quantity{Key: "shank-length", Label: "Lower leg", Unit: Mm, Low: 280, High: 570, Least: 140, Most: 855, Repeat: 10,
 		How: "A helper measures from the bony bump on the outer side of the knee to the middle of the outer ankle bone, with you standing straight."}
 	HipWidth = &Quantity{Key: "hip-width", Label: "Between hip joints", Unit: Mm, Low: 130, High: 220, Least: 65, Most: 330, Repeat: 10,
-		// Seven tenths: the joints lie about 14 % of that breadth inwards on each
-		// side (Bell, Pedersen and Brand 1990, from memory).
-		How: "The joints themselves cannot be felt. A helper measures across the two bony points at the front of the pelvis; enter seven tenths of that."}
+		// Bell, Brand and Pedersen 1989: each joint lies 14 % of that distance inwards.
+		How: "The joints themselves cannot be felt. Enter the distance between the two front hip points instead and leave this empty; fill it in only from a picture that a clinician took."}
 	SitBoneWidth = &Quantity{Key: "sit-bone-width", Label: "Sit bones", Unit: Mm, Low: 80, High: 180, Least: 40, Most: 270, Repeat: 5,
 		How: "Sit on corrugated card on a firm stool, lean forward as on the bike and lift the feet a little. Measure across the two dents, and say whether between their centres or their outer edges."}
 	HandLength = &Quantity{Key: "hand-length", Label: "Hand", Unit: Mm, Low: 130, High: 240, Least: 65, Most: 360, Repeat: 3,

@@ -118,7 +118,7 @@ var refused = []struct {
 	{measure.LegDifference, words.Of("A difference between your legs belongs to you alone. No survey can guess it, and " +
 		"a guess would do harm.")},
 	{measure.HipWidth, words.Of("The hip joints lie too deep for a tape, and the survey measured the outer width only. " +
-		"Measure across the two bony points at the front, as the field says.")},
+		"Measure across the two bony points at the front of the pelvis: the joints are 0.72 of that apart.")},
 	{measure.FingerLength, words.Of("The survey has the whole hand but no single finger. It takes a ruler and ten " +
 		"seconds.")},
 }
