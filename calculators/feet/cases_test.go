@@ -25,7 +25,8 @@ func TestStanceByHand(t *testing.T) {
 	calctest.Cases(t, Stance(), calctest.Case{
 		Typed: typed, Source: "hand calculation; survey of 2012 for the hip bone and the ball",
 		Want: []calctest.Want{
-			calctest.Is(hipsApart, 163, 1e-9), calctest.Is(stance, 277, 1e-9), calctest.Is(kneeLine, 57, 1e-9), calctest.Is(kneeSlant, 3.6274, 2e-3),
+			calctest.Is(hipsApart, 163, 1e-9), calctest.Is(stance, 277, 1e-9), calctest.Is(kneeLine, 57, 1e-9),
+			calctest.Is(kneeSlant, 3.6274, 2e-3),
 			calctest.Is(heelRoom, -7.43, 0.1), calctest.Is(threadLeft, 14.5, 1e-9),
 			calctest.Cell("knee-line", 1, "value", 3.6, 0.05), calctest.Cell("knee-line", 2, "value", -7, 0.5),
 			calctest.Cell("knee-line", 3, "value", 14.5, 0.5),
@@ -84,23 +85,26 @@ func TestShoesByHand(t *testing.T) {
 
 func TestDifferenceByHand(t *testing.T) {
 	calctest.Cases(t, Difference(), calctest.Case{
-		Typed: "leg-difference=4.6 difference-found=clinician warning-sign=none", Source: "half the difference, common practice",
-		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.Is(shim, 2.3, 1e-9)},
+		Typed:  "leg-difference=4.6 difference-found=clinician warning-sign=none",
+		Source: "half the difference, common practice",
+		Want:   []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.Is(shim, 2.3, 1e-9)},
 	}, calctest.Case{
 		Typed: "leg-difference=4.6 difference-found=home warning-sign=none", Source: "no shim from a tape, common practice",
 		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
 	}, calctest.Case{
 		// 20 people against X-ray: the wrong leg 1 and 7 times, 2 and 5 mm off, of
 		// differences over 5 mm 55 and 45 % found, of smaller ones 89 and 56 % cleared.
-		Typed: "leg-difference=4.6 difference-found=blocks warning-sign=none", Source: "Badii 2014, J Rheumatol 41:1689 (abstract)",
+		Typed: "leg-difference=4.6 difference-found=blocks warning-sign=none", Source: "Badii 2014, J Rheumatol 41:1689 " +
+			"(abstract)",
 		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim),
 			calctest.Cell("ways", 0, "wrong-leg", 1, 0), calctest.Cell("ways", 1, "wrong-leg", 7, 0),
 			calctest.Cell("ways", 0, "off", 2, 0), calctest.Cell("ways", 1, "off", 5, 0),
 			calctest.Cell("ways", 0, "found", 55, 0), calctest.Cell("ways", 1, "found", 45, 0),
 			calctest.Cell("ways", 0, "cleared", 89, 0), calctest.Cell("ways", 1, "cleared", 56, 0)},
 	}, calctest.Case{
-		Typed: "leg-difference=4.6 difference-found=clinician warning-sign=some", Source: "no shim with a warning sign, common practice",
-		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
+		Typed:  "leg-difference=4.6 difference-found=clinician warning-sign=some",
+		Source: "no shim with a warning sign, common practice",
+		Want:   []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
 	})
 }
 
@@ -118,7 +122,8 @@ func TestWhatIsSaidOfADifference(t *testing.T) {
 	require.Contains(t, found("19.9"), "nineteen people in twenty")
 	require.Contains(t, found("20"), "From about 20\u00a0mm")
 	advice := func(how, difference string) string {
-		return calctest.Answer(t, Difference(), "warning-sign=none difference-found="+how+" leg-difference="+difference).At(shim).Meaning.Say(nil)
+		return calctest.Answer(t, Difference(), "warning-sign=none difference-found="+how+" "+
+			"leg-difference="+difference).At(shim).Meaning.Say(nil)
 	}
 	require.Contains(t, advice("blocks", "5.9"), "boards included")
 	require.Contains(t, advice("blocks", "6.1"), "over 6\u00a0mm belongs to a clinician")
@@ -127,7 +132,8 @@ func TestWhatIsSaidOfADifference(t *testing.T) {
 	require.Contains(t, advice("clinician", "6.1"), "the clinician who measured it leads")
 	require.Contains(t, advice("clinician", "2.9"), "under 3\u00a0mm nobody could show")
 	weaker := func(how string) bool {
-		return calctest.Says(calctest.Answer(t, Difference(), "warning-sign=none leg-difference=5 difference-found="+how), "the weaker way")
+		return calctest.Says(calctest.Answer(t, Difference(), "warning-sign=none leg-difference=5 difference-found="+how),
+			"the weaker way")
 	}
 	require.True(t, weaker("home"))
 	require.False(t, weaker("blocks"))

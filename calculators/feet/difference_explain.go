@@ -35,13 +35,16 @@ func foundMeaning(value, error float64) words.Text {
 		return words.Of("Read the ± first: it is as large as the value or larger, so this cannot be told from no "+
 			"difference at all. Nor need it be none: nine people in ten have one, {0} on average (SD {1}).", usual, spread)
 	case value >= matteringFrom:
-		return words.Of("From about {0} a difference is thought to matter. Take it to a clinician before you change anything.",
+		return words.Of("From about {0} a difference is thought to matter. Take it to a clinician before you change "+
+			"anything.",
 			measure.Millimetres(matteringFrom))
 	case value > usualDifference+2*usualDifferenceSD:
-		return words.Of("More than the measuring error, and more than nineteen people in twenty have: {0} on average, SD {1}. "+
+		return words.Of("More than the measuring error, and more than nineteen people in twenty have: {0} on average, SD "+
+			"{1}. "+
 			"Whether it is in the bones or in how you stand, a clinician can tell.", usual, spread)
 	}
-	return words.Of("More than the measuring error, and within what people have: nine in ten have some, {0} on average (SD "+
+	return words.Of("More than the measuring error, and within what people have: nine in ten have some, {0} on average "+
+		"(SD "+
 		"{1}), and most bikes hide it. Whether it is in the bones or in how you stand, a clinician can tell.", usual, spread)
 }
 
@@ -56,7 +59,8 @@ func shimMeaning(v calculators.Values, value float64) words.Text {
 		return words.Of("None: there is no shim from a reading at home. A difference over {0} belongs to a "+
 			"clinician; take your notes along.", measure.Millimetres(shimTo))
 	case v.Is(measure.DifferenceFound, "blocks"):
-		return words.Of("None: there is no shim from a reading at home, boards included. Check the bike first, as in the table.")
+		return words.Of("None: there is no shim from a reading at home, boards included. Check the bike first, as in the " +
+			"table.")
 	case !clinician:
 		return words.Of("None: there is no shim from a tape reading. Check the bike first, as in the table, and measure " +
 			"again with boards.")
@@ -95,10 +99,13 @@ func noteDifference(v calculators.Values, r *calculators.Result) {
 		r.Note(calculators.CheckNote, "A tape is the weaker way: in 20 people it named the wrong leg seven times, boards "+
 			"under the foot once. Measure with boards; if there are none, take the tape twice on each side and use the means.")
 	}
-	r.Note(calculators.PlainNote, "Known well: nearly everyone has a small difference, and boards show it better than a tape. "+
-		"Known poorly: whether a small one hurts. In 114 meat cutters it went with back pain in those who stand at work, not "+
+	r.Note(calculators.PlainNote, "Known well: nearly everyone has a small difference, and boards show it better than "+
+		"a tape. "+
+		"Known poorly: whether a small one hurts. In 114 meat cutters it went with back pain in those who stand at work, "+
+		"not "+
 		"in those who sit, and on a bike you sit. Not known at all: from where it matters on a bike.")
-	r.Note(calculators.PlainNote, "In the one randomised trial, standing workers with back pain had less of it with insoles "+
+	r.Note(calculators.PlainNote, "In the one randomised trial, standing workers with back pain had less of it with "+
+		"insoles "+
 		"for 70 % of the difference. Fitters begin with about half: common practice.")
 	r.Note(calculators.PlainNote, "Set the saddle for the leg that reaches less far and let the other bend more: a "+
 		"little too low for one leg is kinder than too high for the other.")

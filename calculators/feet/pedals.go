@@ -34,7 +34,8 @@ func Pedals() *calculators.Calculator {
 				{Quantity: measure.TrunkAngle, Folded: true,
 					Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
 			}),
-		Answers:  []*calculators.Output{pedalSaddleChange, pedalSaddleHeight, pedalSetback, footForward, footHigher, kneeIfLeft},
+		Answers: []*calculators.Output{pedalSaddleChange, pedalSaddleHeight, pedalSetback, footForward, footHigher,
+			kneeIfLeft},
 		Workings: pedalRows.all(),
 		Sources: []*literature.Source{literature.StrawKram2016, literature.Seo2016, literature.VanSickleHull2007,
 			literature.HullJorge1985, literature.FerrerRoca2014, literature.Gordon2014, literature.GUM2008,
@@ -72,7 +73,8 @@ func newPedalRow(name, label string) pedalRow {
 	}
 	return pedalRow{
 		height: o("height", "saddle height", measure.Mm), setback: o("setback", "setback", measure.Mm),
-		kneeBottom: o("knee-bottom", "knee at the bottom", measure.Deg), kneeTop: o("knee-top", "knee at the top", measure.Deg),
+		kneeBottom: o("knee-bottom", "knee at the bottom", measure.Deg), kneeTop: o("knee-top", "knee at the top",
+			measure.Deg),
 		hipBottom: o("hip-bottom", "hip at the bottom", measure.Deg), hipTop: o("hip-top", "hip at the top", measure.Deg),
 	}
 }
@@ -104,7 +106,8 @@ func (t pedalTable) all() (list []*calculators.Output) {
 // setbackFromAngle stands in for a setback that nobody measured.
 func setbackFromAngle(v calculators.Values) (calculators.Assumption, bool) {
 	level := v.Of(measure.SaddleHeight) * math.Cos(v.Of(measure.SeatAngle)*math.Pi/180)
-	return calculators.Assumption{Value: level, From: "from the saddle’s height and the seat angle"}, v.Has(measure.SaddleHeight)
+	return calculators.Assumption{Value: level, From: "from the saddle’s height and the seat angle"},
+		v.Has(measure.SaddleHeight)
 }
 
 // needsSetback says that the saddle's two numbers do not fit together.

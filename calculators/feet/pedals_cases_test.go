@@ -15,7 +15,8 @@ import (
 )
 
 const (
-	clipToFlat = "inseam=853±4 trochanter-height=913±5 sex=f crank-length=167.5±0.5 pedals=clip pedal-height=14±1 sole-height=9±2" +
+	clipToFlat = "inseam=853±4 trochanter-height=913±5 sex=f crank-length=167.5±0.5 pedals=clip pedal-height=14±1 " +
+		"sole-height=9±2" +
 		" cleat-behind-ball=6±1.5 new-pedals=flat new-pedal-height=11±0.8 new-sole-height=17±1.2 new-cleat-behind-ball=29±4" +
 		" saddle-height=742±3 saddle-setback=187±5 trunk-angle=52±2"
 	flatToClip = "inseam=791 sex=m pedals=flat saddle-height=690"
@@ -90,9 +91,12 @@ func (s swap) wants() (list []calctest.Want) {
 		list = append(list, calctest.Is(row.height, rows[i].height, 1e-6), calctest.Is(row.setback, rows[i].setback, 1e-6),
 			calctest.Is(row.kneeBottom, rows[i].kneeBottom, 1e-6), calctest.Is(row.kneeTop, rows[i].kneeTop, 1e-6),
 			calctest.Is(row.hipBottom, rows[i].hipBottom, 1e-6), calctest.Is(row.hipTop, rows[i].hipTop, 1e-6),
-			calctest.Cell("leg", i, "saddle-height", rows[i].height, 0.51), calctest.Cell("leg", i, "setback", rows[i].setback, 0.51),
-			calctest.Cell("leg", i, "knee-bottom", rows[i].kneeBottom, 0.051), calctest.Cell("leg", i, "knee-top", rows[i].kneeTop, 0.051),
-			calctest.Cell("leg", i, "hip-bottom", rows[i].hipBottom, 0.051), calctest.Cell("leg", i, "hip-top", rows[i].hipTop, 0.051))
+			calctest.Cell("leg", i, "saddle-height", rows[i].height, 0.51), calctest.Cell("leg", i, "setback",
+				rows[i].setback, 0.51),
+			calctest.Cell("leg", i, "knee-bottom", rows[i].kneeBottom, 0.051), calctest.Cell("leg", i, "knee-top",
+				rows[i].kneeTop, 0.051),
+			calctest.Cell("leg", i, "hip-bottom", rows[i].hipBottom, 0.051), calctest.Cell("leg", i, "hip-top",
+				rows[i].hipTop, 0.051))
 	}
 	return list
 }
@@ -115,8 +119,14 @@ func TestPedalUncertainty(t *testing.T) {
 		return func(s *swap, off float64) { f(&s.now, off); f(&s.next, off) }
 	}
 	moves := []func(s *swap, off float64){
-		leg2(func(l *leg.Rider, off float64) { l.Inseam += 4 * off }), leg2(func(l *leg.Rider, off float64) { l.Trochanter += 5 * off }),
-		leg2(func(l *leg.Rider, off float64) { l.Crank += 0.5 * off }), leg2(func(l *leg.Rider, off float64) { l.Trunk += 2 * off }),
+		leg2(func(l *leg.Rider, off float64) { l.Inseam += 4 * off }), leg2(func(l *leg.Rider,
+			off float64) {
+			l.Trochanter += 5 * off
+		}),
+		leg2(func(l *leg.Rider, off float64) { l.Crank += 0.5 * off }), leg2(func(l *leg.Rider,
+			off float64) {
+			l.Trunk += 2 * off
+		}),
 		func(s *swap, off float64) { s.now.Pedal += off }, func(s *swap, off float64) { s.now.Sole += 2 * off },
 		func(s *swap, off float64) { s.now.Cleat += 1.5 * off }, func(s *swap, off float64) { s.next.Pedal += 0.8 * off },
 		func(s *swap, off float64) { s.next.Sole += 1.2 * off }, func(s *swap, off float64) { s.next.Cleat += 4 * off },
@@ -142,7 +152,8 @@ func TestPedalUncertainty(t *testing.T) {
 func TestWhatIsSaidOfPedals(t *testing.T) {
 	at := func(more string) *calculators.Result { return calctest.Answer(t, Pedals(), clipToFlat+" "+more) }
 	r := at("")
-	require.Contains(t, r.At(footForward).Meaning.Say(nil), "29\u00a0mm behind the ball. Standing, your feet are this much nearer")
+	require.Contains(t, r.At(footForward).Meaning.Say(nil), "29\u00a0mm behind the ball. Standing, your feet are this "+
+		"much nearer")
 	require.Contains(t, r.At(footHigher).Meaning.Say(nil), "higher over the bike: the grips are this much lower")
 	require.Equal(t, "saddle-height", r.At(pedalSaddleHeight).Feeds.Key)
 	back := at("new-cleat-behind-ball=2 new-sole-height=9")
@@ -176,10 +187,12 @@ func TestPedalDirections(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		inseam, height := calctest.Between(t, "leg", 740, 940), 0.0
 		height = 0.87 * inseam
-		pedal, sole, cleat := calctest.Between(t, "pedal", 8, 20), calctest.Between(t, "sole", 8, 20), calctest.Between(t, "cleat", 0, 20)
+		pedal, sole, cleat := calctest.Between(t, "pedal", 8, 20), calctest.Between(t, "sole", 8, 20), calctest.Between(t,
+			"cleat", 0, 20)
 		more := calctest.Between(t, "more", 1, 10)
 		at := func(p0, s0, c0, p1, s1, c1 float64) *calculators.Result {
-			return calctest.Answer(t, Pedals(), fmt.Sprintf("inseam=%v saddle-height=%v pedal-height=%v sole-height=%v cleat-behind-ball=%v "+
+			return calctest.Answer(t, Pedals(), fmt.Sprintf("inseam=%v saddle-height=%v pedal-height=%v sole-height=%v "+
+				"cleat-behind-ball=%v "+
 				"new-pedal-height=%v new-sole-height=%v new-cleat-behind-ball=%v", inseam, height, p0, s0, c0, p1, s1, c1))
 		}
 		of := calctest.Value
@@ -190,7 +203,8 @@ func TestPedalDirections(t *testing.T) {
 		thick := at(pedal, sole, cleat, pedal, sole+more, cleat)
 		require.Greater(t, of(thick, pedalSaddleChange), 0.0)
 		require.Greater(t, of(thick, kneeIfLeft), 0.0)
-		require.InDelta(t, of(thick, pedalSaddleChange), of(at(pedal, sole, cleat, pedal+more, sole, cleat), pedalSaddleChange), 1e-9)
+		require.InDelta(t, of(thick, pedalSaddleChange), of(at(pedal, sole, cleat, pedal+more, sole, cleat),
+			pedalSaddleChange), 1e-9)
 		forward := at(pedal, sole, cleat, pedal, sole, cleat+more)
 		require.Less(t, of(forward, pedalSaddleChange), 0.0)
 		require.Less(t, of(forward, kneeIfLeft), 0.0)

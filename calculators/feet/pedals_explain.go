@@ -41,7 +41,8 @@ func explainPedalSaddle(v calculators.Values, r *calculators.Result) {
 	height.Meaning = words.Of("Your present height with that change, for the same bend of the knee. On flat pedals many " +
 		"riders like it a little lower still.")
 	if !v.Given(measure.SaddleHeight) {
-		height.Meaning = words.Of("The leg model’s height with that change. Type {0} to have your own.", measure.SaddleHeight.Named())
+		height.Meaning = words.Of("The leg model’s height with that change. Type {0} to have your own.",
+			measure.SaddleHeight.Named())
 	}
 	shift := float64(r.At(footForward).Value)
 	if math.Abs(shift) < 5 {
@@ -69,9 +70,11 @@ func explainFoot(v calculators.Values, r *calculators.Result) {
 	}
 	switch {
 	case y > 0:
-		higher.Meaning = words.Of("You stand this much higher over the bike: the grips are this much lower, seen from your feet.")
+		higher.Meaning = words.Of("You stand this much higher over the bike: the grips are this much lower, seen from " +
+			"your feet.")
 	case y < 0:
-		higher.Meaning = words.Of("You stand this much lower on the bike: the grips are this much higher, seen from your feet.")
+		higher.Meaning = words.Of("You stand this much lower on the bike: the grips are this much higher, seen from your " +
+			"feet.")
 	default:
 		higher.Meaning = words.Of("You stand as high as before.")
 	}
@@ -82,13 +85,15 @@ func explainKneeIfLeft(r *calculators.Result) {
 	d := float64(x.Value)
 	switch {
 	case !x.Exists():
-		x.Meaning = words.Of("At this saddle height the leg does not reach, now or then: check the saddle and the inside leg.")
+		x.Meaning = words.Of("At this saddle height the leg does not reach, now or then: check the saddle and the inside " +
+			"leg.")
 	case math.Abs(d) < 1:
 		x.Meaning = words.Of("Nothing that you could feel or measure.")
 	case d > 0:
 		x.Meaning = words.Of("The leg would work more bent than now. Nothing is hurt by a few rides like this.")
 	default:
-		x.Meaning = words.Of("The leg would work straighter than now. Lower the saddle before the first ride if this is more than 5 degrees.")
+		x.Meaning = words.Of("The leg would work straighter than now. Lower the saddle before the first ride if this is " +
+			"more than 5 degrees.")
 	}
 }
 
@@ -122,7 +127,8 @@ func notePedals(v calculators.Values, r *calculators.Result) {
 			"Ride first, have a friend mark where the ball comes to lie, and type that.")
 	}
 	r.Note(calculators.PlainNote, "Known well: steady pedalling costs the same clipped in or not. Known poorly: what the "+
-		"change does to knees; nine men moved knee and ankle further on flat pedals. Not known at all: what it does on a trail.")
+		"change does to knees; nine men moved knee and ankle further on flat pedals. Not known at all: what it does on a "+
+		"trail.")
 	r.Note(calculators.PlainNote, "The leg is straight segments on a rigid shoe, and people let heel and pelvis give in "+
 		"their own ways. Trust the direction and the order of size more than the last millimetre.")
 }

@@ -34,26 +34,31 @@ func pedalFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
 		f.Add(
 			drawing.Line{Role: role, Pen: pen, Fill: fill, Closed: true, Smooth: true, Points: []figure.Point{
-				at(heel, skin), at(heel, skin), at(heel-6, skin+30), at(heel+14, skin+instep), at(heel+0.34*leg.FootLength, skin+instep+12),
+				at(heel, skin), at(heel, skin), at(heel-6, skin+30), at(heel+14, skin+instep), at(heel+0.34*leg.FootLength,
+					skin+instep+12),
 				at(cleat, skin+38), at(toe, skin+18), at(toe, skin), at(toe, skin)}},
 			drawing.Line{Role: role, Pen: pen, Fill: drawing.Sheet, Closed: true,
 				Points: []figure.Point{at(heel, pedal), at(toe, pedal), at(toe, skin), at(heel, skin)}},
 		)
 		return at(cleat, skin)
 	}
-	before := shoe(drawing.Before, drawing.Thin, drawing.Open, v.Of(measure.CleatBehindBall), v.Of(measure.PedalHeight), v.Of(measure.SoleHeight))
+	before := shoe(drawing.Before, drawing.Thin, drawing.Open, v.Of(measure.CleatBehindBall),
+		v.Of(measure.PedalHeight), v.Of(measure.SoleHeight))
 	pedal := v.Of(measure.NewPedalHeight)
 	f.Add(drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []figure.Point{
 		{X: -halfPedal, Y: -pedal}, {X: halfPedal, Y: -pedal}, {X: halfPedal, Y: pedal}, {X: -halfPedal, Y: pedal}}})
-	after := shoe(drawing.Body, drawing.Wide, drawing.Hatch, v.Of(measure.NewCleatBehindBall), pedal, v.Of(measure.NewSoleHeight))
+	after := shoe(drawing.Body, drawing.Wide, drawing.Hatch, v.Of(measure.NewCleatBehindBall), pedal,
+		v.Of(measure.NewSoleHeight))
 	spindle := figure.Point{}
 	f.Add(
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Radius: 7},
 		drawing.Axis{Role: drawing.Hot, A: figure.Point{Y: -30}, B: figure.Point{Y: after.Y + instep + 30}},
 		drawing.Cross{Role: drawing.Before, At: before}, drawing.Cross{Role: drawing.Body, At: after},
-		figure.Level(drawing.Hot, spindle, after, -40, words.Of("{0}", measure.Millimetres(v.Of(measure.NewCleatBehindBall)))),
+		figure.Level(drawing.Hot, spindle, after, -40, words.Of("{0}",
+			measure.Millimetres(v.Of(measure.NewCleatBehindBall)))),
 		figure.Upright(drawing.Ink, spindle, after, after.X+110, words.Of("{0}", measure.Millimetres(after.Y))),
-		drawing.Label{Role: drawing.Hot, At: figure.Point{Y: after.Y + instep + 30}, Side: figure.Point{Y: 1}, Text: words.Of("spindle"), Fixed: true},
+		drawing.Label{Role: drawing.Hot, At: figure.Point{Y: after.Y + instep + 30}, Side: figure.Point{Y: 1},
+			Text: words.Of("spindle"), Fixed: true},
 		drawing.Label{Role: drawing.Body, At: after, Side: figure.Point{X: 1, Y: 1}, Text: words.Of("ball"), Leader: true},
 	)
 	if before != after {

@@ -106,7 +106,8 @@ func hipsFromPoints(v calculators.Values) (calculators.Assumption, bool) {
 
 // needsHips asks for the hips where neither distance was given.
 var needsHips = &calculators.Problem{Input: measure.FrontHipPoints.Key, Needed: true,
-	Text: words.Of("{0} is needed: the two bony points at the front of the pelvis, which one can feel.", measure.FrontHipPoints.Named())}
+	Text: words.Of("{0} is needed: the two bony points at the front of the pelvis, which one can feel.",
+		measure.FrontHipPoints.Named())}
 
 // FeetApart returns the distance between the middles of the feet, in mm.
 //
