@@ -132,6 +132,13 @@ func TestFootAngleCases(t *testing.T) {
 			calctest.Is(leftFoot.turn, -3.5, 1e-9), calctest.Is(rightFoot.turn, 5, 1e-9),
 			calctest.Cell("circle", 1, "left-uncertainty", left, 1), calctest.Cell("circle", 1, "right-uncertainty", right, 1))},
 	)
+	// A short foot on a long crank: the heel stays ahead of the crank's axle.
+	short := unlikeRight()
+	short.foot, short.crank = 228, 175
+	shortFoot := calctest.Answer(t, FootAngle(), unlikeFeet+" foot-length=228 crank-length=175")
+	require.Less(t, -real(short.corner(11)), 175.0)
+	require.InDelta(t, short.arm(11), calctest.Value(shortFoot, rightFoot.armOwn), 1e-6)
+	require.InDelta(t, short.least(), calctest.Value(shortFoot, rightFoot.least), 1e-6)
 	r := calctest.Answer(t, FootAngle(), usualFeet)
 	require.InDelta(t, usual.least(), calctest.Value(r, leftFoot.least), 0.05)
 	require.InDelta(t, usual.frame(9, 0), calctest.Value(r, leftFoot.stay), 0.05)

@@ -87,6 +87,7 @@ func addFoot(f *drawing.Figure, v calculators.Values, r *calculators.Result, sol
 	at := func(x, y float64) figure.Point { return figure.Point{X: side * x, Y: y} }
 	foot := onPedal{side, out, own}
 	turn := r.At(of.turn)
+	length := spindle + v.Of(measure.HeelCup) // from the shoe's heel
 	straight, now := onPedal{side, out, 0}, onPedal{side, out, float64(turn.Value)}
 	f.Add(drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []figure.Point{
 		at(e.face, 14), at(e.face-e.setIn, -e.crank-16), at(e.face-e.setIn-18, -e.crank-16), at(e.face-18, 14)}})
@@ -101,13 +102,15 @@ func addFoot(f *drawing.Figure, v calculators.Values, r *calculators.Result, sol
 		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []figure.Point{at(out, 0), straight.at(cleatLine, 0)}},
 		drawing.Line{Role: drawing.Before, Pen: drawing.Hidden, Points: []figure.Point{at(out, 0), now.at(cleatLine, 0)}},
 	)
+	f.Add(drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Points: []figure.Point{foot.at(-length+60, heelHalf),
+		foot.at(-length, heelHalf), foot.at(-length, -heelHalf), foot.at(-length+60, -heelHalf)}})
 	if math.Abs(float64(turn.Value)) >= 0.5 {
 		f.Add(drawing.Angle{Role: drawing.Hot, Vertex: at(out, 0), From: 90, To: 90 - side*float64(turn.Value),
 			Radius: cleatLine - 10,
 			Text:   words.Of("{0}", turn.Amount())})
 	}
 	if room := r.At(of.armOwn); room.Exists() {
-		heel := heelAt(out, spindle+v.Of(measure.HeelCup), own)
+		heel := heelAt(out, length, own)
 		f.Add(figure.Level(drawing.Ink, at(heel.out-float64(room.Value), -heel.behind), at(heel.out, -heel.behind),
 			-heel.behind-45,
 			words.Of("{0}", room.Amount())))

@@ -34,9 +34,9 @@ func pedalFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
 		f.Add(
 			drawing.Line{Role: role, Pen: pen, Fill: fill, Closed: true, Smooth: true, Points: []figure.Point{
-				at(heel, skin), at(heel, skin), at(heel-6, skin+30), at(heel+14, skin+instep), at(heel+0.34*leg.FootLength,
-					skin+instep+12),
-				at(cleat, skin+38), at(toe, skin+18), at(toe, skin), at(toe, skin)}},
+				at(heel+14, skin), at(heel-2, skin+9), at(heel-6, skin+30), at(heel+14, skin+instep),
+				at(heel+0.34*leg.FootLength, skin+instep+12), at(cleat, skin+38), at(toe-12, skin+20), at(toe, skin+9),
+				at(toe-14, skin), at(cleat, skin), at(heel+0.4*leg.FootLength, skin)}},
 			drawing.Line{Role: role, Pen: pen, Fill: drawing.Sheet, Closed: true,
 				Points: []figure.Point{at(heel, pedal), at(toe, pedal), at(toe, skin), at(heel, skin)}},
 		)
