@@ -90,8 +90,8 @@ func taken(v calculators.Values) []float64 {
 func solveRepeat(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	x, q := taken(v), wanted(v)
 	n := len(x)
-	median := (x[(n-1)/2]+x[n/2])/2 + v.Of(measure.SharedError) + v.Of(measure.OwnScatter)
-	out.Set(medianReading, median)
+	median := measure.Median(x)
+	out.Set(medianReading, median+v.Of(measure.SharedError)+v.Of(measure.OwnScatter))
 	out.Set(readingsApart, x[n-1]-x[0])
 	if sd, ok := measure.Scatter(x); ok {
 		out.Set(technicalError, sd)
