@@ -6,6 +6,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/cockpit"
 	"plumbline/calculators/feet"
+	"plumbline/calculators/finish"
 	"plumbline/calculators/frame"
 	"plumbline/calculators/saddle"
 	"plumbline/calculators/start"
@@ -18,6 +19,7 @@ var all = []*calculators.Calculator{
 	feet.Cleat(), feet.Stance(), feet.Crank(), feet.Shoe(), feet.Difference(),
 	saddle.Height(), saddle.Knee(), saddle.Setback(), saddle.Tilt(), saddle.Width(), saddle.Dropper(),
 	cockpit.Grip(), cockpit.Ready(), cockpit.Seated(), cockpit.Stem(), cockpit.Width(), cockpit.Lever(), cockpit.Same(),
+	finish.Scores(),
 }
 
 // figures that belong to no calculator.

@@ -37,7 +37,7 @@ var all = []*Quantity{
 
 	TrunkAngle, ElbowBend, StandingKnee,
 
-	First, Second, Third, SharedError, OwnScatter, OwnDifference,
+	First, Second, Third, SharedError, OwnScatter, OwnDifference, Score, ScoresBefore, ScoresAfter,
 
 	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
 	SizeSystem, Feeling, Wanted,

@@ -12,15 +12,15 @@ import (
 
 // Half the widths of the parts as drawn, mm; lengths along the post are to scale.
 const (
-	drawnWall  = 26 // seat tube, outside
-	drawnBore  = 17 // seat tube, inside, and the post
+	drawnWall  = 32 // seat tube, outside
+	drawnBore  = 18 // seat tube, inside, and the post
 	drawnInner = 13 // the tube that moves
 	drawnBelow = 7  // what sticks out below
 )
 
 // apart is how far the two posts of the picture stand from each other, and beyond how
 // far the second lies on the other side of the limit, mm.
-const apart, beyond = 330, 25
+const apart, beyond = 420, 25
 
 // depthFigure draws the post upright in its cut-away seat tube: as it is, and beside it
 // the same post on the other side of the limit.
@@ -166,8 +166,8 @@ func (c cutAway) limits(x float64) (marks []drawing.Mark) {
 			role = drawing.Hot
 		}
 		marks = append(marks,
-			drawing.Line{Role: role, Pen: drawing.Hidden, Points: []drawing.Point{at(x-drawnWall-34, least), at(x+drawnWall+34, least)}},
-			drawing.Label{Role: role, At: at(x-drawnWall-34, least), Side: at(-1, -0.4), Text: words.Of("frame’s minimum"), Leader: true})
+			drawing.Line{Role: role, Pen: drawing.Hidden, Points: []drawing.Point{at(x-drawnWall-14, least), at(x+drawnWall+14, least)}},
+			drawing.Label{Role: role, At: at(x-drawnWall-14, least), Side: at(-1, -0.4), Text: words.Of("frame’s minimum"), Leader: true})
 	}
 	if end < 0 {
 		marks = append(marks, drawing.Dimension{Role: drawing.Hot, A: at(x+drawnBore, end), B: at(x+drawnBore, 0), Along: at(0, 1),
