@@ -135,6 +135,7 @@ func TestOrderAndExchange(t *testing.T) {
 // The picture has a dot over every score, the old setting's above the new one's.
 func TestThePictureOfRides(t *testing.T) {
 	r := calctest.Answer(t, Scores(), "scores-before=6;5;7;6 scores-after=3;4;4;2")
+	const row = 2*dot + 110 // two fours stand on one another in the lower row
 	old, new := map[drawing.Point]bool{}, map[drawing.Point]bool{}
 	for _, m := range r.Figure.Marks {
 		if c, ok := m.(drawing.Circle); ok && c.Centre.Y > row {

@@ -129,6 +129,18 @@ func (c cutAway) marks(x float64, said words.Text) []drawing.Mark {
 	return append(marks, drawing.Label{Role: role, At: at(x, c.top()+34), Side: at(0, 1), Text: said, Fixed: true})
 }
 
+// besideMark returns how far the words at the frame's minimum stand above its line, so
+// that they leave room for those at a mark close by.
+func besideMark(least, mark float64) float64 {
+	switch d := mark - least; {
+	case d >= 0 && d < 30:
+		return d - 30
+	case d < 0 && d > -30:
+		return d + 30
+	}
+	return 0
+}
+
 // section is one wall of the tube, cut open.
 func section(from, to, bottom float64) drawing.Mark {
 	return drawing.Line{Role: drawing.Ink, Fill: drawing.Hatch, Closed: true,
@@ -149,8 +161,8 @@ func (c cutAway) saddle(x float64) []drawing.Mark {
 // limits are the mark on the post, the frame's minimum, and what is inside.
 func (c cutAway) limits(x float64) (marks []drawing.Mark) {
 	end := -c.p.Insertion
+	mark := end + c.v.Of(measure.InsertionPost)
 	if c.v.Has(measure.InsertionPost) {
-		mark := end + c.v.Of(measure.InsertionPost)
 		role, said := drawing.Ink, words.Of("mark, hidden")
 		if mark > 0 {
 			role, said = drawing.Hot, words.Of("mark, in sight")
@@ -167,7 +179,7 @@ func (c cutAway) limits(x float64) (marks []drawing.Mark) {
 		}
 		marks = append(marks,
 			drawing.Line{Role: role, Pen: drawing.Hidden, Points: []drawing.Point{at(x-drawnWall-14, least), at(x+drawnWall+14, least)}},
-			drawing.Label{Role: role, At: at(x-drawnWall-14, least), Side: at(-1, -0.4), Text: words.Of("frame’s minimum"), Leader: true})
+			drawing.Label{Role: role, At: at(x-drawnWall-14, least+besideMark(least, mark)), Side: at(-1, 0), Text: words.Of("frame’s minimum"), Fixed: true})
 	}
 	if end < 0 {
 		marks = append(marks, drawing.Dimension{Role: drawing.Hot, A: at(x+drawnBore, end), B: at(x+drawnBore, 0), Along: at(0, 1),

@@ -178,5 +178,16 @@ func TestThePictureOfThePost(t *testing.T) {
 	}
 	require.InDelta(t, -76, heights["mark, hidden"], 1e-9)
 	require.InDelta(t, 25, heights["mark, in sight"], 1e-9)
-	require.InDelta(t, -97, heights["frame’s minimum"], 1e-9)
+	// The frame's line is at −97 in both, and its words keep 30 off those at the mark.
+	lines := 0
+	for _, m := range calctest.Answer(t, Depth(), dropperInFrame).Figure.Marks {
+		if l, ok := m.(drawing.Line); ok && l.Pen == drawing.Hidden {
+			require.InDelta(t, -97, l.Points[0].Y, 1e-9)
+			lines++
+		}
+	}
+	require.Equal(t, 2, lines)
+	require.InDelta(t, -9, besideMark(-97, -76), 1e-9)
+	require.InDelta(t, 10, besideMark(-97, -117), 1e-9)
+	require.Zero(t, besideMark(-97, 25))
 }
