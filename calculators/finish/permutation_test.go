@@ -102,6 +102,13 @@ func TestTheIntervalHoldsWhatIsNotRefuted(t *testing.T) {
 	})
 }
 
+// Means of 0 and −8/3, of 0 and −7/3, and both turned round, to the nearest whole number.
+func TestTheNearestWholeDifference(t *testing.T) {
+	for want, after := range map[int][]int{-3: {-3, -3, -2}, -2: {-3, -2, -2}, 3: {3, 3, 2}, 2: {3, 2, 2}, 0: {1, -1, 0}} {
+		require.Equal(t, want, nearest([]int{0, 0}, after), after)
+	}
+}
+
 func TestHowFewRidesTellAnything(t *testing.T) {
 	// 2 of 20, 2 of 70, 1 of 35, 1 of 15, 1 of 21, and one ride against any number of them.
 	for _, c := range []struct {

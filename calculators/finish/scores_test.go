@@ -40,6 +40,17 @@ func TestRideScoresByHand(t *testing.T) {
 		Typed: "scores-before=5;8;3 scores-after=4;6;3;5", Source: "hand calculation",
 		Want: []calctest.Want{calctest.Is(difference, 4.5-16/3.0, 1e-9), calctest.Is(rideScatter, 1.880, 1e-3), calctest.None(moreRides)},
 	}, calctest.Case{
+		// As above with a third ride: one of ten ways, or two where it differs as much; four of
+		// each are still the least, so two and one more.
+		Typed: "scores-before=5;6 scores-after=4;4;4.5", Source: "hand calculation",
+		Want: []calctest.Want{calctest.Is(moreRides, 3, 0)},
+	}, calctest.Case{
+		// Means 0.625 and 2.125; one score of each list is the same, so four of the 70 ways
+		// differ as much. By the scatter √((1.6875 + 0.6875)/6) = 0.629 four of each should do
+		// and were not enough: one more of each.
+		Typed: "scores-before=0;0;1;1.5 scores-after=2.5;2;2.5;1.5", Source: "hand calculation",
+		Want: []calctest.Want{calctest.Is(chance, 400/70.0, 1e-9), calctest.Is(rideScatter, 0.629, 1e-3), calctest.Is(moreRides, 2, 0)},
+	}, calctest.Case{
 		Typed: "scores-before=5;5;4 scores-after=5;4;5", Source: "equal means: nothing to show",
 		Want: []calctest.Want{calctest.Is(difference, 0, 1e-12), calctest.Is(chance, 100, 1e-9), calctest.None(moreRides)},
 	}, calctest.Case{

@@ -151,18 +151,23 @@ func TestPostDepthDirections(t *testing.T) {
 // The picture shows right beside wrong: the mark hidden in one, in sight or above the
 // frame's minimum in the other, whichever of them is the reader's.
 func TestThePictureOfThePost(t *testing.T) {
+	// By hand: 275 show, and 275 + 76 + 25 of the post beside it; 218, and 218 − 28 − 25.
 	for typed, said := range map[string][]string{
-		dropperInFrame: {"Right: yours", "Wrong: pulled out too far"},
-		fixedInFrame:   {"Wrong: yours, too high", "Right: hidden far enough"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0":                    {"Yours: not known yet"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=80":  {"Yours: not known yet", "Wrong: pulled out too far"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=140": {"Wrong: yours, too high", "Deep enough for that limit"},
+		dropperInFrame: {"Right: yours", "Wrong: pulled out too far", "275\u00a0mm", "376\u00a0mm", "inside 188\u00a0mm", "inside 87\u00a0mm"},
+		fixedInFrame:   {"Wrong: yours, too high", "Right: hidden far enough", "218\u00a0mm", "165\u00a0mm", "inside 185\u00a0mm"},
+		"saddle-height=700 seat-tube-length=430 saddle-stack=52 post-length=350 travel-post=0 insertion-post=131 insertion-frame=80": {"Yours: too close to say"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0":                                                       {"Yours: not known yet"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=80":                                     {"Yours: not known yet", "Wrong: pulled out too far"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=140":                                    {"Wrong: yours, too high", "Deep enough for that limit"},
 	} {
 		r := calctest.Answer(t, Depth(), typed)
 		labels := map[string]drawing.Point{}
 		for _, m := range r.Figure.Marks {
-			if l, ok := m.(drawing.Label); ok {
-				labels[l.Text.Say(nil)] = l.At
+			switch m := m.(type) {
+			case drawing.Label:
+				labels[m.Text.Say(nil)] = m.At
+			case drawing.Dimension:
+				labels[m.Text.Say(nil)] = m.A
 			}
 		}
 		for _, s := range said {
