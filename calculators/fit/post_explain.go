@@ -50,15 +50,24 @@ func LimitTable(caption words.Text, all []Limit) calculators.Table {
 		{Name: "uncertainty", Label: words.Of("±"), Unit: "mm"},
 		{Name: "verdict", Label: words.Of("So")},
 	}}
+	known := true
+	for _, l := range all {
+		known = known && l.Spare.Exists()
+	}
 	for i, l := range all {
+		margin := l.Spare.Margin()
+		if !l.Spare.Exists() {
+			margin.Value = math.NaN()
+		}
 		t.Rows = append(t.Rows, []words.Sayer{l.Name, measure.Millimetres(l.Has), measure.Millimetres(l.Needs),
-			l.Spare.Amount(), measure.Error{Amount: l.Spare.Margin()}, l.verdict(i == binds)})
+			l.Spare.Amount(), measure.Error{Amount: margin}, l.verdict(i == binds, known)})
 	}
 	return t
 }
 
-// verdict says how a limit stands.
-func (l Limit) verdict(binds bool) words.Text {
+// verdict says how a limit stands: whether it is the one with the least to spare, and
+// whether that is known of all of them.
+func (l Limit) verdict(binds, known bool) words.Text {
 	switch {
 	case !l.Spare.Exists():
 		return words.Of("not known: look it up or measure it")
@@ -66,6 +75,8 @@ func (l Limit) verdict(binds bool) words.Text {
 		return words.Of("not met")
 	case l.Close():
 		return words.Of("met, but by less than the measuring errors")
+	case binds && !known:
+		return words.Of("met; of the limits that are known this one binds first")
 	case binds:
 		return words.Of("met; this one binds first")
 	}

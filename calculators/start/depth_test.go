@@ -107,8 +107,12 @@ func TestEnoughIsSaidOnlyWhereItIsKnown(t *testing.T) {
 			require.Contains(t, r.At(mayRise).Meaning.Say(nil), "Not known", c.typed)
 		}
 	}
+	r := calctest.Answer(t, Depth(), post+" insertion-post=80")
+	require.Equal(t, []string{"met; of the limits that are known this one binds first", "not known: look it up or measure it"},
+		calctest.Column(t, r, "limits", "verdict"))
+	require.Equal(t, "–\u00a0mm", calctest.Column(t, r, "limits", "uncertainty")[1])
 	// What is left when every error goes against the rider: 76 − 7.6.
-	r := calctest.Answer(t, Depth(), dropperInFrame)
+	r = calctest.Answer(t, Depth(), dropperInFrame)
 	require.Contains(t, r.At(mayRise).Meaning.Say(nil), "Count on 68\u00a0mm")
 	require.Contains(t, r.At(deeperMinimum).Meaning.Say(nil), "the frame asks for 15\u00a0mm less")
 	r = calctest.Answer(t, Depth(), fixedInFrame)

@@ -118,7 +118,7 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 	} else {
 		spread.Meaning = words.Of("Close enough: up to {0} is good for {1}. There is no need to measure again.", q.Amount(q.AgreeWithin()), q.Named())
 	}
-	error.Meaning = words.Of("How well you repeat yourself, as far as so few readings can tell. The ± of the first line has this scatter in it, and with it the usual error of this length, {0}: a landmark felt in the wrong place shows in no scatter.",
+	error.Meaning = words.Of("How well you repeat yourself, as far as so few readings can tell. The ± of the first line has this scatter in it, and with it the usual error of this length, ± {0}: a landmark felt in the wrong place shows in no scatter.",
 		measure.Error{Amount: q.Amount(2 * v.SD(measure.SharedError))})
 	if !q.Plausible(float64(median.Value)) {
 		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and that the right length is picked.", q.Amount(float64(median.Value)), q.Named(), q.Amount(q.Low), q.Amount(q.High))
