@@ -4,6 +4,8 @@ package calculators_test
 // calculator is simulated.
 var morePoints = map[string][]string{
 	"repeat-readings":     {"quantity=foot-length first=262 second=266 third=269 helped=help", "quantity=stature first=1741 second=1746"},
+	"post-depth":          {"saddle-height=690 seat-tube-length=430 post-length=400 travel-post=0 insertion-post=80 insertion-frame=110", "saddle-height=820±2 seat-tube-length=460±1 saddle-stack=45±1 travel-post=210 post-length=560±1 insertion-post=120 insertion-frame=170 post-collar=25±1 post-head=25±1 post-actuator=30±1"},
+	"ride-scores":         {"scores-before=6;5;7;6 scores-after=3;4;4;2", "scores-before=6;5 scores-after=5.5;7"},
 	"bike-by-tape":        {"bb-to-head-tube=748±1 rear-axle-to-head-tube=1050±1 chainstay=430±1 front-centre=729±1 rear-axle-height=364 front-axle-height=364 bb-height=304±1", "bb-to-head-tube=790 rear-axle-to-head-tube=1100 chainstay=438 front-centre=813 wheelbase=1250 rear-axle-height=353 front-axle-height=372 bb-height=338"},
 	"missing-measurement": {"quantity=inseam stature=1650 sex=f", "quantity=arm-length stature=1880±4 sex=m"},
 	"climb-balance":       {"com-forward=430 com-height=1040 wheelbase=1210 grade=20±0", "inseam=750±4 stature=1600±4 sex=f mass=62 saddle-height=655 grip-x=412 grip-y=672 reach=432 stack=605 head-angle=65.5 seat-angle=77 chainstay=434 trunk-length=482±6 arm-length=608±6 grade=10±0"},

@@ -38,7 +38,7 @@ var all = []*Quantity{
 
 	TrunkAngle, ElbowBend, StandingKnee,
 
-	First, Second, Third, SharedError, OwnDifference,
+	First, Second, Third, SharedError, OwnScatter, OwnDifference, Score, ScoresBefore, ScoresAfter,
 
 	Sex, Pedals, NewPedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
 	SizeSystem, Feeling, Wanted,
