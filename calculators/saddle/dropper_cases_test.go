@@ -217,13 +217,14 @@ func TestHowALimitStands(t *testing.T) {
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.3"), "two diameters"))
 }
 
-// What is exactly enough is enough.
+// Where room or depth is exactly enough it is met; an insertion that is exactly enough is
+// too close to the errors for anybody to ride on it.
 func TestExactlyEnough(t *testing.T) {
 	r := calctest.Answer(t, Dropper(), roomyFrame+" free-depth=222±3")
 	require.Equal(t, "met, but by less than the measuring errors", calctest.Column(t, r, "limits", "verdict")[1])
 	require.False(t, calctest.Says(r, "The post meets the obstacle"))
 	for _, typed := range []string{" insertion-post=188", " insertion-frame=188"} {
-		require.Contains(t, meaning(calctest.Answer(t, Dropper(), roomyFrame+typed), postInsertion), "Deep enough", typed)
+		require.Contains(t, meaning(calctest.Answer(t, Dropper(), roomyFrame+typed), postInsertion), "Too close to say", typed)
 	}
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" travel-post=222"), "above your height"))
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.2"), "two diameters"))
