@@ -99,7 +99,8 @@ func main() {
 		killed, survivors, err := mutate(pattern)
 		if err != nil {
 			fmt.Fprintln(os.Stderr, pattern+":", err)
-			os.Exit(1)
+			failed = true
+			continue
 		}
 		all := killed + len(survivors)
 		share := 100 * float64(killed) / float64(max(1, all))
@@ -110,7 +111,7 @@ func main() {
 		failed = failed || all > 0 && share < *least
 	}
 	if failed {
-		fmt.Fprintf(os.Stderr, "a package kills less than %v %% of its faults\n", *least)
+		fmt.Fprintf(os.Stderr, "a package could not be tried or kills less than %v %% of its faults\n", *least)
 		os.Exit(1)
 	}
 }
@@ -146,6 +147,9 @@ func mutate(pattern string) (killed int, survivors []string, err error) {
 		return 0, nil, err
 	}
 	defer os.RemoveAll(folder)
+	if len(p.TestImports)+len(p.XTestImports) == 0 {
+		return 0, nil, fmt.Errorf("no tests of its own")
+	}
 	m := mutator{set: token.NewFileSet()}
 	if err := m.write(p, exports, folder); err != nil {
 		return 0, nil, err

@@ -15,7 +15,7 @@ import (
 var all = []*calculators.Calculator{
 	start.Repeat(), start.Missing(), start.Tape(),
 	frame.Geometry(), frame.Sag(), frame.Climb(), frame.ChangeOfParts(), frame.Size(),
-	feet.Cleat(), feet.Stance(), feet.Crank(), feet.Shoe(), feet.Difference(),
+	feet.Pedals(), feet.Cleat(), feet.FootAngle(), feet.Stance(), feet.Crank(), feet.Shoe(), feet.Difference(),
 	saddle.Height(), saddle.Knee(), saddle.Setback(), saddle.Tilt(), saddle.Width(), saddle.Dropper(),
 	cockpit.Grip(), cockpit.Ready(), cockpit.Seated(), cockpit.Stem(), cockpit.Width(), cockpit.Lever(), cockpit.Same(),
 }

@@ -603,3 +603,46 @@ var testBike = numbers{
 
 // grips returns where a record's grips are on the level bike.
 func (n numbers) grips() complex128 { return complex(n["grip-x"], n["grip-y"]) }
+
+// tableCell is a number in a table, at full precision, with its unit.
+type tableCell struct {
+	table  string
+	row    int
+	column string
+	value  float64
+	unit   *measure.Unit
+}
+
+// cases holds a calculator to a case and to cells of its tables.
+func cases(t *testing.T, c *calculators.Calculator, k calctest.Case, cells []tableCell, others ...calctest.Case) {
+	t.Helper()
+	r := calctest.Answer(t, c, k.Typed)
+	for _, x := range cells {
+		k.Want = append(k.Want, calctest.Cell(x.table, x.row, x.column, x.value, 0.501)) // as it is said
+		x.compare(t, r)
+	}
+	calctest.Cases(t, c, append(others, k)...)
+}
+
+func (x tableCell) compare(t *testing.T, r *calculators.Result) {
+	t.Helper()
+	for _, table := range r.Tables {
+		at := slices.IndexFunc(table.Columns, func(c calculators.Column) bool { return c.Name == x.column })
+		if table.Name != x.table || at < 0 || x.row >= len(table.Rows) {
+			continue
+		}
+		var got measure.Amount
+		switch c := table.Rows[x.row][at].(type) {
+		case measure.Amount:
+			got = c
+		case measure.Difference:
+			got = c.Amount
+		case measure.Uncertain:
+			got = c.Amount
+		}
+		assert.Equal(t, x.unit, got.Unit, "%s, row %d, %s", x.table, x.row, x.column)
+		assert.InDelta(t, x.value, got.Value, 1e-4, "%s, row %d, %s", x.table, x.row, x.column)
+		return
+	}
+	assert.Fail(t, "no such cell", "%s, row %d, %s", x.table, x.row, x.column)
+}

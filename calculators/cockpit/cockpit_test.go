@@ -261,6 +261,7 @@ func TestNoMoveIsAskedFor(t *testing.T) {
 	require.Len(t, problems, 1)
 	require.True(t, problems[0].Needed)
 	require.Equal(t, "move-x", problems[0].Input)
+	require.Contains(t, problems[0].Text.Say(nil), "in “Move the grips forward” or “Move the grips up”")
 }
 
 func TestAWiderBarSpreadsTheArms(t *testing.T) {

@@ -6,6 +6,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/measure"
 )
 
 // leverByHand solves the forearm of the rider standing and seated, and the shares of
@@ -50,13 +51,14 @@ var leverRecord = testRider.with(testBike).with(numbers{"hand-length": 179, "fin
 
 func TestLeverNumbers(t *testing.T) {
 	want := leverByHand("f")(leverRecord)
+	var cells []tableCell
 	k := calctest.Case{Typed: "sex=f " + leverRecord.typed(), Source: independent}
 	for o, x := range want {
 		k.Want = append(k.Want, calctest.Is(o, x, 1e-6))
 	}
-	k.Want = append(k.Want, calctest.Cell("forearm", 0, "forearm", want[forearmStanding], 0.501),
-		calctest.Cell("forearm", 1, "forearm", want[forearmSeated], 0.501))
-	calctest.Cases(t, Lever(), k)
+	cells = append(cells, tableCell{"forearm", 0, "forearm", want[forearmStanding], measure.Deg},
+		tableCell{"forearm", 1, "forearm", want[forearmSeated], measure.Deg})
+	cases(t, Lever(), k, cells)
 }
 
 func TestLeverUncertainty(t *testing.T) {

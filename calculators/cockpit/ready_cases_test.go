@@ -5,8 +5,11 @@ import (
 	"math/cmplx"
 	"testing"
 
+	"github.com/stretchr/testify/assert"
+
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/measure"
 )
 
 const independent = "an independent solve from published tables, with plain root finding (byhand_test.go)"
@@ -61,6 +64,7 @@ func readyStance(n numbers, sex string) (handRider, handStance, complex128) {
 func TestReadyNumbers(t *testing.T) {
 	want := readyByHand("f")(readyRecord)
 	r, s, grip := readyStance(readyRecord, "f")
+	var cells []tableCell
 	k := calctest.Case{Typed: "sex=f " + readyRecord.typed(), Source: independent}
 	for o, x := range want {
 		k.Want = append(k.Want, calctest.Is(o, x, 1e-5))
@@ -82,20 +86,20 @@ func TestReadyNumbers(t *testing.T) {
 		{r, s, 20i}, {r, s, 20}, {wide, s, 0},
 	} {
 		at := grip + other.move
-		k.Want = append(k.Want,
-			calctest.Cell("changes", row, "elbow", other.rider.elbowAt(other.stance, at)-r.elbowAt(s, grip), 0.0501),
-			calctest.Cell("changes", row, "room-back", other.rider.back(other.stance, at)-r.back(s, grip), 0.501),
-			calctest.Cell("changes", row, "room-forward", other.rider.forward(other.stance, at)-r.forward(s, grip),
-				0.501))
+		cells = append(cells,
+			tableCell{"changes", row, "elbow", other.rider.elbowAt(other.stance, at) - r.elbowAt(s, grip), measure.Deg},
+			tableCell{"changes", row, "room-back", other.rider.back(other.stance, at) - r.back(s, grip), measure.Mm},
+			tableCell{"changes", row, "room-forward", other.rider.forward(other.stance, at) - r.forward(s, grip),
+				measure.Mm})
 	}
 	before := grip - scaled(1, complex(readyRecord["move-x"],
 		readyRecord["move-y"])*toward(-handBikeOf(readyRecord).tilt(readyRecord)))
-	k.Want = append(k.Want,
-		calctest.Cell("move", 0, "before", r.elbowAt(s, before), 0.0501),
-		calctest.Cell("move", 0, "after", r.elbowAt(s, grip), 0.0501),
-		calctest.Cell("move", 1, "before", r.slack(s, before), 0.501),
-		calctest.Cell("move", 1, "after", r.slack(s, grip), 0.501))
-	calctest.Cases(t, Ready(), k)
+	cells = append(cells,
+		tableCell{"move", 0, "before", r.elbowAt(s, before), measure.Deg},
+		tableCell{"move", 0, "after", r.elbowAt(s, grip), measure.Deg},
+		tableCell{"move", 1, "before", r.slack(s, before), measure.Mm},
+		tableCell{"move", 1, "after", r.slack(s, grip), measure.Mm})
+	cases(t, Ready(), k, cells)
 }
 
 // Typed errors are carried through to every number; where no length above the hips
@@ -116,4 +120,13 @@ func TestReadyUncertainty(t *testing.T) {
 	propagates(t, Ready(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5,
 		"grip-x": 4, "grip-y": 3,
 		"crank-length~": 2.5, "pedal-height~": 3, "sole-height~": 3, "cleat-behind-ball~": 5}), readyByHand(""))
+}
+
+// A move in one direction alone leaves the other as it is.
+func TestReadyMovesOneWay(t *testing.T) {
+	at := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736, "sag-front": 0, "sag-rear": 0}
+	for key, grip := range map[string]complex128{"move-x": complex(458+21, 736), "move-y": complex(458, 736+21)} {
+		r := calctest.Answer(t, Ready(), at.with(numbers{key: 21}).typed())
+		assert.InDelta(t, cmplx.Abs(grip), calctest.Value(r, feetToHands), 1e-9, key)
+	}
 }

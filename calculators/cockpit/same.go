@@ -178,15 +178,9 @@ func newBike(v calculators.Values) (geometry.Bike, *calculators.Problem) {
 	if err == nil {
 		return b, nil
 	}
+	// The words are of a chart; its fields have other names here.
 	p := *fit.NoBike(err)
-	for _, q := range [][2]*measure.Quantity{{measure.Reach, measure.NewReach}, {measure.Stack, measure.NewStack},
-		{measure.HeadAngle, measure.NewHeadAngle},
-		{measure.SeatAngle, measure.NewSeatAngle}, {measure.SeatTubeAngle, measure.NewSeatTubeAngle}} {
-		if p.Input == q[0].Key {
-			p.Input = q[1].Key
-			break
-		}
-	}
+	p.Input = ""
 	return geometry.Bike{}, &p
 }
 

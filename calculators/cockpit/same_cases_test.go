@@ -10,6 +10,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/measure"
 )
 
 // sameRecord carries a position to a bike of which everything differs: the tube's own
@@ -79,6 +80,7 @@ func standInBike(reach, stack, head, fork, front, rear, sagRear float64) numbers
 
 func TestSameNumbers(t *testing.T) {
 	const source = "vectors to clamp and saddle, every set of parts tried (same_cases_test.go)"
+	var cells []tableCell
 	k := calctest.Case{Typed: sameRecord.typed() +
 		" new-spacers-limit=18 fork-travel=140 rear-travel=125 new-fork-travel=190 new-rear-travel=95 sag-front=19 sag-rear=33", Source: source,
 		Want: combinationWants(partsByHand(newParts(sameRecord), sameRecord.grips())[:8])}
@@ -95,14 +97,14 @@ func TestSameNumbers(t *testing.T) {
 	saddle := scaled(want[sameHeight]/737, sameRecord.saddleOf())
 	for row, x := range []float64{tips, real(turned(sameRecord.grips())), imag(turned(sameRecord.grips())),
 		real(turned(saddle))} {
-		within := 0.501
+		unit := measure.Mm
 		if row == 0 {
-			within = 0.0501
+			unit = measure.Deg
 		}
-		k.Want = append(k.Want, calctest.Cell("at-sag", row, "level", 0, 1e-9),
-			calctest.Cell("at-sag", row, "sag", x, within))
+		cells = append(cells, tableCell{"at-sag", row, "level", 0, unit},
+			tableCell{"at-sag", row, "sag", x, unit})
 	}
-	calctest.Cases(t, Same(), k)
+	cases(t, Same(), k, cells)
 }
 
 func TestSameUncertainty(t *testing.T) {
@@ -129,21 +131,44 @@ func TestSameSaysWhatIsMissing(t *testing.T) {
 	assert.Contains(t, r.At(railShift).Meaning.Say(nil), "Give “Saddle setback” or “Nose behind the bottom bracket”")
 	assert.InDelta(t, 456-485, calctest.Value(r, aheadOfHead), 1e-9)
 	assert.NotEmpty(t, calctest.Column(t, r, "combinations", "stem"))
+	assert.True(t, calctest.Says(r, "Without “New seat tube's own angle” the seat line is taken straight"))
 	assert.NotContains(t, r.Figure.SVG("x", nil), "NaN")
 
 	r = calctest.Answer(t, Same(), "saddle-setback=171"+bike)
-	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "Give “Saddle height”")
-	assert.Contains(t, r.At(aheadOfHead).Meaning.Say(nil), "Give “Grips ahead of the bottom bracket”")
-	assert.Contains(t, r.At(aboveHead).Meaning.Say(nil), "Give “Grips above the bottom bracket”")
+	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil),
+		"Give “Saddle height” to have it, or “Saddle above the floor”, “Bottom-bracket height” and “Saddle setback”")
+	assert.Contains(t, r.At(aheadOfHead).Meaning.Say(nil),
+		"Give “Grips ahead of the bottom bracket”, or “Nose to grips” and “Nose behind the bottom bracket”, to have it")
+	assert.Contains(t, r.At(aboveHead).Meaning.Say(nil),
+		"Give “Grips above the bottom bracket”, or “Grips above the floor” and “Bottom-bracket height”, to have it")
 	assert.Empty(t, r.Tables)
 	assert.NotContains(t, r.Figure.SVG("x", nil), "NaN")
 	assert.NotContains(t, r.Figure.Description.Say(nil), "–")
 
 	r = calctest.Answer(t, Same(), "saddle-height=400 saddle-setback=410 grip-x=456 grip-y=721"+bike)
-	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "contradict each other")
+	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "“Saddle height” and “Saddle setback” contradict each other")
 	assert.False(t, r.At(sameHeight).Exists() || r.At(railShift).Exists() || r.At(sameSetback).Exists())
 
 	r = calctest.Answer(t, Same(), "saddle-height=205 crank-length=70 new-crank-length=280 grip-x=456 grip-y=721"+bike)
-	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "leave no height")
+	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "“Saddle height” and “New crank” leave no height")
 	assert.False(t, r.At(sameHeight).Exists())
+}
+
+// Without all four travels there is nothing to compare at sag.
+func TestSameComparesAtSagOnlyWithEveryTravel(t *testing.T) {
+	travels := numbers{"fork-travel": 140, "rear-travel": 125, "new-fork-travel": 190, "new-rear-travel": 95}
+	compares := func(n numbers) bool {
+		for _, table := range calctest.Answer(t, Same(), n.typed()).Tables {
+			if table.Name == "at-sag" {
+				return true
+			}
+		}
+		return false
+	}
+	assert.True(t, compares(sameRecord.with(travels)))
+	for key := range travels {
+		n := sameRecord.with(travels)
+		delete(n, key)
+		assert.False(t, compares(n), key)
+	}
 }

@@ -68,7 +68,6 @@ func (c carried) wanted(v calculators.Values) wanted {
 		Headset: v.Of(measure.NewHeadsetHeight), Spacers: 10, ClampHeight: 40, Stem: normStem,
 		Rise: v.Of(measure.NewBarRise), Back: v.Of(measure.NewBarSweep)}}
 	w.now, _ = w.parts.Hold(w.bike)
-	w.move = w.target.Sub(w.now.Grip)
 	return w
 }
 

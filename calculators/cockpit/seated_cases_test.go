@@ -7,6 +7,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/measure"
 )
 
 // seatedStandIns stand in for what the leg stands on: usual for clipped shoes.
@@ -70,17 +71,18 @@ func seatedByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 func TestSeatedNumbers(t *testing.T) {
 	record := testRider.with(testBike).with(numbers{"saddle-height": 721, "saddle-setback": 158, "elbow-bend": 24})
 	want := seatedByHand("f")(record)
+	var cells []tableCell
 	k := calctest.Case{Typed: "sex=f " + record.typed(), Source: independent}
 	for o, x := range want {
 		k.Want = append(k.Want, calctest.Is(o, x, 1e-6))
 	}
-	k.Want = append(k.Want, calctest.Cell("steps", 0, "level", want[trunkLevel], 0.501),
-		calctest.Cell("steps", 0, "sag", want[seatedTrunk], 0.501))
+	cells = append(cells, tableCell{"steps", 0, "level", want[trunkLevel], measure.Deg},
+		tableCell{"steps", 0, "sag", want[seatedTrunk], measure.Deg})
 	for row, s := range []sitStep{sitSpacer, sitHeight, sitStem, sitElbow} {
-		k.Want = append(k.Want, calctest.Cell("steps", row+1, "level", want[s.level], 0.0501),
-			calctest.Cell("steps", row+1, "sag", want[s.sag], 0.0501))
+		cells = append(cells, tableCell{"steps", row + 1, "level", want[s.level], measure.Deg},
+			tableCell{"steps", row + 1, "sag", want[s.sag], measure.Deg})
 	}
-	calctest.Cases(t, Seated(), k)
+	cases(t, Seated(), k, cells)
 }
 
 func TestSeatedUncertainty(t *testing.T) {

@@ -8,6 +8,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/measure"
 )
 
 // widthRecord is a rider with a bar that is too wide for the press-ups.
@@ -59,6 +60,7 @@ func widthBody(n numbers, sex string) (shoulders, arm float64) {
 
 func TestWidthNumbers(t *testing.T) {
 	want := widthByHand("f")(widthRecord)
+	var cells []tableCell
 	k := calctest.Case{Typed: "sex=f bar-limit=742 bar-straight=214 controls-width=57 tree-gap=810 " +
 		widthRecord.typed(), Source: "a right-angled triangle, solved by root finding (width_cases_test.go)"}
 	for o, x := range want {
@@ -74,18 +76,18 @@ func TestWidthNumbers(t *testing.T) {
 		if bar < 731 {
 			reach = -reach
 		}
-		k.Want = append(k.Want, calctest.Cell("widths", row, "width", bar, 1e-9),
-			calctest.Cell("widths", row, "spread", at[armSpread], 0.0501),
-			calctest.Cell("widths", row, "reach", reach, 0.0501))
+		cells = append(cells, tableCell{"widths", row, "width", bar, measure.Mm},
+			tableCell{"widths", row, "spread", at[armSpread], measure.Deg},
+			tableCell{"widths", row, "reach", reach, measure.Mm})
 	}
-	k.Want = append(k.Want, calctest.Cell("methods", 0, "width", 731, 1e-9),
-		calctest.Cell("methods", 1, "width", want[byShoulders], 0.501))
+	cells = append(cells, tableCell{"methods", 0, "width", 731, measure.Mm},
+		tableCell{"methods", 1, "width", want[byShoulders], measure.Mm})
 	// 788 less 10 for each step, down to 731 − 20 = 711 and not below it.
 	for row, in := range []float64{5, 10, 15, 20, 25, 30, 35} {
-		k.Want = append(k.Want, calctest.Cell("trim", row, "in", in, 1e-9),
-			calctest.Cell("trim", row, "width", 788-2*in, 1e-9))
+		cells = append(cells, tableCell{"trim", row, "in", in, measure.Mm},
+			tableCell{"trim", row, "width", 788 - 2*in, measure.Mm})
 	}
-	calctest.Cases(t, Width(), k)
+	cases(t, Width(), k, cells)
 	r := calctest.Answer(t, Width(), k.Typed)
 	assert.Equal(t, []string{"5\u00a0mm", "10\u00a0mm", "15\u00a0mm", "20\u00a0mm", "25\u00a0mm", "30\u00a0mm",
 		"35\u00a0mm"}, calctest.Column(t, r, "trim", "in"))

@@ -3,6 +3,7 @@ package frame
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,6 +12,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/drawing"
 )
 
 // climbKeys are the inputs of climbs that have an error, in the order of climbX and
@@ -191,7 +193,8 @@ func TestWhatAClimbIsSaidToMean(t *testing.T) {
 	}
 	// The front lifts at 41.32 %, and at the strongest push at half of it, 20.66 %.
 	for grade, want := range map[float64]string{
-		-5: "seated and not braking", 13: "the front tyre keeps its line", 20.6: "the front tyre keeps its line",
+		-5: "seated and not braking", 0: "the front tyre keeps its line", 13: "the front tyre keeps its line",
+		20.6: "the front tyre keeps its line",
 		20.7: "each push takes what is left", 41.3: "each push takes what is left",
 		41.4: "Nothing is left on the front wheel",
 	} {
@@ -230,6 +233,15 @@ func TestWhatAClimbIsSaidToMean(t *testing.T) {
 
 	_, problems := Climb().Run(calctest.Pairs("com-forward=1210 com-height=1043 wheelbase=1207"), nil)
 	assert.Contains(t, problems[0].Text.Say(nil), plain("1210 mm against a wheelbase of 1207 mm"))
+	// Half a bike has no wheelbase; a weighed centre needs nothing of the body.
+	for _, half := range []string{"", "reach=463", "stack=628"} {
+		_, problems = Climb().Run(calctest.Pairs("com-forward=431 com-height=1043 "+half), nil)
+		assert.True(t, len(problems) == 1 && problems[0].Needed && problems[0].Input == "wheelbase", half)
+	}
+	for _, key := range []string{"inseam", "stature", "saddle-height", "grip-x", "grip-y"} {
+		_, problems = Climb().Run(without(calctest.Pairs(testRider), key), nil)
+		assert.True(t, len(problems) == 1 && problems[0].Needed && problems[0].Input == key, key)
+	}
 	_, problems = Climb().Run(calctest.Pairs("com-forward=1207 com-height=1043 wheelbase=1207"), nil)
 	assert.Len(t, problems, 1)
 }
@@ -257,4 +269,44 @@ func TestAClimbPointsTheRightWay(t *testing.T) {
 			}
 		}
 	})
+}
+
+// without leaves an input out.
+func without(pairs []calculators.Pair, key string) []calculators.Pair {
+	return slices.DeleteFunc(pairs, func(p calculators.Pair) bool { return p.Key == key })
+}
+
+// TestTheFigureShowsTheWeight: the centre of mass stands where it was found, and the
+// wheels' arrows are their shares of 520 mm; of a weighed centre on another wheelbase
+// than the picture's the shares are kept.
+func TestTheFigureShowsTheWeight(t *testing.T) {
+	marks := func(r *calculators.Result) (centre drawing.Point, front, rear float64) {
+		for _, m := range r.Figure.Marks {
+			switch m := m.(type) {
+			case drawing.Circle:
+				if m.Role == drawing.Body && m.Radius == 24 {
+					centre = m.Centre
+				}
+			case drawing.Line:
+				if m.Pen == drawing.Heavy && m.Role == drawing.Ink && len(m.Points) == 2 &&
+					m.Points[0].X == m.Points[1].X {
+					front, rear = rear, m.Points[1].Y-m.Points[0].Y+46 // the head of an arrow is 46 mm long
+				}
+			}
+		}
+		return centre, front, rear
+	}
+	c := newClimbing(climbX)
+	w, _ := c.seated(c.saddle())
+	centre, front, rear := marks(calctest.Answer(t, Climb(), climbTyped(35)+"grade=13±0"))
+	assert.InDelta(t, c.sunk.rear.x+w.x, centre.X, 1e-6)
+	assert.InDelta(t, c.sunk.ground()+w.y, centre.Y, 1e-6)
+	assert.InDelta(t, 5.2*c.share(w, 13), front, 1e-6)
+	assert.InDelta(t, 520-5.2*c.share(w, 13), rear, 1e-6)
+
+	// 431 of 1207 mm of wheelbase are as much of the picture's.
+	const weighed = "com-forward=431 com-height=1043 wheelbase=1207 grade=13±0"
+	centre, _, _ = marks(calctest.Answer(t, Climb(), climbTyped(25)+weighed))
+	assert.InDelta(t, c.sunk.rear.x+431*c.sunk.wheelbase()/1207, centre.X, 1e-6)
+	assert.InDelta(t, c.sunk.ground()+1043, centre.Y, 1e-6)
 }

@@ -83,7 +83,7 @@ type violations struct {
 }
 
 // worst returns the place of the largest violation, and whether there is one.
-func (x *violations) worst() (k int, any bool) {
+func (x *violations) worst() (k int, some bool) {
 	for i, by := range x.by {
 		if by > x.by[k] {
 			k = i
@@ -92,6 +92,7 @@ func (x *violations) worst() (k int, any bool) {
 	return k, x.by[k] > 0
 }
 
+// violations moves the entry to a place on the grid and compares.
 func (m *mending) violations(n int) (x violations) {
 	m.try.x[m.entry] = m.at(n)
 	all, ok := m.try.gaps()
@@ -122,8 +123,8 @@ func (m *mending) between(first, last int) (low, high int, ok bool) {
 		atFirst, atLast = m.violations(first), m.violations(last)
 	}
 	for {
-		k, any := atFirst.worst()
-		if !any {
+		k, some := atFirst.worst()
+		if !some {
 			break
 		}
 		if first, ok = m.cross(k, first, atFirst, last, atLast); !ok {
@@ -132,8 +133,8 @@ func (m *mending) between(first, last int) (low, high int, ok bool) {
 		atFirst = m.violations(first)
 	}
 	for {
-		k, any := atLast.worst()
-		if !any {
+		k, some := atLast.worst()
+		if !some {
 			return first, last, true
 		}
 		if last, ok = m.cross(k, last, atLast, first, atFirst); !ok {

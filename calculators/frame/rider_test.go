@@ -82,7 +82,7 @@ func (r rider) seated(saddle vec) (hip vec, front, rear leg) {
 	return hip, r.leg(hip, pedal(90), ankling(90)+raised), r.leg(hip, pedal(270), ankling(270)+raised)
 }
 
-// body is a whole rider from the side.
+// bodyOf is a whole rider from the side.
 type bodyOf struct {
 	hip, shoulder, elbow, grip vec
 	trunk                      float64

@@ -104,6 +104,9 @@ func TestWhatSagIsSaidToMean(t *testing.T) {
 	near(17.25, r.At(shockSag).High)
 	// 27 mm · sin 64.7° = 24.4 mm.
 	says("the front comes down 24 mm")
+	r = calctest.Answer(t, Sag(), sagTyped+"sag-front=18.09") // 27.135 · sin 64.7° = 24.53
+	says("the front comes down 25 mm")
+	r = calctest.Answer(t, Sag(), sagTyped)
 	// 42.47 mm, ± by a travel of 137 to 5 mm and a sag of 31 to 2 % where a reader typed
 	// them without a ±.
 	says("the rear axle has risen 42 ± ")
@@ -132,6 +135,22 @@ func TestWhatSagIsSaidToMean(t *testing.T) {
 	r = calctest.Answer(t, Sag(), mixedTyped+"fork-travel=150 sag-front=18 rear-travel=0 sag-rear=31")
 	assert.Equal(t, []string{plain("Fork 5 % deeper"), plain("Fork 5 % higher")},
 		calctest.Column(t, r, "wrong-sag", "setting"))
+}
+
+// TestHowFinelySagIsSaid: lengths of a bike to the millimetre, changes to a tenth.
+func TestHowFinelySagIsSaid(t *testing.T) {
+	r := calctest.Answer(t, Sag(), sagTyped)
+	for column, finely := range map[string]bool{"before": false, "fork": false, "after": false, "change": true} {
+		for _, cell := range calctest.Column(t, r, "sag", column)[2:] {
+			assert.Equal(t, finely, strings.Contains(cell, "."), "%s: %s", column, cell)
+		}
+	}
+	r = calctest.Answer(t, ChangeOfParts(), allChanged)
+	for column, finely := range map[string]bool{"before": false, "after": false, "change": true} {
+		for _, cell := range calctest.Column(t, r, "change", column)[2:] {
+			assert.Equal(t, finely, strings.Contains(cell, "."), "%s: %s", column, cell)
+		}
+	}
 }
 
 // TestSagPointsTheRightWay: a deeper fork tips the bike forward, a deeper rear back,

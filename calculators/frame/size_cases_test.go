@@ -12,6 +12,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/geometry"
 	"plumbline/calculators/panel"
 )
 
@@ -225,6 +226,7 @@ func TestWhereAVerdictTurns(t *testing.T) {
 		{good, "", "Nothing in the way", "Out"},
 		// 736 − 46 − 53 = 637 mm: a seat tube from there on leaves no travel.
 		{line("420", "644"), "", "Out: the seat tube is 7 mm too long", "dropper travel;"},
+		{line("420", "637"), "", "The seat tube leaves 0 mm of dropper travel", "Out"},
 		{line("420", "636"), "", "The seat tube leaves 1 mm of dropper travel", "Out"},
 		{line("420", "488"), "", "The seat tube leaves 149 mm of dropper travel", "Out"},
 		{line("420", "486"), "", "Nothing in the way", "dropper travel"},
@@ -233,8 +235,11 @@ func TestWhereAVerdictTurns(t *testing.T) {
 		{good, "post-length=416 insertion-post=110 post-actuator=35", "Nothing in the way", "Out"},
 		// 830 mm of leg.
 		{line("731", "833"), "", "Out: the top tube stands 3 mm higher", "law"},
+		{line("731", "829.6"), "", "Out: 0 mm between you and the top tube", "higher than you can"},
 		{line("731", "806"), "", "Out: 24 mm between you and the top tube, where the law asks for 25 mm", ""},
 		{line("731", "804"), "", "26 mm of room to stand over it", "Out"},
+		{strings.Replace(line("420", "488"), "731", "804", 1), "", "a little more. 26 mm of room to stand over it",
+			"Out"},
 		{line("731", "781"), "", "49 mm of room to stand over it", "Out"},
 		{line("731", "779"), "", "Nothing in the way", "room to stand"},
 		// Without sag the bottom bracket is 372 − 100 = 272 mm up; 272 − 180 − 8 = 84 mm
@@ -276,6 +281,8 @@ func TestWhatPutsTheGripsRight(t *testing.T) {
 		{49, -12, "A stem of 49 mm and 12 mm less under the stem or in the bar’s rise put them right."},
 		{51, 11, "A stem of 51 mm and 11 mm more under the stem or in the bar’s rise put them right, at the edge"},
 		{59, 11, "put them right, at the edge"},
+		{57, 0.6, "A stem of 57 mm and 1 mm more under the stem or in the bar’s rise put them right, at the edge"},
+		{57, -0.6, "A stem of 57 mm and 1 mm less under the stem or in the bar’s rise put them right, at the edge"},
 		{61, 3, "A stem of 61 mm would be needed, longer than this kind of bike steers well with"},
 	} {
 		aim := s.hold().plus(square.times(c.stem - 45)).plus(along.times(c.up))
@@ -344,4 +351,29 @@ func TestSizesPointTheRightWay(t *testing.T) {
 			}
 		}
 	})
+}
+
+// TestWhereGripsLie says both directions, also where one of them is next to nothing.
+func TestWhereGripsLie(t *testing.T) {
+	for off, want := range map[geometry.Point]string{
+		{X: 0.4, Y: 12}:  "0 mm further forward and 12 mm higher than yours",
+		{X: 12, Y: 0.4}:  "12 mm further forward and 0 mm higher than yours",
+		{X: 11, Y: -13}:  "11 mm further forward and 13 mm lower than yours",
+		{X: 0.4, Y: -13}: "0 mm further forward and 13 mm lower than yours",
+		{X: -11, Y: 13}:  "11 mm nearer and 13 mm higher than yours",
+		{X: -11, Y: 0.4}: "11 mm nearer and 0 mm higher than yours",
+		{X: -14, Y: -12}: "14 mm nearer and 12 mm lower than yours",
+	} {
+		assert.Equal(t, plain(want), gripsWhere(off).Say(nil))
+	}
+}
+
+// TestOneColumnLeftOutIsSaid: even a single one.
+func TestOneColumnLeftOutIsSaid(t *testing.T) {
+	whole := "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,chainstay,fork-offset,front-rim,front-tyre,crank-length,fork-travel,rear-travel|" +
+		"M,463,628,64.7,76.3,420,438,43,622,61,170,150,137 "
+	rider := "inseam=830 stature=1740 saddle-height=736"
+	assert.False(t, calctest.Says(calctest.Answer(t, Size(), whole+rider), "Some lines leave out"))
+	without := strings.Replace(strings.Replace(whole, "crank-length,", "", 1), "170,", "", 1)
+	assert.True(t, calctest.Says(calctest.Answer(t, Size(), without+rider), "Some lines leave out “Crank”."))
 }

@@ -197,3 +197,25 @@ func TestWhateverIsPastedIsAnsweredOrNamed(t *testing.T) {
 		}
 	})
 }
+
+// TestAPostNeedsTravelAndDepth: 736 − 420 − 48 − 54 = 214 mm of room; where a line tells
+// the free depth alone, or the travel alone, the depth decides nothing.
+func TestAPostNeedsTravelAndDepth(t *testing.T) {
+	const head, row = "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length", "\nM,460,625,65.5,76.5,420"
+	for _, line := range []string{head + ",free-depth" + row + ",120", head + ",travel-post" + row + ",125"} {
+		r := match(t, line, "post-length=490")
+		require.InDelta(t, 214, calctest.Value(r, lines[0].dropper), 1e-9)
+	}
+	// 125 + (120 + 268 − 490)/2
+	r := match(t, head+",travel-post,free-depth"+row+",125,120", "post-length=490")
+	require.InDelta(t, 74, calctest.Value(r, lines[0].dropper), 1e-9)
+}
+
+// TestHalfAPlaceIsNone: grips of which one length alone is known are held against nothing.
+func TestHalfAPlaceIsNone(t *testing.T) {
+	for _, half := range []string{"grip-x=447", "grip-y=719"} {
+		r := calctest.Answer(t, Size(), "inseam=830 stature=1740 saddle-height=736 "+twoSizes+half)
+		require.False(t, r.At(sizeAhead).Exists(), half)
+		require.False(t, r.At(sizeAbove).Exists(), half)
+	}
+}

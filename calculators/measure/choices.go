@@ -37,11 +37,12 @@ var (
 		How: Instruction{
 			Text: "Say whether somebody held the tape or the book for you."},
 		Choices: []Choice{{"alone", "On my own"}, {"help", "With help"}}}
-	DifferenceFound = &Quantity{Key: "difference-found", Label: "Difference was found", Unit: One, High: 1, Most: 1,
+	// The key "home" is the tape's, from the time when it was the only way at home.
+	DifferenceFound = &Quantity{Key: "difference-found", Label: "Difference was found", Unit: One, High: 2, Most: 2,
 		How: Instruction{
-			Text: "Say who found the difference and how: a tape or boards at home, or a clinician with an image or an " +
-				"examination."},
-		Choices: []Choice{{"home", "At home"}, {"clinician", "By a clinician"}}}
+			Text: "Say how the difference was found: with boards under the shorter leg until the hip crests were level, " +
+				"with a tape, or by a clinician with an image or an examination."},
+		Choices: []Choice{{"home", "With a tape"}, {"clinician", "By a clinician"}, {"blocks", "With boards under the foot"}}}
 	WarningSign = &Quantity{Key: "warning-sign", Label: "Pain, or a new difference", Unit: One, High: 1, Most: 1,
 		How: Instruction{
 			Text: "Say whether anything hurts, swells, locks, is weak or numb, or whether the difference is new, " +

@@ -87,17 +87,21 @@ var (
 				"of the outer ankle knob.",
 			Slip: "The lower edge of the ankle knob is taken for its middle.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 3, Figure: "measure-shank-length"}}
-	HipWidth = &Quantity{Key: "hip-width", Label: "Between hip joints", Unit: Mm, Low: 130, High: 220, Least: 65,
-		Most: 330, Repeat: 10,
-		// 0.72: the joints lie about 14 % of that breadth inwards on each side
-		// (Bell, Pedersen and Brand 1990, from memory).
+	FrontHipPoints = &Quantity{Key: "front-hip-points", Label: "Front hip points apart", Unit: Mm, Low: 180,
+		High: 310, Least: 90, Most: 465, Repeat: 5,
 		How: Instruction{
-			Text: "The joints lie too deep to be felt. Stand upright and find the bony point at the front of the " +
-				"pelvis on each side, where the hip crest ends. A helper measures straight across from one point to the " +
-				"other. Enter 0.72 of that: 240 mm between the points make 173 mm.",
+			Text: "Stand upright and feel for the bony point at the front of the pelvis on each side, where the hip " +
+				"crest ends. A helper measures straight across from one point to the other.",
 			Why:  "The middle of the groin crease is hard to find twice; the bony points can be felt through clothes.",
 			Slip: "The tape is laid round the belly, or at the crests, which lie further apart.",
-			Who:  Helper, Take: "tape measure, calculator", Minutes: 4, Figure: "measure-hip-width"}}
+			Who:  Helper, Take: "tape measure", Minutes: 4, Figure: "measure-hip-width"}}
+	HipWidth = &Quantity{Key: "hip-width", Label: "Between hip joints", Unit: Mm, Low: 130, High: 220, Least: 65,
+		Most: 330, Repeat: 10,
+		// Bell, Brand and Pedersen 1989: each joint lies 14 % of the distance between the front hip points inwards.
+		How: Instruction{
+			Text: "The joints lie too deep to be felt. Measure the distance between the two front hip points instead " +
+				"and leave this empty; fill it in only from a picture that a clinician took.",
+			Slip: "The outer width of the hips is entered, which is far more."}}
 	SitBoneWidth = &Quantity{Key: "sit-bone-width", Label: "Sit bones", Unit: Mm, Low: 80, High: 180, Least: 40,
 		Most: 270, Repeat: 5,
 		How: Instruction{

@@ -208,3 +208,18 @@ func TestHowALimitStands(t *testing.T) {
 		"lower end, 63\u00a0mm here"))
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.3"), "two diameters"))
 }
+
+// What is exactly enough is enough.
+func TestExactlyEnough(t *testing.T) {
+	r := calctest.Answer(t, Dropper(), roomyFrame+" free-depth=222±3")
+	require.Equal(t, "met, but by less than the measuring errors", calctest.Column(t, r, "limits", "verdict")[1])
+	require.False(t, calctest.Says(r, "The post meets the obstacle"))
+	for _, typed := range []string{" insertion-post=188", " insertion-frame=188"} {
+		require.Contains(t, meaning(calctest.Answer(t, Dropper(), roomyFrame+typed), postInsertion), "Deep enough", typed)
+	}
+	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" travel-post=222"), "above your height"))
+	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.2"), "two diameters"))
+	// Both allow 222: 185 + (296 + 275 − 497)/2.
+	r = calctest.Answer(t, Dropper(), roomyFrame+" free-depth=296")
+	require.Contains(t, meaning(r, longestTravel), "The room above the collar binds")
+}

@@ -121,6 +121,7 @@ func TestWhatBindsIsHot(t *testing.T) {
 	require.Equal(t, []string{"free"}, hot(roomyFrame+" free-depth=230"))
 	require.Equal(t, []string{"post’s mark"}, hot(roomyFrame+" insertion-post=180"))
 	require.Equal(t, []string{"frame’s minimum"}, hot(roomyFrame+" insertion-frame=180"))
+	require.Empty(t, hot("saddle-height=655 seat-tube-length=401 free-depth=255"), "no limit is known")
 	// A frame's minimum is drawn where no post is known, a post's mark is not.
 	r := calctest.Answer(t, Dropper(), "saddle-height=655 seat-tube-length=401 insertion-post=110 insertion-frame=95")
 	svg := r.Figure.SVG("a", nil)
@@ -135,9 +136,9 @@ func TestWhatBindsIsHot(t *testing.T) {
 
 func TestTheLegIsDrawnToScale(t *testing.T) {
 	d := drawnBy(t, Height(), fiveMethods)
-	d.has(t, "717 ± 8 mm", 716.996)
-	d.has(t, "879", 878.996)
-	bend := bottomBend(fiveLeg, 716.996)
+	d.has(t, "723 ± 9 mm", 723.080)
+	d.has(t, "885", 885.080)
+	bend := bottomBend(fiveLeg, 723.080)
 	angles := 0
 	for _, m := range calctest.Answer(t, Height(), fiveMethods).Figure.Marks {
 		if a, ok := m.(drawing.Angle); ok {
@@ -171,9 +172,9 @@ func TestBothLegsAreDrawn(t *testing.T) {
 		}
 	}
 	for _, crank := range []float64{90 + 74.3, 270 + 74.3} {
-		j, ok := fiveLeg.at(716.996, crank)
+		j, ok := fiveLeg.At(723.080, crank)
 		require.True(t, ok)
-		knee, ankle := drawing.Point{X: real(j.knee), Y: imag(j.knee)}, drawing.Point{X: real(j.ankle), Y: imag(j.ankle)}
+		knee, ankle := drawing.Point{X: real(j.Knee), Y: imag(j.Knee)}, drawing.Point{X: real(j.Ankle), Y: imag(j.Ankle)}
 		drawn := false
 		for _, o := range outlines {
 			off := o[0].Plus(o[len(o)-1]).Times(0.5).Minus(knee)

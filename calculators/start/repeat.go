@@ -34,9 +34,12 @@ func Repeat() *calculators.Calculator {
 
 // What it answers.
 var (
-	medianReading  = &calculators.Output{Name: "median", Label: "Keep this", Unit: measure.Mm, Between: "the middle one of your readings"}
-	readingsApart  = &calculators.Output{Name: "spread", Label: "They differ by", Unit: measure.Mm, Between: "smallest to largest reading"}
-	technicalError = &calculators.Output{Name: "technical-error", Label: "One reading repeats to", Unit: measure.Mm, Finer: 1,
+	medianReading = &calculators.Output{Name: "median", Label: "Keep this", Unit: measure.Mm,
+		Between: "the middle one of your readings"}
+	readingsApart = &calculators.Output{Name: "spread", Label: "They differ by", Unit: measure.Mm,
+		Between: "smallest to largest reading"}
+	technicalError = &calculators.Output{Name: "technical-error", Label: "One reading repeats to", Unit: measure.Mm,
+		Finer:   1,
 		Between: "technical error of measurement: two of three readings lie this close to their mean"}
 )
 
@@ -85,7 +88,8 @@ func solveRepeat(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	}
 	if !q.Possible(median) {
 		return &calculators.Problem{Input: measure.First.Key,
-			Text: words.Of("{0} cannot be {1}: it lies between {2} and {3}. Check the unit beside the field, and that the right length is picked.", q.Named(), q.Amount(median), q.Amount(q.Least), q.Amount(q.Most))}
+			Text: words.Of("{0} cannot be {1}: it lies between {2} and {3}. Check the unit beside the field, and that the "+
+				"right length is picked.", q.Named(), q.Amount(median), q.Amount(q.Least), q.Amount(q.Most))}
 	}
 	return nil
 }
@@ -94,21 +98,29 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 	q := wanted(v)
 	median, spread, error := r.At(medianReading), r.At(readingsApart), r.At(technicalError)
 	median.Feeds = q
-	median.Meaning = words.Of("Use this one for {0}. The middle reading, unlike the mean, is not dragged along by one slip.", q.Named())
+	median.Meaning = words.Of("Use this one for {0}. The middle reading, unlike the mean, is not dragged along by one "+
+		"slip.", q.Named())
 	if !v.Has(measure.Third) {
-		median.Meaning = words.Of("Half way between your two readings of {0}. With a third you could tell which of them was the slip.", q.Named())
+		median.Meaning = words.Of("Half way between your two readings of {0}. With a third you could tell which of them "+
+			"was the slip.", q.Named())
 	}
 	again := float64(spread.Value) > q.AgreeWithin()
 	if again {
-		spread.Meaning = words.Of("Too far apart: more than {0} for {1}. Measure again, all of them. Usually the landmark is to blame, so find the bone anew each time.", q.Amount(q.AgreeWithin()), q.Named())
-		r.Note(calculators.CheckNote, "Take {0} again: the readings lie {1} apart, where {2} is close enough.", q.Named(), spread.Amount(), q.Amount(q.AgreeWithin()))
+		spread.Meaning = words.Of("Too far apart: more than {0} for {1}. Measure again, all of them. Usually the landmark "+
+			"is to blame, so find the bone anew each time.", q.Amount(q.AgreeWithin()), q.Named())
+		r.Note(calculators.CheckNote, "Take {0} again: the readings lie {1} apart, where {2} is close enough.", q.Named(),
+			spread.Amount(), q.Amount(q.AgreeWithin()))
 	} else {
-		spread.Meaning = words.Of("Close enough: up to {0} is good for {1}. There is no need to measure again.", q.Amount(q.AgreeWithin()), q.Named())
+		spread.Meaning = words.Of("Close enough: up to {0} is good for {1}. There is no need to measure again.",
+			q.Amount(q.AgreeWithin()), q.Named())
 	}
-	error.Meaning = words.Of("How well you repeat yourself. It says nothing about a mistake made in every reading, so the ± of the first line adds the usual error of this length.")
+	error.Meaning = words.Of("How well you repeat yourself. It says nothing about a mistake made in every reading, so " +
+		"the ± of the first line adds the usual error of this length.")
 	if !q.Plausible(float64(median.Value)) {
-		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and that the right length is picked.", q.Amount(float64(median.Value)), q.Named(), q.Amount(q.Low), q.Amount(q.High))
+		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and that the "+
+			"right length is picked.", q.Amount(float64(median.Value)), q.Named(), q.Amount(q.Low), q.Amount(q.High))
 	}
-	r.Note(calculators.PlainNote, "Let go of the tape between readings and do not look at the last number before you have the next.")
+	r.Note(calculators.PlainNote, "Let go of the tape between readings and do not look at the last number before you "+
+		"have the next.")
 	r.Figure = repeatFigure(v, r)
 }

@@ -124,7 +124,8 @@ func TestWhatNoSurveyKnowsIsRefused(t *testing.T) {
 }
 
 func TestAnUnusualHeightIsSaidToExtrapolate(t *testing.T) {
-	for stature, beyond := range map[string]bool{"stature=1480": true, "stature=1550": true, "stature=1700": false, "stature=2000": true} {
+	for stature, beyond := range map[string]bool{"stature=1480": true, "stature=1550": true, "stature=1700": false,
+		"stature=2000": true} {
 		r := run(t, Missing(), "quantity=hand-length", stature, "sex=m")
 		said := false
 		for _, n := range r.Notes {
