@@ -14,7 +14,7 @@ var (
 		Choices: []Choice{{"clip", "Clipped in"}, {"flat", "Flat"}}}
 	ForkMeasure = &Quantity{Key: "fork-measure", Label: "Fork length is taken", Unit: One, High: 1, Most: 1,
 		How: Instruction{
-			Text: "Look at the drawing in the fork maker's sheet: along the steering axis, or as the straight line " +
+			Text: "Look at the drawing in the fork maker’s sheet: along the steering axis, or as the straight line " +
 				"from crown to axle."},
 		Choices: []Choice{{"axis", "Along the steering axis"}, {"straight", "Straight from crown to axle"}}}
 	SitBoneRead = &Quantity{Key: "sit-bone-read", Label: "Sit bones are read", Unit: One, High: 1, Most: 1,

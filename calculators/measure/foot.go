@@ -45,7 +45,7 @@ var (
 	PedalHeight = &Quantity{Key: "pedal-height", Label: "Spindle to shoe", Unit: Mm, Low: 5, High: 30, Most: 60,
 		Repeat: 1,
 		How: Instruction{
-			Text: "Measure from the middle of the pedal's spindle up to the face that the shoe stands on, with the " +
+			Text: "Measure from the middle of the pedal’s spindle up to the face that the shoe stands on, with the " +
 				"cleat in place when you ride clipped in.",
 			Slip: "The pins are measured too: the sole sinks between them.",
 			Take: "ruler", Minutes: 2, Figure: "measure-pedal-height"}}
@@ -61,7 +61,7 @@ var (
 		Repeat: 1,
 		How: Instruction{
 			Text: "Hold a straightedge upright across the outer face of one crank where the pedal screws in, and " +
-				"another across the other crank. Measure between the two, square to the bike. The maker's figure will do.",
+				"another across the other crank. Measure between the two, square to the bike. The maker’s figure will do.",
 			Why: "Measuring each side from the seat tube and adding the two works as well, but only on a frame whose " +
 				"tube is in the middle.",
 			Slip: "The straightedges are not parallel. Measure above and below the cranks: both must agree.",
@@ -69,25 +69,25 @@ var (
 	FootOffset = &Quantity{Key: "foot-offset", Label: "Crank to foot centre", Unit: Mm, Low: 45, High: 75,
 		Least: 22.5, Most: 112.5, Repeat: 2,
 		How: Instruction{
-			Text: "Step on or clip in as you ride. A helper measures from the crank's outer face to the middle of the " +
+			Text: "Step on or clip in as you ride. A helper measures from the crank’s outer face to the middle of the " +
 				"shoe over the spindle, on both sides. Enter the mean.",
 			Slip: "The foot is set where it ought to stand and not where it stands after a mile.",
 			Who:  Helper, Take: "ruler", Minutes: 4, Figure: "measure-foot-offset"}}
 	PedalWidth = &Quantity{Key: "pedal-width", Label: "Crank to pedal edge", Unit: Mm, Low: 80, High: 140,
 		Least: 40, Most: 210, Repeat: 2,
 		How: Instruction{
-			Text: "Measure along the spindle from the crank's outer face to the outermost edge of the pedal.",
-			Slip: "The tape starts at the pedal's body and leaves out the bare end of the spindle.",
+			Text: "Measure along the spindle from the crank’s outer face to the outermost edge of the pedal.",
+			Slip: "The tape starts at the pedal’s body and leaves out the bare end of the spindle.",
 			Take: "ruler", Minutes: 2, Figure: "measure-pedal-width"}}
 	PedalThickness = &Quantity{Key: "pedal-thickness", Label: "Pedal thickness", Unit: Mm, Low: 8, High: 40,
 		Least: 4, Most: 60, Repeat: 1,
 		How: Instruction{
-			Text: "Measure the pedal's body at its outer end from the top face to the bottom face, without pins.",
+			Text: "Measure the pedal’s body at its outer end from the top face to the bottom face, without pins.",
 			Slip: "It is taken at the spindle, where the body is thicker.",
 			Take: "ruler", Minutes: 2, Figure: "measure-pedal-thickness"}}
 	PedalSpacer = &Quantity{Key: "pedal-spacer", Label: "Pedal spacer", Unit: Mm, High: 3, Most: 30, Repeat: 0.1,
 		How: Instruction{
-			Text: "Measure the thickness of all washers and spacers between one pedal's shoulder and the crank.",
+			Text: "Measure the thickness of all washers and spacers between one pedal’s shoulder and the crank.",
 			Slip: "The washer that stays stuck to the crank is forgotten.",
 			Take: "callipers", Minutes: 2, Figure: "measure-pedal-spacer"}}
 	CleatShift = &Quantity{Key: "cleat-shift", Label: "Cleat inwards", Unit: Mm, Low: -5, High: 5, Least: -15,
@@ -113,7 +113,7 @@ var (
 	ToeOut = &Quantity{Key: "toe-out", Label: "Toes outwards", Unit: Deg, Low: -10, High: 25, Least: -40,
 		Most: 60, Repeat: 3,
 		How: Instruction{
-			Text: "Sit on a table's edge, let the lower legs hang and look down: read the angle by which a foot " +
+			Text: "Sit on a table’s edge, let the lower legs hang and look down: read the angle by which a foot " +
 				"points outwards from straight ahead. Inwards counts as negative.",
 			Slip: "The knees are turned along with the feet. They have to point straight ahead.",
 			Who:  Eased, Take: "card or set square, pencil", Minutes: 4, Figure: "measure-toe-out"}}
@@ -129,9 +129,9 @@ var (
 	NewCleatBehindBall = &Quantity{Key: "new-cleat-behind-ball", Label: "New spindle behind the ball", Unit: Mm,
 		Low: -10, High: 60, Least: -40, Most: 150, Repeat: 2,
 		How: Instruction{
-			Text: "Mark the inner ball joint on the new shoe's side and set the foot on the new pedal, level. Measure " +
+			Text: "Mark the inner ball joint on the new shoe’s side and set the foot on the new pedal, level. Measure " +
 				"from the mark back to the spindle; a spindle ahead of the mark counts as negative.",
-			Slip: "The shoe's widest place is taken for the joint. Feel for the joint through the shoe.",
+			Slip: "The shoe’s widest place is taken for the joint. Feel for the joint through the shoe.",
 			Who:  Eased, Take: "ruler, tape to mark with", Minutes: 4, Figure: "measure-cleat-behind-ball"}}
 
 	// The angle of each foot, and what lets it turn.
@@ -154,14 +154,14 @@ var (
 		High: 20, Least: -30, Most: 40, Repeat: 1,
 		How: Instruction{
 			Text: "Clip the left shoe in by hand, without a foot in it, and turn it to the middle of its float. Measure " +
-				"the angle of the sole's middle line to the bike; toes inwards counts as negative.",
+				"the angle of the sole’s middle line to the bike; toes inwards counts as negative.",
 			Slip: "The shoe rests at one stop and not in the middle. Turn it to both stops first.",
 			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-toe-out"}}
 	CleatAngleRight = &Quantity{Key: "cleat-angle-right", Label: "Right cleat lets toes out by", Unit: Deg, Low: -10,
 		High: 20, Least: -30, Most: 40, Repeat: 1,
 		How: Instruction{
 			Text: "Clip the right shoe in by hand, without a foot in it, and turn it to the middle of its float. " +
-				"Measure the angle of the sole's middle line to the bike; toes inwards counts as negative.",
+				"Measure the angle of the sole’s middle line to the bike; toes inwards counts as negative.",
 			Slip: "The shoe rests at one stop and not in the middle. Turn it to both stops first.",
 			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-toe-out"}}
 	PedalFloat = &Quantity{Key: "pedal-float", Label: "Float, stop to stop", Unit: Deg, High: 20, Most: 40, Repeat: 0.5,
@@ -172,8 +172,8 @@ var (
 	ArmSetIn = &Quantity{Key: "arm-set-in", Label: "Crank arm set in at the axle", Unit: Mm, High: 30, Least: -10,
 		Most: 60, Repeat: 2,
 		How: Instruction{
-			Text: "Lay a straightedge across the crank's outer face at the pedal, parallel to the bike. Measure from " +
-				"it to the arm's outer face at the crank axle.",
+			Text: "Lay a straightedge across the crank’s outer face at the pedal, parallel to the bike. Measure from " +
+				"it to the arm’s outer face at the crank axle.",
 			Slip: "The straightedge follows the slanting arm. Hold it parallel to the wheels.",
 			Who:  Eased, Take: "straightedge, ruler", Minutes: 3, Figure: "measure-foot-offset"}}
 	StayWidth = &Quantity{Key: "stay-width", Label: "Stays, outside to outside", Unit: Mm, Low: 80, High: 170,
@@ -187,7 +187,7 @@ var (
 		High: 230, Least: 65, Most: 345, Repeat: 3,
 		How: Instruction{
 			Text: "Measure across the outermost parts at the rear axle: frame, axle, brake and gear mechanism. Where " +
-				"one side stands out further, take twice the distance from the wheel's middle.",
+				"one side stands out further, take twice the distance from the wheel’s middle.",
 			Slip: "The gear mechanism is forgotten; it is what a heel touches first.",
 			Take: "two straightedges, ruler", Minutes: 3, Figure: "measure-q-factor"}}
 )

@@ -138,7 +138,7 @@ var (
 			Text: "Stand barefoot on a hard, level floor, feet a hand apart, knees straight, weight on both feet. A " +
 				"helper kneels behind you and lays the edges of both hands on the tops of your hip crests. Push thin " +
 				"boards of known height under the whole foot of the lower side, heel and sole, until both hands are " +
-				"level. The boards' height is the difference. Do it on two days.",
+				"level. The boards’ height is the difference. Do it on two days.",
 			Why: "Boards show the difference standing, as you ride. A tape from hip to ankle is the weaker way: it " +
 				"names the wrong leg far more often.",
 			Slip: "One knee is bent, or the weight is on one leg: both look like a difference.",
