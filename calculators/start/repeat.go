@@ -77,7 +77,7 @@ func taken(v calculators.Values) []float64 {
 func solveRepeat(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	x, q := taken(v), wanted(v)
 	n := len(x)
-	median := (x[(n-1)/2]+x[n/2])/2 + v.Of(measure.SharedError)
+	median := (x[(n-1)/2]+x[n/2])/2 - v.Of(measure.SharedError) // an error is what was read less what is true
 	out.Set(medianReading, median)
 	out.Set(readingsApart, x[n-1]-x[0])
 	if sd, ok := body.RepeatError(x...); ok {
