@@ -178,6 +178,6 @@ func (q *Quantity) AgreeWithin() float64 {
 // Agree tells whether readings lie close enough together; a single number always
 // does.
 func (q *Quantity) Agree(r Repeated) bool {
-	// A hair is added, or 0.3 − 0.1 would exceed 0.2.
+	// A hair is added, or 1.1 − 0.6 would exceed 0.5.
 	return r.Range() <= q.AgreeWithin()+1e-9
 }

@@ -173,6 +173,9 @@ func TestReadingsAgreeWithinWhatTheGuideSays(t *testing.T) {
 		require.True(t, ok)
 		assert.Equal(t, agree, measure.Inseam.Agree(g), typed)
 	}
+	g, _, ok := measure.SaddleTilt.ParseRepeated("0.6; 1.1", nil)
+	require.True(t, ok)
+	assert.True(t, measure.SaddleTilt.Agree(g), "half a degree apart, though 1.1 − 0.6 is a hair more in binary")
 	assert.Equal(t, 3.0, measure.Reach.AgreeWithin(), "a tape cannot tell 2 mm from 3")
 	assert.Equal(t, 0.5, measure.SaddleTilt.AgreeWithin())
 }
