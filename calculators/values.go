@@ -89,19 +89,30 @@ func (v Values) Rows(q *measure.Quantity) []Row { return v.tables[v.at(q)] }
 
 // Shifted returns v with q off by d, as an error in it would have it: what was
 // assumed stays assumed, and assumptions that rest on q follow.
-func (v Values) Shifted(q *measure.Quantity, d float64) Values { return v.shifted(v.at(q), d) }
-
-// shifted returns v with input i off by d.
-func (v Values) shifted(i int, d float64) Values {
-	w := v
-	w.x, w.u = slices.Clone(v.x), slices.Clone(v.u)
-	w.shift, w.state = slices.Clone(v.shift), slices.Clone(v.state)
-	w.shift[i] += d
-	if v.Given(v.inputs[i].Quantity) {
-		w.x[i] += d
-	}
-	w.assume()
+func (v Values) Shifted(q *measure.Quantity, d float64) Values {
+	w := v.clone()
+	errors := make([]float64, len(v.x))
+	errors[v.at(q)] = d
+	w.move(v, errors)
 	return w
+}
+
+// clone returns v with room of its own for everything that an error moves.
+func (v Values) clone() Values {
+	v.x, v.u = slices.Clone(v.x), slices.Clone(v.u)
+	v.shift, v.state = slices.Clone(v.shift), slices.Clone(v.state)
+	return v
+}
+
+// move makes v, a clone of from, into from with each input off by its entry in d.
+func (v Values) move(from Values, d []float64) {
+	for i, in := range v.inputs {
+		v.shift[i] = from.shift[i] + d[i]
+		if from.Given(in.Quantity) {
+			v.x[i] = from.x[i] + d[i]
+		}
+	}
+	v.assume()
 }
 
 // assume asks for the assumption of every input that the reader did not give. An

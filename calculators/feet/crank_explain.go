@@ -135,7 +135,7 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 		r.Note(calculators.CheckNote, "Between pedal and tyre there is less than the {0} that United States rules ask for on bikes without foot retention.", measure.Millimetres(LawToeRoom))
 	}
 	if !v.Given(measure.TrochanterHeight) && r.At(kneeAtTop).Exists() {
-		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, and within so wide an error the angles at the top do not follow a straight line: their ± is approximate.")
+		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, which makes up most of the ± of the angles at the top. A measured one narrows it.")
 	}
 	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. Choose for clearance and for room at the top of the stroke. Two published equations for the best crank contradict each other even in the sign of the leg’s length, so neither is used here.", measure.Millimetres(145), measure.Millimetres(195))
 	r.Note(calculators.PlainNote, "No trial was found that gave riders shorter cranks to cure a hip or a knee. Check sag for strikes, saddle height for knees and bar height for the hip first.")

@@ -193,9 +193,9 @@ func TestKneeUncertaintyOfTheUsual(t *testing.T) {
 		"Within so wide"))
 }
 
-// The ± is said to be approximate above 5 degrees. All but the trochanter's height is
+// What narrows the ± is said above 5 degrees of it. All but the trochanter's height is
 // exact here, and its error is found at which the independent solve has just as much.
-func TestFromWhichWidthTheMarginIsApproximate(t *testing.T) {
+func TestFromWhichWidthTheMarginIsSaid(t *testing.T) {
 	l := checkLeg{inseam: 871, trochanter: 925, crank: 170, pedal: 15, sole: 15, seat: 76}
 	margin := func(u float64) float64 {
 		return expanded(func(off float64) float64 { l := l; l.trochanter += u * off; return bottomBend(l, 778) })
