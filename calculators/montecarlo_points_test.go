@@ -4,6 +4,7 @@ package calculators_test
 // calculator is simulated.
 var morePoints = map[string][]string{
 	"repeat-readings":     {"quantity=foot-length first=262 second=266 third=269 helped=help", "quantity=stature first=1741 second=1746"},
+	"mobility":            {"knee-short-left=31 knee-short-right=22±3 sex=f lunge-right=131 hip-bend=128", "knee-short-right=35 lunge-left=60±4 lunge-right=72 sit-and-reach=90"},
 	"bike-by-tape":        {"bb-to-head-tube=748±1 rear-axle-to-head-tube=1050±1 chainstay=430±1 front-centre=729±1 rear-axle-height=364 front-axle-height=364 bb-height=304±1", "bb-to-head-tube=790 rear-axle-to-head-tube=1100 chainstay=438 front-centre=813 wheelbase=1250 rear-axle-height=353 front-axle-height=372 bb-height=338"},
 	"missing-measurement": {"quantity=inseam stature=1650 sex=f", "quantity=arm-length stature=1880±4 sex=m"},
 	"climb-balance":       {"com-forward=430 com-height=1040 wheelbase=1210 grade=20±0", "inseam=750±4 stature=1600±4 sex=f mass=62 saddle-height=655 grip-x=412 grip-y=672 reach=432 stack=605 head-angle=65.5 seat-angle=77 chainstay=434 trunk-length=482±6 arm-length=608±6 grade=10±0"},

@@ -21,8 +21,8 @@ const (
 )
 
 // Values are the inputs of one run as Solve and Explain see them: checked, in base
-// units, and with every assumption filled in. They do not change once made. To
-// learn what another input would give, make other values with Shifted.
+// units, and with every assumption filled in. They do not change once made,
+// but for the clone that uncertainty is carried through with.
 type Values struct {
 	inputs []Input
 	place  map[*measure.Quantity]int
@@ -86,16 +86,6 @@ func (v Values) Choice(q *measure.Quantity) string {
 
 // Rows returns the rows of the list q.
 func (v Values) Rows(q *measure.Quantity) []Row { return v.tables[v.at(q)] }
-
-// Shifted returns v with q off by d, as an error in it would have it: what was
-// assumed stays assumed, and assumptions that rest on q follow.
-func (v Values) Shifted(q *measure.Quantity, d float64) Values {
-	w := v.clone()
-	errors := make([]float64, len(v.x))
-	errors[v.at(q)] = d
-	w.move(v, errors)
-	return w
-}
 
 // clone returns v with room of its own for everything that an error moves.
 func (v Values) clone() Values {
