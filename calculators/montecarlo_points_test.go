@@ -57,35 +57,3 @@ var morePoints = map[string][]string{
 		"inseam=905±5 crank-length=175±0.5 sex=m",
 	},
 }
-
-// bends are the answers whose interval is known to miss.
-var bends = []bend{
-	{"shoe-size", "example", "eu", longerFoot, 0.0673},
-	{"shoe-size", "example", "uk", longerFoot, 0.053},
-	{"shoe-size", "example", "us-men", longerFoot, 0.053},
-	{"shoe-size", "example", "us-women", longerFoot, 0.053},
-	{"crank-length", "example", "knee-at-top", straightLeg, 0.0794},
-	{"knee-bend", "example", "knee-bottom", straightLeg, 1.69},
-	{"knee-bend", "example", "knee-bottom-static", straightLeg, 1.68},
-	{"knee-bend", "example", "knee-top", straightLeg, 0.0619},
-	{"knee-bend", "example", "knee-minimum", straightLeg, 1.74},
-	{"knee-bend", "example", "minimum-at", straightLeg, 0.0735},
-	{"saddle-height", "example", "knee-bend", medianSwitches, 1.5},
-	{"saddle-height", "example", "method-spread", spreadFolds, 26.7},
-	{"saddle-height", morePoints["saddle-height"][0], "saddle-height", medianSwitches, 0.75},
-	{"saddle-height", morePoints["saddle-height"][0], "pedal-to-saddle", medianSwitches, 0.75},
-	{"saddle-height", morePoints["saddle-height"][0], "knee-bend", medianSwitches, 0.503},
-	{"saddle-height", morePoints["saddle-height"][0], "method-spread", spreadFolds, 6.04},
-	{"saddle-height", morePoints["saddle-height"][1], "saddle-height", medianSwitches, 1.14},
-	{"saddle-height", morePoints["saddle-height"][1], "pedal-to-saddle", medianSwitches, 1.11},
-	{"saddle-height", morePoints["saddle-height"][1], "knee-bend", medianSwitches, 1.72},
-	{"saddle-height", morePoints["saddle-height"][1], "method-spread", spreadFolds, 23.8},
-}
-
-// The reasons for a bend.
-const (
-	longerFoot     = "within the errors the other foot becomes the longer one"
-	straightLeg    = "the straighter the leg, the more a millimetre turns the knee"
-	medianSwitches = "another row becomes the median within the inputs' errors"
-	spreadFolds    = "the lowest or highest row becomes another one, and a spread is never below zero"
-)

@@ -23,10 +23,10 @@ func mobilityFigure(v calculators.Values, r *calculators.Result) *drawing.Figure
 		Description: words.Of("On the left a foot before a wall, the heel on the floor and the knee against the wall: the big toe is {0} from it. On the right somebody lies on the back with one thigh upright; the shin stops {1} short of upright.",
 			said(measure.LungeLeft, lunge), said(measure.KneeShortLeft, knee)),
 	}
-	f.Add(figure.Floor(-60, 1780))
+	f.Add(figure.Floor(0, 2300))
 	drawLunge(f, p, lunge)
 	drawLying(f, p, knee)
-	frame(f, -60, -130, 1800, p.Hip+120)
+	frame(f, -60, -130, 2340, p.Hip+120)
 	return f
 }
 
@@ -75,13 +75,14 @@ func drawLunge(f *drawing.Figure, p figure.Person, given float64) {
 func drawLying(f *drawing.Figure, p figure.Person, given float64) {
 	short := orUsual(given, kneeUsualMen)
 	thigh, shin := p.Hip-p.Knee, p.Knee-p.Ankle
-	hip := at(1000, 95)
+	hip := at(1420, 95)
 	kneeAt := hip.Plus(at(0, thigh))
 	ankle := kneeAt.Plus(drawing.Polar(90-short, shin))
-	toe := ankle.Plus(drawing.Polar(90-short+80, -0.6*p.Foot))
+	toe := ankle.Plus(drawing.Polar(90-short+80, 0.6*p.Foot))
 	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: hip, B: at(hip.X+thigh, 62), Ra: 82, Rb: 52},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X+thigh, 62), B: at(hip.X+thigh+shin, 45), Ra: 52, Rb: 36},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X-360, 105), B: hip, Ra: 100, Rb: 95},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X-500, 110), B: hip, Ra: 105, Rb: 95},
+		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: at(hip.X-740, 112), Radius: 100},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: ankle, B: toe, Ra: 30, Rb: 18},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: kneeAt, B: ankle, Ra: 52, Rb: 36},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: hip, B: kneeAt, Ra: 82, Rb: 52},

@@ -18,7 +18,7 @@ const (
 // A number counts as bent where its up- and down-moves disagree, all inputs together,
 // by more than this share of its standard uncertainty; and where, with all inputs off
 // at once, it lies off the straight line by more than twice this share.
-const bentFrom = 0.1
+const bentFrom = 0.05
 
 // slack is less than any number's unit shows: rounding of the arithmetic, no bend.
 const slack = 1e-9
