@@ -43,19 +43,21 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	return r, nil
 }
 
-// solver solves with one input of v off.
+// solver solves with the inputs of v off. Its values serve for every solve anew.
 func (c *Calculator) solver(v Values, out Numbers) uncertainty.Solve {
-	return func(i int, d float64, y []float64) bool {
-		return c.Solve(v.shifted(i, d), out.into(y)) == nil
+	w := v.clone()
+	return func(d, y []float64) bool {
+		w.move(v, d)
+		return c.Solve(w, out.into(y)) == nil
 	}
 }
 
-// answers makes the numbers that list declares into answers with their ± at k = 2.
+// answers makes the numbers that list declares into answers with their ±.
 func answers(list []*Output, out Numbers, effects uncertainty.Effects) []Answer {
 	a := make([]Answer, len(list))
 	for j, o := range list {
 		a[j] = Answer{Name: o.Name, Label: words.Of(o.Label), Value: Number(out.At(o)), Unit: o.Unit.Symbol,
-			Uncertainty: Number(2 * math.Sqrt(effects.Variance[out.at(o)])), Between: words.Of(o.Between), Output: o, Feeds: o.Feeds}
+			Uncertainty: Number(effects.Expanded[out.at(o)]), Between: words.Of(o.Between), Output: o, Feeds: o.Feeds}
 	}
 	return a
 }

@@ -7,6 +7,7 @@ import "slices"
 var all = []*Quantity{
 	Stature, Mass, Inseam, TrochanterHeight, KneeHeight, TrunkLength, ArmLength, ArmSpan, ShoulderWidth,
 	ThighLength, ShankLength, FrontHipPoints, HipWidth, SitBoneWidth, HandLength, FingerLength, PushUpWidth, LegDifference,
+	LungeLeft, LungeRight, KneeShortLeft, KneeShortRight, HipBend, SitAndReach,
 
 	FootLength, OtherFoot, HeelToBallInner, HeelToBallOuter, CleatBehindBall, PedalHeight, SoleHeight,
 	QFactor, FootOffset, PedalWidth, PedalThickness, PedalSpacer, CleatShift, ToeOut, ShoeSize, HeelCup, PedalThread,

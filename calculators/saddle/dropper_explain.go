@@ -48,7 +48,7 @@ func explainTravel(v calculators.Values, r *calculators.Result) {
 	}
 	apart, errors := math.Abs(float64(depth.Value-room.Value)), float64(depth.Uncertainty+room.Uncertainty)
 	if depth.Exists() && apart < errors {
-		r.Note(calculators.CheckNote, "Room and depth allow nearly the same travel, and within the measurements’ errors either may bind, so the ± is approximate.")
+		r.Note(calculators.CheckNote, "Room and depth allow nearly the same travel, and within the measurements’ errors either may bind; the ± allows for both.")
 	}
 }
 

@@ -11,9 +11,11 @@ import (
 
 // moved makes a Solve of a function of the inputs at x.
 func moved(x []float64, f func(x []float64) []float64) uncertainty.Solve {
-	return func(i int, d float64, y []float64) bool {
+	return func(d, y []float64) bool {
 		at := append([]float64(nil), x...)
-		at[i] += d
+		for i := range at {
+			at[i] += d[i]
+		}
 		values := f(at)
 		copy(y, values)
 		return values != nil
