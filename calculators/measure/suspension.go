@@ -28,10 +28,4 @@ var (
 		High: 1400, Least: 300, Most: 2000, Repeat: 25,
 		How: "Weigh the front wheel level, then again with the rear wheel raised by a known height. The change of " +
 			"the reading gives the height above the ground."}
-	COMForwardError = &Quantity{Key: "com-forward-error", Label: "Body model off, forward", Unit: Mm, Low: -25,
-		High: 25, Least: -150, Most: 150,
-		How: "Leave it empty. It stands for how far the body model may put your centre of mass too far forward."}
-	COMHeightError = &Quantity{Key: "com-height-error", Label: "Body model off, upward", Unit: Mm, Low: -25,
-		High: 25, Least: -150, Most: 150,
-		How: "Leave it empty. It stands for how far the body model may put your centre of mass too high."}
 )
