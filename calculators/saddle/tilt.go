@@ -97,7 +97,7 @@ func pitches(v calculators.Values) (sag, slope float64) {
 	}
 	sag = stand.HeadAngle - sunk.HeadAngle
 	on := geometry.Balance{Ahead: v.Of(measure.COMForward), Height: v.Of(measure.COMHeight),
-		Wheelbase: v.Of(measure.Wheelbase)}
+		Wheelbase: sunk.Wheelbase()}
 	springs, ok := fit.NewSprings(v, stand, on)
 	if !ok {
 		return sag, math.NaN()
