@@ -159,14 +159,22 @@ func TestWhatIsSaidOfThePost(t *testing.T) {
 	}
 
 	const noMinimums = "saddle-height=738 seat-tube-length=417 travel-post=185 post-length=497"
-	r := calctest.Answer(t, Dropper(), noMinimums+" insertion-post=190")
+	r := calctest.Answer(t, Dropper(), noMinimums+" insertion-post=150")
 	require.True(t, calctest.Says(r, "“Frame's minimum insertion” was not given"))
 	require.False(t, calctest.Says(r, "“Post's minimum insertion” was not given"))
 	require.Contains(t, meaning(r, postInsertion), "Whether that is deep enough is not known")
-	r = calctest.Answer(t, Dropper(), noMinimums+" insertion-frame=190")
+	r = calctest.Answer(t, Dropper(), noMinimums+" insertion-frame=150")
 	require.True(t, calctest.Says(r, "“Post's minimum insertion” was not given"))
 	require.False(t, calctest.Says(r, "“Frame's minimum insertion” was not given"))
 	require.Equal(t, "not known: look it up or measure it", calctest.Column(t, r, "limits", "verdict")[2])
+
+	// 497 − 275 − 35 = 187 are inside. Too shallow for the one minimum that is known is too
+	// shallow, whatever the other is; and nothing is enough by less than the errors.
+	for _, one := range []string{" insertion-post=190", " insertion-frame=190"} {
+		require.Contains(t, meaning(calctest.Answer(t, Dropper(), noMinimums+one), postInsertion), "Do not ride it")
+	}
+	r = calctest.Answer(t, Dropper(), noMinimums+" insertion-post=100 insertion-frame=185")
+	require.Contains(t, meaning(r, postInsertion), "Too close to say")
 
 	// Half a millimetre of travel is some, and half a millimetre of room holds nothing up.
 	r = calctest.Answer(t, Dropper(), "saddle-height=502.5 seat-tube-length=400 saddle-stack=48 post-collar=28"+

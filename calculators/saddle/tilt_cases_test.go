@@ -9,6 +9,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/calctest/leg"
 )
 
 const unlikeWheels = "saddle-tilt=1.7±0.6 grade=13±1.5 fork-travel=154±3 sag-front=18±2 rear-travel=137±4" +
@@ -32,7 +33,7 @@ func (s suspended) pitch() float64 {
 	// Above a ground that falls forward by an angle the front axle is higher than the
 	// rear one by x·sin + y·cos, which has to be by what its wheel is larger. Such a
 	// ground is level to somebody on it, so the bike is tipped back by that angle.
-	return halve(-math.Pi/4, math.Pi/4, func(fall float64) float64 {
+	return leg.Halve(-math.Pi/4, math.Pi/4, func(fall float64) float64 {
 		return s.frontWheel - s.rearWheel - (x*math.Sin(fall) + y*math.Cos(fall))
 	}) * 180 / math.Pi
 }
@@ -57,7 +58,7 @@ func (s suspended) tip(slope float64, at laden) float64 {
 	sin, cos := math.Sincos(s.head * math.Pi / 180)
 	axles := func(front, back float64) (x, y, fall float64) { // front axle from the rear one, in the frame
 		x, y = s.base-front*cos, s.frontWheel-s.rearWheel+front*sin-back
-		fall = halve(-math.Pi/4, math.Pi/4, func(fall float64) float64 {
+		fall = leg.Halve(-math.Pi/4, math.Pi/4, func(fall float64) float64 {
 			return s.frontWheel - s.rearWheel - (x*math.Sin(fall) + y*math.Cos(fall))
 		})
 		return x, y, fall
@@ -76,7 +77,7 @@ func (s suspended) tip(slope float64, at laden) float64 {
 		wx, wy := spun(cx, cy-sunk, fall)
 		return (wx*press-(wy+s.rearWheel)*pull)/long - load, fall
 	}
-	load := halve(0, 1, func(load float64) float64 { miss, _ := now(load); return miss })
+	load := leg.Halve(0, 1, func(load float64) float64 { miss, _ := now(load); return miss })
 	_, fall := now(load)
 	return (fall - level) * 180 / math.Pi
 }
@@ -137,7 +138,7 @@ func TestTiltUncertainty(t *testing.T) {
 				return number(p)
 			}
 		}
-		return expanded(
+		return leg.Expanded(
 			with(func(p *pose, off float64) { p.fork += 3 * off }), with(func(p *pose, off float64) { p.front += 2 * off }),
 			with(func(p *pose, off float64) { p.rear += 4 * off }), with(func(p *pose, off float64) { p.back += 2.5 * off }),
 			with(func(p *pose, off float64) { p.base += 5 * off }), with(func(p *pose, off float64) { p.head += 0.4 * off }),
@@ -159,9 +160,8 @@ func TestTiltUncertainty(t *testing.T) {
 
 	// What is assumed of a bike of which nothing was given, with its own errors: common
 	// practice. The rear tyre is as in front, give or take 1 mm.
-	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372,
-		rearWheel: 372}
-	pitch = expanded(
+	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372, rearWheel: 372}
+	pitch = leg.Expanded(
 		func(off float64) float64 { s := usual; s.fork += 15 * off; return s.pitch() },
 		func(off float64) float64 { s := usual; s.front += 4 * off; return s.pitch() },
 		func(off float64) float64 { s := usual; s.rear += 15 * off; return s.pitch() },
@@ -234,7 +234,7 @@ func TestTheUsualTilt(t *testing.T) {
 	// Grades on which the stand would have to read a given angle: tan of it less the pitch.
 	for level, says := range map[float64]string{-0.1: "Nobody sits there", 0.1: "The far end of what to try",
 		4.9: "The far end of what to try", 5.1: "further than is usual"} {
-		grade := 100 * math.Tan(math.Pi/180*halve(-20, 20, func(slope float64) float64 {
+		grade := 100 * math.Tan(math.Pi/180*leg.Halve(-20, 20, func(slope float64) float64 {
 			return level - unlike.pitch() - unlike.tip(slope, usualWeight(unlike)) - slope
 		}))
 		r := answer(t, Tilt(), "%s grade=%v", unlikeWheels, grade)
