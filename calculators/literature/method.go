@@ -33,6 +33,6 @@ func All() []*Source {
 	return slices.Concat([]*Source{
 		Peveler2005, HamleyThomas1967, NordeenSnyder1977, FerrerRoca2012, FerrerRoca2014,
 		BiniHume2016, BiniHumeCroft2011, Gordon2014, HullJorge1985, GUM2008, Pitman1937, NIST2012, CommonPractice,
-		Meijaard2007, Moore2012, Riel2005, DeLeva1996, ISO4210Part2, CFR1512,
+		Meijaard2007, Moore2012, Riel2005, DeLeva1996, ISO4210Part2, CFR1512, MacRae2000, Nielens2004,
 	}, ofFeet(), ofStance(), ofSaddle(), ofCockpit(), ofMobility())
 }

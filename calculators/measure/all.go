@@ -24,8 +24,8 @@ var all = []*Quantity{
 
 	FrontRim, RearRim, FrontTyre, RearTyre, FrontRadius, RearRadius, CrankLength,
 
-	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight, COMForwardError,
-	COMHeightError,
+	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight,
+	ScaleFront, ScaleRear, ScaleRise, ScaleRearRaised,
 
 	SaddleHeight, SaddleNose, SaddleSetback, NoseSetback, SaddleFloor, SaddleStack, SaddleTilt, RailShift,
 	NewSaddleSetback, SitBoneEdges, TargetKnee, KneeReading,
@@ -42,7 +42,7 @@ var all = []*Quantity{
 	First, Second, Third, SharedError, OwnScatter, OwnDifference, Score, ScoresBefore, ScoresAfter,
 
 	Sex, Pedals, NewPedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
-	SizeSystem, Feeling, Wanted,
+	SizeSystem, Feeling, Wanted, BikeKind, Riding,
 }
 
 // All returns every quantity, in the order in which people fill them in.
