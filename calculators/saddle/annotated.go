@@ -17,7 +17,7 @@ func AnnotatedResult() *calculators.Illustration {
 
 // Places of the picture: the letters' height, the card's width, and where the words
 // beside it begin.
-const letter, cardWide, besideCard = 20.0, 385.0, 425.0
+const letter, cardWide, besideCard = 20.0, 314.0, 340.0
 
 // annotated draws the first answer of a calculator's worked example.
 func annotated(c *calculators.Calculator) *drawing.Figure {
@@ -58,19 +58,19 @@ type card struct {
 	y float64
 }
 
-// broken writes a text that takes two lines on the card, and what it is beside the card.
+// broken writes a text that takes two or three lines on the card, and what it is beside the card.
 func (p *card) broken(role drawing.Role, text words.Text, is string) {
-	p.y -= 0.8 * letter
+	p.y -= letter
 	p.line(role, text, is)
-	p.y -= 0.8 * letter
+	p.y -= letter
 }
 
 // line writes a line on the card, and what it is beside the card, with a leader between.
 func (p *card) line(role drawing.Role, text words.Text, is string) {
 	p.y -= 1.75 * letter
 	p.f.Add(drawing.Label{Role: role, At: on(letter, p.y), Side: drawing.Point{X: 1}, Text: text, Fixed: true},
-		drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{on(cardWide-1.6*letter, p.y), on(besideCard-6, p.y)}},
-		drawing.Circle{Role: drawing.Soft, Fill: drawing.Solid, Centre: on(cardWide-1.6*letter, p.y), Radius: 3},
+		drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{on(cardWide-0.6*letter, p.y), on(besideCard-6, p.y)}},
+		drawing.Circle{Role: drawing.Soft, Fill: drawing.Solid, Centre: on(cardWide-0.6*letter, p.y), Radius: 3},
 		drawing.Label{Role: drawing.Ink, At: on(besideCard, p.y), Side: drawing.Point{X: 1}, Text: words.Of(is), Fixed: true})
 }
 

@@ -20,7 +20,7 @@ const (
 
 // apart is how far the two posts of the picture stand from each other, and beyond how
 // far the second lies on the other side of the limit, mm.
-const apart, beyond = 420, 25
+const apart, beyond = 450, 25
 
 // depthFigure draws the post upright in its cut-away seat tube: as it is, and beside it
 // the same post on the other side of the limit.
