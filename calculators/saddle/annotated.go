@@ -36,7 +36,8 @@ func annotated(c *calculators.Calculator) *drawing.Figure {
 	p.line(drawing.Hot, words.Of("{0}", x.Amount()), "the number")
 	p.line(drawing.Ink, words.Of("± {0}", measure.Error{Amount: x.Margin()}), "what your tape leaves open")
 	p.broken(drawing.Ink, x.Between, "measured between these")
-	p.broken(drawing.Ink, words.Of("What moves the answer most: {0}", words.Of(most.Quantity.Label)), "measure this again first")
+	p.broken(drawing.Ink, words.Of("What moves the answer most: {0}", words.Of(most.Quantity.Label)),
+		"measure this again first")
 	p.caution(words.Of(c.Cautions[0].Title), "read it before you ride")
 	p.frame()
 	return f
@@ -69,17 +70,20 @@ func (p *card) broken(role drawing.Role, text words.Text, is string) {
 func (p *card) line(role drawing.Role, text words.Text, is string) {
 	p.y -= 1.75 * letter
 	p.f.Add(drawing.Label{Role: role, At: on(letter, p.y), Side: drawing.Point{X: 1}, Text: text, Fixed: true},
-		drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{on(cardWide-0.6*letter, p.y), on(besideCard-6, p.y)}},
+		drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{on(cardWide-0.6*letter, p.y),
+			on(besideCard-6, p.y)}},
 		drawing.Circle{Role: drawing.Soft, Fill: drawing.Solid, Centre: on(cardWide-0.6*letter, p.y), Radius: 3},
-		drawing.Label{Role: drawing.Ink, At: on(besideCard, p.y), Side: drawing.Point{X: 1}, Text: words.Of(is), Fixed: true})
+		drawing.Label{Role: drawing.Ink, At: on(besideCard, p.y), Side: drawing.Point{X: 1}, Text: words.Of(is),
+			Fixed: true})
 }
 
 // caution writes a caution's heading on a tinted strip.
 func (p *card) caution(title words.Text, is string) {
 	p.y -= letter
 	top := p.y
-	p.f.Add(drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Hatch, Closed: true, Points: []drawing.Point{
-		on(0.6*letter, top), on(cardWide-0.6*letter, top), on(cardWide-0.6*letter, top-2*letter), on(0.6*letter, top-2*letter)}})
+	p.f.Add(drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Hatch, Closed: true,
+		Points: []drawing.Point{on(0.6*letter, top), on(cardWide-0.6*letter, top),
+			on(cardWide-0.6*letter, top-2*letter), on(0.6*letter, top-2*letter)}})
 	p.y += 0.75 * letter
 	p.line(drawing.Hot, words.Of("Caution: {0}", title), is)
 }
@@ -87,5 +91,6 @@ func (p *card) caution(title words.Text, is string) {
 // frame draws the card's outline around what was written.
 func (p *card) frame() {
 	low := p.y - 1.6*letter
-	p.f.Add(drawing.Line{Role: drawing.Ink, Closed: true, Points: []drawing.Point{on(0, 0), on(cardWide, 0), on(cardWide, low), on(0, low)}})
+	p.f.Add(drawing.Line{Role: drawing.Ink, Closed: true, Points: []drawing.Point{on(0, 0), on(cardWide, 0),
+		on(cardWide, low), on(0, low)}})
 }
