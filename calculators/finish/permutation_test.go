@@ -104,7 +104,8 @@ func TestTheIntervalHoldsWhatIsNotRefuted(t *testing.T) {
 
 // Means of 0 and −8/3, of 0 and −7/3, and both turned round, to the nearest whole number.
 func TestTheNearestWholeDifference(t *testing.T) {
-	for want, after := range map[int][]int{-3: {-3, -3, -2}, -2: {-3, -2, -2}, 3: {3, 3, 2}, 2: {3, 2, 2}, 0: {1, -1, 0}} {
+	for want, after := range map[int][]int{-3: {-3, -3, -2}, -2: {-3, -2, -2}, 3: {3, 3, 2}, 2: {3, 2, 2},
+		0: {1, -1, 0}} {
 		require.Equal(t, want, nearest([]int{0, 0}, after), after)
 	}
 }
@@ -114,7 +115,8 @@ func TestHowFewRidesTellAnything(t *testing.T) {
 	for _, c := range []struct {
 		n, m int
 		can  bool
-	}{{3, 3, false}, {4, 4, true}, {3, 4, true}, {4, 3, true}, {2, 4, false}, {2, 5, true}, {1, 10, false}, {0, 4, false}, {4, 0, false}} {
+	}{{3, 3, false}, {4, 4, true}, {3, 4, true}, {4, 3, true}, {2, 4, false}, {2, 5, true}, {1, 10, false},
+		{0, 4, false}, {4, 0, false}} {
 		require.Equal(t, c.can, Tells(c.n, c.m, 0.05), "%d and %d", c.n, c.m)
 	}
 }

@@ -32,20 +32,24 @@ func Scores() *calculators.Calculator {
 
 // What it answers.
 var (
-	difference = &calculators.Output{Name: "difference", Label: "New setting against old", Unit: measure.One, Finer: 1,
+	difference = &calculators.Output{Name: "difference", Label: "New setting against old", Unit: measure.One,
+		Finer:   1,
 		Between: "mean of the new setting’s scores less that of the old one’s, in points of 10; less is better"}
 	chance = &calculators.Output{Name: "chance", Label: "As much by chance alone", Unit: measure.Percent, Finer: 1,
 		Between: "of all ways to deal the same scores to the two settings, those whose means differ at least as much"}
 	moreRides = &calculators.Output{Name: "more-rides", Label: "More rides that would tell", Unit: measure.One,
 		Between: "from the rides you have to as many as show such a difference four times out of five, both settings together"}
-	rideScatter = &calculators.Output{Name: "ride-scatter", Label: "One ride differs from the next by", Unit: measure.One, Finer: 1,
+	rideScatter = &calculators.Output{Name: "ride-scatter", Label: "One ride differs from the next by",
+		Unit: measure.One, Finer: 1,
 		Between: "standard deviation of the scores within a setting, both settings together", Folded: true}
 )
 
 // The means, which the table shows.
 var (
-	meanBefore = &calculators.Output{Name: "mean-before", Label: "Mean of the old setting", Unit: measure.One, Finer: 1}
-	meanAfter  = &calculators.Output{Name: "mean-after", Label: "Mean of the new setting", Unit: measure.One, Finer: 1}
+	meanBefore = &calculators.Output{Name: "mean-before", Label: "Mean of the old setting", Unit: measure.One,
+		Finer: 1}
+	meanAfter = &calculators.Output{Name: "mean-after", Label: "Mean of the new setting", Unit: measure.One,
+		Finer: 1}
 )
 
 const (

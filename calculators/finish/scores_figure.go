@@ -24,13 +24,18 @@ func scoresFigure(r *calculators.Result, before, after rides, bounded bool) *dra
 	f.Add(scoreRow(row, drawing.Before, words.Of("old"), before, float64(old.Value))...)
 	f.Add(scoreRow(0, drawing.Ink, words.Of("new"), after, float64(new.Value))...)
 	for s := 0; s <= 10; s += 2 {
-		f.Add(drawing.Label{Role: drawing.Soft, At: on(float64(s), -8), Side: drawing.Point{Y: -1}, Text: words.Of("{0}", number(float64(s))), Fixed: true})
+		f.Add(drawing.Label{Role: drawing.Soft, At: on(float64(s), -8), Side: drawing.Point{Y: -1},
+			Text: words.Of("{0}", number(float64(s))), Fixed: true})
 	}
-	f.Add(drawing.Label{Role: drawing.Soft, At: on(0, -62), Side: drawing.Point{X: 1}, Text: words.Of("no trouble"), Fixed: true},
-		drawing.Label{Role: drawing.Soft, At: on(10, -62), Side: drawing.Point{X: -1}, Text: words.Of("unbearable"), Fixed: true})
+	f.Add(drawing.Label{Role: drawing.Soft, At: on(0, -62), Side: drawing.Point{X: 1},
+		Text: words.Of("no trouble"), Fixed: true},
+		drawing.Label{Role: drawing.Soft, At: on(10, -62), Side: drawing.Point{X: -1},
+			Text: words.Of("unbearable"), Fixed: true})
 	if old.Value != new.Value {
-		f.Add(drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []drawing.Point{on(float64(new.Value), 5*dot), on(float64(new.Value), row-32)}},
-			drawing.Dimension{Role: drawing.Hot, A: on(float64(old.Value), row), B: on(float64(new.Value), row), Along: drawing.Point{X: 1},
+		f.Add(drawing.Line{Role: drawing.Hot, Pen: drawing.Thin,
+			Points: []drawing.Point{on(float64(new.Value), 5*dot), on(float64(new.Value), row-32)}},
+			drawing.Dimension{Role: drawing.Hot, A: on(float64(old.Value), row), B: on(float64(new.Value), row),
+				Along:  drawing.Point{X: 1},
 				Offset: -26, Text: words.Of("{0}", points(abs(float64(d.Value)))), Bare: true})
 	}
 	if bounded {
@@ -52,12 +57,15 @@ func scoreRow(y float64, role drawing.Role, name words.Text, x rides, mean float
 		drawing.Label{Role: role, At: on(-0.2, y+14), Side: drawing.Point{X: -1}, Text: name, Fixed: true},
 	}
 	for s := 0; s <= 10; s++ {
-		marks = append(marks, drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{on(float64(s), y), on(float64(s), y-6)}})
+		marks = append(marks, drawing.Line{Role: drawing.Soft, Pen: drawing.Thin,
+			Points: []drawing.Point{on(float64(s), y), on(float64(s), y-6)}})
 	}
 	for i, s := range x {
-		marks = append(marks, drawing.Circle{Role: role, Fill: drawing.Wash, Centre: on(s, y+dot+2+float64(x.under(i))*2*dot), Radius: dot})
+		marks = append(marks, drawing.Circle{Role: role, Fill: drawing.Wash,
+			Centre: on(s, y+dot+2+float64(x.under(i))*2*dot), Radius: dot})
 	}
-	return append(marks, drawing.Line{Role: drawing.Hot, Pen: drawing.Wide, Points: []drawing.Point{on(mean, y-26), on(mean, y+5*dot)}})
+	return append(marks, drawing.Line{Role: drawing.Hot, Pen: drawing.Wide,
+		Points: []drawing.Point{on(mean, y-26), on(mean, y+5*dot)}})
 }
 
 // under counts the earlier rides that the dot of ride i would cover, so stands on.
@@ -76,6 +84,8 @@ func rangeBar(low, high float64) []drawing.Mark {
 	bar := func(a, b drawing.Point) drawing.Mark {
 		return drawing.Line{Role: drawing.Hot, Points: []drawing.Point{a, b}}
 	}
-	return []drawing.Mark{bar(on(low, y), on(high, y)), bar(on(low, y-half), on(low, y+half)), bar(on(high, y-half), on(high, y+half)),
-		drawing.Label{Role: drawing.Hot, At: on((low+high)/2, y-half), Side: drawing.Point{Y: -1}, Text: words.Of("new mean: range"), Fixed: true}}
+	return []drawing.Mark{bar(on(low, y), on(high, y)), bar(on(low, y-half), on(low, y+half)),
+		bar(on(high, y-half), on(high, y+half)),
+		drawing.Label{Role: drawing.Hot, At: on((low+high)/2, y-half), Side: drawing.Point{Y: -1},
+			Text: words.Of("new mean: range"), Fixed: true}}
 }

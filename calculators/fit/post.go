@@ -110,8 +110,10 @@ func SaddleStackInput(example string) calculators.Input {
 // without a collar and with nothing below it.
 func PostParts(folded bool) []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.PostCollar, Example: "28", Folded: folded, Assume: ofDropper(28, 6, "usual for a dropper post")},
-		{Quantity: measure.PostHead, Example: "26", Folded: folded, Assume: calculators.Fixed(26, 5, "usual for a seat post")},
+		{Quantity: measure.PostCollar, Example: "28", Folded: folded,
+			Assume: ofDropper(28, 6, "usual for a dropper post")},
+		{Quantity: measure.PostHead, Example: "26", Folded: folded,
+			Assume: calculators.Fixed(26, 5, "usual for a seat post")},
 		{Quantity: measure.PostActuator, Example: "32", Folded: folded,
 			Assume: ofDropper(35, 10, "usual for a dropper post; measure it before you trust an insertion")},
 	}

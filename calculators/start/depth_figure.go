@@ -20,7 +20,7 @@ const (
 
 // apart is how far the two posts of the picture stand from each other, and beyond how
 // far the second lies on the other side of the limit, mm.
-const apart, beyond = 420, 25
+const apart, beyond = 450, 25
 
 // depthFigure draws the post upright in its cut-away seat tube: as it is, and beside it
 // the same post on the other side of the limit.
@@ -101,11 +101,13 @@ func (c cutAway) marks(x float64, said words.Text) []drawing.Mark {
 	marks := []drawing.Mark{
 		section(x-drawnWall, x-drawnBore, c.bottom), section(x+drawnBore, x+drawnWall, c.bottom),
 		drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Smooth: true, Points: []drawing.Point{
-			at(x-drawnWall-6, c.bottom-4), at(x-drawnWall/2, c.bottom+4), at(x+drawnWall/2, c.bottom-4), at(x+drawnWall+6, c.bottom+4)}},
+			at(x-drawnWall-6, c.bottom-4), at(x-drawnWall/2, c.bottom+4), at(x+drawnWall/2, c.bottom-4),
+			at(x+drawnWall+6, c.bottom+4)}},
 	}
 	part := func(fill drawing.Fill, from, to, half float64) {
 		if to > from {
-			marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: fill, A: at(x, from), B: at(x, to), Ra: half, Rb: half})
+			marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: fill, A: at(x, from), B: at(x, to), Ra: half,
+				Rb: half})
 		}
 	}
 	head := c.p.Stands - c.v.Of(measure.PostHead)
@@ -152,7 +154,8 @@ func (c cutAway) top() float64 { return c.p.Stands + c.v.Of(measure.SaddleStack)
 func (c cutAway) saddle(x float64) []drawing.Mark {
 	rails, top := c.p.Stands, c.top()
 	return []drawing.Mark{
-		drawing.Line{Role: drawing.Ink, Points: []drawing.Point{at(x-70, top-10), at(x-50, rails), at(x+50, rails), at(x+80, top-4)}},
+		drawing.Line{Role: drawing.Ink, Points: []drawing.Point{at(x-70, top-10), at(x-50, rails), at(x+50,
+			rails), at(x+80, top-4)}},
 		drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Smooth: true,
 			Points: []drawing.Point{at(x-95, top+4), at(x-60, top), at(x+40, top), at(x+95, top-8)}},
 	}
@@ -168,7 +171,8 @@ func (c cutAway) limits(x float64) (marks []drawing.Mark) {
 			role, said = drawing.Hot, words.Of("mark, in sight")
 		}
 		marks = append(marks,
-			drawing.Line{Role: role, Pen: drawing.Heavy, Points: []drawing.Point{at(x-drawnBore, mark), at(x+drawnBore, mark)}},
+			drawing.Line{Role: role, Pen: drawing.Heavy, Points: []drawing.Point{at(x-drawnBore, mark),
+				at(x+drawnBore, mark)}},
 			drawing.Label{Role: role, At: at(x-drawnBore, mark), Side: at(-1, 0.4), Text: said, Leader: true})
 	}
 	if c.v.Has(measure.InsertionFrame) {
@@ -178,13 +182,17 @@ func (c cutAway) limits(x float64) (marks []drawing.Mark) {
 			role = drawing.Hot
 		}
 		marks = append(marks,
-			drawing.Line{Role: role, Pen: drawing.Hidden, Points: []drawing.Point{at(x-drawnWall-14, least), at(x+drawnWall+14, least)}},
-			drawing.Label{Role: role, At: at(x-drawnWall-14, least+besideMark(least, mark)), Side: at(-1, 0), Text: words.Of("frame’s minimum"), Fixed: true})
+			drawing.Line{Role: role, Pen: drawing.Hidden, Points: []drawing.Point{at(x-drawnWall-14, least),
+				at(x+drawnWall+14, least)}},
+			drawing.Label{Role: role, At: at(x-drawnWall-14, least+besideMark(least, mark)), Side: at(-1, 0),
+				Text: words.Of("frame’s minimum"), Fixed: true})
 	}
 	if end < 0 {
-		marks = append(marks, drawing.Dimension{Role: drawing.Hot, A: at(x+drawnBore, end), B: at(x+drawnBore, 0), Along: at(0, 1),
+		marks = append(marks, drawing.Dimension{Role: drawing.Hot, A: at(x+drawnBore, end), B: at(x+drawnBore, 0),
+			Along:  at(0, 1),
 			Offset: -75, Text: words.Of("inside {0}", measure.Millimetres(c.p.Insertion))})
 	}
-	return append(marks, drawing.Dimension{Role: drawing.Ink, A: at(x+drawnWall, 0), B: at(x, c.p.Stands), Along: at(0, 1),
+	return append(marks, drawing.Dimension{Role: drawing.Ink, A: at(x+drawnWall, 0), B: at(x, c.p.Stands),
+		Along:  at(0, 1),
 		Offset: -75, Text: words.Of("{0}", measure.Millimetres(c.p.Stands))})
 }
