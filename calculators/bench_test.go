@@ -1,12 +1,27 @@
 package calculators_test
 
 import (
+	"math"
 	"testing"
 
 	"plumbline/calculators"
 	"plumbline/calculators/catalog"
 	"plumbline/calculators/panel"
 )
+
+// BenchmarkYardstick is plain arithmetic that never changes. What the others take in
+// multiples of it can be compared between two runs, whatever else the machine was doing.
+func BenchmarkYardstick(b *testing.B) {
+	sum := 0.0
+	for b.Loop() {
+		for i := range 2000 {
+			sum += math.Sqrt(float64(i)) * math.Sin(float64(i))
+		}
+	}
+	if math.IsNaN(sum) {
+		b.Fatal(sum)
+	}
+}
 
 // BenchmarkRun runs every calculator on its worked example, uncertainty and
 // drawing included (the figure as data; writing it is the panel's part).

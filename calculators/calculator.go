@@ -22,6 +22,7 @@ const (
 	Feet    Section = "feet"
 	Saddle  Section = "saddle"
 	Cockpit Section = "cockpit"
+	Finish  Section = "finish"
 )
 
 // Calculator declares one calculation. Everything but Solve and Explain is data.

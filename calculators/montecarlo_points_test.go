@@ -4,6 +4,8 @@ package calculators_test
 // calculator is simulated.
 var morePoints = map[string][]string{
 	"repeat-readings":     {"quantity=foot-length first=262 second=266 third=269 helped=help", "quantity=stature first=1741 second=1746"},
+	"post-depth":          {"saddle-height=690 seat-tube-length=430 post-length=400 travel-post=0 insertion-post=80 insertion-frame=110", "saddle-height=820±2 seat-tube-length=460±1 saddle-stack=45±1 travel-post=210 post-length=560±1 insertion-post=120 insertion-frame=170 post-collar=25±1 post-head=25±1 post-actuator=30±1"},
+	"ride-scores":         {"scores-before=6;5;7;6 scores-after=3;4;4;2", "scores-before=6;5 scores-after=5.5;7"},
 	"bike-by-tape":        {"bb-to-head-tube=748±1 rear-axle-to-head-tube=1050±1 chainstay=430±1 front-centre=729±1 rear-axle-height=364 front-axle-height=364 bb-height=304±1", "bb-to-head-tube=790 rear-axle-to-head-tube=1100 chainstay=438 front-centre=813 wheelbase=1250 rear-axle-height=353 front-axle-height=372 bb-height=338"},
 	"missing-measurement": {"quantity=inseam stature=1650 sex=f", "quantity=arm-length stature=1880±4 sex=m"},
 	"climb-balance":       {"com-forward=430 com-height=1040 wheelbase=1210 grade=20±0", "inseam=750±4 stature=1600±4 sex=f mass=62 saddle-height=655 grip-x=412 grip-y=672 reach=432 stack=605 head-angle=65.5 seat-angle=77 chainstay=434 trunk-length=482±6 arm-length=608±6 grade=10±0"},
@@ -31,8 +33,16 @@ var morePoints = map[string][]string{
 		"saddle-height=640 seat-tube-length=400",
 		"saddle-height=820±2 seat-tube-length=460±1 saddle-stack=45±1 travel-post=210 post-length=560±1 free-depth=290±2 insertion-post=120 insertion-frame=130 post-collar=25±1 post-head=25±1 post-actuator=30±1",
 	},
+	"pedal-change": {
+		"inseam=791 sex=m pedals=flat saddle-height=690",
+		"inseam=905±5 trochanter-height=965±6 pedals=clip pedal-height=14 sole-height=9 cleat-behind-ball=6 new-pedals=clip new-pedal-height=11 new-sole-height=17 new-cleat-behind-ball=18 saddle-height=790±2 saddle-setback=190 crank-length=175",
+	},
+	"foot-angle": {
+		"toe-out-left=-3 toe-out-right=12±1 cleat-angle-left=2 cleat-angle-right=5 pedal-float=9",
+		"toe-out-left=6±2 toe-out-right=9±2 foot-length=291±2 crank-length=165 q-factor=168±1 foot-offset=60±1 chainstay=430±2 rear-end-width=190±2 stay-width=125±2 arm-set-in=6±1 heel-cup=5 cleat-behind-ball=14±1",
+	},
 	"stance-width": {
-		"q-factor=168 hip-width=150 foot-offset=52±1 toe-out=-4 pedal-thread=15 pedal-spacer=1",
+		"q-factor=168 front-hip-points=208 foot-offset=52±1 toe-out=-4 pedal-thread=15 pedal-spacer=1",
 		"q-factor=183 hip-width=190 foot-offset=60±2 toe-out=12±2 inseam=905±5 foot-length=280",
 	},
 	"shoe-size": {
@@ -41,7 +51,7 @@ var morePoints = map[string][]string{
 	},
 	"leg-difference": {
 		"leg-difference=4.5±0.3 difference-found=clinician warning-sign=none",
-		"leg-difference=12 difference-found=home warning-sign=some",
+		"leg-difference=12 difference-found=blocks warning-sign=some",
 	},
 	"saddle-tilt": {
 		"saddle-tilt=-1 grade=25",

@@ -9,18 +9,20 @@ import (
 )
 
 // The kinds of fenced blocks with a meaning in a guide; the info string is the kind
-// and a name. The last three fill a whole page and take no name.
+// and a name; measure takes several. The last three fill a whole page and take no
+// name.
 const (
 	calculatorBlock = "calculator"
 	figureBlock     = "figure"
 	cautionBlock    = "caution"
 	formulaBlock    = "formula"
+	measureBlock    = "measure"
 	sheetBlock      = "sheet"
 	symptomsBlock   = "symptoms"
 	prepareBlock    = "prepare"
 )
 
-var blockKinds = []string{calculatorBlock, figureBlock, cautionBlock, formulaBlock, sheetBlock, symptomsBlock,
+var blockKinds = []string{calculatorBlock, figureBlock, cautionBlock, formulaBlock, measureBlock, sheetBlock, symptomsBlock,
 	prepareBlock}
 
 // nameless tells whether blocks of a kind take no name.
@@ -32,9 +34,10 @@ func nameless(kind string) bool {
 type block struct {
 	ast.BaseBlock
 	kind, name string
-	more       string // words after the name, which are a mistake
-	place      string // which of the page's blocks of that name this is, from "1"
-	at         int    // where the info string stands
+	more       string   // words after the name, which are a mistake
+	keys       []string // what a measure block shows, in order
+	place      string   // which of the page's blocks of that name this is, from "1"
+	at         int      // where the info string stands
 	nameAt     int
 	filled     bool // whether there are lines inside, which are a mistake
 }
@@ -84,6 +87,9 @@ func ours(f *ast.FencedCodeBlock, src []byte) *block {
 		b := &block{kind: kind, at: f.Info.Segment.Start,
 			nameAt: f.Info.Segment.Start + len(info) - len(strings.TrimLeft(rest, " "))}
 		b.name, b.more, _ = strings.Cut(name, " ")
+		if kind == measureBlock {
+			b.keys, b.more = strings.Fields(name), ""
+		}
 		for i := range f.Lines().Len() {
 			line := f.Lines().At(i)
 			b.filled = b.filled || strings.TrimSpace(string(line.Value(src))) != ""

@@ -36,6 +36,9 @@ func (g *Guide) checkBlock(p *guidePage, b *block) (bad []Mistake) {
 	switch {
 	case nameless(b.kind):
 		return g.checkWhole(p, b)
+	case b.name == "" && b.kind == measureBlock:
+		return []Mistake{p.mistake(b.at, "this measure block names no measurement",
+			"write ```measure KEY, or several keys with spaces between them")}
 	case b.name == "":
 		return []Mistake{p.mistake(b.at, "this "+b.kind+" block names no "+b.kind, "write ```"+b.kind+" NAME")}
 	case b.more != "":
@@ -71,6 +74,8 @@ func (g *Guide) checkBlock(p *guidePage, b *block) (bad []Mistake) {
 		if g.library.cautions[b.name] == nil {
 			unknown(g.library.cautionKeys, "add it to cautions.yaml")
 		}
+	case measureBlock:
+		bad = append(bad, p.checkMeasure(b)...)
 	case formulaBlock:
 		if _, err := findFormula(b.name); err != nil {
 			bad = append(bad, p.mistake(b.nameAt, err.what, err.remedy))
@@ -169,6 +174,8 @@ func (p *guidePage) checkHeadings() (bad []Mistake) {
 			bad = append(bad,
 				p.mistake(h.at, "“"+h.text+"” is a first-level heading, and the page's title is that already",
 					"write ## "+h.text))
+		case p.measured(h): // its block is looked at below
+			continue
 		case h.level > above+1:
 			bad = append(bad, p.mistake(h.at, "the heading “"+h.text+"” skips a level",
 				"write "+strings.Repeat("#", above+1)+" "+h.text))
@@ -181,10 +188,10 @@ func (p *guidePage) checkHeadings() (bad []Mistake) {
 	for _, b := range p.blocks {
 		// These blocks begin with a heading of the third level, so one of the second
 		// has to stand above them.
-		if b.kind != calculatorBlock && b.kind != prepareBlock {
+		if b.kind != calculatorBlock && b.kind != prepareBlock && b.kind != measureBlock {
 			continue
 		}
-		if !slices.ContainsFunc(p.headings, func(h heading) bool { return h.level > 1 && h.at < b.at }) {
+		if !slices.ContainsFunc(p.headings, func(h heading) bool { return h.level > 1 && h.at < b.at && !p.measured(h) }) {
 			bad = append(bad,
 				p.mistake(b.at,
 					"no heading stands above this "+b.kind+" block, whose own headings are of the third level",

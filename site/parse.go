@@ -12,6 +12,8 @@ import (
 	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
+
+	"plumbline/calculators/measure"
 )
 
 // guidePage is one page of the guide, read from one Markdown file.
@@ -135,6 +137,12 @@ func (p *guidePage) collect() {
 			p.autos = append(p.autos, n)
 		case *block:
 			p.blocks = append(p.blocks, n)
+			for _, key := range n.keys {
+				if q := measure.Named(key); q != nil {
+					p.headings = append(p.headings, heading{3, q.Label, measureID(key), n.at})
+					plain.WriteString(q.Label + ". " + q.How.Text + " " + q.How.Slip + "\n")
+				}
+			}
 			return ast.WalkSkipChildren, nil
 		case *citation:
 			p.cites = append(p.cites, n)
@@ -163,6 +171,9 @@ func (p *guidePage) reserve(ids map[string]bool) {
 			name := b.name
 			if nameless(b.kind) {
 				name = b.kind
+			}
+			for _, key := range b.keys {
+				ids[measureID(key)] = true
 			}
 			places[name]++
 			b.place = strconv.Itoa(places[name])

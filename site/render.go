@@ -99,11 +99,13 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	var s string
 	switch b.kind {
 	case calculatorBlock:
-		s = w.g.shelf.bench(b, w.g.reader)
+		s = w.g.sketched(w.p, w.g.shelf.bench(b, w.g.reader))
 	case figureBlock:
 		s = drawn(w.g.shelf.figure(b.name, w.g.reader), "figure-"+b.name+"-"+b.place, w.g.reader)
 	case cautionBlock:
 		s = warned(w.g.library.cautions[b.name], w.g.reader)
+	case measureBlock:
+		s = w.g.instructions(w.p, b)
 	case formulaBlock:
 		f, err := findFormula(b.name)
 		if err != nil {

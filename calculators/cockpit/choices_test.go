@@ -27,7 +27,8 @@ func listedByHand(all []handParts) (list []handParts, within bool) {
 
 // tableIs holds a table of combinations, its first row, what it says of each set, and the
 // row to begin with, counted from 1.
-func tableIs(t *testing.T, r *calculators.Result, rows []handParts, star int, within bool, mark func(handParts) string) {
+func tableIs(t *testing.T, r *calculators.Result, rows []handParts, star int, within bool,
+	mark func(handParts) string) {
 	t.Helper()
 	table := r.Tables[0]
 	require.Equal(t, "combinations", table.Name)
@@ -36,7 +37,8 @@ func tableIs(t *testing.T, r *calculators.Result, rows []handParts, star int, wi
 	assert.Contains(t, plain(table.Caption.Say(nil)), "within 5 mm of the target")
 	var want, got []string
 	for i, p := range rows {
-		want = append(want, strings.Join([]string{mm(p.stem), deg(p.angle), mm(p.spacers), mm(p.rise), tenthMm(p.off), mark(p)}, " | "))
+		want = append(want, strings.Join([]string{mm(p.stem), deg(p.angle), mm(p.spacers), mm(p.rise), tenthMm(p.off),
+			mark(p)}, " | "))
 		var cells []string
 		if i < len(table.Rows) {
 			for _, cell := range table.Rows[i] {
@@ -53,8 +55,11 @@ func tableIs(t *testing.T, r *calculators.Result, rows []handParts, star int, wi
 // the fewest parts to buy is starred, even where it is not among the first ten.
 func TestStemBeginsWithTheSimplest(t *testing.T) {
 	seen := map[string]bool{}
-	for _, change := range []numbers{{}, {"move-x": -3, "move-y": 6}, {"move-x": 4, "move-y": 21}, {"spacers": 0, "move-x": -17}, {"move-x": 60}, {"stem-length": 72, "move-y": -9},
-		{"move-x": -5.5, "move-y": 11.5, "spacers-limit": 12}, {"move-x": 0, "move-y": 0}, {"move-x": 0, "move-y": 10}, {"stem-angle": 9, "bar-sweep": 30, "move-x": 12, "move-y": -10}, {"move-x": -9.5, "move-y": 20, "spacers-limit": 37},
+	for _, change := range []numbers{{}, {"move-x": -3, "move-y": 6}, {"move-x": 4, "move-y": 21},
+		{"spacers": 0, "move-x": -17}, {"move-x": 60}, {"stem-length": 72, "move-y": -9},
+		{"move-x": -5.5, "move-y": 11.5, "spacers-limit": 12}, {"move-x": 0, "move-y": 0},
+		{"move-x": 0, "move-y": 10}, {"stem-angle": 9, "bar-sweep": 30, "move-x": 12, "move-y": -10},
+		{"move-x": -9.5, "move-y": 20, "spacers-limit": 37},
 		{"stem-angle": -6, "move-x": -9, "move-y": 4}, {"spacers-limit": 0}} {
 		n := partsRecord.with(numbers{"move-x": -12, "move-y": 14, "spacers-limit": 31}).with(change)
 		_, grip := clampAndGrip(n)
@@ -94,7 +99,8 @@ func TestStemBeginsWithTheSimplest(t *testing.T) {
 			}
 			return say("another bar")
 		})
-		assert.Equal(t, within && best < 0, saysPlain(r, "Every combination that comes near needs more spacers"), n.typed())
+		assert.Equal(t, within && best < 0, saysPlain(r, "Every combination that comes near needs more spacers"),
+			n.typed())
 		seen["star 11"] = seen["star 11"] || star == 11
 		seen["none"] = seen["none"] || best < 0
 		seen["not within"] = seen["not within"] || !within
@@ -106,8 +112,13 @@ func TestStemBeginsWithTheSimplest(t *testing.T) {
 // whose stem is a usual one, or else the first that the steerer allows.
 func TestSameBeginsWithUsualParts(t *testing.T) {
 	seen := map[string]bool{}
-	for _, change := range []numbers{{}, {"new-spacers-limit": 4}, {"new-spacers-limit": 0, "grip-x": 447}, {"grip-x": 380, "grip-y": 760}, {"grip-x": 520}, {"grip-x": 482, "new-spacers-limit": 12},
-		{"grip-y": 737, "grip-x": 449, "new-spacers-limit": 6}, {"grip-x": 490, "grip-y": 730}, {"grip-y": 700, "grip-x": 430, "new-spacers-limit": 1}, {"grip-y": 752, "new-spacers-limit": 2}} {
+	for _, change := range []numbers{{}, {"new-spacers-limit": 4}, {"new-spacers-limit": 0, "grip-x": 447},
+		{"grip-x": 380, "grip-y": 760}, {"grip-x": 520}, {"grip-x": 482, "new-spacers-limit": 12},
+		{"grip-y": 737, "grip-x": 449, "new-spacers-limit": 6}, {"grip-x": 490, "grip-y": 730},
+		{"grip-y": 700, "grip-x": 430, "new-spacers-limit": 1}, {"grip-y": 752, "new-spacers-limit": 2},
+		{"grip-x": 454, "grip-y": 722, "new-spacers-limit": 0}, {"grip-x": 445, "grip-y": 738},
+		{"grip-x": 481, "grip-y": 722},
+		{"grip-x": 499, "grip-y": 706, "new-spacers-limit": 4}, {"new-spacers-limit": 19.5}} {
 		n := sameRecord.with(numbers{"new-spacers-limit": 18}).with(change)
 		all := partsByHand(newParts(n), n.grips())
 		list, within := listedByHand(all)
@@ -150,10 +161,12 @@ func TestSameBeginsWithUsualParts(t *testing.T) {
 			return "with the bar named"
 		})
 		out := best < 0 || begin.off > 5
-		assert.Equal(t, out, saysPlain(r, "No usual parts that the steerer allows bring the grips within 5 mm"), n.typed())
+		assert.Equal(t, out, saysPlain(r, "No usual parts that the steerer allows bring the grips within 5 mm"),
+			n.typed())
 		seen["out"] = seen["out"] || out
 		if out {
-			_, ends := clampAndGrip(newParts(n).with(numbers{"stem-length": begin.stem, "stem-angle": begin.angle, "spacers": begin.spacers, "bar-rise": begin.rise}))
+			_, ends := clampAndGrip(newParts(n).with(numbers{"stem-length": begin.stem, "stem-angle": begin.angle,
+				"spacers": begin.spacers, "bar-rise": begin.rise}))
 			miss := ends - n.grips()
 			assert.True(t, saysPlain(r, "The nearest leave them "+plain(signedMm(real(miss)))+" forward and "+plain(signedMm(imag(miss)))+" up of it"), "%v", miss)
 		}

@@ -5,6 +5,8 @@ import (
 	"math/cmplx"
 	"testing"
 
+	"github.com/stretchr/testify/assert"
+
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
 	"plumbline/calculators/measure"
@@ -87,7 +89,8 @@ func TestReadyNumbers(t *testing.T) {
 		cells = append(cells,
 			tableCell{"changes", row, "elbow", other.rider.elbowAt(other.stance, at) - r.elbowAt(s, grip), measure.Deg},
 			tableCell{"changes", row, "room-back", other.rider.back(other.stance, at) - r.back(s, grip), measure.Mm},
-			tableCell{"changes", row, "room-forward", other.rider.forward(other.stance, at) - r.forward(s, grip), measure.Mm})
+			tableCell{"changes", row, "room-forward", other.rider.forward(other.stance, at) - r.forward(s, grip),
+				measure.Mm})
 	}
 	before := grip - scaled(1, complex(readyRecord["move-x"],
 		readyRecord["move-y"])*toward(-handBikeOf(readyRecord).tilt(readyRecord)))
@@ -117,4 +120,13 @@ func TestReadyUncertainty(t *testing.T) {
 	propagates(t, Ready(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5,
 		"grip-x": 4, "grip-y": 3,
 		"crank-length~": 2.5, "pedal-height~": 3, "sole-height~": 3, "cleat-behind-ball~": 5}), readyByHand(""))
+}
+
+// A move in one direction alone leaves the other as it is.
+func TestReadyMovesOneWay(t *testing.T) {
+	at := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736, "sag-front": 0, "sag-rear": 0}
+	for key, grip := range map[string]complex128{"move-x": complex(458+21, 736), "move-y": complex(458, 736+21)} {
+		r := calctest.Answer(t, Ready(), at.with(numbers{key: 21}).typed())
+		assert.InDelta(t, cmplx.Abs(grip), calctest.Value(r, feetToHands), 1e-9, key)
+	}
 }

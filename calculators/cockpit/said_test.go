@@ -86,7 +86,8 @@ func TestGripSays(t *testing.T) {
 		assert.Contains(t, strings.ReplaceAll(meaning(at, gripDrop), "16 mm", "15 mm"), says, "%v", by)
 	}
 	none := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 saddle-height=721")
-	assert.Contains(t, meaning(none, gripFromSaddle), "Give “Saddle height”, and “Effective seat angle” or “Saddle setback”, to have it")
+	assert.Contains(t, meaning(none, gripFromSaddle),
+		"Give “Saddle height”, and “Effective seat angle” or “Saddle setback”, to have it")
 	assert.Contains(t, meaning(none, roomAtBar), "Give “Effective seat angle”")
 	for _, has := range []string{"saddle-height=400 saddle-setback=410",
 		"saddle-height=205 seat-angle=76 seat-tube-angle=50 seat-angle-height=700"} {
@@ -175,8 +176,10 @@ func TestReadySays(t *testing.T) {
 		rider.elbowAt(s, grip+scaled(10, toward(90-head)))-rider.elbowAt(s, grip)
 	assert.True(t, saysPlain(r, "Leaning the trunk by 5 degrees is worth "+deg(trunk)+" of elbow; a stem 10 mm longer is worth "+deg(stem)))
 	ranges(t, r, readyElbow, 45, 80)
-	assert.Equal(t, []string{"Chest lower: trunk leaned 5.0° more", "Knees bent 10.0° more", "10 mm more of spacers", "Stem 10 mm longer",
-		"Grips 20 mm higher", "Reach 20 mm longer, all else kept", "Bar 20 mm wider"}, plainColumn(t, r, "changes", "change"))
+	assert.Equal(t, []string{"Chest lower: trunk leaned 5.0° more", "Knees bent 10.0° more", "10 mm more of spacers",
+		"Stem 10 mm longer",
+		"Grips 20 mm higher", "Reach 20 mm longer, all else kept", "Bar 20 mm wider"},
+		plainColumn(t, r, "changes", "change"))
 
 	// A trunk for each bend: 45 and 80 degrees bound what is common practice.
 	for bend, says := range map[float64]string{44: "Straighter than the 45.0° to 80.0°",
@@ -219,7 +222,8 @@ func TestReadySaysHowFarTheArmsAreShort(t *testing.T) {
 	assert.True(t, saysPlain(r, "Your arms are straight "+mm(short)+" before the grips."))
 	assert.Contains(t, meaning(r, armSlack), "end this much before the grips")
 	for _, table := range r.Tables {
-		assert.True(t, table.Name != "changes" || len(table.Rows) == 0, "arms that do not reach have no bend to compare")
+		assert.True(t, table.Name != "changes" || len(table.Rows) == 0,
+			"arms that do not reach have no bend to compare")
 	}
 	reaches := walk(rider.balance(s, grip), 1, func(t float64) bool {
 		p, _ := rider.stands(s, grip, t)
@@ -236,10 +240,12 @@ func TestReadySaysHowFarTheArmsAreShort(t *testing.T) {
 // rider stands meets first.
 func TestReadySaysWhatEndsTheRoom(t *testing.T) {
 	const (
-		none, straight, frontLeg = "None: you would have to come forward", "before your arms are straight", "before your front leg reaches no further"
-		full, folds, rearLeg     = "None: at this trunk angle your arms have nothing left", "before your elbows fold past 120 degrees", "before your rear leg reaches no further"
-		over                     = "before your shoulders stand over the grips"
-		nowhere, crowded         = "the grips stay out of reach", "no place leaves the arms room in front"
+		none, straight, frontLeg = "None: you would have to come forward", "before your arms are straight",
+			"before your front leg reaches no further"
+		full, folds, rearLeg = "None: at this trunk angle your arms have nothing left",
+			"before your elbows fold past 120 degrees", "before your rear leg reaches no further"
+		over             = "before your shoulders stand over the grips"
+		nowhere, crowded = "the grips stay out of reach", "no place leaves the arms room in front"
 	)
 	// The model closes in on the legs' own end to a hundredth of a degree of the knee,
 	// which can be over a millimetre where they only just meet.
@@ -254,7 +260,8 @@ func TestReadySaysWhatEndsTheRoom(t *testing.T) {
 		for _, knee := range []float64{33, 53} {
 			for _, x := range []float64{290, 437, 540} {
 				for _, y := range []float64{610, 703, 800} {
-					n := readyRecord.with(numbers{"trunk-angle": trunk, "standing-knee": knee, "grip-x": x, "grip-y": y, "grade": 5, "move-x": 0, "move-y": 0})
+					n := readyRecord.with(numbers{"trunk-angle": trunk, "standing-knee": knee, "grip-x": x,
+						"grip-y": y, "grade": 5, "move-x": 0, "move-y": 0})
 					r := calctest.Answer(t, Ready(), "sex=f "+n.typed())
 					if !r.At(hipBehind).Exists() {
 						continue
@@ -344,7 +351,8 @@ func TestSeatedSays(t *testing.T) {
 	assert.Contains(t, meaning(r, seatedTrunk),
 		"allow "+deg(tall)+" with straight arms and "+deg(low)+" with the elbows bent by 60 degrees")
 	assert.False(t, saysPlain(r, "This near to upright"))
-	assert.Equal(t, []string{"As it is", "10 mm more of spacers under the stem", "Bar 10 mm higher, straight up", "Stem 10 mm longer",
+	assert.Equal(t, []string{"As it is", "10 mm more of spacers under the stem", "Bar 10 mm higher, straight up",
+		"Stem 10 mm longer",
 		"Elbows bent 10.0° more"}, plainColumn(t, r, "steps", "step"))
 
 	far := record.with(numbers{"grip-x": 1020, "grip-y": 510})
@@ -419,7 +427,8 @@ func TestStemSays(t *testing.T) {
 		{"spacers-above": 30, "spacers-limit": 26}} {
 		assert.Contains(t, meaning(answer(limits), spacersChange), "your steerer allows 26 mm")
 	}
-	for left, says := range map[float64]string{0.5: "you have to look up", -0.5: "There are only 17 mm under the stem"} {
+	for left, says := range map[float64]string{0.5: "you have to look up",
+		-0.5: "There are only 17 mm under the stem"} {
 		way := scaled(left-17, toward(180-64.7)) // straight down the axis
 		at := answer(numbers{"move-x": real(way), "move-y": imag(way)})
 		assert.Contains(t, meaning(at, spacersChange), says)
@@ -573,3 +582,50 @@ func TestSameSays(t *testing.T) {
 }
 
 func signedMm(x float64) string { return measure.Difference{Amount: measure.Millimetres(x)}.Say(nil) }
+
+func TestWidthSaysItsSteps(t *testing.T) {
+	r := calctest.Answer(t, Width(), widthRecord.typed())
+	assert.Len(t, calctest.Column(t, r, "widths", "width"), 7, "three narrower, three wider")
+	assert.Contains(t, plain(r.Tables[0].Caption.Say(nil)), "each step of 20 mm")
+	bare := widthRecord.with(nil)
+	delete(bare, "bar-width")
+	assert.Contains(t, meaning(calctest.Answer(t, Width(), bare.typed()), armSpread),
+		"Common practice lies between 8.0° and 14.0°")
+	// 720 is one step above 731 − 20.
+	one := calctest.Answer(t, Width(), widthRecord.with(numbers{"bar-width": 721}).typed())
+	assert.Equal(t, []string{"5 mm"}, plainColumn(t, one, "trim", "in"))
+	// Half a mm into the bend is into it, half a mm short of it is not: 5 in, 126 of grip, 57 of controls.
+	mark := func(straight string) string {
+		n := "bar-limit=600 " + straight + " " + widthRecord.typed()
+		return plainColumn(t, calctest.Answer(t, Width(), n), "trim", "mark")[0]
+	}
+	assert.Equal(t, "two rides, then go on or go back", mark("bar-straight=188.5 controls-width=57"))
+	assert.Contains(t, mark("bar-straight=187.4 controls-width=57"), "the controls reach 1 mm into the bend")
+	assert.Equal(t, "two rides, then go on or go back", mark("bar-straight=100"))
+	assert.Equal(t, "two rides, then go on or go back", mark("controls-width=57"))
+	for gap, says := range map[string]string{"tree-gap=732": "leaves 1 mm on each side",
+		"tree-gap=730": "narrower than this bar by 1 mm"} {
+		at := calctest.Answer(t, Width(), gap+" "+widthRecord.typed())
+		assert.True(t, saysPlain(at, says) || saysPlain(at, strings.Replace(says, "1 mm", "0 mm", 1)), gap)
+	}
+	wide := calctest.Answer(t, Width(), "push-up-width=900 arm-length=220 shoulder-width=280")
+	for _, o := range []*calculators.Output{armSpread, reachLost} {
+		assert.Contains(t, meaning(wide, o), "Check “Between shoulder points” and “Shoulder to grip centre”")
+	}
+}
+
+// Where nobody can stand like that every answer says so, but the distance to the hands,
+// which needs no stance.
+func TestReadySaysWhenThereIsNoStance(t *testing.T) {
+	r := calctest.Answer(t, Ready(), readyRecord.with(numbers{"grade": -100, "standing-knee": 12}).typed())
+	for i := range r.Answers {
+		x := &r.Answers[i]
+		assert.Equal(t, x.Output == feetToHands, x.Exists(), x.Name)
+		assert.Equal(t, x.Output != feetToHands, strings.HasPrefix(x.Meaning.Say(nil), "No such stance"), x.Name)
+	}
+	r = calctest.Answer(t, Ready(), readyRecord.typed())
+	assert.Contains(t, meaning(r, trunkAtElbow), "Lean your chest to this angle and your elbows keep 60 degrees")
+	far := calctest.Answer(t, Ready(), readyRecord.with(numbers{"grip-x": 1050}).typed())
+	assert.False(t, far.At(trunkAtElbow).Exists())
+	assert.Contains(t, meaning(far, trunkAtElbow), "No trunk angle leaves that much bend")
+}

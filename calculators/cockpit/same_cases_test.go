@@ -153,3 +153,22 @@ func TestSameSaysWhatIsMissing(t *testing.T) {
 	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil), "“Saddle height” and “New crank” leave no height")
 	assert.False(t, r.At(sameHeight).Exists())
 }
+
+// Without all four travels there is nothing to compare at sag.
+func TestSameComparesAtSagOnlyWithEveryTravel(t *testing.T) {
+	travels := numbers{"fork-travel": 140, "rear-travel": 125, "new-fork-travel": 190, "new-rear-travel": 95}
+	compares := func(n numbers) bool {
+		for _, table := range calctest.Answer(t, Same(), n.typed()).Tables {
+			if table.Name == "at-sag" {
+				return true
+			}
+		}
+		return false
+	}
+	assert.True(t, compares(sameRecord.with(travels)))
+	for key := range travels {
+		n := sameRecord.with(travels)
+		delete(n, key)
+		assert.False(t, compares(n), key)
+	}
+}

@@ -179,3 +179,15 @@ func TestAMoveInOneDirectionIsThatMove(t *testing.T) {
 	require.True(t, calctest.Says(calctest.Answer(t, Stem(), parts+"feeling=pitched move-y=20"),
 		"because you named a move in the other direction alone"))
 }
+
+// A bar and a grip that nobody measured are taken to be 780 and 130 mm.
+func TestStemCostOnAUsualBar(t *testing.T) {
+	n := stemRecord.with(nil)
+	delete(n, "bar-width")
+	delete(n, "grip-length")
+	trunk, load, elbow, _ := costByHand(n, "m")
+	r := calctest.Answer(t, Stem(), "sex=m "+n.typed())
+	tableCell{"cost", 0, "change", trunk, measure.Deg}.compare(t, r)
+	tableCell{"cost", 1, "change", load, measure.Percent}.compare(t, r)
+	tableCell{"cost", 2, "change", elbow, measure.Deg}.compare(t, r)
+}

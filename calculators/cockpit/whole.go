@@ -12,16 +12,36 @@ import (
 	"plumbline/calculators/words"
 )
 
+// Riders are the guide's picture of itself, and the rider seated and standing alone,
+// which show how angles of the body on the bike are read.
+func Riders() []*calculators.Illustration {
+	return []*calculators.Illustration{
+		WholeRider(), rider("measure-seated-angles", seatedAlone), rider("measure-standing-angles", standingAlone),
+	}
+}
+
 // WholeRider is the guide's picture of itself: one rider on one bike at sag,
 // seated and standing ready. It takes the reader's size where that is known, and
 // the scenario's test rider otherwise.
-func WholeRider() *calculators.Illustration {
+func WholeRider() *calculators.Illustration { return rider("whole-rider", bothWays) }
+
+// shown is how a picture shows the rider.
+type shown int
+
+const (
+	bothWays shown = iota
+	seatedAlone
+	standingAlone
+)
+
+// rider makes a picture of the rider on the bike.
+func rider(name string, how shown) *calculators.Illustration {
 	return &calculators.Illustration{
-		Name: "whole-rider",
+		Name: name,
 		Inputs: []calculators.Input{
 			{Quantity: measure.Inseam, Optional: true}, {Quantity: measure.Stature, Optional: true}, fit.SexInput(""),
 		},
-		Draw: drawWholeRider,
+		Draw: func(v calculators.Values) *drawing.Figure { return drawRider(v, how) },
 	}
 }
 
@@ -31,7 +51,7 @@ const testInseam, testStature = 830, 1740
 // The usual sag of the stand-in bike: travel in mm and shares of it in percent.
 const usualForkTravel, usualSagFront, usualRearTravel, usualSagRear = 150, 20, 140, 28
 
-func drawWholeRider(v calculators.Values) *drawing.Figure {
+func drawRider(v calculators.Values, how shown) *drawing.Figure {
 	inseam, stature := float64(testInseam), float64(testStature)
 	sex := fit.Sex(v)
 	switch {
@@ -48,16 +68,16 @@ func drawWholeRider(v calculators.Values) *drawing.Figure {
 			inseam = e.Value
 		}
 	}
-	if f, ok := wholeRider(inseam, stature, sex); ok {
+	if f, ok := wholeRider(inseam, stature, sex, how); ok {
 		return f
 	}
-	f, _ := wholeRider(testInseam, testStature, body.Unknown)
+	f, _ := wholeRider(testInseam, testStature, body.Unknown, how)
 	return f
 }
 
 // wholeRider draws a rider with the survey's proportions on the stand-in bike of
 // that size.
-func wholeRider(inseam, stature float64, sex body.Sex) (*drawing.Figure, bool) {
+func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figure, bool) {
 	leg, _, ok := body.NewLeg(body.Measured{Inseam: inseam, Stature: stature}, sex)
 	trunk, ok1 := body.Trunk.FromStature(stature, sex)
 	arm, ok2 := body.ArmFromStature(stature, sex)
@@ -87,6 +107,22 @@ func wholeRider(inseam, stature float64, sex body.Sex) (*drawing.Figure, bool) {
 	left, lean, seated := who.seatedScene(b, hold.Grip)
 	if err != nil || !seated {
 		return nil, false
+	}
+	switch how {
+	case seatedAlone:
+		f := &drawing.Figure{
+			Title: words.Of("Read from the side: how far the trunk leans, how far the knee bends"),
+			Description: words.Of("A rider sits on a bike, seen square from the side, the crank at the bottom in line with the seat. The line from the knob of the hip to the shoulder point stands {0} above the horizontal. The knee’s bend is the angle between the lower leg and the thigh’s line run on past the knee.",
+				whole(measure.Degrees(lean)))}
+		f.Add(left...)
+		return f, true
+	case standingAlone:
+		f := &drawing.Figure{
+			Title: words.Of("Read from the side: how far knees and elbows bend"),
+			Description: words.Of("A rider stands ready on level pedals, seen square from the side. The knee’s bend, {0}, is the angle between the lower leg and the thigh’s line run on past the knee; the elbow’s bend, {1}, that between the forearm and the upper arm’s line.",
+				whole(measure.Degrees(ready.Front.KneeBend)), whole(measure.Degrees(ready.ElbowBend)))}
+		f.Add(who.standingScene(b, ready, 0)...)
+		return f, true
 	}
 	elbow := words.Of("the elbows bend {0}", whole(measure.Degrees(ready.ElbowBend)))
 	if !ready.Reaches() {

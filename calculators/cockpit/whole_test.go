@@ -18,7 +18,7 @@ func TestEveryRiderIsDrawnWhole(t *testing.T) {
 		stature := rapid.Float64Range(1450, 2050).Draw(t, "stature")
 		inseam := stature * rapid.Float64Range(0.455, 0.505).Draw(t, "share")
 		sex := rapid.SampledFrom([]body.Sex{body.Unknown, body.Female, body.Male}).Draw(t, "sex")
-		if _, ok := wholeRider(inseam, stature, sex); !ok {
+		if _, ok := wholeRider(inseam, stature, sex, bothWays); !ok {
 			t.Fatal("no picture")
 		}
 	})

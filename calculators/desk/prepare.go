@@ -15,28 +15,6 @@ import (
 // readings is how many times a client may take one length.
 const readings = 3
 
-// figures are the quantities whose figure of how they are taken has another name
-// than their own.
-var figures = []struct {
-	of   *measure.Quantity
-	name string
-}{
-	{measure.HeelToBallInner, "measure-heel-to-ball"}, {measure.HeelToBallOuter, "measure-heel-to-ball"},
-	{measure.SitBoneWidth, "measure-sit-bones"}, {measure.FingerLength, "measure-hand-length"},
-	{measure.SaddleHeight, "measure-bike"}, {measure.SaddleSetback, "measure-bike"}, {measure.Reach, "measure-bike"}, {measure.Stack, "measure-bike"},
-	{measure.HeadAngle, "measure-bike"}, {measure.Chainstay, "measure-bike"}, {measure.Wheelbase, "measure-bike"}, {measure.BBHeight, "measure-bike"},
-}
-
-// figureOf is the name of the figure that shows how q is taken.
-func figureOf(q *measure.Quantity) string {
-	for _, f := range figures {
-		if f.of == q {
-			return f.name
-		}
-	}
-	return "measure-" + q.Key
-}
-
 // asked returns the request in a record's address; without one it is the usual
 // list, asked by nobody.
 func asked(fragment string) (*request.Request, []calculators.Problem) {
@@ -89,13 +67,13 @@ func begin(w *markup.Writer, key, title string) {
 // readings.
 func (d Desk) step(w *markup.Writer, q *measure.Quantity, r *record.Record) {
 	begin(w, q.Key, q.Label)
-	if f := d.figure(figureOf(q), r); f != nil {
+	if f := d.figure(q.How.Figure, r); f != nil {
 		w.Raw(`<div class="drawing">`).Raw(f.SVG(w.ID+"-"+q.Key+"-figure", w.R)).Raw(`</div>`)
 	}
-	w.Raw(`<div class="take"><p class="how" id="`).Name("-" + q.Key + "-h").Raw(`">`).Say(q.How).Raw(`</p>`)
+	w.Raw(`<div class="take"><div class="how">`).Take(q, w.ID+"-"+q.Key+"-h").Raw(`</div>`)
 	switch q.Is() {
 	case measure.Pick:
-		picks(w, q.Key, "-t", q.Choices, r.Choice(q))
+		picks(w, q.Key, "-t", q.Choices, q.Unpicked(), r.Choice(q))
 	case measure.Number:
 		numbers(w, q, r.Of(q))
 	default:
@@ -132,9 +110,9 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
 }
 
 // picks writes a choice.
-func picks(w *markup.Writer, key, title string, choices []measure.Choice, chosen string) {
+func picks(w *markup.Writer, key, title string, choices []measure.Choice, open, chosen string) {
 	w.Raw(`<div class="choices" role="group" aria-labelledby="`).Name("-" + key + title).Raw(`">`)
-	for _, c := range append(choices[:len(choices):len(choices)], measure.Choice{Label: "left open"}) {
+	for _, c := range append(choices[:len(choices):len(choices)], measure.Choice{Label: open}) {
 		w.Raw(`<label><input type="radio" name="`).Text(key).Raw(`" value="`).Text(c.Key).Raw(`"`)
 		if c.Key == chosen {
 			w.Raw(` checked`)
@@ -155,7 +133,7 @@ func question(w *markup.Writer, q *request.Question) {
 	begin(w, q.Key, q.Text)
 	w.Raw(`<div class="take"><p class="how">`).Say(q.Help).Raw(` `).Say("You may leave this out. The answer stays on this device until you send it.").Raw(`</p>`)
 	if q.Choices != nil {
-		picks(w, q.Key, "-t", q.Choices, "")
+		picks(w, q.Key, "-t", q.Choices, "Not sure", "")
 	} else {
 		field(w, q.Key, "")
 	}

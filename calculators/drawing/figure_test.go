@@ -206,7 +206,8 @@ func TestAnyFigureIsWellFormedWithPrefixedIdsAndNumbersOnly(t *testing.T) {
 func TestAnyFigureIsWrittenTheSameTwice(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := anyFigure.Draw(t, "figure")
-		if f.SVG("a", nil) != f.SVG("a", nil) {
+		first := f.SVG("a", nil)
+		if again := f.SVG("a", nil); again != first {
 			t.Fatal("two writings differ")
 		}
 	})

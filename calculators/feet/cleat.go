@@ -17,7 +17,8 @@ func Cleat() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "cleat-position", Section: calculators.Feet,
 		Title: "Cleat fore and aft", Question: "Where along your foot should the pedal’s spindle be?",
-		Scenario: "The test rider: both ball joints marked on paper, clipped in, the spindle still under the inner joint.",
+		Scenario: "The test rider: both ball joints marked on paper, clipped in, the spindle still under the " +
+			"inner joint.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				fit.SexInput(""),
@@ -32,8 +33,10 @@ func Cleat() *calculators.Calculator {
 			}),
 		Answers:  []*calculators.Output{spindleFromHeel, spindleBehindBall, cleatSaddleChange},
 		Workings: []*calculators.Output{windowFront, windowStart, windowRear},
-		Sources: []*literature.Source{literature.VanSickleHull2007, literature.Paton2009, literature.PatonJardine2012, literature.Millour2020,
-			literature.Litzenberger2008, literature.RamosOrtega2012, literature.Gordon2014, literature.HullJorge1985, literature.FerrerRoca2014,
+		Sources: []*literature.Source{literature.VanSickleHull2007, literature.Paton2009, literature.PatonJardine2012,
+			literature.Millour2020,
+			literature.Litzenberger2008, literature.RamosOrtega2012, literature.Gordon2014, literature.HullJorge1985,
+			literature.FerrerRoca2014,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
 		Solve:    solveCleat,
@@ -45,7 +48,8 @@ func Cleat() *calculators.Calculator {
 var (
 	spindleFromHeel = &calculators.Output{Name: "spindle-from-heel", Label: "Spindle from the heel", Unit: measure.Mm,
 		Between: "back of the bare heel to the spindle’s centre, along the foot"}
-	spindleBehindBall = &calculators.Output{Name: "behind-ball", Label: "Behind the inner ball", Unit: measure.Mm, Feeds: measure.CleatBehindBall,
+	spindleBehindBall = &calculators.Output{Name: "behind-ball", Label: "Behind the inner ball", Unit: measure.Mm,
+		Feeds:   measure.CleatBehindBall,
 		Between: "middle of the inner ball joint back to the spindle, along the foot"}
 	cleatSaddleChange = &calculators.Output{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
 		Between: "up the seat line, so that the leg reaches as it did; minus is down"}

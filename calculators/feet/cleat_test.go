@@ -11,7 +11,8 @@ import (
 	"plumbline/calculators/calctest"
 )
 
-const cleatExample = "foot-length=262 heel-to-ball-inner=193 heel-to-ball-outer=169 pedals=clip inseam=830 crank-length=170"
+const cleatExample = "foot-length=262 heel-to-ball-inner=193 heel-to-ball-outer=169 pedals=clip inseam=830 " +
+	"crank-length=170"
 
 // The window is common practice: from between the joints to 15 mm behind.
 func TestCleatWindow(t *testing.T) {
@@ -25,7 +26,8 @@ func TestCleatWindow(t *testing.T) {
 
 // The design's value for a cleat 10 mm further back: 4 mm of saddle, to half a mm.
 func TestTenBackCostsFour(t *testing.T) {
-	r := calctest.Answer(t, Cleat(), "heel-to-ball-inner=200 heel-to-ball-outer=195 inseam=846 sex=m pedals=clip cleat-behind-ball=0 crank-length=170")
+	r := calctest.Answer(t, Cleat(), "heel-to-ball-inner=200 heel-to-ball-outer=195 inseam=846 sex=m pedals=clip "+
+		"cleat-behind-ball=0 crank-length=170")
 	require.InDelta(t, 10, calctest.Value(r, spindleBehindBall), 1e-9)
 	require.InDelta(t, -4, calctest.Value(r, cleatSaddleChange), 0.5)
 }
@@ -51,7 +53,8 @@ func TestAFootIsNeeded(t *testing.T) {
 
 func TestMistakenFeetAreNoticed(t *testing.T) {
 	require.True(t, calctest.Says(calctest.Answer(t, Cleat(), "heel-to-ball-inner=170 heel-to-ball-outer=193"), "swapped"))
-	require.True(t, calctest.Says(calctest.Answer(t, Cleat(), "foot-length=262 heel-to-ball-inner=215"), "measure both lengths again"))
+	require.True(t, calctest.Says(calctest.Answer(t, Cleat(), "foot-length=262 heel-to-ball-inner=215"),
+		"measure both lengths again"))
 	require.False(t, calctest.Says(calctest.Answer(t, Cleat(), cleatExample), "measure both lengths again"))
 }
 
@@ -61,7 +64,8 @@ func TestSaddleFollowsTheCleat(t *testing.T) {
 		ball, leg := calctest.Between(t, "ball", 165, 225), calctest.Between(t, "leg", 700, 950)
 		now := calctest.Between(t, "now", -10, 20)
 		at := func(now float64) float64 {
-			return calctest.Value(calctest.Answer(t, Cleat(), fmt.Sprintf("heel-to-ball-inner=%v inseam=%v cleat-behind-ball=%v", ball, leg, now)), cleatSaddleChange)
+			return calctest.Value(calctest.Answer(t, Cleat(), fmt.Sprintf("heel-to-ball-inner=%v inseam=%v "+
+				"cleat-behind-ball=%v", ball, leg, now)), cleatSaddleChange)
 		}
 		a, b := at(now), at(now+5)
 		require.Less(t, a, b)

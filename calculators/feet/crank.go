@@ -24,9 +24,7 @@ func Crank() *calculators.Calculator {
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},
 				fit.CrankInput("170"),
-				{Quantity: measure.NewCrankLength, Example: "165", Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-					return calculators.Assumption{Value: v.Of(measure.CrankLength), SD: 0, From: "so that your present crank is looked at"}, true
-				}},
+				{Quantity: measure.NewCrankLength, Example: "165", Assume: presentCrank},
 				{Quantity: measure.BBHeight, Example: "340", Optional: true},
 			},
 			fit.SagInputs(),
@@ -41,28 +39,41 @@ func Crank() *calculators.Calculator {
 			[]calculators.Input{
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
 				{Quantity: measure.SaddleHeight, Example: "735", Assume: neutralHeight},
-				{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
+				{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(60, 5,
+					"usual for seated riding on a trail bike")},
 				{Quantity: measure.ShankLength, Folded: true, Assume: shankFromInseam},
 			}),
-		Answers: []*calculators.Output{crankByLeg, crankByShank, kneeAtTop, hipAtTop, pedalClearance, strikeLean, toeRoom, crankSaddleChange},
-		Sources: []*literature.Source{literature.MartinSpirduso2001, literature.McDaniel2002, literature.Barratt2016, literature.CFR1512,
-			literature.HullJorge1985, literature.FerrerRoca2014, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.PedalThread, caution.Torque, caution.PostInsertion, caution.FirstRide, caution.Pain, caution.Growing},
-		Solve:    solveCrank,
-		Explain:  explainCrank,
+		Answers: []*calculators.Output{crankByLeg, crankByShank, kneeAtTop, hipAtTop, pedalClearance, strikeLean, toeRoom,
+			crankSaddleChange},
+		Sources: []*literature.Source{literature.MartinSpirduso2001, literature.McDaniel2002, literature.Barratt2016,
+			literature.CFR1512,
+			literature.HullJorge1985, literature.FerrerRoca2014, literature.Gordon2014, literature.GUM2008,
+			literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.PedalThread, caution.Torque, caution.PostInsertion, caution.FirstRide,
+			caution.Pain, caution.Growing},
+		Solve:   solveCrank,
+		Explain: explainCrank,
 	}
 }
 
 // What it answers.
 var (
-	crankByLeg        = &calculators.Output{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm, Between: "20 % of the hip bone’s height; crank axle to pedal spindle"}
-	crankByShank      = &calculators.Output{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm, Between: "41 % of the lower leg; crank axle to pedal spindle"}
-	kneeAtTop         = &calculators.Output{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg, Between: "thigh’s line and shank, crank straight up; a straight leg is 0"}
-	hipAtTop          = &calculators.Output{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg, Between: "trunk and thigh, the inner angle, crank straight up"}
-	pedalClearance    = &calculators.Output{Name: "pedal-clearance", Label: "Pedal clearance", Unit: measure.Mm, Between: "lower pedal’s underside to level ground, at sag, bike upright"}
-	strikeLean        = &calculators.Output{Name: "strike-lean", Label: "Leans before it strikes", Unit: measure.Deg, Between: "upright to the lean at which the lower pedal’s edge meets level ground, at sag"}
-	toeRoom           = &calculators.Output{Name: "toe-room", Label: "Room to the front tyre", Unit: measure.Mm, Between: "pedal spindle, crank level and forward, to the front tyre straight ahead, nobody on the bike"}
-	crankSaddleChange = &calculators.Output{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm, Between: "up the seat line, so that the leg reaches as it did; minus is down"}
+	crankByLeg = &calculators.Output{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm,
+		Between: "20 % of the hip bone’s height; crank axle to pedal spindle"}
+	crankByShank = &calculators.Output{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm,
+		Between: "41 % of the lower leg; crank axle to pedal spindle"}
+	kneeAtTop = &calculators.Output{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg,
+		Between: "thigh’s line and shank, crank straight up; a straight leg is 0"}
+	hipAtTop = &calculators.Output{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg,
+		Between: "trunk and thigh, the inner angle, crank straight up"}
+	pedalClearance = &calculators.Output{Name: "pedal-clearance", Label: "Pedal clearance", Unit: measure.Mm,
+		Between: "lower pedal’s underside to level ground, at sag, bike upright"}
+	strikeLean = &calculators.Output{Name: "strike-lean", Label: "Leans before it strikes", Unit: measure.Deg,
+		Between: "upright to the lean at which the lower pedal’s edge meets level ground, at sag"}
+	toeRoom = &calculators.Output{Name: "toe-room", Label: "Room to the front tyre", Unit: measure.Mm,
+		Between: "pedal spindle, crank level and forward, to the front tyre straight ahead, nobody on the bike"}
+	crankSaddleChange = &calculators.Output{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
+		Between: "up the seat line, so that the leg reaches as it did; minus is down"}
 )
 
 // The proportions in which crank length was best for sprints, and how far to each
@@ -120,6 +131,11 @@ func LongestForLean(bbHeight, lean, halfThickness, lateral float64) float64 {
 	return bbHeight - halfThickness - float64(lateral*math.Tan(lean*math.Pi/180))
 }
 
+// presentCrank stands in for a crank that nobody has in mind.
+func presentCrank(v calculators.Values) (calculators.Assumption, bool) {
+	return calculators.Assumption{Value: v.Of(measure.CrankLength), From: "so that your present crank is looked at"}, true
+}
+
 // neutralHeight stands in for a saddle that nobody measured.
 func neutralHeight(v calculators.Values) (calculators.Assumption, bool) {
 	s, ok := fit.Seated(v)
@@ -129,7 +145,8 @@ func neutralHeight(v calculators.Values) (calculators.Assumption, bool) {
 // shankFromInseam stands in for a lower leg that nobody measured.
 func shankFromInseam(v calculators.Values) (calculators.Assumption, bool) {
 	leg, p, ok := body.NewLeg(body.Measured{Inseam: v.Of(measure.Inseam)}, fit.Sex(v))
-	return calculators.Assumption{Value: leg.Shank, SD: math.Hypot(p.Knee, p.Malleolus), From: "estimated from your inside leg by the survey"}, ok
+	return calculators.Assumption{Value: leg.Shank, SD: math.Hypot(p.Knee, p.Malleolus),
+		From: "estimated from your inside leg by the survey"}, ok
 }
 
 // crankCase is everything but the crank that the readings rest on, found once.

@@ -35,16 +35,19 @@ func explainRule(x *calculators.Answer, limit float64) {
 	x.High = calculators.Number(high)
 	x.Low = calculators.Number(min(max(rule-crankFlat, crankSoldFrom), high))
 	if rule > limit {
-		x.Meaning = words.Of("An old proportion, told for its history: more than is sold or clears the ground here. Read it as anything up to {0}.", measure.Millimetres(limit))
+		x.Meaning = words.Of("An old proportion, told for its history: more than is sold or clears the ground here. Read "+
+			"it as anything up to {0}.", measure.Millimetres(limit))
 		return
 	}
-	x.Meaning = words.Of("An old proportion from sprints on an ergometer, told for its history. Power hardly cares over some {0} to each side, so read it as: anything near here is fine.", measure.Millimetres(crankFlat))
+	x.Meaning = words.Of("An old proportion from sprints on an ergometer, told for its history. Power hardly cares "+
+		"over some {0} to each side, so read it as: anything near here is fine.", measure.Millimetres(crankFlat))
 }
 
 func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 	knee, hip := r.At(kneeAtTop), r.At(hipAtTop)
 	if !knee.Exists() {
-		knee.Meaning = words.Of("With these lengths the leg model finds no pose at the top. Check the inside leg, the saddle height and the crank.")
+		knee.Meaning = words.Of("With these lengths the leg model finds no pose at the top. Check the inside leg, the " +
+			"saddle height and the crank.")
 		hip.Meaning = knee.Meaning
 		return
 	}
@@ -52,14 +55,20 @@ func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 	opens := float64(hip.Value) - today.hip
 	switch {
 	case math.IsNaN(gain) || v.Of(measure.NewCrankLength) == v.Of(measure.CrankLength):
-		knee.Meaning = words.Of("How tightly the knee folds. The table shows what 5 mm of crank are worth with the saddle moved along.")
-		hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A pinch at the front of the hip asks for more.", measure.Degrees(v.Of(measure.TrunkAngle)))
+		knee.Meaning = words.Of("How tightly the knee folds. The table shows what 5 mm of crank are worth with the saddle " +
+			"moved along.")
+		hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A pinch at the front of the "+
+			"hip asks for more.", measure.Degrees(v.Of(measure.TrunkAngle)))
 	case gain >= 0:
-		knee.Meaning = words.Of("{0} less folded than on your present crank, with the saddle moved along: the top of the stroke is less of a hurdle.", measure.Degrees(gain))
-		hip.Meaning = words.Of("{0} more room between trunk and thigh, with the trunk at {1}. A pinch at the front of the hip asks for this.", measure.Degrees(opens), measure.Degrees(v.Of(measure.TrunkAngle)))
+		knee.Meaning = words.Of("{0} less folded than on your present crank, with the saddle moved along: the top of the "+
+			"stroke is less of a hurdle.", measure.Degrees(gain))
+		hip.Meaning = words.Of("{0} more room between trunk and thigh, with the trunk at {1}. A pinch at the front of the "+
+			"hip asks for this.", measure.Degrees(opens), measure.Degrees(v.Of(measure.TrunkAngle)))
 	default:
-		knee.Meaning = words.Of("{0} more folded than on your present crank, with the saddle moved along.", measure.Degrees(-gain))
-		hip.Meaning = words.Of("{0} less room between trunk and thigh, with the trunk at {1}.", measure.Degrees(-opens), measure.Degrees(v.Of(measure.TrunkAngle)))
+		knee.Meaning = words.Of("{0} more folded than on your present crank, with the saddle moved along.",
+			measure.Degrees(-gain))
+		hip.Meaning = words.Of("{0} less room between trunk and thigh, with the trunk at {1}.", measure.Degrees(-opens),
+			measure.Degrees(v.Of(measure.TrunkAngle)))
 	}
 }
 
@@ -68,20 +77,23 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 	needs := words.Of("Type {0} to see this.", measure.BBHeight.Named())
 	clear.Meaning, lean.Meaning, toe.Meaning = needs, needs, needs
 	if clear.Exists() {
-		clear.Meaning = words.Of("What a stone may stand out of the ground before it meets the pedal, with you seated. A step of crank is the same step here, and five percent of rear sag is worth about {0}.", measure.Millimetres(5))
+		clear.Meaning = words.Of("What a stone may stand out of the ground before it meets the pedal, with you seated. A "+
+			"step of crank is the same step here, and five percent of rear sag is worth about {0}.", measure.Millimetres(5))
 	}
 	switch {
 	case clear.Exists() && !lean.Exists():
 		lean.Meaning = words.Of("The pedal does not clear the ground even upright. Check the height, the sag and the crank.")
 	case lean.Exists():
-		lean.Meaning = words.Of("Lean further with the inner foot down and the pedal strikes, seated and on the flat. In a turn, keep the outer foot down.")
+		lean.Meaning = words.Of("Lean further with the inner foot down and the pedal strikes, seated and on the flat. In " +
+			"a turn, keep the outer foot down.")
 	}
 	if c.stands && !c.placed {
 		toe.Meaning = words.Of("Type {0} to see this.", measure.FrontCentre.Named())
 	}
 	if toe.Exists() {
 		reach := c.leg.FootLength - c.leg.HeelToBall + v.Of(measure.CleatBehindBall)
-		toe.Meaning = words.Of("Your toes reach some {0} ahead of the spindle, so about {1} is left before shoe and tyre meet. With the wheel turned there is less: turn the bar and look.",
+		toe.Meaning = words.Of("Your toes reach some {0} ahead of the spindle, so about {1} is left before shoe and tyre "+
+			"meet. With the wheel turned there is less: turn the bar and look.",
 			measure.Millimetres(reach), measure.Millimetres(float64(toe.Value)-reach))
 	}
 }
@@ -93,9 +105,11 @@ func explainCrankSaddle(v calculators.Values, r *calculators.Result) {
 	case !x.Exists():
 		x.Meaning = words.Of("With these lengths the leg model finds no place for the saddle.")
 	case d > 0.5:
-		x.Meaning = words.Of("The bottom of the stroke comes up with a shorter crank, so the saddle goes up with it. Check that the post allows it, and look at the cockpit again.")
+		x.Meaning = words.Of("The bottom of the stroke comes up with a shorter crank, so the saddle goes up with it. " +
+			"Check that the post allows it, and look at the cockpit again.")
 	case d < -0.5:
-		x.Meaning = words.Of("The bottom of the stroke goes down with a longer crank, so the saddle goes down with it. Look at the cockpit again.")
+		x.Meaning = words.Of("The bottom of the stroke goes down with a longer crank, so the saddle goes down with it. " +
+			"Look at the cockpit again.")
 	default:
 		x.Meaning = words.Of("The same crank, so the saddle stays.")
 	}
@@ -103,20 +117,23 @@ func explainCrankSaddle(v calculators.Values, r *calculators.Result) {
 
 // crankTable goes in steps of 5 mm from 20 mm shorter to 10 mm longer.
 func crankTable(c crankCase, now float64) calculators.Table {
-	t := calculators.Table{Name: "cranks", Caption: words.Of("In steps of 5 mm, the saddle moved along"), Columns: []calculators.Column{
-		{Name: "crank-length", Label: words.Of("Crank"), Unit: "mm"},
-		{Name: "saddle-change", Label: words.Of("Saddle moves"), Unit: "mm"},
-		{Name: "knee-at-top", Label: words.Of("Knee at the top"), Unit: "deg"},
-		{Name: "hip-at-top", Label: words.Of("Hip at the top"), Unit: "deg"},
-		{Name: "pedal-clearance", Label: words.Of("Clearance at sag"), Unit: "mm"},
-		{Name: "strike-lean", Label: words.Of("Leans before it strikes"), Unit: "deg"},
-		{Name: "turns", Label: words.Of("Turns a minute for the foot’s speed of 80 now")},
-	}}
+	t := calculators.Table{Name: "cranks", Caption: words.Of("In steps of 5 mm, the saddle moved along"),
+		Columns: []calculators.Column{
+			{Name: "crank-length", Label: words.Of("Crank"), Unit: "mm"},
+			{Name: "saddle-change", Label: words.Of("Saddle moves"), Unit: "mm"},
+			{Name: "knee-at-top", Label: words.Of("Knee at the top"), Unit: "deg"},
+			{Name: "hip-at-top", Label: words.Of("Hip at the top"), Unit: "deg"},
+			{Name: "pedal-clearance", Label: words.Of("Clearance at sag"), Unit: "mm"},
+			{Name: "strike-lean", Label: words.Of("Leans before it strikes"), Unit: "deg"},
+			{Name: "turns", Label: words.Of("Turns a minute for the foot’s speed of 80 now")},
+		}}
 	for step := -20.0; step <= 10; step += 5 {
 		crank := now + step
 		on := c.with(crank)
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(crank), measure.Millimetres(on.saddleChange), measure.Degrees(on.knee), measure.Degrees(on.hip),
-			measure.Millimetres(on.clearance), measure.Degrees(on.lean), measure.Amount{Value: 80 * PedalSpeed(now, 1) / PedalSpeed(crank, 1), Unit: measure.One}})
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(crank), measure.Millimetres(on.saddleChange),
+			measure.Degrees(on.knee), measure.Degrees(on.hip),
+			measure.Millimetres(on.clearance), measure.Degrees(on.lean), measure.Amount{Value: 80 * PedalSpeed(now,
+				1) / PedalSpeed(crank, 1), Unit: measure.One}})
 	}
 	return t
 }
@@ -125,18 +142,26 @@ func crankTable(c crankCase, now float64) calculators.Table {
 func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 	crank := v.Of(measure.NewCrankLength)
 	if crank < crankSoldFrom || crank > crankSoldTo {
-		r.Note(calculators.CheckNote, "Cranks are sold from about {0} to {1}, and not every length for every axle. Ask the maker before you plan with {2}.",
+		r.Note(calculators.CheckNote, "Cranks are sold from about {0} to {1}, and not every length for every axle. Ask "+
+			"the maker before you plan with {2}.",
 			measure.Millimetres(crankSoldFrom), measure.Millimetres(crankSoldTo), measure.Millimetres(crank))
 	}
 	if !math.IsNaN(clears) && crank > clears {
-		r.Note(calculators.CheckNote, "On the stand the bike leans less than 25 degrees before this pedal strikes: United States rules ask for that much. The longest crank that keeps to it here is {0}.", measure.Millimetres(clears))
+		r.Note(calculators.CheckNote, "On the stand the bike leans less than 25 degrees before this pedal strikes: United "+
+			"States rules ask for that much. The longest crank that keeps to it here is {0}.", measure.Millimetres(clears))
 	}
 	if x := r.At(toeRoom); x.Exists() && float64(x.Value) < LawToeRoom {
-		r.Note(calculators.CheckNote, "Between pedal and tyre there is less than the {0} that United States rules ask for on bikes without foot retention.", measure.Millimetres(LawToeRoom))
+		r.Note(calculators.CheckNote, "Between pedal and tyre there is less than the {0} that United States rules ask for "+
+			"on bikes without foot retention.", measure.Millimetres(LawToeRoom))
 	}
 	if !v.Given(measure.TrochanterHeight) && r.At(kneeAtTop).Exists() {
-		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, and within so wide an error the angles at the top do not follow a straight line: their ± is approximate.")
+		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, and within so wide an error the angles at the "+
+			"top do not follow a straight line: their ± is approximate.")
 	}
-	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. Choose for clearance and for room at the top of the stroke. Two published equations for the best crank contradict each other even in the sign of the leg’s length, so neither is used here.", measure.Millimetres(145), measure.Millimetres(195))
-	r.Note(calculators.PlainNote, "No trial was found that gave riders shorter cranks to cure a hip or a knee. Check sag for strikes, saddle height for knees and bar height for the hip first.")
+	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. "+
+		"Choose for clearance and for room at the top of the stroke. Two published equations for the best crank "+
+		"contradict each other even in the sign of the leg’s length, so neither is used here.", measure.Millimetres(145),
+		measure.Millimetres(195))
+	r.Note(calculators.PlainNote, "No trial was found that gave riders shorter cranks to cure a hip or a knee. Check "+
+		"sag for strikes, saddle height for knees and bar height for the hip first.")
 }

@@ -23,7 +23,8 @@ func TestATapeCannotTellThreeFromNone(t *testing.T) {
 func TestNoShimFromATape(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		sign := rapid.SampledFrom([]string{"none", "some"}).Draw(t, "sign")
-		r := calctest.Answer(t, Difference(), fmt.Sprintf("leg-difference=%v warning-sign=%s difference-found=home", calctest.Between(t, "difference", 0, 60), sign))
+		r := calctest.Answer(t, Difference(), fmt.Sprintf("leg-difference=%v warning-sign=%s difference-found=home",
+			calctest.Between(t, "difference", 0, 60), sign))
 		require.True(t, math.IsNaN(calctest.Value(r, shim)))
 		require.Contains(t, r.At(shim).Meaning.Say(nil), "None")
 	})
@@ -43,8 +44,10 @@ func TestSignsComeFirst(t *testing.T) {
 // Half of 3 to 6 mm that a clinician measured (common practice); nothing below or
 // above.
 func TestHalfOfWhatAClinicianMeasured(t *testing.T) {
-	for difference, want := range map[float64]float64{2.9: math.NaN(), 3: 1.5, 5: 2.5, 6: 3, 6.1: math.NaN(), 20: math.NaN()} {
-		got := calctest.Value(calctest.Answer(t, Difference(), fmt.Sprintf("leg-difference=%v warning-sign=none difference-found=clinician", difference)), shim)
+	for difference, want := range map[float64]float64{2.9: math.NaN(), 3: 1.5, 5: 2.5, 6: 3, 6.1: math.NaN(),
+		20: math.NaN()} {
+		got := calctest.Value(calctest.Answer(t, Difference(), fmt.Sprintf("leg-difference=%v warning-sign=none "+
+			"difference-found=clinician", difference)), shim)
 		if math.IsNaN(want) {
 			require.True(t, math.IsNaN(got), "%v", difference)
 			continue
@@ -55,7 +58,8 @@ func TestHalfOfWhatAClinicianMeasured(t *testing.T) {
 
 // No wedge anywhere but in the sentence that refuses it.
 func TestNoWedge(t *testing.T) {
-	require.True(t, calctest.Says(calctest.Answer(t, Difference(), "leg-difference=5 warning-sign=none difference-found=clinician"), "No wedge"))
+	require.True(t, calctest.Says(calctest.Answer(t, Difference(), "leg-difference=5 warning-sign=none "+
+		"difference-found=clinician"), "No wedge"))
 }
 
 func BenchmarkDifference(b *testing.B) {

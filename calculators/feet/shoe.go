@@ -23,7 +23,8 @@ func Shoe() *calculators.Calculator {
 		},
 		Answers:  []*calculators.Output{mondopoint, sizeEU, sizeUK, sizeUSMen, sizeUSWomen},
 		Workings: []*calculators.Output{meantFor},
-		Sources:  []*literature.Source{literature.ISO9407, literature.ISO19407, literature.GUM2008, literature.CommonPractice},
+		Sources: []*literature.Source{literature.ISO9407, literature.ISO19407, literature.GUM2008,
+			literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Pain, caution.Growing},
 		Solve:    solveShoe,
 		Explain:  explainShoe,
@@ -32,11 +33,16 @@ func Shoe() *calculators.Calculator {
 
 // What it answers.
 var (
-	mondopoint  = &calculators.Output{Name: "mondopoint", Label: "Mondopoint", Unit: measure.Mm, Between: "back of the heel to the tip of the longest toe, the longer foot, standing on it"}
-	sizeEU      = &calculators.Output{Name: "eu", Label: "EU", Unit: measure.One, Finer: 1, Between: "two thirds of a centimetre a size, counted on the last"}
-	sizeUK      = &calculators.Output{Name: "uk", Label: "UK", Unit: measure.One, Finer: 1, Between: "a third of an inch a size, counted on the last"}
-	sizeUSMen   = &calculators.Output{Name: "us-men", Label: "US men", Unit: measure.One, Finer: 1, Between: "one more than UK"}
-	sizeUSWomen = &calculators.Output{Name: "us-women", Label: "US women", Unit: measure.One, Finer: 1, Between: "two more than UK"}
+	mondopoint = &calculators.Output{Name: "mondopoint", Label: "Mondopoint", Unit: measure.Mm,
+		Between: "back of the heel to the tip of the longest toe, the longer foot, standing on it"}
+	sizeEU = &calculators.Output{Name: "eu", Label: "EU", Unit: measure.One, Finer: 1,
+		Between: "two thirds of a centimetre a size, counted on the last"}
+	sizeUK = &calculators.Output{Name: "uk", Label: "UK", Unit: measure.One, Finer: 1,
+		Between: "a third of an inch a size, counted on the last"}
+	sizeUSMen = &calculators.Output{Name: "us-men", Label: "US men", Unit: measure.One, Finer: 1,
+		Between: "one more than UK"}
+	sizeUSWomen = &calculators.Output{Name: "us-women", Label: "US women", Unit: measure.One, Finer: 1,
+		Between: "two more than UK"}
 )
 
 // What the tables and notes also want, with its ±.

@@ -12,7 +12,8 @@ import (
 
 func explainShoe(v calculators.Values, r *calculators.Result) {
 	foot := r.At(mondopoint)
-	foot.Meaning = words.Of("Your longer foot, in millimetres. A chart in millimetres from the shoe’s own maker beats every conversion below.")
+	foot.Meaning = words.Of("Your longer foot, in millimetres. A chart in millimetres from the shoe’s own maker beats " +
+		"every conversion below.")
 	for _, o := range [4]*calculators.Output{sizeEU, sizeUK, sizeUSMen, sizeUSWomen} {
 		x := r.At(o)
 		half := halfSize(float64(x.Value))
@@ -21,22 +22,26 @@ func explainShoe(v calculators.Values, r *calculators.Result) {
 		case x.Value < 0:
 			x.Meaning = words.Of("Below the grown people’s sizes: look for a children’s chart in millimetres.")
 		case high > low:
-			x.Meaning = words.Of("Nearest half size {0}. Your ± covers {1} to {2}: try them all.", half, halfSize(low), halfSize(high))
+			x.Meaning = words.Of("Nearest half size {0}. Your ± covers {1} to {2}: try them all.", half, halfSize(low),
+				halfSize(high))
 		default:
 			x.Meaning = words.Of("Nearest half size {0}.", half)
 		}
 	}
 	if v.Has(measure.OtherFoot) {
 		apart := math.Abs(v.Of(measure.FootLength) - v.Of(measure.OtherFoot))
-		r.Note(calculators.PlainNote, "Your feet differ by {0}. Fit the longer one, and fill the other shoe with an insole.", measure.Millimetres(apart))
+		r.Note(calculators.PlainNote, "Your feet differ by {0}. Fit the longer one, and fill the other shoe with an "+
+			"insole.", measure.Millimetres(apart))
 		if apart < 2*math.Hypot(v.SD(measure.FootLength), v.SD(measure.OtherFoot)) {
 			r.Note(calculators.CheckNote, "Within the errors either foot may be the longer one, so the ± is approximate.")
 		}
 	} else {
-		r.Note(calculators.CheckNote, "Only one foot was given. Measure both: most people’s feet differ, and the longer one decides.")
+		r.Note(calculators.CheckNote, "Only one foot was given. Measure both: most people’s feet differ, and the longer "+
+			"one decides.")
 	}
 	explainMeant(v, r)
-	r.Note(calculators.PlainNote, "Labels stray from the standard: EU labels by about half a size, US men’s by half a size and more. Each maker adds his own room.")
+	r.Note(calculators.PlainNote, "Labels stray from the standard: EU labels by about half a size, US men’s by half a "+
+		"size and more. Each maker adds his own room.")
 	r.Figure = shoeFigure(v, r)
 }
 
@@ -50,12 +55,14 @@ func explainMeant(v calculators.Values, r *calculators.Result) {
 	meant := r.At(meantFor)
 	switch {
 	case v.Has(measure.ShoeSize) && !v.Has(measure.SizeSystem):
-		r.Note(calculators.CheckNote, "Say which system the size of the old shoe is in, and the foot it was meant for appears.")
+		r.Note(calculators.CheckNote, "Say which system the size of the old shoe is in, and the foot it was meant for "+
+			"appears.")
 		return
 	case !meant.Exists():
 		return
 	case meant.Value < 150 || meant.Value > 360:
-		r.Note(calculators.CheckNote, "Size {0} in that system would be for a foot of {1}. Was another system meant?", measure.Amount{Value: v.Of(measure.ShoeSize), Unit: measure.One, Extra: 1}, meant.Amount())
+		r.Note(calculators.CheckNote, "Size {0} in that system would be for a foot of {1}. Was another system meant?",
+			measure.Amount{Value: v.Of(measure.ShoeSize), Unit: measure.One, Extra: 1}, meant.Amount())
 		return
 	}
 	uk := UK(float64(meant.Value))
@@ -64,9 +71,11 @@ func explainMeant(v calculators.Values, r *calculators.Result) {
 		row = append(row, halfSize(x))
 	}
 	longer := measure.Millimetres(float64(meant.Value) - float64(r.At(mondopoint).Value))
-	r.Tables = append(r.Tables, calculators.Table{Name: "back", Caption: words.Of("The size that you know, read backwards"), Columns: []calculators.Column{
+	r.Tables = append(r.Tables, calculators.Table{Name: "back", Caption: words.Of("The size that you know, read " +
+		"backwards"), Columns: []calculators.Column{
 		{Name: "foot", Label: words.Of("Meant for a foot of"), Unit: "mm"},
-		{Name: "eu", Label: words.Of("EU")}, {Name: "uk", Label: words.Of("UK")}, {Name: "us-men", Label: words.Of("US men")}, {Name: "us-women", Label: words.Of("US women")},
+		{Name: "eu", Label: words.Of("EU")}, {Name: "uk", Label: words.Of("UK")}, {Name: "us-men",
+			Label: words.Of("US men")}, {Name: "us-women", Label: words.Of("US women")},
 		{Name: "longer", Label: words.Of("Longer than your foot by"), Unit: "mm"},
 	}, Rows: [][]words.Sayer{append(row, longer)}})
 }
@@ -76,7 +85,8 @@ func shoeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	foot := r.At(mondopoint)
 	one, other := v.Of(measure.FootLength), v.Of(measure.OtherFoot)
 	f := &drawing.Figure{Title: words.Of("Your feet on paper, heels against the wall"),
-		Description: words.Of("Feet drawn from above with the heels against a wall. The longer one reaches {0} from it.", foot.Uncertain())}
+		Description: words.Of("Feet drawn from above with the heels against a wall. The longer one reaches {0} from it.",
+			foot.Uncertain())}
 	at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
 	f.Add(figure.FootPlan(figure.Sole{Length: one, Inner: 0.74 * one})...)
 	top := 0.22 * one
@@ -87,7 +97,8 @@ func shoeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			f.Add(figure.Mirrored(m, gap))
 		}
 		top = gap + 0.22*other
-		f.Add(figure.Level(drawing.Ink, at(0, gap), at(other, gap-0.092*other), top+0.06*other, words.Of("{0}", measure.Millimetres(other))))
+		f.Add(figure.Level(drawing.Ink, at(0, gap), at(other, gap-0.092*other), top+0.06*other, words.Of("{0}",
+			measure.Millimetres(other))))
 	}
 	f.Add(drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Points: []figure.Point{at(0, top), at(0, -0.22*one)}},
 		figure.Level(drawing.Ink, at(0, 0), at(one, 0.092*one), -0.28*one, words.Of("{0}", measure.Millimetres(one))))

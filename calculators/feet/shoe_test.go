@@ -38,7 +38,8 @@ func TestThereAndBack(t *testing.T) {
 		require.InDelta(t, foot, FootOfEU(EU(foot)), 1e-9)
 		require.InDelta(t, foot, FootOfUK(UK(foot)), 1e-9)
 		for _, system := range []string{"mondopoint", "eu", "uk", "us-men", "us-women"} {
-			size := map[string]float64{"mondopoint": foot, "eu": EU(foot), "uk": UK(foot), "us-men": USMen(UK(foot)), "us-women": USWomen(UK(foot))}[system]
+			size := map[string]float64{"mondopoint": foot, "eu": EU(foot), "uk": UK(foot), "us-men": USMen(UK(foot)),
+				"us-women": USWomen(UK(foot))}[system]
 			if size < 1 {
 				continue
 			}
@@ -66,7 +67,8 @@ func TestTheLongerFootDecides(t *testing.T) {
 }
 
 func TestAnotherSystemIsSuspected(t *testing.T) {
-	require.True(t, calctest.Says(calctest.Answer(t, Shoe(), "foot-length=262 shoe-size=42 size-system=uk"), "Was another system meant"))
+	require.True(t, calctest.Says(calctest.Answer(t, Shoe(), "foot-length=262 shoe-size=42 size-system=uk"),
+		"Was another system meant"))
 	require.True(t, calctest.Says(calctest.Answer(t, Shoe(), "foot-length=262 shoe-size=42"), "Say which system"))
 	require.Equal(t, []string{"42.0"}, calctest.Column(t, calctest.Answer(t, Shoe(), shoeExample), "back", "eu"))
 }

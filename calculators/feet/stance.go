@@ -10,6 +10,7 @@ import (
 	"plumbline/calculators/fit"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // Stance answers how far apart the feet stand, and how that compares with the
@@ -23,22 +24,27 @@ func Stance() *calculators.Calculator {
 			[]calculators.Input{
 				{Quantity: measure.QFactor, Example: "174"},
 				{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
-				{Quantity: measure.HipWidth, Example: "172"},
+				{Quantity: measure.FrontHipPoints, Example: "239", Optional: true},
 				{Quantity: measure.ToeOut, Example: "6", Assume: calculators.Fixed(6, 5, "usual for grown people")},
-				{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its slots"), Folded: true},
+				{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its slots"),
+					Folded: true},
 				{Quantity: measure.PedalSpacer, Assume: calculators.Fixed(0, 0, "as most pedals are fitted"), Folded: true},
 				{Quantity: measure.PedalThread, Optional: true, Folded: true},
+				{Quantity: measure.HipWidth, Folded: true, Assume: hipsFromPoints},
 				fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
 				{Quantity: measure.FootLength, Folded: true, Assume: anyFoot},
-				{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6, "about the middle of the usual window")},
+				{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6,
+					"about the middle of the usual window")},
 			}),
 		Answers:  []*calculators.Output{stance, kneeLine},
-		Workings: []*calculators.Output{kneeSlant, heelRoom, threadLeft},
-		Sources: []*literature.Source{literature.DisleyLi2014a, literature.DisleyLi2014b, literature.Johnston2017, literature.Gordon2014,
-			literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.PedalThread, caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Clinician},
-		Solve:    solveStance,
-		Explain:  explainStance,
+		Workings: []*calculators.Output{hipsApart, kneeSlant, heelRoom, threadLeft},
+		Sources: []*literature.Source{literature.Bell1989, literature.Harrington2007, literature.DisleyLi2014a,
+			literature.DisleyLi2014b, literature.Wilbert2024, literature.Thorsen2020, literature.Thorsen2021,
+			literature.Johnston2017, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
+		Cautions: []*caution.Caution{caution.PedalThread, caution.ClipRelease, caution.Torque, caution.FirstRide,
+			caution.Pain, caution.Clinician},
+		Solve:   solveStance,
+		Explain: explainStance,
 	}
 }
 
@@ -53,6 +59,7 @@ var (
 // What the tables and notes also want, with its ±.
 var (
 	kneeSlant  = &calculators.Output{Name: "slant", Label: "Slant of the knee line", Unit: measure.Deg}
+	hipsApart  = &calculators.Output{Name: "hips-apart", Label: "Hip joints apart", Unit: measure.Mm}
 	heelRoom   = &calculators.Output{Name: "heel-room", Label: "Heel to the crank’s outer face", Unit: measure.Mm}
 	threadLeft = &calculators.Output{Name: "thread-left", Label: "Thread left in the crank", Unit: measure.Mm}
 )
@@ -67,8 +74,40 @@ const (
 // anyFoot stands in for a foot that nobody measured.
 func anyFoot(v calculators.Values) (calculators.Assumption, bool) {
 	e := body.FootLength.Typical(fit.Sex(v))
-	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because little rests on it"}, true
+	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because little rests on " +
+		"it"}, true
 }
+
+// The hip joints' distance as a share of that between the front hip points, and how
+// far it may be off, mm, one standard deviation.
+//
+// Source: Bell, Brand and Pedersen 1989, Human Movement Science 8:3-16: each joint lies
+// 14 % of the distance inwards from its point. The deviation is this guide's own
+// estimate for both sides together; nobody published one.
+const (
+	hipShare = 0.72
+	hipSD    = 7.5
+)
+
+// HipSpacing returns how far apart the hip joints are, in mm, from the distance between
+// the front hip points.
+//
+//	0.72·points
+//
+// Source: Bell, Brand and Pedersen 1989 (abstract).
+func HipSpacing(points float64) float64 { return hipShare * points }
+
+// hipsFromPoints stands in for the distance between the hip joints, which nobody can
+// touch.
+func hipsFromPoints(v calculators.Values) (calculators.Assumption, bool) {
+	return calculators.Assumption{Value: HipSpacing(v.Of(measure.FrontHipPoints)), SD: hipSD,
+		From: "0.72 of the distance between your front hip points; the ± is our own estimate"}, v.Has(measure.FrontHipPoints)
+}
+
+// needsHips asks for the hips where neither distance was given.
+var needsHips = &calculators.Problem{Input: measure.FrontHipPoints.Key, Needed: true,
+	Text: words.Of("{0} is needed: the two bony points at the front of the pelvis, which one can feel.",
+		measure.FrontHipPoints.Named())}
 
 // FeetApart returns the distance between the middles of the feet, in mm.
 //
@@ -92,6 +131,10 @@ func HeelRoom(offset, heelToSpindle, toeOut float64) float64 {
 
 func solveStance(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	apart := FeetApart(v.Of(measure.QFactor), v.Of(measure.FootOffset))
+	if !v.Has(measure.HipWidth) {
+		return needsHips
+	}
+	out.Set(hipsApart, v.Of(measure.HipWidth))
 	outside := (apart - v.Of(measure.HipWidth)) / 2
 	out.Set(stance, apart)
 	out.Set(kneeLine, outside)

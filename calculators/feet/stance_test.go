@@ -24,7 +24,8 @@ func TestStanceIsASum(t *testing.T) {
 // twice that; what is there already can be taken out again, and no more.
 func TestWhatChangesTheStance(t *testing.T) {
 	r := calctest.Answer(t, Stance(), stanceExample+" cleat-shift=3 pedal-spacer=1 pedal-thread=14")
-	require.Equal(t, []string{"2\u00a0mm", "2\u00a0mm", "−2\u00a0mm", "−8\u00a0mm", "1\u00a0mm", "−1\u00a0mm"}, calctest.Column(t, r, "ways", "foot"))
+	require.Equal(t, []string{"2\u00a0mm", "2\u00a0mm", "−2\u00a0mm", "−8\u00a0mm", "1\u00a0mm", "−1\u00a0mm"},
+		calctest.Column(t, r, "ways", "foot"))
 	require.InDelta(t, 13, float64(r.At(threadLeft).Value), 1e-9)
 	require.True(t, calctest.Says(r, "only the crank’s maker can say"))
 }
@@ -43,7 +44,8 @@ func TestToesOutBringTheHeelIn(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		toe := calctest.Between(t, "toe", -10, 24)
 		room := func(toe float64) float64 {
-			return float64(calctest.Answer(t, Stance(), fmt.Sprintf("q-factor=174 foot-offset=56 hip-width=172 toe-out=%v", toe)).At(heelRoom).Value)
+			return float64(calctest.Answer(t, Stance(), fmt.Sprintf("q-factor=174 foot-offset=56 hip-width=172 toe-out=%v",
+				toe)).At(heelRoom).Value)
 		}
 		a, b := room(toe), room(toe+1)
 		require.Less(t, b, a)
@@ -53,7 +55,8 @@ func TestToesOutBringTheHeelIn(t *testing.T) {
 
 func TestWideIsNotAFault(t *testing.T) {
 	require.Contains(t, calctest.Answer(t, Stance(), stanceExample).At(stance).Meaning.Say(nil), "no fault")
-	require.Contains(t, calctest.Answer(t, Stance(), "q-factor=150 foot-offset=46 hip-width=230").At(kneeLine).Meaning.Say(nil), "Within the errors")
+	require.Contains(t, calctest.Answer(t, Stance(), "q-factor=150 foot-offset=46 "+
+		"hip-width=230").At(kneeLine).Meaning.Say(nil), "Within the errors")
 	require.True(t, calctest.Says(calctest.Answer(t, Stance(), stanceExample+" toe-out=20"), "heel fully in"))
 }
 

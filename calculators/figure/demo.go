@@ -26,7 +26,11 @@ const tyre = 61
 // Demo returns the stand-in trail bike in the size for an inside leg, mm, with
 // its saddle at a height, mm. The picture needs some bike: nothing is computed
 // from it.
-func Demo(inseam, saddleHeight float64) Build {
+func Demo(inseam, saddleHeight float64) Build { return DemoWith(inseam, saddleHeight, nil) }
+
+// DemoWith is Demo with the chart changed before it is solved, such as to what a
+// reader gave of it; a chart that makes no bike is left as it was.
+func DemoWith(inseam, saddleHeight float64, change func(*geometry.Chart)) Build {
 	s := sizes[len(sizes)-1]
 	for _, c := range sizes[:len(sizes)-1] {
 		if inseam <= c.inseam {
@@ -40,7 +44,14 @@ func Demo(inseam, saddleHeight float64) Build {
 		HeadTube: s.headTube, ForkOffset: 44, Chainstay: s.chainstay, Drop: s.drop,
 		FrontRadius: radius, RearRadius: radius,
 	}
-	bike, err := chart.Solve()
+	changed := chart
+	if change != nil {
+		change(&changed)
+	}
+	bike, err := changed.Solve()
+	if err != nil {
+		bike, err = chart.Solve()
+	}
 	if err != nil {
 		return Build{}
 	}

@@ -69,9 +69,13 @@ func (p Person) Front(arms Arms) []drawing.Mark {
 	hip, knee, ankle := Point{X: footApart, Y: p.Hip}, Point{X: footApart + 2*s, Y: p.Knee}, Point{X: footApart, Y: p.Ankle}
 	arm := p.arm(arms)
 	var m []drawing.Mark
-	for _, side := range [2]func(Point) Point{mirrored, func(q Point) Point { return q }} {
-		m = append(m, footFront(side, ankle, s),
-			form(drawing.Wide, drawing.Hatch, side(knee), side(ankle), shankFront),
+	for i, side := range [2]func(Point) Point{mirrored, func(q Point) Point { return q }} {
+		low := side
+		if i == 0 {
+			low = func(q Point) Point { return side(q.Plus(Point{Y: -p.Longer})) }
+		}
+		m = append(m, footFront(low, ankle, s),
+			form(drawing.Wide, drawing.Hatch, side(knee), low(ankle), shankFront),
 			form(drawing.Wide, drawing.Hatch, side(hip), side(knee), thighFront),
 			thumb(side, arm, arms, s),
 			form(drawing.Wide, drawing.Hatch, side(arm[2]), side(arm[3]), handFront),

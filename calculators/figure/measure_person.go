@@ -13,6 +13,7 @@ type Person struct {
 	Span                           float64
 	ShoulderWidth, Outer, HipWidth float64 // between the shoulder points, across the arms, across the hips
 	Foot, Ball                     float64
+	Longer                         float64 // how much longer the leg on the drawing's left is
 	Sex                            body.Sex
 }
 

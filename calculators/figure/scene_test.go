@@ -167,12 +167,12 @@ func TestNothingBreaksOnABrokenBike(t *testing.T) {
 	}
 }
 
-func BenchmarkSeated(b *testing.B) { measure(b, saddleFigure(b, 830, body.Male)) }
+func BenchmarkSeated(b *testing.B) { measured(b, saddleFigure(b, 830, body.Male)) }
 
 // BenchmarkFrame has ten labels.
-func BenchmarkFrame(b *testing.B) { measure(b, frameFigure(b)) }
+func BenchmarkFrame(b *testing.B) { measured(b, frameFigure(b)) }
 
-func measure(b *testing.B, f *drawing.Figure) {
+func measured(b *testing.B, f *drawing.Figure) {
 	b.ReportMetric(float64(len(f.Marks)), "marks")
 	b.ReportMetric(float64(len(f.SVG("x", nil))), "bytes")
 	b.ReportAllocs()

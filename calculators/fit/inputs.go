@@ -30,10 +30,30 @@ func CrankInput(example string) calculators.Input {
 func PedalInputs(pedals string) []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.Pedals, Example: pedals, Assume: calculators.Fixed(float64(clipped), 0, "because the published methods were made with clipped shoes")},
-		{Quantity: measure.PedalHeight, Folded: true, Assume: byPedal(15, 10, 2)},
-		{Quantity: measure.SoleHeight, Folded: true, Assume: byPedal(15, 12, 3)},
-		{Quantity: measure.CleatBehindBall, Folded: true, Assume: byPedal(0, 20, 5)},
+		{Quantity: measure.PedalHeight, Folded: true, Assume: byPedal(measure.Pedals, 15, 10, 2)},
+		{Quantity: measure.SoleHeight, Folded: true, Assume: byPedal(measure.Pedals, 15, 12, 3)},
+		{Quantity: measure.CleatBehindBall, Folded: true, Assume: byPedal(measure.Pedals, 0, 20, 5)},
 	}
+}
+
+// NewPedalInputs ask the same of the pedals and shoes that take the place of the
+// present ones.
+func NewPedalInputs(pedals string) []calculators.Input {
+	return []calculators.Input{
+		{Quantity: measure.NewPedals, Example: pedals, Assume: otherPedals},
+		{Quantity: measure.NewPedalHeight, Assume: byPedal(measure.NewPedals, 15, 10, 2)},
+		{Quantity: measure.NewSoleHeight, Assume: byPedal(measure.NewPedals, 15, 12, 3)},
+		{Quantity: measure.NewCleatBehindBall, Assume: byPedal(measure.NewPedals, 0, 20, 5)},
+	}
+}
+
+// otherPedals assumes the kind of pedal that the reader does not ride now.
+func otherPedals(v calculators.Values) (calculators.Assumption, bool) {
+	other := float64(flat)
+	if v.Is(measure.Pedals, "flat") {
+		other = clipped
+	}
+	return calculators.Assumption{Value: other, From: "the other kind than now"}, true
 }
 
 // clipped and flat are the choices of measure.Pedals.
@@ -42,10 +62,10 @@ const (
 	flat
 )
 
-// byPedal assumes one value for clipped shoes and another for flat pedals.
-func byPedal(clip, flatPedal, sd float64) func(calculators.Values) (calculators.Assumption, bool) {
+// byPedal assumes one value for clipped shoes and another for flat pedals, as kind says.
+func byPedal(kind *measure.Quantity, clip, flatPedal, sd float64) func(calculators.Values) (calculators.Assumption, bool) {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
-		if v.Is(measure.Pedals, "flat") {
+		if v.Is(kind, "flat") {
 			return calculators.Assumption{Value: flatPedal, SD: sd, From: "usual for flat pedals"}, true
 		}
 		return calculators.Assumption{Value: clip, SD: sd, From: "usual for clipped shoes"}, true

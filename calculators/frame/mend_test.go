@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"plumbline/calculators"
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/measure"
 )
 
@@ -101,6 +102,30 @@ func TestBracketingFindsWhatTryingEveryValueFinds(t *testing.T) {
 	})
 	require.Positive(t, compared)
 	require.Positive(t, explained)
+}
+
+// TestBracketingAtTheEdges compares on charts that a draw seldom hits: numbers between two
+// places of the grid, and chainstays too short for the rear axle's height, 590 − 165 mm.
+func TestBracketingAtTheEdges(t *testing.T) {
+	const tall = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 fork-offset=43 front-radius=590 rear-radius=590 bb-height=165 "
+	for _, typed := range []string{
+		alikeTyped + "reach=463.4 stack=628.3 chainstay=438.6 wheelbase=1231",
+		alikeTyped + "reach=470.4 wheelbase=1233.5 front-centre=804.5", alikeTyped + "head-angle=64.73 wheelbase=1240.2",
+		alikeTyped + "bb-drop=27.5 bb-height=347.5", tall + "chainstay=600 wheelbase=1000", tall + "chainstay=470 wheelbase=930",
+		tall + "chainstay=430 wheelbase=1000", tall + "chainstay=740 wheelbase=1000",
+	} {
+		s, ok := stateTyped(calctest.Pairs(typed))
+		require.True(t, ok, typed)
+		for i, e := range chartEntries {
+			want, some := scanned(s, i)
+			got, found := s.mended(i)
+			require.Equal(t, some, found, "%s: %s", typed, e.Key)
+			if some {
+				require.InDelta(t, want.low, got.low, 1e-9, "%s: %s", typed, e.Key)
+				require.InDelta(t, want.high, got.high, 1e-9, "%s: %s", typed, e.Key)
+			}
+		}
+	}
 }
 
 // TestTheGridOfAnEntry: millimetres, tenths of a degree; a rim is one of a few sizes.

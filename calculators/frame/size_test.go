@@ -210,3 +210,12 @@ func TestAPostNeedsTravelAndDepth(t *testing.T) {
 	r := match(t, head+",travel-post,free-depth"+row+",125,120", "post-length=490")
 	require.InDelta(t, 74, calctest.Value(r, lines[0].dropper), 1e-9)
 }
+
+// TestHalfAPlaceIsNone: grips of which one length alone is known are held against nothing.
+func TestHalfAPlaceIsNone(t *testing.T) {
+	for _, half := range []string{"grip-x=447", "grip-y=719"} {
+		r := calctest.Answer(t, Size(), "inseam=830 stature=1740 saddle-height=736 "+twoSizes+half)
+		require.False(t, r.At(sizeAhead).Exists(), half)
+		require.False(t, r.At(sizeAbove).Exists(), half)
+	}
+}

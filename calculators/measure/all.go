@@ -6,10 +6,11 @@ import "slices"
 // feet, frame, wheels, suspension, saddle, post, cockpit, posture, choices.
 var all = []*Quantity{
 	Stature, Mass, Inseam, TrochanterHeight, KneeHeight, TrunkLength, ArmLength, ArmSpan, ShoulderWidth,
-	ThighLength, ShankLength, HipWidth, SitBoneWidth, HandLength, FingerLength, PushUpWidth, LegDifference,
+	ThighLength, ShankLength, FrontHipPoints, HipWidth, SitBoneWidth, HandLength, FingerLength, PushUpWidth, LegDifference,
 
 	FootLength, OtherFoot, HeelToBallInner, HeelToBallOuter, CleatBehindBall, PedalHeight, SoleHeight,
 	QFactor, FootOffset, PedalWidth, PedalThickness, PedalSpacer, CleatShift, ToeOut, ShoeSize, HeelCup, PedalThread,
+	ToeOutLeft, ToeOutRight, CleatAngleLeft, CleatAngleRight, PedalFloat, ArmSetIn, StayWidth, RearEndWidth,
 
 	Reach, Stack, HeadAngle, SeatAngle, SeatAngleHeight, SeatTubeAngle, SeatTubeLength, StandOver,
 	HeadTubeLength, LowerHeadset, ForkLength, ForkOffset, Chainstay, BBDrop, BBHeight, Wheelbase,
@@ -17,7 +18,7 @@ var all = []*Quantity{
 	Load, Sizes,
 	NewForkLength, NewForkOffset, NewFrontRim, NewRearRim, NewFrontTyre, NewRearTyre, AngleHeadset, HeadsetPivot,
 	NewReach, NewStack, NewHeadAngle, NewSeatAngle, NewSeatAngleHeight, NewSeatTubeAngle, NewCrankLength,
-	NewPedalHeight, NewSoleHeight, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep,
+	NewPedalHeight, NewSoleHeight, NewCleatBehindBall, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep,
 	NewForkTravel, NewRearTravel,
 
 	FrontRim, RearRim, FrontTyre, RearTyre, FrontRadius, RearRadius, CrankLength,
@@ -37,9 +38,9 @@ var all = []*Quantity{
 
 	TrunkAngle, ElbowBend, StandingKnee,
 
-	First, Second, Third, SharedError, OwnDifference,
+	First, Second, Third, SharedError, OwnScatter, OwnDifference, Score, ScoresBefore, ScoresAfter,
 
-	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
+	Sex, Pedals, NewPedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
 	SizeSystem, Feeling, Wanted,
 }
 

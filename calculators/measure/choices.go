@@ -3,45 +3,59 @@ package measure
 // What is picked rather than measured. The order is the order of the index.
 var (
 	Sex = &Quantity{Key: "sex", Label: "Sex", Unit: One, High: 1, Most: 1,
-		How: "It only picks the group of measured people whose proportions fill a gap. Leave it out if you " +
-			"like; the gap is then filled less surely.",
+		How: Instruction{
+			Text: "We use it only to guess lengths that you have not measured. Skip it if you like; the guess gets a " +
+				"little rougher."},
+		Open:    "Rather not say",
 		Choices: []Choice{{"f", "Woman"}, {"m", "Man"}}}
 	Pedals = &Quantity{Key: "pedals", Label: "Pedals", Unit: One, High: 1, Most: 1,
-		How:     "Say whether the shoes lock into the pedals or stand on them freely.",
+		How: Instruction{
+			Text: "Say whether the shoes lock into the pedals or stand on them freely."},
 		Choices: []Choice{{"clip", "Clipped in"}, {"flat", "Flat"}}}
 	ForkMeasure = &Quantity{Key: "fork-measure", Label: "Fork length is taken", Unit: One, High: 1, Most: 1,
-		How: "Look at the drawing in the fork maker's sheet: along the steering axis, or as the straight line " +
-			"from crown to axle.",
+		How: Instruction{
+			Text: "Look at the drawing in the fork maker’s sheet: along the steering axis, or as the straight line " +
+				"from crown to axle."},
 		Choices: []Choice{{"axis", "Along the steering axis"}, {"straight", "Straight from crown to axle"}}}
 	SitBoneRead = &Quantity{Key: "sit-bone-read", Label: "Sit bones are read", Unit: One, High: 1, Most: 1,
-		How:     "Say which points of the two dents you measured between: their deepest points or their outer edges.",
+		How: Instruction{
+			Text: "Say which points of the two dents you measured between: their deepest points or their outer edges."},
 		Choices: []Choice{{"edges", "Between the outer edges"}, {"centres", "Between the centres"}}}
 	Leaning = &Quantity{Key: "leaning", Label: "How you sit", Unit: One, High: 2, Most: 2,
-		How:     "Pick what the trunk does on most of your rides while you sit and pedal.",
+		How: Instruction{
+			Text: "Pick what the trunk does on most of your rides while you sit and pedal."},
 		Choices: []Choice{{"upright", "Upright"}, {"leaning", "Leaning forward"}, {"low", "Low and stretched"}}}
 	KneeRead = &Quantity{Key: "knee-read", Label: "Knee angle is read", Unit: One, High: 1, Most: 1,
-		How:     "Say whether the knee was measured with the crank held still or on a film while pedalling.",
+		How: Instruction{
+			Text: "Say whether the knee was measured with the crank held still or on a film while pedalling."},
 		Choices: []Choice{{"still", "Holding still"}, {"moving", "While pedalling"}}}
 	SagRead = &Quantity{Key: "sag-read", Label: "Sag is read", Unit: One, High: 1, Most: 1,
-		How:     "Say whether you sat on the saddle or stood on level pedals when the rubber ring was read.",
+		How: Instruction{
+			Text: "Say whether you sat on the saddle or stood on level pedals when the rubber ring was read."},
 		Choices: []Choice{{"seated", "Seated"}, {"standing", "Standing"}}}
 	Helped = &Quantity{Key: "helped", Label: "Measured", Unit: One, High: 1, Most: 1,
-		How:     "Say whether somebody held the tape or the book for you.",
+		How: Instruction{
+			Text: "Say whether somebody held the tape or the book for you."},
 		Choices: []Choice{{"alone", "On my own"}, {"help", "With help"}}}
-	DifferenceFound = &Quantity{Key: "difference-found", Label: "Difference was found", Unit: One, High: 1, Most: 1,
-		How: "Say who found the difference and how: a tape or boards at home, or a clinician with an image or " +
-			"an examination.",
-		Choices: []Choice{{"home", "At home"}, {"clinician", "By a clinician"}}}
+	// The key "home" is the tape's, from the time when it was the only way at home.
+	DifferenceFound = &Quantity{Key: "difference-found", Label: "Difference was found", Unit: One, High: 2, Most: 2,
+		How: Instruction{
+			Text: "Say how the difference was found: with boards under the shorter leg until the hip crests were level, " +
+				"with a tape, or by a clinician with an image or an examination."},
+		Choices: []Choice{{"home", "With a tape"}, {"clinician", "By a clinician"}, {"blocks", "With boards under the foot"}}}
 	WarningSign = &Quantity{Key: "warning-sign", Label: "Pain, or a new difference", Unit: One, High: 1, Most: 1,
-		How: "Say whether anything hurts, swells, locks, is weak or numb, or whether the difference is new, " +
-			"followed a fall, an operation or an illness, or whether you are still growing.",
+		How: Instruction{
+			Text: "Say whether anything hurts, swells, locks, is weak or numb, or whether the difference is new, " +
+				"followed a fall, an operation or an illness, or whether you are still growing."},
 		Choices: []Choice{{"none", "None of these"}, {"some", "One or more"}}}
 	SizeSystem = &Quantity{Key: "size-system", Label: "Size system", Unit: One, High: 4, Most: 4,
-		How: "Look at the label: millimetres of foot length are Mondopoint, the rest is named beside the number.",
+		How: Instruction{
+			Text: "Look at the label: millimetres of foot length are Mondopoint, the rest is named beside the number."},
 		Choices: []Choice{{"mondopoint", "Mondopoint"}, {"eu", "EU"}, {"uk", "UK"}, {"us-men", "US men"},
 			{"us-women", "US women"}}}
 	Wanted = &Quantity{Key: "quantity", Label: "Measurement", Unit: One, High: 18, Most: 18,
-		How: "Pick the length of the body that this is about.",
+		How: Instruction{
+			Text: "Pick the length of the body that this is about."},
 		Choices: []Choice{
 			{"stature", "Height"}, {"inseam", "Inside leg"}, {"trochanter-height",
 				"Hip bone height"}, {"knee-height", "Knee height"},
@@ -66,7 +80,8 @@ var RiderLengths = []*Quantity{
 
 // Feeling is what troubles a rider about where the hands are.
 var Feeling = &Quantity{Key: "feeling", Label: "What troubles you", Unit: One, High: 2, Most: 2,
-	How: "Pick what you notice on the trail, and a first small move of the grips is proposed. A move that you " +
-		"type yourself wins over it.",
+	How: Instruction{
+		Text: "Pick what you notice on the trail, and a first small move of the grips is proposed. A move that " +
+			"you type yourself wins over it."},
 	Choices: []Choice{{"stretched", "Too stretched"}, {"wanders", "Front wheel wanders on climbs"}, {"pitched",
 		"Pitched forward on descents"}}}

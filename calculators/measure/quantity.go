@@ -19,14 +19,15 @@ import (
 // lays it out as data, and the engine in the page carries only those that its
 // calculators name.
 type Quantity struct {
-	Key         string   // stable: in addresses, JSON and on the command line
-	Label       string   // English
-	Unit        *Unit    // base unit; One for choices
-	Low, High   float64  // plausible, base units
-	Least, Most float64  // possible, base units
-	Repeat      float64  // usual repeat error, one standard deviation, base units
-	How         string   // how to take it, one or two sentences in English
+	Key         string  // stable: in addresses, JSON and on the command line
+	Label       string  // English
+	Unit        *Unit   // base unit; One for choices
+	Low, High   float64 // plausible, base units
+	Least, Most float64 // possible, base units
+	Repeat      float64 // usual repeat error, one standard deviation, base units
+	How         Instruction
 	Choices     []Choice // not empty: the value is an index into these
+	Open        string   // the answer of who picks none of them; "" is “Not sure”
 	Columns     []*Column
 	Rows        int       // most rows of a list
 	Photo       *Quantity // not nil: may be read off a photo, and this choice says how it was taken
@@ -41,6 +42,14 @@ type Choice struct{ Key, Label string }
 type Column struct {
 	*Quantity
 	Optional bool
+}
+
+// Unpicked is the answer of who picks none of the choices.
+func (q *Quantity) Unpicked() string {
+	if q.Open != "" {
+		return q.Open
+	}
+	return "Not sure"
 }
 
 // Is tells the shape of a quantity.

@@ -3,35 +3,65 @@ package measure
 // Suspension, slopes and where the weight sits.
 var (
 	ForkTravel = &Quantity{Key: "fork-travel", Label: "Fork travel", Unit: Mm, High: 220, Most: 350,
-		How: "Take it from the fork maker's sheet for your fork as it is set up. A rigid fork has zero."}
+		How: Instruction{
+			Text: "Take it from the fork maker’s sheet for your fork as it is set up. A rigid fork has zero."}}
 	RearTravel = &Quantity{Key: "rear-travel", Label: "Rear travel", Unit: Mm, High: 240, Most: 380,
-		How: "Take it from the frame maker's sheet: how far the rear axle moves upright from topped out to " +
-			"bottomed out. A hard-tail has zero."}
+		How: Instruction{
+			Text: "Take it from the frame maker’s sheet: how far the rear axle moves upright from topped out to " +
+				"bottomed out. A hard-tail has zero."}}
 	SagFront = &Quantity{Key: "sag-front", Label: "Fork sag", Unit: Percent, High: 50, Most: 100, Repeat: 2,
-		How: "Push the rubber ring on the stanchion down to the seal, get on gently in riding gear, get off, and " +
-			"measure how far the ring moved. Enter it as a share of the fork's travel."}
+		How: Instruction{
+			Text: "Open every lever that firms the fork and dress as you ride, water in the pack. Push the rubber " +
+				"ring on the stanchion down to the seal. Lean one elbow on a wall, get on without bouncing, take your " +
+				"posture, stay still for a few seconds and get off gently. Measure from seal to ring along the leg and " +
+				"enter it as a share of the fork’s travel. Bounce the bike between readings.",
+			Slip: "The ring is pushed on while you get on or off, and the sag comes out too large.",
+			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 8, Figure: "measure-sag"}}
 	SagRear = &Quantity{Key: "sag-rear", Label: "Rear sag", Unit: Percent, High: 50, Most: 100, Repeat: 2,
-		How: "Push the rubber ring on the shock up to the seal, get on gently in riding gear, get off, and measure " +
-			"how far the ring moved. Enter it as a share of the shock's stroke."}
+		How: Instruction{
+			Text: "Push the rubber ring on the shock to the seal, get on as for the fork, take your posture, stay " +
+				"still and get off gently. Measure from seal to ring and enter it as a share of the shock’s stroke.",
+			Slip: "The share is taken of the rear travel and not of the shock’s stroke.",
+			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 6, Figure: "measure-sag"}}
 	ShockStroke = &Quantity{Key: "shock-stroke", Label: "Shock stroke", Unit: Mm, Low: 30, High: 90, Least: 15,
 		Most: 135, Repeat: 0.5,
-		How: "Take it from the frame's or shock maker's sheet: the second number of the shock's size."}
+		How: Instruction{
+			Text: "Take it from the frame’s or shock maker’s sheet: the second number of the shock’s size."}}
 	Grade = &Quantity{Key: "grade", Label: "Grade", Unit: Percent, Low: -100, High: 60, Least: -100, Most: 100,
 		Repeat: 1,
-		How: "Rise over level distance, uphill positive. Lay a straight board on the trail with a phone's level on " +
-			"it: 45 degrees is 100 percent."}
+		How: Instruction{
+			Text: "Rise over level distance, uphill positive. Lay a straight board on the trail with a phone’s level " +
+				"on it: 45 degrees is 100 percent.",
+			Slip: "The degrees are entered as percent: 10 degrees are 18 percent.",
+			Take: "straight board, phone with a level", Minutes: 3}}
 	COMForward = &Quantity{Key: "com-forward", Label: "Centre of mass ahead of the rear wheel", Unit: Mm,
 		Low: 200, High: 800, Least: 50, Most: 1400, Repeat: 15,
-		How: "Sit on the bike with the front wheel on a scale and the rear wheel on a block as high. Front reading " +
-			"over total mass, times the wheelbase, is the distance ahead of the rear contact."}
+		How: Instruction{
+			Text: "Weigh yourself with the bike, dressed to ride: that is the total. Put the rear wheel on the scale, " +
+				"beside a wall, and the front wheel on blocks exactly as high. Sit as you climb, cranks level, hands on " +
+				"the grips, brakes released, elbow just touching the wall, while a helper steadies the saddle from the " +
+				"side. Take the middle of three readings. The distance ahead of the rear contact is the wheelbase × " +
+				"(total − rear reading) ÷ total.",
+			Why: "The rear wheel goes on the scale because the second weighing then raises the front, as a climb " +
+				"does.",
+			Slip: "A helper lifts, or you lean on the wall. Half a kilogram is worth some 6 mm.",
+			Who:  Helper, Take: "bathroom scale, firm blocks, wall", Minutes: 20, Figure: "measure-com-forward"}}
 	COMHeight = &Quantity{Key: "com-height", Label: "Centre of mass above the ground", Unit: Mm, Low: 700,
 		High: 1400, Least: 300, Most: 2000, Repeat: 25,
-		How: "Weigh the front wheel level, then again with the rear wheel raised by a known height. The change of " +
-			"the reading gives the height above the ground."}
+		How: Instruction{
+			Text: "Weigh the rear wheel on the level as for the length before. Then set the front wheel on firm, " +
+				"level blocks 200 to 250 mm higher, measure this rise exactly, keep your posture to the bike and weigh " +
+				"the rear wheel again, three times. With level = √(wheelbase² − rise²), the height is rear wheel radius + " +
+				"wheelbase × level × (rear raised − rear level) ÷ (total × rise).",
+			Slip: "You sit up when the front is raised. It rests on a small difference: half a kilogram is worth some " +
+				"30 mm.",
+			Who: Helper, Take: "bathroom scale, firm blocks, wall, tape measure", Minutes: 20, Figure: "measure-com-height"}}
 	COMForwardError = &Quantity{Key: "com-forward-error", Label: "Body model off, forward", Unit: Mm, Low: -25,
 		High: 25, Least: -150, Most: 150,
-		How: "Leave it empty. It stands for how far the body model may put your centre of mass too far forward."}
+		How: Instruction{
+			Text: "Leave it empty. It stands for how far the body model may put your centre of mass too far forward."}}
 	COMHeightError = &Quantity{Key: "com-height-error", Label: "Body model off, upward", Unit: Mm, Low: -25,
 		High: 25, Least: -150, Most: 150,
-		How: "Leave it empty. It stands for how far the body model may put your centre of mass too high."}
+		How: Instruction{
+			Text: "Leave it empty. It stands for how far the body model may put your centre of mass too high."}}
 )

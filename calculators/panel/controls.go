@@ -76,7 +76,7 @@ func (w *writer) radios(in *calculators.Input, e entry) {
 		w.radio(in, e, choice.Key, choice.Label, i == 0)
 	}
 	if in.Optional || in.Assume != nil {
-		w.radio(in, e, "", "left open", false)
+		w.radio(in, e, "", in.Unpicked(), false)
 	}
 	w.Raw(`</span>`)
 }
@@ -101,7 +101,7 @@ func (w *writer) selection(in *calculators.Input, e entry) {
 	w.Raw(`>`)
 	empty := "choose"
 	if in.Optional || in.Assume != nil {
-		empty = "left open"
+		empty = in.Unpicked()
 	}
 	for i := -1; i < len(in.Choices); i++ {
 		choice := measure.Choice{Label: empty}

@@ -77,11 +77,12 @@ func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumpt
 	default:
 		w.number(in, e, example)
 	}
-	w.Raw(`<details class="how" id="`).Name("-" + in.Key + "-w").Raw(`"><summary>`).Say(howTitle(in)).Raw(`</summary><p id="`).Name("-" + in.Key + "-h").Raw(`">`).Say(in.How)
-	if in.Is() == measure.Number && in.Repeat > 0 {
-		w.Raw(" ").Say("Usual repeat error {0} (1 SD).", in.Amount(in.Repeat))
+	w.Raw(`<details class="how" id="`).Name("-" + in.Key + "-w").Raw(`"><summary>`).Say(howTitle(in)).Raw(`</summary>`)
+	if in.How.Figure != "" { // the page draws it when the fold is opened
+		w.Raw(`<div class="sketch" id="`).Name("-" + in.Key + "-f").Raw(`" data-figure="`).Text(in.How.Figure).
+			Raw(`" data-take="`).Text(in.Key).Raw(`"></div>`)
 	}
-	w.Raw(`</p></details>`)
+	w.Take(in.Quantity, w.ID+"-"+in.Key+"-h").Raw(`</details>`)
 	w.hints(in, offer)
 	w.provenance(in, e, list)
 	w.Raw(`<p class="problem" id="`).Name("-" + in.Key + "-p").Raw(`" hidden></p>`)
@@ -98,7 +99,7 @@ const mostRadios = 3
 // howTitle heads what is said of an input: how to take it, or what it means where
 // there is nothing to take.
 func howTitle(in *calculators.Input) string {
-	if in.Is() == measure.Number && in.Repeat > 0 {
+	if in.How.Taken() || in.Is() == measure.Number && in.Repeat > 0 {
 		return "How to measure"
 	}
 	return "What this is"
@@ -112,7 +113,7 @@ func (w *writer) hints(in *calculators.Input, offer calculators.Assumption) {
 	w.Raw(`<p class="empty">`)
 	switch {
 	case in.Assume == nil:
-		w.Say("May be left empty.")
+		w.Say("Optional")
 	case math.IsNaN(offer.Value) && in.Is() == measure.Pick:
 		w.Say("If left empty, it follows from your other answers where that can be done.")
 	case math.IsNaN(offer.Value):

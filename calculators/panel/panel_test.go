@@ -163,7 +163,7 @@ func TestAFieldSaysWhatStandsInForIt(t *testing.T) {
 	for _, e := range form.all(class("empty")) {
 		hints = append(hints, e.text())
 	}
-	assert.Equal(t, []string{"May be left empty.", "If left empty: 3.0° ± 2.0°, usual.", "May be left empty.", "May be left empty."}, hints)
+	assert.Equal(t, []string{"Optional", "If left empty: 3.0° ± 2.0°, usual.", "Optional", "Optional"}, hints)
 }
 
 func TestAProblemThatNoFieldCanMend(t *testing.T) {

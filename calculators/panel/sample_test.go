@@ -10,13 +10,13 @@ import (
 )
 
 var (
-	length = &measure.Quantity{Key: "length", Label: "Length <of it>", Unit: measure.Mm, Low: 500, High: 1000, Least: 250, Most: 1500, Repeat: 5, How: "Hold a tape & read."}
-	tilt   = &measure.Quantity{Key: "tilt", Label: "Tilt", Unit: measure.Deg, Low: 0, High: 10, Least: -20, Most: 20, How: "Lay a level on it."}
-	mass   = &measure.Quantity{Key: "mass", Label: "Mass", Unit: measure.Kg, Low: 40, High: 120, Least: 20, Most: 200, Repeat: 1, How: "Stand on a scale."}
-	kind   = &measure.Quantity{Key: "kind", Label: "Kind", Unit: measure.One, How: "Look.", Choices: []measure.Choice{{Key: "a", Label: "First"}, {Key: "b", Label: "Second"}}}
-	colour = &measure.Quantity{Key: "colour", Label: "Colour", Unit: measure.One, How: "Look.", Choices: []measure.Choice{{Key: "r", Label: "Red"}, {Key: "g", Label: "Green"}, {Key: "b", Label: "Blue"}, {Key: "w", Label: "White"}}}
-	rows   = &measure.Quantity{Key: "rows", Label: "Rows", Unit: measure.One, How: "One a line.", Rows: 9, Table: measure.Grid, Columns: []*measure.Column{{Quantity: length}, {Quantity: tilt, Optional: true}}}
-	height = &measure.Quantity{Key: "height", Label: "Height", Unit: measure.Mm, Low: 500, High: 1000, Least: 100, Most: 3000, How: "Measure."}
+	length = &measure.Quantity{Key: "length", Label: "Length <of it>", Unit: measure.Mm, Low: 500, High: 1000, Least: 250, Most: 1500, Repeat: 5, How: measure.Instruction{Text: "Hold a tape & read."}}
+	tilt   = &measure.Quantity{Key: "tilt", Label: "Tilt", Unit: measure.Deg, Low: 0, High: 10, Least: -20, Most: 20, How: measure.Instruction{Text: "Lay a level on it."}}
+	mass   = &measure.Quantity{Key: "mass", Label: "Mass", Unit: measure.Kg, Low: 40, High: 120, Least: 20, Most: 200, Repeat: 1, How: measure.Instruction{Text: "Stand on a scale."}}
+	kind   = &measure.Quantity{Key: "kind", Label: "Kind", Unit: measure.One, How: measure.Instruction{Text: "Look."}, Choices: []measure.Choice{{Key: "a", Label: "First"}, {Key: "b", Label: "Second"}}}
+	colour = &measure.Quantity{Key: "colour", Label: "Colour", Unit: measure.One, How: measure.Instruction{Text: "Look."}, Choices: []measure.Choice{{Key: "r", Label: "Red"}, {Key: "g", Label: "Green"}, {Key: "b", Label: "Blue"}, {Key: "w", Label: "White"}}}
+	rows   = &measure.Quantity{Key: "rows", Label: "Rows", Unit: measure.One, How: measure.Instruction{Text: "One a line."}, Rows: 9, Table: measure.Grid, Columns: []*measure.Column{{Quantity: length}, {Quantity: tilt, Optional: true}}}
+	height = &measure.Quantity{Key: "height", Label: "Height", Unit: measure.Mm, Low: 500, High: 1000, Least: 100, Most: 3000, How: measure.Instruction{Text: "Measure."}}
 )
 
 var (

@@ -1,7 +1,6 @@
 package saddle
 
 import (
-	"encoding/json"
 	"fmt"
 	"testing"
 
@@ -12,42 +11,22 @@ import (
 )
 
 // column returns the numbers of a table's column at full precision, in base units.
-func column(t *testing.T, r *calculators.Result, table, name string) (numbers []float64) {
+func column(t *testing.T, r *calculators.Result, table, name string) []float64 {
 	t.Helper()
-	for _, x := range r.Tables {
-		for i, c := range x.Columns {
-			if x.Name != table || c.Name != name {
-				continue
-			}
-			for _, row := range x.Rows {
-				var number float64
-				b, err := json.Marshal(row[i])
-				require.NoError(t, err)
-				require.NoError(t, json.Unmarshal(b, &number), "%s %s: %s", table, name, b)
-				numbers = append(numbers, number)
-			}
-		}
-	}
-	require.NotEmpty(t, numbers, "no column %s in table %s", name, table)
-	return numbers
+	return calctest.Numbers(t, r, table, name)
 }
 
 // cells holds a column of a table to values, at full precision.
 func cells(t *testing.T, c *calculators.Calculator, typed, table, name string, within float64, want ...float64) {
 	t.Helper()
-	got := column(t, calctest.Answer(t, c, typed), table, name)
-	require.Len(t, got, len(want), "%s %s", table, name)
-	require.InDeltaSlice(t, want, got, within, "%s %s of %s", table, name, typed)
+	calctest.Cells(t, c, typed, table, name, within, want...)
 }
 
 // margins holds the expanded uncertainties of outputs to values.
 func margins(t *testing.T, c *calculators.Calculator, typed string, within float64,
 	want map[*calculators.Output]float64) {
 	t.Helper()
-	r := calctest.Answer(t, c, typed)
-	for o, u := range want {
-		require.InDelta(t, u, float64(r.At(o).Uncertainty), within, "± of %s of %s", o.Name, typed)
-	}
+	calctest.Margins(t, c, typed, within, want)
 }
 
 // between draws a number.

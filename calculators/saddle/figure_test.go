@@ -136,9 +136,9 @@ func TestWhatBindsIsHot(t *testing.T) {
 
 func TestTheLegIsDrawnToScale(t *testing.T) {
 	d := drawnBy(t, Height(), fiveMethods)
-	d.has(t, "717 ± 8 mm", 716.996)
-	d.has(t, "879", 878.996)
-	bend := bottomBend(fiveLeg, 716.996)
+	d.has(t, "723 ± 9 mm", 723.080)
+	d.has(t, "885", 885.080)
+	bend := bottomBend(fiveLeg, 723.080)
 	angles := 0
 	for _, m := range calctest.Answer(t, Height(), fiveMethods).Figure.Marks {
 		if a, ok := m.(drawing.Angle); ok {
@@ -172,9 +172,9 @@ func TestBothLegsAreDrawn(t *testing.T) {
 		}
 	}
 	for _, crank := range []float64{90 + 74.3, 270 + 74.3} {
-		j, ok := fiveLeg.at(716.996, crank)
+		j, ok := fiveLeg.At(723.080, crank)
 		require.True(t, ok)
-		knee, ankle := drawing.Point{X: real(j.knee), Y: imag(j.knee)}, drawing.Point{X: real(j.ankle), Y: imag(j.ankle)}
+		knee, ankle := drawing.Point{X: real(j.Knee), Y: imag(j.Knee)}, drawing.Point{X: real(j.Ankle), Y: imag(j.Ankle)}
 		drawn := false
 		for _, o := range outlines {
 			off := o[0].Plus(o[len(o)-1]).Times(0.5).Minus(knee)

@@ -65,8 +65,10 @@ var heightMethods = []*calculators.Output{byFactor, byHundredNine, byRegression,
 // The inside legs between which the regression may be used, mm.
 const regressionFrom, regressionTo = 780, 920
 
-// The cranks for which the factor of 0.883 was made, with half a size to spare, mm.
-const factorCrankFrom, factorCrankTo = 165, 175
+// The middle of the cranks that the factor of 0.883 was made with, mm: 170 to 175. With
+// other cranks the foot at the bottom is nearer or further by the difference, as it is
+// for every other method, so the factor's height moves by it too.
+const factorCrank = 172.5
 
 // methodHeight is what one method says.
 type methodHeight struct {
@@ -107,7 +109,7 @@ func methodHeights(v calculators.Values) []methodHeight {
 		}
 	}
 	methods := []methodHeight{
-		{by: byFactor, height: InsideLegFactor(leg)},
+		{by: byFactor, height: InsideLegFactor(leg) + factorCrank - crank},
 		{by: byHundredNine, height: HundredNine(leg) - crank},
 		{by: byRegression, height: KneeRegression(leg, knee) - crank},
 		{by: byTrochanteric, height: trochanteric},

@@ -1,6 +1,8 @@
 package saddle
 
 import (
+	"math"
+
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/posture"
@@ -93,12 +95,12 @@ func methodTable(r *calculators.Result, methods []methodHeight, v calculators.Va
 
 // inMiddle tells whether a method counts, and what to know about it.
 func inMiddle(m methodHeight, v calculators.Values) words.Text {
-	crank := v.Of(measure.CrankLength)
+	shift := factorCrank - v.Of(measure.CrankLength)
 	switch {
 	case m.by == byRegression && !m.counts:
 		return words.Of("no: made for inside legs of {0} to {1}", measure.Millimetres(regressionFrom), measure.Millimetres(regressionTo))
-	case m.by == byFactor && (crank < factorCrankFrom || crank > factorCrankTo):
-		return words.Of("yes, but made with cranks of 170 to 175 mm: it ignores their length")
+	case m.by == byFactor && math.Abs(shift) >= 5:
+		return words.Of("yes, moved by {0}: it was made with cranks of 170 to 175 mm", measure.Millimetres(shift))
 	case m.by == byModel && !v.Given(measure.TrochanterHeight):
 		return words.Of("yes; its ± holds how people’s proportions differ")
 	}
@@ -121,11 +123,11 @@ func noteRange(v calculators.Values, r *calculators.Result) {
 }
 
 // bends tells whether the methods that make the median, or those that count, change
-// within two standard uncertainties of the inside leg, the crank or the trochanter.
-// The other inputs move the leg model alone, and by little. Where they do change, a
+// within two standard uncertainties of the inside leg or the trochanter. A crank moves
+// all methods alike, and the other inputs the leg model alone, and by little. Where they do change, a
 // straight line misses the answer's bend, so the ± is only approximate.
 func bends(v calculators.Values, methods []methodHeight) bool {
-	for _, q := range []*measure.Quantity{measure.Inseam, measure.CrankLength, measure.TrochanterHeight} {
+	for _, q := range []*measure.Quantity{measure.Inseam, measure.TrochanterHeight} {
 		for _, d := range []float64{-2 * v.SD(q), 2 * v.SD(q)} {
 			if d != 0 && !sameMiddle(methods, methodHeights(v.Shifted(q, d))) {
 				return true

@@ -10,6 +10,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/calctest/leg"
 )
 
 // A longer leg sits higher by every method, each by its own factor.
@@ -25,15 +26,14 @@ func TestALongerLegSitsHigher(t *testing.T) {
 	})
 }
 
-// A longer crank takes from every method but the factor, which ignores it.
+// A longer crank takes its length from every method.
 func TestALongerCrankSitsLower(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		leg, crank := between(t, "leg", 700, 950), between(t, "crank", 140, 170)
 		more := between(t, "more", 2, 15)
 		const typed = "inseam=%v trochanter-height=905 crank-length=%v"
 		a, b := numbersOf(t, Height(), typed, leg, crank), numbersOf(t, Height(), typed, leg, crank+more)
-		require.InDelta(t, a(byFactor), b(byFactor), 1e-9)
-		for _, o := range []*calculators.Output{byHundredNine, byRegression, byTrochanteric} {
+		for _, o := range []*calculators.Output{byFactor, byHundredNine, byRegression, byTrochanteric} {
 			require.InDelta(t, -more, b(o)-a(o), 1e-9, o.Name)
 		}
 		require.Less(t, b(byModel), a(byModel))
@@ -68,20 +68,24 @@ func TestShoeAndPedal(t *testing.T) {
 
 // Sitting still the knee reads 5 degrees less than while pedalling (Bini and Hume
 // 2016: 8.2 ± 5; StaticLess is the round number inside it), in each of the three
-// things that are said of the bend. The bend itself is that of leg_check_test.go.
+// things that are said of the bend. The bend itself is that of calctest/leg.
 func TestTheStillKneeIsSaid(t *testing.T) {
 	for _, k := range []struct {
 		typed, says string
-		leg         checkLeg
+		leg         leg.Rider
 		height      float64
 	}{
-		{fiveMethods, "Inside the 30 to 40 degrees", fiveLeg, 716.996},
-		// Between a trochanter far up and 109 % of the leg far down the factor is the
-		// middle one: 0.883·861 = 760.263.
+		{fiveMethods, "Less than the 30 to 40 degrees", fiveLeg, 723.080},
+		// The factor is the middle one: 0.883·861 + 172.5 − 170 = 762.763.
+		{"inseam=861 crank-length=170 sex=m trochanter-height=900", "Inside the 30 to 40 degrees",
+			leg.Rider{Inseam: 861, Trochanter: 900, Sex: "m", Crank: 170, Pedal: 15, Sole: 15, Seat: 76}, 762.763},
+		// With the trochanter and the leg model far up the regression is the middle one,
+		// 221 + 0.896·861 − 52.5 − 185 = 754.956; with both far down the factor is,
+		// 0.883·861 + 172.5 − 175 = 757.763.
 		{"inseam=861 crank-length=185 sex=m trochanter-height=975", "More than the 30 to 40 degrees",
-			checkLeg{inseam: 861, trochanter: 975, sex: "m", crank: 185, pedal: 15, sole: 15, seat: 76}, 760.263},
+			leg.Rider{Inseam: 861, Trochanter: 975, Sex: "m", Crank: 185, Pedal: 15, Sole: 15, Seat: 76}, 754.956},
 		{"inseam=861 crank-length=175 sex=m trochanter-height=850", "Less than the 30 to 40 degrees",
-			checkLeg{inseam: 861, trochanter: 850, sex: "m", crank: 175, pedal: 15, sole: 15, seat: 76}, 760.263},
+			leg.Rider{Inseam: 861, Trochanter: 850, Sex: "m", Crank: 175, Pedal: 15, Sole: 15, Seat: 76}, 757.763},
 	} {
 		r := calctest.Answer(t, Height(), k.typed)
 		require.InDelta(t, k.height, calctest.Value(r, saddleHeight), 1e-6)
@@ -114,11 +118,10 @@ func TestTheEndsOfWhatIsSaid(t *testing.T) {
 // them were made for other legs or cranks.
 func TestWhatIsSaidOfTheMethods(t *testing.T) {
 	r := calctest.Answer(t, Height(), fiveMethods)
-	require.Contains(t, meaning(r, saddleHeight), "lie from 686\u00a0mm to 737\u00a0mm")
-	require.Contains(t, meaning(r, saddleHeight), "On flat pedals start at the low end")
-	require.Contains(t, meaning(r, methodSpread), "5 methods disagree by more than usual")
-	require.Equal(t, []string{"yes, but made with cranks of 170 to 175 mm: it ignores their length", "yes", "yes",
-		"yes", "yes"},
+	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "lie from 686\u00a0mm to 737\u00a0mm")
+	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "On flat pedals start at the low end")
+	require.Contains(t, r.At(methodSpread).Meaning.Say(nil), "5 methods disagree by more than usual")
+	require.Equal(t, []string{"yes, moved by 10\u00a0mm: it was made with cranks of 170 to 175 mm", "yes", "yes", "yes", "yes"},
 		calctest.Column(t, r, "methods", "counts"))
 	require.True(t, calctest.Says(r, "the regression by 1.5 mm a degree and the leg model by about 5 mm a degree"))
 
@@ -134,7 +137,7 @@ func TestWhatIsSaidOfTheMethods(t *testing.T) {
 }
 
 // The regression counts from 780 to 920 mm of inside leg, both ends included, and is
-// shown beyond them (Ferrer-Roca et al. 2012); the factor is for cranks of 165 to 175.
+// shown beyond them (Ferrer-Roca et al. 2012); the factor was made with cranks about 172.5.
 func TestWhereTheMethodsWereMade(t *testing.T) {
 	for leg, says := range map[string]string{"779": "An inside leg under", "780": "", "920": "",
 		"921": "An inside leg over"} {
@@ -148,38 +151,34 @@ func TestWhereTheMethodsWereMade(t *testing.T) {
 		require.Equal(t, "no: made for inside legs of 780\u00a0mm to 920\u00a0mm", counts, leg)
 		require.True(t, calctest.Says(r, says), leg)
 	}
-	for crank, ignores := range map[string]bool{"164": true, "165": false, "175": false, "176": true} {
+	for crank, moved := range map[string]bool{"167": true, "168": false, "177": false, "178": true} {
 		r := calctest.Answer(t, Height(), "inseam=850 crank-length="+crank)
-		require.Equal(t, ignores, strings.Contains(calctest.Column(t, r, "methods", "counts")[0],
-			"it ignores their length"), crank)
+		require.Equal(t, moved, strings.Contains(calctest.Column(t, r, "methods", "counts")[0], "moved by"), crank)
 	}
 }
 
-// The methods of Peveler et al. 2005 cross where 0.883·I + crank = 1.09·I, which is
-// 821.3 mm for cranks of 170. There another method becomes the middle one within the
-// tape’s errors, and the ± is said to be approximate; 29 mm of leg away, with a good tape, it
+// The methods of Peveler et al. 2005 cross where 0.883·I + 172.5 = 1.09·I, which is
+// 833.3 mm whatever the crank. There another method becomes the middle one within the
+// tape’s errors, and the ± is said to be approximate; 21 mm of leg away, with a good tape, it
 // is not.
 func TestWhereTheMedianBends(t *testing.T) {
 	for _, k := range []struct {
 		typed       string
 		approximate bool
 	}{
-		{"inseam=821±4 crank-length=170 trochanter-height=880±1 sex=m", true},
+		{"inseam=833±4 crank-length=170 trochanter-height=880±1 sex=m", true},
 		{"inseam=812±1 crank-length=162±0 trochanter-height=848±1 sex=f", false},
 		// An end of the regression's legs within two standard uncertainties, and just not.
 		{"inseam=788±4.1 crank-length=150±0 trochanter-height=800±0", true},
 		{"inseam=788±3.9 crank-length=150±0 trochanter-height=800±0", false},
 		{"inseam=912±4.1 crank-length=150±0 trochanter-height=900±0", true},
 		{"inseam=912±3.9 crank-length=150±0 trochanter-height=900±0", false},
-		// The trochanter's row, 839 − 162, passes the factor's 676.7 with an error of 2 mm.
+		// The trochanter's row, 839 − 162 = 677, passes 109 % of the leg, 673.4, with an
+		// error of 2 mm.
 		{"inseam=766.4±0.1 crank-length=162±0 trochanter-height=839±2", true},
-		// 109 % of the leg, 835.376 − 158.1, passes the factor's 676.731 by the crank alone.
-		{"inseam=766.4±0.1 crank-length=158.1±1 trochanter-height=760±0", true},
-		{"inseam=766.4±0.1 crank-length=158.1±0 trochanter-height=760±0", false},
-		// 109 % of the leg and the regression change places where 0.194·I = 168.5, which is
-		// 868.6 mm; with the factor below both and the leg model, on thick pedals, above,
-		// their mean stays the middle.
-		{"inseam=868.6±1 crank-length=170±0 pedal-height=55 sole-height=60 sex=m", false},
+		{"inseam=766.4±0.1 crank-length=162±0 trochanter-height=839±1", false},
+		// A crank moves all alike: 5 mm of it pass none of the 3.5 mm between two rows.
+		{"inseam=850±0.1 crank-length=158.1±5 trochanter-height=800±0", false},
 	} {
 		r := calctest.Answer(t, Height(), k.typed)
 		require.Equal(t, k.approximate, calctest.Says(r, "so the ± is approximate"), k.typed)
@@ -195,6 +194,5 @@ func TestHeightWithoutAPose(t *testing.T) {
 	require.Contains(t, r.Figure.Description.Say(nil), "The rider is left out")
 	require.True(t, r.At(saddleHeight).Exists())
 	require.Contains(t, calctest.Answer(t, Height(), fiveMethods).Figure.Description.Say(nil),
-		"The saddle’s top stands 717\u00a0±\u00a08\u00a0mm from the bottom bracket along the seat line, and"+
-			" 879\u00a0mm from the pedal")
+		"The saddle’s top stands 723\u00a0±\u00a09\u00a0mm from the bottom bracket along the seat line, and 885\u00a0mm from the pedal")
 }

@@ -9,6 +9,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/calctest/leg"
 )
 
 const (
@@ -21,30 +22,30 @@ const (
 // The riders of both cases for the independent solve; what the second left out is what
 // is usual for clipped shoes (common practice).
 var (
-	ownLeg = checkLeg{inseam: 812, trochanter: 856, sex: "f", crank: 162, pedal: 11, sole: 13, cleat: 14,
-		seat: 74.3, trunk: 52, thigh: 392, shank: 411, foot: 251}
-	fewLeg = checkLeg{inseam: 871, crank: 170, pedal: 15, sole: 15, seat: 76, trunk: 60}
+	ownLeg = leg.Rider{Inseam: 812, Trochanter: 856, Sex: "f", Crank: 162, Pedal: 11, Sole: 13, Cleat: 14,
+		Seat: 74.3, Trunk: 52, Thigh: 392, Shank: 411, Foot: 251}
+	fewLeg = leg.Rider{Inseam: 871, Crank: 170, Pedal: 15, Sole: 15, Seat: 76, Trunk: 60}
 )
 
 // kneeNumbers are what the independent solve has for a leg at a saddle height.
 type kneeNumbers struct{ bottom, top, hip, least, leastAt float64 }
 
-func kneeNumbersOf(l checkLeg, height float64) (n kneeNumbers) {
+func kneeNumbersOf(l leg.Rider, height float64) (n kneeNumbers) {
 	n.bottom = bottomBend(l, height)
-	top, _ := l.at(height, 0)
-	n.top, n.hip = top.bend(), l.hipAngle(top)
-	n.leastAt, n.least = l.least(height)
+	top, _ := l.At(height, 0)
+	n.top, n.hip = top.Bend(), l.HipAngle(top)
+	n.leastAt, n.least = l.Least(height)
 	return n
 }
 
-// The angles are those of the independent solve in leg_check_test.go; a knee held
+// The angles are those of the independent solve in calctest/leg; a knee held
 // still reads 5 degrees less (Bini and Hume 2016, 8.2 ± 5), and the difference is the
 // typed reading less the angle for a knee read in that way.
 func TestKneeCases(t *testing.T) {
-	const source = "the leg solved in leg_check_test.go"
+	const source = "the leg solved in calctest/leg"
 	own, few := kneeNumbersOf(ownLeg, 707), kneeNumbersOf(fewLeg, 778)
 	step := func(n int) kneeNumbers { return kneeNumbersOf(ownLeg, 707+5*float64(n-2)) }
-	circle, _ := ownLeg.at(707, 35)
+	circle, _ := ownLeg.At(707, 35)
 	calctest.Cases(t, Knee(),
 		calctest.Case{Typed: ownLengths, Source: source, Want: []calctest.Want{
 			calctest.Is(kneeAtBottom, own.bottom, 1e-6),
@@ -65,9 +66,9 @@ func TestKneeCases(t *testing.T) {
 			calctest.Cell("steps", 1, "knee-top", step(1).top, 0.051),
 			calctest.Cell("steps", 1, "hip-at-top", step(1).hip, 0.051),
 			calctest.Cell("circle", 7, "crank", 35, 1e-9),
-			calctest.Cell("circle", 7, "knee", circle.bend(), 0.051),
-			calctest.Cell("circle", 7, "hip", ownLeg.hipAngle(circle), 0.051),
-			calctest.Cell("circle", 7, "ankle", circle.ankleAngle(), 0.051),
+			calctest.Cell("circle", 7, "knee", circle.Bend(), 0.051),
+			calctest.Cell("circle", 7, "hip", ownLeg.HipAngle(circle), 0.051),
+			calctest.Cell("circle", 7, "ankle", circle.AnkleAngle(), 0.051),
 		}},
 		calctest.Case{Typed: fewLengths, Source: source, Want: []calctest.Want{
 			calctest.Is(kneeAtBottom, few.bottom, 1e-6),
@@ -94,9 +95,9 @@ func TestKneeTables(t *testing.T) {
 	cells(t, Knee(), ownLengths, "steps", "knee-top", 1e-6, top...)
 	cells(t, Knee(), ownLengths, "steps", "hip-at-top", 1e-6, hip...)
 	for c := 0.0; c < 360; c += 5 {
-		j, _ := ownLeg.at(707, c)
-		crank, knee = append(crank, c), append(knee, j.bend())
-		hips, ankle = append(hips, ownLeg.hipAngle(j)), append(ankle, j.ankleAngle())
+		j, _ := ownLeg.At(707, c)
+		crank, knee = append(crank, c), append(knee, j.Bend())
+		hips, ankle = append(hips, ownLeg.HipAngle(j)), append(ankle, j.AnkleAngle())
 	}
 	cells(t, Knee(), ownLengths, "circle", "crank", 0, crank...)
 	cells(t, Knee(), ownLengths, "circle", "knee", 1e-6, knee...)
@@ -117,18 +118,18 @@ func TestKneeTables(t *testing.T) {
 // moved is the leg of the first case with one of its numbers off by so many standard
 // uncertainties, as they were typed; a measured thigh and shank leave nothing for the
 // trochanter to do, and the inside leg only the ankle's height.
-var moved = []func(l *checkLeg, height *float64, off float64){
-	func(l *checkLeg, _ *float64, off float64) { l.inseam += 4 * off },
-	func(_ *checkLeg, height *float64, off float64) { *height += 2 * off },
-	func(l *checkLeg, _ *float64, off float64) { l.crank += off },
-	func(l *checkLeg, _ *float64, off float64) { l.pedal += off },
-	func(l *checkLeg, _ *float64, off float64) { l.sole += 2 * off },
-	func(l *checkLeg, _ *float64, off float64) { l.cleat += 3 * off },
-	func(l *checkLeg, _ *float64, off float64) { l.seat += 0.4 * off },
-	func(l *checkLeg, _ *float64, off float64) { l.trunk += 2 * off },
-	func(l *checkLeg, _ *float64, off float64) { l.thigh += 5 * off },
-	func(l *checkLeg, _ *float64, off float64) { l.shank += 4 * off },
-	func(l *checkLeg, _ *float64, off float64) { l.foot += 2 * off },
+var moved = []func(l *leg.Rider, height *float64, off float64){
+	func(l *leg.Rider, _ *float64, off float64) { l.Inseam += 4 * off },
+	func(_ *leg.Rider, height *float64, off float64) { *height += 2 * off },
+	func(l *leg.Rider, _ *float64, off float64) { l.Crank += off },
+	func(l *leg.Rider, _ *float64, off float64) { l.Pedal += off },
+	func(l *leg.Rider, _ *float64, off float64) { l.Sole += 2 * off },
+	func(l *leg.Rider, _ *float64, off float64) { l.Cleat += 3 * off },
+	func(l *leg.Rider, _ *float64, off float64) { l.Seat += 0.4 * off },
+	func(l *leg.Rider, _ *float64, off float64) { l.Trunk += 2 * off },
+	func(l *leg.Rider, _ *float64, off float64) { l.Thigh += 5 * off },
+	func(l *leg.Rider, _ *float64, off float64) { l.Shank += 4 * off },
+	func(l *leg.Rider, _ *float64, off float64) { l.Foot += 2 * off },
 }
 
 // ownMargin is the expanded uncertainty of a number of the first case.
@@ -141,7 +142,7 @@ func ownMargin(number func(kneeNumbers) float64) float64 {
 			return number(kneeNumbersOf(l, height))
 		})
 	}
-	return expanded(effects...)
+	return leg.Expanded(effects...)
 }
 
 // differenceMargin joins the model's with the reading's own 1.5 degrees.
@@ -168,24 +169,24 @@ func TestKneeUncertainty(t *testing.T) {
 func TestKneeUncertaintyOfTheUsual(t *testing.T) {
 	half := (77.9 + 0.9729*871 - (113.7 + 0.9352*871)) / 2
 	trochanter := math.Sqrt((15.9*15.9+19.3*19.3)/2 + half*half)
-	top := func(l checkLeg, height float64) joints { j, _ := l.at(height, 0); return j }
-	of := func(number func(checkLeg, float64) float64) float64 {
-		return expanded(
-			func(off float64) float64 { l := fewLeg; l.inseam += 5 * off; return number(l, 778) },
+	top := func(l leg.Rider, height float64) leg.Joints { j, _ := l.At(height, 0); return j }
+	of := func(number func(leg.Rider, float64) float64) float64 {
+		return leg.Expanded(
+			func(off float64) float64 { l := fewLeg; l.Inseam += 5 * off; return number(l, 778) },
 			func(off float64) float64 { return number(fewLeg, 778+3*off) },
-			func(off float64) float64 { l := fewLeg; l.crank += 2.5 * off; return number(l, 778) },
-			func(off float64) float64 { l := fewLeg; l.pedal += 2 * off; return number(l, 778) },
-			func(off float64) float64 { l := fewLeg; l.sole += 3 * off; return number(l, 778) },
-			func(off float64) float64 { l := fewLeg; l.cleat += 5 * off; return number(l, 778) },
-			func(off float64) float64 { l := fewLeg; l.trochanterOff = trochanter * off; return number(l, 778) },
-			func(off float64) float64 { l := fewLeg; l.seat += off; return number(l, 778) },
-			func(off float64) float64 { l := fewLeg; l.trunk += 5 * off; return number(l, 778) },
+			func(off float64) float64 { l := fewLeg; l.Crank += 2.5 * off; return number(l, 778) },
+			func(off float64) float64 { l := fewLeg; l.Pedal += 2 * off; return number(l, 778) },
+			func(off float64) float64 { l := fewLeg; l.Sole += 3 * off; return number(l, 778) },
+			func(off float64) float64 { l := fewLeg; l.Cleat += 5 * off; return number(l, 778) },
+			func(off float64) float64 { l := fewLeg; l.TrochanterOff = trochanter * off; return number(l, 778) },
+			func(off float64) float64 { l := fewLeg; l.Seat += off; return number(l, 778) },
+			func(off float64) float64 { l := fewLeg; l.Trunk += 5 * off; return number(l, 778) },
 		)
 	}
 	margins(t, Knee(), fewLengths, 1e-3, map[*calculators.Output]float64{
 		kneeAtBottom: of(bottomBend),
-		kneeAtTop:    of(func(l checkLeg, height float64) float64 { return top(l, height).bend() }),
-		hipAtTop:     of(func(l checkLeg, height float64) float64 { return l.hipAngle(top(l, height)) }),
+		kneeAtTop:    of(func(l leg.Rider, height float64) float64 { return top(l, height).Bend() }),
+		hipAtTop:     of(func(l leg.Rider, height float64) float64 { return l.HipAngle(top(l, height)) }),
 	})
 	r := calctest.Answer(t, Knee(), fewLengths)
 	require.True(t, calctest.Says(r, fmt.Sprintf("Within so wide a ± (%.1f°)", of(bottomBend))))
@@ -196,12 +197,12 @@ func TestKneeUncertaintyOfTheUsual(t *testing.T) {
 // The ± is said to be approximate above 5 degrees. All but the trochanter's height is
 // exact here, and its error is found at which the independent solve has just as much.
 func TestFromWhichWidthTheMarginIsApproximate(t *testing.T) {
-	l := checkLeg{inseam: 871, trochanter: 925, crank: 170, pedal: 15, sole: 15, seat: 76}
+	l := leg.Rider{Inseam: 871, Trochanter: 925, Crank: 170, Pedal: 15, Sole: 15, Seat: 76}
 	margin := func(u float64) float64 {
-		return expanded(func(off float64) float64 { l := l; l.trochanter += u * off; return bottomBend(l, 778) })
+		return leg.Expanded(func(off float64) float64 { l := l; l.Trochanter += u * off; return bottomBend(l, 778) })
 	}
 	for wide, says := range map[float64]bool{4.98: false, 5.02: true} {
-		u := halve(0, 20, func(u float64) float64 { return wide - margin(u) })
+		u := leg.Halve(0, 20, func(u float64) float64 { return wide - margin(u) })
 		r := answer(t, Knee(), "inseam=871±0 trochanter-height=925±%v saddle-height=778±0 crank-length=170±0"+
 			" pedal-height=15±0 sole-height=15±0 cleat-behind-ball=0±0 seat-angle=76±0", u)
 		require.InDelta(t, wide, float64(r.At(kneeAtBottom).Uncertainty), 1e-4)

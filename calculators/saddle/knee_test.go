@@ -122,7 +122,7 @@ func TestALegOutOfReachSaysSo(t *testing.T) {
 }
 
 // What is said of the angles is said with their numbers, which are those of
-// leg_check_test.go.
+// calctest/leg.
 func TestWhatIsSaidOfTheKnee(t *testing.T) {
 	own := kneeNumbersOf(ownLeg, 707)
 	r := calctest.Answer(t, Knee(), ownLengths)
@@ -130,8 +130,8 @@ func TestWhatIsSaidOfTheKnee(t *testing.T) {
 	require.InDelta(t, own.bottom-5-5, float64(r.At(kneeHeldStill).Low), 1e-6)
 	require.InDelta(t, own.bottom-5+5, float64(r.At(kneeHeldStill).High), 1e-6)
 	// Crank and seat are in line 90 + 74.3 degrees from the top.
-	require.Contains(t, meaning(r, leastBendAt), fmt.Sprintf("That is %.1f° after the crank", own.leastAt-164.3))
-	at, _ := fewLeg.least(700) // a lower saddle: crank and seat are in line at 90 + 76
+	require.Contains(t, r.At(leastBendAt).Meaning.Say(nil), fmt.Sprintf("That is %.1f° after the crank", own.leastAt-164.3))
+	at, _ := fewLeg.Least(700) // a lower saddle: crank and seat are in line at 90 + 76
 	r = calctest.Answer(t, Knee(), fewLengths+" saddle-height=700")
 	require.Contains(t, meaning(r, leastBendAt), fmt.Sprintf("That is %.1f° before the crank", 166-at))
 	require.True(t, calctest.Says(r, "one rider’s knee may differ from it by 4.5°"), "11.8 % of 38 degrees")
@@ -145,7 +145,7 @@ func TestTheWindows(t *testing.T) {
 		40.1: "More bent than the 30 to 40",
 	} {
 		// The height that the independent solve has for that bend.
-		r := answer(t, Knee(), "inseam=871 saddle-height=%v", fewLeg.heightFor(bend))
+		r := calctest.Answer(t, Knee(), fmt.Sprintf("inseam=871 saddle-height=%v", fewLeg.HeightFor(bend)))
 		require.InDelta(t, bend, calctest.Value(r, kneeAtBottom), 1e-6)
 		require.Contains(t, meaning(r, kneeAtBottom), says)
 	}
@@ -200,7 +200,7 @@ func TestHowFarAReadingMayBeOff(t *testing.T) {
 // straight. At 5 to 10 the range of the reading ends at straight.
 func TestAKneeThatIsNearlyStraight(t *testing.T) {
 	for bend, still := range map[float64]float64{4.9: math.NaN(), 5.1: 0.1, 8: 3} {
-		r := answer(t, Knee(), "inseam=871 saddle-height=%v", fewLeg.heightFor(bend))
+		r := calctest.Answer(t, Knee(), fmt.Sprintf("inseam=871 saddle-height=%v", fewLeg.HeightFor(bend)))
 		if math.IsNaN(still) {
 			require.False(t, r.At(kneeHeldStill).Exists())
 			require.Contains(t, meaning(r, kneeHeldStill), "straight before it got there")

@@ -11,7 +11,7 @@ package saddle
 //	0.883·I
 //
 // inseam I: inside leg, mm. The rule was made with cranks of 170 to 175 mm and
-// ignores their length.
+// ignores their length; saddle-height moves it by the difference from 172.5.
 //
 // Source: factor in Peveler et al. 2005, J Exerc Physiol online 8(1):51-55; its
 // origin is one coach's practice in the 1980s, no controlled study.

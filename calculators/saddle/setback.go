@@ -109,8 +109,7 @@ func byChart(v calculators.Values, shift float64) float64 {
 	if !ok {
 		return math.NaN()
 	}
-	b.SeatTubeAhead -= v.Of(measure.PostOffset) + float64(shift*math.Sin(b.SeatTubeAngle*math.Pi/180))
-	p, ok := b.SaddlePoint(v.Of(measure.SaddleHeight))
+	p, ok := fit.WithOffset(b, v.Of(measure.PostOffset), shift).SaddlePoint(v.Of(measure.SaddleHeight))
 	if !ok {
 		return math.NaN()
 	}

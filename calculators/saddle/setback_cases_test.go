@@ -9,6 +9,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/calctest/leg"
 )
 
 const (
@@ -23,9 +24,8 @@ const (
 // The riders of both cases for the independent solve; what the second left out is what
 // is usual for clipped shoes (common practice).
 var (
-	chartLeg = checkLeg{inseam: 812, trochanter: 868, sex: "f", crank: 162, pedal: 11, sole: 13, cleat: 14,
-		thigh: 396, foot: 251}
-	tapeLeg = checkLeg{inseam: 871, sex: "m", crank: 170, pedal: 15, sole: 15}
+	chartLeg = leg.Rider{Inseam: 812, Trochanter: 868, Sex: "f", Crank: 162, Pedal: 11, Sole: 13, Cleat: 14, Thigh: 396, Foot: 251}
+	tapeLeg  = leg.Rider{Inseam: 871, Sex: "m", Crank: 170, Pedal: 15, Sole: 15}
 )
 
 // saddleLine is what places a saddle by the chart, in mm and degrees.
@@ -40,11 +40,11 @@ var chartLine = saddleLine{height: 741, effective: 76.3, readAt: 655, tube: 71.4
 // saddle height is found by halving.
 func (s saddleLine) setback() float64 {
 	through := complex(-s.readAt/math.Tan(s.effective*math.Pi/180), s.readAt)
-	up := turned(1, 180-s.tube)
+	up := leg.Turned(1, 180-s.tube)
 	saddle := func(along float64) complex128 {
-		return through + complex(along, 0)*up + complex(s.offset, 0)*turned(up, 90) - complex(s.shift, 0)
+		return through + complex(along, 0)*up + complex(s.offset, 0)*leg.Turned(up, 90) - complex(s.shift, 0)
 	}
-	along := halve(-s.readAt/2, 1000, func(along float64) float64 {
+	along := leg.Halve(-s.readAt/2, 1000, func(along float64) float64 {
 		p := saddle(along)
 		return s.height*s.height - real(p)*real(p) - imag(p)*imag(p)
 	})
@@ -56,13 +56,13 @@ func (s saddleLine) setback() float64 {
 func angleOf(height, setback float64) float64 { return math.Acos(setback/height) * 180 / math.Pi }
 
 // kneeAheadOf is how far the knee is ahead of the spindle with the crank forward.
-func kneeAheadOf(l checkLeg, height, setback float64) float64 {
-	l.seat = angleOf(height, setback)
-	j, ok := l.at(height, 90)
+func kneeAheadOf(l leg.Rider, height, setback float64) float64 {
+	l.Seat = angleOf(height, setback)
+	j, ok := l.At(height, 90)
 	if !ok {
 		return math.NaN()
 	}
-	return real(j.knee - j.spindle)
+	return real(j.Knee - j.Spindle)
 }
 
 func TestSetbackCases(t *testing.T) {
@@ -164,20 +164,20 @@ func TestSetbackUncertainty(t *testing.T) {
 	}
 	back := chartLine.setback()
 	knee := append(on(func(s saddleLine) float64 { return kneeAheadOf(chartLeg, s.height, s.setback()) }),
-		func(off float64) float64 { l := chartLeg; l.inseam += 4 * off; return kneeAheadOf(l, 741, back) },
-		func(off float64) float64 { l := chartLeg; l.crank += off; return kneeAheadOf(l, 741, back) },
-		func(off float64) float64 { l := chartLeg; l.pedal += off; return kneeAheadOf(l, 741, back) },
-		func(off float64) float64 { l := chartLeg; l.sole += 2 * off; return kneeAheadOf(l, 741, back) },
-		func(off float64) float64 { l := chartLeg; l.cleat += 3 * off; return kneeAheadOf(l, 741, back) },
-		func(off float64) float64 { l := chartLeg; l.thigh += 5 * off; return kneeAheadOf(l, 741, back) },
-		func(off float64) float64 { l := chartLeg; l.foot += 2 * off; return kneeAheadOf(l, 741, back) })
-	byLine := expanded(on(saddleLine.setback)...)
+		func(off float64) float64 { l := chartLeg; l.Inseam += 4 * off; return kneeAheadOf(l, 741, back) },
+		func(off float64) float64 { l := chartLeg; l.Crank += off; return kneeAheadOf(l, 741, back) },
+		func(off float64) float64 { l := chartLeg; l.Pedal += off; return kneeAheadOf(l, 741, back) },
+		func(off float64) float64 { l := chartLeg; l.Sole += 2 * off; return kneeAheadOf(l, 741, back) },
+		func(off float64) float64 { l := chartLeg; l.Cleat += 3 * off; return kneeAheadOf(l, 741, back) },
+		func(off float64) float64 { l := chartLeg; l.Thigh += 5 * off; return kneeAheadOf(l, 741, back) },
+		func(off float64) float64 { l := chartLeg; l.Foot += 2 * off; return kneeAheadOf(l, 741, back) })
+	byLine := leg.Expanded(on(saddleLine.setback)...)
 	margins(t, Setback(), onTheChart, 1e-4, map[*calculators.Output]float64{
 		saddleSetback:  byLine,
 		setbackByChart: byLine,
 		moveBack:       math.Hypot(byLine, 2*4),
-		angleAtSaddle:  expanded(on(func(s saddleLine) float64 { return angleOf(s.height, s.setback()) })...),
-		kneeAhead:      expanded(knee...),
+		angleAtSaddle:  leg.Expanded(on(func(s saddleLine) float64 { return angleOf(s.height, s.setback()) })...),
+		kneeAhead:      leg.Expanded(knee...),
 	})
 
 	// The tape: 2·√(3² + 2²) = 2·√13. The chart, with the offset 0 ± 2 and the rails 0 ± 5
@@ -186,7 +186,7 @@ func TestSetbackUncertainty(t *testing.T) {
 	bare := saddleLine{height: 764, effective: 76.3, readAt: 611, tube: 76.3}
 	margins(t, Setback(), onTheTape, 1e-4, map[*calculators.Output]float64{
 		saddleSetback: 2 * math.Sqrt(13), setbackByTape: 2 * math.Sqrt(13),
-		setbackByChart: expanded(
+		setbackByChart: leg.Expanded(
 			func(off float64) float64 { s := bare; s.height += 2 * off; return s.setback() },
 			func(off float64) float64 {
 				s := bare
@@ -207,7 +207,7 @@ func TestSetbackUncertainty(t *testing.T) {
 		" rail-shift=0±0 inseam=871")
 	usual := saddleLine{height: 764, effective: 76.3, readAt: 625, tube: 70}
 	require.InDelta(t, usual.setback(), calctest.Value(r, saddleSetback), 1e-6)
-	require.InDelta(t, expanded(func(off float64) float64 { s := usual; s.readAt += 15 * off; return s.setback() }),
+	require.InDelta(t, leg.Expanded(func(off float64) float64 { s := usual; s.readAt += 15 * off; return s.setback() }),
 		float64(r.At(saddleSetback).Uncertainty), 1e-6)
 }
 

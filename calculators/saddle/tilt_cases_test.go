@@ -9,6 +9,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/calctest/leg"
 )
 
 const unlikeWheels = "saddle-tilt=1.7±0.6 grade=13±1.5 fork-travel=154±3 sag-front=18±2 rear-travel=137±4" +
@@ -32,7 +33,7 @@ func (s suspended) pitch() float64 {
 	// Above a ground that falls forward by an angle the front axle is higher than the
 	// rear one by x·sin + y·cos, which has to be by what its wheel is larger. Such a
 	// ground is level to somebody on it, so the bike is tipped back by that angle.
-	return halve(-math.Pi/4, math.Pi/4, func(fall float64) float64 {
+	return leg.Halve(-math.Pi/4, math.Pi/4, func(fall float64) float64 {
 		return s.frontWheel - s.rearWheel - (x*math.Sin(fall) + y*math.Cos(fall))
 	}) * 180 / math.Pi
 }
@@ -73,7 +74,7 @@ func TestTiltCases(t *testing.T) {
 
 // ± at k = 2 by differences of the independent solve, JCGM 100:2008.
 func TestTiltUncertainty(t *testing.T) {
-	pitch := expanded(
+	pitch := leg.Expanded(
 		func(off float64) float64 { s := unlike; s.fork += 3 * off; return s.pitch() },
 		func(off float64) float64 { s := unlike; s.front += 2 * off; return s.pitch() },
 		func(off float64) float64 { s := unlike; s.rear += 4 * off; return s.pitch() },
@@ -91,9 +92,8 @@ func TestTiltUncertainty(t *testing.T) {
 
 	// What is assumed of a bike of which nothing was given, with its own errors: common
 	// practice. The rear tyre is as in front, give or take 1 mm.
-	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372,
-		rearWheel: 372}
-	pitch = expanded(
+	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372, rearWheel: 372}
+	pitch = leg.Expanded(
 		func(off float64) float64 { s := usual; s.fork += 15 * off; return s.pitch() },
 		func(off float64) float64 { s := usual; s.front += 4 * off; return s.pitch() },
 		func(off float64) float64 { s := usual; s.rear += 15 * off; return s.pitch() },

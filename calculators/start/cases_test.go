@@ -18,22 +18,25 @@ func TestRepeatedReadingsAsAHandbookReckonsThem(t *testing.T) {
 		Typed:  "quantity=foot-length first=262 second=269 third=266.5 helped=help",
 		Source: "hand calculation; standard deviation by JCGM 100:2008, 4.2.2",
 		Want: []calctest.Want{
-			calctest.Is(medianReading, 266.5, 1e-9), calctest.Is(readingsApart, 7, 1e-9), calctest.Is(technicalError, 3.5473, 1e-4),
+			calctest.Is(medianReading, 266.5, 1e-9), calctest.Is(readingsApart, 7, 1e-9), calctest.Is(technicalError, 3.5473,
+				1e-4),
 		},
 	}, calctest.Case{
 		// Half way is 1742.5; one pair repeats to |d|/√2 = 9/√2 = 6.364.
 		Typed:  "quantity=stature first=1747 second=1738",
 		Source: "Anthropometry, Apparel Sizing and Design, equation 2.2: technical error of one pair |d|/√2",
 		Want: []calctest.Want{
-			calctest.Is(medianReading, 1742.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364, 1e-3),
+			calctest.Is(medianReading, 1742.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364,
+				1e-3),
 		},
 	}, calctest.Case{
 		// An error is what was read less what is true (VIM, JCGM 200:2012, 2.16), so it
-		// is taken off: 1742.5 − 6. What scatters is not touched by it.
-		Typed:  "quantity=stature first=1747 second=1738 shared-error=6",
+		// is taken off, and so is what is left of the scatter: 1742.5 − 6 + 2. What the
+		// readings differ by stays.
+		Typed:  "quantity=stature first=1747 second=1738 shared-error=6 own-scatter=-2",
 		Source: "hand calculation, definition of an error from memory",
 		Want: []calctest.Want{
-			calctest.Is(medianReading, 1736.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364, 1e-3),
+			calctest.Is(medianReading, 1738.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364, 1e-3),
 		},
 	})
 }
@@ -140,7 +143,8 @@ func TestTapeDirections(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		more := calctest.Between(t, "more", 0.5, 8)
 		typed := func(bbHead, rearHead, bbHeight, angle float64) string {
-			return fmt.Sprintf("bb-to-head-tube=%v rear-axle-to-head-tube=%v chainstay=437 front-centre=786 rear-axle-height=368 "+
+			return fmt.Sprintf("bb-to-head-tube=%v rear-axle-to-head-tube=%v chainstay=437 front-centre=786 "+
+				"rear-axle-height=368 "+
 				"front-axle-height=374 bb-height=%v head-angle=%v", bbHead, rearHead, bbHeight, angle)
 		}
 		bbHead, rearHead := calctest.Between(t, "bb to head", 750, 800), calctest.Between(t, "rear to head", 1050, 1100)
@@ -158,12 +162,14 @@ func TestTapeDirections(t *testing.T) {
 
 // Taller people's lengths are longer, and so are those of longer legs.
 func TestSurveyDirections(t *testing.T) {
-	lengths := []string{"inseam", "trochanter-height", "knee-height", "trunk-length", "arm-length", "arm-span", "shoulder-width", "foot-length", "hand-length"}
+	lengths := []string{"inseam", "trochanter-height", "knee-height", "trunk-length", "arm-length", "arm-span",
+		"shoulder-width", "foot-length", "hand-length"}
 	rapid.Check(t, func(t *rapid.T) {
 		stature, more := calctest.Between(t, "stature", 1500, 1900), calctest.Between(t, "more", 1, 40)
 		length, sex := rapid.SampledFrom(lengths).Draw(t, "length"), rapid.SampledFrom([]string{"f", "m"}).Draw(t, "sex")
 		at := func(stature float64) float64 {
-			return calctest.Value(calctest.Answer(t, Missing(), fmt.Sprintf("quantity=%s stature=%v sex=%s", length, stature, sex)), estimated)
+			return calctest.Value(calctest.Answer(t, Missing(), fmt.Sprintf("quantity=%s stature=%v sex=%s", length, stature,
+				sex)), estimated)
 		}
 		require.Greater(t, at(stature+more), at(stature), length)
 	})

@@ -34,7 +34,8 @@ func Missing() *calculators.Calculator {
 
 // What it answers.
 var (
-	estimated = &calculators.Output{Name: "estimate", Label: "Estimate", Unit: measure.Mm, Guess: true, Between: "a guess from the survey, not a measurement"}
+	estimated = &calculators.Output{Name: "estimate", Label: "Estimate", Unit: measure.Mm, Guess: true,
+		Between: "a guess from the survey, not a measurement"}
 )
 
 // surveys are the lengths that the survey has a line on stature for.
@@ -42,7 +43,8 @@ var surveys = []struct {
 	*measure.Quantity
 	body.Survey
 }{
-	{measure.Inseam, body.Inseam}, {measure.TrochanterHeight, body.TrochanterHeight}, {measure.KneeHeight, body.KneeHeight},
+	{measure.Inseam, body.Inseam}, {measure.TrochanterHeight, body.TrochanterHeight}, {measure.KneeHeight,
+		body.KneeHeight},
 	{measure.TrunkLength, body.Trunk}, {measure.ArmSpan, body.ArmSpan}, {measure.ShoulderWidth, body.ShoulderWidth},
 	{measure.ThighLength, body.Thigh}, {measure.ShankLength, body.Shank}, {measure.FootLength, body.FootLength},
 	{measure.HeelToBallInner, body.HeelToBall}, {measure.HandLength, body.HandLength},
@@ -88,7 +90,8 @@ func ownDifference(v calculators.Values) (calculators.Assumption, bool) {
 	case fromLeg:
 		return calculators.Assumption{SD: e.SD, From: "how much people of one inside leg differ"}, true
 	case fit.Sex(v) == body.Unknown:
-		return calculators.Assumption{SD: e.SD, From: "how much people of one height differ, with half the gap between women and men"}, true
+		return calculators.Assumption{SD: e.SD, From: "how much people of one height differ, with half the gap between " +
+			"women and men"}, true
 	}
 	return calculators.Assumption{SD: e.SD, From: "how much people of one height and sex differ"}, true
 }
@@ -106,12 +109,18 @@ var refused = []struct {
 	why words.Text
 }{
 	{measure.Stature, words.Of("Height is what the others are estimated from. Measure it.")},
-	{measure.HeelToBallOuter, words.Of("The survey has the inner ball of the foot only, and the outer one lies differently in every foot. Draw round the foot and measure it.")},
-	{measure.SitBoneWidth, words.Of("Nobody has measured sit bones in a survey of this kind, and height says next to nothing about them. Sit on corrugated card instead; it takes five minutes.")},
-	{measure.PushUpWidth, words.Of("It is a choice of your shoulders, not a length of the body, so no survey has it. Do a few press-ups.")},
-	{measure.LegDifference, words.Of("A difference between your legs belongs to you alone. No survey can guess it, and a guess would do harm.")},
-	{measure.HipWidth, words.Of("The hip joints lie too deep for a tape, and the survey measured the outer width only. Measure across the two bony points at the front, as the field says.")},
-	{measure.FingerLength, words.Of("The survey has the whole hand but no single finger. It takes a ruler and ten seconds.")},
+	{measure.HeelToBallOuter, words.Of("The survey has the inner ball of the foot only, and the outer one lies " +
+		"differently in every foot. Draw round the foot and measure it.")},
+	{measure.SitBoneWidth, words.Of("Nobody has measured sit bones in a survey of this kind, and height says next to " +
+		"nothing about them. Sit on corrugated card instead; it takes five minutes.")},
+	{measure.PushUpWidth, words.Of("It is a choice of your shoulders, not a length of the body, so no survey has it. " +
+		"Do a few press-ups.")},
+	{measure.LegDifference, words.Of("A difference between your legs belongs to you alone. No survey can guess it, and " +
+		"a guess would do harm.")},
+	{measure.HipWidth, words.Of("The hip joints lie too deep for a tape, and the survey measured the outer width only. " +
+		"Measure across the two bony points at the front of the pelvis: the joints are 0.72 of that apart.")},
+	{measure.FingerLength, words.Of("The survey has the whole hand but no single finger. It takes a ruler and ten " +
+		"seconds.")},
 }
 
 func explainMissing(v calculators.Values, r *calculators.Result) {
@@ -132,7 +141,8 @@ func explainMissing(v calculators.Values, r *calculators.Result) {
 	half := float64(x.Uncertainty)
 	off := measure.Error{Amount: x.Margin()}
 	x.Low, x.High = calculators.Number(float64(x.Value)-half), calculators.Number(float64(x.Value)+half)
-	x.Meaning = words.Of("A guess with an error: nineteen people in twenty lie within {0} of it, and you may be the twentieth. Put a measured value in its place as soon as you have a tape and a helper.",
+	x.Meaning = words.Of("A guess with an error: nineteen people in twenty lie within {0} of it, and you may be the "+
+		"twentieth. Put a measured value in its place as soon as you have a tape and a helper.",
 		off)
 	_, fromLeg, _ := estimate(v)
 	stature, sex := v.Of(measure.Stature), fit.Sex(v)
@@ -143,11 +153,14 @@ func explainMissing(v calculators.Values, r *calculators.Result) {
 		if sex == body.Male {
 			low = measure.Millimetres(body.StatureFromMen)
 		}
-		r.Note(calculators.CheckNote, "The survey holds hardly anyone of your height: its lines are good from {0} to {1}. This goes beyond them, so the true error is larger than the ± says.", low, measure.Millimetres(body.StatureTo))
+		r.Note(calculators.CheckNote, "The survey holds hardly anyone of your height: its lines are good from {0} to {1}. "+
+			"This goes beyond them, so the true error is larger than the ± says.", low, measure.Millimetres(body.StatureTo))
 	}
 	if q == measure.Inseam {
-		r.Note(calculators.CheckNote, "Do not set a saddle by this. An inside leg guessed from height may be {0} off, and a saddle set by it nearly as much. If you carry it over, every result that rests on it will say so.", off)
+		r.Note(calculators.CheckNote, "Do not set a saddle by this. An inside leg guessed from height may be {0} off, and "+
+			"a saddle set by it nearly as much. If you carry it over, every result that rests on it will say so.", off)
 	}
-	r.Note(calculators.PlainNote, "The survey measured {0} men and {1} women, all of them grown up, fit for service and barefoot. It is no guide for anyone still growing.",
+	r.Note(calculators.PlainNote, "The survey measured {0} men and {1} women, all of them grown up, fit for service "+
+		"and barefoot. It is no guide for anyone still growing.",
 		words.Name(measure.Exact(body.SurveyMen)), words.Name(measure.Exact(body.SurveyWomen)))
 }

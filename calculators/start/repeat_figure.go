@@ -24,14 +24,16 @@ func repeatFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		Description: words.Of("A piece of tape from {0} to {1}. The readings lie {2} apart; the middle one is {3}.",
 			q.Amount(low), q.Amount(high), spread.Amount(), q.Amount(middle)),
 	}
-	f.Add(drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []drawing.Point{{X: low}, {X: high}, {X: high, Y: 9 * u}, {X: low, Y: 9 * u}}})
+	f.Add(drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []drawing.Point{{X: low},
+		{X: high}, {X: high, Y: 9 * u}, {X: low, Y: 9 * u}}})
 	step := tickStep(half)
 	for t := math.Ceil(low/step) * step; t <= high; t += step {
 		height := 2 * u
 		if major := math.Abs(math.Remainder(t, 5*step)) < step/2; major {
 			height = 3.6 * u
 			if t > low+3*u && t < high-3*u {
-				f.Add(drawing.Label{Role: drawing.Soft, At: drawing.Point{X: t, Y: 6.2 * u}, Fixed: true, Text: words.Of("{0}", words.Name(measure.Exact(t)))})
+				f.Add(drawing.Label{Role: drawing.Soft, At: drawing.Point{X: t, Y: 6.2 * u}, Fixed: true, Text: words.Of("{0}",
+					words.Name(measure.Exact(t)))})
 			}
 		}
 		f.Add(drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []drawing.Point{{X: t}, {X: t, Y: height}}})
@@ -46,9 +48,11 @@ func repeatFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		}
 		down := (5 + 5*float64(i)) * u
 		f.Add(drawing.Line{Role: role, Points: []drawing.Point{{X: v.Of(q)}, {X: v.Of(q), Y: -down}}},
-			drawing.Label{Role: role, At: drawing.Point{X: v.Of(q), Y: -down}, Side: drawing.Point{X: 1}, Text: words.Of("{0}", q.Amount(v.Of(q))), Fixed: true})
+			drawing.Label{Role: role, At: drawing.Point{X: v.Of(q), Y: -down}, Side: drawing.Point{X: 1},
+				Text: words.Of("{0}", q.Amount(v.Of(q))), Fixed: true})
 	}
-	f.Add(drawing.Dimension{Role: drawing.Ink, A: drawing.Point{X: x[0], Y: 9 * u}, B: drawing.Point{X: x[n-1], Y: 9 * u}, Along: drawing.Point{X: 1}, Offset: 6 * u,
+	f.Add(drawing.Dimension{Role: drawing.Ink, A: drawing.Point{X: x[0], Y: 9 * u}, B: drawing.Point{X: x[n-1],
+		Y: 9 * u}, Along: drawing.Point{X: 1}, Offset: 6 * u,
 		Text: words.Of("{0} apart", spread.Amount())})
 	return f
 }

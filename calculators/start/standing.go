@@ -5,27 +5,43 @@ import (
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
 	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
 
 // Figures are the standing figures of measuring, in the order of the pages: each
-// draws somebody of the reader's size, the landmarks, the tape and where to read.
+// draws somebody of the reader's size, or a bike of the reader's chart, the landmarks,
+// the tape and where to read.
 func Figures() []*calculators.Illustration {
-	return []*calculators.Illustration{
+	list := []*calculators.Illustration{
 		person("measure-stature", stature), person("measure-inseam", inseam), person("measure-trochanter-height", trochanter),
 		person("measure-arm-span", armSpan), person("measure-shoulder-width", shoulderWidth),
 		person("measure-foot-length", footLength), person("measure-heel-to-ball", heelToBall),
-		person("measure-trunk-length", trunkLength), person("measure-arm-length", armLength), person("measure-hand-length", handLength),
+		person("measure-trunk-length", trunkLength), person("measure-arm-length", armLength),
+		person("measure-hand-length", handLength),
 		person("measure-sit-bones", sitBones), person("measure-push-up-width", pushUpWidth),
+		leg(measure.KneeHeight), leg(measure.ThighLength), leg(measure.ShankLength),
+		person("measure-hip-width", hipWidth), person("measure-leg-difference", legDifference),
 		{Name: "measure-bike", Draw: measureBike},
 	}
+	for _, p := range figure.Plates() {
+		list = append(list, &calculators.Illustration{Name: p.Of.How.Figure, Inputs: plateInputs(),
+			Draw: func(v calculators.Values) *drawing.Figure { return p.Draw(plateBike(v)) }})
+	}
+	return list
+}
+
+// leg makes a standing figure of a length of the leg.
+func leg(q *measure.Quantity) *calculators.Illustration {
+	return person(q.How.Figure, func(p figure.Person, f *drawing.Figure) { legLength(q, p, f) })
 }
 
 // person makes a standing figure of a person's measurement.
 func person(name string, draw func(p figure.Person, f *drawing.Figure)) *calculators.Illustration {
 	return &calculators.Illustration{Name: name,
-		Inputs: []calculators.Input{{Quantity: measure.Stature, Optional: true}, {Quantity: measure.Inseam, Optional: true}, fit.SexInput("")},
+		Inputs: []calculators.Input{{Quantity: measure.Stature, Optional: true}, {Quantity: measure.Inseam,
+			Optional: true}, fit.SexInput("")},
 		Draw: func(v calculators.Values) *drawing.Figure {
 			f := &drawing.Figure{}
 			draw(personOf(v), f)
@@ -35,29 +51,12 @@ func person(name string, draw func(p figure.Person, f *drawing.Figure)) *calcula
 
 // figureOf returns the figure of how a length is taken, drawn for the reader.
 func figureOf(q *measure.Quantity, v calculators.Values) *drawing.Figure {
-	name := "measure-" + q.Key
-	for _, other := range figuresOf {
-		if other.Quantity == q {
-			name = other.name
-		}
-	}
 	for _, f := range Figures() {
-		if f.Name == name {
+		if f.Name == q.How.Figure {
 			return f.Draw(v)
 		}
 	}
-	f := &drawing.Figure{}
-	legLength(q, personOf(v), f)
-	return f
-}
-
-// figuresOf are the lengths that share a figure with another.
-var figuresOf = []struct {
-	*measure.Quantity
-	name string
-}{
-	{measure.HeelToBallInner, "measure-heel-to-ball"}, {measure.HeelToBallOuter, "measure-heel-to-ball"},
-	{measure.SitBoneWidth, "measure-sit-bones"}, {measure.FingerLength, "measure-hand-length"},
+	return nil
 }
 
 // legLength draws a length of the leg that has no figure of its own.
@@ -65,7 +64,8 @@ func legLength(q *measure.Quantity, p figure.Person, f *drawing.Figure) {
 	s := p.SidePose()
 	floor := at(s.Knee.X, 0)
 	f.Title = words.Of("{0}, seen from the side", words.Of(q.Label))
-	f.Description = words.Of("The legs of somebody {0} tall from the side: the hip’s bony knob {1} above the floor, the knee {2}.",
+	f.Description = words.Of("The legs of somebody {0} tall from the side: the hip’s bony knob {1} above the floor, "+
+		"the knee {2}.",
 		measure.Stature.Amount(p.Stature), measure.TrochanterHeight.Amount(p.Hip), measure.KneeHeight.Amount(p.Knee))
 	f.Add(figure.Floor(-420, 520))
 	f.Add(p.Side()...)
@@ -81,6 +81,7 @@ func legLength(q *measure.Quantity, p figure.Person, f *drawing.Figure) {
 	}
 	if from != to {
 		f.Add(figure.Tape(from, to)...)
+		f.Add(figure.Landmark(from, 26), figure.Landmark(to, 26))
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: from, B: to, Offset: -280, Text: words.Of("{0}", q.Amount(to.Minus(from).Length()))})
 	}
 	frame(f, -560, -80, 620, p.Hip+180)
@@ -121,13 +122,16 @@ func note(p drawing.Point, side drawing.Point, english string, holes ...words.Sa
 
 // upright dimensions a height above the floor at a place beside the body.
 func upright(x, fromX, height float64, text words.Text) drawing.Mark {
-	return drawing.Dimension{Role: drawing.Hot, A: at(fromX, 0), B: at(fromX, height), Along: at(0, 1), Offset: fromX - x, Text: text}
+	return drawing.Dimension{Role: drawing.Hot, A: at(fromX, 0), B: at(fromX, height), Along: at(0, 1),
+		Offset: fromX - x, Text: text}
 }
 
 func stature(p figure.Person, f *drawing.Figure) {
 	h := p.Stature
 	f.Title = words.Of("Height: floor to the book on your head")
-	f.Description = words.Of("Somebody {0} tall stands barefoot with heels, seat and shoulders against a wall and looks level. A book lies flat on the head, square to the wall; the tape runs from the floor to the book’s lower edge.", measure.Stature.Amount(h))
+	f.Description = words.Of("Somebody {0} tall stands barefoot with heels, seat and shoulders against a wall and "+
+		"looks level. A book lies flat on the head, square to the wall; the tape runs from the floor to the book’s lower "+
+		"edge.", measure.Stature.Amount(h))
 	wall := -p.Foot * 0.62
 	f.Add(figure.Floor(wall, 620))
 	f.Add(figure.Wall(wall, h+110)...)
@@ -136,7 +140,8 @@ func stature(p figure.Person, f *drawing.Figure) {
 	f.Add(figure.Tape(at(wall+10, 0), at(wall+10, h))...)
 	f.Add(upright(420, wall+250, h, words.Of("{0}", measure.Stature.Amount(h))),
 		note(at(wall+240, h), at(1, 0.6), "Read at the lower edge"),
-		drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{at(110, h-0.075*h), at(520, h-0.075*h)}},
+		drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{at(110, h-0.075*h), at(520,
+			h-0.075*h)}},
 		note(at(500, h-0.075*h), at(1, -0.5), "Gaze level"))
 	frame(f, wall-420, -90, 800, h+170)
 }
@@ -145,7 +150,8 @@ func inseam(p figure.Person, f *drawing.Figure) {
 	h := p.Inseam
 	top := p.Shoulder - 0.35*(p.Shoulder-h)
 	f.Title = words.Of("Inside leg: floor to the book between your legs")
-	f.Description = words.Of("The legs of somebody {0} tall from the front, barefoot, the feet 15 to 20 cm apart. A book is pulled up firmly between the legs, level; the tape runs from the floor to the book’s upper edge, {1} up.",
+	f.Description = words.Of("The legs of somebody {0} tall from the front, barefoot, the feet 15 to 20 cm apart. A "+
+		"book is pulled up firmly between the legs, level; the tape runs from the floor to the book’s upper edge, {1} up.",
 		measure.Stature.Amount(p.Stature), measure.Inseam.Amount(h))
 	f.Add(figure.Floor(-460, 640))
 	f.Add(p.Front(figure.ArmsOut)...)
@@ -153,7 +159,8 @@ func inseam(p figure.Person, f *drawing.Figure) {
 	f.Add(figure.Tape(at(0, 0), at(0, h-22))...)
 	f.Add(upright(360, 150, h, words.Of("{0}", measure.Inseam.Amount(h))),
 		note(at(150, h), at(1, 0.8), "Read at the upper edge"),
-		drawing.Dimension{Role: drawing.Ink, A: at(-88, 40), B: at(88, 40), Along: at(1, 0), Offset: -95, Text: words.Of("{0} to {1}", measure.Millimetres(150), measure.Millimetres(200))},
+		drawing.Dimension{Role: drawing.Ink, A: at(-88, 40), B: at(88, 40), Along: at(1, 0), Offset: -95,
+			Text: words.Of("{0} to {1}", measure.Millimetres(150), measure.Millimetres(200))},
 		note(at(-150, h-10), at(-1, 0.5), "Book, pulled up firmly and level"))
 	frame(f, -520, -170, 660, top)
 }
@@ -161,7 +168,8 @@ func inseam(p figure.Person, f *drawing.Figure) {
 func trochanter(p figure.Person, f *drawing.Figure) {
 	k := p.HipKnob()
 	f.Title = words.Of("Hip bone height: floor to the knob at the side of the hip")
-	f.Description = words.Of("Somebody {0} tall from the side. The greater trochanter, the bony knob that moves when the leg swings, stands {1} above the floor; the tape runs straight down from its upper edge.",
+	f.Description = words.Of("Somebody {0} tall from the side. The greater trochanter, the bony knob that moves when "+
+		"the leg swings, stands {1} above the floor; the tape runs straight down from its upper edge.",
 		measure.Stature.Amount(p.Stature), measure.TrochanterHeight.Amount(k.Y))
 	f.Add(figure.Floor(-420, 620))
 	f.Add(p.Side()...)
@@ -175,10 +183,12 @@ func trochanter(p figure.Person, f *drawing.Figure) {
 func armSpan(p figure.Person, f *drawing.Figure) {
 	tip := p.Fingertip()
 	f.Title = words.Of("Arm span: fingertip to fingertip")
-	f.Description = words.Of("Somebody {0} tall from the front with both arms stretched out level, palms forward. Between the tips of the middle fingers lie {1}.", measure.Stature.Amount(p.Stature), measure.ArmSpan.Amount(p.Span))
+	f.Description = words.Of("Somebody {0} tall from the front with both arms stretched out level, palms forward. "+
+		"Between the tips of the middle fingers lie {1}.", measure.Stature.Amount(p.Stature), measure.ArmSpan.Amount(p.Span))
 	f.Add(p.Front(figure.ArmsOut)...)
 	f.Add(figure.Landmark(at(-tip.X, tip.Y), 26), figure.Landmark(tip, 26),
-		drawing.Dimension{Role: drawing.Hot, A: at(-tip.X, tip.Y), B: tip, Along: at(1, 0), Offset: -190, Text: words.Of("{0}", measure.ArmSpan.Amount(p.Span))},
+		drawing.Dimension{Role: drawing.Hot, A: at(-tip.X, tip.Y), B: tip, Along: at(1, 0), Offset: -190,
+			Text: words.Of("{0}", measure.ArmSpan.Amount(p.Span))},
 		note(at(-tip.X, tip.Y), at(-0.2, 1), "Against a corner"), note(tip, at(0.2, 1), "Helper marks here"))
 	frame(f, -tip.X-60, p.Inseam+60, tip.X+60, p.Stature+60)
 }
@@ -186,11 +196,14 @@ func armSpan(p figure.Person, f *drawing.Figure) {
 func shoulderWidth(p figure.Person, f *drawing.Figure) {
 	a, b := at(-p.ShoulderPoint().X, p.Shoulder), p.ShoulderPoint()
 	f.Title = words.Of("Between the shoulder points")
-	f.Description = words.Of("The upper body of somebody {0} tall, arms hanging. The tape runs straight across from the outermost bony point on top of one shoulder to the other, {1}, and does not follow the muscles.", measure.Stature.Amount(p.Stature), measure.ShoulderWidth.Amount(p.ShoulderWidth))
+	f.Description = words.Of("The upper body of somebody {0} tall, arms hanging. The tape runs straight across from "+
+		"the outermost bony point on top of one shoulder to the other, {1}, and does not follow the muscles.",
+		measure.Stature.Amount(p.Stature), measure.ShoulderWidth.Amount(p.ShoulderWidth))
 	f.Add(p.Front(figure.ArmsDown)...)
 	f.Add(figure.Tape(a, b)...)
 	f.Add(figure.Landmark(a, 26), figure.Landmark(b, 26),
-		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: p.Stature - p.Shoulder + 60, Text: words.Of("{0}", measure.ShoulderWidth.Amount(p.ShoulderWidth))},
+		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: p.Stature - p.Shoulder + 60,
+			Text: words.Of("{0}", measure.ShoulderWidth.Amount(p.ShoulderWidth))},
 		note(b, at(1, 0.3), "Bony point"), note(a, at(-1, 0.3), "Bony point"))
 	frame(f, -560, p.Shoulder-460, 560, p.Stature+140)
 }
@@ -199,11 +212,14 @@ func trunkLength(p figure.Person, f *drawing.Figure) {
 	hip, shoulder := p.HipKnob(), p.ShoulderTop()
 	length := shoulder.Minus(hip).Length()
 	f.Title = words.Of("Hip to shoulder, in a straight line")
-	f.Description = words.Of("The trunk of somebody {0} tall from the side. The tape runs straight from the bony knob of the hip to the bony point on top of the shoulder, {1}.", measure.Stature.Amount(p.Stature), measure.TrunkLength.Amount(length))
+	f.Description = words.Of("The trunk of somebody {0} tall from the side. The tape runs straight from the bony knob "+
+		"of the hip to the bony point on top of the shoulder, {1}.", measure.Stature.Amount(p.Stature),
+		measure.TrunkLength.Amount(length))
 	f.Add(p.Side()...)
 	f.Add(figure.Tape(hip, shoulder)...)
 	f.Add(figure.Landmark(hip, 26), figure.Landmark(shoulder, 26),
-		drawing.Dimension{Role: drawing.Hot, A: hip, B: shoulder, Offset: -300, Text: words.Of("{0}", measure.TrunkLength.Amount(length))},
+		drawing.Dimension{Role: drawing.Hot, A: hip, B: shoulder, Offset: -300, Text: words.Of("{0}",
+			measure.TrunkLength.Amount(length))},
 		note(shoulder, at(-1, 0.6), "Top of the shoulder"), note(hip, at(-1, -0.3), "Hip knob"))
 	frame(f, -520, p.Hip-240, 560, p.Stature+40)
 }
@@ -212,20 +228,26 @@ func armLength(p figure.Person, f *drawing.Figure) {
 	top, grip := p.ShoulderTop(), p.GripCentre()
 	length := grip.Minus(top).Length()
 	f.Title = words.Of("Shoulder to grip centre")
-	f.Description = words.Of("Somebody {0} tall from the side, one arm hanging straight with a pencil in the fist. From the bony point on top of the shoulder to the pencil it is {1}.", measure.Stature.Amount(p.Stature), measure.ArmLength.Amount(length))
+	f.Description = words.Of("Somebody {0} tall from the side, one arm hanging straight with a pencil in the fist. "+
+		"From the bony point on top of the shoulder to the pencil it is {1}.", measure.Stature.Amount(p.Stature),
+		measure.ArmLength.Amount(length))
 	f.Add(p.Side()...)
 	f.Add(figure.Tape(top, grip)...)
-	f.Add(drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: grip, Radius: 8}, figure.Landmark(top, 26), figure.Landmark(grip, 26),
-		drawing.Dimension{Role: drawing.Hot, A: grip, B: top, Offset: -300, Text: words.Of("{0}", measure.ArmLength.Amount(length))},
+	f.Add(drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: grip, Radius: 8}, figure.Landmark(top, 26),
+		figure.Landmark(grip, 26),
+		drawing.Dimension{Role: drawing.Hot, A: grip, B: top, Offset: -300, Text: words.Of("{0}",
+			measure.ArmLength.Amount(length))},
 		note(top, at(-1, 0.6), "Top of the shoulder"), note(grip, at(-1, -0.3), "Pencil in the fist"))
 	frame(f, -520, grip.Y-180, 560, p.Stature+40)
 }
 
 func handLength(p figure.Person, f *drawing.Figure) {
 	f.Title = words.Of("Hand: crease of the wrist to the middle fingertip")
-	f.Description = words.Of("A hand flat on a table, palm up. From the crease of the wrist nearest the palm to the tip of the middle finger it is {0}.", measure.HandLength.Amount(p.Hand))
+	f.Description = words.Of("A hand flat on a table, palm up. From the crease of the wrist nearest the palm to the "+
+		"tip of the middle finger it is {0}.", measure.HandLength.Amount(p.Hand))
 	f.Add(figure.Hand(p.Hand)...)
-	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(p.Hand, 0.07*p.Hand), Along: at(1, 0), Offset: -0.36 * p.Hand, Text: words.Of("{0}", measure.HandLength.Amount(p.Hand))},
+	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(p.Hand, 0.07*p.Hand), Along: at(1, 0),
+		Offset: -0.36 * p.Hand, Text: words.Of("{0}", measure.HandLength.Amount(p.Hand))},
 		note(at(0, 0.1*p.Hand), at(-0.6, 1), "Crease nearest the palm"))
 	frame(f, -0.42*p.Hand, -0.55*p.Hand, 1.2*p.Hand, 0.62*p.Hand)
 }
@@ -237,7 +259,8 @@ func sole(p figure.Person) figure.Sole { return figure.Sole{Length: p.Foot, Inne
 func heelWall(p figure.Person) []drawing.Mark {
 	m := []drawing.Mark{drawing.Line{Role: drawing.Soft, Points: []drawing.Point{at(0, -0.34*p.Foot), at(0, 0.34*p.Foot)}}}
 	for y := -0.32; y < 0.34; y += 0.06 {
-		m = append(m, drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{at(0, y*p.Foot), at(-0.04*p.Foot, (y-0.04)*p.Foot)}})
+		m = append(m, drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{at(0, y*p.Foot),
+			at(-0.04*p.Foot, (y-0.04)*p.Foot)}})
 	}
 	return append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Closed: true, Points: []drawing.Point{
 		at(0, -0.30*p.Foot), at(1.14*p.Foot, -0.30*p.Foot), at(1.14*p.Foot, 0.30*p.Foot), at(0, 0.30*p.Foot)}})
@@ -245,10 +268,12 @@ func heelWall(p figure.Person) []drawing.Mark {
 
 func footLength(p figure.Person, f *drawing.Figure) {
 	f.Title = words.Of("Foot: wall to the longest toe")
-	f.Description = words.Of("A foot from above on a sheet of paper, weight on it, the heel against a wall. From the wall to the tip of the longest toe it is {0}.", measure.FootLength.Amount(p.Foot))
+	f.Description = words.Of("A foot from above on a sheet of paper, weight on it, the heel against a wall. From the "+
+		"wall to the tip of the longest toe it is {0}.", measure.FootLength.Amount(p.Foot))
 	f.Add(heelWall(p)...)
 	f.Add(figure.FootPlan(sole(p))...)
-	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(p.Foot, 0.09*p.Foot), Along: at(1, 0), Offset: -0.42 * p.Foot, Text: words.Of("{0}", measure.FootLength.Amount(p.Foot))},
+	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(p.Foot, 0.09*p.Foot), Along: at(1, 0),
+		Offset: -0.42 * p.Foot, Text: words.Of("{0}", measure.FootLength.Amount(p.Foot))},
 		note(at(p.Foot, 0.09*p.Foot), at(0.4, 1), "Longest toe"), note(at(0, -0.22*p.Foot), at(-1, 0.3), "Wall"))
 	frame(f, -0.34*p.Foot, -0.58*p.Foot, 1.24*p.Foot, 0.46*p.Foot)
 }
@@ -256,12 +281,15 @@ func footLength(p figure.Person, f *drawing.Figure) {
 func heelToBall(p figure.Person, f *drawing.Figure) {
 	s := sole(p)
 	f.Title = words.Of("Heel to the inner ball of the foot")
-	f.Description = words.Of("A foot from above on a sheet of paper, the heel against a wall. From the wall to the middle of the joint at the root of the great toe it is {0}, measured along the foot.", measure.HeelToBallInner.Amount(s.Inner))
+	f.Description = words.Of("A foot from above on a sheet of paper, the heel against a wall. From the wall to the "+
+		"middle of the joint at the root of the great toe it is {0}, measured along the foot.",
+		measure.HeelToBallInner.Amount(s.Inner))
 	j := s.InnerJoint()
 	f.Add(heelWall(p)...)
 	f.Add(figure.FootPlan(s)...)
 	f.Add(figure.Landmark(j, 9),
-		drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: j, Along: at(1, 0), Offset: 0.42 * p.Foot, Text: words.Of("{0}", measure.HeelToBallInner.Amount(s.Inner))},
+		drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: j, Along: at(1, 0), Offset: 0.42 * p.Foot,
+			Text: words.Of("{0}", measure.HeelToBallInner.Amount(s.Inner))},
 		note(j, at(1, 0.7), "Inner ball"), note(at(0, -0.22*p.Foot), at(-1, -0.3), "Wall"))
 	frame(f, -0.34*p.Foot, -0.46*p.Foot, 1.36*p.Foot, 0.58*p.Foot)
 }
@@ -273,20 +301,27 @@ const drawnSitBones, drawnDent = 120, 34
 func sitBones(_ figure.Person, f *drawing.Figure) {
 	const apart, dent = drawnSitBones, drawnDent
 	f.Title = words.Of("Sit bones: the two dents in the card")
-	f.Description = words.Of("A piece of corrugated card from above with two dents. Their centres lie {0} apart and their outer edges {1}; say which of the two you measured. The picture’s numbers are an example.", measure.Millimetres(apart), measure.Millimetres(apart+dent))
+	f.Description = words.Of("A piece of corrugated card from above with two dents. Their centres lie {0} apart and "+
+		"their outer edges {1}; say which of the two you measured. The picture’s numbers are an example.",
+		measure.Millimetres(apart), measure.Millimetres(apart+dent))
 	f.Add(figure.Card(apart, dent)...)
-	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(-apart/2, 0), B: at(apart/2, 0), Along: at(1, 0), Offset: 70, Text: words.Of("Centres {0}", measure.Millimetres(apart))},
-		drawing.Dimension{Role: drawing.Hot, A: at(-(apart+dent)/2, 0), B: at((apart+dent)/2, 0), Along: at(1, 0), Offset: -70, Text: words.Of("Outer edges {0}", measure.Millimetres(apart+dent))})
+	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(-apart/2, 0), B: at(apart/2, 0), Along: at(1, 0), Offset: 70,
+		Text: words.Of("Centres {0}", measure.Millimetres(apart))},
+		drawing.Dimension{Role: drawing.Hot, A: at(-(apart+dent)/2, 0), B: at((apart+dent)/2, 0), Along: at(1, 0),
+			Offset: -70, Text: words.Of("Outer edges {0}", measure.Millimetres(apart+dent))})
 	frame(f, -240, -172, 240, 172)
 }
 
 func pushUpWidth(p figure.Person, f *drawing.Figure) {
 	width := p.Outer * 1.28
 	f.Title = words.Of("Press-up width: outer edge to outer edge of the hands")
-	f.Description = words.Of("Somebody {0} tall in a press-up, from the front, hands flat where they feel strongest. Between the hands’ outer edges lie {1} here; yours is a habit that no height tells.", measure.Stature.Amount(p.Stature), measure.PushUpWidth.Amount(width))
+	f.Description = words.Of("Somebody {0} tall in a press-up, from the front, hands flat where they feel strongest. "+
+		"Between the hands’ outer edges lie {1} here; yours is a habit that no height tells.",
+		measure.Stature.Amount(p.Stature), measure.PushUpWidth.Amount(width))
 	f.Add(figure.Floor(-width/2-180, width/2+180))
 	f.Add(p.PressUp(width)...)
-	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(-width/2, 10), B: at(width/2, 10), Along: at(1, 0), Offset: -100, Text: words.Of("{0}", measure.PushUpWidth.Amount(width))},
+	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(-width/2, 10), B: at(width/2, 10), Along: at(1, 0), Offset: -100,
+		Text: words.Of("{0}", measure.PushUpWidth.Amount(width))},
 		note(at(width/2, 12), at(1, 0.8), "Mark here"), note(at(-width/2, 12), at(-1, 0.8), "and here"))
 	frame(f, -width/2-200, -170, width/2+200, 0.47*p.Stature)
 }
@@ -297,7 +332,9 @@ func measureBike(calculators.Values) *drawing.Figure {
 	d.CrankAngle = 90
 	b := d.Bike
 	f := &drawing.Figure{Title: words.Of("Where the tape goes on a bike"),
-		Description: words.Of("A bike from the side on a level floor, front wheel straight, nobody on it. Heights go straight up from the floor; reach and wheelbase are taken between plumb marks on the floor. The bike of the picture has a reach of {0}, a stack of {1} and a bottom bracket {2} up.",
+		Description: words.Of("A bike from the side on a level floor, front wheel straight, nobody on it. Heights go "+
+			"straight up from the floor; reach and wheelbase are taken between plumb marks on the floor. The bike of the "+
+			"picture has a reach of {0}, a stack of {1} and a bottom bracket {2} up.",
 			measure.Reach.Amount(b.Reach()), measure.Stack.Amount(b.Stack()), measure.BBHeight.Amount(b.BBHeight()))}
 	f.Add(figure.Scene(d, nil)...)
 	f.Add(figure.AxleCrosses(d)...)
@@ -311,4 +348,73 @@ func measureBike(calculators.Values) *drawing.Figure {
 		drawing.Dimension{Role: drawing.Hot, A: figure.At(b.Rear), B: at(0, 0), Offset: -90, Text: words.Of("Chainstay")},
 		figure.Wheelbase(d, drawing.Hot, 0, words.Of("Wheelbase")))
 	return f
+}
+
+// The drawn person's front hip points, mm: at the height of the crests' front ends,
+// and 240 mm apart, the example of the instruction.
+const drawnHipPoints = 240
+
+func hipWidth(p figure.Person, f *drawing.Figure) {
+	y := p.Hip + 0.055*p.Stature
+	a, b := at(-drawnHipPoints/2, y), at(drawnHipPoints/2, y)
+	f.Title = words.Of("Between the hip points, and 0.72 of that")
+	f.Description = words.Of("The hips of somebody {0} tall from the front. The tape runs straight across between the two bony points at the front of the pelvis, {1} apart here; the hip joints, deep inside and lower, lie 0.72 of that apart, {2}. The picture’s numbers are an example.",
+		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnHipPoints), measure.Millimetres(0.72*drawnHipPoints))
+	f.Add(p.Front(figure.ArmsOut)...)
+	f.Add(figure.Tape(a, b)...)
+	f.Add(figure.Landmark(a, 20), figure.Landmark(b, 20),
+		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: 110, Text: words.Of("{0}", measure.Millimetres(drawnHipPoints))},
+		drawing.Dimension{Role: drawing.Ink, A: at(-0.36*drawnHipPoints, p.Hip), B: at(0.36*drawnHipPoints, p.Hip), Along: at(1, 0), Offset: -150, Text: words.Of("joints {0}", measure.Millimetres(0.72*drawnHipPoints))},
+		note(b, at(1, 0.6), "Bony point"), note(a, at(-1, 0.6), "Bony point"))
+	frame(f, -430, p.Inseam-200, 430, p.Hip+330)
+}
+
+// drawnBoards is the height of the boards in the picture, mm.
+const drawnBoards = 20
+
+func legDifference(p figure.Person, f *drawing.Figure) {
+	crest := p.Hip + 0.095*p.Stature
+	p.Longer = drawnBoards
+	f.Title = words.Of("Boards under the shorter leg until the hip crests are level")
+	f.Description = words.Of("Somebody {0} tall from behind, barefoot, knees straight. Boards under the whole of one foot make the two hip crests level; their height, {1} here, is the difference. The picture’s number is an example.",
+		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnBoards))
+	f.Add(drawing.Ground{A: at(-420, -drawnBoards), B: at(460, -drawnBoards)})
+	f.Add(p.Front(figure.ArmsOut)...)
+	f.Add(drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{at(20, -drawnBoards), at(170, -drawnBoards), at(170, 0), at(20, 0)}},
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []drawing.Point{at(-300, crest), at(300, crest)}},
+		figure.Landmark(at(-125, crest), 24), figure.Landmark(at(125, crest), 24),
+		note(at(300, crest), at(1, 0.6), "Crests level"),
+		drawing.Dimension{Role: drawing.Hot, A: at(170, -drawnBoards), B: at(170, 0), Along: at(0, 1), Offset: -110, Text: words.Of("{0}", measure.Millimetres(drawnBoards))})
+	frame(f, -640, -120, 700, p.Hip+260)
+}
+
+// plateInputs are what a picture of a bike takes from the reader's own.
+func plateInputs() []calculators.Input {
+	inputs := []calculators.Input{fit.SexInput("")}
+	for _, q := range []*measure.Quantity{measure.Inseam, measure.Reach, measure.Stack, measure.HeadAngle, measure.SeatAngle, measure.Chainstay, measure.SaddleHeight} {
+		inputs = append(inputs, calculators.Input{Quantity: q, Optional: true})
+	}
+	return inputs
+}
+
+// The scenario's test rider, mm: an inside leg and a saddle height; and how far the
+// picture's saddle is pushed back, so that its nose is not right above the crank axle.
+const drawnInseam, drawnSaddle, drawnBack = 830, 705, 45
+
+// plateBike returns the stand-in bike of the reader's size, with what is known of the
+// reader's own chart.
+func plateBike(v calculators.Values) figure.Build {
+	given := func(q *measure.Quantity, otherwise float64) float64 {
+		if v.Has(q) {
+			return v.Of(q)
+		}
+		return otherwise
+	}
+	b := figure.DemoWith(given(measure.Inseam, drawnInseam), given(measure.SaddleHeight, drawnSaddle), func(c *geometry.Chart) {
+		c.Reach, c.Stack = given(measure.Reach, c.Reach), given(measure.Stack, c.Stack)
+		c.HeadAngle, c.SeatAngle = given(measure.HeadAngle, c.HeadAngle), given(measure.SeatAngle, c.SeatAngle)
+		c.Chainstay = given(measure.Chainstay, c.Chainstay)
+	})
+	b.CrankAngle, b.Back = 90, drawnBack
+	return b
 }

@@ -37,11 +37,16 @@ func Tape() *calculators.Calculator {
 
 // What it answers.
 var (
-	tapedReach       = &calculators.Output{Name: "reach", Label: "Reach", Unit: measure.Mm, Feeds: measure.Reach, Between: "bottom-bracket centre forward to the head tube’s top, level"}
-	tapedStack       = &calculators.Output{Name: "stack", Label: "Stack", Unit: measure.Mm, Feeds: measure.Stack, Between: "bottom-bracket centre up to the head tube’s top"}
-	tapedDrop        = &calculators.Output{Name: "bb-drop", Label: "Bottom-bracket drop", Unit: measure.Mm, Feeds: measure.BBDrop, Between: "line between the axles down to the bottom-bracket centre"}
-	tapedFrontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm, Feeds: measure.FrontCentre, Between: "bottom-bracket centre to front axle, in a straight line"}
-	tapedForkOffset  = &calculators.Output{Name: "fork-offset", Label: "Fork offset", Unit: measure.Mm, Folded: true, Feeds: measure.ForkOffset, Between: "front axle ahead of the steering axis, square to it"}
+	tapedReach = &calculators.Output{Name: "reach", Label: "Reach", Unit: measure.Mm, Feeds: measure.Reach,
+		Between: "bottom-bracket centre forward to the head tube’s top, level"}
+	tapedStack = &calculators.Output{Name: "stack", Label: "Stack", Unit: measure.Mm, Feeds: measure.Stack,
+		Between: "bottom-bracket centre up to the head tube’s top"}
+	tapedDrop = &calculators.Output{Name: "bb-drop", Label: "Bottom-bracket drop", Unit: measure.Mm,
+		Feeds: measure.BBDrop, Between: "line between the axles down to the bottom-bracket centre"}
+	tapedFrontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm,
+		Feeds: measure.FrontCentre, Between: "bottom-bracket centre to front axle, in a straight line"}
+	tapedForkOffset = &calculators.Output{Name: "fork-offset", Label: "Fork offset", Unit: measure.Mm, Folded: true,
+		Feeds: measure.ForkOffset, Between: "front axle ahead of the steering axis, square to it"}
 )
 
 // What the tables and notes also want, with its ±.
@@ -73,10 +78,14 @@ var tapeFaults = []struct {
 	at    *measure.Quantity
 	text  words.Text
 }{
-	{geometry.ChainstayTooShort, measure.Chainstay, words.Of("The chainstay is shorter than the difference of the heights of rear axle and bottom bracket. Check all three.")},
-	{geometry.FrontCentreTooShort, measure.FrontCentre, words.Of("The distance to the front axle is shorter than the difference of its height and the bottom bracket’s. Check all three.")},
-	{geometry.HeadOutOfReach, measure.BBToHeadTube, words.Of("These two distances to the head tube do not meet in a point. Measure both again to the centre of the head tube’s top, from bottom bracket and from rear axle.")},
-	{geometry.HeadAngleRange, measure.HeadAngle, words.Of("The head angle has to lie above 0 and at most at 90 degrees, counted from the floor. If your phone counts from the vertical, subtract from 90.")},
+	{geometry.ChainstayTooShort, measure.Chainstay, words.Of("The chainstay is shorter than the difference of the " +
+		"heights of rear axle and bottom bracket. Check all three.")},
+	{geometry.FrontCentreTooShort, measure.FrontCentre, words.Of("The distance to the front axle is shorter than the " +
+		"difference of its height and the bottom bracket’s. Check all three.")},
+	{geometry.HeadOutOfReach, measure.BBToHeadTube, words.Of("These two distances to the head tube do not meet in a " +
+		"point. Measure both again to the centre of the head tube’s top, from bottom bracket and from rear axle.")},
+	{geometry.HeadAngleRange, measure.HeadAngle, words.Of("The head angle has to lie above 0 and at most at 90 " +
+		"degrees, counted from the floor. If your phone counts from the vertical, subtract from 90.")},
 }
 
 // frontAxle is the level distance from bottom bracket to front axle taken in both
@@ -112,7 +121,8 @@ func solveTape(v calculators.Values, out calculators.Numbers) *calculators.Probl
 				return &calculators.Problem{Input: f.at.Key, Text: f.text}
 			}
 		}
-		return &calculators.Problem{Text: words.Of("These readings describe no bike. Check the largest and the smallest of them for a slip.")}
+		return &calculators.Problem{Text: words.Of("These readings describe no bike. Check the largest and the smallest " +
+			"of them for a slip.")}
 	}
 	f := frontAxleOf(v, t, r)
 	front := geometry.Point{X: f.used, Y: r.Front.Y}

@@ -19,8 +19,10 @@ func tapeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	}
 	f := &drawing.Figure{
 		Title: words.Of("The bike that the tape found"),
-		Description: words.Of("A bike from the side with the distances taken: bottom bracket to head tube {0}, rear axle to head tube {1}, chainstay {2}, front-centre {3}. They give a reach of {4} and a stack of {5}.",
-			measure.BBToHeadTube.Amount(t.BBToHead), measure.RearAxleToHeadTube.Amount(t.RearToHead), measure.Chainstay.Amount(t.BBToRear), measure.FrontCentre.Amount(t.BBToFront),
+		Description: words.Of("A bike from the side with the distances taken: bottom bracket to head tube {0}, rear axle "+
+			"to head tube {1}, chainstay {2}, front-centre {3}. They give a reach of {4} and a stack of {5}.",
+			measure.BBToHeadTube.Amount(t.BBToHead), measure.RearAxleToHeadTube.Amount(t.RearToHead),
+			measure.Chainstay.Amount(t.BBToRear), measure.FrontCentre.Amount(t.BBToFront),
 			r.At(tapedReach).Uncertain(), r.At(tapedStack).Uncertain()),
 	}
 	head, rear, front := figure.At(solved.HeadTop), figure.At(solved.Rear), figure.At(solved.Front)
@@ -33,7 +35,8 @@ func tapeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	for _, way := range [4][2]drawing.Point{{{}, head}, {rear, head}, {{}, rear}, {{}, front}} {
 		f.Add(drawing.Line{Role: drawing.Hot, Points: way[:]})
 	}
-	f.Add(figure.Landmark(head, 30), figure.Landmark(rear, 30), figure.Landmark(front, 30), figure.Landmark(drawing.Point{}, 30))
+	f.Add(figure.Landmark(head, 30), figure.Landmark(rear, 30), figure.Landmark(front, 30),
+		figure.Landmark(drawing.Point{}, 30))
 	return f
 }
 
@@ -43,7 +46,8 @@ func tapeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 func tapedBuild(t geometry.Tape, solved geometry.Taped) (figure.Build, bool) {
 	c := geometry.Chart{
 		Reach: solved.HeadTop.X, Stack: solved.HeadTop.Y, HeadAngle: t.HeadAngle, SeatAngle: 76, HeadTube: 110,
-		ForkOffset: solved.Offset, Chainstay: t.BBToRear, BBHeight: t.BBHeight, FrontRadius: t.FrontHeight, RearRadius: t.RearHeight,
+		ForkOffset: solved.Offset, Chainstay: t.BBToRear, BBHeight: t.BBHeight, FrontRadius: t.FrontHeight,
+		RearRadius: t.RearHeight,
 	}
 	if t.HeadAngle == 0 {
 		c.ForkOffset = 44

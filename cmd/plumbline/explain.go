@@ -21,7 +21,9 @@ func explain(s streams, name string) error {
 	for _, in := range c.Inputs {
 		fmt.Fprintf(s.out, "\n  %s  %s%s\n", in.Key, in.Label, needed(in))
 		p.prose("      ", span(in))
-		p.prose("      ", in.How)
+		for _, line := range taking(in.Quantity) {
+			p.prose("      ", line)
+		}
 	}
 	fmt.Fprintf(s.out, "\nAnswers\n\n")
 	for _, m := range c.Answers {
@@ -29,6 +31,19 @@ func explain(s streams, name string) error {
 	}
 	fmt.Fprintf(s.out, "\nWorked example\n\n  plumbline calc %s%s\n", c.Name, exampleArguments(c))
 	return nil
+}
+
+// taking tells how q is taken, a paragraph each: what to do, what goes wrong, who and
+// what is needed.
+func taking(q *measure.Quantity) (lines []string) {
+	lines = append(lines, strings.TrimSpace(q.How.Text+" "+q.How.Why))
+	if q.How.Slip != "" {
+		lines = append(lines, "What goes wrong: "+q.How.Slip)
+	}
+	if q.How.Taken() {
+		lines = append(lines, q.How.Needs().Say(nil))
+	}
+	return lines
 }
 
 // needed tells what happens when the input is left out.
@@ -58,9 +73,9 @@ func span(in calculators.Input) string {
 		}
 		return "A table with the columns name, " + strings.Join(keys, ", ") + "; from a file with @."
 	}
-	t := words.Of("Usually {0} to {1}, at most {2} to {3}; usual repeat error ± {4} (one standard deviation).",
+	t := words.Of("Usually {0} to {1}, at most {2} to {3}; most people repeat it to within {4}.",
 		in.Amount(in.Low), in.Amount(in.High), in.Amount(in.Least), in.Amount(in.Most),
-		measure.Amount{Value: in.Repeat, Unit: in.Unit, Extra: 1})
+		in.Amount(in.Within()))
 	if in.Repeat == 0 {
 		t = words.Of("Usually {0} to {1}, at most {2} to {3}.", in.Amount(in.Low), in.Amount(in.High),
 			in.Amount(in.Least), in.Amount(in.Most))

@@ -81,9 +81,9 @@ func squeezed(t *testing.T, b []byte) int {
 
 func TestAStandingFigureIsDrawnAtTheReadersSize(t *testing.T) {
 	b := open(t, "/start/measure-yourself.html#stature=1900&inseam=900")
-	b.until(`document.querySelector("#figure-measure-stature-1 desc")?.textContent.includes("1900")`)
+	b.until(`document.querySelector("#figure-measure-stature-m desc")?.textContent.includes("1900")`)
 	eval[any](b, `[...document.querySelectorAll(".tools button")].at(-1).click()`)
-	b.until(`document.querySelector("#figure-measure-stature-1 desc").textContent.includes("1740")`)
+	b.until(`document.querySelector("#figure-measure-stature-m desc").textContent.includes("1740")`)
 }
 
 func TestTheDrawingStaysInViewBesideTheInputs(t *testing.T) {

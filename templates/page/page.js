@@ -20,6 +20,11 @@ if (benches.length) {
   if (document.readyState === "complete") begin();
   else addEventListener("load", begin, { once: true });
   for (const { root } of benches) root.addEventListener("pointerenter", engine.begin, { once: true });
+  // A field's fold has its picture drawn when it is opened; the event does not bubble.
+  document.addEventListener("toggle", ({ target }) => {
+    const place = target instanceof HTMLDetailsElement && target.open && target.matches(".how") && target.querySelector(".sketch:not(:has(svg))");
+    if (place instanceof HTMLElement) import("./sketch.js").then(({ sketch }) => sketch(place), () => {});
+  }, true);
 }
 
 // Figures are drawn with the reader's numbers once there are any, and as they were

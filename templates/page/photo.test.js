@@ -4,7 +4,7 @@ import { until, visit } from "../../testdata/judges/dom.js";
 
 visit(`<form><div class="field"><input name="elbow" data-photo="elbow-read"></div>
 <fieldset><legend>Elbow is read</legend><label><input type="radio" name="elbow-read" value="still">Holding still</label>
-<label><input type="radio" name="elbow-read" value="moving">While riding</label><label><input type="radio" name="elbow-read" value="">left open</label></fieldset></form>`);
+<label><input type="radio" name="elbow-read" value="moving">While riding</label><label><input type="radio" name="elbow-read" value="">Not sure</label></fieldset></form>`);
 Object.assign(globalThis, {
   ResizeObserver: class {
     observe() {}

@@ -1,0 +1,142 @@
+package figure
+
+import (
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// Plate is the standing figure of how something is measured on a bike, as data: what
+// is drawn, and which lengths and angles are shown on it. The first span is what the
+// figure is named after; the others are drawn with it.
+type Plate struct {
+	Of    *measure.Quantity
+	On    Scenery
+	Spans []Span
+}
+
+// Scenery is what a plate is drawn over: a name for readers who cannot see it, and
+// the marks. Fit, where given, changes the build so that there is something to see,
+// and Frame cuts the drawing down to what matters.
+type Scenery struct {
+	Name  string
+	Marks func(Build) []drawing.Mark
+	Fit   func(Build) Build
+	Frame func(Build) (low, high Point)
+}
+
+// Spot is a place to which a tape, a thread or a phone is put, with what it is called.
+type Spot struct {
+	Name string
+	At   func(Build) Point
+}
+
+// Way is how a span is measured.
+type Way int
+
+// Straight runs from point to point. Plumbed is level, between plumb marks on the
+// floor. LevelWay and UprightWay are the level and the upright part of the way. Tilt is the
+// angle of the way above the horizontal, or from the way to Against.
+const (
+	Straight Way = iota
+	Plumbed
+	LevelWay
+	UprightWay
+	Tilt
+)
+
+// Span is a length or an angle between two spots. Beside is how far the dimension
+// line stands from the first, mm, to the left of the way; the radius of a Tilt.
+type Span struct {
+	From, To Spot
+	Way      Way
+	Beside   float64
+	Label    string // "" for the label of the plate's quantity
+	Against  Spot
+}
+
+// said names each way inside a sentence.
+var said = [...]string{"straight from {0} to {1}", "level, between plumb marks on the floor, from {0} to {1}",
+	"level from {0} to {1}", "straight up or down from {0} to {1}", "as an angle, along the line from {0} to {1}"}
+
+// Draw returns the plate over a build.
+func (p Plate) Draw(b Build) *drawing.Figure {
+	label := words.Of(p.Of.Label)
+	f := &drawing.Figure{}
+	if p.On.Fit != nil {
+		b = p.On.Fit(b)
+	}
+	if p.On.Frame != nil {
+		f.Low, f.High = p.On.Frame(b)
+	}
+	first := p.Spans[0]
+	f.Title = words.Of("{0}: {1} to {2}", label, words.Of(first.From.Name), words.Of(first.To.Name))
+	f.Description = words.Of("{0}. {1} is measured {2}.", words.Of(p.On.Name), label,
+		words.Of(said[first.Way], words.Of(first.From.Name), words.Of(first.To.Name)))
+	f.Add(p.On.Marks(b)...)
+	for i, s := range p.Spans {
+		role := drawing.Hot
+		if i > 0 {
+			role = drawing.Ink
+		}
+		text := label
+		if s.Label != "" {
+			text = words.Of(s.Label)
+		}
+		f.Add(s.marks(b, role, text)...)
+	}
+	return f
+}
+
+// marks returns the span with what it is measured with.
+func (s Span) marks(b Build, role drawing.Role, text words.Text) []drawing.Mark {
+	from, to := s.From.At(b), s.To.At(b)
+	size := 0.045 * to.Minus(from).Length()
+	size = max(5, min(24, size))
+	ends := []drawing.Mark{Landmark(from, size), Landmark(to, size)}
+	dimension := drawing.Dimension{Role: role, A: from, B: to, Offset: s.Beside, Text: text, Priority: 2}
+	switch s.Way {
+	case Plumbed:
+		ground := b.Bike.Ground()
+		dimension.Along, dimension.Offset, dimension.Bare = Point{X: 1}, ground-s.Beside-from.Y, true
+		return append(append(plumbLine(from, ground), plumbLine(to, ground)...), append(ends, dimension)...)
+	case LevelWay:
+		dimension.Along = Point{X: 1}
+	case UprightWay:
+		dimension.Along = Point{Y: 1}
+	case Tilt:
+		way := to.Minus(from)
+		if s.Against.At != nil {
+			base := s.Against.At(b).Minus(from).Angle()
+			return append(ends, drawing.Angle{Role: role, Vertex: from, From: min(base, way.Angle()), To: max(base, way.Angle()),
+				Radius: s.Beside, ArmFrom: s.Beside, ArmTo: s.Beside, Text: text, Priority: 2})
+		}
+		return append(ends, drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []Point{from, to}},
+			angle(role, from, way, s.Beside, text))
+	}
+	return append(ends, dimension)
+}
+
+// angle dimensions a way's angle above the horizontal, on the side where it is less
+// than a right angle.
+func angle(role drawing.Role, vertex, way Point, radius float64, text words.Text) drawing.Mark {
+	a := drawing.Angle{Role: role, Vertex: vertex, From: 0, To: way.Angle(), Radius: radius, Text: text, Priority: 2}
+	if a.To < 0 {
+		a.From, a.To, a.ArmTo = a.To, 0, radius
+		return a
+	}
+	a.ArmFrom = radius
+	if a.To > 90 {
+		a.From, a.To, a.ArmFrom, a.ArmTo = a.To, 180, 0, radius
+	}
+	return a
+}
+
+// plumbLine returns a thread that hangs from a point to the floor, with its weight.
+func plumbLine(from Point, floor float64) []drawing.Mark {
+	foot := Point{X: from.X, Y: floor}
+	return []drawing.Mark{
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []Point{from, foot}},
+		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: from.X, Y: floor + 44}, B: Point{X: from.X, Y: floor + 12}, Ra: 11, Rb: 3},
+	}
+}
