@@ -31,11 +31,12 @@ func TestRepeatedReadingsAsAHandbookReckonsThem(t *testing.T) {
 		},
 	}, calctest.Case{
 		// An error is what was read less what is true (VIM, JCGM 200:2012, 2.16), so it
-		// is taken off: 1742.5 − 6. What scatters is not touched by it.
-		Typed:  "quantity=stature first=1747 second=1738 shared-error=6",
+		// is taken off, and so is what is left of the scatter: 1742.5 − 6 + 2. What the
+		// readings differ by stays.
+		Typed:  "quantity=stature first=1747 second=1738 shared-error=6 own-scatter=-2",
 		Source: "hand calculation, definition of an error from memory",
 		Want: []calctest.Want{
-			calctest.Is(medianReading, 1736.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364, 1e-3),
+			calctest.Is(medianReading, 1738.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364, 1e-3),
 		},
 	})
 }

@@ -93,9 +93,9 @@ func taken(v calculators.Values) []float64 {
 func solveRepeat(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	x, q := taken(v), wanted(v)
 	n := len(x)
-	// An error is what was read less what is true.
-	median := measure.Median(x) - v.Of(measure.SharedError) - v.Of(measure.OwnScatter)
-	out.Set(medianReading, median)
+	median := measure.Median(x)
+	// An error is what was read less what is true, so a known one is taken off.
+	out.Set(medianReading, median-v.Of(measure.SharedError)-v.Of(measure.OwnScatter))
 	out.Set(readingsApart, x[n-1]-x[0])
 	if sd, ok := measure.Scatter(x); ok {
 		out.Set(technicalError, sd)
