@@ -215,22 +215,22 @@ func footPlates() []Plate {
 // rearAbove is the bike behind the cranks from above, its front upwards, drawn by eye.
 var rearAbove = Scenery{Name: "Cranks, stays and rear wheel from above, the bike’s front upwards",
 	Frame: func(Build) (low, high Point) { return Point{X: -330, Y: -540}, Point{X: 330, Y: 190} }, Marks: func(Build) (m []drawing.Mark) {
-	for _, side := range [2]float64{-1, 1} {
-		at := func(x, y float64) Point { return Point{X: side * x, Y: y} }
-		m = append(m,
-			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(28, -20), B: at(54, -180), Ra: 10, Rb: 9},
-			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(54, -180), B: at(74, -437), Ra: 9, Rb: 12})
-	}
-	arm := func(x, y float64) drawing.Mark {
-		return drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 0.75 * x}, B: Point{X: x, Y: y}, Ra: 10, Rb: 8}
-	}
-	tube := func(a, b Point, half float64) drawing.Mark {
-		return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: a, B: b, Ra: half, Rb: half}
-	}
-	return append(m, tube(Point{Y: -100}, Point{Y: -520}, 29), tube(Point{X: -86, Y: -437}, Point{X: 86, Y: -437}, 9),
-		tube(Point{X: 86, Y: -452}, Point{X: 98, Y: -400}, 8), tube(Point{X: -62}, Point{X: 62}, 9), tube(Point{X: -40}, Point{X: 40}, 22),
-		arm(80, 170), arm(-80, -170))
-}}
+		for _, side := range [2]float64{-1, 1} {
+			at := func(x, y float64) Point { return Point{X: side * x, Y: y} }
+			m = append(m,
+				drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(28, -20), B: at(54, -180), Ra: 10, Rb: 9},
+				drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(54, -180), B: at(74, -437), Ra: 9, Rb: 12})
+		}
+		arm := func(x, y float64) drawing.Mark {
+			return drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 0.75 * x}, B: Point{X: x, Y: y}, Ra: 10, Rb: 8}
+		}
+		tube := func(a, b Point, half float64) drawing.Mark {
+			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: a, B: b, Ra: half, Rb: half}
+		}
+		return append(m, tube(Point{Y: -100}, Point{Y: -520}, 29), tube(Point{X: -86, Y: -437}, Point{X: 86, Y: -437}, 9),
+			tube(Point{X: 86, Y: -452}, Point{X: 98, Y: -400}, 8), tube(Point{X: -62}, Point{X: 62}, 9), tube(Point{X: -40}, Point{X: 40}, 22),
+			arm(80, 170), arm(-80, -170))
+	}}
 
 // The foot of the plates from above, mm.
 var drawnSole = Sole{Length: 266, Inner: 195}
