@@ -2,40 +2,45 @@
 
 // Mutate counts how many arithmetic faults the tests of a package notice.
 //
-//	go run .ci/mutate.go [-least 90] ./calculators/geometry ...
+//	go run .ci/mutate.go ./calculators/geometry ...
 //
-// Every +, -, * and / of floating-point numbers is tried twice, once with the
-// opposite operator and once without its right operand, and every minus sign is
-// left out once. All faults of a package are compiled into one test binary; the
-// environment variable MUTANT picks the one that is alive. So a fault costs one run of
-// the package's own tests and no build. A fault is killed when a test fails, or when
-// the tests take ten times as long as without any fault.
+// In expressions of floating-point numbers every +, -, * and / is tried twice, with the
+// opposite operator and without its right operand; every minus sign is left out, every
+// comparison negated, and min and max take each other's place. All faults of a package
+// are compiled into one test binary, and the environment variable MUTANT picks the one
+// that is alive, so that a fault costs one run of the package's own tests and no build.
+// A fault is killed when a test fails, or when the tests take ten times as long as
+// without any fault.
+//
+// Files that only draw are left out: people judge pictures, and the tests of figures
+// look at labels and marks, not at where each line ends.
 package main
 
 import (
-	"cmp"
+	"bytes"
 	"context"
 	"encoding/json"
-	"flag"
+	"errors"
 	"fmt"
 	"go/ast"
-	"go/importer"
-	"go/parser"
+	"go/format"
 	"go/token"
 	"go/types"
-	"io"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"runtime"
-	"slices"
+	"strconv"
 	"strings"
-	"sync"
 	"time"
+
+	"golang.org/x/sync/errgroup"
+	"golang.org/x/tools/go/ast/astutil"
+	"golang.org/x/tools/go/packages"
 )
 
 // helper is added to each package; %s is the package's name. Fault n of an operation
-// swaps its operator, fault n+1 leaves out its right operand.
+// has the opposite operator, fault n+1 leaves out its right operand.
 const helper = `package %s
 
 import (
@@ -45,261 +50,200 @@ import (
 
 var mutantAlive, _ = strconv.Atoi(os.Getenv("MUTANT"))
 
-func mutantBinary[T ~float64](n int, op byte, a, b T) T {
-	if mutantAlive == n {
-		op = map[byte]byte{'+': '-', '-': '+', '*': '/', '/': '*'}[op]
-	} else if mutantAlive == n+1 {
+func mutantBinary[T ~float64](n, op int, a, b T) T {
+	switch mutantAlive {
+	case n:
+		op ^= 1
+	case n + 1:
 		return a
 	}
-	switch op {
-	case '+':
-		return a + b
-	case '-':
-		return a - b
-	case '*':
-		return a * b
-	}
-	return a / b
+	return [...]T{a + b, a - b, a * b, a / b}[op]
 }
 
-func mutantMinus[T ~float64](n int, a T) T {
+func mutantEither[T any](n int, right, wrong T) T {
 	if mutantAlive == n {
-		return a
+		return wrong
 	}
-	return -a
+	return right
 }
 `
 
-// goPackage is what go list says of a package.
-type goPackage struct {
-	Dir, Name, ImportPath, Export      string
-	GoFiles, TestImports, XTestImports []string
-}
+const least = 90 // percentage of faults that must be killed
 
-// edit replaces some bytes of a source file. Edits at the same place apply in the
-// order: closing brackets, operators, opening texts.
-type edit struct {
-	offset, length, order int
-	text                  string
-}
-
-// mutator collects the faults of one package.
-type mutator struct {
-	set    *token.FileSet
-	info   types.Info
-	faults []string // what fault number i+1 is
-	edits  []edit
-}
+// draws tells whether a file only draws.
+func draws(name string) bool { return strings.HasSuffix(name, "figure.go") || name == "standing.go" }
 
 func main() {
-	least := flag.Float64("least", 90, "percentage of faults that must be killed")
-	flag.Parse()
 	failed := false
-	for _, pattern := range flag.Args() {
-		killed, survivors, err := mutate(pattern)
+	for _, pattern := range os.Args[1:] {
+		killed, all, err := mutate(pattern)
 		if err != nil {
 			fmt.Fprintln(os.Stderr, pattern+":", err)
 			failed = true
 			continue
 		}
-		all := killed + len(survivors)
 		share := 100 * float64(killed) / float64(max(1, all))
-		for _, s := range survivors {
-			fmt.Println("  survived", s)
-		}
 		fmt.Printf("%-28s %4d of %4d faults killed, %5.1f %%\n", pattern, killed, all, share)
-		failed = failed || all > 0 && share < *least
+		failed = failed || all > 0 && share < least
 	}
 	if failed {
-		fmt.Fprintf(os.Stderr, "a package could not be tried or kills less than %v %% of its faults\n", *least)
+		fmt.Fprintf(os.Stderr, "a package could not be tried or kills less than %v %% of its faults\n", least)
 		os.Exit(1)
 	}
 }
 
-// list asks go list for packages.
-func list(args ...string) (found []goPackage, err error) {
-	out, err := exec.Command("go", append([]string{"list", "-json"}, args...)...).Output()
-	for d := json.NewDecoder(strings.NewReader(string(out))); err == nil; {
-		var p goPackage
-		if err = d.Decode(&p); err == nil {
-			found = append(found, p)
-		}
+// mutate tries every fault of a package, prints the survivors and counts.
+func mutate(pattern string) (killed, all int, err error) {
+	const need = packages.NeedName | packages.NeedFiles | packages.NeedCompiledGoFiles | packages.NeedImports |
+		packages.NeedDeps | packages.NeedTypes | packages.NeedSyntax | packages.NeedTypesInfo
+	found, err := packages.Load(&packages.Config{Mode: need}, pattern)
+	switch {
+	case err != nil:
+		return 0, 0, err
+	case len(found) != 1 || len(found[0].Errors) > 0 || len(found[0].GoFiles) == 0:
+		return 0, 0, fmt.Errorf("one package that compiles is expected")
 	}
-	if err == io.EOF {
-		err = nil
-	}
-	return found, err
-}
-
-// mutate tries every fault of a package and returns the survivors.
-func mutate(pattern string) (killed int, survivors []string, err error) {
-	packages, err := list("-export", "-deps", pattern)
-	if err != nil {
-		return 0, nil, err
-	}
-	exports := map[string]string{}
-	for _, p := range packages {
-		exports[p.ImportPath] = p.Export
-	}
-	p := packages[len(packages)-1]
 	folder, err := os.MkdirTemp("", "mutate")
 	if err != nil {
-		return 0, nil, err
+		return 0, 0, err
 	}
 	defer os.RemoveAll(folder)
-	if len(p.TestImports)+len(p.XTestImports) == 0 {
-		return 0, nil, fmt.Errorf("no tests of its own")
-	}
-	m := mutator{set: token.NewFileSet()}
-	if err := m.write(p, exports, folder); err != nil {
-		return 0, nil, err
+	m := mutator{Package: found[0]}
+	if err := m.write(folder); err != nil {
+		return 0, 0, err
 	}
 	binary := filepath.Join(folder, "test")
-	build := exec.Command("go", "test", "-c", "-vet=off", "-overlay", filepath.Join(folder, "overlay.json"), "-o",
-		binary, pattern)
+	overlay := filepath.Join(folder, "overlay.json")
+	build := exec.Command("go", "test", "-c", "-vet=off", "-overlay", overlay, "-o", binary, pattern)
 	if out, err := build.CombinedOutput(); err != nil {
-		return 0, nil, fmt.Errorf("%w: %s", err, out)
+		return 0, 0, fmt.Errorf("%w: %s", err, out)
 	}
 	args := []string{"-test.short", "-test.failfast"}
-	if slices.Contains(append(p.TestImports, p.XTestImports...), "pgregory.net/rapid") {
+	if usage, _ := exec.Command(binary, "-help").CombinedOutput(); bytes.Contains(usage, []byte("-rapid.seed")) {
 		args = append(args, "-rapid.seed=1", "-rapid.nofailfile", "-rapid.shrinktime=1ms")
 	}
 	limit := time.Minute
-	passes := func(fault int) bool {
+	try := func(fault int) error {
 		ctx, cancel := context.WithTimeout(context.Background(), limit)
 		defer cancel()
 		test := exec.CommandContext(ctx, binary, args...)
-		test.Dir, test.Env = p.Dir, append(os.Environ(), fmt.Sprintf("MUTANT=%d", fault))
-		return test.Run() == nil
+		test.Dir, test.Env = m.Dir, append(os.Environ(), fmt.Sprintf("MUTANT=%d", fault))
+		return test.Run()
 	}
 	start := time.Now()
-	if !passes(0) {
-		return 0, nil, fmt.Errorf("the tests fail without any fault")
+	if err := try(0); err != nil {
+		return 0, 0, fmt.Errorf("the tests do not pass without any fault: %w", err)
 	}
 	limit = 5*time.Second + 10*time.Since(start)
 	lived := make([]bool, len(m.faults))
-	var workers sync.WaitGroup
-	next := make(chan int)
-	for range runtime.GOMAXPROCS(0) {
-		workers.Go(func() {
-			for i := range next {
-				lived[i] = passes(i + 1)
-			}
+	var group errgroup.Group
+	group.SetLimit(runtime.GOMAXPROCS(0))
+	for i := range m.faults {
+		group.Go(func() error {
+			lived[i] = try(i+1) == nil
+			return nil
 		})
 	}
-	for i := range m.faults {
-		next <- i
-	}
-	close(next)
-	workers.Wait()
+	_ = group.Wait()
 	for i, fault := range m.faults {
 		if lived[i] {
-			survivors = append(survivors, fault)
+			fmt.Println("  survived", fault)
+		} else {
+			killed++
 		}
 	}
-	return len(m.faults) - len(survivors), survivors, nil
+	return killed, len(m.faults), nil
 }
 
-// write type-checks a package and writes its files with all faults, and the overlay
-// that has the compiler read them instead of the real ones.
-func (m *mutator) write(p goPackage, exports map[string]string, folder string) error {
-	var files []*ast.File
-	for _, name := range p.GoFiles {
-		f, err := parser.ParseFile(m.set, filepath.Join(p.Dir, name), nil, 0)
-		if err != nil {
-			return err
-		}
-		files = append(files, f)
-	}
-	m.info = types.Info{Types: map[ast.Expr]types.TypeAndValue{}}
-	lookup := func(path string) (io.ReadCloser, error) { return os.Open(exports[path]) }
-	config := types.Config{Importer: importer.ForCompiler(m.set, "gc", lookup)}
-	if _, err := config.Check(p.ImportPath, m.set, files, &m.info); err != nil {
-		return err
-	}
-	replace := map[string]string{filepath.Join(p.Dir, "mutant.go"): filepath.Join(folder, "mutant.go")}
-	for i, f := range files {
-		path := filepath.Join(p.Dir, p.GoFiles[i])
-		source, err := os.ReadFile(path)
-		if err != nil {
-			return err
-		}
-		m.edits = nil
-		ast.Inspect(f, func(n ast.Node) bool { m.visit(n, source); return true })
-		replace[path] = filepath.Join(folder, p.GoFiles[i])
-		if err := os.WriteFile(replace[path], apply(source, m.edits), 0o600); err != nil {
-			return err
-		}
-	}
-	overlay, err := json.Marshal(map[string]any{"Replace": replace})
-	if err != nil {
-		return err
-	}
-	if err := os.WriteFile(filepath.Join(folder, "mutant.go"), fmt.Appendf(nil, helper, p.Name), 0o600); err != nil {
-		return err
-	}
-	return os.WriteFile(filepath.Join(folder, "overlay.json"), overlay, 0o600)
+// mutator puts the faults into one package.
+type mutator struct {
+	*packages.Package
+	faults []string // what fault number i+1 is
 }
 
-// visit adds the faults of one node.
-func (m *mutator) visit(n ast.Node, source []byte) {
-	at := func(p token.Pos) int { return m.set.Position(p).Offset }
-	switch n := n.(type) {
+// write writes the files of the package with all faults in them, and the overlay that
+// has the compiler read them instead of the real ones.
+func (m *mutator) write(folder string) (err error) {
+	replace := map[string]string{}
+	put := func(name string, source []byte) {
+		target := filepath.Join(folder, filepath.Base(name))
+		replace[name] = target
+		err = errors.Join(err, os.WriteFile(target, source, 0o600))
+	}
+	for i, f := range m.Syntax {
+		if path := m.CompiledGoFiles[i]; !draws(filepath.Base(path)) {
+			f.Comments = nil // they would land in the middle of the new calls
+			astutil.Apply(f, nil, m.visit)
+			var b bytes.Buffer
+			err = errors.Join(err, format.Node(&b, m.Fset, f))
+			put(path, b.Bytes())
+		}
+	}
+	put(filepath.Join(m.Dir, "mutant.go"), fmt.Appendf(nil, helper, m.Name))
+	overlay, wrong := json.Marshal(map[string]any{"Replace": replace})
+	put("overlay.json", overlay)
+	return errors.Join(err, wrong)
+}
+
+// visit puts the faults of one node in its place, after those of what it holds.
+func (m *mutator) visit(c *astutil.Cursor) bool {
+	binary := func(x, y ast.Expr, at token.Pos, op string) ast.Expr {
+		n := m.fault(at, op+" turned round", op+" without its right side")
+		return call("mutantBinary", n, number(strings.Index("+-*/", op)), x, y)
+	}
+	either := func(at token.Pos, what string, right, wrong ast.Expr) {
+		c.Replace(call("mutantEither", m.fault(at, what), right, wrong))
+	}
+	switch n := c.Node().(type) {
 	case *ast.BinaryExpr:
-		if strings.Contains("+-*/", n.Op.String()) && m.float(n) {
-			m.edits = append(m.edits,
-				edit{at(n.Pos()), 0, 2, fmt.Sprintf("mutantBinary(%d, '%s', ", m.fault(n.OpPos, n.Op, true), n.Op)},
-				edit{at(n.OpPos), 1, 1, ","}, edit{at(n.End()), 0, 0, ")"})
+		switch op := n.Op.String(); {
+		case strings.Contains("+-*/", op) && m.float(n):
+			c.Replace(binary(n.X, n.Y, n.OpPos, op))
+		case strings.Contains("< <= > >=", op) && (m.float(n.X) || m.float(n.Y)):
+			either(n.OpPos, op+" negated", n, &ast.UnaryExpr{Op: token.NOT, X: &ast.ParenExpr{X: n}})
 		}
 	case *ast.UnaryExpr:
 		if n.Op == token.SUB && m.float(n) {
-			m.edits = append(m.edits,
-				edit{at(n.Pos()), 1, 2, fmt.Sprintf("mutantMinus(%d, ", m.fault(n.OpPos, n.Op, false))},
-				edit{at(n.End()), 0, 0, ")"})
+			either(n.OpPos, "- left out", n, n.X)
 		}
 	case *ast.AssignStmt:
-		op := strings.TrimSuffix(n.Tok.String(), "=")
-		if len(op) == 1 && strings.Contains("+-*/", op) && m.float(n.Lhs[0]) {
-			left := source[at(n.Lhs[0].Pos()):at(n.Lhs[0].End())]
-			m.edits = append(m.edits,
-				edit{at(n.TokPos), 2, 1, fmt.Sprintf("= mutantBinary(%d, '%s', %s, ", m.fault(n.TokPos, n.Tok,
-					true), op, left)},
-				edit{at(n.End()), 0, 0, ")"})
+		if op := n.Tok.String(); strings.Contains("+=-=*=/=", op) && len(op) == 2 && m.float(n.Lhs[0]) {
+			n.Tok, n.Rhs[0] = token.ASSIGN, binary(n.Lhs[0], n.Rhs[0], n.TokPos, op[:1])
+		}
+	case *ast.CallExpr:
+		other := map[types.Object]string{types.Universe.Lookup("min"): "max", types.Universe.Lookup("max"): "min"}
+		if f, ok := n.Fun.(*ast.Ident); ok && other[m.TypesInfo.Uses[f]] != "" && m.float(n) {
+			swapped := other[m.TypesInfo.Uses[f]]
+			either(n.Pos(), f.Name+" is "+swapped, n,
+				&ast.CallExpr{Fun: ast.NewIdent(swapped), Args: n.Args, Ellipsis: n.Ellipsis})
 		}
 	}
+	return true
 }
+
+// call is a call of a function by its name.
+func call(name string, args ...ast.Expr) ast.Expr {
+	return &ast.CallExpr{Fun: ast.NewIdent(name), Args: args}
+}
+func number(n int) ast.Expr { return &ast.BasicLit{Kind: token.INT, Value: strconv.Itoa(n)} }
 
 // float reports whether an expression is a floating-point number that is computed at
 // run time.
 func (m *mutator) float(e ast.Expr) bool {
-	t := m.info.Types[e]
+	t, ok := m.TypesInfo.Types[e]
+	if !ok || t.Value != nil {
+		return false
+	}
 	basic, ok := t.Type.Underlying().(*types.Basic)
-	return ok && t.Value == nil && basic.Kind() == types.Float64
+	return ok && basic.Kind() == types.Float64
 }
 
-// fault numbers the faults of an operation at a place and returns the first number.
-func (m *mutator) fault(p token.Pos, op token.Token, binary bool) int {
-	place := m.set.Position(p)
-	where := fmt.Sprintf("%s:%d:%d %s ", filepath.Base(place.Filename), place.Line, place.Column, op)
-	first := len(m.faults) + 1
-	if binary {
-		m.faults = append(m.faults, where+"turned round", where+"without its right side")
-	} else {
-		m.faults = append(m.faults, where+"left out")
+// fault numbers the faults of one operation and returns the first number.
+func (m *mutator) fault(p token.Pos, what ...string) ast.Expr {
+	place := m.Fset.Position(p)
+	first := number(len(m.faults) + 1)
+	for _, w := range what {
+		m.faults = append(m.faults, fmt.Sprintf("%s:%d:%d %s", filepath.Base(place.Filename), place.Line, place.Column, w))
 	}
 	return first
-}
-
-// apply makes the edits in a source.
-func apply(source []byte, edits []edit) []byte {
-	slices.SortStableFunc(edits, func(a, b edit) int {
-		return cmp.Or(cmp.Compare(a.offset, b.offset), cmp.Compare(a.order, b.order))
-	})
-	var out []byte
-	from := 0
-	for _, e := range edits {
-		out = append(append(out, source[from:e.offset]...), e.text...)
-		from = e.offset + e.length
-	}
-	return append(out, source[from:]...)
 }

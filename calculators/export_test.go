@@ -1,8 +1,11 @@
 package calculators
 
 import (
+	"math"
 	"math/rand/v2"
 	"slices"
+
+	"plumbline/calculators/uncertainty"
 )
 
 // Trials draws every uncertain input from a normal distribution with its own
@@ -53,4 +56,54 @@ func (c *Calculator) Set(typed []Pair) map[*Output]bool {
 		set[o] = x == x
 	}
 	return set
+}
+
+// Cover plays n riders through and counts, for each answer, how many had an answer at
+// all and in how many of those y ± U held the true one. Answers that are
+// exact are not counted.
+//
+// A rider is drawn first: the true value of every measured input evenly from what is
+// typed and within times its standard uncertainty either way. Then the tape reads it
+// with a normal error of its standard uncertainty, and the calculator answers from what
+// was read: it knows no more than a reader does. What nobody gave is assumed from what
+// was read, and truly lies round what would be assumed of the true rider, with the
+// assumption's standard uncertainty. The true answer is what Solve makes of the truth;
+// where an answer is about one of several things (the nearest size), it is about the one
+// that the reader was told of.
+func (c *Calculator) Cover(typed []Pair, n int, seed uint64, within float64) (tried, held []int, problems []Problem) {
+	v, _, problems := c.read(typed, nil)
+	if problems != nil {
+		return nil, nil, problems
+	}
+	rng := rand.New(rand.NewPCG(seed, 0x2545F491))
+	read, truth := v.clone(), v.clone()
+	reads, errs := make([]float64, len(v.x)), make([]float64, len(v.x))
+	x, out := c.numbers(), c.numbers()
+	tried, held = make([]int, len(c.Answers)), make([]int, len(c.Answers))
+	for range n {
+		for i, sd := range v.u {
+			errs[i], reads[i] = sd*rng.NormFloat64(), 0
+			if v.Given(v.inputs[i].Quantity) {
+				reads[i] = sd*within*(2*rng.Float64()-1) - errs[i]
+			}
+		}
+		read.move(v, reads)
+		clear(read.shift) // what was read is what the reader types
+		truth.move(read, errs)
+		if c.Solve(truth, x.into(x.x)) != nil || c.Solve(read, out.into(out.x)) != nil {
+			continue
+		}
+		u := uncertainty.Propagate(out.x, read.u, c.solver(read, c.numbers())).Expanded
+		for j := range c.Answers {
+			off := math.Abs(x.x[j] - out.x[j])
+			if exact := off < 1e-9 && u[j] < 1e-9; exact || math.IsNaN(off) {
+				continue
+			}
+			tried[j]++
+			if off <= u[j] {
+				held[j]++
+			}
+		}
+	}
+	return tried, held, nil
 }

@@ -1,6 +1,6 @@
 package calculators_test
 
-// The cockpit's points, beside the worked examples, and its known bends.
+// The cockpit's points, beside the worked examples.
 func init() {
 	morePoints["grip-position"] = []string{
 		"reach=435±1 stack=610±1 head-angle=64±0.2 spacers=5 stem-length=35 bar-rise=20±1 stem-angle=0±0.5 bar-sweep=35±2",
@@ -30,16 +30,4 @@ func init() {
 		"saddle-setback=150±3 saddle-height=690±2 grip-x=420±2 grip-y=690±2 new-reach=450±1 new-stack=615±1 new-head-angle=65±0.2 new-seat-angle=76±0.2 new-seat-tube-angle=72±0.3 new-seat-angle-height=680",
 		"bb-height=340 saddle-floor=1130 grip-floor=1060 nose-setback=30 nose-to-grip=500 crank-length=175 new-reach=500 new-stack=650 new-head-angle=64 new-seat-angle=78 new-crank-length=170",
 	}
-	bends = append(bends,
-		bend{"ready-position", "example", "elbow-bend", estimatedBody, 3.73},
-		bend{"ready-position", "example", "trunk-at-elbow", estimatedBody, 0.66},
-		bend{"ready-position", "example", "room-back", estimatedBody, 10.9},
-		bend{"ready-position", "example", "front-knee", estimatedBody, 0.0738},
-		bend{"ready-position", "example", "rear-knee", estimatedBody, 0.0738},
-		bend{"lever-setup", "example", "lever-angle", estimatedBody, 1.32},
-		bend{"stem-choice", "example", "spacers-change", "the move lies along the steering axis, where the angle’s effect turns round", 0.000597},
-	)
 }
-
-// estimatedBody is the reason for the bends of the standing rider.
-const estimatedBody = "estimated arms, trunk and hip vary so widely that the elbow's arc cosine and the balance bend"

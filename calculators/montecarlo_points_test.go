@@ -4,6 +4,9 @@ package calculators_test
 // calculator is simulated.
 var morePoints = map[string][]string{
 	"repeat-readings":     {"quantity=foot-length first=262 second=266 third=269 helped=help", "quantity=stature first=1741 second=1746"},
+	"post-depth":          {"saddle-height=690 seat-tube-length=430 post-length=400 travel-post=0 insertion-post=80 insertion-frame=110", "saddle-height=820±2 seat-tube-length=460±1 saddle-stack=45±1 travel-post=210 post-length=560±1 insertion-post=120 insertion-frame=170 post-collar=25±1 post-head=25±1 post-actuator=30±1"},
+	"ride-scores":         {"scores-before=6;5;7;6 scores-after=3;4;4;2", "scores-before=6;5 scores-after=5.5;7"},
+	"mobility":            {"knee-short-left=31 knee-short-right=22±3 sex=f lunge-right=131 hip-bend=128", "knee-short-right=35 lunge-left=60±4 lunge-right=72 sit-and-reach=90"},
 	"bike-by-tape":        {"bb-to-head-tube=748±1 rear-axle-to-head-tube=1050±1 chainstay=430±1 front-centre=729±1 rear-axle-height=364 front-axle-height=364 bb-height=304±1", "bb-to-head-tube=790 rear-axle-to-head-tube=1100 chainstay=438 front-centre=813 wheelbase=1250 rear-axle-height=353 front-axle-height=372 bb-height=338"},
 	"missing-measurement": {"quantity=inseam stature=1650 sex=f", "quantity=arm-length stature=1880±4 sex=m"},
 	"climb-balance":       {"com-forward=430 com-height=1040 wheelbase=1210 grade=20±0", "inseam=750±4 stature=1600±4 sex=f mass=62 saddle-height=655 grip-x=412 grip-y=672 reach=432 stack=605 head-angle=65.5 seat-angle=77 chainstay=434 trunk-length=482±6 arm-length=608±6 grade=10±0"},
@@ -64,35 +67,3 @@ var morePoints = map[string][]string{
 		"inseam=905±5 crank-length=175±0.5 sex=m",
 	},
 }
-
-// bends are the answers whose interval is known to miss.
-var bends = []bend{
-	{"shoe-size", "example", "eu", longerFoot, 0.0673},
-	{"shoe-size", "example", "uk", longerFoot, 0.053},
-	{"shoe-size", "example", "us-men", longerFoot, 0.053},
-	{"shoe-size", "example", "us-women", longerFoot, 0.053},
-	{"crank-length", "example", "knee-at-top", straightLeg, 0.0794},
-	{"knee-bend", "example", "knee-bottom", straightLeg, 1.69},
-	{"knee-bend", "example", "knee-bottom-static", straightLeg, 1.68},
-	{"knee-bend", "example", "knee-top", straightLeg, 0.0619},
-	{"knee-bend", "example", "knee-minimum", straightLeg, 1.74},
-	{"knee-bend", "example", "minimum-at", straightLeg, 0.0735},
-	{"saddle-height", "example", "knee-bend", medianSwitches, 1.5},
-	{"saddle-height", "example", "method-spread", spreadFolds, 26.7},
-	{"saddle-height", morePoints["saddle-height"][0], "saddle-height", medianSwitches, 0.75},
-	{"saddle-height", morePoints["saddle-height"][0], "pedal-to-saddle", medianSwitches, 0.75},
-	{"saddle-height", morePoints["saddle-height"][0], "knee-bend", medianSwitches, 0.503},
-	{"saddle-height", morePoints["saddle-height"][0], "method-spread", spreadFolds, 6.04},
-	{"saddle-height", morePoints["saddle-height"][1], "saddle-height", medianSwitches, 1.14},
-	{"saddle-height", morePoints["saddle-height"][1], "pedal-to-saddle", medianSwitches, 1.11},
-	{"saddle-height", morePoints["saddle-height"][1], "knee-bend", medianSwitches, 1.72},
-	{"saddle-height", morePoints["saddle-height"][1], "method-spread", spreadFolds, 23.8},
-}
-
-// The reasons for a bend.
-const (
-	longerFoot     = "within the errors the other foot becomes the longer one"
-	straightLeg    = "the straighter the leg, the more a millimetre turns the knee"
-	medianSwitches = "another row becomes the median within the inputs' errors"
-	spreadFolds    = "the lowest or highest row becomes another one, and a spread is never below zero"
-)

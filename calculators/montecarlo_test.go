@@ -39,19 +39,12 @@ func sampling(u float64, n int) float64 {
 	return 4 * u * math.Sqrt(0.025*0.975/float64(n)) / density
 }
 
-// bend is an answer whose propagated interval is known to miss the simulated
-// one, because the model bends within the inputs' errors. It is measured, in
-// units of the answer, and mending it forces its removal here.
-type bend struct {
-	calculator, point, answer string
-	why                       string
-	missed                    float64 // the larger difference at either end
-}
-
 // TestPropagatedUncertaintyAgreesWithMonteCarlo validates the law of propagation
 // as JCGM 101:2008, clause 8 describes (from memory): the ends of y ± 1.96 u
 // differ from the 95 % interval with equal tails of many draws by less than half a
-// unit of the first significant digit of u. At the worked example and at two more
+// unit of the first significant digit of u. Where they differ by more, because the
+// model bends within the inputs' errors or leans to one side, y ± U still has to hold
+// 0.93 to 0.97 of the draws, which is what ± says. At the worked example and at two more
 // points of every calculator.
 func TestPropagatedUncertaintyAgreesWithMonteCarlo(t *testing.T) {
 	if runtime.GOARCH == "wasm" {
@@ -81,27 +74,34 @@ func simulate(t *testing.T, c *calculators.Calculator, point string, typed []cal
 		require.Empty(t, problems)
 		for j := range r.Answers {
 			x := &r.Answers[j]
-			missed, allowed := miss(x, drawn[j])
-			chance := sampling(float64(x.Uncertainty)/2, n)
-			known := slices.IndexFunc(bends, func(b bend) bool {
-				return b.calculator == c.Name && b.point == point && b.answer == x.Name
-			})
-			switch {
-			case known < 0 && missed > allowed+chance:
-				t.Errorf("%s: ends of the 95 %% interval differ by %.3g, allowed is %.3g; if the model bends here, name it", x.Name, missed, allowed)
-			case known >= 0 && missed+chance <= allowed:
-				t.Errorf("%s agrees to %.3g: it is no longer a known bend", x.Name, missed)
-			case known >= 0:
-				require.InDelta(t, bends[known].missed, missed, 0.1*missed+chance, "%s misses by another amount than named", x.Name)
-				require.True(t, warns(r), "the result does not say that its ± is approximate")
+			if missed, allowed := miss(x, drawn[j]); missed > allowed+sampling(float64(x.Uncertainty)/2, n) {
+				holds(t, x, drawn[j])
 			}
 		}
 	})
 }
 
-// warns tells whether a result admits that its ± is approximate.
-func warns(r *calculators.Result) bool {
-	return slices.ContainsFunc(r.Notes, func(n calculators.Note) bool { return strings.Contains(n.Text.Say(nil), "± is approximate") })
+// holds counts the draws inside y ± U. An answer that most often does not move at all,
+// such as how far a chart contradicts itself, may hold more of them.
+func holds(t *testing.T, x *calculators.Answer, drawn []float64) {
+	t.Helper()
+	y, tried, held, moved := float64(x.Value), 0, 0, 0
+	for _, d := range drawn {
+		if math.IsNaN(d) {
+			continue
+		}
+		tried++
+		if math.Abs(d-y) <= float64(x.Uncertainty)+1e-9 {
+			held++
+		}
+		if d != y {
+			moved++
+		}
+	}
+	if x.Uncertainty == 0 && float64(moved) < 0.07*float64(tried) {
+		return
+	}
+	covers(t, x.Name, "simulated", tried, held)
 }
 
 // miss compares both ends of an interval with the simulated quantiles.

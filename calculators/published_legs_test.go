@@ -121,7 +121,7 @@ var _ = register(rowChecks{
 	"sad-grade": func(t *testing.T, r publishedRow) any {
 		return geometry.SeatAngleOnGrade(r.num(t, "seat_tube_deg"), 100*r.num(t, "grade"))
 	},
-	"post-min-": func(t *testing.T, r publishedRow) any { return saddle.MarkAtLeast(r.num(t, "diameter_mm")) },
+	"post-min-": func(t *testing.T, r publishedRow) any { return fit.MarkAtLeast(r.num(t, "diameter_mm")) },
 	"post-drop": func(t *testing.T, r publishedRow) any {
 		return fit.TravelForRoom(fit.Exposed(r.num(t, "saddle_height_mm"), r.num(t, "seat_tube_mm"), r.num(t, "saddle_stack_mm")), r.num(t, "hardware_mm"))
 	},

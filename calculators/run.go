@@ -43,26 +43,28 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	return r, nil
 }
 
-// solver solves with one input of v off.
+// solver solves with the inputs of v off. Its values serve for every solve anew.
 func (c *Calculator) solver(v Values, out Numbers) uncertainty.Solve {
-	return func(i int, d float64, y []float64) bool {
-		return c.Solve(v.shifted(i, d), out.into(y)) == nil
+	w := v.clone()
+	return func(d, y []float64) bool {
+		w.move(v, d)
+		return c.Solve(w, out.into(y)) == nil
 	}
 }
 
-// answers makes the numbers that list declares into answers with their ± at k = 2.
+// answers makes the numbers that list declares into answers with their ±.
 func answers(list []*Output, out Numbers, effects uncertainty.Effects) []Answer {
 	a := make([]Answer, len(list))
 	for j, o := range list {
 		a[j] = Answer{Name: o.Name, Label: words.Of(o.Label), Value: Number(out.At(o)), Unit: o.Unit.Symbol,
-			Uncertainty: Number(2 * math.Sqrt(effects.Variance[out.at(o)])), Between: words.Of(o.Between), Output: o, Feeds: o.Feeds}
+			Uncertainty: Number(effects.Expanded[out.at(o)]), Between: words.Of(o.Between), Output: o, Feeds: o.Feeds}
 	}
 	return a
 }
 
 // noteInfluence lists what each input's error does to the headline answer.
 func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Result) {
-	for i, in := range c.Inputs {
+	for i, in := range v.inputs {
 		if effects.Of[i] == nil || effects.Of[i][0] == 0 {
 			continue
 		}
@@ -71,7 +73,7 @@ func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Res
 			Share: Number(float64(d*d) / effects.Variance[0]), Quantity: in.Quantity, SD: v.u[i]})
 	}
 	for _, i := range effects.Alone {
-		r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", c.Inputs[i].Named())
+		r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", v.inputs[i].Named())
 	}
 }
 
@@ -79,7 +81,7 @@ func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Res
 func (r *Result) Complete() *Result {
 	v := r.values
 	r.Inputs = map[string]Used{}
-	for i, in := range v.inputs {
+	for i, in := range v.inputs[:v.asked] {
 		if v.state[i] == absent {
 			continue
 		}

@@ -21,8 +21,8 @@ const (
 )
 
 // Values are the inputs of one run as Solve and Explain see them: checked, in base
-// units, and with every assumption filled in. They do not change once made. To
-// learn what another input would give, make other values with Shifted.
+// units, and with every assumption filled in. They do not change once made,
+// but for the clone that uncertainty is carried through with.
 type Values struct {
 	inputs []Input
 	place  map[*measure.Quantity]int
@@ -31,6 +31,7 @@ type Values struct {
 	shift  []float64 // by how much each is off on purpose, while uncertainty is carried through
 	state  []state
 	tables [][]Row // of list inputs
+	asked  int     // how many of inputs people are asked for; the rest are Unasked
 }
 
 // Row is one row of a list input.
@@ -84,21 +85,22 @@ func (v Values) Choice(q *measure.Quantity) string {
 // Rows returns the rows of the list q.
 func (v Values) Rows(q *measure.Quantity) []Row { return v.tables[v.at(q)] }
 
-// Shifted returns v with q off by d, as an error in it would have it: what was
-// assumed stays assumed, and assumptions that rest on q follow.
-func (v Values) Shifted(q *measure.Quantity, d float64) Values { return v.shifted(v.at(q), d) }
+// clone returns v with room of its own for everything that an error moves.
+func (v Values) clone() Values {
+	v.x, v.u = slices.Clone(v.x), slices.Clone(v.u)
+	v.shift, v.state = slices.Clone(v.shift), slices.Clone(v.state)
+	return v
+}
 
-// shifted returns v with input i off by d.
-func (v Values) shifted(i int, d float64) Values {
-	w := v
-	w.x, w.u = slices.Clone(v.x), slices.Clone(v.u)
-	w.shift, w.state = slices.Clone(v.shift), slices.Clone(v.state)
-	w.shift[i] += d
-	if v.Given(v.inputs[i].Quantity) {
-		w.x[i] += d
+// move makes v, a clone of from, into from with each input off by its entry in d.
+func (v Values) move(from Values, d []float64) {
+	for i, in := range v.inputs {
+		v.shift[i] = from.shift[i] + d[i]
+		if from.Given(in.Quantity) {
+			v.x[i] = from.x[i] + d[i]
+		}
 	}
-	w.assume()
-	return w
+	v.assume()
 }
 
 // assume asks for the assumption of every input that the reader did not give. An

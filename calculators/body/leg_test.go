@@ -114,9 +114,6 @@ func TestAnyMeasureIsALegOrARefusal(t *testing.T) {
 		if v, ok := body.TechnicalError([][2]float64{{next(), next()}, {next(), next()}}); ok {
 			number(t, v)
 		}
-		if v, ok := body.RepeatError(next(), next(), next()); ok {
-			number(t, v)
-		}
 		if p, ok := body.Combine(body.Part{Mass: next(), X: next(), Y: next()}, body.Part{Mass: next(), X: next(),
 			Y: next()}); ok {
 			number(t, p.Mass, p.X, p.Y)

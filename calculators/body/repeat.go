@@ -24,29 +24,3 @@ func TechnicalError(pairs [][2]float64) (float64, bool) {
 	tem := math.Sqrt(sum / float64(2*len(pairs)))
 	return tem, !math.IsNaN(tem) && !math.IsInf(tem, 0)
 }
-
-// RepeatError returns the standard deviation of one reading, taken from repeated
-// readings of the same length, in their unit; for two readings it equals the
-// technical error.
-//
-//	√(Σ (x − mean)² / (n − 1))
-//
-// It returns false for fewer than two readings or one that is not a number.
-//
-// Source: JCGM 100:2008, 4.2.2.
-func RepeatError(readings ...float64) (float64, bool) {
-	if len(readings) < 2 {
-		return 0, false
-	}
-	mean := 0.0
-	for _, r := range readings {
-		mean += r / float64(len(readings))
-	}
-	sum := 0.0
-	for _, r := range readings {
-		d := r - mean
-		sum += float64(d * d)
-	}
-	sd := math.Sqrt(sum / float64(len(readings)-1))
-	return sd, !math.IsNaN(sd) && !math.IsInf(sd, 0)
-}

@@ -6,6 +6,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/cockpit"
 	"plumbline/calculators/feet"
+	"plumbline/calculators/finish"
 	"plumbline/calculators/frame"
 	"plumbline/calculators/saddle"
 	"plumbline/calculators/start"
@@ -13,15 +14,16 @@ import (
 
 // calculators in guide order.
 var all = []*calculators.Calculator{
-	start.Repeat(), start.Missing(), start.Tape(),
+	start.Depth(), start.Repeat(), start.Missing(), start.Mobility(), start.Tape(),
 	frame.Geometry(), frame.Sag(), frame.Climb(), frame.ChangeOfParts(), frame.Size(),
 	feet.Pedals(), feet.Cleat(), feet.FootAngle(), feet.Stance(), feet.Crank(), feet.Shoe(), feet.Difference(),
 	saddle.Height(), saddle.Knee(), saddle.Setback(), saddle.Tilt(), saddle.Width(), saddle.Dropper(),
 	cockpit.Grip(), cockpit.Ready(), cockpit.Seated(), cockpit.Stem(), cockpit.Width(), cockpit.Lever(), cockpit.Same(),
+	finish.Scores(),
 }
 
 // figures that belong to no calculator.
-var figures = append(start.Figures(), cockpit.Riders()...)
+var figures = append(append(start.Figures(), saddle.AnnotatedResult()), cockpit.Riders()...)
 
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }

@@ -31,7 +31,7 @@ func explainLever(v calculators.Values, r *calculators.Result) {
 	r.Note(calculators.PlainNote, "In this order: inboard, angle, reach. Turn by 2 degrees at a time and look at a picture of your wrist, standing ready and then seated.")
 	r.Note(calculators.PlainNote, "Squeeze hard afterwards: a lever that comes near the grip, or feels soft, needs the brake seen to before you ride.")
 	r.Note(calculators.PlainNote, "Numb or tingling fingers: first the wrist straighter and less weight on the hands, by the saddle’s tilt or one spacer up. If it comes back or outlasts the ride, stop and see a clinician.")
-	r.Note(calculators.CheckNote, "The forearm’s line hangs on where you carry your elbows, and estimated arms vary widely, so the ± is approximate. A picture from the side beats the model.")
+	r.Note(calculators.CheckNote, "The forearm’s line hangs on where you carry your elbows, and estimated arms vary widely. A picture from the side beats the model.")
 	r.Figure = leverFigure(v, bike, r)
 }
 

@@ -49,16 +49,16 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 		tipped(s.bike.Tilt), measure.Degrees(max(s.bike.Tilt, -s.bike.Tilt)))
 	if wide := !v.Given(measure.ArmLength) || !v.Given(measure.TrunkLength) ||
 		!v.Given(measure.TrochanterHeight); wide {
-		r.Note(calculators.CheckNote, "Lengths of your body that were estimated leave a wide margin, over which elbow and room do not answer evenly, so the ± is approximate. A helper with a tape on arm, trunk and hip bone is worth more here than anything else.")
+		r.Note(calculators.CheckNote, "Lengths of your body that were estimated leave a wide margin for elbow and room. A helper with a tape on arm, trunk and hip bone is worth more here than anything else.")
 	} else if now.ElbowBend < straightish {
-		r.Note(calculators.CheckNote, "Nearly straight, an elbow changes fast with every millimetre, so its ± is approximate.")
+		r.Note(calculators.CheckNote, "Nearly straight, an elbow changes fast with every millimetre.")
 	}
 	r.Note(calculators.PlainNote, "Heavy or tingling hands, a sore neck or back after descents: try hips back and chest low first, because it costs nothing. Then one spacer up. If it comes back or outlasts the ride, stop and see a clinician.")
 	r.Figure = readyFigure(v, s, now, r)
 }
 
 // straightish is the bend, in degrees, below which the elbow follows the distance to
-// the grips so unevenly that its ±, which supposes a straight line, is approximate.
+// the grips so unevenly that this is said.
 const straightish = 40
 
 func tipped(tilt float64) words.Text {

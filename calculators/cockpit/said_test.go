@@ -395,7 +395,7 @@ func TestSeatedSays(t *testing.T) {
 	assert.Zero(t, r.At(seatedTrunk).Low)
 	assert.NotContains(t, meaning(r, seatedTrunk), "The same grips allow")
 
-	// Near upright and near lying flat the ± is approximate: beyond 85 and 25 degrees.
+	// Near upright and near lying flat that is said: beyond 85 and 25 degrees.
 	for trunk, says := range map[float64]bool{84.5: false, 85.5: true, 25.5: false, 24.5: true} {
 		y := 610.0
 		if trunk > 50 {
@@ -447,7 +447,7 @@ func TestStemSays(t *testing.T) {
 	// Steps over 20 mm are to be taken in several.
 	assert.False(t, saysPlain(answer(numbers{"move-x": -12, "move-y": 15.9}), "The grips would move by"))
 	assert.True(t, saysPlain(answer(numbers{"move-x": -12, "move-y": 16.1}), "The grips would move by 20 mm"))
-	// Along the axis within a tenth of the move the ± is approximate.
+	// Along the axis within a tenth of the move is said.
 	for off, says := range map[float64]bool{0.95: true, 1.05: false} {
 		way := scaled(10, toward(180-64.7)) + scaled(off, toward(90-64.7))
 		move := way * complex(10/cmplx.Abs(way), 0)

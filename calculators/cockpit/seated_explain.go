@@ -50,7 +50,7 @@ func explainSeated(v calculators.Values, r *calculators.Result) {
 	r.Note(calculators.PlainNote, "Never move the saddle to mend the reach: it belongs to your legs. Change the height by one spacer first, because that can be undone, then the stem. Look at your standing position with the new numbers before you ride.")
 	r.Note(calculators.PlainNote, "Sore neck or heavy, tingling hands: check the saddle’s tilt, then raise the bar by one spacer. A low back that aches: check the saddle’s height first. If it comes back or outlasts the ride, stop and see a clinician.")
 	if t.Angle > 85 || t.Angle < 25 {
-		r.Note(calculators.CheckNote, "This near to upright, or to lying flat, a trunk does not answer evenly, so the ± is approximate.")
+		r.Note(calculators.CheckNote, "This near to upright, or to lying flat, a trunk turns far for a small move of the grips.")
 	}
 	if !v.Given(measure.ArmLength) {
 		r.Note(calculators.PlainNote, "Of everything that was estimated, arm length matters most: a helper with a tape takes the most off the ±.")

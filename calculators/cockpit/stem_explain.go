@@ -159,7 +159,7 @@ func costTable(c cost) calculators.Table {
 
 func noteStem(w wanted, r *calculators.Result, within bool, best int) {
 	if left := float64(r.At(leftOver).Value); left < 0.1*w.move.Length() {
-		r.Note(calculators.CheckNote, "The move lies along the steering axis, where the head angle’s own error hardly counts and what is left over is never below zero, so the ± is approximate.")
+		r.Note(calculators.CheckNote, "The move lies along the steering axis, where the head angle’s own error hardly counts. What is left over is never below zero: read its ± upwards only.")
 	}
 	if within && best < 0 {
 		r.Note(calculators.CheckNote, "Every combination that comes near needs more spacers than the steerer allows. They are geometry, not an option: look for a bar with more rise, or a stem that points up.")

@@ -125,9 +125,9 @@ func fromCSV(text string) (*record.Record, []calculators.Problem, bool) {
 	if at[0] < 0 || at[2] < 0 {
 		return nil, notCSV(strings.Join(lines[0].cells, ",")), false
 	}
-	if len(lines) > record.MostPairs {
-		return nil, []calculators.Problem{{Text: words.Of("The record has {0} values, where {1} are read.",
-			words.Name(strconv.Itoa(len(lines)-1)), words.Name(strconv.Itoa(record.MostPairs)))}}, true
+	if len(lines) > headed {
+		return nil, []calculators.Problem{{Text: words.Of("The record has more than {0} values, where {0} are read.",
+			words.Name(strconv.Itoa(record.MostPairs)))}}, true
 	}
 	g := &gathered{}
 	for _, line := range lines[1:] {
@@ -136,6 +136,9 @@ func fromCSV(text string) (*record.Record, []calculators.Problem, bool) {
 	r, problems := g.record()
 	return r, problems, true
 }
+
+// headed is how many lines a table of as many values as are read has with its heading.
+const headed = 1 + record.MostPairs
 
 func notCSV(first string) []calculators.Problem {
 	return []calculators.Problem{{Text: words.Of("This is no record as CSV: its first line reads “{0}”, where "+
@@ -195,6 +198,9 @@ func (g *gathered) line(line tableLine, at [12]int) {
 		at   int
 	}{{".unit", 6}, {".on", 7}, {".was", 10}, {".done", 11}} {
 		if c := cell(m.at); c != "" {
+			if m.mark == ".was" {
+				c = inUnit(c, cell(3))
+			}
 			g.add(key+m.mark, c)
 		}
 	}
@@ -220,7 +226,7 @@ func table(text string) []tableLine {
 	}
 	var lines []tableLine
 	number := 1
-	for i := 0; i < len(text) && len(lines) <= record.MostPairs; {
+	for i := 0; i < len(text) && len(lines) <= headed; {
 		line := tableLine{number: number}
 		for end := false; !end; {
 			var cell string

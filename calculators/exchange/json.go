@@ -291,12 +291,31 @@ func (g *gathered) value(v *value, nth int) {
 			}
 		case "from":
 			g.add("from", k+"."+m.scalar())
-		case "was", "done":
-			g.add(k+"."+name, m.scalar())
+		case "was":
+			g.add(k+".was", inUnit(m.scalar(), v.unit()))
+		case "done":
+			g.add(k+".done", m.scalar())
 		default:
 			g.add(k+"."+name, m.raw)
 		}
 	}
+}
+
+// unit is the unit of one of the values, "" where it has none.
+func (v *value) unit() string {
+	if u := v.member("unit"); u != nil && u.kind == aString {
+		return u.text
+	}
+	return ""
+}
+
+// inUnit adds a value's unit to what the value was before, unless that has one itself or
+// is no number.
+func inUnit(was, unit string) string {
+	if unit == "" || strings.Trim(was, "0123456789.,;±+-/ ") != "" {
+		return was
+	}
+	return was + " " + unit
 }
 
 // typed puts a value together as people would type it: readings, unit, ±.
@@ -317,8 +336,8 @@ func (v *value) typed(known bool) string {
 			s += list.items[i].scalar()
 		}
 	}
-	if u := v.member("unit"); u != nil && u.kind == aString && u.text != "" {
-		s += " " + u.text
+	if u := v.unit(); u != "" {
+		s += " " + u
 	}
 	if e := v.member("repeat_error"); e != nil && e.kind == aNumber {
 		s += "±" + e.raw

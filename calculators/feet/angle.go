@@ -18,7 +18,7 @@ func FootAngle() *calculators.Calculator {
 		Name: "foot-angle", Section: calculators.Feet,
 		Title:    "Rotation and float",
 		Question: "How far do your cleats turn, and have your heels room?",
-		Scenario: "Larch Hollow’s test rider, whose right foot points further out than the left, on cleats bolted nearly straight.",
+		Scenario: "The test rider, whose right foot points further out than the left, on cleats bolted nearly straight.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.ToeOutLeft, Example: "5"},
 			{Quantity: measure.ToeOutRight, Example: "9"},

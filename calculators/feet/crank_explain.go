@@ -155,8 +155,8 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 			"on bikes without foot retention.", measure.Millimetres(LawToeRoom))
 	}
 	if !v.Given(measure.TrochanterHeight) && r.At(kneeAtTop).Exists() {
-		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, and within so wide an error the angles at the "+
-			"top do not follow a straight line: their ± is approximate.")
+		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, which makes up most of the ± of the angles at "+
+			"the top. A measured one narrows it.")
 	}
 	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. "+
 		"Choose for clearance and for room at the top of the stroke. Two published equations for the best crank "+

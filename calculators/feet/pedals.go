@@ -21,7 +21,7 @@ func Pedals() *calculators.Calculator {
 		Name: "pedal-change", Section: calculators.Feet,
 		Title:    "Other pedals, other shoes",
 		Question: "What do other pedals or shoes change for your leg, and what do you set?",
-		Scenario: "Larch Hollow’s test rider, clipped in until now, puts on flat pedals and a thinner shoe.",
+		Scenario: "The test rider, clipped in until now, puts on flat pedals and a thinner shoe.",
 		Inputs: slices.Concat(
 			[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}},
 			fit.PedalInputs("clip"),

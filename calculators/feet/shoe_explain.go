@@ -33,7 +33,7 @@ func explainShoe(v calculators.Values, r *calculators.Result) {
 		r.Note(calculators.PlainNote, "Your feet differ by {0}. Fit the longer one, and fill the other shoe with an "+
 			"insole.", measure.Millimetres(apart))
 		if apart < 2*math.Hypot(v.SD(measure.FootLength), v.SD(measure.OtherFoot)) {
-			r.Note(calculators.CheckNote, "Within the errors either foot may be the longer one, so the ± is approximate.")
+			r.Note(calculators.CheckNote, "Within the errors either foot may be the longer one; the ± allows for that.")
 		}
 	} else {
 		r.Note(calculators.CheckNote, "Only one foot was given. Measure both: most people’s feet differ, and the longer "+

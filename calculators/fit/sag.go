@@ -75,6 +75,15 @@ func (a Axles) Bike() (geometry.Bike, bool) {
 	return b, err == nil
 }
 
+// Standing returns the bike with these wheels, a wheelbase and a drop of the bottom
+// bracket below the rear axle, mm; false where they make no bike.
+func (a Axles) Standing(wheelbase, drop float64) (geometry.Bike, bool) {
+	a.BBHeight = a.RearRadius - drop
+	a.Ahead = wheelbase - a.Level(a.Chainstay, a.RearRadius)
+	b, ok := a.Bike()
+	return b, ok && a.Ahead > 0
+}
+
 // Sunk returns the bike at the reader's sag.
 func Sunk(v calculators.Values, b geometry.Bike) (geometry.Bike, bool) {
 	s, err := geometry.Sagged(b, v.Of(measure.ForkTravel), v.Of(measure.SagFront), v.Of(measure.RearTravel), v.Of(measure.SagRear))

@@ -32,7 +32,7 @@ func TestWhatStandsInForWhatIsLeftOut(t *testing.T) {
 			wheels},
 		{ChangeOfParts(), chart, "fork-offset 44 8, " + wheels},
 		// Reach and stack from the grips: 18 mm ahead of them, 90 mm below.
-		{Climb(), man, body + ", mass 75 24, grade 0 0, elbow-bend 30 0, bike-mass 15 3, load 3 2, com-forward-error 0 25, com-height-error 0 25, " +
+		{Climb(), man, body + ", mass 75 24, grade 0 0, elbow-bend 30 0, bike-mass 15 3, load 3 2, " +
 			"head-angle 65.5 2, reach 465 0, stack 629 0, seat-angle 76.5 2, chainstay 437 0, bb-drop 32 0, fork-offset 44 0, front-rim 622 0, front-tyre 61 0, " +
 			"rear-rim 622 0, rear-tyre 61 0, fork-travel 150 20, sag-front 20 8, rear-travel 140 20, sag-rear 28 8"},
 		{Size(), man + twoSizes, body +

@@ -1,6 +1,7 @@
 package frame
 
 import (
+	"math"
 	"slices"
 	"strconv"
 
@@ -34,24 +35,25 @@ func Climb() *calculators.Calculator {
 				{Quantity: measure.GripY, Example: "715", Optional: true},
 				{Quantity: measure.Grade, Example: "15±0", Slide: [2]float64{0, 40},
 					Assume: calculators.Fixed(0, 0, "on the level")},
+				{Quantity: measure.Riding, Assume: calculators.Fixed(steady, 0, "as most of a climb is ridden")},
+				{Quantity: measure.BikeKind, Assume: calculators.Fixed(0, 0, "the usual one here")},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
 				{Quantity: measure.ElbowBend, Folded: true,
 					Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
-				{Quantity: measure.BikeMass, Folded: true, Assume: calculators.Fixed(15, 1.5, "a usual trail bike")},
+				bikeMass(),
 				{Quantity: measure.Load, Folded: true,
 					Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
 			},
-			foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, climbPedals(),
+			scaleInputs(), foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, climbPedals(),
 			fit.UnderGripsInputs(),
 			[]calculators.Input{
 				{Quantity: measure.COMForward, Optional: true, Folded: true},
 				{Quantity: measure.COMHeight, Optional: true, Folded: true},
 				{Quantity: measure.Wheelbase, Optional: true, Folded: true},
-				{Quantity: measure.COMForwardError, Folded: true, Assume: modelError},
-				{Quantity: measure.COMHeightError, Folded: true, Assume: modelError},
 			}),
-		Answers: []*calculators.Output{frontLoad, liftGrade, wanderGrade, pitchOver, trunkSeated, comForward,
-			comHeight},
+		Unasked: unknowns(),
+		Answers: []*calculators.Output{frontLoad, liftGrade, wanderGrade, pitchOver, slopeTip, slopeSeat, trunkSeated,
+			comForward, comHeight},
 		Workings: climbWorkings(),
 		Sources: []*literature.Source{literature.DeLeva1996, literature.Riel2005, literature.Moore2012,
 			literature.Meijaard2007, literature.ISO4210Part2,
@@ -65,14 +67,18 @@ func Climb() *calculators.Calculator {
 // What it answers.
 var (
 	frontLoad = &calculators.Output{Name: "front-load", Label: "On the front wheel", Unit: measure.Percent, Finer: 1,
-		Between: "the front wheel’s share of both wheel loads, seated, a steady push, on the chosen grade"}
+		Between: "the front wheel’s share of both wheel loads, seated, on the chosen grade, the suspension at rest"}
 	liftGrade = &calculators.Output{Name: "lift-off-grade", Label: "Front lifts at", Unit: measure.Percent,
 		Between: "grade at which a steady push leaves nothing on the front wheel"}
 	wanderGrade = &calculators.Output{Name: "wander-grade", Label: "Front wanders at", Unit: measure.Percent,
 		Between: "grade at which the front wheel goes light in each push of the pedal"}
 	pitchOver = &calculators.Output{Name: "pitch-over-deceleration", Label: "Rear lifts when braking at",
 		Unit:    measure.Gravity,
-		Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping"}
+		Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping, the fork dived"}
+	slopeTip = &calculators.Output{Name: "slope-tip", Label: "The slope tips the bike by", Unit: measure.Deg, Folded: true,
+		Between: "the bike at sag on the level and at rest on the chosen grade, against its ground; back is plus"}
+	slopeSeat = &calculators.Output{Name: "seat-on-grade", Label: "Seat angle on the slope", Unit: measure.Deg,
+		Folded: true, Between: "effective, above the horizontal, the suspension at rest on the chosen grade"}
 	trunkSeated = &calculators.Output{Name: "trunk-angle", Label: "Trunk, seated", Unit: measure.Deg, Folded: true,
 		Between: "the ground and the line from hip to shoulder, at sag; upright is 90"}
 	comForward = &calculators.Output{Name: "com-forward", Label: "Centre of mass, ahead", Unit: measure.Mm,
@@ -114,23 +120,6 @@ func climbPedals() []calculators.Input {
 			Assume: calculators.Fixed(5, 0, "between clipped in and flat")},
 	}
 }
-
-// modelErrorSD is half of the ±25 mm by which two models of one measured rider
-// differ (Moore 2012), mm.
-const modelErrorSD = 12.5
-
-// modelError is what is not known of the body model; a weighed centre has none.
-func modelError(v calculators.Values) (calculators.Assumption, bool) {
-	return calculators.Assumption{SD: modelErrorSD, From: "how far two body models of one measured rider lie apart"},
-		!weighed(v)
-}
-
-// weighed tells whether the centre of mass was found on a scale.
-func weighed(v calculators.Values) bool { return v.Has(measure.COMForward) && v.Has(measure.COMHeight) }
-
-// The bike's own centre of mass: ahead of the rear contact as a share of the
-// wheelbase, and above the ground, mm. From memory.
-const bikeAhead, bikeUp = 0.42, 520
 
 // By what share of its mean the drive force of a seated rider swings above it in
 // each push: between these two, from memory.
@@ -225,11 +214,18 @@ func climberOf(v calculators.Values) (climber, bool, *calculators.Problem) {
 	if p != nil {
 		return climber{}, false, p
 	}
+	c, ok := climberOn(v, bike)
+	return c, ok, nil
+}
+
+// climberOn puts the reader on a bike; false where the lengths make no leg or the saddle
+// has no place.
+func climberOn(v calculators.Values, bike fit.Ridden) (climber, bool) {
 	saddle, placed := fit.SaddlePoint(v, bike.Level)
 	leg, ok := fit.Leg(v)
 	grip := geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)}
 	return climber{bike: bike, leg: leg, feet: fit.Feet(v), upper: fit.Upper(v), elbow: v.Of(measure.ElbowBend),
-		saddle: bike.Turn(saddle), grip: bike.Turn(grip)}, placed && ok, nil
+		saddle: bike.Turn(saddle), grip: bike.Turn(grip)}, placed && ok
 }
 
 // sit returns the rider seated on the saddle.
@@ -248,14 +244,13 @@ func (c climber) moved(m saddleMove) climber {
 	return c
 }
 
-// stand returns where the rider's centre of mass lies who stands ready on a slope,
-// degrees.
-func (c *climber) stand(slope float64) (geometry.Point, bool) {
-	stance := posture.ReadyStance
-	stance.Slope = slope
+// stand returns where the rider's centre of mass lies who stands ready as on level
+// ground. A slope does not move this rider back: what moving back would add is neither
+// counted on nor advised.
+func (c *climber) stand() (geometry.Point, bool) {
 	feet := c.feet
 	feet.CleatBehindBall = posture.StandingCleat
-	s, ok := posture.NewStanding(c.leg, feet, c.upper, stance)
+	s, ok := posture.NewStanding(c.leg, feet, c.upper, posture.ReadyStance)
 	if !ok {
 		return geometry.Point{}, false
 	}
@@ -263,16 +258,15 @@ func (c *climber) stand(slope float64) (geometry.Point, bool) {
 	return at, err == nil
 }
 
-// balance returns the weight of bike and rider on the two wheels, for a rider
-// whose own centre of mass lies somewhere, as seen from the bottom bracket.
+// balance returns the weight of bike and rider on the two wheels, at sag on the level,
+// for a rider whose own centre of mass lies somewhere, as seen from the bottom bracket.
 func (c *climber) balance(v calculators.Values, rider geometry.Point) geometry.Balance {
 	b := c.bike.Sagged
-	w := b.Wheelbase()
+	bike := bikeCentre(v, c.bike)
 	all, _ := body.Combine(
 		body.Part{Mass: v.Of(measure.Mass) + v.Of(measure.Load), X: rider.X - b.Rear.X, Y: rider.Y - b.Ground()},
-		body.Part{Mass: v.Of(measure.BikeMass), X: bikeAhead * w, Y: bikeUp})
-	return geometry.Balance{Ahead: all.X + v.Of(measure.COMForwardError), Height: all.Y + v.Of(measure.COMHeightError),
-		Wheelbase: w}
+		body.Part{Mass: v.Of(measure.BikeMass), X: bike.X, Y: bike.Y})
+	return geometry.Balance{Ahead: all.X + v.Of(bodyAhead), Height: all.Y + v.Of(bodyUp), Wheelbase: b.Wheelbase()}
 }
 
 // seatedBalance returns the balance of the rider seated, and how the rider sits.
@@ -316,32 +310,44 @@ func solveClimb(v calculators.Values, out calculators.Numbers) *calculators.Prob
 	if p != nil || !ok {
 		return p
 	}
-	if b, seated, ok := c.seatedBalance(v); ok {
-		setShares(v, b, out)
-		out.Set(trunkSeated, seated.Trunk.Angle)
-		c.setMoves(v, b, out)
+	b, seated, sits := c.seatedBalance(v)
+	at, stands := c.stand()
+	standing := c.balance(v, at)
+	set := b // the posture in which the sag was set
+	if !sits {
+		set = standing
 	}
-	if at, ok := c.stand(0); ok {
-		out.Set(pitchOver, c.balance(v, at).PitchOver(0))
+	springs, ok := fit.NewSprings(v, c.bike.Level, set)
+	if ok && stands {
+		setBraking(v, springs, standing, out)
 	}
-	slope := geometry.SlopeAngle(descent(v))
-	if at, ok := c.stand(slope); ok {
-		out.Set(descentBrake, c.balance(v, at).PitchOver(slope))
+	if !ok || !sits {
+		return nil
 	}
+	setShares(v, springs, b, out)
+	out.Set(slopeSeat, c.bike.Sagged.SeatAngle-out.At(slopeTip)-geometry.SlopeAngle(v.Of(measure.Grade)))
+	out.Set(trunkSeated, seated.Trunk.Angle)
+	c.setMoves(v, springs, b, out)
 	return nil
 }
 
 // setMoves sets what the two changes do to the balance b, and the front wheel's
-// share with the saddle moved back.
-func (c *climber) setMoves(v calculators.Values, b geometry.Balance, out calculators.Numbers) {
-	level, lift := 100*b.FrontShare(0), liftOff(b)
+// share with the saddle moved back. The springs stay as they were set.
+func (c *climber) setMoves(v calculators.Values, springs fit.Springs, b geometry.Balance, out calculators.Numbers) {
+	level, lift := out.At(levelLoad), out.At(liftGrade)
 	for _, m := range saddleMoves {
 		moved := c.moved(m)
-		if after, _, ok := moved.seatedBalance(v); ok {
-			out.Set(m.load, 100*after.FrontShare(0))
-			out.Set(m.loadBy, 100*after.FrontShare(0)-level)
-			out.Set(m.lift, liftOff(after))
-			out.Set(m.liftBy, liftOff(after)-lift)
+		after, _, ok := moved.seatedBalance(v)
+		if !ok {
+			continue
+		}
+		if at, ok := springs.On(after, 0, false); ok {
+			out.Set(m.load, 100*at.FrontShare(0))
+			out.Set(m.loadBy, 100*at.FrontShare(0)-level)
+		}
+		if at, ok := lightAt(springs, after, 0); ok {
+			out.Set(m.lift, at)
+			out.Set(m.liftBy, at-lift)
 		}
 	}
 	// As far back costs what as far forward gains: the share is straight in the
@@ -349,50 +355,94 @@ func (c *climber) setMoves(v calculators.Values, b geometry.Balance, out calcula
 	out.Set(saddleBack, level-out.At(postMove.loadBy))
 }
 
-// liftOff returns the grade at which a steady push leaves nothing on the front wheel,
-// percent.
-func liftOff(b geometry.Balance) float64 { return 100 * b.Ahead / b.Height }
+// lightAt returns the grade, percent, on which nothing is left on the front wheel at
+// the height of pushes that swing by a share about their mean.
+func lightAt(springs fit.Springs, b geometry.Balance, swing float64) (float64, bool) {
+	slope, ok := springs.Light(b, swing)
+	return 100 * math.Tan(slope*math.Pi/180), ok
+}
 
 // setShares sets what follows from the balance of the seated rider alone.
-func setShares(v calculators.Values, b geometry.Balance, out calculators.Numbers) {
-	out.Set(frontLoad, 100*b.FrontShare(v.Of(measure.Grade)))
-	out.Set(liftGrade, liftOff(b))
-	out.Set(wanderGrade, liftOff(b)/(1+(swingLeast+swingMost)/2))
+func setShares(v calculators.Values, springs fit.Springs, b geometry.Balance, out calculators.Numbers) {
+	set := func(o *calculators.Output, x float64, ok bool) {
+		if ok {
+			out.Set(o, x)
+		}
+	}
+	rolling := v.Is(measure.Riding, "rolling")
+	at, ok := springs.On(b, geometry.SlopeAngle(v.Of(measure.Grade)), rolling)
+	set(frontLoad, frontShare(at, v.Of(measure.Grade), rolling), ok)
+	set(slopeTip, at.Tip, ok)
+	lift, ok := lightAt(springs, b, 0)
+	set(liftGrade, lift, ok)
+	wander, ok := lightAt(springs, b, (swingLeast+swingMost)/2)
+	set(wanderGrade, wander, ok)
 	out.Set(comForward, b.Ahead)
 	out.Set(comHeight, b.Height)
 	for _, c := range climbs {
-		out.Set(c.load, 100*b.FrontShare(c.grade))
+		at, ok := springs.On(b, geometry.SlopeAngle(c.grade), rolling)
+		set(c.load, frontShare(at, c.grade, rolling), ok)
 	}
 }
 
-// weighedBalance returns the balance that a scale found.
-func weighedBalance(v calculators.Values) (geometry.Balance, *calculators.Problem) {
+// frontShare returns the front wheel's share of both wheel loads on a grade, percent.
+// Rolling freely it is that of level ground.
+func frontShare(at fit.Settled, grade float64, rolling bool) float64 {
+	if rolling {
+		grade = 0
+	}
+	return 100 * at.FrontShare(grade)
+}
+
+// setBraking sets at what deceleration the rear wheel lifts, for one balance.
+func setBraking(v calculators.Values, springs fit.Springs, b geometry.Balance, out calculators.Numbers) {
+	if at, ok := springs.PitchOver(b, 0); ok {
+		out.Set(pitchOver, at)
+	}
+	if at, ok := springs.PitchOver(b, geometry.SlopeAngle(descent(v))); ok {
+		out.Set(descentBrake, at)
+	}
+}
+
+// weighedOn returns the balance that a scale found, and the springs under it: of the
+// bike on the chart, or else of a usual one with that wheelbase.
+func weighedOn(v calculators.Values) (fit.Springs, geometry.Balance, *calculators.Problem) {
 	b := geometry.Balance{Ahead: v.Of(measure.COMForward), Height: v.Of(measure.COMHeight)}
+	var stand geometry.Bike
+	if v.Has(measure.Reach) && v.Has(measure.Stack) {
+		bike, p := fit.Ride(v)
+		if p != nil {
+			return fit.Springs{}, b, p
+		}
+		stand, b.Wheelbase = bike.Level, bike.Sagged.Wheelbase()
+	}
 	if v.Has(measure.Wheelbase) {
 		b.Wheelbase = v.Of(measure.Wheelbase)
-		return b, nil
 	}
-	bike, p := fit.Ride(v)
-	if p == nil {
-		b.Wheelbase = bike.Sagged.Wheelbase()
+	if b.Ahead >= b.Wheelbase {
+		return fit.Springs{}, b, &calculators.Problem{Input: measure.COMForward.Key,
+			Text: words.Of("The centre of mass lies ahead of the front wheel, {0} against a wheelbase of {1}: on such a bike the rear wheel would hang in the air. Check both.",
+				measure.COMForward.Amount(b.Ahead), measure.Wheelbase.Amount(b.Wheelbase))}
 	}
-	return b, p
+	if stand.FrontRadius == 0 {
+		stand, _ = fit.AxlesOf(v, 0, 0).Standing(b.Wheelbase, v.Of(measure.BBDrop))
+	}
+	springs, ok := fit.NewSprings(v, stand, b)
+	if !ok {
+		return springs, b, &calculators.Problem{Input: measure.Wheelbase.Key,
+			Text: words.Of("With these travels, sags and wheels the bike cannot stand. Check them and the wheelbase.")}
+	}
+	return springs, b, nil
 }
 
 // solveWeighed leaves the body model out: the braking limits then hold for the
 // posture in which the rider was weighed.
 func solveWeighed(v calculators.Values, out calculators.Numbers) *calculators.Problem {
-	b, p := weighedBalance(v)
+	springs, b, p := weighedOn(v)
 	if p != nil {
 		return p
 	}
-	if b.Ahead >= b.Wheelbase {
-		return &calculators.Problem{Input: measure.COMForward.Key,
-			Text: words.Of("The centre of mass lies ahead of the front wheel, {0} against a wheelbase of {1}: on such a bike the rear wheel would hang in the air. Check both.",
-				measure.COMForward.Amount(b.Ahead), measure.Wheelbase.Amount(b.Wheelbase))}
-	}
-	setShares(v, b, out)
-	out.Set(pitchOver, b.PitchOver(0))
-	out.Set(descentBrake, b.PitchOver(geometry.SlopeAngle(descent(v))))
+	setShares(v, springs, b, out)
+	setBraking(v, springs, b, out)
 	return nil
 }

@@ -2,6 +2,7 @@ package frame
 
 import (
 	"plumbline/calculators"
+	"plumbline/calculators/fit"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -16,7 +17,7 @@ func explainClimb(v calculators.Values, r *calculators.Result) {
 	trunk, ahead, high := r.At(trunkSeated), r.At(comForward), r.At(comHeight)
 	if !load.Exists() {
 		unreached := words.Of("No seated rider of these lengths reaches both pedals and the grips. Check the saddle’s height, its setback and the grips’ place.")
-		for _, x := range []*calculators.Answer{load, lift, wander, trunk, ahead, high} {
+		for _, x := range []*calculators.Answer{load, lift, wander, r.At(slopeTip), r.At(slopeSeat), trunk, ahead, high} {
 			x.Meaning = unreached
 		}
 	} else {
@@ -39,22 +40,29 @@ func explainClimb(v calculators.Values, r *calculators.Result) {
 
 // explainBalance says what the shares feel like.
 func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wander *calculators.Answer) {
-	grade := v.Of(measure.Grade)
+	springs, balance, ok := loaded(v)
+	low, fine := lightAt(springs, balance, swingMost)
+	high, good := lightAt(springs, balance, swingLeast)
+	if ok && fine && good {
+		wander.Low, wander.High = calculators.Number(low), calculators.Number(high)
+	}
+	grade, rolling := v.Of(measure.Grade), v.Is(measure.Riding, "rolling")
 	switch {
+	case rolling:
+		load.Meaning = words.Of("Rolling freely on {0} the slope’s pull goes into speed, so both wheels share the weight as on level ground, whichever way it leans. Drag and bumps, which are left out, shift it a little.", measure.Percentage(grade))
 	case load.Value <= 0:
 		load.Meaning = words.Of("Nothing is left on the front wheel: on a grade of {0} it lifts, however gently you push.", measure.Percentage(grade))
-	case grade >= float64(lift.Value)/(1+swingMost):
+	case grade >= low:
 		load.Meaning = words.Of("On a grade of {0} the front wheel still touches, but each push takes what is left. Lean forward, elbows low, and push evenly.", measure.Percentage(grade))
 	case grade < 0:
-		load.Meaning = words.Of("On a grade of {0}, seated and not braking. Standing is how a descent is ridden: see the braking limits.", measure.Percentage(grade))
+		load.Meaning = words.Of("On a grade of {0}, seated and at a steady speed. Standing is how a descent is ridden: see the braking limits.", measure.Percentage(grade))
 	default:
-		load.Meaning = words.Of("On a grade of {0}. Good feels calm: the front tyre keeps its line while your hands rest.", measure.Percentage(grade))
+		load.Meaning = words.Of("On a grade of {0} at a steady speed. Good feels calm: the front tyre keeps its line while your hands rest.", measure.Percentage(grade))
 	}
 	lift.Meaning = words.Of("Above this the front wheel lifts even under a steady push. It is the limit that geometry sets; a moving rider leans and gets over more.")
-	wander.Low = calculators.Number(float64(lift.Value) / (1 + swingMost))
-	wander.High = calculators.Number(float64(lift.Value) / (1 + swingLeast))
 	wander.Meaning = words.Of("From here the front goes light at each push, because the push swings {0} to {1} above its mean (from memory): the stronger your pushes, the nearer to the low end.",
 		measure.Percentage(100*swingLeast), measure.Percentage(100*swingMost))
+	explainRest(v, r)
 	if weighed(v) {
 		r.Note(calculators.PlainNote,
 			"The centre of mass was weighed, so the body model is left out. One that is 1 % of the mass off on the scale moves the height by several centimetres, so weigh three times.")
@@ -62,6 +70,7 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 	}
 	r.Note(calculators.PlainNote,
 		"The body model puts your centre of mass to within about {0}. Two results for the same rider share that error, so a difference between them is much surer than either.", measure.Millimetres(2*modelErrorSD))
+	explainBike(v, r)
 	back := r.At(saddleBack)
 	if !back.Exists() {
 		return
@@ -77,15 +86,63 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 		measure.Percentage(steeringFloor), measure.Millimetres(postForward), back.Uncertain())
 }
 
+// The height above the ground, mm, between which a bike's own centre of mass lies.
+const bikeLowest, bikeHighest = 350, 700
+
+// explainBike says where the bike's own mass comes from.
+func explainBike(v calculators.Values, r *calculators.Result) {
+	if !onScale(v) {
+		r.Note(calculators.PlainNote,
+			"Where the bike’s own mass sits is common practice for its kind; no measurement was found, and the ± counts with it. Weigh the bike alone under {0} and what follows to know yours.", measure.ScaleFront.Named())
+		return
+	}
+	if !raised(v) {
+		return
+	}
+	bike, p := fit.Ride(v)
+	if p != nil {
+		return
+	}
+	total := v.Of(measure.ScaleFront) + v.Of(measure.ScaleRear)
+	found, ok := geometry.CentreByScale(bike.Level, total, v.Of(measure.ScaleRear), v.Of(measure.ScaleRearRaised), v.Of(measure.ScaleRise))
+	if ok && found.Height >= bikeLowest && found.Height <= bikeHighest {
+		r.Note(calculators.PlainNote, "By the scale your bike’s own mass sits {0} ahead of the rear contact and {1} up.", measure.Millimetres(found.Ahead), measure.Millimetres(found.Height))
+		return
+	}
+	r.Note(calculators.CheckNote, "By the scale the bike’s own mass would sit outside {0} to {1} above the ground, where no bike has it. A tenth of a kilogram moves it by some 30 mm: read again, with the raise measured at the axle.",
+		measure.Millimetres(bikeLowest), measure.Millimetres(bikeHighest))
+}
+
+// explainRest says how the suspension settles on the slope.
+func explainRest(v calculators.Values, r *calculators.Result) {
+	tip, seat := r.At(slopeTip), r.At(slopeSeat)
+	switch t := float64(tip.Value); {
+	case !tip.Exists():
+		tip.Meaning = words.Of("On this slope the suspension finds no rest.")
+	case v.Of(measure.ForkTravel) == 0 && v.Of(measure.RearTravel) == 0:
+		tip.Meaning = words.Of("Without suspension nothing settles.")
+	case v.Is(measure.Riding, "rolling"):
+		tip.Meaning = words.Of("Rolling freely, both wheels carry as much of the weight as on the level; a steep slope only takes a little off both.")
+	case t >= 0:
+		tip.Meaning = words.Of("Load leaves the fork and presses the rear further down, so the seat ends up slacker than slope and chart say. Both ends are taken as linear springs at rest; pedalling and damping hold them elsewhere, and by how much nobody has measured.")
+	default:
+		tip.Meaning = words.Of("Load leaves the rear and presses the fork further down. Both ends are taken as linear springs at rest; braking and damping hold them elsewhere, and by how much nobody has measured.")
+	}
+	seat.Meaning = words.Of("What the chart’s seat angle has become under you on this slope. A steep one on the flat is a slack one on a hill.")
+	if weighed(v) {
+		seat.Meaning = words.Of("Not computed: with a weighed centre of mass the saddle is left out.")
+	}
+}
+
 // explainBraking says what the braking limit means, and for which posture.
 func explainBraking(v calculators.Values, r *calculators.Result, x *calculators.Answer) {
 	switch {
 	case weighed(v):
-		x.Meaning = words.Of("For the posture in which you were weighed; on a descent of {0} it is {1}. Standing with the hips low and back you may brake harder. On loose ground the tyre slides first.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
+		x.Meaning = words.Of("For the posture in which you were weighed; on a descent of {0} it is {1}. On loose ground the tyre slides first.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
 	case !x.Exists():
 		x.Meaning = words.Of("No rider of these lengths stands ready on this bike, so there is no limit to give. Check inside leg, crank and grips.")
 	default:
-		x.Meaning = words.Of("Standing ready with the saddle dropped; on a descent of {0} it is {1}. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground it slides first. Hips lower and further back buy more.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
+		x.Meaning = words.Of("Standing ready as on level ground, the saddle dropped and the fork dived; on a descent of {0} it is {1}. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground it slides first. Drop the hips and brake evenly. Do not hang off the back: that takes the load off the front tyre, and with it your steering and most of your braking.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
 	}
 }
 
@@ -150,10 +207,4 @@ func movesTable(r *calculators.Result, lift *calculators.Answer) calculators.Tab
 		row(name, before, m.lift, m.liftBy)
 	}
 	return t
-}
-
-// weightOn returns the balance that the figure shows.
-func weightOn(r *calculators.Result, wheelbase float64) geometry.Balance {
-	return geometry.Balance{Ahead: float64(r.At(comForward).Value), Height: float64(r.At(comHeight).Value),
-		Wheelbase: wheelbase}
 }

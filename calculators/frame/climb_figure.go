@@ -13,12 +13,12 @@ import (
 // fullForce is how long the arrow of the whole weight would be, mm on the drawing.
 const fullForce = 520
 
-// climbFigure draws the seated rider on the bike at sag, with the bike level and
+// climbFigure draws the seated rider on the bike as it rests on the grade, level on the sheet, and
 // gravity leaning back instead: the line of the weight on the chosen grade, the
 // one that passes the rear contact, where the front lifts, and the forces at both
 // wheels to scale.
 func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
-	b, pose := climbScene(v)
+	b, pose, at := climbScene(v)
 	f := &drawing.Figure{Title: words.Of("The weight on both wheels")}
 	f.Add(figure.Scene(b, pose)...)
 	bike := b.Bike
@@ -28,18 +28,18 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		f.Description = words.Of("The bike at sag, without a rider: no seated rider of these lengths reaches both pedals and the grips.")
 		return f
 	}
-	f.Description = words.Of("A rider seated on the bike, drawn level while gravity leans back. On a grade of {0} the front wheel carries {1} of both wheel loads and the rear the rest, drawn to scale under the wheels. The centre of mass lies {2} ahead of the rear contact and {3} up; on a grade of {4} its plumb line passes the rear contact and the front lifts.",
+	f.Description = words.Of("A rider seated on the bike as its suspension settles on the slope, drawn level while gravity leans back. On a grade of {0} the front wheel carries {1} of both wheel loads and the rear the rest, drawn to scale under the wheels. The centre of mass lies {2} ahead of the rear contact and {3} up; on a grade of {4} its plumb line passes the rear contact and the front lifts.",
 		grade, load.Uncertain(), r.At(comForward).Uncertain(), r.At(comHeight).Uncertain(), lift.Uncertain())
-	balance := weightOn(r, bike.Wheelbase())
 	ground, rear, front := bike.Ground(), bike.RearContact(), bike.FrontContact()
-	if weighed(v) {
-		// The wheelbase of the picture may be a stand-in: keep the share right.
-		if w, p := weighedBalance(v); p == nil {
-			balance.Ahead *= bike.Wheelbase() / w.Wheelbase
-		}
-	}
+	balance := at.Balance
+	// The wheelbase of the picture may be a stand-in: keep the share right.
+	balance.Ahead *= bike.Wheelbase() / balance.Wheelbase
 	centre := drawing.Point{X: rear.X + balance.Ahead, Y: ground + balance.Height}
 	slope := geometry.SlopeAngle(v.Of(measure.Grade))
+	onSlope := "Weight on {0}"
+	if v.Is(measure.Riding, "rolling") {
+		slope, onSlope = 0, "Weight, rolling freely on {0}"
+	}
 	down := func(angle, beyond float64) drawing.Point {
 		// Gravity as the bike feels it on a slope: it leans back going up.
 		u := drawing.Polar(-90-angle, 1)
@@ -47,15 +47,14 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	}
 	f.Add(drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{centre, figure.At(rear)}},
 		drawing.Line{Role: drawing.Hot, Points: []drawing.Point{centre, down(slope, 0)}})
-	share := geometry.Balance{Ahead: balance.Ahead, Height: balance.Height,
-		Wheelbase: bike.Wheelbase()}.FrontShare(v.Of(measure.Grade))
+	share := float64(load.Value) / 100
 	f.Add(force(figure.At(front), share)...)
 	f.Add(force(figure.At(rear), 1-share)...)
 	f.Add(
 		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: centre, Radius: 24},
 		drawing.Cross{Role: drawing.Body, At: centre, Size: 24},
 		drawing.Label{Role: drawing.Hot, At: down(slope, 0), Side: drawing.Point{X: 1, Y: 0.6}, Leader: true,
-			Text: words.Of("Weight on {0}", grade)},
+			Text: words.Of(onSlope, grade)},
 		drawing.Label{Role: drawing.Ink, At: centre.Along(figure.At(rear).Minus(centre), 0.55),
 			Side: drawing.Point{X: -1, Y: 0.4}, Leader: true, Text: words.Of("Front lifts: {0}", lift.Amount())},
 		drawing.Label{Role: drawing.Ink, At: figure.At(front).Plus(drawing.Point{Y: -max(share, 0.05) * fullForce / 2}),
@@ -85,14 +84,19 @@ func force(at drawing.Point, share float64) []drawing.Mark {
 	}
 }
 
-// climbScene returns the bike at sag and, where the model seats one, the rider.
-// A reader who weighed and gave no bike sees a stand-in.
-func climbScene(v calculators.Values) (figure.Build, *figure.Pose) {
+// climbScene returns the bike at rest on the chosen grade and, where the model seats
+// one, the rider; and how it settled there. A reader who weighed and gave no bike sees
+// a stand-in.
+func climbScene(v calculators.Values) (figure.Build, *figure.Pose, fit.Settled) {
+	at, ok := onGrade(v)
 	bike, p := fit.Ride(v)
 	if p != nil {
 		b := figure.Demo(830, 0)
 		b.CrankAngle = 90
-		return b, nil
+		return b, nil, at
+	}
+	if rest, err := geometry.Settle(bike.Level, geometry.Change{FrontSag: at.FrontSag, RearSag: at.RearSag}); ok && err == nil {
+		bike.Sagged, bike.Tilt = rest, rest.HeadAngle-bike.Level.HeadAngle
 	}
 	b := figure.Build{Bike: bike.Level, FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim),
 		Crank: v.Of(measure.CrankLength), CrankAngle: 90}
@@ -100,9 +104,9 @@ func climbScene(v calculators.Values) (figure.Build, *figure.Pose) {
 		b = b.Holding(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})
 	}
 	b = b.Sagging(bike.Sagged)
-	c, ok, p := climberOf(v)
-	if p != nil || !ok || weighed(v) && !v.Has(measure.SaddleHeight) {
-		return b, nil
+	c, fits := climberOn(v, bike)
+	if !fits || weighed(v) && !v.Has(measure.SaddleHeight) {
+		return b, nil, at
 	}
 	b.Saddle = c.saddle.Length()
 	if on, ok := bike.Sagged.SaddlePoint(b.Saddle); ok {
@@ -111,9 +115,37 @@ func climbScene(v calculators.Values) (figure.Build, *figure.Pose) {
 	b.SeatTube = min(0.68*bike.Level.Stack(), b.Saddle-150)
 	s, ok := c.sit()
 	if !ok {
-		return b, nil
+		return b, nil, at
 	}
 	b.PedalAngle, b.FarPedalAngle = s.Near.HeelUp, s.Far.HeelUp
 	pose := figure.Legs(s.Near, &s.Far, s.SoleHeight).Hold(s.Trunk.Shoulder, s.Elbow, s.Grip)
-	return b, &pose
+	return b, &pose, at
+}
+
+// onGrade returns how bike and rider settle on the chosen grade.
+func onGrade(v calculators.Values) (fit.Settled, bool) {
+	springs, b, ok := loaded(v)
+	if !ok {
+		return fit.Settled{}, false
+	}
+	return springs.On(b, geometry.SlopeAngle(v.Of(measure.Grade)), v.Is(measure.Riding, "rolling"))
+}
+
+// loaded returns the springs and the balance of the seated rider on the level, weighed
+// or by the body model.
+func loaded(v calculators.Values) (fit.Springs, geometry.Balance, bool) {
+	if weighed(v) {
+		springs, b, p := weighedOn(v)
+		return springs, b, p == nil
+	}
+	c, ok, p := climberOf(v)
+	if p != nil || !ok {
+		return fit.Springs{}, geometry.Balance{}, false
+	}
+	b, _, ok := c.seatedBalance(v)
+	if !ok {
+		return fit.Springs{}, b, false
+	}
+	springs, ok := fit.NewSprings(v, c.bike.Level, b)
+	return springs, b, ok
 }

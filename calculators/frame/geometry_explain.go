@@ -97,7 +97,7 @@ func explainMismatch(v calculators.Values, r *calculators.Result) {
 	}
 	x.Meaning = verdict(s.suspects())
 	r.Note(calculators.CheckNote,
-		"The chart contradicts itself. {0} The ± of the contradiction is approximate, because rounding is already taken off it.", x.Meaning)
+		"The chart contradicts itself. {0}", x.Meaning)
 }
 
 // verdict names the likeliest wrong entry, or says that the data cannot tell.

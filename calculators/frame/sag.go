@@ -27,7 +27,7 @@ func Sag() *calculators.Calculator {
 			fit.ChartInputs(), fit.WheelInputs()),
 		Answers:  []*calculators.Output{forkSag, shockSag, sagHeadAngle, sagSeatAngle, sagHeight},
 		Workings: sagWorkings(),
-		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
+		Sources:  []*literature.Source{literature.Moore2012, literature.MacRae2000, literature.Nielens2004, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.AirSpring, caution.FirstRide},
 		Solve:    solveSag,
 		Explain:  explainSag,

@@ -42,6 +42,8 @@ func explainSag(v calculators.Values, r *calculators.Result) {
 		r.Note(calculators.PlainNote,
 			"A percentage of the shock’s stroke is nearly the same percentage of the travel, not exactly: most linkages multiply more at one end. Where the maker gives millimetres at the shock, use those. The rear axle is taken to rise straight up.")
 	}
+	r.Note(calculators.PlainNote,
+		"All this is at rest. While you ride, damping, pedalling and braking hold both ends elsewhere, and no published measurement of where was found. What was studied is effort: six men climbed as fast on full as on front suspension, and a review found little lost by bobbing on most ground.")
 	head, height := r.At(sagHeadAngle), r.At(sagHeight)
 	f := &drawing.Figure{
 		Title: words.Of("The bike at sag, over the bike unloaded"),

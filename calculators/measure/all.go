@@ -7,6 +7,7 @@ import "slices"
 var all = []*Quantity{
 	Stature, Mass, Inseam, TrochanterHeight, KneeHeight, TrunkLength, ArmLength, ArmSpan, ShoulderWidth,
 	ThighLength, ShankLength, FrontHipPoints, HipWidth, SitBoneWidth, HandLength, FingerLength, PushUpWidth, LegDifference,
+	LungeLeft, LungeRight, KneeShortLeft, KneeShortRight, HipBend, SitAndReach,
 
 	FootLength, OtherFoot, HeelToBallInner, HeelToBallOuter, CleatBehindBall, PedalHeight, SoleHeight,
 	QFactor, FootOffset, PedalWidth, PedalThickness, PedalSpacer, CleatShift, ToeOut, ShoeSize, HeelCup, PedalThread,
@@ -23,8 +24,8 @@ var all = []*Quantity{
 
 	FrontRim, RearRim, FrontTyre, RearTyre, FrontRadius, RearRadius, CrankLength,
 
-	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight, COMForwardError,
-	COMHeightError,
+	ForkTravel, RearTravel, SagFront, SagRear, ShockStroke, Grade, COMForward, COMHeight,
+	ScaleFront, ScaleRear, ScaleRise, ScaleRearRaised,
 
 	SaddleHeight, SaddleNose, SaddleSetback, NoseSetback, SaddleFloor, SaddleStack, SaddleTilt, RailShift,
 	NewSaddleSetback, SitBoneEdges, TargetKnee, KneeReading,
@@ -38,10 +39,10 @@ var all = []*Quantity{
 
 	TrunkAngle, ElbowBend, StandingKnee,
 
-	First, Second, Third, SharedError, OwnDifference,
+	First, Second, Third, SharedError, OwnScatter, OwnDifference, Score, ScoresBefore, ScoresAfter,
 
 	Sex, Pedals, NewPedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
-	SizeSystem, Feeling, Wanted,
+	SizeSystem, Feeling, Wanted, BikeKind, Riding,
 }
 
 // All returns every quantity, in the order in which people fill them in.

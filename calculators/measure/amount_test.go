@@ -48,7 +48,8 @@ func TestAnAmountIsSaidInTheReadersUnit(t *testing.T) {
 
 func TestAMarginIsNeverPrintedSmallerThanItIs(t *testing.T) {
 	assert.Equal(t, "4", measure.Millimetres(3.01).Margin(nil))
-	assert.Equal(t, "0.3", measure.Degrees(0.1+0.2).Margin(nil)) // 0.30000000000000004
+	tenth := 0.1                                                   // a constant 0.1 + 0.2 would be added without any error
+	assert.Equal(t, "0.3", measure.Degrees(tenth+0.2).Margin(nil)) // 0.30000000000000004
 	rapid.Check(t, func(t *rapid.T) {
 		x := rapid.Float64Range(0, 1e4).Draw(t, "x")
 		for _, r := range []*words.Reader{nil, inches} {
@@ -58,6 +59,17 @@ func TestAMarginIsNeverPrintedSmallerThanItIs(t *testing.T) {
 			assert.GreaterOrEqual(t, printed*measure.Mm.ReadIn(r).Base, x-1e-4)
 		}
 	})
+}
+
+// A value and its ± share one unit; without a ± the value stands alone.
+func TestAValueIsSaidWithItsMargin(t *testing.T) {
+	say := func(plus float64, r *words.Reader) string {
+		return measure.Uncertain{Amount: measure.Millimetres(736.6), Plus: plus}.Say(r)
+	}
+	assert.Equal(t, "737\u00a0±\u00a022\u00a0mm", say(21.2, nil))
+	assert.Equal(t, "29.00\u00a0±\u00a00.84\u00a0in", say(21.2, inches)) // 736.6/25.4 = 29, 21.2/25.4 = 0.835
+	assert.Equal(t, "737\u00a0mm", say(0, nil))
+	assert.Equal(t, "737\u00a0mm", say(math.NaN(), nil))
 }
 
 func TestNothingIsEverWrittenAsMinusZero(t *testing.T) {

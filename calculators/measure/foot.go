@@ -169,7 +169,7 @@ var (
 		How: Instruction{
 			Text: "Read it in the sheet of the pedal and cleat: how far the shoe turns in all, from one stop to the " +
 				"other, before it begins to release.",
-			Slip: "A sheet that prints the float to one side is read as the whole."}}
+			Slip: "A sheet that prints the float to one side is read as the whole.", Figure: "measure-toe-out"}}
 	ArmSetIn = &Quantity{Key: "arm-set-in", Label: "Crank arm set in at the axle", Unit: Mm, High: 30, Least: -10,
 		Most: 60, Repeat: 2,
 		How: Instruction{

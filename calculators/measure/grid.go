@@ -33,8 +33,9 @@ var Grid = &Tabular{Read: readList, Write: writeList}
 // readList reads a table as people paste it: one row a line, cells parted by
 // commas, semicolons or tabs, the first line naming the columns by key or label
 // ("name" for the rows' names). A list of one column needs no heading and may
-// stand on one line, parted by semicolons or spaces. Every bad cell is named by
-// line and column; the good rows are returned all the same.
+// stand on one line, parted by semicolons, and by blanks where its numbers have no
+// unit. Every bad cell is named by line and column; the good rows are returned all the
+// same.
 func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text) {
 	if len(typed) > listBytes {
 		return nil, []words.Text{words.Of("{0} is too long: {1} characters, where {2} are read.", q.Named(),
@@ -78,7 +79,7 @@ func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 func readColumn(q *Quantity, lines []string, in *words.Reader) (rows []Row, why []words.Text) {
 	for _, line := range lines {
 		k := 0 // parts before this one, empty ones not counted
-		for part := range strings.SplitSeq(strings.ReplaceAll(line, "\t", ";"), ";") {
+		for part := range strings.SplitSeq(parted(line, q.Columns[0].Unit), ";") {
 			if part == "" {
 				continue
 			}
@@ -98,6 +99,16 @@ func readColumn(q *Quantity, lines []string, in *words.Reader) (rows []Row, why 
 		}
 	}
 	return rows, why
+}
+
+// parted returns a line with semicolons wherever one number ends: at tabs, and for
+// numbers without a unit at blanks too, with or without a comma before.
+func parted(line string, u *Unit) string {
+	line = strings.ReplaceAll(line, "\t", ";")
+	if u.Kind == Plain {
+		line = strings.ReplaceAll(strings.ReplaceAll(line, ", ", ";"), " ", ";")
+	}
+	return line
 }
 
 // heads tells whether a line names a column rather than giving values.

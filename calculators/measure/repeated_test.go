@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"gonum.org/v1/gonum/stat"
+	"gonum.org/v1/gonum/stat/distuv"
 	"pgregory.net/rapid"
 
 	"plumbline/calculators/measure"
@@ -65,37 +66,103 @@ func TestTheMedianIsTheMiddle(t *testing.T) {
 	})
 }
 
-// TestTheMeanRangeIsThatOfControlCharts draws readings that scatter normally and
-// compares their mean range with d₂, from which SD takes its scale.
-func TestTheMeanRangeIsThatOfControlCharts(t *testing.T) {
+// TestTheSpreadOfMedians draws normal readings and compares the standard deviation of
+// their medians with the table; for three the table's value is √(1 − √3/π).
+func TestTheSpreadOfMedians(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 1))
+	assert.InDelta(t, math.Sqrt(1-math.Sqrt(3)/math.Pi), measure.OfMedian[3], 5e-5)
 	for n := 2; n <= measure.MostReadings; n++ {
-		const trials = 40000
-		mean := 0.0
-		for range trials {
-			r := measure.Repeated{Given: measure.Given{Error: math.NaN()}, Readings: make([]float64, n)}
-			for i := range r.Readings {
-				r.Readings[i] = 830 + 40*rng.NormFloat64() // far beyond the usual error
+		medians, x := make([]float64, 60000), make([]float64, n)
+		for k := range medians {
+			for i := range x {
+				x[i] = rng.NormFloat64()
 			}
-			mean += r.Range() / trials
-			require.GreaterOrEqual(t, measure.Inseam.SD(r), measure.Inseam.Repeat,
-				"repeating never makes a reading better than its method")
-			require.InDelta(t, max(10, r.Range()/d2[n]), measure.Inseam.SD(r), 1e-9)
+			medians[k] = measure.Median(x)
 		}
-		assert.InDelta(t, d2[n], mean/40, 0.02)
+		assert.InDelta(t, stat.StdDev(medians, nil), measure.OfMedian[n], 0.006, n)
 	}
 }
 
-// d2 are the factors as control charts print them, from memory.
-var d2 = [...]float64{2: 1.128, 3: 1.693, 4: 2.059, 5: 2.326}
+// TestStudentsFactor compares with gonum's distribution.
+func TestStudentsFactor(t *testing.T) {
+	for _, freedom := range []float64{1, 1.1, 1.23, 1.5, 2, 2.5, 3, 4, 6, 8, 15, 30, 60, 1e9} {
+		want := distuv.StudentsT{Sigma: 1, Nu: freedom}.Quantile(0.975)
+		assert.InEpsilon(t, want, measure.Student95(1/freedom), 0.005, freedom)
+	}
+}
 
+func TestScatterIsTheStandardDeviation(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		x := rapid.SliceOfN(rapid.Float64Range(500, 1000), 2, 5).Draw(t, "readings")
+		sd, ok := measure.Scatter(x)
+		require.True(t, ok)
+		require.InDelta(t, stat.StdDev(x, nil), sd, 1e-9)
+	})
+	for _, x := range [][]float64{nil, {830}, {830, math.NaN()}, {830, math.Inf(1)}} {
+		_, ok := measure.Scatter(x)
+		require.False(t, ok)
+	}
+}
+
+// TestReadingsThatScatterMoreCountAsLessSure, by hand, for the inside leg, whose usual
+// error is 10 mm:
+//
+//	829; 829; 829   s = 0, so the 10 stay: 829 ± 20
+//	826; 829; 835   mean 830, squares 16 + 1 + 25 = 42, s = √21 = 4.583; a = 0.6698 · 4.583
+//	                = 3.069; u = √(9.421 + 100) = 10.460; (a/u)⁴/2 = 0.00371, t = 1.969: 2
+//	800; 829; 860   mean 829.667, squares 880.11 + 0.44 + 920.11 = 1800.67, s = 30.006; a =
+//	                20.098; u = √(403.9 + 100) = 22.448; ν = 2/(20.098/22.448)⁴ = 3.113, and t
+//	                between 3.182 (three degrees) and 2.776 (four), by gonum at 3.113: 3.125
 func TestReadingsThatScatterMoreCountAsLessSure(t *testing.T) {
-	g, _, ok := measure.Inseam.ParseRepeated("800; 830; 860", nil)
-	require.True(t, ok)
-	assert.InDelta(t, 60/1.693, measure.Inseam.SD(g), 1e-9)
+	at := distuv.StudentsT{Sigma: 1, Nu: 3.113}.Quantile(0.975)
+	assert.InDelta(t, 3.125, at, 0.01)
+	for typed, expanded := range map[string]float64{"829; 829; 829": 20, "826; 829; 835": 20.92,
+		"800; 829; 860": at * 22.448, "829 ± 3": 6,
+		// A typed ± holds for all readings alike: s = 1, a = 0.6698, u = √(0.4486 + 4).
+		"829; 830; 831 ± 2": 2 * 2.1092,
+		// Two readings 20 apart: s = 14.14, a = 10, u = 14.14, ν = 4, t = 2.776.
+		"820; 840": 2.776 * 14.142,
+	} {
+		g, _, ok := measure.Inseam.ParseRepeated(typed, nil)
+		require.True(t, ok)
+		assert.InDelta(t, expanded, 2*measure.Inseam.SD(g), 0.006*expanded, typed)
+	}
+	g, _, _ := measure.Inseam.ParseRepeated("800; 829; 860", nil)
 	assert.False(t, measure.Inseam.Agree(g))
-	g, _, _ = measure.Inseam.ParseRepeated("829; 830; 831 ± 2", nil)
-	assert.InDelta(t, 2, measure.Inseam.SD(g), 1e-9)
+	assert.Zero(t, measure.MedianSD(0, []float64{5, 5, 5}))
+	assert.Equal(t, 7.0, measure.MedianSD(7, []float64{1, 2, 3, 4, 5, 6}))
+}
+
+// TestTheReadingsIntervalCovers draws readings that share one error and scatter by their
+// own, and counts how often ± 2 SD holds the truth: as often as 95 % promise, give or take
+// two in a hundred while own scatter is no larger than the shared error, and no less often
+// where it is larger, but for two readings alone.
+func TestTheReadingsIntervalCovers(t *testing.T) {
+	rng := rand.New(rand.NewPCG(11, 3))
+	for n := 2; n <= measure.MostReadings; n++ {
+		for _, own := range []float64{0, 3, 10, 30} {
+			const trials = 20000
+			held, x := 0, make([]float64, n)
+			for range trials {
+				shared := 10 * rng.NormFloat64()
+				for i := range x {
+					x[i] = shared + own*rng.NormFloat64()
+				}
+				if math.Abs(measure.Median(x)) <= 2*measure.MedianSD(10, x) {
+					held++
+				}
+			}
+			covered := float64(held) / trials
+			least := 0.93
+			if n == 2 && own > 10 {
+				least = 0.88 // Welch and Satterthwaite's degrees are too many here; the reader is told to measure again
+			}
+			assert.Greater(t, covered, least, "%d readings, scatter %v", n, own)
+			if own <= 10 {
+				assert.Less(t, covered, 0.98, "%d readings, scatter %v", n, own)
+			}
+		}
+	}
 }
 
 // TestReadingsAgreeWithinWhatTheGuideSays: the guide's own chapter on saddle height
@@ -106,6 +173,9 @@ func TestReadingsAgreeWithinWhatTheGuideSays(t *testing.T) {
 		require.True(t, ok)
 		assert.Equal(t, agree, measure.Inseam.Agree(g), typed)
 	}
+	g, _, ok := measure.SaddleTilt.ParseRepeated("0.6; 1.1", nil)
+	require.True(t, ok)
+	assert.True(t, measure.SaddleTilt.Agree(g), "half a degree apart, though 1.1 − 0.6 is a hair more in binary")
 	assert.Equal(t, 3.0, measure.Reach.AgreeWithin(), "a tape cannot tell 2 mm from 3")
 	assert.Equal(t, 0.5, measure.SaddleTilt.AgreeWithin())
 }

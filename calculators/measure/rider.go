@@ -101,7 +101,7 @@ var (
 		How: Instruction{
 			Text: "The joints lie too deep to be felt. Measure the distance between the two front hip points instead " +
 				"and leave this empty; fill it in only from a picture that a clinician took.",
-			Slip: "The outer width of the hips is entered, which is far more."}}
+			Slip: "The outer width of the hips is entered, which is far more.", Figure: "measure-hip-width"}}
 	SitBoneWidth = &Quantity{Key: "sit-bone-width", Label: "Sit bones", Unit: Mm, Low: 80, High: 180, Least: 40,
 		Most: 270, Repeat: 5,
 		How: Instruction{

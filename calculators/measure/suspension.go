@@ -56,12 +56,4 @@ var (
 			Slip: "You sit up when the front is raised. It rests on a small difference: half a kilogram is worth some " +
 				"30 mm.",
 			Who: Helper, Take: "bathroom scale, firm blocks, wall, tape measure", Minutes: 20, Figure: "measure-com-height"}}
-	COMForwardError = &Quantity{Key: "com-forward-error", Label: "Body model off, forward", Unit: Mm, Low: -25,
-		High: 25, Least: -150, Most: 150,
-		How: Instruction{
-			Text: "Leave it empty. It stands for how far the body model may put your centre of mass too far forward."}}
-	COMHeightError = &Quantity{Key: "com-height-error", Label: "Body model off, upward", Unit: Mm, Low: -25,
-		High: 25, Least: -150, Most: 150,
-		How: Instruction{
-			Text: "Leave it empty. It stands for how far the body model may put your centre of mass too high."}}
 )

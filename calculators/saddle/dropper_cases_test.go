@@ -159,14 +159,22 @@ func TestWhatIsSaidOfThePost(t *testing.T) {
 	}
 
 	const noMinimums = "saddle-height=738 seat-tube-length=417 travel-post=185 post-length=497"
-	r := calctest.Answer(t, Dropper(), noMinimums+" insertion-post=190")
+	r := calctest.Answer(t, Dropper(), noMinimums+" insertion-post=150")
 	require.True(t, calctest.Says(r, "“Frame's minimum insertion” was not given"))
 	require.False(t, calctest.Says(r, "“Post's minimum insertion” was not given"))
 	require.Contains(t, meaning(r, postInsertion), "Whether that is deep enough is not known")
-	r = calctest.Answer(t, Dropper(), noMinimums+" insertion-frame=190")
+	r = calctest.Answer(t, Dropper(), noMinimums+" insertion-frame=150")
 	require.True(t, calctest.Says(r, "“Post's minimum insertion” was not given"))
 	require.False(t, calctest.Says(r, "“Frame's minimum insertion” was not given"))
 	require.Equal(t, "not known: look it up or measure it", calctest.Column(t, r, "limits", "verdict")[2])
+
+	// 497 − 275 − 35 = 187 are inside. Too shallow for the one minimum that is known is too
+	// shallow, whatever the other is; and nothing is enough by less than the errors.
+	for _, one := range []string{" insertion-post=190", " insertion-frame=190"} {
+		require.Contains(t, meaning(calctest.Answer(t, Dropper(), noMinimums+one), postInsertion), "Do not ride it")
+	}
+	r = calctest.Answer(t, Dropper(), noMinimums+" insertion-post=100 insertion-frame=185")
+	require.Contains(t, meaning(r, postInsertion), "Too close to say")
 
 	// Half a millimetre of travel is some, and half a millimetre of room holds nothing up.
 	r = calctest.Answer(t, Dropper(), "saddle-height=502.5 seat-tube-length=400 saddle-stack=48 post-collar=28"+
@@ -209,13 +217,14 @@ func TestHowALimitStands(t *testing.T) {
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.3"), "two diameters"))
 }
 
-// What is exactly enough is enough.
+// Where room or depth is exactly enough it is met; an insertion that is exactly enough is
+// too close to the errors for anybody to ride on it.
 func TestExactlyEnough(t *testing.T) {
 	r := calctest.Answer(t, Dropper(), roomyFrame+" free-depth=222±3")
 	require.Equal(t, "met, but by less than the measuring errors", calctest.Column(t, r, "limits", "verdict")[1])
 	require.False(t, calctest.Says(r, "The post meets the obstacle"))
 	for _, typed := range []string{" insertion-post=188", " insertion-frame=188"} {
-		require.Contains(t, meaning(calctest.Answer(t, Dropper(), roomyFrame+typed), postInsertion), "Deep enough", typed)
+		require.Contains(t, meaning(calctest.Answer(t, Dropper(), roomyFrame+typed), postInsertion), "Too close to say", typed)
 	}
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" travel-post=222"), "above your height"))
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.2"), "two diameters"))

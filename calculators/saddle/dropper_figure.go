@@ -6,6 +6,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -21,7 +22,7 @@ const (
 // drawnDropper is a post in its tube as it is drawn, lying, the bottom bracket to the
 // left and the tube's top edge at zero. Lengths along the tube are to scale, mm.
 type drawnDropper struct {
-	post
+	fit.Post
 	tube, collar, head, stack float64
 	raised                    float64 // how much of the outer tube shows below the collar
 	travel                    float64
@@ -30,15 +31,15 @@ type drawnDropper struct {
 }
 
 func drawDropper(v calculators.Values, binds int) drawnDropper {
-	d := drawnDropper{post: postOf(v), tube: v.Of(measure.SeatTubeLength), stack: v.Of(measure.SaddleStack),
+	d := drawnDropper{Post: fit.PostOf(v), tube: v.Of(measure.SeatTubeLength), stack: v.Of(measure.SaddleStack),
 		collar: v.Of(measure.PostCollar), head: v.Of(measure.PostHead), binds: binds}
-	d.stands = math.Max(d.stands, d.collar+d.head)
-	d.travel = d.stands - d.collar - d.head
-	if v.Has(measure.TravelPost) && d.room > 0 {
-		d.raised, d.travel = d.room, v.Of(measure.TravelPost)
+	d.Stands = math.Max(d.Stands, d.collar+d.head)
+	d.travel = d.Stands - d.collar - d.head
+	if v.Has(measure.TravelPost) && d.Room > 0 {
+		d.raised, d.travel = d.Room, v.Of(measure.TravelPost)
 	}
-	if !math.IsNaN(d.insertion) {
-		d.end = math.Min(-d.insertion, 0)
+	if !math.IsNaN(d.Insertion) {
+		d.end = math.Min(-d.Insertion, 0)
 	}
 	return d
 }
@@ -102,10 +103,10 @@ func (d drawnDropper) parts() (marks []drawing.Mark) {
 	part := func(fill drawing.Fill, from, to, half, halfTo float64) {
 		marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: fill, A: on(from, 0), B: on(to, 0), Ra: half, Rb: halfTo})
 	}
-	if !math.IsNaN(d.insertion) {
-		part(drawing.Sheet, math.Min(-d.inside, d.end), d.end, drawnRod, drawnRod)
+	if !math.IsNaN(d.Insertion) {
+		part(drawing.Sheet, math.Min(-d.Inside, d.end), d.end, drawnRod, drawnRod)
 	}
-	rim, head, rails := d.raised+d.collar, d.stands-d.head, d.stands
+	rim, head, rails := d.raised+d.collar, d.Stands-d.head, d.Stands
 	part(drawing.Wash, d.end, rim, drawnPost, drawnPost)
 	part(drawing.Sheet, d.raised, rim, drawnTube-3, drawnTube-3)
 	part(drawing.Sheet, rim, head, drawnInner, drawnInner)
@@ -127,8 +128,8 @@ func insertionMarks(v calculators.Values, d drawnDropper) (marks []drawing.Mark)
 			drawing.Line{Role: role, Points: []figure.Point{on(along, -drawnPost), on(along, drawnPost)}},
 			drawing.Label{Role: role, At: on(along, drawnPost), Side: figure.Point{X: side, Y: 1}, Text: text, Leader: true})
 	}
-	if v.Has(measure.InsertionPost) && !math.IsNaN(d.insertion) {
-		across(d.role(2), v.Of(measure.InsertionPost)-d.insertion, words.Of("post’s mark"), -0.4)
+	if v.Has(measure.InsertionPost) && !math.IsNaN(d.Insertion) {
+		across(d.role(2), v.Of(measure.InsertionPost)-d.Insertion, words.Of("post’s mark"), -0.4)
 	}
 	if v.Has(measure.InsertionFrame) {
 		across(d.role(3), -v.Of(measure.InsertionFrame), words.Of("frame’s minimum"), -0.8)
@@ -141,7 +142,7 @@ func (d drawnDropper) lengths(r *calculators.Result) (marks []drawing.Mark) {
 	level := func(role drawing.Role, from, to, half, beside float64, text words.Text) {
 		marks = append(marks, figure.Level(role, on(from, half), on(to, half), beside, text))
 	}
-	rim, head, rails := d.raised+d.collar, d.stands-d.head, d.stands
+	rim, head, rails := d.raised+d.collar, d.Stands-d.head, d.Stands
 	top := rails + d.stack
 	level(drawing.Ink, -d.tube, top, 0, -205, words.Of("saddle {0}", measure.Millimetres(d.tube+top)))
 	level(drawing.Ink, -d.tube, 0, 0, -150, words.Of("seat tube {0}", measure.Millimetres(d.tube)))

@@ -227,7 +227,7 @@ func TestTheOwnReadingInThePlot(t *testing.T) {
 }
 
 func TestTheSaddlesAreDrawnToScale(t *testing.T) {
-	down := unlike.pitch() + slopeOf(13) - 1.7
+	down := unlike.pitch() + unlike.tip(slopeOf(13), usualWeight(unlike)) + slopeOf(13) - 1.7
 	angles := []float64{}
 	for _, m := range calctest.Answer(t, Tilt(), unlikeWheels).Figure.Marks {
 		if a, ok := m.(drawing.Angle); ok {

@@ -1,7 +1,6 @@
 package saddle
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
@@ -62,8 +61,10 @@ var (
 // heightMethods are the rows of the table of methods, in its order.
 var heightMethods = []*calculators.Output{byFactor, byHundredNine, byRegression, byTrochanteric, byModel}
 
-// The inside legs between which the regression may be used, mm.
-const regressionFrom, regressionTo = 780, 920
+// The inside legs between which the regression may be used, and over how much of each
+// end it comes to count, mm: if it counted whole from one millimetre to the next, the
+// starting point would jump there.
+const regressionFrom, regressionTo, regressionFade = 780, 920, 20
 
 // The middle of the cranks that the factor of 0.883 was made with, mm: 170 to 175. With
 // other cranks the foot at the bottom is nearer or further by the difference, as it is
@@ -74,7 +75,7 @@ const factorCrank = 172.5
 type methodHeight struct {
 	by     *calculators.Output
 	height float64 // bottom bracket to saddle top, mm; NaN where the method says nothing
-	counts bool    // in the median and in the spread
+	weight float64 // in the median and in the spread: 1 counts, 0 does not
 }
 
 func solveHeight(v calculators.Values, out calculators.Numbers) *calculators.Problem {
@@ -82,14 +83,12 @@ func solveHeight(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	for _, m := range methods {
 		out.Set(m.by, m.height)
 	}
-	ordered := inOrder(methods)
-	lower, upper := middle(ordered)
-	median := (lower.height + upper.height) / 2
-	out.Set(saddleHeight, median)
-	out.Set(pedalToSaddle, median+v.Of(measure.CrankLength))
-	out.Set(methodSpread, ordered[len(ordered)-1].height-ordered[0].height)
+	low, middle, high := sumUp(methods)
+	out.Set(saddleHeight, middle)
+	out.Set(pedalToSaddle, middle+v.Of(measure.CrankLength))
+	out.Set(methodSpread, high-low)
 	if rider, ok := fit.Seated(v); ok {
-		if pose, ok := rider.AtBottom(median); ok {
+		if pose, ok := rider.AtBottom(middle); ok {
 			out.Set(kneeBend, pose.KneeBend)
 		}
 	}
@@ -116,22 +115,51 @@ func methodHeights(v calculators.Values) []methodHeight {
 		{by: byModel, height: model},
 	}
 	for i, m := range methods {
-		madeForThisLeg := m.by != byRegression || leg >= regressionFrom && leg <= regressionTo
-		methods[i].counts = !math.IsNaN(m.height) && madeForThisLeg
+		switch {
+		case math.IsNaN(m.height):
+		case m.by == byRegression:
+			methods[i].weight = regressionWeight(leg)
+		default:
+			methods[i].weight = 1
+		}
 	}
 	return methods
 }
 
-// inOrder returns the methods that count, the lowest first.
-func inOrder(methods []methodHeight) []methodHeight {
-	counting := slices.DeleteFunc(slices.Clone(methods), func(m methodHeight) bool { return !m.counts })
-	slices.SortStableFunc(counting, func(a, b methodHeight) int { return cmp.Compare(a.height, b.height) })
-	return counting
+// regressionWeight returns how much the regression counts at an inside leg in mm: 0
+// outside the legs that it was made from, rising to 1 inside them.
+func regressionWeight(leg float64) float64 {
+	inside := min(leg-regressionFrom, regressionTo-leg)
+	return max(0, min(1, inside/regressionFade))
 }
 
-// middle returns the two methods that the median of methods in order lies between, the
-// same one twice where it is one.
-func middle(ordered []methodHeight) (lower, upper methodHeight) {
-	n := len(ordered)
-	return ordered[(n-1)/2], ordered[n/2]
+// sumUp returns the lowest, the middle and the highest of what the methods say. Where
+// one counts in part, each lies that part of the way from what it is without that
+// method to what it is with it.
+func sumUp(methods []methodHeight) (low, middle, high float64) {
+	var with, without []float64
+	weight := 1.0
+	for _, m := range methods {
+		if m.weight > 0 {
+			with = append(with, m.height)
+		}
+		if m.weight == 1 {
+			without = append(without, m.height)
+		} else if m.weight > 0 {
+			weight = m.weight
+		}
+	}
+	low, middle, high = ofHeights(with)
+	if weight == 1 {
+		return low, middle, high
+	}
+	l, m, h := ofHeights(without)
+	return l + float64(weight*(low-l)), m + float64(weight*(middle-m)), h + float64(weight*(high-h))
+}
+
+// ofHeights returns the lowest, the median and the highest of some heights.
+func ofHeights(heights []float64) (low, median, high float64) {
+	slices.Sort(heights)
+	n := len(heights)
+	return heights[0], (heights[(n-1)/2] + heights[n/2]) / 2, heights[n-1]
 }

@@ -11,19 +11,15 @@ import (
 
 func explainHeight(v calculators.Values, r *calculators.Result) {
 	methods := methodHeights(v)
-	ordered := inOrder(methods)
-	low, high := ordered[0].height, ordered[len(ordered)-1].height
+	low, _, high := sumUp(methods)
 	h := r.At(saddleHeight)
 	h.Low, h.High = calculators.Number(low), calculators.Number(high)
 	h.Meaning = startMeaning(v, low, high)
 	r.At(pedalToSaddle).Meaning = words.Of("Books that measure from the pedal print this number: one crank more. Never compare it with one taken from the bottom bracket.")
 	explainKnee(r.At(kneeBend))
-	explainSpread(r.At(methodSpread), len(ordered))
+	explainSpread(r.At(methodSpread), counting(methods))
 	r.Tables = append(r.Tables, methodTable(r, methods, v))
 	noteRange(v, r)
-	if bends(v, methods) {
-		r.Note(calculators.CheckNote, "Within your measurements’ errors another method becomes the middle, the lowest or the highest one, so the ± is approximate.")
-	}
 	r.Figure = heightFigure(v, r)
 }
 
@@ -51,6 +47,16 @@ func explainKnee(x *calculators.Answer) {
 	default:
 		x.Meaning = words.Of("Inside the 30 to 40 degrees that are advised while pedalling. Sitting still it reads about {0}.", still)
 	}
+}
+
+// counting returns how many methods count, wholly or in part.
+func counting(methods []methodHeight) (n int) {
+	for _, m := range methods {
+		if m.weight > 0 {
+			n++
+		}
+	}
+	return n
 }
 
 // explainSpread says what it means that so many methods lie so far apart.
@@ -97,7 +103,9 @@ func methodTable(r *calculators.Result, methods []methodHeight, v calculators.Va
 func inMiddle(m methodHeight, v calculators.Values) words.Text {
 	shift := factorCrank - v.Of(measure.CrankLength)
 	switch {
-	case m.by == byRegression && !m.counts:
+	case m.by == byRegression && m.weight > 0 && m.weight < 1:
+		return words.Of("in part: towards {0} and {1} it fades out, because it was made for inside legs between them", measure.Millimetres(regressionFrom), measure.Millimetres(regressionTo))
+	case m.by == byRegression && m.weight == 0:
 		return words.Of("no: made for inside legs of {0} to {1}", measure.Millimetres(regressionFrom), measure.Millimetres(regressionTo))
 	case m.by == byFactor && math.Abs(shift) >= 5:
 		return words.Of("yes, moved by {0}: it was made with cranks of 170 to 175 mm", measure.Millimetres(shift))
@@ -120,32 +128,4 @@ func noteRange(v calculators.Values, r *calculators.Result) {
 		r.Note(calculators.PlainNote, "The knee bend that you aim for moves two methods only: the regression by 1.5 mm a degree and the leg model by about 5 mm a degree. The others know nothing of it.")
 	}
 	r.Note(calculators.PlainNote, "Move in steps of 5 mm and ride in between. A change under about 4 % of the hip’s height is not known to alter power or injury; comfort and control decide.")
-}
-
-// bends tells whether the methods that make the median, or those that count, change
-// within two standard uncertainties of the inside leg or the trochanter. A crank moves
-// all methods alike, and the other inputs the leg model alone, and by little. Where they do change, a
-// straight line misses the answer's bend, so the ± is only approximate.
-func bends(v calculators.Values, methods []methodHeight) bool {
-	for _, q := range []*measure.Quantity{measure.Inseam, measure.TrochanterHeight} {
-		for _, d := range []float64{-2 * v.SD(q), 2 * v.SD(q)} {
-			if d != 0 && !sameMiddle(methods, methodHeights(v.Shifted(q, d))) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// sameMiddle tells whether the same methods count in both lists and the same ones
-// make the median.
-func sameMiddle(a, b []methodHeight) bool {
-	for i := range a {
-		if a[i].counts != b[i].counts {
-			return false
-		}
-	}
-	lowerA, upperA := middle(inOrder(a))
-	lowerB, upperB := middle(inOrder(b))
-	return lowerA.by == lowerB.by && upperA.by == upperB.by || lowerA.by == upperB.by && upperA.by == lowerB.by
 }

@@ -194,9 +194,9 @@ func TestKneeUncertaintyOfTheUsual(t *testing.T) {
 		"Within so wide"))
 }
 
-// The ± is said to be approximate above 5 degrees. All but the trochanter's height is
+// What narrows the ± is said above 5 degrees of it. All but the trochanter's height is
 // exact here, and its error is found at which the independent solve has just as much.
-func TestFromWhichWidthTheMarginIsApproximate(t *testing.T) {
+func TestFromWhichWidthTheMarginIsSaid(t *testing.T) {
 	l := leg.Rider{Inseam: 871, Trochanter: 925, Crank: 170, Pedal: 15, Sole: 15, Seat: 76}
 	margin := func(u float64) float64 {
 		return leg.Expanded(func(off float64) float64 { l := l; l.Trochanter += u * off; return bottomBend(l, 778) })

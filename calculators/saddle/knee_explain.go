@@ -27,14 +27,13 @@ func explainKneeBend(v calculators.Values, r *calculators.Result) {
 	}
 	r.Note(calculators.PlainNote, "The leg is a chain of straight segments in which heel and pelvis give as they did in measured riders. It knows your lengths and not your style: one rider’s knee may differ from it by {0}.", measure.Degrees(riderSpread))
 	if u := float64(bottom.Uncertainty); u > straightBends {
-		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee. Within so wide a ± ({0}) that matters, so the ± is approximate. A measured hip bone height narrows it most.", measure.Degrees(u))
+		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee. Within so wide a ± ({0}) that matters. A measured hip bone height narrows it most.", measure.Degrees(u))
 	}
 	r.Figure = kneeFigure(v, r, rider, ok)
 }
 
-// straightBends is the ± of the knee at the bottom, degrees, above which it is said to be
-// approximate: the ± is carried through as if the model were a straight line, and within
-// so wide an interval the knee's bend is not.
+// straightBends is the ± of the knee at the bottom, degrees, above which it is said what
+// narrows it: that is half of what is advised, 30 to 40 degrees.
 const straightBends = 5
 
 // outOfReach is said where an angle does not exist.

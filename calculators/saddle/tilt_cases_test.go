@@ -38,56 +38,124 @@ func (s suspended) pitch() float64 {
 	}) * 180 / math.Pi
 }
 
+// laden is where the weight is, mm ahead of the rear contact and above the ground, at sag on
+// the level; usualWeight is what is assumed: 36.5 % of the wheelbase, 1040 mm up.
+type laden struct{ ahead, up float64 }
+
+func usualWeight(s suspended) laden { return laden{0.365 * s.base, 1040} }
+
+// spun turns a point anticlockwise by an angle in radians.
+func spun(x, y, by float64) (float64, float64) {
+	sin, cos := math.Sincos(by)
+	return x*cos - y*sin, x*sin + y*cos
+}
+
+// tip is by how much more the bike tips back on a slope in degrees. The springs give way
+// in proportion to the wheels' loads (Hooke), from the sag on the level; the load on the
+// front wheel is halved in on, until the bike that it makes has it: moments about the rear
+// contact, the weight leaning back by the slope. The weight is stiff with the frame.
+func (s suspended) tip(slope float64, at laden) float64 {
+	sin, cos := math.Sincos(s.head * math.Pi / 180)
+	axles := func(front, back float64) (x, y, fall float64) { // front axle from the rear one, in the frame
+		x, y = s.base-front*cos, s.frontWheel-s.rearWheel+front*sin-back
+		fall = leg.Halve(-math.Pi/4, math.Pi/4, func(fall float64) float64 {
+			return s.frontWheel - s.rearWheel - (x*math.Sin(fall) + y*math.Cos(fall))
+		})
+		return x, y, fall
+	}
+	front, back := s.fork*s.front/100, s.rear*s.back/100
+	x, y, level := axles(front, back)
+	long, _ := spun(x, y, level)
+	share := at.ahead / long
+	cx, cy := spun(at.ahead, at.up-s.rearWheel, -level) // in the frame, from the sunk rear axle
+	cy += back
+	pull, press := math.Sincos(slope * math.Pi / 180)
+	now := func(load float64) (miss, fall float64) {
+		sunk := s.rear * s.back / 100 * (press - load) / (1 - share)
+		x, y, fall := axles(front*load/share, sunk)
+		long, _ := spun(x, y, fall)
+		wx, wy := spun(cx, cy-sunk, fall)
+		return (wx*press-(wy+s.rearWheel)*pull)/long - load, fall
+	}
+	load := leg.Halve(0, 1, func(load float64) float64 { miss, _ := now(load); return miss })
+	_, fall := now(load)
+	return (fall - level) * 180 / math.Pi
+}
+
 // slopeOf is the angle of a grade in percent.
 func slopeOf(grade float64) float64 { return math.Atan(grade/100) * 180 / math.Pi }
 
 func TestTiltCases(t *testing.T) {
-	pitch := unlike.pitch()
+	pitch, tip := unlike.pitch(), unlike.tip(slopeOf(13), usualWeight(unlike))
+	weighed := unlike.tip(slopeOf(13), laden{505, 1111})
 	const source = "two axles on the ground, solved in the test; tan = grade/100"
-	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372,
-		rearWheel: 372}.pitch()
+	usually := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372,
+		rearWheel: 372}
+	down := usually.tip(-slopeOf(7), usualWeight(usually))
+	usual := usually.pitch()
 	calctest.Cases(t, Tilt(),
 		calctest.Case{Typed: unlikeWheels, Source: source, Want: []calctest.Want{
 			calctest.Is(pitchAtSag, pitch, 1e-6),
 			calctest.Is(tiltAtSag, 1.7-pitch, 1e-6),
-			calctest.Is(tiltOnGrade, 1.7-pitch-slopeOf(13), 1e-6),
-			calctest.Is(tiltToBeLevel, pitch+slopeOf(13), 1e-6),
+			calctest.Is(tiltOnGrade, 1.7-pitch-tip-slopeOf(13), 1e-6),
+			calctest.Is(tiltToBeLevel, pitch+tip+slopeOf(13), 1e-6),
+			calctest.Is(slopeTip, tip, 1e-6),
 			calctest.Is(tiltOnStand, 1.7, 1e-9),
 			calctest.Cell("tilts", 2, "saddle-tilt", 2, 1e-9),
 			calctest.Cell("tilts", 2, "tilt-at-sag", 2-pitch, 0.051),
-			calctest.Cell("tilts", 2, "tilt-on-grade", 2-pitch-slopeOf(13), 0.051),
+			calctest.Cell("tilts", 2, "tilt-on-grade", 2-pitch-tip-slopeOf(13), 0.051),
 		}},
+		calctest.Case{Typed: unlikeWheels + " com-forward=505 com-height=1111", Source: source, Want: []calctest.Want{
+			calctest.Is(slopeTip, weighed, 1e-6), calctest.Is(tiltToBeLevel, pitch+weighed+slopeOf(13), 1e-6)}},
 		calctest.Case{Typed: "saddle-tilt=2.2 grade=-7",
 			Source: source + "; what is usual on a trail bike: common practice", Want: []calctest.Want{
 				calctest.Is(pitchAtSag, usual, 1e-6),
 				calctest.Is(tiltAtSag, 2.2-usual, 1e-6),
-				calctest.Is(tiltOnGrade, 2.2-usual+slopeOf(7), 1e-6),
-				calctest.Is(tiltToBeLevel, usual-slopeOf(7), 1e-6),
+				calctest.Is(tiltOnGrade, 2.2-usual-down+slopeOf(7), 1e-6),
+				calctest.Is(tiltToBeLevel, usual+down-slopeOf(7), 1e-6),
 				calctest.Is(tiltOnStand, 2.2, 1e-9),
 			}},
 	)
 	cells(t, Tilt(), unlikeWheels, "tilts", "saddle-tilt", 0, 0, 1, 2, 3, 4, 5)
 	cells(t, Tilt(), unlikeWheels, "tilts", "tilt-at-sag", 1e-6, -pitch, 1-pitch, 2-pitch, 3-pitch, 4-pitch, 5-pitch)
-	steep := pitch + slopeOf(13)
+	steep := pitch + tip + slopeOf(13)
 	cells(t, Tilt(), unlikeWheels, "tilts", "tilt-on-grade", 1e-6, -steep, 1-steep, 2-steep, 3-steep, 4-steep, 5-steep)
 }
 
 // ± at k = 2 by differences of the independent solve, JCGM 100:2008.
 func TestTiltUncertainty(t *testing.T) {
-	pitch := leg.Expanded(
-		func(off float64) float64 { s := unlike; s.fork += 3 * off; return s.pitch() },
-		func(off float64) float64 { s := unlike; s.front += 2 * off; return s.pitch() },
-		func(off float64) float64 { s := unlike; s.rear += 4 * off; return s.pitch() },
-		func(off float64) float64 { s := unlike; s.back += 2.5 * off; return s.pitch() },
-		func(off float64) float64 { s := unlike; s.base += 5 * off; return s.pitch() },
-		func(off float64) float64 { s := unlike; s.head += 0.4 * off; return s.pitch() },
-		func(off float64) float64 { s := unlike; s.frontWheel += off; return s.pitch() },
-		func(off float64) float64 { s := unlike; s.rearWheel += 1.5 * off; return s.pitch() },
-	)
-	slope := slopeOf(14.5) - slopeOf(11.5) // 2·half the difference
+	// The weight follows the wheelbase where nobody gave it, ± 25 and 60 mm.
+	type pose struct {
+		suspended
+		slope, ahead, up float64
+	}
+	of := func(number func(p pose) float64) float64 {
+		with := func(change func(p *pose, off float64)) func(off float64) float64 {
+			return func(off float64) float64 {
+				p := pose{suspended: unlike, slope: 13}
+				change(&p, off)
+				p.slope = slopeOf(p.slope)
+				return number(p)
+			}
+		}
+		return leg.Expanded(
+			with(func(p *pose, off float64) { p.fork += 3 * off }), with(func(p *pose, off float64) { p.front += 2 * off }),
+			with(func(p *pose, off float64) { p.rear += 4 * off }), with(func(p *pose, off float64) { p.back += 2.5 * off }),
+			with(func(p *pose, off float64) { p.base += 5 * off }), with(func(p *pose, off float64) { p.head += 0.4 * off }),
+			with(func(p *pose, off float64) { p.frontWheel += off }), with(func(p *pose, off float64) { p.rearWheel += 1.5 * off }),
+			with(func(p *pose, off float64) { p.slope += 1.5 * off }),
+			with(func(p *pose, off float64) { p.ahead += 25 * off }), with(func(p *pose, off float64) { p.up += 60 * off }))
+	}
+	weight := func(p pose) laden {
+		w := usualWeight(p.suspended)
+		return laden{w.ahead + p.ahead, w.up + p.up}
+	}
+	pitch := of(func(p pose) float64 { return p.pitch() })
+	lean := of(func(p pose) float64 { return p.pitch() + p.tip(p.slope, weight(p)) + p.slope })
 	margins(t, Tilt(), unlikeWheels, 1e-5, map[*calculators.Output]float64{
 		pitchAtSag: pitch, tiltAtSag: math.Hypot(pitch, 1.2), tiltOnStand: 1.2,
-		tiltOnGrade: math.Sqrt(pitch*pitch + 1.2*1.2 + slope*slope), tiltToBeLevel: math.Hypot(pitch, slope),
+		slopeTip:    of(func(p pose) float64 { return p.tip(p.slope, weight(p)) }),
+		tiltOnGrade: math.Hypot(lean, 1.2), tiltToBeLevel: lean,
 	})
 
 	// What is assumed of a bike of which nothing was given, with its own errors: common
@@ -109,7 +177,7 @@ func TestTiltUncertainty(t *testing.T) {
 		func(off float64) float64 { s := usual; s.rearWheel += off; return s.pitch() },
 	)
 	margins(t, Tilt(), "saddle-tilt=2.2±0.7 grade=-7±0", 1e-5, map[*calculators.Output]float64{
-		pitchAtSag: pitch, tiltAtSag: math.Hypot(pitch, 1.4), tiltToBeLevel: pitch})
+		pitchAtSag: pitch, tiltAtSag: math.Hypot(pitch, 1.4)})
 }
 
 // The chainstay and the size of two like wheels move the pitch by nothing that a ± would
@@ -124,12 +192,12 @@ func TestWhatIsAssumedOfTheWheels(t *testing.T) {
 
 // What is said with numbers.
 func TestWhatIsSaidOfTheTilt(t *testing.T) {
-	pitch, slope := unlike.pitch(), slopeOf(13)
+	pitch, slope := unlike.pitch(), slopeOf(13)+unlike.tip(slopeOf(13), usualWeight(unlike))
 	r := calctest.Answer(t, Tilt(), unlikeWheels)
 	require.Contains(t, meaning(r, tiltAtSag), fmt.Sprintf("tips the saddle back by %.1f°", pitch))
 	require.Contains(t, meaning(r, tiltOnGrade), fmt.Sprintf("On 13\u00a0%% the nose stands %.1f° up under you",
 		slope+pitch-1.7))
-	require.True(t, calctest.Says(r, "the fork comes up a little"))
+	require.True(t, calctest.Says(r, "takes load off the fork"))
 	require.Contains(t, r.Figure.Description.Say(nil), "On the stand its nose points down by 1.7°")
 	require.Contains(t, r.Figure.Description.Say(nil), fmt.Sprintf("the stand would read %.1f°", slope+pitch))
 
@@ -139,8 +207,10 @@ func TestWhatIsSaidOfTheTilt(t *testing.T) {
 	require.Contains(t, meaning(r, tiltAtSag), fmt.Sprintf("tips the saddle forward by %.1f°", -soft.pitch()))
 	r = calctest.Answer(t, Tilt(), unlikeWheels+" saddle-tilt=12 grade=0")
 	require.Contains(t, meaning(r, tiltOnGrade), "the nose still points down")
-	require.False(t, calctest.Says(r, "the fork comes up a little"))
-	require.True(t, calctest.Says(calctest.Answer(t, Tilt(), unlikeWheels+" grade=0.4"), "the fork comes up a little"))
+	require.False(t, calctest.Says(r, "takes load off the fork"))
+	require.True(t, calctest.Says(calctest.Answer(t, Tilt(), unlikeWheels+" grade=4"), "takes load off the fork"))
+	require.True(t, calctest.Says(calctest.Answer(t, Tilt(), unlikeWheels+" grade=-7"),
+		fmt.Sprintf("tips the bike forward by %.1f°", -unlike.tip(slopeOf(-7), usualWeight(unlike)))))
 	down := fmt.Sprintf(" saddle-tilt=%v", pitch+slope+0.3)
 	require.Contains(t, meaning(calctest.Answer(t, Tilt(), unlikeWheels+down), tiltOnGrade), "still points down")
 }
@@ -164,7 +234,9 @@ func TestTheUsualTilt(t *testing.T) {
 	// Grades on which the stand would have to read a given angle: tan of it less the pitch.
 	for level, says := range map[float64]string{-0.1: "Nobody sits there", 0.1: "The far end of what to try",
 		4.9: "The far end of what to try", 5.1: "further than is usual"} {
-		grade := 100 * math.Tan((level-unlike.pitch())*math.Pi/180)
+		grade := 100 * math.Tan(math.Pi/180*leg.Halve(-20, 20, func(slope float64) float64 {
+			return level - unlike.pitch() - unlike.tip(slope, usualWeight(unlike)) - slope
+		}))
 		r := answer(t, Tilt(), "%s grade=%v", unlikeWheels, grade)
 		require.InDelta(t, level, calctest.Value(r, tiltToBeLevel), 1e-6)
 		require.Contains(t, meaning(r, tiltToBeLevel), says)

@@ -23,27 +23,37 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 		r.Figure = tiltFigure(v, r)
 		return
 	}
-	pitch := r.At(pitchAtSag)
+	pitch, tip := r.At(pitchAtSag), r.At(slopeTip)
 	if p := float64(pitch.Value); p >= 0 {
 		sag.Meaning = words.Of("The rear sinks more than the front and tips the saddle back by {0}. Good is resting on the bones without holding yourself.", pitch.Amount())
 	} else {
 		sag.Meaning = words.Of("The front sinks more than the rear and tips the saddle forward by {0}. Good is resting on the bones without sliding.", measure.Degrees(-p))
 	}
 	switch t := float64(grade.Value); {
+	case !grade.Exists():
 	case t < 0:
 		grade.Meaning = words.Of("On {0} the nose stands {1} up under you. If it presses, or you creep forward on every climb, go one degree nose-down and ride twice.", slope, measure.Degrees(-t))
 	default:
 		grade.Meaning = words.Of("On {0} the nose still points down.", slope)
 	}
-	explainLevel(level)
-	r.Tables = append(r.Tables, tiltTable(v, float64(pitch.Value)))
+	if level.Exists() {
+		explainLevel(level)
+	}
+	if tip.Exists() {
+		r.Tables = append(r.Tables, tiltTable(v, float64(pitch.Value), float64(tip.Value)))
+	} else {
+		none := words.Of("With the weight there one wheel carries nothing on this slope, so the suspension finds no rest. Check the grade and the place of the weight.")
+		grade.Meaning, level.Meaning = none, none
+	}
 	if stand.Value < 0 {
 		r.Note(calculators.CheckNote, "On the stand the nose points up. Bring it to level first, one degree at a time: for many riders that is all.")
 	} else if stand.Value > tiltUsualTo {
 		r.Note(calculators.CheckNote, "That is more nose-down than is usual. Ask whether the saddle is too high, too far back or the wrong shape, and watch your hands.")
 	}
-	if v.Of(measure.Grade) > 0 {
-		r.Note(calculators.PlainNote, "On a climb the fork comes up a little and the rear sinks further than at the sag you typed, so the nose stands a little higher still.")
+	if t := float64(tip.Value); t >= 0.05 {
+		r.Note(calculators.PlainNote, "The climb takes load off the fork and puts it on the rear: at a steady speed that tips the bike back by {0} beyond the sag you typed, which is counted in.", tip.Uncertain())
+	} else if t <= -0.05 {
+		r.Note(calculators.PlainNote, "The descent puts load on the fork and takes it off the rear: at a steady speed that tips the bike forward by {0} beyond the sag you typed, which is counted in.", measure.Degrees(-t))
 	}
 	r.Note(calculators.PlainNote, "Laboratory climbs at 8 degrees and 20 % gained 1.4 and about 3 % of efficiency with the nose down, and most riders with low back pain in one study improved; in one race the tilt went with pain in the buttocks. How far it may be tilted before the hands suffer, nobody has measured.")
 	r.Figure = tiltFigure(v, r)
@@ -64,7 +74,7 @@ func explainLevel(level *calculators.Answer) {
 }
 
 // tiltTable shows tilts on the stand from level to the usual end.
-func tiltTable(v calculators.Values, pitch float64) calculators.Table {
+func tiltTable(v calculators.Values, pitch, tip float64) calculators.Table {
 	t := calculators.Table{Name: "tilts", Caption: words.Of("One degree at a time"), Columns: []calculators.Column{
 		{Name: "saddle-tilt", Label: words.Of("On the stand"), Unit: "deg"},
 		{Name: "tilt-at-sag", Label: words.Of("With you aboard"), Unit: "deg"},
@@ -73,7 +83,7 @@ func tiltTable(v calculators.Values, pitch float64) calculators.Table {
 	slope := geometry.SlopeAngle(v.Of(measure.Grade))
 	for tilt := 0.0; tilt <= tiltUsualTo; tilt++ {
 		t.Rows = append(t.Rows, []words.Sayer{measure.Degrees(tilt), measure.Degrees(tilt - pitch),
-			measure.Degrees(tilt - pitch - slope)})
+			measure.Degrees(tilt - pitch - tip - slope)})
 	}
 	return t
 }
@@ -83,7 +93,7 @@ func tiltFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	stand := v.Of(measure.SaddleTilt)
 	grade, level := r.At(tiltOnGrade), r.At(tiltToBeLevel)
 	f := &drawing.Figure{Title: words.Of("The saddle on the stand, and on your climb"),
-		Description: words.Of("A saddle seen from the side. On the stand its nose points down by {0}, on the climb at sag by {1}, minus meaning up. To be level there the stand would read {2}.", measure.Degrees(stand), grade.Uncertain(), level.Amount())}
+		Description: words.Of("A saddle seen from the side. On the stand its nose points down by {0}, on the climb with somebody aboard by {1}, minus meaning up. To be level there the stand would read {2}.", measure.Degrees(stand), grade.Uncertain(), level.Amount())}
 	there := stand
 	if grade.Exists() {
 		there = float64(grade.Value)

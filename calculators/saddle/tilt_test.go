@@ -78,7 +78,9 @@ func TestDirectionsOfTheTilt(t *testing.T) {
 		require.Greater(t, then(tiltToBeLevel), at(tiltToBeLevel))
 		then = numbersOf(t, Tilt(), typed, 1.3, grade, front+more, rear)
 		require.Greater(t, then(tiltAtSag), at(tiltAtSag))
-		require.Less(t, then(tiltToBeLevel), at(tiltToBeLevel))
+		if grade < 15 { // on a steep climb a softer fork also comes up further
+			require.Less(t, then(tiltToBeLevel), at(tiltToBeLevel))
+		}
 		then = numbersOf(t, Tilt(), typed, 1.3, grade+more, front, rear)
 		require.InDelta(t, at(tiltAtSag), then(tiltAtSag), 1e-9)
 		require.Less(t, then(tiltOnGrade), at(tiltOnGrade))

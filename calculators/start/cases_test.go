@@ -29,6 +29,14 @@ func TestRepeatedReadingsAsAHandbookReckonsThem(t *testing.T) {
 			calctest.Is(medianReading, 1742.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364,
 				1e-3),
 		},
+	}, calctest.Case{
+		// An error is what was read less what is true (VIM, JCGM 200:2012, 2.16), so it
+		// is taken off: 1742.5 − 6. What scatters is not touched by it.
+		Typed:  "quantity=stature first=1747 second=1738 shared-error=6",
+		Source: "hand calculation, definition of an error from memory",
+		Want: []calctest.Want{
+			calctest.Is(medianReading, 1736.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364, 1e-3),
+		},
 	})
 }
 
@@ -49,7 +57,15 @@ func TestTheSurveysLineOnStature(t *testing.T) {
 		Typed:  "quantity=knee-height stature=1652 inseam=772 sex=f",
 		Source: "least squares over the open 2012 survey, women: knee 34.2 + 0.5518 · inside leg",
 		Want:   []calctest.Want{calctest.Is(estimated, 460.19, 0.1)},
+	}, calctest.Case{
+		Typed:  "quantity=knee-height stature=1652 inseam=772 sex=f own-difference=-17",
+		Source: "the same, of somebody whose knee is known to lie 17 mm lower than the average",
+		Want:   []calctest.Want{calctest.Is(estimated, 443.19, 0.1)},
 	})
+	// The ends of the answer are its ± below and above it.
+	x := r.At(estimated)
+	require.InDelta(t, 803.916-47.57, float64(x.Low), 0.15)
+	require.InDelta(t, 803.916+47.57, float64(x.High), 0.15)
 }
 
 // The tape runs between points that are known beforehand, in mm from the bottom
@@ -65,13 +81,13 @@ func TestKnownPointsComeBackFromTheirDistances(t *testing.T) {
 	offset := (frontX-headX)*sin - (headY-frontY)*cos
 
 	// From axle to axle the tape read 3 mm too much. Both ways to the front axle are
-	// weighted by their errors: 2² straight, 4² + 1² by the axles.
+	// weighted by their errors: 2² = 4 straight, 4² + 1.5² = 18.25 by the axles.
 	axles := math.Hypot(frontX-rearX, frontY-rearY) + 3
 	byAxles := math.Sqrt(axles*axles-(frontY-rearY)*(frontY-rearY)) + rearX
-	used := (17*frontX + 4*byAxles) / 21
+	used := (18.25*frontX + 4*byAxles) / 22.25
 
 	calctest.Cases(t, Tape(), calctest.Case{
-		Typed: fmt.Sprintf("bb-to-head-tube=%.9f rear-axle-to-head-tube=%.9f chainstay=%.9f±1 front-centre=%.9f±2 "+
+		Typed: fmt.Sprintf("bb-to-head-tube=%.9f rear-axle-to-head-tube=%.9f chainstay=%.9f±1.5 front-centre=%.9f±2 "+
 			"rear-axle-height=%v front-axle-height=%v bb-height=%v±0 wheelbase=%.9f±4 head-angle=%v",
 			math.Hypot(headX, headY), math.Hypot(headX-rearX, headY-rearY), math.Hypot(rearX, rearY), math.Hypot(frontX, frontY),
 			bbHeight+rearY, bbHeight+frontY, bbHeight, axles, angle),
@@ -101,6 +117,23 @@ func TestKnownPointsComeBackFromTheirDistances(t *testing.T) {
 			calctest.None(tapedForkOffset), calctest.None(tapedByAxles), calctest.None(tapedApart),
 		},
 	})
+}
+
+// What is said turns where a number changes its sign. The first bike is the one of the
+// points above in round numbers; in the second the head tube's top is moved to
+// (−20, 629), in the third the bottom bracket is 50 mm higher, above both axles.
+func TestWhatTheTapeSaysOfImpossibleBikes(t *testing.T) {
+	const behind, above = "comes out behind the bottom bracket", "stands above the line between the axles"
+	head := func(x float64) string {
+		return fmt.Sprintf("bb-to-head-tube=%v rear-axle-to-head-tube=%v ", math.Hypot(x, 629), math.Hypot(x+431, 600))
+	}
+	const rest = "chainstay=431.97 front-centre=793.06 rear-axle-height=366 front-axle-height=378 "
+	r := calctest.Answer(t, Tape(), head(463)+rest+"bb-height=337")
+	require.False(t, calctest.Says(r, behind) || calctest.Says(r, above))
+	r = calctest.Answer(t, Tape(), head(-20)+rest+"bb-height=337")
+	require.True(t, calctest.Says(r, behind))
+	r = calctest.Answer(t, Tape(), head(463)+rest+"bb-height=387")
+	require.True(t, calctest.Says(r, above))
 }
 
 // Which way each number goes: a head tube further from both points is higher or

@@ -1,10 +1,10 @@
 package start
 
 import (
+	"math"
 	"slices"
 
 	"plumbline/calculators"
-	"plumbline/calculators/body"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -24,6 +24,7 @@ func Repeat() *calculators.Calculator {
 			{Quantity: measure.Third, Example: "829", Optional: true},
 			{Quantity: measure.Helped, Example: "alone", Assume: calculators.Fixed(0, 0, "which is the less sure way")},
 			{Quantity: measure.SharedError, Folded: true, Assume: sharedError},
+			{Quantity: measure.OwnScatter, Folded: true, Assume: ownScatter},
 		},
 		Answers: []*calculators.Output{medianReading, readingsApart, technicalError},
 		Sources: []*literature.Source{literature.GUM2008, literature.Gordon2014, literature.CommonPractice},
@@ -65,6 +66,18 @@ func sharedError(v calculators.Values) (calculators.Assumption, bool) {
 	return calculators.Assumption{SD: sd, From: from}, true
 }
 
+// ownScatter is what the readings' own scatter adds to the shared error, so that both
+// together make what measure.MedianSD says of them, as in a field that holds all readings.
+func ownScatter(v calculators.Values) (calculators.Assumption, bool) {
+	if !v.Has(measure.First) || !v.Has(measure.Second) {
+		return calculators.Assumption{}, false
+	}
+	shared := v.SD(measure.SharedError)
+	both := measure.MedianSD(shared, taken(v))
+	return calculators.Assumption{SD: math.Sqrt(max(float64(both*both)-float64(shared*shared), 0)),
+		From: "from how far your readings lie apart"}, true
+}
+
 // taken returns the readings in rising order.
 func taken(v calculators.Values) []float64 {
 	x := make([]float64, 0, 3)
@@ -80,10 +93,11 @@ func taken(v calculators.Values) []float64 {
 func solveRepeat(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	x, q := taken(v), wanted(v)
 	n := len(x)
-	median := (x[(n-1)/2]+x[n/2])/2 + v.Of(measure.SharedError)
+	// An error is what was read less what is true.
+	median := measure.Median(x) - v.Of(measure.SharedError) - v.Of(measure.OwnScatter)
 	out.Set(medianReading, median)
 	out.Set(readingsApart, x[n-1]-x[0])
-	if sd, ok := body.RepeatError(x...); ok {
+	if sd, ok := measure.Scatter(x); ok {
 		out.Set(technicalError, sd)
 	}
 	if !q.Possible(median) {
@@ -114,8 +128,8 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 		spread.Meaning = words.Of("Close enough: up to {0} is good for {1}. There is no need to measure again.",
 			q.Amount(q.AgreeWithin()), q.Named())
 	}
-	error.Meaning = words.Of("How well you repeat yourself. It says nothing about a mistake made in every reading, so " +
-		"the ± of the first line adds the usual error of this length.")
+	error.Meaning = words.Of("How well you repeat yourself, as far as so few readings can tell. The ± of the first line has this scatter in it, and with it the usual error of this length, ± {0}: a landmark felt in the wrong place shows in no scatter.",
+		measure.Error{Amount: q.Amount(2 * v.SD(measure.SharedError))})
 	if !q.Plausible(float64(median.Value)) {
 		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and that the "+
 			"right length is picked.", q.Amount(float64(median.Value)), q.Named(), q.Amount(q.Low), q.Amount(q.High))

@@ -61,13 +61,54 @@ func TestReadingsThatDisagreeAreTakenAgain(t *testing.T) {
 	require.Equal(t, "first", problems[0].Input)
 }
 
-// TestHelpHalvesTheSharedError: ±10 mm alone and ±5 mm with help and three
-// readings are one standard deviation of the inside leg.
+// TestHelpHalvesTheSharedError: 10 mm alone and 5 mm with help are one standard deviation
+// of the inside leg. Three equal readings add nothing of their own.
 func TestHelpHalvesTheSharedError(t *testing.T) {
-	alone := run(t, Repeat(), "quantity=inseam", "first=830±0", "second=828±0", "third=832±0", "helped=alone")
-	help := run(t, Repeat(), "quantity=inseam", "first=830±0", "second=828±0", "third=832±0", "helped=help")
+	alone := run(t, Repeat(), "quantity=inseam", "first=830", "second=830", "third=830", "helped=alone")
+	help := run(t, Repeat(), "quantity=inseam", "first=830", "second=830", "third=830", "helped=help")
 	require.InDelta(t, 20, float64(alone.At(medianReading).Uncertainty), 1e-9)
 	require.InDelta(t, 10, float64(help.At(medianReading).Uncertainty), 1e-9)
+}
+
+// TestTheReadingsOwnScatterCounts: three equal readings, and three that lie far apart,
+// are no longer given the same ±. By hand (JCGM 100:2008, 4.2, 5.1.2 and G.4.1), for an
+// inside leg measured alone, whose shared error is 10 mm:
+//
+//	829; 829; 829   no scatter: ± 2 · 10 = 20
+//	800; 829; 860   s = 30.006, the middle one's standard error 0.6698 · s = 20.098,
+//	                u = √(20.098² + 10²) = 22.448, ν = 2/(20.098/22.448)⁴ = 3.113,
+//	                t₉₅ = 3.125: ± 70.15
+func TestTheReadingsOwnScatterCounts(t *testing.T) {
+	same := run(t, Repeat(), "quantity=inseam", "first=829", "second=829", "third=829")
+	apart := run(t, Repeat(), "quantity=inseam", "first=800", "second=829", "third=860")
+	require.InDelta(t, 20, float64(same.At(medianReading).Uncertainty), 1e-9)
+	require.InDelta(t, 70.15, float64(apart.At(medianReading).Uncertainty), 0.3)
+	// With help the shared error is 5: u = √(20.098² + 25) = 20.711, ν = 2.255, t₉₅ = 3.863.
+	helped := run(t, Repeat(), "quantity=inseam", "first=800", "second=829", "third=860", "helped=help")
+	require.InDelta(t, 3.863*20.711, float64(helped.At(medianReading).Uncertainty), 0.4)
+}
+
+// TestTheFieldAndTheCalculatorAgree: readings typed into one field, parted by semicolons,
+// get the median and the ± that the calculator makes of them.
+func TestTheFieldAndTheCalculatorAgree(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		q := rapid.SampledFrom(measure.RiderLengths).Draw(t, "length")
+		middle := (q.Low + q.High) / 2
+		x := rapid.SliceOfN(rapid.Float64Range(middle-20, middle+20), 2, 3).Draw(t, "readings")
+		typed, field := "quantity="+q.Key, ""
+		for i, name := range []string{" first=", " second=", " third="}[:len(x)] {
+			typed += name + measure.Exact(x[i])
+			field += measure.Exact(x[i]) + ";"
+		}
+		r, problems := Repeat().Run(calctest.Pairs(typed), nil)
+		if len(problems) > 0 {
+			return // beside the range of this length
+		}
+		g, why, ok := q.ParseRepeated(field, nil)
+		require.True(t, ok, why.Say(nil))
+		require.InDelta(t, g.Value, calctest.Value(r, medianReading), 1e-9)
+		require.InDelta(t, 2*q.SD(g), float64(r.At(medianReading).Uncertainty), 1e-6)
+	})
 }
 
 func TestTheOrderOfReadingsDoesNotMatter(t *testing.T) {

@@ -11,9 +11,11 @@ import (
 
 // moved makes a Solve of a function of the inputs at x.
 func moved(x []float64, f func(x []float64) []float64) uncertainty.Solve {
-	return func(i int, d float64, y []float64) bool {
+	return func(d, y []float64) bool {
 		at := append([]float64(nil), x...)
-		at[i] += d
+		for i := range at {
+			at[i] += d[i]
+		}
 		values := f(at)
 		copy(y, values)
 		return values != nil
@@ -41,6 +43,9 @@ func TestCurvedNumbers(t *testing.T) {
 	x := []float64{5}
 	require.InDelta(t, 9, uncertainty.Propagate(f(x), []float64{0.3}, moved(x, f)).Variance[0], 1e-9)
 	require.InDelta(t, 3.09*3.09, uncertainty.PropagateOneWay(f(x), []float64{0.3}, moved(x, f)).Variance[0], 1e-9)
+	// A number that falls, (x − 10)² at 4 ± 1: from 36 to 25 or 49, half of which is −12.
+	f = func(x []float64) []float64 { return []float64{(x[0] - 10) * (x[0] - 10)} }
+	require.InDelta(t, -12, uncertainty.Propagate([]float64{36}, []float64{1}, moved([]float64{4}, f)).Of[0][0], 1e-9)
 }
 
 // |x| at 0.1 ± 0.4 moves to 0.5 upwards and to 0.3 downwards, both up: half their
@@ -49,6 +54,17 @@ func TestAFoldTakesTheLargerMove(t *testing.T) {
 	f := func(x []float64) []float64 { return []float64{math.Abs(x[0])} }
 	x := []float64{0.1}
 	require.InDelta(t, 0.16, uncertainty.Propagate(f(x), []float64{0.4}, moved(x, f)).Variance[0], 1e-12)
+	// At −0.1 ± 0.4 it is the other way: 0.2 upwards, 0.4 downwards.
+	x = []float64{-0.1}
+	require.InDelta(t, 0.16, uncertainty.Propagate(f(x), []float64{0.4}, moved(x, f)).Variance[0], 1e-12)
+}
+
+// max(x, 0) at 0 ± 0.4 moves by 0.4 upwards and not at all downwards: that is an end
+// and no fold, and half the difference, 0.2, is taken as the law has it.
+func TestAnEndIsNoFold(t *testing.T) {
+	f := func(x []float64) []float64 { return []float64{max(x[0], 0)} }
+	x := []float64{0}
+	require.InDelta(t, 0.2, uncertainty.Propagate(f(x), []float64{0.4}, moved(x, f)).Of[0][0], 1e-12)
 }
 
 // √x at 0.09 ± 0.25 exists above only: √0.34 − √0.09. An input with an answer on

@@ -1,0 +1,7 @@
+package measure
+
+// For the tests of repeated readings.
+var (
+	OfMedian  = ofMedian
+	Student95 = student95
+)

@@ -1,0 +1,95 @@
+package start
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// mobilityFigure draws the two tests that need a picture, to scale on a body of the test
+// rider's size: the lunge at the wall, and the thigh held upright. A test that was not
+// taken is drawn at what is usual, without a number.
+func mobilityFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
+	p := figure.PersonOf(drawnStature, 0, fit.Sex(v))
+	lunge, _ := sides(v, measure.LungeLeft, measure.LungeRight)
+	knee, _ := sides(v, measure.KneeShortLeft, measure.KneeShortRight)
+	f := &drawing.Figure{
+		Title: words.Of("Knee to wall, and knee short of straight"),
+		Description: words.Of("On the left a foot before a wall, the heel on the floor and the knee against the wall: the big toe is {0} from it. On the right somebody lies on the back with one thigh upright; the shin stops {1} short of upright.",
+			said(measure.LungeLeft, lunge), said(measure.KneeShortLeft, knee)),
+	}
+	f.Add(figure.Floor(0, 2300))
+	drawLunge(f, p, lunge)
+	drawLying(f, p, knee)
+	frame(f, -60, -130, 2340, p.Hip+120)
+	return f
+}
+
+// said says a test's number, or that there is none.
+func said(q *measure.Quantity, x float64) words.Sayer {
+	if math.IsNaN(x) {
+		return words.Of("an unknown distance")
+	}
+	return q.Amount(x)
+}
+
+// orUsual returns x, or what is usual where nobody gave one.
+func orUsual(x float64, u usual) float64 {
+	if math.IsNaN(x) {
+		return u.Mean
+	}
+	return x
+}
+
+// drawLunge draws shin and foot before a wall at 0. The ankle stands a quarter of the
+// foot ahead of the heel, the knee touches the wall a shin away from it.
+func drawLunge(f *drawing.Figure, p figure.Person, given float64) {
+	toe := orUsual(given, lungeUsual)
+	heel := toe + p.Foot
+	shin := p.Knee - p.Ankle
+	ankle := at(heel-0.25*p.Foot, p.Ankle)
+	const half = 52 // of the knee's breadth, mm
+	across := min(ankle.X-half, 0.97*shin)
+	kneeAt := at(ankle.X-across, ankle.Y+math.Sqrt(float64(shin*shin)-float64(across*across)))
+	hip := kneeAt.Plus(drawing.Polar(35, p.Hip-p.Knee))
+	f.Add(figure.Wall(0, kneeAt.Y+330)...)
+	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: hip, B: kneeAt, Ra: 78, Rb: half},
+		drawing.Line{Role: drawing.Body, Fill: drawing.Sheet, Closed: true, Smooth: true, Points: []drawing.Point{
+			at(heel, 8), at(heel-4, 60), at(ankle.X+30, p.Ankle+20), at(ankle.X-45, p.Ankle+5),
+			at(toe+0.2*p.Foot, 34), at(toe, 22), at(toe, 3), at(toe+0.5*p.Foot, 2)}},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: kneeAt, B: ankle, Ra: half, Rb: 36},
+		note(at(heel, 10), at(1, 0.4), "Heel stays down"))
+	if !math.IsNaN(given) {
+		f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(toe, 0), Along: at(1, 0), Offset: -60,
+			Text: words.Of("{0}", measure.LungeLeft.Amount(given))})
+	}
+}
+
+// drawLying draws somebody on the back, head to the left, one leg flat and the other
+// thigh upright.
+func drawLying(f *drawing.Figure, p figure.Person, given float64) {
+	short := orUsual(given, kneeUsualMen)
+	thigh, shin := p.Hip-p.Knee, p.Knee-p.Ankle
+	hip := at(1420, 95)
+	kneeAt := hip.Plus(at(0, thigh))
+	ankle := kneeAt.Plus(drawing.Polar(90-short, shin))
+	toe := ankle.Plus(drawing.Polar(90-short+80, 0.6*p.Foot))
+	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: hip, B: at(hip.X+thigh, 62), Ra: 82, Rb: 52},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X+thigh, 62), B: at(hip.X+thigh+shin, 45), Ra: 52, Rb: 36},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X-500, 110), B: hip, Ra: 105, Rb: 95},
+		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: at(hip.X-740, 112), Radius: 100},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: ankle, B: toe, Ra: 30, Rb: 18},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: kneeAt, B: ankle, Ra: 52, Rb: 36},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: hip, B: kneeAt, Ra: 82, Rb: 52},
+		note(hip.Plus(at(0, thigh/2)), at(-1, 0.2), "Thigh held upright"),
+		note(at(hip.X+thigh+0.4*shin, 90), at(0.4, 1), "Other leg flat"))
+	if !math.IsNaN(given) {
+		f.Add(drawing.Angle{Role: drawing.Hot, Vertex: kneeAt, From: 90 - short, To: 90, Radius: 0.8 * shin, ArmTo: shin,
+			Text: words.Of("{0}", measure.KneeShortLeft.Amount(given))})
+	}
+}
