@@ -8,11 +8,12 @@ import (
 	"plumbline/calculators/measure"
 )
 
-// What is read off a label, a tree or a trail, or is a scale's number, has no length
+// What is read off a label, a sheet or a clinician’s picture, a tree or a trail, or is a scale's number, has no length
 // on a body or a bike to draw.
 var undrawn = map[string]bool{"angle-headset": true, "front-tyre": true, "rear-tyre": true,
 	"new-front-tyre": true, "new-rear-tyre": true, "grade": true, "tree-gap": true, "first": true, "second": true,
-	"third": true, "shock-stroke": true}
+	"third": true, "shock-stroke": true,
+	"pedal-float": true, "hip-width": true}
 
 // TestEveryFormHasInstructions walks all forms: whatever is asked for says how it is
 // taken or what it means, and a length or an angle of a body or a bike has a picture.

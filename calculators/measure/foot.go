@@ -113,10 +113,11 @@ var (
 	ToeOut = &Quantity{Key: "toe-out", Label: "Toes outwards", Unit: Deg, Low: -10, High: 25, Least: -40,
 		Most: 60, Repeat: 3,
 		How: Instruction{
-			Text: "Sit on a table’s edge, let the lower legs hang and look down: read the angle by which a foot " +
-				"points outwards from straight ahead. Inwards counts as negative.",
-			Slip: "The knees are turned along with the feet. They have to point straight ahead.",
-			Who:  Eased, Take: "card or set square, pencil", Minutes: 4, Figure: "measure-toe-out"}}
+			Text: "Walk on the spot over a line on card with closed eyes, stop, and let a helper draw round both " +
+				"feet. Measure each foot’s angle to the line and enter the mean. Inwards counts as negative.",
+			Why:  "A foot that hangs from a table’s edge would do as well, but it is hard to read from above.",
+			Slip: "You look down while you stop, and the feet follow the line.",
+			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out"}}
 	ShoeSize = &Quantity{Key: "shoe-size", Label: "Shoe size", Unit: One, Low: 1, High: 52, Least: 0, Most: 400,
 		How: Instruction{
 			Text: "Read the size on the label inside a shoe that fits, and choose which system it is in."}}
@@ -175,19 +176,19 @@ var (
 			Text: "Lay a straightedge across the crank’s outer face at the pedal, parallel to the bike. Measure from " +
 				"it to the arm’s outer face at the crank axle.",
 			Slip: "The straightedge follows the slanting arm. Hold it parallel to the wheels.",
-			Who:  Eased, Take: "straightedge, ruler", Minutes: 3, Figure: "measure-foot-offset"}}
+			Who:  Eased, Take: "straightedge, ruler", Minutes: 3, Figure: "measure-arm-set-in"}}
 	StayWidth = &Quantity{Key: "stay-width", Label: "Stays, outside to outside", Unit: Mm, Low: 80, High: 170,
 		Least: 40, Most: 255, Repeat: 3,
 		How: Instruction{
 			Text: "Measure across the outer faces of both chainstays, about 180 mm behind the bottom bracket, where " +
 				"the heels pass.",
 			Slip: "A cable or chain guard on the stay is left out. Count what the heel would touch.",
-			Take: "callipers, or two straightedges and a ruler", Minutes: 3, Figure: "measure-q-factor"}}
+			Take: "callipers, or two straightedges and a ruler", Minutes: 3, Figure: "measure-stay-width"}}
 	RearEndWidth = &Quantity{Key: "rear-end-width", Label: "Rear end, outside to outside", Unit: Mm, Low: 130,
 		High: 230, Least: 65, Most: 345, Repeat: 3,
 		How: Instruction{
 			Text: "Measure across the outermost parts at the rear axle: frame, axle, brake and gear mechanism. Where " +
 				"one side stands out further, take twice the distance from the wheel’s middle.",
 			Slip: "The gear mechanism is forgotten; it is what a heel touches first.",
-			Take: "two straightedges, ruler", Minutes: 3, Figure: "measure-q-factor"}}
+			Take: "two straightedges, ruler", Minutes: 3, Figure: "measure-rear-end-width"}}
 )
