@@ -15,7 +15,7 @@ import (
 // calculators in guide order.
 var all = []*calculators.Calculator{
 	start.Depth(), start.Repeat(), start.Missing(), start.Mobility(), start.Tape(),
-	frame.Geometry(), frame.Sag(), frame.Climb(), frame.ChangeOfParts(), frame.Size(),
+	frame.Geometry(), frame.Sag(), frame.Climb(), frame.ChangeOfParts(), frame.Size(), frame.Trial(),
 	feet.Pedals(), feet.Cleat(), feet.FootAngle(), feet.Stance(), feet.Crank(), feet.Shoe(), feet.Difference(),
 	saddle.Height(), saddle.Knee(), saddle.Setback(), saddle.Tilt(), saddle.Width(), saddle.Dropper(),
 	cockpit.Grip(), cockpit.Ready(), cockpit.Seated(), cockpit.Stem(), cockpit.Width(), cockpit.Lever(), cockpit.Same(),

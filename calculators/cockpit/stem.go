@@ -1,7 +1,6 @@
 package cockpit
 
 import (
-	"math"
 	"slices"
 
 	"plumbline/calculators"
@@ -132,85 +131,26 @@ func solveStem(v calculators.Values, out calculators.Numbers) *calculators.Probl
 }
 
 // near5 is how near a combination has to come to be listed, mm.
-const near5 = 5
+const near5 = fit.NearGrips
 
-// Stems that are sold and the norm with its window, mm: common practice.
-const (
-	shortestStem, longestStem, stemSize = 30, 60, 5
-	normStem, normWindow                = 40, 10
-	spacerRing                          = 5
-)
+// The norm of stems with its window, mm: common practice.
+const normStem, normWindow = fit.NormStem, 10
 
-// combination is one set of parts.
+// combination is one set of parts, as fit.Combination names its fields.
 type combination struct {
-	parts geometry.Cockpit
-	miss  geometry.Point // where it puts the grips, less the target
-	off   float64        // the length of that
-	// changed counts the parts that have to be bought: stem and bar. Spacers
-	// cost nothing.
+	parts   geometry.Cockpit
+	miss    geometry.Point
+	off     float64
 	changed int
-	over    float64 // spacers beyond what the steerer allows, mm; 0 where unknown
+	over    float64
 }
 
-// combine returns, for each stem, angle and rise that is sold, the spacers in
-// whole steps that come nearest to the target, the nearest first, and how many of
-// these come within 5 mm.
+// combine returns the parts on sale that come near the target, the nearest first, and
+// how many of them come within 5 mm.
 func (w wanted) combine(allowed float64) (list []combination, within int) {
-	stems := []float64{w.parts.Stem}
-	for s := float64(shortestStem); s <= longestStem; s += stemSize {
-		if s != w.parts.Stem {
-			stems = append(stems, s)
-		}
-	}
-	angles := []float64{w.parts.StemAngle}
-	for _, a := range []float64{0, 6, -6, -w.parts.StemAngle} {
-		if !slices.Contains(angles, a) {
-			angles = append(angles, a)
-		}
-	}
-	up := geometry.SpacerVector(1, w.bike.HeadAngle)
-	for _, stem := range stems {
-		for _, angle := range angles {
-			for _, more := range [5]float64{0, 10, -10, 20, -20} {
-				c := combination{parts: w.parts}
-				c.parts.Stem, c.parts.StemAngle, c.parts.Rise = stem, angle, w.parts.Rise+more
-				if stem != w.parts.Stem || angle != w.parts.StemAngle {
-					c.changed++
-				}
-				if more != 0 {
-					c.changed++
-				}
-				h, ok := c.parts.Hold(w.bike)
-				if !ok {
-					continue
-				}
-				steps := math.Round(w.target.Sub(h.Grip).Dot(up) / spacerRing)
-				c.parts.Spacers = math.Max(0, w.parts.Spacers+steps*spacerRing)
-				if h, ok = c.parts.Hold(w.bike); !ok {
-					continue
-				}
-				c.miss = h.Grip.Sub(w.target)
-				c.off = c.miss.Length()
-				if !math.IsNaN(allowed) {
-					c.over = math.Max(0, c.parts.Spacers-allowed)
-				}
-				list = append(list, c)
-			}
-		}
-	}
-	slices.SortStableFunc(list, func(a, b combination) int {
-		// What differs by less than a millionth of a mm differs by rounding alone:
-		// there the one with fewer parts to buy comes first.
-		switch x, y := math.Round(1e6*a.off), math.Round(1e6*b.off); {
-		case x < y:
-			return -1
-		case x > y:
-			return 1
-		}
-		return a.changed - b.changed
-	})
-	for within < len(list) && list[within].off <= near5+1e-6 {
-		within++
+	found, within := fit.Combine(w.bike, w.parts, w.target, allowed, w.parts.Roll)
+	for _, c := range found {
+		list = append(list, combination{c.Parts, c.Miss, c.Off, c.Changed, c.Over})
 	}
 	return list, within
 }
@@ -238,19 +178,4 @@ func simplest(list []combination) int {
 		}
 	}
 	return best
-}
-
-// allowedSpacers returns the greatest stack under the stem: the maker's limit and
-// what the steerer holds now, whichever is less; NaN where neither is known.
-func allowedSpacers(v calculators.Values) float64 {
-	allowed := math.NaN()
-	if v.Has(measure.SpacersAbove) {
-		allowed = v.Of(measure.Spacers) + v.Of(measure.SpacersAbove)
-	}
-	if v.Has(measure.SpacersLimit) {
-		if limit := v.Of(measure.SpacersLimit); math.IsNaN(allowed) || limit < allowed {
-			allowed = limit
-		}
-	}
-	return allowed
 }

@@ -6,6 +6,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -15,7 +16,7 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	allowed := allowedSpacers(v)
+	allowed := fit.AllowedSpacers(v)
 	explainSpacers(v, w, r, allowed)
 	for _, o := range []*calculators.Output{gripXAfter, gripYAfter} {
 		r.At(o).Meaning = words.Of("Measure it again on the bike afterwards: it should match to a few millimetres.")

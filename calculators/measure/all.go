@@ -20,7 +20,7 @@ var all = []*Quantity{
 	NewForkLength, NewForkOffset, NewFrontRim, NewRearRim, NewFrontTyre, NewRearTyre, AngleHeadset, HeadsetPivot,
 	NewReach, NewStack, NewHeadAngle, NewSeatAngle, NewSeatAngleHeight, NewSeatTubeAngle, NewCrankLength,
 	NewPedalHeight, NewSoleHeight, NewCleatBehindBall, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep,
-	NewForkTravel, NewRearTravel,
+	NewForkTravel, NewRearTravel, NewChainstay, NewBBDrop, NewSeatTubeLength, NewStemLength,
 
 	FrontRim, RearRim, FrontTyre, RearTyre, FrontRadius, RearRadius, CrankLength,
 

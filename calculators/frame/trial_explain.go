@@ -1,0 +1,166 @@
+package frame
+
+import (
+	"math"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/fit"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// trialRows is how many sets of parts are listed.
+const trialRows = 6
+
+// railRoom is about how far a saddle slides on its rails from their middle, mm: common
+// practice.
+const railRoom = 15
+
+func explainTrial(v calculators.Values, r *calculators.Result) {
+	s, p := trialOf(v)
+	if p != nil {
+		return
+	}
+	list, near := s.lent(v)
+	explainTrialHands(s, r, list, near)
+	r.Tables = append(r.Tables, trialParts(s, list, near), trialRest(r))
+	r.Note(calculators.PlainNote,
+		"Ride both settings three times each on one stretch that you know, in an order drawn by lot and saddle and tyres unchanged, and score every ride before you talk about it. Chapter The test ride’s ride-scores then says whether the difference is more than chance.")
+	r.Note(calculators.PlainNote,
+		"This answers one question, whether you like your hands there. A longer front turns and brakes otherwise, and no part lends you that: ride the real size before you pay.")
+	r.Figure = trialFigure(s, r, list)
+}
+
+// explainTrialHands says how far away the size's hands are, and how to get there.
+func explainTrialHands(s trialPair, r *calculators.Result, list []fit.Combination, near int) {
+	ahead, above, stem, height, saddle := r.At(trialAhead), r.At(trialAbove), r.At(trialStem), r.At(trialHeight),
+		r.At(trialSaddle)
+	way := math.Hypot(float64(ahead.Value), float64(above.Value))
+	switch {
+	case way <= fit.NearGrips:
+		ahead.Meaning = words.Of("Standing, your hands are there already, within {0}. What would differ is under you and before you: see what no part imitates.", measure.Millimetres(fit.NearGrips))
+	case near > 0:
+		ahead.Meaning = words.Of("Standing, this is what the size does to your hands with the same bar. Your bike can do it too: {0}.", lentParts(s, list[0]))
+	default:
+		ahead.Meaning = words.Of("Standing, this is what the size does to your hands. No stem of {0} to {1} with the spacers that your steerer allows gets there, so only a ride on the size itself can tell.", measure.Millimetres(fit.ShortestStem), measure.Millimetres(fit.LongestStem))
+	}
+	above.Meaning = words.Of("More stack brings the bar up. Rise and spacers give it on your bike.")
+	stem.Meaning = words.Of("With this much on the stem your hands are as far ahead, though the steering feels the longer lever too: the front wheel answers a little slower and your hands swing further.")
+	if stem.Value < 0 {
+		stem.Meaning = words.Of("With this much less of stem your hands are as near, though the steering feels the shorter lever too: it answers a little quicker.")
+	}
+	height.Meaning = words.Of("Rings under the stem come in steps of 5 mm; a bar with more rise or a little roll does the rest.")
+	switch d := math.Abs(float64(saddle.Value)); {
+	case !saddle.Exists():
+		saddle.Meaning = words.Of("Give {0}, and the page says where that size’s saddle would be.", measure.SaddleHeight.Named())
+	case d <= 2:
+		saddle.Meaning = words.Of("Seated, saddle and feet lie alike on both, so the same parts put your hands right seated too.")
+	case d <= railRoom:
+		saddle.Meaning = words.Of("For the ride seated, slide the saddle so far on its rails and keep its height: then saddle, feet and hands lie as on that size. Slide it back for your own setting.")
+	default:
+		saddle.Meaning = words.Of("More than rails give from their middle, about {0}: judge that size standing, and only part of it seated.", measure.Millimetres(railRoom))
+	}
+}
+
+// lentParts names a set of parts.
+func lentParts(s trialPair, c fit.Combination) words.Text {
+	return words.Of("a stem of {0} at {1}, {2} of spacers, a bar of {3} rise rolled to {4}", measure.Millimetres(c.Parts.Stem),
+		measure.Degrees(c.Parts.StemAngle), measure.Millimetres(c.Parts.Spacers), measure.Millimetres(c.Parts.Rise),
+		measure.Degrees(c.Parts.Roll))
+}
+
+// trialParts lists what to borrow.
+func trialParts(s trialPair, list []fit.Combination, near int) calculators.Table {
+	t := calculators.Table{Name: "parts", Caption: words.Of("What to borrow: your hands within {0} of that size’s",
+		measure.Millimetres(fit.NearGrips)),
+		Columns: []calculators.Column{
+			{Name: "stem", Label: words.Of("Stem"), Unit: "mm"},
+			{Name: "angle", Label: words.Of("Angle"), Unit: "deg"},
+			{Name: "spacers", Label: words.Of("Spacers"), Unit: "mm"},
+			{Name: "rise", Label: words.Of("Rise"), Unit: "mm"},
+			{Name: "roll", Label: words.Of("Roll"), Unit: "deg"},
+			{Name: "off", Label: words.Of("Off by"), Unit: "mm"},
+			{Name: "borrow", Label: words.Of("To borrow")},
+		}}
+	shown := list[:min(trialRows, near)]
+	if near > 0 {
+		t.Starred = 1
+	} else {
+		t.Caption = words.Of("Nothing that a shop can lend comes within {0}. The nearest", measure.Millimetres(fit.NearGrips))
+		shown = list[:min(trialRows/2, len(list))]
+	}
+	for _, c := range shown {
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(c.Parts.Stem), measure.Degrees(c.Parts.StemAngle),
+			measure.Millimetres(c.Parts.Spacers), measure.Millimetres(c.Parts.Rise), measure.Degrees(c.Parts.Roll),
+			measure.Amount{Value: c.Off, Unit: measure.Mm, Extra: 1}, toBorrow(s, c)})
+	}
+	return t
+}
+
+// toBorrow says which parts a set takes.
+func toBorrow(s trialPair, c fit.Combination) words.Text {
+	stem := c.Parts.Stem != s.parts.Stem || c.Parts.StemAngle != s.parts.StemAngle
+	switch bar := c.Parts.Rise != s.parts.Rise; {
+	case stem && bar:
+		return words.Of("stem and bar")
+	case stem:
+		return words.Of("a stem")
+	case bar:
+		return words.Of("a bar")
+	}
+	return words.Of("nothing: your own parts")
+}
+
+// trialRest shows what no part imitates.
+func trialRest(r *calculators.Result) calculators.Table {
+	t := calculators.Table{Name: "unmatched", Caption: words.Of("What no part can imitate"),
+		Columns: []calculators.Column{
+			{Name: "number", Label: words.Of("Number")},
+			{Name: "this", Label: words.Of("Your bike")},
+			{Name: "that", Label: words.Of("That size")},
+			{Name: "change", Label: words.Of("Difference")},
+			{Name: "without", Label: words.Of("So the trial cannot tell")},
+		}}
+	for _, n := range unmatchedAll {
+		by := r.At(n.by)
+		var change words.Sayer = words.Of("–")
+		if by.Exists() {
+			change = withUnit(signed{by.Uncertain()})
+		}
+		t.Rows = append(t.Rows, []words.Sayer{words.Of(by.Output.Label), withUnit(said(r.At(n.this))), withUnit(said(r.At(n.that))),
+			change, n.without})
+	}
+	return t
+}
+
+// trialFigure draws the reader's bike with the borrowed parts over the size itself, the
+// bottom bracket in one place: the hands meet, the wheels do not.
+func trialFigure(s trialPair, r *calculators.Result, list []fit.Combination) *drawing.Figure {
+	wheel := s.size.Front.X - s.bike.Front.X
+	f := &drawing.Figure{Title: words.Of("Your bike with the borrowed parts, over that size"),
+		Description: words.Of("Two bikes from the side with the bottom bracket in one place: yours in ink with the parts to borrow, the size in question in thin lines. The grips lie {0} ahead of yours and {1} above them; the front axle stands {2} further forward, which no part changes.",
+			r.At(trialAhead).Uncertain(), r.At(trialAbove).Uncertain(), measure.Millimetres(wheel))}
+	is := figure.Build{Bike: s.bike, Cockpit: s.parts, FrontRim: s.bike.FrontRadius*2 - 122,
+		RearRim: s.bike.RearRadius*2 - 122, Crank: 170, CrankAngle: 90, Saddle: s.bike.Stack() + 75}
+	if s.seated {
+		is.Saddle = s.saddle.Length()
+	}
+	is.SeatTube = min(0.68*s.bike.Stack(), is.Saddle-180)
+	was := is
+	was.Bike, was.Cockpit = s.size, s.new
+	if len(list) > 0 {
+		is.Cockpit = list[0].Parts
+	}
+	f.Add(figure.Over(was, is)...)
+	now, there := figure.At(s.now.Grip), figure.At(s.there.Grip)
+	f.Add(drawing.Cross{Role: drawing.Before, At: now, Size: 24}, drawing.Cross{Role: drawing.Hot, At: there, Size: 34},
+		drawing.Label{Role: drawing.Hot, At: there, Side: drawing.Point{X: 1, Y: 1}, Leader: true,
+			Text: words.Of("that size’s grips")},
+		drawing.Label{Role: drawing.Before, At: now, Side: drawing.Point{X: -1, Y: 1}, Leader: true,
+			Text: words.Of("your grips now")},
+		drawing.Label{Role: drawing.Before, At: figure.At(s.size.Front), Side: drawing.Point{X: 1, Y: -0.3}, Leader: true,
+			Text: words.Of("front axle: {0}", measure.Difference{Amount: measure.Millimetres(wheel)})})
+	return f
+}
