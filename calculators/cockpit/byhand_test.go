@@ -111,7 +111,7 @@ func propagates(t *testing.T, c *calculators.Calculator, record numbers, choices
 	}
 	r := calctest.Answer(t, c, typed)
 	middle := byHand(record)
-	variance, folds := map[*calculators.Output]float64{}, map[*calculators.Output]bool{}
+	variance := map[*calculators.Output]float64{}
 	for key, u := range sd {
 		up, down := byHand(record.with(numbers{key: record[key] + u})),
 			byHand(record.with(numbers{key: record[key] - u}))
@@ -119,7 +119,6 @@ func propagates(t *testing.T, c *calculators.Calculator, record numbers, choices
 			move := (up[o] - down[o]) / 2
 			if (up[o]-y)*(down[o]-y) > 0 { // a fold: the larger of the two moves counts
 				move = math.Max(math.Abs(up[o]-y), math.Abs(down[o]-y))
-				folds[o] = true
 			}
 			variance[o] += move * move
 		}
@@ -130,9 +129,12 @@ func propagates(t *testing.T, c *calculators.Calculator, record numbers, choices
 			continue
 		}
 		assert.InDelta(t, y, calctest.Value(r, o), 1e-5, "%s: %s", c.Name, o.Name)
-		within := 1e-4
-		if folds[o] { // the law is no judge of a fold: its ± is simulated
-			within = 0.8 * math.Sqrt(variance[o])
+		within := 5e-4
+		if o.Name == "left-over" || o.Name == "elbow-bend" {
+			// Never below zero, and near straight: both bend where several errors meet, and
+			// then a simulation's ± stands, which the law meets only roughly. The coverage
+			// test is the judge there.
+			within = max(within, 0.25*2*math.Sqrt(variance[o]))
 		}
 		assert.InDelta(t, 2*math.Sqrt(variance[o]), float64(r.At(o).Uncertainty), within, "%s: ± of %s", c.Name, o.Name)
 	}
