@@ -135,5 +135,5 @@ func TestSimulatedNumbers(t *testing.T) {
 	require.True(t, e.Simulated[1])
 	require.False(t, e.Simulated[3], "a sum is straight")
 	require.Equal(t, e, propagate(f(x), u, moved(x, f)))
-	require.False(t, propagate(f(x), u, 1, moved(x, f)).Simulated[1], "not held, so not looked at")
+	require.False(t, uncertainty.Propagate(f(x), u, 1, moved(x, f)).Simulated[1], "not held, so not looked at")
 }
