@@ -229,6 +229,10 @@ func noteSizes(v calculators.Values, r *calculators.Result) {
 	}
 	r.Note(calculators.PlainNote,
 		"Standing is shown and not judged: the elbow changes by about a degree over stems of 30 to 50 mm, so it cannot tell two near sizes apart. Ride both.")
+	if !v.Has(measure.GripX) || !v.Has(measure.GripY) {
+		r.Note(calculators.CheckNote,
+			"Without the grips of a bike that you know no size can be called the nearest: the numbers above are those of the first line. Strike out the sizes whose post or stand-over does not fit, and of those left ride the two in the middle before you choose. What a friend’s bike that you liked measures serves as well as your own.")
+	}
 	if !v.Has(measure.PostLength) {
 		r.Note(calculators.PlainNote,
 			"Give {0}, and each size also says whether that post holds your saddle with both minimum insertions met.",

@@ -219,3 +219,29 @@ func TestHalfAPlaceIsNone(t *testing.T) {
 		require.False(t, r.At(sizeAbove).Exists(), half)
 	}
 }
+
+// TestARiderWithoutABike: no saddle height and no grips. The saddle then stands where the
+// tests' own rider, ankle at the bottom of the stroke and hip 19 mm above the saddle, bends
+// the knee by 35 degrees on a seat line of 76.5; the sizes are still told apart, and nothing
+// is called the nearest.
+func TestARiderWithoutABike(t *testing.T) {
+	who := rider{stature: 1779, inseam: 841, trochanter: 887, crank: 172.5, pedal: 14, sole: 11, cleat: 7}
+	ankle := who.ankleAt(vec{who.crank * math.Cos(rad(76.5)), -who.crank * math.Sin(rad(76.5))}, 20-12*math.Sin(rad(90+76.5-20)))
+	neutral := root(200, 1400, func(h float64) float64 {
+		return towards(180-76.5).times(h).plus(vec{0, 19}).minus(ankle).length() - spans(who.thigh(), who.shank(), 35)
+	})
+	r := calctest.Answer(t, Size(), twoSizes+" sex=m stature=1779 inseam=841 trochanter-height=887 crank-length=172.5 "+
+		"pedal-height=14 sole-height=11 cleat-behind-ball=7").Complete()
+	used := r.Inputs["saddle-height"]
+	require.True(t, used.Assumed)
+	require.InDelta(t, neutral, float64(used.Value.(calculators.Number)), 1e-6)
+	require.EqualValues(t, 20, used.Uncertainty)
+	require.False(t, r.At(sizeAhead).Exists())
+	require.True(t, r.At(sizeDropper).Exists())
+	require.True(t, r.At(sizeTrunk).Exists())
+	require.True(t, calctest.Says(r, "no size can be called the nearest"))
+	require.False(t, calctest.Says(calctest.Answer(t, Size(), twoSizes+" inseam=830 stature=1740 grip-x=450 grip-y=720"), "no size can be called"))
+	// Feet above the knee leave no leg.
+	_, problems := Size().Run(calctest.Pairs(twoSizes+" inseam=841 stature=1779 trochanter-height=480"), nil)
+	require.Len(t, problems, 1)
+}

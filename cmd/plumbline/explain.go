@@ -91,7 +91,9 @@ func exampleArguments(c *calculators.Calculator) string {
 			continue
 		}
 		if in.Is() == measure.List {
-			b.WriteString(" " + in.Key + "=@" + in.Key + ".csv")
+			// The table itself, so that the example runs in any folder: a shell keeps the
+			// line ends inside the quotes.
+			b.WriteString(" '" + in.Key + "=" + in.Example + "'")
 			continue
 		}
 		b.WriteString(" " + in.Key + "=" + in.Example)
