@@ -25,7 +25,7 @@ func Degrees(x float64) Amount { return Amount{Value: x, Unit: Deg} }
 // Percentage makes an amount of percent.
 func Percentage(x float64) Amount { return Amount{Value: x, Unit: Percent} }
 
-// Say writes the amount as r reads it, for example "832 mm" or "32.76 in".
+// Say writes the amount as r reads it, for example "832 mm" or "32 3/4 in".
 func (a Amount) Say(r *words.Reader) string {
 	return WithUnit(a.Number(r), a.Unit.ReadIn(r))
 }
@@ -33,19 +33,53 @@ func (a Amount) Say(r *words.Reader) string {
 // Number writes the amount without its unit.
 func (a Amount) Number(r *words.Reader) string {
 	u := a.Unit.ReadIn(r)
+	if u == Inch && a.Extra == 0 {
+		return sixteenths(math.Round(a.Value / u.Base * 16))
+	}
 	return Decimal(a.Value/u.Base, u.Digits+a.Extra, r)
+}
+
+// sixteenths writes a whole number of sixteenths as a rule of inches is read: "32 3/4",
+// "−1/16", "0".
+func sixteenths(n float64) string {
+	if math.IsNaN(n) || math.Abs(n) >= 1e9 { // far beyond any rule
+		return Decimal(n/16, 0, nil)
+	}
+	all := int64(math.Abs(n))
+	whole, part, of := all/16, all%16, int64(16)
+	for part%2 == 0 && part > 0 {
+		part, of = part/2, of/2
+	}
+	s := ""
+	if n < 0 {
+		s = "−"
+	}
+	if whole > 0 || part == 0 {
+		s += strconv.FormatInt(whole, 10)
+	}
+	if part == 0 {
+		return s
+	}
+	if whole > 0 {
+		s += "\u00a0"
+	}
+	return s + strconv.FormatInt(part, 10) + "/" + strconv.FormatInt(of, 10)
 }
 
 // Margin writes the amount as the ± behind a value: never rounded down, so that
 // what is printed is never better than what was found.
 func (a Amount) Margin(r *words.Reader) string {
 	u := a.Unit.ReadIn(r)
+	// A hair is taken off first, or 0.1 + 0.2 would be rounded up to 0.4.
+	const hair = 1e-6
+	if u == Inch && a.Extra == 0 {
+		return sixteenths(math.Ceil(a.Value/u.Base*16 - hair))
+	}
 	scale := 1.0
 	for range u.Digits + a.Extra {
 		scale *= 10
 	}
-	// A hair is taken off first, or 0.1 + 0.2 would be rounded up to 0.4.
-	up := math.Ceil(a.Value/u.Base*scale-1e-6) / scale
+	up := math.Ceil(a.Value/u.Base*scale-hair) / scale
 	return Decimal(up, u.Digits+a.Extra, r)
 }
 

@@ -29,7 +29,18 @@ func TestAnAmountIsSaidInTheReadersUnit(t *testing.T) {
 		{measure.Millimetres(832), nil, "832\u00a0mm"},
 		{measure.Millimetres(832.4), nil, "832\u00a0mm"},
 		{measure.Millimetres(832), comma, "83,2\u00a0cm"},
-		{measure.Millimetres(832), inches, "32.76\u00a0in"},
+		// 832/25.4 = 32.756; × 16 is 524.1 sixteenths, 32 wholes and 12 sixteenths.
+		{measure.Millimetres(832), inches, "32\u00a03/4\u00a0in"},
+		{measure.Millimetres(25.4), inches, "1\u00a0in"},
+		{measure.Millimetres(-26.9875), inches, "−1\u00a01/16\u00a0in"}, // 17/16 × 25.4
+		{measure.Millimetres(-3.175), inches, "−1/8\u00a0in"},           // an eighth, without a whole
+		{measure.Millimetres(-0.7), inches, "0\u00a0in"},                // less than half a sixteenth, 0.79 mm
+		{measure.Millimetres(0.9), inches, "1/16\u00a0in"},
+		{measure.Millimetres(25), inches, "1\u00a0in"}, // 15.7 sixteenths
+		{measure.Millimetres(math.NaN()), inches, "–\u00a0in"},
+		{measure.Millimetres(math.Inf(1)), inches, "–\u00a0in"},
+		{measure.Millimetres(25.4e12), inches, "1000000000000\u00a0in"},
+		{measure.Amount{Value: 31.6, Unit: measure.Mm, Extra: 1}, inches, "1.244\u00a0in"}, // finer than a rule
 		{measure.Amount{Value: 832.44, Unit: measure.Mm, Extra: 1}, nil, "832.4\u00a0mm"},
 		{measure.Degrees(-6.04), nil, "−6.0°"},
 		{measure.Degrees(64.5), comma, "64,5°"},
@@ -54,8 +65,7 @@ func TestAMarginIsNeverPrintedSmallerThanItIs(t *testing.T) {
 		x := rapid.Float64Range(0, 1e4).Draw(t, "x")
 		for _, r := range []*words.Reader{nil, inches} {
 			a := measure.Millimetres(x)
-			printed, err := strconv.ParseFloat(a.Margin(r), 64)
-			require.NoError(t, err)
+			printed := sum(t, a.Margin(r))
 			assert.GreaterOrEqual(t, printed*measure.Mm.ReadIn(r).Base, x-1e-4)
 		}
 	})
@@ -67,9 +77,43 @@ func TestAValueIsSaidWithItsMargin(t *testing.T) {
 		return measure.Uncertain{Amount: measure.Millimetres(736.6), Plus: plus}.Say(r)
 	}
 	assert.Equal(t, "737\u00a0±\u00a022\u00a0mm", say(21.2, nil))
-	assert.Equal(t, "29.00\u00a0±\u00a00.84\u00a0in", say(21.2, inches)) // 736.6/25.4 = 29, 21.2/25.4 = 0.835
+	assert.Equal(t, "29\u00a0±\u00a07/8\u00a0in", say(21.2, inches)) // 736.6/25.4 = 29; 0.835 rounded up
 	assert.Equal(t, "737\u00a0mm", say(0, nil))
 	assert.Equal(t, "737\u00a0mm", say(math.NaN(), nil))
+}
+
+// sum adds the parts of what is written as a decimal or as "1 3/16".
+func sum(t require.TestingT, written string) (x float64) {
+	for part := range strings.SplitSeq(written, "\u00a0") {
+		top, bottom, fraction := strings.Cut(part, "/")
+		n, err := strconv.ParseFloat(top, 64)
+		require.NoError(t, err)
+		if fraction {
+			d, err := strconv.ParseFloat(bottom, 64)
+			require.NoError(t, err)
+			require.Contains(t, []float64{2, 4, 8, 16}, d, "what a rule has")
+			require.Equal(t, 1.0, math.Mod(n, 2), "reduced")
+			require.Less(t, n, d)
+			n /= d
+		}
+		x += n
+	}
+	return x
+}
+
+// What is said in inches lies within half a sixteenth of the amount, and is read back
+// as it was said.
+func TestInchesAreSaidInSixteenths(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		x := rapid.Float64Range(275, 1575).Draw(t, "x")
+		said := measure.Millimetres(x).Number(inches)
+		assert.InDelta(t, x, sum(t, said)*25.4, 25.4/32+1e-9, said)
+		g, why, ok := measure.Inseam.Parse(said+"\u00a0in", nil)
+		if ok || x > 276 && x < 1574 {
+			require.True(t, ok, why.Say(nil))
+			assert.InDelta(t, sum(t, said)*25.4, g.Value, 1e-9)
+		}
+	})
 }
 
 func TestNothingIsEverWrittenAsMinusZero(t *testing.T) {
@@ -132,7 +176,7 @@ func TestADifferenceCarriesItsSign(t *testing.T) {
 		{measure.Millimetres(-12.4), "mm", "−12\u00a0mm"},
 		{measure.Millimetres(0.2), "mm", "0\u00a0mm"},
 		{measure.Degrees(3.44), "mm", "+3.4°"},
-		{measure.Millimetres(25.4), "in", "+1.00\u00a0in"},
+		{measure.Millimetres(25.4), "in", "+1\u00a0in"},
 	} {
 		if got := (measure.Difference{Amount: c.x}).Say(&words.Reader{Units: c.in}); got != c.want {
 			t.Errorf("got %q, want %q", got, c.want)

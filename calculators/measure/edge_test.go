@@ -38,11 +38,14 @@ func TestRowsWithoutANameAreNumbered(t *testing.T) {
 	assert.Equal(t, q.Columns[1].High, rows[0].Cells[1])
 }
 
-// A ± is rounded up in the reader's unit: 3 mm are 3/25.4 = 0.1181 in, so 0.12 with
-// two decimals and 0.119 with one more; 12.3 mm are 1.23 cm, so 1.3 with one.
+// A ± is rounded up in the reader's unit: 3 mm are 3/25.4 = 0.1181 in, 1.89 sixteenths,
+// so 2/16 = 1/8, and 0.119 with a decimal more than usual; 3.2 mm are 2.02 sixteenths,
+// so 3/16; 12.3 mm are 1.23 cm, so 1.3 with one decimal.
 func TestAMarginIsRoundedUpInTheUnitThatIsRead(t *testing.T) {
 	in, cm := &words.Reader{Units: "in"}, &words.Reader{Units: "cm"}
-	assert.Equal(t, "0.12", measure.Millimetres(3).Margin(in))
+	assert.Equal(t, "1/8", measure.Millimetres(3).Margin(in))
+	assert.Equal(t, "3/16", measure.Millimetres(3.2).Margin(in))
+	assert.Equal(t, "1/8", measure.Millimetres(3.175).Margin(in), "exactly an eighth")
 	assert.Equal(t, "0.119", measure.Amount{Value: 3, Unit: measure.Mm, Extra: 1}.Margin(in))
 	assert.Equal(t, "1.3", measure.Millimetres(12.3).Margin(cm))
 	assert.Equal(t, "13", measure.Millimetres(12.3).Margin(nil))

@@ -23,7 +23,7 @@ type Unit struct {
 	Symbol string   // as written behind a number
 	Kind   Kind     // units of one kind convert into each other
 	Base   float64  // base units in one of this unit; exact
-	Digits int      // decimals that people are shown
+	Digits int      // decimals that people are shown; inches are said in sixteenths (Amount.Number)
 	Typed  []string // other spellings that people type, lower case
 }
 

@@ -68,7 +68,8 @@ func TestBodySymptomsHaveTheirOwnFlags(t *testing.T) {
 func TestTheStepIsSaidInTheReadersUnits(t *testing.T) {
 	c := symptom.Named("knee-front").Causes[0]
 	assert.Equal(t, "Raise the saddle, by 5\u00a0mm at most.", c.Change().Say(nil))
-	assert.Equal(t, "Raise the saddle, by 0.20\u00a0in at most.", c.Change().Say(&words.Reader{Units: "in"}))
+	// 5/25.4 × 16 is 3.15 sixteenths.
+	assert.Equal(t, "Raise the saddle, by 3/16\u00a0in at most.", c.Change().Say(&words.Reader{Units: "in"}))
 }
 
 func TestFlagsComeFirstAndNothingDiagnoses(t *testing.T) {
