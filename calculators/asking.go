@@ -25,8 +25,9 @@ func (c *Calculator) Assumptions(typed []Pair, in *words.Reader) []Assumption {
 	return offers
 }
 
-// Rows reads a list input as Run does and tells whether all of it could be read.
+// Rows reads a list input as Run does and tells whether all of it could be read;
+// what a chart has beyond that is passed over.
 func Rows(q *measure.Quantity, typed string, in *words.Reader) ([]Row, bool) {
-	rows, why := q.Table.Read(q, typed, in)
-	return rows, len(why) == 0 && len(rows) > 0
+	c := q.Table.Chart(q, typed, in)
+	return c.Rows, len(c.Unread) == 0 && len(c.Rows) > 0
 }

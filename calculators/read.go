@@ -29,14 +29,15 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 		p := last(typed, q.Key)
 		if p.Typed == "" {
 			if !c.Inputs[i].Optional && c.Inputs[i].Assume == nil {
-				problems = append(problems, Problem{q.Key, words.Of("{0} is needed.", q.Named()), true})
+				problems = append(problems, Problem{Input: q.Key, Text: words.Of("{0} is needed.", q.Named()), Needed: true})
 			}
 			continue
 		}
 		var why []words.Text
+		suggest := ""
 		switch q.Is() {
 		case measure.Number:
-			notes, why = v.readNumber(i, p, in, notes)
+			notes, why, suggest = v.readNumber(i, p, in, notes)
 		case measure.Pick:
 			k, w, ok := q.Pick(p.Typed)
 			if v.x[i] = float64(k); !ok {
@@ -50,7 +51,7 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 		}
 		if len(why) > 0 {
 			for _, w := range why {
-				problems = append(problems, Problem{Input: q.Key, Text: w})
+				problems = append(problems, Problem{Input: q.Key, Text: w, Suggest: suggest})
 			}
 			continue
 		}
@@ -64,12 +65,13 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 }
 
 // readNumber reads input i, which may be several readings of one length, and notes
-// what deserves a second look.
-func (v Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Note, []words.Text) {
+// what deserves a second look. Of what cannot be read it says why, and what was
+// likely meant.
+func (v Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Note, []words.Text, string) {
 	q := v.inputs[i].Quantity
 	g, why, ok := q.ParseRepeated(p.Typed, q.Unit.ReadIn(in))
 	if !ok {
-		return notes, []words.Text{why}
+		return notes, []words.Text{why}, g.Suggest
 	}
 	v.x[i], v.u[i] = g.Value, q.SD(g)
 	if !q.Agree(g) {
@@ -80,7 +82,7 @@ func (v Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Not
 		notes = append(notes, Note{CheckNote, words.Of("{0} is unusual for {1}; most lie between {2} and {3}. Measure it again if you are not sure.",
 			q.Amount(g.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High))})
 	}
-	return notes, nil
+	return notes, nil, ""
 }
 
 // last returns the newest pair with that key that is not empty.

@@ -131,9 +131,10 @@ type Influence struct {
 // Problem is why there is no result, at the input that can mend it ("" where no
 // single one can).
 type Problem struct {
-	Input  string     `json:"input"`
-	Text   words.Text `json:"message"`
-	Needed bool       `json:"needed,omitempty"` // nothing was typed there yet
+	Input   string     `json:"input"`
+	Text    words.Text `json:"message"`
+	Needed  bool       `json:"needed,omitempty"`  // nothing was typed there yet
+	Suggest string     `json:"suggest,omitempty"` // what was likely meant, as one would type it; see measure.Given
 }
 
 // At returns the answer or working that o declares. It panics when the calculator

@@ -2,6 +2,7 @@ package measure
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -18,9 +19,12 @@ type Row struct {
 // Tabular is how a list quantity is read and written. A list carries it, so that
 // an engine without lists carries neither.
 type Tabular struct {
-	// Read returns the good rows of what was typed, and a sentence for every bad
-	// cell. Bare numbers are in the units that in reads.
+	// Read returns the good rows of what was typed, and a sentence for whatever could
+	// not be used. Bare numbers are in the units that in reads.
 	Read func(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text)
+
+	// Chart reads what Read reads, and says besides what was taken for what.
+	Chart func(q *Quantity, typed string, in *words.Reader) Chart
 
 	// Write writes rows so that Read reads them back, in the units that r reads;
 	// number writes one number of base units in a unit.
@@ -28,29 +32,65 @@ type Tabular struct {
 }
 
 // Grid is the table of a list quantity.
-var Grid = &Tabular{Read: readList, Write: writeList}
+var Grid = &Tabular{Read: readList, Chart: readTable, Write: writeList}
 
-// readList reads a table as people paste it: one row a line, cells parted by
+func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text) {
+	c := readTable(q, typed, in)
+	return c.Rows, append(c.Unread, c.Passed...)
+}
+
+// readTable reads a table as people paste it: one row a line, cells parted by
 // commas, semicolons or tabs, the first line naming the columns by key or label
 // ("name" for the rows' names). A list of one column needs no heading and may
 // stand on one line, parted by semicolons, and by blanks where its numbers have no
 // unit. Every bad cell is named by line and column; the good rows are returned all the
-// same.
-func readList(q *Quantity, typed string, in *words.Reader) ([]Row, []words.Text) {
+// same. A table that is not in this form is read as a maker's chart (readChart).
+func readTable(q *Quantity, typed string, in *words.Reader) Chart {
 	if len(typed) > listBytes {
-		return nil, []words.Text{words.Of("{0} is too long: {1} characters, where {2} are read.", q.Named(),
-			count(len(typed)), count(listBytes))}
+		return Chart{Unread: []words.Text{words.Of("{0} is too long: {1} characters, where {2} are read.", q.Named(),
+			count(len(typed)), count(listBytes))}}
 	}
 	lines := strings.Split(strings.ReplaceAll(strings.ReplaceAll(typed, "\r\n", "\n"), "\r", "\n"), "\n")
 	if len(q.Columns) == 1 && !heads(q, lines[0]) {
-		return readColumn(q, lines, in)
+		rows, why := readColumn(q, lines, in)
+		return Chart{Rows: rows, Unread: why}
 	}
+	c := readStrict(q, lines, in)
+	if len(c.Unread) > 0 {
+		if chart, ok := readChart(q, lines, in); ok && (len(c.Columns) == 0 || len(chart.Rows) > len(c.Rows)) {
+			return chart
+		}
+	}
+	return c
+}
+
+// readStrict reads a table whose first line names the columns by key or label. There
+// are no Columns where that line is something else.
+func readStrict(q *Quantity, lines []string, in *words.Reader) (c Chart) {
 	sep := separator(lines[0])
 	order, why := columns(q, lines[0], sep)
-	if why != nil {
-		return nil, why
+	if !slices.Contains(order, -1) {
+		for k, name := range cells(lines[0], sep)[:len(order)] {
+			c.Columns = append(c.Columns, understood(q, name, order[k], in))
+		}
 	}
-	var rows []Row
+	if c.Unread = why; why == nil {
+		c.Rows, c.Unread = readRows(q, lines, order, sep, in)
+	}
+	return c
+}
+
+// understood is a column that was named by key or label.
+func understood(q *Quantity, name string, i int, in *words.Reader) Understood {
+	if i == len(q.Columns) {
+		return Understood{Head: string(Quoted(name)), As: []*Quantity{q}}
+	}
+	col := q.Columns[i].Quantity
+	return Understood{string(Quoted(name)), []*Quantity{col}, col.Unit.ReadIn(in)}
+}
+
+// readRows reads the lines below the heading.
+func readRows(q *Quantity, lines []string, order []int, sep string, in *words.Reader) (rows []Row, why []words.Text) {
 	for n, line := range lines[1:] {
 		if strings.TrimSpace(line) == "" {
 			continue
@@ -164,6 +204,9 @@ func columnNamed(q *Quantity, name string) int {
 func columns(q *Quantity, heading, sep string) (order []int, why []words.Text) {
 	seen := make([]bool, len(q.Columns)+1)
 	for _, name := range cells(heading, sep) {
+		if len(order) == mostCells { // some were no columns by now
+			break
+		}
 		i := columnNamed(q, name)
 		switch {
 		case i < 0:

@@ -13,6 +13,10 @@ type Given struct {
 	Value float64 // base units
 	Error float64 // one standard deviation, base units; NaN where none was typed
 	Unit  *Unit   // the unit that was typed, or the one a bare number is in
+
+	// Suggest is what a refused text most likely meant, as one would type it: "83 cm".
+	// It is what the refusal says behind "Did you mean"; "" where it asks nothing.
+	Suggest string
 }
 
 // longest is the most bytes of a number that are looked at.
@@ -20,7 +24,7 @@ const longest = 64
 
 // Parse reads what a person typed for q; bare is the unit of a bare number (nil:
 // the base unit). It reads "83 cm", "832,5", "32 3/4 in", "5 ft 10", "832 ± 3"
-// and "83 cm ± 5 mm". A typed ± is one standard deviation. What cannot be read,
+// "32-3/4\"", "Inseam: 83 cm" and "83 cm ± 5 mm". A typed ± is one standard deviation. What cannot be read,
 // or is not possible for q, comes back as a sentence that says what was read,
 // what is allowed and the likely slip.
 func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
@@ -31,7 +35,7 @@ func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
 	if len(typed) > longest {
 		return g, words.Of("“{0}” is too long for a number.", Quoted(typed)), false
 	}
-	value, margin, has := cutMargin(tidy(typed))
+	value, margin, has := cutMargin(q.unnamed(tidy(typed)))
 	v, ok := readAmount(value)
 	if !ok {
 		return g, q.unreadable(typed), false
@@ -56,7 +60,14 @@ func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
 		g.Error = m.in(of)
 	}
 	if !q.Possible(g.Value) {
-		return g, q.refuse(typed, v, g), false
+		x, u := q.slip(typed, v, g)
+		if u != nil {
+			g.Suggest = Typed(x, u)
+			if has && (m.unit != nil || u == g.Unit) { // a bare ± would change with the unit
+				g.Suggest += " ± " + margin
+			}
+		}
+		return g, q.refuse(typed, g, x, u), false
 	}
 	if has && g.Error > q.Most-q.Least {
 		return g, words.Of("± {0} is more than {1} can vary at all.", Quoted(margin), q.Named()), false
@@ -123,19 +134,23 @@ func (q *Quantity) example() words.Text {
 	return words.Of("{0}", plain)
 }
 
-// refuse says what was read, what is possible, and the slip that would explain it.
-func (q *Quantity) refuse(typed string, v amountRead, g Given) words.Text {
+// refuse says what was read, what is possible, and the slip that would explain it:
+// x in u, where u is not nil.
+func (q *Quantity) refuse(typed string, g Given, x float64, u *Unit) words.Text {
 	read := words.Name(WithUnit(Decimal(g.Value/g.Unit.Base, readDigits(g), nil), g.Unit))
 	if math.Abs(g.Value) >= 1e9 { // a row of zeros, or infinite, tells nobody anything
 		read = "“" + Quoted(typed) + "”"
 	}
 	least, most := q.Amount(q.Least), q.Amount(q.Most)
-	if slip, ok := q.slip(typed, v, g); ok {
+	if u != nil {
 		return words.Of("{0} is not possible for {1}; {2} to {3} is. Did you mean {4}?", read, q.Named(), least,
-			most, slip)
+			most, words.Name(WithUnit(Exact(x), u)))
 	}
 	return words.Of("{0} is not possible for {1}; {2} to {3} is.", read, q.Named(), least, most)
 }
+
+// Typed writes x of u as one would type it, so that Parse reads it back.
+func Typed(x float64, u *Unit) string { return strings.TrimSpace(Exact(x) + " " + u.Symbol) }
 
 // readDigits keeps as many decimals as were worth typing.
 func readDigits(g Given) int {
@@ -151,33 +166,30 @@ func readDigits(g Given) int {
 }
 
 // slip looks for the reading that would make the number plausible: another unit,
-// a thousands comma, a zero too many or too few.
-func (q *Quantity) slip(typed string, v amountRead, g Given) (words.Name, bool) {
-	say := func(x float64, u *Unit) (words.Name, bool) {
-		if !q.Plausible(x * u.Base) {
-			return "", false
-		}
-		return words.Name(WithUnit(Exact(x), u)), true
-	}
+// a thousands comma, a zero too many or too few. It answers with a number and its
+// unit, nil for none.
+func (q *Quantity) slip(typed string, v amountRead, g Given) (float64, *Unit) {
 	if v.hasFeet || math.IsInf(v.number, 0) {
-		return "", false
+		return 0, nil
 	}
 	for _, u := range units {
-		if u != g.Unit && u.Kind == q.Unit.Kind {
-			if s, ok := say(v.number, u); ok {
-				return s, true
-			}
+		if u != g.Unit && u.Kind == q.Unit.Kind && q.Plausible(v.number*u.Base) {
+			return v.number, u
 		}
 	}
+	tries := make([]float64, 0, 6)
 	if strings.Contains(typed, ",") { // 1,756 is read with a decimal comma
-		if s, ok := say(math.Round(v.number*1e6)/1e3, g.Unit); ok {
-			return s, true
+		tries = append(tries, math.Round(v.number*1e6)/1e3)
+	}
+	if v.number != 0 {
+		for _, f := range []float64{10, 0.1, 100, 0.01} {
+			tries = append(tries, math.Round(v.number*f*1e6)/1e6)
 		}
 	}
-	for _, f := range []float64{10, 0.1, 100, 0.01} {
-		if s, ok := say(math.Round(v.number*f*1e6)/1e6, g.Unit); ok && v.number != 0 {
-			return s, true
+	for _, x := range append(tries, -v.number) {
+		if q.Plausible(x * g.Unit.Base) {
+			return x, g.Unit
 		}
 	}
-	return say(-v.number, g.Unit)
+	return 0, nil
 }

@@ -40,8 +40,17 @@ func (q *Quantity) ParseRepeated(typed string, bare *Unit) (Repeated, words.Text
 			Quoted(typed), Amount{Value: float64(len(parts)), Unit: One}, q.Named(), Amount{Value: MostReadings,
 				Unit: One}), false
 	}
+	// suggest offers the whole text with reading i mended.
+	suggest := func(i int, mended string) string {
+		if mended == "" {
+			return ""
+		}
+		parts[i] = mended
+		return strings.Join(parts, "; ")
+	}
 	g, why, ok := q.Parse(parts[len(parts)-1], bare)
 	if !ok {
+		g.Suggest = suggest(len(parts)-1, g.Suggest)
 		return Repeated{Given: g}, why, false
 	}
 	r := Repeated{Given: g, Readings: make([]float64, len(parts))}
@@ -53,6 +62,7 @@ func (q *Quantity) ParseRepeated(typed string, bare *Unit) (Repeated, words.Text
 				"all.", Quoted(typed)), false
 		}
 		if !ok {
+			g.Suggest = suggest(i, one.Suggest)
 			return Repeated{Given: g}, why, false
 		}
 		r.Readings[i] = one.Value

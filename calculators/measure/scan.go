@@ -42,10 +42,17 @@ func plainly(c rune) string {
 		return " 2/3"
 	case '⁄':
 		return "/"
-	case '\u00a0', '\u202f', '\u2009', '\t', '\n', '\r':
+	case '\u00a0', '\u202f', '\t', '\n', '\r':
 		return " "
-	case '−', '‐', '–':
+	case '−', '‐', '‑', '–':
 		return "-"
+	case '′', '’', '‘', '´':
+		return "'"
+	case '″', '”', '“':
+		return `"`
+	}
+	if c >= '\u2000' && c <= '\u200a' { // the typographer's spaces, from broad to a hair
+		return " "
 	}
 	return ""
 }
@@ -60,7 +67,25 @@ func tidy(typed string) string {
 			b.WriteRune(c)
 		}
 	}
-	return strings.TrimSpace(strings.ToLower(b.String()))
+	s := strings.TrimSpace(strings.ToLower(b.String()))
+	// An abbreviation or a sentence that was pasted with its full stop: "83 cm.".
+	if n := len(s) - 2; n >= 0 && s[n+1] == '.' && s[n] >= 'a' && s[n] <= 'z' {
+		s = s[:n+1]
+	}
+	return s
+}
+
+// unnamed takes q's own name off the front of what was pasted: "Inseam: 83.5 cm".
+// Any other word stays, so that a number of something else is not taken for q's.
+func (q *Quantity) unnamed(s string) string {
+	for _, name := range []string{q.Key, strings.ToLower(q.Label)} {
+		if rest, ok := strings.CutPrefix(s, name); ok {
+			if bare := strings.TrimLeft(rest, ": ="); bare != rest {
+				return bare
+			}
+		}
+	}
+	return s
 }
 
 // cutMargin splits a value from the ± behind it.
@@ -83,12 +108,13 @@ func readAmount(s string) (amountRead, bool) {
 	return amountRead{number: x, unit: unit}, ok
 }
 
-// readFeet reads `5 ft 10 in`, `5'10"`, `5 ft 10` and `5'`.
+// readFeet reads `5 ft 10 in`, `5'10"`, `5 ft. 10`, `5'` and the draughtsman's
+// `5'-10"`.
 func readFeet(s string, unit *Unit) (amountRead, bool) {
 	if unit != nil && unit != Inch {
 		return amountRead{}, false
 	}
-	for _, mark := range []string{"feet", "foot", "ft", "'", "′", "’"} {
+	for _, mark := range []string{"feet", "foot", "ft.", "ft", "'-", "'"} {
 		f, in, ok := strings.Cut(s, mark)
 		if !ok {
 			continue
@@ -121,7 +147,7 @@ func cutUnit(s string) (string, *Unit) {
 	return strings.TrimSpace(s[:len(s)-longest]), best
 }
 
-// readNumber reads "832", "83,2", "32 3/4", "3/4", "-3/4" and "8.3e2".
+// readNumber reads "832", "83,2", "32 3/4", "32-3/4", "3/4", "-3/4" and "8.3e2".
 func readNumber(s string) (float64, bool) {
 	top, bottom, fraction := strings.Cut(s, "/")
 	if !fraction {
@@ -131,8 +157,11 @@ func readNumber(s string) (float64, bool) {
 	top, minus := strings.CutPrefix(strings.TrimSpace(top), "-")
 	if top = strings.TrimSpace(top); minus {
 		sign = -1
+	} else {
+		top = strings.TrimPrefix(top, "+")
 	}
-	if w, t, mixed := strings.Cut(top, " "); mixed {
+	if i := strings.IndexAny(top, " -"); i >= 0 { // "32 - 3/4" is refused: it may be a difference
+		w, t := top[:i], top[i+1:]
 		var ok bool
 		if whole, ok = readCount(w); !ok {
 			return 0, false

@@ -81,7 +81,8 @@ func text(q js.Value, field string) string {
 func problems(list []calculators.Problem, units string) []any {
 	out := make([]any, len(list))
 	for i, p := range list {
-		out[i] = map[string]any{"input": p.Input, "message": p.Text.Say(panel.Reader(units)), "needed": p.Needed}
+		out[i] = map[string]any{"input": p.Input, "message": p.Text.Say(panel.Reader(units)), "needed": p.Needed,
+			"suggest": p.Suggest}
 	}
 	return out
 }
