@@ -136,22 +136,22 @@ var (
 
 // What else tells two sizes of one bike apart.
 var (
-	NewChainstay = &Quantity{Key: "new-chainstay", Label: "New bike's chainstay", Unit: Mm, Low: 390, High: 480,
-		Least: 195, Most: 720, Repeat: 2,
+	NewChainstay = &Quantity{Key: "new-chainstay", Label: "New bike's chainstay", Unit: Mm, Low: 370, High: 500,
+		Least: 185, Most: 750, Repeat: 2,
 		How: Instruction{
 			Text:   "Take it from the new bike’s chart: straight from the bottom bracket to the rear axle.",
 			Figure: "measure-chainstay"}}
-	NewBBDrop = &Quantity{Key: "new-bb-drop", Label: "New bike's bottom-bracket drop", Unit: Mm, Low: -20, High: 90,
-		Least: -80, Most: 150, Repeat: 2,
+	NewBBDrop = &Quantity{Key: "new-bb-drop", Label: "New bike's bottom-bracket drop", Unit: Mm, Low: -30, High: 80,
+		Least: -80, Most: 130, Repeat: 2,
 		How: Instruction{
 			Text:   "Take it from the new bike’s chart: how far the bottom bracket lies below the line between the axles.",
 			Figure: "measure-bb-drop"}}
-	NewSeatTubeLength = &Quantity{Key: "new-seat-tube-length", Label: "New bike's seat tube", Unit: Mm, Low: 340,
-		High: 560, Least: 170, Most: 840, Repeat: 2,
+	NewSeatTubeLength = &Quantity{Key: "new-seat-tube-length", Label: "New bike's seat tube", Unit: Mm, Low: 270,
+		High: 560, Least: 135, Most: 840, Repeat: 2,
 		How: Instruction{
 			Text:   "Take it from the new bike’s chart: along the tube from the bottom bracket to its top edge.",
 			Figure: "measure-seat-tube-length"}}
-	NewStemLength = &Quantity{Key: "new-stem-length", Label: "New bike's stem", Unit: Mm, Low: 30, High: 120, Most: 200,
+	NewStemLength = &Quantity{Key: "new-stem-length", Label: "New bike's stem", Unit: Mm, Low: 20, High: 140, Most: 210,
 		Repeat: 1,
 		How: Instruction{
 			Text: "Take it from the new bike’s parts list, or read it off the stem. Leave it empty to compare frames " +
