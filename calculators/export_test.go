@@ -93,7 +93,7 @@ func (c *Calculator) Cover(typed []Pair, n int, seed uint64, within float64) (tr
 		if c.Solve(truth, x.into(x.x)) != nil || c.Solve(read, out.into(out.x)) != nil {
 			continue
 		}
-		u := uncertainty.Propagate(out.x, read.u, c.solver(read, c.numbers())).Expanded
+		u := uncertainty.Propagate(out.x, read.u, len(c.Answers), c.solver(read, c.numbers())).Expanded
 		for j := range c.Answers {
 			off := math.Abs(x.x[j] - out.x[j])
 			if exact := off < 1e-9 && u[j] < 1e-9; exact || math.IsNaN(off) {

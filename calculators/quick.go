@@ -29,9 +29,8 @@ func (c *Calculator) Numbers(typed []Pair, in *words.Reader, care Care) ([]Answe
 	if p := c.Solve(v, out); p != nil {
 		return nil, []Problem{*p}
 	}
-	propagate := uncertainty.Propagate
 	if care == Quick {
-		propagate = uncertainty.PropagateOneWay
+		return answers(c.Answers, out, uncertainty.PropagateOneWay(out.x, v.u, c.solver(v, out))), nil
 	}
-	return answers(c.Answers, out, propagate(out.x, v.u, c.solver(v, out))), nil
+	return answers(c.Answers, out, uncertainty.Propagate(out.x, v.u, len(c.Answers), c.solver(v, out))), nil
 }

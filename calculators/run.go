@@ -27,7 +27,7 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	if p := c.Solve(v, out); p != nil {
 		return nil, []Problem{*p}
 	}
-	effects := uncertainty.Propagate(out.x, v.u, c.solver(v, out))
+	effects := uncertainty.Propagate(out.x, v.u, len(c.Answers), c.solver(v, out))
 	r := &Result{Calculator: c.Name, Notes: notes, values: v}
 	c.noteUnmeasured(v, r)
 	r.Answers = answers(c.Answers, out, effects)

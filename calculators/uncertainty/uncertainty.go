@@ -28,7 +28,7 @@ type Effects struct {
 	// 100 cases: twice the root of Variance, or what was simulated.
 	Expanded []float64
 
-	// Simulated tells for each number whether Expanded was simulated.
+	// Simulated tells for each number whether Expanded is a simulation's.
 	Simulated []bool
 }
 
@@ -44,12 +44,13 @@ type Effects struct {
 //
 // The law takes every number for a straight line within the inputs' errors. Where a
 // number is none (see findBends), its U comes from a simulation instead (see simulate),
-// as all do in JCGM 101:2008. The shares of influence stay those of the law. For them,
+// as all do in JCGM 101:2008; that is looked for among the first held numbers only,
+// because it takes time. The shares of influence stay those of the law. For them,
 // two cases need more than half the difference. At the edge of what can be solved the difference is taken on the side
 // that has an answer. Where both directions move a number the same way (a distance or
 // a spread has such folds) half the difference would cancel, so the larger of the two
 // moves is taken.
-func Propagate(y, u []float64, solve Solve) Effects {
+func Propagate(y, u []float64, held int, solve Solve) Effects {
 	e := none(y, u)
 	up, down, d := make([]float64, len(y)), make([]float64, len(y)), make([]float64, len(u))
 	curve := make([]float64, len(y))
@@ -74,7 +75,7 @@ func Propagate(y, u []float64, solve Solve) Effects {
 		e.add(i, moves)
 	}
 	e.expand()
-	e.findBends(y, u, curve, solve)
+	e.findBends(y, u, curve, held, solve)
 	e.simulate(y, u, solve)
 	return e
 }
