@@ -8,8 +8,8 @@ import (
 	"plumbline/calculators/measure"
 )
 
-// What is read off a label, a sheet or a clinician’s picture, a tree or a trail, or is a scale's number, has no length
-// on a body or a bike to draw.
+// What is read off a label, a sheet or a clinician’s picture, a tree or a trail, or is
+// a scale's number, has no length on a body or a bike to draw.
 var undrawn = map[string]bool{"angle-headset": true, "front-tyre": true, "rear-tyre": true,
 	"new-front-tyre": true, "new-rear-tyre": true, "grade": true, "tree-gap": true, "first": true, "second": true,
 	"third": true, "shock-stroke": true,

@@ -155,5 +155,6 @@ var (
 		Repeat: 1,
 		How: Instruction{
 			Text: "Take it from the new bike’s parts list, or read it off the stem. Leave it empty to compare frames " +
-				"with the same stem on both."}}
+				"with the same stem on both.",
+			Figure: "measure-stem-length"}}
 )
