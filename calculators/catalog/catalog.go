@@ -21,7 +21,7 @@ var all = []*calculators.Calculator{
 }
 
 // figures that belong to no calculator.
-var figures = append(start.Figures(), cockpit.WholeRider())
+var figures = append(start.Figures(), cockpit.WholeRider(), cockpit.LeverSpan())
 
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }

@@ -24,7 +24,9 @@ func Lever() *calculators.Calculator {
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.HandLength, Example: "188"},
-				{Quantity: measure.LeverReach, Example: "62", Optional: true},
+				{Quantity: measure.LeverReach, Example: "52", Optional: true},
+				{Quantity: measure.GripDiameter, Example: "31",
+					Assume: calculators.Fixed(usualGripDiameter, 2, "a usual grip; the span is certain only with yours")},
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
 				fit.SexInput(""),
 			},
@@ -47,11 +49,11 @@ func Lever() *calculators.Calculator {
 			},
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(),
 			fit.UnderGripsInputs()),
-		Answers:  []*calculators.Output{leverAngle, leverReach, leverInset, gripDiameter},
+		Answers:  []*calculators.Output{leverAngle, leverReach, leverSpan, leverInset, gripDiameter, gripHeld},
 		Workings: []*calculators.Output{forearmStanding, forearmSeated},
 		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005,
-			literature.Lee2009,
-			literature.CFR1512, literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
+			literature.HwangGrips, literature.Lee2009, literature.CFR1512, literature.ISO4210Levers,
+			literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.Numbness,
 			caution.FirstRide},
 		Solve:   solveLever,
@@ -64,11 +66,15 @@ var (
 	leverAngle = &calculators.Output{Name: "lever-angle", Label: "Turn the lever down by", Unit: measure.Deg,
 		Between: "the horizontal and the lever’s blade, with the bike level on its stand"}
 	leverReach = &calculators.Output{Name: "lever-reach", Label: "Set its reach to", Unit: measure.Mm,
-		Between: "the front of the grip and the front of the lever, where the braking finger rests"}
+		Between: "the front of the grip and the outer face of the lever’s blade, where the braking finger pulls"}
+	leverSpan = &calculators.Output{Name: "lever-span", Label: "Span over grip and lever now", Unit: measure.Mm,
+		Between: "the back of the grip and the outer face of the lever’s blade, square to the bar, lever at rest"}
 	leverInset = &calculators.Output{Name: "lever-inset", Label: "Clamp it in by", Unit: measure.Mm,
 		Between: "the grip’s inner end and the near edge of the lever’s clamp"}
-	gripDiameter = &calculators.Output{Name: "grip-diameter", Label: "Grip that suits", Unit: measure.Mm, Folded: true,
-		Between: "across the grip under the palm"}
+	gripDiameter = &calculators.Output{Name: "grip-diameter", Label: "Grip to squeeze hard", Unit: measure.Mm,
+		Folded: true, Between: "across the grip under the palm"}
+	gripHeld = &calculators.Output{Name: "grip-held", Label: "Grip liked on bicycles", Unit: measure.Mm,
+		Folded: true, Between: "across the grip under the palm"}
 )
 
 // What stands behind it.
@@ -93,21 +99,54 @@ func FingerOf(hand float64) float64 { return 0.38 * hand }
 //	2/3·finger
 //
 // The last third of the finger, the part beyond that joint, wraps the blade.
-// Common practice, with the share from memory; 49 mm for an ordinary man's hand
-// agrees with the spans of 50 and 55 mm that 46 men rated best on two-handled
-// tools (Ergonomics 52(5), 2009).
+// Common practice, with the share from memory. The spans of two-handled tools that
+// people rated best are no check of it: nobody says between which surfaces of the
+// handles they were taken, and all fingers pulled.
 func LeverReachOf(finger float64) float64 { return finger * 2 / 3 }
 
 // Between these shares of the finger's length the first joint still bends round the
 // lever: common practice.
 const reachFrom, reachTo = 0.6, 0.75
 
-// legalReach is the largest span over lever and grip that a brake lever may have,
-// mm.
+// usualGripDiameter is how thick a grip is taken to be that nobody measured, mm:
+// common practice.
+const usualGripDiameter = 32
+
+// SpanOutside returns the span of a brake lever as both rule books take it, mm:
+// from the back of the grip to the outer face of the blade.
 //
-// Source: 16 CFR 1512.5(b)(3), measured from the pivot to the lever's middle;
-// 12.7 mm more towards its end.
-const legalReach = 89
+//	reach + grip
+//
+// reach goes from the front of the grip to the blade's outer face; grip is the
+// grip's diameter.
+//
+// Source: 16 CFR 1512.5(b)(3), the largest outside dimension; ISO 4210-4 clause 4.1,
+// a gauge laid over grip and lever.
+func SpanOutside(reach, grip float64) float64 { return reach + grip }
+
+// FreeGap returns the room between grip and blade that belongs to a span from
+// outside to outside, mm: what a finger can put into it.
+//
+//	span − grip − blade
+func FreeGap(span, grip, blade float64) float64 { return span - grip - blade }
+
+// LegalSpan returns the largest span from outside to outside, mm, that the law of the
+// United States allows a brake lever between its pivot and its middle, and the largest
+// further out, the last 12.7 mm of the lever left out. A sidewalk bicycle is one
+// whose saddle goes no higher than 635 mm.
+//
+// Source: 16 CFR 1512.5(b)(3).
+func LegalSpan(sidewalk bool) (middle, end float64) {
+	const growth = 12.7
+	if sidewalk {
+		return 76, 76 + growth
+	}
+	return 89, 89 + growth
+}
+
+// isoSpan is the largest such span in ISO 4210-2, mm: from memory; nobody opened the
+// clause.
+const isoSpan = 90
 
 // fingerPlace is where the index finger lies along the grip, from the hand's
 // outer edge, as a share of the hand's breadth: from memory.
@@ -135,7 +174,11 @@ func solveLever(v calculators.Values, out calculators.Numbers) *calculators.Prob
 	if breadth, ok := body.HandBreadth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
 		out.Set(leverInset, v.Of(measure.LeverLength)+float64(fingerPlace*breadth.Value)-v.Of(measure.GripLength))
 	}
+	if v.Has(measure.LeverReach) {
+		out.Set(leverSpan, SpanOutside(v.Of(measure.LeverReach), v.Of(measure.GripDiameter)))
+	}
 	out.Set(gripDiameter, body.GripDiameter(v.Of(measure.HandLength)))
+	out.Set(gripHeld, body.GripHeld(v.Of(measure.HandLength)))
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return p

@@ -33,6 +33,7 @@ var all = []*Quantity{
 
 	StemLength, StemAngle, StemClampHeight, Spacers, SpacersAbove, SpacersLimit, SteererLength, HeadsetHeight,
 	BarRise, BarSweep, BackSweep, BarRoll, BarWidth, BarLimit, BarStraight, ControlsWidth, GripLength,
+	GripDiameter,
 	GripX, GripY, GripFloor, NoseToGrip, LeverReach, LeverLength, LeverInset, LeverAngle, MoveX, MoveY, TreeGap,
 
 	TrunkAngle, ElbowBend, StandingKnee,

@@ -59,6 +59,10 @@ var (
 	GripLength = &Quantity{Key: "grip-length", Label: "Grip", Unit: Mm, Low: 90, High: 150, Least: 45, Most: 225,
 		Repeat: 1,
 		How:    "Measure the part of the grip that the hand can hold, along the bar."}
+	GripDiameter = &Quantity{Key: "grip-diameter", Label: "Grip diameter", Unit: Mm, Low: 25, High: 40, Least: 12.5,
+		Most: 60, Repeat: 0.5,
+		How: "Measure across the grip, square to the bar, where the palm lies; with a sliding caliper if you have " +
+			"one. Do not squeeze the rubber."}
 	GripX = &Quantity{Key: "grip-x", Label: "Grips ahead of the bottom bracket", Unit: Mm, Low: 250, High: 750,
 		Least: 50, Most: 1100, Repeat: 4,
 		How: "Lay a straightedge across the grip centres and hold a plumb line at its middle. Measure level from " +
@@ -76,8 +80,8 @@ var (
 			"to a plumb line at the straightedge's middle."}
 	LeverReach = &Quantity{Key: "lever-reach", Label: "Lever reach", Unit: Mm, Low: 40, High: 100, Least: 20,
 		Most: 150, Repeat: 2,
-		How: "Measure square from the front of the grip to the front of the brake lever, where the braking finger " +
-			"rests."}
+		How: "Lever at rest. Measure square to the bar from the front of the grip to the outer face of the brake " +
+			"lever's blade, where the braking finger pulls. The grip's own thickness is asked for by itself."}
 	LeverLength = &Quantity{Key: "lever-length", Label: "Lever blade", Unit: Mm, Low: 40, High: 120, Least: 20,
 		Most: 180, Repeat: 2,
 		How: "Measure along the brake lever from its pivot to where the braking finger rests."}
