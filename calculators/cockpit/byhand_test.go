@@ -80,8 +80,7 @@ func (n numbers) underGrips() numbers {
 var underGripsSD = numbers{"bar-width~": 20, "grip-length~": 8, "head-angle~": 1, "seat-angle~": 1,
 	"fork-travel~": 10, "sag-front~": 4, "rear-travel~": 10, "sag-rear~": 4}
 
-// bodySD are those of what the survey estimates from stature and inside leg. The errors
-// of both parts of the arm are taken to go together; the trochanter's line leaves 15.9
+// bodySD are those of what the survey estimates from stature and inside leg. The trochanter's line leaves 15.9
 // mm of women and 19.3 mm of men.
 func bodySD(sex string, n numbers) numbers {
 	of := func(variable string) float64 { _, sd := surveyed(variable, sex, n["stature"]); return sd }
@@ -92,7 +91,27 @@ func bodySD(sex string, n numbers) numbers {
 	}
 	return numbers{"trunk-length~": of("d_trunk_troch_to_acromion"), "shoulder-width~": of("biacromialbreadth"),
 		"trochanter-height~": trochanter,
-		"arm-length~":        of("acromionradialelength") + of("forearmcenterofgriplength")}
+		"arm-length~":        armSD(sex, n["stature"])}
+}
+
+// armSD is the standard uncertainty of an arm by the survey at a stature: beside the
+// line on stature both of its parts are independent (JCGM 100:2008, 5.1.2), and where
+// the sex is not known half the gap between the two sexes' arms comes to it.
+func armSD(sex string, stature float64) float64 {
+	arm := func(s string) (value, square float64) {
+		for _, part := range []string{"acromionradialelength", "forearmcenterofgriplength"} {
+			x, sd := surveyed(part, s, stature)
+			value, square = value+x, square+sd*sd
+		}
+		return value, square
+	}
+	if sex != "" {
+		_, square := arm(sex)
+		return math.Sqrt(square)
+	}
+	f, fsquare := arm("f")
+	m, msquare := arm("m")
+	return math.Sqrt((fsquare+msquare)/2 + (m-f)*(m-f)/4)
 }
 
 // propagates holds every answer and working that byHand computes, and its ±, to the law

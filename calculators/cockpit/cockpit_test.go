@@ -280,8 +280,12 @@ func TestAWiderBarSpreadsTheArms(t *testing.T) {
 		if value(wide, armSpread) <= value(narrow, armSpread) {
 			t.Fatal("a wider bar does not spread the arms")
 		}
-		if value(narrow, armSpread) > 0 && value(narrow, reachLost) <= 0 {
-			t.Fatal("a wider bar takes no reach")
+		if value(narrow, armSpread) > 0 && value(narrow, armsLose) <= 0 {
+			t.Fatal("a wider bar takes no reach from the arms")
+		}
+		// The sweep gives back all of it where the arms spread less than the bar sweeps.
+		if value(narrow, armSpread) > 8 && value(narrow, reachLost) <= 0 {
+			t.Fatal("the sweep gives back more than a wide bar takes")
 		}
 	})
 }

@@ -152,6 +152,20 @@ const isoSpan = 90
 // outer edge, as a share of the hand's breadth: from memory.
 const fingerPlace = 0.88
 
+// LeverInsetOf returns how far inside the grip's inner end a lever is clamped, mm, so
+// that the index finger meets its blade where the blade is meant to be pulled, with the
+// hand in the grip's middle (fit.HandFromEnd).
+//
+//	blade + finger − grip
+//	finger = middle of the hand + (0.88 − 0.5)·breadth, from the bar's end
+//
+// blade goes from the pivot to where the finger pulls; breadth is the hand's. All are
+// in mm. Negative means that even a clamp at the grip leaves the blade too short.
+func LeverInsetOf(blade, grip, breadth float64) float64 {
+	finger := fit.HandFromEnd(grip) + float64((fingerPlace-0.5)*breadth)
+	return blade + finger - grip
+}
+
 // forearmDip returns how far the forearm points below the horizontal, degrees, in
 // space: the elbow hangs a little outside the grip's own plane or inside it.
 func forearmDip(upper posture.Upper, elbow, hand geometry.Point, shoulder geometry.Point) float64 {
@@ -172,7 +186,7 @@ func solveLever(v calculators.Values, out calculators.Numbers) *calculators.Prob
 	finger := v.Of(measure.FingerLength)
 	out.Set(leverReach, LeverReachOf(finger))
 	if breadth, ok := body.HandBreadth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
-		out.Set(leverInset, v.Of(measure.LeverLength)+float64(fingerPlace*breadth.Value)-v.Of(measure.GripLength))
+		out.Set(leverInset, LeverInsetOf(v.Of(measure.LeverLength), v.Of(measure.GripLength), breadth.Value))
 	}
 	if v.Has(measure.LeverReach) {
 		out.Set(leverSpan, SpanOutside(v.Of(measure.LeverReach), v.Of(measure.GripDiameter)))

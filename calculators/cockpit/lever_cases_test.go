@@ -17,7 +17,7 @@ import (
 func leverByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 	return func(n numbers) map[*calculators.Output]float64 {
 		n = n.underGrips().complete(readyStandIns).complete(numbers{"finger-length": 0.38 * n["hand-length"],
-			"lever-length": 70,
+			"lever-length":  70,
 			"grip-diameter": 32})
 		r, tilt := handRiderOf(n, sex), handBikeOf(n).tilt(n)
 		grip := n.grips() * toward(-tilt)
@@ -27,9 +27,10 @@ func leverByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 		breadth, _ := surveyed("handbreadth", sex, n["stature"])
 		want := map[*calculators.Output]float64{
 			leverReach: n["finger-length"] * 2 / 3,
-			// From the pivot outwards along the bar a blade's length to the finger, which
-			// is as far from the bar's end as the hand has it.
-			leverInset:      n["lever-length"] - (n["grip-length"] - 0.88*breadth),
+			// From the pivot outwards along the bar a blade's length to the finger. The
+			// hand lies in the middle of the grip, its outer edge (grip − breadth)/2 from
+			// the bar's end, and the finger 0.88 of the breadth from that edge.
+			leverInset:      n["lever-length"] - (n["grip-length"] - ((n["grip-length"]-breadth)/2 + 0.88*breadth)),
 			gripDiameter:    0.197 * n["hand-length"],
 			gripHeld:        0.233 * n["hand-length"], // Hwang and others: 40.9 mm for a hand of 175.5
 			leverSpan:       math.NaN(),

@@ -20,7 +20,7 @@ func explainLever(v calculators.Values, r *calculators.Result) {
 	explainLeverAngle(r, bike)
 	explainLeverReach(v, r)
 	inset := r.At(leverInset)
-	inset.Meaning = words.Of("Then one finger meets the blade near its hook while the hand stays at the grip’s outer end: the most leverage for the least squeeze.")
+	inset.Meaning = words.Of("Then one finger meets the blade near its hook while the hand stays in the middle of the grip: the most leverage for the least squeeze. If you hold the grip further out, clamp it further out by as much.")
 	if inset.Value < 0 {
 		inset.Meaning = words.Of("The blade is so short, or the grip so long, that even touching the grip the lever ends inside your finger. Slide it against the grip, or choose a shorter grip.")
 	}

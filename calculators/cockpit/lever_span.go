@@ -43,20 +43,22 @@ func drawLeverSpan(v calculators.Values) *drawing.Figure {
 			measure.Millimetres(reach), measure.Millimetres(grip), measure.Millimetres(span),
 			measure.Millimetres(FreeGap(span, grip, drawnBlade))),
 	}
-	const down = 30 // how far the dimension lines stand apart, mm
+	const near, far = 24, 38 // how far the dimension lines stand off, mm
+	middle := span/2 - grip/2
+	f.Low, f.High = drawing.Point{X: middle - 95, Y: -46}, drawing.Point{X: middle + 95, Y: 36}
 	f.Add(
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Radius: grip / 2},
 		drawing.Circle{Role: drawing.Soft, Pen: drawing.Thin, Fill: drawing.Sheet, Radius: barTube / 2},
 		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{X: blade + drawnBlade/2, Y: -9},
 			B: drawing.Point{X: blade + drawnBlade/2, Y: 9}, Ra: drawnBlade / 2, Rb: drawnBlade / 2},
-		drawing.Dimension{Role: drawing.Hot, A: front, B: face, Along: drawing.Point{X: 1}, Offset: down,
+		drawing.Dimension{Role: drawing.Hot, A: front, B: face, Along: drawing.Point{X: 1}, Offset: near,
 			Text: named(measure.LeverReach, reach), Priority: 2},
-		drawing.Dimension{Role: drawing.Hot, A: back, B: front, Along: drawing.Point{X: 1}, Offset: 2 * down,
+		drawing.Dimension{Role: drawing.Hot, A: back, B: front, Along: drawing.Point{X: 1}, Offset: near,
 			Text: named(measure.GripDiameter, grip), Priority: 2},
-		drawing.Dimension{Role: drawing.Ink, A: back, B: face, Along: drawing.Point{X: 1}, Offset: -2 * down,
+		drawing.Dimension{Role: drawing.Ink, A: back, B: face, Along: drawing.Point{X: 1}, Offset: -far,
 			Text: words.Of("Legal span: both, {0}", measure.Millimetres(span)), Priority: 2},
 		drawing.Dimension{Role: drawing.Soft, A: front, B: drawing.Point{X: blade}, Along: drawing.Point{X: 1},
-			Offset: -down, Text: words.Of("Free gap {0}", measure.Millimetres(FreeGap(span, grip, drawnBlade)))},
+			Offset: -near, Text: words.Of("Free gap {0}", measure.Millimetres(FreeGap(span, grip, drawnBlade)))},
 	)
 	return f
 }

@@ -126,10 +126,10 @@ func TestLeverSays(t *testing.T) {
 	assert.Contains(t, meaning(r, leverInset), "one finger meets the blade")
 	breadth, _ := surveyed("handbreadth", "", 1713)
 	for by, says := range map[float64]string{0.5: "one finger meets the blade", -0.5: "choose a shorter grip"} {
-		blade := leverRecord.with(numbers{"lever-length": 126 - 0.88*breadth + by})
+		blade := leverRecord.with(numbers{"lever-length": 126 - ((126-breadth)/2 + 0.88*breadth) + by})
 		assert.Contains(t, meaning(calctest.Answer(t, Lever(), blade.typed()), leverInset), says)
 	}
-	short := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-length": 42, "grip-length": 140}).typed())
+	short := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-length": 36, "grip-length": 146}).typed())
 	assert.Less(t, calctest.Value(short, leverInset), 0.0)
 	assert.Contains(t, meaning(short, leverInset), "choose a shorter grip")
 	assert.Contains(t, meaning(r, gripDiameter), "30 mm to 40 mm all rated well") // Kong and Lowe 2005
@@ -513,7 +513,10 @@ func TestWidthSays(t *testing.T) {
 	assert.Contains(t, meaning(r, barWidth), "Anything from 711 mm to 751 mm is worth a test. Your bar of 788 mm is wider")
 	assert.Contains(t, meaning(r, armSpread), "Common practice lies between 8.0° and 14.0°")
 	assert.Contains(t, meaning(r, armSpread), "On your bar now it is "+deg(widthByHand("f")(widthRecord)[spreadNow])[:2])
-	assert.Contains(t, meaning(r, reachLost), "After 40 mm or more, a stem 10 mm shorter or longer")
+	lost := widthByHand("f")(widthRecord)
+	assert.Contains(t, meaning(r, reachLost), "Straight arms lose "+tenthMm(lost[armsLose])+" when they spread further, "+
+		"and the bar’s sweep brings the grips back by "+tenthMm(lost[sweepGives]))
+	assert.Contains(t, meaning(r, reachLost), "a stem 10 mm longer moves the grips "+tenthMm(lost[stemMoves]))
 	assert.True(t, saysPlain(r, "Your tightest gap leaves 40 mm on each side"), "(810 − 731)/2 = 39.5")
 	assert.True(t, saysPlain(calctest.Answer(t, Width(), "tree-gap=700 "+widthRecord.typed()),
 		"narrower than this bar by 16 mm on each side"), "(731 − 700)/2 = 15.5")
@@ -530,8 +533,9 @@ func TestWidthSays(t *testing.T) {
 	delete(none, "push-up-width")
 	at := func(spread float64) float64 { return 0.88*383 + 2*652*imag(toward(spread)) + 126 }
 	r = calctest.Answer(t, Width(), none.typed())
-	ranges(t, r, barWidth, at(8), at(14))
-	assert.Equal(t, mm(at(8))+" to "+mm(at(14)), plain(calctest.Column(t, r, "methods", "range")[0]))
+	assert.Less(t, at(8), 680.0, "where bars begin to be sold")
+	ranges(t, r, barWidth, 680, at(14))
+	assert.Equal(t, "680 mm to "+mm(at(14)), plain(calctest.Column(t, r, "methods", "range")[0]))
 	// A bar far too wide comes down by twelve steps at most.
 	steps := calctest.Column(t, calctest.Answer(t, Width(), widthRecord.with(numbers{"bar-width": 860}).typed()),
 		"trim", "in")

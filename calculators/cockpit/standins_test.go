@@ -51,7 +51,7 @@ func TestStandIns(t *testing.T) {
 		{Stem(), "feeling=stretched", map[string]standIn{"move-x": {-10, 0}, "move-y": {0, 0}}},
 		{Stem(), "feeling=wanders", map[string]standIn{"move-x": {5, 0}, "move-y": {-10, 0}}},
 		{Stem(), "feeling=pitched", map[string]standIn{"move-x": {-5, 0}, "move-y": {10, 0}}},
-		{Width(), "", map[string]standIn{"grip-length": {130, 8}}},
+		{Width(), "", map[string]standIn{"grip-length": {130, 8}, "back-sweep": {8, 1}, "head-angle": {65.5, 1}}},
 	} {
 		got := map[string]standIn{}
 		for i, a := range k.c.Assumptions(calctest.Pairs(k.typed), nil) {

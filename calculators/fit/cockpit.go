@@ -59,7 +59,7 @@ func sweepOf(v calculators.Values) (calculators.Assumption, bool) {
 	}
 	angle := v.Of(measure.BackSweep)
 	return calculators.Assumption{
-		Value: geometry.SweepBack((width-grip)/2-sweepFrom, angle),
+		Value: geometry.SweepBack(HandSpacing(width, grip)/2-sweepFrom, angle),
 		SD:    math.Abs(geometry.SweepBack(sweepFromSD, angle)),
 		From:  "from the back sweep and the bar’s width, the sweep starting a hand’s breadth from the middle",
 	}, true

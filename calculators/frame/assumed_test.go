@@ -20,7 +20,7 @@ import (
 func TestWhatStandsInForWhatIsLeftOut(t *testing.T) {
 	const chart = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 chainstay=438 bb-drop=27 "
 	const man = "sex=m stature=1740 inseam=830 saddle-height=741 grip-x=447 grip-y=719 "
-	const body = "trunk-length 535.219 54.394, arm-length 677.769 45.014, shoulder-width 413.265 32.46, trochanter-height 885.407 38.6, " +
+	const body = "trunk-length 535.219 54.394, arm-length 677.769 31.883, shoulder-width 413.265 32.46, trochanter-height 885.407 38.6, " +
 		"bar-width 780 40, grip-length 130 16, crank-length 170 0, pedal-height 12 0, sole-height 13 0, cleat-behind-ball 5 0"
 	const wheels = "front-rim 622 0, front-tyre 61 6, rear-rim 622 0, rear-tyre 61 2"
 	for _, c := range []struct {
