@@ -32,6 +32,7 @@ type Calculator struct {
 	Question string // the one question it answers
 	Scenario string // whose numbers the worked example has, one sentence
 	Inputs   []Input
+	Unasked  []Input   // errors of the model itself, which nobody could type: see Input
 	Answers  []*Output // what it answers, the headline first
 	Workings []*Output // further numbers that Explain wants with their ±
 	Sources  []*literature.Source
@@ -49,7 +50,12 @@ type Calculator struct {
 	Explain func(v Values, r *Result)
 }
 
-// Input is a quantity as one calculator uses it.
+// Input is a quantity as one calculator uses it. Unasked inputs are the same but for
+// one thing: nobody is ever asked for them. They stand for what is not known of the
+// model, such as where a body's centre of mass really is. Assume gives each its usual
+// value, often 0, and its standard uncertainty, which goes into every ± as that of any
+// other input does. No form, help, JSON input or record knows their keys, so their
+// quantities belong to the calculator and are not in measure.All.
 type Input struct {
 	*measure.Quantity
 

@@ -1,6 +1,8 @@
 package calculators
 
 import (
+	"slices"
+
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -9,9 +11,16 @@ import (
 // problem on the way. What cannot be read counts as not typed: where there are
 // problems, the values only serve to show what stands in for an empty field.
 func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Problem) {
-	n := len(c.Inputs)
-	v := Values{inputs: c.Inputs, place: make(map[*measure.Quantity]int, n), x: make([]float64, n), u: make([]float64, n),
-		shift: make([]float64, n), state: make([]state, n), tables: make([][]Row, n)}
+	inputs := c.Inputs
+	if len(c.Unasked) > 0 {
+		inputs = slices.Concat(c.Inputs, c.Unasked)
+	}
+	n := len(inputs)
+	v := Values{inputs: inputs, place: make(map[*measure.Quantity]int, n), x: make([]float64, n), u: make([]float64, n),
+		shift: make([]float64, n), state: make([]state, n), tables: make([][]Row, n), asked: len(c.Inputs)}
+	for i := v.asked; i < n; i++ {
+		v.place[inputs[i].Quantity] = i
+	}
 	var notes []Note
 	var problems []Problem
 	for i := range c.Inputs {

@@ -62,7 +62,7 @@ func answers(list []*Output, out Numbers, effects uncertainty.Effects) []Answer 
 
 // noteInfluence lists what each input's error does to the headline answer.
 func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Result) {
-	for i, in := range c.Inputs {
+	for i, in := range v.inputs {
 		if effects.Of[i] == nil || effects.Of[i][0] == 0 {
 			continue
 		}
@@ -71,7 +71,7 @@ func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Res
 			Share: Number(float64(d*d) / effects.Variance[0]), Quantity: in.Quantity, SD: v.u[i]})
 	}
 	for _, i := range effects.Alone {
-		r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", c.Inputs[i].Named())
+		r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", v.inputs[i].Named())
 	}
 }
 
@@ -79,7 +79,7 @@ func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Res
 func (r *Result) Complete() *Result {
 	v := r.values
 	r.Inputs = map[string]Used{}
-	for i, in := range v.inputs {
+	for i, in := range v.inputs[:v.asked] {
 		if v.state[i] == absent {
 			continue
 		}

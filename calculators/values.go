@@ -31,6 +31,7 @@ type Values struct {
 	shift  []float64 // by how much each is off on purpose, while uncertainty is carried through
 	state  []state
 	tables [][]Row // of list inputs
+	asked  int     // how many of inputs people are asked for; the rest are Unasked
 }
 
 // Row is one row of a list input.

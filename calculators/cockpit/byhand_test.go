@@ -68,7 +68,7 @@ func (n numbers) complete(standIns numbers) numbers {
 // on a recent trail bike, from common practice: the frame from the grips, the rear
 // wheel as in front.
 func (n numbers) underGrips() numbers {
-	all := n.complete(numbers{"bar-width": 780, "grip-length": 130, "head-angle": 65.5, "seat-angle": 76.5,
+	all := n.complete(numbers{"bar-width": 780, "grip-length": 130, "head-angle": 65.5, "seat-angle": 76,
 		"chainstay": 437, "bb-drop": 32,
 		"fork-offset": 44, "front-rim": 622, "front-tyre": 61, "fork-travel": 150, "sag-front": 20,
 		"rear-travel": 140, "sag-rear": 28,
@@ -78,7 +78,7 @@ func (n numbers) underGrips() numbers {
 
 // underGripsSD are the standard uncertainties of those, where they have one.
 var underGripsSD = numbers{"bar-width~": 20, "grip-length~": 8, "head-angle~": 1, "seat-angle~": 1,
-	"fork-travel~": 10, "sag-front~": 4, "rear-travel~": 10, "sag-rear~": 4}
+	"fork-travel~": 15, "sag-front~": 4, "rear-travel~": 15, "sag-rear~": 4}
 
 // bodySD are those of what the survey estimates from stature and inside leg. The trochanter's line leaves 15.9
 // mm of women and 19.3 mm of men.
@@ -437,25 +437,13 @@ func onSeatLine(r handRider, angle float64) seatLine {
 	return s
 }
 
-// give is how far above neutral a height counts, held within 5 % of the distance
-// from pedal to saddle.
-func (s seatLine) give(height float64) float64 {
-	limit := 0.05 * (s.neutral + s.rider.crank)
-	return math.Max(-limit, math.Min(limit, height-s.neutral))
-}
+// hip returns the hip, 19 mm above the saddle: neither heel nor pelvis gives.
+func (s seatLine) hip(height float64) complex128 { return scaled(height, s.up) + 19i }
 
-// hip returns the hip, which gives 27 % of a rise back down the seat line and goes
-// forward by 61 % of it.
-func (s seatLine) hip(height float64) complex128 {
-	g := s.give(height)
-	return scaled(height-0.27*g, s.up) + complex(0.61*g, 19)
-}
-
-// limb returns knee, ankle, heel and toe at a crank angle; the heel rises by 1.25
-// degrees for each percent of saddle height above neutral.
+// limb returns knee, ankle, heel and toe at a crank angle.
 func (s seatLine) limb(height, crank float64) (knee, ankle, heel, toe complex128) {
 	r := s.rider
-	up := heelUp(crank) + 125*s.give(height)/(s.neutral+r.crank)
+	up := heelUp(crank)
 	spindle := scaled(r.crank, toward(90-crank))
 	ankle = r.ankle(spindle, up)
 	heel = onFoot(spindle, -(r.ball - r.cleat), r.sole+r.pedal, up)

@@ -13,6 +13,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/body"
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/fit"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/panel"
@@ -302,7 +303,7 @@ func TestLeverReachFitsTheHand(t *testing.T) {
 	}
 	middle, _ := LegalSpan(false)
 	for hand := 130.0; hand <= 220; hand += 5 {
-		assert.Less(t, SpanOutside(LeverReachOf(FingerOf(hand)), usualGripDiameter), middle)
+		assert.Less(t, SpanOutside(LeverReachOf(FingerOf(hand)), fit.UsualGripWidth.Value), middle)
 	}
 }
 

@@ -26,7 +26,7 @@ func Lever() *calculators.Calculator {
 				{Quantity: measure.HandLength, Example: "188"},
 				{Quantity: measure.LeverReach, Example: "52", Optional: true},
 				{Quantity: measure.GripDiameter, Example: "31",
-					Assume: calculators.Fixed(usualGripDiameter, 2, "a usual grip; the span is certain only with yours")},
+					Assume: fit.UsualGripWidth.Assume},
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
 				fit.SexInput(""),
 			},
@@ -47,7 +47,7 @@ func Lever() *calculators.Calculator {
 				{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
 			},
-			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(),
+			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, fit.FootInputs(),
 			fit.UnderGripsInputs()),
 		Answers:  []*calculators.Output{leverAngle, leverReach, leverSpan, leverInset, gripDiameter, gripHeld},
 		Workings: []*calculators.Output{forearmStanding, forearmSeated},
@@ -107,10 +107,6 @@ func LeverReachOf(finger float64) float64 { return finger * 2 / 3 }
 // Between these shares of the finger's length the first joint still bends round the
 // lever: common practice.
 const reachFrom, reachTo = 0.6, 0.75
-
-// usualGripDiameter is how thick a grip is taken to be that nobody measured, mm:
-// common practice.
-const usualGripDiameter = 32
 
 // SpanOutside returns the span of a brake lever as both rule books take it, mm:
 // from the back of the grip to the outer face of the blade.

@@ -3,6 +3,7 @@ package cockpit
 import (
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
+	"plumbline/calculators/fit"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -29,7 +30,7 @@ func drawLeverSpan(v calculators.Values) *drawing.Figure {
 		}
 		return otherwise
 	}
-	reach, grip := of(measure.LeverReach, drawnReach), of(measure.GripDiameter, usualGripDiameter)
+	reach, grip := of(measure.LeverReach, drawnReach), of(measure.GripDiameter, fit.UsualGripWidth.Value)
 	span := SpanOutside(reach, grip)
 	back, front := drawing.Point{X: -grip / 2}, drawing.Point{X: grip / 2}
 	face := drawing.Point{X: grip/2 + reach}

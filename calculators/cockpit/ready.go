@@ -25,7 +25,7 @@ func Ready() *calculators.Calculator {
 				fit.SexInput(""),
 			},
 			fit.GripInputs(), stanceInputs(), fit.BarInputs(), fit.UpperInputs(),
-			[]calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs(),
+			[]calculators.Input{fit.TrochanterInput("")}, fit.FootInputs(), fit.UnderGripsInputs(),
 			[]calculators.Input{
 				{Quantity: measure.MoveX, Optional: true, Folded: true},
 				{Quantity: measure.MoveY, Optional: true, Folded: true},
@@ -72,21 +72,6 @@ func stanceInputs() []calculators.Input {
 		{Quantity: measure.StandingKnee, Example: "50", Slide: [2]float64{30, 70},
 			Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
 		{Quantity: measure.Grade, Folded: true, Assume: calculators.Fixed(0, 0, "on the level")},
-	}
-}
-
-// standingPedalInputs ask for crank, pedal and shoe. A standing rider's spindle is
-// taken to lie behind the ball, whatever the pedal, unless it was measured.
-func standingPedalInputs() []calculators.Input {
-	return []calculators.Input{
-		{Quantity: measure.CrankLength, Example: "170", Folded: true,
-			Assume: calculators.Fixed(170, 2.5, "the length most adult bikes are sold with")},
-		{Quantity: measure.PedalHeight, Folded: true,
-			Assume: calculators.Fixed(12, 3, "between flat and clipped pedals")},
-		{Quantity: measure.SoleHeight, Folded: true,
-			Assume: calculators.Fixed(13, 3, "between shoes for flat and for clipped pedals")},
-		{Quantity: measure.CleatBehindBall, Folded: true,
-			Assume: calculators.Fixed(posture.StandingCleat, 5, "common practice for standing")},
 	}
 }
 

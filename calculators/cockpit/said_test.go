@@ -495,8 +495,8 @@ func TestStemSaysWhenArmsAreStraight(t *testing.T) {
 		n := stemRecord.with(numbers{"reach": reach, "move-x": move, "move-y": 1})
 		return plainColumn(t, calctest.Answer(t, Stem(), "sex=f "+n.typed()), "cost", "feel")[2]
 	}
-	r := handRiderOf(stemRecord.with(numbers{"crank-length": 170, "pedal-height": 12, "sole-height": 13,
-		"cleat-behind-ball": 20}), "f")
+	r := handRiderOf(stemRecord.with(numbers{"crank-length": 170, "pedal-height": 15, "sole-height": 15,
+		"cleat-behind-ball": 0}), "f")
 	slack := func(reach float64, move complex128) float64 {
 		_, grip := clampAndGrip(stemRecord.with(numbers{"reach": reach}))
 		return r.slack(handStance{trunk: 45, knee: 50}, grip+move)

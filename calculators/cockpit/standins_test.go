@@ -43,7 +43,7 @@ func TestStandIns(t *testing.T) {
 			"cleat-behind-ball": {0, 0}}},
 		{Ready(), "", map[string]standIn{"trunk-angle": {45, 0}, "standing-knee": {50, 0}, "grade": {0, 0},
 			"crank-length": {170, 2.5},
-			"pedal-height": {12, 3}, "sole-height": {13, 3}, "cleat-behind-ball": {20, 5}}},
+			"pedal-height": {15, 2}, "sole-height": {15, 3}, "cleat-behind-ball": {0, 5}}},
 		{Lever(), "hand-length=179", map[string]standIn{"finger-length": {0.38 * 179, 4}, "lever-length": {70, 6},
 			"trunk-angle":   {45, 0},
 			"standing-knee": {50, 0}}},

@@ -4,6 +4,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/body"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
 )
 
 // SexInput asks for the reference sample; it may be left out.
@@ -22,7 +23,7 @@ func TrochanterInput(example string) calculators.Input {
 
 // CrankInput asks for the crank's length.
 func CrankInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.CrankLength, Example: example, Assume: calculators.Fixed(170, 2.5, "the length most adult bikes are sold with")}
+	return calculators.Input{Quantity: measure.CrankLength, Example: example, Assume: usualCrank.Assume}
 }
 
 // PedalInputs ask for the kind of pedal, and for what it puts between foot and
@@ -30,9 +31,9 @@ func CrankInput(example string) calculators.Input {
 func PedalInputs(pedals string) []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.Pedals, Example: pedals, Assume: calculators.Fixed(float64(clipped), 0, "because the published methods were made with clipped shoes")},
-		{Quantity: measure.PedalHeight, Folded: true, Assume: byPedal(15, 10, 2)},
-		{Quantity: measure.SoleHeight, Folded: true, Assume: byPedal(15, 12, 3)},
-		{Quantity: measure.CleatBehindBall, Folded: true, Assume: byPedal(0, 20, 5)},
+		{Quantity: measure.PedalHeight, Folded: true, Assume: byPedal(clipPedal, flatPedal)},
+		{Quantity: measure.SoleHeight, Folded: true, Assume: byPedal(clipSole, flatSole)},
+		{Quantity: measure.CleatBehindBall, Folded: true, Assume: byPedal(clipCleat, flatCleat)},
 	}
 }
 
@@ -43,16 +44,40 @@ const (
 )
 
 // byPedal assumes one value for clipped shoes and another for flat pedals.
-func byPedal(clip, flatPedal, sd float64) func(calculators.Values) (calculators.Assumption, bool) {
+func byPedal(clip, flat usual) func(calculators.Values) (calculators.Assumption, bool) {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
 		if v.Is(measure.Pedals, "flat") {
-			return calculators.Assumption{Value: flatPedal, SD: sd, From: "usual for flat pedals"}, true
+			return flat.Assume(v)
 		}
-		return calculators.Assumption{Value: clip, SD: sd, From: "usual for clipped shoes"}, true
+		return clip.Assume(v)
 	}
+}
+
+// LegInputs ask, behind "More settings", for lengths of the leg that the survey
+// estimates where nobody measured them. Whatever shows an angle of the leg asks for all
+// of them, so that one record has one leg.
+func LegInputs() []calculators.Input {
+	return []calculators.Input{
+		{Quantity: measure.ThighLength, Optional: true, Folded: true},
+		{Quantity: measure.ShankLength, Optional: true, Folded: true},
+		{Quantity: measure.FootLength, Optional: true, Folded: true},
+	}
+}
+
+// FootInputs ask, behind "More settings", for crank, pedal and shoe, where an answer
+// hangs on them by a little. They are those of CrankInput and PedalInputs, so that the
+// same foot stands on the same spindle seated and standing.
+func FootInputs() []calculators.Input {
+	return AllFolded(append([]calculators.Input{CrankInput("170")}, PedalInputs("")...))
+}
+
+// UsualFeet are crank, pedal and shoe of a rider of whom nothing is known.
+func UsualFeet() posture.Setup {
+	return posture.Setup{Crank: usualCrank.Value, PedalHeight: clipPedal.Value, SoleHeight: clipSole.Value,
+		CleatBehindBall: clipCleat.Value}
 }
 
 // SeatAngleInput asks for the effective seat angle.
 func SeatAngleInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.SeatAngle, Example: example, Folded: true, Assume: calculators.Fixed(76, 1, "usual on a recent trail bike")}
+	return calculators.Input{Quantity: measure.SeatAngle, Example: example, Folded: true, Assume: UsualSeatAngle.Assume}
 }

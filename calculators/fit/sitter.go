@@ -29,7 +29,7 @@ func Feet(v calculators.Values) posture.Setup {
 }
 
 // Sit puts a rider on a saddle whose point lies somewhere, as seen on level
-// ground; the set-up's own seat angle does not count. It returns false where the
+// ground; the set-up's own seat angle does not count, and heel and pelvis do not give. It returns false where the
 // lengths make no leg or the leg does not reach both pedals.
 func Sit(leg body.Leg, setup posture.Setup, upper posture.Upper, saddle geometry.Point) (Sitter, bool) {
 	setup.SeatAngle = 180 - saddle.Angle()
@@ -37,6 +37,7 @@ func Sit(leg body.Leg, setup posture.Setup, upper posture.Upper, saddle geometry
 	if !ok {
 		return Sitter{}, false
 	}
+	rider = rider.Still()
 	height := saddle.Length()
 	near, ok := rider.At(height, 90)
 	far, fine := rider.At(height, 270)

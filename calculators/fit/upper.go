@@ -35,8 +35,8 @@ func fromStature(s body.Survey) func(calculators.Values) (calculators.Assumption
 // BarInputs ask how far apart the hands are.
 func BarInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.BarWidth, Example: "780", Assume: calculators.Fixed(usualBar, usualBarSD, "usual on a recent trail bike")},
-		{Quantity: measure.GripLength, Folded: true, Assume: calculators.Fixed(usualGrip, usualGripSD, "a usual grip, with the hand in its middle")},
+		{Quantity: measure.BarWidth, Example: "780", Assume: UsualBar.Assume},
+		{Quantity: measure.GripLength, Folded: true, Assume: UsualGrip.Assume},
 	}
 }
 

@@ -36,7 +36,7 @@ func Climb() *calculators.Calculator {
 					Assume: calculators.Fixed(0, 0, "on the level")},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
 				{Quantity: measure.ElbowBend, Folded: true,
-					Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
+					Assume: fit.UsualElbow.Assume},
 				{Quantity: measure.BikeMass, Folded: true, Assume: calculators.Fixed(15, 1.5, "a usual trail bike")},
 				{Quantity: measure.Load, Folded: true,
 					Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
@@ -103,16 +103,11 @@ func foldedBar() []calculators.Input {
 // climbPedals ask, folded, for what the legs stand on. It moves the centre of mass
 // by a few mm, so nothing of it is held uncertain.
 func climbPedals() []calculators.Input {
-	return []calculators.Input{
-		{Quantity: measure.CrankLength, Folded: true,
-			Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
-		{Quantity: measure.PedalHeight, Folded: true,
-			Assume: calculators.Fixed(12, 0, "between flat and clipped pedals")},
-		{Quantity: measure.SoleHeight, Folded: true,
-			Assume: calculators.Fixed(13, 0, "between shoes for flat and for clipped pedals")},
-		{Quantity: measure.CleatBehindBall, Folded: true,
-			Assume: calculators.Fixed(5, 0, "between clipped in and flat")},
+	feet := fit.Exact(fit.FootInputs())
+	for i := range feet {
+		feet[i].Example = "" // as the pages that explain them have it
 	}
+	return feet
 }
 
 // modelErrorSD is half of the ±25 mm by which two models of one measured rider
@@ -253,9 +248,7 @@ func (c climber) moved(m saddleMove) climber {
 func (c *climber) stand(slope float64) (geometry.Point, bool) {
 	stance := posture.ReadyStance
 	stance.Slope = slope
-	feet := c.feet
-	feet.CleatBehindBall = posture.StandingCleat
-	s, ok := posture.NewStanding(c.leg, feet, c.upper, stance)
+	s, ok := posture.NewStanding(c.leg, c.feet, c.upper, stance)
 	if !ok {
 		return geometry.Point{}, false
 	}

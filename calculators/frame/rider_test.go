@@ -64,22 +64,13 @@ func (r rider) leg(hip, spindle vec, heelUp float64) leg {
 	return l
 }
 
-// seated returns hip and legs on level cranks on a saddle: the leg model at a neutral
-// knee of 35 degrees, and its give towards other heights.
+// seated returns hip and legs on level cranks on a saddle: the foot's rule of the
+// leg model, and neither heel nor pelvis giving.
 func (r rider) seated(saddle vec) (hip vec, front, rear leg) {
-	up := saddle.times(1 / saddle.length())
 	pedal := func(fromTop float64) vec { return towards(90 - fromTop).times(r.crank) }
 	ankling := func(fromTop float64) float64 { return 20 - 12*math.Sin(rad(fromTop-20)) }
-	seat := 180 - math.Atan2(saddle.y, saddle.x)*180/math.Pi
-	bottom := r.ankleAt(pedal(90+seat), ankling(90+seat))
-	neutral := root(200, 1400, func(h float64) float64 {
-		return up.times(h).plus(vec{0, 19}).minus(bottom).length() - spans(r.thigh(), r.shank(), 35)
-	})
-	whole := neutral + r.crank
-	give := math.Max(-0.05*whole, math.Min(0.05*whole, saddle.length()-neutral))
-	hip = saddle.plus(vec{0.61 * give, 19}).minus(up.times(0.27 * give))
-	raised := 1.25 * 100 * give / whole
-	return hip, r.leg(hip, pedal(90), ankling(90)+raised), r.leg(hip, pedal(270), ankling(270)+raised)
+	hip = saddle.plus(vec{0, 19}) // nothing gives
+	return hip, r.leg(hip, pedal(90), ankling(90)), r.leg(hip, pedal(270), ankling(270))
 }
 
 // bodyOf is a whole rider from the side.
@@ -122,10 +113,9 @@ func (r rider) bend(b bodyOf) float64 {
 }
 
 // stand stands the rider ready on a slope: the trunk at 45 degrees, knees bent by 50 in
-// the mean, the front heel 5 degrees down and the rear one up, the spindle 20 mm behind
-// the ball, the centre of mass plumb over the bottom bracket.
+// the mean, the front heel 5 degrees down and the rear one up, the foot on the spindle as
+// it is seated, the centre of mass plumb over the bottom bracket.
 func (r rider) stand(grip vec, slope float64) bodyOf {
-	r.cleat = 20
 	ahead, behind := vec{r.crank, 0}, vec{-r.crank, 0}
 	pose := func(knee float64) bodyOf {
 		front, rear := r.ankleAt(ahead, -5), r.ankleAt(behind, 5)

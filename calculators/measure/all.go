@@ -36,7 +36,7 @@ var all = []*Quantity{
 	GripDiameter,
 	GripX, GripY, GripFloor, NoseToGrip, LeverReach, LeverLength, LeverInset, LeverAngle, MoveX, MoveY, TreeGap,
 
-	TrunkAngle, ElbowBend, StandingKnee,
+	TrunkAngle, SeatedTrunk, ElbowBend, StandingKnee,
 
 	First, Second, Third, SharedError, OwnDifference,
 

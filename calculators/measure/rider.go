@@ -82,6 +82,10 @@ var (
 		Most: 100,
 		How: "Have a helper take a picture from the side at hip height. It is the angle from the horizontal of the " +
 			"line from the hip bone to the shoulder point."}
+	SeatedTrunk = &Quantity{Key: "seated-trunk", Label: "Trunk angle, seated", Unit: Deg, Low: 20, High: 90, Least: -10,
+		Most: 100,
+		How: "Have a helper take a picture from the side at hip height while you sit and pedal. It is the angle from the " +
+			"horizontal of the line from the hip bone to the shoulder point."}
 	ElbowBend = &Quantity{Key: "elbow-bend", Label: "Elbow bend", Unit: Deg, High: 120, Most: 150,
 		How: "Have a helper take a picture from the side in riding position. It is how far the elbow is bent, zero " +
 			"being a straight arm."}

@@ -51,6 +51,8 @@ type Seated struct {
 	// heelBottom is the heel-up angle at the bottom at neutral height.
 	heelBottom float64
 	neutral    float64
+	// still says that heel and pelvis do not give.
+	still bool
 }
 
 // NewSeated returns a leg on a set-up, its neutral saddle height found. It
@@ -101,6 +103,14 @@ func (s Seated) slide(ankle, hip geometry.Point, knee float64) (float64, bool) {
 	return height, finite(height)
 }
 
+// Still returns the same leg with heel and pelvis held as at the neutral height. Their
+// give was fitted to what knees do as a saddle goes up. It is no measurement of where
+// the hip is, so what asks for the hip's own place, as balance does, leaves it out.
+func (s Seated) Still() Seated {
+	s.still = true
+	return s
+}
+
 // Neutral returns the saddle height, bottom bracket to saddle top along the seat
 // line in mm, at which this leg's knee bends 35 degrees at the bottom and neither
 // heel nor pelvis gives. The cost of a change of crank, pedal, sole or cleat is
@@ -119,6 +129,9 @@ func (s Seated) Bottom() float64 { return s.bottom }
 // give returns how far above neutral a height counts for heel and pelvis, in mm,
 // held beyond the limit.
 func (s Seated) give(height float64) float64 {
+	if s.still {
+		return 0
+	}
 	limit := GiveLimit * (s.neutral + s.setup.Crank)
 	return math.Max(-limit, math.Min(limit, height-s.neutral))
 }

@@ -25,8 +25,8 @@ func Height() *calculators.Calculator {
 			[]calculators.Input{
 				{Quantity: measure.TargetKnee, Example: "35",
 					Assume: calculators.Fixed(35, 0, "the middle of the published 30 to 40 degrees")},
-				fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput("76"),
-			}),
+				fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput("76.5"),
+			}, fit.LegInputs()),
 		Answers:  []*calculators.Output{saddleHeight, pedalToSaddle, kneeBend, methodSpread},
 		Workings: heightMethods,
 		Sources: []*literature.Source{literature.Peveler2005, literature.HamleyThomas1967, literature.FerrerRoca2012,

@@ -43,7 +43,7 @@ func slopeOf(grade float64) float64 { return math.Atan(grade/100) * 180 / math.P
 func TestTiltCases(t *testing.T) {
 	pitch := unlike.pitch()
 	const source = "two axles on the ground, solved in the test; tan = grade/100"
-	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372,
+	usual := suspended{fork: 150, front: 20, rear: 140, back: 28, base: 1215, head: 65.5, frontWheel: 372,
 		rearWheel: 372}.pitch()
 	calctest.Cases(t, Tilt(),
 		calctest.Case{Typed: unlikeWheels, Source: source, Want: []calctest.Want{
@@ -91,7 +91,7 @@ func TestTiltUncertainty(t *testing.T) {
 
 	// What is assumed of a bike of which nothing was given, with its own errors: common
 	// practice. The rear tyre is as in front, give or take 1 mm.
-	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372,
+	usual := suspended{fork: 150, front: 20, rear: 140, back: 28, base: 1215, head: 65.5, frontWheel: 372,
 		rearWheel: 372}
 	pitch = expanded(
 		func(off float64) float64 { s := usual; s.fork += 15 * off; return s.pitch() },
