@@ -419,6 +419,7 @@ func (r handRider) centre(p bodyPose) complex128 {
 type seatLine struct {
 	rider   handRider
 	up      complex128 // towards the saddle
+	hipOff  float64    // how much higher the hip is than it was taken to be, mm
 	angle   float64
 	neutral float64
 }
@@ -437,8 +438,11 @@ func onSeatLine(r handRider, angle float64) seatLine {
 	return s
 }
 
-// hip returns the hip, 19 mm above the saddle: neither heel nor pelvis gives.
-func (s seatLine) hip(height float64) complex128 { return scaled(height, s.up) + 19i }
+// hip returns the hip, 19 mm above the saddle, or as much more as a test says: neither
+// heel nor pelvis gives.
+func (s seatLine) hip(height float64) complex128 {
+	return scaled(height, s.up) + complex(0, 19+s.hipOff)
+}
 
 // limb returns knee, ankle, heel and toe at a crank angle.
 func (s seatLine) limb(height, crank float64) (knee, ankle, heel, toe complex128) {

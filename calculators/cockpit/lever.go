@@ -49,6 +49,7 @@ func Lever() *calculators.Calculator {
 			},
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, fit.FootInputs(),
 			fit.UnderGripsInputs()),
+		Unasked:  []calculators.Input{fit.HipUnasked()},
 		Answers:  []*calculators.Output{leverAngle, leverReach, leverSpan, leverInset, gripDiameter, gripHeld},
 		Workings: []*calculators.Output{forearmStanding, forearmSeated},
 		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005,

@@ -34,6 +34,7 @@ func Seated() *calculators.Calculator {
 			},
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
 			fit.Exact(fit.FootInputs()), fit.UnderGripsInputs()),
+		Unasked:  []calculators.Input{fit.HipUnasked()},
 		Answers:  []*calculators.Output{seatedTrunk, seatedShoulder, seatedBend, seatedReach},
 		Workings: seatedWorkings(),
 		Sources: []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021,
@@ -116,7 +117,9 @@ func seatOf(v calculators.Values, level geometry.Bike, tilt float64) (seat, bool
 	if !ok || !fine {
 		return seat{}, false
 	}
-	return seatOn(leg, fit.Feet(v), fit.Upper(v), saddle.Turn(-tilt))
+	s, ok := seatOn(leg, fit.Feet(v), fit.Upper(v), saddle.Turn(-tilt))
+	s.hip.Y += fit.HipError(v)
+	return s, ok
 }
 
 // seatOn returns a rider on a saddle's point. Heel and pelvis do not give: see
