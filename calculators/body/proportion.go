@@ -99,13 +99,13 @@ func UpperArmShare(sex Sex) float64 {
 // ArmFromStature estimates the arm from shoulder to grip centre, in mm: the sum
 // of upper arm and forearm to grip. What is left of each beside the line on stature is
 // taken to be independent of the other, so the two are added as squares. It returns
-// false for a stature that is not above 0.
+// false for a stature below LeastStature.
 //
 //	SD = √(upper² + lower²)
 //
 // Source: JCGM 100:2008, 5.1.2, for independent quantities.
 func ArmFromStature(stature float64, sex Sex) (Estimate, bool) {
-	if !usable(stature) {
+	if !(stature >= LeastStature) || !usable(stature) {
 		return Estimate{}, false
 	}
 	sum := func(upper, lower Estimate) Estimate {

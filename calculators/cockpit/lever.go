@@ -36,7 +36,7 @@ func Lever() *calculators.Calculator {
 					Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 						hand := v.Of(measure.HandLength)
 						return calculators.Assumption{Value: FingerOf(hand), SD: 4,
-							From: "0.38 of the hand’s length, from memory"}, hand > 0
+							From: "0.38 of the hand’s length, from memory"}, hand > 0 && !fit.Small(v)
 					}},
 				{Quantity: measure.LeverLength, Folded: true,
 					Assume: calculators.Fixed(70, 6, "a usual blade for one or two fingers")},
@@ -180,6 +180,9 @@ func forearmDip(upper posture.Upper, elbow, hand geometry.Point, shoulder geomet
 }
 
 func solveLever(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	finger := v.Of(measure.FingerLength)
 	out.Set(leverReach, LeverReachOf(finger))
 	if breadth, ok := body.HandBreadth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {

@@ -13,6 +13,7 @@ import (
 )
 
 func explainLever(v calculators.Values, r *calculators.Result) {
+	fit.NoteSmall(v, r)
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return
@@ -21,7 +22,9 @@ func explainLever(v calculators.Values, r *calculators.Result) {
 	explainLeverReach(v, r)
 	inset := r.At(leverInset)
 	inset.Meaning = words.Of("Then one finger meets the blade near its hook while the hand stays in the middle of the grip: the most leverage for the least squeeze. If you hold the grip further out, clamp it further out by as much.")
-	if inset.Value < 0 {
+	if !inset.Exists() {
+		inset.Meaning = words.Of("It rests on the breadth of a grown hand, so it is left out for somebody this small: slide the clamp until one finger meets the blade near its hook.")
+	} else if inset.Value < 0 {
 		inset.Meaning = words.Of("The blade is so short, or the grip so long, that even touching the grip the lever ends inside your finger. Slide it against the grip, or choose a shorter grip.")
 	}
 	explainLeverSpan(v, r)

@@ -20,6 +20,7 @@ func Ready() *calculators.Calculator {
 		Title: "Standing ready", Question: "What room does the bike leave your arms when you stand?",
 		Scenario: "The test rider, 1740 mm tall with an inside leg of 830 mm, stands ready on the test bike.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
 				fit.SexInput(""),
@@ -130,6 +131,9 @@ func stanceOf(v calculators.Values) posture.Stance {
 }
 
 func solveReady(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	s, ok, p := standOf(v)
 	if p != nil {
 		return p

@@ -21,6 +21,7 @@ func Seated() *calculators.Calculator {
 		Title: "Seated reach", Question: "How far do you lean when you sit and pedal?",
 		Scenario: "The test rider, 1740 mm tall with an inside leg of 830 mm, seated on the test bike.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
 				fit.SexInput(""),
@@ -145,6 +146,9 @@ func (s seat) lean(grip geometry.Point, bend float64) (posture.Trunk, bool) {
 }
 
 func solveSeated(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return p

@@ -68,6 +68,9 @@ func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
 	if e, ok := body.ShoulderWidth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
 	}
+	if fit.Small(v) {
+		return calculators.Assumption{}, false
+	}
 	e := body.ShoulderWidth.Typical(fit.Sex(v))
 	return calculators.Assumption{Value: e.Value, SD: e.SD,
 		From: "the survey’s average, because neither it nor your height was given"}, true
@@ -76,6 +79,9 @@ func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
 func armOf(v calculators.Values) (calculators.Assumption, bool) {
 	if e, ok := body.ArmFromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
+	}
+	if fit.Small(v) {
+		return calculators.Assumption{}, false
 	}
 	e := body.ArmTypical(fit.Sex(v))
 	return calculators.Assumption{Value: e.Value, SD: e.SD,
@@ -150,6 +156,9 @@ const widerStep, stemStep = 40, 10
 const widthStep = 20
 
 func solveWidth(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	start, spread := widthAt(v, spreadUsual), float64(spreadUsual)
 	out.Set(byShoulders, start)
 	if v.Has(measure.PushUpWidth) {

@@ -19,6 +19,7 @@ func Cleat() *calculators.Calculator {
 		Title: "Cleat fore and aft", Question: "Where along your foot should the pedal’s spindle be?",
 		Scenario: "The test rider: both ball joints marked on paper, clipped in, the spindle still under the inner joint.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				fit.SexInput(""),
 				{Quantity: measure.FootLength, Example: "262", Optional: true},

@@ -21,6 +21,7 @@ func Crank() *calculators.Calculator {
 		Title: "Crank length", Question: "How long should your cranks be?",
 		Scenario: "The test rider on the test bike, thinking of 165 mm in place of 170.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},
 				fit.CrankInput("170"),

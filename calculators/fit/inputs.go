@@ -16,6 +16,9 @@ func SexInput(example string) calculators.Input {
 // inside leg where it is missing. The calculator has to ask for inside leg and sex too.
 func TrochanterInput(example string) calculators.Input {
 	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+		if Small(v) {
+			return calculators.Assumption{}, false
+		}
 		e, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), Sex(v))
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your inside leg by the survey"}, ok
 	}}

@@ -299,6 +299,9 @@ func needs(v calculators.Values) *calculators.Problem {
 }
 
 func solveClimb(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	if p := needs(v); p != nil {
 		return p
 	}

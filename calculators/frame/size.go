@@ -23,6 +23,7 @@ func Size() *calculators.Calculator {
 		Title: "Choosing a size", Question: "What would each size of this bike ask you to change?",
 		Scenario: "The test rider against five invented sizes of one trail bike, with the grips of the bike at home.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Sizes, Example: demoSizes},
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
@@ -354,6 +355,9 @@ func nearest(ways []geometry.Point) int {
 }
 
 func solveSize(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	rows := v.Rows(measure.Sizes)
 	m := matcherOf(v)
 	ways := make([]geometry.Point, len(rows))

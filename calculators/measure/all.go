@@ -40,7 +40,7 @@ var all = []*Quantity{
 
 	First, Second, Third, SharedError, OwnDifference,
 
-	Sex, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
+	Sex, Growing, Pedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
 	SizeSystem, Feeling, Wanted,
 }
 

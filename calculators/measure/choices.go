@@ -6,6 +6,9 @@ var (
 		How: "It only picks the group of measured people whose proportions fill a gap. Leave it out if you " +
 			"like; the gap is then filled less surely.",
 		Choices: []Choice{{"f", "Woman"}, {"m", "Man"}}}
+	Growing = &Quantity{Key: "growing", Label: "Still growing", Unit: One, High: 1, Most: 1,
+		How:     "Say whether the rider is still growing. Lengths then have to be measured again every three months.",
+		Choices: []Choice{{"no", "No"}, {"yes", "Yes"}}}
 	Pedals = &Quantity{Key: "pedals", Label: "Pedals", Unit: One, High: 1, Most: 1,
 		How:     "Say whether the shoes lock into the pedals or stand on them freely.",
 		Choices: []Choice{{"clip", "Clipped in"}, {"flat", "Flat"}}}

@@ -20,6 +20,7 @@ func Height() *calculators.Calculator {
 		Title: "Saddle height", Question: "How high should the saddle start?",
 		Scenario: "The test rider: an inside leg of 830 mm taken alone, clipped in, 170 mm cranks.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}, fit.CrankInput("170")},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{

@@ -20,6 +20,7 @@ func Knee() *calculators.Calculator {
 		Title: "Knee bend", Question: "How far does your knee bend through the pedal circle?",
 		Scenario: "The test rider with the saddle at 736 mm, the knee read at 27 degrees while sitting still.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},
 				{Quantity: measure.SaddleHeight, Example: "736"},
