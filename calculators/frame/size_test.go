@@ -70,7 +70,7 @@ func TestTheDemoFileIsTheWorkedExample(t *testing.T) {
 // longer rider's on the XL.
 func TestSizesAreSortedByTheGrips(t *testing.T) {
 	// Sizes that no spacers and stem bring to the grips come last: the XL's grips, without
-	// any spacer, are at 658 + (10 + 20)·sin 65.5° + 30 − a few = 715 + 14.
+	// any spacer, are at 658 + (10 + 20)·sin 65.5° + 45·cos 65.5° + 30 = 734 where 715 is wanted.
 	require.Equal(t, "M L S XS XL", order(match(t)))
 	tall := match(t, "grip-x=500", "grip-y=762", "inseam=930", "stature=1930", "saddle-height=825")
 	require.Equal(t, "XL L M S XS", order(tall))
