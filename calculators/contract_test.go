@@ -39,8 +39,11 @@ func TestEveryWorkedExampleAnswers(t *testing.T) {
 			require.False(t, r.Figure.Description.None())
 			complete(t, r)
 			for _, k := range c.Cautions {
+				if k == caution.Growing { // it has a test of its own
+					continue
+				}
 				assert.True(t, slices.ContainsFunc(r.Notes, func(n calculators.Note) bool {
-					return n.Kind == calculators.CautionNote && n.Text.English == k.Text
+					return n.Kind == calculators.CautionNote && n.Text.English == k.Text && n.Key == k.Key && n.Title == k.Title
 				}), "caution %s does not travel with the result", k.Key)
 			}
 		})

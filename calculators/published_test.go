@@ -175,7 +175,7 @@ func readPublished(t *testing.T) []publishedRow {
 	t.Helper()
 	var all []publishedRow
 	seen := map[string]bool{}
-	for _, name := range []string{"checks-legs.json", "checks-frame.json"} {
+	for _, name := range []string{"checks-legs.json", "checks-frame.json", "checks-hands.json"} {
 		data, err := os.ReadFile(filepath.Join(publishedFolder, name))
 		if err != nil {
 			t.Fatal(err)

@@ -46,7 +46,7 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 		case measure.List:
 			v.tables[i], why = q.Table.Read(q, p.Typed, in)
 			for len(v.tables[i]) > 0 && len(why) > 0 { // the good rows still count
-				notes, why = append(notes, Note{CheckNote, why[0]}), why[1:]
+				notes, why = append(notes, Note{Kind: CheckNote, Text: why[0]}), why[1:]
 			}
 		}
 		if len(why) > 0 {
@@ -75,11 +75,11 @@ func (v Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Not
 	}
 	v.x[i], v.u[i] = g.Value, q.SD(g)
 	if !q.Agree(g) {
-		notes = append(notes, Note{CheckNote, words.Of("The readings of {0} lie {1} apart, where {2} is close enough. The middle one is used; take them again.",
+		notes = append(notes, Note{Kind: CheckNote, Text: words.Of("The readings of {0} lie {1} apart, where {2} is close enough. The middle one is used; take them again.",
 			q.Named(), q.Amount(g.Range()), q.Amount(q.AgreeWithin()))})
 	}
 	if !q.Plausible(g.Value) {
-		notes = append(notes, Note{CheckNote, words.Of("{0} is unusual for {1}; most lie between {2} and {3}. Measure it again if you are not sure.",
+		notes = append(notes, Note{Kind: CheckNote, Text: words.Of("{0} is unusual for {1}; most lie between {2} and {3}. Measure it again if you are not sure.",
 			q.Amount(g.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High))})
 	}
 	return notes, nil, ""

@@ -113,8 +113,10 @@ const (
 
 // Note is a sentence that travels with a result.
 type Note struct {
-	Kind NoteKind   `json:"kind"`
-	Text words.Text `json:"text"`
+	Kind  NoteKind   `json:"kind"`
+	Text  words.Text `json:"text"`
+	Key   string     `json:"key,omitempty"`   // of the caution, where it is one of package caution
+	Title string     `json:"title,omitempty"` // its heading, English
 }
 
 // Influence is one input's share of the first reading's variance, and how far
@@ -152,5 +154,5 @@ func (r *Result) At(o *Output) *Answer {
 
 // Note adds a sentence to the result.
 func (r *Result) Note(kind NoteKind, english string, holes ...words.Sayer) {
-	r.Notes = append(r.Notes, Note{kind, words.Of(english, holes...)})
+	r.Notes = append(r.Notes, Note{Kind: kind, Text: words.Of(english, holes...)})
 }

@@ -3,6 +3,8 @@ package calculators
 import (
 	"math"
 
+	"plumbline/calculators/body"
+	"plumbline/calculators/caution"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/uncertainty"
 	"plumbline/calculators/words"
@@ -38,9 +40,22 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	}
 	c.Explain(v, r)
 	for _, k := range c.Cautions {
-		r.Note(CautionNote, k.Text)
+		if applies(k, v) {
+			r.Notes = append(r.Notes, Note{CautionNote, words.Of(k.Text), k.Key, k.Title})
+		}
 	}
 	return r, nil
+}
+
+// applies tells whether a caution that a calculator carries concerns this reader. All do
+// but the one for those who grow or are small: that appears where the height says so or
+// the reader does.
+func applies(k *caution.Caution, v Values) bool {
+	if k != caution.Growing {
+		return true
+	}
+	return v.Declares(measure.Growing) && v.Is(measure.Growing, "yes") ||
+		v.Declares(measure.Stature) && v.Given(measure.Stature) && v.Of(measure.Stature) < body.LeastStature
 }
 
 // solver solves with the inputs of v off. Its values serve for every solve anew.
@@ -108,7 +123,7 @@ func (c *Calculator) noteUnmeasured(v Values, r *Result) {
 				in.Named(), measure.Amount{Value: 2 * v.u[i], Unit: in.Unit})
 		case assumed:
 			a, _ := in.Assume(v)
-			r.Notes = append(r.Notes, Note{AssumedNote, assumedText(in, v, i, a)})
+			r.Notes = append(r.Notes, Note{Kind: AssumedNote, Text: assumedText(in, v, i, a)})
 		}
 	}
 }

@@ -70,6 +70,9 @@ func (v Values) Given(q *measure.Quantity) bool {
 	return s == given || s == guessed
 }
 
+// Guessed tells whether the reader's value of q is an estimate, not a measurement.
+func (v Values) Guessed(q *measure.Quantity) bool { return v.state[v.at(q)] == guessed }
+
 // Is tells whether the choice q was answered with key.
 func (v Values) Is(q *measure.Quantity, key string) bool { return v.Choice(q) == key }
 

@@ -94,5 +94,5 @@ func pick(measured float64, s Survey, stature float64, sex Sex) (Estimate, bool)
 	if measured != 0 {
 		return Estimate{measured, 0}, usable(measured)
 	}
-	return s.FromStature(stature, sex)
+	return s.Proportion(stature, sex)
 }

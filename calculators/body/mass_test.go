@@ -158,7 +158,13 @@ func TestProportionsOfTheSurvey(t *testing.T) {
 	}
 	near(t, "spread of the ball", foot.SD/foot.Value, body.BallPerFoot.Female.SD/body.BallPerFoot.Female.Value, 1e-12)
 	near(t, "spread of the ball, mm", foot.SD, 250*body.BallPerFoot.Female.SD, 1e-12)
-	// Errors that go together add up.
+	// Independent errors add as squares: √(10.463² + 12.433²) = 16.250 for women and
+	// √(10.601² + 11.906²) = 15.941, so ± 32 mm, for men (residuals of ansur2-summary.csv).
 	arm, _ := body.ArmFromStature(1680, body.Female)
-	near(t, "spread of the arm", arm.SD, body.UpperArm.Female.Residual+body.ForearmToGrip.Female.Residual, 1e-12)
+	near(t, "spread of a woman's arm", arm.SD, 16.250, 0.001)
+	arm, _ = body.ArmFromStature(1780, body.Male)
+	near(t, "spread of a man's arm", arm.SD, 15.941, 0.001)
+	// In the whole sample both parts follow the stature: √(0.415315²·64.1995² + 16.250²)
+	// = 31.22 for women.
+	near(t, "spread of women's arms", body.ArmTypical(body.Female).SD, 31.22, 0.01)
 }

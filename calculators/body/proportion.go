@@ -1,5 +1,7 @@
 package body
 
+import "math"
+
 // Ratio is one length as a share of another, mean and standard deviation over
 // the people of a sample.
 type Ratio struct{ Female, Male Estimate }
@@ -95,16 +97,41 @@ func UpperArmShare(sex Sex) float64 {
 }
 
 // ArmFromStature estimates the arm from shoulder to grip centre, in mm: the sum
-// of upper arm and forearm to grip. Their errors are taken to go together, which
-// is the careful choice. It returns false for a stature that is not above 0.
+// of upper arm and forearm to grip. What is left of each beside the line on stature is
+// taken to be independent of the other, so the two are added as squares. It returns
+// false for a stature below LeastStature.
+//
+//	SD = √(upper² + lower²)
+//
+// Source: JCGM 100:2008, 5.1.2, for independent quantities.
 func ArmFromStature(stature float64, sex Sex) (Estimate, bool) {
-	upper, ok := UpperArm.FromStature(stature, sex)
-	lower, fine := ForearmToGrip.FromStature(stature, sex)
-	if !ok || !fine {
+	if !(stature >= LeastStature) || !usable(stature) {
 		return Estimate{}, false
 	}
-	return Estimate{upper.Value + lower.Value, upper.SD + lower.SD}, true
+	sum := func(upper, lower Estimate) Estimate {
+		return Estimate{upper.Value + lower.Value, geometricSum(upper.SD, lower.SD)}
+	}
+	e := sex.of(sum(UpperArm.Female.at(stature), ForearmToGrip.Female.at(stature)),
+		sum(UpperArm.Male.at(stature), ForearmToGrip.Male.at(stature)))
+	return e, usable(e.Value) && !math.IsInf(e.SD, 0)
 }
+
+// ArmTypical returns the mean arm of a sex's whole sample, and its spread, in mm: what
+// is known of the arm of a rider whose stature nobody gave. Both parts follow the
+// stature, and beside it they are independent, as in ArmFromStature.
+//
+//	SD = √((slope of upper + slope of lower)²·SD² of stature + upper² + lower²)
+func ArmTypical(sex Sex) Estimate {
+	of := func(upper, lower, stature Sample) Estimate {
+		return Estimate{upper.Mean + lower.Mean, geometricSum((upper.Slope+lower.Slope)*stature.SD,
+			geometricSum(upper.Residual, lower.Residual))}
+	}
+	return sex.of(of(UpperArm.Female, ForearmToGrip.Female, Stature.Female),
+		of(UpperArm.Male, ForearmToGrip.Male, Stature.Male))
+}
+
+// geometricSum is the standard uncertainty of a sum of two independent quantities.
+func geometricSum(a, b float64) float64 { return math.Sqrt(float64(a*a) + float64(b*b)) }
 
 // ShoulderJointSpacing returns the distance between the two shoulder joints,
 // which lie inside the bony tips that ShoulderWidth is measured between.

@@ -41,14 +41,27 @@ func Extrapolates(stature float64, sex Sex) bool {
 	return !(stature >= from && stature <= StatureTo)
 }
 
+// LeastStature is the stature, mm, below which nothing is estimated: our own choice. It
+// lies 2.8 standard deviations below the survey's mean woman, so that hardly anybody
+// who was measured is shorter, and many who are shorter still grow.
+const LeastStature = 1450
+
 // FromStature estimates the length of a rider of a stature in mm.
 //
 //	value = a + b·stature    SD = residual
 //
 // Without a sex it is the mean of both lines with the residual and half their
-// gap in quadrature. It returns false for a stature that is not above 0. A value
-// below 0, which no grown person's stature gives, is refused too.
+// gap in quadrature. It returns false for a stature below LeastStature.
 func (s Survey) FromStature(stature float64, sex Sex) (Estimate, bool) {
+	e, ok := s.Proportion(stature, sex)
+	return e, ok && stature >= LeastStature
+}
+
+// Proportion returns the length that the survey's line has at a stature, however short:
+// for drawing somebody, and for the parts of a body model that nobody measures, such as
+// the share of a foot behind the ankle. It is never offered as a reader's own length. It
+// returns false for a stature or a length that is not above 0.
+func (s Survey) Proportion(stature float64, sex Sex) (Estimate, bool) {
 	if !usable(stature) {
 		return Estimate{}, false
 	}

@@ -111,7 +111,7 @@ func TestLinesOnTheInsideLegRunThroughTheMeans(t *testing.T) {
 // the same spread.
 func TestLeavingTheSexOutCostsCertainty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		stature := rapid.Float64Range(1400, 2100).Draw(t, "stature")
+		stature := rapid.Float64Range(1450, 2100).Draw(t, "stature")
 		for name, survey := range columns {
 			female, _ := survey.FromStature(stature, body.Female)
 			male, _ := survey.FromStature(stature, body.Male)

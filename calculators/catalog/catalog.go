@@ -23,7 +23,7 @@ var all = []*calculators.Calculator{
 }
 
 // figures that belong to no calculator.
-var figures = append(append(start.Figures(), saddle.AnnotatedResult()), cockpit.Riders()...)
+var figures = append(append(start.Figures(), saddle.AnnotatedResult(), cockpit.LeverSpan()), cockpit.Riders()...)
 
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }

@@ -68,7 +68,7 @@ func (n numbers) complete(standIns numbers) numbers {
 // on a recent trail bike, from common practice: the frame from the grips, the rear
 // wheel as in front.
 func (n numbers) underGrips() numbers {
-	all := n.complete(numbers{"bar-width": 780, "grip-length": 130, "head-angle": 65.5, "seat-angle": 76.5,
+	all := n.complete(numbers{"bar-width": 780, "grip-length": 130, "head-angle": 65.5, "seat-angle": 76,
 		"chainstay": 437, "bb-drop": 32,
 		"fork-offset": 44, "front-rim": 622, "front-tyre": 61, "fork-travel": 150, "sag-front": 20,
 		"rear-travel": 140, "sag-rear": 28,
@@ -78,10 +78,9 @@ func (n numbers) underGrips() numbers {
 
 // underGripsSD are the standard uncertainties of those, where they have one.
 var underGripsSD = numbers{"bar-width~": 20, "grip-length~": 8, "head-angle~": 1, "seat-angle~": 1,
-	"fork-travel~": 10, "sag-front~": 4, "rear-travel~": 10, "sag-rear~": 4}
+	"fork-travel~": 15, "sag-front~": 4, "rear-travel~": 15, "sag-rear~": 4}
 
-// bodySD are those of what the survey estimates from stature and inside leg. The errors
-// of both parts of the arm are taken to go together; the trochanter's line leaves 15.9
+// bodySD are those of what the survey estimates from stature and inside leg. The trochanter's line leaves 15.9
 // mm of women and 19.3 mm of men.
 func bodySD(sex string, n numbers) numbers {
 	of := func(variable string) float64 { _, sd := surveyed(variable, sex, n["stature"]); return sd }
@@ -92,7 +91,27 @@ func bodySD(sex string, n numbers) numbers {
 	}
 	return numbers{"trunk-length~": of("d_trunk_troch_to_acromion"), "shoulder-width~": of("biacromialbreadth"),
 		"trochanter-height~": trochanter,
-		"arm-length~":        of("acromionradialelength") + of("forearmcenterofgriplength")}
+		"arm-length~":        armSD(sex, n["stature"])}
+}
+
+// armSD is the standard uncertainty of an arm by the survey at a stature: beside the
+// line on stature both of its parts are independent (JCGM 100:2008, 5.1.2), and where
+// the sex is not known half the gap between the two sexes' arms comes to it.
+func armSD(sex string, stature float64) float64 {
+	arm := func(s string) (value, square float64) {
+		for _, part := range []string{"acromionradialelength", "forearmcenterofgriplength"} {
+			x, sd := surveyed(part, s, stature)
+			value, square = value+x, square+sd*sd
+		}
+		return value, square
+	}
+	if sex != "" {
+		_, square := arm(sex)
+		return math.Sqrt(square)
+	}
+	f, fsquare := arm("f")
+	m, msquare := arm("m")
+	return math.Sqrt((fsquare+msquare)/2 + (m-f)*(m-f)/4)
 }
 
 // propagates holds every answer and working that byHand computes, and its ±, to the law
@@ -407,6 +426,7 @@ func (r handRider) centre(p bodyPose) complex128 {
 type seatLine struct {
 	rider   handRider
 	up      complex128 // towards the saddle
+	hipOff  float64    // how much higher the hip is than it was taken to be, mm
 	angle   float64
 	neutral float64
 }
@@ -425,25 +445,16 @@ func onSeatLine(r handRider, angle float64) seatLine {
 	return s
 }
 
-// give is how far above neutral a height counts, held within 5 % of the distance
-// from pedal to saddle.
-func (s seatLine) give(height float64) float64 {
-	limit := 0.05 * (s.neutral + s.rider.crank)
-	return math.Max(-limit, math.Min(limit, height-s.neutral))
-}
-
-// hip returns the hip, which gives 27 % of a rise back down the seat line and goes
-// forward by 61 % of it.
+// hip returns the hip, 19 mm above the saddle, or as much more as a test says: neither
+// heel nor pelvis gives.
 func (s seatLine) hip(height float64) complex128 {
-	g := s.give(height)
-	return scaled(height-0.27*g, s.up) + complex(0.61*g, 19)
+	return scaled(height, s.up) + complex(0, 19+s.hipOff)
 }
 
-// limb returns knee, ankle, heel and toe at a crank angle; the heel rises by 1.25
-// degrees for each percent of saddle height above neutral.
+// limb returns knee, ankle, heel and toe at a crank angle.
 func (s seatLine) limb(height, crank float64) (knee, ankle, heel, toe complex128) {
 	r := s.rider
-	up := heelUp(crank) + 125*s.give(height)/(s.neutral+r.crank)
+	up := heelUp(crank)
 	spindle := scaled(r.crank, toward(90-crank))
 	ankle = r.ankle(spindle, up)
 	heel = onFoot(spindle, -(r.ball - r.cleat), r.sole+r.pedal, up)

@@ -24,7 +24,9 @@ func Lever() *calculators.Calculator {
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.HandLength, Example: "188"},
-				{Quantity: measure.LeverReach, Example: "62", Optional: true},
+				{Quantity: measure.LeverReach, Example: "52", Optional: true},
+				{Quantity: measure.GripDiameter, Example: "31",
+					Assume: fit.UsualGripWidth.Assume},
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
 				fit.SexInput(""),
 			},
@@ -34,7 +36,7 @@ func Lever() *calculators.Calculator {
 					Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 						hand := v.Of(measure.HandLength)
 						return calculators.Assumption{Value: FingerOf(hand), SD: 4,
-							From: "0.38 of the hand’s length, from memory"}, hand > 0
+							From: "0.38 of the hand’s length, from memory"}, hand > 0 && !fit.Small(v)
 					}},
 				{Quantity: measure.LeverLength, Folded: true,
 					Assume: calculators.Fixed(70, 6, "a usual blade for one or two fingers")},
@@ -45,13 +47,14 @@ func Lever() *calculators.Calculator {
 				{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
 			},
-			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(),
+			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, fit.FootInputs(),
 			fit.UnderGripsInputs()),
-		Answers:  []*calculators.Output{leverAngle, leverReach, leverInset, gripDiameter},
+		Unasked:  []calculators.Input{fit.HipUnasked()},
+		Answers:  []*calculators.Output{leverAngle, leverReach, leverSpan, leverInset, gripDiameter, gripHeld},
 		Workings: []*calculators.Output{forearmStanding, forearmSeated},
 		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005,
-			literature.Lee2009,
-			literature.CFR1512, literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
+			literature.HwangGrips, literature.Lee2009, literature.CFR1512, literature.ISO4210Levers,
+			literature.Patterson2003, literature.Gordon2014, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.BrakeCheck, caution.HoseCheck, caution.Torque, caution.Numbness,
 			caution.FirstRide},
 		Solve:   solveLever,
@@ -64,11 +67,15 @@ var (
 	leverAngle = &calculators.Output{Name: "lever-angle", Label: "Turn the lever down by", Unit: measure.Deg,
 		Between: "the horizontal and the lever’s blade, with the bike level on its stand"}
 	leverReach = &calculators.Output{Name: "lever-reach", Label: "Set its reach to", Unit: measure.Mm,
-		Between: "the front of the grip and the front of the lever, where the braking finger rests"}
+		Between: "the front of the grip and the outer face of the lever’s blade, where the braking finger pulls"}
+	leverSpan = &calculators.Output{Name: "lever-span", Label: "Span over grip and lever now", Unit: measure.Mm,
+		Between: "the back of the grip and the outer face of the lever’s blade, square to the bar, lever at rest"}
 	leverInset = &calculators.Output{Name: "lever-inset", Label: "Clamp it in by", Unit: measure.Mm,
 		Between: "the grip’s inner end and the near edge of the lever’s clamp"}
-	gripDiameter = &calculators.Output{Name: "grip-diameter", Label: "Grip that suits", Unit: measure.Mm, Folded: true,
-		Between: "across the grip under the palm"}
+	gripDiameter = &calculators.Output{Name: "grip-diameter", Label: "Grip to squeeze hard", Unit: measure.Mm,
+		Folded: true, Between: "across the grip under the palm"}
+	gripHeld = &calculators.Output{Name: "grip-held", Label: "Grip liked on bicycles", Unit: measure.Mm,
+		Folded: true, Between: "across the grip under the palm"}
 )
 
 // What stands behind it.
@@ -93,25 +100,68 @@ func FingerOf(hand float64) float64 { return 0.38 * hand }
 //	2/3·finger
 //
 // The last third of the finger, the part beyond that joint, wraps the blade.
-// Common practice, with the share from memory; 49 mm for an ordinary man's hand
-// agrees with the spans of 50 and 55 mm that 46 men rated best on two-handled
-// tools (Ergonomics 52(5), 2009).
+// Common practice, with the share from memory. The spans of two-handled tools that
+// people rated best are no check of it: nobody says between which surfaces of the
+// handles they were taken, and all fingers pulled.
 func LeverReachOf(finger float64) float64 { return finger * 2 / 3 }
 
 // Between these shares of the finger's length the first joint still bends round the
 // lever: common practice.
 const reachFrom, reachTo = 0.6, 0.75
 
-// legalReach is the largest span over lever and grip that a brake lever may have,
-// mm.
+// SpanOutside returns the span of a brake lever as both rule books take it, mm:
+// from the back of the grip to the outer face of the blade.
 //
-// Source: 16 CFR 1512.5(b)(3), measured from the pivot to the lever's middle;
-// 12.7 mm more towards its end.
-const legalReach = 89
+//	reach + grip
+//
+// reach goes from the front of the grip to the blade's outer face; grip is the
+// grip's diameter.
+//
+// Source: 16 CFR 1512.5(b)(3), the largest outside dimension; ISO 4210-4 clause 4.1,
+// a gauge laid over grip and lever.
+func SpanOutside(reach, grip float64) float64 { return reach + grip }
+
+// FreeGap returns the room between grip and blade that belongs to a span from
+// outside to outside, mm: what a finger can put into it.
+//
+//	span − grip − blade
+func FreeGap(span, grip, blade float64) float64 { return span - grip - blade }
+
+// LegalSpan returns the largest span from outside to outside, mm, that the law of the
+// United States allows a brake lever between its pivot and its middle, and the largest
+// further out, the last 12.7 mm of the lever left out. A sidewalk bicycle is one
+// whose saddle goes no higher than 635 mm.
+//
+// Source: 16 CFR 1512.5(b)(3).
+func LegalSpan(sidewalk bool) (middle, end float64) {
+	const growth = 12.7
+	if sidewalk {
+		return 76, 76 + growth
+	}
+	return 89, 89 + growth
+}
+
+// isoSpan is the largest such span in ISO 4210-2, mm: from memory; nobody opened the
+// clause.
+const isoSpan = 90
 
 // fingerPlace is where the index finger lies along the grip, from the hand's
 // outer edge, as a share of the hand's breadth: from memory.
 const fingerPlace = 0.88
+
+// LeverInsetOf returns how far inside the grip's inner end a lever is clamped, mm, so
+// that the index finger meets its blade where the blade is meant to be pulled, with the
+// hand in the grip's middle (fit.HandFromEnd).
+//
+//	blade + finger − grip
+//	finger = middle of the hand + (0.88 − 0.5)·breadth, from the bar's end
+//
+// blade goes from the pivot to where the finger pulls; breadth is the hand's. All are
+// in mm. Negative means that even a clamp at the grip leaves the blade too short.
+func LeverInsetOf(blade, grip, breadth float64) float64 {
+	finger := fit.HandFromEnd(grip) + float64((fingerPlace-0.5)*breadth)
+	return blade + finger - grip
+}
 
 // forearmDip returns how far the forearm points below the horizontal, degrees, in
 // space: the elbow hangs a little outside the grip's own plane or inside it.
@@ -130,12 +180,19 @@ func forearmDip(upper posture.Upper, elbow, hand geometry.Point, shoulder geomet
 }
 
 func solveLever(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	finger := v.Of(measure.FingerLength)
 	out.Set(leverReach, LeverReachOf(finger))
 	if breadth, ok := body.HandBreadth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
-		out.Set(leverInset, v.Of(measure.LeverLength)+float64(fingerPlace*breadth.Value)-v.Of(measure.GripLength))
+		out.Set(leverInset, LeverInsetOf(v.Of(measure.LeverLength), v.Of(measure.GripLength), breadth.Value))
+	}
+	if v.Has(measure.LeverReach) {
+		out.Set(leverSpan, SpanOutside(v.Of(measure.LeverReach), v.Of(measure.GripDiameter)))
 	}
 	out.Set(gripDiameter, body.GripDiameter(v.Of(measure.HandLength)))
+	out.Set(gripHeld, body.GripHeld(v.Of(measure.HandLength)))
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return p

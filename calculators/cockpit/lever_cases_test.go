@@ -17,7 +17,8 @@ import (
 func leverByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 	return func(n numbers) map[*calculators.Output]float64 {
 		n = n.underGrips().complete(readyStandIns).complete(numbers{"finger-length": 0.38 * n["hand-length"],
-			"lever-length": 70})
+			"lever-length":  70,
+			"grip-diameter": 32})
 		r, tilt := handRiderOf(n, sex), handBikeOf(n).tilt(n)
 		grip := n.grips() * toward(-tilt)
 		s := handStance{trunk: n["trunk-angle"], knee: n["standing-knee"]}
@@ -26,15 +27,22 @@ func leverByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 		breadth, _ := surveyed("handbreadth", sex, n["stature"])
 		want := map[*calculators.Output]float64{
 			leverReach: n["finger-length"] * 2 / 3,
-			// From the pivot outwards along the bar a blade's length to the finger, which
-			// is as far from the bar's end as the hand has it.
-			leverInset:      n["lever-length"] - (n["grip-length"] - 0.88*breadth),
+			// From the pivot outwards along the bar a blade's length to the finger. The
+			// hand lies in the middle of the grip, its outer edge (grip − breadth)/2 from
+			// the bar's end, and the finger 0.88 of the breadth from that edge.
+			leverInset:      n["lever-length"] - (n["grip-length"] - ((n["grip-length"]-breadth)/2 + 0.88*breadth)),
 			gripDiameter:    0.197 * n["hand-length"],
+			gripHeld:        0.233 * n["hand-length"], // Hwang and others: 40.9 mm for a hand of 175.5
+			leverSpan:       math.NaN(),
 			forearmStanding: dip,
 			// On its stand the bike has not tipped forward yet, so that the blade, which
 			// tips with it, has to point down by less.
 			leverAngle:    dip - tilt,
 			forearmSeated: math.NaN(),
+		}
+		if reach, ok := n["lever-reach"]; ok {
+			// From the back of the grip through it, and on to the blade's outer face.
+			want[leverSpan] = reach + n["grip-diameter"]
 		}
 		if height, ok := n["saddle-height"]; ok {
 			seat := n.sit(sex, tilt)
@@ -46,7 +54,7 @@ func leverByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 
 // leverRecord is the rider with a hand, on a saddle.
 var leverRecord = testRider.with(testBike).with(numbers{"hand-length": 179, "finger-length": 71, "lever-length": 67,
-	"lever-reach": 58,
+	"lever-reach": 58, "grip-diameter": 29.5,
 	"trunk-angle": 43, "standing-knee": 53, "saddle-height": 721, "saddle-setback": 158})
 
 func TestLeverNumbers(t *testing.T) {
@@ -68,11 +76,11 @@ func TestLeverUncertainty(t *testing.T) {
 		"trunk-length": 8,
 		"arm-length":   7, "shoulder-width": 5, "bar-width": 2, "grip-length": 3, "head-angle": 0.4, "sag-front": 3,
 		"rear-travel": 5,
-		"hand-length": 2, "finger-length": 1.5, "lever-length": 2.5, "trunk-angle": 1.1, "standing-knee": 1.6}
+		"hand-length": 2, "lever-reach": 1.5, "grip-diameter": 0.7, "finger-length": 1.5, "lever-length": 2.5, "trunk-angle": 1.1, "standing-knee": 1.6, "hip-off~": 20}
 	propagates(t, Lever(), leverRecord, "sex=m", sd, leverByHand("m"))
 	least := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736, "hand-length": 194, "saddle-height": 771}
 	propagates(t, Lever(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5,
 		"grip-x": 4, "grip-y": 3,
 		"hand-length": 3, "finger-length~": 4, "lever-length~": 6,
-		"crank-length~": 2.5, "pedal-height~": 3, "sole-height~": 3, "cleat-behind-ball~": 5}), leverByHand(""))
+		"crank-length~": 2.5, "pedal-height~": 2, "sole-height~": 3, "cleat-behind-ball~": 5, "hip-off~": 20}), leverByHand(""))
 }

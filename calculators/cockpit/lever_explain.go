@@ -13,6 +13,7 @@ import (
 )
 
 func explainLever(v calculators.Values, r *calculators.Result) {
+	fit.NoteSmall(v, r)
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return
@@ -20,11 +21,15 @@ func explainLever(v calculators.Values, r *calculators.Result) {
 	explainLeverAngle(r, bike)
 	explainLeverReach(v, r)
 	inset := r.At(leverInset)
-	inset.Meaning = words.Of("Then one finger meets the blade near its hook while the hand stays at the grip’s outer end: the most leverage for the least squeeze.")
-	if inset.Value < 0 {
+	inset.Meaning = words.Of("Then one finger meets the blade near its hook while the hand stays in the middle of the grip: the most leverage for the least squeeze. If you hold the grip further out, clamp it further out by as much.")
+	if !inset.Exists() {
+		inset.Meaning = words.Of("It rests on the breadth of a grown hand, so it is left out for somebody this small: slide the clamp until one finger meets the blade near its hook.")
+	} else if inset.Value < 0 {
 		inset.Meaning = words.Of("The blade is so short, or the grip so long, that even touching the grip the lever ends inside your finger. Slide it against the grip, or choose a shorter grip.")
 	}
-	r.At(gripDiameter).Meaning = words.Of("A share of the hand’s length that people liked best on cylinders, without gloves or vibration; {0} to {1} all rated well. The fingertips should nearly meet the palm. Too thick, and you squeeze all day.", measure.Millimetres(30), measure.Millimetres(40))
+	explainLeverSpan(v, r)
+	r.At(gripDiameter).Meaning = words.Of("A share of the hand’s length that 24 people liked best when they squeezed bare metal cylinders as hard as they could; {0} to {1} all rated well. The fingertips should nearly meet the palm.", measure.Millimetres(30), measure.Millimetres(40))
+	r.At(gripHeld).Meaning = words.Of("What 17 people liked best to hold on a bicycle, as a share of the hand’s length. The two studies do not agree, because to squeeze and to hold are different aims, and neither shook the bar: take the thickness you have as the start, and change it if the fingers dig in or the hand tires.")
 	r.Tables = append(r.Tables, forearmTable(r))
 	r.Note(calculators.PlainNote, "Why nearly straight: with the wrist bent back past about {0}, or sideways past {1} to {2}, pressure inside it rose above a customary line in a quarter of people who were not even gripping. Another laboratory found the hardest squeeze at {3}, just past that. One squeeze is not three hours, so for a long ride the guide takes near-straight; it is no medical threshold.",
 		measure.Degrees(32.7), measure.Degrees(14.5), measure.Degrees(21.8), measure.Degrees(35))
@@ -57,9 +62,8 @@ func explainLeverReach(v calculators.Values, r *calculators.Result) {
 	x := r.At(leverReach)
 	finger := v.Of(measure.FingerLength)
 	x.Low, x.High = calculators.Number(reachFrom*finger), calculators.Number(reachTo*finger)
-	limit := measure.Millimetres(legalReach)
 	if !v.Has(measure.LeverReach) {
-		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. The law allows bicycles up to {0}, which is a limit for makers and no target for you.", limit)
+		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. The grip’s thickness is not part of this length.")
 		return
 	}
 	now := v.Of(measure.LeverReach)
@@ -72,9 +76,42 @@ func explainLeverReach(v calculators.Values, r *calculators.Result) {
 	default:
 		x.Meaning = words.Of("There the first joint of your index finger bends round the blade, and yours is there already.")
 	}
-	if now > legalReach {
-		r.Note(calculators.CheckNote, "A lever {0} out is beyond the {1} that the law of the United States allows. Adjust it before you ride, or have it looked at.", measure.Millimetres(now), limit)
+}
+
+// explainLeverSpan compares the span with the law, and says so where it cannot be
+// compared for certain.
+func explainLeverSpan(v calculators.Values, r *calculators.Result) {
+	x := r.At(leverSpan)
+	middle, end := LegalSpan(false)
+	atMiddle, atEnd, slack := measure.Millimetres(middle), tenth(end), float64(x.Uncertainty)
+	law := words.Of("The law of the United States allows {0} over grip and lever, from the pivot to the lever’s middle, and up to {1} further out; ISO 4210-2, from memory, {2}. These are limits for makers and no target for you.",
+		atMiddle, atEnd, measure.Millimetres(isoSpan))
+	if !x.Exists() {
+		x.Meaning = words.Of("Give {0} and {1} to compare your lever with the law. {2}", measure.LeverReach.Named(),
+			measure.GripDiameter.Named(), law)
+		return
 	}
+	span := float64(x.Value)
+	x.Meaning = words.Of("{0} {1}", leverVerdict(v, span, slack), law)
+	if span-slack > middle {
+		r.Note(calculators.CheckNote, "Grip and lever together span {0}, which is more than {1}. Bring the lever in with its adjuster before you ride, or have it looked at.", x.Uncertain(), atMiddle)
+	}
+}
+
+// leverVerdict says how a span stands to the law: mm, with slack as its ±.
+func leverVerdict(v calculators.Values, span, slack float64) words.Text {
+	middle, end := LegalSpan(false)
+	switch {
+	case span-slack > end:
+		return words.Of("That is beyond the legal limit, wherever on the lever you measured.")
+	case span-slack > middle:
+		return words.Of("That is inside the limit only if you measured nearer to the lever’s open end than to its pivot: measure again at the lever’s middle.")
+	case !v.Given(measure.GripDiameter) || v.Guessed(measure.GripDiameter) || v.Guessed(measure.LeverReach):
+		return words.Of("Nobody can say from this whether the lever is inside the law: the grip or the reach was not measured. Measure both.")
+	case span+slack > middle:
+		return words.Of("That is too near to the limit to be sure: the ± reaches beyond it. Measure again, at the lever’s middle.")
+	}
+	return words.Of("That is inside the legal limit.")
 }
 
 func forearmTable(r *calculators.Result) calculators.Table {

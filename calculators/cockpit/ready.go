@@ -20,12 +20,13 @@ func Ready() *calculators.Calculator {
 		Title: "Standing ready", Question: "What room does the bike leave your arms when you stand?",
 		Scenario: "The test rider, 1740 mm tall with an inside leg of 830 mm, stands ready on the test bike.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
 				fit.SexInput(""),
 			},
 			fit.GripInputs(), stanceInputs(), fit.BarInputs(), fit.UpperInputs(),
-			[]calculators.Input{fit.TrochanterInput("")}, standingPedalInputs(), fit.UnderGripsInputs(),
+			[]calculators.Input{fit.TrochanterInput("")}, fit.FootInputs(), fit.UnderGripsInputs(),
 			[]calculators.Input{
 				{Quantity: measure.MoveX, Optional: true, Folded: true},
 				{Quantity: measure.MoveY, Optional: true, Folded: true},
@@ -72,21 +73,6 @@ func stanceInputs() []calculators.Input {
 		{Quantity: measure.StandingKnee, Example: "50", Slide: [2]float64{30, 70},
 			Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
 		{Quantity: measure.Grade, Folded: true, Assume: calculators.Fixed(0, 0, "on the level")},
-	}
-}
-
-// standingPedalInputs ask for crank, pedal and shoe. A standing rider's spindle is
-// taken to lie behind the ball, whatever the pedal, unless it was measured.
-func standingPedalInputs() []calculators.Input {
-	return []calculators.Input{
-		{Quantity: measure.CrankLength, Example: "170", Folded: true,
-			Assume: calculators.Fixed(170, 2.5, "the length most adult bikes are sold with")},
-		{Quantity: measure.PedalHeight, Folded: true,
-			Assume: calculators.Fixed(12, 3, "between flat and clipped pedals")},
-		{Quantity: measure.SoleHeight, Folded: true,
-			Assume: calculators.Fixed(13, 3, "between shoes for flat and for clipped pedals")},
-		{Quantity: measure.CleatBehindBall, Folded: true,
-			Assume: calculators.Fixed(posture.StandingCleat, 5, "common practice for standing")},
 	}
 }
 
@@ -145,6 +131,9 @@ func stanceOf(v calculators.Values) posture.Stance {
 }
 
 func solveReady(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	s, ok, p := standOf(v)
 	if p != nil {
 		return p

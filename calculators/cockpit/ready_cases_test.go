@@ -18,10 +18,11 @@ const independent = "an independent solve from published tables, with plain root
 var readyRecord = testRider.with(testBike).with(numbers{"trunk-angle": 43, "standing-knee": 53, "grade": -7,
 	"move-x": -9, "move-y": 13})
 
-// readyStandIns stand in for what a rider chooses and stands on: common practice.
+// readyStandIns stand in for what a rider chooses and stands on: common practice,
+// and usual for clipped shoes.
 var readyStandIns = numbers{"trunk-angle": 45, "standing-knee": 50, "grade": 0, "crank-length": 170,
-	"pedal-height": 12, "sole-height": 13,
-	"cleat-behind-ball": 20}
+	"pedal-height": 15, "sole-height": 15,
+	"cleat-behind-ball": 0}
 
 // readyByHand solves the rider standing ready.
 func readyByHand(sex string) func(numbers) map[*calculators.Output]float64 {
@@ -119,7 +120,7 @@ func TestReadyUncertainty(t *testing.T) {
 	least := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736}
 	propagates(t, Ready(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5,
 		"grip-x": 4, "grip-y": 3,
-		"crank-length~": 2.5, "pedal-height~": 3, "sole-height~": 3, "cleat-behind-ball~": 5}), readyByHand(""))
+		"crank-length~": 2.5, "pedal-height~": 2, "sole-height~": 3, "cleat-behind-ball~": 5}), readyByHand(""))
 }
 
 // A move in one direction alone leaves the other as it is.

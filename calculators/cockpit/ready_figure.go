@@ -47,6 +47,7 @@ func sitterOf(v calculators.Values) sitter {
 func (s sitter) seat(seatAngle float64) (rider posture.Seated, height float64, ok bool) {
 	s.setup.SeatAngle = seatAngle
 	rider, ok = posture.NewSeated(s.leg, s.setup)
+	rider = rider.Still()
 	if s.saddle > 0 {
 		return rider, s.saddle, ok
 	}
@@ -84,8 +85,7 @@ func (s sitter) seatedScene(b figure.Build, grip geometry.Point) (marks []drawin
 	pose := figure.Legs(near, &far, s.setup.SoleHeight).Hold(t.Shoulder, elbow, grip)
 	marks = figure.Scene(b, &pose)
 	marks = append(marks, figure.LeanAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(t.Angle))))...)
-	return append(marks, figure.KneeAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(near.KneeBend))))...),
-		t.Angle, true
+	return marks, t.Angle, true
 }
 
 // standingScene returns the rider standing ready on the bike at sag.

@@ -115,24 +115,21 @@ func TestLeverSays(t *testing.T) {
 	assert.Contains(t, at(50.5), "bring it in by 3 mm")
 	assert.Contains(t, at(44.2), "let it out by 3 mm")
 	// 16 CFR 1512.5(b)(3): 89 mm (3½ in).
-	long := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 90}).typed())
-	assert.True(t, saysPlain(long, "A lever 90 mm out is beyond the 89 mm that the law"))
-	assert.False(t, saysPlain(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": 88}).typed()),
-		"is beyond the"))
 	none := leverRecord.with(nil)
 	delete(none, "lever-reach")
 	delete(none, "saddle-height")
 	delete(none, "saddle-setback")
 	bare := calctest.Answer(t, Lever(), none.typed())
-	assert.Contains(t, meaning(bare, leverReach), "The law allows bicycles up to 89 mm")
+	assert.Contains(t, meaning(bare, leverSpan), "Give “Lever reach” and “Grip diameter” to compare")
+	assert.Contains(t, meaning(bare, leverSpan), "allows 89 mm over grip and lever, from the pivot to the lever’s middle, and up to 101.7 mm further out")
 	assert.Contains(t, meaning(bare, leverAngle), "give “Saddle height” to see how far")
 	assert.Contains(t, meaning(r, leverInset), "one finger meets the blade")
 	breadth, _ := surveyed("handbreadth", "", 1713)
 	for by, says := range map[float64]string{0.5: "one finger meets the blade", -0.5: "choose a shorter grip"} {
-		blade := leverRecord.with(numbers{"lever-length": 126 - 0.88*breadth + by})
+		blade := leverRecord.with(numbers{"lever-length": 126 - ((126-breadth)/2 + 0.88*breadth) + by})
 		assert.Contains(t, meaning(calctest.Answer(t, Lever(), blade.typed()), leverInset), says)
 	}
-	short := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-length": 42, "grip-length": 140}).typed())
+	short := calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-length": 36, "grip-length": 146}).typed())
 	assert.Less(t, calctest.Value(short, leverInset), 0.0)
 	assert.Contains(t, meaning(short, leverInset), "choose a shorter grip")
 	assert.Contains(t, meaning(r, gripDiameter), "30 mm to 40 mm all rated well") // Kong and Lowe 2005
@@ -498,8 +495,8 @@ func TestStemSaysWhenArmsAreStraight(t *testing.T) {
 		n := stemRecord.with(numbers{"reach": reach, "move-x": move, "move-y": 1})
 		return plainColumn(t, calctest.Answer(t, Stem(), "sex=f "+n.typed()), "cost", "feel")[2]
 	}
-	r := handRiderOf(stemRecord.with(numbers{"crank-length": 170, "pedal-height": 12, "sole-height": 13,
-		"cleat-behind-ball": 20}), "f")
+	r := handRiderOf(stemRecord.with(numbers{"crank-length": 170, "pedal-height": 15, "sole-height": 15,
+		"cleat-behind-ball": 0}), "f")
 	slack := func(reach float64, move complex128) float64 {
 		_, grip := clampAndGrip(stemRecord.with(numbers{"reach": reach}))
 		return r.slack(handStance{trunk: 45, knee: 50}, grip+move)
@@ -516,7 +513,10 @@ func TestWidthSays(t *testing.T) {
 	assert.Contains(t, meaning(r, barWidth), "Anything from 711 mm to 751 mm is worth a test. Your bar of 788 mm is wider")
 	assert.Contains(t, meaning(r, armSpread), "Common practice lies between 8.0° and 14.0°")
 	assert.Contains(t, meaning(r, armSpread), "On your bar now it is "+deg(widthByHand("f")(widthRecord)[spreadNow])[:2])
-	assert.Contains(t, meaning(r, reachLost), "After 40 mm or more, a stem 10 mm shorter or longer")
+	lost := widthByHand("f")(widthRecord)
+	assert.Contains(t, meaning(r, reachLost), "Straight arms lose "+tenthMm(lost[armsLose])+" when they spread further, "+
+		"and the bar’s sweep brings the grips back by "+tenthMm(lost[sweepGives]))
+	assert.Contains(t, meaning(r, reachLost), "a stem 10 mm longer moves the grips "+tenthMm(lost[stemMoves]))
 	assert.True(t, saysPlain(r, "Your tightest gap leaves 40 mm on each side"), "(810 − 731)/2 = 39.5")
 	assert.True(t, saysPlain(calctest.Answer(t, Width(), "tree-gap=700 "+widthRecord.typed()),
 		"narrower than this bar by 16 mm on each side"), "(731 − 700)/2 = 15.5")
@@ -533,8 +533,9 @@ func TestWidthSays(t *testing.T) {
 	delete(none, "push-up-width")
 	at := func(spread float64) float64 { return 0.88*383 + 2*652*imag(toward(spread)) + 126 }
 	r = calctest.Answer(t, Width(), none.typed())
-	ranges(t, r, barWidth, at(8), at(14))
-	assert.Equal(t, mm(at(8))+" to "+mm(at(14)), plain(calctest.Column(t, r, "methods", "range")[0]))
+	assert.Less(t, at(8), 680.0, "where bars begin to be sold")
+	ranges(t, r, barWidth, 680, at(14))
+	assert.Equal(t, "680 mm to "+mm(at(14)), plain(calctest.Column(t, r, "methods", "range")[0]))
 	// A bar far too wide comes down by twelve steps at most.
 	steps := calctest.Column(t, calctest.Answer(t, Width(), widthRecord.with(numbers{"bar-width": 860}).typed()),
 		"trim", "in")
@@ -628,4 +629,60 @@ func TestReadySaysWhenThereIsNoStance(t *testing.T) {
 	far := calctest.Answer(t, Ready(), readyRecord.with(numbers{"grip-x": 1050}).typed())
 	assert.False(t, far.At(trunkAtElbow).Exists())
 	assert.Contains(t, meaning(far, trunkAtElbow), "No trunk angle leaves that much bend")
+}
+
+// What the law allows is compared with grip and reach together, never with the reach
+// alone, and only where both were measured. Each verdict on both sides of its edge: a
+// reach and a grip with a standard error of 1 mm each leave ± 2·√2 = ± 2.83 on the sum.
+func TestLeverSpanSays(t *testing.T) {
+	none := leverRecord.with(nil)
+	delete(none, "lever-reach")
+	delete(none, "grip-diameter")
+	of := func(typed string) (verdict string, check bool) {
+		r := calctest.Answer(t, Lever(), none.typed()+" "+typed)
+		return meaning(r, leverSpan), saysPlain(r, "Grip and lever together span")
+	}
+	for _, k := range []struct {
+		typed, verdict string
+		check          bool
+	}{
+		{"lever-reach=56.1±1 grip-diameter=30±1", "That is inside the legal limit.", false}, // 86.1 + 2.83 = 88.9
+		{"lever-reach=56.3±1 grip-diameter=30±1", "too near to the limit", false},           // 86.3 + 2.83 = 89.1
+		{"lever-reach=61.7±1 grip-diameter=30±1", "too near to the limit", false},           // 91.7 − 2.83 = 88.9
+		{"lever-reach=61.9±1 grip-diameter=30±1", "only if you measured nearer to the lever’s open end", true},
+		{"lever-reach=74.4±1 grip-diameter=30±1", "only if you measured nearer to the lever’s open end", true}, // 101.57
+		{"lever-reach=74.6±1 grip-diameter=30±1", "beyond the legal limit, wherever", true},                    // 101.77
+		// 88 mm of reach alone look legal; over a grip of 32 mm they are 120 mm.
+		{"lever-reach=88 grip-diameter=32", "beyond the legal limit, wherever", true},
+		// Without the grip nobody knows; but no usual grip makes 75 mm of reach legal.
+		{"lever-reach=50", "Nobody can say from this whether the lever is inside the law", false},
+		{"lever-reach=75", "nearer to the lever’s open end", true},
+	} {
+		verdict, check := of(k.typed)
+		assert.Contains(t, verdict, k.verdict, k.typed)
+		assert.Equal(t, k.check, check, k.typed)
+	}
+}
+
+// A length that the reader marked as an estimate makes nothing certain.
+func TestLeverSpanOfEstimates(t *testing.T) {
+	for _, guessed := range []*measure.Quantity{measure.LeverReach, measure.GripDiameter} {
+		pairs := calctest.Pairs(leverRecord.with(numbers{"lever-reach": 50}).typed())
+		for i := range pairs {
+			pairs[i].Estimated = pairs[i].Key == guessed.Key
+		}
+		r, problems := Lever().Run(pairs, nil)
+		assert.Empty(t, problems)
+		assert.Contains(t, meaning(r, leverSpan), "Nobody can say from this", guessed.Key)
+	}
+}
+
+// The picture shows where the ruler goes, at the reader's own lengths.
+func TestLeverSpanFigure(t *testing.T) {
+	f := LeverSpan().Figure(calctest.Pairs("lever-reach=58 grip-diameter=30"), nil)
+	said := plain(f.Description.Say(nil))
+	for _, part := range []string{"from the front of the grip to the outer face of the blade: 58 mm", "Across the grip it is 30 mm",
+		"from the back of the grip to the outer face: 88 mm", "free gap of 49 mm"} { // a blade of 9 mm
+		assert.Contains(t, said, part)
+	}
 }

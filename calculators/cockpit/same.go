@@ -14,6 +14,7 @@ import (
 // Same answers how to set up a new bike so that saddle and grips stand where they
 // do on the old one, seen from the bottom bracket.
 func Same() *calculators.Calculator {
+	pedal := fit.Exact(fit.AllFolded(fit.PedalInputs("")))
 	return &calculators.Calculator{
 		Name: "same-position", Section: calculators.Cockpit,
 		Title: "Carry your fit", Question: "How do you put the same position on another bike?",
@@ -30,10 +31,7 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.SaddleHeight, Example: "736", Assume: heightByTape},
 			{Quantity: measure.GripX, Example: "442", Assume: gripXByTape},
 			{Quantity: measure.GripY, Example: "715", Assume: gripYByTape},
-			{Quantity: measure.CrankLength, Example: "170",
-				Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
-			{Quantity: measure.PedalHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
-			{Quantity: measure.SoleHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
+			fit.Exact([]calculators.Input{fit.CrankInput("170")})[0], pedal[0], pedal[1], pedal[2],
 			{Quantity: measure.NewReach, Example: "475"},
 			{Quantity: measure.NewStack, Example: "632"},
 			{Quantity: measure.NewHeadAngle, Example: "64.5"},
@@ -49,14 +47,14 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.NewBarSweep, Example: "40",
 				Assume: calculators.Fixed(38, 5, "what 8 degrees of back sweep make on a usual bar")},
 			{Quantity: measure.NewHeadsetHeight, Folded: true,
-				Assume: calculators.Fixed(10, 4, "a usual bearing cover, from common practice")},
+				Assume: fit.UsualHeadset.Assume},
 			{Quantity: measure.NewSpacersLimit, Example: "30", Optional: true},
 			{Quantity: measure.ForkTravel, Example: "150", Optional: true, Folded: true},
 			{Quantity: measure.RearTravel, Example: "140", Optional: true, Folded: true},
 			{Quantity: measure.NewForkTravel, Example: "160", Optional: true, Folded: true},
 			{Quantity: measure.NewRearTravel, Example: "160", Optional: true, Folded: true},
-			{Quantity: measure.SagFront, Folded: true, Assume: onceGiven(measure.ForkTravel, 20, 0, "common practice")},
-			{Quantity: measure.SagRear, Folded: true, Assume: onceGiven(measure.RearTravel, 28, 0, "common practice")},
+			{Quantity: measure.SagFront, Folded: true, Assume: onceGiven(measure.ForkTravel, fit.UsualSagFront.Value, 0, "common practice")},
+			{Quantity: measure.SagRear, Folded: true, Assume: onceGiven(measure.RearTravel, fit.UsualSagRear.Value, 0, "common practice")},
 		},
 		Answers: []*calculators.Output{sameHeight, railShift, aheadOfHead, aboveHead, sameSetback},
 		Sources: []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},

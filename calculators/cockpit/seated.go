@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"plumbline/calculators"
+	"plumbline/calculators/body"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/fit"
 	"plumbline/calculators/geometry"
@@ -20,6 +21,7 @@ func Seated() *calculators.Calculator {
 		Title: "Seated reach", Question: "How far do you lean when you sit and pedal?",
 		Scenario: "The test rider, 1740 mm tall with an inside leg of 830 mm, seated on the test bike.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
 				fit.SexInput(""),
@@ -28,11 +30,12 @@ func Seated() *calculators.Calculator {
 			fit.GripInputs(),
 			[]calculators.Input{
 				{Quantity: measure.ElbowBend, Example: "30",
-					Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
+					Assume: fit.UsualElbow.Assume},
 				{Quantity: measure.SaddleSetback, Optional: true},
 			},
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
-			seatedPedalInputs(), fit.UnderGripsInputs()),
+			fit.Exact(fit.FootInputs()), fit.UnderGripsInputs()),
+		Unasked:  []calculators.Input{fit.HipUnasked()},
 		Answers:  []*calculators.Output{seatedTrunk, seatedShoulder, seatedBend, seatedReach},
 		Workings: seatedWorkings(),
 		Sources: []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021,
@@ -55,18 +58,6 @@ var (
 	seatedReach = &calculators.Output{Name: "saddle-to-grip", Label: "Saddle to grips", Unit: measure.Mm, Folded: true,
 		Between: "saddle’s top to the middle of the grips, straight, seen from the side"}
 )
-
-// seatedPedalInputs ask, behind "More settings", for crank, pedal and shoe. Here they
-// move the hip by a few mm at most, because the saddle's height is given.
-func seatedPedalInputs() []calculators.Input {
-	return []calculators.Input{
-		{Quantity: measure.CrankLength, Example: "170", Folded: true,
-			Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
-		{Quantity: measure.PedalHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
-		{Quantity: measure.SoleHeight, Folded: true, Assume: calculators.Fixed(15, 0, "usual for clipped shoes")},
-		{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(0, 0, "usual for clipped shoes")},
-	}
-}
 
 // trunkLevel is the trunk's angle before anybody's weight is on the bike.
 var trunkLevel = &calculators.Output{Name: "trunk-level", Label: "Trunk, level", Unit: measure.Deg}
@@ -127,14 +118,21 @@ func seatOf(v calculators.Values, level geometry.Bike, tilt float64) (seat, bool
 	if !ok || !fine {
 		return seat{}, false
 	}
-	saddle = saddle.Turn(-tilt)
-	setup := fit.Feet(v)
+	s, ok := seatOn(leg, fit.Feet(v), fit.Upper(v), saddle.Turn(-tilt))
+	s.hip.Y += fit.HipError(v)
+	return s, ok
+}
+
+// seatOn returns a rider on a saddle's point. Heel and pelvis do not give: see
+// posture.Seated.Still, and fit.Sit, which seats the rider of the other pages.
+func seatOn(leg body.Leg, setup posture.Setup, upper posture.Upper, saddle geometry.Point) (seat, bool) {
 	setup.SeatAngle = 180 - saddle.Angle()
 	rider, ok := posture.NewSeated(leg, setup)
 	if !ok {
 		return seat{}, false
 	}
-	return seat{saddle: saddle, hip: rider.Hip(v.Of(measure.SaddleHeight)), rider: rider, upper: fit.Upper(v)}, true
+	rider = rider.Still()
+	return seat{saddle: saddle, hip: rider.Hip(saddle.Length()), rider: rider, upper: upper}, true
 }
 
 // lean returns the trunk with the hands on the grips and the elbows bent by an
@@ -148,6 +146,9 @@ func (s seat) lean(grip geometry.Point, bend float64) (posture.Trunk, bool) {
 }
 
 func solveSeated(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return p

@@ -14,6 +14,7 @@ import (
 )
 
 func explainSeated(v calculators.Values, r *calculators.Result) {
+	fit.NoteSmall(v, r)
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return

@@ -43,7 +43,7 @@ func TestStandIns(t *testing.T) {
 			"cleat-behind-ball": {0, 0}}},
 		{Ready(), "", map[string]standIn{"trunk-angle": {45, 0}, "standing-knee": {50, 0}, "grade": {0, 0},
 			"crank-length": {170, 2.5},
-			"pedal-height": {12, 3}, "sole-height": {13, 3}, "cleat-behind-ball": {20, 5}}},
+			"pedal-height": {15, 2}, "sole-height": {15, 3}, "cleat-behind-ball": {0, 5}}},
 		{Lever(), "hand-length=179", map[string]standIn{"finger-length": {0.38 * 179, 4}, "lever-length": {70, 6},
 			"trunk-angle":   {45, 0},
 			"standing-knee": {50, 0}}},
@@ -51,7 +51,7 @@ func TestStandIns(t *testing.T) {
 		{Stem(), "feeling=stretched", map[string]standIn{"move-x": {-10, 0}, "move-y": {0, 0}}},
 		{Stem(), "feeling=wanders", map[string]standIn{"move-x": {5, 0}, "move-y": {-10, 0}}},
 		{Stem(), "feeling=pitched", map[string]standIn{"move-x": {-5, 0}, "move-y": {10, 0}}},
-		{Width(), "", map[string]standIn{"grip-length": {130, 8}}},
+		{Width(), "", map[string]standIn{"grip-length": {130, 8}, "back-sweep": {8, 1}, "head-angle": {65.5, 1}}},
 	} {
 		got := map[string]standIn{}
 		for i, a := range k.c.Assumptions(calctest.Pairs(k.typed), nil) {

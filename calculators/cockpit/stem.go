@@ -36,7 +36,7 @@ func Stem() *calculators.Calculator {
 				{Quantity: measure.Stature, Example: "1740", Optional: true, Folded: true},
 				{Quantity: measure.Sex, Optional: true, Folded: true},
 			},
-			fit.UpperInputs()),
+			fit.UpperInputs(), fit.Exact(fit.FootInputs())),
 		Answers: []*calculators.Output{spacersChange, leftOver, gripXAfter, gripYAfter},
 		Sources: []*literature.Source{literature.ISO4210Part2, literature.DeLeva1996, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteererAndStem, caution.NoWayBack, caution.HoseCheck,

@@ -90,17 +90,17 @@ func combinationWants(rows []handParts) (want []calctest.Want) {
 
 // costByHand returns what the move does to the rider on the level: the seated trunk,
 // the front wheel's share of the weight in percent, the elbows standing, and the room
-// at the bar. Crank 170, pedal 12, sole 13, a wheelbase of 1215 mm and a rider of 83 %
+// at the bar. Crank 170, pedal 15, sole 15, a wheelbase of 1215 mm and a rider of 83 %
 // of the mass stand in, from common practice.
 func costByHand(n numbers, sex string) (trunk, load, elbow, room float64) {
-	n = n.with(numbers{"crank-length": 170, "pedal-height": 12, "sole-height": 13}).complete(numbers{"bar-width": 780,
+	n = n.complete(seatedStandIns).complete(numbers{"bar-width": 780,
 		"grip-length": 130})
 	_, now := clampAndGrip(n)
 	then := now + complex(n["move-x"], n["move-y"])
 	seat, height := onSeatLine(handRiderOf(n, sex), n["seat-angle"]), n["saddle-height"]
 	trunk = seat.trunk(height, then, 30) - seat.trunk(height, now, 30)
 	load = 100 * 0.83 * real(seat.load(height, then, 30)-seat.load(height, now, 30)) / 1215
-	r, s := handRiderOf(n.with(numbers{"cleat-behind-ball": 20}), sex), handStance{trunk: 45, knee: 50}
+	r, s := handRiderOf(n, sex), handStance{trunk: 45, knee: 50}
 	elbow = r.elbowAt(s, then) - r.elbowAt(s, now)
 	cot := func(degrees float64) float64 { return 1 / math.Tan(degrees*math.Pi/180) }
 	return trunk, load, elbow, n["move-y"] * (cot(n["seat-angle"]) - cot(n["head-angle"]))

@@ -30,13 +30,8 @@ type cost struct {
 // What stands in for the rider's bar and for the bike where a cost is worked out. A
 // cost is a difference, in which most of what is assumed here cancels.
 const (
-	costBar    = 780.0  // bar's width, mm
-	costGrip   = 130.0  // grip's length, mm
 	riderShare = 0.83   // the rider's share of the mass on the wheels
 	costBase   = 1215.0 // wheelbase, mm
-	costCrank  = 170.0  // mm
-	costPedal  = 12.0   // spindle to the face that the shoe stands on, mm
-	costSole   = 13.0   // that face to the foot, mm
 )
 
 // costRider returns the reader, and false where height and inside leg are not
@@ -47,7 +42,7 @@ func costRider(v calculators.Values) (leg body.Leg, upper posture.Upper, ok bool
 		return leg, upper, false
 	}
 	leg, ok = fit.Leg(v)
-	bar, grip := costBar, costGrip
+	bar, grip := fit.UsualBar.Value, fit.UsualGrip.Value
 	if v.Has(measure.BarWidth) {
 		bar = v.Of(measure.BarWidth)
 	}
@@ -57,7 +52,7 @@ func costRider(v calculators.Values) (leg body.Leg, upper posture.Upper, ok bool
 	arm, share := v.Of(measure.ArmLength), body.UpperArmShare(fit.Sex(v))
 	return leg, posture.Upper{Trunk: v.Of(measure.TrunkLength), Stature: v.Of(measure.Stature), Sex: fit.Sex(v),
 		Arm: posture.Arm{Upper: share * arm, Fore: (1 - share) * arm,
-			Aside: (bar - grip - body.ShoulderJointSpacing(v.Of(measure.ShoulderWidth))) / 2}}, ok
+			Aside: (fit.HandSpacing(bar, grip) - body.ShoulderJointSpacing(v.Of(measure.ShoulderWidth))) / 2}}, ok
 }
 
 // costOf compares the grips now with the grips after a move.
@@ -68,16 +63,14 @@ func costOf(v calculators.Values, w wanted) (c cost) {
 		c.room = w.bike.RoomAt(w.now.Bar.Y+w.move.Y) - w.bike.RoomAt(w.now.Bar.Y)
 	}
 	if leg, upper, ok := costRider(v); ok {
-		c.stand(leg, upper, w)
+		c.stand(fit.Feet(v), leg, upper, w)
 		c.sit(v, leg, upper, w)
 	}
 	return c
 }
 
 // stand compares the rider standing ready.
-func (c *cost) stand(leg body.Leg, upper posture.Upper, w wanted) {
-	feet := posture.Setup{Crank: costCrank, PedalHeight: costPedal, SoleHeight: costSole,
-		CleatBehindBall: posture.StandingCleat}
+func (c *cost) stand(feet posture.Setup, leg body.Leg, upper posture.Upper, w wanted) {
 	standing, ok := posture.NewStanding(leg, feet, upper, posture.ReadyStance)
 	if !ok {
 		return
@@ -92,20 +85,17 @@ func (c *cost) stand(leg body.Leg, upper posture.Upper, w wanted) {
 	c.straightBefore, c.straightAfter = !before.Reaches(), !after.Reaches()
 }
 
-// sit compares the rider seated, with the ball of the foot over the spindle.
+// sit compares the rider seated.
 func (c *cost) sit(v calculators.Values, leg body.Leg, upper posture.Upper, w wanted) {
 	saddle, ok := fit.SaddlePoint(v, w.bike)
 	if !ok {
 		return
 	}
-	feet := posture.Setup{Crank: costCrank, PedalHeight: costPedal, SoleHeight: costSole,
-		SeatAngle: 180 - saddle.Angle()}
-	rider, ok := posture.NewSeated(leg, feet)
+	s, ok := seatOn(leg, fit.Feet(v), upper, saddle)
 	if !ok {
 		return
 	}
-	height := v.Of(measure.SaddleHeight)
-	s := seat{saddle: saddle, hip: rider.Hip(height), rider: rider, upper: upper}
+	height := saddle.Length()
 	before, ok1 := s.lean(w.now.Grip, fit.SeatedElbow)
 	after, ok2 := s.lean(w.target, fit.SeatedElbow)
 	comBefore, ok3 := s.centre(height, before, w.now.Grip)

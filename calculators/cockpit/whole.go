@@ -48,9 +48,6 @@ func rider(name string, how shown) *calculators.Illustration {
 // The scenario's test rider, mm.
 const testInseam, testStature = 830, 1740
 
-// The usual sag of the stand-in bike: travel in mm and shares of it in percent.
-const usualForkTravel, usualSagFront, usualRearTravel, usualSagRear = 150, 20, 140, 28
-
 func drawRider(v calculators.Values, how shown) *drawing.Figure {
 	inseam, stature := float64(testInseam), float64(testStature)
 	sex := fit.Sex(v)
@@ -87,13 +84,15 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 	}
 	level := figure.Demo(inseam, 0)
 	share := body.UpperArmShare(sex)
-	const gripSpacing = 640
-	who := sitter{leg: leg, setup: posture.Setup{Crank: level.Crank, PedalHeight: 12, SoleHeight: 13,
-		CleatBehindBall: 10},
+	gripSpacing := fit.HandSpacing(fit.UsualBar.Value, fit.UsualGrip.Value)
+	feet := fit.UsualFeet()
+	feet.Crank = level.Crank
+	who := sitter{leg: leg, setup: feet,
 		upper: posture.Upper{Trunk: trunk.Value, Stature: stature, Sex: sex,
 			Arm: posture.Arm{Upper: share * arm.Value, Fore: (1 - share) * arm.Value,
 				Aside: (gripSpacing - body.ShoulderJointSpacing(shoulders.Value)) / 2}}}
-	sagged, err := geometry.Sagged(level.Bike, usualForkTravel, usualSagFront, usualRearTravel, usualSagRear)
+	sagged, err := geometry.Sagged(level.Bike, fit.UsualForkTravel.Value, fit.UsualSagFront.Value,
+		fit.UsualRearTravel.Value, fit.UsualSagRear.Value)
 	if err != nil {
 		return nil, false
 	}

@@ -7,6 +7,7 @@ import (
 	"plumbline/calculators/body"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
 )
@@ -24,15 +25,16 @@ func Width() *calculators.Calculator {
 			fit.SexInput(""),
 			{Quantity: measure.ShoulderWidth, Assume: shouldersOf},
 			{Quantity: measure.ArmLength, Assume: armOf},
-			{Quantity: measure.GripLength, Folded: true,
-				Assume: calculators.Fixed(130, 8, "a usual grip, with the hand in its middle")},
+			{Quantity: measure.GripLength, Folded: true, Assume: fit.UsualGrip.Assume},
+			{Quantity: measure.BackSweep, Folded: true, Assume: fit.UsualBackSweep.Assume},
+			{Quantity: measure.HeadAngle, Folded: true, Assume: fit.UsualHeadAngle.Assume},
 			{Quantity: measure.BarLimit, Example: "720", Optional: true, Folded: true},
 			{Quantity: measure.BarStraight, Example: "220", Optional: true, Folded: true},
 			{Quantity: measure.ControlsWidth, Example: "55", Optional: true, Folded: true},
 			{Quantity: measure.TreeGap, Optional: true, Folded: true},
 		},
 		Answers:  []*calculators.Output{barWidth, armSpread, reachLost},
-		Workings: []*calculators.Output{byPressUp, byShoulders, spreadNow},
+		Workings: []*calculators.Output{byPressUp, byShoulders, spreadNow, armsLose, sweepGives, stemMoves},
 		Sources: []*literature.Source{literature.Lin2025, literature.Gordon2014, literature.GUM2008,
 			literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.NoWayBack, caution.CarbonParts, caution.BrakeCheck, caution.HoseCheck,
@@ -44,24 +46,30 @@ func Width() *calculators.Calculator {
 
 // What it answers.
 var (
-	barWidth = &calculators.Output{Name: "bar-width", Label: "Start the test at", Unit: measure.Mm,
+	barWidth = &calculators.Output{Name: "bar-width", Label: "Your body asks for", Unit: measure.Mm,
 		Between: "one end of the bar to the other"}
 	armSpread = &calculators.Output{Name: "arm-spread", Label: "Your arms then spread", Unit: measure.Deg,
 		Between: "each straight arm and straight ahead, seen from above"}
-	reachLost = &calculators.Output{Name: "reach-lost", Label: "A step wider takes", Unit: measure.Mm, Finer: 1,
-		Between: "the level reach of straight arms at this width and at one step of the table wider"}
+	reachLost = &calculators.Output{Name: "reach-lost", Label: "40 mm wider takes", Unit: measure.Mm, Finer: 1,
+		Between: "the level reach of straight arms to the grips, at this width and at 40 mm wider, less what the bar’s sweep brings back"}
 )
 
 // What stands behind it.
 var (
 	byPressUp   = &calculators.Output{Name: "press-up", Label: "Press-up width", Unit: measure.Mm}
 	byShoulders = &calculators.Output{Name: "shoulders", Label: "Shoulders and arms", Unit: measure.Mm}
+	armsLose    = &calculators.Output{Name: "arms-lose", Label: "Straight arms lose", Unit: measure.Mm, Finer: 1}
+	sweepGives  = &calculators.Output{Name: "sweep-gives", Label: "The bar’s sweep gives back", Unit: measure.Mm, Finer: 1}
+	stemMoves   = &calculators.Output{Name: "stem-moves", Label: "A stem 10 mm longer moves the grips", Unit: measure.Mm, Finer: 1}
 	spreadNow   = &calculators.Output{Name: "spread-now", Label: "Arm spread, bar now", Unit: measure.Deg}
 )
 
 func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
 	if e, ok := body.ShoulderWidth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
+	}
+	if fit.Small(v) {
+		return calculators.Assumption{}, false
 	}
 	e := body.ShoulderWidth.Typical(fit.Sex(v))
 	return calculators.Assumption{Value: e.Value, SD: e.SD,
@@ -72,8 +80,11 @@ func armOf(v calculators.Values) (calculators.Assumption, bool) {
 	if e, ok := body.ArmFromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
 	}
-	upper, lower := body.UpperArm.Typical(fit.Sex(v)), body.ForearmToGrip.Typical(fit.Sex(v))
-	return calculators.Assumption{Value: upper.Value + lower.Value, SD: upper.SD + lower.SD,
+	if fit.Small(v) {
+		return calculators.Assumption{}, false
+	}
+	e := body.ArmTypical(fit.Sex(v))
+	return calculators.Assumption{Value: e.Value, SD: e.SD,
 		From: "the survey’s average, because neither it nor your height was given"}, true
 }
 
@@ -85,6 +96,10 @@ const (
 	pressUpRoom                       = 20
 )
 
+// soldFrom and soldTo are the widths, mm, that bars for trails are sold in: common
+// practice. What lies outside cannot be borrowed for a test.
+const soldFrom, soldTo = 680, 820
+
 // widthAt returns the bar's width, mm, at which straight arms spread by an angle.
 //
 //	w = s + 2·a·sin(spread) + g
@@ -92,7 +107,7 @@ const (
 // s is the shoulder joints' spacing, a the arm and g the grip, the hand in its
 // middle.
 func widthAt(v calculators.Values, spread float64) float64 {
-	return joints(v) + float64(2*v.Of(measure.ArmLength)*math.Sin(spread*math.Pi/180)) + v.Of(measure.GripLength)
+	return joints(v) + float64(2*v.Of(measure.ArmLength)*math.Sin(spread*math.Pi/180)) + 2*fit.HandFromEnd(v.Of(measure.GripLength))
 }
 
 func joints(v calculators.Values) float64 {
@@ -101,7 +116,7 @@ func joints(v calculators.Values) float64 {
 
 // aside returns how far each hand is outside its shoulder joint on a bar, mm.
 func aside(v calculators.Values, width float64) float64 {
-	return (width - v.Of(measure.GripLength) - joints(v)) / 2
+	return (fit.HandSpacing(width, v.Of(measure.GripLength)) - joints(v)) / 2
 }
 
 // spreadOn returns the arms' spread on a bar, degrees; NaN where the arms do not
@@ -117,10 +132,33 @@ func reachOn(v calculators.Values, width float64) float64 {
 	return math.Sqrt((arm - off) * (arm + off))
 }
 
+// sweptOn returns how far behind the bar's own middle its sweep has brought the hands on
+// a bar of a width, mm, but for a part that is the same at every width.
+//
+//	w/2·tan(sweep)
+//
+// The width is taken straight across, so what the sweep brings back goes by the tangent.
+func sweptOn(v calculators.Values, width float64) float64 {
+	return width / 2 * math.Tan(v.Of(measure.BackSweep)*math.Pi/180)
+}
+
+// reachLeft returns by how much a bar of a width leaves straight arms more level reach
+// than one of another width, mm: the arms' own, and what the sweep brings back.
+func reachLeft(v calculators.Values, width, against float64) float64 {
+	return reachOn(v, width) + sweptOn(v, width) - reachOn(v, against) - sweptOn(v, against)
+}
+
+// widerStep is the step in width of which it is said what it takes, mm, and stemStep the
+// step in a stem that it is compared with.
+const widerStep, stemStep = 40, 10
+
 // widthStep is how much wider each row of the table is than the one before, mm.
 const widthStep = 20
 
 func solveWidth(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	start, spread := widthAt(v, spreadUsual), float64(spreadUsual)
 	out.Set(byShoulders, start)
 	if v.Has(measure.PushUpWidth) {
@@ -130,7 +168,11 @@ func solveWidth(v calculators.Values, out calculators.Numbers) *calculators.Prob
 	}
 	out.Set(barWidth, start)
 	out.Set(armSpread, spread)
-	out.Set(reachLost, reachOn(v, start)-reachOn(v, start+widthStep))
+	wider := start + widerStep
+	out.Set(reachLost, reachLeft(v, start, wider))
+	out.Set(armsLose, reachOn(v, start)-reachOn(v, wider))
+	out.Set(sweepGives, sweptOn(v, wider)-sweptOn(v, start))
+	out.Set(stemMoves, geometry.Cockpit{Stem: stemStep}.StemVector(v.Of(measure.HeadAngle)).X)
 	if v.Has(measure.BarWidth) {
 		out.Set(spreadNow, spreadOn(v, v.Of(measure.BarWidth)))
 	}

@@ -21,7 +21,7 @@ var widthRecord = numbers{"push-up-width": 731, "bar-width": 788, "stature": 171
 func widthByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 	return func(n numbers) map[*calculators.Output]float64 {
 		shoulders, arm := widthBody(n, sex)
-		n = n.complete(numbers{"grip-length": 130, "shoulder-width": shoulders, "arm-length": arm})
+		n = n.complete(numbers{"grip-length": 130, "shoulder-width": shoulders, "arm-length": arm, "back-sweep": 8, "head-angle": 65.5})
 		spread := func(bar float64) float64 { // each hand is this far outside its shoulder joint
 			aside := (bar - n["grip-length"] - 0.88*n["shoulder-width"]) / 2
 			return root(-89, 89, func(angle float64) float64 {
@@ -37,7 +37,12 @@ func widthByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 			want[barWidth], want[byPressUp] = press, press
 		}
 		want[armSpread] = spread(want[barWidth])
-		want[reachLost] = ahead(want[barWidth]) - ahead(want[barWidth]+20)
+		want[armsLose] = ahead(want[barWidth]) - ahead(want[barWidth]+40)
+		// Each end of the wider bar goes 20 mm out, and back along the line of its sweep.
+		want[sweepGives] = imag(scaled(20/real(toward(n["back-sweep"])), toward(n["back-sweep"])))
+		want[reachLost] = want[armsLose] - want[sweepGives]
+		// A stem is square to the steering axis.
+		want[stemMoves] = real(scaled(10, toward(90-n["head-angle"])))
 		if bar, ok := n["bar-width"]; ok {
 			want[spreadNow] = spread(bar)
 		}
@@ -68,14 +73,13 @@ func TestWidthNumbers(t *testing.T) {
 	}
 	for row, bar := range []float64{671, 691, 711, 731, 751, 771, 791} {
 		at := widthByHand("f")(widthRecord.with(numbers{"push-up-width": bar}))
-		// How much reach there is against the start, from what each step takes.
-		reach := 0.0
-		for from := math.Min(bar, 731); from < math.Max(bar, 731); from += 20 {
-			reach -= widthByHand("f")(widthRecord.with(numbers{"push-up-width": from}))[reachLost]
+		// How much reach there is against the start: the triangle's other side, and the
+		// sweep that half the width brings back.
+		ahead := func(width float64) float64 {
+			aside := (width - 126 - 0.88*383) / 2
+			return math.Sqrt(652*652-aside*aside) + width/2*math.Tan(8*math.Pi/180)
 		}
-		if bar < 731 {
-			reach = -reach
-		}
+		reach := ahead(bar) - ahead(731)
 		cells = append(cells, tableCell{"widths", row, "width", bar, measure.Mm},
 			tableCell{"widths", row, "spread", at[armSpread], measure.Deg},
 			tableCell{"widths", row, "reach", reach, measure.Mm})
@@ -104,7 +108,7 @@ func TestWidthNumbers(t *testing.T) {
 
 func TestWidthUncertainty(t *testing.T) {
 	sd := numbers{"push-up-width": 9, "bar-width": 1, "stature": 5, "shoulder-width": 6, "arm-length": 7,
-		"grip-length": 2}
+		"grip-length": 2, "back-sweep~": 1, "head-angle~": 1}
 	propagates(t, Width(), widthRecord, "sex=m", sd, widthByHand("m"))
 	for _, sex := range []string{"", "f"} {
 		byStature := bodySD(sex, numbers{"stature": 1809, "inseam": 871})
@@ -112,7 +116,7 @@ func TestWidthUncertainty(t *testing.T) {
 		delete(byStature, "trochanter-height~")
 		choice := map[string]string{"f": "sex=f"}[sex]
 		propagates(t, Width(), numbers{"stature": 1809}, choice,
-			byStature.with(numbers{"stature": 5, "grip-length~": 8}), widthByHand(sex))
+			byStature.with(numbers{"stature": 5, "grip-length~": 8, "back-sweep~": 1, "head-angle~": 1}), widthByHand(sex))
 		// Without a stature it is the whole sample's average with its spread.
 		spreadOf := func(variable string) float64 {
 			sd := math.Sqrt(bySex(sex, func(s string) float64 { x := survey[variable+" "+s]["sd"]; return x * x }))
@@ -123,7 +127,65 @@ func TestWidthUncertainty(t *testing.T) {
 		}
 		propagates(t, Width(), numbers{"bar-width": 764}, choice,
 			numbers{"bar-width": 1, "grip-length~": 8, "shoulder-width~": spreadOf("biacromialbreadth"),
-				"arm-length~": spreadOf("acromionradialelength") + spreadOf("forearmcenterofgriplength")},
+				"arm-length~": typicalArmSD(sex), "back-sweep~": 1, "head-angle~": 1},
 			widthByHand(sex))
 	}
+}
+
+// typicalArmSD is the spread of the arm in the whole sample. Both parts lie on a line on
+// the stature, which they share, and beside it they are independent (JCGM 100:2008,
+// 5.2.2).
+func typicalArmSD(sex string) float64 {
+	arm := func(s string) (mean, square float64) {
+		slope := 0.0
+		for _, part := range []string{"acromionradialelength", "forearmcenterofgriplength"} {
+			row := survey[part+" "+s]
+			mean, slope, square = mean+row["mean"], slope+row["reg_b"], square+row["resid_sd"]*row["resid_sd"]
+		}
+		return mean, square + math.Pow(slope*survey["stature "+s]["sd"], 2)
+	}
+	f, fsquare := arm("f")
+	m, msquare := arm("m")
+	switch sex {
+	case "f":
+		return math.Sqrt(fsquare)
+	case "m":
+		return math.Sqrt(msquare)
+	}
+	return math.Sqrt((fsquare+msquare)/2 + (m-f)*(m-f)/4)
+}
+
+// What forty millimetres more of bar do to the hands, by hand for arms of 620 and 700 mm
+// on a bar of 780 with joints 334 mm apart (0.88 of 380) and grips of 130: each hand goes
+// from 158 to 178 mm outside its joint.
+//
+//	√(620² − 158²) − √(620² − 178²) = 599.53 − 593.90 = 5.63
+//	√(700² − 158²) − √(700² − 178²) = 681.94 − 676.99 = 4.95
+//	20·tan 8° = 2.81
+//	10·sin 65.5° = 9.10
+func TestFortyMillimetresAreNoStem(t *testing.T) {
+	for arm, lose := range map[string]float64{"620": 5.63, "700": 4.95} {
+		r := calctest.Answer(t, Width(), "push-up-width=780 shoulder-width=380 grip-length=130 arm-length="+arm)
+		assert.InDelta(t, lose, calctest.Value(r, armsLose), 0.02)
+		assert.InDelta(t, 2.81, calctest.Value(r, sweepGives), 0.005)
+		assert.InDelta(t, lose-2.81, calctest.Value(r, reachLost), 0.02)
+		assert.InDelta(t, 9.10, calctest.Value(r, stemMoves), 0.005)
+	}
+}
+
+// Nobody is sent to test a bar that is not sold: a tall man's arms ask for more than 820
+// mm, a small woman's for less than 680.
+func TestWidthsAreThoseThatAreSold(t *testing.T) {
+	for _, typed := range []string{"stature=2050 sex=m", "stature=2050 sex=m push-up-width=900", "stature=1480 sex=f",
+		"push-up-width=640", "push-up-width=690", "push-up-width=810"} {
+		r := calctest.Answer(t, Width(), typed)
+		x := r.At(barWidth)
+		assert.GreaterOrEqual(t, float64(x.Low), 680.0, typed)
+		assert.LessOrEqual(t, float64(x.High), 820.0, typed)
+	}
+	tall := calctest.Answer(t, Width(), "push-up-width=900")
+	assert.Contains(t, meaning(tall, barWidth), "wider than bars are sold: 820 mm is about the widest")
+	assert.Equal(t, "820\u00a0mm", calctest.Column(t, tall, "widths", "width")[3], "the table is about what can be had")
+	small := calctest.Answer(t, Width(), "push-up-width=640")
+	assert.Contains(t, meaning(small, barWidth), "narrower than bars for trails are sold: 680 mm")
 }

@@ -14,21 +14,23 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 	x := r.At(barWidth)
 	low, high := widthRange(v)
 	x.Low, x.High = calculators.Number(low), calculators.Number(high)
-	x.Meaning = widthMeaning(v, low, high)
+	x.Meaning = widthMeaning(v, float64(x.Value), low, high)
+	start := sold(float64(x.Value))
 	explainSpread(r.At(armSpread), v, r)
 	lost := r.At(reachLost)
-	lost.Meaning = words.Of("A wider bar brings your chest down and forward, or your elbows straighter, by this much. Trimming gives it back. After {0} or more, a stem {1} shorter or longer makes up for it.", measure.Millimetres(40), measure.Millimetres(10))
+	lost.Meaning = words.Of("Straight arms lose {0} when they spread further, and the bar’s sweep brings the grips back by {1}. What is left is small: a stem {2} longer moves the grips {3}. So change the stem for what you feel standing and seated, not for the bar’s width.",
+		r.At(armsLose).Amount(), r.At(sweepGives).Amount(), measure.Millimetres(stemStep), r.At(stemMoves).Amount())
 	if !lost.Exists() {
 		lost.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.",
 			measure.ShoulderWidth.Named(), measure.ArmLength.Named())
 	}
-	r.Tables = append(r.Tables, widthTable(v, float64(x.Value)), methodsTable(v, r))
+	r.Tables = append(r.Tables, widthTable(v, start), methodsTable(v, r))
 	if v.Has(measure.BarWidth) {
-		if t, ok := trimTable(v, float64(x.Value)); ok {
+		if t, ok := trimTable(v, start); ok {
 			r.Tables = append(r.Tables, t)
 		}
 	}
-	noteGap(v, r, float64(x.Value))
+	noteGap(v, r, start)
 	r.Note(calculators.PlainNote, "There is no single right width: shoulders, arms, trails and habit decide, and no study of width on mountain bikes was found. In ten women a road bar about as wide as the shoulders took the least work from the arms; a smooth road asks for less control than a trail.")
 	r.Note(calculators.PlainNote, "Test a narrower bar without a saw: slide the controls in by 5 mm on each side, ride twice, and go on or go back. Cut last, and leave 5 mm on each side.")
 	r.Note(calculators.PlainNote, "Aching shoulders or sore outer palms may come from a wide bar: controls in by one step first. Tingling that comes back or outlasts the ride is a reason to stop and see a clinician.")
@@ -41,13 +43,22 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 func widthRange(v calculators.Values) (low, high float64) {
 	if v.Has(measure.PushUpWidth) {
 		w := v.Of(measure.PushUpWidth)
-		return w - pressUpRoom, w + pressUpRoom
+		return sold(w - pressUpRoom), sold(w + pressUpRoom)
 	}
-	return widthAt(v, spreadFrom), widthAt(v, spreadTo)
+	return sold(widthAt(v, spreadFrom)), sold(widthAt(v, spreadTo))
 }
 
-func widthMeaning(v calculators.Values, low, high float64) words.Text {
+// sold returns the width nearest to a width that bars are sold in, mm.
+func sold(width float64) float64 { return max(soldFrom, min(soldTo, width)) }
+
+func widthMeaning(v calculators.Values, body, low, high float64) words.Text {
 	lo, hi := measure.Millimetres(low), measure.Millimetres(high)
+	switch {
+	case body > soldTo:
+		return words.Of("That is wider than bars are sold: {0} is about the widest. Anything from {1} to {2} is worth a test, never one number.", measure.Millimetres(soldTo), lo, hi)
+	case body < soldFrom:
+		return words.Of("That is narrower than bars for trails are sold: {0} is about the narrowest, and some may be cut further. Start with a bar whose maker allows that.", measure.Millimetres(soldFrom))
+	}
 	if !v.Has(measure.BarWidth) {
 		return words.Of("Anything from {0} to {1} is worth a test, never one number.", lo, hi)
 	}
@@ -79,7 +90,7 @@ func explainSpread(x *calculators.Answer, v calculators.Values, r *calculators.R
 
 // widthTable says what each step in width does.
 func widthTable(v calculators.Values, start float64) calculators.Table {
-	t := calculators.Table{Name: "widths", Caption: words.Of("What each step of {0} does, with straight arms",
+	t := calculators.Table{Name: "widths", Caption: words.Of("What each step of {0} does, with straight arms and the bar’s sweep",
 		measure.Millimetres(widthStep)),
 		Columns: []calculators.Column{
 			{Name: "width", Label: words.Of("Bar"), Unit: "mm"},
@@ -90,7 +101,7 @@ func widthTable(v calculators.Values, start float64) calculators.Table {
 		w := start + widthStep*float64(i)
 		if spread := spreadOn(v, w); !math.IsNaN(spread) && !math.IsNaN(reachOn(v, start)) {
 			t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(w), measure.Degrees(spread),
-				measure.Difference{Amount: tenth(reachOn(v, w) - reachOn(v, start))}})
+				measure.Difference{Amount: tenth(reachLeft(v, w, start))}})
 			if i == 0 {
 				t.Starred = len(t.Rows)
 			}
@@ -109,11 +120,11 @@ func methodsTable(v calculators.Values, r *calculators.Result) calculators.Table
 	if w := r.At(byPressUp); w.Exists() {
 		x := float64(w.Value)
 		t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(),
-			words.Of("{0} to {1}", measure.Millimetres(x-pressUpRoom), measure.Millimetres(x+pressUpRoom))})
+			words.Of("{0} to {1}", measure.Millimetres(sold(x-pressUpRoom)), measure.Millimetres(sold(x+pressUpRoom)))})
 	}
 	w := r.At(byShoulders)
 	t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(),
-		words.Of("{0} to {1}", measure.Millimetres(widthAt(v, spreadFrom)), measure.Millimetres(widthAt(v, spreadTo)))})
+		words.Of("{0} to {1}", measure.Millimetres(sold(widthAt(v, spreadFrom))), measure.Millimetres(sold(widthAt(v, spreadTo))))})
 	return t
 }
 

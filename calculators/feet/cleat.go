@@ -20,6 +20,7 @@ func Cleat() *calculators.Calculator {
 		Scenario: "The test rider: both ball joints marked on paper, clipped in, the spindle still under the " +
 			"inner joint.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				fit.SexInput(""),
 				{Quantity: measure.FootLength, Example: "262", Optional: true},

@@ -21,6 +21,7 @@ func Crank() *calculators.Calculator {
 		Title: "Crank length", Question: "How long should your cranks be?",
 		Scenario: "The test rider on the test bike, thinking of 165 mm in place of 170.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},
 				fit.CrankInput("170"),
@@ -30,18 +31,19 @@ func Crank() *calculators.Calculator {
 			fit.SagInputs(),
 			[]calculators.Input{
 				{Quantity: measure.FrontCentre, Example: "779", Optional: true},
-				{Quantity: measure.PedalWidth, Example: "105", Assume: calculators.Fixed(105, 8, "usual for a trail pedal")},
-				{Quantity: measure.PedalThickness, Example: "16", Assume: calculators.Fixed(16, 3, "usual for a trail pedal")},
-				{Quantity: measure.QFactor, Folded: true, Assume: calculators.Fixed(174, 5, "usual on a mountain bike")},
+				{Quantity: measure.PedalWidth, Example: "105", Assume: fit.UsualPedalWidth.Assume},
+				{Quantity: measure.PedalThickness, Example: "16", Assume: fit.UsualPedalThickness.Assume},
+				{Quantity: measure.QFactor, Folded: true, Assume: fit.UsualQFactor.Assume},
 			},
 			fit.AxleInputs(),
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
-				{Quantity: measure.SaddleHeight, Example: "735", Assume: neutralHeight},
-				{Quantity: measure.TrunkAngle, Folded: true, Assume: calculators.Fixed(60, 5,
-					"usual for seated riding on a trail bike")},
+				{Quantity: measure.SaddleHeight, Example: "736", Assume: neutralHeight},
+				{Quantity: measure.SeatedTrunk, Folded: true, Assume: fit.UsualSeatedTrunk.Assume},
 				{Quantity: measure.ShankLength, Folded: true, Assume: shankFromInseam},
+				{Quantity: measure.ThighLength, Optional: true, Folded: true},
+				{Quantity: measure.FootLength, Optional: true, Folded: true},
 			}),
 		Answers: []*calculators.Output{crankByLeg, crankByShank, kneeAtTop, hipAtTop, pedalClearance, strikeLean, toeRoom,
 			crankSaddleChange},
@@ -168,7 +170,7 @@ func crankCaseOf(v calculators.Values) crankCase {
 	if !v.Given(measure.ShankLength) {
 		m.Shank = 0
 	}
-	c := crankCase{before: fit.Setup(v), saddle: v.Of(measure.SaddleHeight), trunk: v.Of(measure.TrunkAngle),
+	c := crankCase{before: fit.Setup(v), saddle: v.Of(measure.SaddleHeight), trunk: v.Of(measure.SeatedTrunk),
 		lateral: v.Of(measure.QFactor)/2 + v.Of(measure.PedalWidth), half: v.Of(measure.PedalThickness) / 2}
 	c.leg, _, c.legged = body.NewLeg(m, fit.Sex(v))
 	if v.Has(measure.BBHeight) {

@@ -58,17 +58,17 @@ func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 		knee.Meaning = words.Of("How tightly the knee folds. The table shows what 5 mm of crank are worth with the saddle " +
 			"moved along.")
 		hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A pinch at the front of the "+
-			"hip asks for more.", measure.Degrees(v.Of(measure.TrunkAngle)))
+			"hip asks for more.", measure.Degrees(v.Of(measure.SeatedTrunk)))
 	case gain >= 0:
 		knee.Meaning = words.Of("{0} less folded than on your present crank, with the saddle moved along: the top of the "+
 			"stroke is less of a hurdle.", measure.Degrees(gain))
 		hip.Meaning = words.Of("{0} more room between trunk and thigh, with the trunk at {1}. A pinch at the front of the "+
-			"hip asks for this.", measure.Degrees(opens), measure.Degrees(v.Of(measure.TrunkAngle)))
+			"hip asks for this.", measure.Degrees(opens), measure.Degrees(v.Of(measure.SeatedTrunk)))
 	default:
 		knee.Meaning = words.Of("{0} more folded than on your present crank, with the saddle moved along.",
 			measure.Degrees(-gain))
 		hip.Meaning = words.Of("{0} less room between trunk and thigh, with the trunk at {1}.", measure.Degrees(-opens),
-			measure.Degrees(v.Of(measure.TrunkAngle)))
+			measure.Degrees(v.Of(measure.SeatedTrunk)))
 	}
 }
 

@@ -16,6 +16,7 @@ import (
 // Stance answers how far apart the feet stand, and how that compares with the
 // hips.
 func Stance() *calculators.Calculator {
+	pedal := fit.AllFolded(fit.PedalInputs(""))
 	return &calculators.Calculator{
 		Name: "stance-width", Section: calculators.Feet,
 		Title: "Stance width", Question: "How far apart do your feet stand, against your hips?",
@@ -33,8 +34,7 @@ func Stance() *calculators.Calculator {
 				{Quantity: measure.HipWidth, Folded: true, Assume: hipsFromPoints},
 				fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
 				{Quantity: measure.FootLength, Folded: true, Assume: anyFoot},
-				{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6,
-					"about the middle of the usual window")},
+				pedal[0], pedal[3],
 			}),
 		Answers:  []*calculators.Output{stance, kneeLine},
 		Workings: []*calculators.Output{hipsApart, kneeSlant, heelRoom, threadLeft},

@@ -58,7 +58,7 @@ func DemoWith(inseam, saddleHeight float64, change func(*geometry.Chart)) Build 
 	return Build{
 		Bike: bike,
 		Cockpit: geometry.Cockpit{
-			Headset: 12, Spacers: s.spacers, ClampHeight: 40, Stem: s.stem, Rise: s.rise, Back: 40,
+			Headset: 10, Spacers: s.spacers, ClampHeight: 40, Stem: s.stem, Rise: s.rise, Back: 40,
 		},
 		FrontRim: s.rim, RearRim: s.rim, SeatTube: s.seatTube,
 		Saddle: saddleHeight, Crank: s.crank,

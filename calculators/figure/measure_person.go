@@ -27,7 +27,7 @@ func PersonOf(stature, inseam float64, sex body.Sex) Person {
 		}
 	}
 	of := func(s body.Survey) float64 {
-		e, _ := s.FromStature(stature, sex)
+		e, _ := s.Proportion(stature, sex)
 		return e.Value
 	}
 	p := Person{Stature: stature, Inseam: inseam, Sex: sex,

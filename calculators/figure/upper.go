@@ -21,9 +21,9 @@ func UpperOf(inseam float64, sex body.Sex) (Upper, bool) {
 	if !ok {
 		return Upper{}, false
 	}
-	trunk, ok1 := body.Trunk.FromStature(stature.Value, sex)
-	arm, ok2 := body.UpperArm.FromStature(stature.Value, sex)
-	forearm, ok3 := body.ForearmToGrip.FromStature(stature.Value, sex)
+	trunk, ok1 := body.Trunk.Proportion(stature.Value, sex)
+	arm, ok2 := body.UpperArm.Proportion(stature.Value, sex)
+	forearm, ok3 := body.ForearmToGrip.Proportion(stature.Value, sex)
 	return Upper{trunk.Value, arm.Value, forearm.Value}, ok1 && ok2 && ok3
 }
 

@@ -18,7 +18,7 @@ func ChartInputs() []calculators.Input {
 		{Quantity: measure.Chainstay, Example: "437"},
 		{Quantity: measure.BBDrop, Example: "32", Optional: true},
 		{Quantity: measure.BBHeight, Optional: true},
-		{Quantity: measure.ForkOffset, Example: "44", Assume: calculators.Fixed(44, 4, "usual on a recent 29 inch trail fork")},
+		{Quantity: measure.ForkOffset, Example: "44", Assume: usualOffset.Assume},
 		{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
 		{Quantity: measure.SeatTubeAngle, Optional: true, Folded: true},
 	}
@@ -50,8 +50,8 @@ func forkOnly(value, sd float64, from string) func(calculators.Values) (calculat
 // both.
 func WheelInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.FrontRim, Example: "622", Assume: calculators.Fixed(622, 0, "the 29 inch size of most trail bikes")},
-		{Quantity: measure.FrontTyre, Example: "61", Assume: calculators.Fixed(61, 3, "a 2.4 inch tyre, usual on a trail bike")},
+		{Quantity: measure.FrontRim, Example: "622", Assume: usualRim.Assume},
+		{Quantity: measure.FrontTyre, Example: "61", Assume: usualTyre.Assume},
 		{Quantity: measure.RearRim, Folded: true, Assume: as(measure.FrontRim, 0, "as in front")},
 		{Quantity: measure.RearTyre, Folded: true, Assume: as(measure.FrontTyre, 1, "as in front")},
 		{Quantity: measure.FrontRadius, Optional: true, Folded: true},

@@ -31,26 +31,21 @@ func PartsInputs() []calculators.Input {
 		{Quantity: measure.BackSweep, Optional: true, Folded: true},
 		{Quantity: measure.BarSweep, Example: "40", Assume: sweepOf},
 		{Quantity: measure.BarRoll, Folded: true, Assume: calculators.Fixed(0, 0, "because rise and sweep were measured on the bar as it stands, or because its rise stands upright")},
-		{Quantity: measure.HeadsetHeight, Folded: true, Assume: calculators.Fixed(10, 4, "a usual bearing cover, from common practice")},
-		{Quantity: measure.StemClampHeight, Folded: true, Assume: calculators.Fixed(40, 2, "usual for a short stem")},
+		{Quantity: measure.HeadsetHeight, Folded: true, Assume: UsualHeadset.Assume},
+		{Quantity: measure.StemClampHeight, Folded: true, Assume: UsualStemClamp.Assume},
 	}
 }
 
-// What a bar and a grip are taken to be where nobody measured them, mm.
-const (
-	usualBar, usualBarSD   = 780, 20
-	usualGrip, usualGripSD = 130, 8
-	// sweepFrom is how far from the bar's middle its sweep is taken to start.
-	sweepFrom, sweepFromSD = 60, 20
-)
+// sweepFrom is how far from the bar's middle its sweep is taken to start, mm.
+const sweepFrom, sweepFromSD = 60, 20
 
 // sweepOf assumes how far the grips lie behind the clamp: from the back sweep in
 // degrees where that was given.
 func sweepOf(v calculators.Values) (calculators.Assumption, bool) {
 	if !v.Has(measure.BackSweep) {
-		return calculators.Assumption{Value: 38, SD: 8, From: "what 8 degrees of back sweep make on a usual bar"}, true
+		return UsualBarSweep.Assume(v)
 	}
-	width, grip := float64(usualBar), float64(usualGrip)
+	width, grip := UsualBar.Value, UsualGrip.Value
 	if v.Has(measure.BarWidth) {
 		width = v.Of(measure.BarWidth)
 	}
@@ -59,7 +54,7 @@ func sweepOf(v calculators.Values) (calculators.Assumption, bool) {
 	}
 	angle := v.Of(measure.BackSweep)
 	return calculators.Assumption{
-		Value: geometry.SweepBack((width-grip)/2-sweepFrom, angle),
+		Value: geometry.SweepBack(HandSpacing(width, grip)/2-sweepFrom, angle),
 		SD:    math.Abs(geometry.SweepBack(sweepFromSD, angle)),
 		From:  "from the back sweep and the bar’s width, the sweep starting a hand’s breadth from the middle",
 	}, true
@@ -74,15 +69,13 @@ func Parts(v calculators.Values) geometry.Cockpit {
 	}
 }
 
-// The rest of a trail bike, for a chart of which only the head tube and the seat
+// standIn is the rest of a trail bike, for a chart of which only the head tube and the seat
 // line are used: no point above the head tube depends on it.
-const (
-	standInChainstay = 437
-	standInDrop      = 32
-	standInOffset    = 44
-	standInRadius    = 372
-	standInSeatAngle = 76.5
-)
+func standIn(seatAngle float64) geometry.Chart {
+	radius, _ := geometry.TyreRadius(usualRim.Value, usualTyre.Value)
+	return geometry.Chart{SeatAngle: seatAngle, Chainstay: UsualChainstay.Value, Drop: usualDrop.Value,
+		ForkOffset: usualOffset.Value, FrontRadius: radius, RearRadius: radius}
+}
 
 // Front solves a bike of which only reach, stack, head angle and, where it was
 // given, the seat line are the reader's. The wheels are a stand-in.
@@ -93,12 +86,10 @@ func Front(v calculators.Values) (geometry.Bike, *calculators.Problem) {
 		}
 		return otherwise
 	}
-	b, err := geometry.Chart{
-		Reach: v.Of(measure.Reach), Stack: v.Of(measure.Stack), HeadAngle: v.Of(measure.HeadAngle),
-		SeatAngle: of(measure.SeatAngle, standInSeatAngle), SeatAngleHeight: of(measure.SeatAngleHeight, 0), SeatTubeAngle: of(measure.SeatTubeAngle, 0),
-		Chainstay: standInChainstay, Drop: standInDrop, ForkOffset: standInOffset,
-		FrontRadius: standInRadius, RearRadius: standInRadius,
-	}.Solve()
+	chart := standIn(of(measure.SeatAngle, UsualSeatAngle.Value))
+	chart.Reach, chart.Stack, chart.HeadAngle = v.Of(measure.Reach), v.Of(measure.Stack), v.Of(measure.HeadAngle)
+	chart.SeatAngleHeight, chart.SeatTubeAngle = of(measure.SeatAngleHeight, 0), of(measure.SeatTubeAngle, 0)
+	b, err := chart.Solve()
 	if err != nil {
 		return geometry.Bike{}, NoBike(err)
 	}

@@ -13,7 +13,7 @@ import (
 func AnyInseamInput(example string) calculators.Input {
 	return calculators.Input{Quantity: measure.Inseam, Example: example, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 		e := body.Inseam.Typical(Sex(v))
-		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because the answer hardly rests on it"}, true
+		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because the answer hardly rests on it"}, !Small(v)
 	}}
 }
 
@@ -21,7 +21,7 @@ func AnyInseamInput(example string) calculators.Input {
 // where only that was given. The calculator has to ask for sex and foot length too.
 func BallInput(example string) calculators.Input {
 	return calculators.Input{Quantity: measure.HeelToBallInner, Example: example, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-		if !v.Has(measure.FootLength) {
+		if !v.Has(measure.FootLength) || Small(v) {
 			return calculators.Assumption{}, false
 		}
 		e, ok := body.HeelToBallOf(v.Of(measure.FootLength), Sex(v))

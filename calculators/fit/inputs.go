@@ -4,6 +4,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/body"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/posture"
 )
 
 // SexInput asks for the reference sample; it may be left out.
@@ -15,6 +16,9 @@ func SexInput(example string) calculators.Input {
 // inside leg where it is missing. The calculator has to ask for inside leg and sex too.
 func TrochanterInput(example string) calculators.Input {
 	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+		if Small(v) {
+			return calculators.Assumption{}, false
+		}
 		e, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), Sex(v))
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your inside leg by the survey"}, ok
 	}}
@@ -22,7 +26,7 @@ func TrochanterInput(example string) calculators.Input {
 
 // CrankInput asks for the crank's length.
 func CrankInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.CrankLength, Example: example, Assume: calculators.Fixed(170, 2.5, "the length most adult bikes are sold with")}
+	return calculators.Input{Quantity: measure.CrankLength, Example: example, Assume: usualCrank.Assume}
 }
 
 // PedalInputs ask for the kind of pedal, and for what it puts between foot and
@@ -30,9 +34,9 @@ func CrankInput(example string) calculators.Input {
 func PedalInputs(pedals string) []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.Pedals, Example: pedals, Assume: calculators.Fixed(float64(clipped), 0, "because the published methods were made with clipped shoes")},
-		{Quantity: measure.PedalHeight, Folded: true, Assume: byPedal(measure.Pedals, 15, 10, 2)},
-		{Quantity: measure.SoleHeight, Folded: true, Assume: byPedal(measure.Pedals, 15, 12, 3)},
-		{Quantity: measure.CleatBehindBall, Folded: true, Assume: byPedal(measure.Pedals, 0, 20, 5)},
+		{Quantity: measure.PedalHeight, Folded: true, Assume: byPedal(measure.Pedals, clipPedal, flatPedal)},
+		{Quantity: measure.SoleHeight, Folded: true, Assume: byPedal(measure.Pedals, clipSole, flatSole)},
+		{Quantity: measure.CleatBehindBall, Folded: true, Assume: byPedal(measure.Pedals, clipCleat, flatCleat)},
 	}
 }
 
@@ -41,9 +45,9 @@ func PedalInputs(pedals string) []calculators.Input {
 func NewPedalInputs(pedals string) []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.NewPedals, Example: pedals, Assume: otherPedals},
-		{Quantity: measure.NewPedalHeight, Assume: byPedal(measure.NewPedals, 15, 10, 2)},
-		{Quantity: measure.NewSoleHeight, Assume: byPedal(measure.NewPedals, 15, 12, 3)},
-		{Quantity: measure.NewCleatBehindBall, Assume: byPedal(measure.NewPedals, 0, 20, 5)},
+		{Quantity: measure.NewPedalHeight, Assume: byPedal(measure.NewPedals, clipPedal, flatPedal)},
+		{Quantity: measure.NewSoleHeight, Assume: byPedal(measure.NewPedals, clipSole, flatSole)},
+		{Quantity: measure.NewCleatBehindBall, Assume: byPedal(measure.NewPedals, clipCleat, flatCleat)},
 	}
 }
 
@@ -63,16 +67,40 @@ const (
 )
 
 // byPedal assumes one value for clipped shoes and another for flat pedals, as kind says.
-func byPedal(kind *measure.Quantity, clip, flatPedal, sd float64) func(calculators.Values) (calculators.Assumption, bool) {
+func byPedal(kind *measure.Quantity, clip, flat usual) func(calculators.Values) (calculators.Assumption, bool) {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
 		if v.Is(kind, "flat") {
-			return calculators.Assumption{Value: flatPedal, SD: sd, From: "usual for flat pedals"}, true
+			return flat.Assume(v)
 		}
-		return calculators.Assumption{Value: clip, SD: sd, From: "usual for clipped shoes"}, true
+		return clip.Assume(v)
 	}
+}
+
+// LegInputs ask, behind "More settings", for lengths of the leg that the survey
+// estimates where nobody measured them. Whatever shows an angle of the leg asks for all
+// of them, so that one record has one leg.
+func LegInputs() []calculators.Input {
+	return []calculators.Input{
+		{Quantity: measure.ThighLength, Optional: true, Folded: true},
+		{Quantity: measure.ShankLength, Optional: true, Folded: true},
+		{Quantity: measure.FootLength, Optional: true, Folded: true},
+	}
+}
+
+// FootInputs ask, behind "More settings", for crank, pedal and shoe, where an answer
+// hangs on them by a little. They are those of CrankInput and PedalInputs, so that the
+// same foot stands on the same spindle seated and standing.
+func FootInputs() []calculators.Input {
+	return AllFolded(append([]calculators.Input{CrankInput("170")}, PedalInputs("")...))
+}
+
+// UsualFeet are crank, pedal and shoe of a rider of whom nothing is known.
+func UsualFeet() posture.Setup {
+	return posture.Setup{Crank: usualCrank.Value, PedalHeight: clipPedal.Value, SoleHeight: clipSole.Value,
+		CleatBehindBall: clipCleat.Value}
 }
 
 // SeatAngleInput asks for the effective seat angle.
 func SeatAngleInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.SeatAngle, Example: example, Folded: true, Assume: calculators.Fixed(76, 1, "usual on a recent trail bike")}
+	return calculators.Input{Quantity: measure.SeatAngle, Example: example, Folded: true, Assume: UsualSeatAngle.Assume}
 }

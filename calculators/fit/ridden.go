@@ -25,23 +25,22 @@ func UnderGripsInputs() []calculators.Input {
 			return calculators.Assumption{Value: v.Of(q) - less, From: "from the grips, with a usual stem and bar between"}, v.Has(q)
 		}
 	}
-	const usual = "usual on a recent trail bike"
 	return []calculators.Input{
-		{Quantity: measure.HeadAngle, Example: "65.5", Folded: true, Assume: calculators.Fixed(65.5, 1, usual)},
+		{Quantity: measure.HeadAngle, Example: "65.5", Folded: true, Assume: UsualHeadAngle.Assume},
 		{Quantity: measure.Reach, Example: "460", Folded: true, Assume: from(measure.GripX, -18)},
 		{Quantity: measure.Stack, Example: "625", Folded: true, Assume: from(measure.GripY, 90)},
-		{Quantity: measure.SeatAngle, Example: "76.5", Folded: true, Assume: calculators.Fixed(76.5, 1, usual)},
-		{Quantity: measure.Chainstay, Folded: true, Assume: calculators.Fixed(437, 0, usual)},
-		{Quantity: measure.BBDrop, Folded: true, Assume: calculators.Fixed(32, 0, usual)},
-		{Quantity: measure.ForkOffset, Folded: true, Assume: calculators.Fixed(44, 0, usual)},
-		{Quantity: measure.FrontRim, Folded: true, Assume: calculators.Fixed(622, 0, "the 29 inch size of most trail bikes")},
-		{Quantity: measure.FrontTyre, Folded: true, Assume: calculators.Fixed(61, 0, usual)},
+		{Quantity: measure.SeatAngle, Example: "76.5", Folded: true, Assume: UsualSeatAngle.Assume},
+		{Quantity: measure.Chainstay, Folded: true, Assume: UsualChainstay.Exact},
+		{Quantity: measure.BBDrop, Folded: true, Assume: usualDrop.Exact},
+		{Quantity: measure.ForkOffset, Folded: true, Assume: usualOffset.Exact},
+		{Quantity: measure.FrontRim, Folded: true, Assume: usualRim.Exact},
+		{Quantity: measure.FrontTyre, Folded: true, Assume: usualTyre.Exact},
 		{Quantity: measure.RearRim, Folded: true, Assume: as(measure.FrontRim, 0, "as in front")},
 		{Quantity: measure.RearTyre, Folded: true, Assume: as(measure.FrontTyre, 0, "as in front")},
-		{Quantity: measure.ForkTravel, Example: "150", Folded: true, Assume: calculators.Fixed(150, 10, usual)},
-		{Quantity: measure.SagFront, Example: "20", Folded: true, Assume: calculators.Fixed(20, 4, "common practice")},
-		{Quantity: measure.RearTravel, Example: "140", Folded: true, Assume: calculators.Fixed(140, 10, usual)},
-		{Quantity: measure.SagRear, Example: "28", Folded: true, Assume: calculators.Fixed(28, 4, "common practice")},
+		{Quantity: measure.ForkTravel, Example: "150", Folded: true, Assume: UsualForkTravel.Assume},
+		{Quantity: measure.SagFront, Example: "20", Folded: true, Assume: UsualSagFront.Assume},
+		{Quantity: measure.RearTravel, Example: "140", Folded: true, Assume: UsualRearTravel.Assume},
+		{Quantity: measure.SagRear, Example: "28", Folded: true, Assume: UsualSagRear.Assume},
 	}
 }
 

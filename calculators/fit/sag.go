@@ -13,10 +13,10 @@ import (
 // error that shows. A hard-tail or a rigid fork has a travel of zero.
 func SagInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.ForkTravel, Example: "150", Assume: calculators.Fixed(140, 15, "usual on a trail bike")},
-		{Quantity: measure.SagFront, Example: "20", Assume: calculators.Fixed(22, 4, "usual for a fork, seated")},
-		{Quantity: measure.RearTravel, Example: "140", Assume: calculators.Fixed(130, 15, "usual on a trail bike")},
-		{Quantity: measure.SagRear, Example: "30", Assume: calculators.Fixed(28, 4, "usual for the rear, seated")},
+		{Quantity: measure.ForkTravel, Example: "150", Assume: UsualForkTravel.Assume},
+		{Quantity: measure.SagFront, Example: "20", Assume: UsualSagFront.Assume},
+		{Quantity: measure.RearTravel, Example: "140", Assume: UsualRearTravel.Assume},
+		{Quantity: measure.SagRear, Example: "28", Assume: UsualSagRear.Assume},
 	}
 }
 
@@ -24,10 +24,10 @@ func SagInputs() []calculators.Input {
 // more of a bike than how it sinks and tips.
 func AxleInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.Chainstay, Folded: true, Assume: calculators.Fixed(437, 8, "usual on a trail bike")},
-		{Quantity: measure.HeadAngle, Folded: true, Assume: calculators.Fixed(65.5, 1, "usual on a recent trail bike")},
-		{Quantity: measure.FrontRim, Folded: true, Assume: calculators.Fixed(622, 0, "the 29 inch size of most trail bikes")},
-		{Quantity: measure.FrontTyre, Folded: true, Assume: calculators.Fixed(61, 3, "a 2.4 inch tyre, usual on a trail bike")},
+		{Quantity: measure.Chainstay, Folded: true, Assume: UsualChainstay.Assume},
+		{Quantity: measure.HeadAngle, Folded: true, Assume: UsualHeadAngle.Assume},
+		{Quantity: measure.FrontRim, Folded: true, Assume: usualRim.Assume},
+		{Quantity: measure.FrontTyre, Folded: true, Assume: usualTyre.Assume},
 		{Quantity: measure.RearRim, Folded: true, Assume: as(measure.FrontRim, 0, "as in front")},
 		{Quantity: measure.RearTyre, Folded: true, Assume: as(measure.FrontTyre, 1, "as in front")},
 	}

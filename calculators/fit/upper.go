@@ -35,14 +35,24 @@ func fromStature(s body.Survey) func(calculators.Values) (calculators.Assumption
 // BarInputs ask how far apart the hands are.
 func BarInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.BarWidth, Example: "780", Assume: calculators.Fixed(usualBar, usualBarSD, "usual on a recent trail bike")},
-		{Quantity: measure.GripLength, Folded: true, Assume: calculators.Fixed(usualGrip, usualGripSD, "a usual grip, with the hand in its middle")},
+		{Quantity: measure.BarWidth, Example: "780", Assume: UsualBar.Assume},
+		{Quantity: measure.GripLength, Folded: true, Assume: UsualGrip.Assume},
 	}
 }
 
-// GripSpacing returns the distance between the middles of both grips, mm.
+// HandFromEnd returns how far from the bar's end the middle of a hand lies, mm, on a
+// grip of a length: in the grip's middle. Everything that needs the hand's place on the
+// bar takes it from here.
+//
+// Source: common practice.
+func HandFromEnd(grip float64) float64 { return grip / 2 }
+
+// HandSpacing returns the distance between the middles of both hands, mm.
+func HandSpacing(bar, grip float64) float64 { return bar - 2*HandFromEnd(grip) }
+
+// GripSpacing returns the distance between the middles of the reader's hands, mm.
 func GripSpacing(v calculators.Values) float64 {
-	return v.Of(measure.BarWidth) - v.Of(measure.GripLength)
+	return HandSpacing(v.Of(measure.BarWidth), v.Of(measure.GripLength))
 }
 
 // Upper returns the reader above the hips with the hands on their bar.

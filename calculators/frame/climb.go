@@ -39,7 +39,7 @@ func Climb() *calculators.Calculator {
 				{Quantity: measure.BikeKind, Assume: calculators.Fixed(0, 0, "the usual one here")},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
 				{Quantity: measure.ElbowBend, Folded: true,
-					Assume: calculators.Fixed(fit.SeatedElbow, 0, "soft elbows, common practice")},
+					Assume: fit.UsualElbow.Assume},
 				bikeMass(),
 				{Quantity: measure.Load, Folded: true,
 					Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
@@ -109,16 +109,11 @@ func foldedBar() []calculators.Input {
 // climbPedals ask, folded, for what the legs stand on. It moves the centre of mass
 // by a few mm, so nothing of it is held uncertain.
 func climbPedals() []calculators.Input {
-	return []calculators.Input{
-		{Quantity: measure.CrankLength, Folded: true,
-			Assume: calculators.Fixed(170, 0, "the length most adult bikes are sold with")},
-		{Quantity: measure.PedalHeight, Folded: true,
-			Assume: calculators.Fixed(12, 0, "between flat and clipped pedals")},
-		{Quantity: measure.SoleHeight, Folded: true,
-			Assume: calculators.Fixed(13, 0, "between shoes for flat and for clipped pedals")},
-		{Quantity: measure.CleatBehindBall, Folded: true,
-			Assume: calculators.Fixed(5, 0, "between clipped in and flat")},
+	feet := fit.Exact(fit.FootInputs())
+	for i := range feet {
+		feet[i].Example = "" // as the pages that explain them have it
 	}
+	return feet
 }
 
 // By what share of its mean the drive force of a seated rider swings above it in
@@ -248,9 +243,7 @@ func (c climber) moved(m saddleMove) climber {
 // ground. A slope does not move this rider back: what moving back would add is neither
 // counted on nor advised.
 func (c *climber) stand() (geometry.Point, bool) {
-	feet := c.feet
-	feet.CleatBehindBall = posture.StandingCleat
-	s, ok := posture.NewStanding(c.leg, feet, c.upper, posture.ReadyStance)
+	s, ok := posture.NewStanding(c.leg, c.feet, c.upper, posture.ReadyStance)
 	if !ok {
 		return geometry.Point{}, false
 	}
@@ -300,6 +293,9 @@ func needs(v calculators.Values) *calculators.Problem {
 }
 
 func solveClimb(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	if p := needs(v); p != nil {
 		return p
 	}

@@ -113,10 +113,9 @@ func (r rider) bend(b bodyOf) float64 {
 }
 
 // stand stands the rider ready on a slope: the trunk at 45 degrees, knees bent by 50 in
-// the mean, the front heel 5 degrees down and the rear one up, the spindle 20 mm behind
-// the ball, the centre of mass plumb over the bottom bracket.
+// the mean, the front heel 5 degrees down and the rear one up, the foot on the spindle as
+// it is seated, the centre of mass plumb over the bottom bracket.
 func (r rider) stand(grip vec, slope float64) bodyOf {
-	r.cleat = 20
 	ahead, behind := vec{r.crank, 0}, vec{-r.crank, 0}
 	pose := func(knee float64) bodyOf {
 		front, rear := r.ankleAt(ahead, -5), r.ankleAt(behind, 5)

@@ -24,32 +24,33 @@ func Size() *calculators.Calculator {
 		Title: "Choosing a size", Question: "What would each size of this bike ask you to change?",
 		Scenario: "The test rider against five invented sizes of one trail bike, with the grips of the bike at home.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Sizes, Example: demoSizes},
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
 				fit.SexInput(""),
 				{Quantity: measure.SaddleHeight, Example: "736", Assume: saddleOfLeg},
-				{Quantity: measure.GripX, Example: "450", Optional: true},
-				{Quantity: measure.GripY, Example: "720", Optional: true},
+				{Quantity: measure.GripX, Example: "442", Optional: true},
+				{Quantity: measure.GripY, Example: "715", Optional: true},
 			},
 			folded(fit.UpperInputs()), []calculators.Input{fit.TrochanterInput("")}, foldedBar(), climbPedals(),
 			sizeParts(),
 			[]calculators.Input{
-				{Quantity: measure.PedalWidth, Folded: true, Assume: calculators.Fixed(105, 0, "a usual flat pedal")},
+				{Quantity: measure.PedalWidth, Folded: true, Assume: fit.UsualPedalWidth.Exact},
 				{Quantity: measure.PedalThickness, Folded: true,
-					Assume: calculators.Fixed(16, 0, "a usual flat pedal")},
-				{Quantity: measure.QFactor, Folded: true, Assume: calculators.Fixed(175, 0, "a usual trail crankset")},
-				{Quantity: measure.SagFront, Folded: true, Assume: calculators.Fixed(20, 0, "common practice")},
-				{Quantity: measure.SagRear, Folded: true, Assume: calculators.Fixed(28, 0, "common practice")},
+					Assume: fit.UsualPedalThickness.Exact},
+				{Quantity: measure.QFactor, Folded: true, Assume: fit.UsualQFactor.Exact},
+				{Quantity: measure.SagFront, Folded: true, Assume: fit.UsualSagFront.Exact},
+				{Quantity: measure.SagRear, Folded: true, Assume: fit.UsualSagRear.Exact},
 				{Quantity: measure.SaddleStack, Folded: true,
-					Assume: calculators.Fixed(48, 4, "usual for a trail saddle")},
+					Assume: fit.UsualSaddleStack.Assume},
 				{Quantity: measure.PostCollar, Folded: true,
-					Assume: calculators.Fixed(28, 6, "usual for a dropper post")},
+					Assume: fit.UsualPostCollar.Assume},
 				{Quantity: measure.PostHead, Folded: true,
-					Assume: calculators.Fixed(26, 5, "usual for a dropper post")},
+					Assume: fit.UsualPostHead.Assume},
 				{Quantity: measure.PostLength, Optional: true, Folded: true},
 				{Quantity: measure.PostActuator, Folded: true,
-					Assume: calculators.Fixed(35, 0, "usual for a dropper post")},
+					Assume: fit.UsualPostActuator.Exact},
 				{Quantity: measure.InsertionPost, Optional: true, Folded: true},
 			}),
 		Answers:  []*calculators.Output{sizeAhead, sizeAbove, sizeDropper, sizeTrunk},
@@ -154,7 +155,7 @@ func sizeParts() []calculators.Input {
 		{Quantity: measure.Spacers, Folded: true, Assume: calculators.Fixed(15, 0, same)},
 		{Quantity: measure.StemLength, Folded: true, Assume: calculators.Fixed(45, 0, same)},
 		{Quantity: measure.BarRise, Folded: true, Assume: calculators.Fixed(30, 0, same)},
-		{Quantity: measure.BarSweep, Folded: true, Assume: calculators.Fixed(40, 0, same)},
+		{Quantity: measure.BarSweep, Folded: true, Assume: calculators.Fixed(fit.UsualBarSweep.Value, 0, same)},
 		{Quantity: measure.HeadsetHeight, Folded: true, Assume: calculators.Fixed(10, 0, same)},
 		{Quantity: measure.StemClampHeight, Folded: true, Assume: calculators.Fixed(40, 0, same)},
 		{Quantity: measure.SpacersLimit, Folded: true,
@@ -274,9 +275,7 @@ func matcherOf(v calculators.Values) matcher {
 		m.nominal = geometry.Point{X: v.Nominal(measure.GripX), Y: v.Nominal(measure.GripY)}
 	}
 	if m.hasLeg {
-		feet := m.feet
-		feet.CleatBehindBall = posture.StandingCleat
-		m.standing, m.stands = posture.NewStanding(m.leg, feet, m.upper, posture.ReadyStance)
+		m.standing, m.stands = posture.NewStanding(m.leg, m.feet, m.upper, posture.ReadyStance)
 	}
 	return m
 }
@@ -376,6 +375,9 @@ func nearest(ways []geometry.Point) int {
 }
 
 func solveSize(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.Unmeasured(v); p != nil {
+		return p
+	}
 	rows := v.Rows(measure.Sizes)
 	if !v.Has(measure.SaddleHeight) {
 		return &calculators.Problem{Input: measure.SaddleHeight.Key, Needed: true,

@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"plumbline/calculators"
+	"plumbline/calculators/body"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
@@ -17,6 +18,7 @@ import (
 type Answered struct {
 	Calculator *calculators.Calculator
 	Answers    []calculators.Answer
+	Cautions   []*caution.Caution // those of the calculator that concern this rider
 }
 
 // Missing is a calculator that cannot answer yet.
@@ -48,7 +50,7 @@ func Answers(r *record.Record, list []*calculators.Calculator, care calculators.
 			missing = append(missing, Missing{Calculator: c, Why: problems[0].Text})
 			continue
 		}
-		answers = append(answers, Answered{c, found})
+		answers = append(answers, Answered{c, found, concerning(r, c.Cautions)})
 	}
 	return answers, missing
 }
@@ -68,12 +70,23 @@ func needs(c *calculators.Calculator, r *record.Record) (lacks []*measure.Quanti
 	return lacks, own
 }
 
+// concerning leaves out the caution for those who grow or are small where the record says
+// neither.
+func concerning(r *record.Record, list []*caution.Caution) []*caution.Caution {
+	stature, growing := r.Of(measure.Stature), r.Of(measure.Growing)
+	if stature != nil && stature.Read() && stature.Value < body.LeastStature ||
+		growing != nil && growing.Read() && growing.Text == "yes" {
+		return list
+	}
+	return slices.DeleteFunc(slices.Clone(list), func(k *caution.Caution) bool { return k == caution.Growing })
+}
+
 // Cautions returns the safety texts that travel with the answers, each once, in
 // the order of the calculators.
 func Cautions(answers []Answered) []*caution.Caution {
 	var list []*caution.Caution
 	for _, a := range answers {
-		for _, k := range a.Calculator.Cautions {
+		for _, k := range a.Cautions {
 			if !slices.Contains(list, k) {
 				list = append(list, k)
 			}

@@ -38,12 +38,23 @@ var (
 		Opened: Abstract, Strength: Controlled,
 		For: "24 people squeezed bare metal cylinders as hard as they could: 30 to 40 mm were the most " +
 			"comfortable, the best 19.7 % of the hand’s length."}
+	HwangGrips = &Source{Key: "hwanggrips", Authors: "Hwang and others",
+		Title:  "Determination of bicycle handle diameters considering hand anthropometric data and user satisfaction",
+		Where:  "meeting of the Human Factors and Ergonomics Society; year and pages not shown in what we read",
+		Opened: Abstract, Strength: Controlled,
+		For: "17 people liked bicycle grips of about 23 % of hand length best: 40.9 to 45.7 mm."}
 	Lee2009 = &Source{Key: "lee2009", Authors: "Lee, Kong, Lowe and Song", Year: 2009,
 		Title:  "Handle grip span for optimising finger-specific force capability as a function of hand size",
 		Where:  "Ergonomics 52(5), 601–608; authors and title from memory",
 		Opened: Abstract, Strength: Controlled,
 		For: "Of two-handled tools 46 men rated spans of 50 and 55 mm best and strongest, 65 mm worst; all " +
 			"fingers pulled, so it says little about one finger on a lever."}
+	ISO4210Levers = &Source{Key: "iso4210levers", Authors: "International Organization for Standardization", Year: 2015,
+		Title:  "Cycles: safety requirements for bicycles, parts 2 and 4, on brake levers",
+		Where:  "ISO 4210-2, clause 4.6.2.2, from memory; ISO 4210-4, clause 4.1, read in a national edition that adopts it",
+		Opened: SecondHand, Strength: Standard,
+		For: "A gauge is laid over grip and lever, so the span goes from outside to outside; its limit of 90 mm " +
+			"is from memory."}
 	Patterson2003 = &Source{Key: "patterson2003", Authors: "Patterson, Jaggars and Boyer", Year: 2003,
 		Title:  "Ulnar and median nerve palsy in long-distance cyclists: a prospective study",
 		Where:  "American Journal of Sports Medicine 31, 585–589",
@@ -53,5 +64,6 @@ var (
 
 // ofCockpit lists the sources that only the cockpit's calculators cite.
 func ofCockpit() []*Source {
-	return []*Source{Holliday2021, Williams2021, Lin2025, Keir2007, ODriscoll1992, KongLowe2005, Lee2009, Patterson2003}
+	return []*Source{Holliday2021, Williams2021, Lin2025, Keir2007, ODriscoll1992, KongLowe2005, HwangGrips, Lee2009,
+		Patterson2003, ISO4210Levers}
 }

@@ -35,13 +35,14 @@ var all = []*Quantity{
 
 	StemLength, StemAngle, StemClampHeight, Spacers, SpacersAbove, SpacersLimit, SteererLength, HeadsetHeight,
 	BarRise, BarSweep, BackSweep, BarRoll, BarWidth, BarLimit, BarStraight, ControlsWidth, GripLength,
+	GripDiameter,
 	GripX, GripY, GripFloor, NoseToGrip, LeverReach, LeverLength, LeverInset, LeverAngle, MoveX, MoveY, TreeGap,
 
-	TrunkAngle, ElbowBend, StandingKnee,
+	TrunkAngle, SeatedTrunk, ElbowBend, StandingKnee,
 
 	First, Second, Third, SharedError, OwnScatter, OwnDifference, Score, ScoresBefore, ScoresAfter,
 
-	Sex, Pedals, NewPedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
+	Sex, Growing, Pedals, NewPedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
 	SizeSystem, Feeling, Wanted, BikeKind, Riding,
 }
 

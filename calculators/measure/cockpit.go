@@ -141,6 +141,13 @@ var (
 				"sides.",
 			Slip: "The tape runs slantwise from the nose to one grip, and the length comes out too large.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 6, Figure: "measure-nose-to-grip"}}
+	GripDiameter = &Quantity{Key: "grip-diameter", Label: "Grip diameter", Unit: Mm, Low: 25, High: 40, Least: 12.5,
+		Most: 60, Repeat: 0.5,
+		How: Instruction{
+			Text: "Measure across the grip, square to the bar, where the palm lies; with a sliding caliper if you have " +
+				"one.",
+			Slip: "The rubber is squeezed, and the grip comes out too thin.",
+			Take: "sliding caliper or ruler", Minutes: 1, Figure: "measure-lever-span"}}
 	LeverReach = &Quantity{Key: "lever-reach", Label: "Lever reach", Unit: Mm, Low: 40, High: 100, Least: 20,
 		Most: 150, Repeat: 2,
 		How: Instruction{

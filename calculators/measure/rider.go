@@ -155,6 +155,13 @@ var (
 				"horizontal of the line from the knob of the hip to the shoulder point. For a picture put the camera " +
 				"square to you at hip height, 5 m away.",
 			Figure: "measure-seated-angles"}}
+	SeatedTrunk = &Quantity{Key: "seated-trunk", Label: "Trunk angle, seated", Unit: Deg, Low: 20, High: 90, Least: -10,
+		Most: 100,
+		How: Instruction{
+			Text: "Have a helper take a picture from the side at hip height while you sit and pedal. It is the angle " +
+				"from the horizontal of the line from the hip bone to the shoulder point.",
+			Slip: "The picture is taken from above or from behind, and the angle comes out too steep.",
+			Who:  Helper, Take: "phone", Minutes: 5, Figure: "measure-seated-angles"}}
 	ElbowBend = &Quantity{Key: "elbow-bend", Label: "Elbow bend", Unit: Deg, High: 120, Most: 150,
 		How: Instruction{
 			Text: "How far the elbow is bent, zero being a straight arm. A picture from the side in riding position " +

@@ -42,23 +42,15 @@ func (w *writer) notes(result *calculators.Result) {
 // those that the calculator always carries.
 func (w *writer) cautions(result *calculators.Result) {
 	for _, n := range result.Notes {
-		if n.Kind == calculators.CautionNote && !w.carries(n.Text) {
+		if n.Kind == calculators.CautionNote && n.Key == "" {
 			w.Raw(`<div class="caution" role="note"><p>`).Said(n.Text).Raw(`</p></div>`).Cut()
 		}
 	}
-	for _, k := range w.c.Cautions {
-		w.Caution(k).Cut()
-	}
-}
-
-// carries tells whether the calculator's own cautions include that text.
-func (w *writer) carries(t words.Text) bool {
-	for _, k := range w.c.Cautions {
-		if k.Text == t.English {
-			return true
+	for _, n := range result.Notes {
+		if n.Kind == calculators.CautionNote && n.Key != "" {
+			w.Caution(&caution.Caution{Key: n.Key, Title: n.Title, Text: n.Text.English}).Cut()
 		}
 	}
-	return false
 }
 
 // Caution writes one safety text.

@@ -23,8 +23,8 @@ type Head struct {
 // stature; see body.Survey. The circle's diameter is 0.13 of stature, the share
 // between chin and crown in Drillis and Contini.
 func HeadOn(t Trunk, stature float64, sex body.Sex) (Head, bool) {
-	neck, ok := body.NeckHeight.FromStature(stature, sex)
-	shoulder, fine := body.ShoulderHeight.FromStature(stature, sex)
+	neck, ok := body.NeckHeight.Proportion(stature, sex)
+	shoulder, fine := body.ShoulderHeight.Proportion(stature, sex)
 	if !ok || !fine {
 		return Head{}, false
 	}

@@ -101,8 +101,8 @@ func NewStanding(leg body.Leg, setup Setup, upper Upper, stance Stance) (Standin
 	sin, cos := sincos(stance.Slope)
 	s.ahead = geometry.Point{X: cos, Y: -sin}
 	s.sin, s.cos = sincos(stance.Trunk)
-	neck, ok := body.NeckHeight.FromStature(upper.Stature, upper.Sex)
-	shoulder, fine := body.ShoulderHeight.FromStature(upper.Stature, upper.Sex)
+	neck, ok := body.NeckHeight.Proportion(upper.Stature, upper.Sex)
+	shoulder, fine := body.ShoulderHeight.Proportion(upper.Stature, upper.Sex)
 	s.neck, s.vertex = neck.Value-shoulder.Value, upper.Stature-neck.Value
 	s.frontFoot = s.footCentre(s.crank, stance.FrontHeel)
 	s.rearFoot = s.footCentre(-s.crank, stance.RearHeel)

@@ -16,7 +16,7 @@ func Dropper() *calculators.Calculator {
 		Title: "Dropper post", Question: "How much dropper travel fits under your saddle height?",
 		Scenario: "The test rider on the test bike, with a post of 180 mm travel on the bench.",
 		Inputs: append([]calculators.Input{
-			{Quantity: measure.SaddleHeight, Example: "735"},
+			{Quantity: measure.SaddleHeight, Example: "736"},
 			{Quantity: measure.SeatTubeLength, Example: "420"},
 			fit.SaddleStackInput("48"),
 			{Quantity: measure.TravelPost, Example: "180", Optional: true},

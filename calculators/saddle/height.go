@@ -19,13 +19,14 @@ func Height() *calculators.Calculator {
 		Title: "Saddle height", Question: "How high should the saddle start?",
 		Scenario: "The test rider: an inside leg of 830 mm taken alone, clipped in, 170 mm cranks.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}, fit.CrankInput("170")},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
 				{Quantity: measure.TargetKnee, Example: "35",
 					Assume: calculators.Fixed(35, 0, "the middle of the published 30 to 40 degrees")},
-				fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput("76"),
-			}),
+				fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput("76.5"),
+			}, fit.LegInputs()),
 		Answers:  []*calculators.Output{saddleHeight, pedalToSaddle, kneeBend, methodSpread},
 		Workings: heightMethods,
 		Sources: []*literature.Source{literature.Peveler2005, literature.HamleyThomas1967, literature.FerrerRoca2012,

@@ -18,24 +18,21 @@ func Knee() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "knee-bend", Section: calculators.Saddle,
 		Title: "Knee bend", Question: "How far does your knee bend through the pedal circle?",
-		Scenario: "The test rider with the saddle at 735 mm, the knee read at 27 degrees while sitting still.",
+		Scenario: "The test rider with the saddle at 736 mm, the knee read at 27 degrees while sitting still.",
 		Inputs: slices.Concat(
+			[]calculators.Input{fit.GrowingInput()},
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},
-				{Quantity: measure.SaddleHeight, Example: "735"},
+				{Quantity: measure.SaddleHeight, Example: "736"},
 				fit.CrankInput("170"),
 				{Quantity: measure.KneeReading, Example: "27", Optional: true},
 				{Quantity: measure.KneeRead, Example: "still", Assume: mostlyStill},
 			},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
-				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput("76"),
-				{Quantity: measure.TrunkAngle, Folded: true,
-					Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
-				{Quantity: measure.ThighLength, Optional: true, Folded: true},
-				{Quantity: measure.ShankLength, Optional: true, Folded: true},
-				{Quantity: measure.FootLength, Optional: true, Folded: true},
-			}),
+				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput("76.5"),
+				{Quantity: measure.SeatedTrunk, Folded: true, Assume: fit.UsualSeatedTrunk.Assume},
+			}, fit.LegInputs()),
 		Answers:  []*calculators.Output{kneeAtBottom, kneeHeldStill, kneeAtTop, hipAtTop, leastBend, leastBendAt},
 		Workings: []*calculators.Output{readingDifference},
 		Sources: []*literature.Source{literature.HullJorge1985, literature.FerrerRoca2012, literature.FerrerRoca2014,
@@ -103,7 +100,7 @@ func solveKnee(v calculators.Values, out calculators.Numbers) *calculators.Probl
 	}
 	if pose, ok := rider.At(height, 0); ok {
 		out.Set(kneeAtTop, pose.KneeBend)
-		out.Set(hipAtTop, pose.HipAngle(v.Of(measure.TrunkAngle)))
+		out.Set(hipAtTop, pose.HipAngle(v.Of(measure.SeatedTrunk)))
 	}
 	if circle, ok := rider.Circle(height, 12); ok {
 		out.Set(leastBend, circle.Straightest.KneeBend)

@@ -15,7 +15,7 @@ import (
 const (
 	ownLengths = "inseam=812±4 saddle-height=707±2 crank-length=162±1 knee-reading=29±1.5 knee-read=moving" +
 		" pedals=flat pedal-height=11±1 sole-height=13±2 cleat-behind-ball=14±3 sex=f trochanter-height=856±6" +
-		" seat-angle=74.3±0.4 trunk-angle=52±2 thigh-length=392±5 shank-length=411±4 foot-length=251±2"
+		" seat-angle=74.3±0.4 seated-trunk=52±2 thigh-length=392±5 shank-length=411±4 foot-length=251±2"
 	fewLengths = "inseam=871±5 saddle-height=778±3 knee-reading=26±2"
 )
 

@@ -69,7 +69,7 @@ func explainTop(v calculators.Values, r *calculators.Result) {
 	}
 	knee.Meaning = words.Of("How tightly the knee folds. If this feels cramped while the bottom is right, the saddle cannot help: look at the crank’s length.")
 	hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A lower bar or a longer crank takes from it; a pinch at the front of the hip asks for more.",
-		measure.Degrees(v.Of(measure.TrunkAngle)))
+		measure.Degrees(v.Of(measure.SeatedTrunk)))
 }
 
 func explainLeast(v calculators.Values, r *calculators.Result) {
@@ -160,7 +160,7 @@ func stepTable(v calculators.Values, rider posture.Seated) calculators.Table {
 			bottom, still = p.KneeBend, stillBend(p.KneeBend)
 		}
 		if p, ok := rider.At(now+step, 0); ok {
-			top, hip = p.KneeBend, p.HipAngle(v.Of(measure.TrunkAngle))
+			top, hip = p.KneeBend, p.HipAngle(v.Of(measure.SeatedTrunk))
 		}
 		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(now + step), measure.Millimetres(step),
 			measure.Degrees(bottom), measure.Degrees(still), measure.Degrees(top), measure.Degrees(hip)})
@@ -176,7 +176,7 @@ func circleTable(v calculators.Values, circle posture.Circle) calculators.Table 
 		{Name: "hip", Label: words.Of("Hip, inner angle"), Unit: "deg"},
 		{Name: "ankle", Label: words.Of("Ankle, shank to sole"), Unit: "deg"},
 	}}
-	trunk := v.Of(measure.TrunkAngle)
+	trunk := v.Of(measure.SeatedTrunk)
 	for _, p := range circle.Poses {
 		t.Rows = append(t.Rows, []words.Sayer{measure.Degrees(p.Crank), measure.Degrees(p.KneeBend),
 			measure.Degrees(p.HipAngle(trunk)), measure.Degrees(p.AnkleAngle)})

@@ -219,7 +219,7 @@ func TestDirectionsOfTheKnee(t *testing.T) {
 		leg, height := between(t, "leg", 780, 930), between(t, "share", 0.82, 0.87)
 		crank, more := between(t, "crank", 150, 172), between(t, "more", 1, 8)
 		height *= leg
-		const typed = "inseam=%v saddle-height=%v crank-length=%v trunk-angle=%v pedal-height=%v"
+		const typed = "inseam=%v saddle-height=%v crank-length=%v seated-trunk=%v pedal-height=%v"
 		a := numbersOf(t, Knee(), typed, leg, height, crank, 50, 12)
 		b := numbersOf(t, Knee(), typed, leg, height, crank+more, 50, 12)
 		require.Greater(t, b(kneeAtTop), a(kneeAtTop))

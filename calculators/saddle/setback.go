@@ -23,7 +23,7 @@ func Setback() *calculators.Calculator {
 			"the post straight and the rails in the middle.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
-				{Quantity: measure.SaddleHeight, Example: "735"},
+				{Quantity: measure.SaddleHeight, Example: "736"},
 				{Quantity: measure.SeatAngle, Example: "76.5"},
 				{Quantity: measure.SeatTubeAngle, Example: "72", Optional: true},
 				{Quantity: measure.PostOffset, Example: "0", Assume: calculators.Fixed(0, 2, "as most dropper posts are made")},
@@ -38,12 +38,10 @@ func Setback() *calculators.Calculator {
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""),
-				{Quantity: measure.ThighLength, Optional: true, Folded: true},
-				{Quantity: measure.FootLength, Optional: true, Folded: true},
 				{Quantity: measure.Stack, Folded: true,
 					Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is read")},
 				{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
-			}),
+			}, fit.LegInputs()),
 		Answers:  []*calculators.Output{saddleSetback, angleAtSaddle, kneeAhead},
 		Workings: []*calculators.Output{moveBack, setbackByTape, setbackByChart},
 		Sources: []*literature.Source{literature.Johnston2017, literature.Bini2013, literature.Menard2020,

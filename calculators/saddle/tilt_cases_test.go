@@ -89,7 +89,7 @@ func TestTiltCases(t *testing.T) {
 	pitch, tip := unlike.pitch(), unlike.tip(slopeOf(13), usualWeight(unlike))
 	weighed := unlike.tip(slopeOf(13), laden{505, 1111})
 	const source = "two axles on the ground, solved in the test; tan = grade/100"
-	usually := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372,
+	usually := suspended{fork: 150, front: 20, rear: 140, back: 28, base: 1215, head: 65.5, frontWheel: 372,
 		rearWheel: 372}
 	down := usually.tip(-slopeOf(7), usualWeight(usually))
 	usual := usually.pitch()
@@ -160,7 +160,7 @@ func TestTiltUncertainty(t *testing.T) {
 
 	// What is assumed of a bike of which nothing was given, with its own errors: common
 	// practice. The rear tyre is as in front, give or take 1 mm.
-	usual := suspended{fork: 140, front: 22, rear: 130, back: 28, base: 1215, head: 65.5, frontWheel: 372, rearWheel: 372}
+	usual := suspended{fork: 150, front: 20, rear: 140, back: 28, base: 1215, head: 65.5, frontWheel: 372, rearWheel: 372}
 	pitch = leg.Expanded(
 		func(off float64) float64 { s := usual; s.fork += 15 * off; return s.pitch() },
 		func(off float64) float64 { s := usual; s.front += 4 * off; return s.pitch() },

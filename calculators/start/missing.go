@@ -18,6 +18,7 @@ func Missing() *calculators.Calculator {
 		Title: "A measurement you do not have", Question: "What may stand in for a length until you take a tape to it?",
 		Scenario: "The test rider, 1740 mm tall, has nobody at hand to hold the tape at the hip bone.",
 		Inputs: []calculators.Input{
+			fit.GrowingInput(),
 			{Quantity: measure.Wanted, Example: "trochanter-height"},
 			{Quantity: measure.Stature, Example: "1740"},
 			fit.SexInput(""),
@@ -54,6 +55,9 @@ var surveys = []struct {
 // came from the inside leg. It is false where the survey has no such length.
 func estimate(v calculators.Values) (e body.Estimate, fromLeg, ok bool) {
 	q, sex := wanted(v), fit.Sex(v)
+	if fit.Small(v) {
+		return e, false, false
+	}
 	if v.Has(measure.Inseam) {
 		switch q {
 		case measure.TrochanterHeight:
@@ -127,6 +131,10 @@ func explainMissing(v calculators.Values, r *calculators.Result) {
 	q, x := wanted(v), r.At(estimated)
 	r.Figure = figureOf(q, v)
 	x.Label = words.Of("Estimate of {0}", q.Named())
+	if !x.Exists() && fit.Small(v) {
+		x.Meaning = words.Of("Under {0} this guide estimates no length of the body, because the survey holds hardly anybody so small. Measure it, and again every three months while you grow.", measure.Millimetres(body.LeastStature))
+		return
+	}
 	if !x.Exists() {
 		for _, f := range refused {
 			if f.Quantity == q {

@@ -65,8 +65,9 @@ type lacks struct {
 }
 
 type warned struct {
-	Key  string `json:"key"`
-	Text string `json:"text"`
+	Key   string `json:"key"`
+	Title string `json:"title"`
+	Text  string `json:"text"`
 }
 
 func (objects) sheet(l look) string {
@@ -92,7 +93,7 @@ func (objects) sheet(l look) string {
 		t.Missing = append(t.Missing, lacks{m.Calculator.Name, keys(m.Inputs), m.Why.Say(nil)})
 	}
 	for _, k := range intake.Cautions(l.answers) {
-		t.Cautions = append(t.Cautions, warned{k.Key, k.Text})
+		t.Cautions = append(t.Cautions, warned{k.Key, k.Title, k.Text})
 	}
 	return marshal(t)
 }

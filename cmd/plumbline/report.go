@@ -124,7 +124,11 @@ func (p report) notes(r *calculators.Result) {
 		if i == 0 {
 			fmt.Fprintln(p.w)
 		}
-		p.prose("", heads[n.Kind]+n.Text.Say(p.reader))
+		head := heads[n.Kind]
+		if n.Title != "" {
+			head += n.Title + ". "
+		}
+		p.prose("", head+n.Text.Say(p.reader))
 	}
 }
 
