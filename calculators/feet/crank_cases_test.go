@@ -21,7 +21,7 @@ const (
 		" bb-height=334±2 fork-travel=152±3 sag-front=19±2 rear-travel=133±4 sag-rear=31±2.5 front-centre=787±3" +
 		" chainstay=441±2 head-angle=64.4±0.4 front-rim=622 front-tyre=63±1 rear-rim=584 rear-tyre=66±1.5" +
 		" pedal-width=108±2 pedal-thickness=17±1 q-factor=171±1 pedals=flat pedal-height=11±1 sole-height=13±2" +
-		" cleat-behind-ball=14±3 seat-angle=74.3±0.4 saddle-height=731±3 trunk-angle=52±2"
+		" cleat-behind-ball=14±3 seat-angle=74.3±0.4 saddle-height=731±3 seated-trunk=52±2"
 	legAlone = "inseam=741 sex=m crank-length=165 new-crank-length=171"
 )
 
@@ -253,7 +253,7 @@ func TestCrankDirections(t *testing.T) {
 		at := func(new, height, sag, width, centre, trunk float64) *calculators.Result {
 			return calctest.Answer(t, Crank(), fmt.Sprintf("inseam=846 sex=m crank-length=170 new-crank-length=%v "+
 				"bb-height=%v fork-travel=150 "+
-				"sag-front=%v rear-travel=140 sag-rear=%v pedal-width=%v front-centre=%v trunk-angle=%v saddle-height=745",
+				"sag-front=%v rear-travel=140 sag-rear=%v pedal-width=%v front-centre=%v seated-trunk=%v saddle-height=745",
 				new, height, sag, sag+4, width, centre, trunk))
 		}
 		of := calctest.Value

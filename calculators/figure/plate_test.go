@@ -38,7 +38,7 @@ func TestPlatesShowTheChart(t *testing.T) {
 		measure.RearRadius: 372, measure.FrontAxleHeight: 372, measure.BBHeight: 342,
 		// The parts that a plate shows in a size that can be seen.
 		measure.StemLength: 60, measure.StemAngle: 12, measure.Spacers: 20, measure.SpacersAbove: 10,
-		measure.StemClampHeight: 40, measure.HeadsetHeight: 12, measure.BarRise: 30, measure.BarRoll: 20,
+		measure.StemClampHeight: 40, measure.HeadsetHeight: 10, measure.BarRise: 30, measure.BarRoll: 20,
 	} {
 		p := plateOf(t, q)
 		s, shown := p.Spans[0], b

@@ -76,6 +76,7 @@ func TestARiderSitsWhereTheSaddleIs(t *testing.T) {
 	setup.SeatAngle = 73.7617
 	seated, ok := posture.NewSeated(leg, setup)
 	require.True(t, ok)
+	seated = seated.Still()
 	near, ok := seated.At(725.960, 90)
 	require.True(t, ok)
 	far, ok := seated.At(725.960, 270)

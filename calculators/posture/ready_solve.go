@@ -24,9 +24,9 @@ func (s *Standing) setEnds() {
 	if meet(s.low) {
 		return
 	}
-	// A hundredth of a degree is enough: this end only bounds the search.
+	// The room that is left may end here, so it is found as closely as a pose is.
 	out, in := s.low, s.stance.Knee
-	for in-out > 0.01 {
+	for in-out > 1e-9 {
 		if half := (in + out) / 2; meet(half) {
 			in = half
 		} else {
