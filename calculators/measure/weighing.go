@@ -23,7 +23,7 @@ var (
 			Text: "Leave the rear wheel on the scale and set the front wheel on something firm, 300 to 500 mm higher " +
 				"than before. Measure to the front axle’s middle before and after: the difference is the rise.",
 			Slip: "The block’s height is taken, and the tyre sinks into it or rolls off its middle.",
-			Who:  Eased, Take: "firm crate or bench, tape measure", Minutes: 5}}
+			Who:  Eased, Take: "firm crate or bench, tape measure", Minutes: 5, Figure: "measure-scale-rise"}}
 	ScaleRearRaised = &Quantity{Key: "scale-rear-raised", Label: "Rear wheel’s reading, front raised", Unit: Kg, Low: 2,
 		High: 27, Least: 1, Most: 55, Repeat: 0.1,
 		How: Instruction{
