@@ -115,8 +115,11 @@ func rearAbove(low, high Point) Scenery {
 				tube(34, axle, 66, axle, 86, 40), tube(-64, axle, -60, axle, 90, 90),
 			}
 			for _, side := range [2]float64{-1, 1} {
-				m = append(m, tube(side*34, -12, side*50, -95, 10, 9), tube(side*50, -95, side*58, -180, 9, 9),
-					tube(side*58, -180, side*80, -410, 9, 7), tube(side*80, -410, side*80, -462, 7, 7))
+				var stay []Point
+				for _, at := range [8][2]float64{{24, -12}, {41, -95}, {49, -180}, {72, -462}, {87, -462}, {67, -180}, {59, -95}, {44, -12}} {
+					stay = append(stay, Point{X: side * at[0], Y: at[1]})
+				}
+				m = append(m, drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: stay})
 			}
 			return append(m, tube(-37, 0, 37, 0, 21, 21),
 				tube(87, -440, 100, -440, 14, 12), tube(92, -454, 74, -520, 6, 5),

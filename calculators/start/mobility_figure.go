@@ -47,15 +47,16 @@ func orUsual(x float64, u usual) float64 {
 }
 
 // drawLunge draws shin and foot before a wall at 0. The ankle stands a quarter of the
-// foot ahead of the heel, the knee touches the wall a shin away from it.
-func drawLunge(f *drawing.Figure, p figure.Person, given float64) {
+// foot ahead of the heel, the knee touches the wall a shin away from it. It returns the
+// middle of the knee.
+func drawLunge(f *drawing.Figure, p figure.Person, given float64) (kneeAt drawing.Point) {
 	toe := orUsual(given, lungeUsual)
 	heel := toe + p.Foot
 	shin := p.Knee - p.Ankle
 	ankle := at(heel-0.25*p.Foot, p.Ankle)
 	const half = 52 // of the knee's breadth, mm
 	across := min(ankle.X-half, 0.97*shin)
-	kneeAt := at(ankle.X-across, ankle.Y+math.Sqrt(float64(shin*shin)-float64(across*across)))
+	kneeAt = at(ankle.X-across, ankle.Y+math.Sqrt(float64(shin*shin)-float64(across*across)))
 	hip := kneeAt.Plus(drawing.Polar(35, p.Hip-p.Knee))
 	f.Add(figure.Wall(0, kneeAt.Y+330)...)
 	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: hip, B: kneeAt, Ra: 78, Rb: half},
@@ -68,6 +69,7 @@ func drawLunge(f *drawing.Figure, p figure.Person, given float64) {
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(toe, 0), Along: at(1, 0), Offset: -60,
 			Text: words.Of("{0}", measure.LungeLeft.Amount(given))})
 	}
+	return kneeAt
 }
 
 // lying returns the hip of somebody who is drawn on the back, head to the left, and draws

@@ -16,10 +16,10 @@ func lungeStanding(p figure.Person, f *drawing.Figure) {
 		"touches the wall and the heel is just about to lift; the tape on the floor runs from the tip of the big toe to "+
 		"the wall, {1}, which is the average.", measure.Stature.Amount(p.Stature), measure.LungeLeft.Amount(toe))
 	f.Add(figure.Floor(0, toe+p.Foot+260))
-	drawLunge(f, p, toe)
+	kneeAt := drawLunge(f, p, toe)
 	f.Add(figure.Tape(at(0, 8), at(toe, 8))...)
-	f.Add(note(at(4, p.Knee), at(1, 1.4), "Knee touches the wall"))
-	frame(f, -110, -150, toe+p.Foot+280, p.Knee+380)
+	f.Add(note(kneeAt.Plus(at(30, -30)), at(1, -0.2), "Knee touches the wall"))
+	frame(f, -110, -150, toe+p.Foot+280, kneeAt.Y+380)
 }
 
 // phoneOn draws a phone that lies along a segment of the body, between two shares of it,
@@ -78,7 +78,7 @@ func hipBend(p figure.Person, f *drawing.Figure) {
 		drawing.Angle{Role: drawing.Hot, Vertex: hip, From: 0, To: turned, Radius: 0.62 * (p.Hip - p.Knee), ArmFrom: p.Hip - p.Knee,
 			ArmTo: p.Hip - p.Knee, Text: words.Of("{0}", measure.HipBend.Amount(turned))},
 		note(at(hip.X+0.7*(p.Hip-p.Knee), 20), at(0.6, -1), "This thigh stays down"))
-	frameLying(f, p, elbow.Y+160)
+	frameLying(f, p, max(elbow.Y, ankle.Y+0.6*p.Foot)+110)
 }
 
 // drawnPast is how far the fingertips of the picture pass the soles, mm.
@@ -108,7 +108,7 @@ func sitAndReach(p figure.Person, f *drawing.Figure) {
 	f.Add(figure.Floor(-leg-200, 420),
 		drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{at(0, 0), at(340, 0), at(340, top), at(0, top)}})
 	f.Add(figure.Tape(at(0, top+8), at(300, top+8))...)
-	f.Add(drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: shoulder.Plus(drawing.Polar(lean-25, 225)), Radius: 100},
+	f.Add(drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: shoulder.Plus(drawing.Polar(lean-25, 205)), Radius: 100},
 		limb(drawing.Sheet, ankle, at(-24, 0.92*p.Foot), 34, 20), limb(drawing.Hatch, kneeAt, ankle, 52, 36),
 		limb(drawing.Hatch, hip, kneeAt, 88, 54), limb(drawing.Hatch, hip, shoulder, 96, 100),
 		limb(drawing.Sheet, hand, tip, 22, 9), limb(drawing.Sheet, elbow, hand, 40, 26), limb(drawing.Sheet, shoulder, elbow, 54, 42),
