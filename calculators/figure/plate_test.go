@@ -70,13 +70,14 @@ func TestTheRaisedBikeIsTheSameBike(t *testing.T) {
 	level := Demo(830, 705)
 	up := raise(level, 400)
 	points := func(b Build) []Point {
-		return []Point{{}, At(b.Bike.Rear), At(b.Bike.Front), At(b.Bike.HeadTop), At(b.Bike.HeadBottom), At(b.Bike.Crown),
-			b.SaddleTop()}
+		k := b.Bike
+		return []Point{{}, At(k.Rear), At(k.Front), At(k.HeadTop), At(k.HeadBottom), At(k.Crown), b.SaddleTop()}
 	}
 	before, after := points(level), points(up)
 	for i := range before {
 		for j := range i {
-			assert.InDelta(t, before[i].Minus(before[j]).Length(), after[i].Minus(after[j]).Length(), 1e-6, "%d to %d", i, j)
+			want, got := before[i].Minus(before[j]).Length(), after[i].Minus(after[j]).Length()
+			assert.InDelta(t, want, got, 1e-6, "%d to %d", i, j)
 		}
 	}
 	axles := func(p []Point) float64 { return p[2].Minus(p[1]).Angle() }

@@ -43,6 +43,11 @@ func rectangle(fill drawing.Fill, low, high Point) drawing.Mark {
 		Points: []Point{low, {X: high.X, Y: low.Y}, high, {X: low.X, Y: high.Y}}}
 }
 
+// tube returns a straight tube from a to b, half as wide as given at its ends, mm.
+func tube(ax, ay, bx, by, ra, rb float64) drawing.Mark {
+	return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax, Y: ay}, B: Point{X: bx, Y: by}, Ra: ra, Rb: rb}
+}
+
 // ray returns the spans' places on a line from a point: the point itself, a place on
 // the line, and one straight ahead of the point.
 func ray(from, to, against string, start Point, angle, length float64) Span {
@@ -66,15 +71,16 @@ var onCard = Scenery{Name: "Both feet from above, drawn round on card, with the 
 }}
 
 // clippedIn is a shoe on its pedal, the bike below it.
-var clippedIn = Scenery{Name: "The left shoe from above, clipped in with no foot in it; the bike’s middle line below " +
-	"it, and the right shoe is its mirror image", Marks: func(Build) []drawing.Mark {
+var clippedIn = Scenery{Name: "The left shoe from above, clipped in with no foot in it; the bike’s middle line " +
+	"below it, and the right shoe is its mirror image", Marks: func(Build) []drawing.Mark {
 	shoe := outline(290)
 	shoe.Role, shoe.Fill = drawing.Ink, drawing.Sheet
 	return []drawing.Mark{
 		drawing.Axis{Role: drawing.Soft, A: Point{X: -230, Y: -150}, B: Point{X: 130, Y: -150}},
-		drawing.Label{Role: drawing.Soft, At: Point{X: -120, Y: -150}, Side: Point{Y: -1}, Text: words.Of("bike’s middle line")},
+		drawing.Label{Role: drawing.Soft, At: Point{X: -120, Y: -150}, Side: Point{Y: -1},
+			Text: words.Of("bike’s middle line")},
 		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -172, Y: -78}, B: Point{Y: -72}, Ra: 16, Rb: 10},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: -62}, B: Point{Y: 46}, Ra: 7, Rb: 7},
+		tube(0, -62, 0, 46, 7, 7),
 		rectangle(drawing.Wash, Point{X: -46, Y: -50}, Point{X: 46, Y: 50}),
 		pointing(shoe, shoeHeel, drawnCleatOut, true),
 		drawing.Axis{Role: drawing.Soft, A: Point{Y: -80}, B: Point{Y: 64}},
@@ -87,16 +93,15 @@ var shoeHeel = drawing.Polar(drawnCleatOut, -195)
 
 // armAbove is the right crank from above, level, its pedal forward.
 var armAbove = Scenery{Name: "The right crank from above, level and pointing forward, with a straightedge along its " +
-	"outer face at the pedal", Frame: func(Build) (low, high Point) { return Point{X: -70, Y: -120}, Point{X: 230, Y: 240} },
+	"outer face at the pedal",
+	Frame: func(Build) (low, high Point) { return Point{X: -70, Y: -120}, Point{X: 230, Y: 240} },
 	Marks: func(Build) []drawing.Mark {
-		tube := func(ax, ay, bx, by, half float64) drawing.Mark {
-			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax, Y: ay}, B: Point{X: bx, Y: by}, Ra: half, Rb: half}
-		}
 		return []drawing.Mark{
-			tube(-48, 0, 36, 0, 20), tube(36, 0, 58, 0, 12), tube(88, 170, 196, 170, 6), tube(100, 170, 200, 170, 44),
+			tube(-48, 0, 36, 0, 20, 20), tube(36, 0, 58, 0, 12, 12),
+			tube(88, 170, 196, 170, 6, 6), tube(100, 170, 200, 170, 44, 44),
 			drawing.Axis{Role: drawing.Soft, A: Point{Y: -40}, B: Point{Y: 200}},
 			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 56}, B: Point{X: 78, Y: 170}, Ra: 16, Rb: 10},
-			tube(91, -40, 91, 215, 3),
+			tube(91, -40, 91, 215, 3, 3),
 		}
 	}}
 
@@ -105,9 +110,6 @@ var armAbove = Scenery{Name: "The right crank from above, level and pointing for
 func rearAbove(low, high Point) Scenery {
 	return Scenery{Name: "The rear of a bike from above, forward upwards: bottom bracket, chainstays, wheel and axle",
 		Frame: func(Build) (Point, Point) { return low, high }, Marks: func(Build) []drawing.Mark {
-			tube := func(ax, ay, bx, by, ra, rb float64) drawing.Mark {
-				return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax, Y: ay}, B: Point{X: bx, Y: by}, Ra: ra, Rb: rb}
-			}
 			const axle = -437
 			m := []drawing.Mark{
 				drawing.Limb{Role: drawing.Ink, Fill: drawing.Wash, A: Point{Y: -95}, B: Point{Y: -780}, Ra: 30, Rb: 30},
@@ -116,24 +118,29 @@ func rearAbove(low, high Point) Scenery {
 			}
 			for _, side := range [2]float64{-1, 1} {
 				var stay []Point
-				for _, at := range [8][2]float64{{24, -12}, {41, -95}, {49, -180}, {72, -462}, {87, -462}, {67, -180}, {59, -95}, {44, -12}} {
+				for _, at := range [8][2]float64{{24, -12}, {41, -95}, {49, -180}, {72, -462},
+					{87, -462}, {67, -180}, {59, -95}, {44, -12}} {
 					stay = append(stay, Point{X: side * at[0], Y: at[1]})
 				}
 				m = append(m, drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: stay})
 			}
 			return append(m, tube(-37, 0, 37, 0, 21, 21),
 				tube(87, -440, 100, -440, 14, 12), tube(92, -454, 74, -520, 6, 5),
-				drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -95, Y: axle}, B: Point{X: -95, Y: -500}, Ra: 5, Rb: 5},
+				drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -95, Y: axle}, B: Point{X: -95, Y: -500},
+					Ra: 5, Rb: 5},
 				drawing.Axis{Role: drawing.Soft, A: Point{Y: 40}, B: Point{Y: -560}})
 		}}
 }
 
 // abovePlates are what is taken on feet, shoes, cranks and rear end from above.
 func abovePlates() []Plate {
-	left := ray("the middle of the heel", "the second toe", "straight ahead", leftHeel, drawnLeftOut, 0.96*drawnSole.Length)
-	right := ray("the middle of the heel", "the second toe", "straight ahead", rightHeel, -drawnRightOut, 0.96*drawnSole.Length)
+	foot := func(heel Point, angle float64) Span {
+		return ray("the middle of the heel", "the second toe", "straight ahead", heel, angle, secondToe.Length()*drawnSole.Length)
+	}
+	left, right := foot(leftHeel, drawnLeftOut), foot(rightHeel, -drawnRightOut)
 	left.Beside, left.Label, right.Beside, right.Label = 285, "Left", 285, "Right"
-	shoe := ray("the heel’s middle", "the middle of the shoe’s tip", "a parallel to the bike", shoeHeel, drawnCleatOut, 280)
+	shoe := ray("the heel’s middle", "the middle of the shoe’s tip", "a parallel to the bike", shoeHeel,
+		drawnCleatOut, 280)
 	shoe.Beside, shoe.Label = 310, "Toes out"
 	stays := part(measure.StayWidth, rearAbove(Point{X: -190, Y: -330}, Point{X: 190, Y: 70}), LevelWay,
 		spot("one chainstay’s outer face, where the heels pass,", -67, -180), spot("the other’s", 67, -180), -110)

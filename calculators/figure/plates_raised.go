@@ -35,7 +35,8 @@ var axleBefore = Spot{"the front axle’s height before, on a block as high as t
 }}
 
 // raised is the bike with its rear wheel on a scale and its front wheel on a crate.
-var raised = Scenery{Name: "A bike from the side, its rear wheel on a bathroom scale and its front wheel on a firm crate",
+var raised = Scenery{Name: "A bike from the side, its rear wheel on a bathroom scale and its front wheel on a " +
+	"firm crate",
 	Fit: func(b Build) Build { return raise(b, drawnRaised) },
 	Marks: func(b Build) []drawing.Mark {
 		rear, front := b.Bike.Rear, b.Bike.Front

@@ -24,7 +24,8 @@ var (
 			Text: "Lie on your back, right leg flat. A helper holds the left thigh upright and straightens the knee, " +
 				"gently, until it stops by itself. Lay a phone with a level on the shin: enter how far the shin is " +
 				"from upright. Never into pain.",
-			Slip: "The thigh gives way towards the feet as the knee straightens, and the number comes out too small.",
+			Slip: "The thigh gives way towards the feet as the knee straightens, and the shin’s angle is no longer " +
+				"the knee’s.",
 			Who:  Helper, Take: "phone with a level, mat", Minutes: 5, Figure: "measure-knee-short-left"}}
 	KneeShortRight = &Quantity{Key: "knee-short-right", Label: "Knee short of straight, right", Unit: Deg, Low: 0,
 		High: 70, Most: 100, Repeat: 4,

@@ -87,10 +87,12 @@ func lying(f *drawing.Figure, p figure.Person) (hip drawing.Point) {
 
 // bentLeg draws the leg that is moved: the thigh turned up from flat and the shin from
 // flat, degrees. It returns knee and ankle.
-func bentLeg(f *drawing.Figure, p figure.Person, hip drawing.Point, thighUp, shinUp float64) (kneeAt, ankle drawing.Point) {
+func bentLeg(f *drawing.Figure, p figure.Person, hip drawing.Point, thighUp, shinUp float64) (kneeAt,
+	ankle drawing.Point) {
 	kneeAt = hip.Plus(drawing.Polar(thighUp, p.Hip-p.Knee))
 	ankle = kneeAt.Plus(drawing.Polar(shinUp, p.Knee-p.Ankle))
-	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: ankle, B: ankle.Plus(drawing.Polar(shinUp+80, 0.6*p.Foot)), Ra: 30, Rb: 18},
+	toe := ankle.Plus(drawing.Polar(shinUp+80, 0.6*p.Foot))
+	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: ankle, B: toe, Ra: 30, Rb: 18},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: kneeAt, B: ankle, Ra: 52, Rb: 36},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: hip, B: kneeAt, Ra: 82, Rb: 52})
 	return kneeAt, ankle

@@ -50,7 +50,8 @@ func kneeShort(p figure.Person, f *drawing.Figure) {
 	hold := at(kneeAt.X+58, kneeAt.Y-0.28*(p.Hip-p.Knee))
 	lift := ankle.Plus(drawing.Polar(-short, 44))
 	for _, hand := range []drawing.Point{hold, lift} {
-		f.Add(drawing.Limb{Role: drawing.Soft, Fill: drawing.Sheet, A: hand.Plus(at(p.Forearm, -0.35*p.Forearm)), B: hand, Ra: 44, Rb: 30},
+		f.Add(drawing.Limb{Role: drawing.Soft, Fill: drawing.Sheet, B: hand, Ra: 44, Rb: 30,
+			A: hand.Plus(at(p.Forearm, -0.35*p.Forearm))},
 			drawing.Circle{Role: drawing.Soft, Fill: drawing.Sheet, Centre: hand, Radius: 40})
 	}
 	f.Add(phoneOn(kneeAt, ankle, 0.28, 0.62, 58), note(phoneAt, at(-1, 0.3), "Phone on the shin"),
@@ -74,9 +75,10 @@ func hipBend(p figure.Person, f *drawing.Figure) {
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: elbow, B: hand, Ra: 40, Rb: 28},
 		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: hand, Radius: 36},
 		phoneOn(hip, kneeAt, 0.5, 0.85, 76),
-		note(hip.Along(kneeAt.Minus(hip), 0.68).Plus(kneeAt.Minus(hip).Unit().Left().Times(80)), at(-1, -0.2), "Phone on the thigh"),
-		drawing.Angle{Role: drawing.Hot, Vertex: hip, From: 0, To: turned, Radius: 0.62 * (p.Hip - p.Knee), ArmFrom: p.Hip - p.Knee,
-			ArmTo: p.Hip - p.Knee, Text: words.Of("{0}", measure.HipBend.Amount(turned))},
+		note(hip.Along(kneeAt.Minus(hip), 0.68).Plus(kneeAt.Minus(hip).Unit().Left().Times(80)), at(-1, -0.2),
+			"Phone on the thigh"),
+		drawing.Angle{Role: drawing.Hot, Vertex: hip, From: 0, To: turned, Radius: 0.62 * (p.Hip - p.Knee),
+			ArmFrom: p.Hip - p.Knee, ArmTo: p.Hip - p.Knee, Text: words.Of("{0}", measure.HipBend.Amount(turned))},
 		note(at(hip.X+0.7*(p.Hip-p.Knee), 20), at(0.6, -1), "This thigh stays down"))
 	frameLying(f, p, max(elbow.Y, ankle.Y+0.6*p.Foot)+110)
 }
@@ -106,12 +108,15 @@ func sitAndReach(p figure.Person, f *drawing.Figure) {
 		return drawing.Limb{Role: drawing.Body, Fill: fill, A: a, B: b, Ra: ra, Rb: rb}
 	}
 	f.Add(figure.Floor(-leg-200, 420),
-		drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{at(0, 0), at(340, 0), at(340, top), at(0, top)}})
+		drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{
+			at(0, 0), at(340, 0), at(340, top), at(0, top)}})
 	f.Add(figure.Tape(at(0, top+8), at(300, top+8))...)
-	f.Add(drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: shoulder.Plus(drawing.Polar(lean-25, 205)), Radius: 100},
+	f.Add(drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: shoulder.Plus(drawing.Polar(lean-25, 205)),
+		Radius: 100},
 		limb(drawing.Sheet, ankle, at(-24, 0.92*p.Foot), 34, 20), limb(drawing.Hatch, kneeAt, ankle, 52, 36),
 		limb(drawing.Hatch, hip, kneeAt, 88, 54), limb(drawing.Hatch, hip, shoulder, 96, 100),
-		limb(drawing.Sheet, hand, tip, 22, 9), limb(drawing.Sheet, elbow, hand, 40, 26), limb(drawing.Sheet, shoulder, elbow, 54, 42),
+		limb(drawing.Sheet, hand, tip, 22, 9), limb(drawing.Sheet, elbow, hand, 40, 26),
+		limb(drawing.Sheet, shoulder, elbow, 54, 42),
 		drawing.Dimension{Role: drawing.Hot, A: at(0, top), B: at(drawnPast, top), Along: at(1, 0), Offset: 150,
 			Text: words.Of("{0}", measure.SitAndReach.Amount(drawnPast))},
 		note(at(260, top+8), at(1, 0.8), "Tape from the soles"), note(at(2, 40), at(1, -1.2), "Soles against the box"),
