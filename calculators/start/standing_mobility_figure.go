@@ -98,7 +98,7 @@ func sitAndReach(p figure.Person, f *drawing.Figure) {
 	// The shoulder stands a trunk from the hip and an arm from the fingertips.
 	way := tip.Minus(hip)
 	far := way.Length()
-	cosine := (trunk*trunk + far*far - arm*arm) / (2 * trunk * far)
+	cosine := (float64(trunk*trunk) + float64(far*far) - float64(arm*arm)) / (2 * trunk * far)
 	lean := way.Angle() + math.Acos(max(-1, min(1, cosine)))*180/math.Pi
 	shoulder := hip.Plus(drawing.Polar(lean, trunk))
 	hand := tip.Along(shoulder.Minus(tip).Unit(), 0.8*p.Hand)
