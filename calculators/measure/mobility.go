@@ -26,7 +26,7 @@ var (
 				"from upright. Never into pain.",
 			Slip: "The thigh gives way towards the feet as the knee straightens, and the shin’s angle is no longer " +
 				"the knee’s.",
-			Who:  Helper, Take: "phone with a level, mat", Minutes: 5, Figure: "measure-knee-short-left"}}
+			Who: Helper, Take: "phone with a level, mat", Minutes: 5, Figure: "measure-knee-short-left"}}
 	KneeShortRight = &Quantity{Key: "knee-short-right", Label: "Knee short of straight, right", Unit: Deg, Low: 0,
 		High: 70, Most: 100, Repeat: 4,
 		How: Instruction{
