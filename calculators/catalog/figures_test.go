@@ -8,15 +8,12 @@ import (
 	"plumbline/calculators/measure"
 )
 
-// What is read off a label, a sheet or a clinician’s picture, a tree or a trail, or is
-// a scale's number, has no length on a body or a bike to draw.
-var undrawn = map[string]bool{"angle-headset": true, "front-tyre": true, "rear-tyre": true,
-	"new-front-tyre": true, "new-rear-tyre": true, "grade": true, "tree-gap": true, "first": true, "second": true,
-	"third": true, "shock-stroke": true,
-	"pedal-float": true, "hip-width": true}
+// A gap between two trees is measured neither on a body nor on a bike.
+var undrawn = map[string]bool{"tree-gap": true}
 
 // TestEveryFormHasInstructions walks all forms: whatever is asked for says how it is
-// taken or what it means, and a length or an angle of a body or a bike has a picture.
+// taken or what it means, and a length or an angle that is taken on a body or a bike has
+// a picture. What is read off a label or a data sheet takes no tool and needs none.
 func TestEveryFormHasInstructions(t *testing.T) {
 	drawn := map[string]bool{}
 	for _, f := range Figures() {
@@ -30,12 +27,12 @@ func TestEveryFormHasInstructions(t *testing.T) {
 			if how.Figure != "" {
 				assert.True(t, drawn[how.Figure], "%s: there is no figure %s", in.Key, how.Figure)
 			}
+			assert.Equal(t, how.Take != "", how.Taken(), "%s: a tool without a time, or a time without a tool", in.Key)
 			if how.Taken() {
 				assert.NotEmpty(t, how.Slip, "%s: what goes wrong", in.Key)
-				assert.NotEmpty(t, how.Take, "%s: what to have at hand", in.Key)
 			}
 			lengthOrAngle := in.Unit == measure.Mm || in.Unit == measure.Deg
-			if lengthOrAngle && in.Repeat > 0 && !undrawn[in.Key] {
+			if lengthOrAngle && how.Taken() && !undrawn[in.Key] {
 				assert.NotEmpty(t, how.Figure, "%s is measured and has no picture", in.Key)
 			}
 		}

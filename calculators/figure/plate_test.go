@@ -39,6 +39,9 @@ func TestPlatesShowTheChart(t *testing.T) {
 		// The parts that a plate shows in a size that can be seen.
 		measure.StemLength: 60, measure.StemAngle: 12, measure.Spacers: 20, measure.SpacersAbove: 10,
 		measure.StemClampHeight: 40, measure.HeadsetHeight: 10, measure.BarRise: 30, measure.BarRoll: 20,
+		measure.ScaleRise: 400, measure.ToeOutLeft: 12, measure.CleatAngleLeft: 10,
+		// The arm's outer face is 56 + 16 from the bike's middle at the axle, 78 + 10 at the pedal.
+		measure.ArmSetIn: 16,
 	} {
 		p := plateOf(t, q)
 		s, shown := p.Spans[0], b
@@ -58,6 +61,40 @@ func TestPlatesShowTheChart(t *testing.T) {
 			got = math.Min(way.Angle(), 180-way.Angle())
 		}
 		assert.InDelta(t, want, got, 1e-6, q.Key)
+	}
+}
+
+// TestTheRaisedBikeIsTheSameBike: a bike that is tipped back keeps every distance between
+// its points, and its seat and steering axes lean back by as much as the line of its axles.
+func TestTheRaisedBikeIsTheSameBike(t *testing.T) {
+	level := Demo(830, 705)
+	up := raise(level, 400)
+	points := func(b Build) []Point {
+		k := b.Bike
+		return []Point{{}, At(k.Rear), At(k.Front), At(k.HeadTop), At(k.HeadBottom), At(k.Crown), b.SaddleTop()}
+	}
+	before, after := points(level), points(up)
+	for i := range before {
+		for j := range i {
+			want, got := before[i].Minus(before[j]).Length(), after[i].Minus(after[j]).Length()
+			assert.InDelta(t, want, got, 1e-6, "%d to %d", i, j)
+		}
+	}
+	axles := func(p []Point) float64 { return p[2].Minus(p[1]).Angle() }
+	assert.InDelta(t, axles(after)-axles(before), level.Bike.HeadAngle-up.Bike.HeadAngle, 1e-9)
+	assert.InDelta(t, axles(after)-axles(before), level.Bike.SeatAngle-up.Bike.SeatAngle, 1e-9)
+}
+
+// TestFeetPointAsTheyAreLabelled: the drawn outline's own second toe lies on the line whose
+// angle is shown, on a left foot and on a right one.
+func TestFeetPointAsTheyAreLabelled(t *testing.T) {
+	const toe = 13 // of soleForm: the tip of the second toe
+	for _, left := range []bool{true, false} {
+		foot := pointing(outline(266), Point{X: 5, Y: 9}, 12, left)
+		assert.InDelta(t, 12, foot.Points[toe].Minus(Point{X: 5, Y: 9}).Angle(), 1e-9)
+		// The great toe lies on the inner side: to the right of a left foot's line.
+		great := foot.Points[11].Minus(Point{X: 5, Y: 9}).Angle()
+		assert.Equal(t, left, great < 12)
 	}
 }
 

@@ -350,11 +350,12 @@ func saddlePlates() []Plate {
 	}
 }
 
-// Plates returns every plate, in the order of the bike: whole bike, head, bar, feet,
+// Plates returns every plate, in the order of the bike: whole bike, head, bar, feet, rear end,
 // saddle and post.
 func Plates() []Plate {
 	var all []Plate
-	for _, list := range [][]Plate{bikePlates(), headPlates(), barPlates(), footPlates(), saddlePlates()} {
+	for _, list := range [][]Plate{bikePlates(), raisedPlates(), headPlates(), barPlates(), footPlates(), abovePlates(),
+		saddlePlates()} {
 		all = append(all, list...)
 	}
 	return all

@@ -143,33 +143,33 @@ var (
 				"eyes, stop, and let a helper draw round both feet. For each foot, draw the line from the middle of the " +
 				"heel to the second toe and measure its angle to the line. Toes inwards counts as negative.",
 			Slip: "You look down while you stop, and the feet follow the line. Keep the eyes closed.",
-			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out"}}
+			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out-left"}}
 	ToeOutRight = &Quantity{Key: "toe-out-right", Label: "Right foot's own angle", Unit: Deg, Low: -10, High: 25,
 		Least: -40, Most: 60, Repeat: 3,
 		How: Instruction{
 			Text: "Measure it on the same card as the left one: the line from the middle of the heel to the second " +
 				"toe, against the straight line. Toes inwards counts as negative.",
 			Slip: "Left and right are swapped when the card is turned round. Write L and R on it first.",
-			Who:  Helper, Take: "card, pencil, set square", Minutes: 3, Figure: "measure-toe-out"}}
+			Who:  Helper, Take: "card, pencil, set square", Minutes: 3, Figure: "measure-toe-out-left"}}
 	CleatAngleLeft = &Quantity{Key: "cleat-angle-left", Label: "Left cleat lets toes out by", Unit: Deg, Low: -10,
 		High: 20, Least: -30, Most: 40, Repeat: 1,
 		How: Instruction{
 			Text: "Clip the left shoe in by hand, without a foot in it, and turn it to the middle of its float. Measure " +
 				"the angle of the sole’s middle line to the bike; toes inwards counts as negative.",
 			Slip: "The shoe rests at one stop and not in the middle. Turn it to both stops first.",
-			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-toe-out"}}
+			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-cleat-angle-left"}}
 	CleatAngleRight = &Quantity{Key: "cleat-angle-right", Label: "Right cleat lets toes out by", Unit: Deg, Low: -10,
 		High: 20, Least: -30, Most: 40, Repeat: 1,
 		How: Instruction{
 			Text: "Clip the right shoe in by hand, without a foot in it, and turn it to the middle of its float. " +
 				"Measure the angle of the sole’s middle line to the bike; toes inwards counts as negative.",
 			Slip: "The shoe rests at one stop and not in the middle. Turn it to both stops first.",
-			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-toe-out"}}
+			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-cleat-angle-left"}}
 	PedalFloat = &Quantity{Key: "pedal-float", Label: "Float, stop to stop", Unit: Deg, High: 20, Most: 40, Repeat: 0.5,
 		How: Instruction{
 			Text: "Read it in the sheet of the pedal and cleat: how far the shoe turns in all, from one stop to the " +
 				"other, before it begins to release.",
-			Slip: "A sheet that prints the float to one side is read as the whole.", Figure: "measure-toe-out"}}
+			Slip: "A sheet that prints the float to one side is read as the whole."}}
 	ArmSetIn = &Quantity{Key: "arm-set-in", Label: "Crank arm set in at the axle", Unit: Mm, High: 30, Least: -10,
 		Most: 60, Repeat: 2,
 		How: Instruction{

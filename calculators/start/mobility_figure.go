@@ -47,15 +47,16 @@ func orUsual(x float64, u usual) float64 {
 }
 
 // drawLunge draws shin and foot before a wall at 0. The ankle stands a quarter of the
-// foot ahead of the heel, the knee touches the wall a shin away from it.
-func drawLunge(f *drawing.Figure, p figure.Person, given float64) {
+// foot ahead of the heel, the knee touches the wall a shin away from it. It returns the
+// middle of the knee.
+func drawLunge(f *drawing.Figure, p figure.Person, given float64) (kneeAt drawing.Point) {
 	toe := orUsual(given, lungeUsual)
 	heel := toe + p.Foot
 	shin := p.Knee - p.Ankle
 	ankle := at(heel-0.25*p.Foot, p.Ankle)
 	const half = 52 // of the knee's breadth, mm
 	across := min(ankle.X-half, 0.97*shin)
-	kneeAt := at(ankle.X-across, ankle.Y+math.Sqrt(float64(shin*shin)-float64(across*across)))
+	kneeAt = at(ankle.X-across, ankle.Y+math.Sqrt(float64(shin*shin)-float64(across*across)))
 	hip := kneeAt.Plus(drawing.Polar(35, p.Hip-p.Knee))
 	f.Add(figure.Wall(0, kneeAt.Y+330)...)
 	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: hip, B: kneeAt, Ra: 78, Rb: half},
@@ -68,28 +69,46 @@ func drawLunge(f *drawing.Figure, p figure.Person, given float64) {
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(toe, 0), Along: at(1, 0), Offset: -60,
 			Text: words.Of("{0}", measure.LungeLeft.Amount(given))})
 	}
+	return kneeAt
 }
 
-// drawLying draws somebody on the back, head to the left, one leg flat and the other
-// thigh upright.
-func drawLying(f *drawing.Figure, p figure.Person, given float64) {
-	short := orUsual(given, kneeUsualMen)
+// lying returns the hip of somebody who is drawn on the back, head to the left, and draws
+// trunk, head and the leg that lies flat.
+func lying(f *drawing.Figure, p figure.Person) (hip drawing.Point) {
 	thigh, shin := p.Hip-p.Knee, p.Knee-p.Ankle
-	hip := at(1420, 95)
-	kneeAt := hip.Plus(at(0, thigh))
-	ankle := kneeAt.Plus(drawing.Polar(90-short, shin))
-	toe := ankle.Plus(drawing.Polar(90-short+80, 0.6*p.Foot))
+	hip = at(1420, 95)
 	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: hip, B: at(hip.X+thigh, 62), Ra: 82, Rb: 52},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X+thigh, 62), B: at(hip.X+thigh+shin, 45), Ra: 52, Rb: 36},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X-500, 110), B: hip, Ra: 105, Rb: 95},
 		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: at(hip.X-740, 112), Radius: 100},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: ankle, B: toe, Ra: 30, Rb: 18},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: kneeAt, B: ankle, Ra: 52, Rb: 36},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: hip, B: kneeAt, Ra: 82, Rb: 52},
-		note(hip.Plus(at(0, thigh/2)), at(-1, 0.2), "Thigh held upright"),
 		note(at(hip.X+thigh+0.4*shin, 90), at(0.4, 1), "Other leg flat"))
+	return hip
+}
+
+// bentLeg draws the leg that is moved: the thigh turned up from flat and the shin from
+// flat, degrees. It returns knee and ankle.
+func bentLeg(f *drawing.Figure, p figure.Person, hip drawing.Point, thighUp, shinUp float64) (kneeAt,
+	ankle drawing.Point) {
+	kneeAt = hip.Plus(drawing.Polar(thighUp, p.Hip-p.Knee))
+	ankle = kneeAt.Plus(drawing.Polar(shinUp, p.Knee-p.Ankle))
+	toe := ankle.Plus(drawing.Polar(shinUp+80, 0.6*p.Foot))
+	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: ankle, B: toe, Ra: 30, Rb: 18},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: kneeAt, B: ankle, Ra: 52, Rb: 36},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: hip, B: kneeAt, Ra: 82, Rb: 52})
+	return kneeAt, ankle
+}
+
+// drawLying draws somebody on the back, head to the left, one leg flat and the other
+// thigh upright. It returns the knee and the ankle of that one.
+func drawLying(f *drawing.Figure, p figure.Person, given float64) (kneeAt, ankle drawing.Point) {
+	short := orUsual(given, kneeUsualMen)
+	thigh, shin := p.Hip-p.Knee, p.Knee-p.Ankle
+	hip := lying(f, p)
+	kneeAt, ankle = bentLeg(f, p, hip, 90, 90-short)
+	f.Add(note(hip.Plus(at(0, thigh/2)), at(-1, 0.2), "Thigh held upright"))
 	if !math.IsNaN(given) {
 		f.Add(drawing.Angle{Role: drawing.Hot, Vertex: kneeAt, From: 90 - short, To: 90, Radius: 0.8 * shin, ArmTo: shin,
 			Text: words.Of("{0}", measure.KneeShortLeft.Amount(given))})
 	}
+	return kneeAt, ankle
 }

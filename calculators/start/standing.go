@@ -23,6 +23,8 @@ func Figures() []*calculators.Illustration {
 		person("measure-sit-bones", sitBones), person("measure-push-up-width", pushUpWidth),
 		leg(measure.KneeHeight), leg(measure.ThighLength), leg(measure.ShankLength),
 		person("measure-hip-width", hipWidth), person("measure-leg-difference", legDifference),
+		person("measure-lunge-left", lungeStanding), person("measure-knee-short-left", kneeShort),
+		person("measure-hip-bend", hipBend), person("measure-sit-and-reach", sitAndReach),
 		{Name: "measure-bike", Draw: measureBike},
 	}
 	for _, p := range figure.Plates() {

@@ -1,0 +1,125 @@
+package start
+
+import (
+	"math"
+
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+func lungeStanding(p figure.Person, f *drawing.Figure) {
+	toe := lungeUsual.Mean
+	f.Title = words.Of("Knee to wall: big toe to the wall, heel down")
+	f.Description = words.Of("Foot, shin and thigh of somebody {0} tall from the side, barefoot before a wall. The knee "+
+		"touches the wall and the heel is just about to lift; the tape on the floor runs from the tip of the big toe to "+
+		"the wall, {1}, which is the average.", measure.Stature.Amount(p.Stature), measure.LungeLeft.Amount(toe))
+	f.Add(figure.Floor(0, toe+p.Foot+260))
+	kneeAt := drawLunge(f, p, toe)
+	f.Add(figure.Tape(at(0, 8), at(toe, 8))...)
+	f.Add(note(kneeAt.Plus(at(30, -30)), at(1, -0.2), "Knee touches the wall"))
+	frame(f, -110, -150, toe+p.Foot+280, kneeAt.Y+380)
+}
+
+// phoneOn draws a phone that lies along a segment of the body, between two shares of it,
+// its back a distance to the left of the segment's axis, mm.
+func phoneOn(from, to drawing.Point, start, end, beside float64) drawing.Mark {
+	way := to.Minus(from)
+	off := way.Unit().Left().Times(beside)
+	const half = 9
+	return drawing.Tube{Role: drawing.Hot, Fill: drawing.Sheet, A: from.Along(way, start).Plus(off),
+		B: from.Along(way, end).Plus(off), Ra: half, Rb: half}
+}
+
+// frameLying cuts a drawing of somebody who lies on the back.
+func frameLying(f *drawing.Figure, p figure.Person, top float64) {
+	frame(f, 520, -100, 1420+p.Hip-p.Ankle+130, top)
+}
+
+func kneeShort(p figure.Person, f *drawing.Figure) {
+	short := kneeUsual(p.Sex).Mean
+	f.Title = words.Of("Knee short of straight: the shin against upright")
+	f.Description = words.Of("Somebody {0} tall lies on the back, one leg flat. A helper’s hands hold the other thigh "+
+		"upright and straighten the knee until it stops. A phone lies along the shin, which stops {1} short of upright: "+
+		"the average.", measure.Stature.Amount(p.Stature), measure.KneeShortLeft.Amount(short))
+	f.Add(figure.Floor(560, 1420+p.Hip-p.Ankle+100))
+	kneeAt, ankle := drawLying(f, p, short)
+	phoneAt := kneeAt.Along(ankle.Minus(kneeAt), 0.45).Plus(ankle.Minus(kneeAt).Unit().Left().Times(62))
+	// One of the helper's hands keeps the thigh from behind, the other lifts the heel.
+	hold := at(kneeAt.X+58, kneeAt.Y-0.28*(p.Hip-p.Knee))
+	lift := ankle.Plus(drawing.Polar(-short, 44))
+	for _, hand := range []drawing.Point{hold, lift} {
+		f.Add(drawing.Limb{Role: drawing.Soft, Fill: drawing.Sheet, B: hand, Ra: 44, Rb: 30,
+			A: hand.Plus(at(p.Forearm, -0.35*p.Forearm))},
+			drawing.Circle{Role: drawing.Soft, Fill: drawing.Sheet, Centre: hand, Radius: 40})
+	}
+	f.Add(phoneOn(kneeAt, ankle, 0.28, 0.62, 58), note(phoneAt, at(-1, 0.3), "Phone on the shin"),
+		note(hold.Plus(at(0.5*p.Forearm, -0.17*p.Forearm)), at(1, -0.6), "Helper’s hands"))
+	frameLying(f, p, kneeAt.Y+p.Knee-p.Ankle+90)
+}
+
+func hipBend(p figure.Person, f *drawing.Figure) {
+	turned := hipUsual.Mean
+	f.Title = words.Of("Hip bend: how far the thigh has turned from flat")
+	f.Description = words.Of("Somebody {0} tall lies on the back, one leg flat, and pulls the other knee towards the "+
+		"chest. A phone lies along the front of that thigh, which has turned {1} from flat: the average. The flat thigh "+
+		"has not lifted.", measure.Stature.Amount(p.Stature), measure.HipBend.Amount(turned))
+	f.Add(figure.Floor(560, 1420+p.Hip-p.Ankle+100))
+	hip := lying(f, p)
+	kneeAt, ankle := bentLeg(f, p, hip, turned, 5)
+	hand := kneeAt.Along(ankle.Minus(kneeAt), 0.16).Plus(at(0, 50))
+	shoulder := at(hip.X-480, 150)
+	elbow := shoulder.Plus(hand).Times(0.5).Along(hand.Minus(shoulder).Unit().Left(), 0.35*p.UpperArm)
+	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: shoulder, B: elbow, Ra: 52, Rb: 40},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: elbow, B: hand, Ra: 40, Rb: 28},
+		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: hand, Radius: 36},
+		phoneOn(hip, kneeAt, 0.5, 0.85, 76),
+		note(hip.Along(kneeAt.Minus(hip), 0.68).Plus(kneeAt.Minus(hip).Unit().Left().Times(80)), at(-1, -0.2),
+			"Phone on the thigh"),
+		drawing.Angle{Role: drawing.Hot, Vertex: hip, From: 0, To: turned, Radius: 0.62 * (p.Hip - p.Knee),
+			ArmFrom: p.Hip - p.Knee, ArmTo: p.Hip - p.Knee, Text: words.Of("{0}", measure.HipBend.Amount(turned))},
+		note(at(hip.X+0.7*(p.Hip-p.Knee), 20), at(0.6, -1), "This thigh stays down"))
+	frameLying(f, p, max(elbow.Y, ankle.Y+0.6*p.Foot)+110)
+}
+
+// drawnPast is how far the fingertips of the picture pass the soles, mm.
+const drawnPast = 60
+
+func sitAndReach(p figure.Person, f *drawing.Figure) {
+	leg, trunk, arm := p.Hip-p.Ankle+60, p.Shoulder-p.Hip, p.UpperArm+p.Forearm+p.Hand
+	top := p.Foot + 25 // of the box, mm
+	hip, tip := at(-leg, 95), at(drawnPast, top+24)
+	f.Title = words.Of("Sit and reach: the soles to the fingertips")
+	f.Description = words.Of("Somebody {0} tall sits on the floor with straight knees, the soles against a box, and "+
+		"reaches forward over it. The tape on the box begins at the soles; the fingertips pass them by {1} here. Short of "+
+		"the soles counts as negative. The picture’s number is an example.",
+		measure.Stature.Amount(p.Stature), measure.SitAndReach.Amount(drawnPast))
+	// The shoulder stands a trunk from the hip and an arm from the fingertips.
+	way := tip.Minus(hip)
+	far := way.Length()
+	cosine := (float64(trunk*trunk) + float64(far*far) - float64(arm*arm)) / (2 * trunk * far)
+	lean := way.Angle() + math.Acos(max(-1, min(1, cosine)))*180/math.Pi
+	shoulder := hip.Plus(drawing.Polar(lean, trunk))
+	hand := tip.Along(shoulder.Minus(tip).Unit(), 0.8*p.Hand)
+	elbow := shoulder.Along(hand.Minus(shoulder), p.UpperArm/(p.UpperArm+p.Forearm))
+	kneeAt, ankle := at(-p.Knee+p.Ankle-40, 68), at(-60, 58)
+	limb := func(fill drawing.Fill, a, b drawing.Point, ra, rb float64) drawing.Mark {
+		return drawing.Limb{Role: drawing.Body, Fill: fill, A: a, B: b, Ra: ra, Rb: rb}
+	}
+	f.Add(figure.Floor(-leg-200, 420),
+		drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{
+			at(0, 0), at(340, 0), at(340, top), at(0, top)}})
+	f.Add(figure.Tape(at(0, top+8), at(300, top+8))...)
+	f.Add(drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: shoulder.Plus(drawing.Polar(lean-25, 205)),
+		Radius: 100},
+		limb(drawing.Sheet, ankle, at(-24, 0.92*p.Foot), 34, 20), limb(drawing.Hatch, kneeAt, ankle, 52, 36),
+		limb(drawing.Hatch, hip, kneeAt, 88, 54), limb(drawing.Hatch, hip, shoulder, 96, 100),
+		limb(drawing.Sheet, hand, tip, 22, 9), limb(drawing.Sheet, elbow, hand, 40, 26),
+		limb(drawing.Sheet, shoulder, elbow, 54, 42),
+		drawing.Dimension{Role: drawing.Hot, A: at(0, top), B: at(drawnPast, top), Along: at(1, 0), Offset: 150,
+			Text: words.Of("{0}", measure.SitAndReach.Amount(drawnPast))},
+		note(at(260, top+8), at(1, 0.8), "Tape from the soles"), note(at(2, 40), at(1, -1.2), "Soles against the box"),
+		note(kneeAt.Plus(at(0, -40)), at(-0.4, -1), "Knees straight"))
+	frame(f, -leg-260, -150, 620, max(shoulder.Y+330, top+260))
+}
