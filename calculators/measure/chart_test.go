@@ -121,16 +121,19 @@ func TestAChartNamesWhatItCouldNotUse(t *testing.T) {
 		"“Rider height” is not used.",
 		"“Reach (in)” is not used: “Reach” is in the chart before it.",
 		"S: “700 / 710” is not one number for “Stand-over”.",
-		"L: “about 345” is not a number for “Bottom-bracket height”. Write a number, with a unit if you like: 335\u00a0mm, 33.5\u00a0cm or 13.2\u00a0in.",
+		"L: “about 345” is not a number for “Bottom-bracket height”. Write a number, with a unit if you " +
+			"like: 335\u00a0mm, 33.5\u00a0cm or 13.2\u00a0in.",
 	}, "\n"), said(c.Passed))
 	require.Len(t, c.Rows, 2)
 	assert.Equal(t, map[string]float64{"reach": 430, "stack": 612, "head-angle": 64.5, "seat-angle": 76.5,
-		"seat-tube-length": 400, "seat-tube-angle": 70, "bb-drop": 32, "bb-height": 345, "front-rim": 584, "rear-rim": 584, "fork-travel": 150}, cellsOf(c.Rows[0]))
+		"seat-tube-length": 400, "seat-tube-angle": 70, "bb-drop": 32, "bb-height": 345, "front-rim": 584,
+		"rear-rim": 584, "fork-travel": 150}, cellsOf(c.Rows[0]))
 	assert.Equal(t, map[string]float64{"reach": 480, "stack": 640, "head-angle": 64.5, "seat-angle": 77,
 		"seat-tube-length": 450, "bb-drop": 32, "front-rim": 622, "rear-rim": 584, "fork-travel": 150},
 		cellsOf(c.Rows[1]))
 	assert.Equal(t, "Read 2: S and L. Of each: Reach, Stack, Head angle, Effective seat angle, Seat tube's own angle, "+
-		"Seat tube, Stand-over, Bottom-bracket drop, Bottom-bracket height, Front rim, Rear rim and Fork travel.", c.Summary().Say(nil))
+		"Seat tube, Stand-over, Bottom-bracket drop, Bottom-bracket height, Front rim, Rear rim and Fork travel.",
+		c.Summary().Say(nil))
 	require.Len(t, c.Columns, 15) // the names, and a head for each line but the first two and "Weight"
 	assert.Equal(t, "HTA", c.Columns[3].Head)
 	assert.Equal(t, []*measure.Quantity{measure.HeadAngle}, c.Columns[3].As)
@@ -196,7 +199,8 @@ func TestANegativeDropIsSaid(t *testing.T) {
 	c := measure.Sizes.Table.Chart(measure.Sizes, "Size\tReach (mm)\tStack\tHTA\tSA\tST\tBB drop\n"+
 		"M\t455\t620\t64\t77\t420\t-20", nil)
 	assert.Equal(t, -20.0, cellsOf(c.Rows[0])["bb-drop"])
-	assert.Equal(t, "“Bottom-bracket drop” below zero is read as above the axles. Leave the minus out if it lies below.", said(c.Passed))
+	assert.Equal(t, "“Bottom-bracket drop” below zero is read as above the axles. Leave the minus out if it lies "+
+		"below.", said(c.Passed))
 }
 
 // Where cells may have slipped sideways, the line is left out rather than guessed.
@@ -204,7 +208,8 @@ func TestACellThatLeftNoTraceCostsItsLine(t *testing.T) {
 	c := measure.Sizes.Table.Chart(measure.Sizes, "Size     S    M    L\nReach    430  455  480\n"+
 		"Stack    612  625  640\n"+
 		"HTA      64   64   64\nSA       76   76   77\nST       400  420  450\nStandover  700    715\n", nil)
-	assert.Equal(t, "Line 7 has 3 cells, where the chart has 4. Tabs or semicolons between the cells leave no doubt.", said(c.Unread))
+	assert.Equal(t, "Line 7 has 3 cells, where the chart has 4. Tabs or semicolons between "+
+		"the cells leave no doubt.", said(c.Unread))
 	require.Len(t, c.Rows, 3)
 	assert.NotContains(t, cellsOf(c.Rows[0]), "stand-over")
 	c = measure.Sizes.Table.Chart(measure.Sizes, "Size,Reach,Stack,HTA\nM,455,620,64,5", nil)
