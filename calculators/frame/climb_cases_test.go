@@ -434,6 +434,11 @@ func TestRollingFreelyShiftsNothing(t *testing.T) {
 		assert.InDelta(t, c.sunk.head-at.bike.head, calctest.Value(r, slopeTip), 1e-4)
 		assert.InDelta(t, calctest.Value(r, levelLoad), calctest.Value(r, frontLoad), 0.1)
 		assert.Contains(t, r.At(frontLoad).Meaning.Say(nil), "as on level ground")
+		for _, m := range r.Figure.Marks { // the weight's line stands square to the ground
+			if m, ok := m.(drawing.Line); ok && m.Role == drawing.Hot {
+				assert.InDelta(t, m.Points[0].X, m.Points[1].X, 1e-9)
+			}
+		}
 	}
 	// Nothing is advised that moves a rider back on a descent.
 	down := calctest.Answer(t, Climb(), climbTyped(33)+"grade=-30±0")
