@@ -191,14 +191,9 @@ func footPlates() []Plate {
 	q.Spans = q.Spans[:2]
 	toes := part(measure.ToeOut, standing, Tilt, spot("straight ahead from the heel", 0, 0), spot("the line through the second toe", 255, 22), 270)
 	toes.Spans[0].Against = straightAhead
-	arms := part(measure.ArmSetIn, rearAbove, LevelWay, spot("a straightedge along the crank’s outer face at the pedal", 88, 0), spot("the arm’s outer face at the crank axle", 70, 0), -60)
-	arms.Spans = append(arms.Spans, Span{From: spot("the straightedge", 88, 190), To: spot("its other end", 88, -40), Way: Straight, Label: "straightedge"})
 	return []Plate{
 		q,
 		part(measure.FootOffset, cranks, LevelWay, arm, spot("the middle of the shoe", 148, -158), -70),
-		arms,
-		part(measure.StayWidth, rearAbove, LevelWay, spot("one stay’s outer face, where the heel passes", -63, -180), spot("the other’s", 63, -180), 0),
-		part(measure.RearEndWidth, rearAbove, LevelWay, spot("the outermost part on one side", -106, -437), spot("the same distance on the other", 106, -437), -110),
 		part(measure.PedalWidth, cranks, LevelWay, arm, spot("the pedal’s outermost edge", 200, -170), -70),
 		part(measure.PedalThickness, pedalAlone, UprightWay, bodyLow, spot("its upper face", 192, -160), -60),
 		part(measure.PedalHeight, pedalAlone, UprightWay, spot("the middle of the spindle", 122, -170), face, -120),
@@ -211,26 +206,6 @@ func footPlates() []Plate {
 		toes,
 	}
 }
-
-// rearAbove is the bike behind the cranks from above, its front upwards, drawn by eye.
-var rearAbove = Scenery{Name: "Cranks, stays and rear wheel from above, the bike’s front upwards",
-	Frame: func(Build) (low, high Point) { return Point{X: -330, Y: -540}, Point{X: 330, Y: 190} }, Marks: func(Build) (m []drawing.Mark) {
-		for _, side := range [2]float64{-1, 1} {
-			at := func(x, y float64) Point { return Point{X: side * x, Y: y} }
-			m = append(m,
-				drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(28, -20), B: at(54, -180), Ra: 10, Rb: 9},
-				drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(54, -180), B: at(74, -437), Ra: 9, Rb: 12})
-		}
-		arm := func(x, y float64) drawing.Mark {
-			return drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 0.75 * x}, B: Point{X: x, Y: y}, Ra: 10, Rb: 8}
-		}
-		tube := func(a, b Point, half float64) drawing.Mark {
-			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: a, B: b, Ra: half, Rb: half}
-		}
-		return append(m, tube(Point{Y: -100}, Point{Y: -520}, 29), tube(Point{X: -86, Y: -437}, Point{X: 86, Y: -437}, 9),
-			tube(Point{X: 86, Y: -452}, Point{X: 98, Y: -400}, 8), tube(Point{X: -62}, Point{X: 62}, 9), tube(Point{X: -40}, Point{X: 40}, 22),
-			arm(80, 170), arm(-80, -170))
-	}}
 
 // The foot of the plates from above, mm.
 var drawnSole = Sole{Length: 266, Inner: 195}
