@@ -9,7 +9,7 @@ var (
 		Open:    "Rather not say",
 		Choices: []Choice{{"f", "Woman"}, {"m", "Man"}}}
 	Growing = &Quantity{Key: "growing", Label: "Still growing", Unit: One, High: 1, Most: 1,
-		How: Instruction{Text: "Say whether the rider is still growing. Lengths then have to be measured again every three months."},
+		How:     Instruction{Text: "Say whether the rider is still growing. Lengths then have to be measured again every three months."},
 		Choices: []Choice{{"no", "No"}, {"yes", "Yes"}}}
 	Pedals = &Quantity{Key: "pedals", Label: "Pedals", Unit: One, High: 1, Most: 1,
 		How: Instruction{

@@ -10,12 +10,6 @@ import (
 	"plumbline/calculators/calctest"
 )
 
-// column returns the numbers of a table's column at full precision, in base units.
-func column(t *testing.T, r *calculators.Result, table, name string) []float64 {
-	t.Helper()
-	return calctest.Numbers(t, r, table, name)
-}
-
 // cells holds a column of a table to values, at full precision.
 func cells(t *testing.T, c *calculators.Calculator, typed, table, name string, within float64, want ...float64) {
 	t.Helper()
