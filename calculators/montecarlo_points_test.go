@@ -28,7 +28,7 @@ var morePoints = map[string][]string{
 	},
 	"knee-bend": {
 		"inseam=720±4 trochanter-height=779±5 saddle-height=625±2 crank-length=165 pedals=flat knee-reading=36±2 knee-read=moving sex=f",
-		"inseam=905±5 trochanter-height=965±6 saddle-height=795±2 crank-length=175 seat-angle=77±0.3 trunk-angle=50±2",
+		"inseam=905±5 trochanter-height=965±6 saddle-height=795±2 crank-length=175 seat-angle=77±0.3 seated-trunk=50±2",
 	},
 	"saddle-setback": {
 		"saddle-height=640±2 seat-angle=75 inseam=730±4 sex=f nose-setback=-10±3 saddle-nose=145±2 new-saddle-setback=150",
@@ -39,7 +39,7 @@ var morePoints = map[string][]string{
 		"saddle-height=820±2 seat-tube-length=460±1 saddle-stack=45±1 travel-post=210 post-length=560±1 free-depth=290±2 insertion-post=120 insertion-frame=130 post-collar=25±1 post-head=25±1 post-actuator=30±1",
 	},
 	"pedal-change": {
-		"inseam=791 sex=m pedals=flat saddle-height=690",
+		"inseam=791 sex=m pedals=flat new-pedals=clip saddle-height=690",
 		"inseam=905±5 trochanter-height=965±6 pedals=clip pedal-height=14 sole-height=9 cleat-behind-ball=6 new-pedals=clip new-pedal-height=11 new-sole-height=17 new-cleat-behind-ball=18 saddle-height=790±2 saddle-setback=190 crank-length=175",
 	},
 	"foot-angle": {

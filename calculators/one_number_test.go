@@ -47,9 +47,10 @@ func exampleRecord() map[string]string {
 	return all
 }
 
-// tried are examples that are no part of the rider: what one calculator tries out, or a
-// tape's own reading of what a chart has.
-var tried = map[*measure.Quantity]bool{measure.Wanted: true, measure.Grade: true}
+// tried are examples that are no part of the rider: what one calculator tries out. The new
+// bike is the next size in size-trial, and another bike in same-position.
+var tried = map[*measure.Quantity]bool{measure.Wanted: true, measure.Grade: true, measure.NewReach: true,
+	measure.NewStack: true, measure.NewHeadAngle: true, measure.NewSeatAngle: true}
 
 // TestOneExample: the worked examples are one rider on one bike.
 func TestOneExample(t *testing.T) {

@@ -32,7 +32,9 @@ func TestOnePostOneNumber(t *testing.T) {
 		for _, name := range []string{"insertion", "over-post", "over-frame"} {
 			a, b := numberNamed(t, depth, name), numberNamed(t, dropper, name)
 			require.Equal(t, a.Value, b.Value, name)
-			require.InDelta(t, float64(a.Uncertainty), float64(b.Uncertainty), 1e-9, name)
+			// A post that just stands on its collar has a bent answer, whose ± is simulated.
+			// 256 draws leave an error of 5 % in each of the two (calculators/uncertainty).
+			require.InEpsilon(t, float64(a.Uncertainty), float64(b.Uncertainty), 0.15, name)
 		}
 	})
 }

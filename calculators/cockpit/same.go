@@ -15,6 +15,8 @@ import (
 // do on the old one, seen from the bottom bracket.
 func Same() *calculators.Calculator {
 	pedal := fit.Exact(fit.AllFolded(fit.PedalInputs("")))
+	newPedal := fit.AllFolded(fit.NewPedalInputs(""))
+	newPedal[0].Optional = true // the old pedals move over where nobody names others
 	return &calculators.Calculator{
 		Name: "same-position", Section: calculators.Cockpit,
 		Title: "Carry your fit", Question: "How do you put the same position on another bike?",
@@ -39,8 +41,7 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.NewSeatTubeAngle, Optional: true},
 			{Quantity: measure.NewSeatAngleHeight, Optional: true, Folded: true},
 			{Quantity: measure.NewCrankLength, Example: "165", Assume: sameAs(measure.CrankLength)},
-			{Quantity: measure.NewPedalHeight, Folded: true, Assume: sameAs(measure.PedalHeight)},
-			{Quantity: measure.NewSoleHeight, Folded: true, Assume: sameAs(measure.SoleHeight)},
+			newPedal[0], newPedal[1], newPedal[2],
 			{Quantity: measure.NewPostOffset, Example: "0",
 				Assume: calculators.Fixed(0, 0, "as most recent posts are made")},
 			{Quantity: measure.NewBarRise, Example: "30", Assume: calculators.Fixed(30, 0, "a usual trail bar")},

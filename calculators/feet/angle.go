@@ -14,6 +14,7 @@ import (
 // FootAngle answers how far the cleats turn for the feet's own angles, and what room
 // the heels then have.
 func FootAngle() *calculators.Calculator {
+	pedal := fit.AllFolded(fit.PedalInputs(""))
 	return &calculators.Calculator{
 		Name: "foot-angle", Section: calculators.Feet,
 		Title:    "Rotation and float",
@@ -27,18 +28,15 @@ func FootAngle() *calculators.Calculator {
 			{Quantity: measure.PedalFloat, Example: "6", Assume: calculators.Fixed(6, 1.5, "usual for a trail pedal")},
 			{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
 			{Quantity: measure.FootLength, Example: "262", Assume: anyFoot},
-			{Quantity: measure.CrankLength, Example: "170",
-				Assume: calculators.Fixed(170, 2.5, "the length most adult bikes are sold with")},
-			{Quantity: measure.QFactor, Example: "174", Assume: calculators.Fixed(174, 5, "usual on a mountain bike")},
+			fit.CrankInput("170"),
+			{Quantity: measure.QFactor, Example: "174", Assume: fit.UsualQFactor.Assume},
 			{Quantity: measure.ArmSetIn, Folded: true, Assume: calculators.Fixed(8, 4, "usual for a mountain-bike crank")},
 			{Quantity: measure.StayWidth, Folded: true, Assume: calculators.Fixed(120, 8,
 				"usual for a trail bike with a wide tyre")},
 			{Quantity: measure.RearEndWidth, Folded: true,
 				Assume: calculators.Fixed(180, 8, "usual for a wide rear hub, with frame and gear mechanism")},
-			{Quantity: measure.Chainstay, Example: "437", Folded: true, Assume: calculators.Fixed(437, 8,
-				"usual on a trail bike")},
-			{Quantity: measure.CleatBehindBall, Folded: true, Assume: calculators.Fixed(8, 6,
-				"about the middle of the usual window")},
+			{Quantity: measure.Chainstay, Example: "437", Folded: true, Assume: fit.UsualChainstay.Assume},
+			pedal[0], pedal[3],
 			{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5, "usual for a riding shoe")},
 			fit.Folded(fit.SexInput("")),
 		},

@@ -35,8 +35,8 @@ var (
 		stays: 131, axle: 187, chainstay: 431, behindBall: 12, cup: 5}
 	// What nobody gave is usual: common practice, and the middle of the survey for both
 	// sexes, a foot of (246.2931 + 271.16)/2 mm and its ball at the mean of 73.92 and 74.10 %.
-	usualLeft = sideBySide{own: 6, cleat: 0, float: 6, offset: 56, share: 0.7401, crank: 170, q: 174, setIn: 8,
-		stays: 120, axle: 180, chainstay: 437, behindBall: 8, cup: 4}
+	usualLeft = sideBySide{own: 6, cleat: 0, float: 6, offset: 56, share: 0.7401, crank: 170, q: 175, setIn: 8,
+		stays: 120, axle: 180, chainstay: 437, behindBall: 0, cup: 4}
 )
 
 func unlikeRight() sideBySide {

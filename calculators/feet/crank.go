@@ -39,7 +39,7 @@ func Crank() *calculators.Calculator {
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
-				{Quantity: measure.SaddleHeight, Example: "736", Assume: neutralHeight},
+				{Quantity: measure.SaddleHeight, Example: "736", Assume: fit.NeutralSaddle},
 				{Quantity: measure.SeatedTrunk, Folded: true, Assume: fit.UsualSeatedTrunk.Assume},
 				{Quantity: measure.ShankLength, Folded: true, Assume: shankFromInseam},
 				{Quantity: measure.ThighLength, Optional: true, Folded: true},
@@ -136,12 +136,6 @@ func LongestForLean(bbHeight, lean, halfThickness, lateral float64) float64 {
 // presentCrank stands in for a crank that nobody has in mind.
 func presentCrank(v calculators.Values) (calculators.Assumption, bool) {
 	return calculators.Assumption{Value: v.Of(measure.CrankLength), From: "so that your present crank is looked at"}, true
-}
-
-// neutralHeight stands in for a saddle that nobody measured.
-func neutralHeight(v calculators.Values) (calculators.Assumption, bool) {
-	s, ok := fit.Seated(v)
-	return calculators.Assumption{Value: s.Neutral(), SD: 10, From: "the leg model’s height for a knee of 35 degrees"}, ok
 }
 
 // shankFromInseam stands in for a lower leg that nobody measured.

@@ -23,16 +23,15 @@ func Pedals() *calculators.Calculator {
 		Question: "What do other pedals or shoes change for your leg, and what do you set?",
 		Scenario: "The test rider, clipped in until now, puts on flat pedals and a thinner shoe.",
 		Inputs: slices.Concat(
-			[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}},
+			[]calculators.Input{fit.GrowingInput(), {Quantity: measure.Inseam, Example: "830"}},
 			fit.PedalInputs("clip"),
 			fit.NewPedalInputs("flat"),
 			[]calculators.Input{
-				{Quantity: measure.SaddleHeight, Example: "735", Assume: neutralHeight},
-				{Quantity: measure.SaddleSetback, Example: "178", Assume: setbackFromAngle},
+				{Quantity: measure.SaddleHeight, Example: "736", Assume: fit.NeutralSaddle},
+				{Quantity: measure.SaddleSetback, Example: "172", Assume: setbackFromAngle},
 				fit.CrankInput("170"),
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
-				{Quantity: measure.TrunkAngle, Folded: true,
-					Assume: calculators.Fixed(60, 5, "usual for seated riding on a trail bike")},
+				{Quantity: measure.SeatedTrunk, Folded: true, Assume: fit.UsualSeatedTrunk.Assume},
 			}),
 		Answers: []*calculators.Output{pedalSaddleChange, pedalSaddleHeight, pedalSetback, footForward, footHigher,
 			kneeIfLeft},
@@ -146,7 +145,7 @@ func solvePedals(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	if !ok {
 		return nil
 	}
-	trunk := v.Of(measure.TrunkAngle)
+	trunk := v.Of(measure.SeatedTrunk)
 	now := setRow(out, pedalRows.now, leg, before, height, trunk)
 	left := setRow(out, pedalRows.left, leg, after, height, trunk)
 	out.Set(kneeIfLeft, left-now)

@@ -18,8 +18,8 @@ const (
 	clipToFlat = "inseam=853±4 trochanter-height=913±5 sex=f crank-length=167.5±0.5 pedals=clip pedal-height=14±1 " +
 		"sole-height=9±2" +
 		" cleat-behind-ball=6±1.5 new-pedals=flat new-pedal-height=11±0.8 new-sole-height=17±1.2 new-cleat-behind-ball=29±4" +
-		" saddle-height=742±3 saddle-setback=187±5 trunk-angle=52±2"
-	flatToClip = "inseam=791 sex=m pedals=flat saddle-height=690"
+		" saddle-height=742±3 saddle-setback=187±5 seated-trunk=52±2"
+	flatToClip = "inseam=791 sex=m pedals=flat new-pedals=clip saddle-height=690"
 )
 
 // swap is a rider with present and new pedals for the independent solve.
@@ -172,11 +172,11 @@ func TestWhatIsSaidOfPedals(t *testing.T) {
 	require.Contains(t, same.At(footHigher).Meaning.Say(nil), "as high as before")
 	require.Contains(t, same.At(kneeIfLeft).Meaning.Say(nil), "Nothing that you could feel")
 
-	few := calctest.Answer(t, Pedals(), "inseam=830")
+	few := calctest.Answer(t, Pedals(), "inseam=830 new-pedals=flat")
 	require.Nil(t, few.At(pedalSaddleHeight).Feeds, "nobody measured the saddle")
 	require.True(t, calctest.Says(few, "Nothing holds a foot on a flat pedal"))
 	require.False(t, calctest.Says(calctest.Answer(t, Pedals(), flatToClip), "Nothing holds a foot on a flat pedal"))
-	_, problems := Pedals().Run(calctest.Pairs("inseam=830 saddle-height=400 saddle-setback=410"), nil)
+	_, problems := Pedals().Run(calctest.Pairs("inseam=830 new-pedals=flat saddle-height=400 saddle-setback=410"), nil)
 	require.Len(t, problems, 1)
 	require.Equal(t, "saddle-setback", problems[0].Input)
 }
@@ -191,7 +191,7 @@ func TestPedalDirections(t *testing.T) {
 			"cleat", 0, 20)
 		more := calctest.Between(t, "more", 1, 10)
 		at := func(p0, s0, c0, p1, s1, c1 float64) *calculators.Result {
-			return calctest.Answer(t, Pedals(), fmt.Sprintf("inseam=%v saddle-height=%v pedal-height=%v sole-height=%v "+
+			return calctest.Answer(t, Pedals(), fmt.Sprintf("new-pedals=flat inseam=%v saddle-height=%v pedal-height=%v sole-height=%v "+
 				"cleat-behind-ball=%v "+
 				"new-pedal-height=%v new-sole-height=%v new-cleat-behind-ball=%v", inseam, height, p0, s0, c0, p1, s1, c1))
 		}

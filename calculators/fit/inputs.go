@@ -41,23 +41,26 @@ func PedalInputs(pedals string) []calculators.Input {
 }
 
 // NewPedalInputs ask the same of the pedals and shoes that take the place of the
-// present ones.
+// present ones. The calculator has to ask for PedalInputs too.
 func NewPedalInputs(pedals string) []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.NewPedals, Example: pedals, Assume: otherPedals},
-		{Quantity: measure.NewPedalHeight, Assume: byPedal(measure.NewPedals, clipPedal, flatPedal)},
-		{Quantity: measure.NewSoleHeight, Assume: byPedal(measure.NewPedals, clipSole, flatSole)},
-		{Quantity: measure.NewCleatBehindBall, Assume: byPedal(measure.NewPedals, clipCleat, flatCleat)},
+		{Quantity: measure.NewPedals, Example: pedals},
+		{Quantity: measure.NewPedalHeight, Assume: byNewPedal(measure.PedalHeight, clipPedal, flatPedal)},
+		{Quantity: measure.NewSoleHeight, Assume: byNewPedal(measure.SoleHeight, clipSole, flatSole)},
+		{Quantity: measure.NewCleatBehindBall, Assume: byNewPedal(measure.CleatBehindBall, clipCleat, flatCleat)},
 	}
 }
 
-// otherPedals assumes the kind of pedal that the reader does not ride now.
-func otherPedals(v calculators.Values) (calculators.Assumption, bool) {
-	other := float64(flat)
-	if v.Is(measure.Pedals, "flat") {
-		other = clipped
+// byNewPedal assumes what is usual for the new kind of pedal where that is another kind
+// than now, and otherwise the present value.
+func byNewPedal(present *measure.Quantity, clip, flat usual) func(calculators.Values) (calculators.Assumption, bool) {
+	usually := byPedal(measure.NewPedals, clip, flat)
+	return func(v calculators.Values) (calculators.Assumption, bool) {
+		if v.Has(measure.NewPedals) && v.Of(measure.NewPedals) != v.Of(measure.Pedals) {
+			return usually(v)
+		}
+		return calculators.Assumption{Value: v.Of(present), From: "as it is now"}, v.Has(present)
 	}
-	return calculators.Assumption{Value: other, From: "the other kind than now"}, true
 }
 
 // clipped and flat are the choices of measure.Pedals.
@@ -103,4 +106,26 @@ func UsualFeet() posture.Setup {
 // SeatAngleInput asks for the effective seat angle.
 func SeatAngleInput(example string) calculators.Input {
 	return calculators.Input{Quantity: measure.SeatAngle, Example: example, Folded: true, Assume: UsualSeatAngle.Assume}
+}
+
+// NeutralSaddle stands in for a saddle height that nobody measured: where the leg
+// model's knee is neutral. Its standard uncertainty of 10 mm is less than half of what the
+// guide's methods differ by. The calculator has to ask for inside leg and sex too, and for
+// the feet; a seat angle that it does not ask for is the usual one. The rider's height is
+// left out, because not every calculator that takes this asks for it.
+func NeutralSaddle(v calculators.Values) (calculators.Assumption, bool) {
+	tape := Measured(v)
+	tape.Stature = 0
+	leg, _, ok := body.NewLeg(tape, Sex(v))
+	setup := Feet(v)
+	setup.SeatAngle = UsualSeatAngle.Value
+	if v.Declares(measure.SeatAngle) && v.Has(measure.SeatAngle) {
+		setup.SeatAngle = v.Of(measure.SeatAngle)
+	}
+	s, fine := posture.NewSeated(leg, setup)
+	if !ok || !fine {
+		return calculators.Assumption{}, false
+	}
+	return calculators.Assumption{Value: s.Neutral(), SD: 10,
+		From: "from your inside leg, for a knee of 35 degrees; saddle-height finds yours"}, true
 }

@@ -29,7 +29,7 @@ func Size() *calculators.Calculator {
 				{Quantity: measure.Sizes, Example: demoSizes},
 				{Quantity: measure.Inseam, Example: "830"}, {Quantity: measure.Stature, Example: "1740"},
 				fit.SexInput(""),
-				{Quantity: measure.SaddleHeight, Example: "736", Assume: saddleOfLeg},
+				{Quantity: measure.SaddleHeight, Example: "736", Assume: fit.NeutralSaddle},
 				{Quantity: measure.GripX, Example: "442", Optional: true},
 				{Quantity: measure.GripY, Example: "715", Optional: true},
 			},
@@ -61,25 +61,6 @@ func Size() *calculators.Calculator {
 		Solve:    solveSize,
 		Explain:  explainSize,
 	}
-}
-
-// usualSeatLine is the direction of the seat line for a saddle height that nobody
-// measured, degrees, and saddleOfLegSD what that leaves open, mm: the guide's methods
-// differ by more than twice as much.
-const usualSeatLine, saddleOfLegSD = 76.5, 10
-
-// saddleOfLeg stands in for the saddle height of a rider without a bike: where the leg
-// model's knee is neutral.
-func saddleOfLeg(v calculators.Values) (calculators.Assumption, bool) {
-	leg, ok := fit.Leg(v)
-	feet := fit.Feet(v)
-	feet.SeatAngle = usualSeatLine
-	rider, fine := posture.NewSeated(leg, feet)
-	if !ok || !fine {
-		return calculators.Assumption{}, false
-	}
-	return calculators.Assumption{Value: rider.Neutral(), SD: saddleOfLegSD,
-		From: "from your inside leg, because you have no bike to measure it on; saddle-height finds yours"}, true
 }
 
 // What it answers, of the size whose grips lie nearest to the reader's.

@@ -224,13 +224,14 @@ func TestHalfAPlaceIsNone(t *testing.T) {
 
 // TestARiderWithoutABike: no saddle height and no grips. The saddle then stands where the
 // tests' own rider, ankle at the bottom of the stroke and hip 19 mm above the saddle, bends
-// the knee by 35 degrees on a seat line of 76.5; the sizes are still told apart, and nothing
-// is called the nearest.
+// the knee by 35 degrees on the usual seat line of 76; the sizes are still told apart, and
+// nothing is called the nearest. Foot and ankle follow the height that goes with the inside
+// leg, by the line for men in ANSUR II (Gordon et al. 2014): 841 = 0.582075·height − 176.319.
 func TestARiderWithoutABike(t *testing.T) {
-	who := rider{stature: 1779, inseam: 841, trochanter: 887, crank: 172.5, pedal: 14, sole: 11, cleat: 7}
-	ankle := who.ankleAt(vec{who.crank * math.Cos(rad(76.5)), -who.crank * math.Sin(rad(76.5))}, 20-12*math.Sin(rad(90+76.5-20)))
+	who := rider{stature: (841 + 176.319) / 0.582075, inseam: 841, trochanter: 887, crank: 172.5, pedal: 14, sole: 11, cleat: 7}
+	ankle := who.ankleAt(vec{who.crank * math.Cos(rad(76)), -who.crank * math.Sin(rad(76))}, 20-12*math.Sin(rad(90+76-20)))
 	neutral := root(200, 1400, func(h float64) float64 {
-		return towards(180-76.5).times(h).plus(vec{0, 19}).minus(ankle).length() - spans(who.thigh(), who.shank(), 35)
+		return towards(180-76).times(h).plus(vec{0, 19}).minus(ankle).length() - spans(who.thigh(), who.shank(), 35)
 	})
 	r := calctest.Answer(t, Size(), twoSizes+" sex=m stature=1779 inseam=841 trochanter-height=887 crank-length=172.5 "+
 		"pedal-height=14 sole-height=11 cleat-behind-ball=7").Complete()

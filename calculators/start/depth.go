@@ -16,7 +16,7 @@ func Depth() *calculators.Calculator {
 		Title: "Post in the frame", Question: "How much of your post is inside the frame, and how much higher may it go?",
 		Scenario: "The test rider on the test bike, with the post that is on the bench in the dropper chapter.",
 		Inputs: append([]calculators.Input{
-			{Quantity: measure.SaddleHeight, Example: "735"},
+			{Quantity: measure.SaddleHeight, Example: "736"},
 			{Quantity: measure.SeatTubeLength, Example: "420"},
 			fit.SaddleStackInput("48"),
 			{Quantity: measure.PostLength, Example: "490"},

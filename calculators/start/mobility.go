@@ -21,9 +21,10 @@ func Mobility() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "mobility", Section: calculators.Start,
 		Title: "How far your joints move", Question: "Are your ankles, hips and hamstrings as supple as most, and does it matter?",
-		Scenario: "The test rider, a man with stiff hamstrings, tested at home with a helper.",
+		Scenario: "The test rider, with stiff hamstrings, tested at home with a helper.",
 		Inputs: []calculators.Input{
-			one(measure.KneeShortLeft, "46"), one(measure.KneeShortRight, "43"), fit.SexInput("m"),
+			fit.GrowingInput(),
+			one(measure.KneeShortLeft, "46"), one(measure.KneeShortRight, "43"), fit.SexInput(""),
 			one(measure.LungeLeft, "92"), one(measure.LungeRight, "110"),
 			one(measure.HipBend, "116"), one(measure.SitAndReach, "-40"),
 		},
