@@ -83,8 +83,6 @@ func bikePlates() []Plate {
 		return at.Plus(Point{X: -230, Y: -130}), at.Plus(Point{X: 190, Y: 170})
 	})
 	offset.Spans[0].Label = "Offset"
-	rise := aboveFloor(measure.ScaleRise, frontAxle, -110)
-	rise.Spans[0].Label = "before, and again raised"
 	grips := aboveFloor(measure.GripFloor, gripMiddle, 150)
 	grips.Spans[0].Label = "Grips"
 	seat := aboveFloor(measure.SaddleFloor, saddleTop, 160)
@@ -108,7 +106,6 @@ func bikePlates() []Plate {
 		onBike(measure.RearAxleToHeadTube, Straight, rearAxle, headTop, 0),
 		aboveFloor(measure.FrontAxleHeight, frontAxle, -110),
 		aboveFloor(measure.RearAxleHeight, rearAxle, 110),
-		rise,
 		aboveFloor(measure.FrontRadius, frontAxle, -110),
 		aboveFloor(measure.RearRadius, rearAxle, 110),
 		onBike(measure.SaddleHeight, Straight, crankAxle, saddleTop, 120),

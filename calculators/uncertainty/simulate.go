@@ -8,7 +8,7 @@ import (
 // How a simulation is made. Against 20,000 draws at riders and bikes at the ends of
 // what is usual, 256 draws give U with an error of 5 % (root mean square), 512 of 3 %.
 const (
-	draws   = 256 // sets of errors that are drawn
+	draws   = 512 // sets of errors that are drawn
 	fewest  = 64  // answers below which a simulation tells nothing
 	probes  = 12  // sets of errors that look for bends
 	spread  = 8   // inputs that get an evenly spread sequence each

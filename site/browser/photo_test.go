@@ -483,7 +483,7 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 	}
 	mu.Lock()
 	slices.Sort(asked)
-	if want := []string{"GET bend.js", "GET photo.js", "GET photofile.js"}; !slices.Equal(asked, want) {
+	if want := []string{"GET bend.js", "GET photo.js", "GET photofile.js", "GET plates.js"}; !slices.Equal(asked, want) {
 		t.Errorf("the photo made the page ask for %v", asked)
 	}
 	mu.Unlock()
