@@ -172,3 +172,12 @@ func TestSameComparesAtSagOnlyWithEveryTravel(t *testing.T) {
 		assert.False(t, compares(n), key)
 	}
 }
+
+// TestOtherPedalsOnTheNewBike: flat pedals in place of clips, heights usual (common practice):
+// 736 + (10 + 12) − (15 + 15) = 728. Without a word about new pedals the old ones move over.
+func TestOtherPedalsOnTheNewBike(t *testing.T) {
+	const carried = "saddle-height=736 saddle-setback=172 pedals=clip new-reach=475 new-stack=632 new-head-angle=64.5 new-seat-angle=77.5"
+	assert.InDelta(t, 736, calctest.Value(calctest.Answer(t, Same(), carried), sameHeight), 1e-9)
+	assert.InDelta(t, 728, calctest.Value(calctest.Answer(t, Same(), carried+" new-pedals=flat"), sameHeight), 1e-9)
+	assert.InDelta(t, 736, calctest.Value(calctest.Answer(t, Same(), carried+" new-pedals=clip"), sameHeight), 1e-9)
+}
