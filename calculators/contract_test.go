@@ -196,7 +196,8 @@ func TestUnitsDoNotMatter(t *testing.T) {
 			got, problems := c.Run(typed, in)
 			require.Empty(t, problems, c.Name)
 			for i := range want.Answers {
-				require.InDelta(t, float64(want.Answers[i].Value), float64(got.Answers[i].Value), 1e-6, "%s %s in %s", c.Name, want.Answers[i].Name, units)
+				require.InDelta(t, float64(want.Answers[i].Value), float64(got.Answers[i].Value), 1e-6,
+					"%s %s in %s", c.Name, want.Answers[i].Name, units)
 			}
 		}
 	}

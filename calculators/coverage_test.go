@@ -19,19 +19,30 @@ import (
 // gave what every calculator needs and no more, "all" took a tape to the whole body.
 var corners = struct{ riders, bikes map[string]string }{
 	riders: map[string]string{
-		"short, least": "sex=f inseam=690 stature=1520 mass=48 saddle-height=609 foot-length=225 hand-length=160 hip-width=150 sit-bone-width=125",
-		"short, all": "sex=f inseam=690 stature=1520 mass=48 saddle-height=609 foot-length=225 other-foot=222 hand-length=160 hip-width=150 sit-bone-width=125 " +
-			"trochanter-height=747 trunk-length=450 arm-length=560 shoulder-width=338 thigh-length=340 shank-length=347 finger-length=62 " +
-			"heel-to-ball-inner=165 heel-to-ball-outer=145 toe-out=2 foot-offset=51 push-up-width=640 nose-setback=20 saddle-setback=140 com-forward=430 com-height=980",
-		"tall, least": "sex=m inseam=960 stature=2000 mass=110 saddle-height=848 foot-length=305 hand-length=218 hip-width=192 sit-bone-width=100",
-		"tall, all": "sex=m inseam=960 stature=2000 mass=110 saddle-height=848 foot-length=305 other-foot=303 hand-length=218 hip-width=192 sit-bone-width=100 " +
-			"trochanter-height=1022 trunk-length=605 arm-length=770 shoulder-width=440 thigh-length=470 shank-length=480 finger-length=86 " +
-			"heel-to-ball-inner=225 heel-to-ball-outer=198 toe-out=15 foot-offset=60 push-up-width=850 nose-setback=60 saddle-setback=210 com-forward=480 com-height=1260",
+		"short, least": "sex=f inseam=690 stature=1520 mass=48 saddle-height=609 foot-length=225 hand-length=160 " +
+			"hip-width=150 sit-bone-width=125",
+		"short, all": "sex=f inseam=690 stature=1520 mass=48 saddle-height=609 foot-length=225 other-foot=222 " +
+			"hand-length=160 hip-width=150 sit-bone-width=125 " +
+			"trochanter-height=747 trunk-length=450 arm-length=560 shoulder-width=338 thigh-length=340 " +
+			"shank-length=347 finger-length=62 " +
+			"heel-to-ball-inner=165 heel-to-ball-outer=145 toe-out=2 foot-offset=51 push-up-width=640 " +
+			"nose-setback=20 saddle-setback=140 com-forward=430 com-height=980",
+		"tall, least": "sex=m inseam=960 stature=2000 mass=110 saddle-height=848 foot-length=305 hand-length=218 " +
+			"hip-width=192 sit-bone-width=100",
+		"tall, all": "sex=m inseam=960 stature=2000 mass=110 saddle-height=848 foot-length=305 other-foot=303 " +
+			"hand-length=218 hip-width=192 sit-bone-width=100 " +
+			"trochanter-height=1022 trunk-length=605 arm-length=770 shoulder-width=440 thigh-length=470 " +
+			"shank-length=480 finger-length=86 " +
+			"heel-to-ball-inner=225 heel-to-ball-outer=198 toe-out=15 foot-offset=60 push-up-width=850 " +
+			"nose-setback=60 saddle-setback=210 com-forward=480 com-height=1260",
 	},
 	bikes: map[string]string{
-		"short travel, narrow": "reach=425 stack=595 head-angle=68.3 seat-angle=74.2 chainstay=427 bb-drop=58 fork-offset=44 fork-travel=100 rear-travel=0 sag-rear=0 bar-width=700 bar-rise=5 stem-length=70 stem-angle=-6 " +
+		"short travel, narrow": "reach=425 stack=595 head-angle=68.3 seat-angle=74.2 chainstay=427 bb-drop=58 " +
+			"fork-offset=44 fork-travel=100 rear-travel=0 sag-rear=0 bar-width=700 bar-rise=5 stem-length=70 " +
+			"stem-angle=-6 " +
 			"crank-length=165 grip-x=415 grip-y=655 wheelbase=1125 front-centre=703 pedals=clip grade=25 spacers=5",
-		"long travel, wide": "reach=505 stack=648 head-angle=63.2 seat-angle=78.4 chainstay=452 bb-drop=24 fork-offset=44 fork-travel=180 rear-travel=170 bar-width=810 bar-rise=45 stem-length=35 " +
+		"long travel, wide": "reach=505 stack=648 head-angle=63.2 seat-angle=78.4 chainstay=452 bb-drop=24 " +
+			"fork-offset=44 fork-travel=180 rear-travel=170 bar-width=810 bar-rise=45 stem-length=35 " +
 			"crank-length=175 grip-x=478 grip-y=752 wheelbase=1305 front-centre=855 pedals=flat grade=-20 spacers=30",
 	},
 }

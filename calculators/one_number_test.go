@@ -26,10 +26,13 @@ var wholeRecords = map[string]string{
 	"small woman": "sex=f inseam=700 stature=1520 saddle-height=618 grip-x=395 grip-y=640 reach=405 stack=590 " +
 		"head-angle=65 seat-angle=76 crank-length=160 front-rim=584 bar-width=720 seat-tube-angle=71",
 	"tall man on flats": "sex=m inseam=950 stature=1990 saddle-height=848 grip-x=505 grip-y=770 reach=515 stack=665 " +
-		"head-angle=64.5 seat-angle=77 crank-length=175 pedals=flat bar-width=800 spacers=20 stem-length=40 bar-rise=40",
+		"head-angle=64.5 seat-angle=77 crank-length=175 pedals=flat bar-width=800 spacers=20 stem-length=40 " +
+		"bar-rise=40",
 	"much measured": "sex=m inseam=861 stature=1788 trochanter-height=917 trunk-length=548 arm-length=690 " +
-		"shoulder-width=405 foot-length=270 hand-length=194 saddle-height=762 saddle-setback=181 grip-x=458 grip-y=731 " +
-		"reach=472 stack=634 head-angle=64.9 seat-angle=76.8 chainstay=439 bb-drop=30 fork-offset=44 fork-travel=160 " +
+		"shoulder-width=405 foot-length=270 hand-length=194 saddle-height=762 saddle-setback=181 grip-x=458 " +
+		"grip-y=731 " +
+		"reach=472 stack=634 head-angle=64.9 seat-angle=76.8 chainstay=439 bb-drop=30 fork-offset=44 " +
+		"fork-travel=160 " +
 		"sag-front=21 rear-travel=150 sag-rear=29 pedals=clip pedal-height=13 sole-height=14 cleat-behind-ball=11 " +
 		"crank-length=172.5 bar-width=772 grip-length=128 spacers=18 stem-length=42 bar-rise=34",
 }
@@ -138,7 +141,8 @@ var sameThing = map[string]string{
 // where the calculators that answer them put them, as the page's button writes them.
 func settled(typed []calculators.Pair) []calculators.Pair {
 	typed = slices.DeleteFunc(typed, func(p calculators.Pair) bool {
-		return slices.Contains([]string{"new-crank-length", "grade", "new-saddle-setback", "move-x", "move-y", "feeling"}, p.Key)
+		return slices.Contains([]string{"new-crank-length", "grade", "new-saddle-setback", "move-x", "move-y",
+			"feeling"}, p.Key)
 	})
 	for _, c := range catalog.All() {
 		r, problems := c.Run(asked(c, typed), nil)
@@ -262,7 +266,8 @@ func TestFiguresSayTheCalculatorsNumbers(t *testing.T) {
 	said := strings.ReplaceAll(catalog.Figure("whole-rider").Figure(nil, nil).Description.Say(nil), "\u00a0", " ")
 	numbers := regexp.MustCompile(`the trunk leans ([0-9.]+)°.*the hips lie ([0-9.]+) mm behind the bottom bracket, the elbows bend ([0-9.]+)°`).FindStringSubmatch(said)
 	require.Len(t, numbers, 4, said)
-	for i, k := range []struct{ want, within float64 }{{value(seated, "trunk-angle"), 1}, {value(ready, "hip-behind"), 1.5},
+	for i, k := range []struct{ want, within float64 }{{value(seated, "trunk-angle"), 1}, {value(ready,
+		"hip-behind"), 1.5},
 		{value(ready, "elbow-bend"), 1}} {
 		got, err := strconv.ParseFloat(numbers[i+1], 64)
 		require.NoError(t, err)

@@ -16,11 +16,14 @@ import (
 func TestOnePostOneNumber(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(name string, low, high int) int { return rapid.IntRange(low, high).Draw(t, name) }
-		typed := fmt.Sprintf("saddle-height=%d seat-tube-length=%d post-length=%d travel-post=%d insertion-post=%d insertion-frame=%d",
-			draw("height", 640, 820), draw("tube", 380, 480), draw("length", 300, 600), draw("travel", 0, 220), draw("post", 50, 180),
+		typed := fmt.Sprintf("saddle-height=%d seat-tube-length=%d post-length=%d travel-post=%d insertion-post=%d "+
+			"insertion-frame=%d",
+			draw("height", 640, 820), draw("tube", 380, 480), draw("length", 300, 600), draw("travel", 0,
+				220), draw("post", 50, 180),
 			draw("frame", 50, 180))
 		if rapid.Bool().Draw(t, "parts") {
-			typed += fmt.Sprintf(" saddle-stack=%d post-collar=%d post-head=%d post-actuator=%d", draw("stack", 40, 60),
+			typed += fmt.Sprintf(" saddle-stack=%d post-collar=%d post-head=%d post-actuator=%d", draw("stack",
+				40, 60),
 				draw("collar", 15, 40), draw("head", 15, 40), draw("below", 0, 50))
 		}
 		answer := func(name string) *calculators.Result {

@@ -30,7 +30,8 @@ func TestEndGaugeOfTheGUM(t *testing.T) {
 	length := &calculators.Output{Name: "length", Unit: measure.One}
 	const nominal = 50_000_000 // nm
 	gauge := &calculators.Calculator{
-		Inputs:  []calculators.Input{{Quantity: standard}, {Quantity: d}, {Quantity: dAlpha}, {Quantity: theta}, {Quantity: alpha}, {Quantity: dTheta}},
+		Inputs: []calculators.Input{{Quantity: standard}, {Quantity: d}, {Quantity: dAlpha}, {Quantity: theta},
+			{Quantity: alpha}, {Quantity: dTheta}},
 		Answers: []*calculators.Output{length},
 		Solve: func(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 			l := nominal + v.Of(standard)
@@ -39,7 +40,8 @@ func TestEndGaugeOfTheGUM(t *testing.T) {
 		},
 		Explain: func(calculators.Values, *calculators.Result) {},
 	}
-	r, problems := gauge.Run(pairs("standard=623±25 d=215±9.7 d-alpha=0±0.58 theta=-0.1±0.41 alpha=11.5±1.2 d-theta=0±0.029"), nil)
+	r, problems := gauge.Run(pairs("standard=623±25 d=215±9.7 d-alpha=0±0.58 theta=-0.1±0.41 alpha=11.5±1.2 "+
+		"d-theta=0±0.029"), nil)
 	require.Empty(t, problems)
 	require.InDelta(t, 838, float64(r.Answers[0].Value), 0.5, "50.000 838 mm")
 	require.InDelta(t, 2*31.7, float64(r.Answers[0].Uncertainty), 0.2)
@@ -60,9 +62,10 @@ func TestAssumptionsFollowTheirInputs(t *testing.T) {
 	x, a := number("x"), number("a")
 	y := &calculators.Output{Name: "y", Unit: measure.One}
 	c := &calculators.Calculator{
-		Inputs: []calculators.Input{{Quantity: x}, {Quantity: a, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-			return calculators.Assumption{Value: v.Of(x), SD: 4}, true
-		}}},
+		Inputs: []calculators.Input{{Quantity: x}, {Quantity: a,
+			Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				return calculators.Assumption{Value: v.Of(x), SD: 4}, true
+			}}},
 		Answers: []*calculators.Output{y},
 		Solve: func(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 			out.Set(y, 2*v.Of(x)-v.Of(a))
@@ -148,6 +151,7 @@ func TestAssumptionsThatRestOnEachOtherAreRefused(t *testing.T) {
 			return calculators.Assumption{Value: v.Of(q)}, true
 		}
 	}
-	c := &calculators.Calculator{Inputs: []calculators.Input{{Quantity: a, Assume: as(b)}, {Quantity: b, Assume: as(a)}}}
+	c := &calculators.Calculator{Inputs: []calculators.Input{{Quantity: a, Assume: as(b)}, {Quantity: b,
+		Assume: as(a)}}}
 	require.PanicsWithValue(t, "calculators: what is assumed of a, b rests on itself", func() { c.Run(nil, nil) })
 }

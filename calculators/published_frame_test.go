@@ -232,12 +232,15 @@ var _ = register(rowChecks{
 		offset := geometry.OffsetForTrail(r.num(t, "rF"), 72, r.num(t, "c"))
 		return geometry.Trail(r.num(t, "rF"), 72, offset)
 	},
-	"bench.total_mass":          func(t *testing.T, r publishedRow) any { return benchmark(t, r).Mass },
-	"bench.com_x":               func(t *testing.T, r publishedRow) any { return benchmark(t, r).X },
-	"bench.com_h":               func(t *testing.T, r publishedRow) any { return benchmark(t, r).Y },
-	"bench.front_load_fraction": func(t *testing.T, r publishedRow) any { return benchmarkBalance(t, r).FrontShare(0) },
-	"bench.stoppie_limit_g":     func(t *testing.T, r publishedRow) any { return benchmarkBalance(t, r).PitchOver(0) },
-	"bench.loopout_deg":         func(t *testing.T, r publishedRow) any { return benchmarkBalance(t, r).LoopOut() },
+	"bench.total_mass": func(t *testing.T, r publishedRow) any { return benchmark(t, r).Mass },
+	"bench.com_x":      func(t *testing.T, r publishedRow) any { return benchmark(t, r).X },
+	"bench.com_h":      func(t *testing.T, r publishedRow) any { return benchmark(t, r).Y },
+	"bench.front_load_fraction": func(t *testing.T, r publishedRow) any {
+		return benchmarkBalance(t,
+			r).FrontShare(0)
+	},
+	"bench.stoppie_limit_g": func(t *testing.T, r publishedRow) any { return benchmarkBalance(t, r).PitchOver(0) },
+	"bench.loopout_deg":     func(t *testing.T, r publishedRow) any { return benchmarkBalance(t, r).LoopOut() },
 
 	"measured.": func(t *testing.T, r publishedRow) any {
 		radius := rollout(t, r)

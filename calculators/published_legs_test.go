@@ -47,9 +47,13 @@ var _ = register(rowChecks{
 		near(t, "share of the means", trochanter.Value/inseam.Value, body.TrochanterPerInseam.Of(sex).Value, 0.001)
 		return body.TrochanterPerInseam.Of(sex).Value
 	},
-	"sh-fr14-knee":  func(t *testing.T, _ publishedRow) any { l, h := twoPercent(t); return l.KneeBend - h.KneeBend },
-	"sh-fr14-hip":   func(t *testing.T, _ publishedRow) any { l, h := twoPercent(t); return h.ThighDip - l.ThighDip },
-	"sh-fr14-ankle": func(t *testing.T, _ publishedRow) any { l, h := twoPercent(t); return h.AnkleAngle - l.AnkleAngle },
+	"sh-fr14-knee": func(t *testing.T, _ publishedRow) any { l, h := twoPercent(t); return l.KneeBend - h.KneeBend },
+	"sh-fr14-hip":  func(t *testing.T, _ publishedRow) any { l, h := twoPercent(t); return h.ThighDip - l.ThighDip },
+	"sh-fr14-ankle": func(t *testing.T, _ publishedRow) any {
+		l,
+			h := twoPercent(t)
+		return h.AnkleAngle - l.AnkleAngle
+	},
 	"sh-static-dynamic-knee": func(t *testing.T, _ publishedRow) any {
 		pose, _ := reference(t).AtBottom(reference(t).Neutral())
 		return pose.KneeBend - posture.StaticKnee(pose.KneeBend)
@@ -123,7 +127,8 @@ var _ = register(rowChecks{
 	},
 	"post-min-": func(t *testing.T, r publishedRow) any { return fit.MarkAtLeast(r.num(t, "diameter_mm")) },
 	"post-drop": func(t *testing.T, r publishedRow) any {
-		return fit.TravelForRoom(fit.Exposed(r.num(t, "saddle_height_mm"), r.num(t, "seat_tube_mm"), r.num(t, "saddle_stack_mm")), r.num(t, "hardware_mm"))
+		return fit.TravelForRoom(fit.Exposed(r.num(t, "saddle_height_mm"), r.num(t, "seat_tube_mm"), r.num(t,
+			"saddle_stack_mm")), r.num(t, "hardware_mm"))
 	},
 	"sad-width": func(t *testing.T, r publishedRow) any { return saddle.WidthFor(r.num(t, "ischial_mm")) },
 
@@ -335,8 +340,14 @@ var _ = register(rowChecks{
 		e, _ := body.Inseam.FromStature(r.num(t, "stature_mm"), sexOf(t, r.last("-")))
 		return e.Value
 	},
-	"seg-crotch-ratio-": func(t *testing.T, r publishedRow) any { return body.InseamPerStature.Of(sexOf(t, r.last("-"))).Value },
-	"seg-ball-ratio-":   func(t *testing.T, r publishedRow) any { return body.BallPerFoot.Of(sexOf(t, r.last("-"))).Value },
+	"seg-crotch-ratio-": func(t *testing.T, r publishedRow) any {
+		return body.InseamPerStature.Of(sexOf(t,
+			r.last("-"))).Value
+	},
+	"seg-ball-ratio-": func(t *testing.T, r publishedRow) any {
+		return body.BallPerFoot.Of(sexOf(t,
+			r.last("-"))).Value
+	},
 	"seg-hip-saddle-": func(t *testing.T, r publishedRow) any {
 		sex := sexOf(t, r.last("-"))
 		gap := body.TrochanterHeight.Typical(sex).Value - body.Inseam.Typical(sex).Value
@@ -346,7 +357,10 @@ var _ = register(rowChecks{
 	"seg-deleva-thigh-": deLeva(body.ThighMass),
 	"seg-deleva-shank-": deLeva(body.ShankMass),
 	"seg-deleva-foot-":  deLeva(body.FootMass),
-	"seg-deleva-mass":   func(t *testing.T, r publishedRow) any { return r.num(t, "mass_kg") * body.LegMass(body.Male) },
+	"seg-deleva-mass": func(t *testing.T, r publishedRow) any {
+		return r.num(t,
+			"mass_kg") * body.LegMass(body.Male)
+	},
 })
 
 func deLeva(pair body.SegmentPair) func(*testing.T, publishedRow) any {

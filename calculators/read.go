@@ -16,7 +16,8 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 		inputs = slices.Concat(c.Inputs, c.Unasked)
 	}
 	n := len(inputs)
-	v := Values{inputs: inputs, place: make(map[*measure.Quantity]int, n), x: make([]float64, n), u: make([]float64, n),
+	v := Values{inputs: inputs, place: make(map[*measure.Quantity]int, n), x: make([]float64, n),
+		u:     make([]float64, n),
 		shift: make([]float64, n), state: make([]state, n), tables: make([][]Row, n), asked: len(c.Inputs)}
 	for i := v.asked; i < n; i++ {
 		v.place[inputs[i].Quantity] = i
@@ -29,7 +30,8 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 		p := last(typed, q.Key)
 		if p.Typed == "" {
 			if !c.Inputs[i].Optional && c.Inputs[i].Assume == nil {
-				problems = append(problems, Problem{Input: q.Key, Text: words.Of("{0} is needed.", q.Named()), Needed: true})
+				problems = append(problems, Problem{Input: q.Key, Text: words.Of("{0} is needed.", q.Named()),
+					Needed: true})
 			}
 			continue
 		}
@@ -75,11 +77,13 @@ func (v Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Not
 	}
 	v.x[i], v.u[i] = g.Value, q.SD(g)
 	if !q.Agree(g) {
-		notes = append(notes, Note{Kind: CheckNote, Text: words.Of("The readings of {0} lie {1} apart, where {2} is close enough. The middle one is used; take them again.",
+		notes = append(notes, Note{Kind: CheckNote, Text: words.Of("The readings of {0} lie {1} apart, where {2} "+
+			"is close enough. The middle one is used; take them again.",
 			q.Named(), q.Amount(g.Range()), q.Amount(q.AgreeWithin()))})
 	}
 	if !q.Plausible(g.Value) {
-		notes = append(notes, Note{Kind: CheckNote, Text: words.Of("{0} is unusual for {1}; most lie between {2} and {3}. Measure it again if you are not sure.",
+		notes = append(notes, Note{Kind: CheckNote, Text: words.Of("{0} is unusual for {1}; most lie between {2} "+
+			"and {3}. Measure it again if you are not sure.",
 			q.Amount(g.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High))})
 	}
 	return notes, nil, ""

@@ -88,7 +88,8 @@ func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Res
 			Share: Number(float64(d*d) / effects.Variance[0]), Quantity: in.Quantity, SD: v.u[i]})
 	}
 	for _, i := range effects.Alone {
-		r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.", v.inputs[i].Named())
+		r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.",
+			v.inputs[i].Named())
 	}
 }
 
@@ -100,7 +101,8 @@ func (r *Result) Complete() *Result {
 		if v.state[i] == absent {
 			continue
 		}
-		u := Used{Unit: in.Unit.Symbol, Uncertainty: Number(2 * v.u[i]), Assumed: v.state[i] == assumed, Estimated: v.state[i] == guessed}
+		u := Used{Unit: in.Unit.Symbol, Uncertainty: Number(2 * v.u[i]), Assumed: v.state[i] == assumed,
+			Estimated: v.state[i] == guessed}
 		switch in.Is() {
 		case measure.Number:
 			u.Value = Number(v.x[i])
@@ -119,7 +121,8 @@ func (c *Calculator) noteUnmeasured(v Values, r *Result) {
 	for i, in := range c.Inputs {
 		switch v.state[i] {
 		case guessed:
-			r.Note(CheckNote, "{0} is an estimate, good to ± {1} (95 %), not a measurement. Everything below inherits that; take a tape to it before you trust it.",
+			r.Note(CheckNote, "{0} is an estimate, good to ± {1} (95 %), not a measurement. Everything below "+
+				"inherits that; take a tape to it before you trust it.",
 				in.Named(), measure.Amount{Value: 2 * v.u[i], Unit: in.Unit})
 		case assumed:
 			a, _ := in.Assume(v)
@@ -150,5 +153,6 @@ func assumedText(in Input, v Values, i int, a Assumption) words.Text {
 	if a.SD == 0 {
 		return words.Of("{0} was not given: {1}, {2}.", in.Named(), said, words.Of(a.From))
 	}
-	return words.Of("{0} was not given: {1} ± {2}, {3}.", in.Named(), said, measure.Amount{Value: 2 * a.SD, Unit: in.Unit}, words.Of(a.From))
+	return words.Of("{0} was not given: {1} ± {2}, {3}.", in.Named(), said, measure.Amount{Value: 2 * a.SD,
+		Unit: in.Unit}, words.Of(a.From))
 }

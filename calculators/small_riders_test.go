@@ -60,7 +60,8 @@ func TestNothingIsEstimatedOfASmallRider(t *testing.T) {
 		c := catalog.Named(name)
 		for _, q := range []*measure.Quantity{measure.TrochanterHeight, measure.TrunkLength, measure.ArmLength,
 			measure.ShoulderWidth} {
-			typed := slices.DeleteFunc(asked(c, calctest.Pairs(measuredChild)), func(p calculators.Pair) bool { return p.Key == q.Key })
+			typed := slices.DeleteFunc(asked(c, calctest.Pairs(measuredChild)),
+				func(p calculators.Pair) bool { return p.Key == q.Key })
 			_, problems := c.Run(typed, nil)
 			require.Len(t, problems, 1, "%s without %s", name, q.Key)
 			assert.Equal(t, q.Key, problems[0].Input)

@@ -22,7 +22,8 @@ const (
 	prepareBlock    = "prepare"
 )
 
-var blockKinds = []string{calculatorBlock, figureBlock, cautionBlock, formulaBlock, measureBlock, sheetBlock, symptomsBlock,
+var blockKinds = []string{calculatorBlock, figureBlock, cautionBlock, formulaBlock, measureBlock, sheetBlock,
+	symptomsBlock,
 	prepareBlock}
 
 // nameless tells whether blocks of a kind take no name.

@@ -106,7 +106,8 @@ func TestOwnWordsAreFound(t *testing.T) {
 	}
 	assert.Equal(t, []string{"inseam"}, ownWords(page("## Measure your leg\n\n1. **Inside leg.** Pull a book up.\n")))
 	assert.Equal(t, []string{"chainstay"}, ownWords(page("## Measure\n\n### Chainstay\n\nFrom axle to axle.\n")))
-	assert.Empty(t, ownWords(page("## Measure\n\n**Inside leg.** See below.\n\n```measure inseam\n```\n")), "the block is there")
+	assert.Empty(t, ownWords(page("## Measure\n\n**Inside leg.** See below.\n\n```measure inseam\n```\n")),
+		"the block is there")
 	assert.Empty(t, ownWords(page("## Set it\n\n- **Chainstay:** leave it.\n")), "not under a heading on measuring")
 }
 
@@ -134,8 +135,10 @@ func TestMistakesInAMeasureBlock(t *testing.T) {
 		"## M\n\n```measure inseam\nlines\n```\n":                 "a measure block takes no lines",
 		"## M\n\n[x](#measure-stature)\n\n```measure inseam\n```": "has no heading “#measure-stature”",
 	} {
-		own := fstest.MapFS{"saddle/tilt.md": {Data: []byte("---\ntitle: Seat\nnav: Seat\nquestion: Where?\nsummary: Here.\n---\n\n" + text)}}
+		own := fstest.MapFS{"saddle/tilt.md": {Data: []byte("---\ntitle: Seat\nnav: Seat\nquestion: " +
+			"Where?\nsummary: Here.\n---\n\n" + text)}}
 		_, bad := loadFS(content.Files, own, "", everything(), nil)
-		assert.True(t, slices.ContainsFunc(bad, func(m Mistake) bool { return strings.Contains(m.What, what) }), "%q: %s", text, lines(bad))
+		assert.True(t, slices.ContainsFunc(bad, func(m Mistake) bool { return strings.Contains(m.What, what) }),
+			"%q: %s", text, lines(bad))
 	}
 }

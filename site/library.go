@@ -99,7 +99,8 @@ func (b *library) readSources(from source) []Mistake {
 				s.DOI = v
 			case "url":
 				if s.URL = v; !strings.HasPrefix(v, "https://") {
-					y.mistake(e.value.GetToken(), "“"+v+"” is no address that a page may link to", "begin it with https://")
+					y.mistake(e.value.GetToken(), "“"+v+"” is no address that a page may link to",
+						"begin it with https://")
 				}
 			case "strength":
 				if s.Strength = literature.Strength(v); !slices.Contains(strengths(), v) {

@@ -50,7 +50,8 @@ func (g *Guide) fillGlossary(v *view) {
 // earlier ones are the more general), from the kind of work that
 // bears most weight to the one that bears least, and unread works last in each.
 func (g *Guide) fillSources(v *view) {
-	v.Title, v.Summary = "Sources", "Every source that a chapter or a calculator of this guide rests on, and how much of it was read."
+	v.Title, v.Summary = "Sources", "Every source that a chapter or a calculator of this guide rests on, and how "+
+		"much of it was read."
 	cited := map[string][]*guidePage{}
 	for _, p := range g.pages {
 		for _, key := range g.used(p) {
@@ -106,7 +107,8 @@ func strongerFirst(a, b sourceView) int {
 		return 0
 	}
 	return cmp.Or(cmp.Compare(weight(a), weight(b)), cmp.Compare(unread(a), unread(b)),
-		cmp.Compare(strings.ToLower(a.Authors), strings.ToLower(b.Authors)), cmp.Compare(a.Year, b.Year), cmp.Compare(a.Key, b.Key))
+		cmp.Compare(strings.ToLower(a.Authors), strings.ToLower(b.Authors)), cmp.Compare(a.Year,
+			b.Year), cmp.Compare(a.Key, b.Key))
 }
 
 func (g *Guide) fillFind(v *view) {

@@ -137,7 +137,8 @@ func TestExtrapolationIsSaid(t *testing.T) {
 		want    bool
 	}{
 		{1499, body.Unknown, true}, {1500, body.Female, false}, {1599, body.Male, true},
-		{1600, body.Male, false}, {1950, body.Unknown, false}, {1951, body.Female, true}, {math.NaN(), body.Male, true},
+		{1600, body.Male, false}, {1950, body.Unknown, false}, {1951, body.Female, true}, {math.NaN(), body.Male,
+			true},
 	} {
 		if got := body.Extrapolates(test.stature, test.sex); got != test.want {
 			t.Errorf("%v, %v: %v", test.stature, test.sex, got)

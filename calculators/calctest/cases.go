@@ -103,7 +103,8 @@ func (w Want) compareCell(t *testing.T, r *calculators.Result, k Case) {
 			continue
 		}
 		x, ok := number(table.Rows[w.row][at])
-		require.True(t, ok, "%s, row %d, %s holds no number: %s", w.table, w.row, w.column, table.Rows[w.row][at].Say(nil))
+		require.True(t, ok, "%s, row %d, %s holds no number: %s", w.table, w.row, w.column,
+			table.Rows[w.row][at].Say(nil))
 		near(t, fmt.Sprintf("%s, row %d, %s", w.table, w.row, w.column), x, w, k)
 		return
 	}
@@ -112,7 +113,8 @@ func (w Want) compareCell(t *testing.T, r *calculators.Result, k Case) {
 
 func near(t *testing.T, what string, got float64, w Want, k Case) {
 	t.Helper()
-	assert.True(t, math.Abs(got-w.value) <= w.within, "%s is %v, not %v ± %v: %s (%s)", what, got, w.value, w.within, k.Typed, k.Source)
+	assert.True(t, math.Abs(got-w.value) <= w.within, "%s is %v, not %v ± %v: %s (%s)", what, got, w.value,
+		w.within, k.Typed, k.Source)
 }
 
 // numericColumns names the columns of a result that hold numbers.

@@ -44,6 +44,7 @@ var (
 
 // All returns every caution, for the pages. The engine never calls it.
 func All() []*Caution {
-	return []*Caution{PostInsertion, Torque, FirstRide, Pain, Growing, Clinician, Numbness, Emergency, ForkAndWheels, AirSpring, SteadyBike,
+	return []*Caution{PostInsertion, Torque, FirstRide, Pain, Growing, Clinician, Numbness, Emergency,
+		ForkAndWheels, AirSpring, SteadyBike,
 		SteererAndStem, HoseCheck, CarbonParts, BrakeCheck, NoWayBack, ClipRelease, PedalThread}
 }

@@ -155,7 +155,8 @@ func propagates(t *testing.T, c *calculators.Calculator, record numbers, choices
 			// test is the judge there.
 			within = max(within, 0.25*2*math.Sqrt(variance[o]))
 		}
-		assert.InDelta(t, 2*math.Sqrt(variance[o]), float64(r.At(o).Uncertainty), within, "%s: ± of %s", c.Name, o.Name)
+		assert.InDelta(t, 2*math.Sqrt(variance[o]), float64(r.At(o).Uncertainty), within, "%s: ± of %s", c.Name,
+			o.Name)
 	}
 }
 

@@ -66,7 +66,8 @@ func said(r *calculators.Result) string {
 // solve (rows cockpit.grip and cockpit.eff_tt_at_bar_height of the frame's check
 // values).
 func TestGripsStandWhereThePublishedOnesDo(t *testing.T) {
-	const frame = "reach=475 stack=630 head-angle=65 seat-angle=77 headset-height=5 spacers=5 stem-clamp-height=40 stem-length=50 stem-angle=0 bar-rise=20 bar-sweep=35 bar-roll=5"
+	const frame = "reach=475 stack=630 head-angle=65 seat-angle=77 headset-height=5 spacers=5 stem-clamp-height=40 " +
+		"stem-length=50 stem-angle=0 bar-rise=20 bar-sweep=35 bar-roll=5"
 	r := run(t, Grip(), frame)
 	assert.InDelta(t, 474.513142, value(r, gripX), 1e-6)
 	assert.InDelta(t, 701.294492, value(r, gripY), 1e-6)
@@ -354,7 +355,8 @@ func TestTheSameBikeKeepsItsPosition(t *testing.T) {
 	assert.Equal(t, "0.0 mm", strings.ReplaceAll(first[4].Say(nil), "\u00a0", " "))
 	// A crank 5 mm shorter puts the saddle 5 mm up, a sole 3 mm thicker 3 mm more:
 	// the spindle-to-saddle distance, plus what stands on the spindle, is kept.
-	other := run(t, Same(), "crank-length=170 new-crank-length=165 sole-height=15 new-sole-height=18 pedal-height=15 new-pedal-height=15")
+	other := run(t, Same(), "crank-length=170 new-crank-length=165 sole-height=15 new-sole-height=18 "+
+		"pedal-height=15 new-pedal-height=15")
 	assert.InDelta(t, 736+5+3, value(other, sameHeight), 1e-9)
 	// What rails cannot do is said.
 	assert.Contains(t, said(run(t, Same(), "new-seat-angle=81")), "More than rails have")

@@ -109,7 +109,8 @@ func TestGripNumbers(t *testing.T) {
 	// frame's check values): at the bar, 678.320 mm up, the axis has lost 48.320·cot 65°
 	// of 475 mm, and the seat line is 678.320·cot 77° behind.
 	published := calctest.Case{Source: "testdata/published/checks-frame.json",
-		Typed: "reach=475 stack=630 head-angle=65 seat-angle=77 headset-height=5 spacers=5 stem-clamp-height=40 stem-length=50 stem-angle=0 bar-rise=20 bar-sweep=35 bar-roll=5",
+		Typed: "reach=475 stack=630 head-angle=65 seat-angle=77 headset-height=5 spacers=5 stem-clamp-height=40 " +
+			"stem-length=50 stem-angle=0 bar-rise=20 bar-sweep=35 bar-roll=5",
 		Want: []calctest.Want{calctest.Is(gripX, 474.513142, 1e-6), calctest.Is(gripY, 701.294492, 1e-6),
 			calctest.Is(reachAtBar, 475-48.320147/2.144506921, 1e-5),
 			calctest.Is(roomAtBar, 475-48.320147/2.144506921+678.320147/4.331475874, 1e-5)}}

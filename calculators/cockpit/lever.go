@@ -80,8 +80,9 @@ var (
 
 // What stands behind it.
 var (
-	forearmStanding = &calculators.Output{Name: "forearm-standing", Label: "Forearm, standing ready", Unit: measure.Deg}
-	forearmSeated   = &calculators.Output{Name: "forearm-seated", Label: "Forearm, seated", Unit: measure.Deg}
+	forearmStanding = &calculators.Output{Name: "forearm-standing", Label: "Forearm, standing ready",
+		Unit: measure.Deg}
+	forearmSeated = &calculators.Output{Name: "forearm-seated", Label: "Forearm, seated", Unit: measure.Deg}
 )
 
 // FingerOf returns the length of the index finger, mm, of a hand of a length in

@@ -78,7 +78,8 @@ func TestLeverUncertainty(t *testing.T) {
 		"rear-travel": 5,
 		"hand-length": 2, "lever-reach": 1.5, "grip-diameter": 0.7, "finger-length": 1.5, "lever-length": 2.5, "trunk-angle": 1.1, "standing-knee": 1.6, "hip-off~": 20}
 	propagates(t, Lever(), leverRecord, "sex=m", sd, leverByHand("m"))
-	least := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736, "hand-length": 194, "saddle-height": 771}
+	least := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736, "hand-length": 194,
+		"saddle-height": 771}
 	propagates(t, Lever(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5,
 		"grip-x": 4, "grip-y": 3,
 		"hand-length": 3, "finger-length~": 4, "lever-length~": 6,

@@ -21,41 +21,63 @@ func explainLever(v calculators.Values, r *calculators.Result) {
 	explainLeverAngle(r, bike)
 	explainLeverReach(v, r)
 	inset := r.At(leverInset)
-	inset.Meaning = words.Of("Then one finger meets the blade near its hook while the hand stays in the middle of the grip: the most leverage for the least squeeze. If you hold the grip further out, clamp it further out by as much.")
+	inset.Meaning = words.Of("Then one finger meets the blade near its hook while the hand stays in the middle of " +
+		"the grip: the most leverage for the least squeeze. If you hold the grip further out, clamp it further out " +
+		"by as much.")
 	if !inset.Exists() {
-		inset.Meaning = words.Of("It rests on the breadth of a grown hand, so it is left out for somebody this small: slide the clamp until one finger meets the blade near its hook.")
+		inset.Meaning = words.Of("It rests on the breadth of a grown hand, so it is left out for somebody this " +
+			"small: slide the clamp until one finger meets the blade near its hook.")
 	} else if inset.Value < 0 {
-		inset.Meaning = words.Of("The blade is so short, or the grip so long, that even touching the grip the lever ends inside your finger. Slide it against the grip, or choose a shorter grip.")
+		inset.Meaning = words.Of("The blade is so short, or the grip so long, that even touching the grip the " +
+			"lever ends inside your finger. Slide it against the grip, or choose a shorter grip.")
 	}
 	explainLeverSpan(v, r)
-	r.At(gripDiameter).Meaning = words.Of("A share of the hand’s length that 24 people liked best when they squeezed bare metal cylinders as hard as they could; {0} to {1} all rated well. The fingertips should nearly meet the palm.", measure.Millimetres(30), measure.Millimetres(40))
-	r.At(gripHeld).Meaning = words.Of("What 17 people liked best to hold on a bicycle, as a share of the hand’s length. The two studies do not agree, because to squeeze and to hold are different aims, and neither shook the bar: take the thickness you have as the start, and change it if the fingers dig in or the hand tires.")
+	r.At(gripDiameter).Meaning = words.Of("A share of the hand’s length that 24 people liked best when they "+
+		"squeezed bare metal cylinders as hard as they could; {0} to {1} all rated well. The fingertips should "+
+		"nearly meet the palm.", measure.Millimetres(30), measure.Millimetres(40))
+	r.At(gripHeld).Meaning = words.Of("What 17 people liked best to hold on a bicycle, as a share of the hand’s " +
+		"length. The two studies do not agree, because to squeeze and to hold are different aims, and neither " +
+		"shook the bar: take the thickness you have as the start, and change it if the fingers dig in or the " +
+		"hand tires.")
 	r.Tables = append(r.Tables, forearmTable(r))
-	r.Note(calculators.PlainNote, "Why nearly straight: with the wrist bent back past about {0}, or sideways past {1} to {2}, pressure inside it rose above a customary line in a quarter of people who were not even gripping. Another laboratory found the hardest squeeze at {3}, just past that. One squeeze is not three hours, so for a long ride the guide takes near-straight; it is no medical threshold.",
+	r.Note(calculators.PlainNote, "Why nearly straight: with the wrist bent back past about {0}, or sideways past "+
+		"{1} to {2}, pressure inside it rose above a customary line in a quarter of people who were not even "+
+		"gripping. Another laboratory found the hardest squeeze at {3}, just past that. One squeeze is not "+
+		"three hours, so for a long ride the guide takes near-straight; it is no medical threshold.",
 		measure.Degrees(32.7), measure.Degrees(14.5), measure.Degrees(21.8), measure.Degrees(35))
-	r.Note(calculators.PlainNote, "In this order: inboard, angle, reach. Turn by 2 degrees at a time and look at a picture of your wrist, standing ready and then seated.")
-	r.Note(calculators.PlainNote, "Squeeze hard afterwards: a lever that comes near the grip, or feels soft, needs the brake seen to before you ride.")
-	r.Note(calculators.PlainNote, "Numb or tingling fingers: first the wrist straighter and less weight on the hands, by the saddle’s tilt or one spacer up. If it comes back or outlasts the ride, stop and see a clinician.")
-	r.Note(calculators.CheckNote, "The forearm’s line hangs on where you carry your elbows, and estimated arms vary widely. A picture from the side beats the model.")
+	r.Note(calculators.PlainNote, "In this order: inboard, angle, reach. Turn by 2 degrees at a time and look at a "+
+		"picture of your wrist, standing ready and then seated.")
+	r.Note(calculators.PlainNote, "Squeeze hard afterwards: a lever that comes near the grip, or feels soft, needs "+
+		"the brake seen to before you ride.")
+	r.Note(calculators.PlainNote, "Numb or tingling fingers: first the wrist straighter and less weight on the "+
+		"hands, by the saddle’s tilt or one spacer up. If it comes back or outlasts the ride, stop and see a "+
+		"clinician.")
+	r.Note(calculators.CheckNote, "The forearm’s line hangs on where you carry your elbows, and estimated arms "+
+		"vary widely. A picture from the side beats the model.")
 	r.Figure = leverFigure(v, bike, r)
 }
 
 func explainLeverAngle(r *calculators.Result, bike fit.Ridden) {
 	x := r.At(leverAngle)
 	if !x.Exists() {
-		x.Meaning = words.Of("In this posture your hands do not reach the grips, so there is no forearm to follow. Look at your standing position first.")
+		x.Meaning = words.Of("In this posture your hands do not reach the grips, so there is no forearm to follow. " +
+			"Look at your standing position first.")
 		r.Note(calculators.CheckNote, "{0}", x.Meaning)
 		return
 	}
 	seated := r.At(forearmSeated)
 	if !seated.Exists() {
-		x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near straight. Seated the forearm points otherwise: give {0} to see how far, and choose a place between the two.", measure.SaddleHeight.Named())
+		x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near "+
+			"straight. Seated the forearm points otherwise: give {0} to see how far, and choose a place between "+
+			"the two.", measure.SaddleHeight.Named())
 		return
 	}
 	other := float64(seated.Value) - bike.Tilt
 	x.Low, x.High = calculators.Number(math.Min(other, float64(x.Value))),
 		calculators.Number(math.Max(other, float64(x.Value)))
-	x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near straight. Seated your forearm would ask for {0}: a place between the two suits most riders, nearer to standing if you brake there.", measure.Degrees(other))
+	x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near "+
+		"straight. Seated your forearm would ask for {0}: a place between the two suits most riders, nearer to "+
+		"standing if you brake there.", measure.Degrees(other))
 }
 
 func explainLeverReach(v calculators.Values, r *calculators.Result) {
@@ -63,18 +85,22 @@ func explainLeverReach(v calculators.Values, r *calculators.Result) {
 	finger := v.Of(measure.FingerLength)
 	x.Low, x.High = calculators.Number(reachFrom*finger), calculators.Number(reachTo*finger)
 	if !v.Has(measure.LeverReach) {
-		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. The grip’s thickness is not part of this length.")
+		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. The grip’s " +
+			"thickness is not part of this length.")
 		return
 	}
 	now := v.Of(measure.LeverReach)
 	apart := now - float64(x.Value)
 	switch {
 	case apart > 3:
-		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. Yours stands out {0} now: bring it in by {1} with the adjuster.", measure.Millimetres(now), measure.Millimetres(apart))
+		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. Yours stands out "+
+			"{0} now: bring it in by {1} with the adjuster.", measure.Millimetres(now), measure.Millimetres(apart))
 	case apart < -3:
-		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. Yours stands at {0} now: let it out by {1}, if the lever stops short of the grip even now.", measure.Millimetres(now), measure.Millimetres(-apart))
+		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. Yours stands at "+
+			"{0} now: let it out by {1}, if the lever stops short of the grip even now.", measure.Millimetres(now), measure.Millimetres(-apart))
 	default:
-		x.Meaning = words.Of("There the first joint of your index finger bends round the blade, and yours is there already.")
+		x.Meaning = words.Of("There the first joint of your index finger bends round the blade, and yours is there " +
+			"already.")
 	}
 }
 
@@ -84,7 +110,9 @@ func explainLeverSpan(v calculators.Values, r *calculators.Result) {
 	x := r.At(leverSpan)
 	middle, end := LegalSpan(false)
 	atMiddle, atEnd, slack := measure.Millimetres(middle), tenth(end), float64(x.Uncertainty)
-	law := words.Of("The law of the United States allows {0} over grip and lever, from the pivot to the lever’s middle, and up to {1} further out; ISO 4210-2, from memory, {2}. These are limits for makers and no target for you.",
+	law := words.Of("The law of the United States allows {0} over grip and lever, from the pivot to the lever’s "+
+		"middle, and up to {1} further out; ISO 4210-2, from memory, {2}. These are limits for makers and no "+
+		"target for you.",
 		atMiddle, atEnd, measure.Millimetres(isoSpan))
 	if !x.Exists() {
 		x.Meaning = words.Of("Give {0} and {1} to compare your lever with the law. {2}", measure.LeverReach.Named(),
@@ -94,7 +122,8 @@ func explainLeverSpan(v calculators.Values, r *calculators.Result) {
 	span := float64(x.Value)
 	x.Meaning = words.Of("{0} {1}", leverVerdict(v, span, slack), law)
 	if span-slack > middle {
-		r.Note(calculators.CheckNote, "Grip and lever together span {0}, which is more than {1}. Bring the lever in with its adjuster before you ride, or have it looked at.", x.Uncertain(), atMiddle)
+		r.Note(calculators.CheckNote, "Grip and lever together span {0}, which is more than {1}. Bring the lever "+
+			"in with its adjuster before you ride, or have it looked at.", x.Uncertain(), atMiddle)
 	}
 }
 
@@ -105,17 +134,21 @@ func leverVerdict(v calculators.Values, span, slack float64) words.Text {
 	case span-slack > end:
 		return words.Of("That is beyond the legal limit, wherever on the lever you measured.")
 	case span-slack > middle:
-		return words.Of("That is inside the limit only if you measured nearer to the lever’s open end than to its pivot: measure again at the lever’s middle.")
+		return words.Of("That is inside the limit only if you measured nearer to the lever’s open end than to its " +
+			"pivot: measure again at the lever’s middle.")
 	case !v.Given(measure.GripDiameter) || v.Guessed(measure.GripDiameter) || v.Guessed(measure.LeverReach):
-		return words.Of("Nobody can say from this whether the lever is inside the law: the grip or the reach was not measured. Measure both.")
+		return words.Of("Nobody can say from this whether the lever is inside the law: the grip or the reach was " +
+			"not measured. Measure both.")
 	case span+slack > middle:
-		return words.Of("That is too near to the limit to be sure: the ± reaches beyond it. Measure again, at the lever’s middle.")
+		return words.Of("That is too near to the limit to be sure: the ± reaches beyond it. Measure again, at the " +
+			"lever’s middle.")
 	}
 	return words.Of("That is inside the legal limit.")
 }
 
 func forearmTable(r *calculators.Result) calculators.Table {
-	t := calculators.Table{Name: "forearm", Caption: words.Of("How far your forearm points below the horizontal, at sag"),
+	t := calculators.Table{Name: "forearm", Caption: words.Of("How far your forearm points below the horizontal, " +
+		"at sag"),
 		Columns: []calculators.Column{{Name: "posture", Label: words.Of("Posture")},
 			{Name: "forearm", Label: words.Of("Forearm"), Unit: "deg"}}}
 	for _, o := range []*calculators.Output{forearmStanding, forearmSeated} {
@@ -137,11 +170,15 @@ func leverFigure(v calculators.Values, bike fit.Ridden, r *calculators.Result) *
 	f.Add(figure.HeadEndBare(b)...)
 	now, ok := leverStance(v, grip)
 	if !ok || !now.Reaches() || !angle.Exists() {
-		f.Description = words.Of("The front of the bike at sag from the side. The rider is left out, because the hands do not reach the grips in this posture. Set the lever’s reach to {0}.", reach.Uncertain())
+		f.Description = words.Of("The front of the bike at sag from the side. The rider is left out, because the "+
+			"hands do not reach the grips in this posture. Set the lever’s reach to {0}.", reach.Uncertain())
 		return f
 	}
-	f.Description = words.Of("The arm of a rider who stands ready, on the bike at sag from the side. The lever’s blade, set {0} below the horizontal on the level bike, continues the forearm, and stands {1} out from the grip.", angle.Uncertain(), reach.Uncertain())
-	pose := figure.Pose{Shoulder: figure.At(now.Trunk.Shoulder), Elbow: figure.At(now.Elbow), Hand: figure.At(now.Hand)}
+	f.Description = words.Of("The arm of a rider who stands ready, on the bike at sag from the side. The lever’s "+
+		"blade, set {0} below the horizontal on the level bike, continues the forearm, and stands {1} out from the "+
+		"grip.", angle.Uncertain(), reach.Uncertain())
+	pose := figure.Pose{Shoulder: figure.At(now.Trunk.Shoulder), Elbow: figure.At(now.Elbow),
+		Hand: figure.At(now.Hand)}
 	f.Add(figure.Limbs(pose)...)
 	at := figure.At(grip)
 	dip := float64(angle.Value) + bike.Tilt

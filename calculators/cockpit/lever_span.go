@@ -40,7 +40,10 @@ func drawLeverSpan(v calculators.Values) *drawing.Figure {
 	}
 	f := &drawing.Figure{
 		Title: words.Of("Lever reach, grip diameter, and the span that the law limits"),
-		Description: words.Of("Grip and brake lever cut through, looked at along the bar, the lever at rest in front. The ruler for the lever’s reach goes from the front of the grip to the outer face of the blade: {0} here. Across the grip it is {1}. The law limits both together, from the back of the grip to the outer face: {2}. The finger feels only the free gap of {3}.",
+		Description: words.Of("Grip and brake lever cut through, looked at along the bar, the lever at rest in "+
+			"front. The ruler for the lever’s reach goes from the front of the grip to the outer face of the "+
+			"blade: {0} here. Across the grip it is {1}. The law limits both together, from the back of the "+
+			"grip to the outer face: {2}. The finger feels only the free gap of {3}.",
 			measure.Millimetres(reach), measure.Millimetres(grip), measure.Millimetres(span),
 			measure.Millimetres(FreeGap(span, grip, drawnBlade))),
 	}

@@ -50,9 +50,11 @@ var (
 	trunkAtElbow = &calculators.Output{Name: "trunk-at-elbow", Label: "Trunk that leaves 60°", Unit: measure.Deg,
 		Between: "the ground and the line from hip to shoulder, with the elbows bent by 60°"}
 	roomBack = &calculators.Output{Name: "room-back", Label: "Room back", Unit: measure.Mm,
-		Between: "the centre of mass over the feet and where it is when the arms are straight, level, trunk angle and knee bend kept"}
+		Between: "the centre of mass over the feet and where it is when the arms are straight, level, trunk angle " +
+			"and knee bend kept"}
 	roomForward = &calculators.Output{Name: "room-forward", Label: "Room forward", Unit: measure.Mm,
-		Between: "the centre of mass over the feet and where it is when the elbows fold past 120° or the shoulders stand over the grips, level"}
+		Between: "the centre of mass over the feet and where it is when the elbows fold past 120° or the shoulders " +
+			"stand over the grips, level"}
 	feetToHands = &calculators.Output{Name: "bb-to-grip", Label: "Feet to hands", Unit: measure.Mm, Folded: true,
 		Between: "bottom-bracket centre to the middle of the grips, straight, seen from the side"}
 	hipBehind = &calculators.Output{Name: "hip-behind", Label: "Hips behind the feet", Unit: measure.Mm, Folded: true,
@@ -62,7 +64,8 @@ var (
 	rearKnee = &calculators.Output{Name: "rear-knee", Label: "Rear knee", Unit: measure.Deg, Folded: true,
 		Between: "thigh and shank; a straight leg is 0"}
 	armSlack = &calculators.Output{Name: "arm-slack", Label: "Arms straight after", Unit: measure.Mm, Folded: true,
-		Between: "the grips and where straight arms would end, along the line from the shoulder; negative where they end before the grips"}
+		Between: "the grips and where straight arms would end, along the line from the shoulder; negative where " +
+			"they end before the grips"}
 )
 
 // stanceInputs ask how the rider stands, and on what slope.

@@ -88,7 +88,8 @@ func TestReadyNumbers(t *testing.T) {
 	} {
 		at := grip + other.move
 		cells = append(cells,
-			tableCell{"changes", row, "elbow", other.rider.elbowAt(other.stance, at) - r.elbowAt(s, grip), measure.Deg},
+			tableCell{"changes", row, "elbow", other.rider.elbowAt(other.stance, at) - r.elbowAt(s, grip),
+				measure.Deg},
 			tableCell{"changes", row, "room-back", other.rider.back(other.stance, at) - r.back(s, grip), measure.Mm},
 			tableCell{"changes", row, "room-forward", other.rider.forward(other.stance, at) - r.forward(s, grip),
 				measure.Mm})

@@ -15,9 +15,11 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	r.At(feetToHands).Meaning = words.Of("The distance that legs, trunk and arms have to span when you stand. It changes with the grips alone.")
+	r.At(feetToHands).Meaning = words.Of("The distance that legs, trunk and arms have to span when you stand. It " +
+		"changes with the grips alone.")
 	if !ok {
-		noStand(r, words.Of("These lengths make no rider. Check the inside leg, the height and the lengths behind “More settings”."))
+		noStand(r, words.Of("These lengths make no rider. Check the inside leg, the height and the lengths behind "+
+			"“More settings”."))
 		r.Figure = emptyReady(v, s)
 		return
 	}
@@ -33,8 +35,10 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 	explainElbow(r, &here)
 	explainKept(r)
 	explainRooms(r, &here)
-	r.At(hipBehind).Meaning = words.Of("Where your hips have to be for your weight to stand over your feet. If your saddle or your habit keeps them further forward, your hands carry the difference.")
-	r.At(frontKnee).Meaning = words.Of("The front foot is ahead, so this knee is straighter than the mean that you chose.")
+	r.At(hipBehind).Meaning = words.Of("Where your hips have to be for your weight to stand over your feet. If " +
+		"your saddle or your habit keeps them further forward, your hands carry the difference.")
+	r.At(frontKnee).Meaning = words.Of("The front foot is ahead, so this knee is straighter than the mean that you " +
+		"chose.")
 	r.At(rearKnee).Meaning = words.Of("The rear foot is behind, so this knee is bent more.")
 	r.At(armSlack).Meaning = slackMeaning(&here)
 	t, trunk, stem := changeTable(v, s, &here)
@@ -43,18 +47,24 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 		r.Tables = append(r.Tables, moveTable(s, &here))
 	}
 	if trunk.known && stem.known {
-		r.Note(calculators.PlainNote, "Do not judge a bike’s size by the elbow alone. Leaning the trunk by 5 degrees is worth {0} of elbow; a stem 10 mm longer is worth {1}.",
+		r.Note(calculators.PlainNote, "Do not judge a bike’s size by the elbow alone. Leaning the trunk by 5 "+
+			"degrees is worth {0} of elbow; a stem 10 mm longer is worth {1}.",
 			measure.Degrees(trunk.elbow), measure.Degrees(stem.elbow))
 	}
-	r.Note(calculators.PlainNote, "This is the bike at sag, which tips it {0} by {1}. The model is honest mechanics with a posture that you chose: it holds while you stand still in balance, not while you brake, pump or jump.",
+	r.Note(calculators.PlainNote, "This is the bike at sag, which tips it {0} by {1}. The model is honest "+
+		"mechanics with a posture that you chose: it holds while you stand still in balance, not while you brake, "+
+		"pump or jump.",
 		tipped(s.bike.Tilt), measure.Degrees(max(s.bike.Tilt, -s.bike.Tilt)))
 	if wide := !v.Given(measure.ArmLength) || !v.Given(measure.TrunkLength) ||
 		!v.Given(measure.TrochanterHeight); wide {
-		r.Note(calculators.CheckNote, "Lengths of your body that were estimated leave a wide margin for elbow and room. A helper with a tape on arm, trunk and hip bone is worth more here than anything else.")
+		r.Note(calculators.CheckNote, "Lengths of your body that were estimated leave a wide margin for elbow and "+
+			"room. A helper with a tape on arm, trunk and hip bone is worth more here than anything else.")
 	} else if now.ElbowBend < straightish {
 		r.Note(calculators.CheckNote, "Nearly straight, an elbow changes fast with every millimetre.")
 	}
-	r.Note(calculators.PlainNote, "Heavy or tingling hands, a sore neck or back after descents: try hips back and chest low first, because it costs nothing. Then one spacer up. If it comes back or outlasts the ride, stop and see a clinician.")
+	r.Note(calculators.PlainNote, "Heavy or tingling hands, a sore neck or back after descents: try hips back and "+
+		"chest low first, because it costs nothing. Then one spacer up. If it comes back or outlasts the ride, "+
+		"stop and see a clinician.")
 	r.Figure = readyFigure(v, s, now, r)
 }
 
@@ -73,11 +83,14 @@ func tipped(tilt float64) words.Text {
 func unready(err error) words.Text {
 	switch err {
 	case posture.TooFarBack:
-		return words.Of("No such stance: your front leg ends before your weight comes back over your feet. Bend the knees more, or choose a gentler slope.")
+		return words.Of("No such stance: your front leg ends before your weight comes back over your feet. Bend " +
+			"the knees more, or choose a gentler slope.")
 	case posture.TooFarForward:
-		return words.Of("No such stance: your rear leg ends before your weight comes forward over your feet. Bend the knees more, or choose a gentler slope.")
+		return words.Of("No such stance: your rear leg ends before your weight comes forward over your feet. Bend " +
+			"the knees more, or choose a gentler slope.")
 	case posture.LegsFold:
-		return words.Of("No such stance: your legs cannot hold this knee bend with the cranks level. Try about 50 degrees.")
+		return words.Of("No such stance: your legs cannot hold this knee bend with the cranks level. Try about 50 " +
+			"degrees.")
 	}
 	return words.Of("No such stance: the lengths or angles make no rider. Check those behind “More settings”.")
 }
@@ -98,7 +111,8 @@ const elbowFrom, elbowTo = 45, 80
 func explainElbow(r *calculators.Result, now *stood) {
 	x := r.At(readyElbow)
 	if !x.Exists() {
-		x.Meaning = words.Of("In this posture your arms are straight {0} before the grips. Lower the chest or bend the knees more and look again; if they stay straight with the chest low, bring the grips nearer.", measure.Millimetres(-now.Slack))
+		x.Meaning = words.Of("In this posture your arms are straight {0} before the grips. Lower the chest or bend "+
+			"the knees more and look again; if they stay straight with the chest low, bring the grips nearer.", measure.Millimetres(-now.Slack))
 		r.Note(calculators.CheckNote, "Your arms are straight {0} before the grips.", measure.Millimetres(-now.Slack))
 		return
 	}
@@ -106,21 +120,26 @@ func explainElbow(r *calculators.Result, now *stood) {
 	from, to := measure.Degrees(elbowFrom), measure.Degrees(elbowTo)
 	switch bend := float64(x.Value); {
 	case bend < elbowFrom:
-		x.Meaning = words.Of("Straighter than the {0} to {1} of common practice: little left to give when the front wheel drops. Look at the trunk beside it before you reach for a hex key.", from, to)
+		x.Meaning = words.Of("Straighter than the {0} to {1} of common practice: little left to give when the "+
+			"front wheel drops. Look at the trunk beside it before you reach for a hex key.", from, to)
 	case bend > elbowTo:
-		x.Meaning = words.Of("More than the {0} to {1} of common practice: little left to fold when the front wheel comes up. Standing taller mends that as surely as any part.", from, to)
+		x.Meaning = words.Of("More than the {0} to {1} of common practice: little left to fold when the front "+
+			"wheel comes up. Standing taller mends that as surely as any part.", from, to)
 	default:
-		x.Meaning = words.Of("Between the {0} and {1} of common practice: bend left to give when the front wheel drops, and to take when it comes up.", from, to)
+		x.Meaning = words.Of("Between the {0} and {1} of common practice: bend left to give when the front wheel "+
+			"drops, and to take when it comes up.", from, to)
 	}
 }
 
 func explainKept(r *calculators.Result) {
 	x := r.At(trunkAtElbow)
 	if !x.Exists() {
-		x.Meaning = words.Of("No trunk angle leaves that much bend with the weight over the feet: the grips are too far for it, or too near.")
+		x.Meaning = words.Of("No trunk angle leaves that much bend with the weight over the feet: the grips are " +
+			"too far for it, or too near.")
 		return
 	}
-	x.Meaning = words.Of("Lean your chest to this angle and your elbows keep 60 degrees, the middle of common practice. If you can hold that easily on a descent, the bike leaves you room.")
+	x.Meaning = words.Of("Lean your chest to this angle and your elbows keep 60 degrees, the middle of common " +
+		"practice. If you can hold that easily on a descent, the bike leaves you room.")
 }
 
 func explainRooms(r *calculators.Result, now *stood) {
@@ -129,23 +148,30 @@ func explainRooms(r *calculators.Result, now *stood) {
 	case !back.Exists():
 		back.Meaning = words.Of("Wherever you stand at this trunk angle, the grips stay out of reach.")
 	case room.Length < 0:
-		back.Meaning = words.Of("None: you would have to come forward by this much, and lean on your hands, before they reach the grips at this trunk angle.")
+		back.Meaning = words.Of("None: you would have to come forward by this much, and lean on your hands, before " +
+			"they reach the grips at this trunk angle.")
 	case room.Limit == posture.FrontLegEnds:
-		back.Meaning = words.Of("How far you can move back over the rear wheel before your front leg reaches no further; your arms would still reach.")
+		back.Meaning = words.Of("How far you can move back over the rear wheel before your front leg reaches no " +
+			"further; your arms would still reach.")
 	default:
-		back.Meaning = words.Of("How far you can move back before your arms are straight. It is what you have when the front wheel drops off a ledge and the bike pulls away from you.")
+		back.Meaning = words.Of("How far you can move back before your arms are straight. It is what you have when " +
+			"the front wheel drops off a ledge and the bike pulls away from you.")
 	}
 	switch room := now.forward; {
 	case !forward.Exists():
 		forward.Meaning = words.Of("At this trunk angle no place leaves the arms room in front.")
 	case room.Length < 0:
-		forward.Meaning = words.Of("None: at this trunk angle your arms have nothing left to fold. Stand taller, or move the hips back.")
+		forward.Meaning = words.Of("None: at this trunk angle your arms have nothing left to fold. Stand taller, " +
+			"or move the hips back.")
 	case room.Limit == posture.ElbowsFolded:
-		forward.Meaning = words.Of("How far you can come forward before your elbows fold past 120 degrees. It is what you have when the front wheel comes up at you.")
+		forward.Meaning = words.Of("How far you can come forward before your elbows fold past 120 degrees. It is " +
+			"what you have when the front wheel comes up at you.")
 	case room.Limit == posture.RearLegEnds:
-		forward.Meaning = words.Of("How far you can come forward before your rear leg reaches no further. It is what you have when you load the front wheel in a flat turn.")
+		forward.Meaning = words.Of("How far you can come forward before your rear leg reaches no further. It is " +
+			"what you have when you load the front wheel in a flat turn.")
 	default:
-		forward.Meaning = words.Of("How far you can come forward before your shoulders stand over the grips. It is what you have when you load the front wheel in a flat turn.")
+		forward.Meaning = words.Of("How far you can come forward before your shoulders stand over the grips. It is " +
+			"what you have when you load the front wheel in a flat turn.")
 	}
 }
 
@@ -230,7 +256,8 @@ func changeTable(v calculators.Values, s stand, now *stood) (t calculators.Table
 		{words.Of("Reach {0} longer, all else kept", measure.Millimetres(20)), moved(20, 0)},
 		{words.Of("Bar {0} wider", measure.Millimetres(20)), as(wide, stanceOf(v))},
 	}
-	t = calculators.Table{Name: "changes", Caption: words.Of("What a change does. The differences are surer than the angle itself, because the same rider stands on both sides of each"),
+	t = calculators.Table{Name: "changes", Caption: words.Of("What a change does. The differences are surer than " +
+		"the angle itself, because the same rider stands on both sides of each"),
 		Columns: []calculators.Column{
 			{Name: "change", Label: words.Of("Change")},
 			{Name: "elbow", Label: words.Of("Elbows bend"), Unit: "deg"},

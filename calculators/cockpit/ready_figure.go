@@ -101,7 +101,8 @@ func (s sitter) standingScene(b figure.Build, r posture.Ready, slope float64) []
 	marks = append(marks, figure.KneeAt(pose, drawing.Ink,
 		words.Of("{0}", whole(measure.Degrees(r.Front.KneeBend))))...)
 	if r.Reaches() {
-		marks = append(marks, figure.ElbowBend(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(r.ElbowBend)))))
+		marks = append(marks, figure.ElbowBend(pose, drawing.Ink, words.Of("{0}",
+			whole(measure.Degrees(r.ElbowBend)))))
 	}
 	return append(marks,
 		figure.HipBehind(pose, drawing.Ink, b.Bike.Ground()-120, words.Of("{0}", measure.Millimetres(r.HipBehind()))))
@@ -126,7 +127,9 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 	if !now.Reaches() {
 		elbow = words.Of("the straight arms end {0} before the grips", measure.Millimetres(-now.Slack))
 	}
-	stands := words.Of("Standing ready, the trunk {0} above the ground, the hips lie {1} behind the bottom bracket, {2}, and the front knee bends {3}. The centre of mass is marked on the plumb line over the bottom bracket.",
+	stands := words.Of("Standing ready, the trunk {0} above the ground, the hips lie {1} behind the bottom "+
+		"bracket, {2}, and the front knee bends {3}. The centre of mass is marked on the plumb line over the "+
+		"bottom bracket.",
 		measure.Degrees(now.Trunk.Angle), measure.Millimetres(now.HipBehind()), elbow,
 		measure.Degrees(now.Front.KneeBend))
 	if !seated {
@@ -135,7 +138,8 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 		f.Add(right...)
 		return f
 	}
-	f.Description = words.Of("One rider on one bike at sag, seated on the left and standing on the right. Seated with the elbows bent {0}, the trunk leans {1} above the ground. {2}", measure.Degrees(fit.SeatedElbow), measure.Degrees(trunk), stands)
+	f.Description = words.Of("One rider on one bike at sag, seated on the left and standing on the right. Seated "+
+		"with the elbows bent {0}, the trunk leans {1} above the ground. {2}", measure.Degrees(fit.SeatedElbow), measure.Degrees(trunk), stands)
 	f.Add(left...)
 	f.Add(drawing.Ahead{By: figure.Beside(b), Marks: right})
 	return f

@@ -65,7 +65,8 @@ func TestGripSays(t *testing.T) {
 	lost, kept := 10*cotOf(64.7), 10*cotOf(76.2)
 	assert.Contains(t, meaning(r, reachAtBar), "the chart’s 451 mm of reach")
 	assert.Contains(t, meaning(r, reachAtBar), "leans back "+tenthMm(lost)+" for every 10 mm up")
-	assert.Contains(t, meaning(r, roomAtBar), "Every 10 mm that spacers raise the bar take "+tenthMm(lost-kept)+" off it")
+	assert.Contains(t, meaning(r, roomAtBar),
+		"Every 10 mm that spacers raise the bar take "+tenthMm(lost-kept)+" off it")
 	assert.Contains(t, meaning(r, roomAtBar), "would grow by "+tenthMm(kept)+" instead")
 	// A seat tube that leans back more than the steering axis.
 	assert.Equal(t, []string{"10 mm more of spacers under the stem", "Bar rolled forward by 1.0°", "Stem 10 mm longer",
@@ -85,13 +86,15 @@ func TestGripSays(t *testing.T) {
 		assert.InDelta(t, by, calctest.Value(at, gripDrop), 1e-6)
 		assert.Contains(t, strings.ReplaceAll(meaning(at, gripDrop), "16 mm", "15 mm"), says, "%v", by)
 	}
-	none := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 saddle-height=721")
+	none := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 "+
+		"saddle-height=721")
 	assert.Contains(t, meaning(none, gripFromSaddle),
 		"Give “Saddle height”, and “Effective seat angle” or “Saddle setback”, to have it")
 	assert.Contains(t, meaning(none, roomAtBar), "Give “Effective seat angle”")
 	for _, has := range []string{"saddle-height=400 saddle-setback=410",
 		"saddle-height=205 seat-angle=76 seat-tube-angle=50 seat-angle-height=700"} {
-		wrong := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 bar-rise=27 "+has)
+		wrong := calctest.Answer(t, Grip(), "reach=451 stack=617 head-angle=64.7 spacers=17 stem-length=47 "+
+			"bar-rise=27 "+has)
 		assert.Contains(t, meaning(wrong, gripFromSaddle), "“Saddle height” leaves no place for a saddle", has)
 	}
 }
@@ -107,7 +110,8 @@ func TestLeverSays(t *testing.T) {
 	// 71·2/3 = 47.33: a lever at 58 comes in by 10.67; within 3 mm it is there.
 	assert.Contains(t, meaning(r, leverReach), "Yours stands out 58 mm now: bring it in by 11 mm")
 	at := func(reach float64) string {
-		return meaning(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": reach}).typed()), leverReach)
+		return meaning(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": reach}).typed()),
+			leverReach)
 	}
 	assert.Contains(t, at(41), "Yours stands at 41 mm now: let it out by 6 mm")
 	assert.Contains(t, at(50.2), "is there already")
@@ -121,7 +125,8 @@ func TestLeverSays(t *testing.T) {
 	delete(none, "saddle-setback")
 	bare := calctest.Answer(t, Lever(), none.typed())
 	assert.Contains(t, meaning(bare, leverSpan), "Give “Lever reach” and “Grip diameter” to compare")
-	assert.Contains(t, meaning(bare, leverSpan), "allows 89 mm over grip and lever, from the pivot to the lever’s middle, and up to 101.7 mm further out")
+	assert.Contains(t, meaning(bare, leverSpan), "allows 89 mm over grip and lever, from the pivot to the lever’s "+
+		"middle, and up to 101.7 mm further out")
 	assert.Contains(t, meaning(bare, leverAngle), "give “Saddle height” to see how far")
 	assert.Contains(t, meaning(r, leverInset), "one finger meets the blade")
 	breadth, _ := surveyed("handbreadth", "", 1713)
@@ -171,7 +176,8 @@ func TestReadySays(t *testing.T) {
 	head := readyRecord["head-angle"] + handBikeOf(readyRecord).tilt(readyRecord)
 	trunk, stem := rider.elbowAt(tall, grip)-rider.elbowAt(s, grip),
 		rider.elbowAt(s, grip+scaled(10, toward(90-head)))-rider.elbowAt(s, grip)
-	assert.True(t, saysPlain(r, "Leaning the trunk by 5 degrees is worth "+deg(trunk)+" of elbow; a stem 10 mm longer is worth "+deg(stem)))
+	assert.True(t, saysPlain(r,
+		"Leaning the trunk by 5 degrees is worth "+deg(trunk)+" of elbow; a stem 10 mm longer is worth "+deg(stem)))
 	ranges(t, r, readyElbow, 45, 80)
 	assert.Equal(t, []string{"Chest lower: trunk leaned 5.0° more", "Knees bent 10.0° more", "10 mm more of spacers",
 		"Stem 10 mm longer",
@@ -439,7 +445,8 @@ func TestStemSays(t *testing.T) {
 	assert.True(t, saysPlain(answer(nil), "every 10 mm of height from spacers takes "+tenthMm(lost)+" off the room"))
 	assert.True(t, saysPlain(answer(nil), tenthMm(kept)+" more room for the same height"))
 	assert.False(t, saysPlain(answer(numbers{"seat-angle": 61.5}), "of height from spacers takes"))
-	assert.True(t, saysPlain(answer(nil), "Stems of about 40 mm are the norm now; ten years ago they were 50 mm to 60 mm. Within some 10 mm of the norm"))
+	assert.True(t, saysPlain(answer(nil), "Stems of about 40 mm are the norm now; ten years ago they were 50 mm to "+
+		"60 mm. Within some 10 mm of the norm"))
 	assert.True(t, saysPlain(answer(nil), "at most 5 mm below the top of the stem")) // ISO 4210
 	// Steps over 20 mm are to be taken in several.
 	assert.False(t, saysPlain(answer(numbers{"move-x": -12, "move-y": 15.9}), "The grips would move by"))
@@ -510,12 +517,15 @@ func TestWidthSays(t *testing.T) {
 	r := calctest.Answer(t, Width(), "sex=f tree-gap=810 "+widthRecord.typed())
 	ranges(t, r, barWidth, 711, 751)
 	ranges(t, r, armSpread, 8, 14)
-	assert.Contains(t, meaning(r, barWidth), "Anything from 711 mm to 751 mm is worth a test. Your bar of 788 mm is wider")
+	assert.Contains(t, meaning(r, barWidth), "Anything from 711 mm to 751 mm is worth a test. Your bar of 788 mm "+
+		"is wider")
 	assert.Contains(t, meaning(r, armSpread), "Common practice lies between 8.0° and 14.0°")
-	assert.Contains(t, meaning(r, armSpread), "On your bar now it is "+deg(widthByHand("f")(widthRecord)[spreadNow])[:2])
+	assert.Contains(t, meaning(r, armSpread),
+		"On your bar now it is "+deg(widthByHand("f")(widthRecord)[spreadNow])[:2])
 	lost := widthByHand("f")(widthRecord)
-	assert.Contains(t, meaning(r, reachLost), "Straight arms lose "+tenthMm(lost[armsLose])+" when they spread further, "+
-		"and the bar’s sweep brings the grips back by "+tenthMm(lost[sweepGives]))
+	assert.Contains(t, meaning(r, reachLost),
+		"Straight arms lose "+tenthMm(lost[armsLose])+" when they spread further, "+
+			"and the bar’s sweep brings the grips back by "+tenthMm(lost[sweepGives]))
 	assert.Contains(t, meaning(r, reachLost), "a stem 10 mm longer moves the grips "+tenthMm(lost[stemMoves]))
 	assert.True(t, saysPlain(r, "Your tightest gap leaves 40 mm on each side"), "(810 − 731)/2 = 39.5")
 	assert.True(t, saysPlain(calctest.Answer(t, Width(), "tree-gap=700 "+widthRecord.typed()),
@@ -563,8 +573,10 @@ func TestSameSays(t *testing.T) {
 	shift := sameByHand(sameRecord)[railShift]
 	tube := math.Sin(73.4 * math.Pi / 180) // so much rail does a mm of offset take or give
 	for by, says := range map[float64]string{19.5: "Within what most rails have", -19.5: "Within what most rails have",
-		26:  "More than rails have, about 20 mm: the new seat tube is steeper than your position. A post with 6 mm more offset",
-		-31: "More than rails have, about 20 mm: the new seat tube is slacker than your position, and you would sit 11 mm further back"} {
+		26: "More than rails have, about 20 mm: the new seat tube is steeper than your position. A post with 6 mm " +
+			"more offset",
+		-31: "More than rails have, about 20 mm: the new seat tube is slacker than your position, and you would " +
+			"sit 11 mm further back"} {
 		at := calctest.Answer(t, Same(), sameRecord.with(numbers{"new-post-offset": 24 - (by-shift)*tube}).typed())
 		assert.InDelta(t, by, calctest.Value(at, railShift), 1e-6)
 		assert.Contains(t, meaning(at, railShift), says)
@@ -650,8 +662,10 @@ func TestLeverSpanSays(t *testing.T) {
 		{"lever-reach=56.3±1 grip-diameter=30±1", "too near to the limit", false},           // 86.3 + 2.83 = 89.1
 		{"lever-reach=61.7±1 grip-diameter=30±1", "too near to the limit", false},           // 91.7 − 2.83 = 88.9
 		{"lever-reach=61.9±1 grip-diameter=30±1", "only if you measured nearer to the lever’s open end", true},
-		{"lever-reach=74.4±1 grip-diameter=30±1", "only if you measured nearer to the lever’s open end", true}, // 101.57
-		{"lever-reach=74.6±1 grip-diameter=30±1", "beyond the legal limit, wherever", true},                    // 101.77
+		{"lever-reach=74.4±1 grip-diameter=30±1", "only if you measured nearer to the lever’s open end",
+			true}, // 101.57
+		{"lever-reach=74.6±1 grip-diameter=30±1", "beyond the legal limit, wherever",
+			true}, // 101.77
 		// 88 mm of reach alone look legal; over a grip of 32 mm they are 120 mm.
 		{"lever-reach=88 grip-diameter=32", "beyond the legal limit, wherever", true},
 		// Without the grip nobody knows; but no usual grip makes 75 mm of reach legal.
@@ -681,7 +695,8 @@ func TestLeverSpanOfEstimates(t *testing.T) {
 func TestLeverSpanFigure(t *testing.T) {
 	f := LeverSpan().Figure(calctest.Pairs("lever-reach=58 grip-diameter=30"), nil)
 	said := plain(f.Description.Say(nil))
-	for _, part := range []string{"from the front of the grip to the outer face of the blade: 58 mm", "Across the grip it is 30 mm",
+	for _, part := range []string{"from the front of the grip to the outer face of the blade: 58 mm",
+		"Across the grip it is 30 mm",
 		"from the back of the grip to the outer face: 88 mm", "free gap of 49 mm"} { // a blade of 9 mm
 		assert.Contains(t, said, part)
 	}

@@ -20,7 +20,8 @@ func Same() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "same-position", Section: calculators.Cockpit,
 		Title: "Carry your fit", Question: "How do you put the same position on another bike?",
-		Scenario: "The test rider carries the test bike’s position over to an invented bike with 475 mm of reach and a steeper seat.",
+		Scenario: "The test rider carries the test bike’s position over to an invented bike with 475 mm of reach " +
+			"and a steeper seat.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.BBHeight, Optional: true, Folded: true},
 			{Quantity: measure.SaddleFloor, Optional: true, Folded: true},
@@ -54,8 +55,10 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.RearTravel, Example: "140", Optional: true, Folded: true},
 			{Quantity: measure.NewForkTravel, Example: "160", Optional: true, Folded: true},
 			{Quantity: measure.NewRearTravel, Example: "160", Optional: true, Folded: true},
-			{Quantity: measure.SagFront, Folded: true, Assume: onceGiven(measure.ForkTravel, fit.UsualSagFront.Value, 0, "common practice")},
-			{Quantity: measure.SagRear, Folded: true, Assume: onceGiven(measure.RearTravel, fit.UsualSagRear.Value, 0, "common practice")},
+			{Quantity: measure.SagFront, Folded: true, Assume: onceGiven(measure.ForkTravel,
+				fit.UsualSagFront.Value, 0, "common practice")},
+			{Quantity: measure.SagRear, Folded: true, Assume: onceGiven(measure.RearTravel,
+				fit.UsualSagRear.Value, 0, "common practice")},
 		},
 		Answers: []*calculators.Output{sameHeight, railShift, aheadOfHead, aboveHead, sameSetback},
 		Sources: []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},

@@ -82,7 +82,8 @@ func TestSameNumbers(t *testing.T) {
 	const source = "vectors to clamp and saddle, every set of parts tried (same_cases_test.go)"
 	var cells []tableCell
 	k := calctest.Case{Typed: sameRecord.typed() +
-		" new-spacers-limit=18 fork-travel=140 rear-travel=125 new-fork-travel=190 new-rear-travel=95 sag-front=19 sag-rear=33", Source: source,
+		" new-spacers-limit=18 fork-travel=140 rear-travel=125 new-fork-travel=190 new-rear-travel=95 sag-front=19 " +
+		"sag-rear=33", Source: source,
 		Want: combinationWants(partsByHand(newParts(sameRecord), sameRecord.grips())[:8])}
 	want := sameByHand(sameRecord)
 	for o, x := range want {
@@ -114,8 +115,9 @@ func TestSameUncertainty(t *testing.T) {
 		"new-crank-length": 0.6, "new-pedal-height": 0.9,
 		"new-sole-height": 1.4, "new-post-offset": 1.2}
 	propagates(t, Same(), sameRecord, "", sd, sameByHand)
-	tape := numbers{"bb-height": 338, "saddle-floor": 1052, "grip-floor": 1058, "nose-setback": 12, "nose-to-grip": 466,
-		"new-reach": 485, "new-stack": 640, "new-head-angle": 64, "new-seat-angle": 78}
+	tape := numbers{"bb-height": 338, "saddle-floor": 1052, "grip-floor": 1058, "nose-setback": 12,
+		"nose-to-grip": 466,
+		"new-reach":    485, "new-stack": 640, "new-head-angle": 64, "new-seat-angle": 78}
 	propagates(t, Same(), tape, "", numbers{"bb-height": 3, "saddle-floor": 4, "grip-floor": 3, "nose-setback": 5,
 		"nose-to-grip": 4, "saddle-nose~": 8,
 		"new-reach": 2, "new-seat-angle": 0.3}, sameByHand)
@@ -138,7 +140,8 @@ func TestSameSaysWhatIsMissing(t *testing.T) {
 	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil),
 		"Give “Saddle height” to have it, or “Saddle above the floor”, “Bottom-bracket height” and “Saddle setback”")
 	assert.Contains(t, r.At(aheadOfHead).Meaning.Say(nil),
-		"Give “Grips ahead of the bottom bracket”, or “Nose to grips” and “Nose behind the bottom bracket”, to have it")
+		"Give “Grips ahead of the bottom bracket”, or “Nose to grips” and “Nose behind the bottom bracket”, to "+
+			"have it")
 	assert.Contains(t, r.At(aboveHead).Meaning.Say(nil),
 		"Give “Grips above the bottom bracket”, or “Grips above the floor” and “Bottom-bracket height”, to have it")
 	assert.Empty(t, r.Tables)
@@ -176,7 +179,8 @@ func TestSameComparesAtSagOnlyWithEveryTravel(t *testing.T) {
 // TestOtherPedalsOnTheNewBike: flat pedals in place of clips, heights usual (common practice):
 // 736 + (10 + 12) − (15 + 15) = 728. Without a word about new pedals the old ones move over.
 func TestOtherPedalsOnTheNewBike(t *testing.T) {
-	const carried = "saddle-height=736 saddle-setback=172 pedals=clip new-reach=475 new-stack=632 new-head-angle=64.5 new-seat-angle=77.5"
+	const carried = "saddle-height=736 saddle-setback=172 pedals=clip new-reach=475 new-stack=632 " +
+		"new-head-angle=64.5 new-seat-angle=77.5"
 	assert.InDelta(t, 736, calctest.Value(calctest.Answer(t, Same(), carried), sameHeight), 1e-9)
 	assert.InDelta(t, 728, calctest.Value(calctest.Answer(t, Same(), carried+" new-pedals=flat"), sameHeight), 1e-9)
 	assert.InDelta(t, 736, calctest.Value(calctest.Answer(t, Same(), carried+" new-pedals=clip"), sameHeight), 1e-9)

@@ -33,10 +33,15 @@ func explainSame(v calculators.Values, r *calculators.Result) {
 		}
 	}
 	if !v.Has(measure.NewSeatTubeAngle) {
-		r.Note(calculators.CheckNote, "Without {0} the seat line is taken straight through the effective angle. On many frames the tube itself leans more, and a saddle high above the level that the chart reads at then sits further back.", measure.NewSeatTubeAngle.Named())
+		r.Note(calculators.CheckNote, "Without {0} the seat line is taken straight through the effective angle. On "+
+			"many frames the tube itself leans more, and a saddle high above the level that the chart reads at "+
+			"then sits further back.", measure.NewSeatTubeAngle.Named())
 	}
-	r.Note(calculators.PlainNote, "A fair target is {0} at both points; {1} is a wish. Measure both on the new bike from the floor, in the same way as on the old one, and find the wrong number before you correct the bike.", measure.Millimetres(5), measure.Millimetres(2))
-	r.Note(calculators.PlainNote, "If only one of the two points can be met, keep the saddle: legs forgive less than arms. Head angle, wheels, suspension and weight stay the new bike’s own.")
+	r.Note(calculators.PlainNote, "A fair target is {0} at both points; {1} is a wish. Measure both on the new "+
+		"bike from the floor, in the same way as on the old one, and find the wrong number before you correct the "+
+		"bike.", measure.Millimetres(5), measure.Millimetres(2))
+	r.Note(calculators.PlainNote, "If only one of the two points can be met, keep the saddle: legs forgive less "+
+		"than arms. Head angle, wheels, suspension and weight stay the new bike’s own.")
 	r.Figure = sameFigure(w, c, parts, best, r)
 }
 
@@ -98,9 +103,11 @@ func (c carried) noSaddle(v calculators.Values) (why words.Text, none bool) {
 			measure.SaddleHeight.Named(), measure.SaddleFloor.Named(), measure.BBHeight.Named(),
 			measure.SaddleSetback.Named()), true
 	case !(c.height > 0):
-		return words.Of("{0} and {1} leave no height for the saddle. Check both, and that neither is in another unit.", measure.SaddleHeight.Named(), measure.NewCrankLength.Named()), true
+		return words.Of("{0} and {1} leave no height for the saddle. Check both, and that neither is in another "+
+			"unit.", measure.SaddleHeight.Named(), measure.NewCrankLength.Named()), true
 	case v.Has(measure.SaddleSetback) && !c.seated:
-		return words.Of("{0} and {1} contradict each other: the saddle cannot be further back than it is from the bottom bracket.", measure.SaddleHeight.Named(), measure.SaddleSetback.Named()), true
+		return words.Of("{0} and {1} contradict each other: the saddle cannot be further back than it is from the "+
+			"bottom bracket.", measure.SaddleHeight.Named(), measure.SaddleSetback.Named()), true
 	}
 	return words.Text{}, false
 }
@@ -118,20 +125,26 @@ func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
 	change := c.height - v.Of(measure.SaddleHeight)
 	height.Meaning = words.Of("The old height, because crank, pedal and sole are the same.")
 	if math.Abs(change) >= 0.5 {
-		height.Meaning = words.Of("{0} against the old bike, because crank, pedal or sole move the foot at the bottom of the stroke and the saddle hangs from the foot.", measure.Difference{Amount: measure.Millimetres(change)})
+		height.Meaning = words.Of("{0} against the old bike, because crank, pedal or sole move the foot at the "+
+			"bottom of the stroke and the saddle hangs from the foot.", measure.Difference{Amount: measure.Millimetres(change)})
 	}
 	if !c.seated {
-		why := words.Of("Give {0} or {1} to have it: without one of them nobody knows how far back the saddle stands on the old bike.", measure.SaddleSetback.Named(), measure.NoseSetback.Named())
+		why := words.Of("Give {0} or {1} to have it: without one of them nobody knows how far back the saddle "+
+			"stands on the old bike.", measure.SaddleSetback.Named(), measure.NoseSetback.Named())
 		rails.Meaning, setback.Meaning = why, why
 		return
 	}
-	setback.Meaning = words.Of("The same direction from the bottom bracket as on the old bike. Measure it with a plumb line before you trust the rails.")
+	setback.Meaning = words.Of("The same direction from the bottom bracket as on the old bike. Measure it with a " +
+		"plumb line before you trust the rails.")
 	shift := float64(rails.Value)
 	switch {
 	case shift > railRoom:
-		rails.Meaning = words.Of("More than rails have, about {0}: the new seat tube is steeper than your position. A post with {1} more offset would do it, where the frame’s maker allows one; else you sit that much further forward.", measure.Millimetres(railRoom), measure.Millimetres(shift-railRoom))
+		rails.Meaning = words.Of("More than rails have, about {0}: the new seat tube is steeper than your "+
+			"position. A post with {1} more offset would do it, where the frame’s maker allows one; else you sit "+
+			"that much further forward.", measure.Millimetres(railRoom), measure.Millimetres(shift-railRoom))
 	case shift < -railRoom:
-		rails.Meaning = words.Of("More than rails have, about {0}: the new seat tube is slacker than your position, and you would sit {1} further back.", measure.Millimetres(railRoom), measure.Millimetres(-shift-railRoom))
+		rails.Meaning = words.Of("More than rails have, about {0}: the new seat tube is slacker than your "+
+			"position, and you would sit {1} further back.", measure.Millimetres(railRoom), measure.Millimetres(-shift-railRoom))
 	default:
 		rails.Meaning = words.Of("Within what most rails have. The clamp has to stay inside the rails’ marks.")
 	}
@@ -139,13 +152,16 @@ func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
 
 func explainGripPart(r *calculators.Result, list []combination, best int) {
 	ahead, above := r.At(aheadOfHead), r.At(aboveHead)
-	ahead.Meaning = words.Of("What headset, spacers, stem and bar have to make together on the new frame; the table shows which parts do.")
-	above.Meaning = words.Of("A number worth having before you pay for a frame: what spacers and rise cannot make up, no stem will.")
+	ahead.Meaning = words.Of("What headset, spacers, stem and bar have to make together on the new frame; the " +
+		"table shows which parts do.")
+	above.Meaning = words.Of("A number worth having before you pay for a frame: what spacers and rise cannot make " +
+		"up, no stem will.")
 	if len(list) == 0 || best >= 0 && list[best].off <= near5 {
 		return
 	}
 	c := list[max(best, 0)]
-	r.Note(calculators.CheckNote, "No usual parts that the steerer allows bring the grips within {0} of their old place. The nearest leave them {1} forward and {2} up of it.", measure.Millimetres(near5),
+	r.Note(calculators.CheckNote, "No usual parts that the steerer allows bring the grips within {0} of their old "+
+		"place. The nearest leave them {1} forward and {2} up of it.", measure.Millimetres(near5),
 		measure.Difference{Amount: measure.Millimetres(c.miss.X)},
 		measure.Difference{Amount: measure.Millimetres(c.miss.Y)})
 }
@@ -241,11 +257,15 @@ func sameFigure(w wanted, c carried, list []combination, best int, r *calculator
 	}
 	switch {
 	case c.seated && c.gripped():
-		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The saddle’s top stands {0} from the bottom bracket. The grips’ old place lies {1} ahead of the head tube’s top and {2} above it. Wheels and chainstay are stand-ins.", height.Uncertain(), ahead.Uncertain(), above.Uncertain())
+		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The saddle’s top "+
+			"stands {0} from the bottom bracket. The grips’ old place lies {1} ahead of the head tube’s top and "+
+			"{2} above it. Wheels and chainstay are stand-ins.", height.Uncertain(), ahead.Uncertain(), above.Uncertain())
 	case c.gripped():
-		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The grips’ old place lies {0} ahead of the head tube’s top and {1} above it. Wheels and chainstay are stand-ins.", ahead.Uncertain(), above.Uncertain())
+		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The grips’ old "+
+			"place lies {0} ahead of the head tube’s top and {1} above it. Wheels and chainstay are stand-ins.", ahead.Uncertain(), above.Uncertain())
 	case c.seated:
-		f.Description = words.Of("The new bike from the side, to scale. The saddle’s top stands {0} from the bottom bracket. Wheels, chainstay and parts are stand-ins.", height.Uncertain())
+		f.Description = words.Of("The new bike from the side, to scale. The saddle’s top stands {0} from the "+
+			"bottom bracket. Wheels, chainstay and parts are stand-ins.", height.Uncertain())
 	default:
 		f.Description = words.Of("The new bike from the side, to scale. Wheels, chainstay and parts are stand-ins.")
 	}

@@ -108,7 +108,8 @@ func TestSeatedUncertainty(t *testing.T) {
 // example, with everything measured exactly, ± 40 mm of hip leave about ± 4 degrees.
 func TestTheHipIsInTheMargin(t *testing.T) {
 	exact := ""
-	for key, x := range testRider.with(testBike).with(numbers{"saddle-height": 721, "saddle-setback": 158, "elbow-bend": 28}) {
+	for key, x := range testRider.with(testBike).with(numbers{"saddle-height": 721, "saddle-setback": 158,
+		"elbow-bend": 28}) {
 		exact += " " + key + "=" + measure.Exact(x) + "±0"
 	}
 	r := calctest.Answer(t, Seated(), "sex=f"+exact)

@@ -17,7 +17,8 @@ func Stem() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "stem-choice", Section: calculators.Cockpit,
 		Title: "Stem and spacers", Question: "Which stem, spacers and bar put the grips where you want them?",
-		Scenario: "The test rider is pitched forward on descents, on the test bike with a 45 mm stem on 15 mm of spacers.",
+		Scenario: "The test rider is pitched forward on descents, on the test bike with a 45 mm stem on 15 mm of " +
+			"spacers.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.Feeling, Example: "pitched", Optional: true},
@@ -49,7 +50,8 @@ func Stem() *calculators.Calculator {
 // What it answers.
 var (
 	spacersChange = &calculators.Output{Name: "spacers-change", Label: "Spacers alone would move", Unit: measure.Mm,
-		Between: "the stack under the stem now and the one that comes nearest to the move; negative is from under the stem to above it"}
+		Between: "the stack under the stem now and the one that comes nearest to the move; negative is from under " +
+			"the stem to above it"}
 	leftOver = &calculators.Output{Name: "left-over", Label: "And leave you short by", Unit: measure.Mm,
 		Between: "the wanted place of the grips and where those spacers alone put them"}
 	gripXAfter = &calculators.Output{Name: "grip-x", Label: "Grips ahead, afterwards", Unit: measure.Mm, Folded: true,

@@ -48,7 +48,8 @@ func partsByHand(n numbers, target complex128) (all []handParts) {
 	for stem := range stems {
 		for angle := range angles {
 			for _, more := range []float64{-20, -10, 0, 10, 20} {
-				_, grip := clampAndGrip(n.with(numbers{"stem-length": stem, "stem-angle": angle, "bar-rise": n["bar-rise"] + more}))
+				_, grip := clampAndGrip(n.with(numbers{"stem-length": stem, "stem-angle": angle,
+					"bar-rise": n["bar-rise"] + more}))
 				at := func(spacers float64) float64 {
 					return cmplx.Abs(grip + scaled(spacers-n["spacers"], toward(180-n["head-angle"])) - target)
 				}

@@ -28,9 +28,11 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 	r.Tables = append(r.Tables, combinationTable(w, shown, star, within))
 	if c := costOf(v, w); c.hasTrunk || c.hasElbow || c.hasRoom {
 		r.Tables = append(r.Tables, costTable(c))
-		r.Note(calculators.PlainNote, "What a move costs is worked out on the level with a usual crank and pedal. It is a difference, so most errors cancel; no size is judged by it.")
+		r.Note(calculators.PlainNote, "What a move costs is worked out on the level with a usual crank and pedal. "+
+			"It is a difference, so most errors cancel; no size is judged by it.")
 	} else {
-		r.Note(calculators.PlainNote, "Give {0}, {1}, {2} and {3} to see what the move costs you seated and standing.", measure.Stature.Named(), measure.Inseam.Named(), measure.SaddleHeight.Named(), measure.SeatAngle.Named())
+		r.Note(calculators.PlainNote, "Give {0}, {1}, {2} and {3} to see what the move costs you seated and "+
+			"standing.", measure.Stature.Named(), measure.Inseam.Named(), measure.SaddleHeight.Named(), measure.SeatAngle.Named())
 	}
 	noteStem(w, r, within, best)
 	r.Figure = stemFigure(w, list, best)
@@ -47,11 +49,13 @@ func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allow
 		x.Meaning = words.Of("That would stand {0} under the stem, and your steerer allows {1}.",
 			measure.Millimetres(after), measure.Millimetres(allowed))
 	case math.IsNaN(allowed):
-		x.Meaning = words.Of("Spacers cost nothing and can be undone, so try them first. Whether the steerer and the fork’s maker allow this stack you have to look up.")
+		x.Meaning = words.Of("Spacers cost nothing and can be undone, so try them first. Whether the steerer and " +
+			"the fork’s maker allow this stack you have to look up.")
 	default:
 		x.Meaning = words.Of("Spacers cost nothing and can be undone, so try them first, in whole rings.")
 	}
-	left.Meaning = words.Of("A spacer slides the grips along the leaning steering axis only. Under about {0} nobody feels the rest.", measure.Millimetres(near5))
+	left.Meaning = words.Of("A spacer slides the grips along the leaning steering axis only. Under about {0} "+
+		"nobody feels the rest.", measure.Millimetres(near5))
 }
 
 // shortList returns the rows that the table shows: the nearest ten, and the one to
@@ -160,26 +164,34 @@ func costTable(c cost) calculators.Table {
 
 func noteStem(w wanted, r *calculators.Result, within bool, best int) {
 	if left := float64(r.At(leftOver).Value); left < 0.1*w.move.Length() {
-		r.Note(calculators.CheckNote, "The move lies along the steering axis, where the head angle’s own error hardly counts. What is left over is never below zero: read its ± upwards only.")
+		r.Note(calculators.CheckNote, "The move lies along the steering axis, where the head angle’s own error "+
+			"hardly counts. What is left over is never below zero: read its ± upwards only.")
 	}
 	if within && best < 0 {
-		r.Note(calculators.CheckNote, "Every combination that comes near needs more spacers than the steerer allows. They are geometry, not an option: look for a bar with more rise, or a stem that points up.")
+		r.Note(calculators.CheckNote, "Every combination that comes near needs more spacers than the steerer "+
+			"allows. They are geometry, not an option: look for a bar with more rise, or a stem that points up.")
 	}
 	if w.move.Length() > 20 {
 		r.Note(calculators.CheckNote, "The grips would move by {0}. Plan that as several steps, and ride in between.",
 			measure.Millimetres(w.move.Length()))
 	}
-	r.Note(calculators.PlainNote, "Stems of about {0} are the norm now; ten years ago they were {1} to {2}. Within some {3} of the norm a stem trades fit against grip at the front wheel. Outside it you are mending a frame of the wrong size: common practice, no study.",
+	r.Note(calculators.PlainNote, "Stems of about {0} are the norm now; ten years ago they were {1} to {2}. Within "+
+		"some {3} of the norm a stem trades fit against grip at the front wheel. Outside it you are mending a "+
+		"frame of the wrong size: common practice, no study.",
 		measure.Millimetres(normStem), measure.Millimetres(50), measure.Millimetres(60),
 		measure.Millimetres(normWindow))
 	lost := w.bike.RoomAt(w.bike.Stack()) - w.bike.RoomAt(w.bike.Stack()+10)
 	kept := 10 * cotangent(w.bike.SeatTubeAngle)
 	if lost > 0 {
-		r.Note(calculators.PlainNote, "On this bike every {0} of height from spacers takes {1} off the room between seat and bar, so the bike feels smaller. A frame with more stack and the same reach does the opposite: {2} more room for the same height.",
+		r.Note(calculators.PlainNote, "On this bike every {0} of height from spacers takes {1} off the room "+
+			"between seat and bar, so the bike feels smaller. A frame with more stack and the same reach does the "+
+			"opposite: {2} more room for the same height.",
 			measure.Millimetres(10), tenth(lost), tenth(kept))
 	}
-	r.Note(calculators.PlainNote, "The steerer’s top may stand at most {0} below the top of the stem, no threaded part may be clamped, and where a maker is stricter the maker counts.", measure.Millimetres(5))
-	r.Note(calculators.PlainNote, "Tingling hands, a sore neck or back: check the saddle’s height and tilt, then one spacer up. If it comes back or outlasts the ride, stop and see a clinician; no stem treats it.")
+	r.Note(calculators.PlainNote, "The steerer’s top may stand at most {0} below the top of the stem, no threaded "+
+		"part may be clamped, and where a maker is stricter the maker counts.", measure.Millimetres(5))
+	r.Note(calculators.PlainNote, "Tingling hands, a sore neck or back: check the saddle’s height and tilt, then "+
+		"one spacer up. If it comes back or outlasts the ride, stop and see a clinician; no stem treats it.")
 }
 
 func cotangent(degrees float64) float64 { return 1 / math.Tan(degrees*math.Pi/180) }
@@ -194,7 +206,9 @@ func stemFigure(w wanted, list []combination, best int) *drawing.Figure {
 		return f
 	}
 	c := list[max(best, 0)]
-	f.Description = words.Of("The front of the bike from the side, to scale: after in ink, before in thin lines. The grips are to move {0} forward and {1} up. A stem of {2} at {3} on {4} of spacers, with {5} of rise, comes within {6}.",
+	f.Description = words.Of("The front of the bike from the side, to scale: after in ink, before in thin lines. "+
+		"The grips are to move {0} forward and {1} up. A stem of {2} at {3} on {4} of spacers, with {5} of rise, "+
+		"comes within {6}.",
 		measure.Difference{Amount: measure.Millimetres(w.move.X)},
 		measure.Difference{Amount: measure.Millimetres(w.move.Y)}, measure.Millimetres(c.parts.Stem),
 		measure.Degrees(c.parts.StemAngle),

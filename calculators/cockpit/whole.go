@@ -111,14 +111,19 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 	case seatedAlone:
 		f := &drawing.Figure{
 			Title: words.Of("Read from the side: how far the trunk leans, how far the knee bends"),
-			Description: words.Of("A rider sits on a bike, seen square from the side, the crank at the bottom in line with the seat. The line from the knob of the hip to the shoulder point stands {0} above the horizontal. The knee’s bend is the angle between the lower leg and the thigh’s line run on past the knee.",
+			Description: words.Of("A rider sits on a bike, seen square from the side, the crank at the bottom in "+
+				"line with the seat. The line from the knob of the hip to the shoulder point stands {0} above the "+
+				"horizontal. The knee’s bend is the angle between the lower leg and the thigh’s line run on "+
+				"past the knee.",
 				whole(measure.Degrees(lean)))}
 		f.Add(left...)
 		return f, true
 	case standingAlone:
 		f := &drawing.Figure{
 			Title: words.Of("Read from the side: how far knees and elbows bend"),
-			Description: words.Of("A rider stands ready on level pedals, seen square from the side. The knee’s bend, {0}, is the angle between the lower leg and the thigh’s line run on past the knee; the elbow’s bend, {1}, that between the forearm and the upper arm’s line.",
+			Description: words.Of("A rider stands ready on level pedals, seen square from the side. The knee’s "+
+				"bend, {0}, is the angle between the lower leg and the thigh’s line run on past the knee; the "+
+				"elbow’s bend, {1}, that between the forearm and the upper arm’s line.",
 				whole(measure.Degrees(ready.Front.KneeBend)), whole(measure.Degrees(ready.ElbowBend)))}
 		f.Add(who.standingScene(b, ready, 0)...)
 		return f, true
@@ -129,7 +134,9 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 	}
 	f := &drawing.Figure{
 		Title: words.Of("One rider, one bike: seated, and standing ready"),
-		Description: words.Of("A rider of {0} with an inside leg of {1} on a trail bike at sag. Seated, the trunk leans {2} above the ground. Standing ready, it leans {3}, the hips lie {4} behind the bottom bracket, {5}, and the centre of mass stands plumb over the bottom bracket.",
+		Description: words.Of("A rider of {0} with an inside leg of {1} on a trail bike at sag. Seated, the trunk "+
+			"leans {2} above the ground. Standing ready, it leans {3}, the hips lie {4} behind the bottom bracket, "+
+			"{5}, and the centre of mass stands plumb over the bottom bracket.",
 			measure.Millimetres(stature), measure.Millimetres(inseam), whole(measure.Degrees(lean)),
 			whole(measure.Degrees(ready.Trunk.Angle)), measure.Millimetres(ready.HipBehind()), elbow),
 	}

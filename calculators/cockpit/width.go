@@ -17,7 +17,8 @@ func Width() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "bar-width", Section: calculators.Cockpit,
 		Title: "Bar width", Question: "How wide should your bar be, and what does each step change?",
-		Scenario: "The test rider, 1740 mm tall, does press-ups with the hands 745 mm apart over all, and rides a 780 mm bar.",
+		Scenario: "The test rider, 1740 mm tall, does press-ups with the hands 745 mm apart over all, and rides a " +
+			"780 mm bar.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.PushUpWidth, Example: "745", Optional: true},
 			{Quantity: measure.BarWidth, Example: "780", Optional: true},
@@ -51,7 +52,8 @@ var (
 	armSpread = &calculators.Output{Name: "arm-spread", Label: "Your arms then spread", Unit: measure.Deg,
 		Between: "each straight arm and straight ahead, seen from above"}
 	reachLost = &calculators.Output{Name: "reach-lost", Label: "40 mm wider takes", Unit: measure.Mm, Finer: 1,
-		Between: "the level reach of straight arms to the grips, at this width and at 40 mm wider, less what the bar’s sweep brings back"}
+		Between: "the level reach of straight arms to the grips, at this width and at 40 mm wider, less what the " +
+			"bar’s sweep brings back"}
 )
 
 // What stands behind it.
@@ -59,9 +61,11 @@ var (
 	byPressUp   = &calculators.Output{Name: "press-up", Label: "Press-up width", Unit: measure.Mm}
 	byShoulders = &calculators.Output{Name: "shoulders", Label: "Shoulders and arms", Unit: measure.Mm}
 	armsLose    = &calculators.Output{Name: "arms-lose", Label: "Straight arms lose", Unit: measure.Mm, Finer: 1}
-	sweepGives  = &calculators.Output{Name: "sweep-gives", Label: "The bar’s sweep gives back", Unit: measure.Mm, Finer: 1}
-	stemMoves   = &calculators.Output{Name: "stem-moves", Label: "A stem 10 mm longer moves the grips", Unit: measure.Mm, Finer: 1}
-	spreadNow   = &calculators.Output{Name: "spread-now", Label: "Arm spread, bar now", Unit: measure.Deg}
+	sweepGives  = &calculators.Output{Name: "sweep-gives", Label: "The bar’s sweep gives back", Unit: measure.Mm,
+		Finer: 1}
+	stemMoves = &calculators.Output{Name: "stem-moves", Label: "A stem 10 mm longer moves the grips",
+		Unit: measure.Mm, Finer: 1}
+	spreadNow = &calculators.Output{Name: "spread-now", Label: "Arm spread, bar now", Unit: measure.Deg}
 )
 
 func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {

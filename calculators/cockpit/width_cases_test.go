@@ -21,7 +21,8 @@ var widthRecord = numbers{"push-up-width": 731, "bar-width": 788, "stature": 171
 func widthByHand(sex string) func(numbers) map[*calculators.Output]float64 {
 	return func(n numbers) map[*calculators.Output]float64 {
 		shoulders, arm := widthBody(n, sex)
-		n = n.complete(numbers{"grip-length": 130, "shoulder-width": shoulders, "arm-length": arm, "back-sweep": 8, "head-angle": 65.5})
+		n = n.complete(numbers{"grip-length": 130, "shoulder-width": shoulders, "arm-length": arm,
+			"back-sweep": 8, "head-angle": 65.5})
 		spread := func(bar float64) float64 { // each hand is this far outside its shoulder joint
 			aside := (bar - n["grip-length"] - 0.88*n["shoulder-width"]) / 2
 			return root(-89, 89, func(angle float64) float64 {
@@ -116,7 +117,8 @@ func TestWidthUncertainty(t *testing.T) {
 		delete(byStature, "trochanter-height~")
 		choice := map[string]string{"f": "sex=f"}[sex]
 		propagates(t, Width(), numbers{"stature": 1809}, choice,
-			byStature.with(numbers{"stature": 5, "grip-length~": 8, "back-sweep~": 1, "head-angle~": 1}), widthByHand(sex))
+			byStature.with(numbers{"stature": 5, "grip-length~": 8, "back-sweep~": 1,
+				"head-angle~": 1}), widthByHand(sex))
 		// Without a stature it is the whole sample's average with its spread.
 		spreadOf := func(variable string) float64 {
 			sd := math.Sqrt(bySex(sex, func(s string) float64 { x := survey[variable+" "+s]["sd"]; return x * x }))
@@ -185,7 +187,8 @@ func TestWidthsAreThoseThatAreSold(t *testing.T) {
 	}
 	tall := calctest.Answer(t, Width(), "push-up-width=900")
 	assert.Contains(t, meaning(tall, barWidth), "wider than bars are sold: 820 mm is about the widest")
-	assert.Equal(t, "820\u00a0mm", calctest.Column(t, tall, "widths", "width")[3], "the table is about what can be had")
+	assert.Equal(t, "820\u00a0mm", calctest.Column(t, tall, "widths", "width")[3], "the table is about what can be "+
+		"had")
 	small := calctest.Answer(t, Width(), "push-up-width=640")
 	assert.Contains(t, meaning(small, barWidth), "narrower than bars for trails are sold: 680 mm")
 }

@@ -18,7 +18,9 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 	start := sold(float64(x.Value))
 	explainSpread(r.At(armSpread), v, r)
 	lost := r.At(reachLost)
-	lost.Meaning = words.Of("Straight arms lose {0} when they spread further, and the bar’s sweep brings the grips back by {1}. What is left is small: a stem {2} longer moves the grips {3}. So change the stem for what you feel standing and seated, not for the bar’s width.",
+	lost.Meaning = words.Of("Straight arms lose {0} when they spread further, and the bar’s sweep brings the grips "+
+		"back by {1}. What is left is small: a stem {2} longer moves the grips {3}. So change the stem for what "+
+		"you feel standing and seated, not for the bar’s width.",
 		r.At(armsLose).Amount(), r.At(sweepGives).Amount(), measure.Millimetres(stemStep), r.At(stemMoves).Amount())
 	if !lost.Exists() {
 		lost.Meaning = words.Of("Your arms do not span a bar this wide. Check {0} and {1}.",
@@ -31,9 +33,13 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 		}
 	}
 	noteGap(v, r, start)
-	r.Note(calculators.PlainNote, "There is no single right width: shoulders, arms, trails and habit decide, and no study of width on mountain bikes was found. In ten women a road bar about as wide as the shoulders took the least work from the arms; a smooth road asks for less control than a trail.")
-	r.Note(calculators.PlainNote, "Test a narrower bar without a saw: slide the controls in by 5 mm on each side, ride twice, and go on or go back. Cut last, and leave 5 mm on each side.")
-	r.Note(calculators.PlainNote, "Aching shoulders or sore outer palms may come from a wide bar: controls in by one step first. Tingling that comes back or outlasts the ride is a reason to stop and see a clinician.")
+	r.Note(calculators.PlainNote, "There is no single right width: shoulders, arms, trails and habit decide, and "+
+		"no study of width on mountain bikes was found. In ten women a road bar about as wide as the shoulders "+
+		"took the least work from the arms; a smooth road asks for less control than a trail.")
+	r.Note(calculators.PlainNote, "Test a narrower bar without a saw: slide the controls in by 5 mm on each side, "+
+		"ride twice, and go on or go back. Cut last, and leave 5 mm on each side.")
+	r.Note(calculators.PlainNote, "Aching shoulders or sore outer palms may come from a wide bar: controls in by "+
+		"one step first. Tingling that comes back or outlasts the ride is a reason to stop and see a clinician.")
 	r.Figure = widthFigure(v, r)
 }
 
@@ -55,9 +61,11 @@ func widthMeaning(v calculators.Values, body, low, high float64) words.Text {
 	lo, hi := measure.Millimetres(low), measure.Millimetres(high)
 	switch {
 	case body > soldTo:
-		return words.Of("That is wider than bars are sold: {0} is about the widest. Anything from {1} to {2} is worth a test, never one number.", measure.Millimetres(soldTo), lo, hi)
+		return words.Of("That is wider than bars are sold: {0} is about the widest. Anything from {1} to {2} is "+
+			"worth a test, never one number.", measure.Millimetres(soldTo), lo, hi)
 	case body < soldFrom:
-		return words.Of("That is narrower than bars for trails are sold: {0} is about the narrowest, and some may be cut further. Start with a bar whose maker allows that.", measure.Millimetres(soldFrom))
+		return words.Of("That is narrower than bars for trails are sold: {0} is about the narrowest, and some may "+
+			"be cut further. Start with a bar whose maker allows that.", measure.Millimetres(soldFrom))
 	}
 	if !v.Has(measure.BarWidth) {
 		return words.Of("Anything from {0} to {1} is worth a test, never one number.", lo, hi)
@@ -66,11 +74,14 @@ func widthMeaning(v calculators.Values, body, low, high float64) words.Text {
 	now := measure.Millimetres(bar)
 	switch {
 	case bar > high:
-		return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} is wider: slide the controls in before you think of cutting.", lo, hi, now)
+		return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} is wider: slide the controls in "+
+			"before you think of cutting.", lo, hi, now)
 	case bar < low:
-		return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} is narrower: borrow a wider one before you buy.", lo, hi, now)
+		return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} is narrower: borrow a wider one "+
+			"before you buy.", lo, hi, now)
 	}
-	return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} lies inside, so there may be nothing to do.", lo, hi, now)
+	return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} lies inside, so there may be "+
+		"nothing to do.", lo, hi, now)
 }
 
 func explainSpread(x *calculators.Answer, v calculators.Values, r *calculators.Result) {
@@ -81,16 +92,19 @@ func explainSpread(x *calculators.Answer, v calculators.Values, r *calculators.R
 	}
 	x.Low, x.High = spreadFrom, spreadTo
 	if now := r.At(spreadNow); now.Exists() {
-		x.Meaning = words.Of("On your bar now it is {0}. Common practice lies between {1} and {2}: more turns the elbows out and straight and bends the wrists, less tucks the elbows in.",
+		x.Meaning = words.Of("On your bar now it is {0}. Common practice lies between {1} and {2}: more turns the "+
+			"elbows out and straight and bends the wrists, less tucks the elbows in.",
 			now.Uncertain(), measure.Degrees(spreadFrom), measure.Degrees(spreadTo))
 		return
 	}
-	x.Meaning = words.Of("Common practice lies between {0} and {1}: more turns the elbows out and straight and bends the wrists, less tucks the elbows in.", measure.Degrees(spreadFrom), measure.Degrees(spreadTo))
+	x.Meaning = words.Of("Common practice lies between {0} and {1}: more turns the elbows out and straight and "+
+		"bends the wrists, less tucks the elbows in.", measure.Degrees(spreadFrom), measure.Degrees(spreadTo))
 }
 
 // widthTable says what each step in width does.
 func widthTable(v calculators.Values, start float64) calculators.Table {
-	t := calculators.Table{Name: "widths", Caption: words.Of("What each step of {0} does, with straight arms and the bar’s sweep",
+	t := calculators.Table{Name: "widths", Caption: words.Of("What each step of {0} does, with straight arms and "+
+		"the bar’s sweep",
 		measure.Millimetres(widthStep)),
 		Columns: []calculators.Column{
 			{Name: "width", Label: words.Of("Bar"), Unit: "mm"},
@@ -120,11 +134,13 @@ func methodsTable(v calculators.Values, r *calculators.Result) calculators.Table
 	if w := r.At(byPressUp); w.Exists() {
 		x := float64(w.Value)
 		t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(),
-			words.Of("{0} to {1}", measure.Millimetres(sold(x-pressUpRoom)), measure.Millimetres(sold(x+pressUpRoom)))})
+			words.Of("{0} to {1}", measure.Millimetres(sold(x-pressUpRoom)),
+				measure.Millimetres(sold(x+pressUpRoom)))})
 	}
 	w := r.At(byShoulders)
 	t.Rows = append(t.Rows, []words.Sayer{w.Label, w.Uncertain(),
-		words.Of("{0} to {1}", measure.Millimetres(sold(widthAt(v, spreadFrom))), measure.Millimetres(sold(widthAt(v, spreadTo))))})
+		words.Of("{0} to {1}", measure.Millimetres(sold(widthAt(v, spreadFrom))),
+			measure.Millimetres(sold(widthAt(v, spreadTo))))})
 	return t
 }
 
@@ -132,7 +148,8 @@ func methodsTable(v calculators.Values, r *calculators.Result) calculators.Table
 // side, with what stands against each.
 func trimTable(v calculators.Values, start float64) (calculators.Table, bool) {
 	bar := v.Of(measure.BarWidth)
-	t := calculators.Table{Name: "trim", Caption: words.Of("The test, one step after the other: controls and grips inwards, nothing cut"),
+	t := calculators.Table{Name: "trim", Caption: words.Of("The test, one step after the other: controls and grips " +
+		"inwards, nothing cut"),
 		Columns: []calculators.Column{
 			{Name: "in", Label: words.Of("In, each side"), Unit: "mm"},
 			{Name: "width", Label: words.Of("As a bar of"), Unit: "mm"}, {Name: "mark", Label: words.Of("To know")},
@@ -174,10 +191,12 @@ func noteGap(v calculators.Values, r *calculators.Result, start float64) {
 	}
 	room := (v.Of(measure.TreeGap) - start) / 2
 	if room < 0 {
-		r.Note(calculators.CheckNote, "Your tightest gap is narrower than this bar by {0} on each side: you would have to turn the bar to pass.", measure.Millimetres(-room))
+		r.Note(calculators.CheckNote, "Your tightest gap is narrower than this bar by {0} on each side: you would "+
+			"have to turn the bar to pass.", measure.Millimetres(-room))
 		return
 	}
-	r.Note(calculators.PlainNote, "Your tightest gap leaves {0} on each side of such a bar. Hands and levers stand out a little, so count on less.", measure.Millimetres(room))
+	r.Note(calculators.PlainNote, "Your tightest gap leaves {0} on each side of such a bar. Hands and levers stand "+
+		"out a little, so count on less.", measure.Millimetres(room))
 }
 
 // widthFigure draws shoulders, arms and bar from above, the arms straight.
@@ -186,7 +205,8 @@ func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	width := float64(x.Value)
 	f := &drawing.Figure{Title: words.Of("Shoulders, arms and bar from above")}
 	spread := r.At(armSpread)
-	f.Description = words.Of("A rider’s shoulders and straight arms from above, holding a bar of {0}. The arms spread {1} from straight ahead; the bony points of the shoulders are {2} apart.",
+	f.Description = words.Of("A rider’s shoulders and straight arms from above, holding a bar of {0}. The arms "+
+		"spread {1} from straight ahead; the bony points of the shoulders are {2} apart.",
 		x.Uncertain(), spread.Uncertain(), measure.Millimetres(v.Of(measure.ShoulderWidth)))
 	reach, joint := reachOn(v, width), joints(v)/2
 	hand := joint + aside(v, width)

@@ -41,12 +41,17 @@ func put(fragment string, pairs []calculators.Pair) string {
 
 func TestBothValuesOfASettingAreKeptWhicheverIsWrittenFirst(t *testing.T) {
 	for _, c := range []struct{ name, record, query, bare, want string }{
-		{"now and next at once", "", "key=saddle-height&now=72.2&next=73.6", "cm", "saddle-height=736&saddle-height.was=722"},
+		{"now and next at once", "", "key=saddle-height&now=72.2&next=73.6", "cm",
+			"saddle-height=736&saddle-height.was=722"},
 		{"now alone", "", "key=saddle-height&now=722", "", "saddle-height=722"},
-		{"now beside what a calculator gave", "saddle-height=736&from=saddle-height.saddle-height", "key=saddle-height&now=722", "", "saddle-height=736&saddle-height.was=722&from=saddle-height.saddle-height"},
-		{"next beside what was measured", "saddle-height=722", "key=saddle-height&next=736", "", "saddle-height=736&saddle-height.was=722"},
-		{"another next keeps what the bike has", "saddle-height=736&saddle-height.was=722", "key=saddle-height&next=730", "", "saddle-height=730&saddle-height.was=722"},
-		{"after a change that was made the new value is what the bike has", "saddle-height=736&saddle-height.was=722&saddle-height.done=yes", "key=saddle-height&next=741", "", "saddle-height=741&saddle-height.was=736"},
+		{"now beside what a calculator gave", "saddle-height=736&from=saddle-height.saddle-height",
+			"key=saddle-height&now=722", "", "saddle-height=736&saddle-height.was=722&from=saddle-height.saddle-height"},
+		{"next beside what was measured", "saddle-height=722", "key=saddle-height&next=736", "",
+			"saddle-height=736&saddle-height.was=722"},
+		{"another next keeps what the bike has", "saddle-height=736&saddle-height.was=722",
+			"key=saddle-height&next=730", "", "saddle-height=730&saddle-height.was=722"},
+		{"after a change that was made the new value is what the bike has",
+			"saddle-height=736&saddle-height.was=722&saddle-height.done=yes", "key=saddle-height&next=741", "", "saddle-height=741&saddle-height.was=736"},
 		{"next alone has no way back", "", "key=saddle-height&next=736", "", ""},
 		{"inches", "", "key=bar-width&now=30+1/2+in&next=29.5", "in", "bar-width=749.3&bar-width.was=774.7"},
 		{"a part that is exchanged", "", "key=pedals&now=Clipped+in&next=flat", "", "pedals=flat&pedals.was=clip"},
@@ -96,7 +101,8 @@ func TestARecordSurvivesFileAndTable(t *testing.T) {
 func TestAClientsWayFromRequestToReply(t *testing.T) {
 	made := d.Answer(desk.Ask{Name: desk.Compose, Query: "ask=stature&ask=inseam"})
 	require.Contains(t, made.Text, "ask=inseam")
-	made = d.Answer(desk.Ask{Name: desk.Compose, Query: "ask=stature+inseam+pedals&ask.by=Larch+Hollow&ask.reply=shop@example.org&ask.health=yes&ask.note=Bring+%3Cshoes%3E"})
+	made = d.Answer(desk.Ask{Name: desk.Compose,
+		Query: "ask=stature+inseam+pedals&ask.by=Larch+Hollow&ask.reply=shop@example.org&ask.health=yes&ask.note=Bring+%3Cshoes%3E"})
 	require.Empty(t, made.Problems)
 	form := d.Answer(desk.Ask{Name: desk.Prepare, Place: "1", Record: made.Text})
 	require.Equal(t, 3+len(request.Questions)+1, strings.Count(form.HTML, `<li class="step`))
@@ -108,13 +114,15 @@ func TestAClientsWayFromRequestToReply(t *testing.T) {
 	apart := d.Answer(desk.Ask{Name: desk.Check, Record: made.Text, Key: "inseam", Text: "83;86;83.2", Bare: "cm"})
 	require.Equal(t, "830;860;832", apart.Record[0].Typed)
 	require.NotEmpty(t, apart.Doubts, "readings 30 mm apart are taken without a word")
-	mixed := d.Answer(desk.Ask{Name: desk.Check, Record: made.Text, Key: "inseam", Text: "83 cm;832; 32 3/4 in", Bare: "mm"})
+	mixed := d.Answer(desk.Ask{Name: desk.Check, Record: made.Text, Key: "inseam", Text: "83 cm;832; 32 3/4 in",
+		Bare: "mm"})
 	require.Equal(t, "830;832;831.85", mixed.Record[0].Typed, "each reading has its own unit")
 	against := d.Answer(desk.Ask{Name: desk.Check, Record: made.Text + "&stature=1600", Key: "inseam", Text: "930"})
 	require.NotEmpty(t, against.Doubts, "an inside leg that does not go with the height is taken without a word")
 
 	own := made.Text + "&stature=1740&inseam=830;834;829"
-	sent := d.Answer(desk.Ask{Name: desk.Back, Record: own, Query: "ask-riding=steep+climbs&ask-care=no", Link: "https://example.org/finish/your-setup-sheet.html"})
+	sent := d.Answer(desk.Ask{Name: desk.Back, Record: own, Query: "ask-riding=steep+climbs&ask-care=no",
+		Link: "https://example.org/finish/your-setup-sheet.html"})
 	require.Contains(t, sent.HTML, "left out") // the pedals
 	require.Contains(t, sent.HTML, "steep climbs")
 	mail, err := url.Parse(sent.Link)
@@ -138,11 +146,15 @@ func TestTextOfOthersIsNeverMarkup(t *testing.T) {
 				pairs = append(pairs, url.QueryEscape(key)+"="+url.QueryEscape(evil.Draw(t, "evil")))
 			}
 		}
-		a := desk.Ask{Record: strings.Join(pairs, "&"), Place: "1", Units: evil.Draw(t, "units"), Bare: evil.Draw(t, "bare"), Query: strings.Join(pairs, "&"), Text: evil.Draw(t, "text"), Key: evil.Draw(t, "key"), Link: "https://example.org/"}
-		for _, a.Name = range []string{desk.Sheet, desk.Write, desk.Open, desk.JSON, desk.CSV, desk.Prepare, desk.Check, desk.Back, desk.Compose, evil.Draw(t, "name")} {
+		a := desk.Ask{Record: strings.Join(pairs, "&"), Place: "1", Units: evil.Draw(t, "units"),
+			Bare: evil.Draw(t, "bare"), Query: strings.Join(pairs, "&"), Text: evil.Draw(t,
+				"text"), Key: evil.Draw(t, "key"), Link: "https://example.org/"}
+		for _, a.Name = range []string{desk.Sheet, desk.Write, desk.Open, desk.JSON, desk.CSV, desk.Prepare,
+			desk.Check, desk.Back, desk.Compose, evil.Draw(t, "name")} {
 			reply := d.Answer(a)
 			clean(t, reply.HTML)
-			require.True(t, reply.Link == "" || strings.HasPrefix(reply.Link, "mailto:") || strings.HasPrefix(reply.Link, "sms:"), reply.Link)
+			require.True(t, reply.Link == "" || strings.HasPrefix(reply.Link,
+				"mailto:") || strings.HasPrefix(reply.Link, "sms:"), reply.Link)
 		}
 	})
 }
@@ -177,7 +189,8 @@ func TestThePagesAreCompleteWithoutScript(t *testing.T) {
 	for _, s := range sheet.Settings {
 		all = append(all, s.Chapter)
 	}
-	b := desk.Block{Ask: desk.Ask{Place: "1", Root: "../", Ways: strings.Join(all, " ")}, Sheet: "your-setup-sheet.html"}
+	b := desk.Block{Ask: desk.Ask{Place: "1", Root: "../", Ways: strings.Join(all, " ")},
+		Sheet: "your-setup-sheet.html"}
 	setup := d.SetupPage(b)
 	clean(t, setup)
 	for _, want := range []string{"736\u00a0mm", "722\u00a0mm", `href="../saddle/height.html"`, "Test rider", "data-done"} {

@@ -14,7 +14,8 @@ func open(a Ask) Reply {
 		return Reply{Problems: problems}
 	}
 	return Reply{Text: r.Fragment(), Problems: problems,
-		Spoken: words.Of("{0} values were read.", measure.Amount{Value: float64(len(r.Entries)), Unit: measure.One}).Say(a.reader())}
+		Spoken: words.Of("{0} values were read.", measure.Amount{Value: float64(len(r.Entries)),
+			Unit: measure.One}).Say(a.reader())}
 }
 
 // save writes the record as a file.

@@ -66,7 +66,8 @@ func (d Desk) SetupPage(b Block) string {
 		Raw(` <input type="date" autocomplete="off" name="date"></label><label class="wide">`).Say("Note").Raw(` <textarea rows="1" autocomplete="off" name="note" maxlength="2000"></textarea></label></div></fieldset></form>`)
 	w.Raw(`<div class="paper">`).Raw(d.sheet(b.Ask)).Raw(`</div>`)
 	w.Raw(`<fieldset class="keep" disabled><legend>`).Say("Keep it, print it, hand it on").Raw(`</legend><div class="line">`)
-	for _, do := range []struct{ name, label string }{{"print", "Print on one page"}, {"json", "Save a file"}, {"csv", "Save a table"}, {"copy", "Copy a link"}, {"code", "Show a code"}} {
+	for _, do := range []struct{ name, label string }{{"print", "Print on one page"}, {"json", "Save a file"},
+		{"csv", "Save a table"}, {"copy", "Copy a link"}, {"code", "Show a code"}} {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}
 	w.Raw(`<label class="file">`).Say("Open a file").Raw(` <input type="file" accept=".json,.csv,.txt,application/json,text/csv,text/plain" name="file" aria-describedby="`).Name("-o").
@@ -98,12 +99,15 @@ var askable = []struct {
 	title string
 	list  []*measure.Quantity
 }{
-	{"Rider", []*measure.Quantity{measure.Stature, measure.Mass, measure.Inseam, measure.TrochanterHeight, measure.KneeHeight, measure.TrunkLength,
+	{"Rider", []*measure.Quantity{measure.Stature, measure.Mass, measure.Inseam, measure.TrochanterHeight,
+		measure.KneeHeight, measure.TrunkLength,
 		measure.ArmLength, measure.ArmSpan, measure.ShoulderWidth, measure.HandLength, measure.FingerLength, measure.FootLength, measure.HeelToBallInner,
 		measure.SitBoneWidth, measure.PushUpWidth}},
-	{"Bike as it is", []*measure.Quantity{measure.Pedals, measure.CrankLength, measure.CleatBehindBall, measure.SaddleHeight, measure.SaddleSetback, measure.SaddleTilt,
+	{"Bike as it is", []*measure.Quantity{measure.Pedals, measure.CrankLength, measure.CleatBehindBall,
+		measure.SaddleHeight, measure.SaddleSetback, measure.SaddleTilt,
 		measure.StemLength, measure.Spacers, measure.BarRise, measure.BarWidth, measure.GripX, measure.GripY, measure.LeverReach}},
-	{"Frame", []*measure.Quantity{measure.Reach, measure.Stack, measure.HeadAngle, measure.SeatAngle, measure.Chainstay, measure.ForkTravel, measure.RearTravel, measure.SagFront, measure.SagRear}},
+	{"Frame", []*measure.Quantity{measure.Reach, measure.Stack, measure.HeadAngle, measure.SeatAngle,
+		measure.Chainstay, measure.ForkTravel, measure.RearTravel, measure.SagFront, measure.SagRear}},
 }
 
 // PreparePage writes the preparation for a fitting: what the client is led
@@ -116,7 +120,8 @@ func (d Desk) PreparePage(b Block) string {
 	w.Raw(`<p class="progress" role="status" hidden></p><div class="paper">`).Raw(d.prepare(b.Ask)).Raw(`</div>`)
 	w.Raw(`<div class="line walk" hidden><button type="button" data-do="before">`).Say("Back").Raw(`</button><button type="button" data-do="skip">`).Say("Leave this out").
 		Raw(`</button><button type="button" class="main" data-do="after">`).Say("Next").Raw(`</button></div><div class="line hand" hidden><a class="button main" data-do="message" hidden>`).Say("Send it").Raw(`</a>`)
-	for _, do := range []struct{ name, label string }{{"share", "Share it"}, {"copy", "Copy a link"}, {"json", "Save a file"}, {"code", "Show a code"}} {
+	for _, do := range []struct{ name, label string }{{"share", "Share it"}, {"copy", "Copy a link"}, {"json",
+		"Save a file"}, {"code", "Show a code"}} {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}
 	w.Raw(`</div><p class="how hand" hidden>`).Say("Nothing has been sent. What you see above is in the link, the file and the code, and nothing else is. It goes only where you send it.").
@@ -155,7 +160,8 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 	text("ask.reply", "Where the answer goes", q.Reply.String(), "rh")
 	w.Raw(`<p class="how" id="`).Name("-rh").Raw(`">`).Say("A mail address, a phone number, or nothing. With nothing the client copies a link, saves a file or shows you a code.").
 		Raw(`</p><p class="problem" id="`).Name("-rp").Raw(`" hidden></p><label class="row">`).Say("Your request, as a link").Raw(` <input type="text" readonly name="link" autocomplete="off"></label><div class="line">`)
-	for _, do := range []struct{ name, label string }{{"copy", "Copy the link"}, {"share", "Share it"}, {"code", "Show a code"}, {"try", "See it as your client does"}} {
+	for _, do := range []struct{ name, label string }{{"copy", "Copy the link"}, {"share", "Share it"}, {"code",
+		"Show a code"}, {"try", "See it as your client does"}} {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}
 	w.Raw(`</div><div class="code-place"></div></fieldset></form></details>`)

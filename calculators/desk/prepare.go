@@ -176,7 +176,9 @@ func said(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
 func check(a Ask) (reply Reply) {
 	q := measure.Named(a.Key)
 	if q == nil {
-		reply.Problems = append(reply.Problems, calculators.Problem{Text: words.Of("“{0}” is no measurement that this guide knows.", measure.Quoted(a.Key))})
+		reply.Problems = append(reply.Problems,
+			calculators.Problem{Text: words.Of("“{0}” is no measurement that this guide knows.",
+				measure.Quoted(a.Key))})
 		return reply
 	}
 	value, why, ok := readingsOf(q, a.Text, readerOf(a.Bare))
@@ -241,7 +243,8 @@ func back(a Ask) Reply {
 	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader()}
 	look(w, q, r)
 	sent := q.Back(r) + "&" + Sent
-	return Reply{HTML: w.String(), Text: sent, Link: q.Message(a.Link+"#"+sent, words.Of("Measurements for a fitting").Say(a.reader()))}
+	return Reply{HTML: w.String(), Text: sent, Link: q.Message(a.Link+"#"+sent,
+		words.Of("Measurements for a fitting").Say(a.reader()))}
 }
 
 // compose makes a request of what a fitter ticked and wrote.

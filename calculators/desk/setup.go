@@ -52,7 +52,8 @@ func write(a Ask) (reply Reply) {
 	f := fields(a.Query)
 	q := measure.Named(f["key"])
 	if q == nil || sheet.SettingOf(q) == nil {
-		reply.Problems = append(reply.Problems, calculators.Problem{Input: "key", Text: words.Of("“{0}” is no setting of the sheet.", measure.Quoted(f["key"]))})
+		reply.Problems = append(reply.Problems, calculators.Problem{Input: "key",
+			Text: words.Of("“{0}” is no setting of the sheet.", measure.Quoted(f["key"]))})
 		return reply
 	}
 	bare := readerOf(a.Bare)
@@ -85,7 +86,8 @@ func write(a Ask) (reply Reply) {
 		reply.Record = append(reply.Record, calculators.Pair{Key: "from", Typed: q.Key + "." + from})
 	}
 	if e := entryOf(q, value); e != nil && !q.Plausible(e.Value) {
-		reply.Doubts = append(reply.Doubts, words.Of("{0} is unusual for {1}; most lie between {2} and {3}.", q.Amount(e.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High)))
+		reply.Doubts = append(reply.Doubts, words.Of("{0} is unusual for {1}; most lie between {2} and {3}.",
+			q.Amount(e.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High)))
 	}
 	return reply
 }

@@ -159,7 +159,8 @@ func TestWhatHasNoKeyIsNamedByItsPlace(t *testing.T) {
 		`{"values":[{"key":"mass","value":70},{"value":1}]}`: "Value 2 of the record has no key",
 		`{"name":"A","name":"B","values":[]}`:                "“name” stands twice in the record",
 		`{"values":[` + strings.Repeat("1,", 512) + `1]}`:    "The record has 513 values, where 512 are read",
-		"key,value\n" + strings.Repeat("a,1\n", 513):         "The record has more than 512 values, where 512 are read",
+		"key,value\n" + strings.Repeat("a,1\n", 513): "The record has more than 512 values, where 512 are " +
+			"read",
 	} {
 		_, problems := exchange.Open(text)
 		require.NotEmpty(t, problems, text)

@@ -19,18 +19,22 @@ func FootAngle() *calculators.Calculator {
 		Name: "foot-angle", Section: calculators.Feet,
 		Title:    "Rotation and float",
 		Question: "How far do your cleats turn, and have your heels room?",
-		Scenario: "The test rider, whose right foot points further out than the left, on cleats bolted nearly straight.",
+		Scenario: "The test rider, whose right foot points further out than the left, on cleats bolted nearly " +
+			"straight.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.ToeOutLeft, Example: "5"},
 			{Quantity: measure.ToeOutRight, Example: "9"},
-			{Quantity: measure.CleatAngleLeft, Example: "1", Assume: calculators.Fixed(0, 2, "cleats bolted straight by eye")},
-			{Quantity: measure.CleatAngleRight, Example: "2", Assume: calculators.Fixed(0, 2, "cleats bolted straight by eye")},
+			{Quantity: measure.CleatAngleLeft, Example: "1", Assume: calculators.Fixed(0, 2,
+				"cleats bolted straight by eye")},
+			{Quantity: measure.CleatAngleRight, Example: "2", Assume: calculators.Fixed(0, 2,
+				"cleats bolted straight by eye")},
 			{Quantity: measure.PedalFloat, Example: "6", Assume: calculators.Fixed(6, 1.5, "usual for a trail pedal")},
 			{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
 			{Quantity: measure.FootLength, Example: "262", Assume: anyFoot},
 			fit.CrankInput("170"),
 			{Quantity: measure.QFactor, Example: "174", Assume: fit.UsualQFactor.Assume},
-			{Quantity: measure.ArmSetIn, Folded: true, Assume: calculators.Fixed(8, 4, "usual for a mountain-bike crank")},
+			{Quantity: measure.ArmSetIn, Folded: true, Assume: calculators.Fixed(8, 4,
+				"usual for a mountain-bike crank")},
 			{Quantity: measure.StayWidth, Folded: true, Assume: calculators.Fixed(120, 8,
 				"usual for a trail bike with a wide tyre")},
 			{Quantity: measure.RearEndWidth, Folded: true,
@@ -45,9 +49,10 @@ func FootAngle() *calculators.Calculator {
 		Sources: []*literature.Source{literature.Morton1932, literature.Losel1996, literature.Boyd1997,
 			literature.WoottenHull1992, literature.Johnston2017, literature.Gordon2014, literature.GUM2008,
 			literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.ClipRelease, caution.Torque, caution.Pain, caution.Clinician, caution.FirstRide},
-		Solve:    solveFootAngle,
-		Explain:  explainFootAngle,
+		Cautions: []*caution.Caution{caution.ClipRelease, caution.Torque, caution.Pain, caution.Clinician,
+			caution.FirstRide},
+		Solve:   solveFootAngle,
+		Explain: explainFootAngle,
 	}
 }
 
@@ -66,7 +71,8 @@ func newOneFoot(name, label string) oneFoot {
 		return &calculators.Output{Name: name + "-" + what, Label: label + " " + says, Unit: unit}
 	}
 	f := oneFoot{
-		turn: o("turn", "cleat: turn its nose inwards by", measure.Deg), least: o("room", "heel: least room", measure.Mm),
+		turn: o("turn", "cleat: turn its nose inwards by", measure.Deg), least: o("room", "heel: least room",
+			measure.Mm),
 		inNow: o("in-now", "heel, float inwards now", measure.Deg), outNow: o("out-now", "heel, float outwards now",
 			measure.Deg),
 		each:   o("each-way", "heel, float each way then", measure.Deg),
@@ -75,8 +81,10 @@ func newOneFoot(name, label string) oneFoot {
 		stay:   o("stay-in", "heel to the chainstay, heel fully in", measure.Mm),
 		frame:  o("frame-in", "heel to the rear end, heel fully in", measure.Mm),
 	}
-	f.turn.Between = "cleat as it is to the foot’s own angle, on the shoe, seen from above; minus turns the nose outwards"
-	f.least.Between = "heel’s inner edge, fully in, to crank arm or frame, the least of the whole circle; minus is contact"
+	f.turn.Between = "cleat as it is to the foot’s own angle, on the shoe, seen from above; minus turns the nose " +
+		"outwards"
+	f.least.Between = "heel’s inner edge, fully in, to crank arm or frame, the least of the whole circle; minus is " +
+		"contact"
 	return f
 }
 

@@ -18,7 +18,8 @@ import (
 const (
 	unlikeFeet = "toe-out-left=-2±1.5 toe-out-right=11±2.5 cleat-angle-left=1.5±0.7 cleat-angle-right=6±0.9 " +
 		"pedal-float=8±0.6" +
-		" foot-offset=61±1.3 foot-length=271±2 crank-length=167.5±0.5 q-factor=169±1 arm-set-in=9±1.1 stay-width=131±2.1" +
+		" foot-offset=61±1.3 foot-length=271±2 crank-length=167.5±0.5 q-factor=169±1 arm-set-in=9±1.1 " +
+		"stay-width=131±2.1" +
 		" rear-end-width=187±2.4 chainstay=431±1.7 cleat-behind-ball=12±1.6 heel-cup=5±0.8 sex=m"
 	usualFeet = "toe-out-left=6 toe-out-right=3"
 )
@@ -86,12 +87,15 @@ func (s sideBySide) wants(f oneFoot, row int, column string) []calctest.Want {
 	return []calctest.Want{
 		calctest.Is(f.turn, s.own-s.cleat, 1e-9), calctest.Is(f.least, s.least(), 1e-6),
 		calctest.Is(f.inNow, s.float/2-(s.own-s.cleat), 1e-9), calctest.Is(f.outNow, s.float/2+(s.own-s.cleat), 1e-9),
-		calctest.Is(f.each, s.float/2, 1e-9), calctest.Is(f.armOwn, s.arm(s.own), 1e-6), calctest.Is(f.armIn, s.arm(in),
+		calctest.Is(f.each, s.float/2, 1e-9), calctest.Is(f.armOwn, s.arm(s.own), 1e-6), calctest.Is(f.armIn,
+			s.arm(in),
 			1e-6),
 		calctest.Is(f.stay, s.frame(in, 0), 1e-6), calctest.Is(f.frame, s.frame(in, -s.crank), 1e-6),
-		calctest.Cell("float", row, "own", s.own, 0.051), calctest.Cell("float", row, "in-now", s.float/2-(s.own-s.cleat),
+		calctest.Cell("float", row, "own", s.own, 0.051), calctest.Cell("float", row, "in-now",
+			s.float/2-(s.own-s.cleat),
 			0.051),
-		calctest.Cell("float", row, "out-now", s.float/2+(s.own-s.cleat), 0.051), calctest.Cell("float", row, "each-way",
+		calctest.Cell("float", row, "out-now", s.float/2+(s.own-s.cleat), 0.051), calctest.Cell("float", row,
+			"each-way",
 			s.float/2, 0.051),
 		calctest.Cell("circle", 0, column, s.arm(s.own), 0.51), calctest.Cell("circle", 1, column, s.arm(in), 0.51),
 		calctest.Cell("circle", 2, column, s.frame(in, 0), 0.51), calctest.Cell("circle", 3, column, s.frame(in,
@@ -104,11 +108,23 @@ func (s sideBySide) wants(f oneFoot, row int, column string) []calctest.Want {
 func (s sideBySide) expanded(own, cleat float64, number func(s sideBySide) float64) float64 {
 	var effects []func(float64) float64
 	for _, move := range []func(s *sideBySide, off float64){
-		func(s *sideBySide, off float64) { s.own += own * off }, func(s *sideBySide, off float64) { s.cleat += cleat * off },
-		func(s *sideBySide, off float64) { s.float += 0.6 * off }, func(s *sideBySide, off float64) { s.offset += 1.3 * off },
-		func(s *sideBySide, off float64) { s.foot += 2 * off }, func(s *sideBySide, off float64) { s.crank += 0.5 * off },
+		func(s *sideBySide, off float64) { s.own += own * off }, func(s *sideBySide,
+			off float64) {
+			s.cleat += cleat * off
+		},
+		func(s *sideBySide, off float64) { s.float += 0.6 * off }, func(s *sideBySide,
+			off float64) {
+			s.offset += 1.3 * off
+		},
+		func(s *sideBySide, off float64) { s.foot += 2 * off }, func(s *sideBySide,
+			off float64) {
+			s.crank += 0.5 * off
+		},
 		func(s *sideBySide, off float64) { s.q += off }, func(s *sideBySide, off float64) { s.setIn += 1.1 * off },
-		func(s *sideBySide, off float64) { s.stays += 2.1 * off }, func(s *sideBySide, off float64) { s.axle += 2.4 * off },
+		func(s *sideBySide, off float64) { s.stays += 2.1 * off }, func(s *sideBySide,
+			off float64) {
+			s.axle += 2.4 * off
+		},
 		func(s *sideBySide, off float64) { s.chainstay += 1.7 * off }, func(s *sideBySide,
 			off float64) {
 			s.behindBall += 1.6 * off
@@ -130,7 +146,8 @@ func TestFootAngleCases(t *testing.T) {
 		calctest.Case{Typed: unlikeFeet, Source: source, Want: append(append(unlikeLeft.wants(leftFoot, 0, "left"),
 			unlikeRight().wants(rightFoot, 1, "right")...),
 			calctest.Is(leftFoot.turn, -3.5, 1e-9), calctest.Is(rightFoot.turn, 5, 1e-9),
-			calctest.Cell("circle", 1, "left-uncertainty", left, 1), calctest.Cell("circle", 1, "right-uncertainty", right, 1))},
+			calctest.Cell("circle", 1, "left-uncertainty", left, 1), calctest.Cell("circle", 1,
+				"right-uncertainty", right, 1))},
 	)
 	// A short foot on a long crank: the heel stays ahead of the crank's axle.
 	short := unlikeRight()
@@ -157,7 +174,8 @@ func TestFootAngleUncertainty(t *testing.T) {
 		rightFoot.armIn: u.expanded(2.5, 0.9, func(s sideBySide) float64 { return s.arm(in(s)) }),
 		leftFoot.stay:   s.expanded(1.5, 0.7, func(s sideBySide) float64 { return s.frame(in(s), 0) }),
 		rightFoot.frame: u.expanded(2.5, 0.9, func(s sideBySide) float64 { return s.frame(in(s), -s.crank) }),
-		leftFoot.least:  s.expanded(1.5, 0.7, sideBySide.least), rightFoot.least: u.expanded(2.5, 0.9, sideBySide.least),
+		leftFoot.least:  s.expanded(1.5, 0.7, sideBySide.least), rightFoot.least: u.expanded(2.5, 0.9,
+			sideBySide.least),
 	})
 }
 
@@ -181,7 +199,8 @@ func TestWhatIsSaidOfFootAngles(t *testing.T) {
 		return calctest.Column(t, at("toe-out-left="+left+" toe-out-right="+right), "float", "people")
 	}
 	require.Equal(t, []string{"as two people in three", "as two people in three"}, among("3", "11.6"))
-	require.Equal(t, []string{"as about one in four; no fault", "as about one in four; no fault"}, among("2.8", "11.8"))
+	require.Equal(t, []string{"as about one in four; no fault", "as about one in four; no fault"}, among("2.8",
+		"11.8"))
 	require.Equal(t, []string{"rare, within what counts as normal in the young",
 		"rare, within what counts as normal in the young"},
 		among("-1.6", "16.3"))
@@ -209,7 +228,8 @@ func TestFootAngleDirections(t *testing.T) {
 		float, offset := calctest.Between(t, "float", 0, 10), calctest.Between(t, "offset", 48, 70)
 		rear, more := calctest.Between(t, "rear", 150, 200), calctest.Between(t, "more", 0.5, 4)
 		at := func(left, right, float, offset, rear, cleat float64) *calculators.Result {
-			return calctest.Answer(t, FootAngle(), fmt.Sprintf("toe-out-left=%v toe-out-right=%v pedal-float=%v foot-offset=%v "+
+			return calctest.Answer(t, FootAngle(), fmt.Sprintf("toe-out-left=%v toe-out-right=%v pedal-float=%v "+
+				"foot-offset=%v "+
 				"rear-end-width=%v cleat-angle-right=%v foot-length=265", left, right, float, offset, rear, cleat))
 		}
 		of := calctest.Value
@@ -227,7 +247,8 @@ func TestFootAngleDirections(t *testing.T) {
 			require.InDelta(t, of(base, o)+more, of(wider, o), 1e-9, o.Name)
 		}
 		require.Less(t, of(at(left, right, float+more, offset, rear, 3), rightFoot.least), of(base, rightFoot.least))
-		require.LessOrEqual(t, of(at(left, right, float, offset, rear+more, 3), rightFoot.least), of(base, rightFoot.least))
+		require.LessOrEqual(t, of(at(left, right, float, offset, rear+more, 3), rightFoot.least), of(base,
+			rightFoot.least))
 		turned := at(left, right, float, offset, rear, 3+more)
 		require.InDelta(t, of(base, rightFoot.least), of(turned, rightFoot.least), 1e-9)
 		require.InDelta(t, of(base, rightFoot.turn)-more, of(turned, rightFoot.turn), 1e-9)

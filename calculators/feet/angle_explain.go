@@ -26,18 +26,22 @@ func explainTurn(r *calculators.Result, f oneFoot) {
 	case math.Abs(d) < 1:
 		turn.Meaning = words.Of("Less than one step of a cleat: leave it.")
 	case math.Abs(d) <= float64(turn.Uncertainty) && in > 0 && out > 0:
-		turn.Meaning = words.Of("Within the errors of both angles. Leave it, unless the heel always rests against one stop.")
+		turn.Meaning = words.Of("Within the errors of both angles. Leave it, unless the heel always rests against " +
+			"one stop.")
 	case d > 0:
-		turn.Meaning = words.Of("Turn the cleat’s nose inwards, towards the bike, so that the toes may point further out. " +
+		turn.Meaning = words.Of("Turn the cleat’s nose inwards, towards the bike, so that the toes may point " +
+			"further out. " +
 			"One " +
 			"degree at a time, with two rides in between.")
 	default:
-		turn.Meaning = words.Of("Turn the cleat’s nose outwards, away from the bike, so that the toes may point further " +
+		turn.Meaning = words.Of("Turn the cleat’s nose outwards, away from the bike, so that the toes may point " +
+			"further " +
 			"in. " +
 			"One degree at a time, with two rides in between.")
 	}
 	if in <= 0 || out <= 0 {
-		turn.Meaning = words.Of("{0} As it is, the foot’s own angle lies outside the float: the shoe rests against a stop "+
+		turn.Meaning = words.Of("{0} As it is, the foot’s own angle lies outside the float: the shoe rests against "+
+			"a stop "+
 			"or "+
 			"lets go.", turn.Meaning)
 	}
@@ -56,14 +60,17 @@ func explainRoom(r *calculators.Result, f oneFoot) {
 	}
 	switch room, error := float64(x.Value), float64(x.Uncertainty); {
 	case room < -error:
-		x.Meaning = words.Of("By these numbers the heel meets {0}. Turn the cranks backwards by hand with the heel fully in "+
+		x.Meaning = words.Of("By these numbers the heel meets {0}. Turn the cranks backwards by hand with the heel "+
+			"fully in "+
 			"before you ride, and see what a wider stance gives.", where)
 	case room <= error:
-		x.Meaning = words.Of("Nearest to {0}, and by less than the ±: it may touch, and only your eyes can tell. Turn the "+
+		x.Meaning = words.Of("Nearest to {0}, and by less than the ±: it may touch, and only your eyes can tell. "+
+			"Turn the "+
 			"cranks backwards by "+
 			"hand with the heel fully in.", where)
 	default:
-		x.Meaning = words.Of("Nearest to {0}. Turn the cranks backwards by hand with the heel fully in all the same.", where)
+		x.Meaning = words.Of("Nearest to {0}. Turn the cranks backwards by hand with the heel fully in all the "+
+			"same.", where)
 	}
 }
 
@@ -79,7 +86,8 @@ func floatTable(v calculators.Values, r *calculators.Result) calculators.Table {
 			{Name: "people", Label: words.Of("Among people")},
 		}}
 	row := func(foot words.Text, own float64, f oneFoot) {
-		t.Rows = append(t.Rows, []words.Sayer{foot, measure.Degrees(own), r.At(f.inNow).Amount(), r.At(f.outNow).Amount(),
+		t.Rows = append(t.Rows, []words.Sayer{foot, measure.Degrees(own), r.At(f.inNow).Amount(),
+			r.At(f.outNow).Amount(),
 			r.At(f.each).Amount(), amongPeople(own)})
 	}
 	row(words.Of("Left"), v.Of(measure.ToeOutLeft), leftFoot)
@@ -135,23 +143,28 @@ func circleTable(r *calculators.Result) calculators.Table {
 func noteFootAngle(v calculators.Values, r *calculators.Result) {
 	r.Note(calculators.PlainNote, "People walk with each foot turned out by 5 to 10 degrees, and no two steps are "+
 		"alike. In "+
-		"400 young people it was {0} at 16 years (SD {1}), and from {2} to {3} counted as normal. Those are walking feet; "+
+		"400 young people it was {0} at 16 years (SD {1}), and from {2} to {3} counted as normal. Those are "+
+		"walking feet; "+
 		"nobody measured as many standing.", measure.Degrees(usualToeOut), measure.Degrees(usualToeOutSD),
 		measure.Degrees(normalFrom), measure.Degrees(normalTo))
 	if apart := math.Abs(v.Of(measure.ToeOutLeft) - v.Of(measure.ToeOutRight)); apart > 2*math.Hypot(v.SD(measure.ToeOutLeft), v.SD(measure.ToeOutRight)) {
-		r.Note(calculators.PlainNote, "Your feet differ by {0}, more than the errors explain. Set each cleat by its own "+
+		r.Note(calculators.PlainNote, "Your feet differ by {0}, more than the errors explain. Set each cleat by "+
+			"its own "+
 			"foot.",
 			measure.Degrees(apart))
 	}
 	if v.Of(measure.PedalFloat) < 4 {
-		r.Note(calculators.CheckNote, "A float under 4 degrees leaves little for an error in these angles. 4 to 6 degrees "+
+		r.Note(calculators.CheckNote, "A float under 4 degrees leaves little for an error in these angles. 4 to 6 "+
+			"degrees "+
 			"suit "+
 			"most riders: common practice.")
 	}
 	r.Note(calculators.PlainNote, "Known well: feet turn on a free pedal and people differ. Known poorly: whether "+
 		"freedom "+
-		"spares the knee. In ten riders the loads fell at the pedal; at the knee the fall was mostly not significant. Not "+
+		"spares the knee. In ten riders the loads fell at the pedal; at the knee the fall was mostly not "+
+		"significant. Not "+
 		"known at all: the right float for a mountain bike.")
-	r.Note(calculators.PlainNote, "The shoe’s heel is taken as {0} wide. The heel counts at any height, so a heel that "+
+	r.Note(calculators.PlainNote, "The shoe’s heel is taken as {0} wide. The heel counts at any height, so a heel "+
+		"that "+
 		"passes above a chainstay has more room than this says.", measure.Millimetres(2*heelHalf))
 }

@@ -61,11 +61,14 @@ func (o onPedal) box(length, width float64) []figure.Point {
 func angleFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	left, right := r.At(leftFoot.turn), r.At(rightFoot.turn)
 	f := &drawing.Figure{Title: words.Of("Your cleats and heels, seen from above"),
-		Description: words.Of("Both feet from above on their pedals, each with its crank forward, drawn to scale at their "+
+		Description: words.Of("Both feet from above on their pedals, each with its crank forward, drawn to scale "+
+			"at their "+
 			"own "+
-			"angles: left {0} outwards, right {1}. Heavy: the cleats straight ahead, as they should be. Dashed: as they are "+
+			"angles: left {0} outwards, right {1}. Heavy: the cleats straight ahead, as they should be. Dashed: as "+
+			"they are "+
 			"now. The left "+
-			"one’s nose turns inwards by {2}, the right one’s by {3}; minus is outwards. Beside the heels stand the crank arms.",
+			"one’s nose turns inwards by {2}, the right one’s by {3}; minus is outwards. Beside the heels stand "+
+			"the crank arms.",
 			measure.Degrees(v.Of(measure.ToeOutLeft)), measure.Degrees(v.Of(measure.ToeOutRight)), left.Uncertain(),
 			right.Uncertain())}
 	ball, ok := body.HeelToBallOf(v.Of(measure.FootLength), fit.Sex(v))
@@ -97,10 +100,14 @@ func addFoot(f *drawing.Figure, v calculators.Values, r *calculators.Result, sol
 	}
 	f.Add(
 		drawing.Axis{Role: drawing.Body, A: foot.at(-spindle, 0), B: foot.at(sole.Length-spindle, 0)},
-		drawing.Line{Role: drawing.Before, Pen: drawing.Hidden, Closed: true, Points: now.box(cleatLength, cleatWidth)},
-		drawing.Line{Role: drawing.Hot, Pen: drawing.Heavy, Closed: true, Points: straight.box(cleatLength, cleatWidth)},
-		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []figure.Point{at(out, 0), straight.at(cleatLine, 0)}},
-		drawing.Line{Role: drawing.Before, Pen: drawing.Hidden, Points: []figure.Point{at(out, 0), now.at(cleatLine, 0)}},
+		drawing.Line{Role: drawing.Before, Pen: drawing.Hidden, Closed: true, Points: now.box(cleatLength,
+			cleatWidth)},
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Heavy, Closed: true, Points: straight.box(cleatLength,
+			cleatWidth)},
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []figure.Point{at(out, 0),
+			straight.at(cleatLine, 0)}},
+		drawing.Line{Role: drawing.Before, Pen: drawing.Hidden, Points: []figure.Point{at(out, 0),
+			now.at(cleatLine, 0)}},
 	)
 	f.Add(drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Points: []figure.Point{foot.at(-length+60, heelHalf),
 		foot.at(-length, heelHalf), foot.at(-length, -heelHalf), foot.at(-length+60, -heelHalf)}})

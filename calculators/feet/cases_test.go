@@ -75,7 +75,8 @@ func TestShoesByHand(t *testing.T) {
 		Source: "hand calculation from the units of the shoe trade (ISO/TS 19407, previews)",
 		Want: []calctest.Want{
 			calctest.Is(mondopoint, 268.5, 1e-9), calctest.Is(sizeEU, 42.275, 1e-9), calctest.Is(sizeUK, 8.7126, 1e-4),
-			calctest.Is(sizeUSMen, 9.7126, 1e-4), calctest.Is(sizeUSWomen, 10.7126, 1e-4), calctest.Is(meantFor, 258.233, 1e-3),
+			calctest.Is(sizeUSMen, 9.7126, 1e-4), calctest.Is(sizeUSWomen, 10.7126, 1e-4), calctest.Is(meantFor,
+				258.233, 1e-3),
 			calctest.Cell("back", 0, "foot", 258, 0.5), calctest.Cell("back", 0, "eu", 40.5, 1e-9),
 			calctest.Cell("back", 0, "uk", 7.5, 1e-9), calctest.Cell("back", 0, "us-men", 8.5, 1e-9),
 			calctest.Cell("back", 0, "us-women", 9.5, 1e-9), calctest.Cell("back", 0, "longer", -10, 0.5),
@@ -113,7 +114,8 @@ func TestDifferenceByHand(t *testing.T) {
 func TestWhatIsSaidOfADifference(t *testing.T) {
 	found := func(difference string) string {
 		const rest = " difference-found=clinician warning-sign=none"
-		return calctest.Answer(t, Difference(), "leg-difference="+difference+"±0.2"+rest).At(legDifference).Meaning.Say(nil)
+		return calctest.Answer(t, Difference(),
+			"leg-difference="+difference+"±0.2"+rest).At(legDifference).Meaning.Say(nil)
 	}
 	require.Contains(t, found("0.3"), "cannot be told from no difference")
 	require.Contains(t, found("0.3"), "5.2\u00a0mm on average (SD 4.1\u00a0mm)")
@@ -132,7 +134,8 @@ func TestWhatIsSaidOfADifference(t *testing.T) {
 	require.Contains(t, advice("clinician", "6.1"), "the clinician who measured it leads")
 	require.Contains(t, advice("clinician", "2.9"), "under 3\u00a0mm nobody could show")
 	weaker := func(how string) bool {
-		return calctest.Says(calctest.Answer(t, Difference(), "warning-sign=none leg-difference=5 difference-found="+how),
+		return calctest.Says(calctest.Answer(t, Difference(), "warning-sign=none leg-difference=5 "+
+			"difference-found="+how),
 			"the weaker way")
 	}
 	require.True(t, weaker("home"))

@@ -29,7 +29,8 @@ func Cleat() *calculators.Calculator {
 			},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
-				{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5, "usual for a riding shoe")},
+				{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5,
+					"usual for a riding shoe")},
 				fit.Folded(fit.AnyInseamInput("830")), fit.Folded(fit.CrankInput("")), fit.SeatAngleInput(""),
 			}),
 		Answers:  []*calculators.Output{spindleFromHeel, spindleBehindBall, cleatSaddleChange},
@@ -39,9 +40,10 @@ func Cleat() *calculators.Calculator {
 			literature.Litzenberger2008, literature.RamosOrtega2012, literature.Gordon2014, literature.HullJorge1985,
 			literature.FerrerRoca2014,
 			literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
-		Solve:    solveCleat,
-		Explain:  explainCleat,
+		Cautions: []*caution.Caution{caution.ClipRelease, caution.Torque, caution.FirstRide, caution.Pain,
+			caution.Growing},
+		Solve:   solveCleat,
+		Explain: explainCleat,
 	}
 }
 

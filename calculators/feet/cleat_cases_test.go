@@ -16,7 +16,8 @@ import (
 const (
 	bothJoints = "sex=f foot-length=251±2 heel-to-ball-inner=187±3 heel-to-ball-outer=164±4 pedals=clip " +
 		"pedal-height=13±1" +
-		" sole-height=9±2 cleat-behind-ball=6±1.5 heel-cup=5±0.5 inseam=793±4 crank-length=167.5±0.5 seat-angle=75.2±0.4"
+		" sole-height=9±2 cleat-behind-ball=6±1.5 heel-cup=5±0.5 inseam=793±4 crank-length=167.5±0.5 " +
+		"seat-angle=75.2±0.4"
 	innerOnly = "sex=m heel-to-ball-inner=207 cleat-behind-ball=21 inseam=881 crank-length=175 pedals=flat"
 )
 
@@ -45,18 +46,22 @@ func saddleFor(l leg.Rider, behind float64) float64 {
 //	inner alone   front 207, start 199.5, rear 192; behind the ball 0, 7.5, 15
 func TestCleatCases(t *testing.T) {
 	calctest.Cases(t, Cleat(),
-		calctest.Case{Typed: bothJoints, Source: "the window by hand; the leg solved in calctest/leg", Want: []calctest.Want{
-			calctest.Is(spindleFromHeel, 168, 1e-9), calctest.Is(spindleBehindBall, 19, 1e-9),
-			calctest.Is(cleatSaddleChange, saddleFor(bothLeg, 19), 1e-6),
-			calctest.Is(windowFront, 175.5, 1e-9), calctest.Is(windowStart, 168, 1e-9), calctest.Is(windowRear, 160.5, 1e-9),
-			calctest.Cell("window", 0, "from-heel", 175.5, 0.51), calctest.Cell("window", 1, "uncertainty", 5, 0.51),
-			calctest.Cell("window", 2, "behind-ball", 26.5, 0.51), calctest.Cell("window", 0, "from-shoe", 180.5, 0.51),
-			calctest.Cell("window", 2, "saddle-change", saddleFor(bothLeg, 26.5), 0.51),
-		}},
-		calctest.Case{Typed: innerOnly, Source: "the window by hand; the leg solved in calctest/leg", Want: []calctest.Want{
-			calctest.Is(spindleFromHeel, 199.5, 1e-9), calctest.Is(spindleBehindBall, 7.5, 1e-9),
-			calctest.Is(cleatSaddleChange, saddleFor(innerLeg, 7.5), 1e-6),
-		}},
+		calctest.Case{Typed: bothJoints, Source: "the window by hand; the leg solved in calctest/leg",
+			Want: []calctest.Want{
+				calctest.Is(spindleFromHeel, 168, 1e-9), calctest.Is(spindleBehindBall, 19, 1e-9),
+				calctest.Is(cleatSaddleChange, saddleFor(bothLeg, 19), 1e-6),
+				calctest.Is(windowFront, 175.5, 1e-9), calctest.Is(windowStart, 168, 1e-9), calctest.Is(windowRear,
+					160.5, 1e-9),
+				calctest.Cell("window", 0, "from-heel", 175.5, 0.51), calctest.Cell("window", 1, "uncertainty", 5, 0.51),
+				calctest.Cell("window", 2, "behind-ball", 26.5, 0.51), calctest.Cell("window", 0, "from-shoe", 180.5,
+					0.51),
+				calctest.Cell("window", 2, "saddle-change", saddleFor(bothLeg, 26.5), 0.51),
+			}},
+		calctest.Case{Typed: innerOnly, Source: "the window by hand; the leg solved in calctest/leg",
+			Want: []calctest.Want{
+				calctest.Is(spindleFromHeel, 199.5, 1e-9), calctest.Is(spindleBehindBall, 7.5, 1e-9),
+				calctest.Is(cleatSaddleChange, saddleFor(innerLeg, 7.5), 1e-6),
+			}},
 	)
 	calctest.Cells(t, Cleat(), bothJoints, "window", "from-heel", 1e-9, 175.5, 168, 160.5)
 	calctest.Cells(t, Cleat(), bothJoints, "window", "behind-ball", 1e-9, 11.5, 19, 26.5)

@@ -19,7 +19,8 @@ func explainCleat(v calculators.Values, r *calculators.Result) {
 	from.Low, from.High = rear.Value, front.Value
 	behind.Low, behind.High = calculators.Number(inner)-front.Value, calculators.Number(inner)-rear.Value
 	if v.Is(measure.Pedals, "flat") {
-		from.Meaning = words.Of("Stand so that the spindle comes here. For descents let the foot go {0} to {1} further "+
+		from.Meaning = words.Of("Stand so that the spindle comes here. For descents let the foot go {0} to {1} "+
+			"further "+
 			"forward, so that the spindle comes nearer to the arch.", measure.Millimetres(10), measure.Millimetres(30))
 	} else {
 		from.Meaning = words.Of("The middle of the usual window. Stay in it; go to the rear if you are new to this, " +
@@ -29,9 +30,12 @@ func explainCleat(v calculators.Values, r *calculators.Result) {
 	explainSaddleChange(v, r.At(cleatSaddleChange))
 	r.Tables = append(r.Tables, windowTable(v, r))
 	noteFoot(v, r)
-	r.Note(calculators.PlainNote, "Small studies of trained riders moved the spindle as far as the middle of the foot: "+
-		"power and oxygen cost stayed the same and the calf had less to do. Nobody has tested what it does on a trail, "+
-		"and a formula that predicts the place from the foot was tried and failed. Your own feet decide inside the window.")
+	r.Note(calculators.PlainNote, "Small studies of trained riders moved the spindle as far as the middle of the "+
+		"foot: "+
+		"power and oxygen cost stayed the same and the calf had less to do. Nobody has tested what it does on a "+
+		"trail, "+
+		"and a formula that predicts the place from the foot was tried and failed. Your own feet decide inside the "+
+		"window.")
 	r.Figure = cleatFigure(v, r)
 }
 
@@ -43,13 +47,15 @@ func behindMeaning(v calculators.Values, behind *calculators.Answer) words.Text 
 	now := measure.Millimetres(at)
 	switch {
 	case v.Is(measure.Pedals, "flat"):
-		return words.Of("Feel for the inner joint through the shoe and stand with the pedal’s middle this far behind it.")
+		return words.Of("Feel for the inner joint through the shoe and stand with the pedal’s middle this far " +
+			"behind it.")
 	case at < low-0.5:
 		return words.Of("The spindle is now {0} behind the joint. The window begins {1} further back: move the cleat "+
 			"there in steps of 2 mm, with two rides in between, and stop where it feels right.", now,
 			measure.Millimetres(low-at))
 	case at > high+0.5:
-		return words.Of("The spindle is now {0} behind the joint. The window ends {1} further forward: move the cleat "+
+		return words.Of("The spindle is now {0} behind the joint. The window ends {1} further forward: move the "+
+			"cleat "+
 			"there in steps of 2 mm, with two rides in between, and stop where it feels right.", now,
 			measure.Millimetres(at-high))
 	}
@@ -61,16 +67,19 @@ func explainSaddleChange(v calculators.Values, x *calculators.Answer) {
 	d := float64(x.Value)
 	switch {
 	case !x.Exists():
-		x.Meaning = words.Of("With these lengths the leg model finds no place for the saddle: check the inside leg and " +
+		x.Meaning = words.Of("With these lengths the leg model finds no place for the saddle: check the inside leg " +
+			"and " +
 			"the foot.")
 	case math.Abs(d) < 5:
 		x.Meaning = words.Of("A foot further forward on the pedal reaches less far. This little can wait until the " +
 			"saddle’s turn comes.")
 	case d < 0:
-		x.Meaning = words.Of("A foot further forward on the pedal reaches less far. Once your steps add up to 5 mm of " +
+		x.Meaning = words.Of("A foot further forward on the pedal reaches less far. Once your steps add up to 5 mm " +
+			"of " +
 			"saddle, lower it as well, on another day.")
 	default:
-		x.Meaning = words.Of("A foot further back on the pedal reaches further. Once your steps add up to 5 mm of saddle, " +
+		x.Meaning = words.Of("A foot further back on the pedal reaches further. Once your steps add up to 5 mm of " +
+			"saddle, " +
 			"raise it as well, on another day.")
 	}
 }
@@ -97,7 +106,8 @@ func windowTable(v calculators.Values, r *calculators.Result) calculators.Table 
 		w := r.At(o)
 		at := float64(w.Value)
 		t.Rows = append(t.Rows, []words.Sayer{places[i], w.Amount(), measure.Error{Amount: w.Margin()},
-			measure.Millimetres(inner - at), measure.Millimetres(at + cup), measure.Millimetres(saddleChange(v, inner-at))})
+			measure.Millimetres(inner - at), measure.Millimetres(at + cup), measure.Millimetres(saddleChange(v,
+				inner-at))})
 	}
 	t.Starred = 2
 	return t
@@ -107,15 +117,18 @@ func windowTable(v calculators.Values, r *calculators.Result) calculators.Table 
 func noteFoot(v calculators.Values, r *calculators.Result) {
 	inner := v.Of(measure.HeelToBallInner)
 	if !v.Has(measure.HeelToBallOuter) {
-		r.Note(calculators.CheckNote, "Without the outer joint the window starts under the inner one. The outer joint "+
+		r.Note(calculators.CheckNote, "Without the outer joint the window starts under the inner one. The outer "+
+			"joint "+
 			"lies further back in most feet, so the true window does too: mark both.")
 	} else if v.Of(measure.HeelToBallOuter) >= inner {
-		r.Note(calculators.CheckNote, "The outer joint lies further back than the inner one in nearly every foot. Check "+
+		r.Note(calculators.CheckNote, "The outer joint lies further back than the inner one in nearly every foot. "+
+			"Check "+
 			"that the two were not swapped.")
 	}
 	if v.Given(measure.FootLength) && v.Given(measure.HeelToBallInner) {
 		if low, high := ballShare(v); inner < low*v.Of(measure.FootLength) || inner > high*v.Of(measure.FootLength) {
-			r.Note(calculators.CheckNote, "The inner ball lies at {0} of this foot. In the survey it lies at about 74 %, and "+
+			r.Note(calculators.CheckNote, "The inner ball lies at {0} of this foot. In the survey it lies at about "+
+				"74 %, and "+
 				"hardly ever so far from it: measure both lengths again.",
 				measure.Percentage(100*inner/v.Of(measure.FootLength)))
 		}

@@ -24,7 +24,8 @@ func cleatFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	}
 	f := &drawing.Figure{
 		Title: words.Of("Where the spindle lies under your foot, seen from above"),
-		Description: words.Of("A right foot seen from above, its inner side up. The spindle crosses it {0} ahead of the "+
+		Description: words.Of("A right foot seen from above, its inner side up. The spindle crosses it {0} ahead "+
+			"of the "+
 			"heel, {1} behind the inner ball joint. The window reaches from {2} to {3} ahead of the heel.",
 			from.Uncertain(), behind.Amount(), measure.Millimetres(rear), measure.Millimetres(front)),
 	}
@@ -33,13 +34,17 @@ func cleatFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	spindle := float64(from.Value)
 	at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
 	f.Add(
-		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Closed: true, Points: []figure.Point{at(rear, -side), at(front,
-			-side), at(front, side), at(rear, side)}},
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Closed: true, Points: []figure.Point{at(rear, -side),
+			at(front,
+				-side), at(front, side), at(rear, side)}},
 		drawing.Line{Role: drawing.Hot, Pen: drawing.Heavy, Points: []figure.Point{at(spindle, -1.2*side), at(spindle,
 			1.2*side)}},
-		drawing.Label{Role: drawing.Hot, At: at(spindle, 1.2*side), Side: at(0, 1), Text: words.Of("spindle"), Fixed: true},
-		drawing.Label{Role: drawing.Body, At: s.InnerJoint(), Side: at(1, 1), Text: words.Of("inner ball"), Leader: true},
-		figure.Level(drawing.Hot, at(0, 0), at(spindle, 0), -1.2*side-0.06*s.Length, words.Of("{0}", from.Uncertain())),
+		drawing.Label{Role: drawing.Hot, At: at(spindle, 1.2*side), Side: at(0, 1), Text: words.Of("spindle"),
+			Fixed: true},
+		drawing.Label{Role: drawing.Body, At: s.InnerJoint(), Side: at(1, 1), Text: words.Of("inner ball"),
+			Leader: true},
+		figure.Level(drawing.Hot, at(0, 0), at(spindle, 0), -1.2*side-0.06*s.Length, words.Of("{0}",
+			from.Uncertain())),
 		figure.Level(drawing.Ink, at(spindle, -1.2*side), s.InnerJoint(), -1.2*side-0.06*s.Length, words.Of("{0}",
 			behind.Amount())),
 	)

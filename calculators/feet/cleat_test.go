@@ -52,7 +52,8 @@ func TestAFootIsNeeded(t *testing.T) {
 }
 
 func TestMistakenFeetAreNoticed(t *testing.T) {
-	require.True(t, calctest.Says(calctest.Answer(t, Cleat(), "heel-to-ball-inner=170 heel-to-ball-outer=193"), "swapped"))
+	require.True(t, calctest.Says(calctest.Answer(t, Cleat(), "heel-to-ball-inner=170 heel-to-ball-outer=193"),
+		"swapped"))
 	require.True(t, calctest.Says(calctest.Answer(t, Cleat(), "foot-length=262 heel-to-ball-inner=215"),
 		"measure both lengths again"))
 	require.False(t, calctest.Says(calctest.Answer(t, Cleat(), cleatExample), "measure both lengths again"))

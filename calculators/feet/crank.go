@@ -45,7 +45,8 @@ func Crank() *calculators.Calculator {
 				{Quantity: measure.ThighLength, Optional: true, Folded: true},
 				{Quantity: measure.FootLength, Optional: true, Folded: true},
 			}),
-		Answers: []*calculators.Output{crankByLeg, crankByShank, kneeAtTop, hipAtTop, pedalClearance, strikeLean, toeRoom,
+		Answers: []*calculators.Output{crankByLeg, crankByShank, kneeAtTop, hipAtTop, pedalClearance, strikeLean,
+			toeRoom,
 			crankSaddleChange},
 		Sources: []*literature.Source{literature.MartinSpirduso2001, literature.McDaniel2002, literature.Barratt2016,
 			literature.CFR1512,
@@ -135,7 +136,8 @@ func LongestForLean(bbHeight, lean, halfThickness, lateral float64) float64 {
 
 // presentCrank stands in for a crank that nobody has in mind.
 func presentCrank(v calculators.Values) (calculators.Assumption, bool) {
-	return calculators.Assumption{Value: v.Of(measure.CrankLength), From: "so that your present crank is looked at"}, true
+	return calculators.Assumption{Value: v.Of(measure.CrankLength),
+		From: "so that your present crank is looked at"}, true
 }
 
 // shankFromInseam stands in for a lower leg that nobody measured.

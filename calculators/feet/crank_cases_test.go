@@ -16,7 +16,8 @@ import (
 )
 
 const (
-	wholeBike = "inseam=853±4 trochanter-height=913±5 shank-length=398±3 crank-length=172.5±0.5 new-crank-length=162 " +
+	wholeBike = "inseam=853±4 trochanter-height=913±5 shank-length=398±3 crank-length=172.5±0.5 " +
+		"new-crank-length=162 " +
 		"sex=f" +
 		" bb-height=334±2 fork-travel=152±3 sag-front=19±2 rear-travel=133±4 sag-rear=31±2.5 front-centre=787±3" +
 		" chainstay=441±2 head-angle=64.4±0.4 front-rim=622 front-tyre=63±1 rear-rim=584 rear-tyre=66±1.5" +
@@ -35,8 +36,9 @@ type cranked struct {
 
 var (
 	whole = cranked{
-		rider: leg.Rider{Inseam: 853, Trochanter: 913, Shank: 398, Sex: "f", Crank: 172.5, Pedal: 11, Sole: 13, Cleat: 14,
-			Seat: 74.3, Trunk: 52},
+		rider: leg.Rider{Inseam: 853, Trochanter: 913, Shank: 398, Sex: "f", Crank: 172.5, Pedal: 11, Sole: 13,
+			Cleat: 14,
+			Seat:  74.3, Trunk: 52},
 		next: 162, saddle: 731, height: 334, centre: 787, stay: 441, head: 64.4, frontWheel: 311 + 63, rearWheel: 292 + 66,
 		fork: 152, front: 19, rear: 133, back: 31, pedal: 108, thickness: 17, q: 171,
 	}
@@ -107,10 +109,12 @@ func TestCrankCases(t *testing.T) {
 	calctest.Cases(t, Crank(),
 		calctest.Case{Typed: wholeBike, Source: source, Want: []calctest.Want{
 			calctest.Is(crankByLeg, 182.6, 1e-9), calctest.Is(crankByShank, 163.18, 1e-9),
-			calctest.Is(kneeAtTop, knee, 1e-6), calctest.Is(hipAtTop, hip, 1e-6), calctest.Is(crankSaddleChange, change, 1e-6),
+			calctest.Is(kneeAtTop, knee, 1e-6), calctest.Is(hipAtTop, hip, 1e-6), calctest.Is(crankSaddleChange,
+				change, 1e-6),
 			calctest.Is(pedalClearance, whole.clearance(162), 1e-6), calctest.Is(strikeLean, whole.lean(162), 1e-6),
 			calctest.Is(toeRoom, whole.toe(162), 1e-6),
-			calctest.Cell("cranks", 1, "crank-length", 157.5, 0.51), calctest.Cell("cranks", 1, "saddle-change", d, 0.51),
+			calctest.Cell("cranks", 1, "crank-length", 157.5, 0.51), calctest.Cell("cranks", 1, "saddle-change",
+				d, 0.51),
 			calctest.Cell("cranks", 1, "knee-at-top", k, 0.051), calctest.Cell("cranks", 1, "hip-at-top", h, 0.051),
 			calctest.Cell("cranks", 1, "pedal-clearance", whole.clearance(157.5), 0.51),
 			calctest.Cell("cranks", 1, "strike-lean", whole.lean(157.5), 0.051),
@@ -134,8 +138,9 @@ func TestCrankTable(t *testing.T) {
 		clear, lean = append(clear, whole.clearance(crank)), append(lean, whole.lean(crank))
 		turns = append(turns, 80*172.5/crank)
 	}
-	for column, want := range map[string][]float64{"crank-length": cranks, "saddle-change": changes, "knee-at-top": knees,
-		"hip-at-top": hips, "pedal-clearance": clear, "strike-lean": lean, "turns": turns} {
+	for column, want := range map[string][]float64{"crank-length": cranks, "saddle-change": changes,
+		"knee-at-top": knees,
+		"hip-at-top":  hips, "pedal-clearance": clear, "strike-lean": lean, "turns": turns} {
 		calctest.Cells(t, Crank(), wholeBike, "cranks", column, 1e-6, want...)
 	}
 }
@@ -176,14 +181,22 @@ func TestCrankUncertainty(t *testing.T) {
 		return leg.Expanded(effects...)
 	}
 	calctest.Margins(t, Crank(), wholeBike, 1e-4, map[*calculators.Output]float64{
-		crankByLeg:        0.2 * 2 * 5,
-		crankByShank:      0.41 * 2 * 3,
-		kneeAtTop:         of(func(c cranked) float64 { _, knee, _ := onCrankOf(c.rider, c.saddle, 162); return knee }),
-		hipAtTop:          of(func(c cranked) float64 { _, _, hip := onCrankOf(c.rider, c.saddle, 162); return hip }),
-		crankSaddleChange: of(func(c cranked) float64 { change, _, _ := onCrankOf(c.rider, c.saddle, 162); return change }),
-		pedalClearance:    of(func(c cranked) float64 { return c.clearance(162) }),
-		strikeLean:        of(func(c cranked) float64 { return c.lean(162) }),
-		toeRoom:           of(func(c cranked) float64 { return c.toe(162) }),
+		crankByLeg:   0.2 * 2 * 5,
+		crankByShank: 0.41 * 2 * 3,
+		kneeAtTop: of(func(c cranked) float64 {
+			_, knee, _ := onCrankOf(c.rider, c.saddle,
+				162)
+			return knee
+		}),
+		hipAtTop: of(func(c cranked) float64 { _, _, hip := onCrankOf(c.rider, c.saddle, 162); return hip }),
+		crankSaddleChange: of(func(c cranked) float64 {
+			change, _, _ := onCrankOf(c.rider, c.saddle,
+				162)
+			return change
+		}),
+		pedalClearance: of(func(c cranked) float64 { return c.clearance(162) }),
+		strikeLean:     of(func(c cranked) float64 { return c.lean(162) }),
+		toeRoom:        of(func(c cranked) float64 { return c.toe(162) }),
 	})
 }
 
@@ -205,10 +218,12 @@ func TestWhatIsSaidOfCranks(t *testing.T) {
 	require.Contains(t, byLeg.Meaning.Say(nil), "anything up to 180\u00a0mm")
 	require.Contains(t, byShank.Meaning.Say(nil), "some 25\u00a0mm to each side")
 	require.Contains(t, r.At(toeRoom).Meaning.Say(nil), "some 83\u00a0mm ahead")
-	require.Contains(t, r.At(toeRoom).Meaning.Say(nil), fmt.Sprintf("about %.0f\u00a0mm is left", whole.toe(162)-82.601))
+	require.Contains(t, r.At(toeRoom).Meaning.Say(nil), fmt.Sprintf("about %.0f\u00a0mm is left",
+		whole.toe(162)-82.601))
 	_, nowKnee, nowHip := onCrankOf(whole.rider, 731, 172.5)
 	_, knee, hip := onCrankOf(whole.rider, 731, 162)
-	require.True(t, strings.HasPrefix(r.At(kneeAtTop).Meaning.Say(nil), fmt.Sprintf("%.1f° less folded", nowKnee-knee)))
+	require.True(t, strings.HasPrefix(r.At(kneeAtTop).Meaning.Say(nil), fmt.Sprintf("%.1f° less folded",
+		nowKnee-knee)))
 	require.True(t, strings.HasPrefix(r.At(hipAtTop).Meaning.Say(nil), fmt.Sprintf("%.1f° more room", hip-nowHip)))
 	require.Contains(t, r.At(crankSaddleChange).Meaning.Say(nil), "goes up with it")
 	longer := calctest.Answer(t, Crank(), legAlone)
@@ -216,7 +231,8 @@ func TestWhatIsSaidOfCranks(t *testing.T) {
 	_, knee, hip = onCrankOf(alone, alone.Neutral(), 171)
 	require.True(t, strings.HasPrefix(longer.At(kneeAtTop).Meaning.Say(nil), fmt.Sprintf("%.1f° more folded",
 		knee-nowKnee)))
-	require.True(t, strings.HasPrefix(longer.At(hipAtTop).Meaning.Say(nil), fmt.Sprintf("%.1f° less room", nowHip-hip)))
+	require.True(t, strings.HasPrefix(longer.At(hipAtTop).Meaning.Say(nil), fmt.Sprintf("%.1f° less room",
+		nowHip-hip)))
 	require.Contains(t, longer.At(crankSaddleChange).Meaning.Say(nil), "goes down with it")
 
 	// A low bike: 262 − 8.5 − 193.5·tan 25° = 163.27, so 162 still leans far enough and
@@ -253,7 +269,8 @@ func TestCrankDirections(t *testing.T) {
 		at := func(new, height, sag, width, centre, trunk float64) *calculators.Result {
 			return calctest.Answer(t, Crank(), fmt.Sprintf("inseam=846 sex=m crank-length=170 new-crank-length=%v "+
 				"bb-height=%v fork-travel=150 "+
-				"sag-front=%v rear-travel=140 sag-rear=%v pedal-width=%v front-centre=%v seated-trunk=%v saddle-height=745",
+				"sag-front=%v rear-travel=140 sag-rear=%v pedal-width=%v front-centre=%v seated-trunk=%v "+
+				"saddle-height=745",
 				new, height, sag, sag+4, width, centre, trunk))
 		}
 		of := calctest.Value

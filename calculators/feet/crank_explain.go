@@ -35,7 +35,8 @@ func explainRule(x *calculators.Answer, limit float64) {
 	x.High = calculators.Number(high)
 	x.Low = calculators.Number(min(max(rule-crankFlat, crankSoldFrom), high))
 	if rule > limit {
-		x.Meaning = words.Of("An old proportion, told for its history: more than is sold or clears the ground here. Read "+
+		x.Meaning = words.Of("An old proportion, told for its history: more than is sold or clears the ground "+
+			"here. Read "+
 			"it as anything up to {0}.", measure.Millimetres(limit))
 		return
 	}
@@ -46,7 +47,8 @@ func explainRule(x *calculators.Answer, limit float64) {
 func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 	knee, hip := r.At(kneeAtTop), r.At(hipAtTop)
 	if !knee.Exists() {
-		knee.Meaning = words.Of("With these lengths the leg model finds no pose at the top. Check the inside leg, the " +
+		knee.Meaning = words.Of("With these lengths the leg model finds no pose at the top. Check the inside leg, " +
+			"the " +
 			"saddle height and the crank.")
 		hip.Meaning = knee.Meaning
 		return
@@ -55,19 +57,24 @@ func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 	opens := float64(hip.Value) - today.hip
 	switch {
 	case math.IsNaN(gain) || v.Of(measure.NewCrankLength) == v.Of(measure.CrankLength):
-		knee.Meaning = words.Of("How tightly the knee folds. The table shows what 5 mm of crank are worth with the saddle " +
+		knee.Meaning = words.Of("How tightly the knee folds. The table shows what 5 mm of crank are worth with the " +
+			"saddle " +
 			"moved along.")
-		hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A pinch at the front of the "+
+		hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A pinch at the front "+
+			"of the "+
 			"hip asks for more.", measure.Degrees(v.Of(measure.SeatedTrunk)))
 	case gain >= 0:
-		knee.Meaning = words.Of("{0} less folded than on your present crank, with the saddle moved along: the top of the "+
+		knee.Meaning = words.Of("{0} less folded than on your present crank, with the saddle moved along: the top "+
+			"of the "+
 			"stroke is less of a hurdle.", measure.Degrees(gain))
-		hip.Meaning = words.Of("{0} more room between trunk and thigh, with the trunk at {1}. A pinch at the front of the "+
+		hip.Meaning = words.Of("{0} more room between trunk and thigh, with the trunk at {1}. A pinch at the front "+
+			"of the "+
 			"hip asks for this.", measure.Degrees(opens), measure.Degrees(v.Of(measure.SeatedTrunk)))
 	default:
 		knee.Meaning = words.Of("{0} more folded than on your present crank, with the saddle moved along.",
 			measure.Degrees(-gain))
-		hip.Meaning = words.Of("{0} less room between trunk and thigh, with the trunk at {1}.", measure.Degrees(-opens),
+		hip.Meaning = words.Of("{0} less room between trunk and thigh, with the trunk at {1}.",
+			measure.Degrees(-opens),
 			measure.Degrees(v.Of(measure.SeatedTrunk)))
 	}
 }
@@ -77,14 +84,17 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 	needs := words.Of("Type {0} to see this.", measure.BBHeight.Named())
 	clear.Meaning, lean.Meaning, toe.Meaning = needs, needs, needs
 	if clear.Exists() {
-		clear.Meaning = words.Of("What a stone may stand out of the ground before it meets the pedal, with you seated. A "+
+		clear.Meaning = words.Of("What a stone may stand out of the ground before it meets the pedal, with you "+
+			"seated. A "+
 			"step of crank is the same step here, and five percent of rear sag is worth about {0}.", measure.Millimetres(5))
 	}
 	switch {
 	case clear.Exists() && !lean.Exists():
-		lean.Meaning = words.Of("The pedal does not clear the ground even upright. Check the height, the sag and the crank.")
+		lean.Meaning = words.Of("The pedal does not clear the ground even upright. Check the height, the sag and " +
+			"the crank.")
 	case lean.Exists():
-		lean.Meaning = words.Of("Lean further with the inner foot down and the pedal strikes, seated and on the flat. In " +
+		lean.Meaning = words.Of("Lean further with the inner foot down and the pedal strikes, seated and on the " +
+			"flat. In " +
 			"a turn, keep the outer foot down.")
 	}
 	if c.stands && !c.placed {
@@ -92,7 +102,8 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 	}
 	if toe.Exists() {
 		reach := c.leg.FootLength - c.leg.HeelToBall + v.Of(measure.CleatBehindBall)
-		toe.Meaning = words.Of("Your toes reach some {0} ahead of the spindle, so about {1} is left before shoe and tyre "+
+		toe.Meaning = words.Of("Your toes reach some {0} ahead of the spindle, so about {1} is left before shoe "+
+			"and tyre "+
 			"meet. With the wheel turned there is less: turn the bar and look.",
 			measure.Millimetres(reach), measure.Millimetres(float64(toe.Value)-reach))
 	}
@@ -105,10 +116,12 @@ func explainCrankSaddle(v calculators.Values, r *calculators.Result) {
 	case !x.Exists():
 		x.Meaning = words.Of("With these lengths the leg model finds no place for the saddle.")
 	case d > 0.5:
-		x.Meaning = words.Of("The bottom of the stroke comes up with a shorter crank, so the saddle goes up with it. " +
+		x.Meaning = words.Of("The bottom of the stroke comes up with a shorter crank, so the saddle goes up with " +
+			"it. " +
 			"Check that the post allows it, and look at the cockpit again.")
 	case d < -0.5:
-		x.Meaning = words.Of("The bottom of the stroke goes down with a longer crank, so the saddle goes down with it. " +
+		x.Meaning = words.Of("The bottom of the stroke goes down with a longer crank, so the saddle goes down with " +
+			"it. " +
 			"Look at the cockpit again.")
 	default:
 		x.Meaning = words.Of("The same crank, so the saddle stays.")
@@ -142,20 +155,24 @@ func crankTable(c crankCase, now float64) calculators.Table {
 func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 	crank := v.Of(measure.NewCrankLength)
 	if crank < crankSoldFrom || crank > crankSoldTo {
-		r.Note(calculators.CheckNote, "Cranks are sold from about {0} to {1}, and not every length for every axle. Ask "+
+		r.Note(calculators.CheckNote, "Cranks are sold from about {0} to {1}, and not every length for every axle. "+
+			"Ask "+
 			"the maker before you plan with {2}.",
 			measure.Millimetres(crankSoldFrom), measure.Millimetres(crankSoldTo), measure.Millimetres(crank))
 	}
 	if !math.IsNaN(clears) && crank > clears {
-		r.Note(calculators.CheckNote, "On the stand the bike leans less than 25 degrees before this pedal strikes: United "+
+		r.Note(calculators.CheckNote, "On the stand the bike leans less than 25 degrees before this pedal strikes: "+
+			"United "+
 			"States rules ask for that much. The longest crank that keeps to it here is {0}.", measure.Millimetres(clears))
 	}
 	if x := r.At(toeRoom); x.Exists() && float64(x.Value) < LawToeRoom {
-		r.Note(calculators.CheckNote, "Between pedal and tyre there is less than the {0} that United States rules ask for "+
+		r.Note(calculators.CheckNote, "Between pedal and tyre there is less than the {0} that United States rules "+
+			"ask for "+
 			"on bikes without foot retention.", measure.Millimetres(LawToeRoom))
 	}
 	if !v.Given(measure.TrochanterHeight) && r.At(kneeAtTop).Exists() {
-		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, which makes up most of the ± of the angles at "+
+		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, which makes up most of the ± of the "+
+			"angles at "+
 			"the top. A measured one narrows it.")
 	}
 	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. "+

@@ -40,14 +40,16 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 		trunk := p.Hip.Plus(drawing.Polar(c.trunk, 330))
 		f.Add(drawing.Axis{Role: drawing.Body, A: p.Hip, B: trunk},
 			figure.KneeBend(p, drawing.Ink, words.Of("{0}", knee.Amount())),
-			drawing.Angle{Role: drawing.Ink, Vertex: p.Hip, From: c.trunk, To: p.Knee.Minus(p.Hip).Angle(), Radius: 190,
-				Text: words.Of("{0}", hip.Amount())})
+			drawing.Angle{Role: drawing.Ink, Vertex: p.Hip, From: c.trunk, To: p.Knee.Minus(p.Hip).Angle(),
+				Radius: 190,
+				Text:   words.Of("{0}", hip.Amount())})
 		f.Description = words.Of("A leg with the pedal at the top, on a crank of {0}. The knee bends {1} and the hip "+
 			"keeps {2}. The lower pedal stands {3} above the ground at sag.",
 			measure.Millimetres(crank), knee.Amount(), hip.Amount(), clear.Amount())
 	} else {
 		f.Add(figure.Pedalling(b, nil)...)
-		f.Description = words.Of("A crank of {0} under the saddle. The leg is left out, because it finds no pose. The "+
+		f.Description = words.Of("A crank of {0} under the saddle. The leg is left out, because it finds no pose. "+
+			"The "+
 			"lower pedal stands {1} above the ground at sag.", measure.Millimetres(crank), clear.Amount())
 	}
 	f.Add(figure.SeatLine(b),
@@ -55,8 +57,9 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 			measure.Millimetres(crank))})
 	if clear.Exists() {
 		low := figure.Point{Y: ground + float64(clear.Value)}
-		f.Add(drawing.Dimension{Role: drawing.Ink, A: low, B: figure.Point{Y: ground}, Offset: -230, Text: words.Of("{0}",
-			clear.Uncertain())})
+		f.Add(drawing.Dimension{Role: drawing.Ink, A: low, B: figure.Point{Y: ground}, Offset: -230,
+			Text: words.Of("{0}",
+				clear.Uncertain())})
 	}
 	return f
 }

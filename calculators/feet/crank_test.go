@@ -87,8 +87,9 @@ func TestAShorterCrankNeverFoldsMore(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		leg, crank := calctest.Between(t, "leg", 680, 980), calctest.Between(t, "crank", 145, 185)
 		at := func(new float64) float64 {
-			return calctest.Value(calctest.Answer(t, Crank(), fmt.Sprintf("inseam=%v crank-length=%v new-crank-length=%v",
-				leg, crank, new)), kneeAtTop)
+			return calctest.Value(calctest.Answer(t, Crank(),
+				fmt.Sprintf("inseam=%v crank-length=%v new-crank-length=%v",
+					leg, crank, new)), kneeAtTop)
 		}
 		a, b := at(crank), at(crank-5)
 		if calctest.Finite(a) && calctest.Finite(b) {

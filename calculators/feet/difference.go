@@ -28,9 +28,10 @@ func Difference() *calculators.Calculator {
 		Sources: []*literature.Source{literature.Badii2014, literature.Alfuth2021, literature.Sabharwal2008,
 			literature.Beattie1990, literature.Knutson2005, literature.Rannisto2015, literature.Rannisto2019,
 			literature.Friberg1983, literature.Johnston2017, literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.Clinician, caution.Emergency, caution.Pain, caution.Numbness, caution.Growing},
-		Solve:    solveDifference,
-		Explain:  explainDifference,
+		Cautions: []*caution.Caution{caution.Clinician, caution.Emergency, caution.Pain, caution.Numbness,
+			caution.Growing},
+		Solve:   solveDifference,
+		Explain: explainDifference,
 	}
 }
 

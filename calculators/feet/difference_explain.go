@@ -16,8 +16,9 @@ func explainDifference(v calculators.Values, r *calculators.Result) {
 	advice.Meaning = shimMeaning(v, float64(found.Value))
 	if v.Is(measure.WarningSign, "some") {
 		// The warning comes before any number is explained.
-		r.Notes = append([]calculators.Note{{Kind: calculators.CheckNote, Text: words.Of("You said that something hurts " +
-			"or that the difference is new: see a clinician before any measuring or fitting.")}}, r.Notes...)
+		r.Notes = append([]calculators.Note{{Kind: calculators.CheckNote,
+			Text: words.Of("You said that something hurts " +
+				"or that the difference is new: see a clinician before any measuring or fitting.")}}, r.Notes...)
 	}
 	r.Tables = append(r.Tables, bikeFirst(), waysToMeasure())
 	noteDifference(v, r)
@@ -39,11 +40,13 @@ func foundMeaning(value, error float64) words.Text {
 			"anything.",
 			measure.Millimetres(matteringFrom))
 	case value > usualDifference+2*usualDifferenceSD:
-		return words.Of("More than the measuring error, and more than nineteen people in twenty have: {0} on average, SD "+
+		return words.Of("More than the measuring error, and more than nineteen people in twenty have: {0} on "+
+			"average, SD "+
 			"{1}. "+
 			"Whether it is in the bones or in how you stand, a clinician can tell.", usual, spread)
 	}
-	return words.Of("More than the measuring error, and within what people have: nine in ten have some, {0} on average "+
+	return words.Of("More than the measuring error, and within what people have: nine in ten have some, {0} on "+
+		"average "+
 		"(SD "+
 		"{1}), and most bikes hide it. Whether it is in the bones or in how you stand, a clinician can tell.", usual, spread)
 }
@@ -53,16 +56,19 @@ func shimMeaning(v calculators.Values, value float64) words.Text {
 	clinician := v.Is(measure.DifferenceFound, "clinician")
 	switch {
 	case v.Is(measure.WarningSign, "some"):
-		return words.Of("None. With one of these signs the answer is a clinician, whatever boards or a tape show. Put " +
+		return words.Of("None. With one of these signs the answer is a clinician, whatever boards or a tape show. " +
+			"Put " +
 			"the bike away until then.")
 	case !clinician && value > shimTo:
 		return words.Of("None: there is no shim from a reading at home. A difference over {0} belongs to a "+
 			"clinician; take your notes along.", measure.Millimetres(shimTo))
 	case v.Is(measure.DifferenceFound, "blocks"):
-		return words.Of("None: there is no shim from a reading at home, boards included. Check the bike first, as in the " +
+		return words.Of("None: there is no shim from a reading at home, boards included. Check the bike first, as " +
+			"in the " +
 			"table.")
 	case !clinician:
-		return words.Of("None: there is no shim from a tape reading. Check the bike first, as in the table, and measure " +
+		return words.Of("None: there is no shim from a tape reading. Check the bike first, as in the table, and " +
+			"measure " +
 			"again with boards.")
 	case value > shimTo:
 		return words.Of("None from here: over {0} the clinician who measured it leads.", measure.Millimetres(shimTo))
@@ -86,7 +92,8 @@ func waysToMeasure() calculators.Table {
 			{Name: "cleared", Label: words.Of("Smaller ones that it cleared"), Unit: "%"},
 		}}
 	row := func(way words.Text, wrong, off, found, cleared float64) {
-		t.Rows = append(t.Rows, []words.Sayer{way, measure.Amount{Value: wrong, Unit: measure.One}, measure.Millimetres(off),
+		t.Rows = append(t.Rows, []words.Sayer{way, measure.Amount{Value: wrong, Unit: measure.One},
+			measure.Millimetres(off),
 			measure.Percentage(found), measure.Percentage(cleared)})
 	}
 	row(words.Of("Boards under the shorter leg until the hip crests are level"), 1, 2, 55, 89)
@@ -96,12 +103,16 @@ func waysToMeasure() calculators.Table {
 
 func noteDifference(v calculators.Values, r *calculators.Result) {
 	if v.Is(measure.DifferenceFound, "home") {
-		r.Note(calculators.CheckNote, "A tape is the weaker way: in 20 people it named the wrong leg seven times, boards "+
-			"under the foot once. Measure with boards; if there are none, take the tape twice on each side and use the means.")
+		r.Note(calculators.CheckNote, "A tape is the weaker way: in 20 people it named the wrong leg seven times, "+
+			"boards "+
+			"under the foot once. Measure with boards; if there are none, take the tape twice on each side and use "+
+			"the means.")
 	}
-	r.Note(calculators.PlainNote, "Known well: nearly everyone has a small difference, and boards show it better than "+
+	r.Note(calculators.PlainNote, "Known well: nearly everyone has a small difference, and boards show it better "+
+		"than "+
 		"a tape. "+
-		"Known poorly: whether a small one hurts. In 114 meat cutters it went with back pain in those who stand at work, "+
+		"Known poorly: whether a small one hurts. In 114 meat cutters it went with back pain in those who stand at "+
+		"work, "+
 		"not "+
 		"in those who sit, and on a bike you sit. Not known at all: from where it matters on a bike.")
 	r.Note(calculators.PlainNote, "In the one randomised trial, standing workers with back pain had less of it with "+
@@ -109,18 +120,21 @@ func noteDifference(v calculators.Values, r *calculators.Result) {
 		"for 70 % of the difference. Fitters begin with about half: common practice.")
 	r.Note(calculators.PlainNote, "Set the saddle for the leg that reaches less far and let the other bend more: a "+
 		"little too low for one leg is kinder than too high for the other.")
-	r.Note(calculators.PlainNote, "No wedge and no stack under a cleat is advised here. A stack takes thread from the "+
+	r.Note(calculators.PlainNote, "No wedge and no stack under a cleat is advised here. A stack takes thread from "+
+		"the "+
 		"cleat’s bolts, changes the release and raises the foot.")
 }
 
 // bikeFirst lists what on a bike looks like a short leg.
 func bikeFirst() calculators.Table {
-	t := calculators.Table{Name: "bike-first", Caption: words.Of("Check the bike first, and ride after each thing you " +
+	t := calculators.Table{Name: "bike-first", Caption: words.Of("Check the bike first, and ride after each thing " +
+		"you " +
 		"put right"), Columns: []calculators.Column{
 		{Name: "part", Label: words.Of("Look at")}, {Name: "question", Label: words.Of("Ask")},
 	}}
 	for _, row := range [7][2]words.Text{
-		{words.Of("Saddle"), words.Of("Straight ahead, rails not bent, worn alike on both sides? Too high makes almost " +
+		{words.Of("Saddle"), words.Of("Straight ahead, rails not bent, worn alike on both sides? Too high makes " +
+			"almost " +
 			"everyone sit to one side: try 5 mm lower.")},
 		{words.Of("Cranks"), words.Of("Both arms of one length, neither bent?")},
 		{words.Of("Pedals and shoes"), words.Of("The same model, the same insoles, the same wear?")},
@@ -142,7 +156,8 @@ func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure 
 	p := figure.Plot{Low: figure.Point{X: 0, Y: 0}, High: figure.Point{X: 320, Y: 60}, From: figure.Point{X: from,
 		Y: 0}, To: figure.Point{X: to, Y: 1}}
 	f := &drawing.Figure{Title: words.Of("The difference and its ± on a ruler"),
-		Description: words.Of("A ruler in millimetres of difference. The reading of {0} is drawn as a bar as wide as its "+
+		Description: words.Of("A ruler in millimetres of difference. The reading of {0} is drawn as a bar as wide "+
+			"as its "+
 			"error. Marks stand at none, at {1} and at {2}.", found.Uncertain(), measure.Millimetres(shimFrom),
 			measure.Millimetres(shimTo))}
 	tick := func(x float64, role drawing.Role, text words.Text) {
@@ -157,8 +172,9 @@ func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure 
 		return drawing.Line{Role: drawing.Body, Points: []figure.Point{p.At(x, low), p.At(x, high)}}
 	}
 	if error > 0 {
-		f.Add(p.Band(drawing.Body, drawing.Hatch, figure.Point{X: value - error, Y: 0.62}, figure.Point{X: value + error,
-			Y: 0.88}))
+		f.Add(p.Band(drawing.Body, drawing.Hatch, figure.Point{X: value - error, Y: 0.62},
+			figure.Point{X: value + error,
+				Y: 0.88}))
 	}
 	f.Add(bar(value, 0.55, 0.95),
 		drawing.Label{Role: drawing.Body, At: p.At(value, 0.95), Side: figure.Point{Y: 1}, Text: words.Of("yours, {0}",

@@ -60,7 +60,8 @@ func TestTheLegAtTheTopIsDrawnAsSolved(t *testing.T) {
 // knee half-way between.
 func TestTheLegsFromTheFrontMeet(t *testing.T) {
 	var axes []drawing.Axis
-	for _, m := range calctest.Answer(t, Stance(), "q-factor=171 foot-offset=53 hip-width=163 inseam=846 sex=m").Figure.Marks {
+	for _, m := range calctest.Answer(t, Stance(),
+		"q-factor=171 foot-offset=53 hip-width=163 inseam=846 sex=m").Figure.Marks {
 		if a, ok := m.(drawing.Axis); ok {
 			axes = append(axes, a)
 		}
@@ -100,6 +101,7 @@ func TestTheDifferenceOnItsRuler(t *testing.T) {
 // Inside 0 to 6.99 of heel past the crank's face the sentence says how far, by hand:
 // TestStanceByHand has −7.43 mm.
 func TestTheHeelPastTheCrankIsSaid(t *testing.T) {
-	r := calctest.Answer(t, Stance(), "q-factor=171 foot-offset=53 hip-width=163 toe-out=8 sex=m foot-length=271.2 cleat-behind-ball=11")
+	r := calctest.Answer(t, Stance(), "q-factor=171 foot-offset=53 hip-width=163 toe-out=8 sex=m foot-length=271.2 "+
+		"cleat-behind-ball=11")
 	require.True(t, calctest.Says(r, "the heel reaches 7\u00a0mm past"))
 }

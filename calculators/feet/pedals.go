@@ -39,7 +39,8 @@ func Pedals() *calculators.Calculator {
 		Sources: []*literature.Source{literature.StrawKram2016, literature.Seo2016, literature.VanSickleHull2007,
 			literature.HullJorge1985, literature.FerrerRoca2014, literature.Gordon2014, literature.GUM2008,
 			literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.ClipRelease, caution.PedalThread, caution.PostInsertion, caution.FirstRide,
+		Cautions: []*caution.Caution{caution.ClipRelease, caution.PedalThread, caution.PostInsertion,
+			caution.FirstRide,
 			caution.Pain, caution.Growing},
 		Solve:   solvePedals,
 		Explain: explainPedals,
@@ -53,7 +54,8 @@ var (
 	pedalSaddleHeight = &calculators.Output{Name: "saddle-height", Label: "Set the saddle to", Unit: measure.Mm,
 		Between: "bottom-bracket centre to saddle top, along the seat line"}
 	pedalSetback = &calculators.Output{Name: "setback", Label: "Setback for the same foot", Unit: measure.Mm,
-		Between: "bottom-bracket centre level back to the saddle’s point, so that you sit as far behind your feet as before"}
+		Between: "bottom-bracket centre level back to the saddle’s point, so that you sit as far behind your feet " +
+			"as before"}
 	footForward = &calculators.Output{Name: "foot-forward", Label: "The foot comes forward by", Unit: measure.Mm,
 		Between: "ball of the foot before to the ball after, along a level sole; minus is back"}
 	footHigher = &calculators.Output{Name: "foot-higher", Label: "The foot comes up by", Unit: measure.Mm,
@@ -74,7 +76,8 @@ func newPedalRow(name, label string) pedalRow {
 		height: o("height", "saddle height", measure.Mm), setback: o("setback", "setback", measure.Mm),
 		kneeBottom: o("knee-bottom", "knee at the bottom", measure.Deg), kneeTop: o("knee-top", "knee at the top",
 			measure.Deg),
-		hipBottom: o("hip-bottom", "hip at the bottom", measure.Deg), hipTop: o("hip-top", "hip at the top", measure.Deg),
+		hipBottom: o("hip-bottom", "hip at the bottom", measure.Deg), hipTop: o("hip-top", "hip at the top",
+			measure.Deg),
 	}
 }
 
@@ -130,7 +133,8 @@ func solvePedals(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	height, setback := v.Of(measure.SaddleHeight), v.Of(measure.SaddleSetback)
 	forward := v.Of(measure.NewCleatBehindBall) - v.Of(measure.CleatBehindBall)
 	out.Set(footForward, forward)
-	out.Set(footHigher, v.Of(measure.NewPedalHeight)+v.Of(measure.NewSoleHeight)-v.Of(measure.PedalHeight)-v.Of(measure.SoleHeight))
+	out.Set(footHigher,
+		v.Of(measure.NewPedalHeight)+v.Of(measure.NewSoleHeight)-v.Of(measure.PedalHeight)-v.Of(measure.SoleHeight))
 	if !v.Has(measure.SaddleHeight) {
 		return nil
 	}

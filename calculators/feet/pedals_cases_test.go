@@ -17,7 +17,8 @@ import (
 const (
 	clipToFlat = "inseam=853±4 trochanter-height=913±5 sex=f crank-length=167.5±0.5 pedals=clip pedal-height=14±1 " +
 		"sole-height=9±2" +
-		" cleat-behind-ball=6±1.5 new-pedals=flat new-pedal-height=11±0.8 new-sole-height=17±1.2 new-cleat-behind-ball=29±4" +
+		" cleat-behind-ball=6±1.5 new-pedals=flat new-pedal-height=11±0.8 new-sole-height=17±1.2 " +
+		"new-cleat-behind-ball=29±4" +
 		" saddle-height=742±3 saddle-setback=187±5 seated-trunk=52±2"
 	flatToClip = "inseam=791 sex=m pedals=flat new-pedals=clip saddle-height=690"
 )
@@ -30,8 +31,9 @@ type swap struct {
 
 var (
 	womanSwaps = swap{height: 742, setback: 187,
-		now:  leg.Rider{Inseam: 853, Trochanter: 913, Sex: "f", Crank: 167.5, Pedal: 14, Sole: 9, Cleat: 6, Trunk: 52},
-		next: leg.Rider{Inseam: 853, Trochanter: 913, Sex: "f", Crank: 167.5, Pedal: 11, Sole: 17, Cleat: 29, Trunk: 52}}
+		now: leg.Rider{Inseam: 853, Trochanter: 913, Sex: "f", Crank: 167.5, Pedal: 14, Sole: 9, Cleat: 6, Trunk: 52},
+		next: leg.Rider{Inseam: 853, Trochanter: 913, Sex: "f", Crank: 167.5, Pedal: 11, Sole: 17, Cleat: 29,
+			Trunk: 52}}
 	// What the second one left out is usual (common practice): on flat pedals 10, 12 and
 	// 20 mm, clipped in 15, 15 and 0; cranks of 170, a seat line at 76 degrees.
 	manSwaps = swap{height: 690, setback: 690 * math.Cos(76*math.Pi/180),
@@ -88,7 +90,8 @@ func (s swap) wants() (list []calctest.Want) {
 		calctest.Is(kneeIfLeft, rows[1].kneeBottom-rows[0].kneeBottom, 1e-6),
 	}
 	for i, row := range pedalRows.rows() {
-		list = append(list, calctest.Is(row.height, rows[i].height, 1e-6), calctest.Is(row.setback, rows[i].setback, 1e-6),
+		list = append(list, calctest.Is(row.height, rows[i].height, 1e-6), calctest.Is(row.setback,
+			rows[i].setback, 1e-6),
 			calctest.Is(row.kneeBottom, rows[i].kneeBottom, 1e-6), calctest.Is(row.kneeTop, rows[i].kneeTop, 1e-6),
 			calctest.Is(row.hipBottom, rows[i].hipBottom, 1e-6), calctest.Is(row.hipTop, rows[i].hipTop, 1e-6),
 			calctest.Cell("leg", i, "saddle-height", rows[i].height, 0.51), calctest.Cell("leg", i, "setback",
@@ -107,7 +110,8 @@ func TestPedalCases(t *testing.T) {
 	const source = "sums by hand; the leg solved in calctest/leg"
 	calctest.Cases(t, Pedals(),
 		calctest.Case{Typed: clipToFlat, Source: source, Want: append(womanSwaps.wants(),
-			calctest.Is(footForward, 23, 1e-9), calctest.Is(footHigher, 5, 1e-9), calctest.Is(pedalSetback, 164, 1e-9))},
+			calctest.Is(footForward, 23, 1e-9), calctest.Is(footHigher, 5, 1e-9), calctest.Is(pedalSetback, 164,
+				1e-9))},
 		calctest.Case{Typed: flatToClip, Source: source, Want: append(manSwaps.wants(),
 			calctest.Is(footForward, -20, 1e-9), calctest.Is(footHigher, 8, 1e-9))},
 	)
@@ -128,8 +132,14 @@ func TestPedalUncertainty(t *testing.T) {
 			l.Trunk += 2 * off
 		}),
 		func(s *swap, off float64) { s.now.Pedal += off }, func(s *swap, off float64) { s.now.Sole += 2 * off },
-		func(s *swap, off float64) { s.now.Cleat += 1.5 * off }, func(s *swap, off float64) { s.next.Pedal += 0.8 * off },
-		func(s *swap, off float64) { s.next.Sole += 1.2 * off }, func(s *swap, off float64) { s.next.Cleat += 4 * off },
+		func(s *swap, off float64) { s.now.Cleat += 1.5 * off }, func(s *swap,
+			off float64) {
+			s.next.Pedal += 0.8 * off
+		},
+		func(s *swap, off float64) { s.next.Sole += 1.2 * off }, func(s *swap,
+			off float64) {
+			s.next.Cleat += 4 * off
+		},
 		func(s *swap, off float64) { s.height += 3 * off }, func(s *swap, off float64) { s.setback += 5 * off },
 	}
 	of := func(number func(s swap) float64) float64 {
@@ -152,7 +162,8 @@ func TestPedalUncertainty(t *testing.T) {
 func TestWhatIsSaidOfPedals(t *testing.T) {
 	at := func(more string) *calculators.Result { return calctest.Answer(t, Pedals(), clipToFlat+" "+more) }
 	r := at("")
-	require.Contains(t, r.At(footForward).Meaning.Say(nil), "29\u00a0mm behind the ball. Standing, your feet are this "+
+	require.Contains(t, r.At(footForward).Meaning.Say(nil), "29\u00a0mm behind the ball. Standing, your feet are "+
+		"this "+
 		"much nearer")
 	require.Contains(t, r.At(footHigher).Meaning.Say(nil), "higher over the bike: the grips are this much lower")
 	require.Equal(t, "saddle-height", r.At(pedalSaddleHeight).Feeds.Key)
@@ -187,11 +198,13 @@ func TestPedalDirections(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		inseam, height := calctest.Between(t, "leg", 740, 940), 0.0
 		height = 0.87 * inseam
-		pedal, sole, cleat := calctest.Between(t, "pedal", 8, 20), calctest.Between(t, "sole", 8, 20), calctest.Between(t,
+		pedal, sole, cleat := calctest.Between(t, "pedal", 8, 20), calctest.Between(t, "sole", 8,
+			20), calctest.Between(t,
 			"cleat", 0, 20)
 		more := calctest.Between(t, "more", 1, 10)
 		at := func(p0, s0, c0, p1, s1, c1 float64) *calculators.Result {
-			return calctest.Answer(t, Pedals(), fmt.Sprintf("new-pedals=flat inseam=%v saddle-height=%v pedal-height=%v sole-height=%v "+
+			return calctest.Answer(t, Pedals(), fmt.Sprintf("new-pedals=flat inseam=%v saddle-height=%v "+
+				"pedal-height=%v sole-height=%v "+
 				"cleat-behind-ball=%v "+
 				"new-pedal-height=%v new-sole-height=%v new-cleat-behind-ball=%v", inseam, height, p0, s0, c0, p1, s1, c1))
 		}

@@ -21,8 +21,10 @@ const (
 func pedalFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	forward, higher := r.At(footForward), r.At(footHigher)
 	f := &drawing.Figure{Title: words.Of("Your foot over the spindle, before and after"),
-		Description: words.Of("A foot from the side on its pedal, the sole level, drawn to scale over the foot before the "+
-			"change. The ball comes forward by {0} and up by {1}; minus is back and down. The spindle then lies {2} behind "+
+		Description: words.Of("A foot from the side on its pedal, the sole level, drawn to scale over the foot "+
+			"before the "+
+			"change. The ball comes forward by {0} and up by {1}; minus is back and down. The spindle then lies "+
+			"{2} behind "+
 			"the ball.", forward.Uncertain(), higher.Uncertain(), measure.Millimetres(v.Of(measure.NewCleatBehindBall)))}
 	leg, ok := fit.Leg(v)
 	if !ok {
@@ -59,7 +61,8 @@ func pedalFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		figure.Upright(drawing.Ink, spindle, after, after.X+110, words.Of("{0}", measure.Millimetres(after.Y))),
 		drawing.Label{Role: drawing.Hot, At: figure.Point{Y: after.Y + instep + 30}, Side: figure.Point{Y: 1},
 			Text: words.Of("spindle"), Fixed: true},
-		drawing.Label{Role: drawing.Body, At: after, Side: figure.Point{X: 1, Y: 1}, Text: words.Of("ball"), Leader: true},
+		drawing.Label{Role: drawing.Body, At: after, Side: figure.Point{X: 1, Y: 1}, Text: words.Of("ball"),
+			Leader: true},
 	)
 	if before != after {
 		f.Add(figure.Level(drawing.Ink, before, after, after.Y+instep+18, words.Of("{0}", forward.Amount())))

@@ -10,7 +10,8 @@ import (
 
 func explainShoe(v calculators.Values, r *calculators.Result) {
 	foot := r.At(mondopoint)
-	foot.Meaning = words.Of("Your longer foot, in millimetres. A chart in millimetres from the shoe’s own maker beats " +
+	foot.Meaning = words.Of("Your longer foot, in millimetres. A chart in millimetres from the shoe’s own maker " +
+		"beats " +
 		"every conversion below.")
 	for _, o := range [4]*calculators.Output{sizeEU, sizeUK, sizeUSMen, sizeUSWomen} {
 		x := r.At(o)
@@ -31,14 +32,17 @@ func explainShoe(v calculators.Values, r *calculators.Result) {
 		r.Note(calculators.PlainNote, "Your feet differ by {0}. Fit the longer one, and fill the other shoe with an "+
 			"insole.", measure.Millimetres(apart))
 		if apart < 2*math.Hypot(v.SD(measure.FootLength), v.SD(measure.OtherFoot)) {
-			r.Note(calculators.CheckNote, "Within the errors either foot may be the longer one; the ± allows for that.")
+			r.Note(calculators.CheckNote, "Within the errors either foot may be the longer one; the ± allows for "+
+				"that.")
 		}
 	} else {
-		r.Note(calculators.CheckNote, "Only one foot was given. Measure both: most people’s feet differ, and the longer "+
+		r.Note(calculators.CheckNote, "Only one foot was given. Measure both: most people’s feet differ, and the "+
+			"longer "+
 			"one decides.")
 	}
 	explainMeant(v, r)
-	r.Note(calculators.PlainNote, "Labels stray from the standard: EU labels by about half a size, US men’s by half a "+
+	r.Note(calculators.PlainNote, "Labels stray from the standard: EU labels by about half a size, US men’s by "+
+		"half a "+
 		"size and more. Each maker adds his own room.")
 	r.Figure = shoeFigure(v, r)
 }
@@ -53,7 +57,8 @@ func explainMeant(v calculators.Values, r *calculators.Result) {
 	meant := r.At(meantFor)
 	switch {
 	case v.Has(measure.ShoeSize) && !v.Has(measure.SizeSystem):
-		r.Note(calculators.CheckNote, "Say which system the size of the old shoe is in, and the foot it was meant for "+
+		r.Note(calculators.CheckNote, "Say which system the size of the old shoe is in, and the foot it was meant "+
+			"for "+
 			"appears.")
 		return
 	case !meant.Exists():

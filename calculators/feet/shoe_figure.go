@@ -13,7 +13,8 @@ func shoeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	foot := r.At(mondopoint)
 	one, other := v.Of(measure.FootLength), v.Of(measure.OtherFoot)
 	f := &drawing.Figure{Title: words.Of("Your feet on paper, heels against the wall"),
-		Description: words.Of("Feet drawn from above with the heels against a wall. The longer one reaches {0} from it.",
+		Description: words.Of("Feet drawn from above with the heels against a wall. The longer one reaches {0} "+
+			"from it.",
 			foot.Uncertain())}
 	at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
 	f.Add(figure.FootPlan(figure.Sole{Length: one, Inner: 0.74 * one})...)

@@ -58,8 +58,10 @@ func TestHalfSizesTieUp(t *testing.T) {
 func TestTheLongerFootDecides(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		a, b := calctest.Between(t, "a", 200, 330), calctest.Between(t, "b", 200, 330)
-		one := calctest.Value(calctest.Answer(t, Shoe(), fmt.Sprintf("foot-length=%v other-foot=%v", a, b)), mondopoint)
-		other := calctest.Value(calctest.Answer(t, Shoe(), fmt.Sprintf("foot-length=%v other-foot=%v", b, a)), mondopoint)
+		one := calctest.Value(calctest.Answer(t, Shoe(), fmt.Sprintf("foot-length=%v other-foot=%v", a, b)),
+			mondopoint)
+		other := calctest.Value(calctest.Answer(t, Shoe(), fmt.Sprintf("foot-length=%v other-foot=%v", b, a)),
+			mondopoint)
 		require.InDelta(t, one, other, 0)
 		require.InDelta(t, max(a, b), one, 1e-9)
 	})

@@ -24,12 +24,15 @@ func Stance() *calculators.Calculator {
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.QFactor, Example: "174"},
-				{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
+				{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4,
+					"usual for a trail pedal")},
 				{Quantity: measure.FrontHipPoints, Example: "239", Optional: true},
 				{Quantity: measure.ToeOut, Example: "6", Assume: calculators.Fixed(6, 5, "usual for grown people")},
-				{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its slots"),
+				{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its "+
+					"slots"),
 					Folded: true},
-				{Quantity: measure.PedalSpacer, Assume: calculators.Fixed(0, 0, "as most pedals are fitted"), Folded: true},
+				{Quantity: measure.PedalSpacer, Assume: calculators.Fixed(0, 0, "as most pedals are fitted"),
+					Folded: true},
 				{Quantity: measure.PedalThread, Optional: true, Folded: true},
 				{Quantity: measure.HipWidth, Folded: true, Assume: hipsFromPoints},
 				fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
@@ -74,7 +77,8 @@ const (
 // anyFoot stands in for a foot that nobody measured.
 func anyFoot(v calculators.Values) (calculators.Assumption, bool) {
 	e := body.FootLength.Typical(fit.Sex(v))
-	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because little rests on " +
+	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because little rests " +
+		"on " +
 		"it"}, true
 }
 
@@ -142,7 +146,8 @@ func solveStance(v calculators.Values, out calculators.Numbers) *calculators.Pro
 		out.Set(kneeSlant, Slant(outside, leg.Value))
 	}
 	if ball, ok := body.HeelToBallOf(v.Of(measure.FootLength), fit.Sex(v)); ok {
-		out.Set(heelRoom, HeelRoom(v.Of(measure.FootOffset), ball.Value-v.Of(measure.CleatBehindBall), v.Of(measure.ToeOut)))
+		out.Set(heelRoom, HeelRoom(v.Of(measure.FootOffset), ball.Value-v.Of(measure.CleatBehindBall),
+			v.Of(measure.ToeOut)))
 	}
 	if v.Has(measure.PedalThread) {
 		out.Set(threadLeft, v.Of(measure.PedalThread)-v.Of(measure.PedalSpacer))

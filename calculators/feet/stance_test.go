@@ -44,7 +44,8 @@ func TestToesOutBringTheHeelIn(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		toe := calctest.Between(t, "toe", -10, 24)
 		room := func(toe float64) float64 {
-			return float64(calctest.Answer(t, Stance(), fmt.Sprintf("q-factor=174 foot-offset=56 hip-width=172 toe-out=%v",
+			return float64(calctest.Answer(t, Stance(), fmt.Sprintf("q-factor=174 foot-offset=56 hip-width=172 "+
+				"toe-out=%v",
 				toe)).At(heelRoom).Value)
 		}
 		a, b := room(toe), room(toe+1)

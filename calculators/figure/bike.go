@@ -43,8 +43,10 @@ func Bike(b Build) []drawing.Mark {
 func wheels(b Build) []drawing.Mark {
 	rear, front := At(b.Bike.Rear), At(b.Bike.Front)
 	return []drawing.Mark{
-		drawing.Wheel{Role: drawing.Ink, Centre: rear, Tyre: b.Bike.RearRadius, Rim: rimRadius(b.RearRim, b.Bike.RearRadius)},
-		drawing.Wheel{Role: drawing.Ink, Centre: front, Tyre: b.Bike.FrontRadius, Rim: rimRadius(b.FrontRim, b.Bike.FrontRadius)},
+		drawing.Wheel{Role: drawing.Ink, Centre: rear, Tyre: b.Bike.RearRadius, Rim: rimRadius(b.RearRim,
+			b.Bike.RearRadius)},
+		drawing.Wheel{Role: drawing.Ink, Centre: front, Tyre: b.Bike.FrontRadius, Rim: rimRadius(b.FrontRim,
+			b.Bike.FrontRadius)},
 	}
 }
 
@@ -131,10 +133,13 @@ func frontTriangle(b Build) []drawing.Mark {
 	head := headBottom.Minus(headTop)
 	low := foot.Along(seatTop.Minus(foot), 0.88)
 	return []drawing.Mark{
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: low, B: headTop.Along(head, 0.28), Ra: halfTopTube - 2, Rb: halfTopTube + 2},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{}, B: headTop.Along(head, 0.70), Ra: halfDownTube, Rb: halfDownTube},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: low, B: headTop.Along(head, 0.28),
+			Ra: halfTopTube - 2, Rb: halfTopTube + 2},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{}, B: headTop.Along(head, 0.70),
+			Ra: halfDownTube, Rb: halfDownTube},
 		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: foot, B: seatTop, Ra: halfSeatTube, Rb: halfSeatTube},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: headTop, B: headBottom, Ra: halfHeadTube - 2, Rb: halfHeadTube + 2},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: headTop, B: headBottom, Ra: halfHeadTube - 2,
+			Rb: halfHeadTube + 2},
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: Point{}, Radius: 30},
 	}
 }
@@ -162,7 +167,8 @@ func cockpit(b Build) []drawing.Mark {
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: bar, Radius: 16},
 		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: bar, B: grip, Ra: 11, Rb: 11},
 		drawing.Line{Role: drawing.Ink, Smooth: true, Points: []Point{
-			grip.Plus(Point{X: 10, Y: -6}), grip.Plus(Point{X: 34, Y: -16}), grip.Plus(Point{X: 52, Y: -44}), grip.Plus(Point{X: 58, Y: -76}),
+			grip.Plus(Point{X: 10, Y: -6}), grip.Plus(Point{X: 34, Y: -16}), grip.Plus(Point{X: 52,
+				Y: -44}), grip.Plus(Point{X: 58, Y: -76}),
 		}},
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: grip, Radius: 16},
 	)

@@ -12,7 +12,8 @@ const (
 func farCrank(b Build) []drawing.Mark {
 	spindle := b.FarSpindle()
 	return []drawing.Mark{
-		drawing.Limb{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, A: Point{}, B: spindle, Ra: 17, Rb: 13},
+		drawing.Limb{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, A: Point{}, B: spindle, Ra: 17,
+			Rb: 13},
 		pedal(spindle, b.FarPedalAngle, drawing.Thin),
 	}
 }

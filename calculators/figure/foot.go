@@ -7,10 +7,14 @@ import "plumbline/calculators/drawing"
 // an average adult; nothing is ever measured on it but the heel and the joints,
 // which are put where the reader's are.
 var soleForm = []Point{
-	{X: 0, Y: 0}, {X: 0.025, Y: 0.085}, {X: 0.10, Y: 0.122}, {X: 0.25, Y: 0.122}, {X: 0.40, Y: 0.112}, {X: 0.55, Y: 0.125},
-	{X: 0.66, Y: 0.162}, {X: 0.74, Y: 0.190}, {X: 0.82, Y: 0.188}, {X: 0.92, Y: 0.170}, {X: 0.985, Y: 0.135}, {X: 1, Y: 0.092},
-	{X: 0.975, Y: 0.050}, {X: 0.96, Y: 0.022}, {X: 0.93, Y: -0.022}, {X: 0.89, Y: -0.072}, {X: 0.84, Y: -0.115}, {X: 0.78, Y: -0.150},
-	{X: 0.70, Y: -0.178}, {X: 0.63, Y: -0.185}, {X: 0.50, Y: -0.165}, {X: 0.35, Y: -0.130}, {X: 0.20, Y: -0.115}, {X: 0.10, Y: -0.108},
+	{X: 0, Y: 0}, {X: 0.025, Y: 0.085}, {X: 0.10, Y: 0.122}, {X: 0.25, Y: 0.122}, {X: 0.40, Y: 0.112}, {X: 0.55,
+		Y: 0.125},
+	{X: 0.66, Y: 0.162}, {X: 0.74, Y: 0.190}, {X: 0.82, Y: 0.188}, {X: 0.92, Y: 0.170}, {X: 0.985,
+		Y: 0.135}, {X: 1, Y: 0.092},
+	{X: 0.975, Y: 0.050}, {X: 0.96, Y: 0.022}, {X: 0.93, Y: -0.022}, {X: 0.89, Y: -0.072}, {X: 0.84,
+		Y: -0.115}, {X: 0.78, Y: -0.150},
+	{X: 0.70, Y: -0.178}, {X: 0.63, Y: -0.185}, {X: 0.50, Y: -0.165}, {X: 0.35, Y: -0.130}, {X: 0.20,
+		Y: -0.115}, {X: 0.10, Y: -0.108},
 	{X: 0.03, Y: -0.075},
 }
 
@@ -30,9 +34,11 @@ func FootPlan(s Sole) []drawing.Mark {
 	for i, p := range soleForm {
 		points[i] = p.Times(s.Length)
 	}
-	marks := []drawing.Mark{drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Points: points, Closed: true, Smooth: true}}
+	marks := []drawing.Mark{drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Points: points, Closed: true,
+		Smooth: true}}
 	if s.Outer > 0 {
-		marks = append(marks, drawing.Axis{Role: drawing.Body, A: s.OuterJoint(), B: s.InnerJoint()}, drawing.Cross{Role: drawing.Body, At: s.OuterJoint()})
+		marks = append(marks, drawing.Axis{Role: drawing.Body, A: s.OuterJoint(), B: s.InnerJoint()},
+			drawing.Cross{Role: drawing.Body, At: s.OuterJoint()})
 	}
 	return append(marks, drawing.Cross{Role: drawing.Body, At: s.InnerJoint()})
 }

@@ -33,7 +33,8 @@ func (b Build) forkCrown() []drawing.Mark {
 	crown := b.crown()
 	top := crown.Along(ahead, b.Bike.Offset-16)
 	return []drawing.Mark{
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: top.Along(down, -18), B: top.Along(down, 80), Ra: 16, Rb: 16},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: top.Along(down, -18), B: top.Along(down, 80),
+			Ra: 16, Rb: 16},
 		drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []Point{
 			crown.Along(down, -14).Along(ahead, -27), crown.Along(down, -14).Along(ahead, 27),
 			top.Along(down, -24).Along(ahead, 21), top.Along(down, 20).Along(ahead, 21),
@@ -63,9 +64,12 @@ func HeadEnd(b Build) []drawing.Mark {
 	seat, foot := b.seatTop(), Point{}
 	upper, lower := top.Along(head, 0.28), top.Along(head, 0.70)
 	m = append(m,
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: upper.Along(seat.Minus(upper).Unit(), 190), B: upper, Ra: halfTopTube, Rb: halfTopTube + 2},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: lower.Along(foot.Minus(lower).Unit(), 170), B: lower, Ra: halfDownTube, Rb: halfDownTube},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: top, B: bottom, Ra: halfHeadTube - 2, Rb: halfHeadTube + 2})
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: upper.Along(seat.Minus(upper).Unit(), 190),
+			B: upper, Ra: halfTopTube, Rb: halfTopTube + 2},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: lower.Along(foot.Minus(lower).Unit(), 170),
+			B: lower, Ra: halfDownTube, Rb: halfDownTube},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: top, B: bottom, Ra: halfHeadTube - 2,
+			Rb: halfHeadTube + 2})
 	return append(m, cockpit(b)...)
 }
 

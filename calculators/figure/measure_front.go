@@ -4,8 +4,9 @@ import "plumbline/calculators/drawing"
 
 // Outlines of the segments seen from the front, alike on both sides.
 var (
-	thighFront    = even(-0.04, 0.17, 0.10, 0.205, 0.28, 0.205, 0.52, 0.175, 0.76, 0.145, 0.95, 0.135, 1.06, 0.09)
-	shankFront    = even(-0.06, 0.10, 0.05, 0.132, 0.18, 0.138, 0.34, 0.142, 0.55, 0.112, 0.78, 0.08, 0.93, 0.078, 1.02, 0.07)
+	thighFront = even(-0.04, 0.17, 0.10, 0.205, 0.28, 0.205, 0.52, 0.175, 0.76, 0.145, 0.95, 0.135, 1.06, 0.09)
+	shankFront = even(-0.06, 0.10, 0.05, 0.132, 0.18, 0.138, 0.34, 0.142, 0.55, 0.112, 0.78, 0.08, 0.93, 0.078,
+		1.02, 0.07)
 	upperArmFront = even(-0.13, 0.10, 0.04, 0.165, 0.22, 0.168, 0.50, 0.145, 0.78, 0.128, 0.98, 0.12, 1.06, 0.07)
 	forearmFront  = even(-0.05, 0.08, 0.06, 0.155, 0.22, 0.165, 0.48, 0.135, 0.76, 0.10, 0.96, 0.092, 1.05, 0.06)
 	handFront     = even(-0.04, 0.14, 0.10, 0.17, 0.30, 0.225, 0.50, 0.225, 0.70, 0.19, 0.90, 0.13, 1.0, 0.05)
@@ -66,7 +67,8 @@ func (p Person) arm(arms Arms) [4]Point {
 // Front returns the person from the front, barefoot and upright.
 func (p Person) Front(arms Arms) []drawing.Mark {
 	s := p.scale()
-	hip, knee, ankle := Point{X: footApart, Y: p.Hip}, Point{X: footApart + 2*s, Y: p.Knee}, Point{X: footApart, Y: p.Ankle}
+	hip, knee, ankle := Point{X: footApart, Y: p.Hip}, Point{X: footApart + 2*s, Y: p.Knee}, Point{X: footApart,
+		Y: p.Ankle}
 	arm := p.arm(arms)
 	var m []drawing.Mark
 	for i, side := range [2]func(Point) Point{mirrored, func(q Point) Point { return q }} {
@@ -82,7 +84,8 @@ func (p Person) Front(arms Arms) []drawing.Mark {
 			form(drawing.Wide, drawing.Hatch, side(arm[1]), side(arm[2]), forearmFront),
 			form(drawing.Wide, drawing.Hatch, side(arm[0]), side(arm[1]), upperArmFront))
 	}
-	m = append(m, drawing.Tube{Role: drawing.Body, Fill: drawing.Hatch, A: Point{Y: p.Neck - 10*s}, B: Point{Y: p.Stature - 0.1*p.Stature}, Ra: 54 * s, Rb: 50 * s})
+	m = append(m, drawing.Tube{Role: drawing.Body, Fill: drawing.Hatch, A: Point{Y: p.Neck - 10*s},
+		B: Point{Y: p.Stature - 0.1*p.Stature}, Ra: 54 * s, Rb: 50 * s})
 	m = append(m, faceFront(p.Stature, 0.130*p.Stature)...)
 	m = append(m, p.trunkFront())
 	line := func(a, b Point) {
@@ -107,10 +110,13 @@ func (p Person) trunkFront() drawing.Mark {
 	s, b, h := p.scale(), p.ShoulderWidth/2, p.HipWidth/2
 	ribs := p.Shoulder - p.Inseam
 	half := []Point{
-		{X: 53 * s, Y: p.Neck + 6*s}, {X: 62 * s, Y: p.Neck - 20*s}, {X: 0.50 * b, Y: p.Shoulder + 34*s}, {X: 0.80 * b, Y: p.Shoulder + 14*s},
+		{X: 53 * s, Y: p.Neck + 6*s}, {X: 62 * s, Y: p.Neck - 20*s}, {X: 0.50 * b,
+			Y: p.Shoulder + 34*s}, {X: 0.80 * b, Y: p.Shoulder + 14*s},
 		{X: b, Y: p.Shoulder - 6*s}, {X: b + 6*s, Y: p.Shoulder - 40*s}, {X: b - 14*s, Y: p.Shoulder - 100*s},
-		{X: b - 34*s, Y: p.Shoulder - 150*s}, {X: 0.78 * b, Y: p.Shoulder - 0.42*ribs}, {X: 0.86 * h, Y: p.Shoulder - 0.60*ribs},
-		{X: 0.93 * h, Y: p.Inseam + 0.25*ribs}, {X: h, Y: p.Hip - 6*s}, {X: 0.985 * h, Y: p.Inseam + 4*s}, {X: 0.985 * h, Y: p.Inseam + 4*s},
+		{X: b - 34*s, Y: p.Shoulder - 150*s}, {X: 0.78 * b, Y: p.Shoulder - 0.42*ribs}, {X: 0.86 * h,
+			Y: p.Shoulder - 0.60*ribs},
+		{X: 0.93 * h, Y: p.Inseam + 0.25*ribs}, {X: h, Y: p.Hip - 6*s}, {X: 0.985 * h,
+			Y: p.Inseam + 4*s}, {X: 0.985 * h, Y: p.Inseam + 4*s},
 		{X: 0.45 * h, Y: p.Inseam + 14*s}, {X: 0, Y: p.Inseam}, {X: 0, Y: p.Inseam},
 	}
 	points := append([]Point{}, half...)
@@ -125,7 +131,8 @@ func (p Person) trunkFront() drawing.Mark {
 func faceFront(top, height float64) []drawing.Mark {
 	width := 0.36 * height
 	at := func(x, y float64) Point { return Point{X: x * width, Y: top - (1-y)*height} }
-	half := []Point{at(0, 1), at(0.55, 0.95), at(0.95, 0.78), at(1.0, 0.55), at(0.93, 0.32), at(0.70, 0.12), at(0.34, 0.01)}
+	half := []Point{at(0, 1), at(0.55, 0.95), at(0.95, 0.78), at(1.0, 0.55), at(0.93, 0.32), at(0.70, 0.12),
+		at(0.34, 0.01)}
 	points := append([]Point{}, half...)
 	points = append(points, at(0, 0))
 	for i := len(half) - 1; i > 0; i-- {
@@ -143,8 +150,10 @@ func faceFront(top, height float64) []drawing.Mark {
 
 // footFront returns a bare foot that points at the reader.
 func footFront(side func(Point) Point, ankle Point, s float64) drawing.Mark {
-	points := []Point{{X: -26 * s, Y: 4 * s}, {X: -34 * s, Y: -0.35 * ankle.Y}, {X: -44 * s, Y: -0.86 * ankle.Y}, {X: -36 * s, Y: -ankle.Y},
-		{X: 50 * s, Y: -ankle.Y}, {X: 58 * s, Y: -0.86 * ankle.Y}, {X: 42 * s, Y: -0.35 * ankle.Y}, {X: 28 * s, Y: 4 * s}}
+	points := []Point{{X: -26 * s, Y: 4 * s}, {X: -34 * s, Y: -0.35 * ankle.Y}, {X: -44 * s, Y: -0.86 * ankle.Y},
+		{X: -36 * s, Y: -ankle.Y},
+		{X: 50 * s, Y: -ankle.Y}, {X: 58 * s, Y: -0.86 * ankle.Y}, {X: 42 * s, Y: -0.35 * ankle.Y}, {X: 28 * s,
+			Y: 4 * s}}
 	for i := range points {
 		points[i] = side(ankle.Plus(points[i]))
 	}
@@ -160,5 +169,6 @@ func thumb(side func(Point) Point, arm [4]Point, arms Arms, s float64) drawing.M
 	}
 	way := arm[3].Minus(arm[2])
 	root, tip := arm[2].Along(way, 0.22), arm[2].Along(way, 0.52)
-	return drawing.Limb{Role: drawing.Body, Fill: drawing.Wash, A: side(root.Along(across, 22*s)), B: side(tip.Along(across, 46*s)), Ra: 14 * s, Rb: 10 * s}
+	return drawing.Limb{Role: drawing.Body, Fill: drawing.Wash, A: side(root.Along(across, 22*s)),
+		B: side(tip.Along(across, 46*s)), Ra: 14 * s, Rb: 10 * s}
 }

@@ -8,7 +8,8 @@ func (p Person) SidePose() Pose {
 	s := p.scale()
 	q := Pose{
 		Hip: Point{X: 0, Y: p.Hip}, Knee: Point{X: 6 * s, Y: p.Knee}, Ankle: Point{X: -14 * s, Y: p.Ankle},
-		Heel: Point{X: -14*s - 0.25*p.Foot, Y: 4}, Ball: Point{X: -14*s - 0.25*p.Foot + p.Ball, Y: 8}, Toe: Point{X: -14*s + 0.75*p.Foot, Y: 4},
+		Heel: Point{X: -14*s - 0.25*p.Foot, Y: 4}, Ball: Point{X: -14*s - 0.25*p.Foot + p.Ball,
+			Y: 8}, Toe: Point{X: -14*s + 0.75*p.Foot, Y: 4},
 		Shoulder: Point{X: -6 * s, Y: p.armLevel()}, Sole: 2,
 	}
 	q.Elbow = q.Shoulder.Plus(drawing.Polar(-91, p.UpperArm-38*s))

@@ -19,13 +19,15 @@ func Tape(a, b Point) []drawing.Mark {
 	}
 	u := way.Unit()
 	across := u.Left()
-	m := []drawing.Mark{drawing.Tube{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, A: a, B: b, Ra: halfTape, Rb: halfTape}}
+	m := []drawing.Mark{drawing.Tube{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, A: a, B: b,
+		Ra: halfTape, Rb: halfTape}}
 	for i := 1; float64(i)*50 < length && i < 60; i++ {
 		at, to := a.Along(u, float64(i)*50), 0.0
 		if i%2 == 0 {
 			to = halfTape
 		}
-		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{at.Along(across, -halfTape), at.Along(across, to)}})
+		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{at.Along(across,
+			-halfTape), at.Along(across, to)}})
 	}
 	return m
 }
@@ -38,7 +40,8 @@ func Floor(from, to float64) drawing.Mark { return drawing.Ground{A: Point{X: fr
 func Wall(x, height float64) []drawing.Mark {
 	m := []drawing.Mark{drawing.Line{Role: drawing.Soft, Points: []Point{{X: x}, {X: x, Y: height}}}}
 	for y := 40.0; y < height; y += 70 {
-		m = append(m, drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []Point{{X: x, Y: y}, {X: x - 26, Y: y - 26}}})
+		m = append(m, drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []Point{{X: x, Y: y},
+			{X: x - 26, Y: y - 26}}})
 	}
 	return m
 }
@@ -48,7 +51,8 @@ func Wall(x, height float64) []drawing.Mark {
 func Book(a, b Point) drawing.Mark {
 	up := b.Minus(a).Unit().Left()
 	const half = 11
-	return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: a.Along(up, half), B: b.Along(up, half), Ra: half, Rb: half}
+	return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: a.Along(up, half), B: b.Along(up, half),
+		Ra: half, Rb: half}
 }
 
 // Landmark returns the cross of a point that a finger feels for, half its width
@@ -62,17 +66,21 @@ func Landmark(at Point, size float64) drawing.Mark {
 func Hand(length float64) []drawing.Mark {
 	at := func(x, y float64) Point { return Point{X: x * length, Y: y * length} }
 	finger := func(rootX, rootY, tipX, tipY, thick float64) drawing.Mark {
-		return drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: at(rootX, rootY), B: at(tipX-thick, tipY), Ra: thick * length * 1.1, Rb: thick * length}
+		return drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: at(rootX, rootY), B: at(tipX-thick, tipY),
+			Ra: thick * length * 1.1, Rb: thick * length}
 	}
 	palm := drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: []Point{
-		at(-0.16, 0.14), at(0, 0.145), at(0.10, 0.175), at(0.30, 0.225), at(0.50, 0.235), at(0.585, 0.20), at(0.60, 0.02), at(0.57, -0.13),
-		at(0.50, -0.205), at(0.34, -0.225), at(0.16, -0.185), at(0, -0.14), at(-0.16, -0.135), at(-0.16, -0.135), at(-0.16, 0.14)}}
+		at(-0.16, 0.14), at(0, 0.145), at(0.10, 0.175), at(0.30, 0.225), at(0.50, 0.235), at(0.585,
+			0.20), at(0.60, 0.02), at(0.57, -0.13),
+		at(0.50, -0.205), at(0.34, -0.225), at(0.16, -0.185), at(0, -0.14), at(-0.16, -0.135), at(-0.16,
+			-0.135), at(-0.16, 0.14)}}
 	return []drawing.Mark{
 		finger(0.14, 0.16, 0.56, 0.44, 0.052),
 		finger(0.56, 0.165, 0.90, 0.225, 0.045), finger(0.58, 0.065, 1.0, 0.07, 0.046),
 		finger(0.57, -0.04, 0.94, -0.075, 0.044), finger(0.53, -0.14, 0.78, -0.20, 0.038),
 		palm,
-		drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Smooth: true, Points: []Point{at(0, 0.145), at(0.012, 0), at(0, -0.14)}},
+		drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Smooth: true, Points: []Point{at(0, 0.145), at(0.012,
+			0), at(0, -0.14)}},
 		drawing.Axis{Role: drawing.Body, A: at(0, 0.035), B: at(1, 0.07)},
 	}
 }
@@ -81,21 +89,25 @@ func Hand(length float64) []drawing.Mark {
 // bones leave, their centres apart by a distance and each a breadth wide.
 func Card(apart, breadth float64) []drawing.Mark {
 	w, h := apart*1.15+90, apart*0.75+70
-	m := []drawing.Mark{drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []Point{{X: -w, Y: -h}, {X: w, Y: -h}, {X: w, Y: h}, {X: -w, Y: h}}}}
+	m := []drawing.Mark{drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []Point{{X: -w,
+		Y: -h}, {X: w, Y: -h}, {X: w, Y: h}, {X: -w, Y: h}}}}
 	for x := -w + 12; x < w; x += 12 {
-		m = append(m, drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []Point{{X: x, Y: -h}, {X: x, Y: h}}})
+		m = append(m, drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []Point{{X: x, Y: -h}, {X: x,
+			Y: h}}})
 	}
 	for _, side := range [2]float64{-1, 1} {
 		for i, share := range [3]float64{1, 0.66, 0.33} {
 			var oval []Point
 			for a := 0.0; a < 360; a += 30 {
-				oval = append(oval, Point{X: side*apart/2 + breadth/2*share*math.Cos(a*math.Pi/180), Y: breadth * 0.72 * share * math.Sin(a*math.Pi/180)})
+				oval = append(oval, Point{X: side*apart/2 + breadth/2*share*math.Cos(a*math.Pi/180),
+					Y: breadth * 0.72 * share * math.Sin(a*math.Pi/180)})
 			}
 			fill, pen := drawing.Open, drawing.Thin
 			if i == 0 {
 				fill, pen = drawing.Wash, drawing.Wide
 			}
-			m = append(m, drawing.Line{Role: drawing.Body, Pen: pen, Fill: fill, Closed: true, Smooth: true, Points: oval})
+			m = append(m, drawing.Line{Role: drawing.Body, Pen: pen, Fill: fill, Closed: true, Smooth: true,
+				Points: oval})
 		}
 		m = append(m, drawing.Cross{Role: drawing.Body, At: Point{X: side * apart / 2}})
 	}
@@ -119,18 +131,22 @@ func (p Person) PressUp(width float64) []drawing.Mark {
 	var m []drawing.Mark
 	chest := Point{Y: shoulder.Y - 6*s}
 	var oval []Point
-	for _, q := range [][2]float64{{1, 0.1}, {0.93, 0.62}, {0.55, 0.95}, {0, 1}, {-0.55, 0.95}, {-0.93, 0.62}, {-1, 0.1}, {-0.86, -0.6}, {-0.42, -0.95}, {0, -0.9}, {0.42, -0.95}, {0.86, -0.6}} {
+	for _, q := range [][2]float64{{1, 0.1}, {0.93, 0.62}, {0.55, 0.95}, {0, 1}, {-0.55, 0.95}, {-0.93, 0.62},
+		{-1, 0.1}, {-0.86, -0.6}, {-0.42, -0.95}, {0, -0.9}, {0.42, -0.95}, {0.86, -0.6}} {
 		oval = append(oval, chest.Plus(Point{X: q[0] * (p.ShoulderWidth/2 + 4*s), Y: q[1] * 105 * s}))
 	}
 	m = append(m, drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: oval})
 	for _, side := range [2]func(Point) Point{mirrored, func(q Point) Point { return q }} {
 		m = append(m,
 			drawing.Line{Role: drawing.Body, Fill: drawing.Wash, Closed: true, Smooth: true, Points: []Point{
-				side(hand.Plus(Point{X: -44 * s, Y: -20 * s})), side(hand.Plus(Point{X: -42 * s, Y: 2 * s})), side(hand.Plus(Point{X: -16 * s, Y: 20 * s})),
-				side(hand.Plus(Point{X: 24 * s, Y: 20 * s})), side(hand.Plus(Point{X: 43 * s, Y: 0})), side(hand.Plus(Point{X: 45 * s, Y: -20 * s}))}},
+				side(hand.Plus(Point{X: -44 * s, Y: -20 * s})), side(hand.Plus(Point{X: -42 * s,
+					Y: 2 * s})), side(hand.Plus(Point{X: -16 * s, Y: 20 * s})),
+				side(hand.Plus(Point{X: 24 * s, Y: 20 * s})), side(hand.Plus(Point{X: 43 * s,
+					Y: 0})), side(hand.Plus(Point{X: 45 * s, Y: -20 * s}))}},
 			form(drawing.Wide, drawing.Hatch, side(elbow), side(hand), forearmFront),
 			form(drawing.Wide, drawing.Hatch, side(shoulder), side(elbow), upperArmFront),
-			drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []Point{side(shoulder), side(elbow), side(hand)}},
+			drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []Point{side(shoulder), side(elbow),
+				side(hand)}},
 			drawing.Cross{Role: drawing.Body, At: side(shoulder)}, drawing.Cross{Role: drawing.Body, At: side(elbow)})
 	}
 	return append(m, faceFront(chest.Y+0.105*p.Stature, 0.130*p.Stature)...)

@@ -14,7 +14,8 @@ func Pedalling(b Build, p *Pose) []drawing.Mark {
 		marks = append(marks, FarLeg(*p)...)
 	}
 	marks = append(marks, farCrank(b)...)
-	marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: foot, B: b.seatTop(), Ra: halfSeatTube, Rb: halfSeatTube})
+	marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: foot, B: b.seatTop(),
+		Ra: halfSeatTube, Rb: halfSeatTube})
 	if b.Saddle > 0 {
 		marks = append(marks, saddle(b)...)
 	}

@@ -108,7 +108,8 @@ func (s Span) marks(b Build, role drawing.Role, text words.Text) []drawing.Mark 
 		way := to.Minus(from)
 		if s.Against.At != nil {
 			base := s.Against.At(b).Minus(from).Angle()
-			return append(ends, drawing.Angle{Role: role, Vertex: from, From: min(base, way.Angle()), To: max(base, way.Angle()),
+			return append(ends, drawing.Angle{Role: role, Vertex: from, From: min(base, way.Angle()),
+				To:     max(base, way.Angle()),
 				Radius: s.Beside, ArmFrom: s.Beside, ArmTo: s.Beside, Text: text, Priority: 2})
 		}
 		return append(ends, drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []Point{from, to}},
@@ -137,6 +138,7 @@ func plumbLine(from Point, floor float64) []drawing.Mark {
 	foot := Point{X: from.X, Y: floor}
 	return []drawing.Mark{
 		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []Point{from, foot}},
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: from.X, Y: floor + 44}, B: Point{X: from.X, Y: floor + 12}, Ra: 11, Rb: 3},
+		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: from.X, Y: floor + 44},
+			B: Point{X: from.X, Y: floor + 12}, Ra: 11, Rb: 3},
 	}
 }

@@ -45,7 +45,8 @@ func rectangle(fill drawing.Fill, low, high Point) drawing.Mark {
 
 // tube returns a straight tube from a to b, half as wide as given at its ends, mm.
 func tube(ax, ay, bx, by, ra, rb float64) drawing.Mark {
-	return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax, Y: ay}, B: Point{X: bx, Y: by}, Ra: ra, Rb: rb}
+	return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax, Y: ay}, B: Point{X: bx, Y: by},
+		Ra: ra, Rb: rb}
 }
 
 // ray returns the spans' places on a line from a point: the point itself, a place on
@@ -79,7 +80,8 @@ var clippedIn = Scenery{Name: "The left shoe from above, clipped in with no foot
 		drawing.Axis{Role: drawing.Soft, A: Point{X: -230, Y: -150}, B: Point{X: 130, Y: -150}},
 		drawing.Label{Role: drawing.Soft, At: Point{X: -120, Y: -150}, Side: Point{Y: -1},
 			Text: words.Of("bike’s middle line")},
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -172, Y: -78}, B: Point{Y: -72}, Ra: 16, Rb: 10},
+		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -172, Y: -78}, B: Point{Y: -72}, Ra: 16,
+			Rb: 10},
 		tube(0, -62, 0, 46, 7, 7),
 		rectangle(drawing.Wash, Point{X: -46, Y: -50}, Point{X: 46, Y: 50}),
 		pointing(shoe, shoeHeel, drawnCleatOut, true),
@@ -100,7 +102,8 @@ var armAbove = Scenery{Name: "The right crank from above, level and pointing for
 			tube(-48, 0, 36, 0, 20, 20), tube(36, 0, 58, 0, 12, 12),
 			tube(88, 170, 196, 170, 6, 6), tube(100, 170, 200, 170, 44, 44),
 			drawing.Axis{Role: drawing.Soft, A: Point{Y: -40}, B: Point{Y: 200}},
-			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 56}, B: Point{X: 78, Y: 170}, Ra: 16, Rb: 10},
+			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 56}, B: Point{X: 78, Y: 170}, Ra: 16,
+				Rb: 10},
 			tube(91, -40, 91, 215, 3, 3),
 		}
 	}}
@@ -112,7 +115,8 @@ func rearAbove(low, high Point) Scenery {
 		Frame: func(Build) (Point, Point) { return low, high }, Marks: func(Build) []drawing.Mark {
 			const axle = -437
 			m := []drawing.Mark{
-				drawing.Limb{Role: drawing.Ink, Fill: drawing.Wash, A: Point{Y: -95}, B: Point{Y: -780}, Ra: 30, Rb: 30},
+				drawing.Limb{Role: drawing.Ink, Fill: drawing.Wash, A: Point{Y: -95}, B: Point{Y: -780}, Ra: 30,
+					Rb: 30},
 				tube(-92, axle, 92, axle, 6, 6), tube(-60, axle, 60, axle, 16, 16),
 				tube(34, axle, 66, axle, 86, 40), tube(-64, axle, -60, axle, 90, 90),
 			}
@@ -126,7 +130,8 @@ func rearAbove(low, high Point) Scenery {
 			}
 			return append(m, tube(-37, 0, 37, 0, 21, 21),
 				tube(87, -440, 100, -440, 14, 12), tube(92, -454, 74, -520, 6, 5),
-				drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -95, Y: axle}, B: Point{X: -95, Y: -500},
+				drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -95, Y: axle}, B: Point{X: -95,
+					Y: -500},
 					Ra: 5, Rb: 5},
 				drawing.Axis{Role: drawing.Soft, A: Point{Y: 40}, B: Point{Y: -560}})
 		}}
@@ -135,7 +140,8 @@ func rearAbove(low, high Point) Scenery {
 // abovePlates are what is taken on feet, shoes, cranks and rear end from above.
 func abovePlates() []Plate {
 	foot := func(heel Point, angle float64) Span {
-		return ray("the middle of the heel", "the second toe", "straight ahead", heel, angle, secondToe.Length()*drawnSole.Length)
+		return ray("the middle of the heel", "the second toe", "straight ahead", heel, angle,
+			secondToe.Length()*drawnSole.Length)
 	}
 	left, right := foot(leftHeel, drawnLeftOut), foot(rightHeel, -drawnRightOut)
 	left.Beside, left.Label, right.Beside, right.Label = 285, "Left", 285, "Right"
@@ -152,6 +158,7 @@ func abovePlates() []Plate {
 	arm := part(measure.ArmSetIn, armAbove, LevelWay, spot("the arm’s outer face at the crank axle", 72, 0),
 		spot("the straightedge", 88, 0), -75)
 	arm.Spans[0].Label = "Set in"
-	return []Plate{{measure.ToeOutLeft, onCard, []Span{left, right}}, {measure.CleatAngleLeft, clippedIn, []Span{shoe}},
+	return []Plate{{measure.ToeOutLeft, onCard, []Span{left, right}}, {measure.CleatAngleLeft, clippedIn,
+		[]Span{shoe}},
 		arm, stays, rear}
 }

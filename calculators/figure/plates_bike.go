@@ -7,12 +7,13 @@ import (
 
 // The spots of a whole bike seen from the side.
 var (
-	crankAxle  = Spot{"the centre of the crank axle", func(Build) Point { return Point{} }}
-	rearAxle   = Spot{"the centre of the rear axle", func(b Build) Point { return At(b.Bike.Rear) }}
-	frontAxle  = Spot{"the centre of the front axle", func(b Build) Point { return At(b.Bike.Front) }}
-	headTop    = Spot{"the middle of the head tube’s upper edge", func(b Build) Point { return At(b.Bike.HeadTop) }}
-	saddleTop  = Spot{"the saddle’s top above the middle of its rails", func(b Build) Point { return b.SaddleTop() }}
-	saddleTip  = Spot{"the tip of the saddle’s nose", func(b Build) Point { return b.SaddleTop().Plus(Point{X: or(b.Nose, 155), Y: -9}) }}
+	crankAxle = Spot{"the centre of the crank axle", func(Build) Point { return Point{} }}
+	rearAxle  = Spot{"the centre of the rear axle", func(b Build) Point { return At(b.Bike.Rear) }}
+	frontAxle = Spot{"the centre of the front axle", func(b Build) Point { return At(b.Bike.Front) }}
+	headTop   = Spot{"the middle of the head tube’s upper edge", func(b Build) Point { return At(b.Bike.HeadTop) }}
+	saddleTop = Spot{"the saddle’s top above the middle of its rails", func(b Build) Point { return b.SaddleTop() }}
+	saddleTip = Spot{"the tip of the saddle’s nose",
+		func(b Build) Point { return b.SaddleTop().Plus(Point{X: or(b.Nose, 155), Y: -9}) }}
 	gripMiddle = Spot{"the middle of the grips", func(b Build) Point { return b.Grip() }}
 	spindle    = Spot{"the centre of the pedal’s spindle", func(b Build) Point { return b.Spindle() }}
 	tubeTop    = Spot{"the seat tube’s top edge", func(b Build) Point { return b.seatTop() }}
@@ -52,7 +53,8 @@ func around(frame func(Build) (low, high Point)) Scenery {
 	part := wholeBike
 	part.Frame = frame
 	part.Marks = func(b Build) []drawing.Mark {
-		return append(wholeBike.Marks(b), SteeringAxis(b), drawing.Axis{Role: drawing.Soft, A: At(b.Bike.Rear), B: At(b.Bike.Front)})
+		return append(wholeBike.Marks(b), SteeringAxis(b), drawing.Axis{Role: drawing.Soft, A: At(b.Bike.Rear),
+			B: At(b.Bike.Front)})
 	}
 	return part
 }
@@ -70,12 +72,16 @@ func aboveFloor(q *measure.Quantity, s Spot, beside float64) Plate {
 // bikePlates are the lengths and angles of a whole bike.
 func bikePlates() []Plate {
 	above := aboveFloor(measure.GripY, gripMiddle, 150)
-	above.Spans = append(above.Spans, Span{From: floorBelow(crankAxle), To: crankAxle, Way: UprightWay, Beside: 120, Label: "less this"})
+	above.Spans = append(above.Spans, Span{From: floorBelow(crankAxle), To: crankAxle, Way: UprightWay,
+		Beside: 120, Label: "less this"})
 	above.Spans[0].Label = "this"
 	back := onBike(measure.SaddleSetback, Plumbed, saddleTip, crankAxle, 90)
 	back.Spans[0].Label = "this"
 	drop := onBike(measure.BBDrop, UprightWay, crankAxle, axleLine, 110)
-	drop.On = around(func(b Build) (low, high Point) { return Point{X: b.Bike.Rear.X - 60, Y: -110}, Point{X: 220, Y: 190} })
+	drop.On = around(func(b Build) (low, high Point) {
+		return Point{X: b.Bike.Rear.X - 60, Y: -110}, Point{X: 220,
+			Y: 190}
+	})
 	drop.Spans[0].Label = "Drop"
 	offset := onBike(measure.ForkOffset, Straight, axisFoot, frontAxle, 70)
 	offset.On = around(func(b Build) (low, high Point) {
@@ -87,7 +93,8 @@ func bikePlates() []Plate {
 	grips.Spans[0].Label = "Grips"
 	seat := aboveFloor(measure.SaddleFloor, saddleTop, 160)
 	seat.Spans[0].Label = "Saddle"
-	back.Spans = append(back.Spans, Span{From: saddleTip, To: saddleTop, Way: LevelWay, Beside: -110, Label: "plus this"})
+	back.Spans = append(back.Spans, Span{From: saddleTip, To: saddleTop, Way: LevelWay, Beside: -110,
+		Label: "plus this"})
 	return []Plate{
 		onBike(measure.Reach, Plumbed, crankAxle, headTop, 90),
 		onBike(measure.Stack, UprightWay, crankAxle, headTop, -300),

@@ -23,9 +23,11 @@ func onSteerer(name string, above func(Build) float64) Spot {
 // The spots on the way from the fork's crown up to the bar.
 var (
 	cover     = onSteerer("the top of the bearing cover", func(b Build) float64 { return b.Cockpit.Headset })
-	stemLower = onSteerer("the stem’s lower edge", func(b Build) float64 { return b.Cockpit.Headset + b.Cockpit.Spacers })
-	stemUpper = onSteerer("the stem’s upper edge", func(b Build) float64 { return b.Cockpit.Headset + b.Cockpit.Spacers + b.Cockpit.ClampHeight })
-	topCap    = onSteerer("the top cap", func(b Build) float64 {
+	stemLower = onSteerer("the stem’s lower edge",
+		func(b Build) float64 { return b.Cockpit.Headset + b.Cockpit.Spacers })
+	stemUpper = onSteerer("the stem’s upper edge",
+		func(b Build) float64 { return b.Cockpit.Headset + b.Cockpit.Spacers + b.Cockpit.ClampHeight })
+	topCap = onSteerer("the top cap", func(b Build) float64 {
 		return b.Cockpit.Headset + b.Cockpit.Spacers + b.Cockpit.ClampHeight + drawnAbove
 	})
 	headFoot = Spot{"the head tube’s lower edge", func(b Build) Point { _, bottom := b.headEnds(); return bottom }}
@@ -33,11 +35,19 @@ var (
 		top, bottom := b.headEnds()
 		return top.Along(bottom.Minus(top), 0.5)
 	}}
-	steererMiddle = Spot{"the middle of the steerer", func(b Build) Point { h, _ := b.Cockpit.Hold(b.Bike); return At(h.StemClamp) }}
-	barMiddle     = Spot{"the middle of the bar’s clamp", func(b Build) Point { h, _ := b.Cockpit.Hold(b.Bike); return At(h.Bar) }}
-	leverRoot     = Spot{"the lever’s root", func(b Build) Point { return b.Grip().Plus(Point{X: 34, Y: -16}) }}
-	leverTip      = Spot{"where the finger lies", func(b Build) Point { return b.Grip().Plus(Point{X: 60, Y: -76}) }}
-	rolled        = Spot{"the same after the bar was rolled forward", func(b Build) Point {
+	steererMiddle = Spot{"the middle of the steerer", func(b Build) Point {
+		h,
+			_ := b.Cockpit.Hold(b.Bike)
+		return At(h.StemClamp)
+	}}
+	barMiddle = Spot{"the middle of the bar’s clamp", func(b Build) Point {
+		h,
+			_ := b.Cockpit.Hold(b.Bike)
+		return At(h.Bar)
+	}}
+	leverRoot = Spot{"the lever’s root", func(b Build) Point { return b.Grip().Plus(Point{X: 34, Y: -16}) }}
+	leverTip  = Spot{"where the finger lies", func(b Build) Point { return b.Grip().Plus(Point{X: 60, Y: -76}) }}
+	rolled    = Spot{"the same after the bar was rolled forward", func(b Build) Point {
 		bar := barMiddle.At(b)
 		way := gripMiddle.At(b).Minus(bar)
 		return bar.Plus(drawing.Polar(way.Angle()-drawnRoll, way.Length()))
@@ -96,12 +106,16 @@ var barAbove = Scenery{Name: "A bar from above, the front wheel upwards, with gr
 			tube := func(a, b Point, ra float64) drawing.Mark {
 				return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: a, B: b, Ra: ra, Rb: ra}
 			}
-			m = append(m, tube(at(0, 0), at(95, 0), 15), tube(at(90, 0), at(250, -19), 12), tube(at(250, -19), at(380, -35), 17),
-				drawing.Line{Role: drawing.Ink, Smooth: true, Points: []Point{at(212, 2), at(224, 34), at(270, 46), at(330, 42), at(350, 34)}},
+			m = append(m, tube(at(0, 0), at(95, 0), 15), tube(at(90, 0), at(250, -19), 12), tube(at(250, -19),
+				at(380, -35), 17),
+				drawing.Line{Role: drawing.Ink, Smooth: true, Points: []Point{at(212, 2), at(224, 34), at(270,
+					46), at(330, 42), at(350, 34)}},
 				tube(at(204, -14), at(220, -16), 19), tube(at(176, -10), at(190, -12), 17),
-				drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: at(224, 30), Radius: 7})
+				drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: at(224, 30),
+					Radius: 7})
 		}
-		return append(m, drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: -44}, B: Point{Y: 18}, Ra: 22, Rb: 24},
+		return append(m, drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: -44}, B: Point{Y: 18},
+			Ra: 22, Rb: 24},
 			drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: Point{Y: -44}, Radius: 22})
 	}}
 
@@ -123,7 +137,8 @@ func barPlates() []Plate {
 	end := spot("the bar’s end", 380, -35)
 	inner := spot("the grip’s inner end", 250, -19)
 	sweep := part(measure.BarSweep, barAbove, UprightWay, middle, clamp, -110)
-	sweep.Spans = append(sweep.Spans, Span{From: spot("the middle of one grip", -315, -27), To: spot("the middle of the other", 315, -27), Way: LevelWay, Beside: 0, Label: "straightedge"})
+	sweep.Spans = append(sweep.Spans, Span{From: spot("the middle of one grip", -315, -27),
+		To: spot("the middle of the other", 315, -27), Way: LevelWay, Beside: 0, Label: "straightedge"})
 	return []Plate{
 		part(measure.BarWidth, barAbove, LevelWay, spot("one end of the bar", -380, -35), end, -80),
 		sweep,
@@ -132,8 +147,10 @@ func barPlates() []Plate {
 		part(measure.ControlsWidth, halfBar, Straight, inner, spot("the last clamp’s inner edge", 176, -10), 70),
 		part(measure.GripLength, halfBar, Straight, inner, end, -70),
 		part(measure.LeverInset, halfBar, Straight, inner, spot("the near edge of the lever’s clamp", 220, -16), 70),
-		part(measure.LeverLength, halfBar, Straight, spot("the lever’s pivot", 224, 30), spot("where the finger rests", 330, 42), 60),
-		part(measure.LeverReach, leverAlone, UprightWay, spot("the front of the grip", 325, -12), spot("the blade’s outer face", 325, 45), -70),
+		part(measure.LeverLength, halfBar, Straight, spot("the lever’s pivot", 224, 30),
+			spot("where the finger rests", 330, 42), 60),
+		part(measure.LeverReach, leverAlone, UprightWay, spot("the front of the grip", 325, -12),
+			spot("the blade’s outer face", 325, 45), -70),
 	}
 }
 
@@ -142,15 +159,19 @@ func barPlates() []Plate {
 var cranks = Scenery{Name: "Both cranks from behind, one up and one down, with a pedal and the shoe on it",
 	Marks: func(Build) []drawing.Mark {
 		tube := func(ax, ay, bx, by, half float64) drawing.Mark {
-			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax, Y: ay}, B: Point{X: bx, Y: by}, Ra: half, Rb: half}
+			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax, Y: ay}, B: Point{X: bx,
+				Y: by}, Ra: half, Rb: half}
 		}
 		return []drawing.Mark{
 			tube(0, 20, 0, 215, 16), tube(-48, 0, 48, 0, 22), tube(-62, 0, 62, 0, 12),
-			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -62}, B: Point{X: -78, Y: 170}, Ra: 16, Rb: 10},
-			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 62}, B: Point{X: 78, Y: -170}, Ra: 16, Rb: 10},
+			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -62}, B: Point{X: -78, Y: 170},
+				Ra: 16, Rb: 10},
+			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 62}, B: Point{X: 78, Y: -170},
+				Ra: 16, Rb: 10},
 			tube(88, -170, 196, -170, 6), tube(100, -170, 200, -170, 10),
 			drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: []Point{
-				{X: 104, Y: -158}, {X: 192, Y: -158}, {X: 196, Y: -138}, {X: 184, Y: -96}, {X: 166, Y: -64}, {X: 132, Y: -64}, {X: 114, Y: -96}, {X: 100, Y: -138}}},
+				{X: 104, Y: -158}, {X: 192, Y: -158}, {X: 196, Y: -138}, {X: 184, Y: -96}, {X: 166,
+					Y: -64}, {X: 132, Y: -64}, {X: 114, Y: -96}, {X: 100, Y: -138}}},
 			drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Points: []Point{{X: 100, Y: -142}, {X: 196, Y: -142}}},
 			drawing.Axis{Role: drawing.Soft, A: Point{X: 148, Y: -50}, B: Point{X: 148, Y: -190}},
 		}
@@ -161,18 +182,21 @@ var pedalAlone = Scenery{Name: "A crank’s end with its pedal and the shoe on i
 	Marks: func(b Build) []drawing.Mark {
 		return append(cranks.Marks(b)[5:], drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet,
 			A: Point{X: 78, Y: -190}, B: Point{X: 78, Y: -80}, Ra: 10, Rb: 11},
-			drawing.Tube{Role: drawing.Ink, Fill: drawing.Wash, A: Point{X: 88, Y: -170}, B: Point{X: 92, Y: -170}, Ra: 12, Rb: 12})
+			drawing.Tube{Role: drawing.Ink, Fill: drawing.Wash, A: Point{X: 88, Y: -170}, B: Point{X: 92,
+				Y: -170}, Ra: 12, Rb: 12})
 	}}
 
 // pedalAlone's own thread, a pedal out of its crank.
 var pedalOut = Scenery{Name: "A pedal out of its crank", Marks: func(Build) []drawing.Mark {
 	m := []drawing.Mark{}
 	tube := func(ax, bx, half float64) {
-		m = append(m, drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax}, B: Point{X: bx}, Ra: half, Rb: half})
+		m = append(m, drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax}, B: Point{X: bx},
+			Ra: half, Rb: half})
 	}
 	tube(0, 16, 7)
 	for x := 2.0; x < 16; x += 2 {
-		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{{X: x, Y: -7}, {X: x + 1, Y: 7}}})
+		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{{X: x, Y: -7}, {X: x + 1,
+			Y: 7}}})
 	}
 	tube(16, 19, 11)
 	tube(19, 26, 8)
@@ -184,12 +208,16 @@ var pedalOut = Scenery{Name: "A pedal out of its crank", Marks: func(Build) []dr
 func footPlates() []Plate {
 	face, bodyLow := spot("the face that the shoe stands on", 122, -160), spot("the pedal’s lower face", 192, -180)
 	arm := spot("the crank’s outer face", 88, -170)
-	q := part(measure.QFactor, cranks, LevelWay, spot("one crank’s outer face", -88, 170), spot("the other crank’s outer face", 88, -170), 0)
+	q := part(measure.QFactor, cranks, LevelWay, spot("one crank’s outer face", -88, 170),
+		spot("the other crank’s outer face", 88, -170), 0)
 	q.Spans = append(q.Spans,
-		Span{From: spot("one straightedge", -88, 190), To: spot("its end", -88, -40), Way: Straight, Beside: 0, Label: "straightedge"},
-		Span{From: spot("the other straightedge", 88, 40), To: spot("its end", 88, -190), Way: Straight, Beside: 0, Label: ""})
+		Span{From: spot("one straightedge", -88, 190), To: spot("its end", -88, -40), Way: Straight, Beside: 0,
+			Label: "straightedge"},
+		Span{From: spot("the other straightedge", 88, 40), To: spot("its end", 88, -190), Way: Straight,
+			Beside: 0, Label: ""})
 	q.Spans = q.Spans[:2]
-	toes := part(measure.ToeOut, standing, Tilt, spot("straight ahead from the heel", 0, 0), spot("the line through the second toe", 255, 22), 270)
+	toes := part(measure.ToeOut, standing, Tilt, spot("straight ahead from the heel", 0, 0),
+		spot("the line through the second toe", 255, 22), 270)
 	toes.Spans[0].Against = straightAhead
 	return []Plate{
 		q,
@@ -197,12 +225,17 @@ func footPlates() []Plate {
 		part(measure.PedalWidth, cranks, LevelWay, arm, spot("the pedal’s outermost edge", 200, -170), -70),
 		part(measure.PedalThickness, pedalAlone, UprightWay, bodyLow, spot("its upper face", 192, -160), -60),
 		part(measure.PedalHeight, pedalAlone, UprightWay, spot("the middle of the spindle", 122, -170), face, -120),
-		part(measure.SoleHeight, pedalAlone, UprightWay, spot("the face on the pedal", 122, -160), spot("the skin", 122, -142), -120),
-		part(measure.PedalSpacer, pedalAlone, LevelWay, spot("the crank", 88, -170), spot("the pedal’s shoulder", 92, -170), -50),
+		part(measure.SoleHeight, pedalAlone, UprightWay, spot("the face on the pedal", 122, -160),
+			spot("the skin", 122, -142), -120),
+		part(measure.PedalSpacer, pedalAlone, LevelWay, spot("the crank", 88, -170), spot("the pedal’s shoulder",
+			92, -170), -50),
 		part(measure.PedalThread, pedalOut, LevelWay, spot("the thread’s end", 0, 0), spot("the shoulder", 16, 0), 30),
-		part(measure.CleatBehindBall, plan, LevelWay, spot("the middle of the inner ball joint", 195, 41), spot("the pedal’s spindle", 181, 41), 70),
-		part(measure.CleatShift, cleat, UprightWay, spot("the middle of the slots", 181, 0), spot("the middle of the cleat", 181, 6), -90),
-		part(measure.HeelCup, shoeAbove, LevelWay, spot("the shoe’s outside", -12, 0), spot("the back of the cup inside", 0, 0), 110),
+		part(measure.CleatBehindBall, plan, LevelWay, spot("the middle of the inner ball joint", 195, 41),
+			spot("the pedal’s spindle", 181, 41), 70),
+		part(measure.CleatShift, cleat, UprightWay, spot("the middle of the slots", 181, 0),
+			spot("the middle of the cleat", 181, 6), -90),
+		part(measure.HeelCup, shoeAbove, LevelWay, spot("the shoe’s outside", -12, 0),
+			spot("the back of the cup inside", 0, 0), 110),
 		toes,
 	}
 }
@@ -216,25 +249,29 @@ var straightAhead = spot("straight ahead", 292, 76)
 // The shoe of the plates from below or above, with what lies on it.
 var (
 	plan = Scenery{Name: "A foot from above with the pedal’s spindle under it", Marks: func(Build) []drawing.Mark {
-		return append(FootPlan(drawnSole), drawing.Axis{Role: drawing.Ink, A: Point{X: 181, Y: -70}, B: Point{X: 181, Y: 90}})
+		return append(FootPlan(drawnSole), drawing.Axis{Role: drawing.Ink, A: Point{X: 181, Y: -70},
+			B: Point{X: 181, Y: 90}})
 	}}
 	cleat = Scenery{Name: "A shoe with its cleat, the bike’s side upwards", Marks: func(Build) []drawing.Mark {
 		slot := func(y float64) drawing.Mark {
 			return drawing.Limb{Role: drawing.Soft, A: Point{X: 160, Y: y}, B: Point{X: 202, Y: y}, Ra: 3, Rb: 3}
 		}
-		return append(FootPlan(drawnSole)[:1], slot(-8), slot(8), drawing.Axis{Role: drawing.Soft, A: Point{X: 140}, B: Point{X: 222}},
-			drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Closed: true, Points: []Point{{X: 164, Y: -10}, {X: 198, Y: -4}, {X: 198, Y: 16}, {X: 164, Y: 22}}},
+		return append(FootPlan(drawnSole)[:1], slot(-8), slot(8), drawing.Axis{Role: drawing.Soft,
+			A: Point{X: 140}, B: Point{X: 222}},
+			drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Closed: true, Points: []Point{{X: 164, Y: -10},
+				{X: 198, Y: -4}, {X: 198, Y: 16}, {X: 164, Y: 22}}},
 			drawing.Axis{Role: drawing.Ink, A: Point{X: 150, Y: 6}, B: Point{X: 212, Y: 6}})
 	}}
-	shoeAbove = Scenery{Name: "A shoe from above with the foot in it, its heel against a wall", Marks: func(Build) []drawing.Mark {
-		outer := FootPlan(Sole{Length: 292, Inner: 195})[0].(drawing.Line)
-		outer.Role, outer.Fill = drawing.Ink, drawing.Sheet
-		for i := range outer.Points {
-			outer.Points[i] = outer.Points[i].Plus(Point{X: -12})
-		}
-		wall := drawing.Line{Role: drawing.Soft, Points: []Point{{X: -12, Y: -80}, {X: -12, Y: 80}}}
-		return append([]drawing.Mark{wall, outer}, FootPlan(drawnSole)[0])
-	}}
+	shoeAbove = Scenery{Name: "A shoe from above with the foot in it, its heel against a wall",
+		Marks: func(Build) []drawing.Mark {
+			outer := FootPlan(Sole{Length: 292, Inner: 195})[0].(drawing.Line)
+			outer.Role, outer.Fill = drawing.Ink, drawing.Sheet
+			for i := range outer.Points {
+				outer.Points[i] = outer.Points[i].Plus(Point{X: -12})
+			}
+			wall := drawing.Line{Role: drawing.Soft, Points: []Point{{X: -12, Y: -80}, {X: -12, Y: 80}}}
+			return append([]drawing.Mark{wall, outer}, FootPlan(drawnSole)[0])
+		}}
 	standing = Scenery{Name: "A foot from above that points a little outwards", Marks: func(Build) []drawing.Mark {
 		return append(FootPlan(drawnSole)[:1], drawing.Axis{Role: drawing.Ink, B: straightAhead.At(Build{})})
 	}}
@@ -251,16 +288,22 @@ const (
 
 // postAlone is a dropper post out of the frame.
 var postAlone = Scenery{Name: "A dropper post, fully up, from the side",
-	Frame: func(Build) (low, high Point) { return Point{X: -260, Y: -490}, Point{X: 260, Y: 50} }, Marks: func(Build) []drawing.Mark {
+	Frame: func(Build) (low, high Point) {
+		return Point{X: -260, Y: -490}, Point{X: 260,
+			Y: 50}
+	}, Marks: func(Build) []drawing.Mark {
 		tube := func(fill drawing.Fill, from, to, half float64) drawing.Mark {
-			return drawing.Tube{Role: drawing.Ink, Fill: fill, A: Point{Y: -from}, B: Point{Y: -to}, Ra: half, Rb: half}
+			return drawing.Tube{Role: drawing.Ink, Fill: fill, A: Point{Y: -from}, B: Point{Y: -to}, Ra: half,
+				Rb: half}
 		}
 		return []drawing.Mark{
 			tube(drawing.Sheet, postTubeEnd, postEnd, 8), tube(drawing.Wash, postTubeTop, postTubeEnd, 15.8),
 			tube(drawing.Sheet, postCollarTop, postTubeTop, 20), tube(drawing.Sheet, postHead, postCollarTop, 13),
-			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: -postHead}, B: Point{X: -10}, Ra: 14, Rb: 16},
+			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: -postHead}, B: Point{X: -10}, Ra: 14,
+				Rb: 16},
 			drawing.Line{Role: drawing.Ink, Points: []Point{{X: -70}, {X: 60}}},
-			drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Points: []Point{{X: -16, Y: -postMark}, {X: 16, Y: -postMark}}},
+			drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Points: []Point{{X: -16, Y: -postMark}, {X: 16,
+				Y: -postMark}}},
 			drawing.Axis{Role: drawing.Soft, A: Point{}, B: Point{Y: -postEnd}},
 		}
 	}}
@@ -271,13 +314,18 @@ var postTop = Scenery{Name: "The upper end of a seat post from the side", Marks:
 
 // inFrame is the seat tube cut open, the post out, with what stops a rod.
 var inFrame = Scenery{Name: "The seat tube cut open, a rod in it down to the first obstacle",
-	Frame: func(Build) (low, high Point) { return Point{X: -240, Y: -440}, Point{X: 240, Y: 80} }, Marks: func(Build) []drawing.Mark {
+	Frame: func(Build) (low, high Point) {
+		return Point{X: -240, Y: -440}, Point{X: 240,
+			Y: 80}
+	}, Marks: func(Build) []drawing.Mark {
 		wall := func(side float64) drawing.Mark {
-			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Hatch, A: Point{X: side * 19}, B: Point{X: side * 19, Y: -420}, Ra: 2.5, Rb: 2.5}
+			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Hatch, A: Point{X: side * 19},
+				B: Point{X: side * 19, Y: -420}, Ra: 2.5, Rb: 2.5}
 		}
 		return []drawing.Mark{wall(-1), wall(1),
 			drawing.Circle{Role: drawing.Ink, Fill: drawing.Wash, Centre: Point{X: 13, Y: -290}, Radius: 8},
-			drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 4, Y: 60}, B: Point{X: 4, Y: -280}, Ra: 3, Rb: 3}}
+			drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 4, Y: 60}, B: Point{X: 4, Y: -280},
+				Ra: 3, Rb: 3}}
 	}}
 
 // saddleSide is the saddle on its post from the side.
@@ -294,9 +342,13 @@ func onSaddle(name string, x, y float64) Spot {
 
 // sagLegs is a fork leg with the rubber ring on its stanchion, from the side.
 var sagLegs = Scenery{Name: "A stanchion with its rubber ring above the seal",
-	Frame: func(Build) (low, high Point) { return Point{X: -170, Y: -120}, Point{X: 170, Y: 170} }, Marks: func(Build) []drawing.Mark {
+	Frame: func(Build) (low, high Point) {
+		return Point{X: -170, Y: -120}, Point{X: 170,
+			Y: 170}
+	}, Marks: func(Build) []drawing.Mark {
 		tube := func(from, to, half float64) drawing.Mark {
-			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: from}, B: Point{Y: to}, Ra: half, Rb: half}
+			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: from}, B: Point{Y: to},
+				Ra: half, Rb: half}
 		}
 		return []drawing.Mark{tube(0, 190, 17), tube(-150, 0, 23), tube(-6, 4, 25), tube(38, 43, 20)}
 	}}
@@ -307,19 +359,30 @@ func saddlePlates() []Plate {
 	clampMiddle := onPost("the middle of the rail clamp", 0, 0)
 	whole := part(measure.PostLength, postAlone, UprightWay, clampMiddle, onPost("its lowest point", postEnd, 0), 110)
 	whole.Spans = append(whole.Spans,
-		Span{From: onPost("the mark", postMark, 0), To: onPost("the tube’s end", postTubeEnd, 0), Way: UprightWay, Beside: 60, Label: measure.InsertionPost.Label},
-		Span{From: onPost("the tube’s end", postTubeEnd, 0), To: onPost("the lowest point", postEnd, 0), Way: UprightWay, Beside: -60, Label: measure.PostActuator.Label})
-	above := part(measure.PostHead, postAlone, UprightWay, clampMiddle, onPost("the moving tube’s top", postHead, 0), -90)
+		Span{From: onPost("the mark", postMark, 0), To: onPost("the tube’s end", postTubeEnd, 0), Way: UprightWay,
+			Beside: 60, Label: measure.InsertionPost.Label},
+		Span{From: onPost("the tube’s end", postTubeEnd, 0), To: onPost("the lowest point", postEnd, 0),
+			Way: UprightWay, Beside: -60, Label: measure.PostActuator.Label})
+	above := part(measure.PostHead, postAlone, UprightWay, clampMiddle, onPost("the moving tube’s top", postHead,
+		0), -90)
 	above.Spans = append(above.Spans,
-		Span{From: onPost("the moving tube’s top", postHead, 0), To: onPost("the collar’s rim", postCollarTop, 0), Way: UprightWay, Beside: 90, Label: measure.TravelPost.Label},
-		Span{From: onPost("the collar’s rim", postCollarTop, 0), To: onPost("the frame’s edge", postTubeTop, 0), Way: UprightWay, Beside: -70, Label: measure.PostCollar.Label})
+		Span{From: onPost("the moving tube’s top", postHead, 0), To: onPost("the collar’s rim", postCollarTop, 0),
+			Way: UprightWay, Beside: 90, Label: measure.TravelPost.Label},
+		Span{From: onPost("the collar’s rim", postCollarTop, 0), To: onPost("the frame’s edge", postTubeTop, 0),
+			Way: UprightWay, Beside: -70, Label: measure.PostCollar.Label})
 	return []Plate{
-		part(measure.SaddleNose, saddleSide, LevelWay, onSaddle("the tip of the nose", 155, -9), onSaddle("the middle of the rails’ marked zone", -5, -stack), -70),
-		part(measure.SaddleStack, saddleSide, UprightWay, onSaddle("the middle of the rail", -5, -stack), onSaddle("the saddle’s top", -5, 0), 160),
-		part(measure.SaddleTilt, saddleSide, Tilt, onSaddle("the saddle’s rear", -112, 14), onSaddle("the tip of the nose", 155, 0), 240),
-		part(measure.RailShift, saddleSide, LevelWay, onSaddle("the middle of the marked zone", -5, -stack), onSaddle("the middle of the clamp", 14, -stack), -60),
-		part(measure.PostOffset, postTop, LevelWay, onPost("the post’s centre line", 0, 0), onPost("the middle of the rail clamp", 0, -10), 45),
-		part(measure.FreeDepth, inFrame, UprightWay, spot("the tube’s top edge", 19, 0), spot("the first obstacle", 13, -282), 60),
+		part(measure.SaddleNose, saddleSide, LevelWay, onSaddle("the tip of the nose", 155, -9),
+			onSaddle("the middle of the rails’ marked zone", -5, -stack), -70),
+		part(measure.SaddleStack, saddleSide, UprightWay, onSaddle("the middle of the rail", -5, -stack),
+			onSaddle("the saddle’s top", -5, 0), 160),
+		part(measure.SaddleTilt, saddleSide, Tilt, onSaddle("the saddle’s rear", -112, 14),
+			onSaddle("the tip of the nose", 155, 0), 240),
+		part(measure.RailShift, saddleSide, LevelWay, onSaddle("the middle of the marked zone", -5, -stack),
+			onSaddle("the middle of the clamp", 14, -stack), -60),
+		part(measure.PostOffset, postTop, LevelWay, onPost("the post’s centre line", 0, 0),
+			onPost("the middle of the rail clamp", 0, -10), 45),
+		part(measure.FreeDepth, inFrame, UprightWay, spot("the tube’s top edge", 19, 0),
+			spot("the first obstacle", 13, -282), 60),
 		whole, above,
 		part(measure.SagFront, sagLegs, UprightWay, spot("the seal", 0, 4), spot("the ring", 0, 38), -80),
 	}
@@ -329,7 +392,8 @@ func saddlePlates() []Plate {
 // saddle and post.
 func Plates() []Plate {
 	var all []Plate
-	for _, list := range [][]Plate{bikePlates(), raisedPlates(), headPlates(), barPlates(), footPlates(), abovePlates(),
+	for _, list := range [][]Plate{bikePlates(), raisedPlates(), headPlates(), barPlates(), footPlates(),
+		abovePlates(),
 		saddlePlates()} {
 		all = append(all, list...)
 	}

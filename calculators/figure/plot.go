@@ -42,7 +42,8 @@ func (p Plot) Sheet(level, upright []Tick) []drawing.Mark {
 		a := p.At(t.At, p.From.Y)
 		marks = append(marks,
 			drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []Point{a, {X: a.X, Y: a.Y - tick}}},
-			drawing.Label{Role: drawing.Soft, At: Point{X: a.X, Y: a.Y - tick}, Side: Point{Y: -1}, Text: t.Text, Fixed: true})
+			drawing.Label{Role: drawing.Soft, At: Point{X: a.X, Y: a.Y - tick}, Side: Point{Y: -1}, Text: t.Text,
+				Fixed: true})
 	}
 	return append(marks, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{
 		{X: p.Low.X, Y: p.High.Y}, p.Low, {X: p.High.X, Y: p.Low.Y}}})
@@ -72,7 +73,8 @@ func (p Plot) Range(role drawing.Role, x, low, value, high float64) []drawing.Ma
 		return drawing.Line{Role: role, Points: []Point{from, to}}
 	}
 	return []drawing.Mark{
-		bar(a, b), bar(Point{X: a.X - half, Y: a.Y}, Point{X: a.X + half, Y: a.Y}), bar(Point{X: b.X - half, Y: b.Y}, Point{X: b.X + half, Y: b.Y}),
+		bar(a, b), bar(Point{X: a.X - half, Y: a.Y}, Point{X: a.X + half, Y: a.Y}), bar(Point{X: b.X - half,
+			Y: b.Y}, Point{X: b.X + half, Y: b.Y}),
 		drawing.Cross{Role: role, At: p.At(x, value), Size: 1.6 * half},
 	}
 }

@@ -12,7 +12,8 @@ import (
 
 // A plot is a straight map of both axes: corners to corners, middle to middle.
 func TestPlotMapsCornersToCorners(t *testing.T) {
-	p := Plot{Low: Point{X: 100, Y: -50}, High: Point{X: 500, Y: 150}, From: Point{X: 0, Y: 20}, To: Point{X: 360, Y: 120}}
+	p := Plot{Low: Point{X: 100, Y: -50}, High: Point{X: 500, Y: 150}, From: Point{X: 0, Y: 20}, To: Point{X: 360,
+		Y: 120}}
 	require.Equal(t, p.Low, p.At(0, 20))
 	require.Equal(t, p.High, p.At(360, 120))
 	require.Equal(t, Point{X: 300, Y: 50}, p.At(180, 70))

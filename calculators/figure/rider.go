@@ -106,7 +106,8 @@ func Limbs(p Pose) []drawing.Mark {
 // skeleton returns the axes of the segments and the crosses at the joints.
 func skeleton(p Pose) []drawing.Mark {
 	var m []drawing.Mark
-	for _, s := range [6][2]Point{{p.Hip, p.Knee}, {p.Knee, p.Ankle}, {p.Ankle, p.Ball}, {p.Hip, p.Shoulder}, {p.Shoulder, p.Elbow}, {p.Elbow, p.Hand}} {
+	for _, s := range [6][2]Point{{p.Hip, p.Knee}, {p.Knee, p.Ankle}, {p.Ankle, p.Ball}, {p.Hip, p.Shoulder},
+		{p.Shoulder, p.Elbow}, {p.Elbow, p.Hand}} {
 		if known(s[0], s[1]) {
 			m = append(m, drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []Point{s[0], s[1]}})
 		}
@@ -162,10 +163,12 @@ func head(p Pose) []drawing.Mark {
 	neck := p.Head.Along(look, -0.1*size).Along(look.Left(), -0.25*size)
 	return []drawing.Mark{
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: base, B: neck, Ra: 0.40 * size, Rb: 0.27 * size},
-		drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: place(p.Head, look, size, 1,
+		drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: place(p.Head,
+			look, size, 1,
 			-0.50, 0.05, -0.40, 0.38, 0, 0.54, 0.38, 0.38, 0.46, 0.14, 0.45, 0.06, 0.545, -0.09, 0.53, -0.13,
 			0.46, -0.15, 0.475, -0.25, 0.455, -0.32, 0.44, -0.45, 0.33, -0.53, 0.12, -0.44, -0.08, -0.30, -0.34, -0.28)},
-		drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Smooth: true, Points: place(p.Head, look, size, 1,
+		drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Smooth: true, Points: place(p.Head,
+			look, size, 1,
 			0.47, 0.20, 0.78, 0.27, 0.86, 0.335, 0.62, 0.37, 0.42, 0.45, 0.22, 0.60, -0.08, 0.67, -0.38, 0.56, -0.58, 0.27,
 			-0.585, -0.08, -0.50, -0.16, -0.40, -0.08, -0.16, 0.08, 0.10, 0.17)},
 	}

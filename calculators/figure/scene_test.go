@@ -23,7 +23,8 @@ func seated(t testing.TB, inseam float64, sex body.Sex) (Build, Pose, posture.Le
 		t.Fatal("no leg")
 	}
 	b := Demo(inseam, 0)
-	s, ok := posture.NewSeated(leg, posture.Setup{Crank: b.Crank, PedalHeight: 12, SoleHeight: 18, CleatBehindBall: 8, SeatAngle: 76.5})
+	s, ok := posture.NewSeated(leg, posture.Setup{Crank: b.Crank, PedalHeight: 12, SoleHeight: 18,
+		CleatBehindBall: 8, SeatAngle: 76.5})
 	if !ok {
 		t.Fatal("no seat")
 	}
@@ -60,10 +61,12 @@ func frameFigure(t testing.TB) *drawing.Figure {
 	f.Add(SteeringAxis(b), SeatLine(b),
 		Reach(b, drawing.Ink, words.Of("Reach 460")), Stack(b, drawing.Ink, words.Of("Stack 625")),
 		BBHeight(b, drawing.Ink, words.Of("341")), FrontCentre(b, drawing.Ink, 0, words.Of("Front centre 775")),
-		Trail(b, drawing.Hot, 0, words.Of("Trail 118 ± 4")), Wheelbase(b, drawing.Ink, 1, words.Of("Wheelbase 1209 mm")),
+		Trail(b, drawing.Hot, 0, words.Of("Trail 118 ± 4")), Wheelbase(b, drawing.Ink, 1,
+			words.Of("Wheelbase 1209 mm")),
 		HeadAngle(b, drawing.Ink, words.Of("65.5°")), SeatAngle(b, drawing.Ink, words.Of("76.5°")),
 		Setback(b, drawing.Ink, words.Of("Setback 163 mm")),
-		drawing.Label{Role: drawing.Ink, At: b.Grip(), Text: words.Of("Grip centre"), Leader: true, Side: Point{X: 1, Y: 0.4}})
+		drawing.Label{Role: drawing.Ink, At: b.Grip(), Text: words.Of("Grip centre"), Leader: true,
+			Side: Point{X: 1, Y: 0.4}})
 	return f
 }
 
@@ -155,12 +158,14 @@ func TestSaddleHeightStandsClearOfTheWheels(t *testing.T) {
 
 func TestNothingBreaksOnABrokenBike(t *testing.T) {
 	nan := math.NaN()
-	for _, b := range []Build{{}, {Saddle: nan}, {Saddle: 700, Crank: nan, CrankAngle: math.Inf(1)}, {Bike: geometry.Bike{HeadAngle: nan, SeatAngle: nan}, Saddle: 600}} {
+	for _, b := range []Build{{}, {Saddle: nan}, {Saddle: 700, Crank: nan, CrankAngle: math.Inf(1)},
+		{Bike: geometry.Bike{HeadAngle: nan, SeatAngle: nan}, Saddle: 600}} {
 		f := &drawing.Figure{Title: words.Of("t"), Description: words.Of("d")}
 		p := Pose{Hip: Point{X: nan}, Knee: Point{Y: 1}}
 		f.Add(Scene(b.AtBottom(), &p)...)
 		f.Add(Over(b, b)...)
-		f.Add(SaddleHeight(b, drawing.Hot, words.Of("x")), KneeBend(p, drawing.Ink, words.Of("x")), SeatLine(b), SteeringAxis(b))
+		f.Add(SaddleHeight(b, drawing.Hot, words.Of("x")), KneeBend(p, drawing.Ink, words.Of("x")), SeatLine(b),
+			SteeringAxis(b))
 		if svg := f.SVG("x", nil); strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {
 			t.Error(svg)
 		}

@@ -16,12 +16,15 @@ func saddle(b Build) []drawing.Mark {
 	collar := b.seatTop()
 	return []drawing.Mark{
 		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: collar, B: postTop, Ra: halfPost, Rb: halfPost},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: collar.Along(up, -14), B: collar.Along(up, 10), Ra: halfSeatTube + 4, Rb: halfSeatTube + 4},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: collar.Along(up, -14), B: collar.Along(up, 10),
+			Ra: halfSeatTube + 4, Rb: halfSeatTube + 4},
 		drawing.Line{Role: drawing.Ink, Points: []Point{
 			place(-92, -22), place(-62, -stack), place(52, -stack), place(0.72*nose, -20),
 		}},
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: postTop, B: clamp.Along(along.Left(), -4), Ra: 15, Rb: 14},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: place(-24, -stack), B: place(24, -stack), Ra: 8, Rb: 8},
+		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: postTop, B: clamp.Along(along.Left(), -4), Ra: 15,
+			Rb: 14},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: place(-24, -stack), B: place(24, -stack), Ra: 8,
+			Rb: 8},
 		drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Smooth: true, Points: saddleShell(b)},
 	}
 }

@@ -54,7 +54,8 @@ func Beside(b Build) float64 {
 // one, so that only what moved shows.
 func PoseOutline(p Pose) []drawing.Mark {
 	var m []drawing.Mark
-	joined := [5][2]Point{{p.Hip, p.Knee}, {p.Knee, p.Ankle}, {p.Hip, p.Shoulder}, {p.Shoulder, p.Elbow}, {p.Elbow, p.Hand}}
+	joined := [5][2]Point{{p.Hip, p.Knee}, {p.Knee, p.Ankle}, {p.Hip, p.Shoulder}, {p.Shoulder, p.Elbow},
+		{p.Elbow, p.Hand}}
 	forms := [5][]station{thighForm, shankForm, trunkForm, upperArmForm, forearmForm}
 	for i, j := range joined {
 		if known(j[0], j[1]) {
@@ -72,7 +73,8 @@ func TrunkAngle(p Pose, role drawing.Role, text words.Text) drawing.Mark {
 		return nil
 	}
 	radius := 0.56 * trunk.Length()
-	return drawing.Angle{Role: role, Vertex: p.Hip, From: 0, To: trunk.Angle(), Radius: radius, ArmFrom: radius, Text: text, Priority: 2}
+	return drawing.Angle{Role: role, Vertex: p.Hip, From: 0, To: trunk.Angle(), Radius: radius, ArmFrom: radius,
+		Text: text, Priority: 2}
 }
 
 // ElbowBend dimensions the elbow: the angle between the forearm and the upper
@@ -83,7 +85,8 @@ func ElbowBend(p Pose, role drawing.Role, text words.Text) drawing.Mark {
 	}
 	upper, fore := p.Elbow.Minus(p.Shoulder), p.Hand.Minus(p.Elbow)
 	radius := 0.6 * fore.Length()
-	return drawing.Angle{Role: role, Vertex: p.Elbow, From: upper.Angle(), To: fore.Angle(), Radius: radius, ArmFrom: radius, Text: text, Priority: 2}
+	return drawing.Angle{Role: role, Vertex: p.Elbow, From: upper.Angle(), To: fore.Angle(), Radius: radius,
+		ArmFrom: radius, Text: text, Priority: 2}
 }
 
 // Plumb returns the line from the bottom bracket against gravity on a slope in
@@ -117,8 +120,10 @@ func KneeAt(p Pose, role drawing.Role, text words.Text) []drawing.Mark {
 	}
 	radius := 0.4 * shank.Length()
 	return []drawing.Mark{
-		drawing.Angle{Role: role, Vertex: p.Knee, From: thigh.Angle(), To: shank.Angle(), Radius: radius, ArmFrom: radius},
-		drawing.Label{Role: role, At: p.Knee.Along(drawing.Polar((thigh.Angle()+shank.Angle())/2, 1), radius), Side: Point{X: 1, Y: -0.35}, Text: text, Fixed: true, Priority: 3},
+		drawing.Angle{Role: role, Vertex: p.Knee, From: thigh.Angle(), To: shank.Angle(), Radius: radius,
+			ArmFrom: radius},
+		drawing.Label{Role: role, At: p.Knee.Along(drawing.Polar((thigh.Angle()+shank.Angle())/2, 1), radius),
+			Side: Point{X: 1, Y: -0.35}, Text: text, Fixed: true, Priority: 3},
 	}
 }
 
@@ -132,6 +137,7 @@ func LeanAt(p Pose, role drawing.Role, text words.Text) []drawing.Mark {
 	radius := 0.56 * trunk.Length()
 	return []drawing.Mark{
 		drawing.Angle{Role: role, Vertex: p.Hip, From: 0, To: trunk.Angle(), Radius: radius, ArmFrom: radius},
-		drawing.Label{Role: role, At: p.Hip.Plus(drawing.Polar(0.22*trunk.Angle(), radius)), Side: Point{X: 1, Y: 0}, Text: text, Fixed: true, Priority: 4},
+		drawing.Label{Role: role, At: p.Hip.Plus(drawing.Polar(0.22*trunk.Angle(), radius)), Side: Point{X: 1,
+			Y: 0}, Text: text, Fixed: true, Priority: 4},
 	}
 }

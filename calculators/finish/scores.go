@@ -16,7 +16,8 @@ func Scores() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "ride-scores", Section: calculators.Finish,
 		Title: "Did it help?", Question: "Does the new setting differ from the old one, or is it chance?",
-		Scenario: "The test rider scored the hands on the home loop, five rides with the old bar and four with the new one.",
+		Scenario: "The test rider scored the hands on the home loop, five rides with the old bar and four with the " +
+			"new one.",
 		Inputs: []calculators.Input{
 			{Quantity: measure.ScoresBefore, Example: "5; 4; 6; 5; 4"},
 			{Quantity: measure.ScoresAfter, Example: "3; 4; 2; 3"},
@@ -38,7 +39,8 @@ var (
 	chance = &calculators.Output{Name: "chance", Label: "As much by chance alone", Unit: measure.Percent, Finer: 1,
 		Between: "of all ways to deal the same scores to the two settings, those whose means differ at least as much"}
 	moreRides = &calculators.Output{Name: "more-rides", Label: "More rides that would tell", Unit: measure.One,
-		Between: "from the rides you have to as many as show such a difference four times out of five, both settings together"}
+		Between: "from the rides you have to as many as show such a difference four times out of five, both " +
+			"settings together"}
 	rideScatter = &calculators.Output{Name: "ride-scatter", Label: "One ride differs from the next by",
 		Unit: measure.One, Finer: 1,
 		Between: "standard deviation of the scores within a setting, both settings together", Folded: true}

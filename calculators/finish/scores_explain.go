@@ -20,20 +20,24 @@ func explainScores(v calculators.Values, r *calculators.Result) {
 	d.Meaning = verdict(r, len(before), len(after))
 	explainChance(r)
 	explainMore(r, len(before), len(after))
-	r.At(rideScatter).Meaning = words.Of("How much your score wanders when nothing was changed. The more it wanders, the more rides it takes to see a change.")
+	r.At(rideScatter).Meaning = words.Of("How much your score wanders when nothing was changed. The more it " +
+		"wanders, the more rides it takes to see a change.")
 	if !r.At(rideScatter).Exists() {
 		r.At(rideScatter).Meaning = words.Of("One ride of each setting cannot show how rides differ.")
 	}
 	r.Tables = append(r.Tables, settingsTable(r, len(before), len(after)))
 	if !exactA || !exactB {
-		r.Note(calculators.CheckNote, "Scores between quarter points are rounded to quarters for the chance. Whole and half points are as fine as anybody feels.")
+		r.Note(calculators.CheckNote, "Scores between quarter points are rounded to quarters for the chance. Whole "+
+			"and half points are as fine as anybody feels.")
 	}
 	if ok {
-		r.Note(calculators.PlainNote, "The range holds every difference that these rides do not refute, to a quarter of a point.")
+		r.Note(calculators.PlainNote, "The range holds every difference that these rides do not refute, to a "+
+			"quarter of a point.")
 	} else {
 		r.Note(calculators.PlainNote, "No range is shown: so few rides refute no difference at all.")
 	}
-	r.Note(calculators.PlainNote, "This weighs chance, not hope: you knew which setting you rode. Mix the order of the settings, or let a friend set the mark without telling you.")
+	r.Note(calculators.PlainNote, "This weighs chance, not hope: you knew which setting you rode. Mix the order of "+
+		"the settings, or let a friend set the mark without telling you.")
 	r.Note(calculators.PlainNote, "One in twenty, where chance is ruled out here, is a habit of research and no law.")
 	r.Figure = scoresFigure(r, before, after, ok)
 }
@@ -50,28 +54,36 @@ func verdict(r *calculators.Result, before, after int) words.Text {
 	size := points(math.Abs(d))
 	switch {
 	case !Tells(before, after, seldom):
-		return words.Of("You cannot tell yet. With {0} and {1} rides even the clearest difference may be chance; four of each can show one.", number(float64(before)), number(float64(after)))
+		return words.Of("You cannot tell yet. With {0} and {1} rides even the clearest difference may be chance; "+
+			"four of each can show one.", number(float64(before)), number(float64(after)))
 	case p > seldom && d == 0:
 		return words.Of("You cannot tell them apart: the means are the same.")
 	case p > seldom:
-		return words.Of("You cannot tell yet. The means lie {0} apart, and chance alone does as much in {1} of the ways to deal these scores.", size, r.At(chance).Amount())
+		return words.Of("You cannot tell yet. The means lie {0} apart, and chance alone does as much in {1} of the "+
+			"ways to deal these scores.", size, r.At(chance).Amount())
 	case d < 0 && d > -1:
-		return words.Of("The new setting troubles you a little less, and that is hardly chance. At {0} of a point it is hardly worth a bolt either.", size)
+		return words.Of("The new setting troubles you a little less, and that is hardly chance. At {0} of a point "+
+			"it is hardly worth a bolt either.", size)
 	case d < 0:
-		return words.Of("The new setting troubles you less, by {0} points, and that is hardly chance. Keep it, unless something else got worse.", size)
+		return words.Of("The new setting troubles you less, by {0} points, and that is hardly chance. Keep it, "+
+			"unless something else got worse.", size)
 	case d < 1:
-		return words.Of("The new setting troubles you a little more, by {0} of a point, and that is hardly chance. Back to the mark.", size)
+		return words.Of("The new setting troubles you a little more, by {0} of a point, and that is hardly chance. "+
+			"Back to the mark.", size)
 	}
-	return words.Of("The new setting troubles you more, by {0} points, and that is hardly chance. Back to the mark.", size)
+	return words.Of("The new setting troubles you more, by {0} points, and that is hardly chance. Back to the "+
+		"mark.", size)
 }
 
 func explainChance(r *calculators.Result) {
 	x := r.At(chance)
 	if float64(x.Value) <= 100*seldom {
-		x.Meaning = words.Of("If the setting did nothing, scores this far apart would be rare: less than one time in twenty. So something other than chance parts them.")
+		x.Meaning = words.Of("If the setting did nothing, scores this far apart would be rare: less than one time " +
+			"in twenty. So something other than chance parts them.")
 		return
 	}
-	x.Meaning = words.Of("If the setting did nothing, scores this far apart would be no surprise. That does not show that it does nothing: too few rides look the same.")
+	x.Meaning = words.Of("If the setting did nothing, scores this far apart would be no surprise. That does not " +
+		"show that it does nothing: too few rides look the same.")
 }
 
 func explainMore(r *calculators.Result, before, after int) {
@@ -79,15 +91,19 @@ func explainMore(r *calculators.Result, before, after int) {
 	most := number(mostRides)
 	switch {
 	case !x.Exists() && r.At(difference).Value == 0:
-		x.Meaning = words.Of("No number of rides shows a difference that is not there. Stop here, or try a larger step.")
+		x.Meaning = words.Of("No number of rides shows a difference that is not there. Stop here, or try a larger " +
+			"step.")
 	case !x.Exists():
-		x.Meaning = words.Of("More than {0} of each setting. The difference, if it is one, is too small against how much your rides differ: it does not matter to you.", most)
+		x.Meaning = words.Of("More than {0} of each setting. The difference, if it is one, is too small against "+
+			"how much your rides differ: it does not matter to you.", most)
 	case x.Value == 0:
 		x.Meaning = words.Of("None. These tell already.")
 	case !r.At(rideScatter).Exists() || !Tells(before, after, seldom):
-		x.Meaning = words.Of("At least, if your rides go on as they began. Share them so that both settings have as many.")
+		x.Meaning = words.Of("At least, if your rides go on as they began. Share them so that both settings have " +
+			"as many.")
 	default:
-		x.Meaning = words.Of("If your rides go on as they began. Share them so that both settings have as many; if the difference fades on the way, it was chance.")
+		x.Meaning = words.Of("If your rides go on as they began. Share them so that both settings have as many; if " +
+			"the difference fades on the way, it was chance.")
 	}
 }
 

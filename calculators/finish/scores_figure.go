@@ -15,7 +15,8 @@ const perScore, dot = 60.0, 11.0
 func scoresFigure(r *calculators.Result, before, after rides, bounded bool) *drawing.Figure {
 	d, old, new := r.At(difference), r.At(meanBefore), r.At(meanAfter)
 	f := &drawing.Figure{Title: words.Of("Every ride a dot over its score"),
-		Description: words.Of("Two rows of dots on a scale from 0, no trouble, to 10, unbearable. {0} rides with the old setting have a mean of {1}, {2} with the new one a mean of {3}.",
+		Description: words.Of("Two rows of dots on a scale from 0, no trouble, to 10, unbearable. {0} rides with "+
+			"the old setting have a mean of {1}, {2} with the new one a mean of {3}.",
 			number(float64(len(before))), old.Amount(), number(float64(len(after))), new.Amount())}
 	row := 110.0 // how far the rows lie apart: room for the dots of the lower one
 	for i := range after {

@@ -27,8 +27,10 @@ func TestRideScoresByHand(t *testing.T) {
 	calctest.Cases(t, Scores(), calctest.Case{
 		Typed: "scores-before=6;5;7;6 scores-after=3;4;4;2", Source: "hand calculation",
 		Want: []calctest.Want{
-			calctest.Is(meanBefore, 6, 1e-12), calctest.Is(meanAfter, 3.25, 1e-12), calctest.Is(difference, -2.75, 1e-12),
-			calctest.Is(chance, 100*2/70.0, 1e-9), calctest.Is(rideScatter, 0.8898, 1e-4), calctest.Is(moreRides, 0, 0),
+			calctest.Is(meanBefore, 6, 1e-12), calctest.Is(meanAfter, 3.25, 1e-12), calctest.Is(difference, -2.75,
+				1e-12),
+			calctest.Is(chance, 100*2/70.0, 1e-9), calctest.Is(rideScatter, 0.8898, 1e-4), calctest.Is(moreRides,
+				0, 0),
 			calctest.Cell("settings", 0, "rides", 4, 0), calctest.Cell("settings", 1, "rides", 4, 0),
 			calctest.Cell("settings", 0, "mean", 6, 0.05), calctest.Cell("settings", 1, "mean", 3.25, 0.051),
 		},
@@ -38,7 +40,8 @@ func TestRideScoresByHand(t *testing.T) {
 			calctest.Is(rideScatter, 0.5, 1e-12), calctest.Is(moreRides, 4, 0)},
 	}, calctest.Case{
 		Typed: "scores-before=5;8;3 scores-after=4;6;3;5", Source: "hand calculation",
-		Want: []calctest.Want{calctest.Is(difference, 4.5-16/3.0, 1e-9), calctest.Is(rideScatter, 1.880, 1e-3), calctest.None(moreRides)},
+		Want: []calctest.Want{calctest.Is(difference, 4.5-16/3.0, 1e-9), calctest.Is(rideScatter, 1.880, 1e-3),
+			calctest.None(moreRides)},
 	}, calctest.Case{
 		// As above with a third ride: one of ten ways, or two where it differs as much; four of
 		// each are still the least, so two and one more.
@@ -49,13 +52,17 @@ func TestRideScoresByHand(t *testing.T) {
 		// differ as much. By the scatter √((1.6875 + 0.6875)/6) = 0.629 four of each should do
 		// and were not enough: one more of each.
 		Typed: "scores-before=0;0;1;1.5 scores-after=2.5;2;2.5;1.5", Source: "hand calculation",
-		Want: []calctest.Want{calctest.Is(chance, 400/70.0, 1e-9), calctest.Is(rideScatter, 0.629, 1e-3), calctest.Is(moreRides, 2, 0)},
+		Want: []calctest.Want{calctest.Is(chance, 400/70.0, 1e-9), calctest.Is(rideScatter, 0.629, 1e-3),
+			calctest.Is(moreRides, 2, 0)},
 	}, calctest.Case{
 		Typed: "scores-before=5;5;4 scores-after=5;4;5", Source: "equal means: nothing to show",
-		Want: []calctest.Want{calctest.Is(difference, 0, 1e-12), calctest.Is(chance, 100, 1e-9), calctest.None(moreRides)},
+		Want: []calctest.Want{calctest.Is(difference, 0, 1e-12), calctest.Is(chance, 100, 1e-9),
+			calctest.None(moreRides)},
 	}, calctest.Case{
-		Typed: "scores-before=7 scores-after=4", Source: "one ride each: both ways differ as much, and nothing is known of the scatter",
-		Want: []calctest.Want{calctest.Is(chance, 100, 1e-9), calctest.None(rideScatter), calctest.Is(moreRides, 6, 0)},
+		Typed: "scores-before=7 scores-after=4", Source: "one ride each: both ways differ as much, and nothing is " +
+			"known of the scatter",
+		Want: []calctest.Want{calctest.Is(chance, 100, 1e-9), calctest.None(rideScatter), calctest.Is(moreRides,
+			6, 0)},
 	})
 }
 
@@ -66,9 +73,10 @@ func TestWhatTheRidesTell(t *testing.T) {
 		"scores-after=6;5;7;6 scores-before=3;4;4;2":         "troubles you more, by 2.8 points",
 		"scores-before=5;5;5;5 scores-after=4.5;4.5;4.5;4.5": "a little less",
 		"scores-after=5;5;5;5 scores-before=4.5;4.5;4.5;4.5": "a little more",
-		"scores-before=6;5;7 scores-after=1;0;2":             "With 3 and 3 rides even the clearest difference may be chance",
-		"scores-before=6;5;7;3 scores-after=5;4;6;2":         "You cannot tell yet. The means lie 1.0 apart",
-		"scores-before=5;4;5;4 scores-after=4;5;4;5":         "You cannot tell them apart",
+		"scores-before=6;5;7 scores-after=1;0;2": "With 3 and 3 rides even the clearest difference may " +
+			"be chance",
+		"scores-before=6;5;7;3 scores-after=5;4;6;2": "You cannot tell yet. The means lie 1.0 apart",
+		"scores-before=5;4;5;4 scores-after=4;5;4;5": "You cannot tell them apart",
 	} {
 		r := calctest.Answer(t, Scores(), typed)
 		require.Contains(t, r.At(difference).Meaning.Say(nil), said, typed)
@@ -77,9 +85,11 @@ func TestWhatTheRidesTell(t *testing.T) {
 	few := calctest.Answer(t, Scores(), "scores-before=6;5 scores-after=1;0")
 	require.True(t, calctest.Says(few, "No range is shown"))
 	require.Zero(t, few.At(difference).High)
-	require.True(t, calctest.Says(calctest.Answer(t, Scores(), "scores-before=6.1 scores-after=1"), "rounded to quarters"))
+	require.True(t, calctest.Says(calctest.Answer(t, Scores(), "scores-before=6.1 scores-after=1"),
+		"rounded to quarters"))
 	require.False(t, calctest.Says(few, "rounded to quarters"))
-	_, problems := Scores().Run([]calculators.Pair{{Key: "scores-before", Typed: ";"}, {Key: "scores-after", Typed: "5"}}, nil)
+	_, problems := Scores().Run([]calculators.Pair{{Key: "scores-before", Typed: ";"}, {Key: "scores-after",
+		Typed: "5"}}, nil)
 	require.Len(t, problems, 1)
 	require.Equal(t, "scores-before", problems[0].Input)
 }
@@ -98,12 +108,14 @@ func TestTheRangeByHand(t *testing.T) {
 // Scores are read however people part them.
 func TestScoresAreReadInAnyShape(t *testing.T) {
 	for _, typed := range []string{"6;5;7", "6 5 7", "6, 5, 7", "6\n5\n7", "6; 5 ;7", " 6  5\t7 "} {
-		r, problems := Scores().Run([]calculators.Pair{{Key: "scores-before", Typed: typed}, {Key: "scores-after", Typed: "3,5; 4"}}, nil)
+		r, problems := Scores().Run([]calculators.Pair{{Key: "scores-before", Typed: typed}, {Key: "scores-after",
+			Typed: "3,5; 4"}}, nil)
 		require.Empty(t, problems, typed)
 		require.InDelta(t, 6, calctest.Value(r, meanBefore), 1e-12, typed)
 		require.InDelta(t, 3.75, calctest.Value(r, meanAfter), 1e-12, typed)
 	}
-	_, problems := Scores().Run([]calculators.Pair{{Key: "scores-before", Typed: "11"}, {Key: "scores-after", Typed: "3"}}, nil)
+	_, problems := Scores().Run([]calculators.Pair{{Key: "scores-before", Typed: "11"}, {Key: "scores-after",
+		Typed: "3"}}, nil)
 	require.NotEmpty(t, problems)
 }
 
@@ -111,7 +123,8 @@ func TestScoresAreReadInAnyShape(t *testing.T) {
 func TestOrderAndExchange(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		scores := func(name string) []string {
-			return rapid.SliceOfN(rapid.SampledFrom([]string{"0", "1", "2.5", "4", "5", "5.5", "7", "10"}), 1, 7).Draw(t, name)
+			return rapid.SliceOfN(rapid.SampledFrom([]string{"0", "1", "2.5", "4", "5", "5.5", "7", "10"}), 1,
+				7).Draw(t, name)
 		}
 		before, after := scores("before"), scores("after")
 		run := func(a, b []string) *calculators.Result {
@@ -138,7 +151,8 @@ func TestOrderAndExchange(t *testing.T) {
 		require.InDelta(t, calctest.Value(one, chance), calctest.Value(turned, chance), 1e-9)
 		require.Equal(t, one.At(difference).Low, -turned.At(difference).High)
 		if d := one.At(difference); d.Low != 0 || d.High != 0 {
-			require.Equal(t, calctest.Value(one, chance) > 5, d.Low <= 0 && d.High >= 0, "zero lies in the range of what is not shown")
+			require.Equal(t, calctest.Value(one, chance) > 5, d.Low <= 0 && d.High >= 0,
+				"zero lies in the range of what is not shown")
 		}
 	})
 }

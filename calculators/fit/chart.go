@@ -31,7 +31,8 @@ func ForkInputs() []calculators.Input {
 		{Quantity: measure.HeadTubeLength, Example: "110", Optional: true},
 		{Quantity: measure.ForkLength, Example: "557", Optional: true},
 		{Quantity: measure.ForkMeasure, Folded: true, Assume: forkOnly(0, 0, "as most fork makers draw it")},
-		{Quantity: measure.LowerHeadset, Folded: true, Assume: forkOnly(0, LowerCupSD, "because charts leave the lower cup out")},
+		{Quantity: measure.LowerHeadset, Folded: true, Assume: forkOnly(0, LowerCupSD,
+			"because charts leave the lower cup out")},
 	}
 }
 
@@ -68,7 +69,8 @@ func as(q *measure.Quantity, sd float64, from string) func(calculators.Values) (
 
 // Radii returns both wheels' outer radii, mm: measured, or from rim and tyre.
 func Radii(v calculators.Values) (front, rear float64) {
-	return radius(v, measure.FrontRadius, measure.FrontRim, measure.FrontTyre), radius(v, measure.RearRadius, measure.RearRim, measure.RearTyre)
+	return radius(v, measure.FrontRadius, measure.FrontRim, measure.FrontTyre), radius(v, measure.RearRadius,
+		measure.RearRim, measure.RearTyre)
 }
 
 // radius returns one wheel's radius, mm; 0 where it has none.

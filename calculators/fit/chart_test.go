@@ -40,7 +40,8 @@ func TestEachInputHasItsPlaceInTheChart(t *testing.T) {
 // A fork that was measured straight from crown to axle is the hypotenuse over its
 // length along the steering axis and its offset: √(553² − 42²) = √304045 = 551.403.
 func TestAForkMeasuredStraightIsShorterOnItsAxis(t *testing.T) {
-	v := values(t, chart+"fork-length=553 fork-measure=straight", fit.ChartInputs(), fit.ForkInputs(), fit.WheelInputs())
+	v := values(t, chart+"fork-length=553 fork-measure=straight", fit.ChartInputs(), fit.ForkInputs(),
+		fit.WheelInputs())
 	assert.InDelta(t, 551.403, fit.Chart(v).ForkLength, 1e-3)
 	v = values(t, chart+"fork-measure=straight", fit.ChartInputs(), fit.ForkInputs(), fit.WheelInputs())
 	assert.Zero(t, fit.Chart(v).ForkLength, "a fork that nobody measured stays unknown")
@@ -112,7 +113,8 @@ func TestEachPartOfTheCockpitHasItsPlace(t *testing.T) {
 	assert.Equal(t, geometry.Cockpit{Headset: 11, Spacers: 17, ClampHeight: 38, Stem: 43, StemAngle: -4, Rise: 27,
 		Roll: 3}, p)
 	// Swept forward it is just as unsure.
-	v = values(t, "spacers=17 stem-length=43 bar-rise=27 bar-width=764 grip-length=138 back-sweep=-3", fit.PartsInputs())
+	v = values(t, "spacers=17 stem-length=43 bar-rise=27 bar-width=764 grip-length=138 back-sweep=-3",
+		fit.PartsInputs())
 	assert.InDelta(t, -13.24, v.Of(measure.BarSweep), 0.01)
 	assert.InDelta(t, 1.05, v.SD(measure.BarSweep), 0.01)
 	v = values(t, "spacers=17 stem-length=43 bar-rise=27 bar-sweep=36 back-sweep=9", fit.PartsInputs())

@@ -30,7 +30,8 @@ func PartsInputs() []calculators.Input {
 		{Quantity: measure.GripLength, Optional: true, Folded: true},
 		{Quantity: measure.BackSweep, Optional: true, Folded: true},
 		{Quantity: measure.BarSweep, Example: "40", Assume: sweepOf},
-		{Quantity: measure.BarRoll, Folded: true, Assume: calculators.Fixed(0, 0, "because rise and sweep were measured on the bar as it stands, or because its rise stands upright")},
+		{Quantity: measure.BarRoll, Folded: true, Assume: calculators.Fixed(0, 0,
+			"because rise and sweep were measured on the bar as it stands, or because its rise stands upright")},
 		{Quantity: measure.HeadsetHeight, Folded: true, Assume: UsualHeadset.Assume},
 		{Quantity: measure.StemClampHeight, Folded: true, Assume: UsualStemClamp.Assume},
 	}

@@ -17,13 +17,20 @@ var faults = []struct {
 	at    *measure.Quantity
 	text  words.Text
 }{
-	{geometry.HeadAngleRange, measure.HeadAngle, words.Of("The head angle leaves no front wheel to steer: it has to lie above 0 and at most at 90 degrees, counted from the ground.")},
-	{geometry.SeatAngleRange, measure.SeatAngle, words.Of("The seat angle has to lie between 0 and 180 degrees, counted from the ground behind the bottom bracket.")},
-	{geometry.RadiusRange, measure.FrontTyre, words.Of("These rims and tyres leave a wheel without a size. Read both numbers off the tyre’s side wall, such as 57-622.")},
-	{geometry.ChainstayTooShort, measure.Chainstay, words.Of("The chainstay is shorter than the rear axle’s height above the bottom bracket, so the rear wheel has no place. Check the chainstay, the drop and the wheels.")},
-	{geometry.ForkTooShort, measure.Stack, words.Of("With these numbers the head tube’s top lies below the front axle. Check the stack and the drop, and that none of them is in another unit.")},
-	{geometry.WheelsOverlap, measure.Reach, words.Of("With these numbers the wheels stand in one another’s place. Check reach, head angle, chainstay and the wheels.")},
-	{geometry.SeatTubeRange, measure.SeatTubeAngle, words.Of("The seat tube’s own angle has to lie between 0 and 180 degrees.")},
+	{geometry.HeadAngleRange, measure.HeadAngle, words.Of("The head angle leaves no front wheel to steer: it has " +
+		"to lie above 0 and at most at 90 degrees, counted from the ground.")},
+	{geometry.SeatAngleRange, measure.SeatAngle, words.Of("The seat angle has to lie between 0 and 180 degrees, " +
+		"counted from the ground behind the bottom bracket.")},
+	{geometry.RadiusRange, measure.FrontTyre, words.Of("These rims and tyres leave a wheel without a size. Read " +
+		"both numbers off the tyre’s side wall, such as 57-622.")},
+	{geometry.ChainstayTooShort, measure.Chainstay, words.Of("The chainstay is shorter than the rear axle’s height " +
+		"above the bottom bracket, so the rear wheel has no place. Check the chainstay, the drop and the wheels.")},
+	{geometry.ForkTooShort, measure.Stack, words.Of("With these numbers the head tube’s top lies below the front " +
+		"axle. Check the stack and the drop, and that none of them is in another unit.")},
+	{geometry.WheelsOverlap, measure.Reach, words.Of("With these numbers the wheels stand in one another’s place. " +
+		"Check reach, head angle, chainstay and the wheels.")},
+	{geometry.SeatTubeRange, measure.SeatTubeAngle, words.Of("The seat tube’s own angle has to lie between 0 and " +
+		"180 degrees.")},
 }
 
 // NoBike says in the reader's words why a chart or a change has no bike.
@@ -33,5 +40,6 @@ func NoBike(err error) *calculators.Problem {
 			return &calculators.Problem{Input: f.at.Key, Text: f.text}
 		}
 	}
-	return &calculators.Problem{Text: words.Of("These numbers describe no bike: a length or an angle is missing or far out of range.")}
+	return &calculators.Problem{Text: words.Of("These numbers describe no bike: a length or an angle is missing or " +
+		"far out of range.")}
 }

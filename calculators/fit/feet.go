@@ -11,22 +11,26 @@ import (
 // survey's middle stands in, with the survey's spread. The calculator
 // has to ask for the sex too.
 func AnyInseamInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.Inseam, Example: example, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-		e := body.Inseam.Typical(Sex(v))
-		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because the answer hardly rests on it"}, !Small(v)
-	}}
+	return calculators.Input{Quantity: measure.Inseam, Example: example,
+		Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+			e := body.Inseam.Typical(Sex(v))
+			return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because the " +
+				"answer hardly rests on it"}, !Small(v)
+		}}
 }
 
 // BallInput asks for the inner ball of the foot, estimated from the foot's length
 // where only that was given. The calculator has to ask for sex and foot length too.
 func BallInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.HeelToBallInner, Example: example, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-		if !v.Has(measure.FootLength) || Small(v) {
-			return calculators.Assumption{}, false
-		}
-		e, ok := body.HeelToBallOf(v.Of(measure.FootLength), Sex(v))
-		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from the foot’s length by the survey"}, ok
-	}}
+	return calculators.Input{Quantity: measure.HeelToBallInner, Example: example,
+		Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+			if !v.Has(measure.FootLength) || Small(v) {
+				return calculators.Assumption{}, false
+			}
+			e, ok := body.HeelToBallOf(v.Of(measure.FootLength), Sex(v))
+			return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from the foot’s length by the " +
+				"survey"}, ok
+		}}
 }
 
 // NeutralChange returns by how much the saddle has to move, in mm up the seat

@@ -15,13 +15,15 @@ func SexInput(example string) calculators.Input {
 // TrochanterInput asks for the height of the trochanter, estimated from the
 // inside leg where it is missing. The calculator has to ask for inside leg and sex too.
 func TrochanterInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-		if Small(v) {
-			return calculators.Assumption{}, false
-		}
-		e, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), Sex(v))
-		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your inside leg by the survey"}, ok
-	}}
+	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Folded: true,
+		Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+			if Small(v) {
+				return calculators.Assumption{}, false
+			}
+			e, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), Sex(v))
+			return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your inside leg by the " +
+				"survey"}, ok
+		}}
 }
 
 // CrankInput asks for the crank's length.
@@ -33,7 +35,8 @@ func CrankInput(example string) calculators.Input {
 // spindle, which the kind decides where nobody measured.
 func PedalInputs(pedals string) []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.Pedals, Example: pedals, Assume: calculators.Fixed(float64(clipped), 0, "because the published methods were made with clipped shoes")},
+		{Quantity: measure.Pedals, Example: pedals, Assume: calculators.Fixed(float64(clipped), 0,
+			"because the published methods were made with clipped shoes")},
 		{Quantity: measure.PedalHeight, Folded: true, Assume: byPedal(measure.Pedals, clipPedal, flatPedal)},
 		{Quantity: measure.SoleHeight, Folded: true, Assume: byPedal(measure.Pedals, clipSole, flatSole)},
 		{Quantity: measure.CleatBehindBall, Folded: true, Assume: byPedal(measure.Pedals, clipCleat, flatCleat)},
@@ -105,7 +108,8 @@ func UsualFeet() posture.Setup {
 
 // SeatAngleInput asks for the effective seat angle.
 func SeatAngleInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.SeatAngle, Example: example, Folded: true, Assume: UsualSeatAngle.Assume}
+	return calculators.Input{Quantity: measure.SeatAngle, Example: example, Folded: true,
+		Assume: UsualSeatAngle.Assume}
 }
 
 // NeutralSaddle stands in for a saddle height that nobody measured: where the leg

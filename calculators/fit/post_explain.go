@@ -97,24 +97,31 @@ func DeepEnough(both [2]Limit) words.Text {
 	known := post.Spare.Exists() && frame.Spare.Exists()
 	switch {
 	case known && (post.Missed() || frame.Missed()):
-		return words.Of("Too shallow: the deeper of the two minimum insertions is {0}. Do not ride it. A longer post, or one of less travel set lower, is needed.", deeper)
+		return words.Of("Too shallow: the deeper of the two minimum insertions is {0}. Do not ride it. A longer "+
+			"post, or one of less travel set lower, is needed.", deeper)
 	case post.Missed():
-		return words.Of("Too shallow for the post’s own minimum insertion, {0}. Do not ride it.", measure.Millimetres(post.Needs))
+		return words.Of("Too shallow for the post’s own minimum insertion, {0}. Do not ride it.",
+			measure.Millimetres(post.Needs))
 	case frame.Missed():
-		return words.Of("Too shallow for the frame’s minimum insertion, {0}. Do not ride it.", measure.Millimetres(frame.Needs))
+		return words.Of("Too shallow for the frame’s minimum insertion, {0}. Do not ride it.",
+			measure.Millimetres(frame.Needs))
 	case known && (post.Close() || frame.Close()):
-		return words.Of("Too close to say: the deeper of the two minimum insertions is {0}, and what is over is less than the measuring errors. Measure again, or set the post deeper.", deeper)
+		return words.Of("Too close to say: the deeper of the two minimum insertions is {0}, and what is over is "+
+			"less than the measuring errors. Measure again, or set the post deeper.", deeper)
 	case known:
-		return words.Of("Deep enough for both minimum insertions, of which the deeper is {0}. Check the mark on the post all the same.", deeper)
+		return words.Of("Deep enough for both minimum insertions, of which the deeper is {0}. Check the mark on "+
+			"the post all the same.", deeper)
 	}
-	return words.Of("Whether that is deep enough is not known before both minimum insertions are: the post’s and the frame’s. The deeper of the two counts.")
+	return words.Of("Whether that is deep enough is not known before both minimum insertions are: the post’s and " +
+		"the frame’s. The deeper of the two counts.")
 }
 
 // NoteMissingMinimums says which of the two minimum insertions was not given.
 func NoteMissingMinimums(v calculators.Values, r *calculators.Result, both [2]Limit) {
 	for _, l := range both {
 		if !v.Has(l.Ask) {
-			r.Note(calculators.CheckNote, "{0} was not given, so nothing here says that the post is deep enough. It is a safety limit: find it in the manual before you ride.", l.Ask.Named())
+			r.Note(calculators.CheckNote, "{0} was not given, so nothing here says that the post is deep enough. "+
+				"It is a safety limit: find it in the manual before you ride.", l.Ask.Named())
 		}
 	}
 }
@@ -123,6 +130,7 @@ func NoteMissingMinimums(v calculators.Values, r *calculators.Result, both [2]Li
 func NoteLowMark(v calculators.Values, r *calculators.Result) {
 	// Where either of the two is not known this is false, because it compares with NaN.
 	if v.Of(measure.InsertionPost) < MarkAtLeast(v.Of(measure.PostDiameter)) {
-		r.Note(calculators.CheckNote, "United States law puts the mark at least two diameters above the post’s lower end, {0} here. Yours lies lower: look at the post again.", measure.Millimetres(MarkAtLeast(v.Of(measure.PostDiameter))))
+		r.Note(calculators.CheckNote, "United States law puts the mark at least two diameters above the post’s "+
+			"lower end, {0} here. Yours lies lower: look at the post again.", measure.Millimetres(MarkAtLeast(v.Of(measure.PostDiameter))))
 	}
 }

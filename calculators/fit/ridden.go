@@ -22,7 +22,8 @@ func GripInputs() []calculators.Input {
 func UnderGripsInputs() []calculators.Input {
 	from := func(q *measure.Quantity, less float64) func(calculators.Values) (calculators.Assumption, bool) {
 		return func(v calculators.Values) (calculators.Assumption, bool) {
-			return calculators.Assumption{Value: v.Of(q) - less, From: "from the grips, with a usual stem and bar between"}, v.Has(q)
+			return calculators.Assumption{Value: v.Of(q) - less, From: "from the grips, with a usual stem and bar " +
+				"between"}, v.Has(q)
 		}
 	}
 	return []calculators.Input{
@@ -61,7 +62,8 @@ func Ride(v calculators.Values) (Ridden, *calculators.Problem) {
 	if p != nil {
 		return Ridden{}, p
 	}
-	sagged, err := geometry.Sagged(level, v.Of(measure.ForkTravel), v.Of(measure.SagFront), v.Of(measure.RearTravel), v.Of(measure.SagRear))
+	sagged, err := geometry.Sagged(level, v.Of(measure.ForkTravel), v.Of(measure.SagFront),
+		v.Of(measure.RearTravel), v.Of(measure.SagRear))
 	if err != nil {
 		return Ridden{}, NoBike(err)
 	}

@@ -86,6 +86,7 @@ func (a Axles) Standing(wheelbase, drop float64) (geometry.Bike, bool) {
 
 // Sunk returns the bike at the reader's sag.
 func Sunk(v calculators.Values, b geometry.Bike) (geometry.Bike, bool) {
-	s, err := geometry.Sagged(b, v.Of(measure.ForkTravel), v.Of(measure.SagFront), v.Of(measure.RearTravel), v.Of(measure.SagRear))
+	s, err := geometry.Sagged(b, v.Of(measure.ForkTravel), v.Of(measure.SagFront), v.Of(measure.RearTravel),
+		v.Of(measure.SagRear))
 	return s, err == nil
 }

@@ -61,7 +61,8 @@ func tipped(front, rear float64) float64 {
 // With 160 mm of fork at 18 % the front sinks 28.8 mm, with 145 mm of rear travel at
 // 31 % the rear 44.95: the bike tips back. The other way round it tips forward.
 func TestABikeTipsAsItSinks(t *testing.T) {
-	const bike = "grip-x=447 grip-y=718 reach=463 stack=627 head-angle=64.8 seat-angle=76.1 chainstay=434 bb-drop=31 " +
+	const bike = "grip-x=447 grip-y=718 reach=463 stack=627 head-angle=64.8 seat-angle=76.1 chainstay=434 " +
+		"bb-drop=31 " +
 		"fork-offset=42 "
 	for _, c := range []struct {
 		typed string

@@ -20,7 +20,8 @@ func Small(v calculators.Values) bool {
 }
 
 // lengths of the body that are estimated for grown people where nobody measured them.
-var estimatedLengths = []*measure.Quantity{measure.Inseam, measure.TrochanterHeight, measure.TrunkLength, measure.ArmLength,
+var estimatedLengths = []*measure.Quantity{measure.Inseam, measure.TrochanterHeight, measure.TrunkLength,
+	measure.ArmLength,
 	measure.ShoulderWidth, measure.HeelToBallInner, measure.FingerLength}
 
 // Unmeasured asks a small rider for the first length of the body that a calculator needs
@@ -32,7 +33,8 @@ func Unmeasured(v calculators.Values) *calculators.Problem {
 	for _, q := range estimatedLengths {
 		if v.Declares(q) && !v.Has(q) {
 			return &calculators.Problem{Input: q.Key, Needed: true,
-				Text: words.Of("Under {0} this guide estimates no length of the body: measure {1}, and have a helper do it.",
+				Text: words.Of("Under {0} this guide estimates no length of the body: measure {1}, and have a "+
+					"helper do it.",
 					measure.Millimetres(body.LeastStature), q.Named())}
 		}
 	}
@@ -42,7 +44,9 @@ func Unmeasured(v calculators.Values) *calculators.Problem {
 // NoteSmall says to a small rider what of a body model remains a grown person's.
 func NoteSmall(v calculators.Values, r *calculators.Result) {
 	if Small(v) {
-		r.Note(calculators.CheckNote, "You are under {0}, so no length of yours was estimated. How heavy each part of a body is, and how a foot is shaped, remain those of grown people: look at how you stand and sit rather than at these numbers.",
+		r.Note(calculators.CheckNote, "You are under {0}, so no length of yours was estimated. How heavy each part "+
+			"of a body is, and how a foot is shaped, remain those of grown people: look at how you stand and sit "+
+			"rather than at these numbers.",
 			measure.Millimetres(body.LeastStature))
 	}
 }

@@ -15,7 +15,8 @@ import (
 func values(t require.TestingT, typed string, inputs ...[]calculators.Input) calculators.Values {
 	var read calculators.Values
 	answer := &calculators.Output{Name: "answer", Label: "Answer", Unit: measure.Mm}
-	c := &calculators.Calculator{Name: "test", Inputs: slices.Concat(inputs...), Answers: []*calculators.Output{answer},
+	c := &calculators.Calculator{Name: "test", Inputs: slices.Concat(inputs...),
+		Answers: []*calculators.Output{answer},
 		Solve:   func(calculators.Values, calculators.Numbers) *calculators.Problem { return nil },
 		Explain: func(v calculators.Values, _ *calculators.Result) { read = v }}
 	calctest.Answer(t, c, typed)

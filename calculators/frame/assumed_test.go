@@ -20,8 +20,10 @@ import (
 func TestWhatStandsInForWhatIsLeftOut(t *testing.T) {
 	const chart = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 chainstay=438 bb-drop=27 "
 	const man = "sex=m stature=1740 inseam=830 saddle-height=741 grip-x=447 grip-y=719 "
-	const body = "trunk-length 535.219 54.394, arm-length 677.769 31.883, shoulder-width 413.265 32.46, trochanter-height 885.407 38.6, " +
-		"bar-width 780 40, grip-length 130 16, crank-length 170 0, pedal-height 15 0, sole-height 15 0, cleat-behind-ball 0 0"
+	const body = "trunk-length 535.219 54.394, arm-length 677.769 31.883, shoulder-width 413.265 32.46, " +
+		"trochanter-height 885.407 38.6, " +
+		"bar-width 780 40, grip-length 130 16, crank-length 170 0, pedal-height 15 0, sole-height 15 0, " +
+		"cleat-behind-ball 0 0"
 	const wheels = "front-rim 622 0, front-tyre 61 6, rear-rim 622 0, rear-tyre 61 2"
 	for _, c := range []struct {
 		of            *calculators.Calculator
@@ -33,11 +35,14 @@ func TestWhatStandsInForWhatIsLeftOut(t *testing.T) {
 		{ChangeOfParts(), chart, "fork-offset 44 8, " + wheels},
 		// Reach and stack from the grips: 18 mm ahead of them, 90 mm below.
 		{Climb(), man, body + ", mass 75 24, grade 0 0, elbow-bend 30 0, bike-mass 15 3, load 3 2, " +
-			"head-angle 65.5 2, reach 465 0, stack 629 0, seat-angle 76 2, chainstay 437 0, bb-drop 32 0, fork-offset 44 0, front-rim 622 0, front-tyre 61 0, " +
+			"head-angle 65.5 2, reach 465 0, stack 629 0, seat-angle 76 2, chainstay 437 0, bb-drop 32 0, " +
+			"fork-offset 44 0, front-rim 622 0, front-tyre 61 0, " +
 			"rear-rim 622 0, rear-tyre 61 0, fork-travel 150 30, sag-front 20 8, rear-travel 140 30, sag-rear 28 8"},
 		{Size(), man + twoSizes, body +
-			", spacers 15 0, stem-length 45 0, bar-rise 30 0, bar-sweep 38 0, headset-height 10 0, stem-clamp-height 40 0, " +
-			"spacers-limit 30 0, pedal-width 105 0, pedal-thickness 16 0, q-factor 175 0, sag-front 20 0, sag-rear 28 0, saddle-stack 48 8, post-collar 28 12, " +
+			", spacers 15 0, stem-length 45 0, bar-rise 30 0, bar-sweep 38 0, headset-height 10 0, " +
+			"stem-clamp-height 40 0, " +
+			"spacers-limit 30 0, pedal-width 105 0, pedal-thickness 16 0, q-factor 175 0, sag-front 20 0, sag-rear " +
+			"28 0, saddle-stack 48 8, post-collar 28 12, " +
 			"post-head 26 10, post-actuator 35 0"},
 	} {
 		used := calctest.Answer(t, c.of, c.typed).Complete().Inputs

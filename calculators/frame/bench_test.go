@@ -21,7 +21,8 @@ func BenchmarkFrame(b *testing.B) {
 		{"geometry", Geometry(), ""}, {"geometry/contradiction", Geometry(), contradiction},
 		{"sag", Sag(), ""}, {"change", ChangeOfParts(), ""}, {"change/all", ChangeOfParts(), allChanged},
 		{"climb", Climb(), ""}, {"climb/all", Climb(), climbTyped(33)},
-		{"size", Size(), ""}, {"size/all", Size(), typedOf(sizeKeys, sizeX, sizeSD)}, {"size/twelve", Size(), twelveSizes()},
+		{"size", Size(), ""}, {"size/all", Size(), typedOf(sizeKeys, sizeX, sizeSD)}, {"size/twelve", Size(),
+			twelveSizes()},
 	} {
 		typed := append(panel.Example(c.of), calctest.Pairs(c.typed)...)
 		b.Run(c.name, func(b *testing.B) {

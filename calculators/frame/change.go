@@ -42,9 +42,10 @@ func ChangeOfParts() *calculators.Calculator {
 			{Quantity: measure.RearTravel, Optional: true, Folded: true},
 			{Quantity: measure.SagRear, Optional: true, Folded: true},
 		}),
-		Answers:  afterChange.list(),
-		Workings: slices.Concat(beforeChange.list(), changeBy.list(), []*calculators.Output{headsetTip, headsetGround}),
-		Sources:  []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
+		Answers: afterChange.list(),
+		Workings: slices.Concat(beforeChange.list(), changeBy.list(), []*calculators.Output{headsetTip,
+			headsetGround}),
+		Sources: []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.ForkAndWheels, caution.SteererAndStem, caution.HoseCheck, caution.Torque,
 			caution.FirstRide},
 		Solve:   solveChange,
@@ -78,7 +79,8 @@ func answersAfter() bikeOutputs {
 // What an angle headset alone does to the head angle: how far the frame tips with
 // it, positive forward, and what is left of its mark on the ground.
 var (
-	headsetTip = &calculators.Output{Name: "headset-tip", Label: "The frame tips forward, because the front comes down",
+	headsetTip = &calculators.Output{Name: "headset-tip", Label: "The frame tips forward, because the front comes " +
+		"down",
 		Unit: measure.Deg, Finer: 1}
 	headsetGround = &calculators.Output{Name: "headset-ground", Label: "Left on the ground", Unit: measure.Deg,
 		Finer: 1}

@@ -19,7 +19,8 @@ import (
 // radius.
 const allChanged = mixedTyped +
 	"fork-length=557 fork-measure=straight head-tube-length=112 new-fork-length=571 new-fork-offset=51 " +
-	"angle-headset=-1.2 headset-pivot=48 new-front-tyre=65 new-rear-rim=622 fork-travel=150 sag-front=18 rear-travel=137 sag-rear=31"
+	"angle-headset=-1.2 headset-pivot=48 new-front-tyre=65 new-rear-rim=622 fork-travel=150 sag-front=18 " +
+	"rear-travel=137 sag-rear=31"
 
 // straight turns a straight fork length into one along the steering axis.
 func straight(length, offset float64) float64 { return math.Sqrt(length*length - offset*offset) }
@@ -70,8 +71,10 @@ func TestChangeCases(t *testing.T) {
 // TestTheMarginsOfAChange propagates by hand (JCGM 100).
 func TestTheMarginsOfAChange(t *testing.T) {
 	r := calctest.Answer(t, ChangeOfParts(),
-		"reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 fork-offset=43±1 "+
-			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 fork-length=557±2 new-fork-length=571±1 angle-headset=-1.2±0.2 headset-pivot=48±6")
+		"reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 "+
+			"fork-offset=43±1 "+
+			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 fork-length=557±2 new-fork-length=571±1 "+
+			"angle-headset=-1.2±0.2 headset-pivot=48±6")
 	x := []float64{463, 628, 64.7, 76.3, 438, 27, 43, 372, 356, 557, 571, -1.2, 48}
 	sd := []float64{4, 2, 0.4, 0.6, 3, 5, 1, 2, 3, 2, 1, 0.2, 6}
 	of := func(x []float64) (level, after drawn) {
@@ -120,7 +123,8 @@ func TestWhatCanBeFelt(t *testing.T) {
 	for o, words := range map[*calculators.Output][2]string{
 		changeBy.headAngle: {"Steeper", "Slacker"}, changeBy.seatAngle: {"Steeper", "Slacker"},
 		changeBy.bbHeight: {"Higher", "Lower"},
-		changeBy.reach:    {"Longer", "Shorter"}, changeBy.stack: {"higher", "lower"}, changeBy.trail: {"More", "Less"},
+		changeBy.reach:    {"Longer", "Shorter"}, changeBy.stack: {"higher", "lower"}, changeBy.trail: {"More",
+			"Less"},
 		changeBy.wheelbase: {"Longer", "Shorter"}, changeBy.topTube: {"Longer", "Shorter"},
 	} {
 		assert.Contains(t, effects[o].grows.Say(nil), words[0], o.Name)
@@ -153,7 +157,8 @@ func TestAHeadsetIsExplainedByItsSign(t *testing.T) {
 // eight numbers.
 func TestEveryPartPointsTheRightWay(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		base := fmt.Sprintf("reach=%v stack=%v head-angle=%v seat-angle=%v chainstay=%v bb-drop=%v fork-offset=44 front-rim=622 front-tyre=61 fork-length=550 head-tube-length=110 ",
+		base := fmt.Sprintf("reach=%v stack=%v head-angle=%v seat-angle=%v chainstay=%v bb-drop=%v fork-offset=44 "+
+			"front-rim=622 front-tyre=61 fork-length=550 head-tube-length=110 ",
 			calctest.Between(t, "reach", 400, 500), calctest.Between(t, "stack", 580, 660),
 			calctest.Between(t, "head", 62.5, 68),
 			calctest.Between(t, "seat", 73, 79), calctest.Between(t, "stay", 420, 450),

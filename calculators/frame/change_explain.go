@@ -21,7 +21,8 @@ var effects = map[*calculators.Output]told{
 	changeBy.headAngle: {words.Of("Steeper: quicker to answer, less calm on steep ground."),
 		words.Of("Slacker: calmer on steep ground, and the bar asks for more input at walking pace."), 0.3},
 	changeBy.seatAngle: {words.Of("Steeper: you sit further over the pedals and load the front wheel more on climbs."),
-		words.Of("Slacker: you sit further behind the pedals, and the front wheel wanders sooner on climbs. Moving the saddle forward takes some of it back."), 0.3},
+		words.Of("Slacker: you sit further behind the pedals, and the front wheel wanders sooner on climbs. Moving " +
+			"the saddle forward takes some of it back."), 0.3},
 	changeBy.bbHeight: {words.Of("Higher: pedals strike later, and the bike feels taller in turns."),
 		words.Of("Lower: planted in turns, and the pedals strike sooner."), 3},
 	changeBy.reach: {words.Of("Longer: more room when you stand."), words.Of("Shorter: less room when you stand."), 3},
@@ -82,7 +83,8 @@ func explainChange(v calculators.Values, r *calculators.Result) {
 	case sags(v):
 		caption = words.Of("Before and after the change, both at sag")
 		r.Note(calculators.PlainNote,
-			"Travel and sag are known, so both bikes are shown as you ride them: before and after at the same sag in millimetres.")
+			"Travel and sag are known, so both bikes are shown as you ride them: before and after at the same sag "+
+				"in millimetres.")
 	}
 	r.Tables = append(r.Tables, changeTable(r, caption))
 	if v.Has(measure.AngleHeadset) {
@@ -138,11 +140,14 @@ func explainHeadset(v calculators.Values, r *calculators.Result) {
 	r.Tables = append(r.Tables, t)
 	if v.Of(measure.AngleHeadset) < 0 {
 		r.Note(calculators.PlainNote,
-			"The headset turns the steering axis by {0} in the frame. That swings the axle forward and up, so the front of the bike comes down until the wheel stands again, and the whole frame tips forward with it: {1} is what is left on the ground.",
+			"The headset turns the steering axis by {0} in the frame. That swings the axle forward and up, so the "+
+				"front of the bike comes down until the wheel stands again, and the whole frame tips forward with "+
+				"it: {1} is what is left on the ground.",
 			signed{marked}, signed{left.Uncertain()})
 		return
 	}
 	r.Note(calculators.PlainNote,
-		"The headset turns the steering axis by {0} in the frame. That swings the axle back and down, so the front of the bike comes up, and the whole frame tips back with it: {1} is what is left on the ground.",
+		"The headset turns the steering axis by {0} in the frame. That swings the axle back and down, so the front "+
+			"of the bike comes up, and the whole frame tips back with it: {1} is what is left on the ground.",
 		signed{marked}, signed{left.Uncertain()})
 }

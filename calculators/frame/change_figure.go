@@ -19,7 +19,9 @@ func changeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	head, height, reach := r.At(afterChange.headAngle), r.At(afterChange.bbHeight), r.At(afterChange.reach)
 	f := &drawing.Figure{
 		Title: words.Of("The bike after the change, over the bike before"),
-		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the earlier one in thin lines. The head angle goes from {0} to {1}, the bottom bracket from {2} to {3} above the ground, the reach from {4} to {5}.",
+		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the earlier one in "+
+			"thin lines. The head angle goes from {0} to {1}, the bottom bracket from {2} to {3} above the ground, "+
+			"the reach from {4} to {5}.",
 			r.At(beforeChange.headAngle).Amount(), head.Uncertain(), r.At(beforeChange.bbHeight).Amount(),
 			height.Uncertain(), r.At(beforeChange.reach).Amount(), reach.Uncertain()),
 	}
@@ -60,7 +62,8 @@ func drawOver(f *drawing.Figure, v calculators.Values, before, after geometry.Bi
 		drawing.Label{Role: drawing.Before, At: drawing.Point{X: before.Front.X - 0.71*before.FrontRadius,
 			Y: before.Front.Y + 0.71*before.FrontRadius}, Side: drawing.Point{X: -0.4, Y: 1}, Leader: true,
 			Text: words.Of("before")},
-		drawing.Label{Role: drawing.Ink, At: drawing.Point{X: after.Front.X + 0.71*after.FrontRadius, Y: after.Front.Y +
-			0.71*after.FrontRadius}, Side: drawing.Point{X: 1, Y: 1}, Leader: true, Text: words.Of("after")},
+		drawing.Label{Role: drawing.Ink, At: drawing.Point{X: after.Front.X + 0.71*after.FrontRadius,
+			Y: after.Front.Y +
+				0.71*after.FrontRadius}, Side: drawing.Point{X: 1, Y: 1}, Leader: true, Text: words.Of("after")},
 	)
 }

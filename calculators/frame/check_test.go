@@ -191,7 +191,8 @@ func TestTheWrongEntryIsNamedWhereTheDataCanDecide(t *testing.T) {
 			}
 		}
 	}
-	t.Logf("%d charts with one slip: %d contradict themselves, the data decide %d, and %d of those name the right entry", spoiled, noticed, decided, right)
+	t.Logf("%d charts with one slip: %d contradict themselves, the data decide %d, and %d of those name the right "+
+		"entry", spoiled, noticed, decided, right)
 	require.GreaterOrEqual(t, spoiled, 30)
 	require.GreaterOrEqual(t, noticed, 30)
 	require.GreaterOrEqual(t, decided, 20)

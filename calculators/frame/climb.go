@@ -73,9 +73,11 @@ var (
 	wanderGrade = &calculators.Output{Name: "wander-grade", Label: "Front wanders at", Unit: measure.Percent,
 		Between: "grade at which the front wheel goes light in each push of the pedal"}
 	pitchOver = &calculators.Output{Name: "pitch-over-deceleration", Label: "Rear lifts when braking at",
-		Unit:    measure.Gravity,
-		Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping, the fork dived"}
-	slopeTip = &calculators.Output{Name: "slope-tip", Label: "The slope tips the bike by", Unit: measure.Deg, Folded: true,
+		Unit: measure.Gravity,
+		Between: "deceleration on the level, standing ready with the saddle dropped, the front tyre gripping, the " +
+			"fork dived"}
+	slopeTip = &calculators.Output{Name: "slope-tip", Label: "The slope tips the bike by", Unit: measure.Deg,
+		Folded:  true,
 		Between: "the bike at sag on the level and at rest on the chosen grade, against its ground; back is plus"}
 	slopeSeat = &calculators.Output{Name: "seat-on-grade", Label: "Seat angle on the slope", Unit: measure.Deg,
 		Folded: true, Between: "effective, above the horizontal, the suspension at rest on the chosen grade"}
@@ -417,7 +419,8 @@ func weighedOn(v calculators.Values) (fit.Springs, geometry.Balance, *calculator
 	}
 	if b.Ahead >= b.Wheelbase {
 		return fit.Springs{}, b, &calculators.Problem{Input: measure.COMForward.Key,
-			Text: words.Of("The centre of mass lies ahead of the front wheel, {0} against a wheelbase of {1}: on such a bike the rear wheel would hang in the air. Check both.",
+			Text: words.Of("The centre of mass lies ahead of the front wheel, {0} against a wheelbase of {1}: on "+
+				"such a bike the rear wheel would hang in the air. Check both.",
 				measure.COMForward.Amount(b.Ahead), measure.Wheelbase.Amount(b.Wheelbase))}
 	}
 	if stand.FrontRadius == 0 {

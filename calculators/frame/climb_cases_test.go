@@ -19,8 +19,10 @@ import (
 // climbSD. Behind them stand what nobody is asked for: the errors of the body model (Moore
 // 2012: two models of one rider lie 25 mm apart) and of the bike's own centre of mass (our
 // estimate: 2 % of the wheelbase and 30 mm).
-const climbKeys = "reach stack head-angle seat-angle chainstay bb-drop fork-offset front-tyre rear-tyre fork-travel sag-front rear-travel sag-rear " +
-	"stature inseam trochanter-height trunk-length arm-length shoulder-width bar-width grip-length crank-length pedal-height sole-height cleat-behind-ball " +
+const climbKeys = "reach stack head-angle seat-angle chainstay bb-drop fork-offset front-tyre rear-tyre " +
+	"fork-travel sag-front rear-travel sag-rear " +
+	"stature inseam trochanter-height trunk-length arm-length shoulder-width bar-width grip-length crank-length " +
+	"pedal-height sole-height cleat-behind-ball " +
 	"mass load bike-mass saddle-height grip-x grip-y elbow-bend saddle-setback"
 
 var (
@@ -248,7 +250,11 @@ func TestTheMarginsOfAClimb(t *testing.T) {
 	}
 	near(frontLoad, of(func(c climbing) float64 { w, _ := seated(c); return c.share(w, 13) }))
 	near(liftGrade, of(func(c climbing) float64 { w, _ := seated(c); return c.lift(w, 0) }))
-	near(slopeTip, of(func(c climbing) float64 { w, _ := seated(c); return c.sunk.head - c.rest(w, slopeOf(13)).bike.head }))
+	near(slopeTip, of(func(c climbing) float64 {
+		w, _ := seated(c)
+		return c.sunk.head - c.rest(w,
+			slopeOf(13)).bike.head
+	}))
 	near(trunkSeated, of(func(c climbing) float64 { _, trunk := seated(c); return trunk }))
 	near(comForward, of(func(c climbing) float64 { w, _ := seated(c); return w.x }))
 	near(comHeight, of(func(c climbing) float64 { w, _ := seated(c); return w.y }))
@@ -258,7 +264,8 @@ func TestTheMarginsOfAClimb(t *testing.T) {
 // TestWhatAClimbIsSaidToMean holds the numbers in sentences, and where they change.
 func TestWhatAClimbIsSaidToMean(t *testing.T) {
 	weighed := func(grade float64) *calculators.Result {
-		return calctest.Answer(t, Climb(), fmt.Sprintf(rigid+"com-forward=431 com-height=1043 wheelbase=1207 grade=%v±0",
+		return calctest.Answer(t, Climb(), fmt.Sprintf(rigid+"com-forward=431 com-height=1043 wheelbase=1207 "+
+			"grade=%v±0",
 			grade))
 	}
 	// The front lifts at 41.32 %, and at the strongest push at half of it, 20.66 %.
@@ -411,7 +418,8 @@ func TestASaddleHigherTakesFromTheFront(t *testing.T) {
 
 // scenarioBike is the scenario's bike: sag of 20 and 28 % on 150 and 140 mm.
 var scenarioBike = func() (c climbing) {
-	c.level = draw(paper{reach: 460, stack: 625, head: 65.5, seat: 76.5, stay: 437, drop: 32, offset: 44, front: 372, rear: 372})
+	c.level = draw(paper{reach: 460, stack: 625, head: 65.5, seat: 76.5, stay: 437, drop: 32, offset: 44,
+		front: 372, rear: 372})
 	c.sunk = c.level.settled(moved{sagFront: 30, sagRear: 39.2})
 	return c
 }()
@@ -460,7 +468,8 @@ func TestTheBikeAloneOnAScale(t *testing.T) {
 	axle := c.level.front.minus(rear)
 	angle := zero(10, 20, func(deg float64) float64 { return axle.turned(deg).y - axle.y - 400 })
 	raisedRear := mass * (1 - from.turned(angle).x/axle.turned(angle).x)
-	typed := climbTyped(33) + fmt.Sprintf("grade=13±0 bike-mass= scale-front=%.9f scale-rear=%.9f scale-rise=400 scale-rear-raised=%.9f ",
+	typed := climbTyped(33) + fmt.Sprintf("grade=13±0 bike-mass= scale-front=%.9f scale-rear=%.9f scale-rise=400 "+
+		"scale-rear-raised=%.9f ",
 		front, mass-front, raisedRear)
 	typed = strings.ReplaceAll(typed, "bike-mass=14.2±0.9 ", "")
 	r := calctest.Answer(t, Climb(), typed)
@@ -477,7 +486,8 @@ func TestTheBikeAloneOnAScale(t *testing.T) {
 	assert.InDelta(t, flat.x, calctest.Value(level, comForward), 1e-4)
 	assert.InDelta(t, flat.y, calctest.Value(level, comHeight), 1e-4)
 	// Readings that put it into the sky are said.
-	assert.True(t, calctest.Says(calctest.Answer(t, Climb(), typed+fmt.Sprintf("scale-rear-raised=%v", raisedRear+2)), "where no bike has it"))
+	assert.True(t, calctest.Says(calctest.Answer(t, Climb(), typed+fmt.Sprintf("scale-rear-raised=%v",
+		raisedRear+2)), "where no bike has it"))
 }
 
 // TestAHeavyBikeLowDown: kinds differ as said (common practice): mass, and the bike's own
@@ -488,7 +498,8 @@ func TestAHeavyBikeLowDown(t *testing.T) {
 	rider := c.rider.centre(b).minus(vec{c.sunk.rear.x, c.sunk.ground()})
 	for kind, k := range map[string][3]float64{"trail": {15, 0.42, 520}, "light": {11.5, 0.43, 540},
 		"downhill": {17, 0.42, 510}, "motor-cranks": {23.5, 0.43, 490}, "motor-hub": {22.5, 0.37, 495}} {
-		r := calctest.Answer(t, Climb(), strings.ReplaceAll(climbTyped(33), "bike-mass=14.2±0.9 ", "")+"bike-kind="+kind)
+		r := calctest.Answer(t, Climb(), strings.ReplaceAll(climbTyped(33), "bike-mass=14.2±0.9 ",
+			"")+"bike-kind="+kind)
 		all := rider.times(81.5).plus(vec{k[1] * c.sunk.wheelbase(), k[2]}.times(k[0])).times(1 / (81.5 + k[0]))
 		assert.InDelta(t, all.x, calctest.Value(r, comForward), 1e-6, kind)
 		assert.InDelta(t, all.y, calctest.Value(r, comHeight), 1e-6, kind)

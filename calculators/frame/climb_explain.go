@@ -16,15 +16,20 @@ func explainClimb(v calculators.Values, r *calculators.Result) {
 	load, lift, wander, brake := r.At(frontLoad), r.At(liftGrade), r.At(wanderGrade), r.At(pitchOver)
 	trunk, ahead, high := r.At(trunkSeated), r.At(comForward), r.At(comHeight)
 	if !load.Exists() {
-		unreached := words.Of("No seated rider of these lengths reaches both pedals and the grips. Check the saddle’s height, its setback and the grips’ place.")
-		for _, x := range []*calculators.Answer{load, lift, wander, r.At(slopeTip), r.At(slopeSeat), trunk, ahead, high} {
+		unreached := words.Of("No seated rider of these lengths reaches both pedals and the grips. Check the " +
+			"saddle’s height, its setback and the grips’ place.")
+		for _, x := range []*calculators.Answer{load, lift, wander, r.At(slopeTip), r.At(slopeSeat), trunk, ahead,
+			high} {
 			x.Meaning = unreached
 		}
 	} else {
 		explainBalance(v, r, load, lift, wander)
-		ahead.Meaning = words.Of("Further ahead keeps the front down on climbs. The body model alone is good to about {0}.", measure.Millimetres(2*modelErrorSD))
-		high.Meaning = words.Of("Lower helps on both slopes: the front lifts later on a climb, the rear later under the brake.")
-		trunk.Meaning = words.Of("How far you sit up. Every degree that you lean forward brings weight to the front wheel.")
+		ahead.Meaning = words.Of("Further ahead keeps the front down on climbs. The body model alone is good to "+
+			"about {0}.", measure.Millimetres(2*modelErrorSD))
+		high.Meaning = words.Of("Lower helps on both slopes: the front lifts later on a climb, the rear later " +
+			"under the brake.")
+		trunk.Meaning = words.Of("How far you sit up. Every degree that you lean forward brings weight to the " +
+			"front wheel.")
 	}
 	if weighed(v) {
 		ahead.Meaning = words.Of("As you weighed it. Further ahead keeps the front down on climbs.")
@@ -49,27 +54,37 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 	grade, rolling := v.Of(measure.Grade), v.Is(measure.Riding, "rolling")
 	switch {
 	case rolling:
-		load.Meaning = words.Of("Rolling freely on {0} the slope’s pull goes into speed, so both wheels share the weight as on level ground, whichever way it leans. Drag and bumps, which are left out, shift it a little.", measure.Percentage(grade))
+		load.Meaning = words.Of("Rolling freely on {0} the slope’s pull goes into speed, so both wheels share the "+
+			"weight as on level ground, whichever way it leans. Drag and bumps, which are left out, shift it a "+
+			"little.", measure.Percentage(grade))
 	case load.Value <= 0:
-		load.Meaning = words.Of("Nothing is left on the front wheel: on a grade of {0} it lifts, however gently you push.", measure.Percentage(grade))
+		load.Meaning = words.Of("Nothing is left on the front wheel: on a grade of {0} it lifts, however gently "+
+			"you push.", measure.Percentage(grade))
 	case grade >= low:
-		load.Meaning = words.Of("On a grade of {0} the front wheel still touches, but each push takes what is left. Lean forward, elbows low, and push evenly.", measure.Percentage(grade))
+		load.Meaning = words.Of("On a grade of {0} the front wheel still touches, but each push takes what is "+
+			"left. Lean forward, elbows low, and push evenly.", measure.Percentage(grade))
 	case grade < 0:
-		load.Meaning = words.Of("On a grade of {0}, seated and at a steady speed. Standing is how a descent is ridden: see the braking limits.", measure.Percentage(grade))
+		load.Meaning = words.Of("On a grade of {0}, seated and at a steady speed. Standing is how a descent is "+
+			"ridden: see the braking limits.", measure.Percentage(grade))
 	default:
-		load.Meaning = words.Of("On a grade of {0} at a steady speed. Good feels calm: the front tyre keeps its line while your hands rest.", measure.Percentage(grade))
+		load.Meaning = words.Of("On a grade of {0} at a steady speed. Good feels calm: the front tyre keeps its "+
+			"line while your hands rest.", measure.Percentage(grade))
 	}
-	lift.Meaning = words.Of("Above this the front wheel lifts even under a steady push. It is the limit that geometry sets; a moving rider leans and gets over more.")
-	wander.Meaning = words.Of("From here the front goes light at each push, because the push swings {0} to {1} above its mean (from memory): the stronger your pushes, the nearer to the low end.",
+	lift.Meaning = words.Of("Above this the front wheel lifts even under a steady push. It is the limit that " +
+		"geometry sets; a moving rider leans and gets over more.")
+	wander.Meaning = words.Of("From here the front goes light at each push, because the push swings {0} to {1} "+
+		"above its mean (from memory): the stronger your pushes, the nearer to the low end.",
 		measure.Percentage(100*swingLeast), measure.Percentage(100*swingMost))
 	explainRest(v, r)
 	if weighed(v) {
 		r.Note(calculators.PlainNote,
-			"The centre of mass was weighed, so the body model is left out. One that is 1 % of the mass off on the scale moves the height by several centimetres, so weigh three times.")
+			"The centre of mass was weighed, so the body model is left out. One that is 1 % of the mass off on the "+
+				"scale moves the height by several centimetres, so weigh three times.")
 		return
 	}
 	r.Note(calculators.PlainNote,
-		"The body model puts your centre of mass to within about {0}. Two results for the same rider share that error, so a difference between them is much surer than either.", measure.Millimetres(2*modelErrorSD))
+		"The body model puts your centre of mass to within about {0}. Two results for the same rider share that "+
+			"error, so a difference between them is much surer than either.", measure.Millimetres(2*modelErrorSD))
 	explainBike(v, r)
 	back := r.At(saddleBack)
 	if !back.Exists() {
@@ -77,12 +92,15 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 	}
 	if float64(back.Value) < steeringFloor {
 		r.Note(calculators.CheckNote,
-			"With the saddle {0} further back {1} of the weight would rest on the front wheel, less than the {2} that the standard for bicycles asks for. Such a bike steers badly on the level already.",
+			"With the saddle {0} further back {1} of the weight would rest on the front wheel, less than the {2} "+
+				"that the standard for bicycles asks for. Such a bike steers badly on the level already.",
 			measure.Millimetres(postForward), back.Uncertain(), measure.Percentage(steeringFloor))
 		return
 	}
 	r.Note(calculators.PlainNote,
-		"The standard for bicycles asks for {0} of the weight on the front wheel with saddle and rider as far back as they go. With the saddle {1} further back you have {2}, so it is a floor that you stand well above, not a target.",
+		"The standard for bicycles asks for {0} of the weight on the front wheel with saddle and rider as far back "+
+			"as they go. With the saddle {1} further back you have {2}, so it is a floor that you stand well "+
+			"above, not a target.",
 		measure.Percentage(steeringFloor), measure.Millimetres(postForward), back.Uncertain())
 }
 
@@ -93,7 +111,8 @@ const bikeLowest, bikeHighest = 350, 700
 func explainBike(v calculators.Values, r *calculators.Result) {
 	if !onScale(v) {
 		r.Note(calculators.PlainNote,
-			"Where the bike’s own mass sits is common practice for its kind; no measurement was found, and the ± counts with it. Weigh the bike alone under {0} and what follows to know yours.", measure.ScaleFront.Named())
+			"Where the bike’s own mass sits is common practice for its kind; no measurement was found, and the ± "+
+				"counts with it. Weigh the bike alone under {0} and what follows to know yours.", measure.ScaleFront.Named())
 		return
 	}
 	if !raised(v) {
@@ -104,12 +123,16 @@ func explainBike(v calculators.Values, r *calculators.Result) {
 		return
 	}
 	total := v.Of(measure.ScaleFront) + v.Of(measure.ScaleRear)
-	found, ok := geometry.CentreByScale(bike.Level, total, v.Of(measure.ScaleRear), v.Of(measure.ScaleRearRaised), v.Of(measure.ScaleRise))
+	found, ok := geometry.CentreByScale(bike.Level, total, v.Of(measure.ScaleRear), v.Of(measure.ScaleRearRaised),
+		v.Of(measure.ScaleRise))
 	if ok && found.Height >= bikeLowest && found.Height <= bikeHighest {
-		r.Note(calculators.PlainNote, "By the scale your bike’s own mass sits {0} ahead of the rear contact and {1} up.", measure.Millimetres(found.Ahead), measure.Millimetres(found.Height))
+		r.Note(calculators.PlainNote, "By the scale your bike’s own mass sits {0} ahead of the rear contact and "+
+			"{1} up.", measure.Millimetres(found.Ahead), measure.Millimetres(found.Height))
 		return
 	}
-	r.Note(calculators.CheckNote, "By the scale the bike’s own mass would sit outside {0} to {1} above the ground, where no bike has it. A tenth of a kilogram moves it by some 30 mm: read again, with the raise measured at the axle.",
+	r.Note(calculators.CheckNote, "By the scale the bike’s own mass would sit outside {0} to {1} above the ground, "+
+		"where no bike has it. A tenth of a kilogram moves it by some 30 mm: read again, with the raise measured "+
+		"at the axle.",
 		measure.Millimetres(bikeLowest), measure.Millimetres(bikeHighest))
 }
 
@@ -122,13 +145,18 @@ func explainRest(v calculators.Values, r *calculators.Result) {
 	case v.Of(measure.ForkTravel) == 0 && v.Of(measure.RearTravel) == 0:
 		tip.Meaning = words.Of("Without suspension nothing settles.")
 	case v.Is(measure.Riding, "rolling"):
-		tip.Meaning = words.Of("Rolling freely, both wheels carry as much of the weight as on the level; a steep slope only takes a little off both.")
+		tip.Meaning = words.Of("Rolling freely, both wheels carry as much of the weight as on the level; a steep " +
+			"slope only takes a little off both.")
 	case t >= 0:
-		tip.Meaning = words.Of("Load leaves the fork and presses the rear further down, so the seat ends up slacker than slope and chart say. Both ends are taken as linear springs at rest; pedalling and damping hold them elsewhere, and by how much nobody has measured.")
+		tip.Meaning = words.Of("Load leaves the fork and presses the rear further down, so the seat ends up " +
+			"slacker than slope and chart say. Both ends are taken as linear springs at rest; pedalling and " +
+			"damping hold them elsewhere, and by how much nobody has measured.")
 	default:
-		tip.Meaning = words.Of("Load leaves the rear and presses the fork further down. Both ends are taken as linear springs at rest; braking and damping hold them elsewhere, and by how much nobody has measured.")
+		tip.Meaning = words.Of("Load leaves the rear and presses the fork further down. Both ends are taken as " +
+			"linear springs at rest; braking and damping hold them elsewhere, and by how much nobody has measured.")
 	}
-	seat.Meaning = words.Of("What the chart’s seat angle has become under you on this slope. A steep one on the flat is a slack one on a hill.")
+	seat.Meaning = words.Of("What the chart’s seat angle has become under you on this slope. A steep one on the " +
+		"flat is a slack one on a hill.")
 	if weighed(v) {
 		seat.Meaning = words.Of("Not computed: with a weighed centre of mass the saddle is left out.")
 	}
@@ -138,11 +166,16 @@ func explainRest(v calculators.Values, r *calculators.Result) {
 func explainBraking(v calculators.Values, r *calculators.Result, x *calculators.Answer) {
 	switch {
 	case weighed(v):
-		x.Meaning = words.Of("For the posture in which you were weighed; on a descent of {0} it is {1}. On loose ground the tyre slides first.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
+		x.Meaning = words.Of("For the posture in which you were weighed; on a descent of {0} it is {1}. On loose "+
+			"ground the tyre slides first.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
 	case !x.Exists():
-		x.Meaning = words.Of("No rider of these lengths stands ready on this bike, so there is no limit to give. Check inside leg, crank and grips.")
+		x.Meaning = words.Of("No rider of these lengths stands ready on this bike, so there is no limit to give. " +
+			"Check inside leg, crank and grips.")
 	default:
-		x.Meaning = words.Of("Standing ready as on level ground, the saddle dropped and the fork dived; on a descent of {0} it is {1}. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground it slides first. Drop the hips and brake evenly. Do not hang off the back: that takes the load off the front tyre, and with it your steering and most of your braking.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
+		x.Meaning = words.Of("Standing ready as on level ground, the saddle dropped and the fork dived; on a "+
+			"descent of {0} it is {1}. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground "+
+			"it slides first. Drop the hips and brake evenly. Do not hang off the back: that takes the load "+
+			"off the front tyre, and with it your steering and most of your braking.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
 	}
 }
 

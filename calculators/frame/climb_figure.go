@@ -25,10 +25,14 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	load, lift := r.At(frontLoad), r.At(liftGrade)
 	grade := measure.Percentage(v.Of(measure.Grade))
 	if !load.Exists() {
-		f.Description = words.Of("The bike at sag, without a rider: no seated rider of these lengths reaches both pedals and the grips.")
+		f.Description = words.Of("The bike at sag, without a rider: no seated rider of these lengths reaches both " +
+			"pedals and the grips.")
 		return f
 	}
-	f.Description = words.Of("A rider seated on the bike as its suspension settles on the slope, drawn level while gravity leans back. On a grade of {0} the front wheel carries {1} of both wheel loads and the rear the rest, drawn to scale under the wheels. The centre of mass lies {2} ahead of the rear contact and {3} up; on a grade of {4} its plumb line passes the rear contact and the front lifts.",
+	f.Description = words.Of("A rider seated on the bike as its suspension settles on the slope, drawn level while "+
+		"gravity leans back. On a grade of {0} the front wheel carries {1} of both wheel loads and the rear the "+
+		"rest, drawn to scale under the wheels. The centre of mass lies {2} ahead of the rear contact and {3} "+
+		"up; on a grade of {4} its plumb line passes the rear contact and the front lifts.",
 		grade, load.Uncertain(), r.At(comForward).Uncertain(), r.At(comHeight).Uncertain(), lift.Uncertain())
 	ground, rear, front := bike.Ground(), bike.RearContact(), bike.FrontContact()
 	balance := at.Balance
@@ -57,7 +61,8 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			Text: words.Of(onSlope, grade)},
 		drawing.Label{Role: drawing.Ink, At: centre.Along(figure.At(rear).Minus(centre), 0.55),
 			Side: drawing.Point{X: -1, Y: 0.4}, Leader: true, Text: words.Of("Front lifts: {0}", lift.Amount())},
-		drawing.Label{Role: drawing.Ink, At: figure.At(front).Plus(drawing.Point{Y: -max(share, 0.05) * fullForce / 2}),
+		drawing.Label{Role: drawing.Ink, At: figure.At(front).Plus(drawing.Point{Y: -max(share,
+			0.05) * fullForce / 2}),
 			Side: drawing.Point{X: 1}, Text: words.Of("{0}", load.Amount())},
 		drawing.Label{Role: drawing.Ink, At: figure.At(rear).Plus(drawing.Point{Y: -(1 - max(share,
 			0)) * fullForce / 2}), Side: drawing.Point{X: 1},
@@ -95,7 +100,8 @@ func climbScene(v calculators.Values) (figure.Build, *figure.Pose, fit.Settled) 
 		b.CrankAngle = 90
 		return b, nil, at
 	}
-	if rest, err := geometry.Settle(bike.Level, geometry.Change{FrontSag: at.FrontSag, RearSag: at.RearSag}); ok && err == nil {
+	if rest, err := geometry.Settle(bike.Level, geometry.Change{FrontSag: at.FrontSag,
+		RearSag: at.RearSag}); ok && err == nil {
 		bike.Sagged, bike.Tilt = rest, rest.HeadAngle-bike.Level.HeadAngle
 	}
 	b := figure.Build{Bike: bike.Level, FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim),

@@ -19,7 +19,8 @@ import (
 
 // testRider is the scenario's rider on the test bike.
 const testRider = "inseam=830 stature=1740 mass=75 saddle-height=736 grip-x=442 grip-y=715 reach=460 stack=625 " +
-	"head-angle=65.5 seat-angle=76.5 chainstay=437 bb-drop=32 fork-travel=150 sag-front=20 rear-travel=140 sag-rear=28 "
+	"head-angle=65.5 seat-angle=76.5 chainstay=437 bb-drop=32 fork-travel=150 sag-front=20 rear-travel=140 " +
+	"sag-rear=28 "
 
 // TestTheBenchmarkBicycleBalances: Meijaard et al. 2007, Table 1. Their masses and
 // centres add up to a centre of mass 342.128 mm ahead and 861.170 mm high on a
@@ -29,11 +30,13 @@ func TestTheBenchmarkBicycleBalances(t *testing.T) {
 	all, ok := body.Combine(body.Part{Mass: 2, X: 0, Y: 300}, body.Part{Mass: 85, X: 300, Y: 900},
 		body.Part{Mass: 4, X: 900, Y: 700}, body.Part{Mass: 3, X: 1020, Y: 350})
 	require.True(t, ok)
-	r := calctest.Answer(t, Climb(), fmt.Sprintf(rigid+"com-forward=%.6f com-height=%.6f wheelbase=1020", all.X, all.Y))
+	r := calctest.Answer(t, Climb(), fmt.Sprintf(rigid+"com-forward=%.6f com-height=%.6f wheelbase=1020", all.X,
+		all.Y))
 	require.InDelta(t, 33.54, calctest.Value(r, frontLoad), 0.005)
 	require.InDelta(t, 21.67, math.Atan(calctest.Value(r, liftGrade)/100)*180/math.Pi, 0.005)
 	require.InDelta(t, 0.787, calctest.Value(r, pitchOver), 0.0005)
-	up := calctest.Answer(t, Climb(), fmt.Sprintf(rigid+"com-forward=%.6f com-height=%.6f wheelbase=1020 grade=%.6f", all.X,
+	up := calctest.Answer(t, Climb(), fmt.Sprintf(rigid+"com-forward=%.6f com-height=%.6f wheelbase=1020 "+
+		"grade=%.6f", all.X,
 		all.Y, 100*math.Tan(10*math.Pi/180)))
 	// N_f/(mg) of 0.18372 over both loads, which sum to the cosine of 10°.
 	require.InDelta(t, 100*0.18372/math.Cos(10*math.Pi/180), calctest.Value(up, frontLoad), 0.002)

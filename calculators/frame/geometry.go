@@ -18,7 +18,8 @@ func Geometry() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "frame-geometry", Section: calculators.Frame,
 		Title: "Frame geometry", Question: "What bike does this chart describe?",
-		Scenario: "The test bike: a 29 inch trail bike with a 150 mm fork, in the size for an inside leg of about 830 mm.",
+		Scenario: "The test bike: a 29 inch trail bike with a 150 mm fork, in the size for an inside leg of about " +
+			"830 mm.",
 		Inputs: tried(slices.Concat(fit.ChartInputs(), fit.ForkInputs(), fit.WheelInputs(), []calculators.Input{
 			{Quantity: measure.Wheelbase, Optional: true, Folded: true},
 			{Quantity: measure.FrontCentre, Optional: true, Folded: true},

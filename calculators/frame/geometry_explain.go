@@ -13,16 +13,22 @@ func explainGeometry(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	r.At(frontCentre).Meaning = words.Of("Stand with your weight over the bottom bracket and {0} of it rests on the front wheel. A long front-centre is calm on steep ground; in flat turns you lean forward to load the front tyre.",
+	r.At(frontCentre).Meaning = words.Of("Stand with your weight over the bottom bracket and {0} of it rests on "+
+		"the front wheel. A long front-centre is calm on steep ground; in flat turns you lean forward to load the "+
+		"front tyre.",
 		r.At(standingShare).Uncertain())
-	r.At(bbHeight).Meaning = words.Of("The bottom bracket hangs {0} below the line between the axles. Lower feels planted in a turn and strikes pedals sooner; your weight takes off some more when you ride.",
+	r.At(bbHeight).Meaning = words.Of("The bottom bracket hangs {0} below the line between the axles. Lower feels "+
+		"planted in a turn and strikes pedals sooner; your weight takes off some more when you ride.",
 		measure.Millimetres(b.Drop()))
-	r.At(trail).Meaning = words.Of("This pulls the wheel straight: more is steady at speed and wants a firmer hand at walking pace. With the head angle one degree slacker it would be {0}.",
+	r.At(trail).Meaning = words.Of("This pulls the wheel straight: more is steady at speed and wants a firmer hand "+
+		"at walking pace. With the head angle one degree slacker it would be {0}.",
 		measure.Millimetres(geometry.Trail(b.FrontRadius, b.HeadAngle-1, b.Offset)))
 	r.At(effectiveTopTube).Meaning = topTubeMeaning(b)
-	r.At(wheelbase).Meaning = words.Of("Longer is calmer in a straight line and takes a wider turn. {0} of it lie behind the bottom bracket.", measure.Millimetres(-b.Rear.X))
+	r.At(wheelbase).Meaning = words.Of("Longer is calmer in a straight line and takes a wider turn. {0} of it lie "+
+		"behind the bottom bracket.", measure.Millimetres(-b.Rear.X))
 	r.At(mechanicalTrail).Meaning = words.Of("The arm on which side forces at the tyre turn the bar.")
-	r.At(wheelFlop).Meaning = words.Of("How strongly the bar falls into a turn at walking pace. With your hands off the ground stays put and the head sinks {0} in the first 10 degrees of turning.",
+	r.At(wheelFlop).Meaning = words.Of("How strongly the bar falls into a turn at walking pace. With your hands "+
+		"off the ground stays put and the head sinks {0} in the first 10 degrees of turning.",
 		measure.Amount{Value: geometry.HeadDrop(b.FrontRadius, b.HeadAngle, b.Offset, 10), Unit: measure.Mm, Extra: 1})
 	explainSeatAngle(v, b, r.At(saddleSeatAngle))
 	explainMismatch(v, r)
@@ -34,9 +40,11 @@ func topTubeMeaning(b geometry.Bike) words.Text {
 	const higher = 20
 	change := b.RoomAt(b.Stack()+higher) - b.EffectiveTopTube()
 	if change > 0 {
-		return words.Of("The room you feel seated. On this bike a bar {0} higher, on the same steering axis, is {1} further from the seat line.", measure.Millimetres(higher), measure.Millimetres(change))
+		return words.Of("The room you feel seated. On this bike a bar {0} higher, on the same steering axis, is "+
+			"{1} further from the seat line.", measure.Millimetres(higher), measure.Millimetres(change))
 	}
-	return words.Of("The room you feel seated. Every {0} that the bar goes up, on the same steering axis, takes {1} off it, because the axis leans back more than the seat does.", measure.Millimetres(higher), measure.Millimetres(-change))
+	return words.Of("The room you feel seated. Every {0} that the bar goes up, on the same steering axis, takes "+
+		"{1} off it, because the axis leans back more than the seat does.", measure.Millimetres(higher), measure.Millimetres(-change))
 }
 
 func explainSeatAngle(v calculators.Values, b geometry.Bike, x *calculators.Answer) {
@@ -45,11 +53,14 @@ func explainSeatAngle(v calculators.Values, b geometry.Bike, x *calculators.Answ
 		x.Meaning = words.Of("Give {0} to have it. On most bikes the seat slackens as the saddle goes up.",
 			measure.SaddleHeight.Named())
 	case !b.SeatTubeKnown:
-		x.Meaning = words.Of("Give {0} to have it: without it nobody can say where the tube points above the level that the chart reads at, and a guess would be worth nothing.", measure.SeatTubeAngle.Named())
+		x.Meaning = words.Of("Give {0} to have it: without it nobody can say where the tube points above the level "+
+			"that the chart reads at, and a guess would be worth nothing.", measure.SeatTubeAngle.Named())
 	case !x.Exists():
-		x.Meaning = words.Of("This seat tube passes the bottom bracket at a greater distance than your saddle’s height. Check {0} and {1}.", measure.SeatTubeAngle.Named(), measure.SeatAngle.Named())
+		x.Meaning = words.Of("This seat tube passes the bottom bracket at a greater distance than your saddle’s "+
+			"height. Check {0} and {1}.", measure.SeatTubeAngle.Named(), measure.SeatAngle.Named())
 	default:
-		x.Meaning = words.Of("This is the angle you pedal at, against {0} on the chart. The more it falls short, the more a long leg sits behind the pedals.", measure.Degrees(v.Of(measure.SeatAngle)))
+		x.Meaning = words.Of("This is the angle you pedal at, against {0} on the chart. The more it falls short, "+
+			"the more a long leg sits behind the pedals.", measure.Degrees(v.Of(measure.SeatAngle)))
 	}
 }
 
@@ -82,7 +93,8 @@ func implied(r *calculators.Result, check int) *calculators.Answer {
 func explainMismatch(v calculators.Values, r *calculators.Result) {
 	x := r.At(chartMismatch)
 	if !x.Exists() {
-		x.Meaning = words.Of("Nothing to compare yet. Give the fork’s length and the head tube, or a printed wheelbase, front-centre or effective top tube, and the chart is checked against itself.")
+		x.Meaning = words.Of("Nothing to compare yet. Give the fork’s length and the head tube, or a printed " +
+			"wheelbase, front-centre or effective top tube, and the chart is checked against itself.")
 		return
 	}
 	s := stateChart(v)
@@ -91,7 +103,8 @@ func explainMismatch(v calculators.Values, r *calculators.Result) {
 	if x.Value == 0 {
 		x.Meaning = words.Of("The numbers agree as well as their rounding lets them.")
 		if all[cFork].made && !s.cupKnown {
-			x.Meaning = words.Of("The numbers agree as well as their rounding and the unknown lower headset cup let them.")
+			x.Meaning = words.Of("The numbers agree as well as their rounding and the unknown lower headset cup " +
+				"let them.")
 		}
 		return
 	}
@@ -104,7 +117,8 @@ func explainMismatch(v calculators.Values, r *calculators.Result) {
 func verdict(list []suspect) words.Text {
 	switch len(list) {
 	case 0:
-		return words.Of("No single entry explains it, so at least two are off, or a comparison is made with another fork or tyre than the chart’s. Copy the chart again.")
+		return words.Of("No single entry explains it, so at least two are off, or a comparison is made with " +
+			"another fork or tyre than the chart’s. Copy the chart again.")
 	case 1:
 		f := list[0]
 		q := chartEntries[f.entry].Quantity
@@ -112,13 +126,15 @@ func verdict(list []suspect) words.Text {
 			return words.Of("Look at {0} first: at {1} everything would agree, and no other single entry does that.",
 				q.Named(), q.Amount((f.low+f.high)/2))
 		}
-		return words.Of("Look at {0} first: between {1} and {2} everything would agree, and no other single entry does that.", q.Named(), q.Amount(f.low), q.Amount(f.high))
+		return words.Of("Look at {0} first: between {1} and {2} everything would agree, and no other single entry "+
+			"does that.", q.Named(), q.Amount(f.low), q.Amount(f.high))
 	}
 	names := words.List{}
 	for _, f := range list {
 		names = append(names, chartEntries[f.entry].Named())
 	}
-	return words.Of("Cannot tell which entry is wrong: {0} would each explain it alone. Another printed number, such as the wheelbase or the front-centre, may decide.", names)
+	return words.Of("Cannot tell which entry is wrong: {0} would each explain it alone. Another printed number, "+
+		"such as the wheelbase or the front-centre, may decide.", names)
 }
 
 // checkTable lists the comparisons that were made.

@@ -18,7 +18,8 @@ func geometryFigure(v calculators.Values, b geometry.Bike, r *calculators.Result
 	front, height, behind := r.At(frontCentre), r.At(bbHeight), r.At(trail)
 	f := &drawing.Figure{
 		Title: words.Of("The bike that the chart describes"),
-		Description: words.Of("A bike from the side, to scale. Reach {0}, stack {1}, head angle {2}, front-centre {3}, trail {4}, bottom bracket {5} above the ground. Bar and saddle are stand-ins.",
+		Description: words.Of("A bike from the side, to scale. Reach {0}, stack {1}, head angle {2}, front-centre "+
+			"{3}, trail {4}, bottom bracket {5} above the ground. Bar and saddle are stand-ins.",
 			reach, stack, head, front.Uncertain(), behind.Uncertain(), height.Uncertain()),
 	}
 	f.Add(figure.Scene(d, nil)...)

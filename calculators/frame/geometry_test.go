@@ -15,7 +15,8 @@ import (
 )
 
 // testBike is the scenario's chart.
-const testBike = "reach=460 stack=625 head-angle=65.5 seat-angle=76.5 chainstay=437 bb-drop=32 fork-offset=44 front-rim=622 front-tyre=61 "
+const testBike = "reach=460 stack=625 head-angle=65.5 seat-angle=76.5 chainstay=437 bb-drop=32 fork-offset=44 " +
+	"front-rim=622 front-tyre=61 "
 
 // TestTheHeightFromTheFloorStandsInForTheDrop: a tape finds the height, a chart
 // prints the drop, and both make the same bike.

@@ -107,7 +107,8 @@ func TestBracketingFindsWhatTryingEveryValueFinds(t *testing.T) {
 // TestBracketingAtTheEdges compares on charts that a draw seldom hits: numbers between two
 // places of the grid, and chainstays too short for the rear axle's height, 590 − 165 mm.
 func TestBracketingAtTheEdges(t *testing.T) {
-	const tall = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 fork-offset=43 front-radius=590 rear-radius=590 bb-height=165 "
+	const tall = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 fork-offset=43 front-radius=590 " +
+		"rear-radius=590 bb-height=165 "
 	for _, typed := range []string{
 		alikeTyped + "reach=463.4 stack=628.3 chainstay=438.6 wheelbase=1231",
 		alikeTyped + "reach=470.4 wheelbase=1233.5 front-centre=804.5", alikeTyped + "head-angle=64.73 wheelbase=1240.2",

@@ -50,7 +50,8 @@ func (r rider) ankleAt(spindle vec, heelUp float64) vec {
 func limb(from, to vec, a, b float64, sense float64) vec {
 	way := to.minus(from)
 	line := math.Atan2(way.y, way.x) * 180 / math.Pi
-	turn := root(0, 180, func(deg float64) float64 { return from.plus(towards(line+sense*deg).times(a)).minus(to).length() - b })
+	turn := root(0, 180,
+		func(deg float64) float64 { return from.plus(towards(line+sense*deg).times(a)).minus(to).length() - b })
 	return from.plus(towards(line + sense*turn).times(a))
 }
 

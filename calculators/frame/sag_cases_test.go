@@ -67,8 +67,10 @@ func TestSagCases(t *testing.T) {
 // times √((3/18)² + (8/150)²), the shock 17.825 mm times √((4/31)² + (0.5/57.5)²).
 func TestTheMarginsOfSag(t *testing.T) {
 	r := calctest.Answer(t, Sag(),
-		"reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 fork-offset=43±1 "+
-			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 fork-travel=150±8 sag-front=18±3 rear-travel=137±6 sag-rear=31±4 shock-stroke=57.5±0.5")
+		"reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 "+
+			"fork-offset=43±1 "+
+			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 fork-travel=150±8 sag-front=18±3 "+
+			"rear-travel=137±6 sag-rear=31±4 shock-stroke=57.5±0.5")
 	x := []float64{463, 628, 64.7, 76.3, 438, 27, 43, 372, 356, 150, 18, 137, 31, 57.5}
 	sd := []float64{4, 2, 0.4, 0.6, 3, 5, 1, 2, 3, 8, 3, 6, 4, 0.5}
 	wantMargin(t, r, forkSag, expanded(func(x []float64) float64 { return x[9] * x[10] / 100 }, x, sd))

@@ -33,21 +33,29 @@ func explainSag(v calculators.Values, r *calculators.Result) {
 	}
 	if v.Is(measure.SagRead, "standing") {
 		r.Note(calculators.PlainNote,
-			"Read standing, with the weight on level pedals, the fork sinks more and the rear less than read seated. Write the posture beside the number and always use the same.")
+			"Read standing, with the weight on level pedals, the fork sinks more and the rear less than read "+
+				"seated. Write the posture beside the number and always use the same.")
 	} else {
 		r.Note(calculators.PlainNote,
-			"Read seated, the rear sinks more and the fork less than read standing. Write the posture beside the number and always use the same.")
+			"Read seated, the rear sinks more and the fork less than read standing. Write the posture beside the "+
+				"number and always use the same.")
 	}
 	if v.Of(measure.RearTravel) > 0 {
 		r.Note(calculators.PlainNote,
-			"A percentage of the shock’s stroke is nearly the same percentage of the travel, not exactly: most linkages multiply more at one end. Where the maker gives millimetres at the shock, use those. The rear axle is taken to rise straight up.")
+			"A percentage of the shock’s stroke is nearly the same percentage of the travel, not exactly: most "+
+				"linkages multiply more at one end. Where the maker gives millimetres at the shock, use those. The "+
+				"rear axle is taken to rise straight up.")
 	}
 	r.Note(calculators.PlainNote,
-		"All this is at rest. While you ride, damping, pedalling and braking hold both ends elsewhere, and no published measurement of where was found. What was studied is effort: six men climbed as fast on full as on front suspension, and a review found little lost by bobbing on most ground.")
+		"All this is at rest. While you ride, damping, pedalling and braking hold both ends elsewhere, and no "+
+			"published measurement of where was found. What was studied is effort: six men climbed as fast on full "+
+			"as on front suspension, and a review found little lost by bobbing on most ground.")
 	head, height := r.At(sagHeadAngle), r.At(sagHeight)
 	f := &drawing.Figure{
 		Title: words.Of("The bike at sag, over the bike unloaded"),
-		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the unloaded one in thin lines. At sag the head angle goes from {0} to {1} and the bottom bracket from {2} to {3} above the ground.",
+		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the unloaded one in "+
+			"thin lines. At sag the head angle goes from {0} to {1} and the bottom bracket from {2} to {3} above "+
+			"the ground.",
 			r.At(unloaded.headAngle).Amount(), head.Uncertain(), r.At(unloaded.bbHeight).Amount(), height.Uncertain()),
 	}
 	drawOver(f, v, chart, both, false, head.Amount(), height.Amount())
@@ -62,7 +70,9 @@ func explainRings(v calculators.Values, r *calculators.Result, b geometry.Bike) 
 		fork.Meaning = words.Of("A rigid fork does not sink.")
 	default:
 		fork.Low, fork.High = calculators.Number(travel*usualSagFrom/100), calculators.Number(travel*usualSagTo/100)
-		fork.Meaning = words.Of("Push the ring to the seal, get on gently, get off, and the ring stands here. The fork slides along the slanting steering axis, so the front comes down {0}. Good feels level, with all the travel used once on the day’s biggest hit.",
+		fork.Meaning = words.Of("Push the ring to the seal, get on gently, get off, and the ring stands here. The "+
+			"fork slides along the slanting steering axis, so the front comes down {0}. Good feels level, with all "+
+			"the travel used once on the day’s biggest hit.",
 			measure.Millimetres(float64(fork.Value)*math.Sin(b.HeadAngle*math.Pi/180)))
 	}
 	switch {
@@ -73,7 +83,8 @@ func explainRings(v calculators.Values, r *calculators.Result, b geometry.Bike) 
 	default:
 		stroke := v.Of(measure.ShockStroke)
 		shock.Low, shock.High = calculators.Number(stroke*usualSagFrom/100), calculators.Number(stroke*usualSagTo/100)
-		shock.Meaning = words.Of("Here the ring stands when the rear axle has risen {0} in the frame. A ruler along the shock reads half a millimetre, so believe no more than that.", r.At(rearRise).Uncertain())
+		shock.Meaning = words.Of("Here the ring stands when the rear axle has risen {0} in the frame. A ruler "+
+			"along the shock reads half a millimetre, so believe no more than that.", r.At(rearRise).Uncertain())
 	}
 }
 
@@ -85,13 +96,16 @@ func explainAngles(v calculators.Values, r *calculators.Result) {
 	head, seat, height := r.At(sagHeadAngle), r.At(sagSeatAngle), r.At(sagHeight)
 	switch {
 	case tip > 0.05:
-		head.Meaning = words.Of("{0} against the chart: the front sinks further, so the whole bike tips forward under you.", signed{headChange.Uncertain()})
+		head.Meaning = words.Of("{0} against the chart: the front sinks further, so the whole bike tips forward "+
+			"under you.", signed{headChange.Uncertain()})
 		seat.Meaning = words.Of("{0} against the chart. You sit further over the pedals than the chart says.",
 			signed{seatChange.Uncertain()})
 	case tip < -0.05:
-		head.Meaning = words.Of("{0} against the chart: the rear sinks further, so the whole bike tips back under you.",
+		head.Meaning = words.Of("{0} against the chart: the rear sinks further, so the whole bike tips back under "+
+			"you.",
 			signed{headChange.Uncertain()})
-		seat.Meaning = words.Of("{0} against the chart. You sit further behind the pedals than the chart says, and a climb takes off more.", signed{seatChange.Uncertain()})
+		seat.Meaning = words.Of("{0} against the chart. You sit further behind the pedals than the chart says, and "+
+			"a climb takes off more.", signed{seatChange.Uncertain()})
 	default:
 		head.Meaning = words.Of("As on the chart: both ends sink alike, and the bike only comes down.")
 		seat.Meaning = words.Of("As on the chart.")
@@ -123,12 +137,13 @@ func sagTable(r *calculators.Result) calculators.Table {
 
 // wrongTable shows what sag that is off does, for the ends that have travel.
 func wrongTable(v calculators.Values, r *calculators.Result) calculators.Table {
-	t := calculators.Table{Name: "wrong-sag", Caption: words.Of("What a wrong sag does"), Columns: []calculators.Column{
-		{Name: "setting", Label: words.Of("Setting")},
-		{Name: "head-angle", Label: words.Of("Head angle"), Unit: "deg"},
-		{Name: "seat-angle", Label: words.Of("Seat angle"), Unit: "deg"},
-		{Name: "bb-height", Label: words.Of("Bottom bracket"), Unit: "mm"},
-	}}
+	t := calculators.Table{Name: "wrong-sag", Caption: words.Of("What a wrong sag does"),
+		Columns: []calculators.Column{
+			{Name: "setting", Label: words.Of("Setting")},
+			{Name: "head-angle", Label: words.Of("Head angle"), Unit: "deg"},
+			{Name: "seat-angle", Label: words.Of("Seat angle"), Unit: "deg"},
+			{Name: "bb-height", Label: words.Of("Bottom bracket"), Unit: "mm"},
+		}}
 	for _, w := range wrongSettings {
 		rigid := w.front != 0 && v.Of(measure.ForkTravel) == 0 || w.rear != 0 && v.Of(measure.RearTravel) == 0
 		if head := r.At(w.head); head.Exists() && !rigid {

@@ -17,9 +17,12 @@ import (
 )
 
 // sizeKeys are the inputs of sizes that have an error.
-const sizeKeys = "stature inseam trochanter-height trunk-length arm-length shoulder-width bar-width grip-length crank-length pedal-height sole-height " +
-	"cleat-behind-ball saddle-height grip-x grip-y spacers stem-length bar-rise bar-sweep headset-height stem-clamp-height " +
-	"pedal-width pedal-thickness q-factor sag-front sag-rear saddle-stack post-collar post-head post-length post-actuator insertion-post"
+const sizeKeys = "stature inseam trochanter-height trunk-length arm-length shoulder-width bar-width grip-length " +
+	"crank-length pedal-height sole-height " +
+	"cleat-behind-ball saddle-height grip-x grip-y spacers stem-length bar-rise bar-sweep headset-height " +
+	"stem-clamp-height " +
+	"pedal-width pedal-thickness q-factor sag-front sag-rear saddle-stack post-collar post-head post-length " +
+	"post-actuator insertion-post"
 
 var (
 	sizeX = []float64{1779, 841, 887, 541, 662, 412, 765, 127, 168, 14, 11,
@@ -198,7 +201,8 @@ func TestTheMarginsOfASize(t *testing.T) {
 // saddle at 736 mm, 46 mm of saddle, 29 + 24 mm of post hardware.
 func oneSize(line, more string) string {
 	return "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over,bb-drop,crank-length,stem-length,spacers-limit,fork-offset,chainstay|" +
-		line + " inseam=830 stature=1740 saddle-height=736 saddle-stack=46 post-collar=29 post-head=24 spacers=12 q-factor=170 pedal-width=105 pedal-thickness=16 " + more
+		line + " inseam=830 stature=1740 saddle-height=736 saddle-stack=46 post-collar=29 post-head=24 spacers=12 " +
+		"q-factor=170 pedal-width=105 pedal-thickness=16 " + more
 }
 
 // verdictOf is what the first line of the table says of a size.
@@ -275,9 +279,11 @@ func TestWhatPutsTheGripsRight(t *testing.T) {
 		{-2, 0, "No stem is short enough"},
 		{1, 0, "A stem of 1 mm would be needed, and the shortest that are sold are about 30 mm"},
 		{29, 0, "A stem of 29 mm would be needed, and the shortest"},
-		{31, -6, "A stem of 31 mm and 6 mm less under the stem or in the bar’s rise put them right, at the edge of what is usual."},
+		{31, -6, "A stem of 31 mm and 6 mm less under the stem or in the bar’s rise put them right, at the edge of " +
+			"what is usual."},
 		{34, 17, "A stem of 34 mm and 17 mm more under the stem or in the bar’s rise put them right, at the edge"},
-		{36, 19, "A stem of 36 mm and 19 mm more height, of which spacers may give 18 mm and a bar of more rise the rest put them right."},
+		{36, 19, "A stem of 36 mm and 19 mm more height, of which spacers may give 18 mm and a bar of more rise " +
+			"the rest put them right."},
 		{49, -12, "A stem of 49 mm and 12 mm less under the stem or in the bar’s rise put them right."},
 		{51, 11, "A stem of 51 mm and 11 mm more under the stem or in the bar’s rise put them right, at the edge"},
 		{59, 11, "put them right, at the edge"},

@@ -72,17 +72,20 @@ func judge(v calculators.Values, row calculators.Row, x lineAnswers) sized {
 	}
 	drop, high, room := float64(x.dropper.Value), float64(x.highest.Value), float64(x.standOver.Value)
 	if drop < 0 {
-		rule("Out: the seat tube is {0} too long. Even a post without travel, pushed all the way in, holds the saddle too high; only a shorter collar, head or saddle would change it.", measure.Millimetres(-drop))
+		rule("Out: the seat tube is {0} too long. Even a post without travel, pushed all the way in, holds the "+
+			"saddle too high; only a shorter collar, head or saddle would change it.", measure.Millimetres(-drop))
 	}
 	if high < v.Of(measure.SaddleHeight) {
-		rule("Out with this post: it ends {0} short of your saddle height at its minimum insertion. A longer post would change it.", measure.Millimetres(v.Of(measure.SaddleHeight)-high))
+		rule("Out with this post: it ends {0} short of your saddle height at its minimum insertion. A longer post "+
+			"would change it.", measure.Millimetres(v.Of(measure.SaddleHeight)-high))
 	}
 	switch {
 	case room < 0:
 		rule("Out: the top tube stands {0} higher than you can straddle. Only a lower frame would change it.",
 			measure.Millimetres(-room))
 	case room < standOverFloor:
-		rule("Out: {0} between you and the top tube, where the law asks for {1}. Smaller wheels or tyres would change it, if the makers allow them.", measure.Millimetres(room), measure.Millimetres(standOverFloor))
+		rule("Out: {0} between you and the top tube, where the law asks for {1}. Smaller wheels or tyres would "+
+			"change it, if the makers allow them.", measure.Millimetres(room), measure.Millimetres(standOverFloor))
 	}
 	if lean := float64(x.lean.Value); lean < leanFloor {
 		say("A pedal strikes at {0} of lean, where the law asks for {1}: shorter cranks would change it.",
@@ -128,11 +131,14 @@ func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, offse
 	}
 	switch {
 	case stem <= 0:
-		return words.Of("Grips {0}. No stem is short enough to bring them back: the frame is far too long for these grips. A smaller size would change it.", where)
+		return words.Of("Grips {0}. No stem is short enough to bring them back: the frame is far too long for "+
+			"these grips. A smaller size would change it.", where)
 	case stem < stemFrom:
-		return words.Of("Grips {0}. A stem of {1} would be needed, and the shortest that are sold are about {2}: the frame is too long for these grips. A smaller size would change it.", where, measure.Millimetres(stem), measure.Millimetres(stemFrom))
+		return words.Of("Grips {0}. A stem of {1} would be needed, and the shortest that are sold are about {2}: "+
+			"the frame is too long for these grips. A smaller size would change it.", where, measure.Millimetres(stem), measure.Millimetres(stemFrom))
 	case stem > stemTo:
-		return words.Of("Grips {0}. A stem of {1} would be needed, longer than this kind of bike steers well with: the frame is too short for these grips. A larger size would change it.", where, measure.Millimetres(stem))
+		return words.Of("Grips {0}. A stem of {1} would be needed, longer than this kind of bike steers well with: "+
+			"the frame is too short for these grips. A larger size would change it.", where, measure.Millimetres(stem))
 	case stem < stemAdjustFrom || stem > stemAdjustTo:
 		return words.Of("Grips {0}. A stem of {1} and {2} put them right, at the edge of what is usual.", where,
 			measure.Millimetres(stem), bar)
@@ -187,18 +193,22 @@ func explainSize(v calculators.Values, r *calculators.Result) {
 	ahead, above, drop, trunk := r.At(sizeAhead), r.At(sizeAbove), r.At(sizeDropper), r.At(sizeTrunk)
 	all := sorted(v, r)
 	if ahead.Exists() {
-		ahead.Label, above.Label = words.Of("{0}, grips ahead of yours", near), words.Of("{0}, grips above yours", near)
-		ahead.Meaning = words.Of("Of these sizes {0} puts the grips nearest to yours, with the same bar and spacers on each. Within {1} a stem or spacer settles it.", near, measure.Millimetres(gripsSettled))
+		ahead.Label, above.Label = words.Of("{0}, grips ahead of yours", near), words.Of("{0}, grips above yours",
+			near)
+		ahead.Meaning = words.Of("Of these sizes {0} puts the grips nearest to yours, with the same bar and "+
+			"spacers on each. Within {1} a stem or spacer settles it.", near, measure.Millimetres(gripsSettled))
 		above.Meaning = words.Of("Height is the easier of the two: spacers and the bar’s rise give it.")
 	} else {
-		none := words.Of("Give {0} and {1}, of the bike you have or the one you liked, and the sizes are held against them.", measure.GripX.Named(), measure.GripY.Named())
+		none := words.Of("Give {0} and {1}, of the bike you have or the one you liked, and the sizes are held "+
+			"against them.", measure.GripX.Named(), measure.GripY.Named())
 		if v.Has(measure.GripX) && v.Has(measure.GripY) {
 			none = words.Of("No line of the table describes a bike. Check its numbers.")
 		}
 		ahead.Meaning, above.Meaning = none, none
 	}
 	drop.Label, trunk.Label = words.Of("Dropper travel that fits {0}", near), words.Of("Trunk, seated on {0}", near)
-	drop.Meaning = words.Of("What the seat tube, the saddle and the post’s fixed parts leave under your saddle height.")
+	drop.Meaning = words.Of("What the seat tube, the saddle and the post’s fixed parts leave under your saddle " +
+		"height.")
 	if drop.Value < 0 {
 		drop.Meaning = words.Of("Less than nothing: on this size no post lets the saddle down to your height.")
 	}
@@ -214,7 +224,8 @@ func explainSize(v calculators.Values, r *calculators.Result) {
 // noteSizes says what stands in for empty cells, and what is not judged.
 func noteSizes(v calculators.Values, r *calculators.Result) {
 	var gone words.List
-	for _, q := range [...]*measure.Quantity{measure.Chainstay, measure.ForkOffset, measure.FrontRim, measure.FrontTyre,
+	for _, q := range [...]*measure.Quantity{measure.Chainstay, measure.ForkOffset, measure.FrontRim,
+		measure.FrontTyre,
 		measure.CrankLength, measure.ForkTravel, measure.RearTravel} {
 		for _, row := range v.Rows(measure.Sizes) {
 			if math.IsNaN(row.Cells[columnOf(q)]) {
@@ -225,13 +236,18 @@ func noteSizes(v calculators.Values, r *calculators.Result) {
 	}
 	if len(gone) > 0 {
 		r.Note(calculators.AssumedNote,
-			"Some lines leave out {0}. What is usual on a 29 inch trail bike stands in; a bike without travel is taken not to sink.", gone)
+			"Some lines leave out {0}. What is usual on a 29 inch trail bike stands in; a bike without travel is "+
+				"taken not to sink.", gone)
 	}
 	r.Note(calculators.PlainNote,
-		"Standing is shown and not judged: the elbow changes by about a degree over stems of 30 to 50 mm, so it cannot tell two near sizes apart. Ride both.")
+		"Standing is shown and not judged: the elbow changes by about a degree over stems of 30 to 50 mm, so it "+
+			"cannot tell two near sizes apart. Ride both.")
 	if !v.Has(measure.GripX) || !v.Has(measure.GripY) {
 		r.Note(calculators.CheckNote,
-			"Without the grips of a bike that you know no size can be called the nearest: the numbers above are those of the first line. Strike out the sizes whose post or stand-over does not fit, and of those left ride the two in the middle before you choose. What a friend’s bike that you liked measures serves as well as your own.")
+			"Without the grips of a bike that you know no size can be called the nearest: the numbers above are "+
+				"those of the first line. Strike out the sizes whose post or stand-over does not fit, and of those "+
+				"left ride the two in the middle before you choose. What a friend’s bike that you liked "+
+				"measures serves as well as your own.")
 	}
 	if !v.Has(measure.PostLength) {
 		r.Note(calculators.PlainNote,

@@ -103,7 +103,8 @@ func TestALimitThatBindsPutsASizeOut(t *testing.T) {
 	require.True(t, strings.HasSuffix(order(short), "XL"))
 
 	tall := match(t, "inseam=770")
-	require.Contains(t, line(t, tall, "XL")[1], "Out: 15 mm between you and the top tube, where the law asks for 25 mm")
+	require.Contains(t, line(t, tall, "XL")[1], "Out: 15 mm between you and the top tube, where the law asks for "+
+		"25 mm")
 
 	post := match(t, "post-length=390", "insertion-post=110", "saddle-height=780")
 	require.Contains(t, line(t, post, "M")[1], "Out with this post: it ends")
@@ -228,12 +229,15 @@ func TestHalfAPlaceIsNone(t *testing.T) {
 // nothing is called the nearest. Foot and ankle follow the height that goes with the inside
 // leg, by the line for men in ANSUR II (Gordon et al. 2014): 841 = 0.582075·height − 176.319.
 func TestARiderWithoutABike(t *testing.T) {
-	who := rider{stature: (841 + 176.319) / 0.582075, inseam: 841, trochanter: 887, crank: 172.5, pedal: 14, sole: 11, cleat: 7}
-	ankle := who.ankleAt(vec{who.crank * math.Cos(rad(76)), -who.crank * math.Sin(rad(76))}, 20-12*math.Sin(rad(90+76-20)))
+	who := rider{stature: (841 + 176.319) / 0.582075, inseam: 841, trochanter: 887, crank: 172.5, pedal: 14,
+		sole: 11, cleat: 7}
+	ankle := who.ankleAt(vec{who.crank * math.Cos(rad(76)), -who.crank * math.Sin(rad(76))},
+		20-12*math.Sin(rad(90+76-20)))
 	neutral := root(200, 1400, func(h float64) float64 {
 		return towards(180-76).times(h).plus(vec{0, 19}).minus(ankle).length() - spans(who.thigh(), who.shank(), 35)
 	})
-	r := calctest.Answer(t, Size(), twoSizes+" sex=m stature=1779 inseam=841 trochanter-height=887 crank-length=172.5 "+
+	r := calctest.Answer(t, Size(), twoSizes+" sex=m stature=1779 inseam=841 trochanter-height=887 "+
+		"crank-length=172.5 "+
 		"pedal-height=14 sole-height=11 cleat-behind-ball=7").Complete()
 	used := r.Inputs["saddle-height"]
 	require.True(t, used.Assumed)
@@ -243,7 +247,8 @@ func TestARiderWithoutABike(t *testing.T) {
 	require.True(t, r.At(sizeDropper).Exists())
 	require.True(t, r.At(sizeTrunk).Exists())
 	require.True(t, calctest.Says(r, "no size can be called the nearest"))
-	require.False(t, calctest.Says(calctest.Answer(t, Size(), twoSizes+" inseam=830 stature=1740 grip-x=450 grip-y=720"), "no size can be called"))
+	require.False(t, calctest.Says(calctest.Answer(t, Size(), twoSizes+" inseam=830 stature=1740 grip-x=450 "+
+		"grip-y=720"), "no size can be called"))
 	// Feet above the knee leave no leg.
 	_, problems := Size().Run(calctest.Pairs(twoSizes+" inseam=841 stature=1779 trochanter-height=480"), nil)
 	require.Len(t, problems, 1)

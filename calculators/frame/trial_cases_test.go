@@ -25,9 +25,11 @@ func (h held) on(d drawn) vec {
 
 // The reader's bike and the next size: no two numbers alike.
 const (
-	trialKeys = "reach stack head-angle seat-angle chainstay bb-drop fork-offset front-tyre rear-tyre seat-tube-length " +
+	trialKeys = "reach stack head-angle seat-angle chainstay bb-drop fork-offset front-tyre rear-tyre " +
+		"seat-tube-length " +
 		"headset-height spacers stem-clamp-height stem-length stem-angle bar-rise bar-sweep bar-roll " +
-		"new-reach new-stack new-head-angle new-seat-angle new-chainstay new-bb-drop new-seat-tube-length new-stem-length saddle-height"
+		"new-reach new-stack new-head-angle new-seat-angle new-chainstay new-bb-drop new-seat-tube-length " +
+		"new-stem-length saddle-height"
 	trialRims = "front-rim=622 rear-rim=584 "
 )
 
@@ -122,13 +124,15 @@ func TestTrialCases(t *testing.T) {
 	for _, k := range []struct {
 		n  unmatched
 		of func(drawn) float64
-	}{{noWheelbase, drawn.wheelbase}, {noFrontCentre, func(d drawn) float64 { return d.front.length() }}, {noFeet, share}} {
+	}{{noWheelbase, drawn.wheelbase}, {noFrontCentre, func(d drawn) float64 { return d.front.length() }}, {noFeet,
+		share}} {
 		want = append(want, calctest.Is(k.n.this, k.of(mine), 1e-6), calctest.Is(k.n.that, k.of(size), 1e-6),
 			calctest.Is(k.n.by, k.of(size)-k.of(mine), 1e-6))
 	}
 	// Without a saddle height there is no saddle; what a chart leaves out is as on one's own
 	// bike, and with it 20 mm of reach and 7 of stack are all there is: (20, 7).
-	bare := trialRims + "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 chainstay=438 bb-drop=27 fork-offset=43 " +
+	bare := trialRims + "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 chainstay=438 bb-drop=27 " +
+		"fork-offset=43 " +
 		"spacers=15 stem-length=45 bar-rise=30 new-reach=483 new-stack=635"
 	calctest.Cases(t, Trial(),
 		calctest.Case{Typed: trialRims + typedOf(trialKeys, trialX, trialSD) + "spacers-limit=27",
@@ -193,7 +197,8 @@ func TestEveryLentSetPutsTheHandsThere(t *testing.T) {
 func TestATrialPointsTheRightWay(t *testing.T) {
 	base := trialRims + typedOf(trialKeys, trialX, trialSD)
 	here := calctest.Answer(t, Trial(), base)
-	outputs := []*calculators.Output{trialAhead, trialAbove, trialStem, trialHeight, trialSaddle, noWheelbase.by, noFeet.by}
+	outputs := []*calculators.Output{trialAhead, trialAbove, trialStem, trialHeight, trialSaddle, noWheelbase.by,
+		noFeet.by}
 	for typed, signs := range map[string]string{
 		"new-reach=495": "+0+-0+-", "new-stack=650": "0+++0+-", "new-seat-angle=78": "0000+00", "new-head-angle=63.5": "-+-+0+-",
 		"new-chainstay=450": "00000++", "new-stem-length=50": "+++ 000", "stem-length=50": "---?000",
@@ -225,5 +230,6 @@ func TestWhatATrialIsSaidToMean(t *testing.T) {
 	says("", "ride-scores then says whether the difference is more than chance")
 	r := calctest.Answer(t, Trial(), trialRims+typedOf(trialKeys, trialX, trialSD))
 	mine, size, _, _ := pairOf(trialX)
-	assert.Contains(t, r.Figure.Description.Say(nil), plain(fmt.Sprintf("stands %.0f mm further forward", size.front.x-mine.front.x)))
+	assert.Contains(t, r.Figure.Description.Say(nil), plain(fmt.Sprintf("stands %.0f mm further forward",
+		size.front.x-mine.front.x)))
 }

@@ -27,9 +27,12 @@ func explainTrial(v calculators.Values, r *calculators.Result) {
 	explainTrialHands(s, r, list, near)
 	r.Tables = append(r.Tables, trialParts(s, list, near), trialRest(r))
 	r.Note(calculators.PlainNote,
-		"Ride both settings three times each on one stretch that you know, in an order drawn by lot and saddle and tyres unchanged, and score every ride before you talk about it. Chapter The test ride’s ride-scores then says whether the difference is more than chance.")
+		"Ride both settings three times each on one stretch that you know, in an order drawn by lot and saddle and "+
+			"tyres unchanged, and score every ride before you talk about it. Chapter The test ride’s ride-scores "+
+			"then says whether the difference is more than chance.")
 	r.Note(calculators.PlainNote,
-		"This answers one question, whether you like your hands there. A longer front turns and brakes otherwise, and no part lends you that: ride the real size before you pay.")
+		"This answers one question, whether you like your hands there. A longer front turns and brakes otherwise, "+
+			"and no part lends you that: ride the real size before you pay.")
 	r.Figure = trialFigure(s, r, list)
 }
 
@@ -40,33 +43,44 @@ func explainTrialHands(s trialPair, r *calculators.Result, list []fit.Combinatio
 	way := math.Hypot(float64(ahead.Value), float64(above.Value))
 	switch {
 	case way <= fit.NearGrips:
-		ahead.Meaning = words.Of("Standing, your hands are there already, within {0}. What would differ is under you and before you: see what no part imitates.", measure.Millimetres(fit.NearGrips))
+		ahead.Meaning = words.Of("Standing, your hands are there already, within {0}. What would differ is under "+
+			"you and before you: see what no part imitates.", measure.Millimetres(fit.NearGrips))
 	case near > 0:
-		ahead.Meaning = words.Of("Standing, this is what the size does to your hands with the same bar. Your bike can do it too: {0}.", lentParts(s, list[0]))
+		ahead.Meaning = words.Of("Standing, this is what the size does to your hands with the same bar. Your bike "+
+			"can do it too: {0}.", lentParts(s, list[0]))
 	default:
-		ahead.Meaning = words.Of("Standing, this is what the size does to your hands. No stem of {0} to {1} with the spacers that your steerer allows gets there, so only a ride on the size itself can tell.", measure.Millimetres(fit.ShortestStem), measure.Millimetres(fit.LongestStem))
+		ahead.Meaning = words.Of("Standing, this is what the size does to your hands. No stem of {0} to {1} with "+
+			"the spacers that your steerer allows gets there, so only a ride on the size itself can tell.", measure.Millimetres(fit.ShortestStem), measure.Millimetres(fit.LongestStem))
 	}
 	above.Meaning = words.Of("More stack brings the bar up. Rise and spacers give it on your bike.")
-	stem.Meaning = words.Of("With this much on the stem your hands are as far ahead, though the steering feels the longer lever too: the front wheel answers a little slower and your hands swing further.")
+	stem.Meaning = words.Of("With this much on the stem your hands are as far ahead, though the steering feels the " +
+		"longer lever too: the front wheel answers a little slower and your hands swing further.")
 	if stem.Value < 0 {
-		stem.Meaning = words.Of("With this much less of stem your hands are as near, though the steering feels the shorter lever too: it answers a little quicker.")
+		stem.Meaning = words.Of("With this much less of stem your hands are as near, though the steering feels the " +
+			"shorter lever too: it answers a little quicker.")
 	}
-	height.Meaning = words.Of("Rings under the stem come in steps of 5 mm; a bar with more rise or a little roll does the rest.")
+	height.Meaning = words.Of("Rings under the stem come in steps of 5 mm; a bar with more rise or a little roll " +
+		"does the rest.")
 	switch d := math.Abs(float64(saddle.Value)); {
 	case !saddle.Exists():
-		saddle.Meaning = words.Of("Give {0}, and the page says where that size’s saddle would be.", measure.SaddleHeight.Named())
+		saddle.Meaning = words.Of("Give {0}, and the page says where that size’s saddle would be.",
+			measure.SaddleHeight.Named())
 	case d <= 2:
-		saddle.Meaning = words.Of("Seated, saddle and feet lie alike on both, so the same parts put your hands right seated too.")
+		saddle.Meaning = words.Of("Seated, saddle and feet lie alike on both, so the same parts put your hands " +
+			"right seated too.")
 	case d <= railRoom:
-		saddle.Meaning = words.Of("For the ride seated, slide the saddle so far on its rails and keep its height: then saddle, feet and hands lie as on that size. Slide it back for your own setting.")
+		saddle.Meaning = words.Of("For the ride seated, slide the saddle so far on its rails and keep its height: " +
+			"then saddle, feet and hands lie as on that size. Slide it back for your own setting.")
 	default:
-		saddle.Meaning = words.Of("More than rails give from their middle, about {0}: judge that size standing, and only part of it seated.", measure.Millimetres(railRoom))
+		saddle.Meaning = words.Of("More than rails give from their middle, about {0}: judge that size standing, "+
+			"and only part of it seated.", measure.Millimetres(railRoom))
 	}
 }
 
 // lentParts names a set of parts.
 func lentParts(s trialPair, c fit.Combination) words.Text {
-	return words.Of("a stem of {0} at {1}, {2} of spacers, a bar of {3} rise rolled to {4}", measure.Millimetres(c.Parts.Stem),
+	return words.Of("a stem of {0} at {1}, {2} of spacers, a bar of {3} rise rolled to {4}",
+		measure.Millimetres(c.Parts.Stem),
 		measure.Degrees(c.Parts.StemAngle), measure.Millimetres(c.Parts.Spacers), measure.Millimetres(c.Parts.Rise),
 		measure.Degrees(c.Parts.Roll))
 }
@@ -88,7 +102,8 @@ func trialParts(s trialPair, list []fit.Combination, near int) calculators.Table
 	if near > 0 {
 		t.Starred = 1
 	} else {
-		t.Caption = words.Of("Nothing that a shop can lend comes within {0}. The nearest", measure.Millimetres(fit.NearGrips))
+		t.Caption = words.Of("Nothing that a shop can lend comes within {0}. The nearest",
+			measure.Millimetres(fit.NearGrips))
 		shown = list[:min(trialRows/2, len(list))]
 	}
 	for _, c := range shown {
@@ -129,7 +144,8 @@ func trialRest(r *calculators.Result) calculators.Table {
 		if by.Exists() {
 			change = withUnit(signed{by.Uncertain()})
 		}
-		t.Rows = append(t.Rows, []words.Sayer{words.Of(by.Output.Label), withUnit(said(r.At(n.this))), withUnit(said(r.At(n.that))),
+		t.Rows = append(t.Rows, []words.Sayer{words.Of(by.Output.Label), withUnit(said(r.At(n.this))),
+			withUnit(said(r.At(n.that))),
 			change, n.without})
 	}
 	return t
@@ -140,7 +156,9 @@ func trialRest(r *calculators.Result) calculators.Table {
 func trialFigure(s trialPair, r *calculators.Result, list []fit.Combination) *drawing.Figure {
 	wheel := s.size.Front.X - s.bike.Front.X
 	f := &drawing.Figure{Title: words.Of("Your bike with the borrowed parts, over that size"),
-		Description: words.Of("Two bikes from the side with the bottom bracket in one place: yours in ink with the parts to borrow, the size in question in thin lines. The grips lie {0} ahead of yours and {1} above them; the front axle stands {2} further forward, which no part changes.",
+		Description: words.Of("Two bikes from the side with the bottom bracket in one place: yours in ink with the "+
+			"parts to borrow, the size in question in thin lines. The grips lie {0} ahead of yours and {1} above "+
+			"them; the front axle stands {2} further forward, which no part changes.",
 			r.At(trialAhead).Uncertain(), r.At(trialAbove).Uncertain(), measure.Millimetres(wheel))}
 	is := figure.Build{Bike: s.bike, Cockpit: s.parts, FrontRim: s.bike.FrontRadius*2 - 122,
 		RearRim: s.bike.RearRadius*2 - 122, Crank: 170, CrankAngle: 90, Saddle: s.bike.Stack() + 75}
@@ -155,12 +173,14 @@ func trialFigure(s trialPair, r *calculators.Result, list []fit.Combination) *dr
 	}
 	f.Add(figure.Over(was, is)...)
 	now, there := figure.At(s.now.Grip), figure.At(s.there.Grip)
-	f.Add(drawing.Cross{Role: drawing.Before, At: now, Size: 24}, drawing.Cross{Role: drawing.Hot, At: there, Size: 34},
+	f.Add(drawing.Cross{Role: drawing.Before, At: now, Size: 24}, drawing.Cross{Role: drawing.Hot, At: there,
+		Size: 34},
 		drawing.Label{Role: drawing.Hot, At: there, Side: drawing.Point{X: 1, Y: 1}, Leader: true,
 			Text: words.Of("that size’s grips")},
 		drawing.Label{Role: drawing.Before, At: now, Side: drawing.Point{X: -1, Y: 1}, Leader: true,
 			Text: words.Of("your grips now")},
-		drawing.Label{Role: drawing.Before, At: figure.At(s.size.Front), Side: drawing.Point{X: 1, Y: -0.3}, Leader: true,
-			Text: words.Of("front axle: {0}", measure.Difference{Amount: measure.Millimetres(wheel)})})
+		drawing.Label{Role: drawing.Before, At: figure.At(s.size.Front), Side: drawing.Point{X: 1, Y: -0.3},
+			Leader: true,
+			Text:   words.Of("front axle: {0}", measure.Difference{Amount: measure.Millimetres(wheel)})})
 	return f
 }

@@ -43,7 +43,8 @@ func bikeMass() calculators.Input {
 					From: "the sum of both wheels’ readings"}, true
 			}
 			k := kindOf(v)
-			return calculators.Assumption{Value: k.mass, SD: k.massSD, From: "common practice for this kind of bike; no measurement was found"}, true
+			return calculators.Assumption{Value: k.mass, SD: k.massSD, From: "common practice for this kind of " +
+				"bike; no measurement was found"}, true
 		}}
 }
 
@@ -112,7 +113,8 @@ func bikeCentre(v calculators.Values, bike fit.Ridden) geometry.Point {
 	if !raised(v) {
 		return at
 	}
-	found, ok := geometry.CentreByScale(stand, front+rear, rear, v.Of(measure.ScaleRearRaised), v.Of(measure.ScaleRise))
+	found, ok := geometry.CentreByScale(stand, front+rear, rear, v.Of(measure.ScaleRearRaised),
+		v.Of(measure.ScaleRise))
 	if !ok {
 		return at
 	}

@@ -38,7 +38,8 @@ func TestHeadDropAgainstATurnedDisc(t *testing.T) {
 		{372, 65, 44, 10}, {372, 65, 44, 90}, {364, 67, 51, 35}, {340, 74, 45, 60}, {300, 90, 30, 45},
 	} {
 		got := geometry.HeadDrop(test.radius, test.head, test.offset, test.steer)
-		want := lowest(test.radius, test.head, test.offset, test.steer) - lowest(test.radius, test.head, test.offset, 0)
+		want := lowest(test.radius, test.head, test.offset, test.steer) - lowest(test.radius, test.head,
+			test.offset, 0)
 		near(t, "head drop", got, want, 1e-5)
 	}
 }

@@ -31,7 +31,8 @@ type Missing struct {
 // Answers asks every calculator of list. Those that need nothing of what the
 // record holds, or only help to measure (the part "start") or to judge rides (the part
 // "finish"), are passed over.
-func Answers(r *record.Record, list []*calculators.Calculator, care calculators.Care) (answers []Answered, missing []Missing) {
+func Answers(r *record.Record, list []*calculators.Calculator, care calculators.Care) (answers []Answered,
+	missing []Missing) {
 	pairs := r.Pairs()
 	for _, c := range list {
 		if c.Section == calculators.Start || c.Section == calculators.Finish {

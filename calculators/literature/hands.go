@@ -49,9 +49,11 @@ var (
 		Opened: Abstract, Strength: Controlled,
 		For: "Of two-handled tools 46 men rated spans of 50 and 55 mm best and strongest, 65 mm worst; all " +
 			"fingers pulled, so it says little about one finger on a lever."}
-	ISO4210Levers = &Source{Key: "iso4210levers", Authors: "International Organization for Standardization", Year: 2015,
-		Title:  "Cycles: safety requirements for bicycles, parts 2 and 4, on brake levers",
-		Where:  "ISO 4210-2, clause 4.6.2.2, from memory; ISO 4210-4, clause 4.1, read in a national edition that adopts it",
+	ISO4210Levers = &Source{Key: "iso4210levers", Authors: "International Organization for Standardization",
+		Year:  2015,
+		Title: "Cycles: safety requirements for bicycles, parts 2 and 4, on brake levers",
+		Where: "ISO 4210-2, clause 4.6.2.2, from memory; ISO 4210-4, clause 4.1, read in a national edition that " +
+			"adopts it",
 		Opened: SecondHand, Strength: Standard,
 		For: "A gauge is laid over grip and lever, so the span goes from outside to outside; its limit of 90 mm " +
 			"is from memory."}

@@ -21,7 +21,8 @@ var (
 		Opened: Memory, Strength: Theory,
 		For: "Two lists are compared with every other way of dealing the same numbers to them, so that no form of " +
 			"scatter has to be assumed."}
-	NIST2012 = &Source{Key: "nist2012", Authors: "National Institute of Standards and Technology, SEMATECH", Year: 2012,
+	NIST2012 = &Source{Key: "nist2012", Authors: "National Institute of Standards and Technology, SEMATECH",
+		Year:  2012,
 		Title: "e-Handbook of Statistical Methods", Where: "section 7.2.2.2",
 		DOI:    "10.18434/M32189",
 		Opened: Memory, Strength: Theory,

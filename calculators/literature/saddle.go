@@ -12,7 +12,8 @@ var (
 		Where:  "Journal of Sports Sciences 32(10), 940–946",
 		Opened: Abstract, Strength: Controlled,
 		For: "Film from the side reads the knee about 2.2 degrees low."}
-	PriegoQuesada2016 = &Source{Key: "priegoquesada2016", Authors: "Priego Quesada, Jacques, Bini and Carpes", Year: 2016,
+	PriegoQuesada2016 = &Source{Key: "priegoquesada2016", Authors: "Priego Quesada, Jacques, Bini and Carpes",
+		Year:   2016,
 		Title:  "Importance of static adjustment of knee angle to determine saddle height in cycling",
 		Where:  "Journal of Science and Cycling 5(1), 26–31",
 		Opened: Abstract, Strength: Controlled,

@@ -53,7 +53,8 @@ var (
 		Opened: Abstract, Strength: Controlled,
 		For: "Each hip joint lies 14 % of the distance between the front hip points inwards from its point, so " +
 			"the joints are 0.72 of that distance apart."}
-	Harrington2007 = &Source{Key: "harrington2007", Authors: "Harrington, Zavatsky, Lawson, Yuan and Theologis", Year: 2007,
+	Harrington2007 = &Source{Key: "harrington2007", Authors: "Harrington, Zavatsky, Lawson, Yuan and Theologis",
+		Year: 2007,
 		Title: "Prediction of the hip joint centre in adults, children, and patients with cerebral palsy based " +
 			"on magnetic resonance imaging",
 		Where:  "Journal of Biomechanics 40(3), 595–602",

@@ -30,7 +30,8 @@ var (
 	NewRearTyre = &Quantity{Key: "new-rear-tyre", Label: "New rear tyre", Unit: Mm, Low: 25, High: 130,
 		Least: 12.5, Most: 195, Repeat: 1,
 		How: Instruction{
-			Text: "Read the first number of the ISO marking on the new rear tyre’s side wall, or measure the tyre on " +
+			Text: "Read the first number of the ISO marking on the new rear tyre’s side wall, or measure the tyre " +
+				"on " +
 				"its rim."}}
 	AngleHeadset = &Quantity{Key: "angle-headset", Label: "Angle headset", Unit: Deg, Low: -2, High: 2, Least: -4,
 		Most: 4, Repeat: 0.1,
@@ -48,7 +49,8 @@ var (
 	NewReach = &Quantity{Key: "new-reach", Label: "New bike's reach", Unit: Mm, Low: 320, High: 560, Least: 160,
 		Most: 840, Repeat: 2,
 		How: Instruction{
-			Text: "Take it from the new bike’s chart: level from the bottom bracket to the centre of the head tube’s " +
+			Text: "Take it from the new bike’s chart: level from the bottom bracket to the centre of the head " +
+				"tube’s " +
 				"top.",
 			Figure: "measure-reach"}}
 	NewStack = &Quantity{Key: "new-stack", Label: "New bike's stack", Unit: Mm, Low: 470, High: 740, Least: 235,
@@ -70,13 +72,15 @@ var (
 	NewSeatAngleHeight = &Quantity{Key: "new-seat-angle-height", Label: "Height the new seat angle is read at",
 		Unit: Mm, Low: 400, High: 850, Least: 200, Most: 1275,
 		How: Instruction{
-			Text: "Look in the new chart’s small print for the height above the bottom bracket at which the effective " +
+			Text: "Look in the new chart’s small print for the height above the bottom bracket at which the " +
+				"effective " +
 				"seat angle is read.",
 			Figure: "measure-seat-angle"}}
 	NewSeatTubeAngle = &Quantity{Key: "new-seat-tube-angle", Label: "New seat tube's own angle", Unit: Deg,
 		Low: 55, High: 80, Least: 40, Most: 95, Repeat: 0.5,
 		How: Instruction{
-			Text: "Take the actual seat tube angle from the new bike’s chart, or lay a phone’s level along the raised " +
+			Text: "Take the actual seat tube angle from the new bike’s chart, or lay a phone’s level along the " +
+				"raised " +
 				"post.",
 			Figure: "measure-seat-tube-angle"}}
 	NewCrankLength = &Quantity{Key: "new-crank-length", Label: "New crank", Unit: Mm, Low: 130, High: 190,
@@ -87,7 +91,8 @@ var (
 	NewPedalHeight = &Quantity{Key: "new-pedal-height", Label: "New pedal, spindle to shoe", Unit: Mm, Low: 5,
 		High: 30, Most: 60, Repeat: 1,
 		How: Instruction{
-			Text: "Measure on the new pedal from the middle of the spindle to the face that the shoe stands on, cleat " +
+			Text: "Measure on the new pedal from the middle of the spindle to the face that the shoe stands on, " +
+				"cleat " +
 				"in place.",
 			Figure: "measure-pedal-height"}}
 	NewSoleHeight = &Quantity{Key: "new-sole-height", Label: "New sole under the ball", Unit: Mm, Low: 5,
@@ -144,17 +149,20 @@ var (
 	NewBBDrop = &Quantity{Key: "new-bb-drop", Label: "New bike's bottom-bracket drop", Unit: Mm, Low: -30, High: 80,
 		Least: -80, Most: 130, Repeat: 2,
 		How: Instruction{
-			Text:   "Take it from the new bike’s chart: how far the bottom bracket lies below the line between the axles.",
+			Text: "Take it from the new bike’s chart: how far the bottom bracket lies below the line between the " +
+				"axles.",
 			Figure: "measure-bb-drop"}}
 	NewSeatTubeLength = &Quantity{Key: "new-seat-tube-length", Label: "New bike's seat tube", Unit: Mm, Low: 270,
 		High: 560, Least: 135, Most: 840, Repeat: 2,
 		How: Instruction{
 			Text:   "Take it from the new bike’s chart: along the tube from the bottom bracket to its top edge.",
 			Figure: "measure-seat-tube-length"}}
-	NewStemLength = &Quantity{Key: "new-stem-length", Label: "New bike's stem", Unit: Mm, Low: 20, High: 140, Most: 210,
+	NewStemLength = &Quantity{Key: "new-stem-length", Label: "New bike's stem", Unit: Mm, Low: 20, High: 140,
+		Most:   210,
 		Repeat: 1,
 		How: Instruction{
-			Text: "Take it from the new bike’s parts list, or read it off the stem. Leave it empty to compare frames " +
+			Text: "Take it from the new bike’s parts list, or read it off the stem. Leave it empty to compare " +
+				"frames " +
 				"with the same stem on both.",
 			Figure: "measure-stem-length"}}
 )

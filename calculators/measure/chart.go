@@ -372,7 +372,8 @@ func (c *charting) rows(rows [][]string) {
 		if u.As != nil && u.As[0] == BBDrop && slices.ContainsFunc(rows, func(r []string) bool {
 			return strings.HasPrefix(tidy(r[i]), "-") && !isMissing(r[i])
 		}) {
-			c.passed("{0} below zero is read as above the axles. Leave the minus out if it lies below.", BBDrop.Named())
+			c.passed("{0} below zero is read as above the axles. Leave the minus out if it lies below.",
+				BBDrop.Named())
 		}
 	}
 	if len(rows) == 0 {

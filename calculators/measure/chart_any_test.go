@@ -20,7 +20,8 @@ type drawn struct {
 }
 
 func drawChart(t *rapid.T) (d drawn) {
-	d.names = rapid.SampledFrom([][]string{{"S", "M", "L"}, {"XS", "S", "M", "L", "XL"}, {"M"}, {"S1", "S2", "S3", "S4"},
+	d.names = rapid.SampledFrom([][]string{{"S", "M", "L"}, {"XS", "S", "M", "L", "XL"}, {"M"}, {"S1", "S2", "S3",
+		"S4"},
 		{"Small", "Large"}}).Draw(t, "sizes")
 	for _, c := range measure.Sizes.Columns {
 		if c.Unit.Kind != measure.Lengths && c.Unit.Kind != measure.Angles || c.Quantity == measure.FrontRim ||

@@ -4,12 +4,14 @@ package measure
 var (
 	Sex = &Quantity{Key: "sex", Label: "Sex", Unit: One, High: 1, Most: 1,
 		How: Instruction{
-			Text: "We use it only to guess lengths that you have not measured. Skip it if you like; the guess gets a " +
+			Text: "We use it only to guess lengths that you have not measured. Skip it if you like; the guess gets " +
+				"a " +
 				"little rougher."},
 		Open:    "Rather not say",
 		Choices: []Choice{{"f", "Woman"}, {"m", "Man"}}}
 	Growing = &Quantity{Key: "growing", Label: "Still growing", Unit: One, High: 1, Most: 1,
-		How:     Instruction{Text: "Say whether the rider is still growing. Lengths then have to be measured again every three months."},
+		How: Instruction{Text: "Say whether the rider is still growing. Lengths then have to be measured again " +
+			"every three months."},
 		Choices: []Choice{{"no", "No"}, {"yes", "Yes"}}}
 	Pedals = &Quantity{Key: "pedals", Label: "Pedals", Unit: One, High: 1, Most: 1,
 		How: Instruction{
@@ -22,7 +24,8 @@ var (
 		Choices: []Choice{{"axis", "Along the steering axis"}, {"straight", "Straight from crown to axle"}}}
 	SitBoneRead = &Quantity{Key: "sit-bone-read", Label: "Sit bones are read", Unit: One, High: 1, Most: 1,
 		How: Instruction{
-			Text: "Say which points of the two dents you measured between: their deepest points or their outer edges."},
+			Text: "Say which points of the two dents you measured between: their deepest points or their outer " +
+				"edges."},
 		Choices: []Choice{{"edges", "Between the outer edges"}, {"centres", "Between the centres"}}}
 	Leaning = &Quantity{Key: "leaning", Label: "How you sit", Unit: One, High: 2, Most: 2,
 		How: Instruction{
@@ -43,9 +46,11 @@ var (
 	// The key "home" is the tape's, from the time when it was the only way at home.
 	DifferenceFound = &Quantity{Key: "difference-found", Label: "Difference was found", Unit: One, High: 2, Most: 2,
 		How: Instruction{
-			Text: "Say how the difference was found: with boards under the shorter leg until the hip crests were level, " +
+			Text: "Say how the difference was found: with boards under the shorter leg until the hip crests were " +
+				"level, " +
 				"with a tape, or by a clinician with an image or an examination."},
-		Choices: []Choice{{"home", "With a tape"}, {"clinician", "By a clinician"}, {"blocks", "With boards under the foot"}}}
+		Choices: []Choice{{"home", "With a tape"}, {"clinician", "By a clinician"}, {"blocks",
+			"With boards under the foot"}}}
 	WarningSign = &Quantity{Key: "warning-sign", Label: "Pain, or a new difference", Unit: One, High: 1, Most: 1,
 		How: Instruction{
 			Text: "Say whether anything hurts, swells, locks, is weak or numb, or whether the difference is new, " +
@@ -53,7 +58,8 @@ var (
 		Choices: []Choice{{"none", "None of these"}, {"some", "One or more"}}}
 	SizeSystem = &Quantity{Key: "size-system", Label: "Size system", Unit: One, High: 4, Most: 4,
 		How: Instruction{
-			Text: "Look at the label: millimetres of foot length are Mondopoint, the rest is named beside the number."},
+			Text: "Look at the label: millimetres of foot length are Mondopoint, the rest is named beside the " +
+				"number."},
 		Choices: []Choice{{"mondopoint", "Mondopoint"}, {"eu", "EU"}, {"uk", "UK"}, {"us-men", "US men"},
 			{"us-women", "US women"}}}
 	Wanted = &Quantity{Key: "quantity", Label: "Measurement", Unit: One, High: 18, Most: 18,

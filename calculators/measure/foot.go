@@ -7,22 +7,26 @@ var (
 		How: Instruction{
 			Text: "Late in the day, in riding socks, put a sheet of paper against a wall and stand on it with your " +
 				"heel touching the wall and your weight on that foot. Hold a pencil upright and mark the tip of the " +
-				"longest toe. Measure from the wall to the mark, straight and not along the slanting foot. Take both feet " +
+				"longest toe. Measure from the wall to the mark, straight and not along the slanting foot. Take " +
+				"both feet " +
 				"and enter the longer one.",
 			Slip: "The big toe is marked where the second is longer, or the pencil drifts under the foot.",
 			Take: "paper, pencil, ruler, wall", Minutes: 5, Figure: "measure-foot-length"}}
 	OtherFoot = &Quantity{Key: "other-foot", Label: "Other foot", Unit: Mm, Low: 200, High: 330, Least: 100,
 		Most: 495, Repeat: 2,
 		How: Instruction{
-			Text: "Measure the other foot in the same way: heel against the wall, weight on it, from the wall to the " +
+			Text: "Measure the other foot in the same way: heel against the wall, weight on it, from the wall to " +
+				"the " +
 				"tip of the longest toe.",
 			Slip: "The weight stays on the first foot, and the second comes out shorter.",
 			Take: "paper, pencil, ruler, wall", Minutes: 3, Figure: "measure-foot-length"}}
 	HeelToBallInner = &Quantity{Key: "heel-to-ball-inner", Label: "Heel to inner ball", Unit: Mm, Low: 130,
 		High: 250, Least: 65, Most: 375, Repeat: 3,
 		How: Instruction{
-			Text: "Stand on paper with your heel against a wall and your weight on the foot. Feel for the widest bump " +
-				"on the inner side, the joint at the base of the big toe, and mark its middle beside the foot, pencil " +
+			Text: "Stand on paper with your heel against a wall and your weight on the foot. Feel for the widest " +
+				"bump " +
+				"on the inner side, the joint at the base of the big toe, and mark its middle beside the foot, " +
+				"pencil " +
 				"upright. Measure from the wall, parallel to the foot.",
 			Slip: "The pencil leans and the mark drifts under the foot.",
 			Take: "paper, pencil, ruler, wall", Minutes: 4, Figure: "measure-heel-to-ball"}}
@@ -30,14 +34,16 @@ var (
 		High: 250, Least: 65, Most: 375, Repeat: 3,
 		How: Instruction{
 			Text: "Stay on the paper, heel against the wall. Feel for the bump on the outer side, the joint at the " +
-				"base of the little toe, mark its middle beside the foot and measure from the wall, parallel to the foot.",
+				"base of the little toe, mark its middle beside the foot and measure from the wall, parallel to " +
+				"the foot.",
 			Slip: "The bump half-way along the outer edge, further back, is taken for the joint.",
 			Take: "paper, pencil, ruler, wall", Minutes: 3, Figure: "measure-heel-to-ball"}}
 	CleatBehindBall = &Quantity{Key: "cleat-behind-ball", Label: "Spindle behind the ball", Unit: Mm, Low: -10,
 		High: 60, Least: -40, Most: 150, Repeat: 2,
 		How: Instruction{
 			Text: "Feel for the inner ball joint through the shoe and stick a piece of tape beside it. Set the foot " +
-				"on the pedal, level, as you ride, and hold a set square upright at the spindle. Measure from the tape " +
+				"on the pedal, level, as you ride, and hold a set square upright at the spindle. Measure from the " +
+				"tape " +
 				"back to the spindle; a spindle ahead of the tape counts as negative.",
 			Slip: "The tape marks the widest place of the shoe and not the joint inside it. Check it against the " +
 				"paper.",
@@ -53,7 +59,8 @@ var (
 		Repeat: 2,
 		How: Instruction{
 			Text: "Measure the thickness of the shoe under the ball of the foot, from the face that stands on the " +
-				"pedal to the skin: one ruler inside, one outside, or the outer height less the inner depth. The insole " +
+				"pedal to the skin: one ruler inside, one outside, or the outer height less the inner depth. The " +
+				"insole " +
 				"counts.",
 			Slip: "The side wall of the sole is measured. It stands higher than the foot.",
 			Take: "two rulers", Minutes: 3, Figure: "measure-sole-height"}}
@@ -61,15 +68,18 @@ var (
 		Repeat: 1,
 		How: Instruction{
 			Text: "Hold a straightedge upright across the outer face of one crank where the pedal screws in, and " +
-				"another across the other crank. Measure between the two, square to the bike. The maker’s figure will do.",
-			Why: "Measuring each side from the seat tube and adding the two works as well, but only on a frame whose " +
+				"another across the other crank. Measure between the two, square to the bike. The maker’s figure " +
+				"will do.",
+			Why: "Measuring each side from the seat tube and adding the two works as well, but only on a frame " +
+				"whose " +
 				"tube is in the middle.",
 			Slip: "The straightedges are not parallel. Measure above and below the cranks: both must agree.",
 			Who:  Eased, Take: "two straightedges, tape measure", Minutes: 4, Figure: "measure-q-factor"}}
 	FootOffset = &Quantity{Key: "foot-offset", Label: "Crank to foot centre", Unit: Mm, Low: 45, High: 75,
 		Least: 22.5, Most: 112.5, Repeat: 2,
 		How: Instruction{
-			Text: "Step on or clip in as you ride. A helper measures from the crank’s outer face to the middle of the " +
+			Text: "Step on or clip in as you ride. A helper measures from the crank’s outer face to the middle of " +
+				"the " +
 				"shoe over the spindle, on both sides. Enter the mean.",
 			Slip: "The foot is set where it ought to stand and not where it stands after a mile.",
 			Who:  Helper, Take: "ruler", Minutes: 4, Figure: "measure-foot-offset"}}
@@ -93,13 +103,15 @@ var (
 	CleatShift = &Quantity{Key: "cleat-shift", Label: "Cleat inwards", Unit: Mm, Low: -5, High: 5, Least: -15,
 		Most: 15, Repeat: 1,
 		How: Instruction{
-			Text: "Turn the shoe over. Measure how far the cleat sits inwards of the middle of its slots, towards the " +
+			Text: "Turn the shoe over. Measure how far the cleat sits inwards of the middle of its slots, towards " +
+				"the " +
 				"bike. Outwards counts as negative; a cleat further in sets the foot further out.",
 			Slip: "Inwards and outwards are swapped because the shoe lies upside down.",
 			Take: "ruler", Minutes: 3, Figure: "measure-cleat-shift"}}
 	HeelCup = &Quantity{Key: "heel-cup", Label: "Heel cup", Unit: Mm, High: 12, Most: 40, Repeat: 1,
 		How: Instruction{
-			Text: "Stand the shoe with its heel against a wall. Push a ruler into the shoe along the sole to the back " +
+			Text: "Stand the shoe with its heel against a wall. Push a ruler into the shoe along the sole to the " +
+				"back " +
 				"of the cup and measure from there to the toe. Take that from the length outside, wall to toe.",
 			Slip: "The ruler stops at the padding and not at the cup.",
 			Take: "ruler, wall", Minutes: 3, Figure: "measure-heel-cup"}}
@@ -130,7 +142,8 @@ var (
 	NewCleatBehindBall = &Quantity{Key: "new-cleat-behind-ball", Label: "New spindle behind the ball", Unit: Mm,
 		Low: -10, High: 60, Least: -40, Most: 150, Repeat: 2,
 		How: Instruction{
-			Text: "Mark the inner ball joint on the new shoe’s side and set the foot on the new pedal, level. Measure " +
+			Text: "Mark the inner ball joint on the new shoe’s side and set the foot on the new pedal, level. " +
+				"Measure " +
 				"from the mark back to the spindle; a spindle ahead of the mark counts as negative.",
 			Slip: "The shoe’s widest place is taken for the joint. Feel for the joint through the shoe.",
 			Who:  Eased, Take: "ruler, tape to mark with", Minutes: 4, Figure: "measure-cleat-behind-ball"}}
@@ -140,7 +153,8 @@ var (
 		Least: -40, Most: 60, Repeat: 3,
 		How: Instruction{
 			Text: "Lay card on the floor and draw a straight line on it. Walk on the spot over the line with closed " +
-				"eyes, stop, and let a helper draw round both feet. For each foot, draw the line from the middle of the " +
+				"eyes, stop, and let a helper draw round both feet. For each foot, draw the line from the middle " +
+				"of the " +
 				"heel to the second toe and measure its angle to the line. Toes inwards counts as negative.",
 			Slip: "You look down while you stop, and the feet follow the line. Keep the eyes closed.",
 			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out-left"}}
@@ -154,7 +168,8 @@ var (
 	CleatAngleLeft = &Quantity{Key: "cleat-angle-left", Label: "Left cleat lets toes out by", Unit: Deg, Low: -10,
 		High: 20, Least: -30, Most: 40, Repeat: 1,
 		How: Instruction{
-			Text: "Clip the left shoe in by hand, without a foot in it, and turn it to the middle of its float. Measure " +
+			Text: "Clip the left shoe in by hand, without a foot in it, and turn it to the middle of its float. " +
+				"Measure " +
 				"the angle of the sole’s middle line to the bike; toes inwards counts as negative.",
 			Slip: "The shoe rests at one stop and not in the middle. Turn it to both stops first.",
 			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-cleat-angle-left"}}
@@ -165,7 +180,8 @@ var (
 				"Measure the angle of the sole’s middle line to the bike; toes inwards counts as negative.",
 			Slip: "The shoe rests at one stop and not in the middle. Turn it to both stops first.",
 			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-cleat-angle-left"}}
-	PedalFloat = &Quantity{Key: "pedal-float", Label: "Float, stop to stop", Unit: Deg, High: 20, Most: 40, Repeat: 0.5,
+	PedalFloat = &Quantity{Key: "pedal-float", Label: "Float, stop to stop", Unit: Deg, High: 20, Most: 40,
+		Repeat: 0.5,
 		How: Instruction{
 			Text: "Read it in the sheet of the pedal and cleat: how far the shoe turns in all, from one stop to the " +
 				"other, before it begins to release.",
@@ -173,7 +189,8 @@ var (
 	ArmSetIn = &Quantity{Key: "arm-set-in", Label: "Crank arm set in at the axle", Unit: Mm, High: 30, Least: -10,
 		Most: 60, Repeat: 2,
 		How: Instruction{
-			Text: "Lay a straightedge across the crank’s outer face at the pedal, parallel to the bike. Measure from " +
+			Text: "Lay a straightedge across the crank’s outer face at the pedal, parallel to the bike. Measure " +
+				"from " +
 				"it to the arm’s outer face at the crank axle.",
 			Slip: "The straightedge follows the slanting arm. Hold it parallel to the wheels.",
 			Who:  Eased, Take: "straightedge, ruler", Minutes: 3, Figure: "measure-arm-set-in"}}
@@ -187,7 +204,8 @@ var (
 	RearEndWidth = &Quantity{Key: "rear-end-width", Label: "Rear end, outside to outside", Unit: Mm, Low: 130,
 		High: 230, Least: 65, Most: 345, Repeat: 3,
 		How: Instruction{
-			Text: "Measure across the outermost parts at the rear axle: frame, axle, brake and gear mechanism. Where " +
+			Text: "Measure across the outermost parts at the rear axle: frame, axle, brake and gear mechanism. " +
+				"Where " +
 				"one side stands out further, take twice the distance from the wheel’s middle.",
 			Slip: "The gear mechanism is forgotten; it is what a heel touches first.",
 			Take: "two straightedges, ruler", Minutes: 3, Figure: "measure-rear-end-width"}}

@@ -20,7 +20,8 @@ var chartNames = []called{
 	{[]*Quantity{HeadAngle}, "head tube angle|headtube angle|hta|ha|steering angle"},
 	{[]*Quantity{SeatAngle}, "seat angle|sa|effective seat tube angle|effective seattube angle|effective sta|esta|" +
 		"effective sa|effective st angle"},
-	{[]*Quantity{SeatTubeAngle}, "seat tube angle|seattube angle|sta|st angle|actual seat tube angle|actual seat angle|" +
+	{[]*Quantity{SeatTubeAngle}, "seat tube angle|seattube angle|sta|st angle|actual seat tube angle|actual seat " +
+		"angle|" +
 		"actual seattube angle|actual sta|real seat tube angle|real sta"},
 	{[]*Quantity{SeatTubeLength}, "seat tube length|seattube|seattube length|st length|st|stl|" +
 		"seat tube centre to top|seat tube length centre to top"},
@@ -45,7 +46,8 @@ var chartNames = []called{
 	{[]*Quantity{FreeDepth}, "max seatpost insertion|max seat post insertion|maximum seatpost insertion|" +
 		"maximum seat post insertion|max post insertion|seatpost insertion max"},
 	{[]*Quantity{StemLength}, "stem length|stem"},
-	{[]*Quantity{EffectiveTopTube}, "ett|effective top tube length|effective toptube|effective tt|top tube effective|" +
+	{[]*Quantity{EffectiveTopTube}, "ett|effective top tube length|effective toptube|effective tt|top tube " +
+		"effective|" +
 		"tt effective|horizontal top tube|horizontal top tube length|ett length"},
 	{[]*Quantity{FrontCentre}, "front centre|fc|front centre length"},
 }

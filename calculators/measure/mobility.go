@@ -7,7 +7,8 @@ var (
 	LungeLeft = &Quantity{Key: "lunge-left", Label: "Knee to wall, left", Unit: Mm, Low: 0, High: 200, Most: 300,
 		Repeat: 6,
 		How: Instruction{
-			Text: "Stand barefoot facing a wall, left foot square to it. Bend that knee until it touches the wall over " +
+			Text: "Stand barefoot facing a wall, left foot square to it. Bend that knee until it touches the wall " +
+				"over " +
 				"the second toe, with the heel on the floor. Slide the foot back until the heel is just about to " +
 				"lift, and measure from the big toe to the wall.",
 			Slip: "The heel lifts unseen, or the knee falls inwards past the big toe: both make the number too large.",
@@ -21,7 +22,8 @@ var (
 	KneeShortLeft = &Quantity{Key: "knee-short-left", Label: "Knee short of straight, left", Unit: Deg, Low: 0,
 		High: 70, Most: 100, Repeat: 4,
 		How: Instruction{
-			Text: "Lie on your back, right leg flat. A helper holds the left thigh upright and straightens the knee, " +
+			Text: "Lie on your back, right leg flat. A helper holds the left thigh upright and straightens the " +
+				"knee, " +
 				"gently, until it stops by itself. Lay a phone with a level on the shin: enter how far the shin is " +
 				"from upright. Never into pain.",
 			Slip: "The thigh gives way towards the feet as the knee straightens, and the shin’s angle is no longer " +
@@ -36,16 +38,19 @@ var (
 	HipBend = &Quantity{Key: "hip-bend", Label: "Hip bend", Unit: Deg, Low: 80, High: 155, Least: 30, Most: 170,
 		Repeat: 5,
 		How: Instruction{
-			Text: "Lie on your back, the other leg flat. Pull one knee towards the chest until the other thigh begins to " +
+			Text: "Lie on your back, the other leg flat. Pull one knee towards the chest until the other thigh " +
+				"begins to " +
 				"lift. Lay a phone with a level along the front of the bent thigh: enter how far it has turned from " +
 				"flat, upright being 90. Take the stiffer hip.",
-			Slip: "You pull on after the other thigh has lifted: then the pelvis rolls, and the number comes out too " +
+			Slip: "You pull on after the other thigh has lifted: then the pelvis rolls, and the number comes out " +
+				"too " +
 				"large.",
 			Who: Eased, Take: "phone with a level, mat", Minutes: 4, Figure: "measure-hip-bend"}}
 	SitAndReach = &Quantity{Key: "sit-and-reach", Label: "Sit and reach", Unit: Mm, Low: -250, High: 300,
 		Least: -500, Most: 500, Repeat: 15,
 		How: Instruction{
-			Text: "Sit on the floor with straight knees and the soles against a box. Reach slowly forward with both hands " +
+			Text: "Sit on the floor with straight knees and the soles against a box. Reach slowly forward with " +
+				"both hands " +
 				"and hold. Enter how far the fingertips pass the soles; short of them is negative.",
 			Slip: "The knees bend or you bounce, and the number comes out too large. Read it while you hold still.",
 			Who:  Eased, Take: "box or step, tape measure", Minutes: 4, Figure: "measure-sit-and-reach"}}

@@ -10,7 +10,8 @@ var (
 	PostLength = &Quantity{Key: "post-length", Label: "Whole post", Unit: Mm, Low: 200, High: 650, Least: 100,
 		Most: 975, Repeat: 2,
 		How: Instruction{
-			Text: "Post fully up and out of the frame. Measure from the middle of the rail clamp to its lowest point, " +
+			Text: "Post fully up and out of the frame. Measure from the middle of the rail clamp to its lowest " +
+				"point, " +
 				"actuator and its fitting included.",
 			Slip: "The actuator is left out.",
 			Take: "tape measure", Minutes: 5, Figure: "measure-post-whole"}}
@@ -64,7 +65,8 @@ var (
 		Least: 40, Most: 600, Repeat: 5,
 		How: Instruction{
 			Text: "With the post out, slide a thin rod into the seat tube from the top until it touches the first " +
-				"obstacle, a bend, a pivot or a bottle bolt. Do it in front and behind and force nothing. Measure from " +
+				"obstacle, a bend, a pivot or a bottle bolt. Do it in front and behind and force nothing. Measure " +
+				"from " +
 				"the tube’s top edge to that point; the smaller one counts.",
 			Slip: "The rod slips past an obstacle on one side.",
 			Take: "thin rod, tape measure", Minutes: 6, Figure: "measure-free-depth"}}

@@ -6,7 +6,8 @@ package measure
 var (
 	First = &Quantity{Key: "first", Label: "First reading", Unit: Mm, Low: 1, High: 2300, Most: 3500,
 		How: Instruction{
-			Text: "Take the measurement as its own page says, and write the number down before you look at any other."}}
+			Text: "Take the measurement as its own page says, and write the number down before you look at any " +
+				"other."}}
 	Second = &Quantity{Key: "second", Label: "Second reading", Unit: Mm, Low: 1, High: 2300, Most: 3500,
 		How: Instruction{
 			Text: "Step away, let go of the tape, then take the whole measurement anew."}}
@@ -21,10 +22,12 @@ var (
 	OwnScatter = &Quantity{Key: "own-scatter", Label: "Your own scatter", Unit: Mm, Low: -100,
 		High: 100, Least: -1000, Most: 1000,
 		How: Instruction{
-			Text: "Leave it empty. It stands for what your readings differ by, as far as it is still in the middle one."}}
+			Text: "Leave it empty. It stands for what your readings differ by, as far as it is still in the middle " +
+				"one."}}
 	OwnDifference = &Quantity{Key: "own-difference", Label: "How far you are from the average", Unit: Mm,
 		Low: -100, High: 100, Least: -200, Most: 200,
 		How: Instruction{
-			Text: "Leave it empty. It stands for how far people of one height differ, which is the larger part of any " +
+			Text: "Leave it empty. It stands for how far people of one height differ, which is the larger part of " +
+				"any " +
 				"estimate’s error."}}
 )

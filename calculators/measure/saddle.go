@@ -20,8 +20,10 @@ var (
 		Most: 600, Repeat: 5,
 		How: Instruction{
 			Text: "Post fully up, bike upright on level ground. Hang a plumb line from the tip of the saddle’s nose " +
-				"and mark the floor; do the same at the centre of the crank axle and measure between the marks. Add the " +
-				"length from the nose to the middle of the rails’ marked zone. If the nose is ahead of the axle, subtract " +
+				"and mark the floor; do the same at the centre of the crank axle and measure between the marks. " +
+				"Add the " +
+				"length from the nose to the middle of the rails’ marked zone. If the nose is ahead of the axle, " +
+				"subtract " +
 				"the first length instead.",
 			Why: "A line from the nose hangs free. One from the middle of the rails has the saddle and the wheel in " +
 				"its way.",
@@ -31,14 +33,16 @@ var (
 		High: 200, Least: -400, Most: 450, Repeat: 5,
 		How: Instruction{
 			Text: "Post fully up, bike upright on level ground. Hang a plumb line from the tip of the saddle’s nose " +
-				"and mark the floor. Do the same at the centre of the crank axle and measure between the marks; a nose " +
+				"and mark the floor. Do the same at the centre of the crank axle and measure between the marks; a " +
+				"nose " +
 				"ahead of the axle counts as negative.",
 			Slip: "The thread touches the frame on its way down.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 5, Figure: "measure-nose-setback"}}
 	SaddleFloor = &Quantity{Key: "saddle-floor", Label: "Saddle above the floor", Unit: Mm, Low: 700, High: 1250,
 		Least: 350, Most: 1875, Repeat: 4,
 		How: Instruction{
-			Text: "Post fully up, bike upright on level ground. Measure from the floor to the top of the saddle above " +
+			Text: "Post fully up, bike upright on level ground. Measure from the floor to the top of the saddle " +
+				"above " +
 				"the middle of the rails’ marked zone.",
 			Slip: "The tape leans along the seat tube. It has to hang plumb.",
 			Who:  Eased, Take: "tape measure, ruler", Minutes: 3, Figure: "measure-saddle-floor"}}
@@ -51,8 +55,10 @@ var (
 	SaddleTilt = &Quantity{Key: "saddle-tilt", Label: "Saddle tilt", Unit: Deg, Low: -5, High: 15, Least: -30,
 		Most: 45, Repeat: 0.5,
 		How: Instruction{
-			Text: "Stand the bike upright on level ground, post fully up. Set the phone’s level to zero on the floor, " +
-				"lay a straight board along the saddle from rear to nose and put the phone on it. Turn the phone end for " +
+			Text: "Stand the bike upright on level ground, post fully up. Set the phone’s level to zero on the " +
+				"floor, " +
+				"lay a straight board along the saddle from rear to nose and put the phone on it. Turn the phone " +
+				"end for " +
 				"end and use the mean. Nose down counts as positive.",
 			Slip: "On a deep dip or a raised tail the board rocks. Lay it over the front two thirds, and say so in " +
 				"your notes.",
@@ -60,7 +66,8 @@ var (
 	RailShift = &Quantity{Key: "rail-shift", Label: "Saddle on its rails", Unit: Mm, Low: -25, High: 25,
 		Least: -70, Most: 70, Repeat: 1,
 		How: Instruction{
-			Text: "Measure from the middle of the rails’ marked zone to the middle of the clamp. A saddle pushed back " +
+			Text: "Measure from the middle of the rails’ marked zone to the middle of the clamp. A saddle pushed " +
+				"back " +
 				"counts as positive, one pushed forward as negative.",
 			Slip: "The whole rail is halved and not the marked zone.",
 			Take: "ruler", Minutes: 2, Figure: "measure-rail-shift"}}
@@ -74,7 +81,8 @@ var (
 	SitBoneEdges = &Quantity{Key: "sit-bone-edges", Label: "Edges beyond the centres", Unit: Mm, Low: 20,
 		High: 50, Most: 80, Repeat: 5,
 		How: Instruction{
-			Text: "On the card, measure both ways: between the outer edges of the two dents and between their deepest " +
+			Text: "On the card, measure both ways: between the outer edges of the two dents and between their " +
+				"deepest " +
 				"points. Enter the difference.",
 			Slip: "The rim of the dent is read in a poor light.",
 			Take: "card with your dents, ruler", Minutes: 3, Figure: "measure-sit-bones"}}
@@ -88,12 +96,17 @@ var (
 		Most: 120, Repeat: 3, Photo: KneeRead,
 		How: Instruction{
 			Text: "While you sit on the bike, mark the knob of the hip, the bump at the outer side of the knee and " +
-				"the outer ankle knob. Warm up for ten minutes in riding shoes. Turn the crank in line with the seat: " +
-				"hold a straightedge from the saddle through the crank axle. Either stop there softly and have a helper " +
-				"lay a goniometer on the three marks, middle of three stops; or film from the side, 5 m away at knee " +
-				"height, and read the frame with the crank there, middle of five strokes. A straight leg is zero, so take " +
+				"the outer ankle knob. Warm up for ten minutes in riding shoes. Turn the crank in line with the " +
+				"seat: " +
+				"hold a straightedge from the saddle through the crank axle. Either stop there softly and have a " +
+				"helper " +
+				"lay a goniometer on the three marks, middle of three stops; or film from the side, 5 m away at " +
+				"knee " +
+				"height, and read the frame with the crank there, middle of five strokes. A straight leg is zero, " +
+				"so take " +
 				"an inner angle from 180.",
-			Slip: "The points are marked while standing and slide over the bone when you sit; or the crank points at " +
+			Slip: "The points are marked while standing and slide over the bone when you sit; or the crank points " +
+				"at " +
 				"the floor and not along the seat.",
 			Who: Helper, Take: "goniometer or camera, marker, straightedge", Minutes: 20, Figure: "measure-seated-angles"}}
 )

@@ -69,7 +69,8 @@ const Divider = "\x00"
 func Answer(list []*calculators.Calculator, a Ask) Reply {
 	c := named(list, a.Name)
 	if c == nil {
-		return Reply{Problems: []calculators.Problem{{Text: words.Of("There is no calculator “{0}”.", measure.Quoted(a.Name))}}}
+		return Reply{Problems: []calculators.Problem{{Text: words.Of("There is no calculator “{0}”.",
+			measure.Quoted(a.Name))}}}
 	}
 	bare, units := Reader(a.Bare), Reader(a.Units)
 	entries, whole := entriesOf(c, a)
@@ -99,7 +100,8 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 		}
 	}
 	if !whole {
-		problems = append(problems, calculators.Problem{Text: words.Of("What was typed is too long: more than {0} characters. Shorten the longest field.", words.Name(strconv.Itoa(record.LongestFragment)))})
+		problems = append(problems, calculators.Problem{Text: words.Of("What was typed is too long: more than {0} "+
+			"characters. Shorten the longest field.", words.Name(strconv.Itoa(record.LongestFragment)))})
 	}
 	reply.Waiting = waiting(c, problems, units)
 	reply.Problems = problems

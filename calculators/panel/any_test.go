@@ -46,7 +46,8 @@ func TestAnswerTakesAnything(t *testing.T) {
 			name = rapid.String().Draw(t, "name")
 		}
 		units := rapid.SampledFrom([]string{"", "mm", "cm", "in", "parsec"})
-		r := panel.Answer(all, panel.Ask{Name: name, Place: rapid.StringN(0, 5, 20).Draw(t, "place"), Record: anyQuery(t, c, "record"), Query: anyQuery(t, c, "query"),
+		r := panel.Answer(all, panel.Ask{Name: name, Place: rapid.StringN(0, 5, 20).Draw(t, "place"),
+			Record: anyQuery(t, c, "record"), Query: anyQuery(t, c, "query"),
 			Bare: units.Draw(t, "bare"), Units: units.Draw(t, "units"), Whole: rapid.Bool().Draw(t, "whole")})
 		out := r.HTML() + r.Form + r.Spoken + r.Waiting
 		for _, p := range r.Problems {

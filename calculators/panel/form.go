@@ -64,7 +64,8 @@ func (w *writer) form(entries []entry, list []*calculators.Calculator, example b
 }
 
 // field writes one input.
-func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumption, list []*calculators.Calculator, example bool) {
+func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumption,
+	list []*calculators.Calculator, example bool) {
 	switch in.Is() {
 	case measure.Pick:
 		if len(in.Choices) <= mostRadios {
@@ -121,7 +122,8 @@ func (w *writer) hints(in *calculators.Input, offer calculators.Assumption) {
 	case in.Is() == measure.Pick && int(offer.Value) >= 0 && int(offer.Value) < len(in.Choices):
 		w.Say("If left empty: {0}, {1}.", words.Of(in.Choices[int(offer.Value)].Label), words.Of(offer.From))
 	case offer.SD > 0:
-		w.Say("If left empty: {0} ± {1}, {2}.", in.Amount(offer.Value), words.Name(measure.WithUnit(in.Amount(2*offer.SD).Margin(w.R), in.Unit.ReadIn(w.R))), words.Of(offer.From))
+		w.Say("If left empty: {0} ± {1}, {2}.", in.Amount(offer.Value),
+			words.Name(measure.WithUnit(in.Amount(2*offer.SD).Margin(w.R), in.Unit.ReadIn(w.R))), words.Of(offer.From))
 	default:
 		w.Say("If left empty: {0}, {1}.", in.Amount(offer.Value), words.Of(offer.From))
 	}

@@ -37,7 +37,8 @@ func TestEveryBenchIsSoundHTML(t *testing.T) {
 			ids := map[string]bool{}
 			for _, e := range doc.all(func(e element) bool { return e.has("id") }) {
 				assert.False(t, ids[e.attr("id")], "the id %s stands twice", e.attr("id"))
-				assert.True(t, strings.HasPrefix(e.attr("id"), c.Name+"-"), "the id %s does not begin with the calculator", e.attr("id"))
+				assert.True(t, strings.HasPrefix(e.attr("id"), c.Name+"-"), "the id %s does not begin with the "+
+					"calculator", e.attr("id"))
 				ids[e.attr("id")] = true
 			}
 			for _, e := range doc.all(func(e element) bool { return true }) {
@@ -66,9 +67,11 @@ func TestTheExampleIsNeverADefault(t *testing.T) {
 		assert.Empty(t, r.Spoken, c.Name)
 		for _, field := range parse(t, "<form>"+r.Form).all(tag("input")) {
 			if field.attr("type") == "text" {
-				assert.Empty(t, field.attr("value"), "%s: the field %s has a value that nobody typed", c.Name, field.attr("name"))
+				assert.Empty(t, field.attr("value"), "%s: the field %s has a value that nobody typed", c.Name,
+					field.attr("name"))
 			} else if field.has("checked") {
-				assert.Empty(t, field.attr("value"), "%s: the choice %s is made before anybody made it", c.Name, field.attr("name"))
+				assert.Empty(t, field.attr("value"), "%s: the choice %s is made before anybody made it", c.Name,
+					field.attr("name"))
 			}
 		}
 		assert.NotContains(t, r.HTML(), "data-use", "%s: the example's numbers must not get into the record", c.Name)
@@ -86,7 +89,9 @@ func TestAnAnswerHoldsTheReadersNumbers(t *testing.T) {
 	require.Empty(t, r.Problems)
 	doc := parse(t, r.HTML())
 	readings := doc.all(class("reading"))
-	assert.Equal(t, "Twice that 1660 ± 20 mm from your measurements one end to the other Twice as long as 830 mm. Range 1650 to 1670 mm Use this as Height “Height” is now 1660 mm in your numbers, on every page of this guide.", readings[0].text())
+	assert.Equal(t, "Twice that 1660 ± 20 mm from your measurements one end to the other Twice as long as 830 mm. "+
+		"Range 1650 to 1670 mm Use this as Height “Height” is now 1660 mm in your numbers, on every page of this "+
+		"guide.", readings[0].text())
 	assert.Equal(t, "Slope 3.0 ± 2.0° from your measurements from level", readings[1].text())
 	assert.Equal(t, "Nothing – There is none.", readings[2].text())
 	use := readings[0].one(t, func(e element) bool { return e.has("data-use") })
@@ -113,14 +118,16 @@ func TestWhatIsMissingIsAskedForQuietly(t *testing.T) {
 }
 
 func TestWhatCannotBeReadStaysAsTyped(t *testing.T) {
-	r := ask(t, panel.Ask{Record: "length=830&mass=70", Query: "length=a%3Cb%3E&tilt=4", Bare: "mm", Units: "in", Whole: true})
+	r := ask(t, panel.Ask{Record: "length=830&mass=70", Query: "length=a%3Cb%3E&tilt=4", Bare: "mm", Units: "in",
+		Whole: true})
 	require.Len(t, r.Problems, 2)
 	assert.Equal(t, "length", r.Problems[0].Input)
 	form := parse(t, "<form>"+r.Form)
 	field := form.one(t, named("length"))
 	assert.Equal(t, "a<b>", field.attr("value"))
 	assert.True(t, field.has("data-unread"))
-	assert.Equal(t, "154.32", form.one(t, named("mass")).attr("value"), "kilograms are read in pounds by whoever reads inches")
+	assert.Equal(t, "154.32", form.one(t, named("mass")).attr("value"), "kilograms are read in pounds by whoever "+
+		"reads inches")
 	assert.Equal(t, []calculators.Pair{{Key: "tilt", Typed: "4"}, {Key: "mass", Typed: "70"}}, r.Record)
 }
 
@@ -133,16 +140,19 @@ func TestAChangeOfUnitsChangesNoValue(t *testing.T) {
 		for _, p := range r.Record {
 			got[p.Key] = p.Typed
 		}
-		assert.Equal(t, map[string]string{"length": "830.5±3", "kind": "a", "tilt": "2.5", "mass": "71.3", "rows": "name;length;tilt\nM;440.5;2\nL;460;"}, got, units)
+		assert.Equal(t, map[string]string{"length": "830.5±3", "kind": "a", "tilt": "2.5", "mass": "71.3",
+			"rows": "name;length;tilt\nM;440.5;2\nL;460;"}, got, units)
 	}
 	in := parse(t, "<form>"+ask(t, panel.Ask{Record: record, Units: "in", Whole: true}).Form)
 	assert.Equal(t, "32.7 ± 0.12", in.one(t, named("length")).attr("value"))
-	assert.Equal(t, "name;length;tilt\nM;17.34;2\nL;18.11;", strings.TrimSpace(in.one(t, tag("textarea")).FirstChild.Data))
+	assert.Equal(t, "name;length;tilt\nM;17.34;2\nL;18.11;", strings.TrimSpace(in.one(t,
+		tag("textarea")).FirstChild.Data))
 	assert.Equal(t, "2.5", in.one(t, named("tilt")).attr("value"), "an angle has no inches")
 }
 
 func TestWhatIsTypedGoesBeforeTheRecord(t *testing.T) {
-	r := ask(t, panel.Ask{Record: "length=830&kind=a&estimated=length", Query: "length=32+3/4", Bare: "in", Units: "in"})
+	r := ask(t, panel.Ask{Record: "length=830&kind=a&estimated=length", Query: "length=32+3/4", Bare: "in",
+		Units: "in"})
 	assert.Equal(t, "831.85", r.Record[0].Typed)
 	assert.False(t, r.Record[0].Estimated, "what was typed over an estimate is none")
 	r = ask(t, panel.Ask{Record: "length=830&kind=a", Query: "length="})
@@ -150,7 +160,8 @@ func TestWhatIsTypedGoesBeforeTheRecord(t *testing.T) {
 }
 
 func TestAFieldSaysWhereItsValueCameFrom(t *testing.T) {
-	form := parse(t, "<form>"+ask(t, panel.Ask{Record: "length=830&from=length.sample&mass=70&estimated=mass", Whole: true}).Form)
+	form := parse(t, "<form>"+ask(t, panel.Ask{Record: "length=830&from=length.sample&mass=70&estimated=mass",
+		Whole: true}).Form)
 	from := form.all(class("from"))
 	require.Len(t, from, 2)
 	assert.Equal(t, "Taken from “Sample”.", from[0].text())

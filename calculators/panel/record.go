@@ -54,7 +54,10 @@ func inUnits(q *measure.Quantity, typed string, bare *words.Reader) string {
 	if !ok {
 		return typed
 	}
-	return record.Repeated(g, q.Unit, "; ", " ± ", func(x float64, u *measure.Unit) string { return exactly(x, u) + " " + u.Symbol })
+	return record.Repeated(g, q.Unit, "; ", " ± ", func(x float64, u *measure.Unit) string {
+		return exactly(x,
+			u) + " " + u.Symbol
+	})
 }
 
 // Numbers in base units as fields show them, and as the record has them. As long

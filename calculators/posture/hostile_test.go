@@ -101,7 +101,8 @@ func TestAnyTrunkOrArmIsAnAnswerOrARefusal(t *testing.T) {
 		}
 		c := posture.Chain{
 			Hip: place(), Thigh: next(), Shank: next(), Crank: next(),
-			Foot:    posture.Foot{Behind: next(), Above: next(), Heel: next(), Ball: next(), Toe: next(), Sole: next()},
+			Foot: posture.Foot{Behind: next(), Above: next(), Heel: next(), Ball: next(), Toe: next(),
+				Sole: next()},
 			Ankling: posture.Ankling{Mean: next(), Swing: next(), Phase: next()},
 		}
 		if p, ok := c.At(next()); ok {

@@ -39,7 +39,8 @@ func written(q *measure.Quantity, g measure.Repeated) string {
 
 // Repeated writes a number, or its readings, and its ± in a unit. Number writes
 // one number of base units.
-func Repeated(g measure.Repeated, u *measure.Unit, between, margin string, number func(float64, *measure.Unit) string) string {
+func Repeated(g measure.Repeated, u *measure.Unit, between, margin string, number func(float64,
+	*measure.Unit) string) string {
 	s := ""
 	for i, x := range g.Readings {
 		if i > 0 {

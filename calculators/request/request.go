@@ -141,7 +141,8 @@ func ReadReply(s string) (Reply, words.Text, bool) {
 		if isAddress(to) {
 			return Reply{Mail, to}, words.Text{}, true
 		}
-		return Reply{}, words.Of("“{0}” is no mail address. Write one such as you@example.org.", measure.Quoted(to)), false
+		return Reply{}, words.Of("“{0}” is no mail address. Write one such as you@example.org.",
+			measure.Quoted(to)), false
 	case Phone:
 		if number, ok := phone(to); ok {
 			return Reply{Phone, number}, words.Text{}, true

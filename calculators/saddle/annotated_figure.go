@@ -29,7 +29,10 @@ func annotated(c *calculators.Calculator) *drawing.Figure {
 	}
 	x := &r.Answers[0]
 	f := &drawing.Figure{TextSize: letter, Title: words.Of("How to read a result"),
-		Description: words.Of("A result with a word beside each part. {0}: {1}. The ± is how far your tape may have missed, nineteen times out of twenty. It is measured between two named points: {2}. What moves it most is named, {3}, so measure that again first. A caution belongs to it, and is to be read before you ride.",
+		Description: words.Of("A result with a word beside each part. {0}: {1}. The ± is how far your tape may "+
+			"have missed, nineteen times out of twenty. It is measured between two named points: {2}. What moves "+
+			"it most is named, {3}, so measure that again first. A caution belongs to it, and is to be read "+
+			"before you ride.",
 			x.Label, x.Uncertain(), x.Between, words.Of(most.Quantity.Label))}
 	p := &card{f: f}
 	p.line(drawing.Soft, x.Label, "what you set")

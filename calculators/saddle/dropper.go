@@ -48,9 +48,11 @@ var (
 
 // What each limit leaves of the reader's post, and which travel it would allow.
 var (
-	roomLeft      = &calculators.Output{Name: "room", Label: "Room above the collar", Unit: measure.Mm}
-	overPost      = &calculators.Output{Name: "over-post", Label: "Over the post’s minimum insertion", Unit: measure.Mm}
-	overFrame     = &calculators.Output{Name: "over-frame", Label: "Over the frame’s minimum insertion", Unit: measure.Mm}
+	roomLeft = &calculators.Output{Name: "room", Label: "Room above the collar", Unit: measure.Mm}
+	overPost = &calculators.Output{Name: "over-post", Label: "Over the post’s minimum insertion",
+		Unit: measure.Mm}
+	overFrame = &calculators.Output{Name: "over-frame", Label: "Over the frame’s minimum insertion",
+		Unit: measure.Mm}
 	travelByRoom  = &calculators.Output{Name: "by-room", Label: "Travel that the room allows", Unit: measure.Mm}
 	travelByDepth = &calculators.Output{Name: "by-depth", Label: "Travel that the depth allows", Unit: measure.Mm}
 )

@@ -180,7 +180,8 @@ func TestWhatIsSaidOfThePost(t *testing.T) {
 	r = calctest.Answer(t, Dropper(), "saddle-height=502.5 seat-tube-length=400 saddle-stack=48 post-collar=28"+
 		" post-head=26")
 	require.NotContains(t, meaning(r, longestTravel), "Nothing is left")
-	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" travel-post=221.5"), "above your height"))
+	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" travel-post=221.5"),
+		"above your height"))
 }
 
 // A limit is met by less than the measuring errors up to its ±, and not met below zero.
@@ -224,7 +225,8 @@ func TestExactlyEnough(t *testing.T) {
 	require.Equal(t, "met, but by less than the measuring errors", calctest.Column(t, r, "limits", "verdict")[1])
 	require.False(t, calctest.Says(r, "The post meets the obstacle"))
 	for _, typed := range []string{" insertion-post=188", " insertion-frame=188"} {
-		require.Contains(t, meaning(calctest.Answer(t, Dropper(), roomyFrame+typed), postInsertion), "Too close to say", typed)
+		require.Contains(t, meaning(calctest.Answer(t, Dropper(), roomyFrame+typed), postInsertion),
+			"Too close to say", typed)
 	}
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" travel-post=222"), "above your height"))
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.2"), "two diameters"))

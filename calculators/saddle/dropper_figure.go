@@ -71,11 +71,13 @@ func describeDropper(v calculators.Values, r *calculators.Result) words.Text {
 	edge, top := measure.Millimetres(v.Of(measure.SeatTubeLength)), measure.Millimetres(v.Of(measure.SaddleHeight))
 	longest, inside, left := r.At(longestTravel), r.At(postInsertion), r.At(depthLeft)
 	if !inside.Exists() || !left.Exists() {
-		return words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s top {1}. "+
+		return words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the "+
+			"saddle’s top {1}. "+
 			"The room above the frame allows a travel of {2}; how deep the post sits is not known yet.",
 			edge, top, longest.Uncertain())
 	}
-	return words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s top {1}. "+
+	return words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s "+
+		"top {1}. "+
 		"The longest travel that fits is {2}. "+
 		"The post’s outer tube reaches {3} into the frame and {4} of depth are left below it.",
 		edge, top, longest.Uncertain(), inside.Amount(), left.Amount())
@@ -101,7 +103,8 @@ func (d drawnDropper) frame(v calculators.Values) []drawing.Mark {
 // parts are the post from its lower end to the saddle.
 func (d drawnDropper) parts() (marks []drawing.Mark) {
 	part := func(fill drawing.Fill, from, to, half, halfTo float64) {
-		marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: fill, A: on(from, 0), B: on(to, 0), Ra: half, Rb: halfTo})
+		marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: fill, A: on(from, 0), B: on(to, 0), Ra: half,
+			Rb: halfTo})
 	}
 	if !math.IsNaN(d.Insertion) {
 		part(drawing.Sheet, math.Min(-d.Inside, d.end), d.end, drawnRod, drawnRod)
@@ -126,7 +129,8 @@ func insertionMarks(v calculators.Values, d drawnDropper) (marks []drawing.Mark)
 	across := func(role drawing.Role, along float64, text words.Text, side float64) {
 		marks = append(marks,
 			drawing.Line{Role: role, Points: []figure.Point{on(along, -drawnPost), on(along, drawnPost)}},
-			drawing.Label{Role: role, At: on(along, drawnPost), Side: figure.Point{X: side, Y: 1}, Text: text, Leader: true})
+			drawing.Label{Role: role, At: on(along, drawnPost), Side: figure.Point{X: side, Y: 1}, Text: text,
+				Leader: true})
 	}
 	if v.Has(measure.InsertionPost) && !math.IsNaN(d.Insertion) {
 		across(d.role(2), v.Of(measure.InsertionPost)-d.Insertion, words.Of("post’s mark"), -0.4)

@@ -61,7 +61,8 @@ func TestBothInsertionsCount(t *testing.T) {
 		r := calctest.Answer(t, Dropper(), dropperExample+" "+missed)
 		require.Contains(t, meaning(r, postInsertion), "Do not ride it", missed)
 	}
-	r := calctest.Answer(t, Dropper(), dropperBase+" travel-post=180 post-length=490 free-depth=255 insertion-post=110")
+	r := calctest.Answer(t, Dropper(), dropperBase+" travel-post=180 post-length=490 free-depth=255 "+
+		"insertion-post=110")
 	require.True(t, calctest.Says(r, "nothing here says that the post is deep enough"))
 	require.NotContains(t, meaning(r, postInsertion), "Deep enough")
 }

@@ -174,7 +174,8 @@ func TestBothLegsAreDrawn(t *testing.T) {
 	for _, crank := range []float64{90 + 74.3, 270 + 74.3} {
 		j, ok := fiveLeg.At(723.080, crank)
 		require.True(t, ok)
-		knee, ankle := drawing.Point{X: real(j.Knee), Y: imag(j.Knee)}, drawing.Point{X: real(j.Ankle), Y: imag(j.Ankle)}
+		knee, ankle := drawing.Point{X: real(j.Knee), Y: imag(j.Knee)}, drawing.Point{X: real(j.Ankle),
+			Y: imag(j.Ankle)}
 		drawn := false
 		for _, o := range outlines {
 			off := o[0].Plus(o[len(o)-1]).Times(0.5).Minus(knee)

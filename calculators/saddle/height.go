@@ -32,9 +32,10 @@ func Height() *calculators.Calculator {
 		Sources: []*literature.Source{literature.Peveler2005, literature.HamleyThomas1967, literature.FerrerRoca2012,
 			literature.NordeenSnyder1977, literature.FerrerRoca2014, literature.HullJorge1985, literature.Gordon2014,
 			literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.FirstRide, caution.Pain, caution.Growing},
-		Solve:    solveHeight,
-		Explain:  explainHeight,
+		Cautions: []*caution.Caution{caution.PostInsertion, caution.Torque, caution.FirstRide, caution.Pain,
+			caution.Growing},
+		Solve:   solveHeight,
+		Explain: explainHeight,
 	}
 }
 

@@ -54,30 +54,32 @@ func TestHeightCases(t *testing.T) {
 	ofThree := middleOfThree(647.228, 622.940, modelOfShort)
 	shortBottom, _ := short.At(ofThree, 90+76)
 	calctest.Cases(t, Height(),
-		calctest.Case{Typed: fiveMethods, Source: "published factors by hand; the leg solved in calctest/leg", Want: []calctest.Want{
-			calctest.Is(byFactor, 727.496, 1e-9),
-			calctest.Is(byHundredNine, 723.080, 1e-9),
-			calctest.Is(byRegression, 737.052, 1e-9),
-			calctest.Is(byTrochanteric, 686, 1e-9),
-			calctest.Is(byModel, model, 1e-6),
-			calctest.Is(saddleHeight, 723.080, 1e-9),
-			calctest.Is(pedalToSaddle, 885.080, 1e-9),
-			calctest.Is(methodSpread, 51.052, 1e-9),
-			calctest.Is(kneeBend, bottom.Bend(), 1e-6),
-			calctest.Cell("methods", 0, "saddle-height", 727.496, 0.51),
-			calctest.Cell("methods", 0, "uncertainty", 7.342, 1), // rounded up for people
-		}},
-		calctest.Case{Typed: shortLeg, Source: "published factors by hand; the leg solved in calctest/leg", Want: []calctest.Want{
-			calctest.Is(byFactor, 647.228, 1e-9),
-			calctest.Is(byHundredNine, 622.940, 1e-9),
-			calctest.Is(byRegression, 652.536, 1e-9),
-			calctest.None(byTrochanteric),
-			calctest.Is(byModel, modelOfShort, 1e-6),
-			calctest.Is(saddleHeight, ofThree, 1e-6),
-			calctest.Is(pedalToSaddle, ofThree+157.5, 1e-6),
-			calctest.Is(methodSpread, max(647.228, modelOfShort)-min(622.940, modelOfShort), 1e-6),
-			calctest.Is(kneeBend, shortBottom.Bend(), 1e-6),
-		}},
+		calctest.Case{Typed: fiveMethods, Source: "published factors by hand; the leg solved in calctest/leg",
+			Want: []calctest.Want{
+				calctest.Is(byFactor, 727.496, 1e-9),
+				calctest.Is(byHundredNine, 723.080, 1e-9),
+				calctest.Is(byRegression, 737.052, 1e-9),
+				calctest.Is(byTrochanteric, 686, 1e-9),
+				calctest.Is(byModel, model, 1e-6),
+				calctest.Is(saddleHeight, 723.080, 1e-9),
+				calctest.Is(pedalToSaddle, 885.080, 1e-9),
+				calctest.Is(methodSpread, 51.052, 1e-9),
+				calctest.Is(kneeBend, bottom.Bend(), 1e-6),
+				calctest.Cell("methods", 0, "saddle-height", 727.496, 0.51),
+				calctest.Cell("methods", 0, "uncertainty", 7.342, 1), // rounded up for people
+			}},
+		calctest.Case{Typed: shortLeg, Source: "published factors by hand; the leg solved in calctest/leg",
+			Want: []calctest.Want{
+				calctest.Is(byFactor, 647.228, 1e-9),
+				calctest.Is(byHundredNine, 622.940, 1e-9),
+				calctest.Is(byRegression, 652.536, 1e-9),
+				calctest.None(byTrochanteric),
+				calctest.Is(byModel, modelOfShort, 1e-6),
+				calctest.Is(saddleHeight, ofThree, 1e-6),
+				calctest.Is(pedalToSaddle, ofThree+157.5, 1e-6),
+				calctest.Is(methodSpread, max(647.228, modelOfShort)-min(622.940, modelOfShort), 1e-6),
+				calctest.Is(kneeBend, shortBottom.Bend(), 1e-6),
+			}},
 	)
 	cells(t, Height(), fiveMethods, "methods", "saddle-height", 1e-6, 727.496, 723.080, 737.052, 686, model)
 }

@@ -15,7 +15,8 @@ func explainHeight(v calculators.Values, r *calculators.Result) {
 	h := r.At(saddleHeight)
 	h.Low, h.High = calculators.Number(low), calculators.Number(high)
 	h.Meaning = startMeaning(v, low, high)
-	r.At(pedalToSaddle).Meaning = words.Of("Books that measure from the pedal print this number: one crank more. Never compare it with one taken from the bottom bracket.")
+	r.At(pedalToSaddle).Meaning = words.Of("Books that measure from the pedal print this number: one crank more. " +
+		"Never compare it with one taken from the bottom bracket.")
 	explainKnee(r.At(kneeBend))
 	explainSpread(r.At(methodSpread), counting(methods))
 	r.Tables = append(r.Tables, methodTable(r, methods, v))
@@ -27,25 +28,32 @@ func explainHeight(v calculators.Values, r *calculators.Result) {
 func startMeaning(v calculators.Values, low, high float64) words.Text {
 	lo, hi := measure.Millimetres(low), measure.Millimetres(high)
 	if v.Is(measure.Pedals, "flat") {
-		return words.Of("The middle of the methods that fit you, which lie from {0} to {1}. On flat pedals start at the low end: the shoe is thinner, the foot sits further forward, and a low saddle keeps the feet on the pedals.", lo, hi)
+		return words.Of("The middle of the methods that fit you, which lie from {0} to {1}. On flat pedals start "+
+			"at the low end: the shoe is thinner, the foot sits further forward, and a low saddle keeps the feet "+
+			"on the pedals.", lo, hi)
 	}
-	return words.Of("The middle of the methods that fit you, which lie from {0} to {1}. Start here; go to the low end for long descents or if your hips rock.", lo, hi)
+	return words.Of("The middle of the methods that fit you, which lie from {0} to {1}. Start here; go to the low "+
+		"end for long descents or if your hips rock.", lo, hi)
 }
 
 func explainKnee(x *calculators.Answer) {
 	if !x.Exists() {
-		x.Meaning = words.Of("The leg model finds no pose at this height: check the inside leg, the hip height and the crank.")
+		x.Meaning = words.Of("The leg model finds no pose at this height: check the inside leg, the hip height and " +
+			"the crank.")
 		return
 	}
 	bend := float64(x.Value)
 	still := measure.Degrees(posture.StaticKnee(bend))
 	switch {
 	case bend < 30:
-		x.Meaning = words.Of("Less than the 30 to 40 degrees that are advised: go lower if the hips rock. Sitting still it reads about {0}.", still)
+		x.Meaning = words.Of("Less than the 30 to 40 degrees that are advised: go lower if the hips rock. Sitting "+
+			"still it reads about {0}.", still)
 	case bend > 40:
-		x.Meaning = words.Of("More than the 30 to 40 degrees that are advised: the knee works deeply bent. Sitting still it reads about {0}.", still)
+		x.Meaning = words.Of("More than the 30 to 40 degrees that are advised: the knee works deeply bent. Sitting "+
+			"still it reads about {0}.", still)
 	default:
-		x.Meaning = words.Of("Inside the 30 to 40 degrees that are advised while pedalling. Sitting still it reads about {0}.", still)
+		x.Meaning = words.Of("Inside the 30 to 40 degrees that are advised while pedalling. Sitting still it reads "+
+			"about {0}.", still)
 	}
 }
 
@@ -63,7 +71,8 @@ func counting(methods []methodHeight) (n int) {
 func explainSpread(x *calculators.Answer, count int) {
 	n := words.Name(measure.Exact(float64(count)))
 	if x.Value > 25 {
-		x.Meaning = words.Of("{0} methods disagree by more than usual, because your legs or cranks lie outside what some were made with. "+
+		x.Meaning = words.Of("{0} methods disagree by more than usual, because your legs or cranks lie outside "+
+			"what some were made with. "+
 			"Trust how your hips and knees feel above any of them.", n)
 		return
 	}
@@ -104,9 +113,11 @@ func inMiddle(m methodHeight, v calculators.Values) words.Text {
 	shift := factorCrank - v.Of(measure.CrankLength)
 	switch {
 	case m.by == byRegression && m.weight > 0 && m.weight < 1:
-		return words.Of("in part: towards {0} and {1} it fades out, because it was made for inside legs between them", measure.Millimetres(regressionFrom), measure.Millimetres(regressionTo))
+		return words.Of("in part: towards {0} and {1} it fades out, because it was made for inside legs between "+
+			"them", measure.Millimetres(regressionFrom), measure.Millimetres(regressionTo))
 	case m.by == byRegression && m.weight == 0:
-		return words.Of("no: made for inside legs of {0} to {1}", measure.Millimetres(regressionFrom), measure.Millimetres(regressionTo))
+		return words.Of("no: made for inside legs of {0} to {1}", measure.Millimetres(regressionFrom),
+			measure.Millimetres(regressionTo))
 	case m.by == byFactor && math.Abs(shift) >= 5:
 		return words.Of("yes, moved by {0}: it was made with cranks of 170 to 175 mm", measure.Millimetres(shift))
 	case m.by == byModel && !v.Given(measure.TrochanterHeight):
@@ -120,12 +131,16 @@ func noteRange(v calculators.Values, r *calculators.Result) {
 	leg := v.Of(measure.Inseam)
 	switch {
 	case leg < regressionFrom:
-		r.Note(calculators.CheckNote, "An inside leg under {0} is shorter than the riders the regression was made from. There it puts the saddle too high, so it is shown and not counted.", measure.Millimetres(regressionFrom))
+		r.Note(calculators.CheckNote, "An inside leg under {0} is shorter than the riders the regression was made "+
+			"from. There it puts the saddle too high, so it is shown and not counted.", measure.Millimetres(regressionFrom))
 	case leg > regressionTo:
-		r.Note(calculators.CheckNote, "An inside leg over {0} is longer than the riders the regression was made from, so it is shown and not counted.", measure.Millimetres(regressionTo))
+		r.Note(calculators.CheckNote, "An inside leg over {0} is longer than the riders the regression was made "+
+			"from, so it is shown and not counted.", measure.Millimetres(regressionTo))
 	}
 	if v.Given(measure.TargetKnee) && v.Of(measure.TargetKnee) != 35 {
-		r.Note(calculators.PlainNote, "The knee bend that you aim for moves two methods only: the regression by 1.5 mm a degree and the leg model by about 5 mm a degree. The others know nothing of it.")
+		r.Note(calculators.PlainNote, "The knee bend that you aim for moves two methods only: the regression by "+
+			"1.5 mm a degree and the leg model by about 5 mm a degree. The others know nothing of it.")
 	}
-	r.Note(calculators.PlainNote, "Move in steps of 5 mm and ride in between. A change under about 4 % of the hip’s height is not known to alter power or injury; comfort and control decide.")
+	r.Note(calculators.PlainNote, "Move in steps of 5 mm and ride in between. A change under about 4 % of the "+
+		"hip’s height is not known to alter power or injury; comfort and control decide.")
 }

@@ -123,7 +123,8 @@ func TestWhatIsSaidOfTheMethods(t *testing.T) {
 	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "lie from 686\u00a0mm to 737\u00a0mm")
 	require.Contains(t, r.At(saddleHeight).Meaning.Say(nil), "On flat pedals start at the low end")
 	require.Contains(t, r.At(methodSpread).Meaning.Say(nil), "5 methods disagree by more than usual")
-	require.Equal(t, []string{"yes, moved by 10\u00a0mm: it was made with cranks of 170 to 175 mm", "yes", "yes", "yes", "yes"},
+	require.Equal(t, []string{"yes, moved by 10\u00a0mm: it was made with cranks of 170 to 175 mm", "yes", "yes",
+		"yes", "yes"},
 		calctest.Column(t, r, "methods", "counts"))
 	require.True(t, calctest.Says(r, "the regression by 1.5 mm a degree and the leg model by about 5 mm a degree"))
 
@@ -147,7 +148,8 @@ func TestWhereTheMethodsWereMade(t *testing.T) {
 		r := calctest.Answer(t, Height(), "inseam="+leg)
 		counts := calctest.Column(t, r, "methods", "counts")[2]
 		if says == "" || says == "in part" {
-			require.Equal(t, "yes", strings.Replace(counts, says+": towards 780\u00a0mm and 920\u00a0mm it fades out, because it was made for inside legs between them", "yes", 1), leg)
+			require.Equal(t, "yes", strings.Replace(counts, says+": towards 780\u00a0mm and 920\u00a0mm it fades "+
+				"out, because it was made for inside legs between them", "yes", 1), leg)
 			require.Equal(t, says == "", counts == "yes", leg)
 			require.False(t, calctest.Says(r, "the riders the regression was made from"), leg)
 			continue
@@ -203,7 +205,8 @@ func TestTheRegressionFades(t *testing.T) {
 	require.InDelta(t, ((four[1]+four[2])/2+five[2])/2, calctest.Value(r, saddleHeight), 1e-6)
 	require.InDelta(t, ((four[3]+five[4])/2)-(four[0]+five[0])/2, calctest.Value(r, methodSpread), 1e-6)
 	require.Contains(t, calctest.Column(t, r, "methods", "counts")[2], "in part")
-	for leg, weight := range map[float64]float64{780: 0, 785: 0.25, 800: 1, 850: 1, 900: 1, 915: 0.25, 920: 0, 700: 0, 1000: 0} {
+	for leg, weight := range map[float64]float64{780: 0, 785: 0.25, 800: 1, 850: 1, 900: 1, 915: 0.25, 920: 0,
+		700: 0, 1000: 0} {
 		require.InDelta(t, weight, regressionWeight(leg), 1e-12, leg)
 	}
 }
@@ -217,5 +220,6 @@ func TestHeightWithoutAPose(t *testing.T) {
 	require.Contains(t, r.Figure.Description.Say(nil), "The rider is left out")
 	require.True(t, r.At(saddleHeight).Exists())
 	require.Contains(t, calctest.Answer(t, Height(), fiveMethods).Figure.Description.Say(nil),
-		"The saddle’s top stands 723\u00a0±\u00a09\u00a0mm from the bottom bracket along the seat line, and 885\u00a0mm from the pedal")
+		"The saddle’s top stands 723\u00a0±\u00a09\u00a0mm from the bottom bracket along the seat line, and "+
+			"885\u00a0mm from the pedal")
 }

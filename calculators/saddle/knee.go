@@ -49,7 +49,8 @@ func Knee() *calculators.Calculator {
 var (
 	kneeAtBottom = &calculators.Output{Name: "knee-bottom", Label: "Knee at the bottom, moving", Unit: measure.Deg,
 		Between: "thigh’s line and shank, crank in line with the seat, while pedalling; a straight leg is 0"}
-	kneeHeldStill = &calculators.Output{Name: "knee-bottom-static", Label: "The same, sitting still", Unit: measure.Deg,
+	kneeHeldStill = &calculators.Output{Name: "knee-bottom-static", Label: "The same, sitting still",
+		Unit:    measure.Deg,
 		Between: "thigh’s line and shank, crank in line with the seat, held still"}
 	kneeAtTop = &calculators.Output{Name: "knee-top", Label: "Knee at the top", Unit: measure.Deg,
 		Between: "thigh’s line and shank, crank straight up"}

@@ -25,9 +25,12 @@ func explainKneeBend(v calculators.Values, r *calculators.Result) {
 			r.Tables = append(r.Tables, circleTable(v, circle))
 		}
 	}
-	r.Note(calculators.PlainNote, "The leg is a chain of straight segments in which heel and pelvis give as they did in measured riders. It knows your lengths and not your style: one rider’s knee may differ from it by {0}.", measure.Degrees(riderSpread))
+	r.Note(calculators.PlainNote, "The leg is a chain of straight segments in which heel and pelvis give as they "+
+		"did in measured riders. It knows your lengths and not your style: one rider’s knee may differ from it by "+
+		"{0}.", measure.Degrees(riderSpread))
 	if u := float64(bottom.Uncertainty); u > straightBends {
-		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee. Within so wide a ± ({0}) that matters. A measured hip bone height narrows it most.", measure.Degrees(u))
+		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee. Within so "+
+			"wide a ± ({0}) that matters. A measured hip bone height narrows it most.", measure.Degrees(u))
 	}
 	r.Figure = kneeFigure(v, r, rider, ok)
 }
@@ -37,7 +40,8 @@ func explainKneeBend(v calculators.Values, r *calculators.Result) {
 const straightBends = 5
 
 // outOfReach is said where an angle does not exist.
-var outOfReach = words.Of("With these lengths the leg does not reach the pedal there. Check the inside leg, the saddle height and the crank.")
+var outOfReach = words.Of("With these lengths the leg does not reach the pedal there. Check the inside leg, the " +
+	"saddle height and the crank.")
 
 func explainBottom(bottom, still *calculators.Answer) {
 	if !bottom.Exists() {
@@ -46,11 +50,14 @@ func explainBottom(bottom, still *calculators.Answer) {
 	}
 	switch bend := float64(bottom.Value); {
 	case bend < movingFrom:
-		bottom.Meaning = words.Of("Straighter than the 30 to 40 degrees that are advised. If your hips rock or you reach with the toes, lower the saddle by 5 mm.")
+		bottom.Meaning = words.Of("Straighter than the 30 to 40 degrees that are advised. If your hips rock or you " +
+			"reach with the toes, lower the saddle by 5 mm.")
 	case bend > movingTo:
-		bottom.Meaning = words.Of("More bent than the 30 to 40 degrees that are advised. If the front of the knee tires, raise the saddle by 5 mm; on long descents a low saddle is no fault.")
+		bottom.Meaning = words.Of("More bent than the 30 to 40 degrees that are advised. If the front of the knee " +
+			"tires, raise the saddle by 5 mm; on long descents a low saddle is no fault.")
 	default:
-		bottom.Meaning = words.Of("Inside the 30 to 40 degrees that are advised. If it feels right, leave the saddle alone and ride.")
+		bottom.Meaning = words.Of("Inside the 30 to 40 degrees that are advised. If it feels right, leave the " +
+			"saddle alone and ride.")
 	}
 	if !still.Exists() {
 		still.Meaning = words.Of("Held still, this leg would be straight before it got there.")
@@ -58,7 +65,8 @@ func explainBottom(bottom, still *calculators.Answer) {
 	}
 	still.Low, still.High = still.Value-posture.StaticLessSD, still.Value+posture.StaticLessSD
 	still.Low = max(still.Low, 0)
-	still.Meaning = words.Of("The heel drops when you stop, so the knee reads about 5 degrees less, give or take 5. Compare a goniometer with this number and with the window of 25 to 35, never with 30 to 40.")
+	still.Meaning = words.Of("The heel drops when you stop, so the knee reads about 5 degrees less, give or take " +
+		"5. Compare a goniometer with this number and with the window of 25 to 35, never with 30 to 40.")
 }
 
 func explainTop(v calculators.Values, r *calculators.Result) {
@@ -67,8 +75,10 @@ func explainTop(v calculators.Values, r *calculators.Result) {
 		knee.Meaning, hip.Meaning = outOfReach, outOfReach
 		return
 	}
-	knee.Meaning = words.Of("How tightly the knee folds. If this feels cramped while the bottom is right, the saddle cannot help: look at the crank’s length.")
-	hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A lower bar or a longer crank takes from it; a pinch at the front of the hip asks for more.",
+	knee.Meaning = words.Of("How tightly the knee folds. If this feels cramped while the bottom is right, the " +
+		"saddle cannot help: look at the crank’s length.")
+	hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A lower bar or a longer "+
+		"crank takes from it; a pinch at the front of the hip asks for more.",
 		measure.Degrees(v.Of(measure.SeatedTrunk)))
 }
 
@@ -79,11 +89,14 @@ func explainLeast(v calculators.Values, r *calculators.Result) {
 		return
 	}
 	gap := float64(at.Value) - posture.Bottom(v.Of(measure.SeatAngle))
-	least.Meaning = words.Of("The knee never gets straighter than this. It differs from the bottom because the foot tips while the crank turns.")
+	least.Meaning = words.Of("The knee never gets straighter than this. It differs from the bottom because the " +
+		"foot tips while the crank turns.")
 	if gap < 0 {
-		at.Meaning = words.Of("That is {0} before the crank comes in line with the seat. 90 degrees is level and forward, 180 straight down.", measure.Degrees(-gap))
+		at.Meaning = words.Of("That is {0} before the crank comes in line with the seat. 90 degrees is level and "+
+			"forward, 180 straight down.", measure.Degrees(-gap))
 	} else {
-		at.Meaning = words.Of("That is {0} after the crank has come in line with the seat. 90 degrees is level and forward, 180 straight down.", measure.Degrees(gap))
+		at.Meaning = words.Of("That is {0} after the crank has come in line with the seat. 90 degrees is level and "+
+			"forward, 180 straight down.", measure.Degrees(gap))
 	}
 }
 
@@ -100,13 +113,14 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 		of, way = r.At(kneeHeldStill), words.Of("holding still")
 		spread = math.Hypot(spread, posture.StaticLessSD)
 	}
-	t := calculators.Table{Name: "own-reading", Caption: words.Of("Your reading beside the model’s"), Columns: []calculators.Column{
-		{Name: "read", Label: words.Of("Read")},
-		{Name: "yours", Label: words.Of("Yours"), Unit: "deg"},
-		{Name: "model", Label: words.Of("The model’s"), Unit: "deg"},
-		{Name: "difference", Label: words.Of("Yours less the model’s"), Unit: "deg"},
-		{Name: "uncertainty", Label: words.Of("±"), Unit: "deg"},
-	}}
+	t := calculators.Table{Name: "own-reading", Caption: words.Of("Your reading beside the model’s"),
+		Columns: []calculators.Column{
+			{Name: "read", Label: words.Of("Read")},
+			{Name: "yours", Label: words.Of("Yours"), Unit: "deg"},
+			{Name: "model", Label: words.Of("The model’s"), Unit: "deg"},
+			{Name: "difference", Label: words.Of("Yours less the model’s"), Unit: "deg"},
+			{Name: "uncertainty", Label: words.Of("±"), Unit: "deg"},
+		}}
 	t.Rows = [][]words.Sayer{{way, measure.Degrees(read), of.Amount(), d.Amount(), measure.Error{Amount: d.Margin()}}}
 	if d.Exists() {
 		r.Tables = append(r.Tables, t)
@@ -115,12 +129,16 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 	switch allowed := math.Hypot(float64(d.Uncertainty), 2*spread); {
 	case !d.Exists():
 	case math.Abs(float64(d.Value)) <= allowed:
-		r.Note(calculators.PlainNote, "Your reading and the model differ by less than your measurements and the differences between riders allow ({0}), so its hints about steps of the saddle can be trusted.", measure.Degrees(allowed))
+		r.Note(calculators.PlainNote, "Your reading and the model differ by less than your measurements and the "+
+			"differences between riders allow ({0}), so its hints about steps of the saddle can be trusted.", measure.Degrees(allowed))
 	default:
-		r.Note(calculators.CheckNote, "Your reading and the model are further apart than your measurements and the differences between riders allow ({0}). Measure the inside leg again and mark the joints anew on the bike; if both hold, trust the reading and not the model.", measure.Degrees(allowed))
+		r.Note(calculators.CheckNote, "Your reading and the model are further apart than your measurements and the "+
+			"differences between riders allow ({0}). Measure the inside leg again and mark the joints anew on the "+
+			"bike; if both hold, trust the reading and not the model.", measure.Degrees(allowed))
 	}
 	if !still {
-		r.Note(calculators.PlainNote, "Film from the side reads the knee about 2 degrees low. Nothing was added here: enter the reading with the 2 degrees in it.")
+		r.Note(calculators.PlainNote, "Film from the side reads the knee about 2 degrees low. Nothing was added "+
+			"here: enter the reading with the 2 degrees in it.")
 	}
 }
 
@@ -135,24 +153,28 @@ func window(r *calculators.Result, read float64, still bool) {
 	}
 	switch {
 	case read < low:
-		r.Note(calculators.CheckNote, "Your own reading of {0} is straighter than the {1} to {2} for a knee read that way. Lower the saddle by 5 mm, ride twice and read again.", measure.Degrees(read), from, to)
+		r.Note(calculators.CheckNote, "Your own reading of {0} is straighter than the {1} to {2} for a knee read "+
+			"that way. Lower the saddle by 5 mm, ride twice and read again.", measure.Degrees(read), from, to)
 	case read > high:
-		r.Note(calculators.CheckNote, "Your own reading of {0} is more bent than the {1} to {2} for a knee read that way. Raise the saddle by 5 mm, ride twice and read again.", measure.Degrees(read), from, to)
+		r.Note(calculators.CheckNote, "Your own reading of {0} is more bent than the {1} to {2} for a knee read "+
+			"that way. Raise the saddle by 5 mm, ride twice and read again.", measure.Degrees(read), from, to)
 	default:
-		r.Note(calculators.PlainNote, "Your own reading of {0} lies inside the {1} to {2} for a knee read that way. Leave the saddle alone and ride.", measure.Degrees(read), from, to)
+		r.Note(calculators.PlainNote, "Your own reading of {0} lies inside the {1} to {2} for a knee read that "+
+			"way. Leave the saddle alone and ride.", measure.Degrees(read), from, to)
 	}
 }
 
 // stepTable shows what a step of the saddle does.
 func stepTable(v calculators.Values, rider posture.Seated) calculators.Table {
-	t := calculators.Table{Name: "steps", Caption: words.Of("What a step of the saddle does"), Columns: []calculators.Column{
-		{Name: "saddle-height", Label: words.Of("Saddle height"), Unit: "mm"},
-		{Name: "step", Label: words.Of("Step"), Unit: "mm"},
-		{Name: "knee-bottom", Label: words.Of("Knee at the bottom, moving"), Unit: "deg"},
-		{Name: "knee-bottom-static", Label: words.Of("Sitting still"), Unit: "deg"},
-		{Name: "knee-top", Label: words.Of("Knee at the top"), Unit: "deg"},
-		{Name: "hip-at-top", Label: words.Of("Hip at the top"), Unit: "deg"},
-	}}
+	t := calculators.Table{Name: "steps", Caption: words.Of("What a step of the saddle does"),
+		Columns: []calculators.Column{
+			{Name: "saddle-height", Label: words.Of("Saddle height"), Unit: "mm"},
+			{Name: "step", Label: words.Of("Step"), Unit: "mm"},
+			{Name: "knee-bottom", Label: words.Of("Knee at the bottom, moving"), Unit: "deg"},
+			{Name: "knee-bottom-static", Label: words.Of("Sitting still"), Unit: "deg"},
+			{Name: "knee-top", Label: words.Of("Knee at the top"), Unit: "deg"},
+			{Name: "hip-at-top", Label: words.Of("Hip at the top"), Unit: "deg"},
+		}}
 	now := v.Of(measure.SaddleHeight)
 	for _, step := range [5]float64{-10, -5, 0, 5, 10} {
 		bottom, still, top, hip := math.NaN(), math.NaN(), math.NaN(), math.NaN()
@@ -170,12 +192,13 @@ func stepTable(v calculators.Values, rider posture.Seated) calculators.Table {
 
 // circleTable shows the leg's angles through the whole pedal circle.
 func circleTable(v calculators.Values, circle posture.Circle) calculators.Table {
-	t := calculators.Table{Name: "circle", Caption: words.Of("The whole pedal circle, every 5 degrees"), Folded: true, Columns: []calculators.Column{
-		{Name: "crank", Label: words.Of("Crank from the top"), Unit: "deg"},
-		{Name: "knee", Label: words.Of("Knee"), Unit: "deg"},
-		{Name: "hip", Label: words.Of("Hip, inner angle"), Unit: "deg"},
-		{Name: "ankle", Label: words.Of("Ankle, shank to sole"), Unit: "deg"},
-	}}
+	t := calculators.Table{Name: "circle", Caption: words.Of("The whole pedal circle, every 5 degrees"),
+		Folded: true, Columns: []calculators.Column{
+			{Name: "crank", Label: words.Of("Crank from the top"), Unit: "deg"},
+			{Name: "knee", Label: words.Of("Knee"), Unit: "deg"},
+			{Name: "hip", Label: words.Of("Hip, inner angle"), Unit: "deg"},
+			{Name: "ankle", Label: words.Of("Ankle, shank to sole"), Unit: "deg"},
+		}}
 	trunk := v.Of(measure.SeatedTrunk)
 	for _, p := range circle.Poses {
 		t.Rows = append(t.Rows, []words.Sayer{measure.Degrees(p.Crank), measure.Degrees(p.KneeBend),

@@ -25,13 +25,17 @@ func kneeFigure(v calculators.Values, r *calculators.Result, rider posture.Seate
 		b.PedalAngle = near.HeelUp
 		f.Add(figure.Pedalling(b, &pose)...)
 		f.Add(figure.KneeBend(pose, drawing.Ink, words.Of("{0}", bottom.Amount())))
-		f.Description = words.Of("A leg at the bottom of the stroke with the saddle {0} above the bottom bracket. The knee bends {1} there and {2} at the top. A plot of the bend against the crank’s angle shows the window of 30 to 40 degrees at the bottom.",
+		f.Description = words.Of("A leg at the bottom of the stroke with the saddle {0} above the bottom bracket. "+
+			"The knee bends {1} there and {2} at the top. A plot of the bend against the crank’s angle shows the "+
+			"window of 30 to 40 degrees at the bottom.",
 			said, bottom.Uncertain(), top.Amount())
 	} else {
 		f.Add(figure.Pedalling(b, nil)...)
-		f.Description = words.Of("A saddle {0} above the bottom bracket. The leg is left out, because it does not reach the pedal.", said)
+		f.Description = words.Of("A saddle {0} above the bottom bracket. The leg is left out, because it does not "+
+			"reach the pedal.", said)
 	}
-	f.Add(figure.SeatLine(b), drawing.Dimension{Role: drawing.Hot, B: b.SaddleTop(), Offset: 190, Text: words.Of("{0}", said)})
+	f.Add(figure.SeatLine(b), drawing.Dimension{Role: drawing.Hot, B: b.SaddleTop(), Offset: 190,
+		Text: words.Of("{0}", said)})
 	f.Add(kneePlot(v, r, rider, ok, 430, height)...)
 	return f
 }
@@ -46,9 +50,12 @@ func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated,
 	marks := p.Sheet(degreeTicks(0, 90, 180, 270, 360), degreeTicks(0, 30, 60, 90, 120))
 	at := posture.Bottom(v.Of(measure.SeatAngle))
 	marks = append(marks,
-		p.Band(drawing.Ink, drawing.Hatch, figure.Point{X: at - 25, Y: movingFrom}, figure.Point{X: at + 25, Y: movingTo}),
-		drawing.Label{Role: drawing.Ink, At: p.At(at, movingTo), Side: figure.Point{Y: 1}, Text: words.Of("{0} to {1}", wholeDegrees(movingFrom), wholeDegrees(movingTo)), Fixed: true},
-		drawing.Label{Role: drawing.Soft, At: p.At(180, 140), Side: figure.Point{Y: 1}, Text: words.Of("knee bend, by crank angle from the top"), Fixed: true})
+		p.Band(drawing.Ink, drawing.Hatch, figure.Point{X: at - 25, Y: movingFrom}, figure.Point{X: at + 25,
+			Y: movingTo}),
+		drawing.Label{Role: drawing.Ink, At: p.At(at, movingTo), Side: figure.Point{Y: 1},
+			Text: words.Of("{0} to {1}", wholeDegrees(movingFrom), wholeDegrees(movingTo)), Fixed: true},
+		drawing.Label{Role: drawing.Soft, At: p.At(180, 140), Side: figure.Point{Y: 1},
+			Text: words.Of("knee bend, by crank angle from the top"), Fixed: true})
 	if circle, reaches := rider.Circle(height, 36); ok && reaches {
 		curve := make([]figure.Point, 0, 37)
 		for _, pose := range circle.Poses {

@@ -101,7 +101,8 @@ func TestAReadingIsHeldAgainstItsOwnWindow(t *testing.T) {
 		"more bent than the 25° to 35°"))
 	require.True(t, calctest.Says(calctest.Answer(t, Knee(), base+"knee-reading=28"), "mostly read that way"),
 		"how it was read is assumed aloud")
-	require.True(t, calctest.Says(calctest.Answer(t, Knee(), base+"knee-reading=65 knee-read=moving"), "further apart"))
+	require.True(t, calctest.Says(calctest.Answer(t, Knee(), base+"knee-reading=65 knee-read=moving"),
+		"further apart"))
 	require.False(t, calctest.Says(calctest.Answer(t, Knee(), base), "reading"),
 		"nothing is compared where nothing was read")
 }
@@ -130,7 +131,8 @@ func TestWhatIsSaidOfTheKnee(t *testing.T) {
 	require.InDelta(t, own.bottom-5-5, float64(r.At(kneeHeldStill).Low), 1e-6)
 	require.InDelta(t, own.bottom-5+5, float64(r.At(kneeHeldStill).High), 1e-6)
 	// Crank and seat are in line 90 + 74.3 degrees from the top.
-	require.Contains(t, r.At(leastBendAt).Meaning.Say(nil), fmt.Sprintf("That is %.1f° after the crank", own.leastAt-164.3))
+	require.Contains(t, r.At(leastBendAt).Meaning.Say(nil), fmt.Sprintf("That is %.1f° after the crank",
+		own.leastAt-164.3))
 	at, _ := fewLeg.Least(700) // a lower saddle: crank and seat are in line at 90 + 76
 	r = calctest.Answer(t, Knee(), fewLengths+" saddle-height=700")
 	require.Contains(t, meaning(r, leastBendAt), fmt.Sprintf("That is %.1f° before the crank", 166-at))

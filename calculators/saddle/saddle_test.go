@@ -28,7 +28,8 @@ func TestNamesAreUnique(t *testing.T) {
 
 // The first answer is the headline: what the question of the calculator asks for.
 func TestTheHeadline(t *testing.T) {
-	headlines := []*calculators.Output{saddleHeight, kneeAtBottom, saddleSetback, tiltAtSag, saddleWidth, longestTravel}
+	headlines := []*calculators.Output{saddleHeight, kneeAtBottom, saddleSetback, tiltAtSag, saddleWidth,
+		longestTravel}
 	for i, c := range section {
 		require.Same(t, headlines[i], c.Answers[0], c.Name)
 	}

@@ -26,7 +26,8 @@ func Setback() *calculators.Calculator {
 				{Quantity: measure.SaddleHeight, Example: "736"},
 				{Quantity: measure.SeatAngle, Example: "76.5"},
 				{Quantity: measure.SeatTubeAngle, Example: "72", Optional: true},
-				{Quantity: measure.PostOffset, Example: "0", Assume: calculators.Fixed(0, 2, "as most dropper posts are made")},
+				{Quantity: measure.PostOffset, Example: "0", Assume: calculators.Fixed(0, 2,
+					"as most dropper posts are made")},
 				{Quantity: measure.RailShift, Example: "0",
 					Assume: calculators.Fixed(0, 5, "a saddle clamped about the middle of its rails")},
 				{Quantity: measure.NoseSetback, Optional: true},
@@ -39,7 +40,8 @@ func Setback() *calculators.Calculator {
 			[]calculators.Input{
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""),
 				{Quantity: measure.Stack, Folded: true,
-					Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is read")},
+					Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is "+
+						"read")},
 				{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
 			}, fit.LegInputs()),
 		Answers:  []*calculators.Output{saddleSetback, angleAtSaddle, kneeAhead},
@@ -57,7 +59,8 @@ func Setback() *calculators.Calculator {
 var (
 	saddleSetback = &calculators.Output{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm,
 		Feeds: measure.SaddleSetback, Between: "plumb line through the bottom bracket back to the saddle point, level"}
-	angleAtSaddle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle", Unit: measure.Deg,
+	angleAtSaddle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle",
+		Unit:    measure.Deg,
 		Between: "horizontal to the line from the bottom bracket to the saddle point"}
 	kneeAhead = &calculators.Output{Name: "knee-over-spindle", Label: "Knee ahead of the spindle", Unit: measure.Mm,
 		Between: "pedal spindle to the knee joint, level, crank forward and level; minus is behind"}

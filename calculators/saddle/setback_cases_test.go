@@ -24,8 +24,9 @@ const (
 // The riders of both cases for the independent solve; what the second left out is what
 // is usual for clipped shoes (common practice).
 var (
-	chartLeg = leg.Rider{Inseam: 812, Trochanter: 868, Sex: "f", Crank: 162, Pedal: 11, Sole: 13, Cleat: 14, Thigh: 396, Foot: 251}
-	tapeLeg  = leg.Rider{Inseam: 871, Sex: "m", Crank: 170, Pedal: 15, Sole: 15}
+	chartLeg = leg.Rider{Inseam: 812, Trochanter: 868, Sex: "f", Crank: 162, Pedal: 11, Sole: 13, Cleat: 14,
+		Thigh: 396, Foot: 251}
+	tapeLeg = leg.Rider{Inseam: 871, Sex: "m", Crank: 170, Pedal: 15, Sole: 15}
 )
 
 // saddleLine is what places a saddle by the chart, in mm and degrees.
@@ -207,7 +208,8 @@ func TestSetbackUncertainty(t *testing.T) {
 		" rail-shift=0±0 inseam=871")
 	usual := saddleLine{height: 764, effective: 76.3, readAt: 625, tube: 70}
 	require.InDelta(t, usual.setback(), calctest.Value(r, saddleSetback), 1e-6)
-	require.InDelta(t, leg.Expanded(func(off float64) float64 { s := usual; s.readAt += 15 * off; return s.setback() }),
+	require.InDelta(t,
+		leg.Expanded(func(off float64) float64 { s := usual; s.readAt += 15 * off; return s.setback() }),
 		float64(r.At(saddleSetback).Uncertainty), 1e-6)
 }
 

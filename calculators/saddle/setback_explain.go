@@ -14,19 +14,25 @@ import (
 func explainSetback(v calculators.Values, r *calculators.Result) {
 	back, angle, knee := r.At(saddleSetback), r.At(angleAtSaddle), r.At(kneeAhead)
 	if back.Exists() {
-		back.Meaning = words.Of("Further back loads the rear wheel and lightens the front on a climb; further forward holds the front down and puts more on your hands. Good is sitting in the middle of the saddle on a steep pitch.")
+		back.Meaning = words.Of("Further back loads the rear wheel and lightens the front on a climb; further " +
+			"forward holds the front down and puts more on your hands. Good is sitting in the middle of the saddle " +
+			"on a steep pitch.")
 	} else {
 		back.Meaning = words.Of("No saddle can stand there: check the saddle height and the angles.")
 	}
 	switch {
 	case angle.Exists():
-		angle.Meaning = words.Of("The angle you sit on, which need not be the printed one. On a climb of 20 % it falls to {0} against gravity, and sag takes more.",
+		angle.Meaning = words.Of("The angle you sit on, which need not be the printed one. On a climb of 20 % it "+
+			"falls to {0} against gravity, and sag takes more.",
 			measure.Degrees(geometry.SeatAngleOnGrade(float64(angle.Value), 20)))
 	default:
-		angle.Meaning = words.Of("Not guessed: many seat tubes do not point at the bottom bracket. Type {0}, or hang a plumb line and type {1}.", measure.SeatTubeAngle.Named(), measure.NoseSetback.Named())
+		angle.Meaning = words.Of("Not guessed: many seat tubes do not point at the bottom bracket. Type {0}, or "+
+			"hang a plumb line and type {1}.", measure.SeatTubeAngle.Named(), measure.NoseSetback.Named())
 	}
 	if knee.Exists() {
-		knee.Meaning = words.Of("The old plumb-line rule, a mark to describe where you are and no target: give it {0} to {1} either way. It means the joint here; books hang the thread from points {1} to {2} further forward.",
+		knee.Meaning = words.Of("The old plumb-line rule, a mark to describe where you are and no target: give it "+
+			"{0} to {1} either way. It means the joint here; books hang the thread from points {1} to {2} further "+
+			"forward.",
 			measure.Millimetres(10), measure.Millimetres(20), measure.Millimetres(40))
 	} else {
 		knee.Meaning = words.Of("With these lengths the leg does not reach the pedal there.")
@@ -36,7 +42,9 @@ func explainSetback(v calculators.Values, r *calculators.Result) {
 	if back.Exists() {
 		r.Tables = append(r.Tables, railTable(v, r, float64(back.Value)))
 	}
-	r.Note(calculators.PlainNote, "It is often said that a saddle further forward loads the kneecap. Two laboratory studies do not support it; sitting back raised other loads in the knee by 14 to 19 %. Neither looked for injuries, and no study ties the plumb line to them.")
+	r.Note(calculators.PlainNote, "It is often said that a saddle further forward loads the kneecap. Two "+
+		"laboratory studies do not support it; sitting back raised other loads in the knee by 14 to 19 %. Neither "+
+		"looked for injuries, and no study ties the plumb line to them.")
 	r.Figure = setbackFigure(v, r)
 }
 
@@ -53,13 +61,19 @@ func explainMove(v calculators.Values, r *calculators.Result) {
 	case math.Abs(m) < 1:
 		r.Note(calculators.PlainNote, "The saddle stands where you want it.")
 	case math.Abs(ends) <= railZone && m > 0:
-		r.Note(calculators.PlainNote, "To the setback you want it goes back by {0}, in steps of 5 mm. That stays inside a usual marked zone of the rails; yours has the last word.", by)
+		r.Note(calculators.PlainNote, "To the setback you want it goes back by {0}, in steps of 5 mm. That stays "+
+			"inside a usual marked zone of the rails; yours has the last word.", by)
 	case math.Abs(ends) <= railZone:
-		r.Note(calculators.PlainNote, "To the setback you want it goes forward by {0}, in steps of 5 mm. That stays inside a usual marked zone of the rails; yours has the last word.", by)
+		r.Note(calculators.PlainNote, "To the setback you want it goes forward by {0}, in steps of 5 mm. That "+
+			"stays inside a usual marked zone of the rails; yours has the last word.", by)
 	case m > 0:
-		r.Note(calculators.CheckNote, "To the setback you want it would go back by {0}, which is more than rails usually allow: about {1} from where they are now. The rest would need a post whose clamp stands further back.", by, measure.Millimetres(max(0, railZone-v.Of(measure.RailShift))))
+		r.Note(calculators.CheckNote, "To the setback you want it would go back by {0}, which is more than rails "+
+			"usually allow: about {1} from where they are now. The rest would need a post whose clamp stands "+
+			"further back.", by, measure.Millimetres(max(0, railZone-v.Of(measure.RailShift))))
 	default:
-		r.Note(calculators.CheckNote, "To the setback you want it would go forward by {0}, which is more than rails usually allow: about {1} from where they are now. The rest would need a post whose clamp stands further forward.", by, measure.Millimetres(max(0, railZone+v.Of(measure.RailShift))))
+		r.Note(calculators.CheckNote, "To the setback you want it would go forward by {0}, which is more than "+
+			"rails usually allow: about {1} from where they are now. The rest would need a post whose clamp stands "+
+			"further forward.", by, measure.Millimetres(max(0, railZone+v.Of(measure.RailShift))))
 	}
 }
 
@@ -84,12 +98,13 @@ func noteSeatLine(v calculators.Values, r *calculators.Result) {
 // railTable shows where the saddle would be for each 5 mm along the rails, its height
 // being set again after each step.
 func railTable(v calculators.Values, r *calculators.Result, setback float64) calculators.Table {
-	t := calculators.Table{Name: "rails", Caption: words.Of("Along the rails, the height set again after each step"), Columns: []calculators.Column{
-		{Name: "rail-shift", Label: words.Of("Saddle on its rails"), Unit: "mm"},
-		{Name: "setback", Label: words.Of("Setback"), Unit: "mm"},
-		{Name: "seat-angle-at-saddle", Label: words.Of("Seat angle"), Unit: "deg"},
-		{Name: "knee-over-spindle", Label: words.Of("Knee ahead of the spindle"), Unit: "mm"},
-	}}
+	t := calculators.Table{Name: "rails",
+		Caption: words.Of("Along the rails, the height set again after each step"), Columns: []calculators.Column{
+			{Name: "rail-shift", Label: words.Of("Saddle on its rails"), Unit: "mm"},
+			{Name: "setback", Label: words.Of("Setback"), Unit: "mm"},
+			{Name: "seat-angle-at-saddle", Label: words.Of("Seat angle"), Unit: "deg"},
+			{Name: "knee-over-spindle", Label: words.Of("Knee ahead of the spindle"), Unit: "mm"},
+		}}
 	height, now := v.Of(measure.SaddleHeight), v.Of(measure.RailShift)
 	chart := byChart(v, now)
 	for s := -float64(railZone); s <= railZone; s += 5 {
@@ -128,10 +143,12 @@ func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure 
 		low := figure.Point{X: p.Knee.X, Y: -250}
 		f.Add(drawing.Axis{Role: drawing.Body, A: p.Knee, B: low},
 			figure.Level(drawing.Ink, low, b.Spindle(), -250, words.Of("{0}", knee.Amount())))
-		f.Description = words.Of("A leg with the crank level and forward. The saddle point lies {0} behind the bottom bracket, and the knee joint {1} ahead of the pedal’s spindle, minus meaning behind.", back.Uncertain(), knee.Uncertain())
+		f.Description = words.Of("A leg with the crank level and forward. The saddle point lies {0} behind the "+
+			"bottom bracket, and the knee joint {1} ahead of the pedal’s spindle, minus meaning behind.", back.Uncertain(), knee.Uncertain())
 	} else {
 		f.Add(figure.Pedalling(b, nil)...)
-		f.Description = words.Of("A saddle whose point lies {0} behind the bottom bracket. The leg is left out, because it does not reach the pedal.", back.Uncertain())
+		f.Description = words.Of("A saddle whose point lies {0} behind the bottom bracket. The leg is left out, "+
+			"because it does not reach the pedal.", back.Uncertain())
 	}
 	f.Add(figure.HiddenSaddle(b), drawing.Axis{Role: drawing.Soft, B: figure.Point{Y: top.Y + 60}}, figure.SeatLine(b))
 	if back.Exists() {

@@ -26,7 +26,8 @@ func Tilt() *calculators.Calculator {
 			},
 			fit.SagInputs(),
 			[]calculators.Input{
-				{Quantity: measure.Wheelbase, Example: "1215", Assume: calculators.Fixed(1215, 30, "usual on a trail bike")},
+				{Quantity: measure.Wheelbase, Example: "1215", Assume: calculators.Fixed(1215, 30,
+					"usual on a trail bike")},
 			},
 			fit.AxleInputs(), weightInputs()),
 		Answers:  []*calculators.Output{tiltAtSag, tiltOnGrade, tiltToBeLevel, tiltOnStand},
@@ -34,9 +35,10 @@ func Tilt() *calculators.Calculator {
 		Sources: []*literature.Source{literature.WilkinsonKram2021, literature.Humboldt2026, literature.Salai1999,
 			literature.SabetiAschraf2010,
 			literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.Numbness, caution.Torque, caution.CarbonParts, caution.FirstRide, caution.Pain},
-		Solve:    solveTilt,
-		Explain:  explainTilt,
+		Cautions: []*caution.Caution{caution.Numbness, caution.Torque, caution.CarbonParts, caution.FirstRide,
+			caution.Pain},
+		Solve:   solveTilt,
+		Explain: explainTilt,
 	}
 }
 
@@ -47,7 +49,8 @@ var (
 	tiltOnGrade = &calculators.Output{Name: "tilt-on-grade", Label: "On your climb", Unit: measure.Deg,
 		Between: "level to the board along the saddle, the suspension at rest on the grade; nose down is plus"}
 	tiltToBeLevel = &calculators.Output{Name: "tilt-to-be-level", Label: "The stand would read", Unit: measure.Deg,
-		Between: "level to the board on the stand, if the saddle is to be level on that climb with you aboard; nose down is plus"}
+		Between: "level to the board on the stand, if the saddle is to be level on that climb with you aboard; " +
+			"nose down is plus"}
 	tiltOnStand = &calculators.Output{Name: "saddle-tilt", Label: "On the stand", Unit: measure.Deg,
 		Between: "level to the board along the saddle, nobody on the bike; nose down is plus"}
 )
@@ -74,8 +77,10 @@ const usualAhead, usualAheadSD, usualUp, usualUpSD = 0.365, 25, 1040, 60
 func weightInputs() []calculators.Input {
 	const from = "a usual seated rider; climb-balance finds yours"
 	return []calculators.Input{
-		{Quantity: measure.COMForward, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-			return calculators.Assumption{Value: usualAhead * v.Of(measure.Wheelbase), SD: usualAheadSD, From: from}, true
+		{Quantity: measure.COMForward, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption,
+			bool) {
+			return calculators.Assumption{Value: usualAhead * v.Of(measure.Wheelbase), SD: usualAheadSD,
+				From: from}, true
 		}},
 		{Quantity: measure.COMHeight, Folded: true, Assume: calculators.Fixed(usualUp, usualUpSD, from)},
 	}

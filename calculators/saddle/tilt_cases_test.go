@@ -139,12 +139,27 @@ func TestTiltUncertainty(t *testing.T) {
 			}
 		}
 		return leg.Expanded(
-			with(func(p *pose, off float64) { p.fork += 3 * off }), with(func(p *pose, off float64) { p.front += 2 * off }),
-			with(func(p *pose, off float64) { p.rear += 4 * off }), with(func(p *pose, off float64) { p.back += 2.5 * off }),
-			with(func(p *pose, off float64) { p.base += 5 * off }), with(func(p *pose, off float64) { p.head += 0.4 * off }),
-			with(func(p *pose, off float64) { p.frontWheel += off }), with(func(p *pose, off float64) { p.rearWheel += 1.5 * off }),
+			with(func(p *pose, off float64) { p.fork += 3 * off }), with(func(p *pose,
+				off float64) {
+				p.front += 2 * off
+			}),
+			with(func(p *pose, off float64) { p.rear += 4 * off }), with(func(p *pose,
+				off float64) {
+				p.back += 2.5 * off
+			}),
+			with(func(p *pose, off float64) { p.base += 5 * off }), with(func(p *pose,
+				off float64) {
+				p.head += 0.4 * off
+			}),
+			with(func(p *pose, off float64) { p.frontWheel += off }), with(func(p *pose,
+				off float64) {
+				p.rearWheel += 1.5 * off
+			}),
 			with(func(p *pose, off float64) { p.slope += 1.5 * off }),
-			with(func(p *pose, off float64) { p.ahead += 25 * off }), with(func(p *pose, off float64) { p.up += 60 * off }))
+			with(func(p *pose, off float64) { p.ahead += 25 * off }), with(func(p *pose,
+				off float64) {
+				p.up += 60 * off
+			}))
 	}
 	weight := func(p pose) laden {
 		w := usualWeight(p.suspended)
@@ -160,7 +175,8 @@ func TestTiltUncertainty(t *testing.T) {
 
 	// What is assumed of a bike of which nothing was given, with its own errors: common
 	// practice. The rear tyre is as in front, give or take 1 mm.
-	usual := suspended{fork: 150, front: 20, rear: 140, back: 28, base: 1215, head: 65.5, frontWheel: 372, rearWheel: 372}
+	usual := suspended{fork: 150, front: 20, rear: 140, back: 28, base: 1215, head: 65.5, frontWheel: 372,
+		rearWheel: 372}
 	pitch = leg.Expanded(
 		func(off float64) float64 { s := usual; s.fork += 15 * off; return s.pitch() },
 		func(off float64) float64 { s := usual; s.front += 4 * off; return s.pitch() },
@@ -185,7 +201,8 @@ func TestTiltUncertainty(t *testing.T) {
 // is as in front.
 func TestWhatIsAssumedOfTheWheels(t *testing.T) {
 	assumed(t, Tilt(), "saddle-tilt=2.2 grade=-7", map[string][2]float64{
-		"chainstay": {437, 16}, "front-rim": {622, 0}, "front-tyre": {61, 6}, "rear-rim": {622, 0}, "rear-tyre": {61, 2}})
+		"chainstay": {437, 16}, "front-rim": {622, 0}, "front-tyre": {61, 6}, "rear-rim": {622,
+			0}, "rear-tyre": {61, 2}})
 	assumed(t, Tilt(), "saddle-tilt=2.2 grade=-7 front-rim=584 front-tyre=66",
 		map[string][2]float64{"rear-rim": {584, 0}, "rear-tyre": {66, 2}})
 }
@@ -226,7 +243,8 @@ func TestTheUsualTilt(t *testing.T) {
 		require.Zero(t, float64(r.At(tiltOnStand).Low))
 		require.EqualValues(t, 5, r.At(tiltOnStand).High)
 	}
-	for level, says := range map[calculators.Number]string{0: "The far end of what to try", 5: "The far end of what to try"} {
+	for level, says := range map[calculators.Number]string{0: "The far end of what to try",
+		5: "The far end of what to try"} {
 		x := calculators.Answer{Value: level}
 		explainLevel(&x)
 		require.Contains(t, x.Meaning.Say(nil), says)

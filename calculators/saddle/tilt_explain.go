@@ -16,7 +16,8 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 	slope := measure.Percentage(v.Of(measure.Grade))
 	stand := r.At(tiltOnStand)
 	stand.Low, stand.High = 0, tiltUsualTo
-	stand.Meaning = words.Of("What you set and read in the garage. Level first; on steep trails 2 to 5 degrees nose-down is common practice, and the small end is the place to begin.")
+	stand.Meaning = words.Of("What you set and read in the garage. Level first; on steep trails 2 to 5 degrees " +
+		"nose-down is common practice, and the small end is the place to begin.")
 	if !sag.Exists() {
 		none := words.Of("With these travels, sags and wheels the bike cannot stand. Check them.")
 		sag.Meaning, grade.Meaning, level.Meaning = none, none, none
@@ -25,14 +26,17 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 	}
 	pitch, tip := r.At(pitchAtSag), r.At(slopeTip)
 	if p := float64(pitch.Value); p >= 0 {
-		sag.Meaning = words.Of("The rear sinks more than the front and tips the saddle back by {0}. Good is resting on the bones without holding yourself.", pitch.Amount())
+		sag.Meaning = words.Of("The rear sinks more than the front and tips the saddle back by {0}. Good is "+
+			"resting on the bones without holding yourself.", pitch.Amount())
 	} else {
-		sag.Meaning = words.Of("The front sinks more than the rear and tips the saddle forward by {0}. Good is resting on the bones without sliding.", measure.Degrees(-p))
+		sag.Meaning = words.Of("The front sinks more than the rear and tips the saddle forward by {0}. Good is "+
+			"resting on the bones without sliding.", measure.Degrees(-p))
 	}
 	switch t := float64(grade.Value); {
 	case !grade.Exists():
 	case t < 0:
-		grade.Meaning = words.Of("On {0} the nose stands {1} up under you. If it presses, or you creep forward on every climb, go one degree nose-down and ride twice.", slope, measure.Degrees(-t))
+		grade.Meaning = words.Of("On {0} the nose stands {1} up under you. If it presses, or you creep forward on "+
+			"every climb, go one degree nose-down and ride twice.", slope, measure.Degrees(-t))
 	default:
 		grade.Meaning = words.Of("On {0} the nose still points down.", slope)
 	}
@@ -42,20 +46,27 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 	if tip.Exists() {
 		r.Tables = append(r.Tables, tiltTable(v, float64(pitch.Value), float64(tip.Value)))
 	} else {
-		none := words.Of("With the weight there one wheel carries nothing on this slope, so the suspension finds no rest. Check the grade and the place of the weight.")
+		none := words.Of("With the weight there one wheel carries nothing on this slope, so the suspension finds " +
+			"no rest. Check the grade and the place of the weight.")
 		grade.Meaning, level.Meaning = none, none
 	}
 	if stand.Value < 0 {
-		r.Note(calculators.CheckNote, "On the stand the nose points up. Bring it to level first, one degree at a time: for many riders that is all.")
+		r.Note(calculators.CheckNote, "On the stand the nose points up. Bring it to level first, one degree at a "+
+			"time: for many riders that is all.")
 	} else if stand.Value > tiltUsualTo {
-		r.Note(calculators.CheckNote, "That is more nose-down than is usual. Ask whether the saddle is too high, too far back or the wrong shape, and watch your hands.")
+		r.Note(calculators.CheckNote, "That is more nose-down than is usual. Ask whether the saddle is too high, "+
+			"too far back or the wrong shape, and watch your hands.")
 	}
 	if t := float64(tip.Value); t >= 0.05 {
-		r.Note(calculators.PlainNote, "The climb takes load off the fork and puts it on the rear: at a steady speed that tips the bike back by {0} beyond the sag you typed, which is counted in.", tip.Uncertain())
+		r.Note(calculators.PlainNote, "The climb takes load off the fork and puts it on the rear: at a steady "+
+			"speed that tips the bike back by {0} beyond the sag you typed, which is counted in.", tip.Uncertain())
 	} else if t <= -0.05 {
-		r.Note(calculators.PlainNote, "The descent puts load on the fork and takes it off the rear: at a steady speed that tips the bike forward by {0} beyond the sag you typed, which is counted in.", measure.Degrees(-t))
+		r.Note(calculators.PlainNote, "The descent puts load on the fork and takes it off the rear: at a steady "+
+			"speed that tips the bike forward by {0} beyond the sag you typed, which is counted in.", measure.Degrees(-t))
 	}
-	r.Note(calculators.PlainNote, "Laboratory climbs at 8 degrees and 20 % gained 1.4 and about 3 % of efficiency with the nose down, and most riders with low back pain in one study improved; in one race the tilt went with pain in the buttocks. How far it may be tilted before the hands suffer, nobody has measured.")
+	r.Note(calculators.PlainNote, "Laboratory climbs at 8 degrees and 20 % gained 1.4 and about 3 % of efficiency "+
+		"with the nose down, and most riders with low back pain in one study improved; in one race the tilt went "+
+		"with pain in the buttocks. How far it may be tilted before the hands suffer, nobody has measured.")
 	r.Figure = tiltFigure(v, r)
 }
 
@@ -65,11 +76,14 @@ func explainLevel(level *calculators.Answer) {
 	level.Low, level.High = 0, calculators.Number(min(max(float64(level.Value), 0), tiltUsualTo))
 	switch t := float64(level.Value); {
 	case t > tiltUsualTo:
-		level.Meaning = words.Of("The far end, not a target, and further than is usual: stay within 5 degrees. A saddle made level for such a pitch throws you onto your hands everywhere else.")
+		level.Meaning = words.Of("The far end, not a target, and further than is usual: stay within 5 degrees. A " +
+			"saddle made level for such a pitch throws you onto your hands everywhere else.")
 	case t >= 0:
-		level.Meaning = words.Of("The far end of what to try, not a target. Go there one degree at a time, ride twice, and stop before your hands pay for it.")
+		level.Meaning = words.Of("The far end of what to try, not a target. Go there one degree at a time, ride " +
+			"twice, and stop before your hands pay for it.")
 	default:
-		level.Meaning = words.Of("Downhill this would ask for a nose that points up. Nobody sits there for long: leave it level.")
+		level.Meaning = words.Of("Downhill this would ask for a nose that points up. Nobody sits there for long: " +
+			"leave it level.")
 	}
 }
 
@@ -93,7 +107,8 @@ func tiltFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	stand := v.Of(measure.SaddleTilt)
 	grade, level := r.At(tiltOnGrade), r.At(tiltToBeLevel)
 	f := &drawing.Figure{Title: words.Of("The saddle on the stand, and on your climb"),
-		Description: words.Of("A saddle seen from the side. On the stand its nose points down by {0}, on the climb with somebody aboard by {1}, minus meaning up. To be level there the stand would read {2}.", measure.Degrees(stand), grade.Uncertain(), level.Amount())}
+		Description: words.Of("A saddle seen from the side. On the stand its nose points down by {0}, on the climb "+
+			"with somebody aboard by {1}, minus meaning up. To be level there the stand would read {2}.", measure.Degrees(stand), grade.Uncertain(), level.Amount())}
 	there := stand
 	if grade.Exists() {
 		there = float64(grade.Value)
@@ -106,12 +121,16 @@ func tiltFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	f.Add(
 		figure.SaddleAlone(drawing.Before, figure.Point{}, stand, 0),
 		drawing.Axis{Role: drawing.Soft, A: figure.Point{X: -170}, B: figure.Point{X: 210}},
-		drawing.Angle{Role: drawing.Hot, From: 0, To: -stand, Radius: 190, ArmTo: 200, Text: words.Of("{0}", measure.Degrees(stand))},
-		drawing.Label{Role: drawing.Before, At: figure.Point{X: -60, Y: 14}, Side: figure.Point{Y: 1}, Text: words.Of("on the stand"), Fixed: true},
+		drawing.Angle{Role: drawing.Hot, From: 0, To: -stand, Radius: 190, ArmTo: 200, Text: words.Of("{0}",
+			measure.Degrees(stand))},
+		drawing.Label{Role: drawing.Before, At: figure.Point{X: -60, Y: 14}, Side: figure.Point{Y: 1},
+			Text: words.Of("on the stand"), Fixed: true},
 		figure.SaddleAlone(drawing.Ink, shift, there, 0),
 		drawing.Axis{Role: drawing.Soft, A: shift.Plus(figure.Point{X: -170}), B: shift.Plus(figure.Point{X: 210})},
-		drawing.Angle{Role: drawing.Ink, Vertex: shift, From: 0, To: -there, Radius: 190, ArmTo: 200, Text: words.Of("{0}", grade.Amount())},
-		drawing.Label{Role: drawing.Ink, At: shift.Plus(figure.Point{X: -60, Y: 14}), Side: figure.Point{Y: 1}, Text: words.Of("on {0}", measure.Percentage(v.Of(measure.Grade))), Fixed: true},
+		drawing.Angle{Role: drawing.Ink, Vertex: shift, From: 0, To: -there, Radius: 190, ArmTo: 200,
+			Text: words.Of("{0}", grade.Amount())},
+		drawing.Label{Role: drawing.Ink, At: shift.Plus(figure.Point{X: -60, Y: 14}), Side: figure.Point{Y: 1},
+			Text: words.Of("on {0}", measure.Percentage(v.Of(measure.Grade))), Fixed: true},
 	)
 	low := figure.Point{X: -170, Y: shift.Y - 90 - 170*math.Sin(math.Max(slope, 0)*math.Pi/180)}
 	f.Add(drawing.Ground{A: low, B: low.Plus(drawing.Polar(slope, 380))})

@@ -61,7 +61,8 @@ func TestTheFarEndIsNoTarget(t *testing.T) {
 	x := calctest.Answer(t, Tilt(), tiltExample+" grade=25").At(tiltToBeLevel)
 	require.LessOrEqual(t, float64(x.High), 5.0)
 	require.Contains(t, x.Meaning.Say(nil), "not a target")
-	require.True(t, calctest.Says(calctest.Answer(t, Tilt(), tiltExample+" saddle-tilt=-2"), "Bring it to level first"))
+	require.True(t, calctest.Says(calctest.Answer(t, Tilt(), tiltExample+" saddle-tilt=-2"),
+		"Bring it to level first"))
 }
 
 // More sag behind tips the saddle back, more in front tips it forward; a steeper climb

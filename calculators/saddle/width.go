@@ -24,9 +24,10 @@ func Width() *calculators.Calculator {
 		Workings: []*calculators.Output{boneEdges, boneCentres},
 		Sources: []*literature.Source{literature.Lin2023, literature.Potter2008, literature.Schwarzer2002,
 			literature.GUM2008, literature.CommonPractice},
-		Cautions: []*caution.Caution{caution.Numbness, caution.Emergency, caution.Torque, caution.FirstRide, caution.Pain},
-		Solve:    solveWidth,
-		Explain:  explainWidth,
+		Cautions: []*caution.Caution{caution.Numbness, caution.Emergency, caution.Torque, caution.FirstRide,
+			caution.Pain},
+		Solve:   solveWidth,
+		Explain: explainWidth,
 	}
 }
 

@@ -107,6 +107,7 @@ func TestDoubtfulWidths(t *testing.T) {
 		"125": false, "124.9": true, "175": false, "175.1": true,
 	} {
 		r := calctest.Answer(t, Width(), "sit-bone-read=edges leaning=leaning sit-bone-width="+typed)
-		require.Equal(t, rare, calctest.Says(r, "Saddles are mostly sold from about 125\u00a0mm to 175\u00a0mm"), typed)
+		require.Equal(t, rare, calctest.Says(r, "Saddles are mostly sold from about 125\u00a0mm to 175\u00a0mm"),
+			typed)
 	}
 }

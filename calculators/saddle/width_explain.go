@@ -12,11 +12,15 @@ import (
 
 func explainWidth(v calculators.Values, r *calculators.Result) {
 	// The warning comes before any number is explained.
-	r.Notes = append([]calculators.Note{{Kind: calculators.CheckNote, Text: words.Of("Numbness between the legs comes first: stand up at once. If it comes back or outlasts the ride, see a clinician before you try another saddle.")}}, r.Notes...)
+	r.Notes = append([]calculators.Note{{Kind: calculators.CheckNote,
+		Text: words.Of("Numbness between the legs comes first: stand up at once. If it comes back or outlasts the " +
+			"ride, see a clinician before you try another saddle.")}}, r.Notes...)
 	x, edges := r.At(saddleWidth), r.At(boneEdges)
 	x.Low, x.High = x.Value-widthRange, x.Value+widthRange
-	x.Meaning = words.Of("Start with what you have if it lies in the range. Good feels dull: you can point to the two places that carry you, and nothing else reports.")
-	t := calculators.Table{Name: "postures", Caption: words.Of("The further you lean, the less of the bones touches"), Columns: []calculators.Column{
+	x.Meaning = words.Of("Start with what you have if it lies in the range. Good feels dull: you can point to the " +
+		"two places that carry you, and nothing else reports.")
+	t := calculators.Table{Name: "postures", Caption: words.Of("The further you lean, the less of the bones " +
+		"touches"), Columns: []calculators.Column{
 		{Name: "leaning", Label: words.Of("How you sit")},
 		{Name: "saddle-width", Label: words.Of("Width to try"), Unit: "mm"},
 		{Name: "from", Label: words.Of("From"), Unit: "mm"},
@@ -25,7 +29,8 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 	}}
 	for i, c := range measure.Leaning.Choices {
 		w := WidthFor(float64(edges.Value)) - leanLess(c.Key)
-		t.Rows = append(t.Rows, []words.Sayer{words.Of(c.Label), measure.Millimetres(w), measure.Millimetres(w - widthRange),
+		t.Rows = append(t.Rows, []words.Sayer{words.Of(c.Label), measure.Millimetres(w),
+			measure.Millimetres(w - widthRange),
 			measure.Millimetres(w + widthRange), measure.Error{Amount: edges.Margin()}})
 		if v.Is(measure.Leaning, c.Key) {
 			t.Starred = i + 1
@@ -41,17 +46,23 @@ func noteWidth(v calculators.Values, r *calculators.Result) {
 	read := v.Of(measure.SitBoneWidth)
 	switch {
 	case v.Is(measure.SitBoneRead, "centres") && read > 145:
-		r.Note(calculators.CheckNote, "{0} is wide between the centres: prints usually give {1} to {2}. Were the outer edges measured?", measure.Millimetres(read), measure.Millimetres(100), measure.Millimetres(150))
+		r.Note(calculators.CheckNote, "{0} is wide between the centres: prints usually give {1} to {2}. Were the "+
+			"outer edges measured?", measure.Millimetres(read), measure.Millimetres(100), measure.Millimetres(150))
 	case v.Is(measure.SitBoneRead, "edges") && read < 125:
-		r.Note(calculators.CheckNote, "{0} is narrow between the outer edges: ten women measured {1} on average. Were the centres measured?", measure.Millimetres(read), measure.Millimetres(155))
+		r.Note(calculators.CheckNote, "{0} is narrow between the outer edges: ten women measured {1} on average. "+
+			"Were the centres measured?", measure.Millimetres(read), measure.Millimetres(155))
 	}
 	if v.Is(measure.SitBoneRead, "centres") {
-		r.Note(calculators.PlainNote, "Measured between the centres, the outer edges lie some {0} further apart: {1}. The two ways are often mixed up, so distrust a chart that does not ask.", measure.Millimetres(v.Of(measure.SitBoneEdges)), edges.Uncertain())
+		r.Note(calculators.PlainNote, "Measured between the centres, the outer edges lie some {0} further apart: "+
+			"{1}. The two ways are often mixed up, so distrust a chart that does not ask.", measure.Millimetres(v.Of(measure.SitBoneEdges)), edges.Uncertain())
 	}
 	if w := float64(x.Value); w < widthSoldFrom || w > widthSoldTo {
-		r.Note(calculators.CheckNote, "Saddles are mostly sold from about {0} to {1}. Measure again, and take the nearest.", measure.Millimetres(widthSoldFrom), measure.Millimetres(widthSoldTo))
+		r.Note(calculators.CheckNote, "Saddles are mostly sold from about {0} to {1}. Measure again, and take the "+
+			"nearest.", measure.Millimetres(widthSoldFrom), measure.Millimetres(widthSoldTo))
 	}
-	r.Note(calculators.PlainNote, "A saddle {0} wider than the outer edges suited ten women best; the steps for leaning, and the range, are common practice. In twenty men width and shape decided how far the blood flow fell, and padding did not protect: stand up every few minutes on any saddle.", measure.Millimetres(WidthFor(0)))
+	r.Note(calculators.PlainNote, "A saddle {0} wider than the outer edges suited ten women best; the steps for "+
+		"leaning, and the range, are common practice. In twenty men width and shape decided how far the blood flow "+
+		"fell, and padding did not protect: stand up every few minutes on any saddle.", measure.Millimetres(WidthFor(0)))
 }
 
 // widthFigure draws the saddle from above at the width to try, with the bones on
@@ -59,7 +70,8 @@ func noteWidth(v calculators.Values, r *calculators.Result) {
 func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	x, edges, centres := r.At(saddleWidth), r.At(boneEdges), r.At(boneCentres)
 	f := &drawing.Figure{Title: words.Of("Your sit bones on the saddle, seen from above"),
-		Description: words.Of("A saddle seen from above, {0} across at its widest, its nose to the right. The outer edges of the two sit bones lie {1} apart.", x.Uncertain(), edges.Uncertain())}
+		Description: words.Of("A saddle seen from above, {0} across at its widest, its nose to the right. The "+
+			"outer edges of the two sit bones lie {1} apart.", x.Uncertain(), edges.Uncertain())}
 	half := math.Max(float64(x.Value), 60) / 2
 	outline := make([]figure.Point, 0, 2*len(saddlePlan))
 	for _, p := range saddlePlan {
@@ -88,7 +100,8 @@ func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		figure.Upright(drawing.Body, at(-62, -outer), at(-62, outer), 130, words.Of("edges {0}", edges.Amount())),
 	)
 	if centres.Exists() {
-		f.Add(figure.Upright(drawing.Body, at(-62, -inner), at(-62, inner), 30, words.Of("centres {0}", centres.Amount())))
+		f.Add(figure.Upright(drawing.Body, at(-62, -inner), at(-62, inner), 30, words.Of("centres {0}",
+			centres.Amount())))
 	}
 	return f
 }

@@ -113,7 +113,8 @@ func (s *Sheet) caution(list ...*caution.Caution) {
 func gather(r *record.Record, list []*calculators.Calculator) map[*measure.Quantity][]Offer {
 	var wanted []*calculators.Calculator
 	for _, c := range list {
-		if slices.ContainsFunc(c.Answers, func(m *calculators.Output) bool { return m.Feeds != nil && SettingOf(m.Feeds) != nil }) {
+		if slices.ContainsFunc(c.Answers,
+			func(m *calculators.Output) bool { return m.Feeds != nil && SettingOf(m.Feeds) != nil }) {
 			wanted = append(wanted, c)
 		}
 	}

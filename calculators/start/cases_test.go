@@ -18,7 +18,8 @@ func TestRepeatedReadingsAsAHandbookReckonsThem(t *testing.T) {
 		Typed:  "quantity=foot-length first=262 second=269 third=266.5 helped=help",
 		Source: "hand calculation; standard deviation by JCGM 100:2008, 4.2.2",
 		Want: []calctest.Want{
-			calctest.Is(medianReading, 266.5, 1e-9), calctest.Is(readingsApart, 7, 1e-9), calctest.Is(technicalError, 3.5473,
+			calctest.Is(medianReading, 266.5, 1e-9), calctest.Is(readingsApart, 7,
+				1e-9), calctest.Is(technicalError, 3.5473,
 				1e-4),
 		},
 	}, calctest.Case{
@@ -26,7 +27,8 @@ func TestRepeatedReadingsAsAHandbookReckonsThem(t *testing.T) {
 		Typed:  "quantity=stature first=1747 second=1738",
 		Source: "Anthropometry, Apparel Sizing and Design, equation 2.2: technical error of one pair |d|/√2",
 		Want: []calctest.Want{
-			calctest.Is(medianReading, 1742.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364,
+			calctest.Is(medianReading, 1742.5, 1e-9), calctest.Is(readingsApart, 9,
+				1e-9), calctest.Is(technicalError, 6.364,
 				1e-3),
 		},
 	}, calctest.Case{
@@ -36,7 +38,8 @@ func TestRepeatedReadingsAsAHandbookReckonsThem(t *testing.T) {
 		Typed:  "quantity=stature first=1747 second=1738 shared-error=6 own-scatter=-2",
 		Source: "hand calculation, definition of an error from memory",
 		Want: []calctest.Want{
-			calctest.Is(medianReading, 1738.5, 1e-9), calctest.Is(readingsApart, 9, 1e-9), calctest.Is(technicalError, 6.364, 1e-3),
+			calctest.Is(medianReading, 1738.5, 1e-9), calctest.Is(readingsApart, 9,
+				1e-9), calctest.Is(technicalError, 6.364, 1e-3),
 		},
 	})
 }
@@ -90,7 +93,8 @@ func TestKnownPointsComeBackFromTheirDistances(t *testing.T) {
 	calctest.Cases(t, Tape(), calctest.Case{
 		Typed: fmt.Sprintf("bb-to-head-tube=%.9f rear-axle-to-head-tube=%.9f chainstay=%.9f±1.5 front-centre=%.9f±2 "+
 			"rear-axle-height=%v front-axle-height=%v bb-height=%v±0 wheelbase=%.9f±4 head-angle=%v",
-			math.Hypot(headX, headY), math.Hypot(headX-rearX, headY-rearY), math.Hypot(rearX, rearY), math.Hypot(frontX, frontY),
+			math.Hypot(headX, headY), math.Hypot(headX-rearX, headY-rearY), math.Hypot(rearX,
+				rearY), math.Hypot(frontX, frontY),
 			bbHeight+rearY, bbHeight+frontY, bbHeight, axles, angle),
 		Source: "distances between known points, by Pythagoras",
 		Want: []calctest.Want{
@@ -110,11 +114,13 @@ func TestKnownPointsComeBackFromTheirDistances(t *testing.T) {
 	}, calctest.Case{
 		Typed: fmt.Sprintf("bb-to-head-tube=%.9f rear-axle-to-head-tube=%.9f chainstay=%.9f front-centre=%.9f "+
 			"rear-axle-height=%v front-axle-height=%v bb-height=%v",
-			math.Hypot(headX, headY), math.Hypot(headX-rearX, headY-rearY), math.Hypot(rearX, rearY), math.Hypot(frontX, frontY),
+			math.Hypot(headX, headY), math.Hypot(headX-rearX, headY-rearY), math.Hypot(rearX,
+				rearY), math.Hypot(frontX, frontY),
 			bbHeight+rearY, bbHeight+frontY, bbHeight),
 		Source: "distances between known points, by Pythagoras",
 		Want: []calctest.Want{
-			calctest.Is(tapedFrontCentre, math.Hypot(frontX, frontY), 1e-6), calctest.Is(tapedDrop, 29+12*431.0/1223, 1e-6),
+			calctest.Is(tapedFrontCentre, math.Hypot(frontX, frontY), 1e-6), calctest.Is(tapedDrop,
+				29+12*431.0/1223, 1e-6),
 			calctest.None(tapedForkOffset), calctest.None(tapedByAxles), calctest.None(tapedApart),
 		},
 	})
@@ -147,7 +153,8 @@ func TestTapeDirections(t *testing.T) {
 				"rear-axle-height=368 "+
 				"front-axle-height=374 bb-height=%v head-angle=%v", bbHead, rearHead, bbHeight, angle)
 		}
-		bbHead, rearHead := calctest.Between(t, "bb to head", 750, 800), calctest.Between(t, "rear to head", 1050, 1100)
+		bbHead, rearHead := calctest.Between(t, "bb to head", 750, 800), calctest.Between(t, "rear to head", 1050,
+			1100)
 		base := calctest.Answer(t, Tape(), typed(bbHead, rearHead, 338, 65))
 		further := calctest.Answer(t, Tape(), typed(bbHead, rearHead+more, 338, 65))
 		require.Greater(t, calctest.Value(further, tapedReach), calctest.Value(base, tapedReach))
@@ -166,9 +173,11 @@ func TestSurveyDirections(t *testing.T) {
 		"shoulder-width", "foot-length", "hand-length"}
 	rapid.Check(t, func(t *rapid.T) {
 		stature, more := calctest.Between(t, "stature", 1500, 1900), calctest.Between(t, "more", 1, 40)
-		length, sex := rapid.SampledFrom(lengths).Draw(t, "length"), rapid.SampledFrom([]string{"f", "m"}).Draw(t, "sex")
+		length, sex := rapid.SampledFrom(lengths).Draw(t, "length"), rapid.SampledFrom([]string{"f", "m"}).Draw(t,
+			"sex")
 		at := func(stature float64) float64 {
-			return calctest.Value(calctest.Answer(t, Missing(), fmt.Sprintf("quantity=%s stature=%v sex=%s", length, stature,
+			return calctest.Value(calctest.Answer(t, Missing(), fmt.Sprintf("quantity=%s stature=%v sex=%s",
+				length, stature,
 				sex)), estimated)
 		}
 		require.Greater(t, at(stature+more), at(stature), length)

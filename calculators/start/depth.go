@@ -13,7 +13,8 @@ import (
 func Depth() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "post-depth", Section: calculators.Start,
-		Title: "Post in the frame", Question: "How much of your post is inside the frame, and how much higher may it go?",
+		Title: "Post in the frame", Question: "How much of your post is inside the frame, and how much higher may " +
+			"it go?",
 		Scenario: "The test rider on the test bike, with the post that is on the bench in the dropper chapter.",
 		Inputs: append([]calculators.Input{
 			{Quantity: measure.SaddleHeight, Example: "736"},
@@ -42,7 +43,8 @@ var (
 		Between: "seat tube’s top edge down to where the post has to reach at least"}
 	mayRise = &calculators.Output{Name: "may-rise", Label: "It may still go up by", Unit: measure.Mm,
 		Between: "the post as it is, up to where it only just meets the limit that counts"}
-	highestSaddle = &calculators.Output{Name: "highest-saddle", Label: "Highest saddle with this post", Unit: measure.Mm,
+	highestSaddle = &calculators.Output{Name: "highest-saddle", Label: "Highest saddle with this post",
+		Unit:    measure.Mm,
 		Between: "bottom bracket to saddle top, the post just at the limit that counts", Folded: true}
 )
 

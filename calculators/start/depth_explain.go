@@ -14,14 +14,17 @@ func explainDepth(v calculators.Values, r *calculators.Result) {
 	explainRise(v, r)
 	r.Tables = append(r.Tables, fit.LimitTable(words.Of("The two limits of this post"), both[:]))
 	if p := fit.PostOf(v); p.Room < 0 {
-		r.Note(calculators.CheckNote, "This post cannot come down to that saddle height: pushed all the way in, it stands {0} higher on its collar. The numbers are for where it stands.", measure.Millimetres(-p.Room))
+		r.Note(calculators.CheckNote, "This post cannot come down to that saddle height: pushed all the way in, it "+
+			"stands {0} higher on its collar. The numbers are for where it stands.", measure.Millimetres(-p.Room))
 	}
 	if !v.Has(measure.TravelPost) {
-		r.Note(calculators.CheckNote, "Without {0} the post counts as a dropper, which has something below its tube that the frame does not hold. Type 0 for a fixed post.", measure.TravelPost.Named())
+		r.Note(calculators.CheckNote, "Without {0} the post counts as a dropper, which has something below its "+
+			"tube that the frame does not hold. Type 0 for a fixed post.", measure.TravelPost.Named())
 	}
 	fit.NoteMissingMinimums(v, r, both)
 	fit.NoteLowMark(v, r)
-	r.Note(calculators.PlainNote, "The arithmetic cannot see the tube: pull the post out once, look for a bend, a shim or a cut end, and read the mark itself.")
+	r.Note(calculators.PlainNote, "The arithmetic cannot see the tube: pull the post out once, look for a bend, a "+
+		"shim or a cut end, and read the mark itself.")
 	r.Figure = depthFigure(v, r, both)
 }
 
@@ -30,15 +33,20 @@ func explainLimit(v calculators.Values, r *calculators.Result, both [2]fit.Limit
 	x, post, frame := r.At(deeperMinimum), both[0], both[1]
 	switch {
 	case !v.Has(post.Ask) && !v.Has(frame.Ask):
-		x.Meaning = words.Of("Neither the post’s mark nor the frame’s minimum was given. The mark is on the post; the frame’s stands in its manual.")
+		x.Meaning = words.Of("Neither the post’s mark nor the frame’s minimum was given. The mark is on the post; " +
+			"the frame’s stands in its manual.")
 	case !v.Has(post.Ask):
-		x.Meaning = words.Of("Only the frame’s minimum was given, {0}. The post’s own may be deeper, so which one counts is not known.", measure.Millimetres(frame.Needs))
+		x.Meaning = words.Of("Only the frame’s minimum was given, {0}. The post’s own may be deeper, so which one "+
+			"counts is not known.", measure.Millimetres(frame.Needs))
 	case !v.Has(frame.Ask):
-		x.Meaning = words.Of("Only the post’s mark was given, {0}. The frame’s minimum may be deeper, so which one counts is not known.", measure.Millimetres(post.Needs))
+		x.Meaning = words.Of("Only the post’s mark was given, {0}. The frame’s minimum may be deeper, so which one "+
+			"counts is not known.", measure.Millimetres(post.Needs))
 	case post.Needs > frame.Needs:
-		x.Meaning = words.Of("The post’s own mark counts: the frame asks for {0} less.", measure.Millimetres(post.Needs-frame.Needs))
+		x.Meaning = words.Of("The post’s own mark counts: the frame asks for {0} less.",
+			measure.Millimetres(post.Needs-frame.Needs))
 	case frame.Needs > post.Needs:
-		x.Meaning = words.Of("The frame’s minimum counts: the mark on the post lies {0} lower, so a hidden mark is not enough here.", measure.Millimetres(frame.Needs-post.Needs))
+		x.Meaning = words.Of("The frame’s minimum counts: the mark on the post lies {0} lower, so a hidden mark is "+
+			"not enough here.", measure.Millimetres(frame.Needs-post.Needs))
 	default:
 		x.Meaning = words.Of("Both ask for the same.")
 	}
@@ -54,10 +62,12 @@ func explainRise(v calculators.Values, r *calculators.Result) {
 		x.Meaning = words.Of("Not known before both limits are. Do not raise the saddle on a guess.")
 		highest.Meaning = words.Of("Not known before both limits are.")
 	case x.Value < 0:
-		x.Meaning = words.Of("None. It is {0} too high already: lower the saddle by more than that, or fit a longer post, before you ride.", measure.Millimetres(-float64(x.Value)))
+		x.Meaning = words.Of("None. It is {0} too high already: lower the saddle by more than that, or fit a "+
+			"longer post, before you ride.", measure.Millimetres(-float64(x.Value)))
 	case x.Value < x.Uncertainty:
 		x.Meaning = words.Of("Less than the measuring errors, so leave it where it is, and measure again.")
 	default:
-		x.Meaning = words.Of("Count on {0}, which is left when every measuring error goes against you. If you need more, you need a longer post.", sure)
+		x.Meaning = words.Of("Count on {0}, which is left when every measuring error goes against you. If you need "+
+			"more, you need a longer post.", sure)
 	}
 }

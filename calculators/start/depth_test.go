@@ -13,7 +13,8 @@ import (
 )
 
 const (
-	dropperInFrame = "saddle-height=738±2 seat-tube-length=417±1.5 saddle-stack=46±1 post-length=497±2 travel-post=185±0" +
+	dropperInFrame = "saddle-height=738±2 seat-tube-length=417±1.5 saddle-stack=46±1 post-length=497±2 " +
+		"travel-post=185±0" +
 		" post-collar=29±1 post-head=24±0.8 post-actuator=34±1.5 insertion-post=112±1 insertion-frame=97±1.2"
 	fixedInFrame = "saddle-height=700±2 seat-tube-length=430±1.5 saddle-stack=52±1 post-length=350±2 travel-post=0" +
 		" insertion-post=140±1 insertion-frame=160±1.2"
@@ -48,13 +49,15 @@ func TestPostDepthByHand(t *testing.T) {
 	}, calctest.Case{
 		Typed: fixedInFrame, Source: "hand calculation",
 		Want: []calctest.Want{
-			calctest.Is(insideFrame, 132, 1e-9), calctest.Is(deeperMinimum, 160, 1e-9), calctest.Is(mayRise, -28, 1e-9),
+			calctest.Is(insideFrame, 132, 1e-9), calctest.Is(deeperMinimum, 160, 1e-9), calctest.Is(mayRise, -28,
+				1e-9),
 			calctest.Is(highestSaddle, 672, 1e-9), calctest.Is(overPost, -8, 1e-9), calctest.Is(overFrame, -28, 1e-9),
 		},
 	}, calctest.Case{
 		// A dropper of 240 that needs 28 + 240 + 26 = 294 above the edge stands 27 higher than
 		// 735 − 420 − 48 = 267: 600 − 294 − 32 = 274 inside, and the saddle at 735 + 27 = 762.
-		Typed: "saddle-height=735 seat-tube-length=420 saddle-stack=48 post-length=600 travel-post=240 post-collar=28" +
+		Typed: "saddle-height=735 seat-tube-length=420 saddle-stack=48 post-length=600 travel-post=240 " +
+			"post-collar=28" +
 			" post-head=26 post-actuator=32 insertion-post=110 insertion-frame=100",
 		Source: "hand calculation",
 		Want: []calctest.Want{calctest.Is(insideFrame, 274, 1e-9), calctest.Is(mayRise, 164, 1e-9),
@@ -70,7 +73,8 @@ func TestPostDepthByHand(t *testing.T) {
 // the more careful of the two is taken.
 func TestWhatIsBelowTheTube(t *testing.T) {
 	const bare = "saddle-height=700 seat-tube-length=430 saddle-stack=52 post-length=350"
-	for typed, inside := range map[string]float64{"": 132 - 35, " travel-post=150": 350 - 218 - 35, " travel-post=0": 132,
+	for typed, inside := range map[string]float64{"": 132 - 35, " travel-post=150": 350 - 218 - 35,
+		" travel-post=0":                 132,
 		" travel-post=0 post-actuator=4": 128} {
 		require.InDelta(t, inside, calctest.Value(calctest.Answer(t, Depth(), bare+typed), insideFrame), 1e-9, typed)
 	}
@@ -91,11 +95,14 @@ func TestEnoughIsSaidOnlyWhereItIsKnown(t *testing.T) {
 		{" insertion-frame=80", "is not known", false},
 		{" insertion-post=133", "Too shallow for the post’s own", false},
 		{" insertion-frame=133", "Too shallow for the frame’s", false},
-		{" insertion-post=80 insertion-frame=133", "Too shallow: the deeper of the two minimum insertions is 133", true},
-		{" insertion-post=133 insertion-frame=80", "Too shallow: the deeper of the two minimum insertions is 133", true},
+		{" insertion-post=80 insertion-frame=133", "Too shallow: the deeper of the two minimum insertions is 133",
+			true},
+		{" insertion-post=133 insertion-frame=80", "Too shallow: the deeper of the two minimum insertions is 133",
+			true},
 		{" insertion-post=80 insertion-frame=131", "Too close to say", true},
 		{" insertion-post=131 insertion-frame=80", "Too close to say", true},
-		{" insertion-post=80 insertion-frame=90", "Deep enough for both minimum insertions, of which the deeper is 90", true},
+		{" insertion-post=80 insertion-frame=90", "Deep enough for both minimum insertions, of which the deeper is " +
+			"90", true},
 	} {
 		r := calctest.Answer(t, Depth(), post+c.typed)
 		said := r.At(insideFrame).Meaning.Say(nil)
@@ -108,7 +115,8 @@ func TestEnoughIsSaidOnlyWhereItIsKnown(t *testing.T) {
 		}
 	}
 	r := calctest.Answer(t, Depth(), post+" insertion-post=80")
-	require.Equal(t, []string{"met; of the limits that are known this one binds first", "not known: look it up or measure it"},
+	require.Equal(t, []string{"met; of the limits that are known this one binds first",
+		"not known: look it up or measure it"},
 		calctest.Column(t, r, "limits", "verdict"))
 	require.Equal(t, "–\u00a0mm", calctest.Column(t, r, "limits", "uncertainty")[1])
 	// What is left when every error goes against the rider: 76 − 7.6.
@@ -118,7 +126,8 @@ func TestEnoughIsSaidOnlyWhereItIsKnown(t *testing.T) {
 	r = calctest.Answer(t, Depth(), fixedInFrame)
 	require.Contains(t, r.At(mayRise).Meaning.Say(nil), "It is 28\u00a0mm too high already")
 	require.Contains(t, r.At(deeperMinimum).Meaning.Say(nil), "the mark on the post lies 20\u00a0mm lower")
-	require.Contains(t, calctest.Answer(t, Depth(), post+" insertion-post=80 insertion-frame=131").At(mayRise).Meaning.Say(nil),
+	require.Contains(t, calctest.Answer(t, Depth(),
+		post+" insertion-post=80 insertion-frame=131").At(mayRise).Meaning.Say(nil),
 		"Less than the measuring errors")
 }
 
@@ -127,7 +136,8 @@ func TestEnoughIsSaidOnlyWhereItIsKnown(t *testing.T) {
 func TestPostDepthDirections(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		of := func(height, tube, stack, length, below, post, frame float64) *calculators.Result {
-			return calctest.Answer(t, Depth(), fmt.Sprintf("saddle-height=%v seat-tube-length=%v saddle-stack=%v post-length=%v"+
+			return calctest.Answer(t, Depth(), fmt.Sprintf("saddle-height=%v seat-tube-length=%v saddle-stack=%v "+
+				"post-length=%v"+
 				" travel-post=0 post-actuator=%v insertion-post=%v insertion-frame=%v", height, tube, stack, length, below, post, frame))
 		}
 		height, tube := calctest.Between(t, "height", 640, 800), calctest.Between(t, "tube", 380, 470)
@@ -157,12 +167,15 @@ func TestPostDepthDirections(t *testing.T) {
 func TestThePictureOfThePost(t *testing.T) {
 	// By hand: 275 show, and 275 + 76 + 25 of the post beside it; 218, and 218 − 28 − 25.
 	for typed, said := range map[string][]string{
-		dropperInFrame: {"Right: yours", "Wrong: pulled out too far", "275\u00a0mm", "376\u00a0mm", "inside 188\u00a0mm", "inside 87\u00a0mm"},
-		fixedInFrame:   {"Wrong: yours, too high", "Right: hidden far enough", "218\u00a0mm", "165\u00a0mm", "inside 185\u00a0mm"},
-		"saddle-height=700 seat-tube-length=430 saddle-stack=52 post-length=350 travel-post=0 insertion-post=131 insertion-frame=80": {"Yours: too close to say"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0":                                                       {"Yours: not known yet"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=80":                                     {"Yours: not known yet", "Wrong: pulled out too far"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=140":                                    {"Wrong: yours, too high", "Deep enough for that limit"},
+		dropperInFrame: {"Right: yours", "Wrong: pulled out too far", "275\u00a0mm", "376\u00a0mm",
+			"inside 188\u00a0mm", "inside 87\u00a0mm"},
+		fixedInFrame: {"Wrong: yours, too high", "Right: hidden far enough", "218\u00a0mm", "165\u00a0mm",
+			"inside 185\u00a0mm"},
+		"saddle-height=700 seat-tube-length=430 saddle-stack=52 post-length=350 travel-post=0 insertion-post=131 " +
+			"insertion-frame=80": {"Yours: too close to say"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0":                    {"Yours: not known yet"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=80":  {"Yours: not known yet", "Wrong: pulled out too far"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=140": {"Wrong: yours, too high", "Deep enough for that limit"},
 	} {
 		r := calctest.Answer(t, Depth(), typed)
 		labels := map[string]drawing.Point{}

@@ -20,7 +20,8 @@ func Mobility() *calculators.Calculator {
 	}
 	return &calculators.Calculator{
 		Name: "mobility", Section: calculators.Start,
-		Title: "How far your joints move", Question: "Are your ankles, hips and hamstrings as supple as most, and does it matter?",
+		Title: "How far your joints move", Question: "Are your ankles, hips and hamstrings as supple as most, and " +
+			"does it matter?",
 		Scenario: "The test rider, with stiff hamstrings, tested at home with a helper.",
 		Inputs: []calculators.Input{
 			fit.GrowingInput(),
@@ -40,9 +41,12 @@ func Mobility() *calculators.Calculator {
 
 // What it answers.
 var (
-	hamstrings = &calculators.Output{Name: "hamstrings", Label: "Hamstrings, longer than the average", Unit: measure.Deg,
-		Between: "the average knee’s angle short of straight, less yours (the mean of what you gave); negative is stiffer"}
-	hamstringSides = &calculators.Output{Name: "hamstring-sides", Label: "Left knee stops earlier by", Unit: measure.Deg,
+	hamstrings = &calculators.Output{Name: "hamstrings", Label: "Hamstrings, longer than the average",
+		Unit: measure.Deg,
+		Between: "the average knee’s angle short of straight, less yours (the mean of what you gave); negative is " +
+			"stiffer"}
+	hamstringSides = &calculators.Output{Name: "hamstring-sides", Label: "Left knee stops earlier by",
+		Unit:    measure.Deg,
 		Between: "left less right; negative means that the right one stops earlier"}
 	ankles = &calculators.Output{Name: "ankles", Label: "Ankles, further than the average", Unit: measure.Mm,
 		Between: "your big toe to the wall (the mean of what you gave), less the average; negative is stiffer"}
@@ -103,7 +107,8 @@ func solveMobility(v calculators.Values, out calculators.Numbers) *calculators.P
 	lunge, lungeApart := sides(v, measure.LungeLeft, measure.LungeRight)
 	if math.IsNaN(knee) && math.IsNaN(lunge) && !v.Has(measure.HipBend) && !v.Has(measure.SitAndReach) {
 		return &calculators.Problem{Input: measure.KneeShortLeft.Key, Needed: true,
-			Text: words.Of("Give one test at least: {0}, {1}, {2} or {3}.", measure.KneeShortLeft.Named(), measure.LungeLeft.Named(),
+			Text: words.Of("Give one test at least: {0}, {1}, {2} or {3}.", measure.KneeShortLeft.Named(),
+				measure.LungeLeft.Named(),
 				measure.HipBend.Named(), measure.SitAndReach.Named())}
 	}
 	out.Set(hamstrings, kneeUsual(fit.Sex(v)).Mean-knee)

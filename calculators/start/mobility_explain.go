@@ -12,25 +12,37 @@ import (
 func explainMobility(v calculators.Values, r *calculators.Result) {
 	knee := kneeUsual(fit.Sex(v))
 	explainPlace(r.At(hamstrings), knee,
-		words.Of("Start with the bar level with the saddle or above it, and lower it only if that feels easy: among fifty trained road cyclists supple hamstrings went with a lower bar. By how many millimetres was not published, so no number here is changed."),
-		words.Of("A lower bar is open to you, nothing more: supple road cyclists had lower bars, and nobody has shown that they should."))
+		words.Of("Start with the bar level with the saddle or above it, and lower it only if that feels easy: "+
+			"among fifty trained road cyclists supple hamstrings went with a lower bar. By how many millimetres "+
+			"was not published, so no number here is changed."),
+		words.Of("A lower bar is open to you, nothing more: supple road cyclists had lower bars, and nobody has "+
+			"shown that they should."))
 	explainPlace(r.At(ankles), lungeUsual,
-		words.Of("On the bike the ankle seldom bends that far. Dropped heels on descents are where you would feel it: do not force them, let the knees bend instead. Nobody has tested a setting for stiff ankles."),
+		words.Of("On the bike the ankle seldom bends that far. Dropped heels on descents are where you would feel "+
+			"it: do not force them, let the knees bend instead. Nobody has tested a setting for stiff ankles."),
 		words.Of("Nothing on the bike follows from it: nobody has tested a setting for supple ankles."))
 	explainPlace(r.At(hip), hipUsual,
-		words.Of("At the top of the stroke the hip is bent most. If it pinches there, a higher bar, a shorter crank or toes turned out a little give it room. That is common practice; no trial was found."),
+		words.Of("At the top of the stroke the hip is bent most. If it pinches there, a higher bar, a shorter "+
+			"crank or toes turned out a little give it room. That is common practice; no trial was found."),
 		words.Of("The top of the stroke leaves you room. Nothing follows for the settings."))
 	explainSides(r.At(hamstringSides), words.Of("left"), words.Of("right"))
 	explainSides(r.At(ankleSides), words.Of("right"), words.Of("left"))
 	r.Tables = append(r.Tables, mobilityTable(v, knee))
 	if v.Has(measure.SitAndReach) {
-		r.Note(calculators.PlainNote, "Sit and reach ({0}) has no average here, because it depends on arms and legs as much as on suppleness: it follows the hamstrings only in part, and the back hardly. Compare it with yourself in three months. In fifteen young off-road riders a better reach went with less pressure on the front of the saddle.", measure.SitAndReach.Amount(v.Of(measure.SitAndReach)))
+		r.Note(calculators.PlainNote, "Sit and reach ({0}) has no average here, because it depends on arms and "+
+			"legs as much as on suppleness: it follows the hamstrings only in part, and the back hardly. Compare "+
+			"it with yourself in three months. In fifteen young off-road riders a better reach went with less "+
+			"pressure on the front of the saddle.", measure.SitAndReach.Amount(v.Of(measure.SitAndReach)))
 	}
 	if (v.Has(measure.KneeShortLeft) || v.Has(measure.KneeShortRight)) && v.Choice(measure.Sex) == "" {
-		r.Note(calculators.CheckNote, "Women’s hamstrings let the knee go about 11 degrees further than men’s. Without {0} the average of both stands in.", measure.Sex.Named())
+		r.Note(calculators.CheckNote, "Women’s hamstrings let the knee go about 11 degrees further than men’s. "+
+			"Without {0} the average of both stands in.", measure.Sex.Named())
 	}
-	r.Note(calculators.PlainNote, "No setting of the bike is changed by these tests. In fifty mountain bikers hip rotation, hip strength, ankle bend and the line of the forefoot together sorted most of the sore knees from the well, but not one of them alone, and nobody has shown that a setting mends it.")
-	r.Note(calculators.PlainNote, "Warm up for five minutes first, take each test three times and keep the middle one. Stop where it pulls; a test that hurts is no test.")
+	r.Note(calculators.PlainNote, "No setting of the bike is changed by these tests. In fifty mountain bikers hip "+
+		"rotation, hip strength, ankle bend and the line of the forefoot together sorted most of the sore knees "+
+		"from the well, but not one of them alone, and nobody has shown that a setting mends it.")
+	r.Note(calculators.PlainNote, "Warm up for five minutes first, take each test three times and keep the middle "+
+		"one. Stop where it pulls; a test that hurts is no test.")
 	r.Figure = mobilityFigure(v, r)
 }
 
@@ -69,13 +81,16 @@ func explainSides(x *calculators.Answer, above, below words.Text) {
 	case math.Abs(float64(x.Value)) <= float64(x.Uncertainty):
 		x.Meaning = words.Of("No more than two tests of one side differ. Take both sides as alike.")
 	default:
-		x.Meaning = words.Of("The {0} side is stiffer by more than the test’s own error. Test again on another day. If it stays, set saddle height by the stiffer leg, as common practice has it, and ask a professional if that side aches.", stiffer)
+		x.Meaning = words.Of("The {0} side is stiffer by more than the test’s own error. Test again on another "+
+			"day. If it stays, set saddle height by the stiffer leg, as common practice has it, and ask a "+
+			"professional if that side aches.", stiffer)
 	}
 }
 
 // mobilityTable shows each test beside what is usual.
 func mobilityTable(v calculators.Values, knee usual) calculators.Table {
-	t := calculators.Table{Name: "usual", Caption: words.Of("Each test, and where two of three people lie"), Folded: true,
+	t := calculators.Table{Name: "usual", Caption: words.Of("Each test, and where two of three people lie"),
+		Folded: true,
 		Columns: []calculators.Column{
 			{Name: "test", Label: words.Of("Test")},
 			{Name: "yours", Label: words.Of("Yours")},

@@ -20,7 +20,9 @@ func mobilityFigure(v calculators.Values, r *calculators.Result) *drawing.Figure
 	knee, _ := sides(v, measure.KneeShortLeft, measure.KneeShortRight)
 	f := &drawing.Figure{
 		Title: words.Of("Knee to wall, and knee short of straight"),
-		Description: words.Of("On the left a foot before a wall, the heel on the floor and the knee against the wall: the big toe is {0} from it. On the right somebody lies on the back with one thigh upright; the shin stops {1} short of upright.",
+		Description: words.Of("On the left a foot before a wall, the heel on the floor and the knee against the "+
+			"wall: the big toe is {0} from it. On the right somebody lies on the back with one thigh upright; the "+
+			"shin stops {1} short of upright.",
 			said(measure.LungeLeft, lunge), said(measure.KneeShortLeft, knee)),
 	}
 	f.Add(figure.Floor(0, 2300))
@@ -78,7 +80,8 @@ func lying(f *drawing.Figure, p figure.Person) (hip drawing.Point) {
 	thigh, shin := p.Hip-p.Knee, p.Knee-p.Ankle
 	hip = at(1420, 95)
 	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: hip, B: at(hip.X+thigh, 62), Ra: 82, Rb: 52},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X+thigh, 62), B: at(hip.X+thigh+shin, 45), Ra: 52, Rb: 36},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X+thigh, 62), B: at(hip.X+thigh+shin, 45),
+			Ra: 52, Rb: 36},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X-500, 110), B: hip, Ra: 105, Rb: 95},
 		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: at(hip.X-740, 112), Radius: 100},
 		note(at(hip.X+thigh+0.4*shin, 90), at(0.4, 1), "Other leg flat"))
@@ -107,8 +110,9 @@ func drawLying(f *drawing.Figure, p figure.Person, given float64) (kneeAt, ankle
 	kneeAt, ankle = bentLeg(f, p, hip, 90, 90-short)
 	f.Add(note(hip.Plus(at(0, thigh/2)), at(-1, 0.2), "Thigh held upright"))
 	if !math.IsNaN(given) {
-		f.Add(drawing.Angle{Role: drawing.Hot, Vertex: kneeAt, From: 90 - short, To: 90, Radius: 0.8 * shin, ArmTo: shin,
-			Text: words.Of("{0}", measure.KneeShortLeft.Amount(given))})
+		f.Add(drawing.Angle{Role: drawing.Hot, Vertex: kneeAt, From: 90 - short, To: 90, Radius: 0.8 * shin,
+			ArmTo: shin,
+			Text:  words.Of("{0}", measure.KneeShortLeft.Amount(given))})
 	}
 	return kneeAt, ankle
 }

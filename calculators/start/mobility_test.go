@@ -22,7 +22,8 @@ import (
 //
 // and for a man 38.6 − 37.5 = 1.1; for nobody in particular (28 + 38.6)/2 − 37.5 = −4.2.
 func TestMobilityCases(t *testing.T) {
-	const tests = "knee-short-left=41±4 knee-short-right=34±3 lunge-left=81±6 lunge-right=112±8 hip-bend=129±5 sit-and-reach=-35 "
+	const tests = "knee-short-left=41±4 knee-short-right=34±3 lunge-left=81±6 lunge-right=112±8 hip-bend=129±5 " +
+		"sit-and-reach=-35 "
 	const source = "means of Youdas et al. 2005, Konor et al. 2012, Roach and Miles 1991 (from memory), by hand"
 	calctest.Cases(t, Mobility(), calctest.Case{Typed: tests + "sex=f", Source: source, Want: []calctest.Want{
 		calctest.Is(hamstrings, -9.5, 1e-9), calctest.Is(hamstringSides, 7, 1e-9),
@@ -39,7 +40,8 @@ func TestMobilityCases(t *testing.T) {
 		calctest.Case{Typed: tests, Source: source, Want: []calctest.Want{calctest.Is(hamstrings, -4.2, 1e-9),
 			calctest.Cell("usual", 0, "from", 33.3-10.82, 0.06), calctest.Cell("usual", 0, "to", 33.3+10.82, 0.06)}})
 	r := calctest.Answer(t, Mobility(), tests)
-	for o, u := range map[*calculators.Output]float64{hamstrings: 5, hamstringSides: 10, ankles: 10, ankleSides: 20, hip: 10} {
+	for o, u := range map[*calculators.Output]float64{hamstrings: 5, hamstringSides: 10, ankles: 10,
+		ankleSides: 20, hip: 10} {
 		require.InDelta(t, u, float64(r.At(o).Uncertainty), 1e-9, o.Name)
 	}
 }
@@ -105,9 +107,11 @@ func TestWhatMobilitySays(t *testing.T) {
 // change places with their sign.
 func TestMoreIsMoreSupple(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		l, r, more := calctest.Between(t, "left", 20, 60), calctest.Between(t, "right", 20, 60), calctest.Between(t, "more", 1, 8)
+		l, r, more := calctest.Between(t, "left", 20, 60), calctest.Between(t, "right", 20,
+			60), calctest.Between(t, "more", 1, 8)
 		typed := func(kl, kr, ll, lr float64) *calculators.Result {
-			return calctest.Answer(t, Mobility(), fmt.Sprintf("knee-short-left=%v knee-short-right=%v lunge-left=%v lunge-right=%v hip-bend=%v", kl, kr, ll, lr, 100+kl))
+			return calctest.Answer(t, Mobility(), fmt.Sprintf("knee-short-left=%v knee-short-right=%v "+
+				"lunge-left=%v lunge-right=%v hip-bend=%v", kl, kr, ll, lr, 100+kl))
 		}
 		a, b, swapped := typed(l, r, 2*l, 2*r), typed(l+more, r, 2*l+more, 2*r), typed(r, l, 2*r, 2*l)
 		at := calctest.Value

@@ -22,7 +22,8 @@ func Repeat() *calculators.Calculator {
 			{Quantity: measure.First, Example: "832"},
 			{Quantity: measure.Second, Example: "824"},
 			{Quantity: measure.Third, Example: "829", Optional: true},
-			{Quantity: measure.Helped, Example: "alone", Assume: calculators.Fixed(0, 0, "which is the less sure way")},
+			{Quantity: measure.Helped, Example: "alone", Assume: calculators.Fixed(0, 0,
+				"which is the less sure way")},
 			{Quantity: measure.SharedError, Folded: true, Assume: sharedError},
 			{Quantity: measure.OwnScatter, Folded: true, Assume: ownScatter},
 		},
@@ -102,7 +103,8 @@ func solveRepeat(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	}
 	if !q.Possible(median) {
 		return &calculators.Problem{Input: measure.First.Key,
-			Text: words.Of("{0} cannot be {1}: it lies between {2} and {3}. Check the unit beside the field, and that the "+
+			Text: words.Of("{0} cannot be {1}: it lies between {2} and {3}. Check the unit beside the field, and "+
+				"that the "+
 				"right length is picked.", q.Named(), q.Amount(median), q.Amount(q.Least), q.Amount(q.Most))}
 	}
 	return nil
@@ -112,26 +114,33 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 	q := wanted(v)
 	median, spread, error := r.At(medianReading), r.At(readingsApart), r.At(technicalError)
 	median.Feeds = q
-	median.Meaning = words.Of("Use this one for {0}. The middle reading, unlike the mean, is not dragged along by one "+
+	median.Meaning = words.Of("Use this one for {0}. The middle reading, unlike the mean, is not dragged along by "+
+		"one "+
 		"slip.", q.Named())
 	if !v.Has(measure.Third) {
-		median.Meaning = words.Of("Half way between your two readings of {0}. With a third you could tell which of them "+
+		median.Meaning = words.Of("Half way between your two readings of {0}. With a third you could tell which of "+
+			"them "+
 			"was the slip.", q.Named())
 	}
 	again := float64(spread.Value) > q.AgreeWithin()
 	if again {
-		spread.Meaning = words.Of("Too far apart: more than {0} for {1}. Measure again, all of them. Usually the landmark "+
+		spread.Meaning = words.Of("Too far apart: more than {0} for {1}. Measure again, all of them. Usually the "+
+			"landmark "+
 			"is to blame, so find the bone anew each time.", q.Amount(q.AgreeWithin()), q.Named())
-		r.Note(calculators.CheckNote, "Take {0} again: the readings lie {1} apart, where {2} is close enough.", q.Named(),
+		r.Note(calculators.CheckNote, "Take {0} again: the readings lie {1} apart, where {2} is close enough.",
+			q.Named(),
 			spread.Amount(), q.Amount(q.AgreeWithin()))
 	} else {
 		spread.Meaning = words.Of("Close enough: up to {0} is good for {1}. There is no need to measure again.",
 			q.Amount(q.AgreeWithin()), q.Named())
 	}
-	error.Meaning = words.Of("How well you repeat yourself, as far as so few readings can tell. The ± of the first line has this scatter in it, and with it the usual error of this length, ± {0}: a landmark felt in the wrong place shows in no scatter.",
+	error.Meaning = words.Of("How well you repeat yourself, as far as so few readings can tell. The ± of the first "+
+		"line has this scatter in it, and with it the usual error of this length, ± {0}: a landmark felt in the "+
+		"wrong place shows in no scatter.",
 		measure.Error{Amount: q.Amount(2 * v.SD(measure.SharedError))})
 	if !q.Plausible(float64(median.Value)) {
-		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and that the "+
+		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and "+
+			"that the "+
 			"right length is picked.", q.Amount(float64(median.Value)), q.Named(), q.Amount(q.Low), q.Amount(q.High))
 	}
 	r.Note(calculators.PlainNote, "Let go of the tape between readings and do not look at the last number before you "+

@@ -15,7 +15,8 @@ import (
 // the tape and where to read.
 func Figures() []*calculators.Illustration {
 	list := []*calculators.Illustration{
-		person("measure-stature", stature), person("measure-inseam", inseam), person("measure-trochanter-height", trochanter),
+		person("measure-stature", stature), person("measure-inseam", inseam), person("measure-trochanter-height",
+			trochanter),
 		person("measure-arm-span", armSpan), person("measure-shoulder-width", shoulderWidth),
 		person("measure-foot-length", footLength), person("measure-heel-to-ball", heelToBall),
 		person("measure-trunk-length", trunkLength), person("measure-arm-length", armLength),
@@ -84,7 +85,8 @@ func legLength(q *measure.Quantity, p figure.Person, f *drawing.Figure) {
 	if from != to {
 		f.Add(figure.Tape(from, to)...)
 		f.Add(figure.Landmark(from, 26), figure.Landmark(to, 26))
-		f.Add(drawing.Dimension{Role: drawing.Hot, A: from, B: to, Offset: -280, Text: words.Of("{0}", q.Amount(to.Minus(from).Length()))})
+		f.Add(drawing.Dimension{Role: drawing.Hot, A: from, B: to, Offset: -280, Text: words.Of("{0}",
+			q.Amount(to.Minus(from).Length()))})
 	}
 	frame(f, -560, -80, 620, p.Hip+180)
 }
@@ -132,7 +134,8 @@ func stature(p figure.Person, f *drawing.Figure) {
 	h := p.Stature
 	f.Title = words.Of("Height: floor to the book on your head")
 	f.Description = words.Of("Somebody {0} tall stands barefoot with heels, seat and shoulders against a wall and "+
-		"looks level. A book lies flat on the head, square to the wall; the tape runs from the floor to the book’s lower "+
+		"looks level. A book lies flat on the head, square to the wall; the tape runs from the floor to the book’s "+
+		"lower "+
 		"edge.", measure.Stature.Amount(h))
 	wall := -p.Foot * 0.62
 	f.Add(figure.Floor(wall, 620))
@@ -153,7 +156,8 @@ func inseam(p figure.Person, f *drawing.Figure) {
 	top := p.Shoulder - 0.35*(p.Shoulder-h)
 	f.Title = words.Of("Inside leg: floor to the book between your legs")
 	f.Description = words.Of("The legs of somebody {0} tall from the front, barefoot, the feet 15 to 20 cm apart. A "+
-		"book is pulled up firmly between the legs, level; the tape runs from the floor to the book’s upper edge, {1} up.",
+		"book is pulled up firmly between the legs, level; the tape runs from the floor to the book’s upper edge, "+
+		"{1} up.",
 		measure.Stature.Amount(p.Stature), measure.Inseam.Amount(h))
 	f.Add(figure.Floor(-460, 640))
 	f.Add(p.Front(figure.ArmsOut)...)
@@ -214,7 +218,8 @@ func trunkLength(p figure.Person, f *drawing.Figure) {
 	hip, shoulder := p.HipKnob(), p.ShoulderTop()
 	length := shoulder.Minus(hip).Length()
 	f.Title = words.Of("Hip to shoulder, in a straight line")
-	f.Description = words.Of("The trunk of somebody {0} tall from the side. The tape runs straight from the bony knob "+
+	f.Description = words.Of("The trunk of somebody {0} tall from the side. The tape runs straight from the bony "+
+		"knob "+
 		"of the hip to the bony point on top of the shoulder, {1}.", measure.Stature.Amount(p.Stature),
 		measure.TrunkLength.Amount(length))
 	f.Add(p.Side()...)
@@ -259,7 +264,8 @@ func sole(p figure.Person) figure.Sole { return figure.Sole{Length: p.Foot, Inne
 
 // heelWall returns the wall that a heel touches, seen from above.
 func heelWall(p figure.Person) []drawing.Mark {
-	m := []drawing.Mark{drawing.Line{Role: drawing.Soft, Points: []drawing.Point{at(0, -0.34*p.Foot), at(0, 0.34*p.Foot)}}}
+	m := []drawing.Mark{drawing.Line{Role: drawing.Soft, Points: []drawing.Point{at(0, -0.34*p.Foot), at(0,
+		0.34*p.Foot)}}}
 	for y := -0.32; y < 0.34; y += 0.06 {
 		m = append(m, drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{at(0, y*p.Foot),
 			at(-0.04*p.Foot, (y-0.04)*p.Foot)}})
@@ -335,7 +341,8 @@ func measureBike(calculators.Values) *drawing.Figure {
 	b := d.Bike
 	f := &drawing.Figure{Title: words.Of("Where the tape goes on a bike"),
 		Description: words.Of("A bike from the side on a level floor, front wheel straight, nobody on it. Heights go "+
-			"straight up from the floor; reach and wheelbase are taken between plumb marks on the floor. The bike of the "+
+			"straight up from the floor; reach and wheelbase are taken between plumb marks on the floor. The bike "+
+			"of the "+
 			"picture has a reach of {0}, a stack of {1} and a bottom bracket {2} up.",
 			measure.Reach.Amount(b.Reach()), measure.Stack.Amount(b.Stack()), measure.BBHeight.Amount(b.BBHeight()))}
 	f.Add(figure.Scene(d, nil)...)
@@ -347,7 +354,8 @@ func measureBike(calculators.Values) *drawing.Figure {
 		figure.HeadAngle(d, drawing.Hot, words.Of("Head angle")),
 		figure.Setback(d, drawing.Hot, words.Of("Setback")),
 		figure.SaddleHeight(d, drawing.Hot, words.Of("Saddle height")),
-		drawing.Dimension{Role: drawing.Hot, A: figure.At(b.Rear), B: at(0, 0), Offset: -90, Text: words.Of("Chainstay")},
+		drawing.Dimension{Role: drawing.Hot, A: figure.At(b.Rear), B: at(0, 0), Offset: -90,
+			Text: words.Of("Chainstay")},
 		figure.Wheelbase(d, drawing.Hot, 0, words.Of("Wheelbase")))
 	return f
 }
@@ -360,13 +368,17 @@ func hipWidth(p figure.Person, f *drawing.Figure) {
 	y := p.Hip + 0.055*p.Stature
 	a, b := at(-drawnHipPoints/2, y), at(drawnHipPoints/2, y)
 	f.Title = words.Of("Between the hip points, and 0.72 of that")
-	f.Description = words.Of("The hips of somebody {0} tall from the front. The tape runs straight across between the two bony points at the front of the pelvis, {1} apart here; the hip joints, deep inside and lower, lie 0.72 of that apart, {2}. The picture’s numbers are an example.",
+	f.Description = words.Of("The hips of somebody {0} tall from the front. The tape runs straight across between "+
+		"the two bony points at the front of the pelvis, {1} apart here; the hip joints, deep inside and lower, "+
+		"lie 0.72 of that apart, {2}. The picture’s numbers are an example.",
 		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnHipPoints), measure.Millimetres(0.72*drawnHipPoints))
 	f.Add(p.Front(figure.ArmsOut)...)
 	f.Add(figure.Tape(a, b)...)
 	f.Add(figure.Landmark(a, 20), figure.Landmark(b, 20),
-		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: 110, Text: words.Of("{0}", measure.Millimetres(drawnHipPoints))},
-		drawing.Dimension{Role: drawing.Ink, A: at(-0.36*drawnHipPoints, p.Hip), B: at(0.36*drawnHipPoints, p.Hip), Along: at(1, 0), Offset: -150, Text: words.Of("joints {0}", measure.Millimetres(0.72*drawnHipPoints))},
+		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: 110, Text: words.Of("{0}",
+			measure.Millimetres(drawnHipPoints))},
+		drawing.Dimension{Role: drawing.Ink, A: at(-0.36*drawnHipPoints, p.Hip), B: at(0.36*drawnHipPoints,
+			p.Hip), Along: at(1, 0), Offset: -150, Text: words.Of("joints {0}", measure.Millimetres(0.72*drawnHipPoints))},
 		note(b, at(1, 0.6), "Bony point"), note(a, at(-1, 0.6), "Bony point"))
 	frame(f, -430, p.Inseam-200, 430, p.Hip+330)
 }
@@ -378,22 +390,27 @@ func legDifference(p figure.Person, f *drawing.Figure) {
 	crest := p.Hip + 0.095*p.Stature
 	p.Longer = drawnBoards
 	f.Title = words.Of("Boards under the shorter leg until the hip crests are level")
-	f.Description = words.Of("Somebody {0} tall from behind, barefoot, knees straight. Boards under the whole of one foot make the two hip crests level; their height, {1} here, is the difference. The picture’s number is an example.",
+	f.Description = words.Of("Somebody {0} tall from behind, barefoot, knees straight. Boards under the whole of "+
+		"one foot make the two hip crests level; their height, {1} here, is the difference. The picture’s number "+
+		"is an example.",
 		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnBoards))
 	f.Add(drawing.Ground{A: at(-420, -drawnBoards), B: at(460, -drawnBoards)})
 	f.Add(p.Front(figure.ArmsOut)...)
-	f.Add(drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{at(20, -drawnBoards), at(170, -drawnBoards), at(170, 0), at(20, 0)}},
+	f.Add(drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{at(20,
+		-drawnBoards), at(170, -drawnBoards), at(170, 0), at(20, 0)}},
 		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []drawing.Point{at(-300, crest), at(300, crest)}},
 		figure.Landmark(at(-125, crest), 24), figure.Landmark(at(125, crest), 24),
 		note(at(300, crest), at(1, 0.6), "Crests level"),
-		drawing.Dimension{Role: drawing.Hot, A: at(170, -drawnBoards), B: at(170, 0), Along: at(0, 1), Offset: -110, Text: words.Of("{0}", measure.Millimetres(drawnBoards))})
+		drawing.Dimension{Role: drawing.Hot, A: at(170, -drawnBoards), B: at(170, 0), Along: at(0, 1),
+			Offset: -110, Text: words.Of("{0}", measure.Millimetres(drawnBoards))})
 	frame(f, -640, -120, 700, p.Hip+260)
 }
 
 // plateInputs are what a picture of a bike takes from the reader's own.
 func plateInputs() []calculators.Input {
 	inputs := []calculators.Input{fit.SexInput("")}
-	for _, q := range []*measure.Quantity{measure.Inseam, measure.Reach, measure.Stack, measure.HeadAngle, measure.SeatAngle, measure.Chainstay, measure.SaddleHeight} {
+	for _, q := range []*measure.Quantity{measure.Inseam, measure.Reach, measure.Stack, measure.HeadAngle,
+		measure.SeatAngle, measure.Chainstay, measure.SaddleHeight} {
 		inputs = append(inputs, calculators.Input{Quantity: q, Optional: true})
 	}
 	return inputs
@@ -412,11 +429,12 @@ func plateBike(v calculators.Values) figure.Build {
 		}
 		return otherwise
 	}
-	b := figure.DemoWith(given(measure.Inseam, drawnInseam), given(measure.SaddleHeight, drawnSaddle), func(c *geometry.Chart) {
-		c.Reach, c.Stack = given(measure.Reach, c.Reach), given(measure.Stack, c.Stack)
-		c.HeadAngle, c.SeatAngle = given(measure.HeadAngle, c.HeadAngle), given(measure.SeatAngle, c.SeatAngle)
-		c.Chainstay = given(measure.Chainstay, c.Chainstay)
-	})
+	b := figure.DemoWith(given(measure.Inseam, drawnInseam), given(measure.SaddleHeight, drawnSaddle),
+		func(c *geometry.Chart) {
+			c.Reach, c.Stack = given(measure.Reach, c.Reach), given(measure.Stack, c.Stack)
+			c.HeadAngle, c.SeatAngle = given(measure.HeadAngle, c.HeadAngle), given(measure.SeatAngle, c.SeatAngle)
+			c.Chainstay = given(measure.Chainstay, c.Chainstay)
+		})
 	b.CrankAngle, b.Back = 90, drawnBack
 	return b
 }

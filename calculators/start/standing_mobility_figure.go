@@ -12,8 +12,10 @@ import (
 func lungeStanding(p figure.Person, f *drawing.Figure) {
 	toe := lungeUsual.Mean
 	f.Title = words.Of("Knee to wall: big toe to the wall, heel down")
-	f.Description = words.Of("Foot, shin and thigh of somebody {0} tall from the side, barefoot before a wall. The knee "+
-		"touches the wall and the heel is just about to lift; the tape on the floor runs from the tip of the big toe to "+
+	f.Description = words.Of("Foot, shin and thigh of somebody {0} tall from the side, barefoot before a wall. The "+
+		"knee "+
+		"touches the wall and the heel is just about to lift; the tape on the floor runs from the tip of the big "+
+		"toe to "+
 		"the wall, {1}, which is the average.", measure.Stature.Amount(p.Stature), measure.LungeLeft.Amount(toe))
 	f.Add(figure.Floor(0, toe+p.Foot+260))
 	kneeAt := drawLunge(f, p, toe)
@@ -40,8 +42,10 @@ func frameLying(f *drawing.Figure, p figure.Person, top float64) {
 func kneeShort(p figure.Person, f *drawing.Figure) {
 	short := kneeUsual(p.Sex).Mean
 	f.Title = words.Of("Knee short of straight: the shin against upright")
-	f.Description = words.Of("Somebody {0} tall lies on the back, one leg flat. A helper’s hands hold the other thigh "+
-		"upright and straighten the knee until it stops. A phone lies along the shin, which stops {1} short of upright: "+
+	f.Description = words.Of("Somebody {0} tall lies on the back, one leg flat. A helper’s hands hold the other "+
+		"thigh "+
+		"upright and straighten the knee until it stops. A phone lies along the shin, which stops {1} short of "+
+		"upright: "+
 		"the average.", measure.Stature.Amount(p.Stature), measure.KneeShortLeft.Amount(short))
 	f.Add(figure.Floor(560, 1420+p.Hip-p.Ankle+100))
 	kneeAt, ankle := drawLying(f, p, short)
@@ -63,7 +67,8 @@ func hipBend(p figure.Person, f *drawing.Figure) {
 	turned := hipUsual.Mean
 	f.Title = words.Of("Hip bend: how far the thigh has turned from flat")
 	f.Description = words.Of("Somebody {0} tall lies on the back, one leg flat, and pulls the other knee towards the "+
-		"chest. A phone lies along the front of that thigh, which has turned {1} from flat: the average. The flat thigh "+
+		"chest. A phone lies along the front of that thigh, which has turned {1} from flat: the average. The flat "+
+		"thigh "+
 		"has not lifted.", measure.Stature.Amount(p.Stature), measure.HipBend.Amount(turned))
 	f.Add(figure.Floor(560, 1420+p.Hip-p.Ankle+100))
 	hip := lying(f, p)
@@ -92,7 +97,8 @@ func sitAndReach(p figure.Person, f *drawing.Figure) {
 	hip, tip := at(-leg, 95), at(drawnPast, top+24)
 	f.Title = words.Of("Sit and reach: the soles to the fingertips")
 	f.Description = words.Of("Somebody {0} tall sits on the floor with straight knees, the soles against a box, and "+
-		"reaches forward over it. The tape on the box begins at the soles; the fingertips pass them by {1} here. Short of "+
+		"reaches forward over it. The tape on the box begins at the soles; the fingertips pass them by {1} here. "+
+		"Short of "+
 		"the soles counts as negative. The picture’s number is an example.",
 		measure.Stature.Amount(p.Stature), measure.SitAndReach.Amount(drawnPast))
 	// The shoulder stands a trunk from the hip and an arm from the fingertips.

@@ -40,9 +40,11 @@ func TestNoSizeBreaksAFigure(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := rapid.SampledFrom(Figures()).Draw(t, "figure")
 		typed := []calculators.Pair{
-			{Key: "stature", Typed: rapid.SampledFrom([]string{"", "700", "1300", "1740", "2150", "3100", "x", "0"}).Draw(t,
+			{Key: "stature", Typed: rapid.SampledFrom([]string{"", "700", "1300", "1740", "2150", "3100", "x",
+				"0"}).Draw(t,
 				"stature")},
-			{Key: "inseam", Typed: rapid.SampledFrom([]string{"", "300", "550", "830", "1050", "1500", "−5"}).Draw(t, "inseam")},
+			{Key: "inseam", Typed: rapid.SampledFrom([]string{"", "300", "550", "830", "1050", "1500",
+				"−5"}).Draw(t, "inseam")},
 		}
 		svg := f.Figure(typed, nil).SVG("f", nil)
 		if strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {

@@ -80,7 +80,8 @@ var tapeFaults = []struct {
 }{
 	{geometry.ChainstayTooShort, measure.Chainstay, words.Of("The chainstay is shorter than the difference of the " +
 		"heights of rear axle and bottom bracket. Check all three.")},
-	{geometry.FrontCentreTooShort, measure.FrontCentre, words.Of("The distance to the front axle is shorter than the " +
+	{geometry.FrontCentreTooShort, measure.FrontCentre, words.Of("The distance to the front axle is shorter than " +
+		"the " +
 		"difference of its height and the bottom bracket’s. Check all three.")},
 	{geometry.HeadOutOfReach, measure.BBToHeadTube, words.Of("These two distances to the head tube do not meet in a " +
 		"point. Measure both again to the centre of the head tube’s top, from bottom bracket and from rear axle.")},
@@ -121,7 +122,8 @@ func solveTape(v calculators.Values, out calculators.Numbers) *calculators.Probl
 				return &calculators.Problem{Input: f.at.Key, Text: f.text}
 			}
 		}
-		return &calculators.Problem{Text: words.Of("These readings describe no bike. Check the largest and the smallest " +
+		return &calculators.Problem{Text: words.Of("These readings describe no bike. Check the largest and the " +
+			"smallest " +
 			"of them for a slip.")}
 	}
 	f := frontAxleOf(v, t, r)

@@ -62,13 +62,15 @@ func TestATapeAgreesWithLeastSquares(t *testing.T) {
 		head, rear, o := b.HeadTop, b.Rear, geometry.Point{}
 		square := func(x float64) float64 { return x * x }
 		problem := optimize.Problem{Func: func(x []float64) float64 {
-			h, r, f := geometry.Point{X: x[0], Y: x[1]}, geometry.Point{X: x[2], Y: x[3]}, geometry.Point{X: x[4], Y: x[5]}
+			h, r, f := geometry.Point{X: x[0], Y: x[1]}, geometry.Point{X: x[2], Y: x[3]}, geometry.Point{X: x[4],
+				Y: x[5]}
 			return square(h.Distance(o)-head.Distance(o)) + square(h.Distance(r)-head.Distance(rear)) +
 				square(r.Distance(o)-rear.Distance(o)) + square(f.Distance(o)-b.Front.Distance(o)) +
 				square(f.Distance(r)-b.Front.Distance(rear)) +
 				square(r.Y-(b.RearRadius-b.BBHeight())) + square(f.Y-(b.FrontRadius-b.BBHeight()))
 		}}
-		found, err := optimize.Minimize(problem, []float64{head.X - 60, head.Y + 50, rear.X + 40, 0, b.Front.X - 60, 0},
+		found, err := optimize.Minimize(problem, []float64{head.X - 60, head.Y + 50, rear.X + 40, 0,
+			b.Front.X - 60, 0},
 			&optimize.Settings{FuncEvaluations: 200000, MajorIterations: 100000,
 				Converger: &optimize.FunctionConverge{Absolute: 1e-16, Iterations: 3000}}, &optimize.NelderMead{})
 		require.NoError(t, err)

@@ -38,7 +38,8 @@ func TestStraightNumbers(t *testing.T) {
 	require.InDeltaSlice(t, []float64{1, -1, 0}, e.Of[1], 1e-12)
 	require.Nil(t, e.Of[2], "an exact input moves nothing")
 	require.Empty(t, e.Alone)
-	require.InDeltaSlice(t, e.Variance, uncertainty.PropagateOneWay(f(x), []float64{0.2, 0.5, 0}, moved(x, f)).Variance, 1e-12)
+	require.InDeltaSlice(t, e.Variance, uncertainty.PropagateOneWay(f(x), []float64{0.2, 0.5, 0}, moved(x,
+		f)).Variance, 1e-12)
 }
 
 // For y = x² at 5 ± 0.3 half the difference is ((5.3)² − (4.7)²)/2 = 3, exactly the
@@ -92,7 +93,8 @@ func TestEdges(t *testing.T) {
 		}
 		return []float64{math.Sqrt(x[0])}
 	}
-	for _, propagate := range []func(y, u []float64, solve uncertainty.Solve) uncertainty.Effects{propagate, uncertainty.PropagateOneWay} {
+	for _, propagate := range []func(y, u []float64, solve uncertainty.Solve) uncertainty.Effects{propagate,
+		uncertainty.PropagateOneWay} {
 		e := propagate(below(x), []float64{0.25}, moved(x, below))
 		require.InDelta(t, want*want, e.Variance[0], 1e-12)
 		require.InDelta(t, want, e.Of[0][0], 1e-12, "up is up")
@@ -105,7 +107,8 @@ func TestEdges(t *testing.T) {
 		e = propagate(only(x), []float64{0.25}, moved(x, only))
 		require.Equal(t, []int{0}, e.Alone)
 		require.Zero(t, e.Variance[0])
-		e = propagate([]float64{math.NaN()}, []float64{0.25}, moved(x, func(x []float64) []float64 { return []float64{x[0]} }))
+		e = propagate([]float64{math.NaN()}, []float64{0.25}, moved(x,
+			func(x []float64) []float64 { return []float64{x[0]} }))
 		require.Zero(t, e.Variance[0])
 	}
 }

@@ -44,7 +44,8 @@ func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
 	b.until(`location.hash.includes("crank-length=165")`)
 	b.typed("seat-angle", "77±0.5")
 	b.until(`location.hash.includes("seat-angle=77")`)
-	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm", Record: "inseam=845&crank-length=165&seat-angle=77±0.5"})
+	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm",
+		Record: "inseam=845&crank-length=165&seat-angle=77±0.5"})
 	if want.Example || len(want.Problems) > 0 {
 		t.Fatalf("natively there is no answer: %v", want.Problems)
 	}
@@ -141,7 +142,8 @@ func TestEnterComputesAndLeavesThePage(t *testing.T) {
 
 func TestWithoutScriptThePageIsComplete(t *testing.T) {
 	off := chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
-		_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+		_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled,
+			emulation.SetScriptExecutionDisabledParams{Value: true})
 		return err
 	})
 	b := open(t, chapter, off)
@@ -227,7 +229,8 @@ func TestAPageWithElementsOfTheBrowsersOwnIsAnsweredWhole(t *testing.T) {
 	})()`)
 	b.typed("inseam", "845")
 	b.until(`location.hash.includes("inseam=845")`)
-	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm", Record: "inseam=845"})
+	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm",
+		Record: "inseam=845"})
 	got := eval[string](b, `document.querySelector(".drawing").outerHTML + document.querySelector(".answer").outerHTML`)
 	// What hardly changed may keep the browser's elements; nothing else may stay.
 	got = strings.NewReplacer("<font>", "", "</font>", "").Replace(got)

@@ -71,7 +71,8 @@ func (b *tab) seen(name string) {
 func (b *tab) pdf(width, height float64) []byte {
 	b.Helper()
 	yes := true
-	out, err := chromedp.Call(b.ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: width, PaperHeight: height, PreferCSSPageSize: &yes})
+	out, err := chromedp.Call(b.ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: width,
+		PaperHeight: height, PreferCSSPageSize: &yes})
 	if err != nil {
 		b.Fatal(err)
 	}
@@ -97,8 +98,10 @@ func leaves(file []byte) int {
 // fullRecord is a rider who changes everything that the sheet knows, by as many
 // steps as the sheet shows.
 func fullRecord() string {
-	v := url.Values{"name": {"Somebody with a rather long name, of Larch Hollow"}, "date": {"2026-11-24"}, "note": {"Trail bike, second season. Hands go to sleep on long descents."}}
-	for key, value := range map[string]string{"stature": "1740", "inseam": "830", "mass": "72", "foot-length": "266", "arm-length": "610", "sit-bone-width": "120",
+	v := url.Values{"name": {"Somebody with a rather long name, of Larch Hollow"}, "date": {"2026-11-24"},
+		"note": {"Trail bike, second season. Hands go to sleep on long descents."}}
+	for key, value := range map[string]string{"stature": "1740", "inseam": "830", "mass": "72",
+		"foot-length": "266", "arm-length": "610", "sit-bone-width": "120",
 		"reach": "460", "stack": "625", "head-angle": "65.5", "seat-angle": "76", "chainstay": "435"} {
 		v.Set(key, value)
 	}
@@ -140,13 +143,15 @@ func TestTheFullSetupSheetPrintsOnOnePage(t *testing.T) {
 }
 
 func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
-	b := open(t, setupPage+"#inseam=830&saddle-height=736%C2%B12&from=saddle-height.saddle-height&later-key=kept", chromedp.EmulateViewport(390, 844)).drawn()
+	b := open(t, setupPage+"#inseam=830&saddle-height=736%C2%B12&from=saddle-height.saddle-height&later-key=kept",
+		chromedp.EmulateViewport(390, 844)).drawn()
 	eval[bool](b, `(f => { f.value = "saddle-height"; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`)
 	b.write("input[name=now]", "72.2 cm")
 	b.do(chromedp.KeyEvent("\r"))
 	b.until(`location.hash.includes("saddle-height.was=722")`)
 	b.until(`document.querySelectorAll("#sheet-1-saddle-height .ticks li").length === 3`)
-	if got := b.text("#sheet-1-saddle-height"); !strings.Contains(got, "722 mm") || !strings.Contains(got, "736 mm") || !strings.Contains(got, "raise") {
+	if got := b.text("#sheet-1-saddle-height"); !strings.Contains(got, "722 mm") || !strings.Contains(got,
+		"736 mm") || !strings.Contains(got, "raise") {
 		t.Errorf("the row reads %s", got)
 	}
 	// A slip is named beside the field and nothing is written.
@@ -165,7 +170,8 @@ func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
 }
 
 func TestUseThisKeepsWhatTheBikeHas(t *testing.T) {
-	b := open(t, chapter+"#inseam=830&crank-length=170&saddle-height=722&saddle-height.unit=cm&saddle-height.on=2026-01-02").ready()
+	b := open(t,
+		chapter+"#inseam=830&crank-length=170&saddle-height=722&saddle-height.unit=cm&saddle-height.on=2026-01-02").ready()
 	b.until(`document.querySelector('#saddle-height-1 [data-use="saddle-height"]')`)
 	b.until(`!document.querySelector(".bench.old")`)
 	b.press(`#saddle-height-1 [data-use="saddle-height"]`)
@@ -252,7 +258,8 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 	b.press(".onward .next-step")
 	b.until(`location.pathname.endsWith("cleat-fore-and-aft.html") && location.hash.includes("inseam=830")`)
 	b.ready()
-	for name, text := range map[string]string{"heel-to-ball-inner": "19.4 cm", "heel-to-ball-outer": "17 cm", "foot-length": "266"} {
+	for name, text := range map[string]string{"heel-to-ball-inner": "19.4 cm", "heel-to-ball-outer": "17 cm",
+		"foot-length": "266"} {
 		if eval[bool](b, fmt.Sprintf(`!!document.querySelector("#cleat-position-1 [name=%s]")`, name)) {
 			b.typed(name, text)
 		}
@@ -273,7 +280,8 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 	b.press(".onward .next-step")
 	b.until(`location.pathname.endsWith("your-setup-sheet.html")`)
 	b.drawn()
-	for key, value := range map[string]string{"saddle-height": "72.2 cm", "cleat-behind-ball": "8", "stem-length": "45", "spacers": "15", "bar-rise": "30"} {
+	for key, value := range map[string]string{"saddle-height": "72.2 cm", "cleat-behind-ball": "8",
+		"stem-length": "45", "spacers": "15", "bar-rise": "30"} {
 		eval[bool](b, fmt.Sprintf(`(f => { f.value = %q; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`, key))
 		b.write("input[name=now]", value)
 		b.do(chromedp.KeyEvent("\r"))
@@ -298,7 +306,8 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 	shared := onNew(`navigator.share = async (what) => { globalThis.shared = what }`)
 	ask := "ask=stature+inseam+foot-length+pedals&ask.by=Larch+Hollow&ask.note=Bring+shoes.&ask.reply=mailto:workshop@example.org&ask.health=yes"
 	b := open(t, preparePage+"#"+ask, shared, chromedp.EmulateViewport(390, 844)).drawn()
-	if got := b.text(".asking"); !strings.Contains(got, "Larch Hollow asks") || !strings.Contains(got, "Bring shoes.") {
+	if got := b.text(".asking"); !strings.Contains(got, "Larch Hollow asks") || !strings.Contains(got,
+		"Bring shoes.") {
 		t.Errorf("the request reads %q", got)
 	}
 	visible := func() string {
@@ -343,7 +352,8 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 		b.press(".walk [data-do=after]")
 	}
 	b.until(`document.querySelector(".step[data-step=send]").checkVisibility() && document.querySelector(".look").textContent.includes("832")`)
-	if got := b.text(".look"); !strings.Contains(got, "middle of 3 readings") || !strings.Contains(got, "left out") || !strings.Contains(got, "<b>roots</b>") {
+	if got := b.text(".look"); !strings.Contains(got, "middle of 3 readings") || !strings.Contains(got,
+		"left out") || !strings.Contains(got, "<b>roots</b>") {
 		t.Errorf("the last look reads %s", got)
 	}
 	b.seen("client-send-390")
@@ -376,7 +386,8 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 	if r := c.own(); r.At("mass") != nil || r.At("inseam").Text != "830;832;834" {
 		t.Errorf("the client's record reads %s", r.Fragment())
 	}
-	if kept := eval[string](c, "localStorage.plumbline"); !strings.Contains(kept, "mass=99") || strings.Contains(kept, "832") {
+	if kept := eval[string](c, "localStorage.plumbline"); !strings.Contains(kept,
+		"mass=99") || strings.Contains(kept, "832") {
 		t.Errorf("the fitter's own numbers became %s", kept)
 	}
 }
@@ -388,7 +399,9 @@ func (b *tab) scan(selector string) string {
 	eval[bool](b, fmt.Sprintf(`(document.querySelector(%q).scrollIntoView({block: "center"}), true)`, selector))
 	box := eval[[]float64](b, fmt.Sprintf(`(r => [r.x + scrollX, r.y + scrollY, r.width, r.height])(document.querySelector(%q).getBoundingClientRect())`, selector))
 	yes := true
-	shot, err := chromedp.Call(b.ctx, page.CaptureScreenshot, page.CaptureScreenshotParams{CaptureBeyondViewport: &yes, Clip: &page.Viewport{X: box[0], Y: box[1], Width: box[2], Height: box[3], Scale: 3}})
+	shot, err := chromedp.Call(b.ctx, page.CaptureScreenshot,
+		page.CaptureScreenshotParams{CaptureBeyondViewport: &yes, Clip: &page.Viewport{X: box[0], Y: box[1],
+			Width: box[2], Height: box[3], Scale: 3}})
 	if err != nil {
 		b.Fatal(err)
 	}
@@ -459,7 +472,8 @@ func TestASymptomLeadsFromTheDrawingToItsCauses(t *testing.T) {
 func TestOthersTextInTheAddressIsOnlyText(t *testing.T) {
 	const evil = `<img src=x onerror="document.title='broken'"><script>document.title='broken'</script>`
 	fields := url.Values{}
-	for _, key := range []string{"name", "note", "ask.by", "ask.note", "ask", "ask-ache", "ask-riding", "inseam", "pedals", evil, "saddle-height.was", "ask.reply", "u"} {
+	for _, key := range []string{"name", "note", "ask.by", "ask.note", "ask", "ask-ache", "ask-riding", "inseam",
+		"pedals", evil, "saddle-height.was", "ask.reply", "u"} {
 		fields.Set(key, evil)
 	}
 	fields.Set("saddle-height", "736")

@@ -58,7 +58,8 @@ func TestAxeFindsNothing(t *testing.T) {
 		t.Run(view.name, func(t *testing.T) {
 			b := open(t, "/404.html", chromedp.EmulateViewport(view.width, 900))
 			media := []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: view.scheme}}
-			if _, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: media}); err != nil {
+			if _, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia,
+				emulation.SetEmulatedMediaParams{Features: media}); err != nil {
 				t.Fatal(err)
 			}
 			b.do(chromedp.Navigate(server.URL + view.path))
@@ -108,7 +109,8 @@ func TestOnAPhoneTheDrawingStaysInViewAndHidesNoField(t *testing.T) {
 			t.Errorf("at %s the drawing ends at %.0f px of %.0f", name, got["bottom"], got["high"])
 		}
 		if got["field"] < got["bottom"] || got["end"] > got["high"] {
-			t.Errorf("the field %s lies at %.0f to %.0f px, the drawing to %.0f", name, got["field"], got["end"], got["bottom"])
+			t.Errorf("the field %s lies at %.0f to %.0f px, the drawing to %.0f", name, got["field"], got["end"],
+				got["bottom"])
 		}
 	}
 }

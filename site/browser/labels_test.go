@@ -60,7 +60,8 @@ func TestNoLabelCoversAnotherOrLeavesTheFrame(t *testing.T) {
 	}
 	sheet := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
 		w.Header().Set("Content-Type", "text/html; charset=utf-8")
-		fmt.Fprintf(w, "<!doctype html><title>labels</title><link rel=icon href=data:,><style>%s body{width:620px;margin:0}</style><body>", style.String())
+		fmt.Fprintf(w, "<!doctype html><title>labels</title><link rel=icon href=data:,><style>%s "+
+			"body{width:620px;margin:0}</style><body>", style.String())
 	}))
 	defer sheet.Close()
 	for _, c := range catalog.All() {

@@ -32,7 +32,8 @@ func run(m *testing.M) int {
 		}
 	}
 	if program == "" {
-		fmt.Println("*** THE BROWSER TESTS ARE SKIPPED: there is no Chromium in the search path (Debian: apt-get install chromium)")
+		fmt.Println("*** THE BROWSER TESTS ARE SKIPPED: there is no Chromium in the search path (Debian: apt-get " +
+			"install chromium)")
 		if os.Getenv("PLUMBLINE_NEED_BROWSER") == "1" {
 			return 1
 		}
@@ -58,7 +59,8 @@ func run(m *testing.M) int {
 	defer server.Close()
 	options := append(chromedp.DefaultExecAllocatorOptions[:],
 		chromedp.ExecPath(program), chromedp.NoSandbox, chromedp.DisableGPU, chromedp.Flag("disable-quic", true),
-		chromedp.Flag("disable-component-update", true), chromedp.Flag("disable-sync", true), chromedp.Flag("disable-background-networking", true))
+		chromedp.Flag("disable-component-update", true), chromedp.Flag("disable-sync",
+			true), chromedp.Flag("disable-background-networking", true))
 	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...)
 	defer stop()
 	var close context.CancelFunc

@@ -113,7 +113,8 @@ func asJPEG(t testing.TB, m image.Image, turned byte) []byte {
 		return b.Bytes()
 	}
 	// TIFF 6.0: one directory with the one entry Orientation (274), a short.
-	exif := append([]byte("Exif\x00\x00MM\x00*\x00\x00\x00\x08\x00\x01\x01\x12\x00\x03\x00\x00\x00\x01\x00"), turned, 0, 0, 0, 0, 0, 0)
+	exif := append([]byte("Exif\x00\x00MM\x00*\x00\x00\x00\x08\x00\x01\x01\x12\x00\x03\x00\x00\x00\x01\x00"),
+		turned, 0, 0, 0, 0, 0, 0)
 	out := binary.BigEndian.AppendUint16([]byte{0xff, 0xd8, 0xff, 0xe1}, uint16(len(exif)+2))
 	return slices.Concat(out, exif, b.Bytes()[2:])
 }
@@ -263,7 +264,8 @@ func TestAKneeIsReadOffAPhotoByKeys(t *testing.T) {
 	press(kb.ArrowRight, 3, false)
 	press(kb.ArrowDown, 1, true)
 	angle, _ = b.told()
-	b.near("the angle after a nudge", angle, bent(stickers[0], spot{stickers[1].x + 3, stickers[1].y + 10}, stickers[2]))
+	b.near("the angle after a nudge", angle, bent(stickers[0], spot{stickers[1].x + 3, stickers[1].y + 10},
+		stickers[2]))
 	press(kb.Escape, 1, false)
 	b.until(`!document.querySelector("dialog.photo").open && document.activeElement.className === "off-photo"`)
 }
@@ -342,12 +344,14 @@ func TestWhatIsNoPhotoIsRefusedWithAReason(t *testing.T) {
 		data []byte
 		says string
 	}{
-		{"notes.txt", []byte("The knee was read at 27 degrees on the stand, three times over."), "“notes.txt” is no photo that this page can open. It opens JPEG, PNG and WebP"},
+		{"notes.txt", []byte("The knee was read at 27 degrees on the stand, three times over."),
+			"“notes.txt” is no photo that this page can open. It opens JPEG, PNG and WebP"},
 		{"renamed.png", []byte("Not a photo at all, whatever its name may say about it."), "is no photo"},
 		{"empty.jpg", nil, "is no photo"},
 		{"dot.png", asPNG(t, image.NewGray(image.Rect(0, 0, 1, 1))), "has 1 by 1 pixels, too few"},
 		{"strip.png", asPNG(t, image.NewGray(image.Rect(0, 0, 9000, 120))), "has 9000 by 120 pixels, too few"},
-		{"huge.png", asPNG(t, huge), "has 12000 by 9000 pixels, more than the 64 million that this page opens. Save a smaller copy"},
+		{"huge.png", asPNG(t, huge), "has 12000 by 9000 pixels, more than the 64 million that this page opens. " +
+			"Save a smaller copy"},
 		{"torn.png", photo[:200], "could not be opened. It may be damaged"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -423,7 +427,8 @@ func TestSizesAreReadFromTheFirstBytes(t *testing.T) {
 	kinds := map[string]bool{}
 	for _, how := range []string{`"image/webp", 0.5, false`, `"image/webp", 1, false`, `"image/webp", 0.5, true`, `"image/png"`, `"image/jpeg", 0.7`} {
 		var got [][]any
-		if err := json.Unmarshal([]byte(eval[string](b, written+"("+how+")", chromedp.EvalAwaitPromise)), &got); err != nil {
+		if err := json.Unmarshal([]byte(eval[string](b, written+"("+how+")", chromedp.EvalAwaitPromise)),
+			&got); err != nil {
 			t.Fatal(err)
 		}
 		for _, file := range got {
@@ -483,7 +488,8 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 	}
 	mu.Lock()
 	slices.Sort(asked)
-	if want := []string{"GET bend.js", "GET photo.js", "GET photofile.js", "GET plates.js"}; !slices.Equal(asked, want) {
+	if want := []string{"GET bend.js", "GET photo.js", "GET photofile.js", "GET plates.js"}; !slices.Equal(asked,
+		want) {
 		t.Errorf("the photo made the page ask for %v", asked)
 	}
 	mu.Unlock()
@@ -504,7 +510,8 @@ func TestThePhotoIsOfferedOnlyWhereAKneeIsRead(t *testing.T) {
 		t.Error("saddle height offers to read a knee")
 	}
 	off := chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
-		_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+		_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled,
+			emulation.SetScriptExecutionDisabledParams{Value: true})
 		return err
 	})
 	if eval[bool](open(t, kneeChapter, off), `!!document.querySelector(".off-photo")`) {
@@ -551,7 +558,8 @@ func TestThePhotoSheetIsAccessible(t *testing.T) {
 			b.dress(width, 844, scheme)
 			if scheme == "forced" {
 				media := []*emulation.MediaFeature{{Name: "forced-colors", Value: "active"}}
-				if _, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: media}); err != nil {
+				if _, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia,
+					emulation.SetEmulatedMediaParams{Features: media}); err != nil {
 					t.Fatal(err)
 				}
 			}

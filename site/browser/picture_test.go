@@ -58,7 +58,8 @@ func TestLook(t *testing.T) {
 func (b *tab) dress(width, height int64, scheme string) {
 	b.Helper()
 	media := []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: scheme}}
-	if _, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: media}); err != nil {
+	if _, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia,
+		emulation.SetEmulatedMediaParams{Features: media}); err != nil {
 		b.Fatal(err)
 	}
 	size := emulation.SetDeviceMetricsOverrideParams{Width: width, Height: height, DeviceScaleFactor: 1}
@@ -70,7 +71,8 @@ func (b *tab) dress(width, height int64, scheme string) {
 // shoot writes what the window shows, or the whole page, to a file.
 func (b *tab) shoot(file string, whole bool) {
 	b.Helper()
-	shot, err := chromedp.Call(b.ctx, page.CaptureScreenshot, page.CaptureScreenshotParams{CaptureBeyondViewport: &whole, Clip: b.clip(whole)})
+	shot, err := chromedp.Call(b.ctx, page.CaptureScreenshot,
+		page.CaptureScreenshotParams{CaptureBeyondViewport: &whole, Clip: b.clip(whole)})
 	if err != nil {
 		b.Fatal(err)
 	}

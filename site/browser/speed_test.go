@@ -66,7 +66,8 @@ func benches(t testing.TB) []bench {
 				continue
 			}
 			record.Set(in.Key, in.Example)
-			if x, err := strconv.ParseFloat(in.Example, 64); err == nil && x > 0 && in.Is() == measure.Number && b.field == "" {
+			if x, err := strconv.ParseFloat(in.Example,
+				64); err == nil && x > 0 && in.Is() == measure.Number && b.field == "" {
 				b.field, b.from = in.Key, in.Example
 			}
 		}

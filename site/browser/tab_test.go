@@ -138,7 +138,8 @@ func (b *tab) typed(name, text string) {
 // onNew runs a script in every document before its own.
 func onNew(script string) chromedp.Action[chromedp.Void] {
 	return chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
-		_, err := chromedp.Call(ctx, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: script})
+		_, err := chromedp.Call(ctx, page.AddScriptToEvaluateOnNewDocument,
+			page.AddScriptToEvaluateOnNewDocumentParams{Source: script})
 		return err
 	})
 }
