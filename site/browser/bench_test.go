@@ -287,6 +287,7 @@ func TestFiguresAreDrawnAtTheReadersSize(t *testing.T) {
 	drawn := func() string {
 		return eval[string](b, `[...document.querySelectorAll(".plate svg")].map((s) => s.outerHTML).join("")`)
 	}
+	b.until(`document.querySelector("[name=stature]").matches(":enabled")`)
 	last := drawn()
 	for _, stature := range []string{"1600", "1850"} {
 		b.typed("stature", stature)
