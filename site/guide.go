@@ -149,6 +149,10 @@ func (g *Guide) walk() (bad []Mistake) {
 		switch {
 		case p != nil:
 			g.path = append(g.path, p)
+			if _, ok := readTime(p.Time); !ok {
+				bad = append(bad, Mistake{p.file, 1, 1, "this page is a step of “path”, and its time cannot be counted",
+					"begin “time” with minutes: 30 minutes, then two rides"})
+			}
 		case g.stepsFile != built.file:
 			bad = append(bad, Mistake{g.stepsFile, step.at.Position.Line, step.at.Position.Column,
 				"there is no chapter “" + step.text + "”",

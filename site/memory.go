@@ -51,6 +51,9 @@ func (g *Guide) sum(p *guidePage) (sum [sha256.Size]byte) {
 	h := sha256.New()
 	fmt.Fprintf(h, "%s\n%d\n", g.Units, len(p.text))
 	h.Write(p.text)
+	for _, step := range g.path { // a step says what comes next
+		fmt.Fprintf(h, "%q %q\n", step.Path, step.Title)
+	}
 	if slices.ContainsFunc(p.blocks, func(b *block) bool { return nameless(b.kind) }) {
 		// The page links to the whole guide and holds the guide's request.
 		fmt.Fprintf(h, "%q\n", g.Request)

@@ -115,6 +115,13 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	default:
 		s = w.g.whole(w.p, b)
 	}
+	if b == w.p.answersAt() {
+		onward, err := w.g.onward(w.p)
+		if err != nil {
+			return ast.WalkStop, err
+		}
+		s += onward
+	}
 	_, _ = out.WriteString(s + "\n")
 	return ast.WalkSkipChildren, nil
 }

@@ -48,9 +48,7 @@ type view struct {
 	Warnings           []template.HTML
 	Sources            []sourceView
 	Before, After      *entryView
-	Steps              []entryView // the way through the guide for a newcomer
-	Step               int         // which of them this page is, from 1; 0 for none
-	NextStep           *entryView
+	Way                wayView    // where the page stands on the newcomer's way
 	Ride, Setup        *entryView // where every chapter ends
 
 	Listed      []entryView
@@ -95,7 +93,7 @@ type termView struct {
 
 // layouts are the page templates by kind of page, each with the frame.
 var layouts = sync.OnceValue(func() map[string]*template.Template {
-	frame := template.Must(template.ParseFS(templates.Files, "base.html"))
+	frame := template.Must(template.ParseFS(templates.Files, "base.html", "step.html"))
 	out := map[string]*template.Template{}
 	for _, kind := range []string{"front", "part", "chapter", "find", "glossary", "sources", "lost"} {
 		out[kind] = template.Must(template.Must(frame.Clone()).ParseFS(templates.Files, kind+".html"))
@@ -208,21 +206,10 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	return v.write()
 }
 
-// along fills in where a page stands on the way through the guide: which step it is,
-// which comes next, and for a chapter the links to the test ride and the setup sheet.
+// along fills in where a page stands on the newcomer's way, and for a chapter the links
+// to the test ride and the setup sheet.
 func (g *Guide) along(v *view, p *guidePage, kind string) {
-	for i, step := range g.path {
-		e := entry1(p.URL, step)
-		v.Steps = append(v.Steps, e)
-		if step != p {
-			continue
-		}
-		v.Step = i + 1
-		if i+1 < len(g.path) {
-			e := entry1(p.URL, g.path[i+1])
-			v.NextStep = &e
-		}
-	}
+	v.Way = g.way(p.URL)
 	if kind != "chapter" {
 		return
 	}
