@@ -27,6 +27,7 @@ func (g *Guide) check(p *guidePage) (bad []Mistake) {
 	}
 	bad = append(bad, g.checkHeader(p)...)
 	bad = append(bad, p.checkHeadings()...)
+	bad = append(bad, p.checkOrder()...)
 	bad = append(bad, g.relink(p)...)
 	return append(bad, p.checkCode()...)
 }
@@ -187,8 +188,8 @@ func (p *guidePage) checkHeadings() (bad []Mistake) {
 	}
 	for _, b := range p.blocks {
 		// These blocks begin with a heading of the third level, so one of the second
-		// has to stand above them.
-		if b.kind != calculatorBlock && b.kind != prepareBlock && b.kind != measureBlock {
+		// has to stand above them. A calculator's heading takes the level that fits.
+		if b.kind != prepareBlock && b.kind != measureBlock {
 			continue
 		}
 		if !slices.ContainsFunc(p.headings, func(h heading) bool { return h.level > 1 && h.at < b.at && !p.measured(h) }) {

@@ -77,8 +77,8 @@ func base(in *words.Reader) *words.Reader {
 	return &b
 }
 
-func (s *shelf) bench(b *block, in *words.Reader) string {
-	return panel.Bench(s.calculator(b.name), b.place, in)
+func (s *shelf) bench(b *block, level int, in *words.Reader) string {
+	return panel.Bench(s.calculator(b.name), b.place, level, in)
 }
 
 func drawn(f *drawing.Figure, id string, in *words.Reader) string { return panel.Figure(f, id, in) }

@@ -80,7 +80,7 @@ func (w *writer) text(out util.BufWriter, src []byte, n ast.Node, entering bool)
 	return ast.WalkContinue, nil
 }
 
-func (w *writer) heading(b util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+func (w *writer) heading(b util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	h := n.(*ast.Heading)
 	id, _ := h.AttributeString("id")
 	if entering {
@@ -88,6 +88,9 @@ func (w *writer) heading(b util.BufWriter, _ []byte, n ast.Node, entering bool) 
 		return ast.WalkContinue, nil
 	}
 	fmt.Fprintf(b, "</h%d>\n", h.Level)
+	if (heading{level: h.Level, text: string(inlineText(h, src))}).isAct() {
+		_, _ = b.WriteString(w.p.needs())
+	}
 	return ast.WalkContinue, nil
 }
 
@@ -99,7 +102,7 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	var s string
 	switch b.kind {
 	case calculatorBlock:
-		s = w.g.sketched(w.p, w.g.shelf.bench(b, w.g.reader))
+		s = w.g.sketched(w.p, w.g.shelf.bench(b, w.p.benchLevel(b), w.g.reader))
 	case figureBlock:
 		s = drawn(w.g.shelf.figure(b.name, w.g.reader), "figure-"+b.name+"-"+b.place, w.g.reader)
 	case cautionBlock:

@@ -42,8 +42,7 @@ type view struct {
 
 	PartTitle, PartURL string
 	Number, Count      int
-	Needs              []string
-	Time               string
+	Needs              template.HTML
 	Body               template.HTML
 	Warnings           []template.HTML
 	Sources            []sourceView
@@ -170,8 +169,11 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	}
 	kind, part, number := g.standing(p)
 	v := g.view(kind, p.URL, in)
-	v.Title, v.Summary, v.Question, v.Needs, v.Time = p.Title, p.Summary, p.Question, p.Needs, p.Time
+	v.Title, v.Summary, v.Question = p.Title, p.Summary, p.Question
 	v.Body = trusted(body)
+	if !slices.ContainsFunc(p.headings, heading.isAct) {
+		v.Needs = trusted([]byte(p.needs()))
+	}
 	for _, key := range g.used(p) {
 		v.Sources = append(v.Sources, viewSource(g.library.sources[key]))
 	}

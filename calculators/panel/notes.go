@@ -27,7 +27,7 @@ func (w *writer) notes(result *calculators.Result) {
 				continue
 			}
 			if !open {
-				w.Raw(`<div class="notes `).Raw(string(group.kind)).Raw(`"><h4>`).Say(group.title).Raw(`</h4><ul>`)
+				w.Raw(`<div class="notes `).Raw(string(group.kind)).Raw(`"><p class="about">`).Say(group.title).Raw(`</p><ul>`)
 				open = true
 			}
 			w.Raw(`<li>`).Said(n.Text).Raw(`</li>`)

@@ -11,6 +11,8 @@
 package panel
 
 import (
+	"strconv"
+
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/words"
@@ -29,12 +31,14 @@ func Example(c *calculators.Calculator) []calculators.Pair {
 
 // Bench writes c at its worked example, complete without script: form, figure,
 // readings, tables, notes, cautions and sources. Every id begins with the name of
-// c and place, which tells the benches of one page apart.
-func Bench(c *calculators.Calculator, place string, r *words.Reader) string {
+// c and place, which tells the benches of one page apart. Its title is a heading of
+// that level.
+func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) string {
+	tag := "h" + strconv.Itoa(level)
 	w := newWriter(c, place, r)
 	w.Raw(`<section class="bench" id="`).Name("").Raw(`" data-calculator="`).Text(c.Name).Raw(`" data-place="`).Text(w.place)
-	w.Raw(`" aria-labelledby="`).Name("-title").Raw(`"><div class="head"><h3 id="`).Name("-title").Raw(`">`).Say(c.Title)
-	w.Raw(`</h3><p class="question">`).Say(c.Question)
+	w.Raw(`" aria-labelledby="`).Name("-title").Raw(`"><div class="head"><`).Raw(tag).Raw(` id="`).Name("-title").Raw(`">`).Say(c.Title)
+	w.Raw(`</`).Raw(tag).Raw(`><p class="question">`).Say(c.Question)
 	w.Raw(`</p><p class="offline">`).Say("Worked example; to compute with your own numbers open this page through a web server.")
 	w.Raw(`</p></div><div class="board">`)
 	result, problems := c.Run(Example(c), nil)

@@ -20,7 +20,7 @@ var update = flag.Bool("update", false, "write the golden files anew")
 func TestABenchIsAsItWas(t *testing.T) {
 	const file = "testdata/bench.html"
 	// A line break before every tag that opens keeps the difference readable.
-	got := strings.ReplaceAll(panel.Bench(sample, "1", nil), "><", ">\n<") + "\n"
+	got := strings.ReplaceAll(panel.Bench(sample, "1", 3, nil), "><", ">\n<") + "\n"
 	if *update {
 		require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
 	}
@@ -32,7 +32,7 @@ func TestABenchIsAsItWas(t *testing.T) {
 func TestEveryBenchIsSoundHTML(t *testing.T) {
 	for _, c := range append(samples, catalog.All()...) {
 		t.Run(c.Name, func(t *testing.T) {
-			page := panel.Bench(c, "1", nil) + panel.Bench(c, "2", &words.Reader{Units: "in"})
+			page := panel.Bench(c, "1", 3, nil) + panel.Bench(c, "2", 3, &words.Reader{Units: "in"})
 			doc := parse(t, page)
 			ids := map[string]bool{}
 			for _, e := range doc.all(func(e element) bool { return e.has("id") }) {

@@ -488,8 +488,9 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 	}
 	mu.Lock()
 	slices.Sort(asked)
-	if want := []string{"GET bend.js", "GET photo.js", "GET photofile.js", "GET plates.js"}; !slices.Equal(asked,
-		want) {
+	// The page's other pictures are drawn whenever it is idle, before or after.
+	asked = slices.DeleteFunc(asked, func(a string) bool { return a == "GET plates.js" })
+	if want := []string{"GET bend.js", "GET photo.js", "GET photofile.js"}; !slices.Equal(asked, want) {
 		t.Errorf("the photo made the page ask for %v", asked)
 	}
 	mu.Unlock()

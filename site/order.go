@@ -1,0 +1,152 @@
+package site
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/yuin/goldmark/ast"
+)
+
+// The headings by which a chapter that computes is ordered: the reader who stands
+// in a garage comes first, the one who wants to know why comes after.
+const (
+	trailHeading = "Check it on the trail"
+	feelHeading  = "If it feels wrong"
+)
+
+// actHeadings head the list of acts of a chapter. A chapter has one of them.
+var actHeadings = []string{"Set it", "Choose it", "Try it", "Read it", "Decide"}
+
+// isAct tells whether a heading is that of a chapter's acts.
+func (h heading) isAct() bool { return h.level == 2 && slices.Contains(actHeadings, h.text) }
+
+// rank is the place of a section in a chapter: acts, trail, what to do if it feels
+// wrong, the rest.
+func (h heading) rank() int {
+	switch {
+	case h.isAct():
+		return 1
+	case h.text == trailHeading:
+		return 2
+	case h.text == feelHeading:
+		return 3
+	}
+	return 4
+}
+
+// checkOrder checks that a chapter that computes and has acts answers first: the
+// calculator stands above all headings, then come the acts, as a numbered list, the
+// check on the trail and what to do if it feels wrong, and only then everything else.
+// A chapter whose sections are measurements, such as Measure yourself, has no acts and
+// takes the order that serves it.
+func (p *guidePage) checkOrder() (bad []Mistake) {
+	acts := slices.IndexFunc(p.headings, heading.isAct)
+	first := slices.IndexFunc(p.blocks, func(b *block) bool { return b.kind == calculatorBlock })
+	if first < 0 {
+		return nil
+	}
+	if acts < 0 {
+		return p.checkActless(first)
+	}
+	if !oneSentence(p.Summary) {
+		bad = append(bad, p.inHeader("summary:", "the summary has more than one sentence, and the calculator comes right below it",
+			"keep what the reader gets out of the chapter, in one sentence"))
+	}
+	if b := p.blocks[first]; p.headings[0].at < b.at {
+		bad = append(bad, p.mistake(b.at, "“"+p.headings[0].text+"” stands above the calculator, and a chapter answers first",
+			"move this block to the top of the text, above all headings"))
+	}
+	before := heading{}
+	for _, h := range p.headings {
+		if h.level != 2 {
+			continue
+		}
+		if h.rank() < before.rank() && before.text != "" {
+			bad = append(bad, p.mistake(h.at, "“"+h.text+"” comes after “"+before.text+"”", "put the sections in the order "+
+				p.headings[acts].text+", "+trailHeading+", "+feelHeading+", then the rest"))
+		}
+		before = h
+	}
+	if !p.lists(acts) {
+		bad = append(bad, p.mistake(p.headings[acts].at, "“"+p.headings[acts].text+"” has no numbered list",
+			"write what the reader does as 1., 2., 3."))
+	}
+	return bad
+}
+
+// checkActless finds a chapter that tells what to do under no heading of its acts.
+func (p *guidePage) checkActless(calculator int) (bad []Mistake) {
+	for _, h := range p.headings {
+		if h.text == trailHeading {
+			bad = append(bad, p.mistake(h.at, "the chapter computes and has a section “"+trailHeading+
+				"”, but none of its acts", "write ## "+actHeadings[0]+" above it, with a numbered list"))
+		}
+	}
+	return bad
+}
+
+// lists tells whether there is a numbered list under heading i, before the next of the
+// second level.
+func (p *guidePage) lists(i int) bool {
+	end := len(p.text)
+	for _, h := range p.headings[i+1:] {
+		if h.level == 2 {
+			end = h.at
+			break
+		}
+	}
+	found := false
+	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if l, ok := n.(*ast.List); ok && entering && l.IsOrdered() {
+			at := blockStart(l)
+			if first := l.FirstChild(); at == 0 && first != nil && first.FirstChild() != nil {
+				at = blockStart(first.FirstChild())
+			}
+			found = found || at > p.headings[i].at && at < end
+		}
+		return ast.WalkContinue, nil
+	})
+	return found
+}
+
+// inHeader is a mistake at the header's first line that begins so.
+func (p *guidePage) inHeader(begins, what, remedy string) Mistake {
+	for i, line := range strings.Split(string(p.text[:p.at]), "\n") {
+		if strings.HasPrefix(line, begins) {
+			return Mistake{p.file, i + 1, 1, what, remedy}
+		}
+	}
+	return Mistake{p.file, 1, 1, what, remedy}
+}
+
+// oneSentence tells whether a summary is one sentence.
+func oneSentence(s string) bool {
+	return !strings.Contains(strings.TrimSuffix(s, "."), ". ")
+}
+
+// needs says what the chapter's acts take, "" if its header does not.
+func (p *guidePage) needs() string {
+	var b strings.Builder
+	line := func(name, value string) {
+		if value != "" {
+			b.WriteString("<div><dt>" + name + "</dt><dd>" + string(escaped(value)) + "</dd></div>\n")
+		}
+	}
+	line("You need", strings.Join(p.Needs, "; "))
+	line("Time", p.Time)
+	if b.Len() == 0 {
+		return ""
+	}
+	return "<dl class=\"needs\">\n" + b.String() + "</dl>\n"
+}
+
+// benchLevel is the level of a bench's own heading: the second above all sections,
+// the third inside one.
+func (p *guidePage) benchLevel(b *block) int {
+	for _, h := range p.headings {
+		if h.level > 1 && h.at < b.at {
+			return 3
+		}
+	}
+	return 2
+}
