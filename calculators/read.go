@@ -71,6 +71,9 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 // likely meant.
 func (v Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Note, []words.Text, string) {
 	q := v.inputs[i].Quantity
+	if p.In != nil {
+		in = p.In
+	}
 	g, why, ok := q.ParseRepeated(p.Typed, q.Unit.ReadIn(in))
 	if !ok {
 		return notes, []words.Text{why}, g.Suggest

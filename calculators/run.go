@@ -14,6 +14,10 @@ import (
 type Pair struct {
 	Key, Typed string
 	Estimated  bool // the value was estimated, not measured
+
+	// In reads the bare numbers in Typed; nil: whoever reads all others. A single field
+	// may be read in a unit of its own.
+	In *words.Reader
 }
 
 // Run checks what was typed, computes, and carries the inputs' standard

@@ -30,6 +30,7 @@ type question struct {
 	Query  string `json:"query"`
 	Bare   string `json:"bare"`
 	Units  string `json:"units"`
+	Fields string `json:"fields"`
 	Whole  bool   `json:"whole"`
 	Play   bool   `json:"play"`
 }
@@ -51,6 +52,7 @@ type problem struct {
 	Input   string `json:"input"`
 	Message string `json:"message"`
 	Needed  bool   `json:"needed"`
+	Suggest string `json:"suggest"`
 }
 
 // native answers a question without the engine, in the engine's form.
@@ -62,7 +64,7 @@ func native(q question) reply {
 		r.Record += "\x00" + p.Key + "\x00" + p.Typed
 	}
 	for _, p := range a.Problems {
-		r.Problems = append(r.Problems, problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed})
+		r.Problems = append(r.Problems, problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed, p.Suggest})
 	}
 	return r
 }

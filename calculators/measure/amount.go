@@ -39,6 +39,11 @@ func (a Amount) Number(r *words.Reader) string {
 	return Decimal(a.Value/u.Base, u.Digits+a.Extra, r)
 }
 
+// Sixteenths writes inches as one would type them: "32 3/4", "-1/16", "0".
+func Sixteenths(inches float64) string {
+	return strings.NewReplacer("\u00a0", " ", "−", "-").Replace(sixteenths(math.Round(inches * 16)))
+}
+
 // sixteenths writes a whole number of sixteenths as a rule of inches is read: "32 3/4",
 // "−1/16", "0".
 func sixteenths(n float64) string {

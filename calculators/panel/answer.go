@@ -26,7 +26,13 @@ type Ask struct {
 
 	Bare  string // units of bare numbers in Query: mm, cm or in; "" is mm
 	Units string // units to read in: mm, cm or in; "" is mm
-	Whole bool   // also return the form, with its values in Units
+
+	// Fields names the units of fields that are read in one of their own, as
+	// form-urlencoded KEY.unit=cm. The same pair in Query tells what a bare number
+	// there is in.
+	Fields string
+
+	Whole bool // also return the form, with its values in Units
 
 	// Play tries out the worked example: Record is what became of its numbers, ""
 	// before the first change. They are nobody's, so the answer has nothing to take
@@ -73,7 +79,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 			measure.Quoted(a.Name))}}}
 	}
 	bare, units := Reader(a.Bare), Reader(a.Units)
-	entries, whole := entriesOf(c, a)
+	entries, whole := entriesOf(c, a, bare, units)
 	result, problems := c.Run(pairsOf(c, entries, bare), bare)
 	var reply Reply
 	own := false
@@ -83,7 +89,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 			continue
 		}
 		own = true
-		from := bare
+		from := e.bare
 		if e.base {
 			from = nil
 		}
@@ -94,9 +100,12 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 		}
 		if e.unread = !ok; ok {
 			reply.Record = append(reply.Record, calculators.Pair{Key: in.Key, Typed: value, Estimated: e.estimated})
+			if unit := e.ownUnit(in.Quantity); unit != "" {
+				reply.Record = append(reply.Record, calculators.Pair{Key: in.Key + record.MarkUnit, Typed: unit})
+			}
 		}
-		if e.shown = e.typed; a.Whole && ok && (e.base || a.Bare != a.Units) {
-			e.shown = show(in.Quantity, e.typed, from, units)
+		if e.shown = e.typed; a.Whole && ok && (e.base || e.bare.Units != e.in.Units) {
+			e.shown = show(in.Quantity, e.typed, from, e.in)
 		}
 	}
 	if !whole {
@@ -132,6 +141,34 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	return reply
 }
 
+// ownUnit is the unit that was typed behind the number, where the field is read in
+// another: from then on it is the field's.
+func (e *entry) ownUnit(q *measure.Quantity) string {
+	if e.base || q.Is() != measure.Number {
+		return ""
+	}
+	bare := q.Unit.ReadIn(e.bare)
+	g, _, ok := q.ParseRepeated(e.typed, bare)
+	if !ok || g.Unit == bare || ReaderOf(g.Unit) == nil {
+		return ""
+	}
+	return g.Unit.Symbol
+}
+
+// ReaderOf reads one field in a unit of its own; nil for a unit that no field is read
+// in.
+func ReaderOf(u *measure.Unit) *words.Reader {
+	switch u {
+	case measure.Mm, measure.Kg:
+		return Reader("")
+	case measure.Cm:
+		return Reader(u.Symbol)
+	case measure.Inch, measure.Pound:
+		return Reader(measure.Inch.Symbol)
+	}
+	return nil
+}
+
 // Reader reads English in the named units, millimetres if there are none such.
 func Reader(units string) *words.Reader {
 	switch units {
@@ -143,7 +180,10 @@ func Reader(units string) *words.Reader {
 
 // entriesOf lays what was typed over the record, input by input, and tells whether
 // all of both was looked at.
-func entriesOf(c *calculators.Calculator, a Ask) (entries []entry, whole bool) {
+//
+// A field may have a unit of its own, in which the record says that it is read; the
+// query says in which one it was while it was typed into.
+func entriesOf(c *calculators.Calculator, a Ask, bare, units *words.Reader) (entries []entry, whole bool) {
 	entries = make([]entry, len(c.Inputs))
 	if a.Play && a.Record == "" {
 		entries = exampleEntries(c)
@@ -153,10 +193,27 @@ func entriesOf(c *calculators.Calculator, a Ask) (entries []entry, whole bool) {
 		if e := own.Of(in.Quantity); e != nil {
 			entries[i] = entry{typed: e.Text, base: true, estimated: e.Estimated, from: e.From}
 		}
+		entries[i].bare, entries[i].in = bare, units
 	}
+	ownUnit := func(key, symbol string) (int, *words.Reader) {
+		of, is := strings.CutSuffix(key, record.MarkUnit)
+		if i := at(c, of); is && i >= 0 && c.Inputs[i].Is() == measure.Number {
+			if u := measure.UnitNamed(symbol); u != nil && u.Kind == c.Inputs[i].Unit.Kind {
+				return i, ReaderOf(u)
+			}
+		}
+		return -1, nil
+	}
+	record.Fields(a.Fields, func(key, symbol string) {
+		if i, r := ownUnit(key, symbol); r != nil {
+			entries[i].in = r
+		}
+	})
 	whole = record.Fields(a.Query, func(key, value string) {
 		if i := at(c, key); i >= 0 {
-			entries[i] = entry{typed: strings.TrimSpace(value)}
+			entries[i] = entry{typed: strings.TrimSpace(value), bare: entries[i].bare, in: entries[i].in}
+		} else if i, r := ownUnit(key, value); r != nil {
+			entries[i].bare = r
 		}
 	})
 	return entries, whole && len(a.Record) <= record.LongestFragment
@@ -180,10 +237,13 @@ func pairsOf(c *calculators.Calculator, entries []entry, bare *words.Reader) []c
 		if e.typed == "" {
 			continue
 		}
-		if e.base {
-			e.typed = inUnits(c.Inputs[i].Quantity, e.typed, bare)
+		p := calculators.Pair{Key: c.Inputs[i].Key, Typed: e.typed, Estimated: e.estimated}
+		if !e.base {
+			p.In = e.bare
+		} else {
+			p.Typed = inUnits(c.Inputs[i].Quantity, e.typed, bare)
 		}
-		pairs = append(pairs, calculators.Pair{Key: c.Inputs[i].Key, Typed: e.typed, Estimated: e.estimated})
+		pairs = append(pairs, p)
 	}
 	return pairs
 }

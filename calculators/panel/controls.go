@@ -1,6 +1,7 @@
 package panel
 
 import (
+	"math"
 	"strings"
 
 	"plumbline/calculators"
@@ -32,20 +33,23 @@ func (w *writer) unread(e entry) {
 }
 
 func (w *writer) number(in *calculators.Input, e entry, example bool) {
-	unit := in.Unit.ReadIn(w.R)
+	r := e.reader(w.R)
+	unit := in.Unit.ReadIn(r)
 	w.open(in, "measure")
-	w.Raw(`<span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false"`)
+	w.Raw(`<span class="entry"><input type="text" inputmode="`).Raw(in.Keyboard(unit)).
+		Raw(`" autocomplete="off" spellcheck="false"`)
 	w.control(in, e, unit.Mark() != "")
+	if len(unit.Others()) > 0 {
+		w.Raw(` data-unit="`).Text(unit.Symbol).Raw(`"`) // that the page reads the field in
+	}
 	if in.Photo != nil {
 		w.Raw(` data-photo="`).Text(in.Photo.Key).Raw(`"`) // the page offers its photo reader there
 	}
 	if !example && in.Example != "" {
-		w.Raw(` placeholder="`).Say("for example {0}", words.Name(show(in.Quantity, in.Example, nil, w.R))).Raw(`"`)
+		w.Raw(` placeholder="`).Say("for example {0}", words.Name(show(in.Quantity, in.Example, nil, r))).Raw(`"`)
 	}
 	w.Raw(` value="`).Text(e.shown).Raw(`">`)
-	if mark := unit.Mark(); mark != "" {
-		w.Raw(`<span class="unit" id="`).Name("-" + in.Key + "-u").Raw(`">`).Text(mark).Raw(`</span>`)
-	}
+	w.Unit(in.Key, unit)
 	w.Raw(`</span>`)
 	w.slider(in, e, unit)
 }
@@ -58,8 +62,13 @@ func (w *writer) slider(in *calculators.Input, e entry, unit *measure.Unit) {
 		return
 	}
 	step := 1.0
-	for range unit.Digits {
-		step /= 10
+	if unit == measure.Inch {
+		step = 1.0 / 16 // as a rule of inches is read
+		from, to = math.Ceil(from/step)*step, math.Floor(to/step)*step
+	} else {
+		for range unit.Digits {
+			step /= 10
+		}
 	}
 	at := in.Slide[0]
 	if g, _, ok := in.Parse(e.shown, unit); ok {
@@ -67,7 +76,7 @@ func (w *writer) slider(in *calculators.Input, e entry, unit *measure.Unit) {
 	} else if g, _, ok := in.Parse(in.Example, in.Unit); ok { // where the hint in the empty field is
 		at = g.Value
 	}
-	w.Raw(`<input type="range" class="slide" min="`).Raw(record.Decimals(from, 2)).Raw(`" max="`).Raw(record.Decimals(to, 2)).Raw(`" step="`).Raw(record.Decimals(step, 2)).Raw(`" value="`).Raw(record.Roughly(at, unit)).Raw(`" aria-label="`).Say(in.Label).Raw(`">`)
+	w.Raw(`<input type="range" class="slide" min="`).Raw(record.Decimals(from, 4)).Raw(`" max="`).Raw(record.Decimals(to, 4)).Raw(`" step="`).Raw(record.Decimals(step, 4)).Raw(`" value="`).Raw(record.Decimals(math.Round(at/unit.Base/step)*step, 4)).Raw(`" aria-label="`).Say(in.Label).Raw(`">`)
 }
 
 func (w *writer) radios(in *calculators.Input, e entry) {

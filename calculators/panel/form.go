@@ -10,12 +10,21 @@ import (
 
 // entry is one input as it stands in a form.
 type entry struct {
-	typed     string // "" for an empty field
-	base      bool   // bare numbers in typed are in base units
+	typed     string        // "" for an empty field
+	base      bool          // bare numbers in typed are in base units
+	bare, in  *words.Reader // who reads bare numbers in typed otherwise, and who the field
 	estimated bool
 	from      string // name of the calculator that a value was taken from
 	shown     string // what the field shows
 	unread    bool   // typed cannot be read; shown is typed
+}
+
+// reader is who reads the field: r unless it has a unit of its own.
+func (e *entry) reader(r *words.Reader) *words.Reader {
+	if e.in != nil {
+		return e.in
+	}
+	return r
 }
 
 // exampleEntries are the entries of the worked example.
@@ -84,7 +93,7 @@ func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumpt
 			Raw(`" data-take="`).Text(in.Key).Raw(`"></div>`)
 	}
 	w.Take(in.Quantity, w.ID+"-"+in.Key+"-h").Raw(`</details>`)
-	w.hints(in, offer)
+	w.hints(in, e, offer)
 	w.provenance(in, e, list)
 	w.Raw(`<p class="problem" id="`).Name("-" + in.Key + "-p").Raw(`" hidden></p>`)
 	if in.Is() == measure.Pick && len(in.Choices) <= mostRadios {
@@ -107,7 +116,9 @@ func howTitle(in *calculators.Input) string {
 }
 
 // hints says what happens if an input stays empty.
-func (w *writer) hints(in *calculators.Input, offer calculators.Assumption) {
+func (w *writer) hints(in *calculators.Input, e entry, offer calculators.Assumption) {
+	r := e.reader(w.R)
+	said := func(x float64) words.Name { return words.Name(in.Amount(x).Say(r)) }
 	if in.Assume == nil && !in.Optional {
 		return
 	}
@@ -122,10 +133,10 @@ func (w *writer) hints(in *calculators.Input, offer calculators.Assumption) {
 	case in.Is() == measure.Pick && int(offer.Value) >= 0 && int(offer.Value) < len(in.Choices):
 		w.Say("If left empty: {0}, {1}.", words.Of(in.Choices[int(offer.Value)].Label), words.Of(offer.From))
 	case offer.SD > 0:
-		w.Say("If left empty: {0} ± {1}, {2}.", in.Amount(offer.Value),
-			words.Name(measure.WithUnit(in.Amount(2*offer.SD).Margin(w.R), in.Unit.ReadIn(w.R))), words.Of(offer.From))
+		w.Say("If left empty: {0} ± {1}, {2}.", said(offer.Value),
+			words.Name(measure.WithUnit(in.Amount(2*offer.SD).Margin(r), in.Unit.ReadIn(r))), words.Of(offer.From))
 	default:
-		w.Say("If left empty: {0}, {1}.", in.Amount(offer.Value), words.Of(offer.From))
+		w.Say("If left empty: {0}, {1}.", said(offer.Value), words.Of(offer.From))
 	}
 	w.Raw(`</p>`)
 }

@@ -99,7 +99,8 @@ func TestAnAnswerHoldsTheReadersNumbers(t *testing.T) {
 	assert.Equal(t, "1660±10", use.attr("data-value"), "a ± goes along as one standard deviation")
 	assert.Equal(t, "Your numbers", doc.one(t, class("whose")).text())
 	assert.Equal(t, "Twice that: 1660\u00a0mm, plus or minus 20\u00a0mm.", r.Spoken)
-	assert.Equal(t, []calculators.Pair{{Key: "length", Typed: "830"}, {Key: "kind", Typed: "b"}}, r.Record)
+	assert.Equal(t, []calculators.Pair{{Key: "length", Typed: "830"}, {Key: "length.unit", Typed: "cm"},
+		{Key: "kind", Typed: "b"}}, r.Record)
 	assert.Contains(t, doc.one(t, class("influence")).text(), "Length <of it> 5 mm there moves it 10.0 mm")
 	starred := doc.one(t, class("starred"))
 	assert.Equal(t, "Other starting point 900", starred.text())
@@ -144,7 +145,7 @@ func TestAChangeOfUnitsChangesNoValue(t *testing.T) {
 			"rows": "name;length;tilt\nM;440.5;2\nL;460;"}, got, units)
 	}
 	in := parse(t, "<form>"+ask(t, panel.Ask{Record: record, Units: "in", Whole: true}).Form)
-	assert.Equal(t, "32.7 ± 0.12", in.one(t, named("length")).attr("value"))
+	assert.Equal(t, "32 11/16 ± 0.12", in.one(t, named("length")).attr("value"))
 	assert.Equal(t, "name;length;tilt\nM;17.34;2\nL;18.11;", strings.TrimSpace(in.one(t,
 		tag("textarea")).FirstChild.Data))
 	assert.Equal(t, "2.5", in.one(t, named("tilt")).attr("value"), "an angle has no inches")

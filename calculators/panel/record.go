@@ -23,7 +23,7 @@ func show(q *measure.Quantity, typed string, bare, r *words.Reader) string {
 		return typed
 	case measure.List:
 		if rows, ok := calculators.Rows(q, typed, bare); ok {
-			return q.Table.Write(q, rows, r, roughly)
+			return q.Table.Write(q, rows, r, inDecimals)
 		}
 		return typed
 	}
@@ -66,6 +66,10 @@ var (
 	roughly = record.Roughly
 	exactly = record.Exactly
 )
+
+// inDecimals writes a cell of a list, whose other cells are read anew when one is
+// edited.
+func inDecimals(x float64, u *measure.Unit) string { return record.Decimals(x/u.Base, 2) }
 
 // decimals writes x with up to n decimals, without idle zeros or minus zero.
 func decimals(x float64, n int) string { return record.Decimals(x, n) }

@@ -61,8 +61,17 @@ func Repeated(g measure.Repeated, u *measure.Unit, between, margin string, numbe
 // numbers add to 32.75 × 25.4 and loses nothing that anybody measured.
 func Exactly(x float64, u *measure.Unit) string { return Decimals(x/u.Base, 6) }
 
-// Roughly writes x base units in u with two decimals at most, for form fields.
-func Roughly(x float64, u *measure.Unit) string { return Decimals(x/u.Base, 2) }
+// Roughly writes x base units in u with two decimals at most, for form fields. Inches
+// are written in sixteenths, as a rule shows them, where that loses no more than a tape
+// does: from two inches on, or where the number is one.
+func Roughly(x float64, u *measure.Unit) string {
+	if n := x / u.Base; u == measure.Inch && math.Abs(n) < 1e6 {
+		if math.Abs(n) >= 2 || math.Abs(n*16-math.Round(n*16)) < 0.08 {
+			return measure.Sixteenths(n)
+		}
+	}
+	return Decimals(x/u.Base, 2)
+}
 
 // Decimals writes x with up to n decimals, without idle zeros or minus zero.
 func Decimals(x float64, n int) string {

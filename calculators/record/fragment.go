@@ -18,7 +18,7 @@ import (
 //	at=ID                   where on the page to go; no part of the record
 //	estimated=KEY           KEY's value is an estimate
 //	from=KEY.CALCULATOR     KEY's value was taken from a calculator
-//	KEY.unit=in             the unit that KEY was typed in
+//	KEY.unit=in             the unit that KEY was typed in and its field is read in
 //	KEY.on=2026-11-23       when KEY was taken, where that is another day
 //	KEY.was=720             what KEY was before it was changed
 //	KEY.done=2026-11-25     the change has been made
@@ -31,11 +31,14 @@ const (
 	keyAnchor    = "at"
 	keyEstimated = "estimated"
 	keyFrom      = "from"
-	markUnit     = ".unit"
 	markOn       = ".on"
 	markWas      = ".was"
 	markDone     = ".done"
 )
+
+// MarkUnit is the end of a key that names the unit of another key's value: what it was
+// typed in, and what its field is read in.
+const MarkUnit = ".unit"
 
 // The longest name and note that are kept, in bytes; the rest is cut off.
 const (
@@ -191,7 +194,7 @@ func cutMark(key string) (of, mark string) {
 		return "", ""
 	}
 	switch key[i:] {
-	case markUnit, markOn, markWas, markDone:
+	case MarkUnit, markOn, markWas, markDone:
 		return key[:i], key[i:]
 	}
 	return "", ""
@@ -230,7 +233,7 @@ func (e *Entry) mark(mark, value string) bool {
 			return false
 		}
 		e.From = value
-	case markUnit:
+	case MarkUnit:
 		u := measure.UnitNamed(value)
 		if u == nil || e.Quantity == nil || e.Quantity.Is() != measure.Number || u.Kind != e.Quantity.Unit.Kind {
 			return false
@@ -350,7 +353,7 @@ func (e *Entry) append(b []byte) []byte {
 		b = appendPair(b, keyFrom, e.Key+"."+e.From)
 	}
 	if e.Typed != nil {
-		b = appendPair(b, e.Key+markUnit, e.Typed.Symbol)
+		b = appendPair(b, e.Key+MarkUnit, e.Typed.Symbol)
 	}
 	for _, m := range [...]struct{ mark, value string }{{markOn, e.Date}, {markWas, e.Was}, {markDone, e.Done}} {
 		if m.value != "" {

@@ -92,7 +92,7 @@ func TestUnitsChangeWhatIsShownAndNotWhatIsKept(t *testing.T) {
 	b.typed("crank-length", "nonsense")
 	b.until(`document.querySelector("[aria-invalid]")`)
 	eval[bool](b, `(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector("[data-tools] select"))`)
-	b.until(`document.querySelector("[name=inseam]").value === "32.68"`)
+	b.until(`document.querySelector("[name=inseam]").value === "32 11/16"`)
 	b.until(`location.hash.includes("u=in")`)
 	if got := eval[string](b, `document.querySelector("[name=crank-length]").value`); got != "nonsense" {
 		t.Errorf("what could not be read became %q", got)

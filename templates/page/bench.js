@@ -1,9 +1,11 @@
 // One calculator: sends what was typed, puts back what the engine made of it.
 import { all, fieldOf, hit, named, one } from "./dom.js";
 import * as engine from "./engine.js";
+import { mend, retype } from "./mend.js";
 import { patch, written } from "./patch.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { chosen, kept, units } from "./unit.js";
 /** @import { Pair, Problem, Question, Reply, Written } from "./types.d.ts" */
 
 const quiet = 600; // ms without typing before anything is said
@@ -21,6 +23,7 @@ export class Bench {
   playing = false; // with the example's numbers, which no record knows of
   played = ""; // those numbers as they are by now
   filling = false; // the form is being written
+  over = false; // there is no need to offer the example's numbers
   loud = false; // somebody typed since something was said
   clear = false; // there is no problem on show
   hushed = 0; // when something may be said again
@@ -39,10 +42,12 @@ export class Bench {
     this.form.oninput = (event) => this.typed(fieldOf(event).name, performance.now() + quiet);
     this.form.onchange = (event) => this.typed(fieldOf(event).name, 0);
     this.plays = all(root, ".play");
+    this.form.addEventListener("focusout", () => setTimeout(() => this.offer()));
     for (const [i, line] of this.plays.entries()) {
       one(line, "button").onclick = () => import("./play.js").then(({ play }) => play(this, i === 0), () => {});
     }
     root.addEventListener("click", (event) => this.use(hit(event, "[data-use]")));
+    units(this.form);
     engine.ask(this);
   }
 
@@ -60,14 +65,19 @@ export class Bench {
     engine.ask(this);
   }
 
+  // The line above the fields goes while none of them has the focus, or they would jump.
+  offer() {
+    if (!this.form.contains(document.activeElement)) this.plays[0].hidden = this.over;
+  }
+
   /**
    * Another bench, tab or link changed the record, or replaced it.
    * @param {Set<string>} keys
    * @param {boolean} [replaced]
    */
   renew(keys, replaced = false) {
-    if (this.playing && !replaced && !keys.has("u")) return;
-    if (!replaced && ![...keys].some((key) => key === "u" || named(this.form, key).length)) return;
+    if (this.playing && !replaced && ![...keys].some((key) => key === "u" || key.endsWith(".unit"))) return;
+    if (!replaced && ![...keys].some((key) => key === "u" || named(this.form, key.replace(/\.unit$/, "")).length)) return;
     const here = document.hasFocus() && document.activeElement?.getAttribute("name");
     for (const key of this.touched) if (replaced || keys.has(key) && here !== key) this.touched.delete(key);
     if (replaced) this.sent = new Map(); // an answer under way brings nothing back
@@ -86,7 +96,12 @@ export class Bench {
     this.asked = { units: record.units(), whole: this.whole, play: this.playing };
     this.whole = this.fresh = false; // the engine asks for the form again if it died of this
     const { calculator: name, place } = this.root.dataset;
-    return { ...this.asked, name, place, bare: this.units, record: this.playing ? this.played : record.text(), query: new URLSearchParams([...this.sent]).toString() };
+    const bare = keys.flatMap((key) => {
+      const { unit } = named(this.form, key)[0]?.dataset ?? {};
+      return unit ? [[`${key}.unit`, unit]] : [];
+    });
+    const query = new URLSearchParams([...this.sent, ...bare]).toString();
+    return { ...this.asked, name, place, bare: this.units, fields: chosen(), record: this.playing ? this.played : record.text(), query };
   }
 
   /** @param {Reply} reply */
@@ -106,8 +121,9 @@ export class Bench {
     /** @type {Pair[]} */
     const changes = [...this.sent].flatMap(([key, text]) => (own.has(key) || !text.trim() ? [[key, own.get(key) ?? ""]] : []));
     if (this.playing) this.played = new URLSearchParams(pairs).toString();
-    else record.put(changes, this);
-    this.plays[0].hidden = this.playing || this.own || wrong.length > 0;
+    else record.put(changes, this, pairs.filter(([key]) => this.sent.has(key.replace(/\.unit$/, "")) && key.endsWith(".unit")));
+    this.over = this.playing || this.own || wrong.length > 0;
+    this.offer();
     this.tell(wrong, own.size ? waiting : "", old, spoken || waiting);
   }
 
@@ -163,6 +179,7 @@ export class Bench {
   fill(form) {
     const fields = one(this.form, "fieldset", HTMLFieldSetElement), data = new FormData(this.form);
     const since = [...this.touched].filter((key) => data.get(key) !== this.sent.get(key));
+    const before = new Map(since.map((key) => [key, named(this.form, key)[0]?.dataset.unit]));
     this.filling = true;
     fields.innerHTML = form;
     this.filling = false;
@@ -177,7 +194,7 @@ export class Bench {
       const text = String(data.get(key) ?? "");
       for (const field of named(this.form, key)) {
         if (field.type === "radio") field.checked = field.value === text;
-        else field.value = text;
+        else field.value = kept(text, before.get(key), field.dataset.unit);
       }
     }
   }
@@ -194,10 +211,12 @@ export class Bench {
     this.clear = clear;
     for (const field of this.form.querySelectorAll("[aria-invalid]")) field.removeAttribute("aria-invalid");
     for (const line of all(this.form, ".problem")) line.hidden = true;
-    for (const { input = "", message } of problems) {
+    for (const problem of problems) {
+      const { input = "", message } = problem;
       const line = one(document, `#${CSS.escape(`${this.root.id}${input && "-"}${input}-p`)}`);
       line.textContent = line.hidden ? message : `${line.textContent} ${message}`;
       line.hidden = false;
+      mend(line, problem, (text) => retype(named(this.form, input)[0], text));
       line.closest("details")?.setAttribute("open", "");
       for (const field of named(this.form, input)) if (field.type !== "radio") field.setAttribute("aria-invalid", "true");
     }

@@ -66,7 +66,7 @@ export const listen = (hear) => {
 export function put(changes, source, marks = []) {
   const next = new Map(pairs);
   for (const [key, value] of changes) {
-    const gone = value === at(key) ? [] : [".unit", ".on", ".done"];
+    const gone = value === at(key) ? [] : [".on", ".done"];
     if (!value || gone[0] && at(`${key}.done`)) gone.push(".was");
     for (const name of [`estimated ${key}`, `from ${key}`, ...gone.map((mark) => key + mark)]) next.delete(name);
     if (value) next.set(key, [key, value]);

@@ -2,6 +2,7 @@
 import { make } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { follow } from "./unit.js";
 
 /**
  * Fills the place that the header keeps for them.
@@ -17,7 +18,7 @@ export function fill(place) {
     kept.checked = record.kept();
     keeping.hidden = record.apart();
   };
-  units.onchange = () => record.put([["u", units.value]]);
+  units.onchange = () => follow(units.value);
   kept.onchange = () => {
     kept.checked = record.keep(kept.checked);
     say(kept.checked ? "Your numbers stay in this browser until you forget them." : "Nothing is kept on this device.");

@@ -11,6 +11,7 @@ export interface Problem {
   message: string;
   input?: string;
   needed?: boolean;
+  suggest?: string;
 }
 
 /** A question as the engine takes it; which of its other keys count depends on what is asked. */

@@ -42,7 +42,8 @@ func answer(_ js.Value, args []js.Value) (out any) {
 	}
 	reply := panel.Answer(catalog.All(), panel.Ask{
 		Name: text(q, "name"), Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"),
-		Bare: text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(), Play: q.Get("play").Truthy(),
+		Fields: text(q, "fields"),
+		Bare:   text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(), Play: q.Get("play").Truthy(),
 	})
 	answered := js.Global().Get("Object").New()
 	// The drawing by itself: it mostly has no letter beyond Latin-1, so that a browser
