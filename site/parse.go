@@ -99,6 +99,7 @@ func parsePage(s source) (*guidePage, []Mistake) {
 	p.header, p.at = h, at
 	p.tree = guideParser.Parse(text.NewReader(p.body()))
 	p.collect()
+	p.boxes()
 	return p, bad
 }
 

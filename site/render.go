@@ -50,6 +50,8 @@ type writer struct {
 func (w *writer) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
 	reg.Register(kindBlock, w.block)
 	reg.Register(kindCitation, w.citation)
+	reg.Register(kindBox, w.box)
+	reg.Register(kindGarage, w.garage)
 	reg.Register(ast.KindText, w.text)
 	reg.Register(ast.KindFencedCodeBlock, w.fence)
 	reg.Register(ast.KindCodeBlock, w.fence)

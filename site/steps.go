@@ -54,20 +54,22 @@ func (g *Guide) way(url string) wayView {
 	return w
 }
 
-// onward writes what stands directly under the answer of a step: which comes next.
+// onward writes what stands directly under a page's answer: the way to do what it
+// says, and on a step what comes next.
 func (g *Guide) onward(p *guidePage) (string, error) {
 	w := g.way(p.URL)
 	if w.Step == 0 {
-		return "", nil
+		return g.button(p), nil
 	}
 	var b bytes.Buffer
+	b.WriteString(g.button(p))
 	if err := layouts()["chapter"].ExecuteTemplate(&b, "onward", w); err != nil {
 		return "", fmt.Errorf("%s: %w", p.file, err)
 	}
 	return b.String(), nil
 }
 
-// answersAt is the block under which a step says what comes next: the page's first
+// answersAt is the block under which a page says what comes next: its first
 // calculator, or the block that fills the page; nil for none.
 func (p *guidePage) answersAt() *block {
 	i := slices.IndexFunc(p.blocks, func(b *block) bool { return b.kind == calculatorBlock || nameless(b.kind) })

@@ -272,20 +272,16 @@ func (w *writer) offers(row *Row) {
 			w.Raw(`<small>`).Say("as “{0}” says", words.Of(o.Calculator.Title)).Raw(`</small> `)
 			continue
 		}
-		w.use(row, o, x, value)
+		w.use(row, o, x)
 	}
 }
 
 // use writes the button that takes a computed value over.
-func (w *writer) use(row *Row, o Offer, x *calculators.Answer, value float64) {
+func (w *writer) use(row *Row, o Offer, x *calculators.Answer) {
 	q := row.Setting.Quantity
-	exact := record.Decimals(value, 2)
-	if u := float64(x.Uncertainty); u > 0 {
-		exact += "±" + record.Decimals(math.Max(u/2, 0.01), 2)
-	}
 	w.Raw(`<span class="offer">`).Said(x.Uncertain()).Raw(` <small>`).Say("by “{0}”",
 		words.Of(o.Calculator.Title)).Raw(`</small> <button type="button" data-use="`).Text(q.Key).
-		Raw(`" data-value="`).Text(exact).Raw(`" data-from="`).Text(o.Calculator.Name).Raw(`">`).Say("Take over").
+		Raw(`" data-value="`).Text(exact(x)).Raw(`" data-from="`).Text(o.Calculator.Name).Raw(`">`).Say("Take over").
 		Raw(`<span class="unseen"> `).Say("as {0}", words.Of(q.Label)).Raw(`</span></button></span> `)
 }
 
@@ -304,7 +300,7 @@ func (w *writer) open(s *Sheet) {
 			w.Raw(`. `)
 			switch {
 			case o.Answered:
-				w.use(row, o, &o.Answer, float64(o.Answer.Value))
+				w.use(row, o, &o.Answer)
 			case len(o.Needs) > 0:
 				var needs words.List
 				for _, q := range o.Needs {

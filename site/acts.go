@@ -1,0 +1,139 @@
+package site
+
+import (
+	stdhtml "html"
+	"slices"
+	"strings"
+
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/util"
+
+	"plumbline/calculators"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/sheet"
+)
+
+// The acts of a chapter are the numbered list under its heading “Set it” (actHeadings).
+// Each has a box to tick, on the screen and on paper, and a caution may stand at the
+// act where the risk arises: a caution block inside the list item. The page's script
+// walks through them one a screen (templates/page/garage.js).
+
+// longestAct is how much of an act's words goes into its name, in bytes.
+const longestAct = 48
+
+// acts returns the page's list of acts; nil where it has none.
+func (p *guidePage) acts() *ast.List {
+	var under heading
+	for n := p.tree.FirstChild(); n != nil; n = n.NextSibling() {
+		switch n := n.(type) {
+		case *ast.Heading:
+			if n.Level <= 2 {
+				under = heading{level: n.Level, text: string(inlineText(n, p.body()))}
+			}
+		case *ast.List:
+			if under.isAct() && n.IsOrdered() {
+				return n
+			}
+		}
+	}
+	return nil
+}
+
+// box is what is ticked at the beginning of an act.
+type box struct {
+	ast.BaseInline
+	name  string // the act's own, under which the reader's device keeps the tick
+	label string
+}
+
+var kindBox = ast.NewNodeKind("ActBox")
+
+// Kind implements ast.Node.
+func (b *box) Kind() ast.NodeKind { return kindBox }
+
+// Dump implements ast.Node.
+func (b *box) Dump(source []byte, level int) {
+	ast.DumpHelper(b, source, level, map[string]string{"Name": b.name}, nil)
+}
+
+// boxes puts a box before every act. An act's name is made of its words, so that a
+// tick stays with them when another act is put before it.
+func (p *guidePage) boxes() {
+	list := p.acts()
+	if list == nil {
+		return
+	}
+	list.SetAttributeString("class", []byte("acts"))
+	list.Parent().InsertBefore(list.Parent(), list, &garage{})
+	names := map[string]bool{}
+	page := strings.TrimSuffix(p.Path, ".md")
+	for item := list.FirstChild(); item != nil; item = item.NextSibling() {
+		first := item.FirstChild()
+		if first == nil {
+			continue
+		}
+		said := string(inlineText(first, p.body()))
+		name := slug(said)
+		if len(name) > longestAct {
+			name = strings.TrimRight(name[:longestAct], "-")
+		}
+		first.InsertBefore(first, first.FirstChild(), &box{name: page + " " + unique(name, names), label: said})
+	}
+}
+
+func (w *writer) box(out util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		b := n.(*box)
+		_, _ = out.WriteString(`<input type="checkbox" autocomplete="off" data-tick="` + stdhtml.EscapeString(b.name) +
+			`" aria-label="Done: ` + stdhtml.EscapeString(b.label) + `">`)
+	}
+	return ast.WalkContinue, nil
+}
+
+// garage is where the button stands that begins to walk through a page's acts.
+type garage struct{ ast.BaseBlock }
+
+var kindGarage = ast.NewNodeKind("Garage")
+
+// Kind implements ast.Node.
+func (*garage) Kind() ast.NodeKind { return kindGarage }
+
+// Dump implements ast.Node.
+func (n *garage) Dump(source []byte, level int) { ast.DumpHelper(n, source, level, nil, nil) }
+
+func (w *writer) garage(out util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
+	if entering {
+		_, _ = out.WriteString(w.g.button(w.p) + "\n")
+	}
+	return ast.WalkContinue, nil
+}
+
+// button is what begins to walk through a page's acts, by the name of their heading;
+// "" where it has none. It is hidden until the page's script can do that.
+func (g *Guide) button(p *guidePage) string {
+	i := slices.IndexFunc(p.headings, heading.isAct)
+	if p.acts() == nil || i < 0 {
+		return ""
+	}
+	return `<p class="garage" hidden><button type="button" data-settings="` + strings.Join(g.settingsOf(p), " ") +
+		`">` +
+		string(escaped(p.headings[i].text)) + `, one act a screen</button></p>`
+}
+
+// settingsOf are the settings of the bike that a page is about, in the sheet's order:
+// the sheet sends its reader to the page for them, or a calculator of the page gives
+// them.
+func (g *Guide) settingsOf(p *guidePage) (keys []string) {
+	gives := func(b *block, q *measure.Quantity) bool {
+		c := g.shelf.calculator(b.name)
+		return b.kind == calculatorBlock && c != nil &&
+			slices.ContainsFunc(c.Answers, func(o *calculators.Output) bool { return o.Feeds == q })
+	}
+	for _, s := range sheet.Settings {
+		if s.Chapter+".md" == p.Path ||
+			slices.ContainsFunc(p.blocks, func(b *block) bool { return gives(b, s.Quantity) }) {
+			keys = append(keys, s.Key)
+		}
+	}
+	return keys
+}

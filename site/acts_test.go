@@ -1,0 +1,50 @@
+package site
+
+import (
+	"strings"
+	"testing"
+)
+
+// TestEveryActHasABox looks at every chapter's own acts: each has one box, named once
+// in the whole guide, and the button that walks through them names real settings.
+func TestEveryActHasABox(t *testing.T) {
+	g, mistakes := Load("")
+	if g == nil {
+		t.Fatal(mistakes)
+	}
+	pages := built(t, g)
+	names := map[string]bool{}
+	chapters, cautions := 0, 0
+	for _, p := range g.pages {
+		page := parsed(t, pages[p.URL])
+		items := page.all(".acts li")
+		if len(items) == 0 {
+			continue
+		}
+		chapters++
+		for _, item := range items {
+			at := dom{item}
+			boxes := at.all("[data-tick]")
+			if len(boxes) != 1 || attribute(boxes[0], "aria-label") == "Done: " {
+				t.Errorf("%s: an act has %d boxes: %s", p.Path, len(boxes), said(item))
+				continue
+			}
+			name := attribute(boxes[0], "data-tick")
+			if names[name] || !strings.HasPrefix(name, strings.TrimSuffix(p.Path, ".md")+" ") {
+				t.Errorf("%s: an act is called %q", p.Path, name)
+			}
+			names[name] = true
+			cautions += len(at.all(".caution"))
+		}
+		if len(page.all(".garage button")) == 0 {
+			t.Errorf("%s: nothing walks through its acts", p.Path)
+		}
+	}
+	if chapters < 15 || cautions < 20 {
+		t.Errorf("%d chapters have acts, with %d cautions at them", chapters, cautions)
+	}
+	button := parsed(t, pages["saddle/height.html"]).all(".garage button")
+	if len(button) != 2 || attribute(button[0], "data-settings") != "saddle-height" {
+		t.Errorf("saddle height has %d buttons", len(button))
+	}
+}
