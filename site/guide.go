@@ -22,6 +22,7 @@ type Guide struct {
 	layers  *layers
 	library *library
 	terms   []term
+	asked   asked
 	shelf   *shelf
 	reader  *words.Reader
 	byPath  map[string]*guidePage
@@ -71,6 +72,7 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 	g.terms, more = l.glossary()
 	add(more)
 	add(g.assemble())
+	add(g.readAsked())
 	for _, p := range g.pages {
 		add(p.wrong)
 		add(g.check(p))

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"plumbline/calculators"
 	"plumbline/calculators/literature"
 )
 
@@ -126,20 +127,34 @@ func (g *Guide) fillFind(v *view) {
 	}
 }
 
-// placed is a calculator with the first page that has it.
-type placed struct{ title, question, url string }
+// placed is a calculator with the page that has it.
+type placed struct {
+	title, question, url string
+	calculator           *calculators.Calculator
+	page                 *guidePage
+}
 
-// benches are the calculators that the guide's pages have, in reading order.
+// benches are the calculators that the guide's pages have, in reading order: each on
+// the first page of its own part, or else on the first that shows it.
 func (g *Guide) benches() (list []placed) {
-	seen := map[string]bool{}
+	at := map[string]int{}
+	own := func(c *calculators.Calculator, p *guidePage) bool {
+		return strings.HasPrefix(p.Path, string(c.Section)+"/")
+	}
 	for _, p := range g.pages {
 		for _, b := range p.blocks {
 			c := g.shelf.calculator(b.name)
-			if b.kind != calculatorBlock || c == nil || seen[b.name] {
+			if b.kind != calculatorBlock || c == nil {
 				continue
 			}
-			seen[b.name] = true
-			list = append(list, placed{c.Title, c.Question, p.URL + "#" + b.name + "-" + b.place})
+			here := placed{c.Title, c.Question, p.URL + "#" + b.name + "-" + b.place, c, p}
+			i, seen := at[b.name]
+			if !seen {
+				at[b.name] = len(list)
+				list = append(list, here)
+			} else if own(c, p) && !own(c, list[i].page) {
+				list[i] = here
+			}
 		}
 	}
 	return list

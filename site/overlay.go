@@ -28,9 +28,10 @@ const (
 	sourcesFile  = "sources.yaml"
 	cautionsFile = "cautions.yaml"
 	glossaryFile = "glossary.yaml"
+	searchFile   = "search.yaml"
 )
 
-var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile}
+var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile, searchFile}
 
 // pictures are the files other than text that a chapter may show. SVG is left
 // out because it can carry script.

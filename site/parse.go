@@ -45,6 +45,7 @@ type heading struct {
 	level    int
 	text, id string
 	at       int
+	from     int // where its text begins in the page's words
 }
 
 // reservedIDs are the ids that the page templates use.
@@ -129,7 +130,7 @@ func (p *guidePage) collect() {
 			said := string(inlineText(n, p.body()))
 			id := unique(slug(said), ids)
 			n.SetAttributeString("id", []byte(id))
-			p.headings = append(p.headings, heading{n.Level, said, id, blockStart(n)})
+			p.headings = append(p.headings, heading{n.Level, said, id, blockStart(n), plain.Len()})
 		case *ast.Link:
 			p.links = append(p.links, n)
 		case *ast.Image:
@@ -140,7 +141,7 @@ func (p *guidePage) collect() {
 			p.blocks = append(p.blocks, n)
 			for _, key := range n.keys {
 				if q := measure.Named(key); q != nil {
-					p.headings = append(p.headings, heading{3, q.Label, measureID(key), n.at})
+					p.headings = append(p.headings, heading{3, q.Label, measureID(key), n.at, plain.Len()})
 					plain.WriteString(q.Label + ". " + q.How.Text + " " + q.How.Slip + "\n")
 				}
 			}

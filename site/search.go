@@ -3,106 +3,183 @@ package site
 import (
 	"encoding/json"
 	"slices"
-	"strconv"
 	"strings"
 	"unicode"
+
+	"plumbline/calculators"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/panel"
+	"plumbline/calculators/symptom"
 )
 
-// found is one thing that a search can find.
+// found is one thing that a search can find: a page, a section of it, or what a
+// calculator asks or answers. The page's own module splits its texts into words,
+// as it splits what is typed, so that both always agree.
 type found struct {
-	URL   string `json:"url"`
-	Title string `json:"title"`
-	Kind  string `json:"kind"`
-	Says  string `json:"says"`
+	URL   string   `json:"url"`
+	Title string   `json:"title"`
+	Kind  string   `json:"kind"`
+	In    string   `json:"in,omitempty"`   // the title of its page, where that is another
+	Says  string   `json:"says,omitempty"` // shown below the title
+	Asked []string `json:"asked,omitempty"`
+	Text  string   `json:"text,omitempty"` // searched, not shown
 }
 
-// index is the search index: everything that can be found, and every word with
-// the numbers of what it leads to. A number is followed by a weight where the
-// word stands in a title (*3) or a heading (*2). The form is small, sorted, and
-// read by the page's own module.
+// The kinds of things that can be found.
+const (
+	chapterFound    = "chapter"
+	sectionFound    = "section"
+	calculatorFound = "calculator"
+	inputFound      = "input"
+	answerFound     = "answer"
+	tableFound      = "table"
+	symptomFound    = "symptom"
+	wordFound       = "word"
+)
+
+// opened is a field that a number in a question fills in.
+type opened struct {
+	URL   string     `json:"url"`
+	Title string     `json:"title"` // of the calculator
+	Key   string     `json:"key"`
+	Label string     `json:"label"`
+	Kind  string     `json:"kind"`  // of its unit
+	Range [2]float64 `json:"range"` // plausible, base units
+	Said  []string   `json:"said"`
+}
+
+// index is the search index: everything that can be found, the words that mean the
+// same, and the fields that a number opens.
 func (g *Guide) index() []byte {
-	var things []found
-	weights := map[string]map[int]int{}
-	add := func(text string, weight int) {
-		n := len(things) - 1
-		for _, w := range indexWords(text) {
-			if weights[w] == nil {
-				weights[w] = map[int]int{}
-			}
-			weights[w][n] = max(weights[w][n], weight)
-		}
-	}
+	index := struct {
+		Things  []found    `json:"things"`
+		Same    [][]string `json:"same"`
+		Numbers []opened   `json:"numbers"`
+	}{[]found{}, g.asked.same, g.opens()}
 	for _, p := range g.pages {
-		things = append(things, found{p.URL, p.Title, "chapter", p.Question})
-		add(p.Title, 3)
-		add(p.Nav+" "+p.Question, 2)
-		for _, h := range p.headings {
-			add(h.text, 2)
-		}
-		add(p.Summary+" "+p.words, 1)
+		index.Things = append(index.Things, g.sections(p)...)
 	}
+	asked := map[string]bool{}
 	for _, b := range g.benches() {
-		things = append(things, found{b.url, b.title, "calculator", b.question})
-		add(b.title, 3)
-		add(b.question, 2)
+		index.Things = append(index.Things, g.inBench(b, asked)...)
 	}
+	index.Things = append(index.Things, g.symptoms()...)
 	for _, t := range g.terms {
-		things = append(things, found{glossaryURL + "#" + t.Key, t.Name, "term", t.Says})
-		add(t.Name+" "+strings.Join(t.Also, " "), 3)
-		add(strings.Join(t.Forms, " "), 2)
-		add(t.Says, 1)
-	}
-	words := make([]string, 0, len(weights))
-	for w := range weights {
-		words = append(words, w)
-	}
-	slices.Sort(words)
-	var b strings.Builder
-	for _, w := range words {
-		b.WriteString(w)
-		ids := make([]int, 0, len(weights[w]))
-		for id := range weights[w] {
-			ids = append(ids, id)
-		}
-		slices.Sort(ids)
-		for _, id := range ids {
-			b.WriteString(" " + strconv.Itoa(id))
-			if weights[w][id] > 1 {
-				b.WriteString("*" + strconv.Itoa(weights[w][id]))
-			}
-		}
-		b.WriteByte('\n')
-	}
-	if things == nil {
-		things = []found{}
+		index.Things = append(index.Things, found{URL: glossaryURL + "#" + t.Key, Title: t.Name, Kind: wordFound,
+			In: "Glossary", Says: t.Says, Asked: slices.Concat(t.Also, t.Forms)})
 	}
 	// Plain strings and numbers cannot fail to be written.
-	out, _ := json.Marshal(struct {
-		Things []found `json:"things"`
-		Words  string  `json:"words"`
-	}{things, b.String()})
+	out, _ := json.Marshal(index)
 	return out
 }
 
-// fillers are words that nobody searches for and every page has.
-var fillers = strings.Fields(`
-	a about all also an and any are as at be because been before but by can do does each even every few
-	for from get had has have how if in into is it its may more most much must no nor not of off on one
-	only or other out over own so some such than that the their them then there these they this to too
-	under until up very was were what when where which while who why will with without you your`)
+// sections are a page and, each as a thing of its own, what stands below its headings.
+func (g *Guide) sections(p *guidePage) []found {
+	end := len(p.words)
+	if len(p.headings) > 0 {
+		end = p.headings[0].from
+	}
+	way := strings.TrimSuffix(p.Path, ".md")
+	list := []found{{URL: p.URL, Title: p.Title, Kind: chapterFound, Says: p.Question, Asked: g.asked.pages[way],
+		Text: once(p.Nav + ". " + p.Summary + " " + p.words[:end])}}
+	for i, h := range p.headings {
+		end := len(p.words)
+		if i+1 < len(p.headings) {
+			end = p.headings[i+1].from
+		}
+		list = append(list, found{URL: p.URL + "#" + h.id, Title: h.text, Kind: sectionFound, In: p.Title,
+			Text: once(strings.TrimPrefix(p.words[h.from:end], h.text))})
+	}
+	return list
+}
 
-// indexWords are the words of a text as the index has them: small letters, at
-// least two, without plural s and without fillers.
-func indexWords(text string) (words []string) {
-	for _, w := range strings.FieldsFunc(strings.ToLower(text),
-		func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }) {
-		if len(w) < 2 || slices.Contains(fillers, w) {
+// once is text without what it repeats: the search asks only whether a word is there.
+func once(s string) string {
+	seen := map[string]bool{}
+	return strings.Join(slices.DeleteFunc(strings.Fields(strings.ToLower(s)), func(w string) bool {
+		w = strings.TrimFunc(w, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+		again := w == "" || seen[w]
+		seen[w] = true
+		return again
+	}), " ")
+}
+
+// inBench are a calculator, the fields of its form, its answers and its tables. What
+// a page shows how to measure is found there, as a section, and not again as a field;
+// asked has the fields of earlier calculators, which are not found twice.
+func (g *Guide) inBench(b placed, asked map[string]bool) []found {
+	c := b.calculator
+	list := []found{{URL: b.url, Title: c.Title, Kind: calculatorFound, In: b.page.Title, Says: c.Question}}
+	add := func(kind, url, title, says string) {
+		list = append(list, found{URL: url, Title: title, Kind: kind, In: c.Title, Says: says})
+	}
+	for _, in := range c.Inputs {
+		if !asked[in.Key] && !g.showsHow(in.Key) {
+			add(inputFound, b.url+"-"+in.Key, in.Label, in.How.Text)
+		}
+		asked[in.Key] = true
+	}
+	for _, o := range c.Answers {
+		add(answerFound, b.url, o.Label, o.Between)
+	}
+	if r, wrong := c.Run(panel.Example(c), base(g.reader)); wrong == nil {
+		for _, t := range r.Tables {
+			add(tableFound, b.url, t.Caption.Say(g.reader), "")
+		}
+	}
+	return list
+}
+
+// showsHow tells whether some page has a section on how a quantity is measured.
+func (g *Guide) showsHow(key string) bool {
+	return slices.ContainsFunc(g.pages, func(p *guidePage) bool {
+		return slices.ContainsFunc(p.blocks, func(b *block) bool {
+			return b.kind == measureBlock && slices.Contains(b.keys, key)
+		})
+	})
+}
+
+// symptoms are the entries of the page that has the symptoms' table.
+func (g *Guide) symptoms() (list []found) {
+	p := g.pageWith(symptomsBlock)
+	if p == nil {
+		return nil
+	}
+	for _, s := range symptom.All() {
+		says := make([]string, 0, len(s.Causes))
+		for _, c := range s.Causes {
+			says = append(says, c.Why)
+		}
+		list = append(list, found{URL: p.URL + "#" + symptomsBlock + "-1-" + s.Key, Title: s.Label, Kind: symptomFound,
+			Says: "Likely causes, the one to try first in front.", Asked: g.asked.symptoms[s.Key],
+			Text: once(strings.Join(says, ". "))})
+	}
+	return list
+}
+
+// opens are the fields that a number in a question fills in, of the calculators that
+// this guide has.
+func (g *Guide) opens() []opened {
+	list := []opened{}
+	benches := g.benches()
+	for _, n := range g.asked.numbers {
+		i := slices.IndexFunc(benches, func(b placed) bool { return b.calculator.Name == n.calculator })
+		if i < 0 {
 			continue
 		}
-		if len(w) > 3 && strings.HasSuffix(w, "s") && !strings.HasSuffix(w, "ss") {
-			w = w[:len(w)-1]
-		}
-		words = append(words, w)
+		in := inputOf(benches[i].calculator, n.input)
+		list = append(list, opened{benches[i].url, benches[i].title, in.Key, in.Label, string(in.Unit.Kind),
+			[2]float64{in.Low, in.High}, n.said})
 	}
-	return words
+	return list
+}
+
+// inputOf returns the input of c with that key that takes a number, nil for none.
+func inputOf(c *calculators.Calculator, key string) *calculators.Input {
+	for i := range c.Inputs {
+		if c.Inputs[i].Key == key && c.Inputs[i].Is() == measure.Number {
+			return &c.Inputs[i]
+		}
+	}
+	return nil
 }

@@ -1,113 +1,156 @@
-// The find page: reads the guide's index once, on this device, and lists what
-// has the words that were typed. Without script the page lists everything.
+// The find page: reads the guide's index once, on this device, and lists what answers
+// the words that were typed. Without script the page lists everything.
 
 import { make, one } from "./dom.js";
-/** @import { Index, Thing } from "./types.d.ts" */
+import MiniSearch from "./minisearch.js";
+import { openedBy } from "./number.js";
+import { splitter, written } from "./split.js";
+/** @import { Index, Opened, Thing } from "./types.d.ts" */
 
-/** @param {string} word */
-const strip = (word) => (word.length > 3 && word.endsWith("s") && !word.endsWith("ss") ? word.slice(0, -1) : word);
+// How much each kind of thing weighs against the others with the same words.
+/** @type {Record<string, number>} */
+const weights = { chapter: 1, symptom: 1.15, calculator: 0.8, word: 0.6, section: 0.6, input: 0.5, answer: 0.4, table: 0.4 };
+
+// The library compares what split has made; words that are typed are corrected and
+// split before they reach it.
+const asIs = { tokenize: (/** @type {string} */ text) => text.split(" "), processTerm: (/** @type {string} */ term) => term };
 
 /**
- * The words of a text, as the index cuts them.
+ * Reads the index: the things, the words that mean the same, and the fields that a
+ * number opens. It is done in pieces, so that the page answers meanwhile.
  * @param {string} text
+ * @returns {Promise<Index>}
  */
-export const wordsOf = (text) =>
-  text.toLowerCase().split(/[^\p{L}\p{N}]+/u).filter((word) => word !== "").map(strip);
+export async function readIndex(text) {
+  /** @type {{ things: Thing[], same: string[][], numbers: Opened[] }} */
+  const { things, same, numbers } = JSON.parse(text);
+  const split = splitter(same);
+  const joined = (/** @type {string | undefined} */ s) => split(s ?? "").join(" ");
+  /** @type {MiniSearch<{ id: number }>} */
+  const lookup = new MiniSearch({ fields: ["title", "asked", "says", "text"], ...asIs, searchOptions: asIs });
+  /** @type {Map<string, number>} how often each word is used */
+  const known = new Map();
+  const whole = bodies(things);
+  for (const [id, { url, title, kind, says, asked, text: body }] of things.entries()) {
+    const all = kind === "chapter" ? [...whole.get(pageOf(url)) ?? []].join(" ") : body;
+    for (const word of written([title, says, ...asked ?? [], body].join(" "))) {
+      known.set(word, (known.get(word) ?? 0) + 1);
+    }
+    lookup.add({ id, title: joined(title), asked: joined(asked?.join(" ; ")), says: joined(says), text: joined(all) });
+    if (id % 40 === 39) await pause();
+  }
+  for (const word of written(same.flat().join(" "))) {
+    known.set(word, (known.get(word) ?? 0) + 1);
+  }
+  /** @type {MiniSearch<{ id: string }>} */
+  const spelling = new MiniSearch({ fields: ["id"], ...asIs, searchOptions: asIs });
+  spelling.addAll([...known.keys()].filter((word) => /^\p{L}{3,}$/u.test(word)).map((id) => ({ id })));
+  const phrases = things.map(({ title, asked }) => [title, ...asked ?? []].map((s) => new Set(split(s))));
+  return { things, numbers, split, lookup, known, spelling, phrases };
+}
+
+/** Lets the page do what waits. */
+const pause = () => new Promise((resume) => {
+  setTimeout(resume, 0);
+});
+
+/** @param {string} url */
+const pageOf = (url) => url.split("#")[0];
 
 /**
- * Reads the index. It has one line a word: the word, then the number of each thing
- * that has it, with a weight where it stands in a title or heading.
- * @param {string} text
- * @returns {Index}
+ * What a page says in all its sections, each word once.
+ * @param {Thing[]} things
  */
-export function readIndex(text) {
-  /** @type {{ things: Thing[], words: string }} */
-  const { things, words } = JSON.parse(text);
-  const lines = words.split("\n").filter((line) => line !== "").map((line) => {
-    const [word, ...marks] = line.split(" ");
-    return {
-      word,
-      hits: marks.map((mark) => {
-        const [thing, weight] = mark.split("*");
-        return /** @type {[number, number]} */ ([Number(thing), Number(weight ?? 1)]);
-      }),
-    };
-  });
-  return { things, lines };
+function bodies(things) {
+  /** @type {Map<string, Set<string>>} */
+  const whole = new Map();
+  for (const { url, kind, text } of things) {
+    if (kind === "chapter" || kind === "section") {
+      const page = whole.get(pageOf(url)) ?? new Set();
+      written(text ?? "").forEach((word) => page.add(word));
+      whole.set(pageOf(url), page);
+    }
+  }
+  return whole;
 }
 
 /**
- * One letter added, dropped, changed or swapped.
+ * Reads a typed word that the guide does not have as the nearest one that it has: with
+ * one or two slips, or, for the last word, as the beginning of one. "" where nothing is
+ * near.
+ * @param {Index} index
+ * @param {string} word
+ * @param {boolean} last
+ */
+function corrected({ known, spelling }, word, last) {
+  if (known.has(word) || !/^\p{L}+$/u.test(word)) return word;
+  const beginnings = [...known.keys()].filter((other) => other.startsWith(word))
+    .sort((a, b) => (known.get(b) ?? 0) - (known.get(a) ?? 0));
+  if (last && word.length > 2 && beginnings.length > 0) return beginnings[0];
+  if (word.length < 4) return "";
+  for (const slips of word.length > 4 ? [1, 2] : [1]) {
+    const near = spelling.search(word, { fuzzy: slips }).filter(({ id }) => Math.abs(id.length - word.length) <= slips)
+      .map(({ id }) => ({ id, own: (id[0] === word[0] ? 2 : 0) + (sameLetters(id, word) ? 4 : 0) }));
+    near.sort((a, b) => b.own - a.own || (known.get(b.id) ?? 0) - (known.get(a.id) ?? 0));
+    if (near.length > 0) return near[0].id;
+  }
+  return "";
+}
+
+/**
+ * Two letters swapped are the commonest slip.
  * @param {string} a
  * @param {string} b
  */
-function slip(a, b) {
-  if (Math.abs(a.length - b.length) > 1) {
-    return false;
-  }
-  let i = 0;
-  while (i < a.length && a[i] === b[i]) {
-    i += 1;
-  }
-  /**
-   * @param {string} x
-   * @param {number} n
-   */
-  const rest = (x, n) => x.slice(i + n);
-  return rest(a, 1) === rest(b, 1) || rest(a, 1) === rest(b, 0) || rest(a, 0) === rest(b, 1) ||
-    (a[i] === b[i + 1] && a[i + 1] === b[i] && rest(a, 2) === rest(b, 2));
-}
+const sameLetters = (a, b) => [...a].sort().join("") === [...b].sort().join("");
 
 /**
- * How well an indexed word answers a typed one: whole, its beginning, inside a long
- * word, or with one slip.
- * @param {string} typed
- * @param {string} word
+ * How much of a question a phrase is, and the other way round: 1 where both have the
+ * same words.
+ * @param {Set<string>} asked
+ * @param {Set<string>} phrase
  */
-function likeness(typed, word) {
-  if (word === typed) {
-    return 4;
-  }
-  if (word.startsWith(typed)) {
-    return 2;
-  }
-  if (typed.length > 4 && word.includes(typed)) {
-    return 1;
-  }
-  return typed.length > 4 && slip(typed, word) ? 0.5 : 0;
-}
+const alike = (asked, phrase) => {
+  const both = [...asked].filter((word) => phrase.has(word)).length;
+  return both / (asked.size + phrase.size - both);
+};
 
 /**
- * Returns the things that have every typed word, the best first; where none has all,
- * those that have most. missing are the words that nothing has.
+ * Returns the things that answer a question, the best first, each with others of its
+ * page; what a number in it fills in; what was typed as it was read where that differs;
+ * and the words that nothing has.
  * @param {Index} index
  * @param {string} query
- * @returns {{ missing: string[], things: Thing[] }}
  */
 export function search(index, query) {
-  const typed = [...new Set(wordsOf(query))];
-  const scores = index.things.map(() => ({ words: 0, score: 0 }));
-  const known = typed.filter((word) => {
-    const best = new Map();
-    for (const line of index.lines) {
-      const like = likeness(word, line.word);
-      if (like > 0) {
-        for (const [thing, weight] of line.hits) {
-          best.set(thing, Math.max(best.get(thing) ?? 0, like * weight));
-        }
-      }
+  const { things, lookup, split, phrases } = index;
+  const opens = openedBy(query, index.numbers, split);
+  const typed = written(opens?.rest ?? query);
+  const read = typed.map((word, i) => corrected(index, word, i === typed.length - 1));
+  const terms = [...new Set(split(read.join(" ")))];
+  const asked = new Set(terms);
+  /** @type {Map<string, { thing: Thing, score: number, more: Thing[] }>} */
+  const pages = new Map();
+  const hits = lookup.search(terms.join(" "), { boost: { title: 3, asked: 3, says: 1.5 }, bm25: { k: 1.2, b: 0.4, d: 0.5 } })
+    .map(({ id, score, terms: matched }) => {
+      const close = Math.max(...phrases[id].map((phrase) => alike(asked, phrase)));
+      const share = matched.length / Math.max(1, terms.length);
+      return { thing: things[id], score: score * weights[things[id].kind] * (0.4 + 4 * close ** 2) * share };
+    }).sort((a, b) => b.score - a.score).filter(({ score }, _, [best]) => score > best.score / 25);
+  for (const { thing, score } of hits) {
+    const page = thing.kind === "word" ? thing.url : pageOf(thing.url);
+    const first = pages.get(page);
+    if (!first) {
+      pages.set(page, { thing, score, more: [] });
+    } else if (score > first.score / 3 && first.more.length < 3) {
+      first.more.push(thing);
     }
-    for (const [thing, score] of best) {
-      scores[thing].words += 1;
-      scores[thing].score += score;
-    }
-    return best.size > 0;
-  });
-  const most = Math.max(0, ...scores.map((s) => s.words));
+  }
   return {
-    missing: typed.filter((word) => !known.includes(word)),
-    things: scores.map((s, i) => ({ ...s, i })).filter((s) => s.words === most && most > 0)
-      .sort((a, b) => b.score - a.score || a.i - b.i).map((s) => index.things[s.i]),
+    opens,
+    found: [...pages.values()],
+    read: read.some((word, i) => word !== "" && word !== typed[i]) ? read.filter((word) => word !== "").join(" ") : "",
+    missing: typed.filter((word, i) => read[i] === "" && split(word).length > 0),
   };
 }
 
@@ -115,23 +158,48 @@ export function search(index, query) {
  * A reader's numbers live in the address and go along with every link.
  * @param {string} url
  * @param {string} hash
+ * @param {Record<string, string>} [also] numbers that take the place of the reader's own
  */
-export function carrying(url, hash) {
-  const pairs = hash.replace(/^#/, "").split("&").filter((pair) => pair.includes("=") && !pair.startsWith("at="));
-  if (pairs.length === 0) {
-    return url;
-  }
+export function carrying(url, hash, also = {}) {
+  const pairs = hash.replace(/^#/, "").split("&")
+    .filter((pair) => pair.includes("=") && !pair.startsWith("at=") && !Object.hasOwn(also, pair.split("=")[0]));
+  pairs.push(...Object.entries(also).map(([key, value]) => `${key}=${value}`));
+  if (pairs.length === 0) return url;
   const [path, anchor] = url.split("#");
   return `${path}#${pairs.join("&")}${anchor ? `&at=${anchor}` : ""}`;
 }
 
 /** @type {Record<string, string>} */
-const kinds = { chapter: "Chapter", calculator: "Calculator", term: "Term" };
+const kinds = {
+  chapter: "Chapter", section: "Section", calculator: "Calculator", input: "Measurement", answer: "Answer",
+  table: "Table", symptom: "Symptom", word: "Word",
+};
 
-/** @param {Thing} thing */
-function entry({ url, title, kind, says }) {
-  const link = make("a", { href: carrying(url, location.hash) }, title);
-  return make("li", {}, link, " ", make("span", { className: "kind" }, kinds[kind] ?? kind), make("p", {}, says));
+/**
+ * One thing that was found: what it is, where, and further places on its page.
+ * @param {Thing} thing
+ * @param {Thing[]} more
+ */
+function entry({ url, title, kind, in: where, says }, more) {
+  const about = `${kinds[kind] ?? kind}${where ? ` in ${where}` : ""}`;
+  const item = make("li", {}, make("a", { href: carrying(url, location.hash) }, title), " ",
+    make("span", { className: "kind" }, about));
+  if (says) item.append(make("p", {}, says));
+  if (more.length > 0) {
+    item.append(make("p", { className: "also" }, "Also there: ", ...more.flatMap((thing, i) => [i > 0 ? " · " : "",
+      make("a", { href: carrying(thing.url, location.hash) }, thing.title)])));
+  }
+  return item;
+}
+
+/**
+ * The calculator that a number in the question opens.
+ * @param {NonNullable<ReturnType<typeof openedBy>>} opens
+ */
+function filled({ field, value, said }) {
+  const href = carrying(field.url, location.hash, { [field.key]: String(value) });
+  return make("li", { className: "filled" }, make("a", { href }, `${field.title}: ${field.label.toLowerCase()} ${said}`), " ",
+    make("span", { className: "kind" }, "Calculator"), make("p", {}, "Opens with this number filled in."));
 }
 
 /**
@@ -144,16 +212,14 @@ function start(place, whole) {
   const input = make("input", { id: "find-words", type: "search", name: "q", autocomplete: "off", spellcheck: false });
   const status = make("p", { role: "status" });
   const form = make("form", { role: "search" }, label, input, status);
-  const list = make("ul", { className: "contents" });
+  const list = make("ol", { className: "contents results" });
   place.append(form, list);
 
   /** @type {Promise<Index> | undefined} */
   let index;
   const load = () => {
     index ??= fetch(place.dataset.find ?? "").then((answer) => {
-      if (!answer.ok) {
-        throw new Error(`the index could not be read: ${answer.status}`);
-      }
+      if (!answer.ok) throw new Error(`the index could not be read: ${answer.status}`);
       return answer.text();
     }).then(readIndex);
     return index;
@@ -179,18 +245,20 @@ function start(place, whole) {
       status.textContent = "The index could not be read. Everything is listed below.";
       return;
     }
-    if (mine !== turn) {
-      return;
-    }
-    list.replaceChildren(...result.things.slice(0, 30).map(entry));
-    const count = result.things.length;
-    const lacking = result.missing.length > 0 ? ` Nothing has “${result.missing.join("”, “")}”.` : "";
-    status.textContent = `${count === 0 ? "Nothing" : count} found.${lacking}`;
+    if (mine !== turn) return;
+    const { opens, found, read, missing } = result;
+    list.replaceChildren(...opens ? [filled(opens)] : [], ...found.slice(0, 20).map(({ thing, more }) => entry(thing, more)));
+    const said = [];
+    if (found.length === 0 && !opens) said.push("Nothing found. Try another word, or choose from the list below.");
+    if (read) said.push(`Shown for “${read}”.`);
+    if (missing.length > 0 && found.length > 0) said.push(`Nothing has “${missing.join("”, “")}”.`);
+    whole.hidden = found.length > 0 || opens !== undefined;
+    status.textContent = said.join(" ") || `${found.length === 1 ? "One page" : `${found.length} pages`} found.`;
   };
 
-  input.addEventListener("focus", () => load().catch(() => {
+  load().catch(() => {
     index = undefined;
-  }), { once: true });
+  });
   input.addEventListener("input", show);
   form.addEventListener("submit", (event) => {
     event.preventDefault();

@@ -1,5 +1,7 @@
 // What the modules hand to one another, for the compiler alone. Nothing here is published.
 
+import type MiniSearch from "./minisearch.js";
+
 /** A key of the record and its value in base units; marks such as estimated=KEY are pairs too. */
 export type Pair = [key: string, value: string];
 
@@ -76,18 +78,37 @@ export interface Bend {
   turn: number;
 }
 
-/** A page, calculator or term that can be found. */
+/** Something that can be found: a page, a section of it, a word; asked and text are searched and not shown. */
 export interface Thing {
   url: string;
   title: string;
   kind: string;
-  says: string;
+  in?: string;
+  says?: string;
+  asked?: string[];
+  text?: string;
 }
 
-/** The guide's index: the things, and for each word the things that have it with a weight. */
+/** A field that a number in a question fills in; its range is in base units. */
+export interface Opened {
+  url: string;
+  title: string;
+  key: string;
+  label: string;
+  kind: string;
+  range: [number, number];
+  said: string[];
+}
+
+/** The guide's index, once it was read. */
 export interface Index {
   things: Thing[];
-  lines: { word: string; hits: [thing: number, weight: number][] }[];
+  numbers: Opened[];
+  split: (text: string) => string[];
+  lookup: MiniSearch<{ id: number }>;
+  spelling: MiniSearch<{ id: string }>;
+  known: Map<string, number>;
+  phrases: Set<string>[][];
 }
 
 declare global {

@@ -1,0 +1,96 @@
+package site
+
+import (
+	"slices"
+
+	"plumbline/calculators/symptom"
+)
+
+// asked is search.yaml of both layers, one after the other: what people type when
+// they look for something, beside the words of the chapters.
+type asked struct {
+	same     [][]string          // words that mean the same, the guide's own first
+	pages    map[string][]string // questions that lead to a page, by its path without .md
+	symptoms map[string][]string // the same, by a symptom's key
+	numbers  []numberAsked
+}
+
+// numberAsked is what is said when a number belongs into a calculator's field.
+type numberAsked struct {
+	calculator, input string
+	said              []string
+}
+
+// readAsked reads search.yaml of both layers. A built-in line about a page that the shop
+// leaves out is passed over; a shop's own line must name something that is there.
+func (g *Guide) readAsked() (bad []Mistake) {
+	g.asked = asked{same: [][]string{}, pages: map[string][]string{}, symptoms: map[string][]string{}}
+	for _, layer := range []map[string]source{g.layers.base, g.layers.local} {
+		from, ok := layer[searchFile]
+		if !ok {
+			continue
+		}
+		y := &yamlReader{file: from.file}
+		for _, e := range y.root(from.text) {
+			switch {
+			case !y.known(e, "same", "pages", "symptoms", "numbers"):
+			case e.key == "same":
+				g.readSame(y, e)
+			case e.key == "pages":
+				g.readPhrases(y, e, g.asked.pages, from.local, "page", g.ways())
+			case e.key == "symptoms":
+				var keys []string
+				for _, s := range symptom.All() {
+					keys = append(keys, s.Key)
+				}
+				g.readPhrases(y, e, g.asked.symptoms, true, "symptom", keys)
+			default:
+				g.readNumbers(y, e)
+			}
+		}
+		bad = append(bad, y.bad...)
+	}
+	return bad
+}
+
+func (g *Guide) readSame(y *yamlReader, e entry) {
+	for _, n := range y.items(e) {
+		group := texts(y.list(entry{e.key, n.GetToken(), n}))
+		if len(group) == 1 {
+			y.mistake(n.GetToken(), "“"+group[0]+"” stands alone", "name two words or more that mean the same")
+		}
+		g.asked.same = append(g.asked.same, group)
+	}
+}
+
+// readPhrases reads lists of questions by what they lead to.
+func (g *Guide) readPhrases(y *yamlReader, e entry, into map[string][]string, strict bool, what string, known []string) {
+	for _, e := range y.mapping(e.value, "“"+e.key+"”") {
+		if strict && !slices.Contains(known, e.key) {
+			y.mistake(e.at, "there is no "+what+" “"+e.key+"”", meant(e.key, known, "they are "+listed(known)))
+		}
+		into[e.key] = append(into[e.key], texts(y.list(e))...)
+	}
+}
+
+func (g *Guide) readNumbers(y *yamlReader, e entry) {
+	for _, e := range y.mapping(e.value, "“numbers”") {
+		c := g.shelf.calculator(e.key)
+		if c == nil {
+			y.mistake(e.at, "there is no calculator “"+e.key+"”", meant(e.key, g.shelf.calculatorNames(),
+				"plumbline calc lists them"))
+			continue
+		}
+		for _, in := range y.mapping(e.value, "a calculator's fields") {
+			if inputOf(c, in.key) == nil {
+				var keys []string
+				for i := range c.Inputs {
+					keys = append(keys, c.Inputs[i].Key)
+				}
+				y.mistake(in.at, "“"+e.key+"” asks for no number “"+in.key+"”", meant(in.key, keys, "it asks for "+listed(keys)))
+				continue
+			}
+			g.asked.numbers = append(g.asked.numbers, numberAsked{e.key, in.key, texts(y.list(in))})
+		}
+	}
+}
