@@ -3,6 +3,7 @@ package calculators
 import (
 	"slices"
 
+	"plumbline/calculators/doubt"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -46,7 +47,7 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 				why = append(why, w)
 			}
 		case measure.List:
-			v.tables[i], why = q.Table.Read(q, p.Typed, in)
+			v.tables[i], why = q.Table.Read(q, p.Typed, p.reader(in))
 			for len(v.tables[i]) > 0 && len(why) > 0 { // the good rows still count
 				notes, why = append(notes, Note{Kind: CheckNote, Text: why[0]}), why[1:]
 			}
@@ -71,23 +72,16 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 // likely meant.
 func (v Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Note, []words.Text, string) {
 	q := v.inputs[i].Quantity
-	if p.In != nil {
-		in = p.In
-	}
-	g, why, ok := q.ParseRepeated(p.Typed, q.Unit.ReadIn(in))
+	g, why, ok := q.ParseRepeated(p.Typed, q.Unit.ReadIn(p.reader(in)))
 	if !ok {
 		return notes, []words.Text{why}, g.Suggest
 	}
 	v.x[i], v.u[i] = g.Value, q.SD(g)
-	if !q.Agree(g) {
-		notes = append(notes, Note{Kind: CheckNote, Text: words.Of("The readings of {0} lie {1} apart, where {2} "+
-			"is close enough. The middle one is used; take them again.",
-			q.Named(), q.Amount(g.Range()), q.Amount(q.AgreeWithin()))})
+	if d, ok := doubt.Apart(q, g); ok {
+		notes = append(notes, doubtful(d))
 	}
-	if !q.Plausible(g.Value) {
-		notes = append(notes, Note{Kind: CheckNote, Text: words.Of("{0} is unusual for {1}; most lie between {2} "+
-			"and {3}. Measure it again if you are not sure.",
-			q.Amount(g.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High))})
+	if d, ok := doubt.Unlikely(q, g); ok {
+		notes = append(notes, doubtful(d))
 	}
 	return notes, nil, ""
 }

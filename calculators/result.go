@@ -117,6 +117,9 @@ type Note struct {
 	Text  words.Text `json:"text"`
 	Key   string     `json:"key,omitempty"`   // of the caution, where it is one of package caution
 	Title string     `json:"title,omitempty"` // its heading, English
+
+	Input   string `json:"input,omitempty"`   // the input that the reader is to look at again
+	Suggest string `json:"suggest,omitempty"` // what was likely meant there, as one would type it
 }
 
 // Influence is one input's share of the first reading's variance, and how far

@@ -3,7 +3,6 @@ package calculators
 import (
 	"math"
 
-	"plumbline/calculators/body"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/uncertainty"
@@ -14,6 +13,7 @@ import (
 type Pair struct {
 	Key, Typed string
 	Estimated  bool // the value was estimated, not measured
+	Computed   bool // another calculator gave it, and nobody measured it
 
 	// In reads the bare numbers in Typed; nil: whoever reads all others. A single field
 	// may be read in a unit of its own.
@@ -23,7 +23,7 @@ type Pair struct {
 // Run checks what was typed, computes, and carries the inputs' standard
 // uncertainties through to every number. Bare numbers are in the units that in
 // reads (nil: base units). All problems are returned at once, and then there is
-// no result; keys that c does not use are passed over.
+// no result. Keys that c does not use only serve to doubt those that it does.
 func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	v, notes, problems := c.read(typed, in)
 	if problems != nil {
@@ -34,7 +34,7 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 		return nil, []Problem{*p}
 	}
 	effects := uncertainty.Propagate(out.x, v.u, len(c.Answers), c.solver(v, out))
-	r := &Result{Calculator: c.Name, Notes: notes, values: v}
+	r := &Result{Calculator: c.Name, Notes: append(notes, c.against(typed, in)...), values: v}
 	c.noteUnmeasured(v, r)
 	r.Answers = answers(c.Answers, out, effects)
 	r.Workings = answers(c.Workings, out, effects)
@@ -44,22 +44,11 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	}
 	c.Explain(v, r)
 	for _, k := range c.Cautions {
-		if applies(k, v) {
-			r.Notes = append(r.Notes, Note{CautionNote, words.Of(k.Text), k.Key, k.Title})
+		if k != caution.Growing || growing(typed, in) {
+			r.Notes = append(r.Notes, Note{Kind: CautionNote, Text: words.Of(k.Text), Key: k.Key, Title: k.Title})
 		}
 	}
 	return r, nil
-}
-
-// applies tells whether a caution that a calculator carries concerns this reader. All do
-// but the one for those who grow or are small: that appears where the height says so or
-// the reader does.
-func applies(k *caution.Caution, v Values) bool {
-	if k != caution.Growing {
-		return true
-	}
-	return v.Declares(measure.Growing) && v.Is(measure.Growing, "yes") ||
-		v.Declares(measure.Stature) && v.Given(measure.Stature) && v.Of(measure.Stature) < body.LeastStature
 }
 
 // solver solves with the inputs of v off. Its values serve for every solve anew.

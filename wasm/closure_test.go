@@ -49,7 +49,7 @@ var floors = map[string]int{
 	"words": 0, "uncertainty": 0,
 	"literature": 1, "caution": 1, "measure": 1, "drawing": 1,
 	"geometry": 1, "body": 1,
-	"posture": 2, "markup": 2,
+	"posture": 2, "markup": 2, "doubt": 2,
 	"":       3,
 	"record": 4, "figure": 4,
 	"fit": 5, "exchange": 5, "intake": 5, "request": 5,

@@ -53,6 +53,7 @@ type problem struct {
 	Message string `json:"message"`
 	Needed  bool   `json:"needed"`
 	Suggest string `json:"suggest"`
+	Doubt   bool   `json:"doubt"`
 }
 
 // native answers a question without the engine, in the engine's form.
@@ -64,7 +65,10 @@ func native(q question) reply {
 		r.Record += "\x00" + p.Key + "\x00" + p.Typed
 	}
 	for _, p := range a.Problems {
-		r.Problems = append(r.Problems, problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed, p.Suggest})
+		r.Problems = append(r.Problems, problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed, p.Suggest, false})
+	}
+	for _, n := range a.Doubts {
+		r.Problems = append(r.Problems, problem{n.Input, n.Text.Say(panel.Reader(q.Units)), false, n.Suggest, true})
 	}
 	return r
 }

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"plumbline/calculators"
+	"plumbline/calculators/doubt"
 	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
@@ -85,9 +86,10 @@ func write(a Ask) (reply Reply) {
 	if from != "" {
 		reply.Record = append(reply.Record, calculators.Pair{Key: "from", Typed: q.Key + "." + from})
 	}
-	if e := entryOf(q, value); e != nil && !q.Plausible(e.Value) {
-		reply.Doubts = append(reply.Doubts, words.Of("{0} is unusual for {1}; most lie between {2} and {3}.",
-			q.Amount(e.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High)))
+	if e := entryOf(q, value); e != nil {
+		if d, ok := doubt.Unlikely(q, e.Repeated); ok {
+			reply.Doubts = append(reply.Doubts, d.Text)
+		}
 	}
 	return reply
 }

@@ -15,7 +15,8 @@ type Given struct {
 	Unit  *Unit   // the unit that was typed, or the one a bare number is in
 
 	// Suggest is what a refused text most likely meant, as one would type it: "83 cm".
-	// It is what the refusal says behind "Did you mean"; "" where it asks nothing.
+	// It is what the refusal says behind "Did you mean"; "" where it asks nothing. An
+	// unusual number without a unit has one too, where another unit makes it usual.
 	Suggest string
 }
 
@@ -68,6 +69,11 @@ func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
 			}
 		}
 		return g, q.refuse(typed, g, x, u), false
+	}
+	if !q.Plausible(g.Value) && v.unit == nil && m.unit == nil && !has {
+		if u := q.otherUnit(v, g); u != nil {
+			g.Suggest = Typed(v.number, u)
+		}
 	}
 	if has && g.Error > q.Most-q.Least {
 		return g, words.Of("± {0} is more than {1} can vary at all.", Quoted(margin), q.Named()), false
@@ -165,6 +171,16 @@ func readDigits(g Given) int {
 	return digits
 }
 
+// otherUnit is a unit that makes the number usual, nil for none.
+func (q *Quantity) otherUnit(v amountRead, g Given) *Unit {
+	for _, u := range units {
+		if u != g.Unit && u.Kind == q.Unit.Kind && q.Plausible(v.number*u.Base) {
+			return u
+		}
+	}
+	return nil
+}
+
 // slip looks for the reading that would make the number plausible: another unit,
 // a thousands comma, a zero too many or too few. It answers with a number and its
 // unit, nil for none.
@@ -172,10 +188,8 @@ func (q *Quantity) slip(typed string, v amountRead, g Given) (float64, *Unit) {
 	if v.hasFeet || math.IsInf(v.number, 0) {
 		return 0, nil
 	}
-	for _, u := range units {
-		if u != g.Unit && u.Kind == q.Unit.Kind && q.Plausible(v.number*u.Base) {
-			return v.number, u
-		}
+	if u := q.otherUnit(v, g); u != nil {
+		return v.number, u
 	}
 	tries := make([]float64, 0, 6)
 	if strings.Contains(typed, ",") { // 1,756 is read with a decimal comma

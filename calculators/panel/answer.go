@@ -53,6 +53,8 @@ type Reply struct {
 	Waiting string
 
 	Problems []calculators.Problem
+	Doubts   []calculators.Note // what its reader is to look at again, beside a field
+
 	// Record is every input that could be read, in base units: as it stood in the
 	// record, or as what was typed since would stand there.
 	Record []calculators.Pair
@@ -80,7 +82,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	}
 	bare, units := Reader(a.Bare), Reader(a.Units)
 	entries, whole := entriesOf(c, a, bare, units)
-	result, problems := c.Run(pairsOf(c, entries, bare), bare)
+	result, problems := c.Run(append(a.others(c), pairsOf(c, entries)...), bare)
 	var reply Reply
 	own := false
 	for i, in := range c.Inputs {
@@ -128,6 +130,11 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 		w.Cut()
 		w.answer(result, whoseNumbers(reply.Example, a.Play))
 		if !reply.Example {
+			for _, n := range result.Notes {
+				if n.Input != "" {
+					reply.Doubts = append(reply.Doubts, n)
+				}
+			}
 			reply.Spoken = spoken(result, units)
 		}
 	}
@@ -229,19 +236,35 @@ func at(c *calculators.Calculator, key string) int {
 	return -1
 }
 
-// pairsOf makes of the entries what Run reads, with bare numbers in the units of
-// bare.
-func pairsOf(c *calculators.Calculator, entries []entry, bare *words.Reader) []calculators.Pair {
+// others are the numbers of the record, which speak for or against those of the form. In
+// play the record is the example's.
+func (a *Ask) others(c *calculators.Calculator) []calculators.Pair {
+	if a.Play {
+		return nil
+	}
+	own, _ := record.Decode(a.Record)
+	own.Drop(func(key string) bool { return at(c, key) >= 0 })
+	pairs := own.Pairs()
+	for i := range pairs {
+		pairs[i].In = inBase
+	}
+	return pairs
+}
+
+// inBase reads bare numbers in base units.
+var inBase = Reader("")
+
+// pairsOf makes of the entries what Run reads.
+func pairsOf(c *calculators.Calculator, entries []entry) []calculators.Pair {
 	pairs := make([]calculators.Pair, 0, len(entries))
 	for i, e := range entries {
 		if e.typed == "" {
 			continue
 		}
-		p := calculators.Pair{Key: c.Inputs[i].Key, Typed: e.typed, Estimated: e.estimated}
-		if !e.base {
-			p.In = e.bare
-		} else {
-			p.Typed = inUnits(c.Inputs[i].Quantity, e.typed, bare)
+		p := calculators.Pair{Key: c.Inputs[i].Key, Typed: e.typed, Estimated: e.estimated,
+			Computed: e.from != "", In: e.bare}
+		if e.base {
+			p.In = inBase
 		}
 		pairs = append(pairs, p)
 	}

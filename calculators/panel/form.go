@@ -51,7 +51,7 @@ func (w *writer) form(entries []entry, list []*calculators.Calculator, example b
 	} else {
 		w.Raw(`<legend>`).Say("Your numbers").Raw(`</legend>`)
 	}
-	offers := w.c.Assumptions(pairsOf(w.c, entries, nil), nil)
+	offers := w.c.Assumptions(pairsOf(w.c, entries), nil)
 	folded := false
 	for i, in := range w.c.Inputs {
 		if in.Folded {

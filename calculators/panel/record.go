@@ -34,38 +34,9 @@ func show(q *measure.Quantity, typed string, bare, r *words.Reader) string {
 	return record.Repeated(g, q.Unit.ReadIn(r), "; ", " ± ", roughly)
 }
 
-// inUnits writes a canonical value so that it reads the same where bare numbers
-// are in the units of bare.
-func inUnits(q *measure.Quantity, typed string, bare *words.Reader) string {
-	unit := q.Unit.ReadIn(bare)
-	switch q.Is() {
-	case measure.Pick:
-		return typed
-	case measure.List:
-		if rows, ok := calculators.Rows(q, typed, nil); ok && bare.LengthUnit() != measure.Mm.Symbol {
-			return q.Table.Write(q, rows, bare, exactly)
-		}
-		return typed
-	}
-	if unit == q.Unit {
-		return typed
-	}
-	g, _, ok := q.ParseRepeated(typed, q.Unit)
-	if !ok {
-		return typed
-	}
-	return record.Repeated(g, q.Unit, "; ", " ± ", func(x float64, u *measure.Unit) string {
-		return exactly(x,
-			u) + " " + u.Symbol
-	})
-}
-
-// Numbers in base units as fields show them, and as the record has them. As long
-// as nobody edits a field the record's own value is what counts.
-var (
-	roughly = record.Roughly
-	exactly = record.Exactly
-)
+// roughly writes numbers in base units as fields show them. As long as nobody edits a
+// field the record's own value is what counts.
+var roughly = record.Roughly
 
 // inDecimals writes a cell of a list, whose other cells are read anew when one is
 // edited.

@@ -130,7 +130,8 @@ func (r *Record) Pairs() []calculators.Pair {
 	pairs := make([]calculators.Pair, 0, len(r.Entries))
 	for i := range r.Entries {
 		if e := &r.Entries[i]; e.Read() {
-			pairs = append(pairs, calculators.Pair{Key: e.Key, Typed: e.Text, Estimated: e.Estimated})
+			pairs = append(pairs, calculators.Pair{Key: e.Key, Typed: e.Text, Estimated: e.Estimated,
+				Computed: e.From != ""})
 		}
 	}
 	return pairs

@@ -111,7 +111,7 @@ export class Bench {
       return;
     }
     if (this.asked.play !== this.playing) return; // it is asked again already
-    const own = new Map(pairs), wrong = problems.filter(({ needed }) => !needed);
+    const own = new Map(pairs), wrong = problems.filter(({ needed, doubt }) => !needed && !doubt);
     const old = example && this.own && (wrong.length || own.size) > 0;
     if (this.asked.whole) this.keep(() => this.fill(form));
     if (!old) {
@@ -124,7 +124,7 @@ export class Bench {
     else record.put(changes, this, pairs.filter(([key]) => this.sent.has(key.replace(/\.unit$/, "")) && key.endsWith(".unit")));
     this.over = this.playing || this.own || wrong.length > 0;
     this.offer();
-    this.tell(wrong, own.size ? waiting : "", old, spoken || waiting);
+    this.tell([...wrong, ...problems.filter(({ doubt }) => doubt)], own.size ? waiting : "", old, spoken || waiting);
   }
 
   /**
@@ -214,9 +214,12 @@ export class Bench {
     for (const problem of problems) {
       const { input = "", message } = problem;
       const line = one(document, `#${CSS.escape(`${this.root.id}${input && "-"}${input}-p`)}`);
-      line.textContent = line.hidden ? message : `${line.textContent} ${message}`;
+      if (line.hidden) line.replaceChildren(message);
+      else line.append(" ", message);
       line.hidden = false;
+      line.classList.toggle("doubt", problem.doubt === true);
       mend(line, problem, (text) => retype(named(this.form, input)[0], text));
+      if (problem.doubt) continue; // it is used all the same
       line.closest("details")?.setAttribute("open", "");
       for (const field of named(this.form, input)) if (field.type !== "radio") field.setAttribute("aria-invalid", "true");
     }

@@ -14,6 +14,7 @@ export interface Problem {
   input?: string;
   needed?: boolean;
   suggest?: string;
+  doubt?: boolean; // the value is used all the same
 }
 
 /** A question as the engine takes it; which of its other keys count depends on what is asked. */

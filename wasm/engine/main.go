@@ -58,8 +58,8 @@ func answer(_ js.Value, args []js.Value) (out any) {
 	if reply.Example {
 		answered.Set("example", true)
 	}
-	if len(reply.Problems) > 0 {
-		answered.Set("problems", problems(reply.Problems, units))
+	if list := append(problems(reply.Problems, units), doubts(reply.Doubts, units)...); len(list) > 0 {
+		answered.Set("problems", list)
 	}
 	return answered
 }
@@ -84,6 +84,16 @@ func problems(list []calculators.Problem, units string) []any {
 	for i, p := range list {
 		out[i] = map[string]any{"input": p.Input, "message": p.Text.Say(panel.Reader(units)), "needed": p.Needed,
 			"suggest": p.Suggest}
+	}
+	return out
+}
+
+// doubts are handed over as problems are, with a mark.
+func doubts(list []calculators.Note, units string) []any {
+	out := make([]any, len(list))
+	for i, n := range list {
+		out[i] = map[string]any{"input": n.Input, "message": n.Text.Say(panel.Reader(units)), "suggest": n.Suggest,
+			"doubt": true}
 	}
 	return out
 }

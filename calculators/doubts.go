@@ -1,0 +1,70 @@
+package calculators
+
+import (
+	"slices"
+
+	"plumbline/calculators/body"
+	"plumbline/calculators/doubt"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// doubtful makes a doubt a note beside its input.
+func doubtful(d doubt.Doubt) Note {
+	return Note{Kind: CheckNote, Text: d.Text, Input: d.Keys[0], Suggest: d.Suggest}
+}
+
+// against notes what was typed for an input of c and speaks against something else that
+// was typed. The note stands at an input of c, whichever of the two is one.
+func (c *Calculator) against(typed []Pair, in *words.Reader) (notes []Note) {
+	for _, d := range doubt.Against(personOf(typed, in)) {
+		for i, key := range d.Keys {
+			if !slices.ContainsFunc(c.Inputs, func(own Input) bool { return own.Key == key }) {
+				continue
+			}
+			n := doubtful(d)
+			if n.Input = key; i > 0 {
+				n.Suggest = "" // it is the other's
+			}
+			notes = append(notes, n)
+			break
+		}
+	}
+	return notes
+}
+
+// personOf is who typed that.
+func personOf(typed []Pair, in *words.Reader) doubt.Person {
+	p := doubt.Person{Measured: func(q *measure.Quantity) (measure.Repeated, bool) {
+		t := last(typed, q.Key)
+		if t.Typed == "" || t.Estimated || t.Computed {
+			return measure.Repeated{}, false
+		}
+		g, _, ok := q.ParseRepeated(t.Typed, q.Unit.ReadIn(t.reader(in)))
+		return g, ok
+	}}
+	if i, _, ok := measure.Sex.Pick(last(typed, measure.Sex.Key).Typed); ok {
+		p.Sex = [...]body.Sex{body.Female, body.Male}[i]
+	}
+	return p
+}
+
+// reader is who reads bare numbers in p.
+func (p *Pair) reader(in *words.Reader) *words.Reader {
+	if p.In != nil {
+		return p.In
+	}
+	return in
+}
+
+// growing tells whether the caution for those who grow or are small concerns whoever
+// typed that: the height says so, or they do.
+func growing(typed []Pair, in *words.Reader) bool {
+	says := last(typed, measure.Growing.Key).Typed
+	if i, _, ok := measure.Growing.Pick(says); ok && measure.Growing.Choices[i].Key == "yes" {
+		return true
+	}
+	t := last(typed, measure.Stature.Key) // an estimate counts as well
+	stature, _, ok := measure.Stature.ParseRepeated(t.Typed, measure.Stature.Unit.ReadIn(t.reader(in)))
+	return ok && stature.Value < body.LeastStature
+}
