@@ -64,7 +64,7 @@ var floors = map[string]int{
 var alone = []string{"words", "uncertainty", "geometry", "body"}
 
 // library is what calculators may import of the standard library.
-var library = []string{"cmp", "errors", "maps", "math", "slices", "strconv", "strings", "unicode/utf8"}
+var library = []string{"cmp", "errors", "hash/crc32", "maps", "math", "slices", "strconv", "strings", "unicode/utf8"}
 
 func TestPackagesImportDownwardsOnly(t *testing.T) {
 	const root = "plumbline/calculators"

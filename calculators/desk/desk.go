@@ -30,6 +30,7 @@ type Ask struct {
 	Text   string // a file that was opened; for Check what was typed
 	Key    string // the quantity that Check is about; for Act the settings, with spaces
 	Link   string // the page that a client's link leads to
+	Day    string // the day on which a client sends, year-month-day
 	Bare   string // units of bare numbers that were typed: mm, cm or in; "" is mm
 	Units  string // units to read in: mm, cm or in; "" is mm
 	Root   string // the way from the page to the guide's top, "../"

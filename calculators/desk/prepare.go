@@ -35,8 +35,9 @@ func (d Desk) prepare(a Ask) string {
 	w.Grow(16 << 10)
 	w.Raw(`<header class="asking">`)
 	if q.By != "" {
-		w.Raw(`<p class="by">`).Say("{0} asks you for these measurements.", words.Name(q.By)).Raw(`</p>`)
+		w.Raw(`<p class="by">`).Said(q.Opening()).Raw(`</p>`)
 	}
+	visit(w, q.Visit)
 	if q.Note != "" {
 		w.Raw(`<blockquote class="note"><p>`).Lines(q.Note).Raw(`</p></blockquote>`)
 	}
@@ -56,6 +57,19 @@ func (d Desk) prepare(a Ask) string {
 	look(w, q, r)
 	w.Raw(`</div></li></ol>`)
 	return w.String()
+}
+
+// visit says whom a request is for and when they meet, as the fitter wrote it.
+func visit(w *markup.Writer, v request.Visit) {
+	lines := v.Lines()
+	if lines == nil {
+		return
+	}
+	w.Raw(`<dl class="visit">`)
+	for _, line := range lines {
+		w.Raw(`<div><dt>`).Said(line.Label).Raw(`</dt><dd>`).Text(line.Text).Raw(`</dd></div>`)
+	}
+	w.Raw(`</dl>`)
 }
 
 // begin begins a step.
@@ -204,10 +218,6 @@ func check(a Ask) (reply Reply) {
 	return reply
 }
 
-// Sent marks a record as one that a client sent, so that the page of whoever opens
-// it keeps it apart from their own.
-const Sent = "ask.back=yes"
-
 // readingsOf reads the readings of one length, parted by semicolons. Each stood in a
 // field of its own, so each has its own unit; a unit behind the last one says nothing
 // of the others.
@@ -242,9 +252,9 @@ func back(a Ask) Reply {
 	r, _ := record.Decode(text)
 	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader()}
 	look(w, q, r)
-	sent := q.Back(r) + "&" + Sent
-	return Reply{HTML: w.String(), Text: sent, Link: q.Message(a.Link+"#"+sent,
-		words.Of("Measurements for a fitting").Say(a.reader()))}
+	sent := q.Back(r, a.Day)
+	letter := q.Letter(r.Name, a.Link+"#"+sent)
+	return Reply{HTML: w.String(), Text: sent, Link: q.Message(letter, a.reader())}
 }
 
 // compose makes a request of what a fitter ticked and wrote.

@@ -19,25 +19,67 @@ import (
 //
 //	ask=inseam+stature      the measurements, parted by spaces
 //	ask.by=Larch+Hollow     who asks
+//	ask.for=Rowan           whom
+//	ask.when=2026-12-03     the appointment, as the fitter wrote it
+//	ask.bike=trail+bike     for which bike
 //	ask.note=…              what the fitter wrote
 //	ask.reply=mailto:a@b.c  where the record goes: mailto:, sms:, or empty
 //	ask.health=yes          ask the questions about health too
+//
+// A reply begins with what was asked and ends with a check value:
+//
+//	ask.back=yes            this is a reply, to be kept apart from the numbers of whoever opens it
+//	ask=, ask.for=, ask.when=, ask.bike= as they were asked
+//	ask.end=14.9f3c21aa     what stands before: how many pairs, and their CRC-32
 const (
 	keyAsk    = "ask"
 	keyBy     = "ask.by"
+	keyFor    = "ask.for"
+	keyWhen   = "ask.when"
+	keyBike   = "ask.bike"
 	keyNote   = "ask.note"
 	keyReply  = "ask.reply"
 	keyHealth = "ask.health"
+	keyBack   = "ask.back"
 )
 
 // Request is what a fitter asks for.
 type Request struct {
-	By      string // the fitter or shop, as they wrote it
-	Note    string
+	By   string // the fitter or shop, as they wrote it
+	Note string
+	Visit
 	Ask     []*measure.Quantity
 	Unknown []string // keys that this version does not know, kept
 	Reply   Reply
 	Health  bool // the questions about health are asked too
+}
+
+// Visit is what a request is about, in the fitter's words. It comes back with the
+// reply. Each may be empty.
+type Visit struct {
+	For  string // whom
+	When string // the appointment
+	Bike string // for which bike
+}
+
+// VisitOf returns what a reply says of the visit it was made for.
+func VisitOf(back *record.Record) (v Visit) {
+	for i := range back.Entries {
+		v.take(back.Entries[i].Key, back.Entries[i].Text)
+	}
+	return v
+}
+
+// take takes a pair that speaks of the visit.
+func (v *Visit) take(key, value string) {
+	switch value = record.Plain(value, longestBy, false); key {
+	case keyFor:
+		v.For = value
+	case keyWhen:
+		v.When = value
+	case keyBike:
+		v.Bike = value
+	}
 }
 
 // Reply is how a record comes back.
@@ -76,6 +118,7 @@ var Usual = []*measure.Quantity{
 func Decode(fragment string) (r *Request, problems []calculators.Problem, ok bool) {
 	r = &Request{}
 	record.Fields(strings.TrimPrefix(fragment, "#"), func(key, value string) {
+		r.Visit.take(key, value)
 		switch key {
 		case keyAsk:
 			ok = true
@@ -198,18 +241,31 @@ func (r Reply) String() string {
 
 // Fragment writes the request, without the #.
 func (r *Request) Fragment() string {
+	return pairs([][2]string{{keyAsk, r.keys()}, {keyBy, r.By}, {keyFor, r.For}, {keyWhen, r.When},
+		{keyBike, r.Bike}, {keyNote, r.Note}, {keyReply, r.Reply.String()}, {keyHealth, yes(r.Health)}})
+}
+
+// keys are the keys of what is asked, parted by spaces.
+func (r *Request) keys() string {
 	keys := make([]string, 0, len(r.Ask)+len(r.Unknown))
 	for _, q := range r.Ask {
 		keys = append(keys, q.Key)
 	}
-	keys = append(keys, r.Unknown...)
-	b := append([]byte(keyAsk+"="), record.Escape(nil, strings.Join(keys, " "))...)
-	for _, p := range [...]struct{ key, value string }{{keyBy, r.By}, {keyNote, r.Note}, {keyReply,
-		r.Reply.String()}, {keyHealth, yes(r.Health)}} {
-		if p.value != "" {
-			b = append(append(append(b, '&'), p.key...), '=')
-			b = record.Escape(b, p.value)
+	return strings.Join(append(keys, r.Unknown...), " ")
+}
+
+// pairs writes a fragment. Of an empty value nothing is written, but what is asked
+// always is: it is what makes a request of a fragment.
+func pairs(list [][2]string) string {
+	var b []byte
+	for _, p := range list {
+		if p[1] == "" && p[0] != keyAsk {
+			continue
 		}
+		if len(b) > 0 {
+			b = append(b, '&')
+		}
+		b = record.Escape(append(append(b, p[0]...), '='), p[1])
 	}
 	return string(b)
 }
@@ -224,34 +280,31 @@ func yes(b bool) string {
 // IsKey tells whether a key of a fragment belongs to a request.
 func IsKey(key string) bool { return key == keyAsk || strings.HasPrefix(key, keyAsk+".") }
 
-// Message is the address that opens the client's mail or messages with the record
-// in it, "" where it does not go that way. Link is the link to the record.
-func (r *Request) Message(link, subject string) string {
-	switch r.Reply.Way {
-	case Mail:
-		return "mailto:" + r.Reply.To + "?subject=" + component(subject) + "&body=" + component(link)
-	case Phone:
-		return "sms:" + r.Reply.To + "?body=" + component(link)
-	}
-	return ""
-}
-
 // component escapes a part of an address as RFC 3986 has it, in which a plus sign
 // does not mean a space.
 func component(s string) string { return strings.ReplaceAll(string(record.Escape(nil, s)), "+", "%20") }
 
-// Back is what a client sends: their record with what was asked, so that the
-// fitter sees what was left out, and without the rest of the request.
-func (r *Request) Back(client *record.Record) string {
+// Back is what a client sends on that day (2026-11-24; "" where it is not known):
+// what was asked and for which visit, so that the fitter sees what was left out, then
+// the client's record, then a check value. Who asked, the note and the way back have
+// done their work and are left out.
+func (r *Request) Back(client *record.Record, day string) string {
 	sent := *client
 	sent.Entries = slices.Clone(client.Entries)
 	sent.Drop(IsKey)
-	asked := (&Request{Ask: r.Ask, Unknown: r.Unknown}).Fragment()
-	if own := sent.Fragment(); own != "" {
-		return own + "&" + asked
+	if record.IsDate(day) {
+		sent.Date = day
 	}
-	return asked
+	text := pairs([][2]string{{keyBack, "yes"}, {keyAsk, r.keys()}, {keyFor, r.For}, {keyWhen, r.When},
+		{keyBike, r.Bike}})
+	if own := sent.Fragment(); own != "" {
+		text += "&" + own
+	}
+	return signed(text)
 }
+
+// IsReply tells whether a fragment is what a client sent.
+func IsReply(r *record.Record) bool { return r.At(keyBack) != nil }
 
 // Lacking returns what was asked for in a record that came back and is not in it,
 // in the order asked; nil when nothing was asked or the reply is complete.

@@ -31,17 +31,45 @@ func TestARequestIsALink(t *testing.T) {
 }
 
 func TestARecordComesBackWithWhatWasAsked(t *testing.T) {
-	client, _ := record.Decode("ask=inseam+stature+mass&ask.by=Larch&ask.reply=mailto%3Aa%40b.example&inseam=830%3B834%3B829&stature=17400&ask-ache=left+knee")
-	r, _, _ := request.Decode("ask=inseam+stature+mass&ask.by=Larch")
-	sent := r.Back(client)
-	assert.Equal(t, "inseam=830%3B834%3B829&stature=17400&ask-ache=left+knee&ask=inseam+stature+mass", sent)
+	client, _ := record.Decode("ask=inseam+stature+mass&ask.by=Larch&ask.for=Ash&ask.when=3+December%2C+10%3A00" +
+		"&ask.bike=trail+bike&ask.reply=mailto%3Aa%40b.example&inseam=830%3B834%3B829&stature=17400&ask-ache=left+knee")
+	r, _, _ := request.Decode("ask=inseam+stature+mass&ask.by=Larch&ask.for=Ash&ask.when=3+December%2C+10%3A00" +
+		"&ask.bike=trail+bike")
+	sent := r.Back(client, "2026-11-27")
+	const before = "ask.back=yes&ask=inseam+stature+mass&ask.for=Ash&ask.when=3+December%2C+10%3A00&ask.bike=trail+bike" +
+		"&date=2026-11-27&inseam=830%3B834%3B829&stature=17400&ask-ache=left+knee"
+	// The check value by hand: CRC-32 (the one of Ethernet and zip) of the nine decoded pairs,
+	// each key and value followed by a zero byte, as Python's zlib.crc32 computes it.
+	assert.Equal(t, before+"&ask.end=9.1d7650d1", sent)
 	back, _ := record.Decode(sent)
 	assert.Equal(t, []*measure.Quantity{measure.Stature, measure.Mass}, request.Lacking(back),
 		"what cannot be read is lacking too")
+	assert.Equal(t, request.Visit{For: "Ash", When: "3 December, 10:00", Bike: "trail bike"}, request.VisitOf(back))
+	assert.Equal(t, "2026-11-27", back.Date, "a reply is dated when it is sent")
 	answers := request.Answers(back)
 	require.Len(t, answers, 1)
 	assert.Equal(t, "left knee", answers[0].Text)
 	assert.Contains(t, client.Fragment(), "ask.by", "the client's own record is left alone")
+}
+
+// TestACutReplyIsKnown cuts a reply at every place, and lets a mail program write its
+// escapes in another way.
+func TestACutReplyIsKnown(t *testing.T) {
+	client, _ := record.Decode("name=Rowan+Ash&inseam=830%3B834&stature=1740&ask-ache=left+knee")
+	r, _, _ := request.Decode("ask=inseam+stature&ask.by=Larch")
+	sent := r.Back(client, "2026-11-27")
+	assert.Equal(t, request.Whole, request.StateOf(sent))
+	assert.Equal(t, request.Whole, request.StateOf("#"+strings.NewReplacer("%3B", ";", "+", "%20").Replace(sent)))
+	for n := len("ask.back="); n < len(sent); n++ {
+		state := request.StateOf(sent[:n])
+		assert.Contains(t, []request.State{request.Cut, request.Changed}, state, sent[:n])
+		kept, _ := record.Decode(sent[:n])
+		assert.True(t, request.IsReply(kept), "it is still kept apart from other people's numbers")
+	}
+	assert.Equal(t, request.Changed, request.StateOf(strings.Replace(sent, "stature=1740", "stature=1470", 1)))
+	assert.Equal(t, request.Changed, request.StateOf(strings.Replace(sent, "&stature=1740", "", 1)))
+	assert.Equal(t, request.Unsigned, request.StateOf("inseam=830&stature=1740"), "a record of one's own has no end")
+	assert.Equal(t, request.Unsigned, request.StateOf("inseam=830&ask=inseam+mass&ask.back=yes"), "an older reply")
 }
 
 func TestACompleteReplyLacksNothing(t *testing.T) {
@@ -91,23 +119,30 @@ func TestOnlyPlainAddressesAreTaken(t *testing.T) {
 // TestAMessageHoldsTheLinkWhole reads the address back with the standard library.
 func TestAMessageHoldsTheLinkWhole(t *testing.T) {
 	const link = "https://larch-hollow.example/p.html#inseam=830%3B834&name=A+B&note=x%26y"
-	r := &request.Request{Reply: request.Reply{Way: request.Mail, To: "a+b@c.example"}}
-	u, err := url.Parse(r.Message(link, "My measurements & more"))
+	r := &request.Request{By: "Larch & Sons", Visit: request.Visit{When: "3 December", Bike: "trail bike"},
+		Reply: request.Reply{Way: request.Mail, To: "a+b@c.example"}}
+	u, err := url.Parse(r.Message(r.Letter("Rowan Ash", link), nil))
 	require.NoError(t, err)
 	assert.Equal(t, "mailto", u.Scheme)
 	assert.Equal(t, "a+b@c.example", u.Opaque)
-	assert.Equal(t, link, u.Query().Get("body"))
-	assert.Equal(t, "My measurements & more", u.Query().Get("subject"))
-	assert.Empty(t, (&request.Request{}).Message(link, ""))
-	assert.True(t, strings.HasPrefix((&request.Request{Reply: request.Reply{Way: request.Phone, To: "+15550100"}}).
-		Message(link, ""), "sms:+15550100?body=https%3A%2F%2F"))
+	assert.Equal(t, "Measurements for a fitting: Rowan Ash, 3 December, trail bike", u.Query().Get("subject"))
+	body := u.Query().Get("body")
+	assert.Contains(t, body, "\r\n"+link+"\r\n", "the link stands on a line of its own")
+	assert.Contains(t, body, "the measurements that Larch & Sons asked for before the fitting.")
+	none := &request.Request{}
+	assert.Empty(t, none.Message(none.Letter("", link), nil))
+	phone := &request.Request{Reply: request.Reply{Way: request.Phone, To: "+15550100"}}
+	assert.True(t, strings.HasPrefix(phone.Message(phone.Letter("", link), nil), "sms:+15550100?body=These%20are"))
 }
 
 func TestEveryRequestComesBackAsItWas(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := &request.Request{
-			By: rapid.StringMatching(`([A-Za-z&=#%+]{1,20})?`).Draw(t,
-				"by"), Note: rapid.StringMatching(`([a-z]+\n[ -~]*[a-z])?`).Draw(t, "note"),
+			By: rapid.StringMatching(`([A-Za-z&=#%+]{1,20})?`).Draw(t, "by"),
+			Visit: request.Visit{For: rapid.StringMatching(`([A-Za-z&=]{1,9})?`).Draw(t, "for"),
+				When: rapid.StringMatching(`([0-9:]{1,9})?`).Draw(t, "when"),
+				Bike: rapid.StringMatching(`([A-Za-z&=]{1,9})?`).Draw(t, "bike")},
+			Note: rapid.StringMatching(`([a-z]+\n[ -~]*[a-z])?`).Draw(t, "note"),
 			Ask: rapid.SliceOfNDistinct(rapid.SampledFrom(measure.All()), 1, 40, rapid.ID).Draw(t,
 				"ask"), Health: rapid.Bool().Draw(t, "health"),
 		}
@@ -150,6 +185,9 @@ func FuzzRequest(f *testing.F) {
 		client, _ := record.Decode(s)
 		request.Lacking(client)
 		request.Answers(client)
-		_ = r.Back(client)
+		sent := r.Back(client, "")
+		if request.StateOf(sent) != request.Whole {
+			t.Fatalf("%q does not know that it is whole", sent)
+		}
 	})
 }

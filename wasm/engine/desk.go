@@ -17,7 +17,7 @@ func whole(q js.Value, name, units string) any {
 	reply := d.Answer(desk.Ask{
 		Name: name, Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"), Text: text(q,
 			"text"), Key: text(q, "key"),
-		Link: text(q, "link"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"),
+		Link: text(q, "link"), Day: text(q, "day"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"),
 	})
 	return map[string]any{
 		"html": reply.HTML, "text": reply.Text, "link": reply.Link, "spoken": reply.Spoken,
