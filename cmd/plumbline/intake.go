@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"os"
 	"runtime"
 	"slices"
 	"sync"
@@ -12,6 +13,7 @@ import (
 	"plumbline/calculators/caution"
 	"plumbline/calculators/intake"
 	"plumbline/calculators/words"
+	"plumbline/cmd/plumbline/inbox"
 )
 
 // intakeCommand is "plumbline intake".
@@ -43,7 +45,7 @@ func (c *intakeCommand) Run(s streams) error {
 		p = rows{}
 	}
 	out := bufio.NewWriterSize(s.out, 64<<10)
-	total, bad, err := inOrder(func(each func(sent)) { c.read(each) }, p, out)
+	total, bad, err := inOrder(func(each func(inbox.Found)) { inbox.Read(c.From, os.Stdin, each) }, p, out)
 	if err == nil {
 		err = out.Flush()
 	}
@@ -74,9 +76,9 @@ const ahead, many = 256, 1000
 
 // inOrder evaluates the records that read passes on, on all processors, and prints
 // them in the order in which they were read.
-func inOrder(read func(each func(sent)), p printer, out io.Writer) (total, bad int, err error) {
+func inOrder(read func(each func(inbox.Found)), p printer, out io.Writer) (total, bad int, err error) {
 	type job struct {
-		sent sent
+		sent inbox.Found
 		care calculators.Care
 		done *done
 	}
@@ -86,20 +88,20 @@ func inOrder(read func(each func(sent)), p printer, out io.Writer) (total, bad i
 		workers.Go(func() {
 			for j := range jobs {
 				l := lookAt(j.sent, j.care)
-				j.done.bad, j.done.cautions, j.done.text = l.record == nil, intake.Cautions(l.answers), p.sheet(l)
+				j.done.bad, j.done.cautions, j.done.text = l.record == nil && l.aside == "", intake.Cautions(l.answers), p.sheet(l)
 				close(j.done.ready)
 			}
 		})
 	}
 	go func() {
-		var first []sent // until it is known how many there are
-		begin := func(s sent, care calculators.Care) {
+		var first []inbox.Found // until it is known how many there are
+		begin := func(s inbox.Found, care calculators.Care) {
 			d := &done{ready: make(chan struct{})}
 			queue <- d
 			jobs <- job{s, care, d}
 		}
 		quick := false
-		read(func(s sent) {
+		read(func(s inbox.Found) {
 			if quick {
 				begin(s, calculators.Quick)
 				return

@@ -25,6 +25,9 @@ func (p sheets) sheet(l look) string {
 	r := report{&b, p.reader}
 	if l.record == nil {
 		fmt.Fprintf(&b, "%s\n", oneLine(l.from))
+		if l.aside != "" {
+			r.prose("  ", "Passed over: "+l.aside+".")
+		}
 		for _, x := range l.problems {
 			r.prose("  ", "Cannot be read: "+x.Text.Say(p.reader))
 		}

@@ -1,0 +1,106 @@
+package inbox
+
+import (
+	"bytes"
+	"encoding/json"
+	"io"
+	"mime"
+	"net/http"
+	"regexp"
+	"strings"
+
+	"golang.org/x/text/encoding/unicode"
+	"golang.org/x/text/transform"
+
+	"plumbline/calculators/exchange"
+)
+
+// fromUTF16 reads a file as UTF-8 that a program saved as UTF-16: with a byte order
+// mark, or, where it has none, with a zero in every second byte of its first letters.
+func fromUTF16(head []byte, r io.Reader) (io.Reader, bool) {
+	little := bytes.HasPrefix(head, []byte{0xff, 0xfe}) || zeroAt(head, 1)
+	big := bytes.HasPrefix(head, []byte{0xfe, 0xff}) || zeroAt(head, 0)
+	if little == big {
+		return nil, false
+	}
+	order := unicode.LittleEndian
+	if big {
+		order = unicode.BigEndian
+	}
+	return transform.NewReader(r, unicode.UTF16(order, unicode.UseBOM).NewDecoder()), true
+}
+
+// zeroAt tells whether of the first eight pairs of bytes the byte at that place is
+// zero and the other is not.
+func zeroAt(head []byte, place int) bool {
+	if len(head) < 16 {
+		return false
+	}
+	for i := 0; i < 16; i += 2 {
+		if head[i+place] != 0 || head[i+1-place] == 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// binary names what is no text: a photo, a PDF, an archive. It returns "" for text.
+func binary(head []byte) string {
+	kind, _, _ := mime.ParseMediaType(http.DetectContentType(head[:min(len(head), 512)]))
+	switch {
+	case strings.HasPrefix(kind, "text/"):
+		return ""
+	case kind == "application/octet-stream":
+		if bytes.IndexByte(head[:min(len(head), 512)], 0) < 0 {
+			return "" // text with a stray control character
+		}
+		return "a file of bytes"
+	case strings.HasPrefix(kind, "image/"):
+		return "a photo or drawing (" + kind + ")"
+	case strings.HasPrefix(kind, "video/"), strings.HasPrefix(kind, "audio/"):
+		return "a recording (" + kind + ")"
+	case kind == "application/pdf":
+		return "a PDF"
+	case kind == "application/zip", strings.HasSuffix(kind, "gzip"), strings.Contains(kind, "compressed"):
+		return "an archive or an office document (" + kind + ")"
+	}
+	return "a file of kind " + kind
+}
+
+// aField is the first line of a mail: the name of a header field as RFC 5322 has it.
+var aField = regexp.MustCompile(`^[!-9;-~]{2,60}:[ \t]`)
+
+// oneOfMail are fields that every mail has one of, and that no other text begins with.
+var oneOfMail = regexp.MustCompile(`(?im)^(received|return-path|mime-version|message-id|delivered-to|from|to|subject|date):[ \t]`)
+
+// isMail tells whether a file begins with the header of a mail.
+func isMail(head []byte) bool {
+	if !aField.Match(head) {
+		return false
+	}
+	header := head
+	for _, end := range []string{"\r\n\r\n", "\n\n"} {
+		if i := bytes.Index(head, []byte(end)); i >= 0 && i < len(header) {
+			header = head[:i]
+		}
+	}
+	return len(oneOfMail.FindAll(header, 2)) == 2
+}
+
+// isObject tells whether a line is a JSON object by itself.
+func isObject(line []byte) bool { return json.Valid(line) }
+
+// isTable tells whether a line is the heading of a record as CSV.
+func isTable(line string) bool {
+	if _, ok := exchange.Fragment(line); ok {
+		return false
+	}
+	cells := strings.FieldsFunc(strings.ToLower(line), func(r rune) bool {
+		return strings.ContainsRune(",;\t\" \r", r)
+	})
+	key, value := false, false
+	for _, c := range cells {
+		key, value = key || c == "key", value || c == "value"
+	}
+	return key && value
+}

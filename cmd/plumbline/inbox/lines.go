@@ -1,0 +1,138 @@
+package inbox
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+
+	"plumbline/calculators/exchange"
+)
+
+// readArray reads an array of records, one at a time. It finds where each ends by its
+// brackets and quotes, so that one of a gigabyte is told as too long and never held.
+// Whether an element is JSON is for its reader to say.
+func readArray(name string, r *bufio.Reader, each func(Found)) {
+	var one []byte
+	n, depth := 0, 0
+	quoted, escaped := false, false
+	hand := func() {
+		if text := strings.TrimSpace(string(one)); text != "" {
+			n++
+			each(Found{From: fmt.Sprintf("%s, record %d", name, n), Text: text})
+		}
+		one = one[:0]
+	}
+	for {
+		c, err := r.ReadByte()
+		if err != nil {
+			if hand(); err != io.EOF {
+				each(Found{From: name, Err: plainError(err)})
+			} else {
+				each(Found{From: name, Err: errors.New("the array has no end: the file may have been cut")})
+			}
+			return
+		}
+		switch {
+		case escaped:
+			escaped = false
+		case quoted:
+			escaped, quoted = c == '\\', c != '"'
+		case c == '"':
+			quoted = true
+		case c == '[' || c == '{':
+			if depth++; depth == 1 {
+				continue // the array itself
+			}
+		case c == ']' || c == '}':
+			if depth--; depth <= 0 {
+				if hand(); n == 0 {
+					each(Found{From: name, Err: errors.New("the array is empty")})
+				}
+				return
+			}
+		case c == ',' && depth == 1:
+			hand()
+			continue
+		case depth == 0:
+			continue // a byte order mark, blanks
+		}
+		if len(one) <= exchange.Longest {
+			one = append(one, c)
+		}
+	}
+}
+
+// readObjects reads one JSON object a line.
+func readObjects(name string, r *bufio.Reader, each func(Found)) {
+	eachLine(r, func(n int, line string, err error) {
+		switch line = strings.TrimSpace(line); {
+		case err != nil:
+			each(Found{From: fmt.Sprintf("%s:%d", name, n), Err: plainError(err)})
+		case line != "":
+			each(Found{From: fmt.Sprintf("%s:%d", name, n), Text: line})
+		}
+	})
+}
+
+// readText reads a file of text with links in it. A link may run over several lines.
+func readText(name string, r *bufio.Reader, first string, each func(Found)) {
+	l := linker{name: name, each: each}
+	eachLine(r, func(n int, line string, err error) {
+		if err != nil {
+			each(Found{From: fmt.Sprintf("%s:%d", name, n), Err: plainError(err)})
+			return
+		}
+		l.line(n, line)
+	})
+	if l.end(); l.count == 0 {
+		each(Found{From: name, Err: nothingIn(first)})
+	}
+}
+
+// eachLine calls do with every line and its number. Of a line that is too long it
+// hands over only as much as shows that it is.
+func eachLine(r *bufio.Reader, do func(n int, line string, err error)) {
+	for n := 1; ; n++ {
+		line, err := longLine(r)
+		if len(line) > 0 || err == nil {
+			do(n, strings.TrimRight(string(line), "\r\n"), nil)
+		}
+		if err != nil {
+			if err != io.EOF {
+				do(n, "", err)
+			}
+			return
+		}
+	}
+}
+
+// longLine reads a line, held to the length of a record and a little more.
+func longLine(r *bufio.Reader) ([]byte, error) {
+	var line []byte
+	for {
+		part, err := r.ReadSlice('\n')
+		if room := exchange.Longest + 1 - len(line); room > 0 {
+			line = append(line, part[:min(room, len(part))]...)
+		}
+		if err != bufio.ErrBufferFull {
+			return line, err
+		}
+	}
+}
+
+// texts reads a text that is at hand: an argument.
+func texts(name, text string, each func(Found)) {
+	found := false
+	l := linker{name: name, whole: true, each: func(f Found) {
+		found = true
+		each(f)
+	}}
+	for line := range strings.Lines(text) {
+		l.line(1, line)
+	}
+	if l.end(); !found {
+		each(Found{From: name, Text: text}) // its reader says what is wrong with it
+	}
+}
