@@ -74,12 +74,18 @@ func needs(c *calculators.Calculator, r *record.Record) (lacks []*measure.Quanti
 // concerning leaves out the caution for those who grow or are small where the record says
 // neither.
 func concerning(r *record.Record, list []*caution.Caution) []*caution.Caution {
-	stature, growing := r.Of(measure.Stature), r.Of(measure.Growing)
-	if stature != nil && stature.Read() && stature.Value < body.LeastStature ||
-		growing != nil && growing.Read() && growing.Text == "yes" {
+	if Young(r) {
 		return list
 	}
 	return slices.DeleteFunc(slices.Clone(list), func(k *caution.Caution) bool { return k == caution.Growing })
+}
+
+// Young tells whether a record says that its rider is still growing, or is smaller than
+// the riders that estimates were made from.
+func Young(r *record.Record) bool {
+	stature, growing := r.Of(measure.Stature), r.Of(measure.Growing)
+	return stature != nil && stature.Read() && stature.Value < body.LeastStature ||
+		growing != nil && growing.Read() && growing.Text == "yes"
 }
 
 // Cautions returns the safety texts that travel with the answers, each once, in

@@ -1,6 +1,8 @@
 package request
 
 import (
+	"slices"
+
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 )
@@ -62,6 +64,14 @@ func Answers(r *record.Record) []Answered {
 		}
 	}
 	return list
+}
+
+// Before returns what a fitter should know before the appointment: the questions about
+// health that are answered with yes or in words.
+func Before(r *record.Record) []Answered {
+	return slices.DeleteFunc(Answers(r), func(a Answered) bool {
+		return !a.Question.Health || a.Question.Choices != nil && r.At(a.Question.Key).Text == noYes[0].Key
+	})
 }
 
 // IsQuestion tells whether a record's key is one of the questions.

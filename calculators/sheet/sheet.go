@@ -239,3 +239,11 @@ func Steps(from, to, step, resolution float64) (values []float64, skipped int) {
 	}
 	return append(values, to), skipped
 }
+
+// NowOf returns what a bike has of a setting by its record, in base units, of a choice
+// its index; ok tells whether the record says it.
+func NowOf(r *record.Record, s *Setting) (now float64, ok bool) {
+	row := Row{Setting: s}
+	row.fill(r)
+	return row.Now, row.Known
+}

@@ -18,55 +18,79 @@ import (
 
 // intakeCommand is "plumbline intake".
 type intakeCommand struct {
-	From  []string `arg:"" name:"link|file" help:"${intake_from}"`
-	JSON  bool     `xor:"form" help:"${intake_json}"`
-	CSV   bool     `xor:"form" help:"Print one row for each value, doubt, answer and missing measurement."`
-	Units string   `enum:"mm,cm,in" default:"mm" help:"${intake_units}"`
+	From    []string `arg:"" name:"link|file" help:"${intake_from}"`
+	JSON    bool     `xor:"form" help:"${intake_json}"`
+	CSV     bool     `xor:"form" help:"Print one row for each value, doubt, answer and missing measurement."`
+	Clients bool     `xor:"form" help:"Print CSV with one row for each client."`
+	HTML    string   `xor:"form" name:"html" placeholder:"DIR" help:"${intake_html}"`
+	Full    bool     `help:"${intake_full}"`
+	Units   string   `enum:"mm,cm,in" default:"mm" help:"${intake_units}"`
 }
 
 // printer writes records in one output format. before and after are printed around
 // all records, between separates two of them. after is given the cautions of every
 // answer.
 type printer interface {
-	before() string
+	before(list []*arrival) string
 	between() string
 	after(cautions []*caution.Caution) string
 	sheet(l look) string
 }
 
-// Run reads every record and prints it. A record that cannot be read is said in
-// its place and stops nothing.
+// Run reads every record, finds out which belong together, and prints them. A record
+// that cannot be read is said in its place and stops nothing.
 func (c *intakeCommand) Run(s streams) error {
-	var p printer = sheets{&words.Reader{Units: c.Units}}
+	reader := &words.Reader{Units: c.Units}
+	var p printer = sheets{reader, c.Full}
 	switch {
 	case c.JSON:
 		p = objects{}
 	case c.CSV:
 		p = rows{}
+	case c.Clients:
+		p = clients{}
+	case c.HTML != "":
+		pages, err := newPages(c.HTML, reader)
+		if err != nil {
+			return refusal{statusUsage, err.Error()}
+		}
+		p = pages
 	}
+	var list []*arrival
+	inbox.Read(c.From, os.Stdin, func(f inbox.Found) { list = append(list, arrive(f)) })
+	if len(list) == 0 {
+		return refusal{statusUsage,
+			"nothing was found to read. Give a link, a file or a folder; see plumbline intake --help."}
+	}
+	relate(list)
 	out := bufio.NewWriterSize(s.out, 64<<10)
-	total, bad, err := inOrder(func(each func(inbox.Found)) { inbox.Read(c.From, os.Stdin, each) }, p, out)
+	err := inOrder(list, p, out)
 	if err == nil {
 		err = out.Flush()
 	}
-	switch {
-	case err != nil:
+	if pages, ok := p.(*pages); ok && err == nil {
+		err = pages.failed()
+	}
+	if err != nil {
 		return fmt.Errorf("the output cannot be written: %w", err)
-	case total == 0:
-		return refusal{statusUsage,
-			"nothing was found to read. Give a link, a file or a folder; see plumbline intake --help."}
-	case bad > 0:
-		return refusal{statusNo, fmt.Sprintf("%d of %d could not be read; each says why in its place.", bad, total)}
+	}
+	bad := 0
+	for _, a := range list {
+		if a.record == nil && a.aside == "" {
+			bad++
+		}
+	}
+	if bad > 0 {
+		return refusal{statusNo, fmt.Sprintf("%d of %d could not be read; each says why in its place.", bad, len(list))}
 	}
 	return nil
 }
 
-// done is the output for one record. text, bad and cautions may be read once ready
-// is closed.
+// done is the output for one record. text and cautions may be read once ready is
+// closed.
 type done struct {
 	ready    chan struct{}
 	text     string
-	bad      bool
 	cautions []*caution.Caution
 }
 
@@ -74,78 +98,58 @@ type done struct {
 // batch of more than many records is computed with calculators.Quick.
 const ahead, many = 256, 1000
 
-// inOrder evaluates the records that read passes on, on all processors, and prints
-// them in the order in which they were read.
-func inOrder(read func(each func(inbox.Found)), p printer, out io.Writer) (total, bad int, err error) {
+// inOrder evaluates records on all processors and prints them in their order.
+func inOrder(list []*arrival, p printer, out io.Writer) error {
+	care := calculators.Full
+	if len(list) > many {
+		care = calculators.Quick
+	}
 	type job struct {
-		sent inbox.Found
-		care calculators.Care
-		done *done
+		arrival *arrival
+		done    *done
 	}
 	jobs, queue := make(chan job), make(chan *done, ahead)
 	var workers sync.WaitGroup
 	for range runtime.GOMAXPROCS(0) {
 		workers.Go(func() {
 			for j := range jobs {
-				l := lookAt(j.sent, j.care)
-				j.done.bad, j.done.cautions, j.done.text = l.record == nil && l.aside == "", intake.Cautions(l.answers), p.sheet(l)
+				l := lookAt(j.arrival, care)
+				j.done.cautions, j.done.text = intake.Cautions(l.answers), p.sheet(l)
 				close(j.done.ready)
 			}
 		})
 	}
 	go func() {
-		var first []inbox.Found // until it is known how many there are
-		begin := func(s inbox.Found, care calculators.Care) {
+		for _, a := range list {
 			d := &done{ready: make(chan struct{})}
 			queue <- d
-			jobs <- job{s, care, d}
-		}
-		quick := false
-		read(func(s inbox.Found) {
-			if quick {
-				begin(s, calculators.Quick)
-				return
-			}
-			if first = append(first, s); len(first) > many {
-				quick = true
-				for _, s := range first {
-					begin(s, calculators.Quick)
-				}
-				first = nil
-			}
-		})
-		for _, s := range first {
-			begin(s, calculators.Full)
+			jobs <- job{a, d}
 		}
 		close(jobs)
 		workers.Wait()
 		close(queue)
 	}()
+	_, err := io.WriteString(out, p.before(list))
 	write := func(text string) {
 		if err == nil {
 			_, err = io.WriteString(out, text)
 		}
 	}
 	var cautions []*caution.Caution
+	first := true
 	for d := range queue {
 		<-d.ready
-		if total == 0 {
-			write(p.before())
-		} else {
+		if !first {
 			write(p.between())
 		}
+		first = false
 		write(d.text)
 		for _, k := range d.cautions {
 			if !slices.Contains(cautions, k) {
 				cautions = append(cautions, k)
 			}
 		}
-		if total++; d.bad {
-			bad++
-		}
 	}
-	if total > 0 {
-		write(p.after(cautions))
-	}
-	return total, bad, err
+	write(p.after(cautions))
+	return err
 }

@@ -18,24 +18,49 @@ import (
 // objects prints an array with one JSON object a record.
 type objects struct{}
 
-func (objects) before() string                  { return "[\n" }
+func (objects) before([]*arrival) string        { return "[\n" }
 func (objects) between() string                 { return ",\n" }
 func (objects) after([]*caution.Caution) string { return "\n]\n" }
 
 // taken is one record with everything that was found in it, as JSON.
 type taken struct {
 	From     string                `json:"from"`
-	Errors   []calculators.Problem `json:"errors,omitempty"` // why there is no record
-	Record   json.RawMessage       `json:"record,omitempty"` // as record.schema.json has it
+	Errors   []calculators.Problem `json:"errors,omitempty"`      // why there is no record
+	Record   json.RawMessage       `json:"record,omitempty"`      // as record.schema.json has it
+	Aside    string                `json:"passed_over,omitempty"` // why it is no reply
+	For      string                `json:"for,omitempty"`         // whom the fitter asked
+	When     string                `json:"appointment,omitempty"`
+	Bike     string                `json:"bike,omitempty"`
+	State    string                `json:"state,omitempty"`    // whole, cut or changed
+	Relation string                `json:"relation,omitempty"` // to the record that is named next
+	To       string                `json:"relation_to,omitempty"`
 	Problems []calculators.Problem `json:"problems,omitempty"`
 	Doubts   []intake.Doubt        `json:"doubts,omitempty"`
-	Health   []answered            `json:"questions,omitempty"`
+	Before   []answered            `json:"before_appointment,omitempty"` // signs and health, in the client's words
+	Asked    []answered            `json:"questions,omitempty"`          // everything else that was asked in words
+	Changes  []changed             `json:"changes,omitempty"`            // since the record that relation_to names
 	Lacking  []string              `json:"asked_and_not_sent,omitempty"`
 	Answers  []computed            `json:"answers,omitempty"`
 	Quick    bool                  `json:"uncertainty_to_first_order,omitempty"`
 	Missing  []lacks               `json:"missing,omitempty"`
 	Cautions []warned              `json:"cautions,omitempty"`
 }
+
+// changed is one value that is another one than in an earlier record.
+type changed struct {
+	Key    string  `json:"key"`
+	Before float64 `json:"before"`
+	After  float64 `json:"after"`
+	Unit   string  `json:"unit"`
+	Within bool    `json:"within_error"`
+}
+
+// The names of what happened to a reply and of what it has to do with another.
+var (
+	stateNames = map[request.State]string{request.Whole: "whole", request.Cut: "cut", request.Changed: "changed"}
+	kinNames   = map[intake.Kin]string{intake.Duplicate: "same", intake.Corrected: "corrects", intake.Again: "later visit",
+		intake.OtherBike: "other bike", intake.Namesake: "same name, other person"}
+)
 
 type answered struct {
 	Key      string `json:"key"`
@@ -71,16 +96,27 @@ type warned struct {
 }
 
 func (objects) sheet(l look) string {
-	t := taken{From: l.from}
+	t := taken{From: l.from, Aside: l.aside}
 	if l.record == nil {
 		t.Errors = l.problems
 		return marshal(t)
 	}
 	t.Record = json.RawMessage(exchange.JSON(l.record))
+	t.For, t.When, t.Bike = l.visit.For, l.visit.When, l.visit.Bike
+	t.State = stateNames[l.state]
+	if l.earlier != nil {
+		t.Relation, t.To = kinNames[l.Kin], l.earlier.from
+		t.Changes = changes(l)
+	}
 	t.Quick = l.care == calculators.Quick
 	t.Problems, t.Doubts, t.Lacking = l.problems, l.doubts, keys(l.lacking)
 	for _, a := range request.Answers(l.record) {
-		t.Health = append(t.Health, answered{a.Question.Key, a.Question.Text, a.Text})
+		one := answered{a.Question.Key, a.Question.Text, a.Text}
+		if a.Question.Health {
+			t.Before = append(t.Before, one)
+		} else {
+			t.Asked = append(t.Asked, one)
+		}
 	}
 	for _, a := range l.answers {
 		c := computed{Calculator: a.Calculator.Name}
@@ -96,6 +132,19 @@ func (objects) sheet(l look) string {
 		t.Cautions = append(t.Cautions, warned{k.Key, k.Title, k.Text})
 	}
 	return marshal(t)
+}
+
+// changes are the numbers that differ from those of a rider's earlier record.
+func changes(l look) (list []changed) {
+	if l.earlier.record == nil || l.Kin != intake.Again && l.Kin != intake.OtherBike {
+		return nil
+	}
+	for _, d := range intake.Differences(l.earlier.record, l.record) {
+		if d.Quantity.Is() == measure.Number && d.Before != d.After {
+			list = append(list, changed{d.Quantity.Key, d.Before, d.After, d.Quantity.Unit.Symbol, d.Same})
+		}
+	}
+	return list
 }
 
 // marshal writes one object on one line: a batch may be ten thousand of them.
@@ -120,7 +169,7 @@ func keys(list []*measure.Quantity) []string {
 // rows prints one row of CSV for each thing that was found.
 type rows struct{}
 
-func (rows) before() string {
+func (rows) before([]*arrival) string {
 	return "from,client,kind,key,label,value,unit,uncertainty,readings,date,text\r\n"
 }
 func (rows) between() string { return "" }
@@ -167,8 +216,20 @@ func (p rows) sheet(l look) string {
 		}
 		row(csvRow{kind: kind, key: x.Input, text: x.Text.Say(nil)})
 	}
+	if l.aside != "" {
+		row(csvRow{kind: "passed over", text: l.aside})
+	}
 	if l.record == nil {
 		return b.String()
+	}
+	for _, x := range [...]csvRow{{key: "for", text: l.visit.For}, {key: "appointment", text: l.visit.When},
+		{key: "bike", text: l.visit.Bike}, {key: "state", text: stateNames[l.state]}} {
+		if x.kind = "visit"; x.text != "" {
+			row(x)
+		}
+	}
+	if l.earlier != nil {
+		row(csvRow{kind: "relation", key: kinNames[l.Kin], text: oneLine(l.earlier.from)})
 	}
 	for i := range l.record.Entries {
 		if e := &l.record.Entries[i]; !request.IsKey(e.Key) && !request.IsQuestion(e.Key) {
@@ -176,7 +237,11 @@ func (p rows) sheet(l look) string {
 		}
 	}
 	for _, a := range request.Answers(l.record) {
-		row(csvRow{kind: "question", key: a.Question.Key, label: a.Question.Text, text: a.Text})
+		kind := "question"
+		if a.Question.Health {
+			kind = "before appointment"
+		}
+		row(csvRow{kind: kind, key: a.Question.Key, label: a.Question.Text, text: a.Text})
 	}
 	for _, d := range l.doubts {
 		if d.Kind != intake.Unread {

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"plumbline/calculators"
@@ -13,12 +14,85 @@ import (
 	"plumbline/calculators/words"
 )
 
-// sheets prints each record for people.
-type sheets struct{ reader *words.Reader }
+// sheets prints each record for people: first what a fitter needs at the appointment,
+// and with full everything else.
+type sheets struct {
+	reader *words.Reader
+	full   bool
+}
 
-func (sheets) before() string                  { return "" }
 func (sheets) between() string                 { return "\n" + strings.Repeat("─", width) + "\n\n" }
 func (sheets) after([]*caution.Caution) string { return "" }
+
+// before prints an index of all clients, those who need attention first.
+func (p sheets) before(list []*arrival) string {
+	if len(list) == 1 {
+		return ""
+	}
+	var b strings.Builder
+	people, other := 0, 0
+	var rows [][]string
+	for _, a := range byUrgency(list) {
+		if a.record == nil || a.replaced() {
+			other++
+			continue
+		}
+		people++
+		rows = append(rows, []string{mark(a.wants()), a.name(), a.about(), a.brief()})
+	}
+	fmt.Fprintf(&b, "%s", counted(people, "client", "clients"))
+	if other > 0 {
+		fmt.Fprintf(&b, ", and %s", counted(other, "thing that is none", "things that are none"))
+	}
+	fmt.Fprintln(&b)
+	if rows != nil {
+		report{&b, p.reader}.columns(rows)
+	}
+	return b.String() + p.between()
+}
+
+// byUrgency sorts records, those that need attention first and else as they came.
+func byUrgency(list []*arrival) []*arrival {
+	list = slices.Clone(list)
+	slices.SortStableFunc(list, func(a, b *arrival) int { return b.wants() - a.wants() })
+	return list
+}
+
+// mark shows how urgent a line of the index is.
+func mark(urgency int) string { return [...]string{" ", "?", "!"}[urgency] }
+
+// brief says in a few words what a fitter has to look at.
+func (a *arrival) brief() string {
+	var parts []string
+	if n := len(a.before()); n > 0 {
+		parts = append(parts, "read before the appointment")
+	}
+	if a.hurt() {
+		parts = append(parts, "cut on its way")
+	}
+	if n := len(a.slips(nil)); n > 0 {
+		parts = append(parts, fmt.Sprintf("%d to look at again", n))
+	}
+	if n := len(a.lacking); n > 0 {
+		parts = append(parts, fmt.Sprintf("%d not sent", n))
+	}
+	switch a.Kin {
+	case intake.Again:
+		parts = append(parts, "came before")
+	case intake.OtherBike:
+		parts = append(parts, "another bike")
+	case intake.Namesake:
+		parts = append(parts, "shares a name")
+	}
+	return strings.Join(parts, ", ")
+}
+
+func counted(n int, one, more string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, more)
+}
 
 func (p sheets) sheet(l look) string {
 	var b strings.Builder
@@ -34,16 +108,33 @@ func (p sheets) sheet(l look) string {
 		return b.String()
 	}
 	p.heading(&b, r, l)
-	p.values(&b, r, l.record)
-	p.doubts(&b, r, l)
-	p.answers(&b, r, l)
-	p.missing(&b, r, l)
-	for i, k := range intake.Cautions(l.answers) {
-		if i == 0 {
-			fmt.Fprintln(&b, "\nCautions")
-		}
-		r.prose("  ", k.Title+". "+k.Text)
+	if l.replaced() {
+		return b.String()
 	}
+	list := func(title string, lines []string) {
+		for i, s := range lines {
+			if i == 0 {
+				fmt.Fprintf(&b, "\n%s\n", title)
+			}
+			r.prose("  ", s)
+		}
+	}
+	list("Before the appointment", l.before())
+	list("Look again", l.slips(p.reader))
+	p.suggest(&b, r, l)
+	if rows := l.compared(p.reader); rows != nil {
+		fmt.Fprintf(&b, "\nAgainst %s\n", day(l.earlier.record))
+		r.columns(rows)
+	}
+	if len(l.lacking) > 0 {
+		list("Asked for and not sent", []string{labels(l.lacking)})
+	}
+	if p.full {
+		p.values(&b, r, l.record)
+		p.answers(&b, r, l)
+		p.missing(&b, r, l)
+	}
+	p.cautions(&b, r, l)
 	return b.String()
 }
 
@@ -51,24 +142,60 @@ func (p sheets) sheet(l look) string {
 func oneLine(s string) string { return record.Plain(s, 300, false) }
 
 func (p sheets) heading(b *strings.Builder, r report, l look) {
-	name := l.record.Name
-	if name == "" {
-		name = "No name given"
+	fmt.Fprintln(b, l.name())
+	if about := l.about(); about != "" {
+		fmt.Fprintln(b, about)
 	}
-	fmt.Fprint(b, name)
-	if l.record.Date != "" {
-		fmt.Fprintf(b, ", measured %s", l.record.Date)
+	fmt.Fprintln(b, oneLine(l.from))
+	r.prose("", l.condition())
+	r.prose("", l.kinship())
+	if l.replaced() {
+		return
 	}
-	fmt.Fprintf(b, "\n%s\n", oneLine(l.from))
 	if l.record.Note != "" {
 		r.prose("", "Note: "+l.record.Note)
 	}
-	for i, a := range request.Answers(l.record) {
-		if i == 0 {
-			fmt.Fprintln(b)
+	for _, a := range request.Answers(l.record) {
+		if !a.Question.Health {
+			r.prose("", a.Question.Text+" "+a.Text)
 		}
-		r.prose("", a.Question.Text+" "+a.Text)
 	}
+}
+
+// suggest prints each setting now, as it may begin, and the change.
+func (p sheets) suggest(b *strings.Builder, r report, l look) {
+	list := suggestions(l)
+	if list == nil {
+		return
+	}
+	fmt.Fprintf(b, "\nNow, suggested to begin with, and the change (± from the measurements, 95 %%%s)\n", oneWay(l.care))
+	var rows [][]string
+	for _, s := range list {
+		cells := s.cells(p.reader)
+		rows = append(rows, cells[:])
+	}
+	r.columns(rows)
+}
+
+// cautions prints the safety texts that travel with the answers: their titles, and with
+// full the texts.
+func (p sheets) cautions(b *strings.Builder, r report, l look) {
+	list := intake.Cautions(l.answers)
+	if list == nil {
+		return
+	}
+	fmt.Fprintln(b, "\nCautions")
+	if p.full {
+		for _, k := range list {
+			r.prose("  ", k.Title+". "+k.Text)
+		}
+		return
+	}
+	var titles []string
+	for _, k := range list {
+		titles = append(titles, k.Title)
+	}
+	r.prose("  ", strings.Join(titles, "; ")+". Their texts, every value and every answer: --full.")
 }
 
 // values prints what was measured and chosen, and what this version does not know.
@@ -145,25 +272,6 @@ func (p sheets) remarks(rec *record.Record, e *record.Entry) string {
 	return strings.Join(list, "; ")
 }
 
-// doubts prints what to look at again: what could not be read at all, then values.
-func (p sheets) doubts(b *strings.Builder, r report, l look) {
-	var said []string
-	for _, x := range l.problems {
-		said = append(said, x.Text.Say(p.reader))
-	}
-	for _, d := range l.doubts {
-		if d.Kind != intake.Unread { // said above already
-			said = append(said, d.Text.Say(p.reader))
-		}
-	}
-	for i, s := range said {
-		if i == 0 {
-			fmt.Fprintln(b, "\nLook again")
-		}
-		r.prose("  ", s)
-	}
-}
-
 func (p sheets) answers(b *strings.Builder, r report, l look) {
 	if l.answers == nil {
 		return
@@ -193,15 +301,10 @@ func oneWay(care calculators.Care) string {
 }
 
 func (p sheets) missing(b *strings.Builder, r report, l look) {
-	if len(l.lacking) > 0 {
-		fmt.Fprintln(b, "\nAsked for and not sent")
-		r.prose("  ", labels(l.lacking))
-	}
-	if len(l.missing) == 0 {
-		return
-	}
-	fmt.Fprintln(b, "\nStill missing")
-	for _, m := range l.missing {
+	for i, m := range l.missing {
+		if i == 0 {
+			fmt.Fprintln(b, "\nStill missing")
+		}
 		why := m.Why.Say(p.reader)
 		if m.Inputs != nil {
 			why = labels(m.Inputs) + "."

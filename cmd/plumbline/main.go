@@ -37,10 +37,13 @@ type commands struct {
 var longHelp = kong.Vars{
 	"calc_values": "Inputs, for example inseam=830, inseam=83cm, 'inseam=32 3/4 in', inseam=830±3. A bare number " +
 		"is in mm, degrees, kg or percent. A list is read from a file: sizes=@sizes.csv.",
-	"intake": "Read the measurements that clients sent, as links or files: a sheet for each, doubtful values, " +
-		"what every calculator makes of it, what is missing.",
-	"intake_from": "What clients sent: links, files with links, JSON or CSV, folders of such files, " +
-		"or - for standard input.",
+	"intake": "Read the measurements that clients sent, as links, mail or files: an index, those first who need " +
+		"attention, and a sheet for each. The exit status is 0 if all was read, 1 if something could not be read, " +
+		"2 if the command was not understood.",
+	"intake_from": "What clients sent: links, mail (.eml, mbox), files with links, JSON or CSV, folders of such files, " +
+		"or - for standard input. Links to other files are not followed.",
+	"intake_full": "Print every value, every answer and every caution below each sheet.",
+	"intake_html": "Write a printable page for each client and an index into a new or empty folder.",
 	"intake_json": "Print an array with one object a line: the record, what is doubtful, every answer, " +
 		"what is missing.",
 	"intake_units": "Print lengths on the sheet in mm, cm or in. JSON and CSV are in base units.",
