@@ -56,7 +56,7 @@ func (g *Guide) sum(p *guidePage) (sum [sha256.Size]byte) {
 	}
 	if slices.ContainsFunc(p.blocks, func(b *block) bool { return nameless(b.kind) }) {
 		// The page links to the whole guide and holds the guide's request.
-		fmt.Fprintf(h, "%q\n", g.Request)
+		fmt.Fprintf(h, "%q %q\n", g.Request, g.Requests)
 		for _, to := range g.pages {
 			fmt.Fprintf(h, "%q %q %t\n", to.Path, to.Nav, to.has(sheetBlock))
 		}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/token"
 
 	"plumbline/calculators/desk"
@@ -24,11 +25,13 @@ type settings struct {
 	Language string // BCP 47, of the chapters' text
 	LeftOut  []string
 	Parts    []outline
-	Path     []string // the way through the guide for a newcomer, as part/chapter
-	Request  string   // what a client is asked before a fitting, as a fragment
+	Path     []string        // the way through the guide for a newcomer, as part/chapter
+	Request  string          // what a client is asked before a fitting, as a fragment
+	Requests []desk.Template // requests that a fitter keeps for kinds of appointments
 
-	asking asking // what Request is made of
-	nameAt *token.Token
+	asking    asking   // what Request is made of
+	templates []asking // what Requests are made of
+	nameAt    *token.Token
 
 	steps     []item // Path, with its places
 	stepsFile string
@@ -45,7 +48,7 @@ type outline struct {
 }
 
 var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language",
-	"leave_out", "parts", "path", "request"}
+	"leave_out", "parts", "path", "request", "requests"}
 
 // settings reads guide.yaml of both layers, the shop's keys over the built-in
 // ones.
@@ -62,19 +65,31 @@ func (l *layers) settings() (settings, []Mistake) {
 			bad = append(bad, Mistake{File: settingsFile, What: "the guide has no guide.yaml",
 				Remedy: "write one with name, tagline, contact, notice and parts"})
 		}
-		s.Request = s.asking.fragment(s.Name, s.Contact)
+		s.ask()
 		return s, bad
 	}
 	before := s
 	// Who asks and where the record goes follow from the shop's own name and contact.
 	s.asking.byGiven, s.asking.replyGiven = false, false
+	for i := range s.templates {
+		s.templates[i].byGiven, s.templates[i].replyGiven = false, false
+	}
 	given, more := s.read(local, before.Parts)
 	bad = append(bad, more...)
 	if ok && s.Name != before.Name && before.Name != "" {
 		bad = append(bad, s.own(before, given, local.file)...)
 	}
-	s.Request = s.asking.fragment(s.Name, s.Contact)
+	s.ask()
 	return s, bad
+}
+
+// ask makes the requests, once name and contact are known.
+func (s *settings) ask() {
+	s.Request = s.asking.fragment(s.Name, s.Contact)
+	s.Requests = nil
+	for _, a := range s.templates {
+		s.Requests = append(s.Requests, desk.Template{Name: a.name, Fragment: a.fragment(s.Name, s.Contact)})
+	}
 }
 
 // own checks a guide that has another name than the one below it: it may inherit
@@ -144,7 +159,12 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			s.steps, s.stepsFile = y.list(e), y.file
 			s.Path = texts(s.steps)
 		case "request":
-			s.asking = y.request(e)
+			s.asking = y.request(e.value, false)
+		case "requests":
+			s.templates = nil
+			for _, n := range y.items(e) {
+				s.templates = append(s.templates, y.request(n, true))
+			}
 		}
 	}
 	return given, y.bad
@@ -191,6 +211,7 @@ func (y *yamlReader) outlines(e entry, titles []outline) []outline {
 
 // asking is what a client is asked to measure before a fitting, as guide.yaml says it.
 type asking struct {
+	name                string   // of a request that is kept for a kind of appointment
 	ask                 []string // keys of quantities; none for the usual ones
 	by, note, reply     string
 	byGiven, replyGiven bool // an empty text is given too
@@ -214,13 +235,25 @@ func (a asking) fragment(name, contact string) string {
 	return fragment
 }
 
-// request reads what a client is asked to measure before a fitting.
-func (y *yamlReader) request(e entry) (a asking) {
-	for _, e := range y.mapping(e.value, "a request") {
-		if !y.known(e, "ask", "by", "note", "reply", "health") {
+// request reads what a client is asked to measure before a fitting. One of several has
+// a name.
+func (y *yamlReader) request(n ast.Node, named bool) (a asking) {
+	keys := []string{"ask", "by", "note", "reply", "health"}
+	if named {
+		keys = append(keys, "name")
+		defer func() {
+			if a.name == "" {
+				y.mistake(n.GetToken(), "this request has no name", "add “name:”, for example “First fitting”")
+			}
+		}()
+	}
+	for _, e := range y.mapping(n, "a request") {
+		if !y.known(e, keys...) {
 			continue
 		}
 		switch e.key {
+		case "name":
+			a.name = y.text(e)
 		case "ask":
 			for _, i := range y.list(e) {
 				if measure.Named(i.text) == nil {

@@ -14,7 +14,7 @@ func (g *Guide) whole(p *guidePage, b *block) string {
 	d := desk.Desk{Calculators: g.shelf.calculators, Figures: g.shelf.standing}
 	page := desk.Block{
 		Ask:     desk.Ask{Place: b.place, Units: g.Units, Root: rootFrom(p.URL), Ways: strings.Join(g.ways(), " ")},
-		Request: g.Request,
+		Request: g.Request, Requests: g.Requests,
 	}
 	switch b.kind {
 	case sheetBlock:

@@ -15,9 +15,13 @@ import (
 // it, so its text costs no download.
 type Block struct {
 	Ask
-	Request string // the guide's own request, as a fragment; "" for the usual list
-	Sheet   string // the way to the setup sheet, where a client's link leads
+	Request  string     // the guide's own request, as a fragment; "" for the usual list
+	Requests []Template // what a fitter keeps for kinds of appointments
+	Sheet    string     // the way to the setup sheet, where a client's link leads
 }
+
+// Template is a request with a name, to begin from.
+type Template struct{ Name, Fragment string }
 
 // Example is the record of the scenario's rider that the pages show without
 // script: some settings known, some changed, some made.
@@ -134,8 +138,24 @@ func (d Desk) PreparePage(b Block) string {
 // composer writes the fitter's own form.
 func (d Desk) composer(w *markup.Writer, b *Block) {
 	q, _ := asked(b.Request)
-	w.Raw(`<details class="compose" id="`).Name("-compose").Raw(`"><summary>`).Say("For a fitter: ask a client").Raw(`</summary><form class="request" novalidate><fieldset disabled><legend>`).
-		Say("What you ask for").Raw(`</legend><div class="ticked">`)
+	w.Raw(`<details class="compose" id="`).Name("-compose").Raw(`"><summary>`).Say("For a fitter: ask a client").
+		Raw(`</summary><form class="request" novalidate><fieldset disabled><legend>`).Say("Your request").Raw(`</legend>`)
+	if b.Requests != nil {
+		w.Raw(`<label class="row">`).Say("Begin with").Raw(` <select name="template" autocomplete="off"><option value="`).
+			Text(q.Fragment()).Raw(`">`).Say("What this guide asks for").Raw(`</option>`)
+		for _, t := range b.Requests {
+			w.Raw(`<option value="`).Text(t.Fragment).Raw(`">`).Text(t.Name).Raw(`</option>`)
+		}
+		w.Raw(`</select></label>`)
+	}
+	row := func(name, label, value, example string) {
+		w.Raw(`<label class="row">`).Say(label).Raw(` <input type="text" autocomplete="off" maxlength="80" name="`).Raw(name).
+			Raw(`" value="`).Text(value).Raw(`" placeholder="`).Say(example).Raw(`"></label>`)
+	}
+	row("ask.for", "For whom", "", "the client’s name")
+	row("ask.when", "Appointment", "", "for example 3 December, 10:00")
+	row("ask.bike", "Which bike", "", "for example the trail bike")
+	w.Raw(`<div class="ticked">`)
 	for _, g := range askable {
 		w.Raw(`<fieldset><legend>`).Say(g.title).Raw(`</legend>`)
 		for _, x := range g.list {

@@ -38,6 +38,8 @@ func (d Desk) prepare(a Ask) string {
 		w.Raw(`<p class="by">`).Said(q.Opening()).Raw(`</p>`)
 	}
 	visit(w, q.Visit)
+	w.Raw(`<p class="why">`).Say("With these numbers known, the appointment is for you and your bike and not for the tape.").
+		Raw(` `).Said(q.Handling()).Raw(`</p>`)
 	if q.Note != "" {
 		w.Raw(`<blockquote class="note"><p>`).Lines(q.Note).Raw(`</p></blockquote>`)
 	}

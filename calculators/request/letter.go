@@ -28,6 +28,15 @@ func (r *Request) Opening() words.Text {
 	return words.Of("{0} asks you for these measurements before your fitting.", words.Name(r.By))
 }
 
+// Handling says to the client what happens to the answers.
+func (r *Request) Handling() words.Text {
+	if r.Reply.To == "" {
+		return words.Of("What you type stays on this device until you hand it over as a link, a file or a code.")
+	}
+	return words.Of("What you type stays on this device. Only when you send it does it go to {0}, and to nobody else.",
+		words.Name(r.Reply.To))
+}
+
 // Letter is a client's reply as it goes by mail or message.
 type Letter struct {
 	Subject words.Text

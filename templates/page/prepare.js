@@ -107,10 +107,14 @@ async function show(to, still) {
 // The address of the fitter's page, without a record.
 const back = () => new URL(desk.dataset.back ?? "", document.baseURI).href.split("#")[0];
 
+// The file is named for whom it is from and for when, so that a fitter finds it.
+const fileName = () => ["measurements", record.at("name") || record.at("ask.for"), record.at("ask.when"), today()].filter(Boolean)
+  .map((part) => String(part).toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "")).filter(Boolean).join("-");
+
 // A last look at what would be sent.
 async function look() {
   const query = new URLSearchParams([...answers]).toString();
-  const { html = "", text = "", link } = await send("back", { query, link: back() });
+  const { html = "", text = "", link } = await send("back", { query, link: back(), day: today() });
   one(paper, ".look").innerHTML = html;
   sent = text;
   message.hidden = !link;
@@ -189,7 +193,7 @@ const ways = {
   code: () => code(sentLink(), place()),
   json: async () => {
     const { text = "" } = await ask(desk, "json", { record: sent });
-    file(`measurements-${today()}.json`, "application/json", text);
+    file(`${fileName()}.json`, "application/json", text);
   },
 };
 form.addEventListener("click", (event) => ways[hit(event, "[data-do]")?.dataset.do ?? ""]?.());
@@ -208,7 +212,7 @@ const link = one(composer, "[name=link]", HTMLInputElement);
 let composed = "";
 async function compose() {
   const data = new FormData(composer), query = new URLSearchParams({ ask: data.getAll("ask").join(" ") });
-  for (const name of ["ask.by", "ask.note", "ask.reply", "ask.health"]) {
+  for (const name of ["ask.by", "ask.for", "ask.when", "ask.bike", "ask.note", "ask.reply", "ask.health"]) {
     const value = data.get(name);
     if (value) query.set(name, String(value));
   }
@@ -217,8 +221,23 @@ async function compose() {
   link.value = `${page()}#${composed}`;
   tell(one(fold, ".problem"), problems);
 }
+/**
+ * Fills the form with a request that the guide keeps; for whom and when stay as they are.
+ * @param {string} fragment
+ */
+function beginWith(fragment) {
+  const pairs = new Map(new URLSearchParams(fragment)), asked = (pairs.get("ask") ?? "").split(" ");
+  for (const field of named(composer, "ask")) field.checked = asked.includes(field.value);
+  for (const name of ["ask.by", "ask.note", "ask.reply"]) for (const field of named(composer, name)) field.value = pairs.get(name) ?? "";
+  for (const field of named(composer, "ask.health")) field.checked = pairs.get("ask.health") === "yes";
+}
 fold.addEventListener("toggle", () => fold.open && compose());
-composer.oninput = (event) => fieldOf(event) !== link && compose();
+composer.oninput = (event) => {
+  const field = fieldOf(event);
+  if (field === link) return;
+  if (field.name === "template") beginWith(field.value);
+  compose();
+};
 composer.onsubmit = (event) => event.preventDefault();
 /** @type {Record<string, () => unknown>} */
 const fitters = {
