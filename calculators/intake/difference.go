@@ -43,3 +43,7 @@ func Differences(before, after *record.Record) (list []Difference) {
 	}
 	return list
 }
+
+// quadrature adds two standard deviations. It is not math.Hypot, which on amd64 and in
+// WebAssembly may differ in the last bit.
+func quadrature(a, b float64) float64 { return math.Sqrt(float64(a*a) + float64(b*b)) }

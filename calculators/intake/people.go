@@ -129,10 +129,11 @@ func between(before, after *record.Record) Kin {
 // compare counts the lengths in which two bodies agree and differ.
 func compare(a, b *record.Record) (agree, differ int) {
 	for _, q := range lengths {
-		x, y := measured(a, q), measured(b, q)
+		x, ok := measured(a)(q)
+		y, also := measured(b)(q)
 		switch {
-		case x == nil || y == nil:
-		case math.Abs(x.Value-y.Value) <= max(far*quadrature(x.SD(), y.SD()), oneRider*x.Value):
+		case !ok || !also:
+		case math.Abs(x.Value-y.Value) <= max(3*quadrature(q.SD(x), q.SD(y)), oneRider*x.Value):
 			agree++
 		default:
 			differ++
