@@ -52,11 +52,11 @@ var floors = map[string]int{
 	"posture": 2, "markup": 2, "doubt": 2,
 	"":       3,
 	"record": 4, "figure": 4,
-	"fit": 5, "exchange": 5, "intake": 5, "request": 5,
-	"panel": 6,
+	"fit": 5, "exchange": 5, "request": 5,
+	"panel": 6, "intake": 6,
 	"start": 6, "frame": 6, "feet": 6, "saddle": 6, "cockpit": 6, "finish": 6,
-	"sheet":   6,
-	"catalog": 7, "symptom": 7, "desk": 7,
+	"sheet":   7,
+	"catalog": 7, "symptom": 7, "desk": 8,
 }
 
 // alone are packages that know nothing of the others: the models do plain

@@ -109,7 +109,7 @@ const back = () => new URL(desk.dataset.back ?? "", document.baseURI).href.split
 
 // The file is named for whom it is from and for when, so that a fitter finds it.
 const fileName = () => ["measurements", record.at("name") || record.at("ask.for"), record.at("ask.when"), today()].filter(Boolean)
-  .map((part) => String(part).toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "")).filter(Boolean).join("-");
+  .map((word) => String(word).toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "")).filter(Boolean).join("-");
 
 // A last look at what would be sent.
 async function look() {
