@@ -20,7 +20,7 @@ import (
 var slips = []struct{ name, text, key, says, suggest string }{
 	{"a height in other units", "stature=830", "stature", "830\u00a0mm is unusual for “Height”", ""},
 	// 165 lb are 165·0.45359237 = 74.8 kg; 165 kg on 1.74 m would be an index of 54.5.
-	{"pounds as kilograms", "mass=165&inseam=830&saddle-height=735", "mass", "Did you mean 165 lb?", "165 lb"},
+	{"pounds as kilograms", "mass=165&stature=1850&inseam=890&saddle-height=785", "mass", "Did you mean 165 lb?", "165 lb"},
 	// 150 kg is in the usual span, 150/1.74² = 49.5 is not; as pounds 68 kg, 22.5.
 	{"pounds against the height", "mass=150&stature=1740&inseam=830&saddle-height=735", "mass", "Did you mean 150 lb?", "150 lb"},
 	// 1050 mm lies at the end of the usual span, and is 0.60 of 1740 mm: men's line
