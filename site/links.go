@@ -36,6 +36,7 @@ type target struct {
 	file   string // a picture, or a table to download
 	anchor string
 	away   bool // outside the guide
+	out    bool // a chapter that guide.yaml leaves out
 }
 
 // resolve finds what an address leads to, or says what is wrong with it.
@@ -70,6 +71,9 @@ func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy strin
 	if page := g.byPath[to]; page != nil {
 		return g.anchored(page, u.Fragment)
 	}
+	if slices.Contains(g.leftOut, to) {
+		return target{out: true}, "", ""
+	}
 	return g.lost(p, to, dest)
 }
 
@@ -78,10 +82,6 @@ func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy stri
 	if s, ok := g.layers.file(to); ok {
 		if slices.Contains(pictures, path.Ext(to)) || slices.Contains(tables, path.Ext(to)) {
 			return target{file: s.path}, "", ""
-		}
-		if slices.Contains(g.leftOut, to) {
-			return t, "“" + dest + "” is a chapter that guide.yaml leaves out",
-				"take the link out, or put this page into your own folder without it"
 		}
 		return t, "“" + dest + "” is in no part of guide.yaml", "add it to the part's chapters"
 	}
@@ -148,6 +148,9 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 		switch {
 		case what != "":
 			bad = append(bad, p.mistake(p.where(n, dest), what, remedy))
+		case t.out:
+			unlink(n)
+			continue
 		case t.away:
 		case slices.Contains(tables, path.Ext(t.file)):
 			g.shown[t.file] = true
@@ -177,6 +180,25 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 		}
 	}
 	return bad
+}
+
+// unlink leaves of a link to a chapter that is left out only its words. An entry of a
+// list that begins with it goes, and the list with its last entry; an act of a numbered
+// list stays, because it may say more than where to read on.
+func unlink(n *ast.Link) {
+	block := n.Parent()
+	item, inList := block.Parent().(*ast.ListItem)
+	if inList && block.FirstChild() == n && (!item.Parent().(*ast.List).IsOrdered() || block.ChildCount() == 1) {
+		list := item.Parent()
+		if list.RemoveChild(list, item); list.ChildCount() == 0 {
+			list.Parent().RemoveChild(list.Parent(), list)
+		}
+		return
+	}
+	for c := n.FirstChild(); c != nil; c = n.FirstChild() {
+		block.InsertBefore(block, n, c)
+	}
+	block.RemoveChild(block, n)
 }
 
 // picture checks one image: the guide loads nothing from elsewhere.
