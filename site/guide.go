@@ -107,7 +107,7 @@ func (g *Guide) assemble() (bad []Mistake) {
 			m := Mistake{File: o.file, What: what, Remedy: remedy}
 			t := o.at
 			if i != nil {
-				t = i.at
+				t, m.File = i.at, i.file
 			}
 			if t != nil {
 				m.Line, m.Column = t.Position.Line, t.Position.Column

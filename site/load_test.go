@@ -183,6 +183,38 @@ func TestChaptersLeftOut(t *testing.T) {
 	}
 }
 
+// TestAShopAddsWithoutRestatingTheParts adds a chapter to a part and a part of its own.
+func TestAShopAddsWithoutRestatingTheParts(t *testing.T) {
+	local := fstest.MapFS{
+		"guide.yaml": {Data: []byte("add:\n  saddle: [our-saddles]\n  shop:\n    title: Our workshop\n    " +
+			"chapters: [hours, missing]\n")},
+		"saddle/our-saddles.md": page("What we lend."),
+		"shop/index.md":         page("Who we are."),
+		"shop/hours.md":         page("When we are there."),
+	}
+	_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+	wantMistake(t, bad, "shop/guide.yaml:5:23: there is no page “shop/missing.md”")
+	if len(bad) != 1 {
+		t.Fatal(lines(bad))
+	}
+	before := demo(t)
+	local["shop/missing.md"] = page("Found.")
+	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
+	if bad != nil {
+		t.Fatal(lines(bad))
+	}
+	if len(g.parts) != len(before.parts)+1 {
+		t.Fatalf("%d parts, want one more than %d", len(g.parts), len(before.parts))
+	}
+	own := g.parts[len(g.parts)-1]
+	if own.Title != "Our workshop" || len(own.Chapters) != 2 {
+		t.Errorf("%+v", own)
+	}
+	if g.byPath["saddle/our-saddles.md"] == nil || g.byPath["saddle/tilt.md"] == nil {
+		t.Error("the part has not both its own chapters and the added one")
+	}
+}
+
 // TestLinksToWhatIsLeftOutBecomeWords leaves out two chapters of a small guide.
 func TestLinksToWhatIsLeftOutBecomeWords(t *testing.T) {
 	local := fstest.MapFS{

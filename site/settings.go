@@ -48,7 +48,8 @@ type outline struct {
 }
 
 var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language",
-	"leave_out", "parts", "path", "request", "requests"}
+	"leave_out", "parts", "add", "path", "request",
+	"requests"}
 
 // settings reads guide.yaml of both layers, the shop's keys over the built-in
 // ones.
@@ -126,6 +127,7 @@ func (s *settings) own(before settings, given []string, file string) (bad []Mist
 // the parts whose titles an outline may leave out.
 func (s *settings) read(from source, titles []outline) (given []string, bad []Mistake) {
 	y := &yamlReader{file: from.file}
+	var added []outline
 	for _, e := range y.root(from.text) {
 		if !y.known(e, settingsKeys...) {
 			continue
@@ -155,6 +157,8 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			s.LeftOut = texts(y.list(e))
 		case "parts":
 			s.Parts = y.outlines(e, titles)
+		case "add":
+			added = y.additions(e)
 		case "path":
 			s.steps, s.stepsFile = y.list(e), y.file
 			s.Path = texts(s.steps)
@@ -167,7 +171,54 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			}
 		}
 	}
+	s.add(added)
 	return given, y.bad
+}
+
+// add adds chapters to parts, and parts of the shop's own at the end, whichever of
+// “parts” and “add” stands first in the file.
+func (s *settings) add(added []outline) {
+	s.Parts = slices.Clone(s.Parts)
+	for _, o := range added {
+		i := slices.IndexFunc(s.Parts, func(p outline) bool { return p.Key == o.Key })
+		if i < 0 {
+			if o.Title == "" {
+				o.Title = o.Key
+			}
+			s.Parts = append(s.Parts, o)
+			continue
+		}
+		p := &s.Parts[i]
+		p.chapters = append(slices.Clone(p.chapters), o.chapters...)
+		p.Chapters = texts(p.chapters)
+		if o.Title != "" {
+			p.Title = o.Title
+		}
+	}
+}
+
+// additions reads what is added to the parts: the part's key with its chapters, or with
+// a title and chapters for a part of the shop's own.
+func (y *yamlReader) additions(e entry) (list []outline) {
+	for _, part := range y.mapping(e.value, "“add”") {
+		o := outline{Key: part.key, at: part.at, file: y.file}
+		if _, ok := part.value.(*ast.SequenceNode); ok {
+			o.chapters = y.list(part)
+		} else {
+			for _, x := range y.mapping(part.value, "what is added to “"+part.key+"”") {
+				switch {
+				case !y.known(x, "title", "chapters"):
+				case x.key == "title":
+					o.Title = y.text(x)
+				default:
+					o.chapters = y.list(x)
+				}
+			}
+		}
+		o.Chapters = texts(o.chapters)
+		list = append(list, o)
+	}
+	return list
 }
 
 // outlines reads the list of parts.

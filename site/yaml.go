@@ -119,6 +119,7 @@ func (y *yamlReader) raw(e entry) string {
 type item struct {
 	text string
 	at   *token.Token
+	file string // in which it stands
 }
 
 // list reads a list of single values.
@@ -137,7 +138,7 @@ func (y *yamlReader) list(e entry) []item {
 			continue
 		}
 		if s := y.raw(entry{e.key, at, v}); s != "" {
-			out = append(out, item{s, at})
+			out = append(out, item{s, at, y.file})
 		}
 	}
 	return out
