@@ -129,6 +129,9 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 			}
 			return nil
 		}
+		if local && p == readmeFile {
+			return nil
+		}
 		if !wanted(p) {
 			if near := measure.NearestName(path.Base(p), keyed); local && near != "" {
 				bad = append(bad, Mistake{File: file, What: "this name is not read",

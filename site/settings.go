@@ -47,10 +47,6 @@ type outline struct {
 	file     string
 }
 
-var settingsKeys = []string{"name", "tagline", "contact", "booking", "notice", "local", "units", "language",
-	"leave_out", "parts", "add", "path", "request",
-	"requests"}
-
 // settings reads guide.yaml of both layers, the shop's keys over the built-in
 // ones.
 func (l *layers) settings() (settings, []Mistake) {
@@ -129,7 +125,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 	y := &yamlReader{file: from.file}
 	var added []outline
 	for _, e := range y.root(from.text) {
-		if !y.known(e, settingsKeys...) {
+		if !y.known(e, settingsKeys()...) {
 			continue
 		}
 		given = append(given, e.key)

@@ -27,6 +27,7 @@ type commands struct {
 	Publish publish       `cmd:"" help:"Build the guide, or your own folder laid over it, into a folder for a web server."`
 	Preview preview       `cmd:"" help:"Show the guide on this machine and publish it again whenever a file is saved."`
 	Intake  intakeCommand `cmd:"" help:"${intake}"`
+	Adopt   adopt         `cmd:"" help:"Begin a guide of your own: a small folder with every setting explained."`
 	Calc    calc          `cmd:"" help:"Answer one calculator; alone, list them all."`
 
 	Licences licencesCommand `cmd:"" help:"${licences}"`
@@ -35,6 +36,7 @@ type commands struct {
 
 // longHelp are the help texts that are too long to stand beside what they explain.
 var longHelp = kong.Vars{
+	"adopt_dir": "A new folder, or one without these files. Nothing is ever written over.",
 	"calc_values": "Inputs, for example inseam=830, inseam=83cm, 'inseam=32 3/4 in', inseam=830±3. A bare number " +
 		"is in mm, degrees, kg or percent. A list is read from a file: sizes=@sizes.csv.",
 	"intake": "Read the measurements that clients sent, as links, mail or files: an index, those first who need " +
