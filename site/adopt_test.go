@@ -61,7 +61,7 @@ func TestEverySettingIsExplainedWithAnExampleThatHolds(t *testing.T) {
 		local := fstest.MapFS{"guide.yaml": {Data: []byte(text)}}
 		if s.key == "add" {
 			for _, p := range []string{"saddle/saddles-we-lend.md", "shop/index.md", "shop/how-we-fit.md"} {
-				local[p] = page("Ours.")
+				local[p] = pageTitled(p, "Ours.")
 			}
 		}
 		if s.key == "parts" {

@@ -29,6 +29,7 @@ func (g *Guide) check(p *guidePage) (bad []Mistake) {
 	bad = append(bad, p.checkHeadings()...)
 	bad = append(bad, p.checkOrder()...)
 	bad = append(bad, g.relink(p)...)
+	bad = append(bad, p.checkLiterals()...)
 	return append(bad, p.checkCode()...)
 }
 

@@ -77,6 +77,7 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 		add(p.wrong)
 		add(g.check(p))
 	}
+	add(g.sameTitles())
 	if len(bad) > 0 {
 		return nil, sorted(bad)
 	}
@@ -180,6 +181,26 @@ func (g *Guide) unlisted() (bad []Mistake) {
 			bad = append(bad, Mistake{File: s.file, What: "leave_out names “" + out +
 				"”, which is no chapter of the guide", Remedy: "write it as part/chapter, without .md"})
 		}
+	}
+	return bad
+}
+
+// sameTitles finds two pages that a reader could not tell apart in a list.
+func (g *Guide) sameTitles() (bad []Mistake) {
+	seen := map[string]*guidePage{}
+	for _, p := range g.pages {
+		title := strings.ToLower(strings.TrimSpace(p.Title))
+		first := seen[title]
+		if first == nil || title == "" {
+			seen[title] = p
+			continue
+		}
+		own, other := p, first
+		if first.local && !p.local {
+			own, other = first, p
+		}
+		bad = append(bad, Mistake{own.file, 1, 1, "the title “" + own.Title + "” is also that of " + other.file,
+			"give each page a title of its own"})
 	}
 	return bad
 }

@@ -183,14 +183,21 @@ func TestChaptersLeftOut(t *testing.T) {
 	}
 }
 
+// pageTitled is a page with that title.
+func pageTitled(title, text string) *fstest.MapFile {
+	p := page(text)
+	p.Data = []byte(strings.Replace(string(p.Data), "title: T\n", "title: "+title+"\n", 1))
+	return p
+}
+
 // TestAShopAddsWithoutRestatingTheParts adds a chapter to a part and a part of its own.
 func TestAShopAddsWithoutRestatingTheParts(t *testing.T) {
 	local := fstest.MapFS{
 		"guide.yaml": {Data: []byte("add:\n  saddle: [our-saddles]\n  shop:\n    title: Our workshop\n    " +
 			"chapters: [hours, missing]\n")},
-		"saddle/our-saddles.md": page("What we lend."),
-		"shop/index.md":         page("Who we are."),
-		"shop/hours.md":         page("When we are there."),
+		"saddle/our-saddles.md": pageTitled("saddle/our-saddles.md", "What we lend."),
+		"shop/index.md":         pageTitled("shop/index.md", "Who we are."),
+		"shop/hours.md":         pageTitled("shop/hours.md", "When we are there."),
 	}
 	_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	wantMistake(t, bad, "shop/guide.yaml:5:23: there is no page “shop/missing.md”")
@@ -198,7 +205,7 @@ func TestAShopAddsWithoutRestatingTheParts(t *testing.T) {
 		t.Fatal(lines(bad))
 	}
 	before := demo(t)
-	local["shop/missing.md"] = page("Found.")
+	local["shop/missing.md"] = pageTitled("shop/missing.md", "Found.")
 	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	if bad != nil {
 		t.Fatal(lines(bad))

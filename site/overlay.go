@@ -133,6 +133,10 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 			return nil
 		}
 		if !wanted(p) {
+			if what, remedy := misplaced(p); local && what != "" {
+				bad = append(bad, Mistake{File: file, What: what, Remedy: remedy})
+				return nil
+			}
 			if near := measure.NearestName(path.Base(p), keyed); local && near != "" {
 				bad = append(bad, Mistake{File: file, What: "this name is not read",
 					Remedy: "did you mean “" + near + "”?"})
@@ -164,6 +168,29 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 	// walk itself reports the errors.
 	_ = fs.WalkDir(folder, ".", walk)
 	return files, bad
+}
+
+// misplaced says of a file that somebody put into their folder in the belief that it
+// would be used why it is not; "" for other files, which are passed over.
+func misplaced(p string) (what, remedy string) {
+	low := strings.ToLower(p)
+	ext := path.Ext(low)
+	switch {
+	case strings.HasPrefix(low, "templates/"), ext == ".html", ext == ".htm", ext == ".js", ext == ".css":
+		return "pages, scripts and styles of your own are not used",
+			"write chapters as .md files and settings in guide.yaml, and take this file out"
+	case ext == ".svg":
+		return "an SVG can carry script and is not shown", "save the picture as PNG or WebP"
+	case ext != path.Ext(p) && wanted(strings.TrimSuffix(p, path.Ext(p))+ext):
+		return "the ending “" + path.Ext(p) + "” is not read", "write it small: " + ext
+	case ext == ".yml":
+		return "files that end in .yml are not read", "name it " + strings.TrimSuffix(path.Base(p), path.Ext(p)) + ".yaml"
+	case ext == ".gif", ext == ".heic", ext == ".tif", ext == ".tiff", ext == ".bmp":
+		return "pictures of this kind are not shown", "save it as " + listed(pictures)
+	case ext == ".markdown", ext == ".mdown":
+		return "chapters end in .md", "give the file that ending"
+	}
+	return "", ""
 }
 
 // wanted tells whether a guide reads a file of that name.

@@ -7,6 +7,7 @@ import (
 
 	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/token"
+	"golang.org/x/text/language"
 
 	"plumbline/calculators/desk"
 	"plumbline/calculators/measure"
@@ -131,7 +132,11 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 		given = append(given, e.key)
 		switch e.key {
 		case "name":
-			s.Name, s.nameAt = y.text(e), e.at
+			if name := y.text(e); name != "" {
+				s.Name, s.nameAt = name, e.at
+			} else {
+				y.mistake(e.at, "the name is empty", "write the name of your shop, or your own")
+			}
 		case "tagline":
 			s.Tagline = y.text(e)
 		case "contact":
@@ -149,6 +154,11 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			}
 		case "language":
 			s.Language = y.raw(e)
+			if _, err := language.Parse(s.Language); err != nil {
+				y.mistake(e.value.GetToken(), "“"+s.Language+"” is no language that the web knows",
+					"write one like en, en-GB or de (BCP 47)")
+				s.Language = "en"
+			}
 		case "leave_out":
 			s.LeftOut = texts(y.list(e))
 		case "parts":

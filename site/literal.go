@@ -1,0 +1,68 @@
+package site
+
+import (
+	"regexp"
+
+	"github.com/yuin/goldmark/ast"
+)
+
+// literals is Markdown that was meant and stays on the page as it was typed.
+var literals = []struct {
+	is           *regexp.Regexp
+	what, remedy string
+}{
+	{regexp.MustCompile(`\]\s?\([^)]*`), "this link stays as it is typed",
+		"write [text](address) without a space between them, and put an address with spaces in < >"},
+	{regexp.MustCompile(`\]\[`), "this link stays as it is typed: no line gives its address",
+		"write [text](address)"},
+	{regexp.MustCompile(`\*\*|__`), "these marks for bold stay as they are typed",
+		"put ** directly before and behind the bold words, on both sides"},
+	{regexp.MustCompile(`^\s*\|.*\|\s*$`), "this line of a table stays as it is typed",
+		"a table needs a line of | --- | under its head, and an empty line above it"},
+	{regexp.MustCompile(`^#{1,6}\S`), "this heading stays as it is typed", "put a space behind the #"},
+	{regexp.MustCompile(`\[@|\[\^`), "this reference stays as it is typed", "cite a source as [@key]"},
+}
+
+// checkLiterals finds Markdown that did not become what it was meant to be. Code is
+// left alone.
+func (p *guidePage) checkLiterals() (bad []Mistake) {
+	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering || n.Type() != ast.TypeBlock || n.Kind() == ast.KindCodeBlock || n.Kind() == ast.KindFencedCodeBlock ||
+			n.Lines() == nil {
+			return ast.WalkContinue, nil
+		}
+		if _, ours := n.(*block); ours {
+			return ast.WalkSkipChildren, nil
+		}
+		bad = append(bad, p.literalsIn(n)...)
+		return ast.WalkContinue, nil
+	})
+	return bad
+}
+
+// literalsIn looks through the text of one paragraph, heading or cell.
+func (p *guidePage) literalsIn(block ast.Node) (bad []Mistake) {
+	for c := block.FirstChild(); c != nil; c = c.NextSibling() {
+		t, ok := c.(*ast.Text)
+		if !ok {
+			continue
+		}
+		// Neighbouring pieces of text are one: a bracket that opens nothing parts them.
+		from, to := t.Segment.Start, t.Segment.Stop
+		for {
+			next, ok := c.NextSibling().(*ast.Text)
+			if !ok || next.Segment.Start != to {
+				break
+			}
+			to, c = next.Segment.Stop, next
+		}
+		text := p.body()[from:to]
+		for _, l := range literals {
+			if at := l.is.FindIndex(text); at != nil {
+				bad = append(bad, p.mistake(from+at[0], l.what, l.remedy))
+				break
+			}
+		}
+	}
+	return bad
+}
