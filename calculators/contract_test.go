@@ -43,7 +43,7 @@ func TestEveryWorkedExampleAnswers(t *testing.T) {
 					continue
 				}
 				assert.True(t, slices.ContainsFunc(r.Notes, func(n calculators.Note) bool {
-					return n.Kind == calculators.CautionNote && n.Text.English == k.Text && n.Key == k.Key && n.Title == k.Title
+					return n.Kind == calculators.CautionNote && n.Text.English == k.Text && n.Key == k.Key && n.Title == k.Title && n.Grade == k.Grade
 				}), "caution %s does not travel with the result", k.Key)
 			}
 		})
@@ -136,7 +136,7 @@ func TestNothingTypedBreaksACalculator(t *testing.T) {
 					return
 				}
 				complete(t, r)
-				svg := r.Figure.SVG("x", in, 530)
+				svg := r.Figure.SVG("x", in)
 				if strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {
 					t.Fatal("the figure holds a number that is none")
 				}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"plumbline/calculators/caution"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -118,6 +119,8 @@ type Note struct {
 	Key   string     `json:"key,omitempty"`   // of the caution, where it is one of package caution
 	Title string     `json:"title,omitempty"` // its heading, English
 
+	Grade caution.Grade `json:"grade,omitempty"` // of a caution
+
 	Input   string `json:"input,omitempty"`   // the input that the reader is to look at again
 	Suggest string `json:"suggest,omitempty"` // what was likely meant there, as one would type it
 }
@@ -155,7 +158,11 @@ func (r *Result) At(o *Output) *Answer {
 	panic("calculators: " + o.Name + " is not declared among the answers or workings")
 }
 
-// Note adds a sentence to the result.
+// Note adds a sentence to the result. A caution about this very result is one to check.
 func (r *Result) Note(kind NoteKind, english string, holes ...words.Sayer) {
-	r.Notes = append(r.Notes, Note{Kind: kind, Text: words.Of(english, holes...)})
+	n := Note{Kind: kind, Text: words.Of(english, holes...)}
+	if kind == CautionNote {
+		n.Grade = caution.Check
+	}
+	r.Notes = append(r.Notes, n)
 }

@@ -45,7 +45,8 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	c.Explain(v, r)
 	for _, k := range c.Cautions {
 		if k != caution.Growing || growing(typed, in) {
-			r.Notes = append(r.Notes, Note{Kind: CautionNote, Text: words.Of(k.Text), Key: k.Key, Title: k.Title})
+			r.Notes = append(r.Notes, Note{Kind: CautionNote, Text: words.Of(k.Text), Key: k.Key, Title: k.Title,
+				Grade: k.Grade})
 		}
 	}
 	return r, nil

@@ -21,8 +21,17 @@ import (
 // longestAct is how much of an act's words goes into its name, in bytes.
 const longestAct = 48
 
+// rideHeading heads what every ride needs: one list to tick, without an order.
+const rideHeading = "Check before you ride"
+
+// isRide tells whether a heading is that of the list for every ride.
+func (h heading) isRide() bool { return h.level == 2 && h.text == rideHeading }
+
 // acts returns the page's list of acts; nil where it has none.
-func (p *guidePage) acts() *ast.List {
+func (p *guidePage) acts() *ast.List { return p.listUnder(heading.isAct) }
+
+// listUnder returns the first numbered list below a heading of a kind.
+func (p *guidePage) listUnder(is func(heading) bool) *ast.List {
 	var under heading
 	for n := p.tree.FirstChild(); n != nil; n = n.NextSibling() {
 		switch n := n.(type) {
@@ -31,7 +40,7 @@ func (p *guidePage) acts() *ast.List {
 				under = heading{level: n.Level, text: string(inlineText(n, p.body()))}
 			}
 		case *ast.List:
-			if under.isAct() && n.IsOrdered() {
+			if is(under) && n.IsOrdered() {
 				return n
 			}
 		}
@@ -59,12 +68,18 @@ func (b *box) Dump(source []byte, level int) {
 // boxes puts a box before every act. An act's name is made of its words, so that a
 // tick stays with them when another act is put before it.
 func (p *guidePage) boxes() {
-	list := p.acts()
-	if list == nil {
-		return
+	if list := p.listUnder(heading.isRide); list != nil {
+		p.box(list, "acts ride")
 	}
-	list.SetAttributeString("class", []byte("acts"))
-	list.Parent().InsertBefore(list.Parent(), list, &garage{})
+	if list := p.acts(); list != nil {
+		list.Parent().InsertBefore(list.Parent(), list, &garage{})
+		p.box(list, "acts")
+	}
+}
+
+// box puts a box before every item of a list.
+func (p *guidePage) box(list *ast.List, class string) {
+	list.SetAttributeString("class", []byte(class))
 	names := map[string]bool{}
 	page := strings.TrimSuffix(p.Path, ".md")
 	for item := list.FirstChild(); item != nil; item = item.NextSibling() {

@@ -36,7 +36,9 @@ func TestEveryActHasABox(t *testing.T) {
 			names[name] = true
 			cautions += len(at.all(".caution"))
 		}
-		if len(page.all(".garage button")) == 0 {
+		// What every ride needs is ticked too, and nothing walks through it.
+		walked := len(page.all(".acts")) - len(page.all(".acts.checks")) - len(page.all(".acts.ride"))
+		if walked > 0 && len(page.all(".garage button")) == 0 {
 			t.Errorf("%s: nothing walks through its acts", p.Path)
 		}
 	}

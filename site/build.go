@@ -58,7 +58,7 @@ func (g *Guide) build(engine engineFiles) ([]file, paths, error) {
 			return nil, in, fmt.Errorf("two pages of the guide want the address %s", files[i].path)
 		}
 	}
-	return files, in, check(files)
+	return files, in, check(files, g.mount())
 }
 
 // inParallel runs n jobs on all processors.
@@ -152,8 +152,9 @@ func sum(files []file) string {
 }
 
 // check is the last check before anything is written: every relative address in
-// every page must lead to a file of the guide.
-func check(files []file) error {
+// every page must lead to a file of the guide. mount is what links of the page for lost
+// addresses begin with.
+func check(files []file, mount string) error {
 	there := make(map[string]bool, len(files))
 	for _, f := range files {
 		there[f.path] = true
@@ -178,6 +179,9 @@ func check(files []file) error {
 				dest, _, _ = strings.Cut(dest, "#")
 				if dest == "" || strings.Contains(dest, ":") {
 					continue
+				}
+				if f.path == lostURL {
+					dest = strings.TrimPrefix(dest, mount)
 				}
 				if to := path.Join(path.Dir(f.path), dest); !there[to] {
 					return fmt.Errorf("%s leads to %s, which is not in the guide", f.path, to)

@@ -76,6 +76,10 @@ func (g *Guide) checkBlock(p *guidePage, b *block) (bad []Mistake) {
 		if g.library.cautions[b.name] == nil {
 			unknown(g.library.cautionKeys, "add it to cautions.yaml")
 		}
+		if i := slices.IndexFunc(p.blocks, func(o *block) bool { return o.kind == b.kind && o.name == b.name }); p.blocks[i] != b {
+			bad = append(bad, p.mistake(b.nameAt, "the caution “"+b.name+"” stands twice on this page",
+				"keep it where the risk arises"))
+		}
 	case measureBlock:
 		bad = append(bad, p.checkMeasure(b)...)
 	case formulaBlock:

@@ -8,6 +8,7 @@ import (
 	"net/http"
 	"os"
 	"path"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -174,16 +175,18 @@ func answer(w http.ResponseWriter, r *http.Request, status int, data []byte) {
 	}
 }
 
-// lost answers with the guide's page for a lost address. Its links begin at the
-// top of the guide and are lengthened to the depth of what was asked for.
+// lost answers with the guide's page for a lost address. Its links begin at the top of
+// the guide, as data-root has it, and here they are written for the depth of what was
+// asked for: so they hold wherever the guide is mounted.
 func (s *server) lost(w http.ResponseWriter, r *http.Request) {
 	data, _, err := s.from.read(lostURL)
 	if err != nil {
 		s.plain(w, http.StatusNotFound, "There is no such page.")
 		return
 	}
-	if depth := strings.Count(strings.TrimPrefix(r.URL.Path, "/"), "/"); depth > 0 {
-		data = bytes.ReplaceAll(data, []byte(`="./`), []byte(`="`+strings.Repeat("../", depth)))
+	if _, after, ok := bytes.Cut(data, []byte(` data-root="`)); ok {
+		root, _, _ := bytes.Cut(after, []byte(`"`))
+		data = bytes.ReplaceAll(data, slices.Concat([]byte(`="`), root), []byte(`="`+rootFrom(strings.TrimPrefix(r.URL.Path, "/"))))
 	}
 	if s.change != nil {
 		data = s.change(data)

@@ -3,7 +3,9 @@ package site
 import (
 	"net/http"
 	"net/http/httptest"
+	"net/url"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 )
@@ -128,6 +130,51 @@ func TestALostAddressFindsItsWayHomeAtAnyDepth(t *testing.T) {
 		"/x/y/z.html": `href="../../index.html"`} {
 		if body := ask(h, "GET", address).Body.String(); !strings.Contains(body, home) {
 			t.Errorf("%s: no %s", address, home)
+		}
+	}
+}
+
+// TestALostPageIsWholeWhereverTheGuideIs follows every link, script and style of the
+// page for a lost address: with the guide at the top of a server and below a path,
+// whether or not the guide says where it will be, and as a server would show the file
+// that knows nothing of the guide.
+func TestALostPageIsWholeWhereverTheGuideIs(t *testing.T) {
+	for _, c := range []struct{ address, mount string }{{"", "/"}, {"", "/fit/"},
+		{"https://example.org/fit", "/fit/"}, {"https://example.org/", "/"}, {"https://example.org/a/b/", "/x/"}} {
+		g := demo(t)
+		g.Address = c.address
+		dir := filepath.Join(t.TempDir(), "a")
+		publish(t, g, dir)
+		h := http.StripPrefix(strings.TrimSuffix(c.mount, "/"), Handler(dir))
+		for _, lost := range []string{"x", "saddle/hieght.html", "a/b/c/", "saddle/height/x.html"} {
+			leadsOn(t, h, c.mount+lost, ask(h, "GET", c.mount+lost).Body.String())
+		}
+		if c.address != "" && c.mount != "/x/" { // any other server sends the file as it is
+			leadsOn(t, h, c.mount+"saddle/hieght.html", ask(h, "GET", c.mount+lostURL).Body.String())
+		}
+	}
+}
+
+var leads = regexp.MustCompile(` (?:href|src|data-find)="([^"#:]+)[^":]*"`)
+
+// leadsOn tells whether everything that a page at an address needs or links to is there.
+func leadsOn(t *testing.T, h http.Handler, address, page string) {
+	t.Helper()
+	base, err := url.Parse(address)
+	if err != nil {
+		t.Fatal(err)
+	}
+	found := leads.FindAllStringSubmatch(page, -1)
+	if !strings.Contains(page, "data-lost") || len(found) < 12 {
+		t.Fatalf("%s: no page for a lost address with %d links:\n%s", address, len(found), page)
+	}
+	for _, m := range found {
+		to, err := base.Parse(m[1])
+		if err != nil {
+			t.Fatal(err)
+		}
+		if code := ask(h, "GET", to.Path).Code; code != http.StatusOK {
+			t.Errorf("at %s, %s leads to %s: %d", address, m[1], to.Path, code)
 		}
 	}
 }

@@ -124,7 +124,7 @@ func (b *library) readSources(from source) []Mistake {
 	return y.bad
 }
 
-// readCautions reads a caution as its text alone, or as title and text.
+// readCautions reads a caution as its text alone, or as grade, title and text.
 func (b *library) readCautions(from source) []Mistake {
 	y := &yamlReader{file: from.file}
 	for _, e := range y.root(from.text) {
@@ -136,13 +136,18 @@ func (b *library) readCautions(from source) []Mistake {
 		if !y.key(e, "caution") {
 			continue
 		}
-		c := &caution.Caution{Key: e.key, Title: titled(e.key)}
+		c := &caution.Caution{Key: e.key, Grade: caution.Know, Title: titled(e.key)}
 		if _, single := scalar(e.value); single {
 			c.Text = y.text(e)
 		} else {
 			for _, e := range y.mapping(e.value, "a caution") {
 				switch {
-				case !y.known(e, "title", "text"):
+				case !y.known(e, "grade", "title", "text"):
+				case e.key == "grade":
+					if c.Grade = caution.Grade(y.raw(e)); !slices.Contains(caution.Grades(), c.Grade) {
+						y.mistake(e.value.GetToken(), "“"+string(c.Grade)+"” is no grade of a caution",
+							"write stop (danger to life or of lasting harm), check (before the ride) or know")
+					}
 				case e.key == "title":
 					c.Title = y.text(e)
 				default:

@@ -22,6 +22,8 @@ func (g *Guide) made(in paths) ([]file, error) {
 		{"find", findURL, g.fillFind},
 		{"lost", lostURL, func(v *view) {
 			v.Title, v.Summary = "There is no such page", "The guide has no page at this address."
+			v.Index = g.mount() + indexURL
+			v.Modules = append(v.Modules, "search.js")
 		}},
 	} {
 		v := g.view(m.kind, m.url, in)

@@ -19,6 +19,7 @@ type settings struct {
 	Name     string // the shop or the rider whose guide this is
 	Tagline  string
 	Contact  string // an address for post, or a web address
+	Address  string // where the guide will be on the web; may be empty
 	Booking  string // where an appointment is made, a web address; may be empty
 	Notice   string // whose guide it is and what it does not replace
 	Local    string // local notice: opening hours, local law; may be empty
@@ -106,6 +107,9 @@ func (s *settings) own(before settings, given []string, file string) (bad []Mist
 	if !slices.Contains(given, "booking") {
 		s.Booking = ""
 	}
+	if !slices.Contains(given, "address") {
+		s.Address = ""
+	}
 	if !slices.Contains(given, "local") {
 		s.Local = ""
 	}
@@ -141,6 +145,8 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			s.Tagline = y.text(e)
 		case "contact":
 			s.Contact = y.contact(e)
+		case "address":
+			s.Address = y.web(e)
 		case "booking":
 			s.Booking = y.web(e)
 		case "notice":
@@ -359,6 +365,16 @@ func (y *yamlReader) contact(e entry) string {
 		return ""
 	}
 	return s
+}
+
+// mount is the path of the guide on its web server, beginning and ending with a slash,
+// or "./" where nobody said where it will be.
+func (s *settings) mount() string {
+	u, err := url.Parse(s.Address)
+	if s.Address == "" || err != nil {
+		return "./"
+	}
+	return strings.TrimRight(u.EscapedPath(), "/") + "/"
 }
 
 // web reads a web address.

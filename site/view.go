@@ -44,7 +44,8 @@ type view struct {
 	Number, Count      int
 	Needs              template.HTML
 	Body               template.HTML
-	Warnings           []template.HTML
+	Stops              []template.HTML // cautions that stand at no act of the page
+	Checks             []checkView     // the same, as a list to tick
 	Sources            []sourceView
 	Before, After      *entryView
 	Way                wayView    // where the page stands on the newcomer's way
@@ -110,15 +111,17 @@ const wholeRail = 100
 
 // view returns a page's view with everything that base.html shows.
 func (g *Guide) view(kind, url string, in paths) *view {
+	root := rootFrom(url)
 	to := func(target string) string { return relative(url, target) }
 	if kind == "lost" { // shown in place of any page: see Handler
-		to = func(target string) string { return "./" + target }
+		root = g.mount()
+		to = func(target string) string { return root + target }
 	}
 	v := &view{
 		Language: g.Language, Units: g.Units, Policy: policy, Kind: kind,
 		Name: g.Name, Tagline: g.Tagline, Notice: g.Notice, Local: g.Local,
 		Contact: g.Contact, ContactURL: contactURL(g.Contact), Booking: g.Booking,
-		Root: rootFrom(url), Assets: to(in.assets), Engine: to(in.engine),
+		Root: root, Assets: to(in.assets), Engine: to(in.engine),
 		Home: to("index.html"), Find: to(findURL), Glossary: to(glossaryURL), SourceList: to(sourcesURL),
 		Licences: to(licencesURL),
 	}
@@ -177,11 +180,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	for _, key := range g.used(p) {
 		v.Sources = append(v.Sources, viewSource(g.library.sources[key]))
 	}
-	for _, c := range p.Cautions {
-		if !slices.ContainsFunc(p.blocks, func(b *block) bool { return b.kind == cautionBlock && b.name == c.text }) {
-			v.Warnings = append(v.Warnings, trusted([]byte(warned(g.library.cautions[c.text], g.reader))))
-		}
-	}
+	v.Stops, v.Checks = g.warnings(p)
 	if part != nil {
 		v.PartTitle, v.PartURL, v.Number, v.Count = part.Title, relative(p.URL, part.Page.URL), number,
 			len(part.Chapters)

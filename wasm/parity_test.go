@@ -32,10 +32,7 @@ type question struct {
 	Units  string `json:"units"`
 	Fields string `json:"fields"`
 	Whole  bool   `json:"whole"`
-
-	Width float64 `json:"width"`
-
-	Play bool `json:"play"`
+	Play   bool   `json:"play"`
 }
 
 // reply is what the bridge answers.

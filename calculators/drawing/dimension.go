@@ -33,9 +33,6 @@ const (
 )
 
 func (m Dimension) draw(s *sheet) {
-	if s.bare {
-		return
-	}
 	d := m.Along.Unit()
 	if d == (Point{}) {
 		d = m.B.Minus(m.A).Unit()
@@ -115,7 +112,7 @@ type Angle struct {
 }
 
 func (m Angle) draw(s *sheet) {
-	if !drawable(m.Vertex, Point{m.From, m.To}, Point{m.Radius, 0}, Point{m.ArmFrom, m.ArmTo}) || m.Radius <= 0 || s.bare {
+	if !drawable(m.Vertex, Point{m.From, m.To}, Point{m.Radius, 0}, Point{m.ArmFrom, m.ArmTo}) || m.Radius <= 0 {
 		return
 	}
 	from, to := m.From, m.To

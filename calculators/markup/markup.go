@@ -16,13 +16,6 @@ type Writer struct {
 	ID      string // what every id begins with
 	Divider string // what Cut writes
 	R       *words.Reader
-	Width   float64 // of its drawings, pixels, or drawing.Anywhere
-}
-
-// Drawing writes a figure in the place that a page keeps for one.
-func (w *Writer) Drawing(f *drawing.Figure, id string) *Writer {
-	w.Raw(`<div class="drawing">`)
-	return w.Raw(f.SVG(id, w.R, w.Width)).Raw(`</div>`)
 }
 
 // Raw writes markup of the caller's own.
@@ -48,10 +41,19 @@ func (w *Writer) Say(english string, holes ...words.Sayer) *Writer {
 // Cut ends an element that a page replaces by itself.
 func (w *Writer) Cut() *Writer { return w.Raw(w.Divider) }
 
-// Caution writes a safety text, in the markup that every caution has.
+// Caution writes a safety text, in the markup that every caution has. It stands once a
+// page: its id is where other places of the page link to.
 func (w *Writer) Caution(k *caution.Caution) *Writer {
-	return w.Raw(`<div class="caution" role="note"><p><b>`).Say(k.Title).Raw(`.</b> `).Say(k.Text).Raw(`</p></div>`)
+	w.Raw(`<div class="caution `).Raw(string(k.Grade)).Raw(`" id="`)
+	if w.ID != "" {
+		w.Raw(w.ID).Raw(`-`)
+	}
+	return w.Raw(CautionID(k.Key)).Raw(`" role="note"><p><span class="grade">`).Say(k.Grade.Label()).Raw(`</span> <b>`).
+		Say(k.Title).Raw(`.</b> `).Say(k.Text).Raw(`</p></div>`)
 }
+
+// CautionID is where on a page a caution stands.
+func CautionID(key string) string { return "caution-" + key }
 
 // Lines writes text of people, its line breaks kept.
 func (w *Writer) Lines(s string) *Writer {

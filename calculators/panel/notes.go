@@ -38,18 +38,34 @@ func (w *writer) notes(result *calculators.Result) {
 	}
 }
 
-// cautions writes the safety texts: first what this very result asks for, then
-// those that the calculator always carries.
+// cautions writes the safety texts that this very result asks for, whole, and names
+// those that the calculator always carries, each with its grade. They stand once on the
+// page, at the act where the risk arises, and their names here lead there.
 func (w *writer) cautions(result *calculators.Result) {
+	open := false
 	for _, n := range result.Notes {
-		if n.Kind == calculators.CautionNote && n.Key == "" {
-			w.Raw(`<div class="caution" role="note"><p>`).Said(n.Text).Raw(`</p></div>`).Cut()
+		switch {
+		case n.Kind != calculators.CautionNote:
+		case n.Key == "":
+			w.Raw(`<div class="caution `).Raw(string(n.Grade)).Raw(`" role="note"><p><span class="grade">`).
+				Say(n.Grade.Label()).Raw(`</span> `).Said(n.Text).Raw(`</p></div>`).Cut()
 		}
 	}
-	for _, n := range result.Notes {
-		if n.Kind == calculators.CautionNote && n.Key != "" {
-			w.Caution(&caution.Caution{Key: n.Key, Title: n.Title, Text: n.Text.English}).Cut()
+	for _, grade := range caution.Grades() {
+		for _, n := range result.Notes {
+			if n.Kind != calculators.CautionNote || n.Key == "" || n.Grade != grade {
+				continue
+			}
+			if !open {
+				w.Raw(`<p class="heed" role="note"><span>`).Say("Before you ride").Raw(`</span>`)
+				open = true
+			}
+			w.Raw(` <a class="`).Raw(string(grade)).Raw(`" href="#`).Raw(markup.CautionID(n.Key)).Raw(`"><span class="grade">`).
+				Say(grade.Label()).Raw(`</span> `).Say(n.Title).Raw(`</a>`)
 		}
+	}
+	if open {
+		w.Raw(`</p>`).Cut()
 	}
 }
 

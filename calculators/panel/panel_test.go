@@ -106,8 +106,11 @@ func TestAnAnswerHoldsTheReadersNumbers(t *testing.T) {
 	assert.Equal(t, "Other starting point 900", starred.text())
 	assert.Equal(t, "#source-peveler2005", doc.one(t, class("rests")).all(tag("a"))[0].attr("href"))
 	cautions := doc.all(class("caution"))
-	require.Len(t, cautions, 2)
-	assert.Equal(t, "Take care of this one.", cautions[0].text())
+	require.Len(t, cautions, 1)
+	assert.Equal(t, "Check Take care of this one.", cautions[0].text())
+	heed := doc.one(t, class("heed"))
+	assert.Equal(t, "Before you ride Check Bolts", heed.text())
+	assert.Equal(t, "#caution-torque", heed.all(tag("a"))[0].attr("href"))
 }
 
 func TestWhatIsMissingIsAskedForQuietly(t *testing.T) {
@@ -213,7 +216,7 @@ func BenchmarkRun(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		if r, _ := c.Run(pairs, nil); r.Figure != nil {
-			r.Figure.SVG("x", nil, 530)
+			r.Figure.SVG("x", nil)
 		}
 	}
 }

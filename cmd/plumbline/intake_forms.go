@@ -90,9 +90,10 @@ type lacks struct {
 }
 
 type warned struct {
-	Key   string `json:"key"`
-	Title string `json:"title"`
-	Text  string `json:"text"`
+	Key   string        `json:"key"`
+	Grade caution.Grade `json:"grade"`
+	Title string        `json:"title"`
+	Text  string        `json:"text"`
 }
 
 func (objects) sheet(l look) string {
@@ -129,7 +130,7 @@ func (objects) sheet(l look) string {
 		t.Missing = append(t.Missing, lacks{m.Calculator.Name, keys(m.Inputs), m.Why.Say(nil)})
 	}
 	for _, k := range intake.Cautions(l.answers) {
-		t.Cautions = append(t.Cautions, warned{k.Key, k.Title, k.Text})
+		t.Cautions = append(t.Cautions, warned{k.Key, k.Grade, k.Title, k.Text})
 	}
 	return marshal(t)
 }
@@ -178,7 +179,7 @@ func (rows) between() string { return "" }
 func (p rows) after(cautions []*caution.Caution) string {
 	var b strings.Builder
 	for _, k := range cautions {
-		p.row(&b, "", "", csvRow{kind: "caution", key: k.Key, label: k.Title, text: k.Text})
+		p.row(&b, "", "", csvRow{kind: "caution", key: k.Key, label: k.Grade.Label() + ": " + k.Title, text: k.Text})
 	}
 	return b.String()
 }

@@ -187,13 +187,13 @@ func (p sheets) cautions(b *strings.Builder, r report, l look) {
 	fmt.Fprintln(b, "\nCautions")
 	if p.full {
 		for _, k := range list {
-			r.prose("  ", k.Title+". "+k.Text)
+			r.prose("  ", k.Grade.Label()+": "+k.Title+". "+k.Text)
 		}
 		return
 	}
 	var titles []string
 	for _, k := range list {
-		titles = append(titles, k.Title)
+		titles = append(titles, k.Grade.Label()+": "+k.Title)
 	}
 	r.prose("  ", strings.Join(titles, "; ")+". Their texts, every value and every answer: --full.")
 }

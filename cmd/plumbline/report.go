@@ -118,13 +118,15 @@ func (p report) influence(r *calculators.Result) {
 }
 
 func (p report) notes(r *calculators.Result) {
-	heads := map[calculators.NoteKind]string{calculators.CautionNote: "Caution: ", calculators.CheckNote: "Check: ",
-		calculators.AssumedNote: "Assumed: "}
+	heads := map[calculators.NoteKind]string{calculators.CheckNote: "Look again: ", calculators.AssumedNote: "Assumed: "}
 	for i, n := range r.Notes {
 		if i == 0 {
 			fmt.Fprintln(p.w)
 		}
 		head := heads[n.Kind]
+		if n.Grade != "" {
+			head = n.Grade.Label() + ": "
+		}
 		if n.Title != "" {
 			head += n.Title + ". "
 		}

@@ -169,6 +169,22 @@ export function carrying(url, hash, also = {}) {
   return `${path}#${pairs.join("&")}${anchor ? `&at=${anchor}` : ""}`;
 }
 
+/**
+ * Where a thing is, from this page: the find page is at the top of the guide, the page
+ * for a lost address may be anywhere.
+ * @param {string} url
+ * @param {Record<string, string>} [also]
+ */
+const way = (url, also) => carrying((document.documentElement.dataset.root ?? "") + url, location.hash, also);
+
+/**
+ * What somebody may have looked for who came to an address that has no page: the words
+ * of its last two parts.
+ * @param {string} path
+ */
+export const lostWords = (path) => written(path.split("/").slice(-2).join(" ").replace(/\.html?$/u, "").replace(/%../gu, " "))
+  .filter((word) => word !== "index").join(" ");
+
 /** @type {Record<string, string>} */
 const kinds = {
   chapter: "Chapter", section: "Section", calculator: "Calculator", input: "Measurement", answer: "Answer",
@@ -182,12 +198,12 @@ const kinds = {
  */
 function entry({ url, title, kind, in: where, says }, more) {
   const about = `${kinds[kind] ?? kind}${where ? ` in ${where}` : ""}`;
-  const item = make("li", {}, make("a", { href: carrying(url, location.hash) }, title), " ",
+  const item = make("li", {}, make("a", { href: way(url) }, title), " ",
     make("span", { className: "kind" }, about));
   if (says) item.append(make("p", {}, says));
   if (more.length > 0) {
     item.append(make("p", { className: "also" }, "Also there: ", ...more.flatMap((thing, i) => [i > 0 ? " · " : "",
-      make("a", { href: carrying(thing.url, location.hash) }, thing.title)])));
+      make("a", { href: way(thing.url) }, thing.title)])));
   }
   return item;
 }
@@ -197,7 +213,7 @@ function entry({ url, title, kind, in: where, says }, more) {
  * @param {NonNullable<ReturnType<typeof openedBy>>} opens
  */
 function filled({ field, value, said }) {
-  const href = carrying(field.url, location.hash, { [field.key]: String(value) });
+  const href = way(field.url, { [field.key]: String(value) });
   return make("li", { className: "filled" }, make("a", { href }, `${field.title}: ${field.label.toLowerCase()} ${said}`), " ",
     make("span", { className: "kind" }, "Calculator"), make("p", {}, "Opens with this number filled in."));
 }
@@ -264,7 +280,7 @@ function start(place, whole) {
     event.preventDefault();
     show();
   });
-  const asked = new URLSearchParams(location.search).get("q");
+  const asked = new URLSearchParams(location.search).get("q") ?? (place.dataset.lost === undefined ? "" : lostWords(location.pathname));
   if (asked) {
     input.value = asked;
     show();

@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import test from "node:test";
 import { openedBy } from "./number.js";
-import { carrying, readIndex, search } from "./search.js";
+import { carrying, lostWords, readIndex, search } from "./search.js";
 import { splitter } from "./split.js";
 
 const same = [["tyre", "tire"], ["post", "seatpost", "seat post"], ["ache", "pain", "hurt"], ["e bike", "ebike"]];
@@ -105,4 +105,10 @@ test("a link carries the reader's numbers", () => {
   assert.equal(carrying("a.html#b", "#inseam=830&at=old"), "a.html#inseam=830&at=b");
   assert.equal(carrying("a.html", "#inseam=830&u=in"), "a.html#inseam=830&u=in");
   assert.equal(carrying("a.html#b", "#inseam=800&u=in", { inseam: "830" }), "a.html#u=in&inseam=830&at=b");
+});
+
+test("a lost address is read as a question", () => {
+  assert.equal(lostWords("/fit/saddle/hieght.html"), "saddle hieght");
+  assert.equal(lostWords("/saddle/index.html"), "saddle");
+  assert.equal(lostWords("/"), "");
 });
