@@ -2,10 +2,11 @@
 
 GUIDE  ?=
 OUT    ?= public
+ONLY   ?=
 GO     ?= go
 
 .DEFAULT_GOAL := help
-.PHONY: help guide preview test check lint bench mutate picture engine judges browser
+.PHONY: help guide preview test check lint bench mutate figures picture engine judges browser
 
 help: ## print this list
 	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-9s %s\n", $$1, $$2}'
@@ -39,6 +40,9 @@ bench: engine ## measure speed and size against the figures in DEVELOPERS.md
 
 mutate: ## count the arithmetic faults that the maths' own tests notice (PACKAGES="./calculators/body ...")
 	@.ci/mutate $(PACKAGES)
+
+figures: ## write one page with every figure at three widths, light, dark and printed, into figures/ (OUT=folder, ONLY=name)
+	@$(GO) run .ci/figures.go $(or $(filter-out public,$(OUT)),figures) '$(ONLY)'
 
 picture: engine ## make the README's picture of a published page anew
 	@.ci/picture

@@ -136,7 +136,7 @@ func TestNothingTypedBreaksACalculator(t *testing.T) {
 					return
 				}
 				complete(t, r)
-				svg := r.Figure.SVG("x", in)
+				svg := r.Figure.SVG("x", in, 530)
 				if strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {
 					t.Fatal("the figure holds a number that is none")
 				}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"plumbline/calculators/drawing"
 	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
 )
@@ -24,7 +25,7 @@ func (g *Guide) instructions(p *guidePage, b *block) string {
 		w.Raw(`<section class="taking" id="`).Text(id).Raw(`"><h3>`).Say(q.Label).Raw(`</h3>`)
 		if first := p.pictured(q.How.Figure); first == q {
 			if f := g.shelf.figure(q.How.Figure, g.reader); f != nil {
-				w.Raw(drawn(f, "figure-"+q.How.Figure+"-m", g.reader))
+				w.Raw(drawn(f, "figure-"+q.How.Figure+"-m", g.reader, drawing.Small))
 			}
 		} else if first != nil {
 			w.Raw(`<p class="shown"><a href="#`).Text(measureID(first.Key)).Raw(`">`).Say("The picture stands with {0}.", first.Named()).Raw(`</a></p>`)

@@ -81,6 +81,8 @@ func (s *shelf) bench(b *block, level int, in *words.Reader) string {
 	return panel.Bench(s.calculator(b.name), b.place, level, in)
 }
 
-func drawn(f *drawing.Figure, id string, in *words.Reader) string { return panel.Figure(f, id, in) }
+func drawn(f *drawing.Figure, id string, in *words.Reader, width float64) string {
+	return panel.Figure(f, id, in, width)
+}
 
 func warned(c *caution.Caution, in *words.Reader) string { return panel.Caution(c, in) }

@@ -13,6 +13,8 @@ import (
 	"github.com/yuin/goldmark/renderer"
 	"github.com/yuin/goldmark/renderer/html"
 	"github.com/yuin/goldmark/util"
+
+	"plumbline/calculators/drawing"
 )
 
 func escaped(s string) []byte { return []byte(stdhtml.EscapeString(s)) }
@@ -106,7 +108,7 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	case calculatorBlock:
 		s = w.g.sketched(w.p, w.g.shelf.bench(b, w.p.benchLevel(b), w.g.reader))
 	case figureBlock:
-		s = drawn(w.g.shelf.figure(b.name, w.g.reader), "figure-"+b.name+"-"+b.place, w.g.reader)
+		s = drawn(w.g.shelf.figure(b.name, w.g.reader), "figure-"+b.name+"-"+b.place, w.g.reader, drawing.Anywhere)
 	case cautionBlock:
 		s = warned(w.g.library.cautions[b.name], w.g.reader)
 	case measureBlock:

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"plumbline/calculators/desk"
+	"plumbline/calculators/drawing"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/symptom"
 )
@@ -24,6 +25,7 @@ func (g *Guide) whole(p *guidePage, b *block) string {
 		if s := g.pageWith(sheetBlock); s != nil {
 			to = s
 		}
+		page.Width = drawing.Small
 		page.Sheet = relative(p.URL, to.URL)
 		return d.PreparePage(page)
 	}

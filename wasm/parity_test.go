@@ -32,7 +32,10 @@ type question struct {
 	Units  string `json:"units"`
 	Fields string `json:"fields"`
 	Whole  bool   `json:"whole"`
-	Play   bool   `json:"play"`
+
+	Width float64 `json:"width"`
+
+	Play bool `json:"play"`
 }
 
 // reply is what the bridge answers.

@@ -366,7 +366,7 @@ func TestTheSameBikeKeepsItsPosition(t *testing.T) {
 // Moving the grips shows the earlier rider too.
 func TestAMoveIsDrawnBeforeAndAfter(t *testing.T) {
 	r := run(t, Ready(), "move-x=-15 move-y=10")
-	svg := r.Figure.SVG("x", nil)
+	svg := r.Figure.SVG("x", nil, 530)
 	assert.Contains(t, svg, "before")
 	assert.NotContains(t, svg, "NaN")
 	moved := run(t, Ready(), "grip-x=427 grip-y=725 reach=460 stack=625")
@@ -380,7 +380,7 @@ func BenchmarkAnswers(b *testing.B) {
 		b.Run(c.Name, func(b *testing.B) {
 			for b.Loop() {
 				r, _ := c.Run(typed, nil)
-				r.Figure.SVG("x", (*words.Reader)(nil))
+				r.Figure.SVG("x", (*words.Reader)(nil), 530)
 			}
 		})
 	}

@@ -134,7 +134,7 @@ func TestSameSaysWhatIsMissing(t *testing.T) {
 	assert.InDelta(t, 456-485, calctest.Value(r, aheadOfHead), 1e-9)
 	assert.NotEmpty(t, calctest.Column(t, r, "combinations", "stem"))
 	assert.True(t, calctest.Says(r, "Without “New seat tube's own angle” the seat line is taken straight"))
-	assert.NotContains(t, r.Figure.SVG("x", nil), "NaN")
+	assert.NotContains(t, r.Figure.SVG("x", nil, 530), "NaN")
 
 	r = calctest.Answer(t, Same(), "saddle-setback=171"+bike)
 	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil),
@@ -145,7 +145,7 @@ func TestSameSaysWhatIsMissing(t *testing.T) {
 	assert.Contains(t, r.At(aboveHead).Meaning.Say(nil),
 		"Give “Grips above the bottom bracket”, or “Grips above the floor” and “Bottom-bracket height”, to have it")
 	assert.Empty(t, r.Tables)
-	assert.NotContains(t, r.Figure.SVG("x", nil), "NaN")
+	assert.NotContains(t, r.Figure.SVG("x", nil, 530), "NaN")
 	assert.NotContains(t, r.Figure.Description.Say(nil), "–")
 
 	r = calctest.Answer(t, Same(), "saddle-height=400 saddle-setback=410 grip-x=456 grip-y=721"+bike)

@@ -22,14 +22,14 @@ func TestEveryRiderIsDrawnWhole(t *testing.T) {
 			t.Fatal("no picture")
 		}
 	})
-	plain := WholeRider().Figure(nil, nil).SVG("x", nil)
+	plain := WholeRider().Figure(nil, nil).SVG("x", nil, 530)
 	test := WholeRider().Figure([]calculators.Pair{{Key: "inseam", Typed: "830"}, {Key: "stature", Typed: "1740"}},
-		nil).SVG("x", nil)
+		nil).SVG("x", nil, 530)
 	if plain != test || strings.Contains(plain, "NaN") {
 		t.Error("the picture without numbers is not the test rider's")
 	}
 	if nonsense := WholeRider().Figure([]calculators.Pair{{Key: "inseam", Typed: "2 m"},
-		{Key: measure.Sex.Key, Typed: "x"}}, nil).SVG("x", nil); strings.Contains(nonsense, "NaN") {
+		{Key: measure.Sex.Key, Typed: "x"}}, nil).SVG("x", nil, 530); strings.Contains(nonsense, "NaN") {
 		t.Error(nonsense)
 	}
 }

@@ -35,6 +35,9 @@ type Ask struct {
 	Units  string // units to read in: mm, cm or in; "" is mm
 	Root   string // the way from the page to the guide's top, "../"
 	Ways   string // the chapters that the guide has, with spaces, without .md
+
+	// Width is how wide a drawing stands in the page, in pixels, or drawing.Anywhere.
+	Width float64
 }
 
 // The questions.

@@ -31,7 +31,7 @@ func asked(fragment string) (*request.Request, []calculators.Problem) {
 func (d Desk) prepare(a Ask) string {
 	q, problems := asked(a.Record)
 	r, _ := record.Decode(a.Record)
-	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader()}
+	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader(), Width: a.Width}
 	w.Grow(16 << 10)
 	w.Raw(`<header class="asking">`)
 	if q.By != "" {
@@ -84,7 +84,7 @@ func begin(w *markup.Writer, key, title string) {
 func (d Desk) step(w *markup.Writer, q *measure.Quantity, r *record.Record) {
 	begin(w, q.Key, q.Label)
 	if f := d.figure(q.How.Figure, r); f != nil {
-		w.Raw(`<div class="drawing">`).Raw(f.SVG(w.ID+"-"+q.Key+"-figure", w.R)).Raw(`</div>`)
+		w.Drawing(f, w.ID+"-"+q.Key+"-figure")
 	}
 	w.Raw(`<div class="take"><div class="how">`).Take(q, w.ID+"-"+q.Key+"-h").Raw(`</div>`)
 	switch q.Is() {
@@ -252,7 +252,7 @@ func back(a Ask) Reply {
 		text += "&" + a.Query
 	}
 	r, _ := record.Decode(text)
-	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader()}
+	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader(), Width: a.Width}
 	look(w, q, r)
 	sent := q.Back(r, a.Day)
 	letter := q.Letter(r.Name, a.Link+"#"+sent)

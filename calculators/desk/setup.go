@@ -18,7 +18,8 @@ func (d Desk) sheet(a Ask) string {
 	asked := came(ID(Sheet, a.Place), r, a.reader())
 	r.Drop(request.IsKey)
 	r.Drop(request.IsQuestion)
-	return sheet.Of(r, d.Calculators).HTML(ID(Sheet, a.Place), d.figure("whole-rider", r), a.reader(), a.way) + asked
+	return sheet.Of(r, d.Calculators).HTML(ID(Sheet, a.Place), d.figure("whole-rider", r), a.Width, a.reader(),
+		a.way) + asked
 }
 
 // came writes what was asked for and is not in the record, and the client's words.

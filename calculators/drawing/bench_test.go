@@ -38,6 +38,6 @@ func BenchmarkCrowded(b *testing.B) {
 	b.ReportAllocs()
 	b.ReportMetric(float64(len(f.Marks)), "marks")
 	for b.Loop() {
-		f.SVG("x", nil)
+		f.SVG("x", nil, 530)
 	}
 }

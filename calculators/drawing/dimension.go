@@ -33,6 +33,9 @@ const (
 )
 
 func (m Dimension) draw(s *sheet) {
+	if s.bare {
+		return
+	}
 	d := m.Along.Unit()
 	if d == (Point{}) {
 		d = m.B.Minus(m.A).Unit()
@@ -112,7 +115,7 @@ type Angle struct {
 }
 
 func (m Angle) draw(s *sheet) {
-	if !drawable(m.Vertex, Point{m.From, m.To}, Point{m.Radius, 0}, Point{m.ArmFrom, m.ArmTo}) || m.Radius <= 0 {
+	if !drawable(m.Vertex, Point{m.From, m.To}, Point{m.Radius, 0}, Point{m.ArmFrom, m.ArmTo}) || m.Radius <= 0 || s.bare {
 		return
 	}
 	from, to := m.From, m.To

@@ -82,12 +82,12 @@ func TestNumbersAreShortAndNeverMinusZero(t *testing.T) {
 func TestLongLabelsAreBrokenAtSpaces(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		text := strings.Join(rapid.SliceOf(rapid.StringMatching(`[a-zäöü°0-9]{1,22}`)).Draw(t, "words"), " ")
-		broken, width := lines(text, false)
-		if strings.Join(broken, " ") != text {
-			t.Fatalf("%q became %q", text, broken)
+		cut, width := broken(text, false, 15)
+		if strings.Join(cut, " ") != text {
+			t.Fatalf("%q became %q", text, cut)
 		}
-		for _, line := range broken {
-			if w := textWidth(line, false); w > width+1e-9 || (w > longestLine && strings.Contains(line, " ")) {
+		for _, line := range cut {
+			if w := textWidth(line, false); w > width+1e-9 || (w > 15 && strings.Contains(line, " ")) {
 				t.Fatalf("line %q is %.1f wide", line, w)
 			}
 		}

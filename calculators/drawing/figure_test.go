@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -75,7 +76,7 @@ func TestEachMarkIsWrittenAsItsGoldenFile(t *testing.T) {
 			Label{Role: Soft, At: Point{-170, 700}, Text: words.Of("saddle & <rails>"), Leader: true},
 		}},
 	} {
-		t.Run(c.name, func(t *testing.T) { golden(t, c.name, figure(c.marks...).SVG("fig", nil)) })
+		t.Run(c.name, func(t *testing.T) { golden(t, c.name, figure(c.marks...).SVG("fig", nil, 530)) })
 	}
 }
 
@@ -190,15 +191,12 @@ var anyFigure = rapid.Custom(func(t *rapid.T) *Figure {
 	if rapid.IntRange(0, 4).Draw(t, "framed") == 0 {
 		f.Low, f.High = somewhere.Draw(t, "low"), somewhere.Draw(t, "high")
 	}
-	if rapid.IntRange(0, 4).Draw(t, "sized") == 0 {
-		f.TextSize = rapid.Float64Range(5, 120).Draw(t, "size")
-	}
 	return f
 })
 
 func TestAnyFigureIsWellFormedWithPrefixedIdsAndNumbersOnly(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		svg := anyFigure.Draw(t, "figure").SVG("saddle-1", nil)
+		svg := anyFigure.Draw(t, "figure").SVG("saddle-1", nil, 530)
 		checked(t, svg, "saddle-1")
 	})
 }
@@ -206,8 +204,8 @@ func TestAnyFigureIsWellFormedWithPrefixedIdsAndNumbersOnly(t *testing.T) {
 func TestAnyFigureIsWrittenTheSameTwice(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := anyFigure.Draw(t, "figure")
-		first := f.SVG("a", nil)
-		if again := f.SVG("a", nil); again != first {
+		first := f.SVG("a", nil, 530)
+		if again := f.SVG("a", nil, 530); again != first {
 			t.Fatal("two writings differ")
 		}
 	})
@@ -220,8 +218,8 @@ func TestASceneAheadIsThatSceneMoved(t *testing.T) {
 		marks := rapid.SliceOfN(anyMark, 0, 12).Draw(t, "marks")
 		by := rapid.Float64Range(-900, 900).Draw(t, "by")
 		here, there := &sheet{}, &sheet{}
-		figure(marks...).draw(here, 30)
-		figure(Circle{Role: Ink, Radius: 5}, Ahead{By: by, Marks: marks}).draw(there, 30)
+		here.draw(&view{marks: marks}, 30)
+		there.draw(&view{marks: []Mark{Circle{Role: Ink, Radius: 5}, Ahead{By: by, Marks: marks}}}, 30)
 		there.shapes = there.shapes[1:]
 		if len(there.shapes) != len(here.shapes) || len(there.wants) != len(here.wants) ||
 			len(there.places) != len(here.places) {
@@ -287,8 +285,8 @@ func TestLabelsStayInTheFrameAndOffEachOther(t *testing.T) {
 	defer flag.Set("rapid.checks", "100")
 	rapid.Check(t, func(t *rapid.T) {
 		f := anyFigure.Draw(t, "figure")
-		s := &sheet{}
-		frame := f.layOut(s)
+		c := f.arrange(nil, rapid.SampledFrom([]float64{240, 346, 530, 930}).Draw(t, "width")).cells[0]
+		s, frame := c.sheet, c.frame
 		for i := range s.wants {
 			w := &s.wants[i]
 			if !w.placed {
@@ -319,8 +317,7 @@ func TestALabelAvoidsALineWhereThereIsRoom(t *testing.T) {
 		Label{Role: Ink, At: Point{500, 0}, Text: words.Of("here"), Side: Point{0, -1}},
 		Dimension{Role: Ink, A: Point{100, 0}, B: Point{100, 500}, Text: words.Of("500")},
 	)
-	s := &sheet{}
-	f.layOut(s)
+	s := f.arrange(nil, 530).cells[0].sheet
 	for i := range s.wants {
 		w := &s.wants[i]
 		for _, g := range s.segments {
@@ -336,16 +333,10 @@ func TestLettersAreReadableOnAPhone(t *testing.T) {
 		Tyre: 372, Rim: 311},
 		Dimension{Role: Hot, A: Point{}, B: Point{1200, 0}, Offset: 500, Text: words.Of("Wheelbase 1200 mm")},
 		Label{Role: Ink, At: Point{1572, 0}, Text: words.Of("a label of some length"), Side: Point{1, 0}})
-	m := regexp.MustCompile(`viewBox="0 0 ([0-9.]+) `).FindStringSubmatch(f.SVG("x", nil))
-	var width float64
-	for _, c := range m[1] {
-		if c == '.' {
-			break
-		}
-		width = width*10 + float64(c-'0')
-	}
-	// 390 px less a margin of 16 px on both sides; letters are 20 units high.
-	if px := 20 * 358 / width; px < 10.8 {
+	// 390 px less a margin of 16 px on both sides; letters are 13 units high.
+	m := regexp.MustCompile(`viewBox="0 0 ([0-9.]+) `).FindStringSubmatch(f.SVG("x", nil, 346))
+	width, err := strconv.ParseFloat(m[1], 64)
+	if px := 13 * 346 / width; err != nil || px < 12 {
 		t.Errorf("letters are %.1f px high on a phone", px)
 	}
 }
@@ -361,7 +352,7 @@ func TestAMarkThatIsNoNumberIsLeftOut(t *testing.T) {
 		Angle{Role: Hot, Vertex: Point{}, From: nan, Radius: 10, Text: words.Of("secret")},
 		Label{At: Point{nan, 0}, Text: words.Of("secret")}, Ground{B: Point{nan, 0}}, nil,
 	} {
-		svg := figure(m).SVG("x", nil)
+		svg := figure(m).SVG("x", nil, 530)
 		checked(t, svg, "x")
 		if strings.Contains(svg, "<path") || strings.Contains(svg, "<circle") || strings.Contains(svg, "secret") {
 			t.Errorf("%#v was drawn: %s", m, svg)
@@ -371,7 +362,7 @@ func TestAMarkThatIsNoNumberIsLeftOut(t *testing.T) {
 
 func TestTextIsSaidToTheReader(t *testing.T) {
 	r := &words.Reader{Said: map[string]string{"A drawing": "Eine Zeichnung", "here": "hier"}}
-	svg := figure(Label{Role: Ink, At: Point{1, 1}, Text: words.Of("here")}).SVG("x", r)
+	svg := figure(Label{Role: Ink, At: Point{1, 1}, Text: words.Of("here")}).SVG("x", r, 530)
 	if !strings.Contains(svg, "Eine Zeichnung") || !strings.Contains(svg, ">hier<") {
 		t.Error(svg)
 	}

@@ -21,6 +21,9 @@ type Label struct {
 }
 
 func (m Label) draw(s *sheet) {
+	if s.bare {
+		return
+	}
 	if s.em == 0 {
 		s.shape(m.Role, NoPen, Open, kindOpen, 0, 0, m.At)
 		return

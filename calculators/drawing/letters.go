@@ -36,7 +36,7 @@ func (w *writer) label(l *want) {
 		at = at.Along(l.chosen.u, toEnd)
 	}
 	w.put(`"`)
-	x, y := (at.X-w.low.X)*w.scale, (w.high.Y-at.Y)*w.scale
+	x, y := w.right(at), w.down(at)
 	if l.chosen.u != level {
 		w.put(` transform="translate(`)
 		w.number(x)
@@ -73,4 +73,15 @@ func (w *writer) label(l *want) {
 		}
 	}
 	w.put(`</text>`)
+}
+
+// link writes a way over the drawing.
+func (w *writer) link(l Link) {
+	w.put(`<a class="spot" href="`)
+	w.text(l.Href)
+	w.put(`"><title>`)
+	w.text(l.Text.Say(w.reader))
+	w.put(`</title><circle`)
+	w.place(l.At, l.Radius)
+	w.put(`/></a>`)
 }

@@ -1,5 +1,7 @@
 package drawing
 
+import "plumbline/calculators/words"
+
 // Mark is one thing drawn. A mark with a coordinate that is not a number, or
 // that lies kilometres away, is left out of the drawing, label and all.
 type Mark interface{ draw(s *sheet) }
@@ -150,7 +152,7 @@ func (m Ahead) draw(s *sheet) {
 	if !finite(m.By) {
 		return
 	}
-	shapes, wants, places := len(s.shapes), len(s.wants), len(s.places)
+	shapes, wants, places, links := len(s.shapes), len(s.wants), len(s.places), len(s.links)
 	for _, mark := range m.Marks {
 		if mark != nil {
 			mark.draw(s)
@@ -169,10 +171,28 @@ func (m Ahead) draw(s *sheet) {
 	for i := range s.wants[wants:] {
 		s.wants[wants+i].anchor.X += m.By
 	}
+	for i := range s.links[links:] {
+		s.links[links+i].At.X += m.By
+	}
 	for i := range s.places[places:] {
 		p := &s.places[places+i]
 		p.at.X += m.By
 		p.tail.X += m.By
 		p.tip.X += m.By
+	}
+}
+
+// Link makes a circle of the drawing lead somewhere. A figure with links is a group of
+// them and no longer one picture.
+type Link struct {
+	At     Point
+	Radius float64
+	Href   string
+	Text   words.Text // said of the way, and shown to a pointer
+}
+
+func (m Link) draw(s *sheet) {
+	if drawable(m.At) && m.Radius > 0 && finite(m.Radius) {
+		s.links = append(s.links, m)
 	}
 }

@@ -35,13 +35,18 @@ type shape struct {
 // of, what stands in a label's way, and the labels still to be placed. One
 // sheet serves one figure once.
 type sheet struct {
-	em     float64 // height of the letters, mm; 0 while only sizes are taken
-	reader *words.Reader
+	em      float64 // height of the letters, mm; 0 while only sizes are taken
+	reader  *words.Reader
+	level   bool    // no label is turned
+	longest float64 // how long a label runs before it is broken, in heights of letters
+	bare    bool    // dimensions, angles and labels are left out
 
 	points []Point
 	shapes []shape
 	hatch  bool // whether any shape is hatched
+	inside int  // shapes before this one are cut off at the edge of a detail
 
+	links    []Link
 	wants    []want
 	places   []place
 	segments []segment
@@ -94,6 +99,7 @@ func (s *sheet) reset(em float64) {
 	s.em = em
 	s.points, s.shapes = s.points[:0], s.shapes[:0]
 	s.wants, s.places = s.wants[:0], s.places[:0]
+	s.links = s.links[:0]
 	s.segments, s.rings = s.segments[:0], s.rings[:0]
 	s.hatch = false
 }

@@ -3,47 +3,144 @@ package drawing
 import (
 	"math"
 	"strconv"
+
+	"plumbline/calculators/words"
 )
 
-// writer turns a settled sheet into SVG.
+// writer turns a figure that is laid out into SVG, cell by cell.
 type writer struct {
-	sheet     *sheet
-	id        string
-	low, high Point
-	scale     float64 // units per mm
-	b         []byte
+	id     string
+	reader *words.Reader
+	choice string // a class more where the width is not that of the place
+	b      []byte
+
+	*cell   // that is being written
+	letter  float64
+	details int
 }
 
-func (w *writer) figure(f *Figure) []byte {
-	s := w.sheet
-	w.put(`<svg class="figure" role="img" aria-labelledby="`)
+func (w *writer) figure(f *Figure, width float64) []byte {
+	p := f.arrange(w.reader, width)
+	w.letter = p.letter
+	hatch, linked := false, false
+	for i := range p.cells {
+		hatch = hatch || p.cells[i].sheet.hatch
+		linked = linked || len(p.cells[i].sheet.links) > 0
+	}
+	w.put(`<svg class="figure `)
+	w.put(class(width))
+	w.put(w.choice)
+	if linked {
+		w.put(`" role="group`)
+	} else {
+		w.put(`" role="img`)
+	}
+	w.put(`" aria-labelledby="`)
 	w.name("-t")
 	w.put(" ")
 	w.name("-d")
 	w.put(`" viewBox="0 0 `)
-	w.number((w.high.X - w.low.X) * w.scale)
+	w.number(p.width)
 	w.put(" ")
-	w.number((w.high.Y - w.low.Y) * w.scale)
+	w.number(p.height)
 	w.put(`"><title id="`)
 	w.name("-t")
 	w.put(`">`)
-	w.text(f.Title.Say(s.reader))
+	w.text(f.Title.Say(w.reader))
 	w.put(`</title><desc id="`)
 	w.name("-d")
 	w.put(`">`)
-	w.text(f.Description.Say(s.reader))
+	w.text(f.describe(p, w.reader))
 	w.put(`</desc>`)
-	if s.hatch {
-		w.put(`<defs><pattern id="`)
-		w.name("-h")
-		w.put(`" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">`)
-		w.put(`<path class="ground" d="M0 0H7V7H0Z"/><path class="stroke" d="M3.5 0V7"/></pattern></defs>`)
+	w.defs(p, hatch)
+	for i := range p.cells {
+		w.cell = &p.cells[i]
+		w.view()
 	}
-	w.shapes()
-	w.labels()
 	w.put(`</svg>`)
 	return w.b
 }
+
+// defs writes what the shapes refer to: the hatching, and the circles that details
+// are cut out with.
+func (w *writer) defs(p *picture, hatch bool) {
+	open := false
+	begin := func() {
+		if !open {
+			w.put(`<defs>`)
+		}
+		open = true
+	}
+	if hatch {
+		begin()
+		w.put(`<pattern id="`)
+		w.name("-h")
+		w.put(`" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">`)
+		w.put(`<path class="ground" d="M0 0H5V5H0Z"/><path class="stroke" d="M2.5 0V5"/></pattern>`)
+	}
+	n := 0
+	for i := range p.cells {
+		w.cell = &p.cells[i]
+		if w.round == nil {
+			continue
+		}
+		begin()
+		n++
+		w.put(`<clipPath id="`)
+		w.name("-c")
+		w.put(strconv.Itoa(n))
+		w.put(`"><circle`)
+		w.place(w.round.At, w.round.Radius)
+		w.put(`/></clipPath>`)
+	}
+	if open {
+		w.put(`</defs>`)
+	}
+}
+
+// view writes one cell.
+func (w *writer) view() {
+	if w.round != nil {
+		w.details++
+		w.put(`<g clip-path="url(#`)
+		w.name("-c")
+		w.put(strconv.Itoa(w.details))
+		w.put(`)">`)
+		w.shapes(0, w.sheet.inside)
+		w.put(`</g>`)
+		w.shapes(w.sheet.inside, len(w.sheet.shapes))
+	} else {
+		w.shapes(0, len(w.sheet.shapes))
+	}
+	w.labels()
+	for i, line := range w.caption {
+		w.put(`<text class="ink start caption" x="`)
+		w.number(w.x)
+		w.put(`" y="`)
+		w.number(w.y + w.height() + (captionRoom+captionLine*(float64(i)+0.5))*w.letter)
+		w.put(`">`)
+		w.text(line)
+		w.put(`</text>`)
+	}
+	for _, l := range w.sheet.links {
+		w.link(l)
+	}
+}
+
+// place writes where a circle is, and its radius.
+func (w *writer) place(p Point, radius float64) {
+	w.put(` cx="`)
+	w.number(w.right(p))
+	w.put(`" cy="`)
+	w.number(w.down(p))
+	w.put(`" r="`)
+	w.number(radius * w.scale)
+	w.put(`"`)
+}
+
+// right and down return where a point is in the picture.
+func (w *writer) right(p Point) float64 { return w.x + (p.X-w.frame.low.X)*w.scale }
+func (w *writer) down(p Point) float64  { return w.y + (w.frame.high.Y-p.Y)*w.scale }
 
 func (w *writer) put(s string) { w.b = append(w.b, s...) }
 
@@ -73,9 +170,9 @@ func appendNumber(b []byte, x float64) []byte {
 
 // point writes a place on the drawing in the SVG's units, y down.
 func (w *writer) point(p Point) {
-	w.number((p.X - w.low.X) * w.scale)
+	w.number(w.right(p))
 	w.put(" ")
-	w.number((w.high.Y - p.Y) * w.scale)
+	w.number(w.down(p))
 }
 
 // to writes one letter of a path and the place that it leads to.
@@ -84,12 +181,12 @@ func (w *writer) to(letter string, p Point) {
 	w.point(p)
 }
 
-// shapes writes the shapes in order. Lines of one kind that follow each other
+// shapes writes some of the shapes in order. Lines of one kind that follow each other
 // share a path.
-func (w *writer) shapes() {
+func (w *writer) shapes(from, to int) {
 	var last *shape
 	open := false
-	for i := range w.sheet.shapes {
+	for i := from; i < to; i++ {
 		h := &w.sheet.shapes[i]
 		joins := h.fill == Open && h.kind != kindCircle || h.fill == Solid && h.kind == kindClosed
 		if open && !(joins && h.role == last.role && h.pen == last.pen && h.fill == last.fill) {
@@ -100,7 +197,10 @@ func (w *writer) shapes() {
 			continue
 		}
 		if h.kind == kindCircle {
-			w.circle(h)
+			w.put(`<circle`)
+			w.look(h)
+			w.place(w.sheet.points[h.first], h.a)
+			w.put(`/>`)
 			continue
 		}
 		if !open {
@@ -135,19 +235,6 @@ func (w *writer) look(h *shape) {
 		w.name("-h")
 		w.put(`)"`)
 	}
-}
-
-func (w *writer) circle(h *shape) {
-	p := w.sheet.points[h.first]
-	w.put(`<circle`)
-	w.look(h)
-	w.put(` cx="`)
-	w.number((p.X - w.low.X) * w.scale)
-	w.put(`" cy="`)
-	w.number((w.high.Y - p.Y) * w.scale)
-	w.put(`" r="`)
-	w.number(h.a * w.scale)
-	w.put(`"/>`)
 }
 
 // text writes a string so that it is safe between tags and in quotes.

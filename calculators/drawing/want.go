@@ -54,7 +54,7 @@ func (s *sheet) newWant(role Role, priority int, text string, anchor Point) want
 	if role == Hot {
 		priority += 100
 	}
-	broken, width := lines(text, role == Hot)
+	broken, width := broken(text, role == Hot, s.longest)
 	return want{
 		role: role, lines: broken, priority: priority, anchor: anchor,
 		hw:    (width/2 + endRoom) * s.em,
@@ -111,7 +111,8 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 	}
 	above := u.Left()
 	room := span/2 - w.hw - 0.8*arrow
-	if room >= 0 {
+	turned := s.level && math.Abs(u.Y) > 0.02
+	if room >= 0 && !turned {
 		for i, t := range [9]float64{0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75, -1, 1} {
 			at := middle.Along(u, t*room)
 			extra := 0.3 * float64((i+1)/2)
@@ -119,7 +120,7 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 			s.offer(at.Along(above, -w.hh-gap), u, 0.6+extra)
 		}
 	}
-	if u.Y > 0.5 || u.Y < -0.5 {
+	if math.Abs(u.Y) > 0.5 || turned {
 		for i, t := range [5]float64{0, -0.22, 0.22, -0.4, 0.4} {
 			at := middle.Along(d, t*span)
 			extra := 1.2 + 0.4*float64((i+1)/2)
@@ -127,7 +128,7 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 			s.offerBeside(at.Along(above, -w.support(above)-gap), above.Times(-1), extra+0.2)
 		}
 	}
-	if room < 0 {
+	if room < 0 && !turned {
 		s.offer(middle.Along(above, w.hh+gap), u, 1.5)
 		s.offer(middle.Along(above, -w.hh-gap), u, 2)
 	}
@@ -143,11 +144,13 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 			tail = end.Along(way, 2*arrow)
 			start = 2 * arrow
 		}
-		s.places = append(s.places, place{
-			at: end.Along(way, start+w.hw+gap), u: u, cost: 2.4 + 0.2*float64(i),
-			leads: true, tail: tail, tip: tail.Along(way, gap), pin: pinned(way.Dot(u)),
-		})
-		if way.Y > 0.3 || way.Y < -0.3 {
+		if !turned {
+			s.places = append(s.places, place{
+				at: end.Along(way, start+w.hw+gap), u: u, cost: 2.4 + 0.2*float64(i),
+				leads: true, tail: tail, tip: tail.Along(way, gap), pin: pinned(way.Dot(u)),
+			})
+		}
+		if math.Abs(way.Y) > 0.3 || turned {
 			at := end.Along(way, start+w.support(way)+gap)
 			s.offerBeside(at, way, 2.2+0.2*float64(i))
 			s.offerBeside(at.Plus(Point{-0.25 * w.hw, 0}), way, 2.4+0.2*float64(i))

@@ -41,22 +41,22 @@ func textWidth(text string, bold bool) float64 {
 	return float64(hundredths) / 100
 }
 
-// longestLine is how long a label runs before it is broken, in heights of its
-// letters: half of a figure's width.
-const longestLine = 15
+// longest returns how long a label may run before it is broken, in heights of its
+// letters, where the view is this many of them wide.
+func longest(across float64) float64 { return max(8, min(15, 0.42*across)) }
 
-// lines breaks a label at its spaces into lines that are not too long where
-// that can be, and returns them with the longest one's width.
-func lines(text string, bold bool) ([]string, float64) {
+// broken breaks a text at its spaces into lines that are not too long where that can
+// be, and returns them with the longest one's width.
+func broken(text string, bold bool, most float64) ([]string, float64) {
 	whole := textWidth(text, bold)
-	if whole <= longestLine || !strings.Contains(text, " ") {
+	if whole <= most || !strings.Contains(text, " ") {
 		return []string{text}, whole
 	}
-	var broken []string
+	var lines []string
 	var widest float64
 	line := ""
 	end := func() {
-		broken = append(broken, line)
+		lines = append(lines, line)
 		widest = max(widest, textWidth(line, bold))
 	}
 	for _, word := range strings.Split(text, " ") { // Fields would break at no-break spaces too
@@ -64,7 +64,7 @@ func lines(text string, bold bool) ([]string, float64) {
 		case word == "":
 		case line == "":
 			line = word
-		case textWidth(line+" "+word, bold) > longestLine:
+		case textWidth(line+" "+word, bold) > most:
 			end()
 			line = word
 		default:
@@ -72,5 +72,5 @@ func lines(text string, bold bool) ([]string, float64) {
 		}
 	}
 	end()
-	return broken, widest
+	return lines, widest
 }

@@ -107,7 +107,7 @@ func TestEveryPlateIsWhole(t *testing.T) {
 		assert.NotEmpty(t, p.Of.How.Figure, p.Of.Key)
 		assert.Contains(t, f.Description.Say(nil), p.Of.Label, p.Of.Key)
 		assert.NotContains(t, f.Description.Say(nil), "{", p.Of.Key)
-		assert.NotContains(t, f.SVG("x", nil), "NaN", p.Of.Key)
+		assert.NotContains(t, f.SVG("x", nil, 530), "NaN", p.Of.Key)
 	}
 }
 

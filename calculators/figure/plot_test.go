@@ -27,12 +27,12 @@ func TestPlotSheetSaysItsTicks(t *testing.T) {
 	p := Plot{High: Point{X: 600, Y: 300}, To: Point{X: 10, Y: 10}}
 	f.Add(p.Sheet([]Tick{tick(0, "left"), tick(10, "right")}, []Tick{tick(5, "half")})...)
 	f.Add(p.Range(drawing.Ink, 5, 2, 4, 6)...)
-	svg := f.SVG("x", nil)
+	svg := f.SVG("x", nil, 530)
 	for _, s := range []string{"left", "right", "half"} {
 		require.Contains(t, svg, s)
 	}
 	f.Add(Plot{}.Sheet([]Tick{tick(1, "a")}, nil)...)
-	require.False(t, strings.Contains(f.SVG("x", nil), "NaN"))
+	require.False(t, strings.Contains(f.SVG("x", nil, 530), "NaN"))
 }
 
 // The other foot is the first one turned over: the inner joint lies as far on the

@@ -99,7 +99,7 @@ func TestScenesAreWrittenAsTheirGoldenFiles(t *testing.T) {
 		{"frame", frameFigure(t)},
 		{"change", changeFigure(t)},
 	} {
-		got := c.f.SVG(c.name, nil) + "\n"
+		got := c.f.SVG(c.name, nil, 530) + "\n"
 		path := filepath.Join("testdata", c.name+".svg")
 		if *update {
 			if err := os.MkdirAll("testdata", 0o755); err != nil {
@@ -166,7 +166,7 @@ func TestNothingBreaksOnABrokenBike(t *testing.T) {
 		f.Add(Over(b, b)...)
 		f.Add(SaddleHeight(b, drawing.Hot, words.Of("x")), KneeBend(p, drawing.Ink, words.Of("x")), SeatLine(b),
 			SteeringAxis(b))
-		if svg := f.SVG("x", nil); strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {
+		if svg := f.SVG("x", nil, 530); strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {
 			t.Error(svg)
 		}
 	}
@@ -179,9 +179,9 @@ func BenchmarkFrame(b *testing.B) { measured(b, frameFigure(b)) }
 
 func measured(b *testing.B, f *drawing.Figure) {
 	b.ReportMetric(float64(len(f.Marks)), "marks")
-	b.ReportMetric(float64(len(f.SVG("x", nil))), "bytes")
+	b.ReportMetric(float64(len(f.SVG("x", nil, 530))), "bytes")
 	b.ReportAllocs()
 	for b.Loop() {
-		f.SVG("x", nil)
+		f.SVG("x", nil, 530)
 	}
 }

@@ -188,7 +188,7 @@ func TestWhateverIsPastedIsAnsweredOrNamed(t *testing.T) {
 		if len(problems) > 0 {
 			return
 		}
-		if svg := r.Figure.SVG("f", in); strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {
+		if svg := r.Figure.SVG("f", in, 530); strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {
 			t.Fatal("the figure holds a number that is none")
 		}
 		for _, row := range r.Tables[0].Rows {

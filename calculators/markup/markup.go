@@ -16,6 +16,13 @@ type Writer struct {
 	ID      string // what every id begins with
 	Divider string // what Cut writes
 	R       *words.Reader
+	Width   float64 // of its drawings, pixels, or drawing.Anywhere
+}
+
+// Drawing writes a figure in the place that a page keeps for one.
+func (w *Writer) Drawing(f *drawing.Figure, id string) *Writer {
+	w.Raw(`<div class="drawing">`)
+	return w.Raw(f.SVG(id, w.R, w.Width)).Raw(`</div>`)
 }
 
 // Raw writes markup of the caller's own.

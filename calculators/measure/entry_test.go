@@ -93,6 +93,12 @@ func TestASuggestionIsWhatTheSentenceSays(t *testing.T) {
 		typed := measure.Exact(float64(rapid.IntRange(-90000, 90000).Draw(t, "tenths")) / 10)
 		g, why, ok := q.Parse(typed, bare)
 		_, asked, asks := strings.Cut(why.Say(nil), "Did you mean ")
+		if ok && g.Suggest != "" { // unusual, and usual in another unit
+			offered, _, read := q.Parse(g.Suggest, bare)
+			assert.True(t, read && !q.Plausible(g.Value) && q.Plausible(offered.Value), "%s %q: %q", q.Key, typed,
+				g.Suggest)
+			return
+		}
 		if ok || !asks {
 			assert.Empty(t, g.Suggest)
 			return

@@ -34,6 +34,9 @@ type Ask struct {
 
 	Whole bool // also return the form, with its values in Units
 
+	// Width is how wide the drawing stands in the page, in pixels.
+	Width float64
+
 	// Play tries out the worked example: Record is what became of its numbers, ""
 	// before the first change. They are nobody's, so the answer has nothing to take
 	// over.
@@ -117,7 +120,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	reply.Waiting = waiting(c, problems, units)
 	reply.Problems = problems
 	w := newWriter(c, a.Place, units)
-	w.Divider = Divider
+	w.Divider, w.Width = Divider, a.Width
 	if !own || problems != nil {
 		reply.Example = true
 		if result, _ = c.Run(Example(c), nil); result == nil {

@@ -64,9 +64,9 @@ func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) 
 const answerTag = `<div class="answer">`
 
 // Figure writes a standing figure with its title as caption. Every id in it
-// begins with id.
-func Figure(f *drawing.Figure, id string, r *words.Reader) string {
-	return `<figure class="plate" id="` + drawing.Escape(id) + `">` + f.SVG(id, r) + `<figcaption>` + drawing.Escape(f.Title.Say(r)) + `</figcaption></figure>`
+// begins with id. Width is that of its place, in pixels, or drawing.Anywhere.
+func Figure(f *drawing.Figure, id string, r *words.Reader, width float64) string {
+	return `<figure class="plate" id="` + drawing.Escape(id) + `">` + f.SVG(id, r, width) + `<figcaption>` + drawing.Escape(f.Title.Say(r)) + `</figcaption></figure>`
 }
 
 // figure writes the drawing of a result; an empty one keeps its place in the
@@ -76,7 +76,7 @@ func (w *writer) figure(result *calculators.Result) {
 		w.Raw(`<div class="drawing none"></div>`)
 		return
 	}
-	w.Raw(`<div class="drawing">`).Raw(result.Figure.SVG(w.ID+"-figure", w.R)).Raw(`</div>`)
+	w.Drawing(result.Figure, w.ID+"-figure")
 }
 
 // refused stands in place of the answer of an example that does not compute.

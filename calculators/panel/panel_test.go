@@ -216,7 +216,7 @@ func BenchmarkRun(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		if r, _ := c.Run(pairs, nil); r.Figure != nil {
-			r.Figure.SVG("x", nil)
+			r.Figure.SVG("x", nil, 530)
 		}
 	}
 }

@@ -7,12 +7,12 @@ import (
 
 // Plate writes the named illustration of list at the size of whoever has this
 // record, numbers, to stand in place of what Figure wrote; "" if there is no such figure.
-// Every id in it begins with id. It takes any text.
-func Plate(list []*calculators.Illustration, name, id, numbers, units string) string {
+// Every id in it begins with id; width is that of the place, in pixels. It takes any text.
+func Plate(list []*calculators.Illustration, name, id, numbers, units string, width float64) string {
 	for _, s := range list {
 		if s.Name == name {
 			own, _ := record.Decode(numbers)
-			return Figure(s.Figure(own.Pairs(), nil), safeID(id), Reader(units))
+			return Figure(s.Figure(own.Pairs(), nil), safeID(id), Reader(units), width)
 		}
 	}
 	return ""

@@ -15,9 +15,9 @@ func AnnotatedResult() *calculators.Illustration {
 		Draw: func(calculators.Values) *drawing.Figure { return annotated(Height()) }}
 }
 
-// Places of the picture: the letters' height, the card's width, and where the words
-// beside it begin.
-const letter, cardWide, besideCard = 20.0, 314.0, 340.0
+// Places of the picture, in heights of its letters: the card's width, and where the words
+// beside it begin. Where there is no room beside it they stand below each line.
+const cardWide, besideCard, needed = 15.7, 17.0, 33.0
 
 // annotated draws the first answer of a calculator's worked example.
 func annotated(c *calculators.Calculator) *drawing.Figure {
@@ -28,21 +28,27 @@ func annotated(c *calculators.Calculator) *drawing.Figure {
 		}
 	}
 	x := &r.Answers[0]
-	f := &drawing.Figure{TextSize: letter, Title: words.Of("How to read a result"),
+	f := &drawing.Figure{Title: words.Of("How to read a result"),
 		Description: words.Of("A result with a word beside each part. {0}: {1}. The ± is how far your tape may "+
 			"have missed, nineteen times out of twenty. It is measured between two named points: {2}. What moves "+
 			"it most is named, {3}, so measure that again first. A caution belongs to it, and is to be read "+
 			"before you ride.",
 			x.Label, x.Uncertain(), x.Between, words.Of(most.Quantity.Label))}
-	p := &card{f: f}
-	p.line(drawing.Soft, x.Label, "what you set")
-	p.line(drawing.Hot, words.Of("{0}", x.Amount()), "the number")
-	p.line(drawing.Ink, words.Of("± {0}", measure.Error{Amount: x.Margin()}), "what your tape leaves open")
-	p.broken(drawing.Ink, x.Between, "measured between these")
-	p.broken(drawing.Ink, words.Of("What moves the answer most: {0}", words.Of(most.Quantity.Label)),
-		"measure this again first")
-	p.caution(words.Of(c.Cautions[0].Title), "read it before you ride")
-	p.frame()
+	f.Lay = func(across float64) []drawing.Mark {
+		p := &card{wide: cardWide, below: across < needed}
+		if p.below {
+			p.wide = across - 1
+		}
+		p.line(drawing.Soft, x.Label, "what you set")
+		p.line(drawing.Hot, words.Of("{0}", x.Amount()), "the number")
+		p.line(drawing.Ink, words.Of("± {0}", measure.Error{Amount: x.Margin()}), "what your tape leaves open")
+		p.broken(drawing.Ink, x.Between, "measured between these")
+		p.broken(drawing.Ink, words.Of("What moves the answer most: {0}", words.Of(most.Quantity.Label)),
+			"measure this again first")
+		p.caution(words.Of(c.Cautions[0].Title), "read it before you ride")
+		p.frame()
+		return p.marks
+	}
 	return f
 }
 
@@ -56,44 +62,67 @@ func example(c *calculators.Calculator) *calculators.Result {
 	return r
 }
 
-// card is a result as it is written from the top downwards.
+// card is a result as it is written from the top downwards, its unit the height of the
+// letters.
 type card struct {
-	f *drawing.Figure
-	y float64
+	marks   []drawing.Mark
+	wide, y float64
+	below   bool // what a line is stands below it
 }
 
-// broken writes a text that takes two or three lines on the card, and what it is beside the card.
+func (p *card) add(marks ...drawing.Mark) { p.marks = append(p.marks, marks...) }
+
+// broken writes a text that takes two or three lines on the card, and what it is.
 func (p *card) broken(role drawing.Role, text words.Text, is string) {
-	p.y -= letter
-	p.line(role, text, is)
-	p.y -= letter
+	p.y--
+	p.text(role, text)
+	at := p.y
+	p.y -= 0.8
+	p.note(is, at)
+	p.y -= 0.2
 }
 
-// line writes a line on the card, and what it is beside the card, with a leader between.
+// line writes a line on the card, and what it is.
 func (p *card) line(role drawing.Role, text words.Text, is string) {
-	p.y -= 1.75 * letter
-	p.f.Add(drawing.Label{Role: role, At: on(letter, p.y), Side: drawing.Point{X: 1}, Text: text, Fixed: true},
-		drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{on(cardWide-0.6*letter, p.y),
-			on(besideCard-6, p.y)}},
-		drawing.Circle{Role: drawing.Soft, Fill: drawing.Solid, Centre: on(cardWide-0.6*letter, p.y), Radius: 3},
-		drawing.Label{Role: drawing.Ink, At: on(besideCard, p.y), Side: drawing.Point{X: 1}, Text: words.Of(is),
-			Fixed: true})
+	p.text(role, text)
+	p.note(is, p.y)
+}
+
+func (p *card) text(role drawing.Role, text words.Text) {
+	p.y -= 1.75
+	p.add(drawing.Label{Role: role, At: on(1, p.y), Side: drawing.Point{X: 1}, Text: text, Fixed: true})
+}
+
+// note writes what the line at this height is, at the end of a thin line.
+func (p *card) note(is string, y float64) {
+	at, line := on(besideCard, y), []drawing.Point{on(p.wide-0.6, y), on(besideCard-0.3, y)}
+	if p.below {
+		p.y -= 1.4
+		at, line = on(3, p.y), []drawing.Point{on(1.6, p.y+0.75), on(1.6, p.y), on(2.7, p.y)}
+	}
+	p.add(drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: line},
+		drawing.Circle{Role: drawing.Soft, Fill: drawing.Solid, Centre: line[0], Radius: 0.15},
+		drawing.Label{Role: drawing.Body, At: at, Side: drawing.Point{X: 1}, Text: words.Of(is), Fixed: true})
 }
 
 // caution writes a caution's heading on a tinted strip.
 func (p *card) caution(title words.Text, is string) {
-	p.y -= letter
+	p.y--
 	top := p.y
-	p.f.Add(drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Hatch, Closed: true,
-		Points: []drawing.Point{on(0.6*letter, top), on(cardWide-0.6*letter, top),
-			on(cardWide-0.6*letter, top-2*letter), on(0.6*letter, top-2*letter)}})
-	p.y += 0.75 * letter
-	p.line(drawing.Hot, words.Of("Caution: {0}", title), is)
+	p.add(drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Hatch, Closed: true,
+		Points: []drawing.Point{on(0.6, top), on(p.wide-0.6, top), on(p.wide-0.6, top-2), on(0.6, top-2)}})
+	p.y += 0.75
+	p.text(drawing.Hot, words.Of("Caution: {0}", title))
+	at := p.y
+	if p.below {
+		p.y -= 0.5
+	}
+	p.note(is, at)
 }
 
 // frame draws the card's outline around what was written.
 func (p *card) frame() {
-	low := p.y - 1.6*letter
-	p.f.Add(drawing.Line{Role: drawing.Ink, Closed: true, Points: []drawing.Point{on(0, 0), on(cardWide, 0),
-		on(cardWide, low), on(0, low)}})
+	low := p.y - 1.6
+	p.add(drawing.Line{Role: drawing.Ink, Closed: true, Points: []drawing.Point{on(0, 0), on(p.wide, 0),
+		on(p.wide, low), on(0, low)}})
 }

@@ -16,7 +16,7 @@ func TestTheAnnotatedResultIsTheExample(t *testing.T) {
 	f := AnnotatedResult().Figure(nil, nil)
 	r := calctest.Answer(t, Height(), "inseam=830 crank-length=170 pedals=clip target-knee=35")
 	said := map[string]float64{}
-	for _, m := range f.Marks {
+	for _, m := range f.Lay(40) {
 		if l, ok := m.(drawing.Label); ok {
 			said[l.Text.Say(nil)] = l.At.Y
 		}

@@ -124,13 +124,13 @@ func TestWhatBindsIsHot(t *testing.T) {
 	require.Empty(t, hot("saddle-height=655 seat-tube-length=401 free-depth=255"), "no limit is known")
 	// A frame's minimum is drawn where no post is known, a post's mark is not.
 	r := calctest.Answer(t, Dropper(), "saddle-height=655 seat-tube-length=401 insertion-post=110 insertion-frame=95")
-	svg := r.Figure.SVG("a", nil)
+	svg := r.Figure.SVG("a", nil, 530)
 	require.Contains(t, svg, "frame’s minimum")
 	require.NotContains(t, svg, "post’s mark")
 	require.Contains(t, r.Figure.Description.Say(nil), "not known yet")
 	r = calctest.Answer(t, Dropper(), "saddle-height=655 seat-tube-length=401 post-length=470 insertion-post=110")
-	require.Contains(t, r.Figure.SVG("a", nil), "post’s mark")
-	require.NotContains(t, r.Figure.SVG("a", nil), "frame’s minimum")
+	require.Contains(t, r.Figure.SVG("a", nil, 530), "post’s mark")
+	require.NotContains(t, r.Figure.SVG("a", nil, 530), "frame’s minimum")
 	require.Contains(t, r.Figure.Description.Say(nil), "not known yet", "the free depth is missing")
 }
 

@@ -13,12 +13,13 @@ import (
 )
 
 // HTML writes the sheet for a page and for one sheet of paper. Every id begins with
-// id. Figure is the whole rider, nil for none; way leads from the page to a chapter
+// id. Figure is the whole rider, nil for none, in a place of that width; way leads from the page to a chapter
 // of the guide, "" where there is none. The page's script listens to the data
 // attributes: data-use with data-value and data-from takes a value over, data-done
 // marks a change as made, data-back puts the former value back.
-func (s *Sheet) HTML(id string, figure *drawing.Figure, r *words.Reader, way func(chapter string) string) string {
-	w := &writer{Writer: &markup.Writer{ID: id, R: r}, way: way}
+func (s *Sheet) HTML(id string, figure *drawing.Figure, width float64, r *words.Reader,
+	way func(chapter string) string) string {
+	w := &writer{Writer: &markup.Writer{ID: id, R: r, Width: width}, way: way}
 	w.Grow(16 << 10)
 	w.Raw(`<section class="setup`)
 	if s.Moves <= few {
@@ -29,7 +30,7 @@ func (s *Sheet) HTML(id string, figure *drawing.Figure, r *words.Reader, way fun
 	w.about(s.Record)
 	w.Raw(`</header>`)
 	if figure != nil {
-		w.Raw(`<div class="drawing">`).Raw(figure.SVG(id+"-figure", r)).Raw(`</div>`)
+		w.Drawing(figure, id+"-figure")
 	}
 	w.basis(s)
 	w.doubts(s)

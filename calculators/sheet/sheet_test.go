@@ -62,7 +62,7 @@ func TestAChangeThatWasMadeCanBeUndone(t *testing.T) {
 	assert.Equal(t, 720.0, r.Former)
 	assert.True(t, r.Returning)
 	assert.Equal(t, 0, s.Moves)
-	assert.Contains(t, s.HTML("x", nil, nil, nil), `data-back="saddle-height"`)
+	assert.Contains(t, s.HTML("x", nil, 0, nil, nil), `data-back="saddle-height"`)
 }
 
 func TestASettingIsOfferedByItsCalculator(t *testing.T) {
@@ -70,7 +70,7 @@ func TestASettingIsOfferedByItsCalculator(t *testing.T) {
 	r := row(t, s, measure.SaddleHeight)
 	require.Len(t, r.Offers, 1)
 	require.True(t, r.Offers[0].Answered)
-	text := s.HTML("x", nil, nil, nil)
+	text := s.HTML("x", nil, 0, nil, nil)
 	assert.Contains(t, text, `data-use="saddle-height"`)
 	assert.Contains(t, text, `data-from="saddle-height"`)
 	s = of("mass=70")
@@ -158,7 +158,7 @@ func TestTheSheetIsSoundForAnyRecord(t *testing.T) {
 		units := rapid.SampledFrom([]string{"mm", "cm", "in"}).Draw(t, "units")
 		s := sheet.Of(r, catalog.All())
 		require.Len(t, append(s.Rows, s.Open...), len(sheet.Settings))
-		text := s.HTML("s1", nil, &words.Reader{Units: units},
+		text := s.HTML("s1", nil, 0, &words.Reader{Units: units},
 			func(chapter string) string { return "../" + chapter + ".html" })
 		require.NotContains(t, text, "NaN")
 		require.NotContains(t, text, "<script")
@@ -182,6 +182,6 @@ func TestTheSheetIsSoundForAnyRecord(t *testing.T) {
 func BenchmarkSheet(b *testing.B) {
 	r, _ := record.Decode("inseam=830&stature=1740&crank-length=170&pedals=flat&saddle-height=736&saddle-height.was=720&stem-length=45&spacers=15&bar-rise=30&reach=460&stack=625&head-angle=65.5")
 	for b.Loop() {
-		sheet.Of(r, catalog.All()).HTML("s", nil, nil, nil)
+		sheet.Of(r, catalog.All()).HTML("s", nil, 0, nil, nil)
 	}
 }

@@ -19,7 +19,7 @@ func TestEveryFigureOfMeasuringIsDrawnAtTheReadersSize(t *testing.T) {
 		large := f.Figure([]calculators.Pair{{Key: "stature", Typed: "2000"}, {Key: "inseam", Typed: "960"}}, nil)
 		require.NotEmpty(t, small.Title.Say(nil), f.Name)
 		require.NotEmpty(t, small.Description.Say(nil), f.Name)
-		require.NotContains(t, small.SVG("f", nil), "NaN", f.Name)
+		require.NotContains(t, small.SVG("f", nil, 530), "NaN", f.Name)
 		ofAPerson := len(f.Inputs) > 0 && f.Inputs[0].Quantity == measure.Stature
 		if ofAPerson && f.Name != "measure-sit-bones" {
 			require.NotEqual(t, small.Description.Say(nil), large.Description.Say(nil), f.Name)
@@ -31,7 +31,7 @@ func TestEveryFigureOfMeasuringIsDrawnAtTheReadersSize(t *testing.T) {
 	for _, f := range Figures() {
 		if f.Name == measure.Reach.How.Figure {
 			long := f.Figure([]calculators.Pair{{Key: "reach", Typed: "520"}}, nil)
-			require.NotEqual(t, f.Figure(nil, nil).SVG("f", nil), long.SVG("f", nil))
+			require.NotEqual(t, f.Figure(nil, nil).SVG("f", nil, 530), long.SVG("f", nil, 530))
 		}
 	}
 }
@@ -46,7 +46,7 @@ func TestNoSizeBreaksAFigure(t *testing.T) {
 			{Key: "inseam", Typed: rapid.SampledFrom([]string{"", "300", "550", "830", "1050", "1500",
 				"−5"}).Draw(t, "inseam")},
 		}
-		svg := f.Figure(typed, nil).SVG("f", nil)
+		svg := f.Figure(typed, nil).SVG("f", nil, 530)
 		if strings.Contains(svg, "NaN") || strings.Contains(svg, "Inf") {
 			t.Fatalf("%s with %v", f.Name, typed)
 		}

@@ -2,13 +2,11 @@ package symptom
 
 import (
 	"strconv"
-	"strings"
 
 	"plumbline/calculators/body"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
 	"plumbline/calculators/posture"
-	"plumbline/calculators/record"
 	"plumbline/calculators/words"
 )
 
@@ -98,32 +96,13 @@ func Figure() *drawing.Figure {
 	return f
 }
 
-// linked writes the figure with a link over every number, to what way says of its
+// linked returns the figure with a link over every number, to what way says of its
 // place. The drawing is then a group of links and no longer one picture.
-func linked(id string, r *words.Reader, way func(Spot) string) string {
+func linked(way func(Spot) string) *drawing.Figure {
 	f := Figure()
-	svg := f.SVG(id, r)
-	width, ok := viewWidth(svg)
-	if !ok {
-		return svg
-	}
-	scale := width / (f.High.X - f.Low.X)
-	var b strings.Builder
-	b.Grow(len(svg) + 4096)
-	b.WriteString(strings.Replace(strings.TrimSuffix(svg, "</svg>"), `role="img"`, `role="group"`, 1))
 	for i, s := range Spots() {
-		b.WriteString(`<a class="spot" href="` + drawing.Escape(way(s)) + `"><title>` + drawing.Escape(words.Of("{0}: {1}", words.Name(strconv.Itoa(i+1)), words.Of(s.Label)).Say(r)) + `</title><circle cx="` +
-			record.Decimals((s.at.X-f.Low.X)*scale, 1) + `" cy="` + record.Decimals((f.High.Y-s.at.Y)*scale,
-			1) + `" r="` + record.Decimals(spotRadius*scale, 1) + `"/></a>`)
+		f.Add(drawing.Link{At: s.at, Radius: spotRadius, Href: way(s),
+			Text: words.Of("{0}: {1}", words.Name(strconv.Itoa(i+1)), words.Of(s.Label))})
 	}
-	b.WriteString(`</svg>`)
-	return b.String()
-}
-
-// viewWidth reads the width of a drawing's frame, in its own units.
-func viewWidth(svg string) (float64, bool) {
-	_, rest, _ := strings.Cut(svg, `viewBox="0 0 `)
-	width, _, _ := strings.Cut(rest, " ")
-	x, err := strconv.ParseFloat(width, 64)
-	return x, err == nil && x > 0
+	return f
 }

@@ -23,8 +23,9 @@ func HTML(id string, r *words.Reader, ways Ways) string {
 	w.Grow(48 << 10)
 	w.Raw(`<section class="symptoms" id="`).Name("").Raw(`">`)
 	w.flagsFirst()
-	w.Raw(`<div class="finder"><div class="drawing">`).Raw(linked(id+"-figure", r,
-		func(s Spot) string { return "#" + id + "-at-" + string(s.Place) })).Raw(`</div>`)
+	w.Raw(`<div class="finder">`).Drawing(linked(func(s Spot) string {
+		return "#" + id + "-at-" + string(s.Place)
+	}), id+"-figure")
 	w.list()
 	w.Raw(`</div>`)
 	for _, s := range All() {

@@ -119,7 +119,7 @@ func draw(c *calculators.Calculator) (drawn, inputs []string) {
 		if problems != nil || r.Figure == nil || len(drawn) == drawings {
 			continue
 		}
-		drawn = append(drawn, r.Figure.SVG("f", reader))
+		drawn = append(drawn, r.Figure.SVG("f", reader, 530))
 		inputs = append(inputs, strings.Join(said, " "))
 	}
 	return drawn, inputs

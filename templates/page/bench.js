@@ -4,6 +4,7 @@ import * as engine from "./engine.js";
 import { mend, retype } from "./mend.js";
 import { patch, written } from "./patch.js";
 import * as record from "./record.js";
+import { across, follow } from "./room.js";
 import { say } from "./say.js";
 import { chosen, kept, units } from "./unit.js";
 /** @import { Pair, Problem, Question, Reply, Written } from "./types.d.ts" */
@@ -48,7 +49,13 @@ export class Bench {
     }
     root.addEventListener("click", (event) => this.use(hit(event, "[data-use]")));
     units(this.form);
+    follow(root, () => this.width(), () => engine.ask(this));
     engine.ask(this);
+  }
+
+  /** How wide the drawing stands. */
+  width() {
+    return across(all(this.root, ".drawing"));
   }
 
   /**
@@ -101,7 +108,7 @@ export class Bench {
       return unit ? [[`${key}.unit`, unit]] : [];
     });
     const query = new URLSearchParams([...this.sent, ...bare]).toString();
-    return { ...this.asked, name, place, bare: this.units, fields: chosen(), record: this.playing ? this.played : record.text(), query };
+    return { ...this.asked, name, place, width: this.width(), bare: this.units, fields: chosen(), record: this.playing ? this.played : record.text(), query };
   }
 
   /** @param {Reply} reply */

@@ -3,6 +3,7 @@
 import { hit, make } from "./dom.js";
 import * as engine from "./engine.js";
 import * as record from "./record.js";
+import { across, follow } from "./room.js";
 import { say } from "./say.js";
 /** @import { Pair, Problem, Question, Reply } from "./types.d.ts" */
 
@@ -16,7 +17,13 @@ export const page = () => location.href.split("#")[0];
  * @param {string} desk
  * @returns {Question}
  */
-const questionOf = ({ dataset: { place, ways } }, desk) => ({ desk, place, ways, root, record: record.text(), units: record.units() });
+const questionOf = (place, desk) => ({ desk, place: place.dataset.place, ways: place.dataset.ways, width: width(place), root, record: record.text(), units: record.units() });
+
+/**
+ * How wide its drawings stand.
+ * @param {HTMLElement} place
+ */
+const width = (place) => across(place.querySelectorAll(".drawing"));
 
 /**
  * Asks the engine once; a question that a dead engine took with it is asked again.
@@ -39,6 +46,7 @@ export const ask = (place, desk, more) => new Promise((resolve) => {
  */
 export const drawer = (place, desk, put, more = () => ({})) => {
   const bench = { question: () => ({ ...questionOf(place, desk), ...more() }), take: put };
+  follow(place, () => width(place), () => engine.ask(bench));
   return () => engine.ask(bench);
 };
 

@@ -16,7 +16,7 @@ test("questions name the desk and carry the record", async () => {
   engine.begin();
   const worker = Engine.ready();
   assert.deepEqual(worker.question, {
-    desk: "json", place: "p", ways: "w", root: "../", record: "inseam=830", units: "mm", bare: "mm", key: "x",
+    desk: "json", place: "p", ways: "w", width: 0, root: "../", record: "inseam=830", units: "mm", bare: "mm", key: "x",
   });
   worker.answer({ text: "{}" });
   assert.equal((await answer).text, "{}");

@@ -3,26 +3,28 @@
 import { all } from "./dom.js";
 import * as engine from "./engine.js";
 import * as record from "./record.js";
+import { across, follow } from "./room.js";
 
 /** @import { Asker } from "./types.d.ts" */
 
+const roots = all(document, ".plate[id]"), places = () => all(document, ".plate[id]");
 /** @type {Asker[]} */
-const plates = all(document, ".plate[id]").map((root, i) => ({
-  question() {
-    const { id } = root;
-    return { figure: id.replace(/^figure-|-[^-]*$/g, ""), place: id, record: record.text(), units: record.units() };
-  },
+const plates = roots.map(({ id }, i) => ({
+  question: () => ({ figure: id.replace(/^figure-|-[^-]*$/g, ""), place: id, width: across([document.getElementById(id) ?? roots[i]]), record: record.text(), units: record.units() }),
   take({ html }) {
     if (plates[i + 1]) engine.ask(plates[i + 1]);
     if (!html) return; // the figure of a calculator, which stays at its example
     const box = document.createElement("template");
     box.innerHTML = html;
-    document.getElementById(root.id)?.replaceWith(box.content);
+    document.getElementById(id)?.replaceWith(box.content);
   },
 }));
+let drawn = false;
 
 /** Draws them all, starting with the first. */
 export const redraw = () => {
   engine.ask(plates[0]);
   engine.begin();
+  if (!drawn) follow(document.body, () => across(places()), () => engine.ask(plates[0]));
+  drawn = true;
 };

@@ -8,7 +8,7 @@ const names = [
   "document", "location", "history", "localStorage", "sessionStorage", "navigator", "FormData", "CSS", "Event",
   "InputEvent", "KeyboardEvent", "MouseEvent", "StorageEvent", "Element", "HTMLElement", "HTMLAnchorElement",
   "HTMLButtonElement", "HTMLDetailsElement", "HTMLFieldSetElement", "HTMLFormElement", "HTMLInputElement",
-  "HTMLSelectElement", "HTMLTextAreaElement", "Text",
+  "HTMLSelectElement", "HTMLTextAreaElement", "Text", "getComputedStyle",
 ];
 
 /** The worker's place: keeps what it is asked, and answers when the test says so. */

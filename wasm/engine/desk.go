@@ -18,6 +18,7 @@ func whole(q js.Value, name, units string) any {
 		Name: name, Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"), Text: text(q,
 			"text"), Key: text(q, "key"),
 		Link: text(q, "link"), Day: text(q, "day"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"),
+		Width: number(q, "width"),
 	})
 	return map[string]any{
 		"html": reply.HTML, "text": reply.Text, "link": reply.Link, "spoken": reply.Spoken,

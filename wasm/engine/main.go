@@ -38,12 +38,13 @@ func answer(_ js.Value, args []js.Value) (out any) {
 	}
 	if name := text(q, "figure"); name != "" {
 		return map[string]any{"html": panel.Plate(catalog.Figures(), name, text(q, "place"), text(q, "record"),
-			units)}
+			units, number(q, "width"))}
 	}
 	reply := panel.Answer(catalog.All(), panel.Ask{
 		Name: text(q, "name"), Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"),
 		Fields: text(q, "fields"),
 		Bare:   text(q, "bare"), Units: units, Whole: q.Get("whole").Truthy(), Play: q.Get("play").Truthy(),
+		Width: number(q, "width"),
 	})
 	answered := js.Global().Get("Object").New()
 	// The drawing by itself: it mostly has no letter beyond Latin-1, so that a browser
@@ -69,6 +70,14 @@ func put(answered js.Value, field, text string) {
 	if text != "" {
 		answered.Set(field, text)
 	}
+}
+
+// number is a field of q if it is a number, 0 for anything else.
+func number(q js.Value, field string) float64 {
+	if v := q.Get(field); v.Type() == js.TypeNumber {
+		return v.Float()
+	}
+	return 0
 }
 
 // text is a field of q if it is a string, "" for anything else.

@@ -1,0 +1,143 @@
+package drawing
+
+import (
+	"math"
+
+	"plumbline/calculators/words"
+)
+
+// cell is one view laid out: its sheet and frame, and where it stands in the picture.
+type cell struct {
+	sheet   *sheet
+	frame   bounds  // mm
+	scale   float64 // pixels per mm
+	x, y    float64 // its upper left corner in the picture, pixels
+	caption []string
+	round   *Detail // what it enlarges, nil for a view
+}
+
+func (c *cell) width() float64  { return (c.frame.high.X - c.frame.low.X) * c.scale }
+func (c *cell) height() float64 { return (c.frame.high.Y - c.frame.low.Y) * c.scale }
+
+// picture is all cells of a figure in the height of letters that they share.
+type picture struct {
+	cells         []cell
+	letter        float64 // pixels
+	width, height float64 // pixels
+}
+
+// arrange lays the figure out for a width.
+func (f *Figure) arrange(r *words.Reader, width float64) *picture {
+	p := &picture{letter: letters(width), width: width}
+	level := width < narrowBelow
+	switch {
+	case len(f.Frames) > 0:
+		f.rows(p, r, level)
+	case f.Lay != nil:
+		c := cell{sheet: newSheet(r, level)}
+		v := view{marks: f.Lay(width / p.letter)}
+		c.sheet.longest = longest(width)
+		c.frame, c.scale = c.sheet.lay(&v, Point{width / p.letter, math.Inf(1)}, 1), p.letter
+		p.put(c)
+	default:
+		f.single(p, r, level)
+	}
+	return p
+}
+
+func newSheet(r *words.Reader, level bool) *sheet { return &sheet{reader: r, level: level} }
+
+// put sets a cell below what is there.
+func (p *picture) put(c cell) {
+	c.y = p.height
+	p.width = max(p.width, c.width())
+	p.height += c.height()
+	p.cells = append(p.cells, c)
+}
+
+// lay lays a view out in a room of so many pixels.
+func (p *picture) lay(c *cell, v *view, width, height, em float64) {
+	c.frame = c.sheet.lay(v, Point{width / p.letter, height / p.letter}, em)
+	c.scale = p.letter / c.sheet.em
+}
+
+// columns returns how many frames stand side by side: as many as have room, in rows of
+// about one length.
+func (f *Figure) columns(p *picture) int {
+	least := f.Least
+	if least <= 0 {
+		least = leastFrame
+	}
+	n := len(f.Frames)
+	most := int((p.width/p.letter + between) / (least + between))
+	most = max(1, min(most, n))
+	rows := (n + most - 1) / most
+	return (n + rows - 1) / rows
+}
+
+// rows lays the frames out in rows.
+func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
+	n, gap := f.columns(p), between*p.letter
+	wide := (p.width - gap*float64(n-1)) / float64(n)
+	high := min(f.tallest(p.width), 1.3*wide)
+	if n == 1 && len(f.Frames) > 1 {
+		high = min(high, 0.75*wide)
+	}
+	if f.Upright {
+		high = max(high, 1.6*wide)
+	}
+	cells := make([]cell, len(f.Frames))
+	views := make([]view, len(f.Frames))
+	em := 0.0
+	for i := range f.Frames {
+		g := &f.Frames[i]
+		views[i] = view{g.Low, g.High, g.Marks}
+		cells[i].sheet = newSheet(r, level)
+		cells[i].sheet.longest = longest(wide / p.letter)
+		p.lay(&cells[i], &views[i], wide, high, 0)
+		if !g.Caption.None() {
+			cells[i].caption, _ = broken(g.Caption.Say(r), false, wide/p.letter-0.5)
+		}
+		em = max(em, cells[i].sheet.em)
+	}
+	for i := range cells {
+		if c := &cells[i]; !f.Apart && c.sheet.em != em {
+			p.lay(c, &views[i], wide, high, em)
+		}
+	}
+	for len(cells) > 0 {
+		row := cells[:min(n, len(cells))]
+		cells = cells[len(row):]
+		p.row(row, gap, !f.Apart)
+	}
+	p.height -= gap
+}
+
+// row sets cells side by side below what is there: those of one scale at one level,
+// others on one floor.
+func (p *picture) row(row []cell, gap float64, alike bool) {
+	if alike {
+		low, high := row[0].frame.low.Y, row[0].frame.high.Y
+		for i := range row {
+			low, high = min(low, row[i].frame.low.Y), max(high, row[i].frame.high.Y)
+		}
+		for i := range row {
+			row[i].frame.low.Y, row[i].frame.high.Y = low, high
+		}
+	}
+	tall, lines, x := 0.0, 0, 0.0
+	for i := range row {
+		tall, lines = max(tall, row[i].height()), max(lines, len(row[i].caption))
+	}
+	for i := range row {
+		c := &row[i]
+		c.x, c.y = x, p.height+tall-c.height()
+		x += c.width() + gap
+	}
+	p.cells = append(p.cells, row...)
+	p.width = max(p.width, x-gap)
+	p.height += tall + gap
+	if lines > 0 {
+		p.height += (captionRoom + captionLine*float64(lines)) * p.letter
+	}
+}

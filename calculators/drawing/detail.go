@@ -1,0 +1,141 @@
+package drawing
+
+import (
+	"math"
+	"strconv"
+
+	"plumbline/calculators/words"
+)
+
+// Detail is a circle of a view, drawn larger beside it (ISO 128-3): for a before and an
+// after that lie closer together than the eye can part at the size of the whole.
+type Detail struct {
+	At     Point   // the middle of what is enlarged, mm
+	Radius float64 // of the circle, mm
+	// Caption says what is seen there; how many times as large is added to it.
+	Caption words.Text
+	// Marks are drawn over the enlarged part and not in the view, such as the dimension
+	// of what has changed.
+	Marks []Mark
+	// Apart is how far before and after are apart, mm. The detail is left out where the
+	// view shows that well enough by itself; with zero it is always there.
+	Apart float64
+}
+
+// plain is how far apart two lines are, in pixels, to be seen as two without help:
+// three line widths.
+const plain = 4.5
+
+// single lays out the figure's one view, and its details beside or below it.
+func (f *Figure) single(p *picture, r *words.Reader, level bool) {
+	v := view{f.Low, f.High, f.Marks}
+	main := cell{sheet: newSheet(r, level)}
+	high := f.tallest(p.width)
+	main.sheet.longest = longest(p.width / p.letter)
+	p.lay(&main, &v, p.width, high, 0)
+	var needed []*Detail
+	for i := range f.Details {
+		d := &f.Details[i]
+		if drawable(d.At) && d.Radius > 0 && finite(d.Radius) && !(d.Apart*main.scale >= plain) {
+			needed = append(needed, d)
+		}
+	}
+	if len(needed) == 0 {
+		p.put(main)
+		return
+	}
+	gap := between * p.letter
+	aside := !level
+	wide, across := p.width, (p.width-gap)/2
+	if aside {
+		across = min(0.36*p.width, high/float64(len(needed)))
+		wide -= across + gap
+	}
+	v.marks = append(f.Marks[:len(f.Marks):len(f.Marks)], rings(needed)...)
+	main.sheet.longest = longest(wide / p.letter)
+	p.lay(&main, &v, wide, high, 0)
+	p.put(main)
+	if aside {
+		bottom := p.height
+		p.height = 0
+		for _, d := range needed {
+			p.enlarge(d, f.Marks, r, level, across, wide+gap)
+			p.height += gap
+		}
+		p.height = max(p.height-gap, bottom)
+		p.width = max(p.width, wide+gap+across)
+		return
+	}
+	for len(needed) > 0 {
+		top, bottom := p.height+gap, 0.0
+		for i, d := range needed[:min(2, len(needed))] {
+			p.height = top
+			p.enlarge(d, f.Marks, r, level, across, float64(i)*(across+gap))
+			bottom = max(bottom, p.height)
+		}
+		p.height = bottom
+		needed = needed[min(2, len(needed)):]
+	}
+}
+
+// rings are the circles round what is enlarged, each with its letter.
+func rings(details []*Detail) []Mark {
+	marks := make([]Mark, 0, 2*len(details))
+	for i, d := range details {
+		marks = append(marks, Circle{Role: Soft, Centre: d.At, Radius: d.Radius},
+			Label{Role: Ink, At: d.At.Plus(Polar(60, d.Radius)), Text: letterOf(i), Side: Polar(60, 1), Priority: 3})
+	}
+	return marks
+}
+
+func letterOf(i int) words.Text { return words.Of("{0}", words.Name(string(rune('A'+i)))) }
+
+// enlarge puts a detail at x below what is there.
+func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, across, x float64) {
+	c := cell{sheet: newSheet(r, level), round: d, x: x, y: p.height}
+	s := c.sheet
+	s.longest = longest(across / p.letter)
+	c.scale = across / (2.04 * d.Radius)
+	s.reset(p.letter / c.scale)
+	s.bare = true
+	for _, m := range marks {
+		if m != nil {
+			m.draw(s)
+		}
+	}
+	s.keepNear(d.At, d.Radius)
+	s.bare = false
+	s.inside = len(s.shapes)
+	s.shape(Soft, Wide, Open, kindCircle, d.Radius, 0, d.At)
+	for _, m := range d.Marks {
+		if m != nil {
+			m.draw(s)
+		}
+	}
+	var room bounds
+	room.addAround(d.At, 1.02*d.Radius)
+	c.frame = s.settle(room)
+	times := c.scale / p.cells[0].scale
+	said := words.Of("{0}: {1}, {2} times as large", letterOf(p.letterAt()), d.Caption,
+		words.Name(strconv.FormatFloat(math.Round(times), 'f', -1, 64)))
+	c.caption, _ = broken(said.Say(r), false, across/p.letter-0.5)
+	p.height += c.height() + (captionRoom+captionLine*float64(len(c.caption)))*p.letter
+	p.cells = append(p.cells, c)
+}
+
+// letterAt is the place of the next detail in the alphabet.
+func (p *picture) letterAt() int { return len(p.cells) - 1 }
+
+// keepNear leaves out shapes that lie wholly off a circle.
+func (s *sheet) keepNear(centre Point, radius float64) {
+	kept := s.shapes[:0]
+	for i := range s.shapes {
+		one := sheet{points: s.points, shapes: s.shapes[i : i+1]}
+		box := one.extent()
+		if box.low.X <= centre.X+radius && box.high.X >= centre.X-radius &&
+			box.low.Y <= centre.Y+radius && box.high.Y >= centre.Y-radius {
+			kept = append(kept, s.shapes[i])
+		}
+	}
+	s.shapes = kept
+}

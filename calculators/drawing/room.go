@@ -1,0 +1,61 @@
+package drawing
+
+// Two widths for places that nobody has measured. Anywhere writes a figure twice, for a
+// phone and for a page; the style sheet shows the one that fits, and makes the letters
+// of the larger one smaller where it stands wider still. Small writes it once, for a
+// place that is never much wider than a phone.
+const (
+	Anywhere = 0.0
+	Small    = -1.0
+)
+
+// phone and page are the widths, in pixels, that those are drawn for: nearly the least
+// at which the style sheet shows them.
+const phone, page = 320, 480
+
+// A picture is never drawn for less or more than this many pixels.
+const leastWidth, mostWidth = 240, 1600
+
+// Below these widths, in pixels, a figure is narrow, or not broad. No label of a narrow
+// one is turned: nobody turns a head, or a phone, for a number.
+const narrowBelow, broadFrom = 460, 760
+
+// class names a width for the style sheet, which sets the letters by it.
+func class(width float64) string {
+	switch {
+	case width < narrowBelow:
+		return "narrow"
+	case width < broadFrom:
+		return "middle"
+	}
+	return "broad"
+}
+
+// letters is the height of letters, in pixels, at a width.
+func letters(width float64) float64 {
+	if width < broadFrom {
+		return 13
+	}
+	return 14
+}
+
+// tallest returns how high a view of that width may be, in pixels: on a phone it leaves
+// room for the field below it.
+func (f *Figure) tallest(width float64) float64 {
+	height := 200 + 0.4*width
+	if width >= narrowBelow {
+		height += 70
+	}
+	if f.Upright {
+		height *= 1.5
+	}
+	return height
+}
+
+// Between and below views, in heights of letters.
+const (
+	between     = 1.2
+	captionLine = 1.3
+	captionRoom = 0.5
+	leastFrame  = 14.0
+)

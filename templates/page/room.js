@@ -1,0 +1,33 @@
+// How wide a drawing stands in the page: the engine draws for that width.
+
+/**
+ * The width that is free for a drawing in the first of the places that is on show, in
+ * steps of ten pixels, so that not every pixel of a moving window asks for another
+ * drawing. 0, for drawings of all widths, where nothing is on show.
+ * @param {Iterable<Element>} places
+ */
+export function across(places) {
+  for (const place of places) {
+    const { paddingInlineStart: from, paddingInlineEnd: to } = getComputedStyle(place);
+    const free = place.clientWidth - (parseFloat(from) || 0) - (parseFloat(to) || 0);
+    if (free > 0) return Math.floor(free / 10) * 10;
+  }
+  return 0;
+}
+
+/**
+ * Calls again when that width is another one.
+ * @param {Element} around
+ * @param {() => number} width
+ * @param {() => void} again
+ */
+export function follow(around, width, again) {
+  if (!("ResizeObserver" in globalThis)) return;
+  let drawn = width();
+  new ResizeObserver(() => {
+    const now = width();
+    if (!now || now === drawn) return;
+    drawn = now;
+    again();
+  }).observe(around);
+}
