@@ -121,20 +121,32 @@ func Scatter(readings []float64) (float64, bool) {
 var ofMedian = [MostReadings + 1]float64{2: 0.7071, 3: 0.6698, 4: 0.5461, 5: 0.5356}
 
 // MedianSD returns the standard uncertainty of the median of several readings, in
-// their unit: half the expanded uncertainty at about 95 %. shared is the standard
+// their unit: half the expanded uncertainty U at about 95 %. shared is the standard
 // uncertainty of what is wrong with every reading alike, which repeating does not
 // cure. Fewer than two readings, or more than MostReadings, leave shared as it is.
 //
 //	a = standard error of the median, from the readings' own scatter (type A)
+//
+// For three readings and more:
+//
 //	u² = a² + shared²
 //	1/ν = (a/u)⁴ / (n − 1)      (Welch and Satterthwaite)
 //	U = t₉₅(ν) · u, and no less than 2 · u
 //
-// Two or three readings tell their own scatter badly. That is what the factor t is
-// for: near 2 while the shared error is the larger one, far above it where the readings
-// lie wide apart.
+// A few readings tell their own scatter badly. That is what the factor t is for: near 2
+// while the shared error is the larger one, far above it where the readings lie wide apart.
 //
-// Source: JCGM 100:2008, 4.2, 5.1.2 and G.4.1 (from memory).
+// For two readings that rule holds the truth in 87 of 100 cases only, where a hand scatters
+// by several times the shared error: two that lie close together by luck look sure. There
+//
+//	U = t₉₅(1) · a − 2 · shared, and no less than 2 · shared
+//
+// where t₉₅(1) is 12.7: the two readings' own U, less what the shared error's U makes up
+// for already. It holds the truth in 93.5 to 96.2 of 100 cases for any scatter, as an
+// integral over it shows; TestTheReadingsIntervalCovers counts it.
+//
+// Source: JCGM 100:2008, 4.2, 5.1.2 and G.4.1 (from memory); for two readings the factor
+// of its table G.2, the subtraction is our own.
 func MedianSD(shared float64, readings []float64) float64 {
 	n := len(readings)
 	s, ok := Scatter(readings)
@@ -142,6 +154,9 @@ func MedianSD(shared float64, readings []float64) float64 {
 		return shared
 	}
 	a := ofMedian[n] * s
+	if n == 2 {
+		return max(shared, float64(student95(1)*a)/2-shared)
+	}
 	u := math.Sqrt(float64(a*a) + float64(shared*shared))
 	if u == 0 {
 		return 0

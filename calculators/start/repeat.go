@@ -118,9 +118,8 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 		"one "+
 		"slip.", q.Named())
 	if !v.Has(measure.Third) {
-		median.Meaning = words.Of("Half way between your two readings of {0}. With a third you could tell which of "+
-			"them "+
-			"was the slip.", q.Named())
+		median.Meaning = words.Of("Half way between your two readings of {0}. Take a third: two alone cannot tell how "+
+			"well you repeat yourself, nor which of them was the slip, so the ± grows fast as they part.", q.Named())
 	}
 	again := float64(spread.Value) > q.AgreeWithin()
 	if again {
