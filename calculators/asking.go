@@ -18,11 +18,20 @@ func (c *Calculator) Assumptions(typed []Pair, in *words.Reader) []Assumption {
 		if input.Assume == nil {
 			continue
 		}
-		if a, ok := input.Assume(v); ok {
+		if a, ok := input.offer(v); ok {
 			offers[i] = a
 		}
 	}
 	return offers
+}
+
+// offer returns what stands in for an input, and false where nothing does: not for a
+// small reader either, where the number would be a grown person's.
+func (in *Input) offer(v Values) (Assumption, bool) {
+	if in.Grown && v.Small() {
+		return Assumption{}, false
+	}
+	return in.Assume(v)
 }
 
 // Rows reads a list input as Run does and tells whether all of it could be read;

@@ -73,6 +73,10 @@ type Input struct {
 	// where nothing honest can be said.
 	Assume func(v Values) (Assumption, bool)
 
+	// Grown marks what is filled in with numbers of grown people where it is left empty. A
+	// small reader (Values.Small) has no assumption for it.
+	Grown bool
+
 	// Folded inputs stand below the others, behind "More settings".
 	Folded bool
 

@@ -1,6 +1,7 @@
 package calculators
 
 import (
+	"math"
 	"slices"
 
 	"plumbline/calculators/body"
@@ -43,9 +44,7 @@ func personOf(typed []Pair, in *words.Reader) doubt.Person {
 		g, _, ok := q.ParseRepeated(t.Typed, q.Unit.ReadIn(t.reader(in)))
 		return g, ok
 	}}
-	if i, _, ok := measure.Sex.Pick(last(typed, measure.Sex.Key).Typed); ok {
-		p.Sex = [...]body.Sex{body.Female, body.Male}[i]
-	}
+	p.Sex = sexOf(typed)
 	return p
 }
 
@@ -64,7 +63,26 @@ func growing(typed []Pair, in *words.Reader) bool {
 	if i, _, ok := measure.Growing.Pick(says); ok && measure.Growing.Choices[i].Key == "yes" {
 		return true
 	}
-	t := last(typed, measure.Stature.Key) // an estimate counts as well
-	stature, _, ok := measure.Stature.ParseRepeated(t.Typed, measure.Stature.Unit.ReadIn(t.reader(in)))
-	return ok && stature.Value < body.LeastStature
+	return small(typed, in)
+}
+
+// small tells whether whoever typed that is one of whom nothing is estimated: by the height,
+// or else by the inside leg. Estimates of both count as well.
+func small(typed []Pair, in *words.Reader) bool {
+	of := func(q *measure.Quantity) float64 {
+		t := last(typed, q.Key)
+		if g, _, ok := q.ParseRepeated(t.Typed, q.Unit.ReadIn(t.reader(in))); ok {
+			return g.Value
+		}
+		return math.NaN()
+	}
+	return body.Small(of(measure.Stature), of(measure.Inseam), sexOf(typed))
+}
+
+// sexOf returns the reference sample that was picked.
+func sexOf(typed []Pair) body.Sex {
+	if i, _, ok := measure.Sex.Pick(last(typed, measure.Sex.Key).Typed); ok {
+		return [...]body.Sex{body.Female, body.Male}[i]
+	}
+	return body.Unknown
 }

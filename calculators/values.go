@@ -32,6 +32,7 @@ type Values struct {
 	state  []state
 	tables [][]Row // of list inputs
 	asked  int     // how many of inputs people are asked for; the rest are Unasked
+	small  bool    // nothing is estimated of this reader: see Small
 }
 
 // Row is one row of a list input.
@@ -125,7 +126,7 @@ func (v Values) assume() {
 // ask fills in the assumption of input i, if there is one.
 func (v Values) ask(i int) {
 	v.state[i] = asking
-	a, ok := v.inputs[i].Assume(v)
+	a, ok := v.inputs[i].offer(v)
 	if !ok {
 		v.state[i], v.x[i], v.u[i] = absent, 0, 0
 		return

@@ -46,6 +46,24 @@ func Extrapolates(stature float64, sex Sex) bool {
 // who was measured is shorter, and many who are shorter still grow.
 const LeastStature = 1450
 
+// LeastInseam returns the inside leg, mm, that the survey's line has at LeastStature: what
+// tells of a small rider where nobody gave a height. It is 677 for women, 668 for men and
+// 672 where the sex was not given.
+func LeastInseam(sex Sex) float64 {
+	e, _ := Inseam.Proportion(LeastStature, sex)
+	return e.Value
+}
+
+// Small tells whether somebody is too small for anything to be estimated: by the stature,
+// or, where that is NaN, by the inside leg. Both are in mm. Where neither is known it is
+// false.
+func Small(stature, inseam float64, sex Sex) bool {
+	if !math.IsNaN(stature) {
+		return stature < LeastStature
+	}
+	return inseam < LeastInseam(sex)
+}
+
 // FromStature estimates the length of a rider of a stature in mm.
 //
 //	value = a + b·stature    SD = residual

@@ -32,11 +32,11 @@ func Lever() *calculators.Calculator {
 			},
 			fit.GripInputs(),
 			[]calculators.Input{
-				{Quantity: measure.FingerLength, Folded: true,
+				{Quantity: measure.FingerLength, Folded: true, Grown: true,
 					Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 						hand := v.Of(measure.HandLength)
 						return calculators.Assumption{Value: FingerOf(hand), SD: 4,
-							From: "0.38 of the hand’s length, from memory"}, hand > 0 && !fit.Small(v)
+							From: "0.38 of the hand’s length, from memory"}, hand > 0
 					}},
 				{Quantity: measure.LeverLength, Folded: true,
 					Assume: calculators.Fixed(70, 6, "a usual blade for one or two fingers")},
@@ -47,7 +47,8 @@ func Lever() *calculators.Calculator {
 				{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
 				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
 			},
-			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, fit.FootInputs(),
+			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, fit.LegInputs(),
+			fit.FootInputs(),
 			fit.UnderGripsInputs()),
 		Unasked:  []calculators.Input{fit.HipUnasked()},
 		Answers:  []*calculators.Output{leverAngle, leverReach, leverSpan, leverInset, gripDiameter, gripHeld},

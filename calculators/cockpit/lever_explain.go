@@ -10,7 +10,6 @@ import (
 )
 
 func explainLever(v calculators.Values, r *calculators.Result) {
-	fit.NoteSmall(v, r)
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return

@@ -26,7 +26,7 @@ func Ready() *calculators.Calculator {
 				fit.SexInput(""),
 			},
 			fit.GripInputs(), stanceInputs(), fit.BarInputs(), fit.UpperInputs(),
-			[]calculators.Input{fit.TrochanterInput("")}, fit.FootInputs(), fit.UnderGripsInputs(),
+			[]calculators.Input{fit.TrochanterInput("")}, fit.LegInputs(), fit.FootInputs(), fit.UnderGripsInputs(),
 			[]calculators.Input{
 				{Quantity: measure.MoveX, Optional: true, Folded: true},
 				{Quantity: measure.MoveY, Optional: true, Folded: true},

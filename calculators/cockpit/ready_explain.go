@@ -10,7 +10,6 @@ import (
 )
 
 func explainReady(v calculators.Values, r *calculators.Result) {
-	fit.NoteSmall(v, r)
 	s, ok, p := standOf(v)
 	if p != nil {
 		return

@@ -34,7 +34,7 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.SaddleHeight, Example: "736", Assume: heightByTape},
 			{Quantity: measure.GripX, Example: "442", Assume: gripXByTape},
 			{Quantity: measure.GripY, Example: "715", Assume: gripYByTape},
-			fit.Exact([]calculators.Input{fit.CrankInput("170")})[0], pedal[0], pedal[1], pedal[2],
+			fit.HeightInput(), fit.Exact([]calculators.Input{fit.CrankInput("170")})[0], pedal[0], pedal[1], pedal[2],
 			{Quantity: measure.NewReach, Example: "475"},
 			{Quantity: measure.NewStack, Example: "632"},
 			{Quantity: measure.NewHeadAngle, Example: "64.5"},
@@ -187,6 +187,9 @@ func newBike(v calculators.Values) (geometry.Bike, *calculators.Problem) {
 }
 
 func solveSame(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.NoCrank(v); p != nil {
+		return p
+	}
 	c, p := carry(v)
 	if p != nil {
 		return p

@@ -33,7 +33,7 @@ func Seated() *calculators.Calculator {
 					Assume: fit.UsualElbow.Assume},
 				{Quantity: measure.SaddleSetback, Optional: true},
 			},
-			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
+			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, fit.LegInputs(),
 			fit.Exact(fit.FootInputs()), fit.UnderGripsInputs()),
 		Unasked:  []calculators.Input{fit.HipUnasked()},
 		Answers:  []*calculators.Output{seatedTrunk, seatedShoulder, seatedBend, seatedReach},

@@ -11,7 +11,6 @@ import (
 )
 
 func explainSeated(v calculators.Values, r *calculators.Result) {
-	fit.NoteSmall(v, r)
 	bike, p := fit.Ride(v)
 	if p != nil {
 		return

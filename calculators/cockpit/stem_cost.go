@@ -38,7 +38,7 @@ const (
 // both known.
 func costRider(v calculators.Values) (leg body.Leg, upper posture.Upper, ok bool) {
 	if !v.Has(measure.Inseam) || !v.Has(measure.Stature) || !v.Has(measure.TrunkLength) ||
-		!v.Has(measure.ArmLength) || !v.Has(measure.ShoulderWidth) {
+		!v.Has(measure.ArmLength) || !v.Has(measure.ShoulderWidth) || !v.Has(measure.CrankLength) {
 		return leg, upper, false
 	}
 	leg, ok = fit.Leg(v)

@@ -24,8 +24,8 @@ func Width() *calculators.Calculator {
 			{Quantity: measure.BarWidth, Example: "780", Optional: true},
 			{Quantity: measure.Stature, Example: "1740", Optional: true},
 			fit.SexInput(""),
-			{Quantity: measure.ShoulderWidth, Assume: shouldersOf},
-			{Quantity: measure.ArmLength, Assume: armOf},
+			{Quantity: measure.ShoulderWidth, Grown: true, Assume: shouldersOf},
+			{Quantity: measure.ArmLength, Grown: true, Assume: armOf},
 			{Quantity: measure.GripLength, Folded: true, Assume: fit.UsualGrip.Assume},
 			{Quantity: measure.BackSweep, Folded: true, Assume: fit.UsualBackSweep.Assume},
 			{Quantity: measure.HeadAngle, Folded: true, Assume: fit.UsualHeadAngle.Assume},
@@ -72,9 +72,6 @@ func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
 	if e, ok := body.ShoulderWidth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
 	}
-	if fit.Small(v) {
-		return calculators.Assumption{}, false
-	}
 	e := body.ShoulderWidth.Typical(fit.Sex(v))
 	return calculators.Assumption{Value: e.Value, SD: e.SD,
 		From: "the survey’s average, because neither it nor your height was given"}, true
@@ -83,9 +80,6 @@ func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
 func armOf(v calculators.Values) (calculators.Assumption, bool) {
 	if e, ok := body.ArmFromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
 		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
-	}
-	if fit.Small(v) {
-		return calculators.Assumption{}, false
 	}
 	e := body.ArmTypical(fit.Sex(v))
 	return calculators.Assumption{Value: e.Value, SD: e.SD,

@@ -15,6 +15,17 @@ type Person struct {
 	Sex      body.Sex
 }
 
+// small tells whether the person is one of whom nothing is estimated.
+func (p Person) small() bool {
+	of := func(q *measure.Quantity) float64 {
+		if r, ok := p.Measured(q); ok {
+			return r.Value
+		}
+		return math.NaN()
+	}
+	return body.Small(of(measure.Stature), of(measure.Inseam), p.Sex)
+}
+
 // far is how many standard deviations off a value has to be before it is doubted:
 // one rider in 370 is, with nothing wrong.
 const far = 3
@@ -48,6 +59,9 @@ func Against(p Person) []Doubt {
 	var list []Doubt
 	doubted := map[*measure.Quantity]bool{}
 	for _, x := range expectations {
+		if p.small() {
+			break // the survey tells of grown people
+		}
 		e, ok := p.Measured(x.of)
 		from, also := p.Measured(x.from)
 		if !ok || !also || doubted[x.of] {

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"plumbline/calculators"
-	"plumbline/calculators/body"
 	"plumbline/calculators/caution"
 	"plumbline/calculators/fit"
 	"plumbline/calculators/literature"
@@ -30,7 +29,8 @@ func FootAngle() *calculators.Calculator {
 				"cleats bolted straight by eye")},
 			{Quantity: measure.PedalFloat, Example: "6", Assume: calculators.Fixed(6, 1.5, "usual for a trail pedal")},
 			{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
-			{Quantity: measure.FootLength, Example: "262", Assume: anyFoot},
+			{Quantity: measure.FootLength, Example: "262", Grown: true, Assume: anyFoot},
+			fit.HeightInput(), fit.Folded(fit.BallInput("")),
 			fit.CrankInput("170"),
 			{Quantity: measure.QFactor, Example: "174", Assume: fit.UsualQFactor.Assume},
 			{Quantity: measure.ArmSetIn, Folded: true, Assume: calculators.Fixed(8, 4,
@@ -151,11 +151,10 @@ func (e rearEnd) leastRoom(h heelPlace) float64 {
 }
 
 func solveFootAngle(v calculators.Values, out calculators.Numbers) *calculators.Problem {
-	ball, ok := body.HeelToBallOf(v.Of(measure.FootLength), fit.Sex(v))
-	if !ok {
-		return nil
+	if p := fit.NoCrank(v); p != nil {
+		return p
 	}
-	length := ball.Value - v.Of(measure.CleatBehindBall) + v.Of(measure.HeelCup)
+	length := v.Of(measure.HeelToBallInner) - v.Of(measure.CleatBehindBall) + v.Of(measure.HeelCup)
 	solveFoot(v, out, leftFoot, v.Of(measure.ToeOutLeft), v.Of(measure.CleatAngleLeft), length)
 	solveFoot(v, out, rightFoot, v.Of(measure.ToeOutRight), v.Of(measure.CleatAngleRight), length)
 	return nil

@@ -130,6 +130,8 @@ func (s sideBySide) expanded(own, cleat float64, number func(s sideBySide) float
 			s.behindBall += 1.6 * off
 		},
 		func(s *sideBySide, off float64) { s.cup += 0.8 * off },
+		// The ball lies at 0.7410 ± 0.0147 of a man's foot, here of 271 mm.
+		func(s *sideBySide, off float64) { s.behindBall += 0.0147 * 271 * off },
 	} {
 		effects = append(effects, func(off float64) float64 { s := s; move(&s, off); return number(s) })
 	}

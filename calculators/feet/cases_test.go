@@ -30,8 +30,10 @@ func TestStanceByHand(t *testing.T) {
 			calctest.Is(heelRoom, -7.43, 0.1), calctest.Is(threadLeft, 14.5, 1e-9),
 			calctest.Cell("knee-line", 1, "value", 3.6, 0.05), calctest.Cell("knee-line", 2, "value", -7, 0.5),
 			calctest.Cell("knee-line", 3, "value", 14.5, 0.5),
-			// Spacer and thread are read off parts: no error but the reading's.
-			calctest.Cell("knee-line", 1, "uncertainty", 0.5, 0.3),
+			// Outside its hip ± √(2² + (10/2)²) = 5.39 as one deviation, which is 0.342° on 901 mm;
+			// the hip bone ± √(19.3² + (0.9729·10)²) = 21.6, which is 0.087°: 2·0.353 = 0.71,
+			// printed rounded up.
+			calctest.Cell("knee-line", 1, "uncertainty", 0.8, 0.05),
 			calctest.Cell("ways", 0, "foot", 2, 1e-9), calctest.Cell("ways", 0, "stance", 281, 1e-9),
 			// The slots let a cleat go 5 mm to each side; it stands 1.5 mm inwards of the middle.
 			calctest.Cell("ways", 1, "foot", 3.5, 0.51), calctest.Cell("ways", 3, "foot", -6.5, 0.51),

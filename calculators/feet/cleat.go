@@ -20,7 +20,7 @@ func Cleat() *calculators.Calculator {
 		Scenario: "The test rider: both ball joints marked on paper, clipped in, the spindle still under the " +
 			"inner joint.",
 		Inputs: slices.Concat(
-			[]calculators.Input{fit.GrowingInput()},
+			fit.YoungInputs(),
 			[]calculators.Input{
 				fit.SexInput(""),
 				{Quantity: measure.FootLength, Example: "262", Optional: true},
@@ -31,7 +31,10 @@ func Cleat() *calculators.Calculator {
 			[]calculators.Input{
 				{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5,
 					"usual for a riding shoe")},
-				fit.Folded(fit.AnyInseamInput("830")), fit.Folded(fit.CrankInput("")), fit.SeatAngleInput(""),
+				fit.Folded(fit.AnyInseamInput("830")), fit.Exact([]calculators.Input{fit.TrochanterInput("")})[0],
+				{Quantity: measure.ThighLength, Optional: true, Folded: true, Grown: true},
+				{Quantity: measure.ShankLength, Optional: true, Folded: true, Grown: true},
+				fit.Folded(fit.CrankInput("")), fit.SeatAngleInput(""),
 			}),
 		Answers:  []*calculators.Output{spindleFromHeel, spindleBehindBall, cleatSaddleChange},
 		Workings: []*calculators.Output{windowFront, windowStart, windowRear},
@@ -80,6 +83,9 @@ func Ball(inner, outer float64) float64 {
 }
 
 func solveCleat(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.NoCrank(v); p != nil {
+		return p
+	}
 	if !v.Has(measure.HeelToBallInner) {
 		return needsFoot
 	}

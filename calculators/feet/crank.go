@@ -21,7 +21,7 @@ func Crank() *calculators.Calculator {
 		Title: "Crank length", Question: "How long should your cranks be?",
 		Scenario: "The test rider on the test bike, thinking of 165 mm in place of 170.",
 		Inputs: slices.Concat(
-			[]calculators.Input{fit.GrowingInput()},
+			fit.YoungInputs(),
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},
 				fit.CrankInput("170"),
@@ -41,9 +41,9 @@ func Crank() *calculators.Calculator {
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
 				{Quantity: measure.SaddleHeight, Example: "736", Assume: fit.NeutralSaddle},
 				{Quantity: measure.SeatedTrunk, Folded: true, Assume: fit.UsualSeatedTrunk.Assume},
-				{Quantity: measure.ShankLength, Folded: true, Assume: shankFromInseam},
-				{Quantity: measure.ThighLength, Optional: true, Folded: true},
-				{Quantity: measure.FootLength, Optional: true, Folded: true},
+				{Quantity: measure.ShankLength, Folded: true, Grown: true, Assume: shankFromInseam},
+				{Quantity: measure.ThighLength, Optional: true, Folded: true, Grown: true},
+				{Quantity: measure.FootLength, Optional: true, Folded: true, Grown: true},
 			}),
 		Answers: []*calculators.Output{crankByLeg, crankByShank, kneeAtTop, hipAtTop, pedalClearance, strikeLean,
 			toeRoom,
@@ -168,7 +168,7 @@ func crankCaseOf(v calculators.Values) crankCase {
 	}
 	c := crankCase{before: fit.Setup(v), saddle: v.Of(measure.SaddleHeight), trunk: v.Of(measure.SeatedTrunk),
 		lateral: v.Of(measure.QFactor)/2 + v.Of(measure.PedalWidth), half: v.Of(measure.PedalThickness) / 2}
-	c.leg, _, c.legged = body.NewLeg(m, fit.Sex(v))
+	c.leg, c.legged = fit.LegOf(v, m)
 	if v.Has(measure.BBHeight) {
 		a := fit.AxlesOf(v, 0, v.Of(measure.BBHeight))
 		a.Ahead = 780
@@ -218,6 +218,9 @@ func (c crankCase) with(crank float64) onCrank {
 }
 
 func solveCrank(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.NoCrank(v); p != nil {
+		return p
+	}
 	out.Set(crankByLeg, CrankByLeg(v.Of(measure.TrochanterHeight)))
 	out.Set(crankByShank, CrankByShank(v.Of(measure.ShankLength)))
 	on := crankCaseOf(v).with(v.Of(measure.NewCrankLength))

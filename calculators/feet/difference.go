@@ -18,7 +18,7 @@ func Difference() *calculators.Calculator {
 		Title: "When legs differ", Question: "What should you do if one leg seems longer than the other?",
 		Scenario: "The test rider, who has no complaint, found 4 mm with boards under the foot.",
 		Inputs: []calculators.Input{
-			fit.GrowingInput(),
+			fit.GrowingInput(), fit.HeightInput(),
 			{Quantity: measure.WarningSign, Example: "none"},
 			{Quantity: measure.LegDifference, Example: "4"},
 			{Quantity: measure.DifferenceFound, Example: "blocks", Assume: calculators.Fixed(foundByTape, 0,

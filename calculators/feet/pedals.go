@@ -23,7 +23,8 @@ func Pedals() *calculators.Calculator {
 		Question: "What do other pedals or shoes change for your leg, and what do you set?",
 		Scenario: "The test rider, clipped in until now, puts on flat pedals and a thinner shoe.",
 		Inputs: slices.Concat(
-			[]calculators.Input{fit.GrowingInput(), {Quantity: measure.Inseam, Example: "830"}},
+			fit.YoungInputs(),
+			[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}},
 			fit.PedalInputs("clip"),
 			fit.NewPedalInputs("flat"),
 			[]calculators.Input{
@@ -32,7 +33,7 @@ func Pedals() *calculators.Calculator {
 				fit.CrankInput("170"),
 				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
 				{Quantity: measure.SeatedTrunk, Folded: true, Assume: fit.UsualSeatedTrunk.Assume},
-			}),
+			}, fit.LegInputs()),
 		Answers: []*calculators.Output{pedalSaddleChange, pedalSaddleHeight, pedalSetback, footForward, footHigher,
 			kneeIfLeft},
 		Workings: pedalRows.all(),
@@ -130,6 +131,9 @@ func lineAngle(height, setback float64) float64 { return math.Acos(setback/heigh
 //
 // Source: plane geometry on the leg of posture.Seated.
 func solvePedals(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.NoCrank(v); p != nil {
+		return p
+	}
 	height, setback := v.Of(measure.SaddleHeight), v.Of(measure.SaddleSetback)
 	forward := v.Of(measure.NewCleatBehindBall) - v.Of(measure.CleatBehindBall)
 	out.Set(footForward, forward)

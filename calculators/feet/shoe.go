@@ -17,7 +17,7 @@ func Shoe() *calculators.Calculator {
 		Title: "Shoe size", Question: "What is your shoe size in EU, UK, US or millimetres?",
 		Scenario: "The test rider: one foot of 262 mm, the other of 258, and an old shoe marked EU 42.",
 		Inputs: []calculators.Input{
-			fit.GrowingInput(),
+			fit.GrowingInput(), fit.HeightInput(),
 			{Quantity: measure.FootLength, Example: "262"},
 			{Quantity: measure.OtherFoot, Example: "258", Optional: true},
 			{Quantity: measure.ShoeSize, Example: "42", Optional: true},

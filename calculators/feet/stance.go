@@ -27,7 +27,8 @@ func Stance() *calculators.Calculator {
 				{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4,
 					"usual for a trail pedal")},
 				{Quantity: measure.FrontHipPoints, Example: "239", Optional: true},
-				{Quantity: measure.ToeOut, Example: "6", Assume: calculators.Fixed(6, 5, "usual for grown people")},
+				{Quantity: measure.ToeOut, Example: "6", Grown: true,
+					Assume: calculators.Fixed(6, 5, "usual for grown people")},
 				{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its "+
 					"slots"),
 					Folded: true},
@@ -35,8 +36,10 @@ func Stance() *calculators.Calculator {
 					Folded: true},
 				{Quantity: measure.PedalThread, Optional: true, Folded: true},
 				{Quantity: measure.HipWidth, Folded: true, Assume: hipsFromPoints},
-				fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
-				{Quantity: measure.FootLength, Folded: true, Assume: anyFoot},
+				fit.HeightInput(), fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
+				fit.TrochanterInput(""),
+				{Quantity: measure.FootLength, Folded: true, Grown: true, Assume: anyFoot},
+				fit.Folded(fit.BallInput("")),
 				pedal[0], pedal[3],
 			}),
 		Answers:  []*calculators.Output{stance, kneeLine},
@@ -142,13 +145,9 @@ func solveStance(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	outside := (apart - v.Of(measure.HipWidth)) / 2
 	out.Set(stance, apart)
 	out.Set(kneeLine, outside)
-	if leg, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), fit.Sex(v)); ok {
-		out.Set(kneeSlant, Slant(outside, leg.Value))
-	}
-	if ball, ok := body.HeelToBallOf(v.Of(measure.FootLength), fit.Sex(v)); ok {
-		out.Set(heelRoom, HeelRoom(v.Of(measure.FootOffset), ball.Value-v.Of(measure.CleatBehindBall),
-			v.Of(measure.ToeOut)))
-	}
+	out.Set(kneeSlant, Slant(outside, v.Of(measure.TrochanterHeight)))
+	out.Set(heelRoom, HeelRoom(v.Of(measure.FootOffset), v.Of(measure.HeelToBallInner)-v.Of(measure.CleatBehindBall),
+		v.Of(measure.ToeOut)))
 	if v.Has(measure.PedalThread) {
 		out.Set(threadLeft, v.Of(measure.PedalThread)-v.Of(measure.PedalSpacer))
 	}

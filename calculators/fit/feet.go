@@ -11,20 +11,20 @@ import (
 // survey's middle stands in, with the survey's spread. The calculator
 // has to ask for the sex too.
 func AnyInseamInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.Inseam, Example: example,
+	return calculators.Input{Quantity: measure.Inseam, Example: example, Grown: true,
 		Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 			e := body.Inseam.Typical(Sex(v))
 			return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because the " +
-				"answer hardly rests on it"}, !Small(v)
+				"answer hardly rests on it"}, true
 		}}
 }
 
 // BallInput asks for the inner ball of the foot, estimated from the foot's length
 // where only that was given. The calculator has to ask for sex and foot length too.
 func BallInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.HeelToBallInner, Example: example,
+	return calculators.Input{Quantity: measure.HeelToBallInner, Example: example, Grown: true,
 		Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-			if !v.Has(measure.FootLength) || Small(v) {
+			if !v.Has(measure.FootLength) {
 				return calculators.Assumption{}, false
 			}
 			e, ok := body.HeelToBallOf(v.Of(measure.FootLength), Sex(v))

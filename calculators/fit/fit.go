@@ -11,18 +11,7 @@ import (
 )
 
 // Sex returns the reference sample that the reader picked, or body.Unknown.
-func Sex(v calculators.Values) body.Sex {
-	if !v.Declares(measure.Sex) {
-		return body.Unknown
-	}
-	switch v.Choice(measure.Sex) {
-	case "f":
-		return body.Female
-	case "m":
-		return body.Male
-	}
-	return body.Unknown
-}
+func Sex(v calculators.Values) body.Sex { return v.Sex() }
 
 // Measured returns what the reader's tape found of the leg; what the calculator
 // does not ask for, or the reader left out, is 0.
@@ -40,9 +29,15 @@ func Measured(v calculators.Values) body.Measured {
 }
 
 // Leg returns the reader's leg, missing lengths estimated from the survey, and
-// false where no leg remains.
-func Leg(v calculators.Values) (body.Leg, bool) {
-	leg, _, ok := body.NewLeg(Measured(v), Sex(v))
+// false where no leg remains or it would be an estimate of a small reader.
+func Leg(v calculators.Values) (body.Leg, bool) { return LegOf(v, Measured(v)) }
+
+// LegOf is Leg for what a tape found.
+func LegOf(v calculators.Values, m body.Measured) (body.Leg, bool) {
+	if v.Small() && (m.TrochanterHeight == 0 || m.Thigh == 0 || m.Shank == 0 || m.FootLength == 0) {
+		return body.Leg{}, false
+	}
+	leg, _, ok := body.NewLeg(m, Sex(v))
 	return leg, ok
 }
 

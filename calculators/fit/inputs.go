@@ -15,20 +15,18 @@ func SexInput(example string) calculators.Input {
 // TrochanterInput asks for the height of the trochanter, estimated from the
 // inside leg where it is missing. The calculator has to ask for inside leg and sex too.
 func TrochanterInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Folded: true,
+	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Folded: true, Grown: true,
 		Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-			if Small(v) {
-				return calculators.Assumption{}, false
-			}
 			e, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), Sex(v))
 			return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your inside leg by the " +
 				"survey"}, ok
 		}}
 }
 
-// CrankInput asks for the crank's length.
+// CrankInput asks for the crank's length. Its stand-in is a grown rider's crank: bikes for
+// the small have shorter ones.
 func CrankInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.CrankLength, Example: example, Assume: usualCrank.Assume}
+	return calculators.Input{Quantity: measure.CrankLength, Example: example, Grown: true, Assume: usualCrank.Assume}
 }
 
 // PedalInputs ask for the kind of pedal, and for what it puts between foot and
@@ -87,9 +85,9 @@ func byPedal(kind *measure.Quantity, clip, flat usual) func(calculators.Values) 
 // of them, so that one record has one leg.
 func LegInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.ThighLength, Optional: true, Folded: true},
-		{Quantity: measure.ShankLength, Optional: true, Folded: true},
-		{Quantity: measure.FootLength, Optional: true, Folded: true},
+		{Quantity: measure.ThighLength, Optional: true, Folded: true, Grown: true},
+		{Quantity: measure.ShankLength, Optional: true, Folded: true, Grown: true},
+		{Quantity: measure.FootLength, Optional: true, Folded: true, Grown: true},
 	}
 }
 
@@ -120,7 +118,7 @@ func SeatAngleInput(example string) calculators.Input {
 func NeutralSaddle(v calculators.Values) (calculators.Assumption, bool) {
 	tape := Measured(v)
 	tape.Stature = 0
-	leg, _, ok := body.NewLeg(tape, Sex(v))
+	leg, ok := LegOf(v, tape)
 	setup := Feet(v)
 	setup.SeatAngle = UsualSeatAngle.Value
 	if v.Declares(measure.SeatAngle) && v.Has(measure.SeatAngle) {

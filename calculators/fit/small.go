@@ -9,44 +9,39 @@ import (
 
 // GrowingInput asks, behind "More settings", whether the rider still grows; every
 // calculator that carries the caution about it asks. The caution appears when the answer
-// is yes, or the height is under body.LeastStature.
+// is yes, or the rider is small (calculators.Values.Small).
 func GrowingInput() calculators.Input {
 	return calculators.Input{Quantity: measure.Growing, Optional: true, Folded: true}
 }
 
-// Small tells whether the reader's height is one at which nothing is estimated.
-func Small(v calculators.Values) bool {
-	return v.Declares(measure.Stature) && v.Given(measure.Stature) && v.Of(measure.Stature) < body.LeastStature
+// HeightInput asks, behind "More settings", for the rider's height where the answer needs
+// none but estimates lengths of a body: under body.LeastStature none is estimated.
+func HeightInput() calculators.Input {
+	return calculators.Input{Quantity: measure.Stature, Optional: true, Folded: true}
 }
 
-// lengths of the body that are estimated for grown people where nobody measured them.
-var estimatedLengths = []*measure.Quantity{measure.Inseam, measure.TrochanterHeight, measure.TrunkLength,
-	measure.ArmLength,
-	measure.ShoulderWidth, measure.HeelToBallInner, measure.FingerLength}
+// YoungInputs ask for both.
+func YoungInputs() []calculators.Input { return []calculators.Input{GrowingInput(), HeightInput()} }
 
-// Unmeasured asks a small rider for the first length of the body that a calculator needs
-// and nobody measured. It is nil for everybody else.
-func Unmeasured(v calculators.Values) *calculators.Problem {
-	if !Small(v) {
+// NoCrank asks a small rider for the crank's length, on which everything about the leg
+// rests. It is nil for everybody else.
+func NoCrank(v calculators.Values) *calculators.Problem {
+	if v.Has(measure.CrankLength) {
 		return nil
 	}
-	for _, q := range estimatedLengths {
-		if v.Declares(q) && !v.Has(q) {
-			return &calculators.Problem{Input: q.Key, Needed: true,
-				Text: words.Of("Under {0} this guide estimates no length of the body: measure {1}, and have a "+
-					"helper do it.",
-					measure.Millimetres(body.LeastStature), q.Named())}
-		}
-	}
-	return nil
+	return &calculators.Problem{Input: measure.CrankLength.Key, Needed: true,
+		Text: words.Of("{0} is needed: bikes for riders under {1} have shorter cranks than the usual ones.",
+			measure.CrankLength.Named(), measure.Millimetres(body.LeastStature))}
 }
 
-// NoteSmall says to a small rider what of a body model remains a grown person's.
-func NoteSmall(v calculators.Values, r *calculators.Result) {
-	if Small(v) {
-		r.Note(calculators.CheckNote, "You are under {0}, so no length of yours was estimated. How heavy each part "+
-			"of a body is, and how a foot is shaped, remain those of grown people: look at how you stand and sit "+
-			"rather than at these numbers.",
-			measure.Millimetres(body.LeastStature))
+// Unmeasured asks a small rider for the lengths of the body that a calculator cannot do
+// without and nobody measured. It is nil for everybody else.
+func Unmeasured(v calculators.Values) *calculators.Problem {
+	list := v.Unmeasured()
+	if len(list) == 0 {
+		return nil
 	}
+	return &calculators.Problem{Input: list[0].Key, Needed: true,
+		Text: words.Of("Under {0} this guide estimates no length of the body. Have a helper measure: {1}.",
+			measure.Millimetres(body.LeastStature), calculators.Named(list))}
 }

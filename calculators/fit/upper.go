@@ -12,12 +12,13 @@ import (
 // calculator has to ask for the sex too.
 func UpperInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.TrunkLength, Folded: true, Assume: fromStature(body.Trunk)},
-		{Quantity: measure.ArmLength, Folded: true, Assume: func(v calculators.Values) (calculators.Assumption, bool) {
-			e, ok := body.ArmFromStature(v.Of(measure.Stature), Sex(v))
-			return calculators.Assumption{Value: e.Value, SD: e.SD, From: estimated}, ok
-		}},
-		{Quantity: measure.ShoulderWidth, Folded: true, Assume: fromStature(body.ShoulderWidth)},
+		{Quantity: measure.TrunkLength, Folded: true, Grown: true, Assume: fromStature(body.Trunk)},
+		{Quantity: measure.ArmLength, Folded: true, Grown: true,
+			Assume: func(v calculators.Values) (calculators.Assumption, bool) {
+				e, ok := body.ArmFromStature(v.Of(measure.Stature), Sex(v))
+				return calculators.Assumption{Value: e.Value, SD: e.SD, From: estimated}, ok
+			}},
+		{Quantity: measure.ShoulderWidth, Folded: true, Grown: true, Assume: fromStature(body.ShoulderWidth)},
 	}
 }
 

@@ -29,7 +29,8 @@ func Climb() *calculators.Calculator {
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830", Optional: true},
 				{Quantity: measure.Stature, Example: "1740", Optional: true}, fit.SexInput(""),
-				{Quantity: measure.Mass, Example: "75", Assume: calculators.Fixed(75, 12, "a usual adult")},
+				{Quantity: measure.Mass, Example: "75", Grown: true,
+					Assume: calculators.Fixed(75, 12, "a usual adult")},
 				{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
 				{Quantity: measure.GripX, Example: "442", Optional: true},
 				{Quantity: measure.GripY, Example: "715", Optional: true},
@@ -44,7 +45,8 @@ func Climb() *calculators.Calculator {
 				{Quantity: measure.Load, Folded: true,
 					Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
 			},
-			scaleInputs(), foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, climbPedals(),
+			scaleInputs(), foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
+			fit.LegInputs(), climbPedals(),
 			fit.UnderGripsInputs(),
 			[]calculators.Input{
 				{Quantity: measure.COMForward, Optional: true, Folded: true},
@@ -295,14 +297,14 @@ func needs(v calculators.Values) *calculators.Problem {
 }
 
 func solveClimb(v calculators.Values, out calculators.Numbers) *calculators.Problem {
-	if p := fit.Unmeasured(v); p != nil {
-		return p
-	}
 	if p := needs(v); p != nil {
 		return p
 	}
 	if weighed(v) {
 		return solveWeighed(v, out)
+	}
+	if p := fit.Unmeasured(v); p != nil {
+		return p
 	}
 	c, ok, p := climberOf(v)
 	if p != nil || !ok {

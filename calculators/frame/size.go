@@ -33,7 +33,8 @@ func Size() *calculators.Calculator {
 				{Quantity: measure.GripX, Example: "442", Optional: true},
 				{Quantity: measure.GripY, Example: "715", Optional: true},
 			},
-			folded(fit.UpperInputs()), []calculators.Input{fit.TrochanterInput("")}, foldedBar(), climbPedals(),
+			folded(fit.UpperInputs()), []calculators.Input{fit.TrochanterInput("")}, fit.LegInputs(),
+			foldedBar(), climbPedals(),
 			sizeParts(),
 			[]calculators.Input{
 				{Quantity: measure.PedalWidth, Folded: true, Assume: fit.UsualPedalWidth.Exact},

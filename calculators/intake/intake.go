@@ -83,8 +83,8 @@ func concerning(r *record.Record, list []*caution.Caution) []*caution.Caution {
 // Young tells whether a record says that its rider is still growing, or is smaller than
 // the riders that estimates were made from.
 func Young(r *record.Record) bool {
-	stature, growing := r.Of(measure.Stature), r.Of(measure.Growing)
-	return stature != nil && stature.Read() && stature.Value < body.LeastStature ||
+	growing := r.Of(measure.Growing)
+	return body.Small(r.Value(measure.Stature), r.Value(measure.Inseam), sexOf(r)) ||
 		growing != nil && growing.Read() && growing.Text == "yes"
 }
 

@@ -19,7 +19,7 @@ func Height() *calculators.Calculator {
 		Title: "Saddle height", Question: "How high should the saddle start?",
 		Scenario: "The test rider: an inside leg of 830 mm taken alone, clipped in, 170 mm cranks.",
 		Inputs: slices.Concat(
-			[]calculators.Input{fit.GrowingInput()},
+			fit.YoungInputs(),
 			[]calculators.Input{{Quantity: measure.Inseam, Example: "830"}, fit.CrankInput("170")},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
@@ -81,6 +81,9 @@ type methodHeight struct {
 }
 
 func solveHeight(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.NoCrank(v); p != nil {
+		return p
+	}
 	methods := methodHeights(v)
 	for _, m := range methods {
 		out.Set(m.by, m.height)

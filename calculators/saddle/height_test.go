@@ -18,7 +18,7 @@ import (
 // A longer leg sits higher by every method, each by its own factor.
 func TestALongerLegSitsHigher(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		leg, more := between(t, "leg", 650, 950), between(t, "more", 5, 40)
+		leg, more := between(t, "leg", 680, 950), between(t, "more", 5, 40)
 		const typed = "inseam=%v crank-length=168 seat-angle=75.2"
 		a, b := numbersOf(t, Height(), typed, leg), numbersOf(t, Height(), typed, leg+more)
 		require.InDelta(t, 0.883*more, b(byFactor)-a(byFactor), 1e-9)

@@ -20,7 +20,7 @@ func Knee() *calculators.Calculator {
 		Title: "Knee bend", Question: "How far does your knee bend through the pedal circle?",
 		Scenario: "The test rider with the saddle at 736 mm, the knee read at 27 degrees while sitting still.",
 		Inputs: slices.Concat(
-			[]calculators.Input{fit.GrowingInput()},
+			fit.YoungInputs(),
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},
 				{Quantity: measure.SaddleHeight, Example: "736"},
@@ -90,6 +90,9 @@ const (
 const riderSpread = 0.118 * 38
 
 func solveKnee(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.NoCrank(v); p != nil {
+		return p
+	}
 	rider, ok := fit.Seated(v)
 	if !ok {
 		return nil

@@ -38,7 +38,7 @@ func Setback() *calculators.Calculator {
 			},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
-				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""),
+				fit.HeightInput(), fit.Folded(fit.SexInput("")), fit.TrochanterInput(""),
 				{Quantity: measure.Stack, Folded: true,
 					Assume: calculators.Fixed(625, 15, "usual for a bike of middle size, where the seat angle is "+
 						"read")},
@@ -158,6 +158,9 @@ func kneeOver(v calculators.Values, height, setback float64) float64 {
 }
 
 func solveSetback(v calculators.Values, out calculators.Numbers) *calculators.Problem {
+	if p := fit.NoCrank(v); p != nil {
+		return p
+	}
 	height := v.Of(measure.SaddleHeight)
 	tape, chart := byTape(v), byChart(v, v.Of(measure.RailShift))
 	setback := chart

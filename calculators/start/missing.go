@@ -56,7 +56,7 @@ var surveys = []struct {
 // came from the inside leg. It is false where the survey has no such length.
 func estimate(v calculators.Values) (e body.Estimate, fromLeg, ok bool) {
 	q, sex := wanted(v), fit.Sex(v)
-	if fit.Small(v) {
+	if v.Small() {
 		return e, false, false
 	}
 	if v.Has(measure.Inseam) {
@@ -137,7 +137,7 @@ func explainMissing(v calculators.Values, r *calculators.Result) {
 	q, x := wanted(v), r.At(estimated)
 	r.Figure = figureOf(q, v)
 	x.Label = words.Of("Estimate of {0}", q.Named())
-	if !x.Exists() && fit.Small(v) {
+	if !x.Exists() && v.Small() {
 		x.Meaning = words.Of("Under {0} this guide estimates no length of the body, because the survey holds "+
 			"hardly anybody so small. Measure it, and again every three months while you grow.", measure.Millimetres(body.LeastStature))
 		return

@@ -24,7 +24,7 @@ func Mobility() *calculators.Calculator {
 			"does it matter?",
 		Scenario: "The test rider, with stiff hamstrings, tested at home with a helper.",
 		Inputs: []calculators.Input{
-			fit.GrowingInput(),
+			fit.GrowingInput(), fit.HeightInput(),
 			one(measure.KneeShortLeft, "46"), one(measure.KneeShortRight, "43"), fit.SexInput(""),
 			one(measure.LungeLeft, "92"), one(measure.LungeRight, "110"),
 			one(measure.HipBend, "116"), one(measure.SitAndReach, "-40"),
