@@ -63,12 +63,13 @@ func growing(typed []Pair, in *words.Reader) bool {
 	if i, _, ok := measure.Growing.Pick(says); ok && measure.Growing.Choices[i].Key == "yes" {
 		return true
 	}
-	return small(typed, in)
+	is, _ := small(typed, in)
+	return is
 }
 
 // small tells whether whoever typed that is one of whom nothing is estimated: by the height,
-// or else by the inside leg. Estimates of both count as well.
-func small(typed []Pair, in *words.Reader) bool {
+// or else, which byLeg tells, by the inside leg. Estimates of both count as well.
+func small(typed []Pair, in *words.Reader) (is, byLeg bool) {
 	of := func(q *measure.Quantity) float64 {
 		t := last(typed, q.Key)
 		if g, _, ok := q.ParseRepeated(t.Typed, q.Unit.ReadIn(t.reader(in))); ok {
@@ -76,7 +77,9 @@ func small(typed []Pair, in *words.Reader) bool {
 		}
 		return math.NaN()
 	}
-	return body.Small(of(measure.Stature), of(measure.Inseam), sexOf(typed))
+	stature := of(measure.Stature)
+	is = body.Small(stature, of(measure.Inseam), sexOf(typed))
+	return is, is && math.IsNaN(stature)
 }
 
 // sexOf returns the reference sample that was picked.

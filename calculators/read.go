@@ -23,7 +23,7 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 	for i := v.asked; i < n; i++ {
 		v.place[inputs[i].Quantity] = i
 	}
-	v.small = small(typed, in)
+	v.small, v.shortLeg = small(typed, in)
 	var notes []Note
 	var problems []Problem
 	for i := range c.Inputs {

@@ -73,9 +73,13 @@ func (x *Answer) Amount() measure.Amount {
 	return measure.Amount{Value: float64(x.Value), Unit: x.Output.Unit, Extra: x.Output.Finer}
 }
 
-// Margin says the answer's ±.
+// Margin says the answer's ±; a number that does not exist has none.
 func (x *Answer) Margin() measure.Amount {
-	return measure.Amount{Value: float64(x.Uncertainty), Unit: x.Output.Unit, Extra: x.Output.Finer}
+	margin := float64(x.Uncertainty)
+	if !x.Exists() {
+		margin = math.NaN()
+	}
+	return measure.Amount{Value: margin, Unit: x.Output.Unit, Extra: x.Output.Finer}
 }
 
 // Uncertain says the answer's value with its ±.

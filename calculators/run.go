@@ -43,7 +43,7 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 		r.Sources = append(r.Sources, s.Key)
 	}
 	c.Explain(v, r)
-	explainSmall(v, r)
+	c.explainSmall(v, r)
 	for _, k := range c.Cautions {
 		if k != caution.Growing || growing(typed, in) {
 			r.Notes = append(r.Notes, Note{Kind: CautionNote, Text: words.Of(k.Text), Key: k.Key, Title: k.Title,

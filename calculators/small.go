@@ -1,6 +1,9 @@
 package calculators
 
 import (
+	"math"
+	"slices"
+
 	"plumbline/calculators/body"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -49,37 +52,48 @@ func Named(list []*measure.Quantity) words.List {
 	return names
 }
 
+// IfTaller is what a small reader is told whose height nobody gave, and is empty for others.
+func (v Values) IfTaller() words.Text {
+	if !v.shortLeg {
+		return words.Of("")
+	}
+	return words.Of(" So short an inside leg is taken for that of such a rider; if you are taller, type {0}.",
+		measure.Stature.Named())
+}
+
 // explainSmall tells a small reader what was left out and why, and what of the model
 // remains a grown person's.
-func explainSmall(v Values, r *Result) {
-	if !v.Small() {
+func (c *Calculator) explainSmall(v Values, r *Result) {
+	if !v.Small() || !slices.ContainsFunc(v.inputs, func(in Input) bool { return in.Grown }) {
 		return
 	}
 	limit := measure.Millimetres(body.LeastStature)
-	grown := false
-	for _, in := range v.inputs {
-		grown = grown || in.Grown
-	}
-	if !grown {
-		return
-	}
-	if v.Declares(measure.Stature) && !v.Given(measure.Stature) {
-		r.Note(CheckNote, "So short an inside leg is that of a rider under {0}, of whom this guide estimates no "+
-			"length. If you are taller, type {1}: it stands under “More settings”.", limit, measure.Stature.Named())
-	}
 	missing := v.Unmeasured()
 	if len(missing) == 0 {
 		r.Note(CheckNote, "You are under {0}, so no length of yours was estimated. How heavy each part "+
 			"of a body is, and how a foot is shaped, remain those of grown people: look at how you stand and sit "+
-			"rather than at these numbers.", limit)
+			"rather than at these numbers.{1}", limit, v.IfTaller())
 		return
 	}
-	r.Note(CheckNote, "Under {0} this guide estimates no length of the body. What rests on these is left out "+
-		"until somebody measures them: {1}.", limit, Named(missing))
+	r.Note(CheckNote, "For riders under {0} this guide fills no gap with numbers of grown people. What rests on "+
+		"these is left out until you type them: {1}.{2}", limit, Named(missing), v.IfTaller())
+	filled := c.filled(v)
 	for i := range r.Answers {
-		if a := &r.Answers[i]; !a.Exists() {
-			a.Meaning = words.Of("Left out, because a length that it rests on was not measured, and under {0} none "+
-				"is estimated.", limit)
+		if a := &r.Answers[i]; !a.Exists() && !math.IsNaN(filled.At(c.Answers[i])) {
+			a.Meaning = words.Of("Left out: it rests on something that was not measured, and for riders under {0} "+
+				"nothing is estimated.", limit)
 		}
 	}
+}
+
+// filled solves with the gaps filled as for a grown reader. Only whether a number exists
+// is taken from it.
+func (c *Calculator) filled(v Values) Numbers {
+	w, out := v.clone(), c.numbers()
+	w.small = false
+	w.assume()
+	if c.Solve(w, out) != nil {
+		return c.numbers()
+	}
+	return out
 }

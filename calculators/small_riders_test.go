@@ -69,7 +69,7 @@ func TestNothingIsEstimatedOfASmallRider(t *testing.T) {
 			require.Len(t, problems, 1, "%s without %s", name, q.Key)
 			assert.Equal(t, q.Key, problems[0].Input)
 			assert.True(t, problems[0].Needed)
-			assert.Contains(t, problems[0].Text.Say(nil), "estimates no length of the body")
+			assert.Contains(t, problems[0].Text.Say(nil), "fills no gap with numbers of grown people")
 			for i := range typed {
 				if typed[i].Key == "stature" {
 					typed[i].Typed = "1450"
@@ -171,7 +171,7 @@ func TestEveryCalculatorKnowsASmallRider(t *testing.T) {
 			if _, ok := growing(r); slices.Contains(c.Cautions, caution.Growing) {
 				assert.Equal(t, small, ok, "%s of %s", c.Name, rider)
 			}
-			if calctest.Says(r, "estimates no length of the body") {
+			if calctest.Says(r, "fills no gap with numbers of grown people") {
 				told++
 				for key, u := range r.Complete().Inputs {
 					i := slices.IndexFunc(c.Inputs, func(in calculators.Input) bool { return in.Key == key })
@@ -183,6 +183,22 @@ func TestEveryCalculatorKnowsASmallRider(t *testing.T) {
 	}
 }
 
+// TestOnlyWhatASmallRiderLacksIsLeftOut: what lacks something else says so as ever.
+func TestOnlyWhatASmallRiderLacksIsLeftOut(t *testing.T) {
+	r := calctest.Answer(t, catalog.Named("crank-length"), "inseam=650 crank-length=150")
+	says := map[string]string{}
+	for _, a := range r.Answers {
+		says[a.Name] = a.Meaning.Say(nil)
+	}
+	assert.Contains(t, says["knee-at-top"], "Left out")
+	assert.Contains(t, says["crank-by-leg"], "Left out")
+	assert.Contains(t, says["pedal-clearance"], "Type")
+	_, problems := catalog.Named("saddle-height").Run(calctest.Pairs("inseam=650"), nil)
+	require.Len(t, problems, 1)
+	assert.Equal(t, "crank-length", problems[0].Input)
+	assert.Contains(t, problems[0].Text.Say(nil), "if you are taller, type “Height”")
+}
+
 // TestTheSaddleOfASmallRider: the methods that rest on the measured inside leg answer; the
 // leg model and its knee do not, until the leg is measured. 0.883 · 650 + 172.5 − 150 =
 // 596.45 and 1.09 · 650 − 150 = 558.5, whose middle is 577.475.
@@ -192,7 +208,7 @@ func TestTheSaddleOfASmallRider(t *testing.T) {
 	assert.InDelta(t, 577.475, float64(r.Answers[0].Value), 1e-6)
 	i := slices.IndexFunc(r.Answers, func(a calculators.Answer) bool { return a.Name == "knee-bend" })
 	assert.False(t, r.Answers[i].Exists())
-	assert.Contains(t, r.Answers[i].Meaning.Say(nil), "was not measured")
+	assert.Contains(t, r.Answers[i].Meaning.Say(nil), "Left out")
 	whole := calctest.Answer(t, c, "inseam=650 crank-length=150 stature=1430 trochanter-height=705 thigh-length=320 "+
 		"shank-length=325 foot-length=215")
 	assert.True(t, whole.Answers[i].Exists())

@@ -33,6 +33,8 @@ type Values struct {
 	tables [][]Row // of list inputs
 	asked  int     // how many of inputs people are asked for; the rest are Unasked
 	small  bool    // nothing is estimated of this reader: see Small
+	// shortLeg tells that the inside leg alone says so.
+	shortLeg bool
 }
 
 // Row is one row of a list input.

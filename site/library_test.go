@@ -27,6 +27,7 @@ func TestEverySourceCanBeFoundAndWeighed(t *testing.T) {
 		s := b.sources[key]
 		assert.Contains(t, literature.Strengths(), s.Strength, "%s has no strength", key)
 		assert.NotEmpty(t, s.For, "%s does not say what is taken from it", key)
+		assert.NotEmpty(t, s.Where, "%s says no journal, publisher or place", key)
 		if s.Opened == literature.Practice {
 			continue
 		}
@@ -81,6 +82,17 @@ func TestEveryChapterSaysWhatIsKnown(t *testing.T) {
 			}
 		}
 	}
+}
+
+// TestWhatWasUsualTenYearsAgoIsSaidOnce: one claim, one place.
+func TestWhatWasUsualTenYearsAgoIsSaidOnce(t *testing.T) {
+	g, bad := loadFS(content.Files, nil, "", everything(), nil)
+	require.Empty(t, bad)
+	said := 0
+	for _, p := range g.pages {
+		said += strings.Count(string(p.text), "ten years ago")
+	}
+	assert.Equal(t, 1, said)
 }
 
 // TestEverySourceIsCited keeps the built-in list free of works that no page uses.

@@ -143,9 +143,9 @@ func LegalSpan(sidewalk bool) (middle, end float64) {
 	return 89, 89 + growth
 }
 
-// isoSpan is the largest such span in ISO 4210-2, mm: from memory; nobody opened the
-// clause.
-const isoSpan = 90
+// isoSpan is the largest such span in ISO 4210-2, mm, and isoSpanEnd the largest further
+// out: from memory; nobody opened the clause.
+const isoSpan, isoSpanEnd = 90, 100
 
 // fingerPlace is where the index finger lies along the grip, from the hand's
 // outer edge, as a share of the hand's breadth: from memory.

@@ -173,11 +173,9 @@ func noteStem(w wanted, r *calculators.Result, within bool, best int) {
 		r.Note(calculators.CheckNote, "The grips would move by {0}. Plan that as several steps, and ride in between.",
 			measure.Millimetres(w.move.Length()))
 	}
-	r.Note(calculators.PlainNote, "Stems of about {0} are the norm now; ten years ago they were {1} to {2}. Within "+
-		"some {3} of the norm a stem trades fit against grip at the front wheel. Outside it you are mending a "+
-		"frame of the wrong size: common practice, no study.",
-		measure.Millimetres(normStem), measure.Millimetres(50), measure.Millimetres(60),
-		measure.Millimetres(normWindow))
+	r.Note(calculators.PlainNote, "Stems of about {0} are the norm now. Within some {1} of that a stem trades fit "+
+		"against grip at the front wheel. Outside it you are mending a frame of the wrong size: common practice, no "+
+		"study.", measure.Millimetres(normStem), measure.Millimetres(normWindow))
 	lost := w.bike.RoomAt(w.bike.Stack()) - w.bike.RoomAt(w.bike.Stack()+10)
 	kept := 10 * cotangent(w.bike.SeatTubeAngle)
 	if lost > 0 {

@@ -30,8 +30,8 @@ func NoCrank(v calculators.Values) *calculators.Problem {
 		return nil
 	}
 	return &calculators.Problem{Input: measure.CrankLength.Key, Needed: true,
-		Text: words.Of("{0} is needed: bikes for riders under {1} have shorter cranks than the usual ones.",
-			measure.CrankLength.Named(), measure.Millimetres(body.LeastStature))}
+		Text: words.Of("{0} is needed: bikes for riders under {1} have shorter cranks than the usual ones.{2}",
+			measure.CrankLength.Named(), measure.Millimetres(body.LeastStature), v.IfTaller())}
 }
 
 // Unmeasured asks a small rider for the lengths of the body that a calculator cannot do
@@ -42,6 +42,6 @@ func Unmeasured(v calculators.Values) *calculators.Problem {
 		return nil
 	}
 	return &calculators.Problem{Input: list[0].Key, Needed: true,
-		Text: words.Of("Under {0} this guide estimates no length of the body. Have a helper measure: {1}.",
-			measure.Millimetres(body.LeastStature), calculators.Named(list))}
+		Text: words.Of("For riders under {0} this guide fills no gap with numbers of grown people. Measure these, "+
+			"best with a helper: {1}.{2}", measure.Millimetres(body.LeastStature), calculators.Named(list), v.IfTaller())}
 }

@@ -1,6 +1,7 @@
 package frame
 
 import (
+	"math"
 	"slices"
 
 	"plumbline/calculators"
@@ -189,17 +190,27 @@ func solveTrial(v calculators.Values, out calculators.Numbers) *calculators.Prob
 // practice, what the grips' shape and the levers bear.
 var rolls = [...]float64{0, 4, -4, 8, -8}
 
+// mostRise is the greatest rise of a bar that a shop has, mm: common practice.
+const mostRise = 60
+
 // lent returns the parts that a shop can lend and that bring the hands where the size
 // would have them, the nearest first and of equals the fewest parts, and how many come
-// near. Stacks that the steerer does not allow are left out.
+// near. Nobody lends a longer steerer: stacks that it does not hold are left out, and where
+// nobody said what it holds, that is the stack of now. Nor does a bar fall, or rise by more
+// than mostRise, unless the reader's own does.
 func (s *trialPair) lent(v calculators.Values) (list []fit.Combination, near int) {
 	tried := make([]float64, len(rolls))
 	for i, roll := range rolls {
 		tried[i] = s.parts.Roll + roll
 	}
-	all, _ := fit.Combine(s.bike, s.parts, s.there.Grip, fit.AllowedSpacers(v), tried...)
+	allowed := fit.AllowedSpacers(v)
+	if math.IsNaN(allowed) {
+		allowed = s.parts.Spacers
+	}
+	all, _ := fit.Combine(s.bike, s.parts, s.there.Grip, allowed, tried...)
 	for _, c := range all {
-		if c.Over > 0 {
+		rise := c.Parts.Rise
+		if c.Over > 0 || rise != s.parts.Rise && (rise < 0 || rise > mostRise) {
 			continue
 		}
 		if list = append(list, c); c.Off <= fit.NearGrips+1e-6 {

@@ -26,6 +26,11 @@ func explainTrial(v calculators.Values, r *calculators.Result) {
 	list, near := s.lent(v)
 	explainTrialHands(s, r, list, near)
 	r.Tables = append(r.Tables, trialParts(s, list, near), trialRest(r))
+	if math.IsNaN(fit.AllowedSpacers(v)) {
+		r.Note(calculators.CheckNote, "Only the {0} of spacers that are under the stem now were counted. Give {1} "+
+			"or {2}, and sets with more of them are looked at too.", measure.Millimetres(s.parts.Spacers),
+			measure.SpacersAbove.Named(), measure.SpacersLimit.Named())
+	}
 	r.Note(calculators.PlainNote,
 		"Ride both settings three times each on one stretch that you know, in an order drawn by lot and saddle and "+
 			"tyres unchanged, and score every ride before you talk about it. Chapter The test ride’s ride-scores "+

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"plumbline/calculators"
+	"plumbline/calculators/body"
 	"plumbline/calculators/fit"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -37,6 +38,11 @@ func explainMobility(v calculators.Values, r *calculators.Result) {
 	if (v.Has(measure.KneeShortLeft) || v.Has(measure.KneeShortRight)) && v.Choice(measure.Sex) == "" {
 		r.Note(calculators.CheckNote, "Women’s hamstrings let the knee go about 11 degrees further than men’s. "+
 			"Without {0} the average of both stands in.", measure.Sex.Named())
+	}
+	if v.Small() || v.Is(measure.Growing, "yes") {
+		r.Note(calculators.CheckNote, "The averages are those of grown people. For somebody who grows, or is under "+
+			"{0}, they mean nothing: compare left with right only, and with yourself three months ago.",
+			measure.Millimetres(body.LeastStature))
 	}
 	r.Note(calculators.PlainNote, "No setting of the bike is changed by these tests. In fifty mountain bikers hip "+
 		"rotation, hip strength, ankle bend and the line of the forefoot together sorted most of the sore knees "+
