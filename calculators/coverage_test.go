@@ -122,3 +122,21 @@ func covers(t *testing.T, answer, point string, tried, held int) {
 		t.Errorf("%s: its ± holds the truth in %.3f of %d cases, not in 0.93 to 0.97: %s", answer, share, tried, point)
 	}
 }
+
+// A number is the same whether or not others are wanted beside it.
+func TestANumberAloneIsTheSame(t *testing.T) {
+	for _, c := range catalog.All() {
+		points := [][]calculators.Pair{panel.Example(c)}
+		for _, p := range morePoints[c.Name] {
+			points = append(points, pairs(p))
+		}
+		for _, rider := range corners.riders {
+			for _, bike := range corners.bikes {
+				points = append(points, corner(c, rider, bike))
+			}
+		}
+		for _, p := range points {
+			require.Empty(t, c.Alone(p), "%s at %v", c.Name, p)
+		}
+	}
+}

@@ -107,3 +107,22 @@ func (c *Calculator) Cover(typed []Pair, n int, seed uint64, within float64) (tr
 	}
 	return tried, held, nil
 }
+
+// Alone solves once for all numbers together, and once for each by itself with nothing
+// else wanted, and returns the answers whose value then differs in any bit.
+func (c *Calculator) Alone(typed []Pair) (differing []string) {
+	v, _, problems := c.read(typed, nil)
+	all, one := c.numbers(), c.numbers()
+	if problems != nil || c.Solve(v, all) != nil {
+		return nil
+	}
+	for _, o := range c.Answers {
+		wanted := make([]bool, len(all.x))
+		wanted[all.at(o)] = true
+		problem := c.Solve(v, one.into(one.x).wanting(wanted))
+		if problem != nil || math.Float64bits(one.At(o)) != math.Float64bits(all.At(o)) {
+			differing = append(differing, o.Name)
+		}
+	}
+	return differing
+}

@@ -2,6 +2,7 @@ package calculators
 
 import (
 	"math"
+	"slices"
 
 	"plumbline/calculators/measure"
 )
@@ -23,8 +24,9 @@ type Output struct {
 // Numbers holds what one Solve computes: one float64, in base units, for each
 // declared output. A number that was not set is NaN.
 type Numbers struct {
-	place map[*Output]int
-	x     []float64
+	place  map[*Output]int
+	x      []float64
+	wanted []bool // nil: all
 }
 
 // numbers returns room for the answers and then the workings of c.
@@ -57,6 +59,19 @@ func (n Numbers) clear() {
 // Set gives o its value, in the base unit of o. It panics when the calculator does
 // not declare o; a test runs every calculator.
 func (n Numbers) Set(o *Output, x float64) { n.x[n.at(o)] = x }
+
+// Wants tells whether any of some numbers is looked at. Solve asks before it computes
+// what takes long: while a ± is simulated, only the numbers that are no straight line
+// are wanted. What is set though nobody wants it does no harm.
+func (n Numbers) Wants(any ...*Output) bool {
+	return n.wanted == nil || slices.ContainsFunc(any, func(o *Output) bool { return n.wanted[n.at(o)] })
+}
+
+// wanting returns n with only the marked numbers wanted, all if wanted is nil.
+func (n Numbers) wanting(wanted []bool) Numbers {
+	n.wanted = wanted
+	return n
+}
 
 // At returns the value that was set for o, NaN if none was.
 func (n Numbers) At(o *Output) float64 { return n.x[n.at(o)] }

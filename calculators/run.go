@@ -56,9 +56,9 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 // solver solves with the inputs of v off. Its values serve for every solve anew.
 func (c *Calculator) solver(v Values, out Numbers) uncertainty.Solve {
 	w := v.clone()
-	return func(d, y []float64) bool {
+	return func(d, y []float64, wanted []bool) bool {
 		w.move(v, d)
-		return c.Solve(w, out.into(y)) == nil
+		return c.Solve(w, out.into(y).wanting(wanted)) == nil
 	}
 }
 

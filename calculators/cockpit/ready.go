@@ -146,8 +146,10 @@ func solveReady(v calculators.Values, out calculators.Numbers) *calculators.Prob
 	if !ok {
 		return nil
 	}
-	if trunk, err := s.rider.TrunkAt(grip, keptElbow); err == nil {
-		out.Set(trunkAtElbow, trunk)
+	if out.Wants(trunkAtElbow) {
+		if trunk, err := s.rider.TrunkAt(grip, keptElbow); err == nil {
+			out.Set(trunkAtElbow, trunk)
+		}
 	}
 	r, err := s.rider.Balance(grip)
 	if err != nil {
@@ -156,11 +158,15 @@ func solveReady(v calculators.Values, out calculators.Numbers) *calculators.Prob
 	if r.Reaches() {
 		out.Set(readyElbow, r.ElbowBend)
 	}
-	if room, ok := s.rider.RoomBack(&r, grip); ok {
-		out.Set(roomBack, room.Length)
+	if out.Wants(roomBack) {
+		if room, ok := s.rider.RoomBack(&r, grip); ok {
+			out.Set(roomBack, room.Length)
+		}
 	}
-	if room, ok := s.rider.RoomForward(&r, grip); ok {
-		out.Set(roomForward, room.Length)
+	if out.Wants(roomForward) {
+		if room, ok := s.rider.RoomForward(&r, grip); ok {
+			out.Set(roomForward, room.Length)
+		}
 	}
 	out.Set(hipBehind, r.HipBehind())
 	out.Set(frontKnee, r.FrontKnee)

@@ -163,9 +163,13 @@ func solvePedals(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	}
 	out.Set(pedalSaddleChange, change)
 	out.Set(pedalSaddleHeight, height+change)
-	setRow(out, pedalRows.height, leg, after, height+change, trunk)
-	if both, h, ok := alongSetback(leg, before, after, height, setback-forward); ok {
-		setRow(out, pedalRows.both, leg, both, h, trunk)
+	if out.Wants(pedalRows.height.all()...) {
+		setRow(out, pedalRows.height, leg, after, height+change, trunk)
+	}
+	if out.Wants(pedalRows.both.all()...) {
+		if both, h, ok := alongSetback(leg, before, after, height, setback-forward); ok {
+			setRow(out, pedalRows.both, leg, both, h, trunk)
+		}
 	}
 	return nil
 }
@@ -186,9 +190,11 @@ func setRow(out calculators.Numbers, row pedalRow, leg body.Leg, setup posture.S
 	if !ok {
 		return math.NaN()
 	}
-	if top, ok := rider.At(height, 0); ok {
-		out.Set(row.kneeTop, top.KneeBend)
-		out.Set(row.hipTop, top.HipAngle(trunk))
+	if out.Wants(row.kneeTop, row.hipTop) {
+		if top, ok := rider.At(height, 0); ok {
+			out.Set(row.kneeTop, top.KneeBend)
+			out.Set(row.hipTop, top.HipAngle(trunk))
+		}
 	}
 	bottom, ok := rider.AtBottom(height)
 	if !ok {

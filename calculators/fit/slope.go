@@ -76,7 +76,6 @@ func (s Springs) under(on geometry.Balance, front, rear float64) (Settled, bool)
 }
 
 // The search for rest ends where the loads change by less than settledBy of the weight.
-// Each round leaves about a tenth of the error.
 const (
 	settledBy  = 1e-10
 	mostRounds = 60
@@ -84,18 +83,30 @@ const (
 
 // settle goes from loads to sag, from sag to the bike's attitude and from there to the
 // loads again until they stay. loads returns both wheels' loads for a balance.
+//
+// Each round changes the loads by a nearly constant share of what the last one did, so
+// two rounds tell where they lead, and the next one starts there.
+//
+// Source: Irons and Tuck 1969, Int J Numer Methods Eng 1:275-277 (from memory).
 func (s Springs) settle(on geometry.Balance, loads func(geometry.Balance) (front, rear float64)) (Settled, bool) {
 	front, rear := loads(on)
-	for range mostRounds {
+	var lastF, lastR float64 // by how much the last round changed the loads
+	step := 1.0
+	for round := range mostRounds {
 		at, ok := s.under(on, front, rear)
 		if !ok {
 			return at, false
 		}
 		f, r := loads(at.Balance)
-		if math.Abs(f-front) < settledBy && math.Abs(r-rear) < settledBy {
+		f, r = f-front, r-rear
+		if math.Abs(f) < settledBy && math.Abs(r) < settledBy {
 			return at, true
 		}
-		front, rear = f, r
+		if dF, dR := f-lastF, r-lastR; round > 0 {
+			step *= -(float64(lastF*dF) + float64(lastR*dR)) / (float64(dF*dF) + float64(dR*dR))
+		}
+		front, rear = front+float64(step*f), rear+float64(step*r)
+		lastF, lastR = f, r
 	}
 	return Settled{}, false
 }

@@ -336,6 +336,9 @@ func solveClimb(v calculators.Values, out calculators.Numbers) *calculators.Prob
 func (c *climber) setMoves(v calculators.Values, springs fit.Springs, b geometry.Balance, out calculators.Numbers) {
 	level, lift := out.At(levelLoad), out.At(liftGrade)
 	for _, m := range saddleMoves {
+		if !out.Wants(m.load, m.loadBy, m.lift, m.liftBy, saddleBack) {
+			continue
+		}
 		moved := c.moved(m)
 		after, _, ok := moved.seatedBalance(v)
 		if !ok {
@@ -380,8 +383,10 @@ func setShares(v calculators.Values, springs fit.Springs, b geometry.Balance, ou
 	out.Set(comForward, b.Ahead)
 	out.Set(comHeight, b.Height)
 	for _, c := range climbs {
-		at, ok := springs.On(b, geometry.SlopeAngle(c.grade), rolling)
-		set(c.load, frontShare(at, c.grade, rolling), ok)
+		if c.load == levelLoad || out.Wants(c.load) { // setMoves compares with the level
+			at, ok := springs.On(b, geometry.SlopeAngle(c.grade), rolling)
+			set(c.load, frontShare(at, c.grade, rolling), ok)
+		}
 	}
 }
 

@@ -1,5 +1,7 @@
 package posture
 
+import "math"
+
 // Circle is a leg through one whole turn of the cranks.
 type Circle struct {
 	// Poses are evenly spaced from the top of the stroke.
@@ -34,34 +36,32 @@ func (c Chain) Circle(count int) (Circle, bool) {
 		}
 	}
 	var ok, fine bool
-	result.Straightest, ok = c.At(c.extreme(float64(far)*step, step, 1))
-	result.MostBent, fine = c.At(c.extreme(float64(near)*step, step, -1))
+	result.Straightest, ok = c.At(c.extreme(float64(far)*step, step))
+	result.MostBent, fine = c.At(c.extreme(float64(near)*step, step))
 	return result, ok && fine
 }
 
-// extreme returns the crank angle within a step of a start at which sign times
-// the hip-to-ankle distance is greatest, in [0, 360).
+// Straightest returns the leg where the knee is least bent, without the rest of the
+// circle. It returns false when the leg does not reach there.
+func (c Chain) Straightest() (LegPose, bool) {
+	away := math.Atan2(-c.Hip.X, -c.Hip.Y) / radian // the crank points away from the hip
+	return c.At(c.extreme(away, 20))
+}
+
+// extreme returns the crank angle, in [0, 360), near a start within a step of it at
+// which the hip-to-ankle distance is greatest or least, whichever is there.
 //
-// Golden-section search: it needs no derivative, and 36 steps shrink the bracket to a
-// thirty-millionth of its width.
-func (c Chain) extreme(start, step, sign float64) float64 {
-	const golden = 0.6180339887498949
-	low, high := start-step, start+step
-	a := high - golden*(high-low)
-	b := low + golden*(high-low)
-	fa, fb := sign*c.hipToAnkle(a), sign*c.hipToAnkle(b)
-	for range 36 {
-		if fa > fb {
-			high, b, fb = b, a, fa
-			a = high - golden*(high-low)
-			fa = sign * c.hipToAnkle(a)
-		} else {
-			low, a, fa = a, b, fb
-			b = low + golden*(high-low)
-			fb = sign * c.hipToAnkle(b)
+// The distance goes nearly as a cosine of the crank's angle, so the top of the parabola
+// through three angles is close to the extreme. Each round takes three angles closer
+// together round the last top, and leaves less than a hundredth of its error.
+func (c Chain) extreme(angle, step float64) float64 {
+	for ; step > 0.02; step /= 8 {
+		before, at, after := c.hipToAnkle(angle-step), c.hipToAnkle(angle), c.hipToAnkle(angle+step)
+		if curve := before + after - float64(2*at); curve != 0 {
+			angle += math.Max(-step, math.Min(step, step*(before-after)/(2*curve)))
 		}
 	}
-	angle := (low + high) / 2
+	angle = math.Mod(angle, 360)
 	if angle < 0 {
 		angle += 360
 	}

@@ -66,6 +66,9 @@ func TestAnySeatedRiderIsAPoseOrARefusal(t *testing.T) {
 		if p, ok := s.AtBottom(s.Neutral()); ok {
 			whole(t, p)
 		}
+		if p, ok := s.Straightest(next()); ok {
+			whole(t, p)
+		}
 		if c, ok := s.Circle(next(), 8); ok {
 			whole(t, c.Straightest)
 			whole(t, c.MostBent)

@@ -1,7 +1,9 @@
 package posture_test
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"testing"
 
 	"gonum.org/v1/gonum/mat"
@@ -147,6 +149,9 @@ func TestALegOutOfReachIsReported(t *testing.T) {
 		if _, ok := s.Circle(beyond, 72); ok {
 			t.Fatal("a circle that cannot be pedalled")
 		}
+		if _, ok := s.Straightest(beyond); ok {
+			t.Fatal("straightest beyond a straight leg")
+		}
 	})
 }
 
@@ -168,6 +173,27 @@ func TestKneeStraightensBeforeTheLowestPoint(t *testing.T) {
 				t.Fatalf("pose %d at %v: knee %v outside %v to %v", i, p.Crank, p.KneeBend,
 					c.Straightest.KneeBend, c.MostBent.KneeBend)
 			}
+		}
+	})
+}
+
+// The straightest pose is found without the circle; a circle cut into degrees has none
+// straighter than it, and one within half a degree of it.
+func TestTheStraightestLegNeedsNoCircle(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := riders().Draw(t, "rider")
+		height := s.Neutral() * rapid.Float64Range(0.75, 1.02).Draw(t, "share")
+		p, ok := s.Straightest(height)
+		c, whole := s.Circle(height, 360)
+		if !whole {
+			t.Skip("out of reach")
+		}
+		cut := slices.MaxFunc(c.Poses, func(a, b posture.LegPose) int {
+			return cmp.Compare(a.HipToAnkle, b.HipToAnkle)
+		})
+		if !ok || p.HipToAnkle < cut.HipToAnkle || math.Abs(p.Crank-cut.Crank) > 0.51 ||
+			math.Abs(p.KneeBend-c.Straightest.KneeBend) > 1e-7 {
+			t.Fatalf("straightest %v at %v, cut %v at %v", p.KneeBend, p.Crank, cut.KneeBend, cut.Crank)
 		}
 	})
 }

@@ -40,6 +40,28 @@ func Wrist(elbow, grip geometry.Point) geometry.Point {
 	return elbow.Add(grip.Sub(elbow).Scale(0.82))
 }
 
+// segments are all segments of one sex. They are looked up once for each, because a
+// rider's balance is found from thousands of centres of mass.
+type segments struct{ head, trunk, upperArm, forearm, hand, thigh, shank, foot body.Segment }
+
+func newSegments(sex body.Sex) *segments {
+	return &segments{body.HeadFromNeck.Of(sex), body.TrunkFromShoulders.Of(sex), body.UpperArmMass.Of(sex),
+		body.ForearmMass.Of(sex), body.HandMass.Of(sex), body.ThighMass.Of(sex), body.ShankMass.Of(sex),
+		body.FootMass.Of(sex)}
+}
+
+var female, male, mean = newSegments(body.Female), newSegments(body.Male), newSegments(body.Unknown)
+
+func segmentsOf(sex body.Sex) *segments {
+	switch sex {
+	case body.Female:
+		return female
+	case body.Male:
+		return male
+	}
+	return mean
+}
+
 // CentreOfMass returns the whole body's centre of mass, and false when a joint is
 // not a number.
 //
@@ -56,24 +78,25 @@ func (j Joints) CentreOfMass(sex body.Sex) (geometry.Point, bool) {
 		p.Mass *= 2
 		return p
 	}
-	between := func(s body.SegmentPair, from, to geometry.Point) body.Part {
-		return s.Of(sex).Between(from.X, from.Y, to.X, to.Y)
+	between := func(s *body.Segment, from, to geometry.Point) body.Part {
+		return s.Between(from.X, from.Y, to.X, to.Y)
 	}
-	at := func(s body.SegmentPair, p geometry.Point) body.Part {
-		return body.Part{Mass: s.Of(sex).Mass, X: p.X, Y: p.Y}
+	at := func(s *body.Segment, p geometry.Point) body.Part {
+		return body.Part{Mass: s.Mass, X: p.X, Y: p.Y}
 	}
+	s := segmentsOf(sex)
 	sum, ok := body.Combine(
-		between(body.HeadFromNeck, j.Vertex, j.Neck),
-		between(body.TrunkFromShoulders, j.Shoulder, j.Hip),
-		both(between(body.UpperArmMass, j.Shoulder, j.Elbow)),
-		both(between(body.ForearmMass, j.Elbow, j.Wrist)),
-		both(at(body.HandMass, j.Grip)),
-		between(body.ThighMass, j.Hip, j.FrontLimb.Knee),
-		between(body.ShankMass, j.FrontLimb.Knee, j.FrontLimb.Ankle),
-		at(body.FootMass, j.FrontLimb.Foot),
-		between(body.ThighMass, j.Hip, j.RearLimb.Knee),
-		between(body.ShankMass, j.RearLimb.Knee, j.RearLimb.Ankle),
-		at(body.FootMass, j.RearLimb.Foot),
+		between(&s.head, j.Vertex, j.Neck),
+		between(&s.trunk, j.Shoulder, j.Hip),
+		both(between(&s.upperArm, j.Shoulder, j.Elbow)),
+		both(between(&s.forearm, j.Elbow, j.Wrist)),
+		both(at(&s.hand, j.Grip)),
+		between(&s.thigh, j.Hip, j.FrontLimb.Knee),
+		between(&s.shank, j.FrontLimb.Knee, j.FrontLimb.Ankle),
+		at(&s.foot, j.FrontLimb.Foot),
+		between(&s.thigh, j.Hip, j.RearLimb.Knee),
+		between(&s.shank, j.RearLimb.Knee, j.RearLimb.Ankle),
+		at(&s.foot, j.RearLimb.Foot),
 	)
 	return geometry.Point{X: sum.X, Y: sum.Y}, ok
 }

@@ -17,31 +17,30 @@ func (s *Standing) setEnds() {
 	const folded = 165
 	s.low = math.Max(0, 2*s.stance.Knee-folded)
 	apart := s.front.Distance(s.rear)
-	meet := func(t float64) bool {
+	over := func(t float64) (float64, bool) {
 		front, rear := legReach(s.leg.Thigh, s.leg.Shank, t), legReach(s.leg.Thigh, s.leg.Shank, 2*s.stance.Knee-t)
-		return front-rear < apart
+		return front - rear - apart, true
 	}
-	if meet(s.low) {
+	atLow, _ := over(s.low)
+	if atLow < 0 {
 		return
 	}
-	// The room that is left may end here, so it is found as closely as a pose is.
-	out, in := s.low, s.stance.Knee
-	for in-out > 1e-9 {
-		if half := (in + out) / 2; meet(half) {
-			in = half
-		} else {
-			out = half
-		}
-	}
-	s.low = in
+	// The room that is left may end here, so it is found as closely as a pose is, and
+	// from inside: with both knees alike both legs meet.
+	const inside = 1e-8
+	atMean, _ := over(s.stance.Knee)
+	s.low, _ = root(s.low, atLow, s.stance.Knee, atMean, over)
+	s.low = math.Min(s.low+inside, s.stance.Knee)
 }
 
 // findBalance finds the front knee's bend at which the centre of mass lies plumb over
 // the bottom bracket, or the reason why there is none. With a chord above 0 the trunk
 // follows from it; see at.
 func (s *Standing) findBalance(grip geometry.Point, chord float64) (pose, float64, error) {
+	var p pose
 	off := func(t float64) (float64, bool) {
-		p, ok := s.at(t, grip, chord)
+		var ok bool
+		p, ok = s.at(t, grip, chord)
 		return p.off, ok
 	}
 	low, high := s.ends()
@@ -65,11 +64,7 @@ func (s *Standing) findBalance(grip geometry.Point, chord float64) (pose, float6
 	if !ok {
 		return pose{}, 0, LegsFold
 	}
-	p, ok := s.at(t, grip, chord)
-	if !ok {
-		return pose{}, 0, LegsFold
-	}
-	return p, t, nil
+	return p, t, nil // root looked at t last
 }
 
 // ifArms names the arms as the reason where their bend was held.
@@ -84,39 +79,39 @@ func ifArms(chord float64, why Unready) Unready {
 // chord apart from the shoulder.
 func (s *Standing) spanned(grip geometry.Point, chord, low, high float64) (float64, float64, bool) {
 	longest, shortest := s.upper.Trunk+chord, math.Abs(s.upper.Trunk-chord)
-	spans := func(t float64) bool {
+	// room is above 0 where both span the way; the millionth keeps an edge inside.
+	room := func(t float64) (float64, bool) {
 		p, ok := s.legs(t)
 		d := p.hip.Distance(grip)
-		return ok && d < longest && d > shortest
+		return math.Min(longest-d, d-shortest) - 1e-6, ok
 	}
-	if spans(low) && spans(high) {
+	atLow, ok := room(low)
+	atHigh, fine := room(high)
+	if !ok || !fine {
+		return 0, 0, false
+	}
+	if atLow > 0 && atHigh > 0 {
 		return low, high, true
 	}
 	// The hip goes forward as the front knee bends: look for a place that spans,
 	// then close in on both edges.
-	middle, found := 0.0, false
-	for i := 1; i < 24 && !found; i++ {
+	middle, there := 0.0, 0.0
+	for i := 1; i < 24 && !(there > 0); i++ {
 		middle = low + float64(i)*(high-low)/24
-		found = spans(middle)
+		if there, ok = room(middle); !ok {
+			return 0, 0, false
+		}
 	}
-	if !found {
+	if !(there > 0) {
 		return 0, 0, false
 	}
-	edge := func(in, out float64) float64 {
-		if spans(out) {
-			return out
-		}
-		for range 20 {
-			half := (in + out) / 2
-			if spans(half) {
-				in = half
-			} else {
-				out = half
-			}
-		}
-		return in
+	if atLow < 0 {
+		low, ok = root(low, atLow, middle, there, room)
 	}
-	return edge(middle, low), edge(middle, high), true
+	if atHigh < 0 {
+		high, fine = root(middle, there, high, atHigh, room)
+	}
+	return low, high, ok && fine
 }
 
 // Balanced is a rider standing in balance with the hands on the grips, or as near to

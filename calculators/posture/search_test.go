@@ -131,8 +131,10 @@ func TestRoomsPastTheirLimitAgainstAWalk(t *testing.T) {
 			require.InDelta(t, length(end), room.Length, 1.5)
 		}
 	})
-	require.Positive(t, short)
-	require.Positive(t, folded)
+	if !testing.Short() { // which draws too few to meet both for certain
+		require.Positive(t, short)
+		require.Positive(t, folded)
+	}
 }
 
 // The ends are where the straight legs begin to meet, or a knee of 165 degrees.

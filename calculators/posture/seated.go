@@ -186,6 +186,15 @@ func (s Seated) Circle(height float64, count int) (Circle, bool) {
 	return s.Chain(height).Circle(count)
 }
 
+// Straightest returns the leg at a saddle height where the knee is least bent: shortly
+// before the bottom.
+func (s Seated) Straightest(height float64) (LegPose, bool) {
+	if !(height > 0) {
+		return LegPose{}, false
+	}
+	return s.Chain(height).Straightest()
+}
+
 // StaticKnee returns what the knee would read, in degrees, when the rider sits
 // still at the bottom of the stroke, from the bend while pedalling; see
 // StaticLess. It is never below 0.

@@ -106,9 +106,11 @@ func solveKnee(v calculators.Values, out calculators.Numbers) *calculators.Probl
 		out.Set(kneeAtTop, pose.KneeBend)
 		out.Set(hipAtTop, pose.HipAngle(v.Of(measure.SeatedTrunk)))
 	}
-	if circle, ok := rider.Circle(height, 12); ok {
-		out.Set(leastBend, circle.Straightest.KneeBend)
-		out.Set(leastBendAt, circle.Straightest.Crank)
+	if out.Wants(leastBend, leastBendAt) {
+		if pose, ok := rider.Straightest(height); ok {
+			out.Set(leastBend, pose.KneeBend)
+			out.Set(leastBendAt, pose.Crank)
+		}
 	}
 	if v.Has(measure.KneeReading) {
 		out.Set(readingDifference, v.Of(measure.KneeReading)-out.At(modelFor(v)))

@@ -6,8 +6,9 @@ import "math"
 
 // Solve computes the numbers with each input off by its entry in d, in the input's
 // own unit, and writes them to y. It reports whether there is an answer there; a
-// single number that does not exist is NaN.
-type Solve func(d, y []float64) bool
+// single number that does not exist is NaN. wanted marks the numbers that are looked
+// at; nil marks all, and the others need no value.
+type Solve func(d, y []float64, wanted []bool) bool
 
 // Effects are what the inputs' errors do to the numbers.
 type Effects struct {
@@ -59,9 +60,9 @@ func Propagate(y, u []float64, held int, solve Solve) Effects {
 			continue
 		}
 		d[i] = sd
-		above := solve(d, up)
+		above := solve(d, up, nil)
 		d[i] = -sd
-		below := solve(d, down)
+		below := solve(d, down, nil)
 		d[i] = 0
 		if !above && !below {
 			e.Alone = append(e.Alone, i)
@@ -92,9 +93,9 @@ func PropagateOneWay(y, u []float64, solve Solve) Effects {
 			continue
 		}
 		d[i] = sd
-		above := solve(d, moved)
+		above := solve(d, moved, nil)
 		d[i] = -sd
-		below := !above && solve(d, moved)
+		below := !above && solve(d, moved, nil)
 		d[i] = 0
 		if !above && !below {
 			e.Alone = append(e.Alone, i)
