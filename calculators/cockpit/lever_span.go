@@ -21,7 +21,7 @@ func LeverSpan() *calculators.Illustration {
 }
 
 // What the picture shows where nobody measured: reach, blade and bar, mm.
-const drawnReach, drawnBlade, barTube = 54, 9, 22.2
+const drawnReach, drawnBlade, barTube = 54, 9.0, 22.2
 
 func drawLeverSpan(v calculators.Values) *drawing.Figure {
 	of := func(q *measure.Quantity, otherwise float64) float64 {

@@ -367,6 +367,9 @@ func TestSeatedSays(t *testing.T) {
 	folded := calctest.Answer(t, Seated(), record.with(numbers{"grip-x": 60, "grip-y": 720, "elbow-bend": 0,
 		"arm-length": 900}).typed())
 	assert.Contains(t, meaning(folded, seatedTrunk), "With the elbows bent like that no trunk angle")
+	// Further from the hip than the trunk is long, and within reach of straight arms.
+	bent := calctest.Answer(t, Seated(), record.with(numbers{"grip-x": 800, "elbow-bend": 130}).typed())
+	assert.Contains(t, meaning(bent, seatedTrunk), "With the elbows bent like that no trunk angle")
 	wide := calctest.Answer(t, Seated(), record.with(numbers{"bar-width": 1280, "arm-length": 330,
 		"shoulder-width": 280}).typed())
 	assert.Contains(t, meaning(wide, seatedTrunk), "Your arms do not span this bar")
