@@ -52,6 +52,7 @@ const (
 	Check   = "check"   // one measurement of a client: Record, Doubts
 	Back    = "back"    // what a client sends: HTML for a last look, Text, Link
 	Compose = "compose" // what a fitter asks: Text
+	Chart   = "chart"   // a pasted chart as it was understood: HTML
 )
 
 // Reply is what the page puts in place or carries out.
@@ -86,6 +87,8 @@ func (d Desk) Answer(a Ask) Reply {
 		return back(a)
 	case Compose:
 		return compose(a)
+	case Chart:
+		return chart(a)
 	}
 	return Reply{Problems: []calculators.Problem{{Text: words.Of("This page asks for “{0}”, which the guide’s "+
 		"engine does not know.", measure.Quoted(a.Name))}}}

@@ -15,6 +15,33 @@ type Chart struct {
 	Columns []Understood // the heads of the table in their order, those that are not used too
 	Unread  []words.Text // what could not be read and costs a row or the whole table: why
 	Passed  []words.Text // what was passed over, and what was taken for granted
+
+	// Lines are all sizes with all their cells, those that cost a row too, to be shown and
+	// mended cell by cell.
+	Lines  []Line
+	Unused []string // the heads that are not used, as they were pasted
+}
+
+// Line is a size as it was pasted; it has a cell for each column of the list.
+type Line struct {
+	Name  string
+	Cells []Cell
+}
+
+// Cell is one number of a pasted table: Value is NaN where it has none, and Typed is
+// what could not be read.
+type Cell struct {
+	Value float64
+	Typed string
+}
+
+// line makes a line without numbers.
+func (q *Quantity) line(name string) Line {
+	l := Line{Name: name, Cells: make([]Cell, len(q.Columns))}
+	for i := range l.Cells {
+		l.Cells[i].Value = math.NaN()
+	}
+	return l
 }
 
 // Understood is a head of a pasted table and what it was taken for.
@@ -90,11 +117,21 @@ func readChart(q *Quantity, lines []string, in *words.Reader) (Chart, bool) {
 	}
 	c.columns(head)
 	rows = c.units(rows)
+	for _, u := range c.Columns {
+		if u.As == nil && u.Head != "" {
+			c.Unused = append(c.Unused, u.Head)
+		}
+	}
 	if c.complete() {
 		c.choose(rows)
 		c.rows(rows)
+		return c.Chart, true
 	}
-	return c.Chart, true
+	said := c.Chart // a column is missing: the cells are shown, and nothing more is said of them
+	c.choose(rows)
+	c.rows(rows)
+	said.Lines = c.Lines
+	return said, true
 }
 
 // down takes a chart with one line for each size.
@@ -357,13 +394,15 @@ func (c *charting) rows(rows [][]string) {
 			}
 		}
 		whole := true
+		line := c.q.line(row.Name)
 		for i, u := range c.Columns {
 			for k, q := range u.As {
 				if q != c.q {
-					whole = c.fill(&row, u, cells[i], k) && whole
+					whole = c.fill(&row, &line, u, cells[i], k) && whole
 				}
 			}
 		}
+		c.Lines = append(c.Lines, line)
 		if whole {
 			c.Rows = append(c.Rows, row)
 		}
@@ -383,7 +422,7 @@ func (c *charting) rows(rows [][]string) {
 
 // fill reads a cell of column u as the k-th of its quantities and tells whether the
 // row can still be used.
-func (c *charting) fill(row *Row, u Understood, cell string, k int) bool {
+func (c *charting) fill(row *Row, line *Line, u Understood, cell string, k int) bool {
 	q := u.As[k]
 	at := c.q.column(q)
 	var x float64
@@ -393,7 +432,10 @@ func (c *charting) fill(row *Row, u Understood, cell string, k int) bool {
 	} else {
 		x, why = readCell(cell, q, u.Unit)
 	}
-	row.Cells[at] = x
+	row.Cells[at], line.Cells[at].Value = x, x
+	if !why.None() {
+		line.Cells[at].Typed = string(Quoted(cell))
+	}
 	switch optional := c.q.Columns[at].Optional; {
 	case !why.None() && optional:
 		c.passed("{0}: {1}", words.Name(row.Name), why)

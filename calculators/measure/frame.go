@@ -187,8 +187,8 @@ var (
 	Sizes = &Quantity{Key: "sizes", Label: "Sizes", Unit: One, Low: 1, High: 12, Least: 1, Most: 12, Rows: 12,
 		Table: Grid,
 		How: Instruction{
-			Text: "Copy the maker’s size chart into a table: one line for each size, the first line naming the " +
-				"columns."},
+			Text: "Paste the maker’s size chart as you copied it, sizes across or down. Below it you see how it " +
+				"was understood, and can mend it."},
 		Columns: []*Column{
 			{Reach, false}, {Stack, false}, {HeadAngle, false}, {SeatAngle, false}, {SeatTubeLength, false},
 			{SeatAngleHeight, true}, {SeatTubeAngle, true}, {StandOver, true}, {HeadTubeLength,

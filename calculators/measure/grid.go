@@ -74,10 +74,39 @@ func readStrict(q *Quantity, lines []string, in *words.Reader) (c Chart) {
 			c.Columns = append(c.Columns, understood(q, name, order[k], in))
 		}
 	}
+	if !slices.Contains(order, -1) {
+		c.Lines = strictLines(q, lines, order, sep, in)
+	}
 	if c.Unread = why; why == nil {
 		c.Rows, c.Unread = readRows(q, lines, order, sep, in)
 	}
 	return c
+}
+
+// strictLines are the lines below the heading with all that they hold.
+func strictLines(q *Quantity, lines []string, order []int, sep string, in *words.Reader) (list []Line) {
+	for n, text := range lines[1:] {
+		if strings.TrimSpace(text) == "" || len(list) == q.Rows {
+			continue
+		}
+		line := q.line(strconv.Itoa(n + 1))
+		for k, part := range cells(text, sep) {
+			switch {
+			case k >= len(order) || part == "":
+			case order[k] == len(q.Columns):
+				line.Name = string(Quoted(part))
+			default:
+				cell := &line.Cells[order[k]]
+				if g, _, ok := q.Columns[order[k]].Parse(part, q.Columns[order[k]].Unit.ReadIn(in)); ok {
+					cell.Value = g.Value
+				} else {
+					cell.Typed = string(Quoted(part))
+				}
+			}
+		}
+		list = append(list, line)
+	}
+	return list
 }
 
 // understood is a column that was named by key or label.

@@ -132,7 +132,7 @@ func (w *writer) textarea(in *calculators.Input, e entry, example bool) {
 	if len(in.Columns) == 1 {
 		w.Raw(`2"`)
 	} else {
-		w.Raw(`5"`)
+		w.Raw(`5" data-chart="`).Text(in.Key).Raw(`"`) // the page shows how it was understood
 	}
 	w.control(in, e, false)
 	if !example && in.Example != "" {

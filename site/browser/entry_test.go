@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"strconv"
 	"testing"
 	"time"
 
@@ -60,4 +61,25 @@ func TestAFieldStaysWhereItIsWhileSomebodyTypes(t *testing.T) {
 			t.Errorf("at %q the field moved from %.0f to %.0f", text, before, now)
 		}
 	}
+}
+
+func TestAPastedChartIsMendedAndBecomesTheBike(t *testing.T) {
+	b := open(t, "/frame/choosing-a-size.html#inseam=830").ready()
+	const pasted = "Geometry\tS\tM\nReach (mm)\t435\t460\nStack (mm)\t610\t625\nHead tube angle\t65,5°\tx65\n" +
+		"Seat angle\t76.8°\t76.5°\nSeat tube length\t390\t420\nETT\t578\t603"
+	eval[bool](b, `(f => { f.value = `+strconv.Quote(pasted)+`; f.dispatchEvent(new Event("input", {bubbles: true})); return true })(document.querySelector("[name=sizes]"))`)
+	const cell = `document.querySelector("#size-match-1-sizes-chart-head-angle-1")`
+	b.until(cell + ` && ` + cell + `.getAttribute("aria-invalid") === "true"`)
+	if got := b.text(".understood"); got != "Read: 2 sizes, 1 complete. Not used: “ETT”. Mend any cell below." {
+		t.Errorf("it was understood as %q", got)
+	}
+	eval[bool](b, `(`+cell+`.focus(), `+cell+`.select(), true)`)
+	b.do(chromedp.KeyEvent("65.2"))
+	b.until(`document.querySelector("[name=sizes]").value.includes("M;460;625;65.2;76.5;420")`)
+	eval[bool](b, `(`+cell+`.blur(), true)`)
+	b.until(`document.querySelector(".understood").textContent.startsWith("Read: 2 sizes, 2 complete.")`)
+	eval[bool](b, `([...document.querySelectorAll("[data-mine]")].find((b) => b.textContent === "My size is M").click(), true)`)
+	b.until(`["reach=460", "stack=625", "head-angle=65.2", "seat-angle=76.5"].every((pair) => location.hash.includes(pair))`)
+	eval[bool](b, `([...document.querySelectorAll(".taken button")].find((b) => b.textContent === "Undo").click(), true)`)
+	b.until(`!location.hash.includes("&reach=460") && location.hash.includes("inseam=830")`)
 }

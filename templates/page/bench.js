@@ -193,6 +193,8 @@ export class Bench {
     fields.disabled = false;
     const shown = all(this.form, "[data-photo]", HTMLInputElement);
     if (shown.length) import("./offer.js").then(({ offer }) => shown.forEach(offer), () => {});
+    const charts = all(this.form, "[data-chart]", HTMLTextAreaElement);
+    if (charts.length) import("./chart.js").then(({ chart }) => charts.forEach((field) => chart(field, () => this.playing)), () => {});
     if (this.form.querySelector("[type=range]")) import("./slide.js").then(({ slide }) => slide(this.form), () => {});
     this.root.querySelector(".offline")?.remove();
     this.units = this.asked.units;
@@ -216,7 +218,7 @@ export class Bench {
     const clear = !problems.length && !waiting && !old;
     if (clear && this.clear) return; // as nearly every stroke leaves it
     this.clear = clear;
-    for (const field of this.form.querySelectorAll("[aria-invalid]")) field.removeAttribute("aria-invalid");
+    for (const field of this.form.querySelectorAll("[name][aria-invalid]")) field.removeAttribute("aria-invalid");
     for (const line of all(this.form, ".problem")) line.hidden = true;
     for (const problem of problems) {
       const { input = "", message } = problem;
