@@ -9,7 +9,7 @@ import (
 
 // Assumptions tells, for each input in order, what stands in for it if it is
 // left empty, given what was typed so far. An input that has nothing to offer
-// yet has the value NaN. What cannot be read counts as not typed.
+// yet has the value NaN, with the reason where there is one. What cannot be read counts as not typed.
 func (c *Calculator) Assumptions(typed []Pair, in *words.Reader) []Assumption {
 	v, _, _ := c.read(typed, in)
 	offers := make([]Assumption, len(c.Inputs))
@@ -20,6 +20,8 @@ func (c *Calculator) Assumptions(typed []Pair, in *words.Reader) []Assumption {
 		}
 		if a, ok := input.offer(v); ok {
 			offers[i] = a
+		} else if input.Grown && v.Small() {
+			offers[i].From = "nothing stands in for it, because you are taken for a rider under 1.45 m"
 		}
 	}
 	return offers

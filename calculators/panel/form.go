@@ -126,6 +126,8 @@ func (w *writer) hints(in *calculators.Input, e entry, offer calculators.Assumpt
 	switch {
 	case in.Assume == nil:
 		w.Say("Optional")
+	case math.IsNaN(offer.Value) && offer.From != "":
+		w.Say("If left empty, {0}.", words.Of(offer.From))
 	case math.IsNaN(offer.Value) && in.Is() == measure.Pick:
 		w.Say("If left empty, it follows from your other answers where that can be done.")
 	case math.IsNaN(offer.Value):

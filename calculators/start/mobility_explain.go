@@ -44,6 +44,9 @@ func explainMobility(v calculators.Values, r *calculators.Result) {
 			"{0}, they mean nothing: compare left with right only, and with yourself three months ago.",
 			measure.Millimetres(body.LeastStature))
 	}
+	r.Note(calculators.CheckNote, "The averages and how far people differ are quoted from memory: nobody opened the "+
+		"papers again for this guide. Take “stiffer than most” as a hint and no more. What you can rely on is left "+
+		"against right, and you against yourself.")
 	r.Note(calculators.PlainNote, "No setting of the bike is changed by these tests. In fifty mountain bikers hip "+
 		"rotation, hip strength, ankle bend and the line of the forefoot together sorted most of the sore knees "+
 		"from the well, but not one of them alone, and nobody has shown that a setting mends it.")
