@@ -98,7 +98,7 @@ func Chart(v calculators.Values) geometry.Chart {
 		SeatAngle: of(measure.SeatAngle), SeatAngleHeight: of(measure.SeatAngleHeight), SeatTubeAngle: of(measure.SeatTubeAngle),
 		HeadTube: of(measure.HeadTubeLength), LowerHeadset: of(measure.LowerHeadset), ForkLength: of(measure.ForkLength),
 		ForkOffset: of(measure.ForkOffset), Chainstay: of(measure.Chainstay), Drop: of(measure.BBDrop),
-		FrontRadius: front, RearRadius: rear, Wheelbase: of(measure.Wheelbase),
+		FrontRadius: front, RearRadius: rear,
 	}
 	if !v.Has(measure.BBDrop) {
 		c.BBHeight = of(measure.BBHeight)

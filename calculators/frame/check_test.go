@@ -50,8 +50,7 @@ func charts(t *testing.T) []printed {
 	} {
 		b, err := c.Solve()
 		require.NoError(t, err)
-		fork, err := c.ImpliedForkLength()
-		require.NoError(t, err)
+		fork := b.AxisLength - c.HeadTube - c.LowerHeadset
 		p := printed{
 			"reach": b.Reach(), "stack": b.Stack(), "head-tube-length": c.HeadTube, "fork-length": fork,
 			"fork-offset": c.ForkOffset, "chainstay": c.Chainstay, "bb-drop": c.Drop, "bb-height": b.BBHeight(),

@@ -87,18 +87,6 @@ func (b Balance) LightSlope(swing float64) float64 {
 	return orNothing(math.Atan2(b.Ahead, b.Height*(1+swing)) / radian)
 }
 
-// Wheelie returns the forward acceleration, in g, that lifts the front wheel on
-// a slope in degrees.
-//
-//	a = (x/h)·cos α − sin α
-func (b Balance) Wheelie(slope float64) float64 {
-	if !b.Valid() || !finite(slope) {
-		return 0
-	}
-	sin, cos := sincos(slope)
-	return orNothing(float64(b.Ahead/b.Height*cos) - sin)
-}
-
 // PitchOver returns the deceleration, in g, at which the rear wheel lifts, on a
 // slope in degrees (downhill negative), if the front tyre grips.
 //

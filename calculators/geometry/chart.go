@@ -20,8 +20,7 @@ type Chart struct {
 	SeatTubeAngle float64
 	// HeadTube is the head tube's length, LowerHeadset the lower cup below it,
 	// and ForkLength the length from crown seat to axle along the steering axis
-	// (all optional: the points follow without them, and what they should be
-	// is told by ImpliedForkLength).
+	// (all optional: the points follow without them).
 	HeadTube, LowerHeadset, ForkLength float64
 	// ForkOffset is the axle's distance ahead of the steering axis.
 	ForkOffset float64
@@ -35,8 +34,6 @@ type Chart struct {
 	BBHeight float64
 	// FrontRadius and RearRadius are the wheels' outer radii.
 	FrontRadius, RearRadius float64
-	// Wheelbase is the printed one (optional): it only feeds Mismatch.
-	Wheelbase float64
 }
 
 // check returns the first reason why no bike can follow from the chart.
@@ -44,7 +41,7 @@ func (c Chart) check() error {
 	switch {
 	case !finite(c.Reach, c.Stack, c.HeadAngle, c.SeatAngle, c.SeatAngleHeight, c.SeatTubeAngle,
 		c.HeadTube, c.LowerHeadset, c.ForkLength, c.ForkOffset, c.Chainstay, c.Drop, c.BBHeight,
-		c.FrontRadius, c.RearRadius, c.Wheelbase):
+		c.FrontRadius, c.RearRadius):
 		return NotANumber
 	case c.HeadAngle <= 0 || c.HeadAngle > 90:
 		return HeadAngleRange

@@ -20,14 +20,3 @@ func ForkLengthOnAxis(straight, offset float64) (float64, bool) {
 	}
 	return leg(straight, offset)
 }
-
-// ForkLengthStraight is the way back: the straight axle-to-crown length from the
-// length along the steering axis, in mm. It returns false unless the length is
-// above 0.
-func ForkLengthStraight(onAxis, offset float64) (float64, bool) {
-	if !finite(onAxis, offset) || onAxis <= 0 {
-		return 0, false
-	}
-	d := Point{onAxis, offset}.Length()
-	return d, finite(d)
-}

@@ -163,7 +163,6 @@ func TestLoadsBalanceForcesAndMoments(t *testing.T) {
 		})
 		near(t, "front", b.FrontLoad(slope, a), x[0], 1e-9)
 		near(t, "rear", b.RearLoad(slope, a), x[1], 1e-9)
-		near(t, "nothing in front at the wheelie", b.FrontLoad(slope, b.Wheelie(slope)), 0, 1e-12)
 		near(t, "nothing behind at the pitch-over", b.RearLoad(slope, -b.PitchOver(slope)), 0, 1e-12)
 		near(t, "nothing in front at the loop-out", b.FrontShare(100*math.Tan(b.LoopOut()*math.Pi/180)), 0, 1e-12)
 		near(t, "share", b.FrontShare(100*math.Tan(rad)), b.FrontLoad(slope, 0)/math.Cos(rad), 1e-9)

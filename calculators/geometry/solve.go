@@ -23,8 +23,7 @@ func leg(hypotenuse, side float64) (float64, bool) {
 //
 // T is the head tube's top, d the front axle's height above the bottom bracket,
 // and L the distance from T down the steering axis to the square from the axle.
-// Fork length, head tube and lower cup are not needed for this; where they
-// disagree with L, Mismatch says by how much.
+// Fork length, head tube and lower cup are not needed for this.
 //
 // Source: plane geometry; checked against an independent solve of the same
 // figure from pairwise distances.
@@ -68,51 +67,4 @@ func (c Chart) Solve() (Bike, error) {
 		return Bike{}, err
 	}
 	return b, nil
-}
-
-// ImpliedForkLength returns the fork length along the steering axis, in mm, that
-// the chart's reach, stack, angle, wheels, drop, head tube and lower cup leave
-// room for.
-//
-//	a = L − head tube − lower cup
-//
-// It returns the Fault of a chart that has no bike.
-func (c Chart) ImpliedForkLength() (float64, error) {
-	b, err := c.Solve()
-	if err != nil {
-		return 0, err
-	}
-	return b.AxisLength - c.HeadTube - c.LowerHeadset, nil
-}
-
-// Mismatch is how far the redundant numbers of a chart contradict the rest,
-// stated minus implied, in mm; 0 for a number that was not given.
-type Mismatch struct {
-	// ForkLength compares the fork, head tube and lower cup with the stack.
-	ForkLength float64
-	// Wheelbase compares the printed wheelbase with the axles' distance.
-	Wheelbase float64
-	// Drop compares a printed drop with the one that a printed bottom-bracket
-	// height and the wheels leave, where both are given and the drop is not 0.
-	Drop float64
-}
-
-// Mismatch compares the redundant numbers of a chart with the bike that the
-// rest describes. It returns the Fault of a chart that has no bike.
-func (c Chart) Mismatch() (Mismatch, error) {
-	b, err := c.Solve()
-	if err != nil {
-		return Mismatch{}, err
-	}
-	var m Mismatch
-	if c.ForkLength > 0 && c.HeadTube > 0 {
-		m.ForkLength = c.ForkLength + c.HeadTube + c.LowerHeadset - b.AxisLength
-	}
-	if c.Wheelbase > 0 {
-		m.Wheelbase = c.Wheelbase - b.Wheelbase()
-	}
-	if c.BBHeight > 0 && c.Drop != 0 {
-		m.Drop = c.Drop - b.Drop()
-	}
-	return m, nil
 }

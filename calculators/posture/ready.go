@@ -24,10 +24,6 @@ type Stance struct {
 // ReadyStance is the stance where nobody chose another: common practice.
 var ReadyStance = Stance{Trunk: 45, Knee: 50, FrontHeel: -5, RearHeel: 5}
 
-// StandingCleat is how far behind the ball of the foot a rider stands on the
-// spindle, mm: common practice.
-const StandingCleat = 20.0
-
 // FoldedElbow is the elbow's bend, degrees, past which the arms have no room left
 // to give: common practice.
 const FoldedElbow = 120.0

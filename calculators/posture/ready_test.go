@@ -55,7 +55,7 @@ func (w who) ready(t rapid.TB, stance posture.Stance, grip geometry.Point) postu
 	return r
 }
 
-var flat = posture.Setup{Crank: 170, PedalHeight: 10, SoleHeight: 12, CleatBehindBall: posture.StandingCleat}
+var flat = posture.Setup{Crank: 170, PedalHeight: 10, SoleHeight: 12, CleatBehindBall: 20}
 
 // reference is the survey's mean man on a bar of 780 mm. His bike is bike A of the
 // published checks (reach 475, stack 630, head angle 65 degrees) with an ordinary
