@@ -20,9 +20,11 @@ import (
 var slips = []struct{ name, text, key, says, suggest string }{
 	{"a height in other units", "stature=830", "stature", "830\u00a0mm is unusual for “Height”", ""},
 	// 165 lb are 165·0.45359237 = 74.8 kg; 165 kg on 1.74 m would be an index of 54.5.
-	{"pounds as kilograms", "mass=165&stature=1850&inseam=890&saddle-height=785", "mass", "Did you mean 165 lb?", "165 lb"},
+	{"pounds as kilograms", "mass=165&stature=1850&inseam=890&saddle-height=785", "mass", "Did you mean 165 lb?",
+		"165 lb"},
 	// 150 kg is in the usual span, 150/1.74² = 49.5 is not; as pounds 68 kg, 22.5.
-	{"pounds against the height", "mass=150&stature=1740&inseam=830&saddle-height=735", "mass", "Did you mean 150 lb?", "150 lb"},
+	{"pounds against the height", "mass=150&stature=1740&inseam=830&saddle-height=735", "mass",
+		"Did you mean 150 lb?", "150 lb"},
 	// 1050 mm lies at the end of the usual span, and is 0.60 of 1740 mm: men's line
 	// 836.5, women's 848.2, so 842 ± 3·26 or so.
 	{"a leg against the height", "inseam=1050&stature=1740", "inseam", "does not go with “Height”", ""},
@@ -90,7 +92,8 @@ func TestANumberIsDoubtedByWhatOnlyTheRecordHas(t *testing.T) {
 // soon as the record has the height.
 func TestAChildIsToldEverywhere(t *testing.T) {
 	c := catalog.Named("saddle-height")
-	for text, want := range map[string]bool{"inseam=600&stature=1300&crank-length=140": true, "inseam=830&stature=1740": false,
+	for text, want := range map[string]bool{"inseam=600&stature=1300&crank-length=140": true,
+		"inseam=830&stature=1740":                                    false,
 		"inseam=600&stature=1300&crank-length=140&estimated=stature": true, "inseam=830&growing=yes": true} {
 		r, _ := record.Decode(text)
 		result, problems := c.Run(r.Pairs(), nil)

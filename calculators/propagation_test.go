@@ -26,7 +26,8 @@ func number(key string) *measure.Quantity {
 // line misses: 34 nm. For 95 % that is 1.96·34 = 66.6 nm, 5 % more than the law's 2·31.7 =
 // 63.4 nm, which may stand up to 7 %.
 func TestEndGaugeOfTheGUM(t *testing.T) {
-	standard, d, dAlpha, theta, alpha, dTheta := number("standard"), number("d"), number("d-alpha"), number("theta"), number("alpha"), number("d-theta")
+	standard, d, dAlpha, theta, alpha, dTheta := number("standard"), number("d"), number("d-alpha"), number("theta"),
+		number("alpha"), number("d-theta")
 	length := &calculators.Output{Name: "length", Unit: measure.One}
 	const nominal = 50_000_000 // nm
 	gauge := &calculators.Calculator{

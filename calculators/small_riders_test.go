@@ -153,7 +153,8 @@ func TestEveryCalculatorKnowsASmallRider(t *testing.T) {
 				return slices.Contains([]string{"stature", "inseam", "sex", "hip-width", "foot-length"}, p.Key)
 			})
 			typed = asked(c, append(typed, calctest.Pairs(rider)...))
-			if !slices.ContainsFunc(typed, func(p calculators.Pair) bool { return p.Key == "inseam" || p.Key == "stature" }) {
+			if !slices.ContainsFunc(typed,
+				func(p calculators.Pair) bool { return p.Key == "inseam" || p.Key == "stature" }) {
 				continue // nothing of this rider is known there
 			}
 			for i, a := range c.Assumptions(typed, nil) {

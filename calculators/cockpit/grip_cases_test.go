@@ -120,7 +120,8 @@ func TestGripNumbers(t *testing.T) {
 func TestGripUncertainty(t *testing.T) {
 	sd := numbers{"reach": 2, "stack": 1.7, "head-angle": 0.3, "headset-height": 0.6, "spacers": 0.4,
 		"stem-clamp-height": 0.7, "stem-length": 0.9,
-		"stem-angle": 1.1, "bar-rise": 1.9, "bar-sweep": 2.3, "bar-roll": 0.8, "seat-angle": 0.35, "saddle-height": 3.1}
+		"stem-angle": 1.1, "bar-rise": 1.9, "bar-sweep": 2.3, "bar-roll": 0.8, "seat-angle": 0.35,
+		"saddle-height": 3.1}
 	propagates(t, Grip(), partsRecord.with(numbers{"seat-tube-angle": 71.3, "seat-angle-height": 652}), "",
 		sd.with(numbers{"seat-tube-angle": 0.45}), gripByHand)
 	least := numbers{"reach": 479, "stack": 634, "head-angle": 63.8, "spacers": 12, "stem-length": 42, "bar-rise": 34,

@@ -76,12 +76,14 @@ func TestLeverUncertainty(t *testing.T) {
 		"trunk-length": 8,
 		"arm-length":   7, "shoulder-width": 5, "bar-width": 2, "grip-length": 3, "head-angle": 0.4, "sag-front": 3,
 		"rear-travel": 5,
-		"hand-length": 2, "lever-reach": 1.5, "grip-diameter": 0.7, "finger-length": 1.5, "lever-length": 2.5, "trunk-angle": 1.1, "standing-knee": 1.6, "hip-off~": 20}
+		"hand-length": 2, "lever-reach": 1.5, "grip-diameter": 0.7, "finger-length": 1.5, "lever-length": 2.5,
+		"trunk-angle": 1.1, "standing-knee": 1.6, "hip-off~": 20}
 	propagates(t, Lever(), leverRecord, "sex=m", sd, leverByHand("m"))
 	least := numbers{"inseam": 871, "stature": 1809, "grip-x": 458, "grip-y": 736, "hand-length": 194,
 		"saddle-height": 771}
 	propagates(t, Lever(), least, "", underGripsSD.with(bodySD("", least)).with(numbers{"inseam": 10, "stature": 5,
 		"grip-x": 4, "grip-y": 3,
 		"hand-length": 3, "finger-length~": 4, "lever-length~": 6,
-		"crank-length~": 2.5, "pedal-height~": 2, "sole-height~": 3, "cleat-behind-ball~": 5, "hip-off~": 20}), leverByHand(""))
+		"crank-length~": 2.5, "pedal-height~": 2, "sole-height~": 3, "cleat-behind-ball~": 5, "hip-off~": 20}),
+		leverByHand(""))
 }

@@ -93,7 +93,8 @@ func explainLeverReach(v calculators.Values, r *calculators.Result) {
 			"{0} now: bring it in by {1} with the adjuster.", measure.Millimetres(now), measure.Millimetres(apart))
 	case apart < -3:
 		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. Yours stands at "+
-			"{0} now: let it out by {1}, if the lever stops short of the grip even now.", measure.Millimetres(now), measure.Millimetres(-apart))
+			"{0} now: let it out by {1}, if the lever stops short of the grip even now.", measure.Millimetres(now),
+			measure.Millimetres(-apart))
 	default:
 		x.Meaning = words.Of("There the first joint of your index finger bends round the blade, and yours is there " +
 			"already.")

@@ -111,7 +111,8 @@ func explainElbow(r *calculators.Result, now *stood) {
 	x := r.At(readyElbow)
 	if !x.Exists() {
 		x.Meaning = words.Of("In this posture your arms are straight {0} before the grips. Lower the chest or bend "+
-			"the knees more and look again; if they stay straight with the chest low, bring the grips nearer.", measure.Millimetres(-now.Slack))
+			"the knees more and look again; if they stay straight with the chest low, bring the grips nearer.",
+			measure.Millimetres(-now.Slack))
 		r.Note(calculators.CheckNote, "Your arms are straight {0} before the grips.", measure.Millimetres(-now.Slack))
 		return
 	}

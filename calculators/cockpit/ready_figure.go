@@ -139,7 +139,8 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 		return f
 	}
 	f.Description = words.Of("One rider on one bike at sag, seated on the left and standing on the right. Seated "+
-		"with the elbows bent {0}, the trunk leans {1} above the ground. {2}", measure.Degrees(fit.SeatedElbow), measure.Degrees(trunk), stands)
+		"with the elbows bent {0}, the trunk leans {1} above the ground. {2}", measure.Degrees(fit.SeatedElbow),
+		measure.Degrees(trunk), stands)
 	f.Add(left...)
 	f.Add(drawing.Ahead{By: figure.Beside(b), Marks: right})
 	return f

@@ -661,9 +661,12 @@ func TestLeverSpanSays(t *testing.T) {
 		typed, verdict string
 		check          bool
 	}{
-		{"lever-reach=56.1±1 grip-diameter=30±1", "That is inside the limit of both rule books.", false}, // 86.1 + 2.83 = 88.9
-		{"lever-reach=56.3±1 grip-diameter=30±1", "too near to the limit", false},                        // 86.3 + 2.83 = 89.1
-		{"lever-reach=61.7±1 grip-diameter=30±1", "too near to the limit", false},                        // 91.7 − 2.83 = 88.9
+		{"lever-reach=56.1±1 grip-diameter=30±1", "That is inside the limit of both rule books.", false},
+		// 86.1 + 2.83 = 88.9
+		{"lever-reach=56.3±1 grip-diameter=30±1", "too near to the limit", false},
+		// 86.3 + 2.83 = 89.1
+		{"lever-reach=61.7±1 grip-diameter=30±1", "too near to the limit", false},
+		// 91.7 − 2.83 = 88.9
 		{"lever-reach=61.9±1 grip-diameter=30±1", "only if you measured nearer to the lever’s open end", true},
 		{"lever-reach=74.4±1 grip-diameter=30±1", "only if you measured nearer to the lever’s open end",
 			true}, // 101.57

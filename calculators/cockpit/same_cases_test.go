@@ -74,7 +74,8 @@ func newParts(n numbers) numbers {
 func standInBike(reach, stack, head, fork, front, rear, sagRear float64) numbers {
 	return numbers{"reach": reach, "stack": stack, "head-angle": head, "chainstay": 440, "bb-drop": 32,
 		"fork-offset": 44,
-		"front-rim":   622, "front-tyre": 61, "rear-rim": 622, "rear-tyre": 61, "fork-travel": fork, "sag-front": front,
+		"front-rim":   622, "front-tyre": 61, "rear-rim": 622, "rear-tyre": 61, "fork-travel": fork,
+		"sag-front":   front,
 		"rear-travel": rear, "sag-rear": sagRear}
 }
 

@@ -124,7 +124,8 @@ func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
 	height.Meaning = words.Of("The old height, because crank, pedal and sole are the same.")
 	if math.Abs(change) >= 0.5 {
 		height.Meaning = words.Of("{0} against the old bike, because crank, pedal or sole move the foot at the "+
-			"bottom of the stroke and the saddle hangs from the foot.", measure.Difference{Amount: measure.Millimetres(change)})
+			"bottom of the stroke and the saddle hangs from the foot.",
+			measure.Difference{Amount: measure.Millimetres(change)})
 	}
 	if !c.seated {
 		why := words.Of("Give {0} or {1} to have it: without one of them nobody knows how far back the saddle "+
@@ -142,7 +143,8 @@ func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
 			"that much further forward.", measure.Millimetres(railRoom), measure.Millimetres(shift-railRoom))
 	case shift < -railRoom:
 		rails.Meaning = words.Of("More than rails have, about {0}: the new seat tube is slacker than your "+
-			"position, and you would sit {1} further back.", measure.Millimetres(railRoom), measure.Millimetres(-shift-railRoom))
+			"position, and you would sit {1} further back.", measure.Millimetres(railRoom),
+			measure.Millimetres(-shift-railRoom))
 	default:
 		rails.Meaning = words.Of("Within what most rails have. The clamp has to stay inside the rails’ marks.")
 	}

@@ -42,10 +42,12 @@ func sameFigure(w wanted, c carried, list []combination, best int, r *calculator
 	case c.seated && c.gripped():
 		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The saddle’s top "+
 			"stands {0} from the bottom bracket. The grips’ old place lies {1} ahead of the head tube’s top and "+
-			"{2} above it. Wheels and chainstay are stand-ins.", height.Uncertain(), ahead.Uncertain(), above.Uncertain())
+			"{2} above it. Wheels and chainstay are stand-ins.", height.Uncertain(), ahead.Uncertain(),
+			above.Uncertain())
 	case c.gripped():
 		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The grips’ old "+
-			"place lies {0} ahead of the head tube’s top and {1} above it. Wheels and chainstay are stand-ins.", ahead.Uncertain(), above.Uncertain())
+			"place lies {0} ahead of the head tube’s top and {1} above it. Wheels and chainstay are stand-ins.",
+			ahead.Uncertain(), above.Uncertain())
 	case c.seated:
 		f.Description = words.Of("The new bike from the side, to scale. The saddle’s top stands {0} from the "+
 			"bottom bracket. Wheels, chainstay and parts are stand-ins.", height.Uncertain())

@@ -23,7 +23,8 @@ func explainSeated(v calculators.Values, r *calculators.Result) {
 		"chart may differ here.")
 	if !ok || !fine {
 		why := words.Of("No seat: this saddle height, with this setback or seat angle, leaves the saddle no place, "+
-			"or the lengths make no leg. Check {0} and {1}.", measure.SaddleHeight.Named(), measure.SaddleSetback.Named())
+			"or the lengths make no leg. Check {0} and {1}.", measure.SaddleHeight.Named(),
+			measure.SaddleSetback.Named())
 		for i := range r.Answers {
 			r.Answers[i].Meaning = why
 		}
@@ -92,7 +93,8 @@ func outOfReach(s seat, at geometry.Point) words.Text {
 	d := s.hip.Distance(at)
 	if straight, ok := s.upper.Arm.Chord(0); ok && d > s.upper.Trunk+straight {
 		return words.Of("Out of reach: leaning flat with your arms straight, your hands would end {0} before the "+
-			"grips. Check the saddle and the grips, and that none of the numbers is in another unit.", measure.Millimetres(d-s.upper.Trunk-straight))
+			"grips. Check the saddle and the grips, and that none of the numbers is in another unit.",
+			measure.Millimetres(d-s.upper.Trunk-straight))
 	}
 	if _, ok := s.upper.Arm.Chord(0); !ok {
 		return words.Of("Your arms do not span this bar: the grips are further apart than they reach. Check {0} "+

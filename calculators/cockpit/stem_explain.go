@@ -30,7 +30,8 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 			"It is a difference, so most errors cancel; no size is judged by it.")
 	} else {
 		r.Note(calculators.PlainNote, "Give {0}, {1}, {2} and {3} to see what the move costs you seated and "+
-			"standing.", measure.Stature.Named(), measure.Inseam.Named(), measure.SaddleHeight.Named(), measure.SeatAngle.Named())
+			"standing.", measure.Stature.Named(), measure.Inseam.Named(), measure.SaddleHeight.Named(),
+			measure.SeatAngle.Named())
 	}
 	noteStem(w, r, within, best)
 	r.Figure = stemFigure(w, list, best)

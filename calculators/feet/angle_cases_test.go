@@ -224,6 +224,21 @@ func TestWhatIsSaidOfFootAngles(t *testing.T) {
 
 // Toes further out bring the heel in on that side alone; a wider foot offset, a
 // narrower frame and more set-in give room; cleats change float but no room.
+// A frame that is wider at the stays than at the axle meets the heel while the crank
+// points forward: 330 − 170 = 160 mm behind the bottom bracket its half width is the stays',
+// 95, which leaves 110 − 95 = 15 mm; at 330 + 170 it is the axle's 60, and the arm's face
+// at 40 leaves 70. One that is wider at the axle, 104, meets it behind: 110 − 104 = 6.
+func TestTheHeelMeetsTheFrameAtEitherEnd(t *testing.T) {
+	heel := heelPlace{behind: 330, out: 110}
+	e := rearEnd{face: 40, crank: 170, stays: 95, axle: 60, chainstay: 435}
+	require.InDelta(t, 15, e.leastRoom(heel), 1e-9)
+	e.axle = 104
+	require.InDelta(t, 6, e.leastRoom(heel), 1e-9)
+	// With wide frames out of the way the arm decides, set in by 12 over the crank's length.
+	e.stays, e.axle, e.face, e.setIn = 40, 40, 90, 12
+	require.InDelta(t, 110-90+12, e.leastRoom(heel), 1e-9)
+}
+
 func TestFootAngleDirections(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		left, right := calctest.Between(t, "left", -5, 15), calctest.Between(t, "right", -5, 15)

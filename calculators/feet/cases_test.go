@@ -42,6 +42,15 @@ func TestStanceByHand(t *testing.T) {
 	})
 }
 
+// The same shift of 1.5 mm at full precision: slots of 5 mm to each side leave 3.5 inwards
+// and 6.5 outwards, a step of the cleat is 2 mm, the spacers are 1.5 mm thick. Both sides
+// add twice that to 277 mm.
+func TestEachWayToAnotherStance(t *testing.T) {
+	const typed = "q-factor=171 foot-offset=53 hip-width=163 cleat-shift=1.5 pedal-spacer=1.5 pedal-thread=16"
+	calctest.Cells(t, Stance(), typed, "ways", "foot", 1e-9, 2, 3.5, -2, -6.5, 1, -1.5)
+	calctest.Cells(t, Stance(), typed, "ways", "stance", 1e-9, 281, 284, 273, 264, 279, 274)
+}
+
 // From the front hip points (Bell, Brand and Pedersen 1989): 0.72·247 = 177.84 mm, so
 // each foot is (277 − 177.84)/2 = 49.58 outside. ± of the joints: 2·√((0.72·4)² + 7.5²) =
 // 16.068 mm with our own 7.5; of the line: 2·√(1²/4 + 2² + (2.88² + 7.5²)/4) = 9.0302. For 240 mm
@@ -92,12 +101,14 @@ func TestDifferenceByHand(t *testing.T) {
 		Source: "half the difference, common practice",
 		Want:   []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.Is(shim, 2.3, 1e-9)},
 	}, calctest.Case{
-		Typed: "leg-difference=4.6 difference-found=home warning-sign=none", Source: "no shim from a tape, common practice",
-		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
+		Typed:  "leg-difference=4.6 difference-found=home warning-sign=none",
+		Source: "no shim from a tape, common practice",
+		Want:   []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim)},
 	}, calctest.Case{
 		// 20 people against X-ray: the wrong leg 1 and 7 times, 2 and 5 mm off, of
 		// differences over 5 mm 55 and 45 % found, of smaller ones 89 and 56 % cleared.
-		Typed: "leg-difference=4.6 difference-found=blocks warning-sign=none", Source: "Badii 2014, J Rheumatol 41:1689 " +
+		Typed: "leg-difference=4.6 difference-found=blocks warning-sign=none",
+		Source: "Badii 2014, J Rheumatol 41:1689 " +
 			"(abstract)",
 		Want: []calctest.Want{calctest.Is(legDifference, 4.6, 1e-9), calctest.None(shim),
 			calctest.Cell("ways", 0, "wrong-leg", 1, 0), calctest.Cell("ways", 1, "wrong-leg", 7, 0),

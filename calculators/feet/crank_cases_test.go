@@ -39,8 +39,9 @@ var (
 		rider: leg.Rider{Inseam: 853, Trochanter: 913, Shank: 398, Sex: "f", Crank: 172.5, Pedal: 11, Sole: 13,
 			Cleat: 14,
 			Seat:  74.3, Trunk: 52},
-		next: 162, saddle: 731, height: 334, centre: 787, stay: 441, head: 64.4, frontWheel: 311 + 63, rearWheel: 292 + 66,
-		fork: 152, front: 19, rear: 133, back: 31, pedal: 108, thickness: 17, q: 171,
+		next: 162, saddle: 731, height: 334, centre: 787, stay: 441, head: 64.4, frontWheel: 311 + 63,
+		rearWheel: 292 + 66,
+		fork:      152, front: 19, rear: 133, back: 31, pedal: 108, thickness: 17, q: 171,
 	}
 	// What nobody measured is what is usual, clipped in: pedal and sole 15 each, the
 	// spindle under the ball, a seat line at 76 degrees, a trunk at 60 (common practice).

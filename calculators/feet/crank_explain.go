@@ -86,7 +86,8 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 	if clear.Exists() {
 		clear.Meaning = words.Of("What a stone may stand out of the ground before it meets the pedal, with you "+
 			"seated. A "+
-			"step of crank is the same step here, and five percent of rear sag is worth about {0}.", measure.Millimetres(5))
+			"step of crank is the same step here, and five percent of rear sag is worth about {0}.",
+			measure.Millimetres(5))
 	}
 	switch {
 	case clear.Exists() && !lean.Exists():
@@ -163,7 +164,8 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 	if !math.IsNaN(clears) && crank > clears {
 		r.Note(calculators.CheckNote, "On the stand the bike leans less than 25 degrees before this pedal strikes: "+
 			"United "+
-			"States rules ask for that much. The longest crank that keeps to it here is {0}.", measure.Millimetres(clears))
+			"States rules ask for that much. The longest crank that keeps to it here is {0}.",
+			measure.Millimetres(clears))
 	}
 	if x := r.At(toeRoom); x.Exists() && float64(x.Value) < LawToeRoom {
 		r.Note(calculators.CheckNote, "Between pedal and tyre there is less than the {0} that United States rules "+
@@ -177,7 +179,8 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 	}
 	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. "+
 		"Choose for clearance and for room at the top of the stroke. Two published equations for the best crank "+
-		"contradict each other even in the sign of the leg’s length, so neither is used here.", measure.Millimetres(145),
+		"contradict each other even in the sign of the leg’s length, so neither is used here.",
+		measure.Millimetres(145),
 		measure.Millimetres(195))
 	r.Note(calculators.PlainNote, "No trial was found that gave riders shorter cranks to cure a hip or a knee. Check "+
 		"sag for strikes, saddle height for knees and bar height for the hip first.")

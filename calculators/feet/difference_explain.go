@@ -34,7 +34,8 @@ func foundMeaning(value, error float64) words.Text {
 	switch {
 	case value <= error:
 		return words.Of("Read the ± first: it is as large as the value or larger, so this cannot be told from no "+
-			"difference at all. Nor need it be none: nine people in ten have one, {0} on average (SD {1}).", usual, spread)
+			"difference at all. Nor need it be none: nine people in ten have one, {0} on average (SD {1}).", usual,
+			spread)
 	case value >= matteringFrom:
 		return words.Of("From about {0} a difference is thought to matter. Take it to a clinician before you change "+
 			"anything.",
@@ -48,7 +49,8 @@ func foundMeaning(value, error float64) words.Text {
 	return words.Of("More than the measuring error, and within what people have: nine in ten have some, {0} on "+
 		"average "+
 		"(SD "+
-		"{1}), and most bikes hide it. Whether it is in the bones or in how you stand, a clinician can tell.", usual, spread)
+		"{1}), and most bikes hide it. Whether it is in the bones or in how you stand, a clinician can tell.", usual,
+		spread)
 }
 
 // shimMeaning says why there is no shim, or what the one to talk over is.

@@ -206,7 +206,8 @@ func TestPedalDirections(t *testing.T) {
 			return calctest.Answer(t, Pedals(), fmt.Sprintf("new-pedals=flat inseam=%v saddle-height=%v "+
 				"pedal-height=%v sole-height=%v "+
 				"cleat-behind-ball=%v "+
-				"new-pedal-height=%v new-sole-height=%v new-cleat-behind-ball=%v", inseam, height, p0, s0, c0, p1, s1, c1))
+				"new-pedal-height=%v new-sole-height=%v new-cleat-behind-ball=%v", inseam, height, p0, s0, c0, p1, s1,
+				c1))
 		}
 		of := calctest.Value
 		same := at(pedal, sole, cleat, pedal, sole, cleat)

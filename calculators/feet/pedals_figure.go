@@ -25,7 +25,8 @@ func pedalFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			"before the "+
 			"change. The ball comes forward by {0} and up by {1}; minus is back and down. The spindle then lies "+
 			"{2} behind "+
-			"the ball.", forward.Uncertain(), higher.Uncertain(), measure.Millimetres(v.Of(measure.NewCleatBehindBall)))}
+			"the ball.", forward.Uncertain(), higher.Uncertain(),
+			measure.Millimetres(v.Of(measure.NewCleatBehindBall)))}
 	leg, ok := fit.Leg(v)
 	if !ok {
 		return f

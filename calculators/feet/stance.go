@@ -108,7 +108,8 @@ func HipSpacing(points float64) float64 { return hipShare * points }
 // touch.
 func hipsFromPoints(v calculators.Values) (calculators.Assumption, bool) {
 	return calculators.Assumption{Value: HipSpacing(v.Of(measure.FrontHipPoints)), SD: hipSD,
-		From: "0.72 of the distance between your front hip points; the ± is our own estimate"}, v.Has(measure.FrontHipPoints)
+			From: "0.72 of the distance between your front hip points; the ± is our own estimate"},
+		v.Has(measure.FrontHipPoints)
 }
 
 // needsHips asks for the hips where neither distance was given.

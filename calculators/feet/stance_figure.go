@@ -25,7 +25,8 @@ func stanceFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Your stance against your hips, seen from the front"),
 		Description: words.Of("Both legs seen from the front. The middles of the feet stand {0} apart, and each "+
 			"foot {1} "+
-			"outside its hip joint. The widths are to scale; the legs are drawn short.", feet.Uncertain(), line.Uncertain())}
+			"outside its hip joint. The widths are to scale; the legs are drawn short.", feet.Uncertain(),
+			line.Uncertain())}
 	at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
 	for _, side := range [2]float64{-1, 1} {
 		hip, sole := at(side*hips, length), at(side*foot, 0)

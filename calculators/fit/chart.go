@@ -95,8 +95,10 @@ func Chart(v calculators.Values) geometry.Chart {
 	front, rear := Radii(v)
 	c := geometry.Chart{
 		Reach: of(measure.Reach), Stack: of(measure.Stack), HeadAngle: of(measure.HeadAngle),
-		SeatAngle: of(measure.SeatAngle), SeatAngleHeight: of(measure.SeatAngleHeight), SeatTubeAngle: of(measure.SeatTubeAngle),
-		HeadTube: of(measure.HeadTubeLength), LowerHeadset: of(measure.LowerHeadset), ForkLength: of(measure.ForkLength),
+		SeatAngle: of(measure.SeatAngle), SeatAngleHeight: of(measure.SeatAngleHeight),
+		SeatTubeAngle: of(measure.SeatTubeAngle),
+		HeadTube:      of(measure.HeadTubeLength), LowerHeadset: of(measure.LowerHeadset),
+		ForkLength: of(measure.ForkLength),
 		ForkOffset: of(measure.ForkOffset), Chainstay: of(measure.Chainstay), Drop: of(measure.BBDrop),
 		FrontRadius: front, RearRadius: rear,
 	}

@@ -24,8 +24,9 @@ func TestEachInputHasItsPlaceInTheChart(t *testing.T) {
 	v := values(t, typed, fit.ChartInputs(), fit.ForkInputs(), fit.WheelInputs(), optional(measure.Wheelbase))
 	want := geometry.Chart{Reach: 463, Stack: 627, HeadAngle: 64.8, SeatAngle: 76.1, SeatAngleHeight: 690,
 		SeatTubeAngle: 71.5,
-		HeadTube:      112, LowerHeadset: 8, ForkLength: 553, ForkOffset: 42, Chainstay: 434, Drop: 31, FrontRadius: 372,
-		RearRadius: 357}
+		HeadTube:      112, LowerHeadset: 8, ForkLength: 553, ForkOffset: 42, Chainstay: 434, Drop: 31,
+		FrontRadius: 372,
+		RearRadius:  357}
 	assert.Equal(t, want, fit.Chart(v))
 
 	// A measured radius wins over rim and tyre, at its own end only.

@@ -64,8 +64,9 @@ func sweepOf(v calculators.Values) (calculators.Assumption, bool) {
 // Parts returns the reader's cockpit.
 func Parts(v calculators.Values) geometry.Cockpit {
 	return geometry.Cockpit{
-		Headset: v.Of(measure.HeadsetHeight), Spacers: v.Of(measure.Spacers), ClampHeight: v.Of(measure.StemClampHeight),
-		Stem: v.Of(measure.StemLength), StemAngle: v.Of(measure.StemAngle),
+		Headset: v.Of(measure.HeadsetHeight), Spacers: v.Of(measure.Spacers),
+		ClampHeight: v.Of(measure.StemClampHeight),
+		Stem:        v.Of(measure.StemLength), StemAngle: v.Of(measure.StemAngle),
 		Rise: v.Of(measure.BarRise), Back: v.Of(measure.BarSweep), Roll: v.Of(measure.BarRoll),
 	}
 }

@@ -9,7 +9,8 @@ import (
 
 // needsBottomBracket asks for one of the two numbers that place the axles.
 var needsBottomBracket = &calculators.Problem{Input: measure.BBDrop.Key, Needed: true,
-	Text: words.Of("{0} or {1} is needed: the first stands in the chart, the second is the one that a tape finds.", measure.BBDrop.Named(), measure.BBHeight.Named())}
+	Text: words.Of("{0} or {1} is needed: the first stands in the chart, the second is the one that a tape finds.",
+		measure.BBDrop.Named(), measure.BBHeight.Named())}
 
 // faults say, for each reason why there is no bike, where to look for the slip.
 var faults = []struct {

@@ -24,7 +24,8 @@ func Measured(v calculators.Values) body.Measured {
 	}
 	return body.Measured{
 		Inseam: of(measure.Inseam), Stature: of(measure.Stature), TrochanterHeight: of(measure.TrochanterHeight),
-		Thigh: of(measure.ThighLength), Shank: of(measure.ShankLength), FootLength: of(measure.FootLength), HeelToBall: of(measure.HeelToBallInner),
+		Thigh: of(measure.ThighLength), Shank: of(measure.ShankLength), FootLength: of(measure.FootLength),
+		HeelToBall: of(measure.HeelToBallInner),
 	}
 }
 

@@ -112,7 +112,8 @@ func explainBike(v calculators.Values, r *calculators.Result) {
 	if !onScale(v) {
 		r.Note(calculators.PlainNote,
 			"Where the bike’s own mass sits is common practice for its kind; no measurement was found, and the ± "+
-				"counts with it. Weigh the bike alone under {0} and what follows to know yours.", measure.ScaleFront.Named())
+				"counts with it. Weigh the bike alone under {0} and what follows to know yours.",
+			measure.ScaleFront.Named())
 		return
 	}
 	if !raised(v) {
@@ -175,7 +176,8 @@ func explainBraking(v calculators.Values, r *calculators.Result, x *calculators.
 		x.Meaning = words.Of("Standing ready as on level ground, the saddle dropped and the fork dived; on a "+
 			"descent of {0} it is {1}. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground "+
 			"it slides first. Drop the hips and brake evenly. Do not hang off the back: that takes the load "+
-			"off the front tyre, and with it your steering and most of your braking.", measure.Percentage(-descent(v)), said(r.At(descentBrake)))
+			"off the front tyre, and with it your steering and most of your braking.",
+			measure.Percentage(-descent(v)), said(r.At(descentBrake)))
 	}
 }
 

@@ -147,7 +147,8 @@ func TestEveryAllowanceIsRoundingTimesSlope(t *testing.T) {
 	}{
 		"fork":      {all[cFork], math.Sqrt(571*571 - 43*43), axis(alike) - 118, -fork, fork},
 		"wheelbase": {all[cWheelbase], 1231, a.wheelbase(), -base, base},
-		"front-centre": {all[cFrontCentre], 771, a.front.length(), -frontCentreAllowed() - a.front.length() + a.front.x,
+		"front-centre": {all[cFrontCentre], 771, a.front.length(),
+			-frontCentreAllowed() - a.front.length() + a.front.x,
 			frontCentreAllowed()},
 		"top tube": {all[cTopTube], 627, a.topTube(), -top, top},
 		// Half a mm each of height and drop, and 2 mm for a tyre on another rim.

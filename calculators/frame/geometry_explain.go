@@ -44,7 +44,8 @@ func topTubeMeaning(b geometry.Bike) words.Text {
 			"{1} further from the seat line.", measure.Millimetres(higher), measure.Millimetres(change))
 	}
 	return words.Of("The room you feel seated. Every {0} that the bar goes up, on the same steering axis, takes "+
-		"{1} off it, because the axis leans back more than the seat does.", measure.Millimetres(higher), measure.Millimetres(-change))
+		"{1} off it, because the axis leans back more than the seat does.", measure.Millimetres(higher),
+		measure.Millimetres(-change))
 }
 
 func explainSeatAngle(v calculators.Values, b geometry.Bike, x *calculators.Answer) {

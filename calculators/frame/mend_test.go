@@ -111,8 +111,10 @@ func TestBracketingAtTheEdges(t *testing.T) {
 		"rear-radius=590 bb-height=165 "
 	for _, typed := range []string{
 		alikeTyped + "reach=463.4 stack=628.3 chainstay=438.6 wheelbase=1231",
-		alikeTyped + "reach=470.4 wheelbase=1233.5 front-centre=804.5", alikeTyped + "head-angle=64.73 wheelbase=1240.2",
-		alikeTyped + "bb-drop=27.5 bb-height=347.5", tall + "chainstay=600 wheelbase=1000", tall + "chainstay=470 wheelbase=930",
+		alikeTyped + "reach=470.4 wheelbase=1233.5 front-centre=804.5",
+		alikeTyped + "head-angle=64.73 wheelbase=1240.2",
+		alikeTyped + "bb-drop=27.5 bb-height=347.5", tall + "chainstay=600 wheelbase=1000",
+		tall + "chainstay=470 wheelbase=930",
 		tall + "chainstay=430 wheelbase=1000", tall + "chainstay=740 wheelbase=1000",
 	} {
 		s, ok := stateTyped(calctest.Pairs(typed))

@@ -135,7 +135,8 @@ func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, offse
 			"these grips. A smaller size would change it.", where)
 	case stem < stemFrom:
 		return words.Of("Grips {0}. A stem of {1} would be needed, and the shortest that are sold are about {2}: "+
-			"the frame is too long for these grips. A smaller size would change it.", where, measure.Millimetres(stem), measure.Millimetres(stemFrom))
+			"the frame is too long for these grips. A smaller size would change it.", where,
+			measure.Millimetres(stem), measure.Millimetres(stemFrom))
 	case stem > stemTo:
 		return words.Of("Grips {0}. A stem of {1} would be needed, longer than this kind of bike steers well with: "+
 			"the frame is too short for these grips. A larger size would change it.", where, measure.Millimetres(stem))

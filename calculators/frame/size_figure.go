@@ -32,7 +32,8 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 		return f
 	}
 	f.Description = words.Of("The sizes {0} from the side with the bottom bracket in one place, the first in ink "+
-		"and the others in thin lines, each with the same bar and spacers and the saddle at {1}.", names, measure.SaddleHeight.Amount(v.Of(measure.SaddleHeight)))
+		"and the others in thin lines, each with the same bar and spacers and the saddle at {1}.", names,
+		measure.SaddleHeight.Amount(v.Of(measure.SaddleHeight)))
 	f.Add(figure.Scene(drawn[0], nil)...)
 	for i, d := range drawn {
 		top := figure.At(d.Bike.HeadTop)

@@ -177,7 +177,8 @@ func TestEveryLentSetPutsTheHandsThere(t *testing.T) {
 		calctest.Answer(t, c, trialRims+typedOf(trialKeys, x, trialSD)+"spacers-above=10")
 		for _, c := range list[:near] {
 			h := parts
-			h.stem, h.angle, h.spacers, h.rise, h.roll = c.Parts.Stem, c.Parts.StemAngle, c.Parts.Spacers, c.Parts.Rise, c.Parts.Roll
+			h.stem, h.angle, h.spacers, h.rise, h.roll = c.Parts.Stem, c.Parts.StemAngle, c.Parts.Spacers,
+				c.Parts.Rise, c.Parts.Roll
 			if d := h.on(mine).minus(new.on(size)).length(); d > 5.0001 || h.spacers > x[11]+10 || math.Abs(d-c.Off) > 1e-6 {
 				t.Fatalf("%+v is %v mm off", h, d)
 			}
@@ -200,8 +201,9 @@ func TestATrialPointsTheRightWay(t *testing.T) {
 	outputs := []*calculators.Output{trialAhead, trialAbove, trialStem, trialHeight, trialSaddle, noWheelbase.by,
 		noFeet.by}
 	for typed, signs := range map[string]string{
-		"new-reach=495": "+0+-0+-", "new-stack=650": "0+++0+-", "new-seat-angle=78": "0000+00", "new-head-angle=63.5": "-+-+0+-",
-		"new-chainstay=450": "00000++", "new-stem-length=50": "+++ 000", "stem-length=50": "---?000",
+		"new-reach=495": "+0+-0+-", "new-stack=650": "0+++0+-", "new-seat-angle=78": "0000+00",
+		"new-head-angle=63.5": "-+-+0+-",
+		"new-chainstay=450":   "00000++", "new-stem-length=50": "+++ 000", "stem-length=50": "---?000",
 	} {
 		there := calctest.Answer(t, Trial(), base+typed)
 		for i, sign := range signs {

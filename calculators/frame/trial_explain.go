@@ -53,7 +53,8 @@ func explainTrialHands(s trialPair, r *calculators.Result, list []fit.Combinatio
 			"can do it too: {0}.", lentParts(s, list[0]))
 	default:
 		ahead.Meaning = words.Of("Standing, this is what the size does to your hands. No stem of {0} to {1} with "+
-			"the spacers that your steerer allows gets there, so only a ride on the size itself can tell.", measure.Millimetres(fit.ShortestStem), measure.Millimetres(fit.LongestStem))
+			"the spacers that your steerer allows gets there, so only a ride on the size itself can tell.",
+			measure.Millimetres(fit.ShortestStem), measure.Millimetres(fit.LongestStem))
 	}
 	above.Meaning = words.Of("More stack brings the bar up. Rise and spacers give it on your bike.")
 	stem.Meaning = words.Of("With this much on the stem your hands are as far ahead, though the steering feels the " +

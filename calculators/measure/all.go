@@ -6,7 +6,8 @@ import "slices"
 // feet, frame, wheels, suspension, saddle, post, cockpit, posture, choices.
 var all = []*Quantity{
 	Stature, Mass, Inseam, TrochanterHeight, KneeHeight, TrunkLength, ArmLength, ArmSpan, ShoulderWidth,
-	ThighLength, ShankLength, FrontHipPoints, HipWidth, SitBoneWidth, HandLength, FingerLength, PushUpWidth, LegDifference,
+	ThighLength, ShankLength, FrontHipPoints, HipWidth, SitBoneWidth, HandLength, FingerLength, PushUpWidth,
+	LegDifference,
 	LungeLeft, LungeRight, KneeShortLeft, KneeShortRight, HipBend, SitAndReach,
 
 	FootLength, OtherFoot, HeelToBallInner, HeelToBallOuter, CleatBehindBall, PedalHeight, SoleHeight,
@@ -19,7 +20,8 @@ var all = []*Quantity{
 	Load, Sizes,
 	NewForkLength, NewForkOffset, NewFrontRim, NewRearRim, NewFrontTyre, NewRearTyre, AngleHeadset, HeadsetPivot,
 	NewReach, NewStack, NewHeadAngle, NewSeatAngle, NewSeatAngleHeight, NewSeatTubeAngle, NewCrankLength,
-	NewPedalHeight, NewSoleHeight, NewCleatBehindBall, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise, NewBarSweep,
+	NewPedalHeight, NewSoleHeight, NewCleatBehindBall, NewPostOffset, NewHeadsetHeight, NewSpacersLimit, NewBarRise,
+	NewBarSweep,
 	NewForkTravel, NewRearTravel, NewChainstay, NewBBDrop, NewSeatTubeLength, NewStemLength,
 
 	FrontRim, RearRim, FrontTyre, RearTyre, FrontRadius, RearRadius, CrankLength,
@@ -42,7 +44,8 @@ var all = []*Quantity{
 
 	First, Second, Third, SharedError, OwnScatter, OwnDifference, Score, ScoresBefore, ScoresAfter,
 
-	Sex, Growing, Pedals, NewPedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound, WarningSign,
+	Sex, Growing, Pedals, NewPedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound,
+	WarningSign,
 	SizeSystem, Feeling, Wanted, BikeKind, Riding,
 }
 

@@ -71,7 +71,8 @@ func drawStyle(t *rapid.T) style {
 var usual = map[string][]string{"reach": {"Reach", "A - Reach"}, "head-angle": {"Head tube angle", "HTA"},
 	"seat-angle": {"Seat angle", "Effective seat tube angle"}, "seat-tube-length": {"Seat tube length", "ST length"},
 	"chainstay": {"Chainstay length", "Rear center"}, "bb-drop": {"BB drop"}, "wheelbase": {"Wheelbase", "WB"},
-	"stand-over": {"Standover height"}, "seat-tube-angle": {"Actual seat tube angle"}, "fork-length": {"Axle to crown"}}
+	"stand-over": {"Standover height"}, "seat-tube-angle": {"Actual seat tube angle"},
+	"fork-length": {"Axle to crown"}}
 
 func (s style) head(t *rapid.T, q *measure.Quantity) string {
 	name := strings.ReplaceAll(q.Label, ",", "")

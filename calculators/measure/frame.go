@@ -140,7 +140,8 @@ var (
 				"head " +
 				"tube’s upper edge back to the middle of the seat post and measure along it.",
 			Slip: "The tape follows the top tube, which slopes.",
-			Who:  Helper, Take: "straightedge with a level, tape measure", Minutes: 5, Figure: "measure-effective-top-tube"}}
+			Who:  Helper, Take: "straightedge with a level, tape measure", Minutes: 5,
+			Figure: "measure-effective-top-tube"}}
 	BBToHeadTube = &Quantity{Key: "bb-to-head-tube", Label: "Bottom bracket to head tube", Unit: Mm, Low: 540,
 		High: 950, Least: 270, Most: 1425, Repeat: 3,
 		How: Instruction{

@@ -155,7 +155,8 @@ var (
 			Why: "Boards show the difference standing, as you ride. A tape from hip to ankle is the weaker way: it " +
 				"names the wrong leg far more often.",
 			Slip: "One knee is bent, or the weight is on one leg: both look like a difference.",
-			Who:  Helper, Take: "thin boards of known height, hard level floor", Minutes: 10, Figure: "measure-leg-difference"}}
+			Who:  Helper, Take: "thin boards of known height, hard level floor", Minutes: 10,
+			Figure: "measure-leg-difference"}}
 )
 
 // Postures that the reader sets. They are wishes rather than measurements, so

@@ -108,5 +108,6 @@ var (
 			Slip: "The points are marked while standing and slide over the bone when you sit; or the crank points " +
 				"at " +
 				"the floor and not along the seat.",
-			Who: Helper, Take: "goniometer or camera, marker, straightedge", Minutes: 20, Figure: "measure-seated-angles"}}
+			Who: Helper, Take: "goniometer or camera, marker, straightedge", Minutes: 20,
+			Figure: "measure-seated-angles"}}
 )

@@ -35,8 +35,9 @@ func TestEditDistance(t *testing.T) {
 func TestTheNearestNameIsASlipAway(t *testing.T) {
 	known := []string{"saddle-height", "saddle-setback", "stem-choice", "tape"}
 	for name, want := range map[string]string{
-		"saddle-hight": "saddle-height", "Saddle-Height": "saddle-height", "setback": "saddle-setback", "saddle-s": "saddle-setback",
-		"tpae": "tape", "x": "", "": "", "nonsense": "", "bottom-bracket": "",
+		"saddle-hight": "saddle-height", "Saddle-Height": "saddle-height", "setback": "saddle-setback",
+		"saddle-s": "saddle-setback",
+		"tpae":     "tape", "x": "", "": "", "nonsense": "", "bottom-bracket": "",
 	} {
 		assert.Equal(t, want, measure.NearestName(name, known), "%q", name)
 	}

@@ -18,13 +18,15 @@ var (
 				"and " +
 				"enter it as a share of the fork’s travel. Bounce the bike between readings.",
 			Slip: "The ring is pushed on while you get on or off, and the sag comes out too large.",
-			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 8, Figure: "measure-sag"}}
+			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 8,
+			Figure: "measure-sag"}}
 	SagRear = &Quantity{Key: "sag-rear", Label: "Rear sag", Unit: Percent, High: 50, Most: 100, Repeat: 2,
 		How: Instruction{
 			Text: "Push the rubber ring on the shock to the seal, get on as for the fork, take your posture, stay " +
 				"still and get off gently. Measure from seal to ring and enter it as a share of the shock’s stroke.",
 			Slip: "The share is taken of the rear travel and not of the shock’s stroke.",
-			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 6, Figure: "measure-sag"}}
+			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 6,
+			Figure: "measure-sag"}}
 	ShockStroke = &Quantity{Key: "shock-stroke", Label: "Shock stroke", Unit: Mm, Low: 30, High: 90, Least: 15,
 		Most: 135, Repeat: 0.5,
 		How: Instruction{
@@ -64,5 +66,6 @@ var (
 			Slip: "You sit up when the front is raised. It rests on a small difference: half a kilogram is worth " +
 				"some " +
 				"30 mm.",
-			Who: Helper, Take: "bathroom scale, firm blocks, wall, tape measure", Minutes: 20, Figure: "measure-com-height"}}
+			Who: Helper, Take: "bathroom scale, firm blocks, wall, tape measure", Minutes: 20,
+			Figure: "measure-com-height"}}
 )

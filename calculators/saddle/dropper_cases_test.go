@@ -114,7 +114,8 @@ func TestDropperUncertainty(t *testing.T) {
 	})
 	cells(t, Dropper(), roomyFrame, "limits", "uncertainty", 1e-9, of(8.89), of(20.25), of(14.5), of(14.94))
 	margins(t, Dropper(), tightFrame, 1e-9, map[*calculators.Output]float64{
-		longestTravel: of(8.89), postInsertion: of(7.89), depthLeft: of(14.64), overPost: of(8.89), overFrame: of(9.33),
+		longestTravel: of(8.89), postInsertion: of(7.89), depthLeft: of(14.64), overPost: of(8.89),
+		overFrame: of(9.33),
 	})
 	// Usual for a trail saddle and a dropper post (common practice): stack ± 4, collar
 	// ± 6, head ± 5, actuator ± 10 mm.

@@ -15,7 +15,8 @@ func limits(v calculators.Values, r *calculators.Result) []fit.Limit {
 	both := fit.Insertions(v, r.At(overPost), r.At(overFrame))
 	return append([]fit.Limit{
 		{Name: words.Of("Room above the collar"), Spare: r.At(roomLeft), Has: p.Exposed,
-			Needs: v.Of(measure.PostCollar) + v.Of(measure.TravelPost) + v.Of(measure.PostHead), Ask: measure.TravelPost},
+			Needs: v.Of(measure.PostCollar) + v.Of(measure.TravelPost) + v.Of(measure.PostHead),
+			Ask:   measure.TravelPost},
 		{Name: words.Of("Depth in the seat tube"), Spare: r.At(depthLeft), Has: v.Of(measure.FreeDepth),
 			Needs: p.Inside,
 			Ask:   measure.FreeDepth},

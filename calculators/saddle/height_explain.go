@@ -132,7 +132,8 @@ func noteRange(v calculators.Values, r *calculators.Result) {
 	switch {
 	case leg < regressionFrom:
 		r.Note(calculators.CheckNote, "An inside leg under {0} is shorter than the riders the regression was made "+
-			"from. There it puts the saddle too high, so it is shown and not counted.", measure.Millimetres(regressionFrom))
+			"from. There it puts the saddle too high, so it is shown and not counted.",
+			measure.Millimetres(regressionFrom))
 	case leg > regressionTo:
 		r.Note(calculators.CheckNote, "An inside leg over {0} is longer than the riders the regression was made "+
 			"from, so it is shown and not counted.", measure.Millimetres(regressionTo))

@@ -130,7 +130,8 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 	case !d.Exists():
 	case math.Abs(float64(d.Value)) <= allowed:
 		r.Note(calculators.PlainNote, "Your reading and the model differ by less than your measurements and the "+
-			"differences between riders allow ({0}), so its hints about steps of the saddle can be trusted.", measure.Degrees(allowed))
+			"differences between riders allow ({0}), so its hints about steps of the saddle can be trusted.",
+			measure.Degrees(allowed))
 	default:
 		r.Note(calculators.CheckNote, "Your reading and the model are further apart than your measurements and the "+
 			"differences between riders allow ({0}). Measure the inside leg again and mark the joints anew on the "+

@@ -157,8 +157,9 @@ func TestTheWindows(t *testing.T) {
 		require.Contains(t, bottom.Meaning.Say(nil), says)
 	}
 	for typed, says := range map[string]string{
-		"24.9 knee-read=still": "is straighter than the 25° to 35°", "25 knee-read=still": "lies inside the 25° to 35°",
-		"35 knee-read=still": "lies inside the 25° to 35°", "35.1 knee-read=still": "is more bent than the 25° to 35°",
+		"24.9 knee-read=still": "is straighter than the 25° to 35°",
+		"25 knee-read=still":   "lies inside the 25° to 35°",
+		"35 knee-read=still":   "lies inside the 25° to 35°", "35.1 knee-read=still": "is more bent than the 25° to 35°",
 		"29.9 knee-read=moving": "is straighter than the 30° to 40°",
 		"30 knee-read=moving":   "lies inside the 30° to 40°",
 		"40 knee-read=moving":   "lies inside the 30° to 40°",

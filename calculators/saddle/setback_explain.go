@@ -144,7 +144,8 @@ func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure 
 		f.Add(drawing.Axis{Role: drawing.Body, A: p.Knee, B: low},
 			figure.Level(drawing.Ink, low, b.Spindle(), -250, words.Of("{0}", knee.Amount())))
 		f.Description = words.Of("A leg with the crank level and forward. The saddle point lies {0} behind the "+
-			"bottom bracket, and the knee joint {1} ahead of the pedal’s spindle, minus meaning behind.", back.Uncertain(), knee.Uncertain())
+			"bottom bracket, and the knee joint {1} ahead of the pedal’s spindle, minus meaning behind.",
+			back.Uncertain(), knee.Uncertain())
 	} else {
 		f.Add(figure.Pedalling(b, nil)...)
 		f.Description = words.Of("A saddle whose point lies {0} behind the bottom bracket. The leg is left out, "+

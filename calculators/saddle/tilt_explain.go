@@ -62,7 +62,8 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 			"speed that tips the bike back by {0} beyond the sag you typed, which is counted in.", tip.Uncertain())
 	} else if t <= -0.05 {
 		r.Note(calculators.PlainNote, "The descent puts load on the fork and takes it off the rear: at a steady "+
-			"speed that tips the bike forward by {0} beyond the sag you typed, which is counted in.", measure.Degrees(-t))
+			"speed that tips the bike forward by {0} beyond the sag you typed, which is counted in.",
+			measure.Degrees(-t))
 	}
 	r.Note(calculators.PlainNote, "Laboratory climbs at 8 degrees and 20 % gained 1.4 and about 3 % of efficiency "+
 		"with the nose down, and most riders with low back pain in one study improved; in one race the tilt went "+
@@ -108,7 +109,8 @@ func tiltFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	grade, level := r.At(tiltOnGrade), r.At(tiltToBeLevel)
 	f := &drawing.Figure{Title: words.Of("The saddle on the stand, and on your climb"),
 		Description: words.Of("A saddle seen from the side. On the stand its nose points down by {0}, on the climb "+
-			"with somebody aboard by {1}, minus meaning up. To be level there the stand would read {2}.", measure.Degrees(stand), grade.Uncertain(), level.Amount())}
+			"with somebody aboard by {1}, minus meaning up. To be level there the stand would read {2}.",
+			measure.Degrees(stand), grade.Uncertain(), level.Amount())}
 	there := stand
 	if grade.Exists() {
 		there = float64(grade.Value)

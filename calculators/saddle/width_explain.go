@@ -54,7 +54,8 @@ func noteWidth(v calculators.Values, r *calculators.Result) {
 	}
 	if v.Is(measure.SitBoneRead, "centres") {
 		r.Note(calculators.PlainNote, "Measured between the centres, the outer edges lie some {0} further apart: "+
-			"{1}. The two ways are often mixed up, so distrust a chart that does not ask.", measure.Millimetres(v.Of(measure.SitBoneEdges)), edges.Uncertain())
+			"{1}. The two ways are often mixed up, so distrust a chart that does not ask.",
+			measure.Millimetres(v.Of(measure.SitBoneEdges)), edges.Uncertain())
 	}
 	if w := float64(x.Value); w < widthSoldFrom || w > widthSoldTo {
 		r.Note(calculators.CheckNote, "Saddles are mostly sold from about {0} to {1}. Measure again, and take the "+
@@ -62,7 +63,8 @@ func noteWidth(v calculators.Values, r *calculators.Result) {
 	}
 	r.Note(calculators.PlainNote, "A saddle {0} wider than the outer edges suited ten women best; the steps for "+
 		"leaning, and the range, are common practice. In twenty men width and shape decided how far the blood flow "+
-		"fell, and padding did not protect: stand up every few minutes on any saddle.", measure.Millimetres(WidthFor(0)))
+		"fell, and padding did not protect: stand up every few minutes on any saddle.",
+		measure.Millimetres(WidthFor(0)))
 }
 
 // widthFigure draws the saddle from above at the width to try, with the bones on

@@ -83,7 +83,8 @@ func describeDepth(r *calculators.Result, both [2]fit.Limit) words.Text {
 			"limits at least is not known, so the picture does not say that this is enough.", inside.Uncertain())
 	case rise.Value < 0:
 		return words.Of("A seat tube cut open, the post in it upright. {0} of the post are inside, where the limit "+
-			"that counts is {1}: too little. Beside it the same post, set deep enough.", inside.Uncertain(), r.At(deeperMinimum).Amount())
+			"that counts is {1}: too little. Beside it the same post, set deep enough.", inside.Uncertain(),
+			r.At(deeperMinimum).Amount())
 	}
 	return words.Of("A seat tube cut open, the post in it upright. {0} of the post are inside, where the limit "+
 		"that counts is {1}; the post’s mark is {2} below the tube’s edge. Beside it the same post, pulled out too "+

@@ -138,7 +138,8 @@ func TestPostDepthDirections(t *testing.T) {
 		of := func(height, tube, stack, length, below, post, frame float64) *calculators.Result {
 			return calctest.Answer(t, Depth(), fmt.Sprintf("saddle-height=%v seat-tube-length=%v saddle-stack=%v "+
 				"post-length=%v"+
-				" travel-post=0 post-actuator=%v insertion-post=%v insertion-frame=%v", height, tube, stack, length, below, post, frame))
+				" travel-post=0 post-actuator=%v insertion-post=%v insertion-frame=%v", height, tube, stack, length,
+				below, post, frame))
 		}
 		height, tube := calctest.Between(t, "height", 640, 800), calctest.Between(t, "tube", 380, 470)
 		length, more := calctest.Between(t, "length", 300, 450), calctest.Between(t, "more", 1, 20)

@@ -139,7 +139,8 @@ func explainMissing(v calculators.Values, r *calculators.Result) {
 	x.Label = words.Of("Estimate of {0}", q.Named())
 	if !x.Exists() && v.Small() {
 		x.Meaning = words.Of("Under {0} this guide estimates no length of the body, because the survey holds "+
-			"hardly anybody so small. Measure it, and again every three months while you grow.", measure.Millimetres(body.LeastStature))
+			"hardly anybody so small. Measure it, and again every three months while you grow.",
+			measure.Millimetres(body.LeastStature))
 		return
 	}
 	if !x.Exists() {
@@ -170,7 +171,8 @@ func explainMissing(v calculators.Values, r *calculators.Result) {
 		}
 		r.Note(calculators.CheckNote, "The survey holds hardly anyone of your height: its lines are good from {0} "+
 			"to {1}. "+
-			"This goes beyond them, so the true error is larger than the ± says.", low, measure.Millimetres(body.StatureTo))
+			"This goes beyond them, so the true error is larger than the ± says.", low,
+			measure.Millimetres(body.StatureTo))
 	}
 	if q == measure.Inseam {
 		r.Note(calculators.CheckNote, "Do not set a saddle by this. An inside leg guessed from height may be {0} "+

@@ -190,7 +190,8 @@ func armSpan(p figure.Person, f *drawing.Figure) {
 	tip := p.Fingertip()
 	f.Title = words.Of("Arm span: fingertip to fingertip")
 	f.Description = words.Of("Somebody {0} tall from the front with both arms stretched out level, palms forward. "+
-		"Between the tips of the middle fingers lie {1}.", measure.Stature.Amount(p.Stature), measure.ArmSpan.Amount(p.Span))
+		"Between the tips of the middle fingers lie {1}.", measure.Stature.Amount(p.Stature),
+		measure.ArmSpan.Amount(p.Span))
 	f.Add(p.Front(figure.ArmsOut)...)
 	f.Add(figure.Landmark(at(-tip.X, tip.Y), 26), figure.Landmark(tip, 26),
 		drawing.Dimension{Role: drawing.Hot, A: at(-tip.X, tip.Y), B: tip, Along: at(1, 0), Offset: -190,
@@ -371,14 +372,16 @@ func hipWidth(p figure.Person, f *drawing.Figure) {
 	f.Description = words.Of("The hips of somebody {0} tall from the front. The tape runs straight across between "+
 		"the two bony points at the front of the pelvis, {1} apart here; the hip joints, deep inside and lower, "+
 		"lie 0.72 of that apart, {2}. The picture’s numbers are an example.",
-		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnHipPoints), measure.Millimetres(0.72*drawnHipPoints))
+		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnHipPoints),
+		measure.Millimetres(0.72*drawnHipPoints))
 	f.Add(p.Front(figure.ArmsOut)...)
 	f.Add(figure.Tape(a, b)...)
 	f.Add(figure.Landmark(a, 20), figure.Landmark(b, 20),
 		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: 110, Text: words.Of("{0}",
 			measure.Millimetres(drawnHipPoints))},
 		drawing.Dimension{Role: drawing.Ink, A: at(-0.36*drawnHipPoints, p.Hip), B: at(0.36*drawnHipPoints,
-			p.Hip), Along: at(1, 0), Offset: -150, Text: words.Of("joints {0}", measure.Millimetres(0.72*drawnHipPoints))},
+			p.Hip), Along: at(1, 0), Offset: -150, Text: words.Of("joints {0}",
+			measure.Millimetres(0.72*drawnHipPoints))},
 		note(b, at(1, 0.6), "Bony point"), note(a, at(-1, 0.6), "Bony point"))
 	frame(f, -430, p.Inseam-200, 430, p.Hip+330)
 }

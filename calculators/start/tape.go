@@ -67,8 +67,9 @@ func taped(v calculators.Values) geometry.Tape {
 	return geometry.Tape{
 		BBToHead: of(measure.BBToHeadTube), RearToHead: of(measure.RearAxleToHeadTube),
 		BBToRear: of(measure.Chainstay), BBToFront: of(measure.FrontCentre), RearToFront: of(measure.Wheelbase),
-		BBHeight: of(measure.BBHeight), RearHeight: of(measure.RearAxleHeight), FrontHeight: of(measure.FrontAxleHeight),
-		HeadAngle: of(measure.HeadAngle),
+		BBHeight: of(measure.BBHeight), RearHeight: of(measure.RearAxleHeight),
+		FrontHeight: of(measure.FrontAxleHeight),
+		HeadAngle:   of(measure.HeadAngle),
 	}
 }
 

@@ -172,7 +172,8 @@ func TestKinksBetweenTheInputs(t *testing.T) {
 	x, u := make([]float64, 4), []float64{1, 2, 3, 0}
 	e := propagate(kinks(x), u, moved(x, kinks))
 	require.InEpsilon(t, halfWidth(func(u float64) float64 { return phi(1+(u-1)/3) - phi(-u) }), e.Expanded[0], 0.03)
-	require.InEpsilon(t, halfWidth(func(u float64) float64 { return phi(u) - phi(-0.5-(u-0.5)/2) }), e.Expanded[1], 0.03)
+	require.InEpsilon(t, halfWidth(func(u float64) float64 { return phi(u) - phi(-0.5-(u-0.5)/2) }), e.Expanded[1],
+		0.03)
 	require.Equal(t, []bool{true, true, false}, e.Simulated)
 	require.Zero(t, e.Expanded[2], "exact")
 }
