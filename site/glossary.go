@@ -14,14 +14,17 @@ type term struct {
 	Name  string
 	Also  []string // other names
 	Forms []string // words that use it and are no names for it
+	Not   []string // phrases in which its words mean something else
+	Shows string   // a figure with its little picture; may be empty
 	Says  string
 	Pages []*guidePage // where the term is used, found in the text
 }
 
 // glossary reads glossary.yaml of both layers: a term for each key, and below it
-// “says”, and where needed “also” with other names and “forms” with words that
-// use it. A shop's term replaces a built-in one of the same name.
-func (l *layers) glossary() (terms []term, bad []Mistake) {
+// “says”, and where needed “also” with other names, “forms” with words that use it,
+// “not” with phrases in which its words mean something else, and “figure” with its
+// picture. A shop's term replaces a built-in one of the same name.
+func (l *layers) glossary(figures []string) (terms []term, bad []Mistake) {
 	for _, layer := range []map[string]source{l.base, l.local} {
 		from, ok := layer[glossaryFile]
 		if !ok {
@@ -32,11 +35,18 @@ func (l *layers) glossary() (terms []term, bad []Mistake) {
 			t := term{Name: e.key}
 			for _, e := range y.mapping(e.value, "a term") {
 				switch {
-				case !y.known(e, "says", "also", "forms"):
+				case !y.known(e, "says", "also", "forms", "not", "figure"):
 				case e.key == "says":
 					t.Says = y.text(e)
 				case e.key == "forms":
 					t.Forms = texts(y.list(e))
+				case e.key == "not":
+					t.Not = texts(y.list(e))
+				case e.key == "figure":
+					if t.Shows = y.raw(e); !slices.Contains(figures, t.Shows) {
+						y.mistake(e.value.GetToken(), "there is no figure “"+t.Shows+"”", meant(t.Shows, figures,
+							"a figure block with a wrong name lists them"))
+					}
 				default:
 					t.Also = typesetAll(texts(y.list(e)))
 				}
@@ -66,43 +76,83 @@ func (l *layers) glossary() (terms []term, bad []Mistake) {
 func (t *term) find(pages []*guidePage) {
 	t.Pages = nil
 	for _, p := range pages {
-		for _, form := range slices.Concat([]string{t.Name}, t.Also, t.Forms) {
-			if mentions(p.lower, looked(form)) {
-				t.Pages = append(t.Pages, p)
-				break
-			}
+		if at, _ := t.first(p.lower); at >= 0 {
+			t.Pages = append(t.Pages, p)
 		}
 	}
 }
 
-// alike takes out what does not tell terms apart.
-var alike = strings.NewReplacer("-", " ", "’", "'")
+// names are the words by which the term is known in a text, as looked returns them.
+func (t *term) names() (list []string) {
+	for _, name := range slices.Concat([]string{t.Name}, t.Also, t.Forms) {
+		list = append(list, looked(name))
+	}
+	return list
+}
+
+// first returns where a text has the term for the first time, in the longest of its
+// names there, and -1 where it does not have it. The text is as looked returns it.
+func (t *term) first(text string) (from, to int) {
+	from = -1
+	other := t.otherwise(text)
+	for _, name := range t.names() {
+		for _, at := range mentions(text, name) {
+			if slices.ContainsFunc(other, func(o [2]int) bool { return at[0] < o[1] && o[0] < at[1] }) {
+				continue
+			}
+			if from < 0 || at[0] < from || at[0] == from && at[1] > to {
+				from, to = at[0], at[1]
+			}
+			break
+		}
+	}
+	return from, to
+}
+
+// otherwise is where a text uses the term's words for something else.
+func (t *term) otherwise(text string) (list [][2]int) {
+	for _, phrase := range t.Not {
+		list = append(list, mentions(text, looked(phrase))...)
+	}
+	return list
+}
+
+// alike takes out what does not tell terms apart. What it puts in place is as long.
+var alike = strings.NewReplacer("-", " ")
 
 // looked is text in the form in which terms are searched: lower case, hyphens as
-// spaces.
-func looked(s string) string { return alike.Replace(strings.ToLower(s)) }
+// spaces. It has the text's own length, so that a place in it is one in the text.
+func looked(s string) string {
+	low := strings.ToLower(s)
+	if len(low) != len(s) {
+		return alike.Replace(s)
+	}
+	return alike.Replace(low)
+}
 
-// mentions tells whether text has the term as whole words, with or without a
+// mentions are the places where text has a term as whole words, with or without a
 // plural s. Both are as looked returns them.
-func mentions(text, term string) bool {
+func mentions(text, term string) (list [][2]int) {
 	for from := 0; term != ""; {
 		i := strings.Index(text[from:], term)
 		if i < 0 {
-			return false
+			break
 		}
 		start, end := from+i, from+i+len(term)
 		before, _ := utf8.DecodeLastRuneInString(text[:start])
-		rest := strings.TrimPrefix(text[end:], "s")
-		after, _ := utf8.DecodeRuneInString(rest)
-		if (start == 0 || !wordRune(before)) && (rest == "" || !wordRune(after)) {
-			return true
+		if strings.HasPrefix(text[end:], "s") {
+			end++
+		}
+		after, _ := utf8.DecodeRuneInString(text[end:])
+		if (start == 0 || !wordRune(before)) && (end == len(text) || !wordRune(after)) {
+			list = append(list, [2]int{start, end})
 		}
 		from = start + 1
 		for from < len(text) && !utf8.RuneStart(text[from]) {
 			from++
 		}
 	}
-	return false
+	return list
 }
 
 func wordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }

@@ -69,7 +69,7 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 	g.reader = &words.Reader{Units: g.Units}
 	g.library, more = l.library()
 	add(more)
-	g.terms, more = l.glossary()
+	g.terms, more = l.glossary(on.figureNames())
 	add(more)
 	add(g.assemble())
 	add(g.readAsked())

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"plumbline/calculators"
+	"plumbline/calculators/drawing"
 	"plumbline/calculators/literature"
 )
 
@@ -41,6 +42,9 @@ func (g *Guide) fillGlossary(v *view) {
 	v.Title, v.Summary = "Glossary", "The words of the trade in plain English, and the chapters that use them."
 	for _, t := range g.terms {
 		w := termView{Key: t.Key, Name: t.Name, Says: t.Says, Also: t.Also}
+		if t.Shows != "" {
+			w.Picture = trusted([]byte(drawn(g.shelf.figure(t.Shows, g.reader), "shows-"+t.Key, g.reader, drawing.Small)))
+		}
 		for _, p := range t.Pages {
 			w.Pages = append(w.Pages, entry1(glossaryURL, p))
 		}

@@ -62,7 +62,7 @@ func (g *Guide) sum(p *guidePage) (sum [sha256.Size]byte) {
 		}
 	}
 	for _, layer := range []map[string]source{g.layers.base, g.layers.local} {
-		for _, name := range []string{sourcesFile, cautionsFile} {
+		for _, name := range []string{sourcesFile, cautionsFile, glossaryFile} {
 			fmt.Fprintf(h, "%d\n", len(layer[name].text))
 			h.Write(layer[name].text)
 		}

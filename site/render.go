@@ -22,7 +22,7 @@ func escaped(s string) []byte { return []byte(stdhtml.EscapeString(s)) }
 // render writes a page's tree as HTML. It may be called once: goldmark changes
 // a tree while it writes tables.
 func (g *Guide) render(p *guidePage) ([]byte, error) {
-	w := &writer{g: g, p: p}
+	w := &writer{g: g, p: p, said: map[int]bool{}}
 	r := renderer.NewRenderer(renderer.WithNodeRenderers(
 		util.Prioritized(html.NewRenderer(), 1000),
 		util.Prioritized(extension.NewTableHTMLRenderer(), 500),
@@ -44,8 +44,9 @@ func (g *Guide) render(p *guidePage) ([]byte, error) {
 // goldmark would write with inline style, which the page's policy forbids, or too wide
 // for a narrow screen.
 type writer struct {
-	g *Guide
-	p *guidePage
+	g    *Guide
+	p    *guidePage
+	said map[int]bool // terms that the page has explained, by their place in the glossary
 }
 
 // RegisterFuncs implements renderer.NodeRenderer.
@@ -73,7 +74,7 @@ func (w *writer) text(out util.BufWriter, src []byte, n ast.Node, entering bool)
 	case t.IsRaw():
 		html.DefaultWriter.RawWrite(out, value)
 	default:
-		html.DefaultWriter.Write(out, held(value))
+		w.prose(out, t, value)
 	}
 	switch {
 	case t.HardLineBreak():

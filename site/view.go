@@ -88,6 +88,7 @@ type topicView struct {
 type termView struct {
 	Key, Name, Says string
 	Also            []string
+	Picture         template.HTML
 	Pages           []entryView
 }
 

@@ -27,6 +27,16 @@ if (benches.length) {
   }, true);
 }
 
+// A word that the glossary has is explained in place; without script its link leads there.
+document.addEventListener("click", (event) => {
+  const link = event.target instanceof Element && !event.ctrlKey && !event.metaKey && !event.shiftKey ? event.target.closest("dfn.word a") : null;
+  if (!(link instanceof HTMLAnchorElement) || !("showPopover" in link)) return;
+  event.preventDefault();
+  import("./word.js").then(({ explain }) => explain(link)).catch(() => {
+    location.href = link.href;
+  });
+});
+
 // Figures are drawn with the reader's numbers once there are any, and as they were
 // when those are gone, after nobody has typed for a moment.
 let numbers = false;
