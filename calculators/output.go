@@ -19,6 +19,7 @@ type Output struct {
 	Finer   int               // decimals beyond the unit's usual ones, for people
 	Feeds   *measure.Quantity // what it becomes in the reader's record, nil if nothing
 	Guess   bool              // what it feeds counts as an estimate, not as measured
+	Now     bool              // what it feeds is how the bike is already, not what it is to become
 }
 
 // Numbers holds what one Solve computes: one float64, in base units, for each

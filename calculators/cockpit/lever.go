@@ -66,17 +66,20 @@ func Lever() *calculators.Calculator {
 // What it answers.
 var (
 	leverAngle = &calculators.Output{Name: "lever-angle", Label: "Turn the lever down by", Unit: measure.Deg,
+		Feeds:   measure.LeverAngle,
 		Between: "the horizontal and the lever’s blade, with the bike level on its stand"}
 	leverReach = &calculators.Output{Name: "lever-reach", Label: "Set its reach to", Unit: measure.Mm,
+		Feeds:   measure.LeverReach,
 		Between: "the front of the grip and the outer face of the lever’s blade, where the braking finger pulls"}
 	leverSpan = &calculators.Output{Name: "lever-span", Label: "Span over grip and lever now", Unit: measure.Mm,
 		Between: "the back of the grip and the outer face of the lever’s blade, square to the bar, lever at rest"}
 	leverInset = &calculators.Output{Name: "lever-inset", Label: "Clamp it in by", Unit: measure.Mm,
+		Feeds:   measure.LeverInset,
 		Between: "the grip’s inner end and the near edge of the lever’s clamp"}
 	gripDiameter = &calculators.Output{Name: "grip-diameter", Label: "Grip to squeeze hard", Unit: measure.Mm,
 		Folded: true, Between: "across the grip under the palm"}
 	gripHeld = &calculators.Output{Name: "grip-held", Label: "Grip liked on bicycles", Unit: measure.Mm,
-		Folded: true, Between: "across the grip under the palm"}
+		Feeds: measure.GripDiameter, Folded: true, Between: "across the grip under the palm"}
 )
 
 // What stands behind it.

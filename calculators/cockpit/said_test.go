@@ -50,7 +50,9 @@ func plainColumn(t *testing.T, r *calculators.Result, table, column string) (cel
 
 // What an answer becomes in the reader's record.
 func TestAnswersFeedTheRecord(t *testing.T) {
-	feeds := map[*calculators.Output]*measure.Quantity{gripX: measure.GripX, gripY: measure.GripY}
+	feeds := map[*calculators.Output]*measure.Quantity{gripX: measure.GripX, gripY: measure.GripY,
+		leverAngle: measure.LeverAngle, leverReach: measure.LeverReach, leverInset: measure.LeverInset,
+		gripHeld: measure.GripDiameter, barWidth: measure.BarWidth}
 	for _, c := range all {
 		for _, o := range c.Answers {
 			assert.Equal(t, feeds[o], o.Feeds, "%s: %s", c.Name, o.Name)

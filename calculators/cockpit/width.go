@@ -48,6 +48,7 @@ func Width() *calculators.Calculator {
 // What it answers.
 var (
 	barWidth = &calculators.Output{Name: "bar-width", Label: "Your body asks for", Unit: measure.Mm,
+		Feeds:   measure.BarWidth,
 		Between: "one end of the bar to the other"}
 	armSpread = &calculators.Output{Name: "arm-spread", Label: "Your arms then spread", Unit: measure.Deg,
 		Between: "each straight arm and straight ahead, seen from above"}

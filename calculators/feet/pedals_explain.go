@@ -12,6 +12,9 @@ func explainPedals(v calculators.Values, r *calculators.Result) {
 	if v.Given(measure.SaddleHeight) {
 		r.At(pedalSaddleHeight).Feeds = measure.SaddleHeight
 	}
+	if v.Given(measure.SaddleSetback) {
+		r.At(pedalSetback).Feeds = measure.SaddleSetback
+	}
 	explainPedalSaddle(v, r)
 	explainFoot(v, r)
 	explainKneeIfLeft(r)

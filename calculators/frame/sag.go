@@ -25,7 +25,8 @@ func Sag() *calculators.Calculator {
 				{Quantity: measure.SagRead, Folded: true, Assume: calculators.Fixed(0, 0, "the usual way to set it")},
 			},
 			fit.ChartInputs(), fit.WheelInputs()),
-		Answers:  []*calculators.Output{forkSag, shockSag, sagHeadAngle, sagSeatAngle, sagHeight},
+		Answers: []*calculators.Output{forkSag, shockSag, sagHeadAngle, sagSeatAngle, sagHeight,
+			sagFrontToSet, sagRearToSet},
 		Workings: sagWorkings(),
 		Sources: []*literature.Source{literature.Moore2012, literature.MacRae2000, literature.Nielens2004,
 			literature.GUM2008, literature.CommonPractice},
@@ -47,6 +48,10 @@ var (
 		Between: "effective, above the ground, both ends sunk"}
 	sagHeight = &calculators.Output{Name: "bb-height", Label: "Bottom bracket at sag", Unit: measure.Mm,
 		Between: "ground to bottom-bracket centre, both ends sunk"}
+	sagFrontToSet = &calculators.Output{Name: "sag-front", Label: "Sag to set, fork", Unit: measure.Percent,
+		Folded: true, Feeds: measure.SagFront, Between: "share of the fork’s travel"}
+	sagRearToSet = &calculators.Output{Name: "sag-rear", Label: "Sag to set, rear", Unit: measure.Percent,
+		Folded: true, Feeds: measure.SagRear, Between: "share of the rear wheel’s travel"}
 )
 
 // The bike unloaded, with the fork alone sunk, with both ends sunk, and what both
@@ -110,6 +115,8 @@ func solveSag(v calculators.Values, out calculators.Numbers) *calculators.Proble
 		return noChange(err)
 	}
 	out.Set(forkSag, fork*front/100)
+	out.Set(sagFrontToSet, front)
+	out.Set(sagRearToSet, rear)
 	out.Set(rearRise, travel*rear/100)
 	if v.Has(measure.ShockStroke) {
 		out.Set(shockSag, v.Of(measure.ShockStroke)*rear/100)

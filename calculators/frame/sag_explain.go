@@ -26,6 +26,15 @@ func explainSag(v calculators.Values, r *calculators.Result) {
 		return
 	}
 	explainRings(v, r, chart)
+	for _, set := range []struct {
+		answer *calculators.Answer
+		typed  *measure.Quantity
+	}{{r.At(sagFrontToSet), measure.SagFront}, {r.At(sagRearToSet), measure.SagRear}} {
+		set.answer.Meaning = words.Of("A usual start. Taken over, it is what to set next.")
+		if v.Given(set.typed) { // what was typed is in the record already
+			set.answer.Feeds, set.answer.Meaning = nil, words.Of("As you typed it.")
+		}
+	}
 	explainAngles(v, r)
 	r.Tables = append(r.Tables, sagTable(r))
 	if t := wrongTable(v, r); len(t.Rows) > 0 {

@@ -128,9 +128,12 @@ func (w *writer) use(x *calculators.Answer, example bool) {
 	if u := margin(x); u > 0 {
 		value += "±" + decimals(math.Max(u/2, 0.01), 2)
 	}
-	w.Raw(`<dd class="use"><button type="button" id="`).Name("-use-" + q.Key).Raw(`" data-use="`).Text(q.Key).Raw(`" data-value="`).Text(value).Raw(`"`)
+	w.Raw(`<dd class="use"><button type="button" id="`).Name("-use-" + x.Name).Raw(`" data-use="`).Text(q.Key).Raw(`" data-value="`).Text(value).Raw(`"`)
 	if x.Output.Guess {
 		w.Raw(` data-guess`)
+	}
+	if x.Output.Now {
+		w.Raw(` data-now`)
 	}
 	w.Raw(`>`).Say("Use this").Raw(`<span class="unseen"> `).Say("as {0}", words.Of(q.Label)).Raw(`</span></button><span class="said" hidden>`)
 	w.Say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(q.Label), q.Amount(v)).Raw(`</span></dd>`)

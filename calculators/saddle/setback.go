@@ -44,7 +44,7 @@ func Setback() *calculators.Calculator {
 						"read")},
 				{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
 			}, fit.LegInputs()),
-		Answers:  []*calculators.Output{saddleSetback, angleAtSaddle, kneeAhead},
+		Answers:  []*calculators.Output{saddleSetback, angleAtSaddle, kneeAhead, wantedSetback},
 		Workings: []*calculators.Output{moveBack, setbackByTape, setbackByChart},
 		Sources: []*literature.Source{literature.Johnston2017, literature.Bini2013, literature.Menard2020,
 			literature.HullJorge1985,
@@ -58,12 +58,14 @@ func Setback() *calculators.Calculator {
 // What it answers.
 var (
 	saddleSetback = &calculators.Output{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm,
-		Feeds: measure.SaddleSetback, Between: "plumb line through the bottom bracket back to the saddle point, level"}
+		Feeds: measure.SaddleSetback, Now: true, Between: "plumb line through the bottom bracket back to the saddle point, level"}
 	angleAtSaddle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle",
 		Unit:    measure.Deg,
 		Between: "horizontal to the line from the bottom bracket to the saddle point"}
 	kneeAhead = &calculators.Output{Name: "knee-over-spindle", Label: "Knee ahead of the spindle", Unit: measure.Mm,
 		Between: "pedal spindle to the knee joint, level, crank forward and level; minus is behind"}
+	wantedSetback = &calculators.Output{Name: "setback-to-set", Label: "Setback to set", Unit: measure.Mm,
+		Folded: true, Feeds: measure.SaddleSetback, Between: "as above, once the saddle is moved"}
 )
 
 // How far the saddle has to move to the setback that is wanted, and where it stands
@@ -174,6 +176,7 @@ func solveSetback(v calculators.Values, out calculators.Numbers) *calculators.Pr
 	out.Set(kneeAhead, kneeOver(v, height, setback))
 	if v.Has(measure.NewSaddleSetback) {
 		out.Set(moveBack, v.Of(measure.NewSaddleSetback)-setback)
+		out.Set(wantedSetback, v.Of(measure.NewSaddleSetback))
 	}
 	out.Set(setbackByTape, tape)
 	out.Set(setbackByChart, chart)

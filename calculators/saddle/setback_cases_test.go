@@ -78,7 +78,7 @@ func TestSetbackCases(t *testing.T) {
 			calctest.None(setbackByTape),
 			calctest.Is(angleAtSaddle, angleOf(741, back), 1e-6),
 			calctest.Is(kneeAhead, kneeAheadOf(chartLeg, 741, back), 1e-6),
-			calctest.Is(moveBack, 228-back, 1e-6),
+			calctest.Is(moveBack, 228-back, 1e-6), calctest.Is(wantedSetback, 228, 1e-9),
 			calctest.Cell("rails", 1, "rail-shift", -20, 1e-9),
 			calctest.Cell("rails", 1, "setback", there, 0.501),
 			calctest.Cell("rails", 1, "seat-angle-at-saddle", angleOf(741, there), 0.051),
@@ -92,7 +92,7 @@ func TestSetbackCases(t *testing.T) {
 			calctest.Is(setbackByChart, 764*math.Cos(76.3*math.Pi/180), 1e-9),
 			calctest.Is(angleAtSaddle, angleOf(764, 183), 1e-9),
 			calctest.Is(kneeAhead, kneeAheadOf(tapeLeg, 764, 183), 1e-6),
-			calctest.None(moveBack),
+			calctest.None(moveBack), calctest.None(wantedSetback),
 		}},
 		// Without the tube's own angle the seat angle is read at the stack, and the angle
 		// at the saddle is not told.

@@ -45,6 +45,10 @@ func explainSetback(v calculators.Values, r *calculators.Result) {
 	r.Note(calculators.PlainNote, "It is often said that a saddle further forward loads the kneecap. Two "+
 		"laboratory studies do not support it; sitting back raised other loads in the knee by 14 to 19 %. Neither "+
 		"looked for injuries, and no study ties the plumb line to them.")
+	r.At(wantedSetback).Meaning = words.Of("The setback you want. Taken over, it is the next thing to set.")
+	if !v.Has(measure.NewSaddleSetback) {
+		r.At(wantedSetback).Meaning = words.Of("Say above which setback you want, and it can go on your sheet.")
+	}
 	r.Figure = setbackFigure(v, r)
 }
 

@@ -82,6 +82,7 @@ var Settings = []*Setting{
 	{measure.BarRoll, Cockpit, tiltStep, "roll forward", "roll back", "cockpit/bar-roll-and-rise", bar},
 	{measure.LeverInset, Cockpit, sideStep, "levers inwards", "levers outwards", "cockpit/levers-and-grips", levers},
 	{measure.LeverAngle, Cockpit, 2 * tiltStep, "levers down", "levers up", "cockpit/levers-and-grips", levers},
+	{measure.GripDiameter, Cockpit, 0, "fit thicker grips", "fit thinner grips", "cockpit/levers-and-grips", levers},
 	{measure.LeverReach, Cockpit, cleatStep, "levers out", "levers in", "cockpit/levers-and-grips", levers},
 }
 

@@ -114,7 +114,7 @@ func gather(r *record.Record, list []*calculators.Calculator) map[*measure.Quant
 	var wanted []*calculators.Calculator
 	for _, c := range list {
 		if slices.ContainsFunc(c.Answers,
-			func(m *calculators.Output) bool { return m.Feeds != nil && SettingOf(m.Feeds) != nil }) {
+			func(m *calculators.Output) bool { return gives(m) }) {
 			wanted = append(wanted, c)
 		}
 	}
@@ -123,7 +123,7 @@ func gather(r *record.Record, list []*calculators.Calculator) map[*measure.Quant
 	for _, c := range wanted {
 		for i := range c.Answers {
 			q := c.Answers[i].Feeds
-			if q == nil || SettingOf(q) == nil {
+			if !gives(c.Answers[i]) {
 				continue
 			}
 			if o, ok := offerOf(c, i, answers, missing); ok {
@@ -133,6 +133,9 @@ func gather(r *record.Record, list []*calculators.Calculator) map[*measure.Quant
 	}
 	return offers
 }
+
+// gives tells whether an answer is what a setting is to become.
+func gives(o *calculators.Output) bool { return o.Feeds != nil && !o.Now && SettingOf(o.Feeds) != nil }
 
 // offerOf finds what became of reading i of c.
 func offerOf(c *calculators.Calculator, i int, answers []intake.Answered, missing []intake.Missing) (Offer, bool) {

@@ -254,12 +254,14 @@ export class Bench {
    */
   use(button) {
     if (!button) return;
-    const { use = "", value = "", guess } = button.dataset, said = /** @type {HTMLElement} */ (button.nextElementSibling);
+    const { use = "", value = "", guess, now } = button.dataset, said = /** @type {HTMLElement} */ (button.nextElementSibling);
     /** @type {Pair[]} */
     const marks = [["from", `${use}.${this.root.dataset.calculator}`]];
     if (guess != null) marks.push(["estimated", use]);
     this.said = said;
-    record.use(use, value, marks);
+    // How the bike is already is no change that is still to be made.
+    if (now == null) record.use(use, value, marks);
+    else record.put([[use, value]], undefined, marks.slice(1));
     said.hidden = false;
     say(said.textContent);
   }

@@ -103,6 +103,16 @@ test("a value is taken over with its mark and said", () => {
   assert.equal(heard(), "It is in your numbers.");
 });
 
+test("what says how the bike is already is no change to be made", () => {
+  record.put([["saddle-setback", "200"]]);
+  answer.insertAdjacentHTML("beforeend", '<button class="as-is" data-use="saddle-setback" data-value="215" data-now></button><span hidden></span>');
+  one(answer, ".as-is").click();
+  assert.equal(record.at("saddle-setback"), "215");
+  assert.equal(record.at("from saddle-setback"), undefined);
+  assert.equal(record.at("saddle-setback.was"), undefined);
+  record.put([["saddle-setback", ""]]);
+});
+
 test("the example's numbers are played with and reach no record", () => {
   const mine = record.text(), [offer, end] = bench.plays;
   play(bench, true);
