@@ -57,8 +57,13 @@ func (g *Guide) fillGlossary(v *view) {
 // earlier ones are the more general), from the kind of work that
 // bears most weight to the one that bears least, and unread works last in each.
 func (g *Guide) fillSources(v *view) {
-	v.Title, v.Summary = "Sources", "Every source that a chapter or a calculator of this guide rests on, and how "+
-		"much of it was read."
+	v.Title, v.Summary = "Sources", "What is known about bike fit, how surely, and every source that this guide rests on."
+	v.Modules = append(v.Modules, "sources.js")
+	for i, list := range g.knowledge() {
+		if len(list) > 0 {
+			v.Known = append(v.Known, knowledgeView{knownTitles[i], knownShort[i], list})
+		}
+	}
 	cited := map[string][]*guidePage{}
 	for _, p := range g.pages {
 		for _, key := range g.used(p) {
@@ -90,6 +95,15 @@ func (g *Guide) fillSources(v *view) {
 			v.Library = append(v.Library, t)
 		}
 	}
+}
+
+// knownShort says in two sentences what the chapters say at length under knownTitles.
+var knownShort = []string{
+	"Geometry, standards and how much a tape can be off. When a part moves, we can work out where your hands, feet " +
+		"and hips go.",
+	"Which position is best for comfort, power or sore joints. Most studies are small, last some weeks, and put " +
+		"road riders on a trainer.",
+	"What is best on a trail. Hardly any study has fitted riders on mountain bikes and then watched them ride off road.",
 }
 
 // partOf returns the index of the part that p belongs to, or -1 for the front page.

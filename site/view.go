@@ -54,6 +54,7 @@ type view struct {
 	Listed      []entryView
 	Calculators []entryView
 	Library     []topicView
+	Known       []knowledgeView
 	Terms       []termView
 	Index       string
 }
@@ -77,6 +78,12 @@ type sourceView struct {
 	Key, Authors, Title, Where, DOI, Link, For, Opened, Strength string
 	Year                                                         int
 	Pages                                                        []entryView
+}
+
+// knowledgeView is what is known well, poorly or not at all.
+type knowledgeView struct {
+	Title, Short string
+	Says         []knownView
 }
 
 // topicView is the part of the guide that cites its sources most.
