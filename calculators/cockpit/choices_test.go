@@ -156,7 +156,7 @@ func TestSameBeginsWithUsualParts(t *testing.T) {
 			case p.stem < 30 || p.stem > 50:
 				return "outside the usual stems"
 			case p.rise != n["new-bar-rise"]:
-				return "another bar than the one named"
+				return "needs a different bar"
 			}
 			return "with the bar named"
 		})

@@ -378,7 +378,7 @@ func TestSeatedSays(t *testing.T) {
 	none := calctest.Answer(t, Seated(), record.with(numbers{"saddle-height": 300, "saddle-setback": 310}).typed())
 	assert.Contains(t, meaning(none, seatedTrunk), "No seat")
 	assert.Contains(t, meaning(none, seatedTrunk), "Check “Saddle height” and “Saddle setback”")
-	assert.Contains(t, meaning(wide, seatedTrunk), "Check “Bar width” and “Shoulder to grip centre”")
+	assert.Contains(t, meaning(wide, seatedTrunk), "Check “Bar width” and “Shoulder to grip”")
 
 	// On the seat line, whose angle is the level bike's.
 	online := record.with(nil)
@@ -628,7 +628,7 @@ func TestWidthSaysItsSteps(t *testing.T) {
 	}
 	wide := calctest.Answer(t, Width(), "push-up-width=900 arm-length=220 shoulder-width=280")
 	for _, o := range []*calculators.Output{armSpread, reachLost} {
-		assert.Contains(t, meaning(wide, o), "Check “Between shoulder points” and “Shoulder to grip centre”")
+		assert.Contains(t, meaning(wide, o), "Check “Shoulder width” and “Shoulder to grip”")
 	}
 }
 

@@ -176,7 +176,7 @@ func carryTable(w wanted, list []combination, star int, within bool) calculators
 		case c.parts.Stem < normStem-normWindow || c.parts.Stem > normStem+normWindow:
 			t.Rows[i][last] = words.Of("outside the usual stems")
 		case c.parts.Rise != w.parts.Rise:
-			t.Rows[i][last] = words.Of("another bar than the one named")
+			t.Rows[i][last] = words.Of("needs a different bar")
 		default:
 			t.Rows[i][last] = words.Of("with the bar named")
 		}

@@ -139,7 +139,7 @@ func crankTable(c crankCase, now float64) calculators.Table {
 			{Name: "hip-at-top", Label: words.Of("Hip at the top"), Unit: "deg"},
 			{Name: "pedal-clearance", Label: words.Of("Clearance at sag"), Unit: "mm"},
 			{Name: "strike-lean", Label: words.Of("Leans before it strikes"), Unit: "deg"},
-			{Name: "turns", Label: words.Of("Turns a minute for the foot’s speed of 80 now")},
+			{Name: "turns", Label: words.Of("Cadence (same foot speed as 80 now)")},
 		}}
 	for step := -20.0; step <= 10; step += 5 {
 		crank := now + step

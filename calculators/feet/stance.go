@@ -20,7 +20,7 @@ func Stance() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "stance-width", Section: calculators.Feet,
 		Title: "Stance width", Question: "How far apart do your feet stand, against your hips?",
-		Scenario: "The test rider on cranks with a Q factor of 174 mm, toes a little out.",
+		Scenario: "The test rider on cranks with a Q-factor of 174 mm, toes a little out.",
 		Inputs: slices.Concat(
 			[]calculators.Input{
 				{Quantity: measure.QFactor, Example: "174"},

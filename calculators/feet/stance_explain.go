@@ -98,7 +98,7 @@ func noteStance(v calculators.Values, r *calculators.Result) {
 	}
 	r.Note(calculators.PlainNote, "Known well: your stance and how the hips follow from the two points. When ten "+
 		"riders could "+
-		"choose, they settled on a Q factor of {0}, narrower than any common mountain-bike crank. Known poorly: "+
+		"choose, they settled on a Q-factor of {0}, narrower than any common mountain-bike crank. Known poorly: "+
 		"what wider "+
 		"costs. In 24 riders it was 1.5 to 2 % of efficiency; in 15 who went from {1} wider by up to 8 % of their "+
 		"leg, the "+

@@ -49,7 +49,7 @@ func stanceFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	f.Add(
 		figure.Level(drawing.Ink, at(-hips, length), at(hips, length), length+75, words.Of("hips {0}",
 			measure.Millimetres(2*hips))),
-		figure.Level(drawing.Ink, at(-q, -24), at(q, -24), -65, words.Of("Q factor {0}", measure.Millimetres(2*q))),
+		figure.Level(drawing.Ink, at(-q, -24), at(q, -24), -65, words.Of("Q-factor {0}", measure.Millimetres(2*q))),
 		figure.Level(drawing.Hot, at(-foot, 0), at(foot, 0), -115, words.Of("{0}", feet.Uncertain())),
 	)
 	return f

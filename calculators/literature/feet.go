@@ -58,7 +58,7 @@ var (
 		For: "Longer cranks make knee and hip move more and hardly change the turning forces at the joints."}
 
 	DisleyLi2014a = &Source{Key: "disleyli2014a", Authors: "Disley and Li", Year: 2014,
-		Title:  "Metabolic and kinematic effects of self-selected Q factor during bike fit",
+		Title:  "Metabolic and kinematic effects of self-selected Q-factor during bike fit",
 		Where:  "Research in Sports Medicine 22(1), 12–22",
 		DOI:    "10.1080/15438627.2013.852093",
 		Opened: Abstract, Strength: Controlled,

@@ -67,9 +67,9 @@ var (
 			Text: "Pick the length of the body that this is about."},
 		Choices: []Choice{
 			{"stature", "Height"}, {"inseam", "Inside leg"}, {"trochanter-height",
-				"Hip bone height"}, {"knee-height", "Knee height"},
-			{"trunk-length", "Hip to shoulder"}, {"arm-length", "Shoulder to grip centre"}, {"arm-span",
-				"Arm span"}, {"shoulder-width", "Between shoulder points"},
+				"Hip-bone height"}, {"knee-height", "Knee height"},
+			{"trunk-length", "Hip to shoulder"}, {"arm-length", "Shoulder to grip"}, {"arm-span",
+				"Arm span"}, {"shoulder-width", "Shoulder width"},
 			{"thigh-length", "Thigh"}, {"shank-length", "Lower leg"}, {"foot-length",
 				"Foot"}, {"heel-to-ball-inner", "Heel to inner ball"},
 			{"heel-to-ball-outer", "Heel to outer ball"}, {"hand-length", "Hand"}, {"finger-length",

@@ -64,7 +64,7 @@ var (
 				"counts.",
 			Slip: "The side wall of the sole is measured. It stands higher than the foot.",
 			Take: "two rulers", Minutes: 3, Figure: "measure-sole-height"}}
-	QFactor = &Quantity{Key: "q-factor", Label: "Q factor", Unit: Mm, Low: 130, High: 240, Least: 65, Most: 360,
+	QFactor = &Quantity{Key: "q-factor", Label: "Q-factor", Unit: Mm, Low: 130, High: 240, Least: 65, Most: 360,
 		Repeat: 1,
 		How: Instruction{
 			Text: "Hold a straightedge upright across the outer face of one crank where the pedal screws in, and " +

@@ -28,7 +28,7 @@ var (
 			Slip: "The book is pulled harder each time, so the readings grow; or it tilts, and the back edge is " +
 				"marked.",
 			Who: Eased, Take: "thin hardback book, tape measure, wall, pencil", Minutes: 5, Figure: "measure-inseam"}}
-	TrochanterHeight = &Quantity{Key: "trochanter-height", Label: "Hip bone height", Unit: Mm, Low: 600,
+	TrochanterHeight = &Quantity{Key: "trochanter-height", Label: "Hip-bone height", Unit: Mm, Low: 600,
 		High: 1150, Least: 300, Most: 1725, Repeat: 15,
 		How: Instruction{
 			Text: "Lay your fingers on the outside of the hip and turn the whole leg in and out. The bony knob that " +
@@ -53,7 +53,7 @@ var (
 				"take both heights from the floor: their difference should agree.",
 			Slip: "The tape follows the ribs, or the shoulder is pulled up while it is read.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 5, Figure: "measure-trunk-length"}}
-	ArmLength = &Quantity{Key: "arm-length", Label: "Shoulder to grip centre", Unit: Mm, Low: 430, High: 900,
+	ArmLength = &Quantity{Key: "arm-length", Label: "Shoulder to grip", Unit: Mm, Low: 430, High: 900,
 		Least: 215, Most: 1350, Repeat: 12,
 		How: Instruction{
 			Text: "Let one arm hang straight and close your fist round a pencil. A helper measures from the bony " +
@@ -72,7 +72,7 @@ var (
 				"them.",
 			Slip: "One arm drops while you look at the other.",
 			Who:  Helper, Take: "tape measure, wall with a corner, pencil", Minutes: 4, Figure: "measure-arm-span"}}
-	ShoulderWidth = &Quantity{Key: "shoulder-width", Label: "Between shoulder points", Unit: Mm, Low: 270,
+	ShoulderWidth = &Quantity{Key: "shoulder-width", Label: "Shoulder width", Unit: Mm, Low: 270,
 		High: 510, Least: 135, Most: 765, Repeat: 8,
 		How: Instruction{
 			Text: "Let your arms hang. Follow the collarbone outwards until it ends at a flat, bony edge on top of " +

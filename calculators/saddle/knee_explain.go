@@ -30,7 +30,7 @@ func explainKneeBend(v calculators.Values, r *calculators.Result) {
 		"{0}.", measure.Degrees(riderSpread))
 	if u := float64(bottom.Uncertainty); u > straightBends {
 		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee. Within so "+
-			"wide a ± ({0}) that matters. A measured hip bone height narrows it most.", measure.Degrees(u))
+			"wide a ± ({0}) that matters. A measured hip-bone height narrows it most.", measure.Degrees(u))
 	}
 	r.Figure = kneeFigure(v, r, rider, ok)
 }

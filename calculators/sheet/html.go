@@ -291,7 +291,7 @@ func (w *writer) open(s *Sheet) {
 	if s.Open == nil {
 		return
 	}
-	w.Raw(`<details class="open" id="`).Name("-open").Raw(`"><summary>`).Say("Not set down yet: {0} settings",
+	w.Raw(`<details class="open" id="`).Name("-open").Raw(`"><summary>`).Say("Still empty: {0} settings",
 		measure.Amount{Value: float64(len(s.Open)), Unit: measure.One}).Raw(`</summary><ul>`)
 	for i := range s.Open {
 		row := &s.Open[i]

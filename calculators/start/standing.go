@@ -173,7 +173,7 @@ func inseam(p figure.Person, f *drawing.Figure) {
 
 func trochanter(p figure.Person, f *drawing.Figure) {
 	k := p.HipKnob()
-	f.Title = words.Of("Hip bone height: floor to the knob at the side of the hip")
+	f.Title = words.Of("Hip-bone height: floor to the knob at the side of the hip")
 	f.Description = words.Of("Somebody {0} tall from the side. The greater trochanter, the bony knob that moves when "+
 		"the leg swings, stands {1} above the floor; the tape runs straight down from its upper edge.",
 		measure.Stature.Amount(p.Stature), measure.TrochanterHeight.Amount(k.Y))
@@ -235,7 +235,7 @@ func trunkLength(p figure.Person, f *drawing.Figure) {
 func armLength(p figure.Person, f *drawing.Figure) {
 	top, grip := p.ShoulderTop(), p.GripCentre()
 	length := grip.Minus(top).Length()
-	f.Title = words.Of("Shoulder to grip centre")
+	f.Title = words.Of("Shoulder to grip")
 	f.Description = words.Of("Somebody {0} tall from the side, one arm hanging straight with a pencil in the fist. "+
 		"From the bony point on top of the shoulder to the pencil it is {1}.", measure.Stature.Amount(p.Stature),
 		measure.ArmLength.Amount(length))
