@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
@@ -30,9 +31,26 @@ func (g *Guide) instructions(p *guidePage, b *block) string {
 		} else if first != nil {
 			w.Raw(`<p class="shown"><a href="#`).Text(measureID(first.Key)).Raw(`">`).Say("The picture stands with {0}.", first.Named()).Raw(`</a></p>`)
 		}
-		w.Take(q, "").Raw(`</section>`)
+		w.Take(q, "")
+		if q.Is() == measure.Number && !g.formAsks(p, q) { // the page makes a field of it, see readings.js
+			w.Raw(`<div class="reading" data-reading="`).Text(q.Key).Raw(`" data-label="`).Say(q.Label).
+				Raw(`" data-unit="`).Text(q.Unit.Mark()).Raw(`" data-keyboard="`).Raw(q.Keyboard(q.Unit)).Raw(`"></div>`)
+		}
+		w.Raw(`</section>`)
 	}
 	return w.Raw(`</div>`).String()
+}
+
+// formAsks tells whether a calculator of the page has a field for q already. The pages
+// that are about measuring have one at each measurement all the same.
+func (g *Guide) formAsks(p *guidePage, q *measure.Quantity) bool {
+	return !strings.HasPrefix(p.URL, string(calculators.Start)+"/") && slices.ContainsFunc(p.blocks, func(b *block) bool {
+		if b.kind != calculatorBlock {
+			return false
+		}
+		c := g.shelf.calculator(b.name)
+		return c != nil && slices.ContainsFunc(c.Inputs, func(in calculators.Input) bool { return in.Quantity == q })
+	})
 }
 
 // sketch is where a form's fold has its picture drawn when it is opened.

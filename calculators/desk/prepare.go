@@ -197,9 +197,9 @@ func check(a Ask) (reply Reply) {
 				measure.Quoted(a.Key))})
 		return reply
 	}
-	value, why, ok := readingsOf(q, a.Text, readerOf(a.Bare))
+	value, why, suggest, ok := readingsOf(q, a.Text, readerOf(a.Bare))
 	if !ok {
-		reply.Problems = append(reply.Problems, calculators.Problem{Input: q.Key, Text: why})
+		reply.Problems = append(reply.Problems, calculators.Problem{Input: q.Key, Text: why, Suggest: suggest})
 		return reply
 	}
 	reply.Record = append(reply.Record, calculators.Pair{Key: q.Key, Typed: value})
@@ -222,10 +222,13 @@ func check(a Ask) (reply Reply) {
 
 // readingsOf reads the readings of one length, parted by semicolons. Each stood in a
 // field of its own, so each has its own unit; a unit behind the last one says nothing
-// of the others.
-func readingsOf(q *measure.Quantity, typed string, bare *words.Reader) (value string, why words.Text, ok bool) {
+// of the others. Of what cannot be read it returns all readings as they were likely
+// meant, "" where nobody can tell.
+func readingsOf(q *measure.Quantity, typed string, bare *words.Reader) (value string, why words.Text, suggest string,
+	ok bool) {
 	if q.Is() != measure.Number {
-		return canonical(q, typed, bare)
+		value, why, ok = canonical(q, typed, bare)
+		return value, why, "", ok
 	}
 	for part := range strings.SplitSeq(typed, ";") {
 		if part = strings.TrimSpace(part); part == "" {
@@ -233,14 +236,18 @@ func readingsOf(q *measure.Quantity, typed string, bare *words.Reader) (value st
 		}
 		one, why, ok := canonical(q, part, bare)
 		if !ok {
-			return "", why, false
+			if g, _, _ := q.ParseRepeated(part, q.Unit.ReadIn(bare)); g.Suggest != "" {
+				suggest = strings.Replace(typed, part, g.Suggest, 1)
+			}
+			return "", why, suggest, false
 		}
 		if value != "" {
 			value += ";"
 		}
 		value += one
 	}
-	return canonical(q, value, nil)
+	value, why, ok = canonical(q, value, nil)
+	return value, why, "", ok
 }
 
 // back makes what a client sends. Query holds the answers to the questions, which

@@ -27,6 +27,9 @@ if (benches.length) {
   }, true);
 }
 
+// Where a length is explained it can be written down.
+if (document.querySelector("[data-reading]")) import("./readings.js").then(({ readings }) => readings(), () => {});
+
 // A word that the glossary has is explained in place; without script its link leads there.
 document.addEventListener("click", (event) => {
   const link = event.target instanceof Element && !event.ctrlKey && !event.metaKey && !event.shiftKey ? event.target.closest("dfn.word a") : null;

@@ -1,0 +1,115 @@
+// A field beside each measurement that a page explains: one reading, or up to three, of
+// which the middle one counts. What is typed goes into the record.
+import { all, make } from "./dom.js";
+import * as engine from "./engine.js";
+import { sixteenths } from "./fraction.js";
+import { mend } from "./mend.js";
+import * as record from "./record.js";
+import { say } from "./say.js";
+import { units } from "./unit.js";
+/** @import { Reply } from "./types.d.ts" */
+
+const pause = 500; // ms without typing before a reading is looked at
+const most = 3; // readings of one length
+/** @type {Record<string, number>} base units in one unit; mm and kg are base units */
+const base = { mm: 1, cm: 10, in: 25.4, kg: 1, lb: 0.45359237 };
+/** @type {Record<string, string>} the unit after a tap */
+const next = { mm: "cm", cm: "in", in: "mm", kg: "lb", lb: "kg" };
+
+/** Makes the fields of the page. */
+export const readings = () => all(document, "[data-reading]").forEach(reading);
+
+/** @param {HTMLElement} place */
+function reading(place) {
+  const { reading: key = "", label = "", unit: own = "", keyboard = "" } = place.dataset;
+  const rows = make("div", { className: "rows" }), problem = make("p", { className: "problem", hidden: true });
+  const more = make("button", { type: "button" }, "Add a reading");
+  /** @type {HTMLInputElement[]} */
+  let fields = [];
+  let shown = "";
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let later;
+  const unit = () => record.at(`${key}.unit`) ?? (own === "mm" ? record.units() : own === "kg" && record.units() === "in" ? "lb" : own);
+
+  const add = (text = "") => {
+    const field = make("input", {
+      type: "text", autocomplete: "off", spellcheck: false, value: text,
+      inputMode: shown === "in" ? "text" : keyboard, ariaLabel: fields.length ? `${label}, reading ${fields.length + 1}` : label,
+    });
+    const box = make("span", { className: "entry" }, field, beside());
+    field.oninput = () => {
+      clearTimeout(later);
+      later = setTimeout(check, pause);
+    };
+    field.onchange = check;
+    fields.push(field);
+    rows.append(box);
+    more.hidden = fields.length >= most;
+    return field;
+  };
+  const beside = () => {
+    if (!next[shown]) return make("span", { className: "unit" }, shown);
+    const button = make("button", { type: "button", className: "unit" }, make("span", {}, shown), make("span", { className: "unseen" }, ", read it in another unit"));
+    Object.assign(button.dataset, { unitOf: key, next: next[shown] });
+    return button;
+  };
+
+  const fill = () => {
+    if (place.contains(document.activeElement) && shown === unit()) return; // it is being typed into
+    shown = unit();
+    const [values, margin] = (record.at(key) ?? "").split("±");
+    const write = (/** @type {string} */ text) => {
+      const x = Number(text) / (base[shown] ?? 1);
+      if (!text || Number.isNaN(x)) return text;
+      return shown === "in" && x >= 2 ? sixteenths(x) : String(Number(x.toFixed(2)));
+    };
+    fields = [];
+    rows.replaceChildren();
+    values.split(";").slice(0, most).forEach((text, i, list) => add(write(text) + (margin && i === list.length - 1 ? ` ± ${write(margin)}` : "")));
+    tell([]);
+  };
+
+  /** @param {Reply["problems"]} list */
+  const tell = (list = []) => {
+    problem.replaceChildren(...list.map(({ message }) => message));
+    for (const one of list) mend(problem, one, retype);
+    problem.hidden = !list.length;
+    problem.classList.toggle("doubt", list.every(({ doubt }) => doubt));
+    for (const field of fields) {
+      if (list.some(({ doubt }) => !doubt) && field.value) field.setAttribute("aria-invalid", "true");
+      else field.removeAttribute("aria-invalid");
+    }
+  };
+  const retype = (/** @type {string} */ text) => {
+    text.split(";").forEach((part, i) => {
+      (fields[i] ?? add()).value = part.trim();
+    });
+    fields[0].focus({ preventScroll: true });
+    check();
+  };
+
+  const check = () => {
+    clearTimeout(later);
+    const text = fields.map(({ value }) => value.trim()).filter(Boolean).join(";");
+    const bare = { lb: "in", kg: "mm" }[shown] ?? (base[shown] ? shown : "mm");
+    engine.ask({
+      question: () => ({ desk: "check", key, text, record: record.text(), bare, units: record.units() }),
+      take({ problems = [], doubts = [], record: pairs, error }) {
+        const wrong = error ? [{ message: error }] : problems;
+        tell([...wrong, ...doubts.map((message) => ({ message, doubt: true }))]);
+        if (!wrong.length && pairs.length) record.put(pairs, place);
+        if (!text) record.put([[key, ""]], place);
+        say(wrong[0]?.message ?? doubts[0]);
+      },
+    });
+    engine.begin();
+  };
+  more.onclick = () => add().focus();
+
+  place.append(make("p", { className: "label" }, label), rows, more, problem);
+  units(place);
+  record.listen((keys, source, replaced) => {
+    if (source !== place && (replaced || keys.has(key) || keys.has(`${key}.unit`) || keys.has("u"))) fill();
+  });
+  fill();
+}
