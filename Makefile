@@ -6,7 +6,7 @@ ONLY   ?=
 GO     ?= go
 
 .DEFAULT_GOAL := help
-.PHONY: help guide preview test check lint bench mutate figures picture engine judges browser
+.PHONY: help guide preview test check lint bench mutate figures picture engine judges browser release
 
 help: ## print this list
 	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-9s %s\n", $$1, $$2}'
@@ -46,3 +46,6 @@ figures: ## write one page with every figure at three widths, light, dark and pr
 
 picture: engine ## make the README's picture of a published page anew
 	@.ci/picture
+
+release: ## build the command for Linux, macOS and Windows with checksums and a bill of materials into release/
+	@.ci/release
