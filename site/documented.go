@@ -19,7 +19,8 @@ var documented = []setting{
 			"  It does not replace the maker's manual, local law, or the advice of a clinician."},
 	{"local", "Opening hours, local law, what applies where you are. It stands beside the notice.",
 		"local: Open Tuesday to Saturday. Brakes are set up the way our country’s law asks."},
-	{"address", "Where the guide will be on the web, so that any web server can show its page for lost addresses.",
+	{"address", "Where the guide will be on the web. Search engines and links that people share are told it, and any web " +
+		"server can show the page for lost addresses.",
 		"address: https://alder-bank.example/fit/"},
 	{"booking", "The web address at which an appointment is made.", "booking: https://alder-bank.example/book"},
 	{"units", "What lengths are shown in at first: mm, cm or in. Every reader can change it.", "units: cm"},

@@ -35,7 +35,11 @@ func (g *Guide) made(in paths) ([]file, error) {
 		}
 		out = append(out, file{path: m.url, data: b})
 	}
-	return append(out, file{path: indexURL, data: g.index()}), nil
+	out = append(out, file{path: indexURL, data: g.index()})
+	if m := g.sitemap(); m != nil {
+		out = append(out, file{path: sitemapURL, data: m})
+	}
+	return out, nil
 }
 
 func (g *Guide) fillGlossary(v *view) {

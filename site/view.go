@@ -37,6 +37,7 @@ type view struct {
 	Root, Assets, Engine             string // ways from this page
 	Home, Find, Glossary, SourceList string
 	Licences                         string
+	Canonical                        string // the page's address on the web, where the shop said it
 	Modules                          []string
 	Rail                             []railPart
 
@@ -132,6 +133,9 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		Root: root, Assets: to(in.assets), Engine: to(in.engine),
 		Home: to("index.html"), Find: to(findURL), Glossary: to(glossaryURL), SourceList: to(sourcesURL),
 		Licences: to(licencesURL),
+	}
+	if kind != "lost" {
+		v.Canonical = g.onTheWeb(url)
 	}
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
 		v.Modules = append(v.Modules, "page.js")
