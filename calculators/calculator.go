@@ -77,6 +77,10 @@ type Input struct {
 	// small reader (Values.Small) has no assumption for it.
 	Grown bool
 
+	// ReadAt is a reading that was taken on the bike as it was: where it is given, a
+	// setting that the record plans to change counts as it is now, not as it is to become.
+	ReadAt *measure.Quantity
+
 	// Folded inputs stand below the others, behind "More settings".
 	Folded bool
 

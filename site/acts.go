@@ -99,7 +99,7 @@ func (p *guidePage) box(list *ast.List, class string) {
 func (w *writer) box(out util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	if entering {
 		b := n.(*box)
-		_, _ = out.WriteString(`<input type="checkbox" autocomplete="off" data-tick="` + stdhtml.EscapeString(b.name) +
+		_, _ = out.WriteString(`<input type="checkbox" data-tick="` + stdhtml.EscapeString(b.name) +
 			`" aria-label="Done: ` + stdhtml.EscapeString(b.label) + `">`)
 	}
 	return ast.WalkContinue, nil

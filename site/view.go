@@ -203,7 +203,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 		}
 	}
 	g.along(v, p, kind)
-	for _, block := range []string{sheetBlock, prepareBlock} {
+	for _, block := range []string{sheetBlock, prepareBlock, symptomsBlock} {
 		if p.has(block) {
 			v.Modules = append(v.Modules, block+".js")
 		}

@@ -37,6 +37,7 @@ func (g *Guide) whole(p *guidePage, b *block) string {
 			return "", ""
 		},
 		Source: func(key string) string { return "#source-" + key },
+		All:    g.ways(),
 	})
 }
 

@@ -1,12 +1,15 @@
 package desk
 
 import (
+	"slices"
 	"strings"
 
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
 	"plumbline/calculators/sheet"
+	"plumbline/calculators/symptom"
+	"plumbline/calculators/words"
 )
 
 // act writes the plan of the settings that a chapter is about; nothing where nothing
@@ -20,11 +23,36 @@ func (d Desk) act(a Ask) (reply Reply) {
 			}
 		}
 	}
-	r, _ := record.Decode(a.Record)
-	r.Drop(request.IsKey)
-	r.Drop(request.IsQuestion)
-	if p := sheet.PlanOf(sheet.Of(r, d.Calculators), settings); p != nil {
+	if p := sheet.PlanOf(d.laidOut(a), settings); p != nil {
 		reply.HTML = p.HTML(a.reader())
 	}
 	return reply
+}
+
+// felt writes what the symptoms that were ticked come to on this bike; nothing where
+// none is known.
+func (d Desk) felt(a Ask) (reply Reply) {
+	var felt []*symptom.Symptom
+	for key := range strings.FieldsSeq(a.Key) {
+		if s := symptom.Named(key); s != nil && !slices.Contains(felt, s) {
+			felt = append(felt, s)
+		}
+	}
+	if felt == nil {
+		return reply
+	}
+	reply.HTML = symptom.TogetherHTML(symptom.Advise(felt, d.laidOut(a)), a.reader(), symptom.Ways{
+		Chapter: func(path string) (href, title string) {
+			return a.way(path), words.Of("how").Say(a.reader())
+		},
+	})
+	return reply
+}
+
+// laidOut is the sheet of a record, without what a fitter asked.
+func (d Desk) laidOut(a Ask) *sheet.Sheet {
+	r, _ := record.Decode(a.Record)
+	r.Drop(request.IsKey)
+	r.Drop(request.IsQuestion)
+	return sheet.Of(r, d.Calculators)
 }

@@ -28,7 +28,7 @@ type Ask struct {
 	Record string // the record as it stands in the address, a request included
 	Query  string // what was typed in a form: form-urlencoded pairs
 	Text   string // a file that was opened; for Check what was typed
-	Key    string // the quantity that Check is about; for Act the settings, with spaces
+	Key    string // the quantity that Check is about; for Act the settings, for Felt the symptoms, with spaces
 	Link   string // the page that a client's link leads to
 	Day    string // the day on which a client sends, year-month-day
 	Bare   string // units of bare numbers that were typed: mm, cm or in; "" is mm
@@ -44,6 +44,7 @@ type Ask struct {
 const (
 	Sheet   = "sheet"   // the setup sheet: HTML
 	Act     = "act"     // the settings of a chapter, large, one step after the other: HTML
+	Felt    = "felt"    // what several symptoms come to: HTML
 	Write   = "write"   // a setting's value now and next: Record
 	Open    = "open"    // a record in any form: Text is it as a fragment
 	JSON    = "json"    // the record as a file
@@ -73,6 +74,8 @@ func (d Desk) Answer(a Ask) Reply {
 		return Reply{HTML: d.sheet(a)}
 	case Act:
 		return d.act(a)
+	case Felt:
+		return d.felt(a)
 	case Write:
 		return write(a)
 	case Open:

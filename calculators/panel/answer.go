@@ -226,6 +226,12 @@ func entriesOf(c *calculators.Calculator, a Ask, bare, units *words.Reader) (ent
 			entries[i].bare = r
 		}
 	})
+	for i, in := range c.Inputs {
+		e := own.Of(in.Quantity)
+		if in.ReadAt != nil && e != nil && e.Planned() && entries[i].base && entries[at(c, in.ReadAt.Key)].typed != "" {
+			entries[i].typed, entries[i].estimated, entries[i].from = e.Was, false, ""
+		}
+	}
 	return entries, whole && len(a.Record) <= record.LongestFragment
 }
 

@@ -59,6 +59,9 @@ func (e *Entry) Read() bool { return e.Quantity != nil && e.Why.None() }
 // level: neither an estimate nor another calculator's answer.
 func (e *Entry) Measured() bool { return e.Read() && !e.Estimated && e.From == "" }
 
+// Planned tells whether the value is to be set and the bike still has the one before.
+func (e *Entry) Planned() bool { return e.Read() && e.Was != "" && e.Was != e.Text && e.Done == "" }
+
 // SD returns the standard uncertainty of a number, in base units.
 func (e *Entry) SD() float64 { return e.Quantity.SD(e.Repeated) }
 

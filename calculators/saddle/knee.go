@@ -23,7 +23,7 @@ func Knee() *calculators.Calculator {
 			fit.YoungInputs(),
 			[]calculators.Input{
 				{Quantity: measure.Inseam, Example: "830"},
-				{Quantity: measure.SaddleHeight, Example: "736"},
+				{Quantity: measure.SaddleHeight, Example: "736", ReadAt: measure.KneeReading},
 				fit.CrankInput("170"),
 				{Quantity: measure.KneeReading, Example: "27", Optional: true},
 				{Quantity: measure.KneeRead, Example: "still", Assume: mostlyStill},

@@ -113,7 +113,8 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 		of, way = r.At(kneeHeldStill), words.Of("holding still")
 		spread = math.Hypot(spread, posture.StaticLessSD)
 	}
-	t := calculators.Table{Name: "own-reading", Caption: words.Of("Your reading beside the model’s"),
+	t := calculators.Table{Name: "own-reading", Caption: words.Of("Your reading beside the model’s, at a saddle of {0}",
+		measure.Millimetres(v.Of(measure.SaddleHeight))),
 		Columns: []calculators.Column{
 			{Name: "read", Label: words.Of("Read")},
 			{Name: "yours", Label: words.Of("Yours"), Unit: "deg"},
@@ -125,17 +126,21 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 	if d.Exists() {
 		r.Tables = append(r.Tables, t)
 	}
-	window(r, read, still)
+	window(r, read, 2*v.SD(measure.KneeReading), still)
 	switch allowed := math.Hypot(float64(d.Uncertainty), 2*spread); {
 	case !d.Exists():
-	case math.Abs(float64(d.Value)) <= allowed:
-		r.Note(calculators.PlainNote, "Your reading and the model differ by less than your measurements and the "+
-			"differences between riders allow ({0}), so its hints about steps of the saddle can be trusted.",
-			measure.Degrees(allowed))
-	default:
+	case math.Abs(float64(d.Value)) > allowed:
 		r.Note(calculators.CheckNote, "Your reading and the model are further apart than your measurements and the "+
 			"differences between riders allow ({0}). Measure the inside leg again and mark the joints anew on the "+
 			"bike; if both hold, trust the reading and not the model.", measure.Degrees(allowed))
+	case allowed > movingTo-movingFrom:
+		r.Note(calculators.CheckNote, "Your reading and the model agree, but only to within {0}, and the window is {1} "+
+			"wide. That confirms neither of them: do not set the saddle by this comparison.", measure.Degrees(allowed),
+			wholeDegrees(movingTo-movingFrom))
+	default:
+		r.Note(calculators.PlainNote, "Your reading and the model differ by less than your measurements and the "+
+			"differences between riders allow ({0}), so its hints about steps of the saddle can be trusted.",
+			measure.Degrees(allowed))
 	}
 	if !still {
 		r.Note(calculators.PlainNote, "Film from the side reads the knee about 2 degrees low. Nothing was added "+
@@ -144,8 +149,8 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 }
 
 // window says where the reader's own reading lies in the window for a knee that was read
-// in that way.
-func window(r *calculators.Result, read float64, still bool) {
+// in that way. One that its own ± carries over the edge moves no saddle.
+func window(r *calculators.Result, read, margin float64, still bool) {
 	from, to := wholeDegrees(movingFrom), wholeDegrees(movingTo)
 	low, high := float64(movingFrom), float64(movingTo)
 	if still {
@@ -153,6 +158,10 @@ func window(r *calculators.Result, read float64, still bool) {
 		low, high = stillFrom, stillTo
 	}
 	switch {
+	case read < low && low-read < margin, read > high && read-high < margin:
+		r.Note(calculators.CheckNote, "Your own reading of {0} lies outside the {1} to {2} for a knee read that way, "+
+			"but by less than the {3} it may be off. Read the knee again before you move the saddle.",
+			measure.Degrees(read), from, to, measure.Degrees(margin))
 	case read < low:
 		r.Note(calculators.CheckNote, "Your own reading of {0} is straighter than the {1} to {2} for a knee read "+
 			"that way. Lower the saddle by 5 mm, ride twice and read again.", measure.Degrees(read), from, to)

@@ -89,7 +89,8 @@ func exact(x *calculators.Answer) string {
 func (p *Plan) HTML(r *words.Reader) string {
 	w := &writer{Writer: &markup.Writer{R: r}}
 	q := p.Setting.Quantity
-	w.Raw(`<ol class="plan" data-key="`).Text(q.Key).Raw(`" data-value="`).Text(p.Exact).Raw(`" data-from="`).Text(p.From).Raw(`">`)
+	w.Raw(`<ol class="plan" data-key="`).Text(q.Key).Raw(`" data-value="`).
+		Text(p.Exact).Raw(`" data-from="`).Text(p.From).Raw(`">`)
 	values := p.Steps
 	if p.Skipped > 0 { // from here to the goal is no one step
 		values = values[:len(values)-1]
@@ -110,7 +111,7 @@ func (p *Plan) HTML(r *words.Reader) string {
 		if q.Is() == measure.Pick {
 			w.Said(w.said(&p.Row, x))
 		} else {
-			w.Text(fine(q, x).Number(r)).Raw(` <small>`).Text(q.Unit.ReadIn(r).Mark()).Raw(`</small>`)
+			w.Text(fine(q, x).Number(r)).Raw("<small>\u00a0").Text(q.Unit.ReadIn(r).Mark()).Raw(`</small>`)
 		}
 		w.Raw(`</p><p class="of"><b>`).Say(q.Label).Raw(`.</b> `)
 		p.say(w, i, from, values)

@@ -114,7 +114,7 @@ var all = []*Symptom{
 					"minutes.", Chapter: "finish/the-test-ride"},
 		}},
 	{Key: "seat-sore", Label: "Saddle soreness", Place: Seat, Flags: []string{"a lump, or a sore that is infected; " +
-		"with a fever at once", "numbness: see the next entry"}, Causes: Causes{
+		"with a fever at once", "numbness: see “Saddle numbness”"}, Causes: Causes{
 		{Why: "The saddle leans the wrong way", Evidence: Linked, Sources: race, First: "Turn the nose down",
 			Of: measure.SaddleTilt, More: true, Chapter: "saddle/tilt"},
 		{Why: "The saddle is high, so the hips rock over it", Evidence: Trade, First: "Lower the saddle",

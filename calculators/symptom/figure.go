@@ -26,10 +26,11 @@ const (
 	drawnCrank  = 170
 	onPedal     = 15
 	behindBack  = 95 // the back's outline behind the line from hip to shoulder
-	behindSeat  = 115
+	behindSeat  = 178
 	beforeKnee  = 75
 	behindCalf  = 85
-	spotRadius  = 34
+	spotRadius  = 46
+	spotReach   = 79  // of what a finger hits: 25 px on a drawing as wide as a phone
 	overHead    = 190 // from the middle of the head to the drawing's edge
 	around      = 30
 )
@@ -101,7 +102,7 @@ func Figure() *drawing.Figure {
 func linked(way func(Spot) string) *drawing.Figure {
 	f := Figure()
 	for i, s := range Spots() {
-		f.Add(drawing.Link{At: s.at, Radius: spotRadius, Href: way(s),
+		f.Add(drawing.Link{At: s.at, Radius: spotReach, Href: way(s),
 			Text: words.Of("{0}: {1}", words.Name(strconv.Itoa(i+1)), words.Of(s.Label))})
 	}
 	return f

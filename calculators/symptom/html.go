@@ -2,6 +2,7 @@ package symptom
 
 import (
 	"strconv"
+	"strings"
 
 	"plumbline/calculators/caution"
 	"plumbline/calculators/literature"
@@ -13,6 +14,7 @@ import (
 type Ways struct {
 	Chapter func(path string) (href, title string) // "" where there is none
 	Source  func(key string) string
+	All     []string // the chapters that the guide has, which the page's script hands to the engine
 }
 
 // HTML writes the finder, complete without script: the signs that are not for
@@ -21,17 +23,16 @@ type Ways struct {
 func HTML(id string, r *words.Reader, ways Ways) string {
 	w := &writer{Writer: &markup.Writer{ID: id, R: r}, ways: ways}
 	w.Grow(48 << 10)
-	w.Raw(`<section class="symptoms" id="`).Name("").Raw(`">`)
+	w.Raw(`<section class="symptoms" id="`).Name("").Raw(`" data-place="1" data-ways="`).
+		Text(strings.Join(ways.All, " ")).Raw(`">`)
 	w.flagsFirst()
+	w.Raw(`<p class="tell">`).Say("Tick what you feel, one or several. Open one to read its causes.").Raw(`</p>`)
 	w.Raw(`<div class="finder">`).Drawing(linked(func(s Spot) string {
 		return "#" + id + "-at-" + string(s.Place)
 	}), id+"-figure")
 	w.list()
-	w.Raw(`</div>`)
-	for _, s := range All() {
-		w.symptom(s)
-	}
-	w.Raw(`</section>`)
+	w.Raw(`</div><div class="together" id="`).Name("-together").Raw(`" tabindex="-1" hidden></div>`)
+	w.Raw(`<p class="ticked" hidden><a href="#`).Name("-together").Raw(`"></a></p></section>`)
 	return w.String()
 }
 
@@ -55,32 +56,27 @@ func (w *writer) flagsFirst() {
 	w.Raw(`</p></div>`)
 }
 
-// list writes the places with their numbers and what is felt there.
+// list writes the places with their numbers, and what is felt there. One symptom is
+// open at a time, so that a phone shows one and not all of them.
 func (w *writer) list() {
 	w.Raw(`<ol class="places">`)
 	for _, spot := range Spots() {
-		w.Raw(`<li id="`).Name("-at-" + string(spot.Place)).Raw(`"><span>`).Say(spot.Label).Raw(`</span><ul>`)
+		w.Raw(`<li id="`).Name("-at-" + string(spot.Place)).Raw(`"><span>`).Say(spot.Label).Raw(`</span>`)
 		for _, s := range All() {
 			if s.Place == spot.Place {
-				w.Raw(`<li><a href="#`).Name("-" + s.Key).Raw(`">`).Say(s.Label).Raw(`</a></li>`)
+				w.symptom(s)
 			}
 		}
-		w.Raw(`</ul></li>`)
+		w.Raw(`</li>`)
 	}
 	w.Raw(`</ol>`)
 }
 
 func (w *writer) symptom(s *Symptom) {
-	w.Raw(`<article class="symptom" id="`).Name("-" + s.Key).Raw(`" data-place="`).Text(string(s.Place)).
-		Raw(`"><h3>`).Say(s.Label).Raw(`</h3>`)
-	if s.Flags != nil {
-		w.Raw(`<div class="caution" role="note"><p><b>`).Say("Stop, and see a clinician, if there is").
-			Raw(`</b></p><ul>`)
-		for _, f := range s.Flags {
-			w.Raw(`<li>`).Say(f).Raw(`</li>`)
-		}
-		w.Raw(`</ul></div>`)
-	}
+	w.Raw(`<div class="symptom"><input type="checkbox" data-symptom="`).Text(s.Key).
+		Raw(`" aria-label="`).Say("You feel this: {0}", words.Of(s.Label)).Raw(`"><details name="`).Name("-open").
+		Raw(`"><summary>`).Say(s.Label).Raw(`</summary><div class="causes-of" id="`).Name("-" + s.Key).Raw(`">`)
+	w.flags(s.Flags)
 	w.Raw(`<ol class="causes">`)
 	for i := range s.Causes {
 		c := &s.Causes[i]
@@ -91,9 +87,24 @@ func (w *writer) symptom(s *Symptom) {
 		w.sources(c.Sources)
 		w.Raw(`</p></li>`)
 	}
-	w.Raw(`</ol><p class="then">`).Say("One change at a time, two rides each, a week between steps. After two or " +
-		"three steps without relief the cause is elsewhere: put back what you changed.").Raw(`</p></article>`)
+	w.Raw(`</ol><p class="then">`).Say(oneAtATime).Raw(`</p></div></details></div>`)
 }
+
+// flags writes the signs that are not for tools.
+func (w *writer) flags(list []string) {
+	if list == nil {
+		return
+	}
+	w.Raw(`<div class="caution" role="note"><p><b>`).Say("Stop, and see a clinician, if there is").Raw(`</b></p><ul>`)
+	for _, f := range list {
+		w.Raw(`<li>`).Say(f).Raw(`</li>`)
+	}
+	w.Raw(`</ul></div>`)
+}
+
+// oneAtATime is how every change is tried.
+const oneAtATime = "One change at a time, two rides each, a week between steps. After two or three steps without " +
+	"relief the cause is elsewhere: put back what you changed."
 
 // chapter links to a chapter, if the guide has it.
 func (w *writer) chapter(path, before string) {

@@ -460,11 +460,10 @@ func TestAFitterComposesARequest(t *testing.T) {
 }
 
 func TestASymptomLeadsFromTheDrawingToItsCauses(t *testing.T) {
-	b := open(t, symptomPage)
-	b.press(".symptoms svg .spot")
+	b := open(t, symptomPage, chromedp.EmulateViewport(390, 844))
+	b.press(".symptoms svg.narrow .spot")
 	b.until(`location.hash.startsWith("#symptoms-1-at-")`)
-	b.press(".places a")
-	b.until(`document.querySelector(".symptom:target")`)
+	b.until(`document.querySelector(".places > li:target details[open]")`)
 	if eval[int](b, `document.querySelectorAll('.symptom .first a[href$=".html"]').length`) < 10 {
 		t.Error("the first changes do not lead to their chapters")
 	}

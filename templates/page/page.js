@@ -9,6 +9,8 @@ import { fill } from "./tools.js";
 record.open();
 fill(one(document, "[data-tools]"));
 
+if (document.querySelector(".acts")) import("./acts.js");
+
 const benches = all(document, ".bench").map((root) => new Bench(root));
 if (benches.length) {
   record.listen((keys, source, replaced) => {

@@ -93,6 +93,10 @@ export function forget() {
   become(new Map([...pairs].filter(([name]) => name === "u")), undefined, true);
   save();
   if (own) keep(false);
+  try {
+    sessionStorage.removeItem(tickStore);
+    localStorage.removeItem(tickStore);
+  } catch { /* then there are none */ }
 }
 
 /**
@@ -214,4 +218,35 @@ export function open() {
   });
   addEventListener("click", carry, true);
   addEventListener("pagehide", () => timer && save());
+}
+
+// Ticks say what was done on the bike, and are no part of the record that links carry.
+const tickStore = "plumbline-ticks";
+const shelf = () => (keeping ? localStorage : sessionStorage);
+/** @returns {Record<string, string>} */
+function ticks() {
+  try {
+    return JSON.parse(shelf().getItem(tickStore) ?? "{}");
+  } catch {
+    return {};
+  }
+}
+/**
+ * Whether the act of that name is ticked off.
+ * @param {string} name
+ */
+export const ticked = (name) => Boolean(ticks()[name]);
+/**
+ * Ticks an act of that name off, or not.
+ * @param {string} name
+ * @param {boolean} yes
+ */
+export function tick(name, yes) {
+  const list = ticks();
+  if (yes) list[name] = "yes";
+  else delete list[name];
+  try {
+    shelf().setItem(tickStore, JSON.stringify(list));
+  } catch { /* the tick stays as long as the page */ }
+  for (const hear of hearers) hear(new Set([`tick ${name}`]), undefined);
 }
