@@ -17,6 +17,9 @@ import (
 func riderBuild(v calculators.Values, bike fit.Ridden, grip geometry.Point) (level, sagged figure.Build) {
 	level = figure.Build{Bike: bike.Level, FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim),
 		Crank: v.Of(measure.CrankLength)}
+	if v.Declares(measure.RearTravel) && v.Has(measure.RearTravel) {
+		level.RearTravel = v.Of(measure.RearTravel)
+	}
 	level = level.Holding(grip)
 	return level, level.Sagging(bike.Sagged)
 }

@@ -96,6 +96,7 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 	if err != nil {
 		return nil, false
 	}
+	level.RearTravel = fit.UsualRearTravel.Value
 	b := level.Sagging(sagged)
 	hold, ok := b.Cockpit.Hold(b.Bike)
 	rider, fine := posture.NewStanding(leg, who.setup, who.upper, posture.ReadyStance)

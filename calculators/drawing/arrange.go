@@ -96,7 +96,7 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 		cells[i].sheet.longest = longest(wide / p.letter)
 		p.lay(&cells[i], &views[i], wide, high, 0)
 		if !g.Caption.None() {
-			cells[i].caption, _ = broken(g.Caption.Say(r), false, wide/p.letter-0.5)
+			cells[i].caption, _ = broken(g.Caption.Say(r), true, wide/p.letter-0.5)
 		}
 		em = max(em, cells[i].sheet.em)
 	}

@@ -45,8 +45,12 @@ func (f *Figure) single(p *picture, r *words.Reader, level bool) {
 		return
 	}
 	gap := between * p.letter
-	aside := !level
-	wide, across := p.width, (p.width-gap)/2
+	aside := p.width >= broadFrom
+	abreast := min(len(needed), 3)
+	if level {
+		abreast = min(abreast, 2)
+	}
+	wide, across := p.width, min((p.width-gap*float64(abreast-1))/float64(abreast), 15*p.letter)
 	if aside {
 		across = min(0.36*p.width, high/float64(len(needed)))
 		wide -= across + gap
@@ -68,13 +72,13 @@ func (f *Figure) single(p *picture, r *words.Reader, level bool) {
 	}
 	for len(needed) > 0 {
 		top, bottom := p.height+gap, 0.0
-		for i, d := range needed[:min(2, len(needed))] {
+		for i, d := range needed[:min(abreast, len(needed))] {
 			p.height = top
 			p.enlarge(d, f.Marks, r, level, across, float64(i)*(across+gap))
 			bottom = max(bottom, p.height)
 		}
 		p.height = bottom
-		needed = needed[min(2, len(needed)):]
+		needed = needed[min(abreast, len(needed)):]
 	}
 }
 
@@ -118,7 +122,7 @@ func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, 
 	times := c.scale / p.cells[0].scale
 	said := words.Of("{0}: {1}, {2} times as large", letterOf(p.letterAt()), d.Caption,
 		words.Name(strconv.FormatFloat(math.Round(times), 'f', -1, 64)))
-	c.caption, _ = broken(said.Say(r), false, across/p.letter-0.5)
+	c.caption, _ = broken(said.Say(r), true, across/p.letter-0.5)
 	p.height += c.height() + (captionRoom+captionLine*float64(len(c.caption)))*p.letter
 	p.cells = append(p.cells, c)
 }

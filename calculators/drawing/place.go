@@ -102,8 +102,11 @@ func (s *sheet) banish(w *want, frame *bounds) {
 // be the cheapest place any more.
 func (s *sheet) judge(w *want, p *place, frame *bounds) float64 {
 	low, high := p.box(w)
-	grow := max(frame.low.X-low.X, 0) + max(high.X-frame.high.X, 0) +
-		max(frame.low.Y-low.Y, 0) + max(high.Y-frame.high.Y, 0)
+	grow := max(frame.low.X-low.X, 0) + max(high.X-frame.high.X, 0)
+	if s.level {
+		grow *= 2 // a phone has more room below than beside
+	}
+	grow += max(frame.low.Y-low.Y, 0) + max(high.Y-frame.high.Y, 0)
 	cost := p.cost + costOfGrowth*grow/s.em
 	for i := range s.wants {
 		o := &s.wants[i]

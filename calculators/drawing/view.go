@@ -17,7 +17,7 @@ const (
 
 // How often a larger height of letters is tried until all fits, and then a smaller one
 // again.
-const rounds, backwards = 10, 3
+const rounds, backwards = 14, 3
 
 // lay draws the view on the sheet and settles the labels. Room is the size of its cell
 // in heights of letters; em is that height in mm, 0 for the one at which marks and

@@ -111,7 +111,7 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 	}
 	above := u.Left()
 	room := span/2 - w.hw - 0.8*arrow
-	turned := s.level && math.Abs(u.Y) > 0.02
+	turned := s.level && math.Abs(u.Y) > 1e-6
 	if room >= 0 && !turned {
 		for i, t := range [9]float64{0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75, -1, 1} {
 			at := middle.Along(u, t*room)

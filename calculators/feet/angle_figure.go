@@ -44,6 +44,9 @@ func (o onPedal) placed(m drawing.Mark, spindle float64) drawing.Mark {
 		}
 		m.Points = points
 		return m
+	case drawing.Limb:
+		m.A, m.B = move(m.A), move(m.B)
+		return m
 	case drawing.Cross:
 		m.At = move(m.At)
 		return m

@@ -11,8 +11,7 @@ func Outline(b Build) []drawing.Mark {
 		drawing.Circle{Centre: At(b.Bike.Front), Radius: b.Bike.FrontRadius},
 	}
 	m = append(m, fork(b)...)
-	m = append(m, rearTriangle(b)...)
-	m = append(m, frontTriangle(b)...)
+	m = append(m, frame(b)...)
 	if b.Saddle > 0 {
 		m = append(m, saddle(b)...)
 	}

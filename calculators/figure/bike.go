@@ -30,13 +30,21 @@ func Bike(b Build) []drawing.Mark {
 	m := append(make([]drawing.Mark, 0, 48), wheels(b)...)
 	m = append(m, farCrank(b)...)
 	m = append(m, fork(b)...)
-	m = append(m, rearTriangle(b)...)
-	m = append(m, frontTriangle(b)...)
+	m = append(m, frame(b)...)
 	if b.Saddle > 0 {
 		m = append(m, saddle(b)...)
 	}
 	m = append(m, cockpit(b)...)
 	return append(m, drive(b)...)
+}
+
+// frame returns the main frame with the stays behind it, and with the shock where the
+// rear wheel has travel.
+func frame(b Build) []drawing.Mark {
+	if l, ok := b.linked(); ok {
+		return append(append(l.swingArm(), frontTriangle(b)...), l.shockAndRocker()...)
+	}
+	return append(rearTriangle(b), frontTriangle(b)...)
 }
 
 // wheels returns both wheels with the crossed centre lines of their axles.

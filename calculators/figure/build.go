@@ -26,6 +26,9 @@ type Build struct {
 	// PedalAngle is the slope of the near pedal's face, degrees, heel-up
 	// positive, and FarPedalAngle that of the far one.
 	PedalAngle, FarPedalAngle float64
+	// RearTravel is the rear wheel's travel, mm; a bike with any is drawn with shock and
+	// links. RearSunk is how much of it is used where the axle now is.
+	RearTravel, RearSunk float64
 }
 
 // or returns v, or the default where v is not above zero.

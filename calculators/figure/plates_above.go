@@ -35,7 +35,7 @@ func pointing(foot drawing.Line, heel Point, angle float64, left bool) drawing.L
 }
 
 // outline returns the outline of a right foot of a length, mm.
-func outline(length float64) drawing.Line { return FootPlan(Sole{Length: length})[0].(drawing.Line) }
+func outline(length float64) drawing.Line { return round(soleForm, length) }
 
 // rectangle returns a sheet or a board with two opposite corners.
 func rectangle(fill drawing.Fill, low, high Point) drawing.Mark {

@@ -256,7 +256,7 @@ var (
 		slot := func(y float64) drawing.Mark {
 			return drawing.Limb{Role: drawing.Soft, A: Point{X: 160, Y: y}, B: Point{X: 202, Y: y}, Ra: 3, Rb: 3}
 		}
-		return append(FootPlan(drawnSole)[:1], slot(-8), slot(8), drawing.Axis{Role: drawing.Soft,
+		return append([]drawing.Mark{outline(drawnSole.Length)}, slot(-8), slot(8), drawing.Axis{Role: drawing.Soft,
 			A: Point{X: 140}, B: Point{X: 222}},
 			drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Closed: true, Points: []Point{{X: 164, Y: -10},
 				{X: 198, Y: -4}, {X: 198, Y: 16}, {X: 164, Y: 22}}},
@@ -264,16 +264,16 @@ var (
 	}}
 	shoeAbove = Scenery{Name: "A shoe from above with the foot in it, its heel against a wall",
 		Marks: func(Build) []drawing.Mark {
-			outer := FootPlan(Sole{Length: 292, Inner: 195})[0].(drawing.Line)
+			outer := outline(292)
 			outer.Role, outer.Fill = drawing.Ink, drawing.Sheet
 			for i := range outer.Points {
 				outer.Points[i] = outer.Points[i].Plus(Point{X: -12})
 			}
 			wall := drawing.Line{Role: drawing.Soft, Points: []Point{{X: -12, Y: -80}, {X: -12, Y: 80}}}
-			return append([]drawing.Mark{wall, outer}, FootPlan(drawnSole)[0])
+			return append([]drawing.Mark{wall, outer}, bareFoot(drawnSole.Length)...)
 		}}
 	standing = Scenery{Name: "A foot from above that points a little outwards", Marks: func(Build) []drawing.Mark {
-		return append(FootPlan(drawnSole)[:1], drawing.Axis{Role: drawing.Ink, B: straightAhead.At(Build{})})
+		return append(bareFoot(drawnSole.Length), drawing.Axis{Role: drawing.Ink, B: straightAhead.At(Build{})})
 	}}
 )
 

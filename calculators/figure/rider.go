@@ -63,11 +63,10 @@ func FarLeg(p Pose) []drawing.Mark {
 	if !known(p.Hip, p.FarKnee, p.FarAnkle, p.FarHeel, p.FarToe) {
 		return nil
 	}
-	return []drawing.Mark{
-		shoe(drawing.Thin, drawing.Wash, p.FarHeel, p.FarToe, p.Sole),
-		form(drawing.Thin, drawing.Wash, p.FarKnee, p.FarAnkle, shankForm),
-		form(drawing.Thin, drawing.Wash, p.Hip, p.FarKnee, thighForm),
-	}
+	m := []drawing.Mark{form(drawing.Thin, drawing.Wash, p.FarKnee, p.FarAnkle, shankForm)}
+	m = append(shoe(drawing.Thin, drawing.Wash, p.FarHeel, p.FarToe, p.Sole), m...)
+	return append(m, form(drawing.Thin, drawing.Wash, p.Hip, p.FarKnee, thighForm),
+		form(drawing.Thin, drawing.Wash, p.Hip, p.FarKnee, shortsForm))
 }
 
 // Torso returns trunk, neck and head, which lie behind saddle and post.
@@ -82,23 +81,47 @@ func Torso(p Pose) []drawing.Mark {
 	return append(m, form(drawing.Wide, drawing.Hatch, p.Hip, p.Shoulder, trunkForm))
 }
 
+// Clothes, as sections like those of the body: shorts that end above the knee, and a
+// sleeve that ends above the elbow. They have no hatching, which is the body's.
+var (
+	shortsForm = []station{
+		{-0.19, 0.07, 0.11}, {-0.08, 0.185, 0.23}, {0.10, 0.215, 0.25}, {0.30, 0.225, 0.22},
+		{0.50, 0.215, 0.195}, {0.66, 0.215, 0.19}, {0.66, 0.215, 0.19},
+	}
+	sleeveForm = []station{
+		{-0.18, 0.07, 0.07}, {-0.06, 0.175, 0.165}, {0.15, 0.195, 0.18}, {0.42, 0.19, 0.185}, {0.58, 0.19, 0.185},
+		{0.58, 0.19, 0.185},
+	}
+)
+
+// hem returns the line across a segment where a piece of clothing ends.
+func hem(a, b Point, s station) drawing.Mark {
+	way := b.Minus(a)
+	on := a.Along(way, s.at)
+	return drawing.Line{Role: drawing.Body, Pen: drawing.Thin,
+		Points: []Point{on.Along(way.Left(), s.left), on.Along(way.Left(), -s.right)}}
+}
+
 // Limbs returns the near leg and arm as hatched outlines, then the axes of all
 // segments, then a small cross at every joint.
 func Limbs(p Pose) []drawing.Mark {
 	var m []drawing.Mark
 	if known(p.Knee, p.Ankle, p.Heel, p.Toe) {
-		m = append(m,
-			shoe(drawing.Wide, drawing.Wash, p.Heel, p.Toe, p.Sole),
-			form(drawing.Wide, drawing.Hatch, p.Knee, p.Ankle, shankForm))
+		m = append(m, shoe(drawing.Wide, drawing.Wash, p.Heel, p.Toe, p.Sole)...)
+		m = append(m, form(drawing.Wide, drawing.Hatch, p.Knee, p.Ankle, shankForm))
 	}
 	if known(p.Hip, p.Knee) {
-		m = append(m, form(drawing.Wide, drawing.Hatch, p.Hip, p.Knee, thighForm))
+		m = append(m, form(drawing.Wide, drawing.Hatch, p.Hip, p.Knee, thighForm),
+			form(drawing.Wide, drawing.Wash, p.Hip, p.Knee, shortsForm),
+			hem(p.Hip, p.Knee, station{0.61, 0.215, 0.19}))
 	}
 	if known(p.Shoulder, p.Elbow, p.Hand) {
+		m = append(m, hand(p.Elbow, p.Hand)...)
 		m = append(m,
-			fist(p.Elbow, p.Hand),
 			form(drawing.Wide, drawing.Hatch, p.Elbow, p.Hand, forearmForm),
-			form(drawing.Wide, drawing.Hatch, p.Shoulder, p.Elbow, upperArmForm))
+			form(drawing.Wide, drawing.Hatch, p.Shoulder, p.Elbow, upperArmForm),
+			form(drawing.Wide, drawing.Wash, p.Shoulder, p.Elbow, sleeveForm),
+			hem(p.Shoulder, p.Elbow, station{0.53, 0.19, 0.185}))
 	}
 	return append(m, skeleton(p)...)
 }
@@ -130,27 +153,50 @@ func place(origin, along Point, unit float64, flip float64, at ...float64) []Poi
 	return points
 }
 
-// shoe returns a flat-soled shoe round the foot from heel to toe.
-func shoe(pen drawing.Pen, fill drawing.Fill, heel, toe Point, sole float64) drawing.Mark {
+// shoe returns a flat-soled shoe round the foot from heel to toe, its sole below a line.
+func shoe(pen drawing.Pen, fill drawing.Fill, heel, toe Point, sole float64) []drawing.Mark {
 	way := toe.Minus(heel)
 	length := way.Length()
 	if length == 0 {
 		return nil
 	}
 	s := -sole / length
-	return drawing.Line{Role: drawing.Body, Pen: pen, Fill: fill, Closed: true, Smooth: true,
+	upper := drawing.Line{Role: drawing.Body, Pen: pen, Fill: fill, Closed: true, Smooth: true,
 		Points: place(heel, way.Unit(), length, 1,
 			-0.05, s+0.02, 0.02, s, 0.35, s, 0.75, s, 0.98, s+0.02, 1.06, s+0.07,
 			1.055, 0.07, 0.97, 0.12, 0.80, 0.155, 0.64, 0.21, 0.50, 0.30, 0.41, 0.375,
 			0.26, 0.36, 0.07, 0.39, 0.0, 0.28, -0.05, 0.14)}
+	welt := max(0.02, s+0.085)
+	return []drawing.Mark{upper, drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Smooth: true,
+		Points: place(heel, way.Unit(), length, 1, -0.055, welt+0.02, 0.02, welt, 0.4, welt-0.005, 0.8, welt, 1.06,
+			welt+0.05)}}
 }
 
-// fist returns the hand closed round the grip.
-func fist(elbow, hand Point) drawing.Mark {
-	u := hand.Minus(elbow).Unit()
-	return drawing.Line{Role: drawing.Body, Fill: drawing.Wash, Closed: true, Smooth: true,
-		Points: place(hand, u, 1, 1,
-			-75, 20, -45, 28, -10, 36, 22, 30, 38, 8, 34, -18, 10, -32, -20, -30, -48, -26, -75, -20)}
+// The hand on the grip, mm from the grip's middle along the forearm and to its left: the
+// back of the hand, the little finger that goes round the grip, and the
+// forefinger, from its knuckle over its two joints to the tip, which reaches for the
+// lever and so is given along the trail and up.
+var (
+	palmForm   = []float64{-75, 20, -45, 28, -12, 35, 14, 33, 27, 22, 30, 4, 22, -8, 4, -16, -20, -28, -48, -26, -75, -20}
+	littleForm = []float64{14, 33, 30, 27, 37, 8, 30, -16, 10, -28, -10, -24, -14, -14, -4, -10, 10, -14, 20, -6, 22, 8, 12, 20}
+	foreFinger = []Point{{X: 20, Y: 12}, {X: 44, Y: 6}, {X: 58, Y: -18}, {X: 58, Y: -36}}
+)
+
+// hand returns the hand closed round the grip, the forefinger on the lever.
+func hand(elbow, grip Point) []drawing.Mark {
+	u := grip.Minus(elbow).Unit()
+	finger := func(joints []Point, thick float64) (marks []drawing.Mark) {
+		for i := len(joints) - 1; i > 0; i-- {
+			marks = append(marks, drawing.Limb{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Wash,
+				A: grip.Plus(joints[i-1]), B: grip.Plus(joints[i]), Ra: thick, Rb: thick - 1})
+		}
+		return marks
+	}
+	m := finger(foreFinger, 9)
+	m = append(m, drawing.Line{Role: drawing.Body, Fill: drawing.Wash, Closed: true, Smooth: true,
+		Points: place(grip, u, 1, 1, palmForm...)})
+	return append(m, drawing.Line{Role: drawing.Body, Fill: drawing.Wash, Closed: true, Smooth: true,
+		Points: place(grip, u, 1, 1, littleForm...)})
 }
 
 // head returns neck, head and helmet, looking along the trail.

@@ -97,7 +97,7 @@ func (p *Pose) withArm(grip Point, u Upper) {
 func (p *Pose) withHead() {
 	trunk := p.Shoulder.Minus(p.Hip)
 	angle := 90 - 0.72*(90-trunk.Angle())
-	p.Head = p.Shoulder.Plus(drawing.Polar(angle, 0.42*trunk.Length()))
+	p.Head = p.Shoulder.Plus(drawing.Polar(angle, 0.385*trunk.Length()))
 }
 
 // armChord returns the distance from shoulder to grip with the elbow bent by an

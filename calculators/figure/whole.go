@@ -41,6 +41,7 @@ func (b Build) Holding(grip geometry.Point) Build {
 // tipped with the frame.
 func (b Build) Sagging(sagged geometry.Bike) Build {
 	b.Cockpit.Roll += sagged.HeadAngle - b.Bike.HeadAngle
+	b.RearSunk = Sunk(b.Bike, sagged)
 	b.Bike = sagged
 	return b
 }

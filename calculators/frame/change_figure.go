@@ -43,6 +43,7 @@ func drawOver(f *drawing.Figure, v calculators.Values, before, after geometry.Bi
 	height measure.Amount) {
 	was, is := build(v, before), build(v, after)
 	is.Saddle, is.SeatTube = was.Saddle, was.SeatTube
+	is.RearSunk = figure.Sunk(before, after)
 	if parts && v.Declares(measure.NewFrontRim) {
 		if v.Has(measure.NewFrontRim) {
 			is.FrontRim = v.Of(measure.NewFrontRim)
@@ -66,4 +67,22 @@ func drawOver(f *drawing.Figure, v calculators.Values, before, after geometry.Bi
 			Y: after.Front.Y +
 				0.71*after.FrontRadius}, Side: drawing.Point{X: 1, Y: 1}, Leader: true, Text: words.Of("after")},
 	)
+	f.Details = enlarged(before, after)
+}
+
+// enlarged are the places where a change of a degree or of a few mm is lost in the whole:
+// the lower end of the head tube, and the ground under the bottom bracket.
+func enlarged(before, after geometry.Bike) (details []drawing.Detail) {
+	add := func(was, is drawing.Point, radius float64, caption words.Text) {
+		if apart := is.Minus(was).Length(); apart > 0.3 {
+			details = append(details, drawing.Detail{At: was.Plus(is).Times(0.5), Radius: max(radius, 2*apart),
+				Caption: caption, Apart: apart, Marks: []drawing.Mark{
+					drawing.Label{Role: drawing.Before, At: was, Text: words.Of("before"), Leader: true},
+					drawing.Label{Role: drawing.Ink, At: is, Text: words.Of("after"), Leader: true}}})
+		}
+	}
+	add(figure.At(before.HeadBottom), figure.At(after.HeadBottom), 60, words.Of("the lower end of the head tube"))
+	add(drawing.Point{Y: before.Ground()}, drawing.Point{Y: after.Ground()}, 24,
+		words.Of("the ground under the bottom bracket"))
+	return details
 }

@@ -106,6 +106,9 @@ func climbScene(v calculators.Values) (figure.Build, *figure.Pose, fit.Settled) 
 	}
 	b := figure.Build{Bike: bike.Level, FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim),
 		Crank: v.Of(measure.CrankLength), CrankAngle: 90}
+	if v.Has(measure.RearTravel) {
+		b.RearTravel = v.Of(measure.RearTravel)
+	}
 	if v.Has(measure.GripX) && v.Has(measure.GripY) {
 		b = b.Holding(geometry.Point{X: v.Of(measure.GripX), Y: v.Of(measure.GripY)})
 	}

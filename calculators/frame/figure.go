@@ -19,6 +19,9 @@ func build(v calculators.Values, b geometry.Bike) figure.Build {
 	if v.Declares(measure.SaddleHeight) && v.Has(measure.SaddleHeight) {
 		d.Saddle = v.Of(measure.SaddleHeight)
 	}
+	if v.Declares(measure.RearTravel) && v.Has(measure.RearTravel) {
+		d.RearTravel = v.Of(measure.RearTravel)
+	}
 	// The tube ends well below the saddle, however small the frame.
 	d.SeatTube = min(0.68*b.Stack(), d.Saddle-180)
 	front, rear := fit.Radii(v)

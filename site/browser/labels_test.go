@@ -11,20 +11,30 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/catalog"
+	"plumbline/calculators/drawing"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/panel"
 	"plumbline/calculators/words"
 	"plumbline/templates"
 )
 
-// drawings is how many random inputs each figure is drawn for.
-const drawings = 200
+// drawings is how many random inputs each figure is drawn for, at each of the widths.
+const drawings = 80
 
-// overlapping returns, for each drawing, the pairs of labels that cover each other
-// and the labels that leave the frame, as the browser really sets them. A label
+// widths are those that a figure is drawn for here: a phone's, half a page's and a whole
+// page's, in pixels.
+var widths = []float64{346, 530, 930}
+
+// smallest is how high letters have to be as they are seen, in pixels.
+const smallest = 12
+
+// overlapping returns, for each drawing in a place of that width, the pairs of labels
+// that cover each other, the labels that leave the frame, letters that are too small, and
+// on a phone labels that are turned, as the browser really sets them. A label
 // along a dimension line is turned, so its corners are carried by its own matrix;
 // two turned boxes are apart if one of their sides parts them.
-const overlapping = `((svgs) => svgs.map((svg) => {
+const overlapping = `((svgs, width, smallest) => svgs.map((svg) => {
+	document.body.style.width = width + "px";
 	document.body.innerHTML = svg;
 	const figure = document.querySelector("svg"), frame = figure.viewBox.baseVal, back = figure.getScreenCTM().inverse();
 	const boxes = [...figure.querySelectorAll("text")].map((text) => {
@@ -40,6 +50,9 @@ const overlapping = `((svgs) => svgs.map((svg) => {
 		return Math.max(...along(a)) <= Math.min(...along(b)) || Math.max(...along(b)) <= Math.min(...along(a));
 	});
 	const wrong = [];
+	const seen = width / frame.width * parseFloat(getComputedStyle(figure).fontSize);
+	if (seen < smallest) wrong.push("letters are " + seen.toFixed(1) + " px high");
+	if (width < 400 && figure.querySelector("text[transform]")) wrong.push(figure.querySelector("text[transform]").textContent + " is turned");
 	boxes.forEach(({ said, corners }, i) => {
 		if (corners.some((c) => c.x < frame.x - 1 || c.y < frame.y - 1 || c.x > frame.x + frame.width + 1 || c.y > frame.y + frame.height + 1)) wrong.push(said + " leaves the frame");
 		for (const other of boxes.slice(i + 1)) {
@@ -47,9 +60,11 @@ const overlapping = `((svgs) => svgs.map((svg) => {
 		}
 	});
 	return wrong.join("; ");
-}))(SVGS)`
+}))(SVGS, WIDTH, SMALLEST)`
 
-func TestNoLabelCoversAnotherOrLeavesTheFrame(t *testing.T) {
+// sheetOf serves an empty page with the styles of figures, and returns its address.
+func sheetOf(t *testing.T) string {
+	t.Helper()
 	var style strings.Builder
 	for _, name := range []string{"base.css", "figure.css"} {
 		css, err := templates.Files.ReadFile("style/" + name)
@@ -61,43 +76,59 @@ func TestNoLabelCoversAnotherOrLeavesTheFrame(t *testing.T) {
 	sheet := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
 		w.Header().Set("Content-Type", "text/html; charset=utf-8")
 		fmt.Fprintf(w, "<!doctype html><title>labels</title><link rel=icon href=data:,><style>%s "+
-			"body{width:620px;margin:0}</style><body>", style.String())
+			"body{margin:0}</style><body>", style.String())
 	}))
-	defer sheet.Close()
+	t.Cleanup(sheet.Close)
+	return sheet.URL
+}
+
+func TestNoLabelCoversAnotherOrLeavesTheFrame(t *testing.T) {
+	at := sheetOf(t)
 	for _, c := range catalog.All() {
 		t.Run(c.Name, func(t *testing.T) {
-			b := openAt(t, sheet.URL, "/")
-			drawn, inputs := draw(c)
-			if len(drawn) < drawings/2 {
-				t.Errorf("only %d of %d random inputs have a drawing", len(drawn), drawings)
+			b := openAt(t, at, "/")
+			figures, inputs := draw(c)
+			if len(figures) < drawings/2 {
+				t.Errorf("only %d of %d random inputs have a drawing", len(figures), drawings)
 			}
-			bad := 0
-			for from := 0; from < len(drawn); from += 50 {
-				to := min(from+50, len(drawn))
-				batch, err := json.Marshal(drawn[from:to])
-				if err != nil {
-					t.Fatal(err)
-				}
-				for i, wrong := range eval[[]string](b, strings.Replace(overlapping, "SVGS", string(batch), 1)) {
-					if wrong != "" {
-						if bad++; bad <= 3 {
-							t.Errorf("%s: %s", inputs[from+i], wrong)
-						}
-					}
-				}
-			}
-			if bad > 3 {
-				t.Errorf("%d of %d drawings have such labels", bad, len(drawn))
+			for _, width := range widths {
+				judged(t, b, figures, inputs, width)
 			}
 		})
 	}
 }
 
+// judged draws the figures for a place of that width and reports what is wrong with them.
+func judged(t *testing.T, b *tab, figures []*drawing.Figure, inputs []string, width float64) {
+	t.Helper()
+	bad := 0
+	for from := 0; from < len(figures); from += 50 {
+		var drawn []string
+		for _, f := range figures[from:min(from+50, len(figures))] {
+			drawn = append(drawn, f.SVG("f", &words.Reader{}, width))
+		}
+		batch, err := json.Marshal(drawn)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ask := strings.NewReplacer("SVGS", string(batch), "WIDTH", fmt.Sprint(width), "SMALLEST", fmt.Sprint(smallest))
+		for i, wrong := range eval[[]string](b, ask.Replace(overlapping)) {
+			if wrong != "" {
+				if bad++; bad <= 3 {
+					t.Errorf("%s, at %g px: %s", inputs[from+i], width, wrong)
+				}
+			}
+		}
+	}
+	if bad > 3 {
+		t.Errorf("%d of %d drawings at %g px have such labels", bad, len(figures), width)
+	}
+}
+
 // draw returns the drawings of a calculator for random inputs, near its worked
 // example and anywhere in what is plausible by turns, and what was typed for each.
-func draw(c *calculators.Calculator) (drawn, inputs []string) {
+func draw(c *calculators.Calculator) (drawn []*drawing.Figure, inputs []string) {
 	rng := rand.New(rand.NewPCG(7, uint64(len(c.Name))))
-	reader := &words.Reader{}
 	for n := range 2 * drawings {
 		var typed []calculators.Pair
 		var said []string
@@ -119,10 +150,29 @@ func draw(c *calculators.Calculator) (drawn, inputs []string) {
 		if problems != nil || r.Figure == nil || len(drawn) == drawings {
 			continue
 		}
-		drawn = append(drawn, r.Figure.SVG("f", reader, 530))
+		drawn = append(drawn, r.Figure)
 		inputs = append(inputs, strings.Join(said, " "))
 	}
 	return drawn, inputs
+}
+
+// The standing figures, at their example and at the sizes of small and large riders.
+func TestNoLabelOfAStandingFigureCoversAnother(t *testing.T) {
+	b := openAt(t, sheetOf(t), "/")
+	for _, s := range catalog.Figures() {
+		t.Run(s.Name, func(t *testing.T) {
+			figures, inputs := []*drawing.Figure{s.Figure(nil, nil)}, []string{"the example"}
+			for _, typed := range [][]calculators.Pair{
+				{{Key: "inseam", Typed: "660"}, {Key: "stature", Typed: "1480"}},
+				{{Key: "inseam", Typed: "960"}, {Key: "stature", Typed: "2010"}},
+			} {
+				figures, inputs = append(figures, s.Figure(typed, nil)), append(inputs, typed[0].Typed)
+			}
+			for _, width := range widths {
+				judged(t, b, figures, inputs, width)
+			}
+		})
+	}
 }
 
 func quantity(c *calculators.Calculator, key string) *measure.Quantity {
