@@ -84,7 +84,7 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 		high = min(high, 0.75*wide)
 	}
 	if f.Upright {
-		high = max(high, 1.6*wide)
+		high = min(f.tallest(p.width), max(high, 1.15*wide))
 	}
 	cells := make([]cell, len(f.Frames))
 	views := make([]view, len(f.Frames))

@@ -47,7 +47,7 @@ func (f *Figure) tallest(width float64) float64 {
 		height += 70
 	}
 	if f.Upright {
-		height *= 1.5
+		height = min(1.5*height, 720)
 	}
 	return height
 }

@@ -19,6 +19,9 @@ const (
 // again.
 const rounds, backwards = 14, 3
 
+// tooFar is by how much marks are made smaller at most to make room for their labels.
+const tooFar = 2.2
+
 // lay draws the view on the sheet and settles the labels. Room is the size of its cell
 // in heights of letters; em is that height in mm, 0 for the one at which marks and
 // labels fill the room. It returns the frame in mm, which is at least as wide as the
@@ -36,9 +39,9 @@ func (s *sheet) lay(v *view, room Point, em float64) bounds {
 	spare := 2*margin + 1/steps
 	em = lettering(max((box.high.X-box.low.X)/(room.X-spare), (box.high.Y-box.low.Y)/(room.Y-spare), 0.01))
 	frame, goal := s.try(v, room, em)
-	tight := em // letters that were too small, so that the marks were too large
+	first, tight := em, em // letters that were too small, so that the marks were too large
 	for range rounds {
-		if goal == 0 {
+		if goal == 0 || em > tooFar*first {
 			break
 		}
 		// The way there is gone in parts, because labels find other places on it.

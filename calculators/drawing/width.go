@@ -43,7 +43,7 @@ func textWidth(text string, bold bool) float64 {
 
 // longest returns how long a label may run before it is broken, in heights of its
 // letters, where the view is this many of them wide.
-func longest(across float64) float64 { return max(8, min(15, 0.42*across)) }
+func longest(across float64) float64 { return max(6.5, min(15, 0.36*across)) }
 
 // broken breaks a text at its spaces into lines that are not too long where that can
 // be, and returns them with the longest one's width.

@@ -126,3 +126,6 @@ func (p *card) frame() {
 	p.add(drawing.Line{Role: drawing.Ink, Closed: true, Points: []drawing.Point{on(0, 0), on(p.wide, 0),
 		on(p.wide, low), on(0, low)}})
 }
+
+// on is a place on the picture.
+func on(x, y float64) drawing.Point { return drawing.Point{X: x, Y: y} }

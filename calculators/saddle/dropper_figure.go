@@ -52,13 +52,18 @@ func (d drawnDropper) role(limit int) drawing.Role {
 	return drawing.Ink
 }
 
-// on is a point along the tube and beside it.
-func on(along, beside float64) figure.Point { return figure.Point{X: along, Y: beside} }
+// up is a point so far up the tube and behind it.
+func up(along, behind float64) figure.Point { return figure.Point{X: -behind, Y: along} }
+
+// upright is a length along the tube, its dimension line so far behind the first point.
+func upright(role drawing.Role, a, b figure.Point, behind float64, text words.Text) drawing.Mark {
+	return drawing.Dimension{Role: role, A: a, B: b, Along: drawing.Point{Y: 1}, Offset: behind, Text: text}
+}
 
 // dropperFigure draws the post in its tube.
 func dropperFigure(v calculators.Values, r *calculators.Result, binds int) *drawing.Figure {
 	d := drawDropper(v, binds)
-	f := &drawing.Figure{Title: words.Of("The post in the seat tube, drawn lying, saddle to the right"),
+	f := &drawing.Figure{Title: words.Of("The post in the seat tube"), Upright: true,
 		Description: describeDropper(v, r)}
 	f.Add(d.frame(v)...)
 	f.Add(d.parts()...)
@@ -86,24 +91,24 @@ func describeDropper(v calculators.Values, r *calculators.Result) words.Text {
 // frame is the seat tube with the bottom bracket, and what ends its free depth.
 func (d drawnDropper) frame(v calculators.Values) []drawing.Mark {
 	marks := []drawing.Mark{
-		drawing.Tube{Role: drawing.Ink, A: on(-d.tube, 0), B: on(0, 0), Ra: drawnTube, Rb: drawnTube},
-		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: on(-d.tube, 0), Radius: 34},
-		drawing.Cross{Role: drawing.Ink, At: on(-d.tube, 0)},
+		drawing.Tube{Role: drawing.Ink, A: up(-d.tube, 0), B: up(0, 0), Ra: drawnTube, Rb: drawnTube},
+		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: up(-d.tube, 0), Radius: 34},
+		drawing.Cross{Role: drawing.Ink, At: up(-d.tube, 0)},
 	}
 	if !v.Has(measure.FreeDepth) {
 		return marks
 	}
 	free := v.Of(measure.FreeDepth)
-	obstacle := []figure.Point{on(-free, -drawnTube), on(-free, drawnTube)}
+	obstacle := []figure.Point{up(-free, -drawnTube), up(-free, drawnTube)}
 	return append(marks,
 		drawing.Line{Role: d.role(1), Pen: drawing.Heavy, Points: obstacle},
-		figure.Level(d.role(1), obstacle[0], on(0, -drawnTube), -90, words.Of("free {0}", measure.Millimetres(free))))
+		upright(d.role(1), obstacle[0], up(0, -drawnTube), -60, words.Of("free {0}", measure.Millimetres(free))))
 }
 
 // parts are the post from its lower end to the saddle.
 func (d drawnDropper) parts() (marks []drawing.Mark) {
 	part := func(fill drawing.Fill, from, to, half, halfTo float64) {
-		marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: fill, A: on(from, 0), B: on(to, 0), Ra: half,
+		marks = append(marks, drawing.Tube{Role: drawing.Ink, Fill: fill, A: up(from, 0), B: up(to, 0), Ra: half,
 			Rb: halfTo})
 	}
 	if !math.IsNaN(d.Insertion) {
@@ -117,10 +122,10 @@ func (d drawnDropper) parts() (marks []drawing.Mark) {
 	top := rails + d.stack
 	return append(marks,
 		drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Smooth: true,
-			Points: []figure.Point{on(top-8, -95), on(top, -40), on(top, 60), on(top+6, 120)}},
+			Points: []figure.Point{up(top-8, -95), up(top, -40), up(top, 60), up(top+6, 120)}},
 		drawing.Line{Role: drawing.Ink,
-			Points: []figure.Point{on(top-10, -70), on(rails, -50), on(rails, 50), on(top-4, 80)}},
-		drawing.Axis{Role: drawing.Soft, A: on(-d.tube, 0), B: on(top, 0)},
+			Points: []figure.Point{up(top-10, -70), up(rails, -50), up(rails, 50), up(top-4, 80)}},
+		drawing.Axis{Role: drawing.Soft, A: up(-d.tube, 0), B: up(top, 0)},
 	)
 }
 
@@ -128,8 +133,8 @@ func (d drawnDropper) parts() (marks []drawing.Mark) {
 func insertionMarks(v calculators.Values, d drawnDropper) (marks []drawing.Mark) {
 	across := func(role drawing.Role, along float64, text words.Text, side float64) {
 		marks = append(marks,
-			drawing.Line{Role: role, Points: []figure.Point{on(along, -drawnPost), on(along, drawnPost)}},
-			drawing.Label{Role: role, At: on(along, drawnPost), Side: figure.Point{X: side, Y: 1}, Text: text,
+			drawing.Line{Role: role, Points: []figure.Point{up(along, -drawnPost), up(along, drawnPost)}},
+			drawing.Label{Role: role, At: up(along, drawnPost), Side: figure.Point{X: -1, Y: side}, Text: text,
 				Leader: true})
 	}
 	if v.Has(measure.InsertionPost) && !math.IsNaN(d.Insertion) {
@@ -144,22 +149,22 @@ func insertionMarks(v calculators.Values, d drawnDropper) (marks []drawing.Mark)
 // lengths are the dimension lines, in rows beside the post.
 func (d drawnDropper) lengths(r *calculators.Result) (marks []drawing.Mark) {
 	level := func(role drawing.Role, from, to, half, beside float64, text words.Text) {
-		marks = append(marks, figure.Level(role, on(from, half), on(to, half), beside, text))
+		marks = append(marks, upright(role, up(from, half), up(to, half), beside, text))
 	}
 	rim, head, rails := d.raised+d.collar, d.Stands-d.head, d.Stands
 	top := rails + d.stack
-	level(drawing.Ink, -d.tube, top, 0, -205, words.Of("saddle {0}", measure.Millimetres(d.tube+top)))
-	level(drawing.Ink, -d.tube, 0, 0, -150, words.Of("seat tube {0}", measure.Millimetres(d.tube)))
-	level(d.role(0), d.raised, rim, drawnTube, 135, words.Of("collar {0}", measure.Millimetres(d.collar)))
-	level(d.role(0), rim, head, drawnInner, 135, words.Of("travel {0}", measure.Millimetres(d.travel)))
-	level(d.role(0), head, rails, drawnInner, 135, words.Of("head {0}", measure.Millimetres(d.head)))
-	level(drawing.Ink, rails, top, 0, -90, words.Of("{0}", measure.Millimetres(d.stack)))
+	level(drawing.Ink, -d.tube, top, 0, -150, words.Of("saddle {0}", measure.Millimetres(d.tube+top)))
+	level(drawing.Ink, -d.tube, 0, 0, -105, words.Of("seat tube {0}", measure.Millimetres(d.tube)))
+	level(d.role(0), d.raised, rim, drawnTube, 80, words.Of("collar {0}", measure.Millimetres(d.collar)))
+	level(d.role(0), rim, head, drawnInner, 80, words.Of("travel {0}", measure.Millimetres(d.travel)))
+	level(d.role(0), head, rails, drawnInner, 80, words.Of("head {0}", measure.Millimetres(d.head)))
+	level(drawing.Ink, rails, top, 0, -130, words.Of("{0}", measure.Millimetres(d.stack)))
 	if d.raised > 5 {
-		marks = append(marks, figure.Level(d.role(0), on(0, drawnTube), on(d.raised, drawnPost), 60,
+		marks = append(marks, upright(d.role(0), up(0, drawnTube), up(d.raised, drawnPost), 45,
 			words.Of("{0}", measure.Millimetres(d.raised))))
 	}
 	if d.end < 0 {
-		level(drawing.Ink, d.end, 0, drawnPost, 135, words.Of("inside {0}", r.At(postInsertion).Amount()))
+		level(drawing.Ink, d.end, 0, drawnPost, 80, words.Of("inside {0}", r.At(postInsertion).Amount()))
 	}
 	return marks
 }

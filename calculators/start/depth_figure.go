@@ -18,15 +18,15 @@ const (
 	drawnBelow = 7  // what sticks out below
 )
 
-// apart is how far the two posts of the picture stand from each other, and beyond how
-// far the second lies on the other side of the limit, mm.
-const apart, beyond = 450, 25
+// beyond is how far the second post of the picture lies on the other side of the limit, mm.
+const beyond = 25
 
 // depthFigure draws the post upright in its cut-away seat tube: as it is, and beside it
 // the same post on the other side of the limit.
 func depthFigure(v calculators.Values, r *calculators.Result, both [2]fit.Limit) *drawing.Figure {
 	p := fit.PostOf(v)
-	f := &drawing.Figure{Title: words.Of("The post in the seat tube, cut open"), Description: describeDepth(r, both)}
+	f := &drawing.Figure{Title: words.Of("The post in the seat tube, cut open"), Description: describeDepth(r, both),
+		Upright: true, Least: 17}
 	bottom := math.Min(-p.Inside, 0) - 45
 	for _, l := range both {
 		if v.Has(l.Ask) {
@@ -35,7 +35,7 @@ func depthFigure(v calculators.Values, r *calculators.Result, both [2]fit.Limit)
 	}
 	spare := least(both)
 	wrong := spare < 0
-	f.Add(cutAway{v: v, p: p, bottom: bottom, wrong: wrong}.marks(0, verdictOver(both))...)
+	f.Frame(verdictOver(both), cutAway{v: v, p: p, bottom: bottom, wrong: wrong}.marks()...)
 	if math.IsNaN(spare) {
 		return f
 	}
@@ -48,7 +48,7 @@ func depthFigure(v calculators.Values, r *calculators.Result, both [2]fit.Limit)
 	}
 	p.Insertion, p.Inside, p.Stands = p.Insertion+other, p.Inside+other, p.Stands-other
 	p.Room -= other
-	f.Add(cutAway{v: v, p: p, bottom: bottom, wrong: !wrong}.marks(apart, said)...)
+	f.Frame(said, cutAway{v: v, p: p, bottom: bottom, wrong: !wrong}.marks()...)
 	return f
 }
 
@@ -100,8 +100,9 @@ type cutAway struct {
 	wrong  bool
 }
 
-// marks draws it with its middle line at x, and a line of words above.
-func (c cutAway) marks(x float64, said words.Text) []drawing.Mark {
+// marks draws it with its middle line at zero.
+func (c cutAway) marks() []drawing.Mark {
+	const x = 0.0
 	end := -c.p.Insertion
 	marks := []drawing.Mark{
 		section(x-drawnWall, x-drawnBore, c.bottom), section(x+drawnBore, x+drawnWall, c.bottom),
@@ -128,12 +129,7 @@ func (c cutAway) marks(x float64, said words.Text) []drawing.Mark {
 	part(drawing.Sheet, head, c.p.Stands, drawnInner+5)
 	marks = append(marks, c.saddle(x)...)
 	marks = append(marks, drawing.Axis{Role: drawing.Soft, A: at(x, c.bottom), B: at(x, c.top())})
-	marks = append(marks, c.limits(x)...)
-	role := drawing.Ink
-	if c.wrong {
-		role = drawing.Hot
-	}
-	return append(marks, drawing.Label{Role: role, At: at(x, c.top()+34), Side: at(0, 1), Text: said, Fixed: true})
+	return append(marks, c.limits(x)...)
 }
 
 // besideMark returns how far the words at the frame's minimum stand above its line, so
@@ -195,9 +191,9 @@ func (c cutAway) limits(x float64) (marks []drawing.Mark) {
 	if end < 0 {
 		marks = append(marks, drawing.Dimension{Role: drawing.Hot, A: at(x+drawnBore, end), B: at(x+drawnBore, 0),
 			Along:  at(0, 1),
-			Offset: -75, Text: words.Of("inside {0}", measure.Millimetres(c.p.Insertion))})
+			Offset: -56, Text: words.Of("inside {0}", measure.Millimetres(c.p.Insertion))})
 	}
 	return append(marks, drawing.Dimension{Role: drawing.Ink, A: at(x+drawnWall, 0), B: at(x, c.p.Stands),
 		Along:  at(0, 1),
-		Offset: -75, Text: words.Of("{0}", measure.Millimetres(c.p.Stands))})
+		Offset: -56, Text: words.Of("{0}", measure.Millimetres(c.p.Stands))})
 }
