@@ -84,6 +84,10 @@ type Input struct {
 	// Folded inputs stand below the others, behind "More settings".
 	Folded bool
 
+	// Clears are inputs that belong to the old answer of this choice: they are emptied when
+	// it changes, so that a reading of one length is never taken for another's.
+	Clears []*measure.Quantity
+
 	// Slide offers a slider from its first to its second value, in base units,
 	// for numbers that are tried out rather than measured.
 	Slide [2]float64

@@ -107,6 +107,16 @@ func (w *writer) selection(in *calculators.Input, e entry) {
 	w.open(in, "selection")
 	w.Raw(`<select`)
 	w.control(in, e, false)
+	for i, q := range in.Clears {
+		if i == 0 {
+			w.Raw(` data-clears="`).Text(q.Key)
+		} else {
+			w.Raw(` `).Text(q.Key)
+		}
+	}
+	if len(in.Clears) > 0 {
+		w.Raw(`"`)
+	}
 	w.Raw(`>`)
 	empty := "choose"
 	if in.Optional || in.Assume != nil {

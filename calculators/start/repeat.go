@@ -18,7 +18,8 @@ func Repeat() *calculators.Calculator {
 		Title: "Repeat your readings", Question: "Which of your readings do you keep, and do they agree well enough?",
 		Scenario: "The test rider took the inside leg three times, alone with a book.",
 		Inputs: []calculators.Input{
-			{Quantity: measure.Wanted, Example: "inseam"},
+			{Quantity: measure.Wanted, Example: "inseam",
+				Clears: []*measure.Quantity{measure.First, measure.Second, measure.Third}},
 			{Quantity: measure.First, Example: "832"},
 			{Quantity: measure.Second, Example: "824"},
 			{Quantity: measure.Third, Example: "829", Optional: true},

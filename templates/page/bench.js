@@ -65,6 +65,10 @@ export class Bench {
    */
   typed(key, until) {
     if (this.filling) return; // a field that is taken out says that it changed
+    for (const of of named(this.form, key)[0]?.dataset.clears?.split(" ") ?? []) {
+      for (const field of named(this.form, of)) field.value = "";
+      this.touched.add(of);
+    }
     this.touched.add(key);
     this.loud = true;
     this.hushed = until;

@@ -150,3 +150,12 @@ test("an engine that is down says so beside the form", () => {
   assert.equal(heard(), "It stopped.");
   assert.equal(root.classList.contains("old"), true);
 });
+
+test("another choice empties what belonged to the old one", () => {
+  input("inseam").dataset.clears = "elbow";
+  input("elbow").value = "172";
+  type(input("inseam"), "850");
+  assert.equal(input("elbow").value, "");
+  assert.equal(bench.touched.has("elbow"), true);
+  delete input("inseam").dataset.clears;
+});
