@@ -27,6 +27,9 @@ var documented = []setting{
 	{"language", "The language of your chapters, as the web writes it (BCP 47).", "language: en-GB"},
 	{"leave_out", "Chapters of the built-in guide that you do not want. Links to them become plain words.",
 		"leave_out: [cockpit/bar-roll-and-rise, feet/shoe-size]"},
+	{"hide", "Sections of built-in chapters that you do not want, as part/chapter#heading. A section with a caution stays. " +
+		"To add to a chapter, write a file beside it that ends in .add.md: what stands there under a heading of the " +
+		"chapter is added to that section.", "hide: [saddle/height#two-lengths-with-one-name]"},
 	{"add", "Chapters of your own: the part’s folder and the file’s name without .md. A part of your own has a title, " +
 		"a folder, and an index.md in it.",
 		"add:\n  saddle: [saddles-we-lend]\n  shop:\n    title: Our workshop\n    chapters: [how-we-fit]"},

@@ -27,8 +27,9 @@ type Guide struct {
 	reader  *words.Reader
 	byPath  map[string]*guidePage
 	leftOut []string
-	path    []*guidePage    // the way through the guide for a newcomer
-	shown   map[string]bool // pictures that some page shows, and tables it offers
+	gone    map[string][]string // headings that guide.yaml hides, by the chapter's path
+	path    []*guidePage        // the way through the guide for a newcomer
+	shown   map[string]bool     // pictures that some page shows, and tables it offers
 }
 
 // guidePart is a part of the guide with its chapters in reading order.
@@ -61,7 +62,8 @@ func load(overlayDir string, kept *memory) (*Guide, []Mistake) {
 // name it.
 func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
 	l, bad := lay(builtIn, local, localName)
-	g := &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*guidePage{}, shown: map[string]bool{}}
+	g := &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*guidePage{}, shown: map[string]bool{},
+		gone: map[string][]string{}}
 	add := func(more []Mistake) { bad = append(bad, more...) }
 	var more []Mistake
 	g.settings, more = l.settings()
@@ -94,8 +96,9 @@ func (g *Guide) assemble() (bad []Mistake) {
 		if !ok {
 			return nil
 		}
-		page, wrong := parsePage(s)
-		page.wrong = wrong
+		s, wrong := g.composed(s)
+		page, more := parsePage(s)
+		page.wrong = append(wrong, more...)
 		g.pages = append(g.pages, page)
 		g.byPath[p] = page
 		return page
@@ -169,10 +172,23 @@ func (g *Guide) walk() (bad []Mistake) {
 // leave_out lines that leave out nothing.
 func (g *Guide) unlisted() (bad []Mistake) {
 	for _, p := range g.layers.paths {
-		if s := g.layers.local[p]; s.local && path.Ext(p) == ".md" && g.byPath[p] == nil &&
-			!slices.Contains(g.leftOut, p) {
+		s := g.layers.local[p]
+		if chapter, adds := strings.CutSuffix(p, additionEnding); adds && s.local {
+			if g.byPath[chapter+".md"] == nil && !slices.Contains(g.leftOut, chapter+".md") {
+				bad = append(bad, Mistake{s.file, 1, 1, "this adds to “" + chapter + ".md”, which is no chapter of the guide",
+					meant(chapter, g.ways(), "name it like the chapter that it adds to")})
+			}
+			continue
+		}
+		if s.local && path.Ext(p) == ".md" && g.byPath[p] == nil && !slices.Contains(g.leftOut, p) {
 			bad = append(bad, Mistake{s.file, 1, 1, "no part of guide.yaml lists this page",
 				"add it to a part's chapters in your guide.yaml"})
+		}
+	}
+	for _, h := range g.hide {
+		if chapter, _, ok := strings.Cut(h.text, "#"); !ok || g.byPath[chapter+".md"] == nil {
+			bad = append(bad, Mistake{h.file, h.at.Position.Line, h.at.Position.Column, "“" + h.text +
+				"” names no section of a chapter", "write it as part/chapter#heading"})
 		}
 	}
 	for _, out := range g.LeftOut {

@@ -116,6 +116,9 @@ func (g *Guide) anchored(p *guidePage, anchor string) (t target, what, remedy st
 	if anchor == "" {
 		return target{page: p}, "", ""
 	}
+	if slices.Contains(g.gone[p.Path], anchor) {
+		return target{page: p}, "", "" // the section is hidden; its chapter is not
+	}
 	var known []string
 	for _, h := range p.headings {
 		if h.id == anchor {

@@ -18,7 +18,8 @@ type source struct {
 	path  string // inside the guide, with /
 	file  string // as messages name it
 	text  []byte
-	local bool // from the shop's own folder
+	local bool       // from the shop's own folder
+	lines []textLine // where each line was written, of a page that was put together; else nil
 }
 
 // The files of a guide that are not pages. In the shop's folder they are laid

@@ -109,7 +109,8 @@ func (p *guidePage) body() []byte { return p.text[p.at:] }
 // mistake is a mistake at an offset of the page's text.
 func (p *guidePage) mistake(offset int, what, remedy string) Mistake {
 	line, column := place(p.text, p.at+offset)
-	return Mistake{p.file, line, column, what, remedy}
+	file, line := p.written(line)
+	return Mistake{file, line, column, what, remedy}
 }
 
 // collect walks the tree once, gives headings their ids and notes what the

@@ -31,6 +31,7 @@ type settings struct {
 	Request  string          // what a client is asked before a fitting, as a fragment
 	Requests []desk.Template // requests that a fitter keeps for kinds of appointments
 
+	hide      []item   // sections that are not shown, as part/chapter#heading
 	asking    asking   // what Request is made of
 	templates []asking // what Requests are made of
 	nameAt    *token.Token
@@ -169,6 +170,8 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			s.LeftOut = texts(y.list(e))
 		case "parts":
 			s.Parts = y.outlines(e, titles)
+		case "hide":
+			s.hide = y.list(e)
 		case "add":
 			added = y.additions(e)
 		case "path":
