@@ -8,7 +8,7 @@ import (
 
 // describe says the description, with what is written in the drawing beside it: a
 // number that somebody sees is a number that everybody is told. Numbers along axes are
-// left out; they are no answer.
+// left out; they are no answer. Those are the fixed soft ones.
 func (f *Figure) describe(p *picture, r *words.Reader) string {
 	said := f.Description.Say(r)
 	var more words.List
@@ -30,7 +30,7 @@ func (f *Figure) describe(p *picture, r *words.Reader) string {
 // missing adds a label with a number to the list, unless it was said.
 func missing(more words.List, said *string, w *want) words.List {
 	text := strings.Join(w.lines, " ")
-	if w.fixed || !w.placed || !strings.ContainsAny(text, "0123456789") || strings.Contains(*said, text) {
+	if w.fixed && w.role == Soft || !w.placed || !strings.ContainsAny(text, "0123456789") || strings.Contains(*said, text) {
 		return more
 	}
 	for _, m := range more {

@@ -115,7 +115,7 @@ func (w *writer) view() {
 	w.labels()
 	for i, line := range w.caption {
 		w.put(`<text class="ink start caption" x="`)
-		w.number(w.x)
+		w.number(w.x + endRoom*w.letter)
 		w.put(`" y="`)
 		w.number(w.y + w.height() + (captionRoom+captionLine*(float64(i)+0.5))*w.letter)
 		w.put(`">`)
