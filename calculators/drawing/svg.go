@@ -30,6 +30,9 @@ func (w *writer) figure(f *Figure, width float64) []byte {
 	w.put(`<svg class="figure `)
 	w.put(class(width))
 	w.put(w.choice)
+	if p.height > 1.05*p.width {
+		w.put(" tall")
+	}
 	if linked {
 		w.put(`" role="group`)
 	} else {
