@@ -34,6 +34,21 @@ func (h heading) rank() int {
 	return 4
 }
 
+// restAt is the id of the heading below which a chapter with acts has done with acts and
+// the check on the trail; "" where it has no acts. A garage print ends above it.
+func (p *guidePage) restAt() string {
+	acts := slices.IndexFunc(p.headings, heading.isAct)
+	if acts < 0 {
+		return ""
+	}
+	for _, h := range p.headings[acts:] {
+		if h.level == 2 && h.rank() > 2 {
+			return h.id
+		}
+	}
+	return ""
+}
+
 // checkOrder checks that a chapter that computes and has acts answers first: the
 // calculator stands above all headings, then come the acts, as a numbered list, the
 // check on the trail and what to do if it feels wrong, and only then everything else.

@@ -89,7 +89,11 @@ func (w *writer) heading(b util.BufWriter, src []byte, n ast.Node, entering bool
 	h := n.(*ast.Heading)
 	id, _ := h.AttributeString("id")
 	if entering {
-		fmt.Fprintf(b, "<h%d id=\"%s\">", h.Level, stdhtml.EscapeString(string(id.([]byte))))
+		class := ""
+		if w.p.restAt() == string(id.([]byte)) {
+			class = ` class="rest"`
+		}
+		fmt.Fprintf(b, "<h%d%s id=\"%s\">", h.Level, class, stdhtml.EscapeString(string(id.([]byte))))
 		return ast.WalkContinue, nil
 	}
 	fmt.Fprintf(b, "</h%d>\n", h.Level)

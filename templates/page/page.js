@@ -32,6 +32,10 @@ if (benches.length) {
 // Where a length is explained it can be written down.
 if (document.querySelector("[data-reading]")) import("./readings.js").then(({ readings }) => readings(), () => {});
 
+// What a chapter has to do in the garage fits on two pages.
+const acts = document.querySelector(".prose:has(h2.rest) .acts");
+if (acts instanceof HTMLElement) import("./paper.js").then(({ offer }) => offer(acts), () => {});
+
 // A word that the glossary has is explained in place; without script its link leads there.
 document.addEventListener("click", (event) => {
   const link = event.target instanceof Element && !event.ctrlKey && !event.metaKey && !event.shiftKey ? event.target.closest("dfn.word a") : null;
