@@ -26,10 +26,10 @@ func madeUp(n int) fstest.MapFS {
 		part := fmt.Sprintf("part%d", i/20)
 		if i%20 == 0 {
 			fmt.Fprintf(&parts, "  - key: %s\n    title: Part %d\n    chapters:\n", part, i/20)
-			guide[part+"/index.md"] = page("The part.")
+			guide[part+"/index.md"] = pageTitled(part, "The part.")
 		}
 		fmt.Fprintf(&parts, "      - chapter%d\n", i)
-		guide[fmt.Sprintf("%s/chapter%d.md", part, i)] = page(chapterText(i))
+		guide[fmt.Sprintf("%s/chapter%d.md", part, i)] = pageTitled(fmt.Sprintf("Chapter %d", i), chapterText(i))
 	}
 	guide["guide.yaml"] = &fstest.MapFile{Data: []byte(parts.String())}
 	return guide
