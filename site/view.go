@@ -10,6 +10,7 @@ import (
 	"sync"
 
 	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
 	"plumbline/templates"
 )
 
@@ -31,6 +32,7 @@ const (
 // view is what the templates are filled with.
 type view struct {
 	Language, Units, Policy          string
+	Carried                          string // keys of what a rider takes along to another bike
 	Kind, Title, Summary, Question   string
 	Name, Tagline, Notice, Local     string
 	Contact, ContactURL, Booking     string
@@ -118,6 +120,9 @@ type paths struct{ assets, engine string }
 // size of all pages would otherwise grow with the square of their number.
 const wholeRail = 100
 
+// carried is the same on every page.
+var carried = strings.Join(measure.Carried(), " ")
+
 // view returns a page's view with everything that base.html shows.
 func (g *Guide) view(kind, url string, in paths) *view {
 	root := rootFrom(url)
@@ -127,7 +132,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		to = func(target string) string { return root + target }
 	}
 	v := &view{
-		Language: g.Language, Units: g.Units, Policy: policy, Kind: kind,
+		Language: g.Language, Units: g.Units, Carried: carried, Policy: policy, Kind: kind,
 		Name: g.Name, Tagline: g.Tagline, Notice: g.Notice, Local: g.Local,
 		Contact: g.Contact, ContactURL: contactURL(g.Contact), Booking: g.Booking,
 		Root: root, Assets: to(in.assets), Engine: to(in.engine),
@@ -223,7 +228,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 // to the test ride and the setup sheet.
 func (g *Guide) along(v *view, p *guidePage, kind string) {
 	v.Way = g.way(p.URL)
-	if kind != "chapter" {
+	if kind != "chapter" && kind != "front" {
 		return
 	}
 	if to := g.byPath[ridePath]; to != nil && to != p {

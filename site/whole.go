@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"plumbline/calculators/cockpit"
 	"plumbline/calculators/desk"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/literature"
@@ -12,13 +13,17 @@ import (
 
 // whole writes a block that fills a whole page.
 func (g *Guide) whole(p *guidePage, b *block) string {
-	d := desk.Desk{Calculators: g.shelf.calculators, Figures: g.shelf.standing}
+	d := desk.Desk{Calculators: g.shelf.calculators, Figures: g.shelf.standing, Overlay: cockpit.Overlay}
 	page := desk.Block{
 		Ask:     desk.Ask{Place: b.place, Units: g.Units, Root: rootFrom(p.URL), Ways: strings.Join(g.ways(), " ")},
 		Request: g.Request, Requests: g.Requests,
 	}
 	switch b.kind {
 	case sheetBlock:
+		page.Taken = g.taken()
+		for _, step := range g.path {
+			page.Steps = append(page.Steps, desk.Step{Title: step.Nav, URL: relative(p.URL, step.URL)})
+		}
 		return d.SetupPage(page)
 	case prepareBlock:
 		to := p
@@ -39,6 +44,30 @@ func (g *Guide) whole(p *guidePage, b *block) string {
 		Source: func(key string) string { return "#source-" + key },
 		All:    g.ways(),
 	})
+}
+
+// taken says which chapter shows how what is measured: "chapter key key;chapter key".
+func (g *Guide) taken() string {
+	var list []string
+	seen := map[string]bool{}
+	for _, p := range g.pages {
+		keys := []string{strings.TrimSuffix(p.Path, ".md")}
+		for _, b := range p.blocks {
+			if b.kind != measureBlock {
+				continue
+			}
+			for _, key := range b.keys {
+				if !seen[key] {
+					keys = append(keys, key)
+				}
+				seen[key] = true
+			}
+		}
+		if len(keys) > 1 {
+			list = append(list, strings.Join(keys, " "))
+		}
+	}
+	return strings.Join(list, ";")
 }
 
 // ways are the guide's chapters as the engine is told of them.

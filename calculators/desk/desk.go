@@ -19,6 +19,9 @@ import (
 type Desk struct {
 	Calculators []*calculators.Calculator
 	Figures     []*calculators.Illustration
+
+	// Overlay draws two states of a bike over one another; nil for no picture.
+	Overlay func(before, after []calculators.Pair) *drawing.Figure
 }
 
 // Ask is one question of a page. Fields that a question does not use are empty.
@@ -27,7 +30,7 @@ type Ask struct {
 	Place  string // the block's place in its page; every id begins with it
 	Record string // the record as it stands in the address, a request included
 	Query  string // what was typed in a form: form-urlencoded pairs
-	Text   string // a file that was opened; for Check what was typed
+	Text   string // a file that was opened, or for JSON all that the page keeps; for Check what was typed
 	Key    string // the quantity that Check is about; for Act the settings, for Felt the symptoms, with spaces
 	Link   string // the page that a client's link leads to
 	Day    string // the day on which a client sends, year-month-day
@@ -35,6 +38,7 @@ type Ask struct {
 	Units  string // units to read in: mm, cm or in; "" is mm
 	Root   string // the way from the page to the guide's top, "../"
 	Ways   string // the chapters that the guide has, with spaces, without .md
+	Taken  string // where it shows how things are measured: "chapter key key;chapter key"
 
 	// Width is how wide a drawing stands in the page, in pixels, or drawing.Anywhere.
 	Width float64
@@ -46,7 +50,11 @@ const (
 	Act     = "act"     // the settings of a chapter, large, one step after the other: HTML
 	Felt    = "felt"    // what several symptoms come to: HTML
 	Write   = "write"   // a setting's value now and next: Record
-	Open    = "open"    // a record in any form: Text is it as a fragment
+	Worth   = "worth"   // what to measure next, and what it would buy: HTML
+	Log     = "log"     // rides to do and the log of Text, all that the page keeps: HTML
+	Note    = "note"    // a line for the log, of Query: Record
+	Compare = "compare" // two states of Text, those that Query names: HTML
+	Open    = "open"    // a file in any form: Text is it as a page keeps it
 	JSON    = "json"    // the record as a file
 	CSV     = "csv"     // the record as a table
 	Prepare = "prepare" // what a client is asked, step by step: HTML
@@ -78,6 +86,14 @@ func (d Desk) Answer(a Ask) Reply {
 		return d.felt(a)
 	case Write:
 		return write(a)
+	case Worth:
+		return Reply{HTML: d.worth(a)}
+	case Log:
+		return Reply{HTML: log(a)}
+	case Note:
+		return note(a)
+	case Compare:
+		return Reply{HTML: d.compare(a)}
 	case Open:
 		return open(a)
 	case JSON, CSV:

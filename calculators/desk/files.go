@@ -7,22 +7,32 @@ import (
 	"plumbline/calculators/words"
 )
 
-// open reads a record that somebody kept, in whichever form.
+// open reads what somebody kept, in whichever form. Text is it as a page keeps it.
 func open(a Ask) Reply {
-	r, problems := exchange.Open(a.Text)
-	if r == nil {
+	b, problems := exchange.OpenBook(a.Text)
+	if b == nil {
 		return Reply{Problems: problems}
 	}
-	return Reply{Text: r.Fragment(), Problems: problems,
-		Spoken: words.Of("{0} values were read.", measure.Amount{Value: float64(len(r.Entries)),
-			Unit: measure.One}).Say(a.reader())}
+	n := 0
+	for _, rider := range b.Riders {
+		n += len(rider.Entries)
+		for _, bike := range rider.Bikes {
+			n += len(bike.Entries)
+		}
+	}
+	return Reply{Text: exchange.Device(b), Problems: problems,
+		Spoken: words.Of("{0} values were read.", measure.Amount{Value: float64(n), Unit: measure.One}).Say(a.reader())}
 }
 
-// save writes the record as a file.
+// save writes the record as a file, and all riders and bikes where Text has them as a
+// page keeps them.
 func save(a Ask) Reply {
 	r, problems := record.Decode(a.Record)
-	if a.Name == CSV {
+	switch {
+	case a.Name == CSV:
 		return Reply{Text: exchange.CSV(r), Problems: problems}
+	case a.Text != "":
+		return Reply{Text: exchange.BookJSON(exchange.FromDevice(a.Text))}
 	}
 	return Reply{Text: exchange.JSON(r), Problems: problems}
 }

@@ -6,7 +6,6 @@ import (
 	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/request"
-	"plumbline/calculators/sheet"
 	"plumbline/calculators/words"
 )
 
@@ -18,7 +17,11 @@ type Block struct {
 	Request  string     // the guide's own request, as a fragment; "" for the usual list
 	Requests []Template // what a fitter keeps for kinds of appointments
 	Sheet    string     // the way to the setup sheet, where a client's link leads
+	Steps    []Step     // the newcomer's way through the guide
 }
+
+// Step is one step of the way, with its address from the page.
+type Step struct{ Title, URL string }
 
 // Template is a request with a name, to begin from.
 type Template struct{ Name, Fragment string }
@@ -29,62 +32,14 @@ const Example = "name=Test+rider&inseam=830&stature=1740&foot-length=266&reach=4
 	"&cleat-behind-ball=14&cleat-behind-ball.was=8&saddle-height=736&saddle-height.was=722&from=saddle-height.saddle-height" +
 	"&saddle-tilt=2&saddle-tilt.was=0&saddle-tilt.done=yes&stem-length=45&spacers=15&bar-rise=30&bar-width=760&bar-width.was=780"
 
-// SetupPage writes the setup sheet with the tools around it.
-func (d Desk) SetupPage(b Block) string {
-	w := begun(Sheet, &b)
-	b.Record = Example
-	w.Raw(`<p class="offline">`).Say("Worked example; to see your own sheet open this page through a web server, with script.").Raw(`</p>`)
-	w.Raw(`<form class="entry-line" novalidate><fieldset disabled><legend>`).Say("Write on the sheet").Raw(`</legend><div class="line"><label class="wide">`).Say("Setting").Raw(` <select name="key" autocomplete="off">`)
-	group := sheet.Group("")
-	for _, s := range sheet.Settings {
-		if s.Group != group {
-			if group != "" {
-				w.Raw(`</optgroup>`)
-			}
-			group = s.Group
-			w.Raw(`<optgroup label="`).Say(string(group)).Raw(`">`)
-		}
-		w.Raw(`<option value="`).Text(s.Key).Raw(`" data-unit="`).Text(s.Unit.Mark())
-		if s.Is() == measure.Pick {
-			w.Raw(`" data-picks="`).Name("-picks-" + s.Key)
-		}
-		w.Raw(`">`).Say(s.Label).Raw(`</option>`)
-	}
-	w.Raw(`</optgroup></select></label>`)
-	for _, f := range []struct{ name, label string }{{"now", "Now"}, {"next", "Next"}} {
-		w.Raw(`<label>`).Say(f.label).Raw(` <span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false" name="`).Raw(f.name).
-			Raw(`" aria-describedby="`).Name("-p ").Name("-h").Raw(`"><span class="unit"></span></span></label>`)
-	}
-	w.Raw(`<button type="submit">`).Say("Write it down").Raw(`</button></div><p class="how" id="`).Name("-h").Raw(`"></p><p class="problem" id="`).Name("-p").Raw(`" hidden></p>`)
-	for _, s := range sheet.Settings {
-		if s.Is() != measure.Pick {
-			continue
-		}
-		w.Raw(`<datalist id="`).Name("-picks-" + s.Key).Raw(`">`)
-		for _, c := range s.Choices {
-			w.Raw(`<option value="`).Say(c.Label).Raw(`"></option>`)
-		}
-		w.Raw(`</datalist>`)
-	}
-	w.Raw(`<div class="line about"><label>`).Say("Rider").Raw(` <input type="text" autocomplete="off" name="name" maxlength="80"></label><label>`).Say("Date").
-		Raw(` <input type="date" autocomplete="off" name="date"></label><label class="wide">`).Say("Note").Raw(` <textarea rows="1" autocomplete="off" name="note" maxlength="2000"></textarea></label></div></fieldset></form>`)
-	w.Raw(`<div class="paper">`).Raw(d.sheet(b.Ask)).Raw(`</div>`)
-	w.Raw(`<fieldset class="keep" disabled><legend>`).Say("Keep it, print it, hand it on").Raw(`</legend><div class="line">`)
-	for _, do := range []struct{ name, label string }{{"print", "Print on one page"}, {"json", "Save a file"},
-		{"csv", "Save a table"}, {"copy", "Copy a link"}, {"code", "Show a code"}} {
-		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
-	}
-	w.Raw(`<label class="file">`).Say("Open a file").Raw(` <input type="file" accept=".json,.csv,.txt,application/json,text/csv,text/plain" name="file" aria-describedby="`).Name("-o").
-		Raw(`"></label></div><p class="how">`).Say("A file can be opened here again, a table in a spreadsheet. A link and a code hold all your numbers: give them only to whom you want to have them.").
-		Raw(`</p><div class="opened" id="`).Name("-o").Raw(`" role="status"></div><div class="code-place"></div></fieldset></section>`)
-	return w.String()
-}
-
 // begun begins a block's section.
 func begun(kind string, b *Block) *markup.Writer {
 	w := &markup.Writer{ID: ID(kind, b.Place), R: b.reader()}
 	w.Grow(64 << 10)
 	w.Raw(`<section class="desk `).Raw(kind).Raw(`-desk" id="`).Name("-desk").Raw(`" data-desk="`).Raw(kind).Raw(`" data-place="`).Text(b.Place).Raw(`" data-ways="`).Text(b.Ways).Raw(`"`)
+	if kind == Sheet {
+		w.Raw(` data-taken="`).Text(b.Taken).Raw(`"`)
+	}
 	if kind == Prepare {
 		w.Raw(` data-request="`).Text(b.Request).Raw(`" data-back="`).Text(b.Sheet).Raw(`"`)
 	}
@@ -92,7 +47,7 @@ func begun(kind string, b *Block) *markup.Writer {
 	if kind == Prepare {
 		w.Say("Measurements for a fitting")
 	} else {
-		w.Say("Your setup sheet")
+		w.Say("Your setup")
 	}
 	w.Raw(`">`)
 	return w

@@ -10,8 +10,8 @@ import (
 	"plumbline/calculators/words"
 )
 
-// The columns of a record as CSV. Rows whose key is version, name, note, date or
-// units speak of the record as a whole.
+// The columns of a record as CSV. Rows whose key is version, name, bike, note, date
+// or units speak of the record as a whole.
 var columns = []string{"key", "label", "value", "unit", "repeat_error", "readings", "typed_unit", "date",
 	"estimated", "from", "was", "done"}
 
@@ -23,7 +23,7 @@ func CSV(r *record.Record) string {
 	b.Grow(256 + 64*len(r.Entries))
 	row(&b, columns...)
 	for _, p := range [...]struct{ key, value string }{{"version", strconv.Itoa(max(r.Version, 1))}, {"name",
-		r.Name}, {"note", r.Note}, {"date", r.Date}, {"units", r.Units}} {
+		r.Name}, {"bike", r.Bike}, {"note", r.Note}, {"date", r.Date}, {"units", r.Units}} {
 		if p.value != "" {
 			cells := [12]string{0: p.key, 2: harmless(p.value)}
 			row(&b, cells[:]...)
@@ -168,7 +168,7 @@ func (g *gathered) line(line tableLine, at [12]int) {
 	case "units":
 		g.add("u", value)
 		return
-	case "name", "note", "date":
+	case "name", "bike", "note", "date":
 		g.add(key, value)
 		return
 	}

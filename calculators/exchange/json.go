@@ -25,7 +25,7 @@ const Longest = 1 << 20
 
 // The members of a record and of one of its values. Others are kept as they are.
 var (
-	recordMembers = []string{"format", "version", "name", "note", "date", "units", "values"}
+	recordMembers = []string{"format", "version", "name", "bike", "note", "date", "units", "values"}
 	valueMembers  = []string{"key", "label", "value", "unit", "readings", "repeat_error", "typed_unit", "date",
 		"estimated", "from", "was", "done"}
 )
@@ -39,9 +39,18 @@ func JSON(r *record.Record) string {
 	w.text("format", Format)
 	w.raw("version", strconv.Itoa(max(r.Version, 1)))
 	w.text("name", r.Name)
+	w.text("bike", r.Bike)
 	w.text("note", r.Note)
 	w.text("date", r.Date)
 	w.text("units", r.Units)
+	w.values(r)
+	w.close('}')
+	w.WriteByte('\n')
+	return w.String()
+}
+
+// values writes the members that this version does not know and the list of values.
+func (w *writer) values(r *record.Record) {
 	for i := range r.Entries {
 		if name, ok := memberOf(nil, &r.Entries[i]); ok {
 			w.raw(name, r.Entries[i].Text)
@@ -56,9 +65,6 @@ func JSON(r *record.Record) string {
 		}
 	}
 	w.close(']')
-	w.close('}')
-	w.WriteByte('\n')
-	return w.String()
 }
 
 // entry writes one value with its marks.
@@ -240,7 +246,7 @@ func (g *gathered) about(v *value) {
 		case "format", "values":
 		case "version":
 			g.add("v", m.scalar())
-		case "name", "note", "date":
+		case "name", "bike", "note", "date":
 			g.add(name, m.scalar())
 		case "units":
 			g.add("u", m.scalar())

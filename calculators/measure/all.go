@@ -61,3 +61,14 @@ func Named(key string) *Quantity {
 	}
 	return nil
 }
+
+// Carried lists the keys of what a rider takes along to another bike: body and
+// shoes.
+func Carried() (keys []string) {
+	for _, q := range all {
+		if q.Of != OfBike {
+			keys = append(keys, q.Key)
+		}
+	}
+	return keys
+}

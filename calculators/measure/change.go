@@ -95,7 +95,7 @@ var (
 				"cleat " +
 				"in place.",
 			Figure: "measure-pedal-height"}}
-	NewSoleHeight = &Quantity{Key: "new-sole-height", Label: "New sole under the ball", Unit: Mm, Low: 5,
+	NewSoleHeight = &Quantity{Key: "new-sole-height", Of: OfShoes, Label: "New sole under the ball", Unit: Mm, Low: 5,
 		High: 35, Most: 80, Repeat: 2,
 		How: Instruction{
 			Text: "Measure the new shoe under the ball of the foot, from the face that stands on the pedal to the " +

@@ -2,14 +2,14 @@ package measure
 
 // What is picked rather than measured. The order is the order of the index.
 var (
-	Sex = &Quantity{Key: "sex", Label: "Sex", Unit: One, High: 1, Most: 1,
+	Sex = &Quantity{Key: "sex", Of: OfRider, Label: "Sex", Unit: One, High: 1, Most: 1,
 		How: Instruction{
 			Text: "We use it only to guess lengths that you have not measured. Skip it if you like; the guess gets " +
 				"a " +
 				"little rougher."},
 		Open:    "Rather not say",
 		Choices: []Choice{{"f", "Woman"}, {"m", "Man"}}}
-	Growing = &Quantity{Key: "growing", Label: "Still growing", Unit: One, High: 1, Most: 1,
+	Growing = &Quantity{Key: "growing", Of: OfRider, Label: "Still growing", Unit: One, High: 1, Most: 1,
 		How: Instruction{Text: "Say whether the rider is still growing. Lengths then have to be measured again " +
 			"every three months."},
 		Choices: []Choice{{"no", "No"}, {"yes", "Yes"}}}
@@ -22,7 +22,8 @@ var (
 			Text: "Look at the drawing in the fork maker’s sheet: along the steering axis, or as the straight line " +
 				"from crown to axle."},
 		Choices: []Choice{{"axis", "Along the steering axis"}, {"straight", "Straight from crown to axle"}}}
-	SitBoneRead = &Quantity{Key: "sit-bone-read", Label: "Sit bones are read", Unit: One, High: 1, Most: 1,
+	SitBoneRead = &Quantity{Key: "sit-bone-read", Of: OfRider, Label: "Sit bones are read", Unit: One, High: 1,
+		Most: 1,
 		How: Instruction{
 			Text: "Say which points of the two dents you measured between: their deepest points or their outer " +
 				"edges."},
@@ -39,30 +40,32 @@ var (
 		How: Instruction{
 			Text: "Say whether you sat on the saddle or stood on level pedals when the rubber ring was read."},
 		Choices: []Choice{{"seated", "Seated"}, {"standing", "Standing"}}}
-	Helped = &Quantity{Key: "helped", Label: "Measured", Unit: One, High: 1, Most: 1,
+	Helped = &Quantity{Key: "helped", Of: OfRider, Label: "Measured", Unit: One, High: 1, Most: 1,
 		How: Instruction{
 			Text: "Say whether somebody held the tape or the book for you."},
 		Choices: []Choice{{"alone", "On my own"}, {"help", "With help"}}}
 	// The key "home" is the tape's, from the time when it was the only way at home.
-	DifferenceFound = &Quantity{Key: "difference-found", Label: "Difference was found", Unit: One, High: 2, Most: 2,
+	DifferenceFound = &Quantity{Key: "difference-found", Of: OfRider, Label: "Difference was found", Unit: One,
+		High: 2, Most: 2,
 		How: Instruction{
 			Text: "Say how the difference was found: with boards under the shorter leg until the hip crests were " +
 				"level, " +
 				"with a tape, or by a clinician with an image or an examination."},
 		Choices: []Choice{{"home", "With a tape"}, {"clinician", "By a clinician"}, {"blocks",
 			"With boards under the foot"}}}
-	WarningSign = &Quantity{Key: "warning-sign", Label: "Pain, or a new difference", Unit: One, High: 1, Most: 1,
+	WarningSign = &Quantity{Key: "warning-sign", Of: OfRider, Label: "Pain, or a new difference", Unit: One,
+		High: 1, Most: 1,
 		How: Instruction{
 			Text: "Say whether anything hurts, swells, locks, is weak or numb, or whether the difference is new, " +
 				"followed a fall, an operation or an illness, or whether you are still growing."},
 		Choices: []Choice{{"none", "None of these"}, {"some", "One or more"}}}
-	SizeSystem = &Quantity{Key: "size-system", Label: "Size system", Unit: One, High: 4, Most: 4,
+	SizeSystem = &Quantity{Key: "size-system", Of: OfShoes, Label: "Size system", Unit: One, High: 4, Most: 4,
 		How: Instruction{
 			Text: "Look at the label: millimetres of foot length are Mondopoint, the rest is named beside the " +
 				"number."},
 		Choices: []Choice{{"mondopoint", "Mondopoint"}, {"eu", "EU"}, {"uk", "UK"}, {"us-men", "US men"},
 			{"us-women", "US women"}}}
-	Wanted = &Quantity{Key: "quantity", Label: "Measurement", Unit: One, High: 18, Most: 18,
+	Wanted = &Quantity{Key: "quantity", Of: OfRider, Label: "Measurement", Unit: One, High: 18, Most: 18,
 		How: Instruction{
 			Text: "Pick the length of the body that this is about."},
 		Choices: []Choice{

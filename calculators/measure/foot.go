@@ -2,7 +2,7 @@ package measure
 
 // The feet, and what lies between them and the pedal's spindle.
 var (
-	FootLength = &Quantity{Key: "foot-length", Label: "Foot", Unit: Mm, Low: 200, High: 330, Least: 100,
+	FootLength = &Quantity{Key: "foot-length", Of: OfRider, Label: "Foot", Unit: Mm, Low: 200, High: 330, Least: 100,
 		Most: 495, Repeat: 2,
 		How: Instruction{
 			Text: "Late in the day, in riding socks, put a sheet of paper against a wall and stand on it with your " +
@@ -12,15 +12,17 @@ var (
 				"and enter the longer one.",
 			Slip: "The big toe is marked where the second is longer, or the pencil drifts under the foot.",
 			Take: "paper, pencil, ruler, wall", Minutes: 5, Figure: "measure-foot-length"}}
-	OtherFoot = &Quantity{Key: "other-foot", Label: "Other foot", Unit: Mm, Low: 200, High: 330, Least: 100,
-		Most: 495, Repeat: 2,
+	OtherFoot = &Quantity{Key: "other-foot", Of: OfRider, Label: "Other foot", Unit: Mm, Low: 200, High: 330,
+		Least: 100,
+		Most:  495, Repeat: 2,
 		How: Instruction{
 			Text: "Measure the other foot in the same way: heel against the wall, weight on it, from the wall to " +
 				"the " +
 				"tip of the longest toe.",
 			Slip: "The weight stays on the first foot, and the second comes out shorter.",
 			Take: "paper, pencil, ruler, wall", Minutes: 3, Figure: "measure-foot-length"}}
-	HeelToBallInner = &Quantity{Key: "heel-to-ball-inner", Label: "Heel to inner ball", Unit: Mm, Low: 130,
+	HeelToBallInner = &Quantity{Key: "heel-to-ball-inner", Of: OfRider, Label: "Heel to inner ball", Unit: Mm,
+		Low:  130,
 		High: 250, Least: 65, Most: 375, Repeat: 3,
 		How: Instruction{
 			Text: "Stand on paper with your heel against a wall and your weight on the foot. Feel for the widest " +
@@ -30,7 +32,8 @@ var (
 				"upright. Measure from the wall, parallel to the foot.",
 			Slip: "The pencil leans and the mark drifts under the foot.",
 			Take: "paper, pencil, ruler, wall", Minutes: 4, Figure: "measure-heel-to-ball"}}
-	HeelToBallOuter = &Quantity{Key: "heel-to-ball-outer", Label: "Heel to outer ball", Unit: Mm, Low: 130,
+	HeelToBallOuter = &Quantity{Key: "heel-to-ball-outer", Of: OfRider, Label: "Heel to outer ball", Unit: Mm,
+		Low:  130,
 		High: 250, Least: 65, Most: 375, Repeat: 3,
 		How: Instruction{
 			Text: "Stay on the paper, heel against the wall. Feel for the bump on the outer side, the joint at the " +
@@ -38,7 +41,8 @@ var (
 				"the foot.",
 			Slip: "The bump half-way along the outer edge, further back, is taken for the joint.",
 			Take: "paper, pencil, ruler, wall", Minutes: 3, Figure: "measure-heel-to-ball"}}
-	CleatBehindBall = &Quantity{Key: "cleat-behind-ball", Label: "Spindle behind the ball", Unit: Mm, Low: -10,
+	CleatBehindBall = &Quantity{Key: "cleat-behind-ball", Of: OfShoes, Label: "Spindle behind the ball", Unit: Mm,
+		Low:  -10,
 		High: 60, Least: -40, Most: 150, Repeat: 2,
 		How: Instruction{
 			Text: "Feel for the inner ball joint through the shoe and stick a piece of tape beside it. Set the foot " +
@@ -55,7 +59,8 @@ var (
 				"cleat in place when you ride clipped in.",
 			Slip: "The pins are measured too: the sole sinks between them.",
 			Take: "ruler", Minutes: 2, Figure: "measure-pedal-height"}}
-	SoleHeight = &Quantity{Key: "sole-height", Label: "Sole under the ball", Unit: Mm, Low: 5, High: 35, Most: 80,
+	SoleHeight = &Quantity{Key: "sole-height", Of: OfShoes, Label: "Sole under the ball", Unit: Mm, Low: 5,
+		High: 35, Most: 80,
 		Repeat: 2,
 		How: Instruction{
 			Text: "Measure the thickness of the shoe under the ball of the foot, from the face that stands on the " +
@@ -100,15 +105,16 @@ var (
 			Text: "Measure the thickness of all washers and spacers between one pedal’s shoulder and the crank.",
 			Slip: "The washer that stays stuck to the crank is forgotten.",
 			Take: "callipers", Minutes: 2, Figure: "measure-pedal-spacer"}}
-	CleatShift = &Quantity{Key: "cleat-shift", Label: "Cleat inwards", Unit: Mm, Low: -5, High: 5, Least: -15,
-		Most: 15, Repeat: 1,
+	CleatShift = &Quantity{Key: "cleat-shift", Of: OfShoes, Label: "Cleat inwards", Unit: Mm, Low: -5, High: 5,
+		Least: -15,
+		Most:  15, Repeat: 1,
 		How: Instruction{
 			Text: "Turn the shoe over. Measure how far the cleat sits inwards of the middle of its slots, towards " +
 				"the " +
 				"bike. Outwards counts as negative; a cleat further in sets the foot further out.",
 			Slip: "Inwards and outwards are swapped because the shoe lies upside down.",
 			Take: "ruler", Minutes: 3, Figure: "measure-cleat-shift"}}
-	HeelCup = &Quantity{Key: "heel-cup", Label: "Heel cup", Unit: Mm, High: 12, Most: 40, Repeat: 1,
+	HeelCup = &Quantity{Key: "heel-cup", Of: OfShoes, Label: "Heel cup", Unit: Mm, High: 12, Most: 40, Repeat: 1,
 		How: Instruction{
 			Text: "Stand the shoe with its heel against a wall. Push a ruler into the shoe along the sole to the " +
 				"back " +
@@ -122,7 +128,7 @@ var (
 				"stays on, to the end.",
 			Slip: "The smooth end beyond the last turn is counted.",
 			Take: "pedal spanner, callipers", Minutes: 5, Figure: "measure-pedal-thread"}}
-	ToeOut = &Quantity{Key: "toe-out", Label: "Toes outwards", Unit: Deg, Low: -10, High: 25, Least: -40,
+	ToeOut = &Quantity{Key: "toe-out", Of: OfRider, Label: "Toes outwards", Unit: Deg, Low: -10, High: 25, Least: -40,
 		Most: 60, Repeat: 3,
 		How: Instruction{
 			Text: "Walk on the spot over a line on card with closed eyes, stop, and let a helper draw round both " +
@@ -130,7 +136,8 @@ var (
 			Why:  "A foot that hangs from a table’s edge would do as well, but it is hard to read from above.",
 			Slip: "You look down while you stop, and the feet follow the line.",
 			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out"}}
-	ShoeSize = &Quantity{Key: "shoe-size", Label: "Shoe size", Unit: One, Low: 1, High: 52, Least: 0, Most: 400,
+	ShoeSize = &Quantity{Key: "shoe-size", Of: OfShoes, Label: "Shoe size", Unit: One, Low: 1, High: 52, Least: 0,
+		Most: 400,
 		How: Instruction{
 			Text: "Read the size on the label inside a shoe that fits, and choose which system it is in."}}
 
@@ -139,7 +146,8 @@ var (
 		How: Instruction{
 			Text: "Say whether the shoes lock into the pedals that you think of, or stand on them freely."},
 		Choices: []Choice{{"clip", "Clipped in"}, {"flat", "Flat"}}}
-	NewCleatBehindBall = &Quantity{Key: "new-cleat-behind-ball", Label: "New spindle behind the ball", Unit: Mm,
+	NewCleatBehindBall = &Quantity{Key: "new-cleat-behind-ball", Of: OfShoes,
+		Label: "New spindle behind the ball", Unit: Mm,
 		Low: -10, High: 60, Least: -40, Most: 150, Repeat: 2,
 		How: Instruction{
 			Text: "Mark the inner ball joint on the new shoe’s side and set the foot on the new pedal, level. " +
@@ -149,7 +157,8 @@ var (
 			Who:  Eased, Take: "ruler, tape to mark with", Minutes: 4, Figure: "measure-cleat-behind-ball"}}
 
 	// The angle of each foot, and what lets it turn.
-	ToeOutLeft = &Quantity{Key: "toe-out-left", Label: "Left foot's own angle", Unit: Deg, Low: -10, High: 25,
+	ToeOutLeft = &Quantity{Key: "toe-out-left", Of: OfRider, Label: "Left foot's own angle", Unit: Deg, Low: -10,
+		High:  25,
 		Least: -40, Most: 60, Repeat: 3,
 		How: Instruction{
 			Text: "Lay card on the floor and draw a straight line on it. Walk on the spot over the line with closed " +
@@ -158,14 +167,16 @@ var (
 				"heel to the second toe and measure its angle to the line. Toes inwards counts as negative.",
 			Slip: "You look down while you stop, and the feet follow the line. Keep the eyes closed.",
 			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out-left"}}
-	ToeOutRight = &Quantity{Key: "toe-out-right", Label: "Right foot's own angle", Unit: Deg, Low: -10, High: 25,
+	ToeOutRight = &Quantity{Key: "toe-out-right", Of: OfRider, Label: "Right foot's own angle", Unit: Deg,
+		Low: -10, High: 25,
 		Least: -40, Most: 60, Repeat: 3,
 		How: Instruction{
 			Text: "Measure it on the same card as the left one: the line from the middle of the heel to the second " +
 				"toe, against the straight line. Toes inwards counts as negative.",
 			Slip: "Left and right are swapped when the card is turned round. Write L and R on it first.",
 			Who:  Helper, Take: "card, pencil, set square", Minutes: 3, Figure: "measure-toe-out-left"}}
-	CleatAngleLeft = &Quantity{Key: "cleat-angle-left", Label: "Left cleat lets toes out by", Unit: Deg, Low: -10,
+	CleatAngleLeft = &Quantity{Key: "cleat-angle-left", Of: OfShoes, Label: "Left cleat lets toes out by",
+		Unit: Deg, Low: -10,
 		High: 20, Least: -30, Most: 40, Repeat: 1,
 		How: Instruction{
 			Text: "Clip the left shoe in by hand, without a foot in it, and turn it to the middle of its float. " +
@@ -173,7 +184,8 @@ var (
 				"the angle of the sole’s middle line to the bike; toes inwards counts as negative.",
 			Slip: "The shoe rests at one stop and not in the middle. Turn it to both stops first.",
 			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-cleat-angle-left"}}
-	CleatAngleRight = &Quantity{Key: "cleat-angle-right", Label: "Right cleat lets toes out by", Unit: Deg, Low: -10,
+	CleatAngleRight = &Quantity{Key: "cleat-angle-right", Of: OfShoes, Label: "Right cleat lets toes out by",
+		Unit: Deg, Low: -10,
 		High: 20, Least: -30, Most: 40, Repeat: 1,
 		How: Instruction{
 			Text: "Clip the right shoe in by hand, without a foot in it, and turn it to the middle of its float. " +

@@ -180,7 +180,7 @@ var (
 				"saddle does as well.",
 			Slip: "A wheel touches the floor while you read.",
 			Take: "bathroom scale", Minutes: 3}}
-	Load = &Quantity{Key: "load", Label: "Pack and clothing", Unit: Kg, High: 25, Most: 60, Repeat: 0.5,
+	Load = &Quantity{Key: "load", Of: OfRider, Label: "Pack and clothing", Unit: Kg, High: 25, Most: 60, Repeat: 0.5,
 		How: Instruction{
 			Text: "Weigh your full pack, shoes, helmet and riding clothes together.",
 			Slip: "The water is left out: a litre is a kilogram.",

@@ -20,6 +20,7 @@ import (
 // calculators name.
 type Quantity struct {
 	Key         string  // stable: in addresses, JSON and on the command line
+	Of          Owner   // whose it is: the bike's unless it says otherwise
 	Label       string  // English
 	Unit        *Unit   // base unit; One for choices
 	Low, High   float64 // plausible, base units
@@ -33,6 +34,17 @@ type Quantity struct {
 	Photo       *Quantity // not nil: may be read off a photo, and this choice says how it was taken
 	Table       *Tabular  // how a list is read and written
 }
+
+// Owner is what a quantity belongs to. A rider takes body and shoes along to
+// another bike; all the rest stays with the bike.
+type Owner string
+
+// The owners.
+const (
+	OfBike  Owner = ""
+	OfRider Owner = "rider"
+	OfShoes Owner = "shoes"
+)
 
 // Choice is one answer of a quantity that is picked rather than measured.
 type Choice struct{ Key, Label string }

@@ -4,7 +4,8 @@ package measure
 // landmarks, as in ISO 7250-1 (from memory), so that they can be compared with
 // surveys of measured people.
 var (
-	Stature = &Quantity{Key: "stature", Label: "Height", Unit: Mm, Low: 1300, High: 2150, Least: 650, Most: 3225,
+	Stature = &Quantity{Key: "stature", Of: OfRider, Label: "Height", Unit: Mm, Low: 1300, High: 2150, Least: 650,
+		Most:   3225,
 		Repeat: 5,
 		How: Instruction{
 			Text: "Stand barefoot with heels, seat and shoulders against a wall and look level. A helper slides a " +
@@ -13,12 +14,14 @@ var (
 				"the floor to the mark.",
 			Slip: "The book tilts when you hold it yourself, and the height comes out too large.",
 			Who:  Eased, Take: "tape measure, hardback book, wall, pencil", Minutes: 4, Figure: "measure-stature"}}
-	Mass = &Quantity{Key: "mass", Label: "Body mass", Unit: Kg, Low: 35, High: 160, Least: 15, Most: 320, Repeat: 1,
+	Mass = &Quantity{Key: "mass", Of: OfRider, Label: "Body mass", Unit: Kg, Low: 35, High: 160, Least: 15,
+		Most: 320, Repeat: 1,
 		How: Instruction{
 			Text: "Stand on a bathroom scale without shoes, in light clothes. Pack and riding gear are counted apart.",
 			Slip: "The scale stands on carpet and reads too little. Put it on a hard floor.",
 			Take: "bathroom scale", Minutes: 1}}
-	Inseam = &Quantity{Key: "inseam", Label: "Inside leg", Unit: Mm, Low: 550, High: 1050, Least: 275, Most: 1575,
+	Inseam = &Quantity{Key: "inseam", Of: OfRider, Label: "Inside leg", Unit: Mm, Low: 550, High: 1050,
+		Least: 275, Most: 1575,
 		Repeat: 10,
 		How: Instruction{
 			Text: "Stand barefoot with your back to a wall, feet 15 to 20 cm apart. Pull a thin hardback book up " +
@@ -28,7 +31,7 @@ var (
 			Slip: "The book is pulled harder each time, so the readings grow; or it tilts, and the back edge is " +
 				"marked.",
 			Who: Eased, Take: "thin hardback book, tape measure, wall, pencil", Minutes: 5, Figure: "measure-inseam"}}
-	TrochanterHeight = &Quantity{Key: "trochanter-height", Label: "Hip-bone height", Unit: Mm, Low: 600,
+	TrochanterHeight = &Quantity{Key: "trochanter-height", Of: OfRider, Label: "Hip-bone height", Unit: Mm, Low: 600,
 		High: 1150, Least: 300, Most: 1725, Repeat: 15,
 		How: Instruction{
 			Text: "Lay your fingers on the outside of the hip and turn the whole leg in and out. The bony knob that " +
@@ -37,14 +40,15 @@ var (
 				"your clothes, stand evenly on both feet, and have a helper measure straight down to the floor.",
 			Slip: "You sink as you bend to read, or the crest of the pelvis, a hand higher, is taken for the knob.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 5, Figure: "measure-trochanter-height"}}
-	KneeHeight = &Quantity{Key: "knee-height", Label: "Knee height", Unit: Mm, Low: 330, High: 650, Least: 165,
-		Most: 975, Repeat: 12,
+	KneeHeight = &Quantity{Key: "knee-height", Of: OfRider, Label: "Knee height", Unit: Mm, Low: 330, High: 650,
+		Least: 165,
+		Most:  975, Repeat: 12,
 		How: Instruction{
 			Text: "Stand barefoot with straight knees. Find the bony bump on the outer side of the knee, just above " +
 				"the joint line. A helper measures from its middle straight down to the floor.",
 			Slip: "The head of the smaller shin bone, two fingers lower, is taken for the bump.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 3, Figure: "measure-knee-height"}}
-	TrunkLength = &Quantity{Key: "trunk-length", Label: "Hip to shoulder", Unit: Mm, Low: 380, High: 680,
+	TrunkLength = &Quantity{Key: "trunk-length", Of: OfRider, Label: "Hip to shoulder", Unit: Mm, Low: 380, High: 680,
 		Least: 190, Most: 1020, Repeat: 15,
 		How: Instruction{
 			Text: "Stand upright. A helper measures along your side, in a straight line, from the upper edge of the " +
@@ -53,7 +57,8 @@ var (
 				"take both heights from the floor: their difference should agree.",
 			Slip: "The tape follows the ribs, or the shoulder is pulled up while it is read.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 5, Figure: "measure-trunk-length"}}
-	ArmLength = &Quantity{Key: "arm-length", Label: "Shoulder to grip", Unit: Mm, Low: 430, High: 900,
+	ArmLength = &Quantity{Key: "arm-length", Of: OfRider, Label: "Shoulder to grip", Unit: Mm, Low: 430,
+		High:  900,
 		Least: 215, Most: 1350, Repeat: 12,
 		How: Instruction{
 			Text: "Let one arm hang straight and close your fist round a pencil. A helper measures from the bony " +
@@ -63,7 +68,7 @@ var (
 				"you believe it.",
 			Slip: "The elbow is a little bent, and the arm comes out too short.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 4, Figure: "measure-arm-length"}}
-	ArmSpan = &Quantity{Key: "arm-span", Label: "Arm span", Unit: Mm, Low: 1250, High: 2250, Least: 625,
+	ArmSpan = &Quantity{Key: "arm-span", Of: OfRider, Label: "Arm span", Unit: Mm, Low: 1250, High: 2250, Least: 625,
 		Most: 3375, Repeat: 10,
 		How: Instruction{
 			Text: "Stand with your back to a wall, arms straight out at shoulder height, palms forward. Put one " +
@@ -72,7 +77,7 @@ var (
 				"them.",
 			Slip: "One arm drops while you look at the other.",
 			Who:  Helper, Take: "tape measure, wall with a corner, pencil", Minutes: 4, Figure: "measure-arm-span"}}
-	ShoulderWidth = &Quantity{Key: "shoulder-width", Label: "Shoulder width", Unit: Mm, Low: 270,
+	ShoulderWidth = &Quantity{Key: "shoulder-width", Of: OfRider, Label: "Shoulder width", Unit: Mm, Low: 270,
 		High: 510, Least: 135, Most: 765, Repeat: 8,
 		How: Instruction{
 			Text: "Let your arms hang. Follow the collarbone outwards until it ends at a flat, bony edge on top of " +
@@ -81,21 +86,24 @@ var (
 				"to the other.",
 			Slip: "The tape follows the curve of the muscles, and the width comes out too large.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 4, Figure: "measure-shoulder-width"}}
-	ThighLength = &Quantity{Key: "thigh-length", Label: "Thigh", Unit: Mm, Low: 300, High: 560, Least: 150,
-		Most: 840, Repeat: 12,
+	ThighLength = &Quantity{Key: "thigh-length", Of: OfRider, Label: "Thigh", Unit: Mm, Low: 300, High: 560,
+		Least: 150,
+		Most:  840, Repeat: 12,
 		How: Instruction{
 			Text: "Stand straight. A helper measures from the upper edge of the bony knob at the side of the hip to " +
 				"the bony bump on the outer side of the knee.",
 			Slip: "Points marked while sitting move with the skin when you stand up.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 4, Figure: "measure-thigh-length"}}
-	ShankLength = &Quantity{Key: "shank-length", Label: "Lower leg", Unit: Mm, Low: 280, High: 570, Least: 140,
-		Most: 855, Repeat: 10,
+	ShankLength = &Quantity{Key: "shank-length", Of: OfRider, Label: "Lower leg", Unit: Mm, Low: 280, High: 570,
+		Least: 140,
+		Most:  855, Repeat: 10,
 		How: Instruction{
 			Text: "Stand straight. A helper measures from the bony bump on the outer side of the knee to the middle " +
 				"of the outer ankle knob.",
 			Slip: "The lower edge of the ankle knob is taken for its middle.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 3, Figure: "measure-shank-length"}}
-	FrontHipPoints = &Quantity{Key: "front-hip-points", Label: "Front hip points apart", Unit: Mm, Low: 180,
+	FrontHipPoints = &Quantity{Key: "front-hip-points", Of: OfRider, Label: "Front hip points apart", Unit: Mm,
+		Low:  180,
 		High: 310, Least: 90, Most: 465, Repeat: 5,
 		How: Instruction{
 			Text: "Stand upright and feel for the bony point at the front of the pelvis on each side, where the hip " +
@@ -103,7 +111,8 @@ var (
 			Why:  "The middle of the groin crease is hard to find twice; the bony points can be felt through clothes.",
 			Slip: "The tape is laid round the belly, or at the crests, which lie further apart.",
 			Who:  Helper, Take: "tape measure", Minutes: 4, Figure: "measure-hip-width"}}
-	HipWidth = &Quantity{Key: "hip-width", Label: "Between hip joints", Unit: Mm, Low: 130, High: 220, Least: 65,
+	HipWidth = &Quantity{Key: "hip-width", Of: OfRider, Label: "Between hip joints", Unit: Mm, Low: 130,
+		High: 220, Least: 65,
 		Most: 330, Repeat: 10,
 		// Bell, Brand and Pedersen 1989: each joint lies 14 % of the distance between the front hip points inwards.
 		How: Instruction{
@@ -111,8 +120,9 @@ var (
 				"instead " +
 				"and leave this empty; fill it in only from a picture that a clinician took.",
 			Slip: "The outer width of the hips is entered, which is far more.", Figure: "measure-hip-width"}}
-	SitBoneWidth = &Quantity{Key: "sit-bone-width", Label: "Sit bones", Unit: Mm, Low: 80, High: 180, Least: 40,
-		Most: 270, Repeat: 5,
+	SitBoneWidth = &Quantity{Key: "sit-bone-width", Of: OfRider, Label: "Sit bones", Unit: Mm, Low: 80, High: 180,
+		Least: 40,
+		Most:  270, Repeat: 5,
 		How: Instruction{
 			Text: "Put corrugated cardboard on a hard step and sit down on it in thin clothes. Lean forward as you " +
 				"do " +
@@ -121,21 +131,24 @@ var (
 				"the two dents, and say whether between their deepest points or between their outer edges.",
 			Slip: "Centres and outer edges are mixed up: they differ by three to four centimetres.",
 			Take: "corrugated cardboard, hard step, ruler", Minutes: 6, Figure: "measure-sit-bones"}}
-	HandLength = &Quantity{Key: "hand-length", Label: "Hand", Unit: Mm, Low: 130, High: 240, Least: 65, Most: 360,
+	HandLength = &Quantity{Key: "hand-length", Of: OfRider, Label: "Hand", Unit: Mm, Low: 130, High: 240,
+		Least: 65, Most: 360,
 		Repeat: 3,
 		How: Instruction{
 			Text: "Lay the hand flat on a table, palm up, fingers straight. Measure from the crease of the wrist " +
 				"nearest the palm to the tip of the middle finger.",
 			Slip: "A second crease further up the arm is taken.",
 			Take: "ruler", Minutes: 2, Figure: "measure-hand-length"}}
-	FingerLength = &Quantity{Key: "finger-length", Label: "Index finger", Unit: Mm, Low: 50, High: 110, Least: 25,
+	FingerLength = &Quantity{Key: "finger-length", Of: OfRider, Label: "Index finger", Unit: Mm, Low: 50,
+		High: 110, Least: 25,
 		Most: 165, Repeat: 3,
 		How: Instruction{
 			Text: "Hold the braking finger straight. Measure on the palm side from the crease where it leaves the " +
 				"palm to its tip.",
 			Slip: "The crease of the middle joint is taken.",
 			Take: "ruler", Minutes: 2, Figure: "measure-hand-length"}}
-	PushUpWidth = &Quantity{Key: "push-up-width", Label: "Press-up hand width", Unit: Mm, Low: 450, High: 900,
+	PushUpWidth = &Quantity{Key: "push-up-width", Of: OfRider, Label: "Press-up hand width", Unit: Mm, Low: 450,
+		High:  900,
 		Least: 225, Most: 1350, Repeat: 15,
 		How: Instruction{
 			Text: "Lie face down and do a few press-ups, eyes closed, until your hands have found the width that " +
@@ -144,7 +157,8 @@ var (
 				"marks. Shake out your arms before the next one. If press-ups hurt, leave it out.",
 			Slip: "You look at your hands and set them where they look right.",
 			Who:  Helper, Take: "tape measure, masking tape", Minutes: 6, Figure: "measure-push-up-width"}}
-	LegDifference = &Quantity{Key: "leg-difference", Label: "Leg length difference", Unit: Mm, High: 40, Most: 80,
+	LegDifference = &Quantity{Key: "leg-difference", Of: OfRider, Label: "Leg length difference", Unit: Mm,
+		High: 40, Most: 80,
 		Repeat: 5,
 		How: Instruction{
 			Text: "Stand barefoot on a hard, level floor, feet a hand apart, knees straight, weight on both feet. A " +

@@ -78,7 +78,7 @@ var (
 				"to the middle of the rails.",
 			Slip: "Two saddles of different length are compared by their noses.",
 			Who:  Eased, Take: "plumb line, tape measure", Minutes: 6, Figure: "measure-saddle-setback"}}
-	SitBoneEdges = &Quantity{Key: "sit-bone-edges", Label: "Edges beyond the centres", Unit: Mm, Low: 20,
+	SitBoneEdges = &Quantity{Key: "sit-bone-edges", Of: OfRider, Label: "Edges beyond the centres", Unit: Mm, Low: 20,
 		High: 50, Most: 80, Repeat: 5,
 		How: Instruction{
 			Text: "On the card, measure both ways: between the outer edges of the two dents and between their " +
@@ -86,7 +86,8 @@ var (
 				"points. Enter the difference.",
 			Slip: "The rim of the dent is read in a poor light.",
 			Take: "card with your dents, ruler", Minutes: 3, Figure: "measure-sit-bones"}}
-	TargetKnee = &Quantity{Key: "target-knee", Label: "Knee bend to aim for", Unit: Deg, Low: 30, High: 40,
+	TargetKnee = &Quantity{Key: "target-knee", Of: OfRider, Label: "Knee bend to aim for", Unit: Deg, Low: 30,
+		High:  40,
 		Least: 15, Most: 60,
 		How: Instruction{
 			Text: "How far the knee is bent at the bottom of the stroke while you pedal, zero being a straight leg. " +

@@ -13,6 +13,7 @@ import (
 //
 //	v=2                     the form's version, where it is not 1
 //	name=, note=            whose record it is, and what they wrote beside it
+//	bike=                   the bike’s name
 //	date=2026-11-24         when it was taken
 //	u=in                    what its owner reads lengths in
 //	at=ID                   where on the page to go; no part of the record
@@ -25,6 +26,7 @@ import (
 const (
 	keyVersion   = "v"
 	keyName      = "name"
+	keyBike      = "bike"
 	keyNote      = "note"
 	keyDate      = "date"
 	keyUnits     = "u"
@@ -156,6 +158,8 @@ func (r *Record) about(p pair, problems *[]calculators.Problem) bool {
 		r.Version = n
 	case keyName:
 		r.Name = Plain(p.value, longestName, false)
+	case keyBike:
+		r.Bike = Plain(p.value, longestName, false)
 	case keyNote:
 		r.Note = Plain(p.value, longestNote, true)
 	case keyDate:
@@ -331,7 +335,7 @@ func (r *Record) Fragment() string {
 	if r.Version > Version {
 		b = appendPair(b, keyVersion, strconv.Itoa(r.Version))
 	}
-	for _, p := range [...]struct{ key, value string }{{keyName, r.Name}, {keyNote, r.Note}, {keyDate, r.Date},
+	for _, p := range [...]struct{ key, value string }{{keyName, r.Name}, {keyBike, r.Bike}, {keyNote, r.Note}, {keyDate, r.Date},
 		{keyUnits, r.Units}} {
 		if p.value != "" {
 			b = appendPair(b, p.key, p.value)

@@ -240,7 +240,7 @@ func TestMergingTakesTheNewerValueKeyByKey(t *testing.T) {
 }
 
 func TestNoQuantityLooksLikeAMark(t *testing.T) {
-	reserved := []string{"v", "name", "note", "date", "u", "at", "estimated", "from"}
+	reserved := []string{"v", "name", "bike", "note", "date", "u", "at", "estimated", "from"}
 	for _, q := range measure.All() {
 		assert.NotContains(t, q.Key, ".")
 		assert.NotContains(t, reserved, q.Key)

@@ -22,6 +22,7 @@ const Version = 1
 type Record struct {
 	Version int    // the form it was written in
 	Name    string // whose it is, as they wrote it; may be empty
+	Bike    string // on which bike; may be empty
 	Note    string // what they wrote beside it; may be empty
 	Date    string // year-month-day, "" where none was given
 	Units   string // mm, cm or in: what its owner reads lengths in; may be empty
@@ -155,7 +156,7 @@ func Merge(older, newer *Record) *Record {
 	r := *older
 	r.Entries = slices.Clone(older.Entries)
 	r.Version = max(older.Version, newer.Version)
-	for _, part := range []struct{ to, from *string }{{&r.Name, &newer.Name}, {&r.Note, &newer.Note}, {&r.Date,
+	for _, part := range []struct{ to, from *string }{{&r.Name, &newer.Name}, {&r.Bike, &newer.Bike}, {&r.Note, &newer.Note}, {&r.Date,
 		&newer.Date}, {&r.Units, &newer.Units}} {
 		if *part.from != "" {
 			*part.to = *part.from

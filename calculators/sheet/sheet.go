@@ -111,13 +111,7 @@ func (s *Sheet) caution(list ...*caution.Caution) {
 
 // gather asks every calculator that gives a setting. The map is only looked up in.
 func gather(r *record.Record, list []*calculators.Calculator) map[*measure.Quantity][]Offer {
-	var wanted []*calculators.Calculator
-	for _, c := range list {
-		if slices.ContainsFunc(c.Answers,
-			func(m *calculators.Output) bool { return gives(m) }) {
-			wanted = append(wanted, c)
-		}
-	}
+	wanted := giving(list)
 	answers, missing := intake.Answers(r, wanted, calculators.Full)
 	offers := map[*measure.Quantity][]Offer{}
 	for _, c := range wanted {

@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"encoding/json"
 	"strings"
 	"testing"
 
@@ -28,14 +29,20 @@ func TestTwoTabsMergeByKey(t *testing.T) {
 	a.typed("inseam", "845")
 	b.until(`document.querySelector("[name=inseam]").value === "845" && document.querySelector("[name=crank-length]").value === "165"`)
 	kept := eval[string](a, "localStorage.plumbline")
-	if !strings.Contains(kept, "inseam=845") || !strings.Contains(kept, "crank-length=165") || !strings.Contains(kept, `"version":1`) {
+	if !strings.Contains(kept, "inseam=845") || !strings.Contains(kept, "crank-length=165") || !strings.Contains(kept, `"version":2`) {
 		t.Errorf("the device keeps %s", kept)
 	}
-	b.do(chromedp.Click(chromedp.CSS("[data-tools] button")))
-	a.until(`document.querySelector("[name=inseam]").value === "" && location.hash === "" && localStorage.length === 0 && !document.querySelector("[data-tools] input").checked`)
-	if eval[string](b, `location.hash + document.querySelector("[name=inseam]").value + document.querySelector("[name=crank-length]").value`) != "" {
+	c := open(t, setupPage).drawn()
+	c.press("[data-forget=all]")
+	forgotten := `document.querySelector("[name=inseam]").value === "" && location.hash === "" && localStorage.length === 0 && !document.querySelector("[data-tools] input").checked`
+	a.until(forgotten)
+	b.until(forgotten)
+	if eval[bool](b, `JSON.stringify(sessionStorage).includes("845")`) {
 		t.Error("the numbers are not forgotten")
 	}
+	// Forgetting can be undone, on the device too.
+	c.press(".news button")
+	c.until(`location.hash.includes("inseam=845") && localStorage.plumbline.includes("crank-length=165")`)
 }
 
 func TestStorageThatThrowsOrIsOfAnotherVersionIsLeftAlone(t *testing.T) {
@@ -93,9 +100,70 @@ func TestWhatAClientSentStaysApartFromOwnNumbers(t *testing.T) {
 	if eval[bool](sent, `document.querySelector("[data-tools] input").checkVisibility()`) {
 		t.Error("a client's numbers could be kept among the fitter's own")
 	}
-	sent.do(chromedp.Click(chromedp.CSS("[data-tools] button")))
-	sent.until(`location.hash === "" && document.querySelector("[name=inseam]").value === ""`)
-	if kept := eval[string](own, "localStorage.plumbline"); !strings.Contains(kept, "inseam=830") {
-		t.Errorf("forgetting the client's numbers left %q on the device", kept)
+	sent.press(".news button:nth-of-type(3)")
+	sent.until(`location.hash === "#inseam=830" && document.querySelector("[name=inseam]").value === "830"`)
+	if kept := eval[string](own, "localStorage.plumbline"); !strings.Contains(kept, "inseam=830") || strings.Contains(kept, "900") {
+		t.Errorf("looking at the client's numbers left %q on the device", kept)
 	}
+}
+
+// TestTwoRidersNeverMix opens somebody else's link on a device that keeps a rider.
+func TestTwoRidersNeverMix(t *testing.T) {
+	const mine, theirs = "name=Rowan&inseam=830&stature=1740", "name=Kim&inseam=790&crank-length=165"
+	own := open(t, chapter+"#"+mine).ready()
+	eval[bool](own, `(localStorage.clear(), true)`)
+	defer eval[bool](own, `(localStorage.clear(), true)`)
+	own.do(chromedp.Click(chromedp.CSS("[data-tools] input[type=checkbox]")))
+	own.until(`localStorage.plumbline?.includes("Rowan")`)
+	b := open(t, chapter+"#"+theirs).ready()
+	b.until(`document.querySelector(".news")?.textContent.includes("Kim’s numbers")`)
+	b.until(`document.querySelector("[name=inseam]").value === "790"`)
+	b.typed("inseam", "795")
+	b.until(`location.hash.includes("inseam=795")`)
+	// The question goes along to the next page and survives a reload.
+	b.do(chromedp.Reload())
+	b.until(`document.querySelector(".news")?.textContent.includes("Kim’s numbers") && document.querySelector("[name=inseam]")?.value === "795"`)
+	if kept := eval[string](b, "localStorage.plumbline"); strings.Contains(kept, "Kim") || strings.Contains(kept, "79") {
+		t.Errorf("the device keeps %s before it was asked for", kept)
+	}
+	b.press(".news button.main")
+	b.until(`localStorage.plumbline.includes("Kim")`)
+	if hash := eval[string](b, "location.hash"); strings.Contains(hash, "stature") || !strings.Contains(hash, "crank-length=165") {
+		t.Errorf("after keeping both the address reads %s", hash)
+	}
+	own.until(`document.querySelector("[name=inseam]").value === "830"`)
+	b.press(".news button") // undo
+	b.until(`!localStorage.plumbline.includes("Kim") && document.querySelector(".news").textContent.includes("Kim’s numbers")`)
+	b.press(".news button:nth-of-type(2)")
+	b.until(`localStorage.plumbline.includes("Kim") && !localStorage.plumbline.includes("Rowan") && !localStorage.plumbline.includes("1740")`)
+}
+
+func TestACorrectedLinkIsFollowedAndTheBackButtonBringsALivePage(t *testing.T) {
+	b := open(t, chapter+"#inseam=84O").ready()
+	b.until(`document.querySelector("[name=inseam]").value === "84O"`)
+	eval[bool](b, `(location.hash = "#inseam=840", true)`)
+	b.until(`location.hash === "#inseam=840" && document.querySelector("[name=inseam]").value === "840"`)
+	b.until(`!document.querySelector("[aria-invalid]")`)
+	b.typed("inseam", "835")
+	b.until(`location.hash === "#inseam=835"`)
+	b.do(chromedp.Navigate(server.URL + "/feet/shoe-size.html#inseam=835"))
+	b.ready()
+	eval[bool](b, `(history.back(), true)`)
+	b.until(`location.pathname.endsWith("height.html") && document.querySelector("[name=inseam]")?.value === "835"`)
+	b.ready()
+	before := b.text(".answer")
+	b.typed("inseam", "800")
+	b.until(`location.hash === "#inseam=800"`)
+	b.until(`document.querySelector(".answer").textContent !== ` + quoted(before))
+	if eval[bool](b, `document.body.textContent.includes("web server")`) {
+		t.Error("a served page speaks of a web server")
+	}
+	eval[bool](b, `(location.hash = "#50%", true)`)
+	b.until(`location.hash.startsWith("#inseam=800")`)
+}
+
+// quoted is a text as a script has it.
+func quoted(s string) string {
+	out, _ := json.Marshal(s)
+	return string(out)
 }

@@ -51,6 +51,16 @@ export const drawer = (place, desk, put, more = () => ({})) => {
 };
 
 /**
+ * Puts what the engine wrote in place; an empty text is none of its own.
+ * @param {Element} place
+ * @param {string} [html]
+ */
+export function fill(place, html) {
+  if (html) place.innerHTML = html;
+  else place.replaceChildren();
+}
+
+/**
  * Starts the engine as soon as the page is idle.
  * @param {HTMLElement} place
  */
@@ -67,7 +77,7 @@ export function begin(place) {
   place.addEventListener("pointerenter", engine.begin, { once: true });
   // Links that the engine wrote carry the numbers along, as all others do.
   place.addEventListener("click", (event) => {
-    const link = hit(event, ".paper a[href]:not([data-do])");
+    const link = hit(event, ":is(.paper, .worth) a[href]:not([data-do])");
     if (!link) return;
     const [path, at] = (link.getAttribute("href") ?? "").split("#"), now = record.text();
     if (path && now) link.setAttribute("href", `${path}#${now}${at && !at.includes("=") ? `&at=${at}` : ""}`);
@@ -88,11 +98,7 @@ export function lay(pairs) {
   record.put(pairs.filter(([key]) => !isMark(key)), undefined, pairs.filter(([key]) => isMark(key)));
 }
 
-/** The date where the reader is, as ISO 8601 writes it. */
-export const today = () => {
-  const d = new Date();
-  return [d.getFullYear(), d.getMonth() + 1, d.getDate()].map((n) => String(n).padStart(2, "0")).join("-");
-};
+export const { today } = record;
 
 /**
  * Saves a text as a file.

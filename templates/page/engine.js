@@ -37,6 +37,17 @@ export function begin() {
   start();
 }
 
+// A page that the browser had put away begins with a new worker, whatever became of the old.
+addEventListener("pageshow", ({ persisted }) => {
+  if (!persisted) return;
+  clearTimeout(timer);
+  worker?.terminate();
+  if (busy) waiting.add(busy.bench);
+  worker = busy = undefined;
+  deaths = [];
+  if (begun) start();
+});
+
 function start() {
   if (worker) {
     next();

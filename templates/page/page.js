@@ -8,6 +8,19 @@ import { fill } from "./tools.js";
 
 record.open();
 fill(one(document, "[data-tools]"));
+// Only a page that was opened as a file lacks a web server, and there no module runs.
+if (location.protocol !== "file:") for (const line of all(document, ".offline")) line.textContent = "Worked example. Your own numbers can be typed in a moment.";
+if (document.querySelector("main[data-step]:not(:has(.sheet-desk))")) import("./where.js").then(({ arrive }) => arrive(), () => {});
+const front = /** @type {HTMLElement | null} */ (document.querySelector("[data-welcome]"));
+if (front) {
+  import("./welcome.js").then(({ welcome }) => {
+    welcome(front);
+    record.listen(() => welcome(front));
+  }, () => {});
+}
+const news = () => (record.arrived() ?? record.undoable()) && import("./news.js").then(({ show }) => show(), () => {});
+record.listen(news);
+news();
 
 if (document.querySelector(".acts")) import("./acts.js");
 

@@ -1,43 +1,33 @@
-// The reader's numbers: pairs of quantity keys in base units. They live in the
-// address behind #, on the device only if the reader says so, and go nowhere.
+// The reader's numbers: pairs of quantity keys in base units, of one rider on one
+// bike. They live in the address behind #; beside them this tab, or the device if the
+// reader says so, has the book of all riders and bikes. They go nowhere.
+import * as books from "./book.js";
+import * as device from "./device.js";
 import { all } from "./dom.js";
-/** @import { Hear, Pair } from "./types.d.ts" */
+/** @import { Answer, Book, Change, Hear, Pair, Pairs, Place } from "./types.d.ts" */
 
-/** @typedef {Map<string, Pair>} Pairs pairs by name */
-
-const store = "plumbline", version = 1, pause = 500; // ms between addresses
+const pause = 500; // ms between addresses
 /** @type {Hear[]} */
 const hearers = [];
 /** @type {Map<Element, string>} the guide's own links and their addresses without a record */
 const links = new Map();
 /** @type {Pairs} */
 let pairs = new Map();
-/** @type {Map<string, Pair | undefined>} what changed here since the device was written to */
+/** @type {Map<string, Pair | undefined>} what changed here since the book was written to */
 let unsaved = new Map();
+let book = books.empty();
+/** @type {Place | undefined} whose numbers these are, in the book */
+let place;
+/** @type {Book | undefined} somebody's numbers that came and are in nobody's place yet */
+let arrival;
+/** @type {{ said: string, book: Book, place?: Place, kept: boolean, pairs: Pairs, alone: boolean } | undefined} */
+let before;
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let timer;
-let anchor = "", keeping = false, written = -pause;
-
-/**
- * Pairs are merged by name. estimated=KEY and from=KEY.CALCULATOR have the key in it.
- * @param {Pair} pair
- */
-const named = ([key, value]) => (key === "estimated" || key === "from" ? `${key} ${value.split(".")[0]}` : key);
-/**
- * @param {string} text
- * @returns {Pairs}
- */
-const read = (text) => new Map([...new URLSearchParams(text)].map((pair) => [named(pair), pair]));
-/** @param {Pairs} map */
-const write = (map) => new URLSearchParams([...map.values()]).toString();
-/**
- * @param {Pair | undefined} a
- * @param {Pair | undefined} b
- */
-const differ = (a, b) => String(a) !== String(b);
+let anchor = "", keeping = false, alone = false, written = -pause;
 
 /** The whole record as a query. */
-export const text = () => write(pairs);
+export const text = () => books.write(pairs);
 /**
  * The value of a pair, undefined where there is none.
  * @param {string} name
@@ -45,16 +35,23 @@ export const text = () => write(pairs);
 export const at = (name) => pairs.get(name)?.[1];
 /** The unit that the reader takes lengths in: mm, cm or in. */
 export const units = () => ["mm", "cm", "in"].find((u) => u === at("u")) ?? document.documentElement.dataset.units ?? "mm";
-/** Whether the record is kept on this device. */
+/** Whether the book is kept on this device. */
 export const kept = () => keeping;
-/** What a client sent stays apart from the numbers of whoever opens it. */
-export const apart = () => pairs.has("ask.back");
+/** Whether the numbers on show are somebody else's and stay apart from the reader's own. */
+export const apart = () => alone;
+/** Whether the reader has numbers of their own here, whosever are on show. */
+export const owns = () => (alone ? books.filled(books.join(book, place)) : books.filled(pairs));
 /**
  * Has hear called after changes.
  * @param {Hear} hear
  */
 export const listen = (hear) => {
   hearers.push(hear);
+};
+/** The date where the reader is, as ISO 8601 writes it. */
+export const today = () => {
+  const d = new Date();
+  return [d.getFullYear(), d.getMonth() + 1, d.getDate()].map((n) => String(n).padStart(2, "0")).join("-");
 };
 
 /**
@@ -72,8 +69,9 @@ export function put(changes, source, marks = []) {
     if (value) next.set(key, [key, value]);
     else next.delete(key);
   }
-  for (const mark of marks) next.set(named(mark), mark);
-  become(next, source);
+  for (const mark of marks) next.set(books.named(mark), mark);
+  const done = marks.flatMap(([name]) => (name.endsWith(".done") ? [name.slice(0, -5)] : []));
+  changed(next, done, source);
 }
 
 /**
@@ -87,16 +85,27 @@ export function use(key, value, marks) {
   put([[key, value]], undefined, had && had !== value ? [[was, had], ...marks] : marks);
 }
 
-/** Takes everything out but the units, here and on the device. */
-export function forget() {
-  const own = !apart();
-  become(new Map([...pairs].filter(([name]) => name === "u")), undefined, true);
-  save();
-  if (own) keep(false);
-  try {
-    sessionStorage.removeItem(tickStore);
-    localStorage.removeItem(tickStore);
-  } catch { /* then there are none */ }
+/**
+ * Puts the value back that the bike had before a change.
+ * @param {string} key
+ */
+export function back(key) {
+  const next = new Map(pairs), was = at(`${key}.was`);
+  for (const name of [key, `estimated ${key}`, `from ${key}`, ...[".unit", ".on", ".was", ".done"].map((mark) => key + mark)]) next.delete(name);
+  if (was) next.set(key, [key, was]);
+  changed(next, [key], undefined);
+}
+
+/**
+ * Makes next the record, and logs what was made on the bike of these keys.
+ * @param {Pairs} next
+ * @param {string[]} keys
+ * @param {unknown} source
+ */
+function changed(next, keys, source) {
+  const entries = alone ? [] : books.logged(pairs, next, keys, today());
+  become(next, source);
+  if (entries.length) note(...entries);
 }
 
 /**
@@ -104,57 +113,242 @@ export function forget() {
  * @param {Pairs} next
  * @param {unknown} [source]
  * @param {boolean} [replaced]
- * @param {boolean} [others] another tab made the change, and keeps it
+ * @param {boolean} [known] the book has it already
  */
-function become(next, source, replaced, others) {
+function become(next, source, replaced, known) {
   const keys = new Set();
   for (const name of new Set([...pairs.keys(), ...next.keys()])) {
-    if (!differ(next.get(name), pairs.get(name))) continue;
+    if (String(next.get(name)) === String(pairs.get(name))) continue;
     keys.add(name.replace(/.* /, ""));
-    if (!others) unsaved.set(name, next.get(name));
+    if (!known && !alone) unsaved.set(name, next.get(name));
   }
   pairs = next;
-  if (keys.size || replaced || others) for (const hear of hearers) hear(keys, source, replaced);
+  if (keys.size || replaced || known) for (const hear of hearers) hear(keys, source, replaced);
   if (keys.size) timer ??= setTimeout(save, written + pause - performance.now());
 }
+
+/**
+ * Tells everybody of something beside the numbers.
+ * @param {string} what
+ */
+const told = (what) => hearers.forEach((hear) => hear(new Set([what]), undefined));
 
 function save() {
   clearTimeout(timer);
   timer = undefined;
   written = performance.now();
   const now = text(), hash = now && anchor ? `${now}&at=${encodeURIComponent(anchor)}` : now || anchor;
-  history.replaceState({ store }, "", hash ? `#${hash}` : location.pathname + location.search);
+  history.replaceState({ store: true }, "", hash ? `#${hash}` : location.pathname + location.search);
   carry();
-  if (keeping && unsaved.size) remember();
-}
-
-// Only what changed here is laid over what the device has: two tabs merge.
-function remember() {
-  const device = stored() ?? new Map();
-  for (const [name, pair] of unsaved) {
-    if (pair) device.set(name, pair);
-    else device.delete(name);
-  }
-  unsaved.clear();
-  try {
-    localStorage.setItem(store, JSON.stringify({ version, record: write(device) }));
-  } catch {
-    keeping = false;
-  }
+  if (unsaved.size) commit(() => {});
+  device.remember({ text: now, place, alone });
 }
 
 /**
- * Reads what a device keeps, this one or the text it has; undefined if there is nothing.
- * @param {string | null} [json]
- * @returns {Pairs | undefined}
+ * Changes the book as it is by now: what another tab wrote is read before, and only
+ * what changed here is laid over it.
+ * @param {(book: Book) => void} edit
  */
-function stored(json) {
-  try {
-    const it = JSON.parse((json === undefined ? localStorage.getItem(store) : json) ?? "null");
-    return it.version === version ? read(it.record) : undefined;
-  } catch {
-    return undefined;
+function commit(edit) {
+  const newest = keeping ? device.load() : undefined;
+  if (newest?.kept && newest.book) ({ book } = newest);
+  if (unsaved.size) place = books.lay(book, place, unsaved);
+  unsaved.clear();
+  edit(book);
+  if (!device.save(book, keeping)) keeping = false;
+}
+
+/** The place of the reader's numbers, made where there is none. */
+function here() {
+  const { rider, bike } = books.made(book, place);
+  place = { rider: rider.id, bike: bike.id };
+  return { rider, bike };
+}
+
+// Ticks are the reader's own: somebody else's numbers come without any, and leave none.
+/** @type {Record<string, string>} */
+let passing = {};
+/** @returns {Record<string, string>} */
+const ticks = () => (alone ? passing : books.find(book, place).bike?.ticks ?? {});
+/**
+ * Whether the act of that name is ticked off on this bike.
+ * @param {string} name
+ */
+export const ticked = (name) => Boolean(ticks()[name]);
+/**
+ * Ticks an act of that name off on this bike, or not.
+ * @param {string} name
+ * @param {boolean} yes
+ */
+export function tick(name, yes) {
+  /** @param {Record<string, string>} list */
+  const set = (list) => {
+    if (yes) list[name] = today();
+    else delete list[name];
+  };
+  if (alone) set(passing);
+  else commit(() => set(here().bike.ticks));
+  told(`tick ${name}`);
+}
+
+/**
+ * What was typed into a field of that name and not yet taken, or "".
+ * @param {string} name
+ */
+export const drafted = (name) => (alone ? "" : books.find(book, place).bike?.drafts[name] ?? "");
+/**
+ * Keeps what was typed into a field of that name; "" takes it out.
+ * @param {string} name
+ * @param {string} typed
+ */
+export function draft(name, typed) {
+  if (alone || typed === drafted(name)) return;
+  commit(() => {
+    const { bike } = here();
+    if (typed) bike.drafts[name] = typed;
+    else delete bike.drafts[name];
+  });
+}
+
+/** What was changed on this bike, and noted. @returns {Change[]} */
+export const log = () => (alone ? [] : books.find(book, place).bike?.log ?? []);
+/**
+ * Writes lines into the log of this bike.
+ * @param {...Change} entries
+ */
+export function note(...entries) {
+  commit(() => {
+    here().bike.log.push(...entries);
+  });
+  told("log");
+}
+/**
+ * Takes a line out of the log.
+ * @param {number} i
+ */
+export function unnote(i) {
+  remark("The line is taken out.");
+  commit(() => {
+    here().bike.log.splice(i, 1);
+  });
+  told("log");
+}
+
+/** Whose numbers these are, in the book. */
+export const chosen = () => books.placed(book, place);
+/** All riders and their bikes, with their names, as they are by now. */
+export function riders() {
+  if (unsaved.size) commit(() => {});
+  /** @param {{ record: string }} of @param {string} key */
+  const name = ({ record }, key) => books.read(record).get(key)?.[1] ?? "";
+  return book.riders.map((rider) => ({
+    id: rider.id, name: name(rider, "name"), bikes: rider.bikes.map((bike) => ({ id: bike.id, name: name(bike, "bike"), record: books.write(books.join(book, { rider: rider.id, bike: bike.id })) })),
+  }));
+}
+/** The book as text: what the engine writes a file of. */
+export function whole() {
+  if (alone) {
+    const one = books.empty();
+    books.lay(one, undefined, pairs);
+    return JSON.stringify(one);
   }
+  commit(here);
+  const shown = structuredClone(book), { rider } = books.find(shown, place);
+  if (rider && place) {
+    shown.rider = place.rider;
+    rider.bike = place.bike;
+  }
+  return JSON.stringify(shown);
+}
+
+/**
+ * Shows another rider or another bike.
+ * @param {Place} to
+ */
+export function choose(to) {
+  alone = false;
+  arrival = undefined;
+  commit((now) => {
+    place = books.placed(now, to);
+    if (!place) return;
+    now.rider = place.rider;
+    const { rider } = books.find(now, place);
+    if (rider) rider.bike = place.bike;
+  });
+  become(books.join(book, place), undefined, true, true);
+  save();
+}
+/** Adds a bike of the rider here and shows it. @param {string} name */
+export function addBike(name) {
+  commit((now) => {
+    const { rider } = here(), added = books.add(now, rider);
+    place = { rider: added.rider.id, bike: added.bike.id };
+    books.lay(now, place, books.read(new URLSearchParams(name ? { bike: name } : {}).toString()));
+  });
+  choose(/** @type {Place} */ (place));
+}
+/** Adds a rider with a bike and shows them. @param {string} name */
+export function addRider(name) {
+  commit((now) => {
+    here();
+    const added = books.add(now);
+    place = { rider: added.rider.id, bike: added.bike.id };
+    books.lay(now, place, books.read(new URLSearchParams(name ? { name } : {}).toString()));
+  });
+  choose(/** @type {Place} */ (place));
+}
+
+/**
+ * Remembers everything as it is, so that what follows can be undone on this page.
+ * @param {string} said
+ */
+function remark(said) {
+  if (unsaved.size && !alone) commit(() => {});
+  before = { said, book: structuredClone(book), place, kept: keeping, pairs: new Map(pairs), alone };
+}
+/** What can be undone, as it was said; undefined for nothing. */
+export const undoable = () => before?.said;
+/** Makes everything as it was before, which can be undone as well. */
+export function undo() {
+  const last = before;
+  if (!last) return;
+  remark("It is as it was before.");
+  ({ book, place, alone } = last);
+  const { pairs: had, kept: was } = last;
+  arrival = alone ? books.bookOf(had) : undefined;
+  if (was && !keeping) device.clear(false);
+  keeping = was;
+  if (!device.save(book, keeping)) keeping = false;
+  unsaved.clear();
+  become(had, undefined, true, true);
+  save();
+}
+
+/**
+ * Takes out everything, or this rider, or this bike, here and on the device. Somebody
+ * else's numbers just go from the page.
+ * @param {"all" | "rider" | "bike"} [what]
+ */
+export function forget(what = "all") {
+  if (alone) {
+    answer("cancel");
+    return;
+  }
+  remark(what === "all" ? "Your numbers are forgotten." : `The ${what} is forgotten.`);
+  const last = at("u");
+  unsaved.clear();
+  commit((now) => {
+    const { rider, bike } = here();
+    if (what === "all") now.riders = [];
+    else if (what === "rider") now.riders = now.riders.filter((one) => one !== rider);
+    else rider.bikes = rider.bikes.filter((one) => one !== bike);
+  });
+  place = books.placed(book);
+  const next = books.join(book, place);
+  if (last) next.set("u", ["u", last]);
+  become(next, undefined, true, true);
+  if (what === "all") keep(false);
+  save();
 }
 
 /**
@@ -162,41 +356,137 @@ function stored(json) {
  * @param {boolean} yes
  */
 export function keep(yes) {
+  if (yes && device.foreign()) return false;
+  device.clear(!yes);
   keeping = yes;
-  unsaved = new Map(pairs);
-  if (yes) remember();
-  else {
-    try {
-      localStorage.removeItem(store);
-    } catch { /* then there is nothing */ }
-  }
+  if (yes) unsaved = new Map(pairs);
+  commit(() => {});
+  told("kept");
   return keeping;
+}
+
+/**
+ * Takes somebody's numbers in, or asks first where there are others already. Returns
+ * whether it has to be asked.
+ * @param {Book} them
+ */
+export function receive(them) {
+  arrival = them;
+  if (!books.filled(pairs) && book.riders.length < 2 && !log().length) {
+    answer("replace");
+    return false;
+  }
+  told("arrival");
+  return true;
+}
+/** What came and waits for an answer. */
+export const arrived = () => arrival;
+/**
+ * What to do with what came: it takes the place of this rider and bike (all of them if
+ * several came), or stands beside them, or goes.
+ * @param {Answer} how
+ */
+export function answer(how) {
+  const them = arrival, mine = alone;
+  if (!them && !mine) return;
+  if (mine) unsaved.clear();
+  if (how !== "cancel") {
+    remark(how === "replace" ? "Your numbers are replaced." : "Both are kept.");
+    alone = false;
+    commit((now) => {
+      place = books[how === "replace" ? "replaceBy" : "addAll"](now, place, mine || !them ? books.bookOf(pairs) : them);
+    });
+  }
+  alone = false;
+  arrival = undefined;
+  passing = {};
+  place = books.placed(book, place);
+  if (mine || how !== "cancel") become(books.join(book, place), undefined, true, true);
+  told("arrival");
+  save();
 }
 
 // In-guide links carry the record along.
 function carry() {
   const now = text();
   for (const [link, href] of links) {
-    const [path, place] = href.split("#");
-    link.setAttribute("href", now ? `${path}#${now}${place ? `&at=${place}` : ""}` : href);
+    const [path, to] = href.split("#");
+    link.setAttribute("href", now ? `${path}#${now}${to ? `&at=${to}` : ""}` : href);
   }
 }
 
 // Without = the address is an anchor, which the browser has gone to by itself.
 function address() {
-  const hash = location.hash.slice(1), map = hash.includes("=") ? read(hash) : undefined;
-  anchor = map ? map.get("at")?.[1] ?? "" : decodeURIComponent(hash);
+  const hash = location.hash.slice(1), map = hash.includes("=") ? books.read(hash) : undefined;
+  try {
+    anchor = map ? map.get("at")?.[1] ?? "" : decodeURIComponent(hash);
+  } catch { // a stray percent sign is no anchor
+    anchor = "";
+  }
   map?.delete("at");
   if (map) document.getElementById(anchor)?.scrollIntoView();
   return map;
 }
 
+/**
+ * The record that a new address brings, beside what the reader has already. Two people
+ * are never mixed: other numbers than the device's stay apart until the reader has
+ * said what is to become of them, and else take the place of what this tab had.
+ * @param {Pairs} given
+ * @returns {Pairs}
+ */
+function arrive(given) {
+  if (unsaved.size && !alone) commit(() => {});
+  const own = books.join(book, place);
+  alone = given.has("ask.back");
+  arrival = alone ? books.bookOf(given) : undefined;
+  if (alone) return given;
+  if (books.same(own, given)) {
+    if (given.has("u")) unsaved.set("u", given.get("u"));
+    return new Map([...own, ...given]);
+  }
+  if (!books.filled(own)) {
+    unsaved = new Map(given);
+    return new Map([...own, ...given]);
+  }
+  arrival = books.bookOf(given);
+  if (keeping) {
+    alone = true;
+    return given;
+  }
+  pairs = own;
+  remark("The link’s numbers took the place of those that were here.");
+  place = books.replaceBy(book, place, arrival);
+  device.save(book, false);
+  arrival = undefined;
+  return given;
+}
+
+/**
+ * The record as this tab had it last, with what a fitter asks in this address.
+ * @param {Pairs} [given]
+ */
+function again(given) {
+  const { book: had, kept: was } = device.load(), tab = device.mine();
+  book = had ?? books.empty();
+  keeping = was;
+  place = books.placed(book, tab.place);
+  const ours = tab.text !== undefined && (!given || Boolean(history.state?.store) || books.write(given) === tab.text);
+  alone = ours && Boolean(tab.alone && given);
+  if (alone) {
+    const them = books.read(tab.text ?? "");
+    arrival = books.bookOf(them);
+    return them;
+  }
+  arrival = undefined;
+  if (given && !ours) return arrive(given);
+  const asked = [...given ?? []].filter(([name]) => !books.home(name));
+  return new Map([...books.join(book, place), ...asked]);
+}
+
 /** Reads the record from the address and the device, and follows both. */
 export function open() {
-  const given = address() ?? new Map();
-  const here = given.has("ask.back") ? undefined : stored();
-  keeping = Boolean(here);
-  pairs = new Map([...here ?? [], ...given]);
+  pairs = again(address());
   for (const link of all(document, "a[href]")) {
     const href = link.getAttribute("href") ?? "";
     if (!/^([a-z][a-z+.-]*:|\/\/|#)/i.test(href)) links.set(link, href);
@@ -205,48 +495,52 @@ export function open() {
   addEventListener("hashchange", () => {
     const map = address();
     // Going back to an address of ours moves the page, not the numbers.
-    if (map && !history.state) become(map);
-    else if (pairs.size) save();
+    if (map && !history.state) {
+      const next = arrive(map);
+      become(next, undefined, true, true);
+      save();
+    } else if (pairs.size) save();
   });
-  addEventListener("storage", ({ key, oldValue, newValue }) => {
-    if (key !== store || apart()) return;
-    keeping = newValue !== null;
-    const was = stored(oldValue) ?? new Map(), now = stored(newValue), next = new Map(pairs);
-    for (const [name, pair] of now ?? []) if (differ(pair, was.get(name))) next.set(name, pair);
-    if (now) for (const name of was.keys()) if (!now.has(name)) next.delete(name);
-    become(next, undefined, now && !now.size, true);
+  // A page that the browser had put away shows what became of the numbers since.
+  addEventListener("pageshow", ({ persisted }) => {
+    if (!persisted) return;
+    become(again(address()), undefined, true, true);
   });
+  device.follow(others);
   addEventListener("click", carry, true);
-  addEventListener("pagehide", () => timer && save());
+  addEventListener("pagehide", () => (timer || unsaved.size) && save());
 }
 
-// Ticks say what was done on the bike, and are no part of the record that links carry.
-const tickStore = "plumbline-ticks";
-const shelf = () => (keeping ? localStorage : sessionStorage);
-/** @returns {Record<string, string>} */
-function ticks() {
-  try {
-    return JSON.parse(shelf().getItem(tickStore) ?? "{}");
-  } catch {
-    return {};
+/**
+ * Another tab wrote the book. Where it began to keep other numbers than these, these
+ * stay apart.
+ * @param {Book | undefined} was
+ * @param {Book | undefined} now
+ */
+function others(was, now) {
+  keeping = Boolean(now);
+  if (!now) {
+    if (!alone) device.save(book, false);
+    told("kept");
+    return;
   }
-}
-/**
- * Whether the act of that name is ticked off.
- * @param {string} name
- */
-export const ticked = (name) => Boolean(ticks()[name]);
-/**
- * Ticks an act of that name off, or not.
- * @param {string} name
- * @param {boolean} yes
- */
-export function tick(name, yes) {
-  const list = ticks();
-  if (yes) list[name] = "yes";
-  else delete list[name];
-  try {
-    shelf().setItem(tickStore, JSON.stringify(list));
-  } catch { /* the tick stays as long as the page */ }
-  for (const hear of hearers) hear(new Set([`tick ${name}`]), undefined);
+  const theirs = books.join(now, place), had = was ? books.join(was, place) : new Map();
+  if (!alone && !was && books.filled(pairs) && !books.same(theirs, pairs)) {
+    alone = true;
+    arrival = books.bookOf(pairs);
+    unsaved.clear();
+  }
+  book = now;
+  if (alone) {
+    told("arrival");
+    return;
+  }
+  const gone = place && books.placed(now, place)?.bike !== place.bike;
+  place = books.placed(now, place);
+  const next = gone ? books.join(now, place) : new Map(pairs);
+  if (!gone) {
+    for (const [name, pair] of theirs) if (String(pair) !== String(had.get(name))) next.set(name, pair);
+    for (const name of had.keys()) if (!theirs.has(name)) next.delete(name);
+  }
+  become(next, undefined, gone, true);
 }

@@ -3,7 +3,7 @@ import test from "node:test";
 import { until, visit } from "../../testdata/judges/dom.js";
 
 visit('<a id="in" href="../feet/cleat.html#how">Feet</a><a id="out" href="https://elsewhere.example/">Out</a>', "#inseam=830&u=in&at=how");
-localStorage.setItem("plumbline", JSON.stringify({ version: 1, record: "inseam=800&stature=1740" }));
+localStorage.setItem("plumbline", JSON.stringify({ version: 1, record: "inseam=830&stature=1740" }));
 const record = await import("./record.js");
 
 /** @type {[string[], unknown, boolean | undefined][]} */
@@ -12,12 +12,14 @@ record.listen((keys, source, replaced) => heard.push([[...keys], source, replace
 record.open();
 
 const kept = () => JSON.parse(localStorage.getItem("plumbline") ?? "null");
+const keptText = () => kept().riders.map((/** @type {{ record: string, bikes: { record: string }[] }} */ { record: of, bikes }) => [of, ...bikes.map((bike) => bike.record)].join(" | ")).join("; ");
 
-test("the address goes before the device, and the anchor is no number", () => {
+test("an address of the same numbers is the device's own, and the anchor is no number", () => {
   assert.equal(record.text(), "inseam=830&stature=1740&u=in");
   assert.equal(record.units(), "in");
   assert.equal(record.kept(), true);
   assert.equal(location.hash, "#inseam=830&stature=1740&u=in&at=how");
+  assert.equal(record.apart(), false);
 });
 
 test("the guide's own links carry the record, others do not", () => {
@@ -32,7 +34,8 @@ test("everybody hears what differs, and from whom", async () => {
   record.put([["inseam", "835"], ["stature", ""]], "bench");
   assert.deepEqual(heard, [[["inseam", "stature"], "bench", undefined]]);
   await until(() => location.hash.includes("inseam=835"));
-  assert.equal(kept().record, "inseam=835", "the device gets what changed here, not what a link brought");
+  assert.equal(keptText(), "inseam=835 | ", "and what the first version kept is kept in the form of this one");
+  assert.equal(kept().version, 2);
 });
 
 test("a new value drops what was said of the old one", () => {
@@ -55,39 +58,110 @@ test("a value that is taken over leaves what the bike has beside it", () => {
   assert.equal(record.at("saddle-height.was"), "752", "it was changed");
 });
 
+test("a change that is made, and one that is taken back, stand in the log", () => {
+  record.put([], undefined, [["saddle-height.done", "2026-02-03"]]);
+  record.back("saddle-height");
+  assert.deepEqual(record.log().map(({ value, was }) => [value, was]), [["752", "740"], ["760", "752"], ["752", "760"]]);
+  assert.deepEqual(record.log().map(({ on }) => on), ["2026-01-02", "2026-02-03", record.today()]);
+  assert.equal(record.at("saddle-height"), "752");
+  assert.equal(record.at("saddle-height.done"), undefined);
+});
+
+test("a line that is taken out of the log comes back", () => {
+  record.note({ on: "2026-02-04", note: "wet" });
+  record.unnote(3);
+  assert.equal(record.log().length, 3);
+  record.undo();
+  assert.equal(record.log().at(-1)?.note, "wet");
+});
+
+test("ticks and drafts are kept beside the bike", () => {
+  record.tick("saddle/height 1", true);
+  record.draft("sheet note", "half a sen");
+  assert.equal(record.ticked("saddle/height 1"), true);
+  const [bike] = kept().riders[0].bikes;
+  assert.deepEqual(bike.drafts, { "sheet note": "half a sen" });
+  assert.deepEqual(Object.keys(bike.ticks), ["saddle/height 1"]);
+  record.tick("saddle/height 1", false);
+  record.draft("sheet note", "");
+  assert.equal(record.ticked("saddle/height 1"), false);
+  assert.equal(record.drafted("sheet note"), "");
+});
+
+test("another bike has the rider's body, and ticks of its own", () => {
+  record.tick("a", true);
+  const [first] = record.riders().map(({ id, bikes }) => ({ rider: id, bike: bikes[0].id }));
+  record.addBike("Hardtail");
+  assert.equal(record.text(), "inseam=835&bike=Hardtail&u=in");
+  assert.equal(record.ticked("a"), false);
+  record.put([["saddle-height", "700"]]);
+  record.choose(first);
+  assert.equal(record.at("saddle-height"), "752");
+  assert.equal(record.ticked("a"), true);
+  assert.deepEqual(record.riders().map(({ bikes }) => bikes.map(({ name }) => name)), [["", "Hardtail"]]);
+  record.choose({ rider: first.rider, bike: record.riders()[0].bikes[1].id });
+  record.forget("bike");
+  assert.equal(record.at("saddle-height"), "752", "the other bike is on show");
+  record.undo();
+  assert.equal(record.at("saddle-height"), "700");
+  record.choose(first);
+});
+
 test("another tab's changes are merged into what is here", async () => {
-  const other = (/** @type {string} */ was, /** @type {string | null} */ now) => dispatchEvent(new StorageEvent("storage", {
-    key: "plumbline", oldValue: JSON.stringify({ version: 1, record: was }), newValue: now && JSON.stringify({ version: 1, record: now }),
-  }));
+  const now = kept(), other = (/** @type {(text: string) => string} */ edit) => {
+    const was = JSON.stringify(kept()), next = edit(was);
+    localStorage.setItem("plumbline", next);
+    dispatchEvent(new StorageEvent("storage", { key: "plumbline", oldValue: was, newValue: next }));
+  };
+  assert.ok(now);
   record.put([["arm-length", "650"]]);
-  other("inseam=835&mass=80", "inseam=836&foot-length=260");
+  other((text) => text.replace("inseam=835", "inseam=836&foot-length=260"));
   assert.equal(record.at("inseam"), "836");
   assert.equal(record.at("foot-length"), "260");
   assert.equal(record.at("arm-length"), "650", "which only this tab has");
-  await until(() => kept().record.includes("arm-length=650"));
-  assert.doesNotMatch(kept().record, /foot-length/, "which the other tab writes itself");
-  other("inseam=836&foot-length=260", "inseam=836");
+  await until(() => keptText().includes("arm-length=650"));
+  assert.match(keptText(), /foot-length=260/);
+  other((text) => text.replace("&foot-length=260", ""));
   assert.equal(record.at("foot-length"), undefined);
-  other("inseam=836", null);
+  localStorage.removeItem("plumbline");
+  dispatchEvent(new StorageEvent("storage", { key: "plumbline", oldValue: JSON.stringify(now), newValue: null }));
   assert.equal(record.kept(), false, "the other tab ended the keeping");
   assert.equal(record.at("inseam"), "836");
 });
 
-test("forgetting takes all but the units, here and on the device", () => {
+test("forgetting takes all but the units, here and on the device, and can be undone", () => {
   record.keep(true);
-  assert.match(kept().record, /inseam=836/);
+  assert.match(keptText(), /inseam=836/);
   heard.length = 0;
   record.forget();
   assert.equal(record.text(), "u=in");
   assert.equal(localStorage.getItem("plumbline"), null);
-  assert.equal(heard.at(-1)?.[2], true);
+  assert.doesNotMatch(JSON.stringify(sessionStorage), /836|Hardtail/);
+  assert.equal(heard.some(([, , all]) => all), true);
+  assert.equal(record.ticked("a"), false);
   assert.equal(location.hash, "#u=in&at=how");
+  assert.equal(record.undoable(), "Your numbers are forgotten.");
+  record.undo();
+  assert.equal(record.at("inseam"), "836");
+  assert.equal(record.ticked("a"), true);
+  assert.match(keptText(), /inseam=836/, "on the device too");
+  assert.equal(record.riders()[0].bikes.length, 2);
+  assert.equal(record.undoable(), "It is as it was before.");
+  record.undo();
+  assert.equal(record.at("inseam"), undefined, "the undoing can be undone");
+  record.undo();
+});
+
+test("a stray percent sign in the address is no anchor and throws nothing", () => {
+  location.hash = "#50%";
+  dispatchEvent(new Event("hashchange"));
+  assert.equal(record.at("inseam"), "836");
 });
 
 test("keeping that fails says so", () => {
   const full = () => {
     throw new Error("QuotaExceededError");
   };
-  Object.defineProperty(globalThis, "localStorage", { value: { getItem: () => null, setItem: full } });
+  Object.defineProperty(globalThis, "localStorage", { value: { getItem: () => null, setItem: full, removeItem() {} } });
   assert.equal(record.keep(true), false);
 });

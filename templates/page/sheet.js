@@ -1,14 +1,17 @@
 // The setup sheet: draws the record anew whenever it changes, here or in another
 // tab, and writes settings, ticks and ways back into it.
-import { ask, begin, code, copy, drawer, file, lay, page, tell, today } from "./desk.js";
+import { parse } from "./book.js";
+import { ask, begin, canShare, code, copy, drawer, file, fill, lay, page, share, tell, today } from "./desk.js";
 import { all, fieldOf, hit, make, named, one } from "./dom.js";
+import { logs } from "./log.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { whose } from "./whose.js";
 
 const desk = one(document, '[data-desk="sheet"]');
-const paper = one(desk, ".paper"), form = one(desk, "form", HTMLFormElement), keep = one(desk, ".keep");
+const paper = one(desk, ".paper"), form = one(desk, ".entry-line", HTMLFormElement), keep = one(desk, ".keep");
 const key = one(form, "[name=key]", HTMLSelectElement);
-const [now, next, ...about] = ["now", "next", "name", "date", "note"].map((name) => named(form, name)[0]);
+const [now, next] = ["now", "next"].map((name) => named(form, name)[0]);
 const most = 2 ** 20; // bytes of a file that is opened
 const problem = one(form, ".problem"), hint = one(form, ".how");
 
@@ -38,7 +41,6 @@ function fields() {
     else field.removeAttribute("list");
   }
   hint.textContent = "";
-  for (const field of about) if (document.activeElement !== field) field.value = record.at(field.name) ?? "";
 }
 
 // A button that is pressed stays where it is until it is let go.
@@ -63,7 +65,6 @@ key.onchange = () => {
   tell(problem, []);
   fields();
 };
-for (const field of about) field.onchange = () => record.put([[field.name, field.value.trim()]]);
 
 form.onsubmit = async (event) => {
   event.preventDefault();
@@ -94,7 +95,7 @@ paper.addEventListener("click", (event) => {
     record.use(use, value, [["from", `${use}.${from}`]]);
     say("Taken over.");
   } else {
-    record.put([[back, record.at(`${back}.was`) ?? ""]]);
+    record.back(back);
     say("The old value is back.");
   }
 });
@@ -118,7 +119,7 @@ const title = () => `setup-sheet-${record.at("date")}`;
  */
 const save = async (kind, type) => {
   dated();
-  const { text = "" } = await ask(desk, kind);
+  const { text = "" } = await ask(desk, kind, { text: record.whole() });
   file(`${title()}.${kind}`, type, text);
 };
 /** @type {Record<string, () => unknown>} */
@@ -131,9 +132,15 @@ const ways = {
   },
   json: () => save("json", "application/json"),
   csv: () => save("csv", "text/csv"),
+  share: () => share("Bike setup", link()),
   copy: () => copy(link(), one(keep, ".code-place")),
   code: () => code(link(), one(keep, ".code-place")),
 };
+one(desk, ".forget").addEventListener("click", (event) => {
+  const { forget } = hit(event, "[data-forget]")?.dataset ?? {};
+  if (forget === "all" || forget === "rider" || forget === "bike") record.forget(forget);
+});
+one(keep, "[data-do=share]").hidden = !canShare();
 keep.addEventListener("click", (event) => ways[hit(event, "[data-do]")?.dataset.do ?? ""]?.());
 
 const picker = one(keep, "[type=file]", HTMLInputElement);
@@ -146,9 +153,28 @@ picker.onchange = async () => {
   const messages = (error ? [{ message: error }] : problems).map(({ message }) => make("li", {}, message));
   const result = text ? `${chosen.name}: ${spoken}` : `${chosen.name} was not opened. Nothing is changed.`;
   one(keep, ".opened").replaceChildren(make("p", {}, result), ...(messages.length ? [make("ul", {}, ...messages)] : []));
-  if (text) lay([...new URLSearchParams(text)]);
+  const book = text ? parse(text) : undefined;
+  if (book) record.receive(book);
 };
+
+// What to measure next takes the engine longer than the sheet, and comes after it.
+const worth = one(desk, ".worth");
+const value = drawer(desk, "worth", ({ html }) => {
+  const open = worth.querySelector("details")?.open;
+  fill(worth, html);
+  if (open) worth.querySelector("details")?.setAttribute("open", "");
+}, () => ({ taken: desk.dataset.taken }));
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let later;
+record.listen((keys) => {
+  if (![...keys].some((name) => !/^(tick|log|kept|arrival)\b/.test(name))) return;
+  clearTimeout(later);
+  later = setTimeout(value, 300);
+});
 
 fields();
 begin(desk);
 draw();
+whose(desk);
+logs(desk);
+value();

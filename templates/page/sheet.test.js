@@ -1,33 +1,51 @@
 import assert from "node:assert/strict";
 import test from "node:test";
+import { setTimeout as pause } from "node:timers/promises";
 import { Engine, until, visit } from "../../testdata/judges/dom.js";
 
-visit(`<section data-desk="sheet" data-place="s"><div class="paper"></div><form><select name="key">
+visit(`<section data-desk="sheet" data-place="s"><form class="whom"><select name="rider"></select><button type="button" data-do="add-rider"></button><select name="bike"></select>
+<button type="button" data-do="add-bike"></button><details><input name="name"><input name="bike-name"><input name="date"><input name="note"></details></form>
+<div class="standing"><p></p><ol hidden><li><a href="../start/a.html">A</a></li><li><a href="../saddle/height.html">Saddle height</a></li></ol></div>
+<div class="worth"></div><div class="paper"></div><form class="entry-line"><select name="key">
 <option value="saddle-height" data-unit="mm">Saddle height</option><option value="pedals" data-unit="" data-picks="kinds">Pedals</option></select>
 <label><input name="now"><span class="unit"></span></label><label><input name="next"><span class="unit"></span></label>
-<input name="name"><input name="date"><input name="note"><p class="problem" hidden></p><p class="how"></p></form>
-<div class="keep"><button data-do="csv">CSV</button><input type="file"><div class="opened"></div><div class="code-place"></div></div></section>`);
+<p class="problem" hidden></p><p class="how"></p></form>
+<div class="logged"></div><form class="log-line"><input name="on"><textarea name="line"></textarea><input name="scores"><p class="problem" hidden></p></form>
+<details class="compare"><div class="laid"></div></details>
+<div class="keep"><button data-do="csv">CSV</button><button data-do="share">Share</button><input type="file"><div class="opened"></div><div class="code-place"></div></div>
+<fieldset class="forget"><button data-forget="bike">Bike</button><button data-forget="all">All</button></fieldset></section>`);
 const record = await import("./record.js");
 await import("./sheet.js");
 const engine = await import("./engine.js");
 const { named, one } = await import("./dom.js");
 
-const desk = one(document, "section"), form = one(desk, "form", HTMLFormElement), paper = one(desk, ".paper");
+const desk = one(document, "section"), form = one(desk, ".entry-line", HTMLFormElement), paper = one(desk, ".paper");
 const key = one(form, "select", HTMLSelectElement);
-const [now, next, name] = ["now", "next", "name"].map((is) => named(form, is)[0]);
+const [now, next] = ["now", "next"].map((is) => named(form, is)[0]);
+const whom = one(desk, ".whom", HTMLFormElement), [name] = named(whom, "name");
 engine.begin();
 const worker = Engine.ready();
-const submit = async () => {
-  const before = worker.asked.length;
-  form.dispatchEvent(new Event("submit", { cancelable: true }));
-  await until(() => worker.asked.length > before);
+/**
+ * Answers what else is asked until that is.
+ * @param {string} what
+ */
+const asks = async (what) => {
+  for (let i = 0; i < 20 && worker.question.desk !== what; i++) {
+    worker.answer({ html: "<p>drawn</p>" });
+    await pause(20);
+  }
+  assert.equal(worker.question.desk, what);
 };
-// Answers until nothing is asked any more.
+const submit = async () => {
+  form.dispatchEvent(new Event("submit", { cancelable: true }));
+  await asks("write");
+};
+// Answers until nothing is asked any more, not even what waits for a quiet moment.
 const draws = async () => {
-  await until(() => worker.question.desk === "sheet");
-  for (let before = 0; before < worker.asked.length;) {
+  for (let before = -1; before < worker.asked.length;) {
     before = worker.asked.length;
     worker.answer({ html: "<p>drawn</p>" });
+    await pause(350);
   }
 };
 
@@ -85,22 +103,14 @@ test("a change is taken over, marked as made, and taken back", async () => {
 });
 
 test("the sheet is not drawn under a pressed button", async () => {
-  const before = worker.asked.length;
+  const sheets = () => worker.asked.filter(({ question }) => question.desk === "sheet").length, before = sheets();
   dispatchEvent(new Event("pointerdown"));
   record.put([["note", "wet"]]);
-  assert.equal(worker.asked.length, before);
+  await draws();
+  assert.equal(sheets(), before);
   dispatchEvent(new Event("pointerup"));
-  await until(() => worker.asked.length > before);
   await draws();
-});
-
-test("what leaves the page has a date on it", async () => {
-  one(desk, "[data-do=csv]").click();
-  await until(() => record.at("date"));
-  await draws();
-  assert.equal(worker.question.desk, "csv");
-  assert.match(worker.question.record, /date=\d{4}-\d\d-\d\d/);
-  worker.answer({ text: "" });
+  assert.equal(sheets(), before + 1);
 });
 
 test("a file that is too large is refused without being read", async () => {
@@ -109,4 +119,52 @@ test("a file that is too large is refused without being read", async () => {
   picker.dispatchEvent(new Event("change"));
   await until(() => one(desk, ".opened").textContent);
   assert.equal(one(desk, ".opened").textContent, "big.json was not opened. Nothing is changed.It is larger than a record can be.");
+});
+
+test("a bike is added, named, chosen and forgotten", async () => {
+  const bike = one(whom, "[name=bike]", HTMLSelectElement), line = one(desk, ".standing p");
+  record.put([["bike", "Trail bike"]]);
+  one(whom, "[data-do=add-bike]").click();
+  const [field] = named(whom, "bike-name");
+  field.value = "Hardtail";
+  field.dispatchEvent(new Event("change"));
+  assert.deepEqual([...bike.options].map(({ text }) => text), ["Trail bike", "Hardtail"]);
+  assert.match(line.textContent ?? "", /^Two bikes, one rider\. 2 steps lead to a finished setup\. Begin: A$/);
+  [bike.value] = [...bike.options].map(({ value }) => value);
+  bike.dispatchEvent(new Event("change"));
+  assert.equal(record.at("bike"), "Trail bike");
+  record.tick("step saddle/height", true);
+  assert.match(line.textContent ?? "", /Step 2 of 2 on Trail bike: go on with Saddle height$/);
+  one(desk, "[data-forget=bike]").click();
+  assert.equal(record.at("bike"), "Hardtail");
+  record.undo();
+  assert.equal(record.at("bike"), "Trail bike");
+  await draws();
+});
+
+test("a line is written into the log, and half a line survives", async () => {
+  const writing = one(desk, ".log-line", HTMLFormElement), [on, line, scores] = ["on", "line", "scores"].map((is) => named(writing, is)[0]);
+  line.value = "knees fine";
+  line.dispatchEvent(new Event("input"));
+  assert.equal(record.drafted("log line"), "knees fine");
+  scores.value = "3 4";
+  on.value = "2026-01-02";
+  const before = record.log().length;
+  writing.dispatchEvent(new Event("submit", { cancelable: true }));
+  await asks("note");
+  assert.equal(worker.question.query, "on=2026-01-02&note=knees+fine&scores=3+4");
+  worker.answer({ record: "\0on\x002026-01-02\0note\0knees fine\0scores\x003;4" });
+  await until(() => record.log().length > before);
+  assert.deepEqual(record.log().at(-1), { on: "2026-01-02", note: "knees fine", scores: "3;4" });
+  assert.deepEqual([line.value, record.drafted("log line")], ["", ""]);
+});
+
+// Here a link that saves would take the document away.
+HTMLAnchorElement.prototype.click = () => {};
+test("what leaves the page has a date on it", async () => {
+  one(desk, "[data-do=csv]").click();
+  await until(() => record.at("date"));
+  await asks("csv");
+  assert.match(worker.question.record, /date=\d{4}-\d\d-\d\d/);
+  worker.answer({ text: "" });
 });

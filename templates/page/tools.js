@@ -1,4 +1,4 @@
-// What stands in the header of every page: units, keeping, forgetting.
+// What stands in the header of every page: units and keeping.
 import { make } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
@@ -11,7 +11,6 @@ import { follow } from "./unit.js";
 export function fill(place) {
   const units = make("select", {}, ...["mm", "cm", "in"].map((unit) => make("option", { value: unit }, unit === "in" ? "inches" : unit)));
   const kept = make("input", { type: "checkbox" });
-  const forget = make("button", { type: "button" }, "Forget my numbers");
   const keeping = make("label", {}, kept, " Keep on this device");
   const show = () => {
     units.value = record.units();
@@ -20,15 +19,12 @@ export function fill(place) {
   };
   units.onchange = () => follow(units.value);
   kept.onchange = () => {
-    kept.checked = record.keep(kept.checked);
-    say(kept.checked ? "Your numbers stay in this browser until you forget them." : "Nothing is kept on this device.");
+    const wanted = kept.checked;
+    kept.checked = record.keep(wanted);
+    if (wanted && !kept.checked) say("This browser keeps nothing for this page.");
+    else say(kept.checked ? "Your numbers stay in this browser until you forget them." : "Nothing is kept on this device. Your numbers stay in this tab until you close it.");
   };
-  forget.onclick = () => {
-    record.forget();
-    show();
-    say("Your numbers are forgotten.");
-  };
-  place.replaceChildren(make("label", {}, "Lengths in ", units), keeping, forget);
+  place.replaceChildren(make("label", {}, "Lengths in ", units), keeping);
   record.listen(show);
   show();
 }

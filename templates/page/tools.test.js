@@ -31,14 +31,3 @@ test("keeping is the reader's to begin and to end", () => {
   kept.dispatchEvent(new Event("change"));
   assert.equal(localStorage.getItem("plumbline"), null);
 });
-
-test("forgetting is said", () => {
-  one(place, "button").click();
-  assert.equal(record.at("inseam"), undefined);
-  assert.equal(heard(), "Your numbers are forgotten.");
-});
-
-test("what a client sent cannot be kept", () => {
-  record.put([["ask.back", "1"]]);
-  assert.equal(kept.closest("label")?.hidden, true);
-});

@@ -5,6 +5,61 @@ import type MiniSearch from "./minisearch.js";
 /** A key of the record and its value in base units; marks such as estimated=KEY are pairs too. */
 export type Pair = [key: string, value: string];
 
+/** Pairs by name. */
+export type Pairs = Map<string, Pair>;
+
+/** A line of a bike's log: a change that was made, a note, or both. */
+export interface Change {
+  on: string;
+  key?: string;
+  value?: string;
+  was?: string;
+  note?: string;
+  scores?: string;
+}
+
+/** A bike as a device keeps it; its record holds its name and no body number. */
+export interface Bike {
+  id: string;
+  record: string;
+  log: Change[];
+  ticks: Record<string, string>;
+  drafts: Record<string, string>;
+}
+
+/** A rider as a device keeps them; bike is the one that was chosen last. */
+export interface Rider {
+  id: string;
+  record: string;
+  bike: string;
+  bikes: Bike[];
+}
+
+/** All that a device keeps; rider is the one that was chosen last, count the last id. */
+export interface Book {
+  version: number;
+  count: number;
+  units?: string;
+  rider: string;
+  riders: Rider[];
+}
+
+/** A rider and one of their bikes, by id. */
+export interface Place {
+  rider: string;
+  bike: string;
+}
+
+/** What a tab shows: the record in its address, whose, and whether it stays apart. */
+export interface Tab {
+  text?: string;
+  place?: Place;
+  alone?: boolean;
+}
+
+/** What becomes of numbers that came from elsewhere. */
+export type Answer = "replace" | "both" | "cancel";
+
 /** Is told of changes of the record: the keys, who made them, and whether all was replaced. */
 export type Hear = (keys: Set<string>, source: unknown, all?: boolean) => void;
 

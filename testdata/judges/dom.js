@@ -58,6 +58,9 @@ export class Engine {
   }
 }
 
+// A few of the keys that a page is told to belong to the rider.
+const carried = "inseam stature mass arm-length foot-length cleat-behind-ball";
+
 /**
  * Opens a page, so that modules which are imported from now on find it.
  * @param {string} body
@@ -65,7 +68,7 @@ export class Engine {
  */
 export function visit(body, hash = "") {
   const window = new Window({ url: `https://guide.example/saddle/height.html${hash}` });
-  window.document.write(`<!DOCTYPE html><html data-root="../" data-engine="../assets/engine-1/" data-units="mm"><body>${body}</body></html>`);
+  window.document.write(`<!DOCTYPE html><html data-root="../" data-engine="../assets/engine-1/" data-units="mm" data-carried="${carried}"><body>${body}</body></html>`);
   const found = /** @type {Record<string, any>} */ (/** @type {unknown} */ (window));
   for (const name of names) Object.defineProperty(globalThis, name, { value: found[name], configurable: true, writable: true });
   Object.assign(globalThis, {

@@ -6,6 +6,7 @@ import (
 	"syscall/js"
 
 	"plumbline/calculators/catalog"
+	"plumbline/calculators/cockpit"
 	"plumbline/calculators/desk"
 	"plumbline/calculators/panel"
 	"plumbline/calculators/words"
@@ -13,11 +14,11 @@ import (
 
 // whole answers a page that works on the whole record.
 func whole(q js.Value, name, units string) any {
-	d := desk.Desk{Calculators: catalog.All(), Figures: catalog.Figures()}
+	d := desk.Desk{Calculators: catalog.All(), Figures: catalog.Figures(), Overlay: cockpit.Overlay}
 	reply := d.Answer(desk.Ask{
 		Name: name, Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"), Text: text(q,
 			"text"), Key: text(q, "key"),
-		Link: text(q, "link"), Day: text(q, "day"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"),
+		Link: text(q, "link"), Day: text(q, "day"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"), Taken: text(q, "taken"),
 		Width: number(q, "width"),
 	})
 	return map[string]any{

@@ -1,0 +1,190 @@
+package desk
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"plumbline/calculators/exchange"
+	"plumbline/calculators/markup"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
+	"plumbline/calculators/words"
+)
+
+// State is a state of a bike that can be compared, as a page's list names it.
+type State struct {
+	Value string // "now", "next", a day, or "bike" and an index
+	Label words.Text
+}
+
+// States lists what the bike on show can be compared with: now, next where something is
+// planned, the end of each day on which something was changed, the day before the first
+// of them, and the rider's other bikes.
+func States(b *record.Book) (list []State) {
+	rider, bike := b.Shown()
+	if bike == nil {
+		return nil
+	}
+	list = append(list, State{"now", words.Of("As it is now")})
+	joined := b.Joined(rider, bike)
+	if record.Now(joined).Fragment() != record.Next(joined).Fragment() {
+		list = append(list, State{"next", words.Of("With everything planned")})
+	}
+	last, begun := "", ""
+	for i := len(bike.Log) - 1; i >= 0; i-- {
+		c := bike.Log[i]
+		if c.Key == "" || c.On == last {
+			continue
+		}
+		last, begun = c.On, c.On
+		list = append(list, State{c.On, words.Of("After {0}", words.Name(c.On))})
+	}
+	if begun != "" {
+		list = append(list, State{"first", words.Of("Before {0}", words.Name(begun))})
+	}
+	for i := range rider.Bikes {
+		if i == b.Bike {
+			continue
+		}
+		name := rider.Bikes[i].Record.Bike
+		if name == "" {
+			name = "Bike " + strconv.Itoa(i+1)
+		}
+		list = append(list, State{"bike " + strconv.Itoa(i), words.Of("{0}, as it is now", words.Name(name))})
+	}
+	return list
+}
+
+// stateOf is the record in the state of that name.
+func stateOf(b *record.Book, name string) *record.Record {
+	rider, bike := b.Shown()
+	joined := b.Joined(rider, bike)
+	switch i, isBike := strings.CutPrefix(name, "bike "); {
+	case isBike:
+		if n, err := strconv.Atoi(i); err == nil && n >= 0 && n < len(rider.Bikes) {
+			return record.Now(b.Joined(rider, &rider.Bikes[n]))
+		}
+	case name == "next":
+		return record.Next(joined)
+	case name == "first":
+		return record.State(joined, bike.Log, "0000-01-01")
+	case record.IsDate(name):
+		return record.State(joined, bike.Log, name)
+	}
+	return record.Now(joined)
+}
+
+// compare writes two states of a bike over one another, with the differences.
+func (d Desk) compare(a Ask) string {
+	b := exchange.FromDevice(a.Text)
+	list := States(b)
+	w := &markup.Writer{ID: ID(Sheet, a.Place) + "-compare", R: a.reader(), Width: a.Width}
+	if len(list) < 2 {
+		return w.Raw(`<p class="how">`).Say("There is one state so far. As soon as a change is made, planned, or " +
+			"another bike is added, two can be laid over one another.").Raw(`</p>`).String()
+	}
+	f := fields(a.Query)
+	left, right := f["a"], f["b"]
+	has := func(value string) bool {
+		for _, s := range list {
+			if s.Value == value {
+				return true
+			}
+		}
+		return false
+	}
+	if !has(left) {
+		if left = list[len(list)-1].Value; has("first") {
+			left = "first"
+		}
+	}
+	if !has(right) {
+		right = "now"
+	}
+	w.Raw(`<div class="line">`)
+	pick := func(name, label, chosen string) {
+		w.Raw(`<label>`).Say(label).Raw(` <select name="`).Raw(name).Raw(`" id="`).Name("-" + name).
+			Raw(`" autocomplete="off">`)
+		for _, s := range list {
+			w.Raw(`<option value="`).Text(s.Value).Raw(`"`)
+			if s.Value == chosen {
+				w.Raw(` selected`)
+			}
+			w.Raw(`>`).Said(s.Label).Raw(`</option>`)
+		}
+		w.Raw(`</select></label>`)
+	}
+	pick("a", "Thin lines", left)
+	pick("b", "In ink", right)
+	w.Raw(`</div>`)
+	d.laid(w, stateOf(b, left), stateOf(b, right))
+	return w.String()
+}
+
+// laid writes the figure and the table of the differences.
+func (d Desk) laid(w *markup.Writer, before, after *record.Record) {
+	type row struct {
+		q        *measure.Quantity
+		was, now string
+	}
+	var rows []row
+	for _, q := range measure.All() {
+		was, now := textOf(before, q), textOf(after, q)
+		if was != now && q.Is() != measure.List && !strings.HasPrefix(q.Key, "new-") {
+			rows = append(rows, row{q, was, now})
+		}
+	}
+	if d.Overlay != nil {
+		w.Drawing(d.Overlay(before.Pairs(), after.Pairs()), w.ID+"-figure")
+	}
+	if rows == nil {
+		w.Raw(`<p class="how">`).Say("Nothing differs.").Raw(`</p>`)
+		return
+	}
+	w.Raw(`<table class="differ"><thead><tr>`)
+	for _, head := range []string{"What differs", "Thin lines", "In ink", "Change"} {
+		w.Raw(`<th scope="col">`).Say(head).Raw(`</th>`)
+	}
+	w.Raw(`</tr></thead><tbody>`)
+	for _, x := range rows {
+		w.Raw(`<tr><th scope="row">`).Say(x.q.Label).Raw(`</th>`)
+		for _, text := range []string{x.was, x.now} {
+			w.Raw(`<td>`)
+			if text == "" {
+				w.Raw(`<span class="unknown">`).Say("not known").Raw(`</span>`)
+			} else {
+				w.Said(said1(x.q, text))
+			}
+			w.Raw(`</td>`)
+		}
+		w.Raw(`<td>`)
+		difference(w, x.q, x.was, x.now)
+		w.Raw(`</td></tr>`)
+	}
+	w.Raw(`</tbody></table>`)
+}
+
+// difference says by how much a number differs, and which way.
+func difference(w *markup.Writer, q *measure.Quantity, was, now string) {
+	if q.Is() != measure.Number || was == "" || now == "" {
+		return
+	}
+	a, b := entryOf(q, was), entryOf(q, now)
+	if a == nil || b == nil {
+		return
+	}
+	sign := "+"
+	if b.Value < a.Value {
+		sign = "−"
+	}
+	w.Text(sign).Said(q.Amount(math.Abs(b.Value - a.Value)))
+}
+
+// textOf is the canonical text that a record has of a quantity, "" for none.
+func textOf(r *record.Record, q *measure.Quantity) string {
+	if e := r.Of(q); e != nil && e.Read() {
+		return e.Text
+	}
+	return ""
+}

@@ -1,0 +1,80 @@
+// Where a book is kept: on the device if the reader says so, else in this tab until
+// it is closed. A browser that keeps nothing is no error.
+import { later, parse } from "./book.js";
+/** @import { Book, Tab } from "./types.d.ts" */
+
+const store = "plumbline", tab = "plumbline-tab";
+/** @param {boolean} kept */
+const storage = (kept) => (kept ? localStorage : sessionStorage);
+
+/**
+ * @param {boolean} kept
+ * @param {string} name
+ */
+function text(kept, name) {
+  try {
+    return storage(kept).getItem(name);
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * Keeps a text, and tells whether it could; undefined takes it out.
+ * @param {boolean} kept
+ * @param {string} name
+ * @param {string} [is]
+ */
+function put(kept, name, is) {
+  try {
+    if (is === undefined) storage(kept).removeItem(name);
+    else storage(kept).setItem(name, is);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Whether a later version of the guide keeps something here, which is left alone. */
+export const foreign = () => later(text(true, store));
+
+/** The book, and whether it is on the device and not just in this tab. */
+export function load() {
+  const kept = parse(text(true, store));
+  return { book: kept ?? parse(text(false, store)), kept: Boolean(kept) };
+}
+
+/**
+ * Keeps the book, and tells whether it could.
+ * @param {Book} book
+ * @param {boolean} kept
+ */
+export const save = (book, kept) => put(kept, store, JSON.stringify(book));
+
+/**
+ * Takes the book away, from the device or from this tab.
+ * @param {boolean} kept
+ */
+export const clear = (kept) => put(kept, store);
+
+/** What this tab shows, so that its own addresses are known again. @returns {Tab} */
+export function mine() {
+  try {
+    return JSON.parse(text(false, tab) ?? "{}");
+  } catch {
+    return {};
+  }
+}
+/** @param {Tab} now */
+export const remember = (now) => put(false, tab, JSON.stringify(now));
+
+/**
+ * Calls back with the book as another tab has left it, and as it was; undefined where
+ * there was none, or is none.
+ * @param {(was: Book | undefined, now: Book | undefined) => void} hear
+ */
+export function follow(hear) {
+  addEventListener("storage", ({ key, oldValue, newValue }) => {
+    if (key === store) hear(parse(oldValue), parse(newValue));
+  });
+}

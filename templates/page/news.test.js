@@ -1,0 +1,47 @@
+import assert from "node:assert/strict";
+import test from "node:test";
+import { visit } from "../../testdata/judges/dom.js";
+
+visit("<main><h1>Saddle height</h1></main>", "#name=Kim&inseam=790");
+HTMLElement.prototype.scrollIntoView = () => {};
+localStorage.setItem("plumbline", JSON.stringify({ version: 1, record: "name=Rowan&inseam=830" }));
+const record = await import("./record.js");
+record.open();
+const { show } = await import("./news.js");
+const { all, one } = await import("./dom.js");
+
+const place = one(document, ".news");
+const buttons = () => all(place, "button").map((button) => button.textContent);
+/** @param {string} text */
+const press = (text) => all(place, "button").find((button) => button.textContent === text)?.click();
+
+test("somebody else's numbers are named, with three ways on", () => {
+  show();
+  assert.equal(place.hidden, false);
+  assert.equal(place.querySelector("p")?.textContent, "This page shows Kim’s numbers, from a link. Nothing of them is kept here yet.");
+  assert.deepEqual(buttons(), ["Keep both", "Replace mine", "Back to mine"]);
+});
+
+test("going back leaves nothing to say", () => {
+  press("Back to mine");
+  assert.equal(record.at("name"), "Rowan");
+  assert.equal(place.hidden, true);
+});
+
+test("what was done is said, and undone", () => {
+  record.forget();
+  assert.deepEqual([place.querySelector("span")?.textContent, buttons()], ["Your numbers are forgotten.", ["Undo"]]);
+  press("Undo");
+  assert.equal(record.at("inseam"), "830");
+});
+
+test("where there are no own numbers nothing can be replaced", () => {
+  record.forget();
+  history.pushState(null, "", "#inseam=700&ask.back=yes");
+  dispatchEvent(new Event("hashchange"));
+  assert.match(place.querySelector("p")?.textContent ?? "", /^This page shows numbers that are not yours on this device, sent for a fitting/);
+  assert.deepEqual(buttons(), ["Keep them", "Leave them"]);
+  press("Keep them");
+  assert.equal(record.at("inseam"), "700");
+  assert.equal(record.apart(), false);
+});
