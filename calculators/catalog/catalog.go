@@ -3,6 +3,8 @@
 package catalog
 
 import (
+	"slices"
+
 	"plumbline/calculators"
 	"plumbline/calculators/cockpit"
 	"plumbline/calculators/feet"
@@ -23,7 +25,8 @@ var all = []*calculators.Calculator{
 }
 
 // figures that belong to no calculator.
-var figures = append(append(start.Figures(), saddle.AnnotatedResult(), cockpit.LeverSpan()), cockpit.Riders()...)
+var figures = slices.Concat(start.Figures(), frame.Figures(),
+	[]*calculators.Illustration{saddle.AnnotatedResult(), cockpit.LeverSpan()}, cockpit.Riders())
 
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }

@@ -353,21 +353,57 @@ func without(pairs []calculators.Pair, key string) []calculators.Pair {
 	return slices.DeleteFunc(pairs, func(p calculators.Pair) bool { return p.Key == key })
 }
 
+// onLevel turns a point of the drawing back from a grade, percent, to the level.
+func onLevel(p drawing.Point, grade float64) drawing.Point {
+	long := math.Hypot(100, grade)
+	return drawing.Point{X: (100*p.X + grade*p.Y) / long, Y: (100*p.Y - grade*p.X) / long}
+}
+
+// TestTheWeightIsPlumbOnTheSlope: where the bike holds its speed, the line from the centre
+// of mass to the ground hangs straight down on the sheet, and the wheels stand on a line
+// that rises by the grade.
+func TestTheWeightIsPlumbOnTheSlope(t *testing.T) {
+	for _, grade := range []float64{-12, 0, 22} {
+		r := calctest.Answer(t, Climb(), climbTyped(33)+fmt.Sprintf("grade=%v±0", grade))
+		plumb, wheels := 0, []drawing.Wheel(nil)
+		for _, m := range r.Figure.Marks {
+			switch m := m.(type) {
+			case drawing.Line:
+				if m.Role == drawing.Hot && m.Pen == drawing.Heavy {
+					plumb++
+					assert.InDelta(t, m.Points[0].X, m.Points[1].X, 1e-9)
+					assert.Greater(t, m.Points[0].Y, m.Points[1].Y)
+				}
+			case drawing.Wheel:
+				wheels = append(wheels, m)
+			case drawing.Ground:
+				assert.InDelta(t, grade/100, (m.B.Y-m.A.Y)/(m.B.X-m.A.X), 1e-9)
+			}
+		}
+		assert.Equal(t, 1, plumb)
+		assert.Len(t, wheels, 2)
+		assert.InDelta(t, grade/100, (wheels[1].Centre.Y-wheels[0].Centre.Y)/
+			(wheels[1].Centre.X-wheels[0].Centre.X), 0.02, "wheels of one size, but for the bike's tip")
+	}
+}
+
 // TestTheFigureShowsTheWeight: the centre of mass stands where it comes to rest on the
 // grade, and the wheels' arrows are their shares of 520 mm; of a weighed centre on another
 // wheelbase than the picture's the shares are kept.
 func TestTheFigureShowsTheWeight(t *testing.T) {
-	marks := func(r *calculators.Result) (centre drawing.Point, front, rear float64) {
+	marks := func(r *calculators.Result, grade float64) (centre drawing.Point, front, rear float64) {
 		for _, m := range r.Figure.Marks {
 			switch m := m.(type) {
 			case drawing.Circle:
 				if m.Role == drawing.Body && m.Radius == 24 {
-					centre = m.Centre
+					centre = onLevel(m.Centre, grade)
 				}
 			case drawing.Line:
-				if m.Pen == drawing.Heavy && m.Role == drawing.Ink && len(m.Points) == 2 &&
-					m.Points[0].X == m.Points[1].X {
-					front, rear = rear, m.Points[1].Y-m.Points[0].Y+46 // the head of an arrow is 46 mm long
+				if m.Pen != drawing.Heavy || m.Role != drawing.Ink || len(m.Points) != 2 {
+					continue
+				}
+				if a, b := onLevel(m.Points[0], grade), onLevel(m.Points[1], grade); math.Abs(a.X-b.X) < 1e-9 {
+					front, rear = rear, b.Y-a.Y+46 // the head of an arrow is 46 mm long
 				}
 			}
 		}
@@ -375,7 +411,7 @@ func TestTheFigureShowsTheWeight(t *testing.T) {
 	}
 	c := newClimbing(climbX)
 	w, _ := c.seated(c.saddle())
-	centre, front, rear := marks(calctest.Answer(t, Climb(), climbTyped(33)+"grade=13±0"))
+	centre, front, rear := marks(calctest.Answer(t, Climb(), climbTyped(33)+"grade=13±0"), 13)
 	at := c.rest(w, slopeOf(13))
 	assert.InDelta(t, at.bike.rear.x+at.weight.x, centre.X, 1e-6)
 	assert.InDelta(t, at.bike.ground()+at.weight.y, centre.Y, 1e-6)
@@ -384,7 +420,7 @@ func TestTheFigureShowsTheWeight(t *testing.T) {
 
 	// 431 of 1207 mm of wheelbase are as much of the picture's.
 	const weighed = rigid + "com-forward=431 com-height=1043 wheelbase=1207 grade=13±0"
-	centre, _, _ = marks(calctest.Answer(t, Climb(), climbTyped(25)+weighed))
+	centre, _, _ = marks(calctest.Answer(t, Climb(), climbTyped(25)+weighed), 13)
 	assert.InDelta(t, c.level.rear.x+431*c.level.wheelbase()/1207, centre.X, 1e-6)
 	assert.InDelta(t, c.level.ground()+1043, centre.Y, 1e-6)
 }
@@ -444,7 +480,7 @@ func TestRollingFreelyShiftsNothing(t *testing.T) {
 		assert.Contains(t, r.At(frontLoad).Meaning.Say(nil), "as on level ground")
 		for _, m := range r.Figure.Marks { // the weight's line stands square to the ground
 			if m, ok := m.(drawing.Line); ok && m.Role == drawing.Hot {
-				assert.InDelta(t, m.Points[0].X, m.Points[1].X, 1e-9)
+				assert.InDelta(t, onLevel(m.Points[0], grade).X, onLevel(m.Points[1], grade).X, 1e-9)
 			}
 		}
 	}

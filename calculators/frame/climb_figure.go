@@ -13,10 +13,9 @@ import (
 // fullForce is how long the arrow of the whole weight would be, mm on the drawing.
 const fullForce = 520
 
-// climbFigure draws the seated rider on the bike as it rests on the grade, level on the sheet, and
-// gravity leaning back instead: the line of the weight on the chosen grade, the
-// one that passes the rear contact, where the front lifts, and the forces at both
-// wheels to scale.
+// climbFigure draws the seated rider on the bike as it rests on the grade, on the slope
+// itself: the plumb line of the weight, the line through the rear contact, where the front
+// lifts, and the loads of both wheels as arrows to scale.
 func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	b, pose, at := climbScene(v)
 	f := &drawing.Figure{Title: words.Of("The weight on both wheels")}
@@ -29,46 +28,66 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			"pedals and the grips.")
 		return f
 	}
-	f.Description = words.Of("A rider seated on the bike as its suspension settles on the slope, drawn level while "+
-		"gravity leans back. On a grade of {0} the front wheel carries {1} of both wheel loads and the rear the "+
-		"rest, drawn to scale under the wheels. The centre of mass lies {2} ahead of the rear contact and {3} "+
-		"up; on a grade of {4} its plumb line passes the rear contact and the front lifts.",
-		grade, load.Uncertain(), r.At(comForward).Uncertain(), r.At(comHeight).Uncertain(), lift.Uncertain())
+	f.Description = words.Of("A rider seated on the bike on a slope of {0}, {5} above the horizontal, as the suspension "+
+		"settles there. Arrows under the wheels are as long as the loads are large: the front wheel carries {1} of both, "+
+		"the rear the rest. The centre of mass lies {2} ahead of the rear contact and {3} up. Its plumb line meets the "+
+		"ground between the wheels as long as both carry; on a grade of {4} it passes the rear contact and the front "+
+		"lifts.",
+		grade, load.Uncertain(), r.At(comForward).Uncertain(), r.At(comHeight).Uncertain(), lift.Uncertain(),
+		measure.Degrees(geometry.SlopeAngle(v.Of(measure.Grade))))
 	ground, rear, front := bike.Ground(), bike.RearContact(), bike.FrontContact()
 	balance := at.Balance
 	// The wheelbase of the picture may be a stand-in: keep the share right.
 	balance.Ahead *= bike.Wheelbase() / balance.Wheelbase
 	centre := drawing.Point{X: rear.X + balance.Ahead, Y: ground + balance.Height}
 	slope := geometry.SlopeAngle(v.Of(measure.Grade))
-	onSlope := "Weight on {0}"
+	pull, onSlope := slope, "Weight"
 	if v.Is(measure.Riding, "rolling") {
-		slope, onSlope = 0, "Weight, rolling freely on {0}"
+		pull, onSlope = 0, "Weight as you feel it, rolling freely"
 	}
-	down := func(angle, beyond float64) drawing.Point {
-		// Gravity as the bike feels it on a slope: it leans back going up.
-		u := drawing.Polar(-90-angle, 1)
-		return centre.Along(u, (centre.Y-ground+beyond)/-u.Y)
+	// All is drawn as the bike sees it and then turned with the slope. Gravity leans back
+	// for the bike, so that it is plumb on the sheet.
+	u := drawing.Polar(-90-pull, 1)
+	down := centre.Along(u, (centre.Y-ground)/-u.Y)
+	share := float64(load.Value) / 100
+	under := func(wheel drawing.Point, share float64, side float64, text words.Text) drawing.Mark {
+		return drawing.Label{Role: drawing.Ink, At: wheel.Plus(drawing.Point{Y: -max(share, 0.05) * fullForce / 2}),
+			Side: drawing.Point{X: side}, Text: text, Priority: 2}
 	}
 	f.Add(drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{centre, figure.At(rear)}},
-		drawing.Line{Role: drawing.Hot, Points: []drawing.Point{centre, down(slope, 0)}})
-	share := float64(load.Value) / 100
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Heavy, Points: []drawing.Point{centre, down}})
 	f.Add(force(figure.At(front), share)...)
 	f.Add(force(figure.At(rear), 1-share)...)
 	f.Add(
 		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: centre, Radius: 24},
 		drawing.Cross{Role: drawing.Body, At: centre, Size: 24},
-		drawing.Label{Role: drawing.Hot, At: down(slope, 0), Side: drawing.Point{X: 1, Y: 0.6}, Leader: true,
-			Text: words.Of(onSlope, grade)},
+		drawing.Label{Role: drawing.Hot, At: down, Side: drawing.Point{X: 1, Y: -0.6}, Leader: true,
+			Text: words.Of(onSlope)},
 		drawing.Label{Role: drawing.Ink, At: centre.Along(figure.At(rear).Minus(centre), 0.55),
 			Side: drawing.Point{X: -1, Y: 0.4}, Leader: true, Text: words.Of("Front lifts: {0}", lift.Amount())},
-		drawing.Label{Role: drawing.Ink, At: figure.At(front).Plus(drawing.Point{Y: -max(share,
-			0.05) * fullForce / 2}),
-			Side: drawing.Point{X: 1}, Text: words.Of("{0}", load.Amount())},
-		drawing.Label{Role: drawing.Ink, At: figure.At(rear).Plus(drawing.Point{Y: -(1 - max(share,
-			0)) * fullForce / 2}), Side: drawing.Point{X: 1},
-			Text: words.Of("{0}", measure.Amount{Value: 100 - float64(load.Value), Unit: measure.Percent, Extra: 1})},
+		under(figure.At(front), share, 1, words.Of("{0}", load.Amount())),
+		under(figure.At(rear), 1-share, -1, words.Of("{0}", measure.Amount{Value: 100 - float64(load.Value),
+			Unit: measure.Percent, Extra: 1})),
 	)
+	f.Marks = figure.Turned(slope, drawing.Point{}, f.Marks...)
+	if slope != 0 {
+		f.Add(level(bike, slope, grade)...)
+	}
 	return f
+}
+
+// level draws the horizontal that the slope rises from, behind the rear wheel.
+func level(bike geometry.Bike, slope float64, grade measure.Amount) []drawing.Mark {
+	start := drawing.Point{X: bike.RearContact().X - bike.RearRadius - 20, Y: bike.Ground()}
+	along := drawing.Polar(slope, 1)
+	from := drawing.Point{}.Along(along, start.X).Along(along.Left(), start.Y)
+	length := bike.Wheelbase() + bike.RearRadius
+	to := from.Plus(drawing.Point{X: length})
+	return []drawing.Mark{
+		drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{from, to}},
+		drawing.Angle{Role: drawing.Hot, Vertex: from, From: 0, To: slope, Radius: 0.92 * length,
+			Text: words.Of("Slope {0}", grade), Priority: 2},
+	}
 }
 
 // force draws the ground's push at a wheel as an arrow from below, its length the

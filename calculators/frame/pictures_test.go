@@ -1,0 +1,96 @@
+package frame
+
+import (
+	"math"
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"plumbline/calculators"
+	"plumbline/calculators/drawing"
+)
+
+// The ring stands at the seal, at the seal, and as far from it as sag is of the travel:
+// 24 % of 170 mm are 40.8, 31 % of a stroke of 65 mm are 20.15. While the rider sits, the
+// tube has slid in by as much.
+func TestTheRingStandsWhereTheSagIs(t *testing.T) {
+	for _, c := range []struct {
+		picture     *calculators.Illustration
+		travel, sag string
+		all, part   float64
+	}{
+		{ForkRing(), "fork-travel", "sag-front", 170, 24}, {ShockRing(), "shock-stroke", "sag-rear", 65, 31},
+	} {
+		f := c.picture.Figure([]calculators.Pair{{Key: c.travel, Typed: fmtFloat(c.all)}, {Key: c.sag,
+			Typed: fmtFloat(c.part)}}, nil)
+		require.Len(t, f.Frames, 3)
+		sag := c.all * c.part / 100
+		for i, want := range []struct{ ring, in float64 }{{0, 0}, {0, sag}, {sag, 0}} {
+			var tubes []drawing.Tube
+			for _, m := range f.Frames[i].Marks {
+				if m, ok := m.(drawing.Tube); ok {
+					tubes = append(tubes, m)
+				}
+			}
+			ring := tubes[len(tubes)-1]
+			require.Equal(t, drawing.Hot, ring.Role)
+			assert.InDelta(t, want.ring, ring.A.Y, 1e-9, "ring in frame %d", i+1)
+			assert.InDelta(t, 1.08*c.all-want.in, tubes[0].B.Y, 1e-9, "tube in frame %d", i+1)
+		}
+		for _, m := range f.Frames[2].Marks {
+			if d, ok := m.(drawing.Dimension); ok {
+				assert.InDelta(t, sag, d.B.Y-d.A.Y, 1e-9)
+			}
+		}
+		said := f.Description.Say(nil)
+		assert.Contains(t, said, fmtFloat(c.all)+"\u00a0mm")
+		assert.Contains(t, said, fmtFloat(c.part)+"\u00a0%")
+	}
+}
+
+// Both bikes of one reach keep it, the bar of the lower one comes to the other's height,
+// and the way back is that of 40 mm along an axis of 65.5 degrees: 40 / tan 65.5 = 18.23.
+func TestSpacersBringTheGripsBack(t *testing.T) {
+	f := SameReach().Figure([]calculators.Pair{{Key: "inseam", Typed: "812"}}, nil)
+	levels, uprights := 0, []float64(nil)
+	for _, m := range f.Marks {
+		if d, ok := m.(drawing.Dimension); ok {
+			if d.Along.X == 1 {
+				levels++
+				assert.InDelta(t, 460, d.B.X-d.A.X, 1e-9)
+			} else {
+				uprights = append(uprights, d.B.Y-d.A.Y)
+			}
+		}
+	}
+	assert.Equal(t, 1, levels)
+	assert.InDeltaSlice(t, []float64{625, 585}, uprights, 1e-9)
+	require.Len(t, f.Details, 1)
+	back := f.Details[0].Marks[0].(drawing.Dimension)
+	assert.InDelta(t, 40/math.Tan(65.5*math.Pi/180), back.B.X-back.A.X, 1e-9)
+	assert.InDelta(t, back.A.Y, back.B.Y, 1e-9)
+	assert.Contains(t, f.Description.Say(nil), "come back by 18\u00a0mm")
+}
+
+// In each pair one number differs, and the arrows point the way that it moves a part:
+// forward; up, and the wheel forward along the steering axis; forward; forward; back; and up
+// for both wheels.
+func TestOneNumberMovesWhatItSays(t *testing.T) {
+	f := OneNumberAtATime().Figure(nil, nil)
+	require.Len(t, f.Frames, 6)
+	for i, want := range [6]drawing.Point{{X: 1}, {X: 0.7, Y: 0.7}, {X: 1}, {X: 1}, {X: -1}, {Y: 1}} {
+		arrows := 0
+		for _, m := range f.Frames[i].Marks {
+			if l, ok := m.(drawing.Line); ok && l.Role == drawing.Hot && l.Pen == drawing.Heavy {
+				arrows++
+				way := l.Points[1].Minus(l.Points[0]).Unit()
+				assert.Greater(t, way.Dot(want), 0.5, "frame %d", i+1)
+			}
+		}
+		assert.Positive(t, arrows, "frame %d", i+1)
+	}
+}
+
+func fmtFloat(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
