@@ -49,14 +49,15 @@ type oneChange struct {
 }
 
 func oneChanges() []oneChange {
+	turn := measure.Amount{Value: 3, Unit: measure.Deg, Extra: -1}
 	return []oneChange{
 		{"Reach {0} longer", measure.Millimetres(40), func(c *geometry.Chart) { c.Reach += 40 },
 			"hands and front wheel go forward"},
 		{"Stack {0} higher", measure.Millimetres(40), func(c *geometry.Chart) { c.Stack += 40 },
 			"the hands go up, the front wheel a little forward"},
-		{"Head angle {0} slacker", measure.Amount{Value: 3, Unit: measure.Deg, Extra: -1}, func(c *geometry.Chart) { c.HeadAngle -= 3 },
+		{"Head angle {0} slacker", turn, func(c *geometry.Chart) { c.HeadAngle -= 3 },
 			"the front wheel goes forward"},
-		{"Seat angle {0} steeper", measure.Amount{Value: 3, Unit: measure.Deg, Extra: -1}, func(c *geometry.Chart) { c.SeatAngle += 3 },
+		{"Seat angle {0} steeper", turn, func(c *geometry.Chart) { c.SeatAngle += 3 },
 			"the saddle goes forward"},
 		{"Chainstay {0} longer", measure.Millimetres(25), func(c *geometry.Chart) { c.Chainstay += 25 },
 			"the rear wheel goes back"},
@@ -88,7 +89,8 @@ func oneNumberAtATime(v calculators.Values) *drawing.Figure {
 func ways(before, after figure.Build) (marks []drawing.Mark) {
 	for _, p := range [4][2]drawing.Point{
 		{before.Grip(), after.Grip()}, {before.SaddleTop(), after.SaddleTop()},
-		{figure.At(before.Bike.Front), figure.At(after.Bike.Front)}, {figure.At(before.Bike.Rear), figure.At(after.Bike.Rear)},
+		{figure.At(before.Bike.Front), figure.At(after.Bike.Front)},
+		{figure.At(before.Bike.Rear), figure.At(after.Bike.Rear)},
 	} {
 		way := p[1].Minus(p[0])
 		if way.Length() < 6 {
