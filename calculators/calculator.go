@@ -5,6 +5,8 @@
 package calculators
 
 import (
+	"slices"
+
 	"plumbline/calculators/caution"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/literature"
@@ -33,9 +35,10 @@ type Calculator struct {
 	Question string // the one question it answers
 	Scenario string // whose numbers the worked example has, one sentence
 	Inputs   []Input
-	Unasked  []Input   // errors of the model itself, which nobody could type: see Input
-	Answers  []*Output // what it answers, the headline first
-	Workings []*Output // further numbers that Explain wants with their ±
+	First    []*measure.Quantity // shown as the form opens, beside what is needed; the rest is behind "Refine"
+	Unasked  []Input             // errors of the model itself, which nobody could type: see Input
+	Answers  []*Output           // what it answers, the headline first
+	Workings []*Output           // further numbers that Explain wants with their ±
 	Sources  []*literature.Source
 	Cautions []*caution.Caution
 
@@ -81,9 +84,6 @@ type Input struct {
 	// setting that the record plans to change counts as it is now, not as it is to become.
 	ReadAt *measure.Quantity
 
-	// Folded inputs stand below the others, behind "More settings".
-	Folded bool
-
 	// Clears are inputs that belong to the old answer of this choice: they are emptied when
 	// it changes, so that a reading of one length is never taken for another's.
 	Clears []*measure.Quantity
@@ -91,6 +91,15 @@ type Input struct {
 	// Slide offers a slider from its first to its second value, in base units,
 	// for numbers that are tried out rather than measured.
 	Slide [2]float64
+}
+
+// Needed tells whether there is no answer without the input.
+func (in *Input) Needed() bool { return !in.Optional && in.Assume == nil }
+
+// AtOnce tells whether a form shows the input as it opens: it is needed, or the
+// calculator puts it there.
+func (c *Calculator) AtOnce(in *Input) bool {
+	return in.Needed() || slices.Contains(c.First, in.Quantity)
 }
 
 // Assumption is a value that nobody measured.

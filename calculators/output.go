@@ -15,7 +15,8 @@ type Output struct {
 	Label   string // English
 	Unit    *measure.Unit
 	Between string            // what it is measured between, English
-	Folded  bool              // shown in the table below the headline answers
+	Beside  bool              // stands beside the headline: one is not set without the other
+	Folded  bool              // shown in the table below the other answers
 	Finer   int               // decimals beyond the unit's usual ones, for people
 	Feeds   *measure.Quantity // what it becomes in the reader's record, nil if nothing
 	Guess   bool              // what it feeds counts as an estimate, not as measured

@@ -18,6 +18,7 @@ type Result struct {
 	Answers    []Answer        `json:"readings"` // in JSON by the name under which scripts know them
 	Tables     []Table         `json:"tables,omitempty"`
 	Notes      []Note          `json:"notes,omitempty"`
+	Verdict    words.Text      `json:"verdict,omitzero"` // the answer in words, where a number alone is none
 	Influence  []Influence     `json:"influence,omitempty"`
 	Sources    []string        `json:"sources"`
 
@@ -138,6 +139,43 @@ type Influence struct {
 
 	Quantity *measure.Quantity `json:"-"`
 	SD       float64           `json:"-"`
+	Rests    Basis             `json:"-"`
+}
+
+// Basis is what an input's value rests on.
+type Basis uint8
+
+// What a value rests on: a measurement of the reader's, an estimate of theirs, an
+// assumption of the calculator's, or the model itself, whose error nobody is asked for.
+const (
+	Measured Basis = iota
+	Estimated
+	Assumed
+	OfTheModel
+)
+
+// Guesses are the quantities that were assumed because nobody gave them, in the order
+// in which they are asked for.
+func (r *Result) Guesses() (list []*measure.Quantity) {
+	for i, s := range r.values.state[:r.values.asked] {
+		if s == assumed {
+			list = append(list, r.values.inputs[i].Quantity)
+		}
+	}
+	return list
+}
+
+// basis tells what the value of input i rests on.
+func (v Values) basis(i int) Basis {
+	switch {
+	case i >= v.asked:
+		return OfTheModel
+	case v.state[i] == assumed:
+		return Assumed
+	case v.state[i] == guessed:
+		return Estimated
+	}
+	return Measured
 }
 
 // Problem is why there is no result, at the input that can mend it ("" where no

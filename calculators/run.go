@@ -80,7 +80,8 @@ func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Res
 		}
 		d := effects.Of[i][0]
 		r.Influence = append(r.Influence, Influence{Input: in.Key, Effect: Number(math.Abs(d)),
-			Share: Number(float64(d*d) / effects.Variance[0]), Quantity: in.Quantity, SD: v.u[i]})
+			Share: Number(float64(d*d) / effects.Variance[0]), Quantity: in.Quantity, SD: v.u[i],
+			Rests: v.basis(i)})
 	}
 	for _, i := range effects.Alone {
 		r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.",

@@ -32,25 +32,26 @@ func Lever() *calculators.Calculator {
 			},
 			fit.GripInputs(),
 			[]calculators.Input{
-				{Quantity: measure.FingerLength, Folded: true, Grown: true,
+				{Quantity: measure.FingerLength, Grown: true,
 					Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 						hand := v.Of(measure.HandLength)
 						return calculators.Assumption{Value: FingerOf(hand), SD: 4,
 							From: "0.38 of the hand’s length, from memory"}, hand > 0
 					}},
-				{Quantity: measure.LeverLength, Folded: true,
+				{Quantity: measure.LeverLength,
 					Assume: calculators.Fixed(70, 6, "a usual blade for one or two fingers")},
-				{Quantity: measure.TrunkAngle, Folded: true,
+				{Quantity: measure.TrunkAngle,
 					Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
-				{Quantity: measure.StandingKnee, Folded: true,
+				{Quantity: measure.StandingKnee,
 					Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
-				{Quantity: measure.SaddleHeight, Example: "736", Optional: true, Folded: true},
-				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
+				{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
+				{Quantity: measure.SaddleSetback, Optional: true},
 			},
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, fit.LegInputs(),
 			fit.FootInputs(),
 			fit.UnderGripsInputs()),
 		Unasked:  []calculators.Input{fit.HipUnasked()},
+		First:    []*measure.Quantity{measure.LeverReach},
 		Answers:  []*calculators.Output{leverAngle, leverReach, leverSpan, leverInset, gripDiameter, gripHeld},
 		Workings: []*calculators.Output{forearmStanding, forearmSeated},
 		Sources: []*literature.Source{literature.Keir2007, literature.ODriscoll1992, literature.KongLowe2005,
@@ -68,7 +69,7 @@ var (
 	leverAngle = &calculators.Output{Name: "lever-angle", Label: "Turn the lever down by", Unit: measure.Deg,
 		Feeds:   measure.LeverAngle,
 		Between: "the horizontal and the lever’s blade, with the bike level on its stand"}
-	leverReach = &calculators.Output{Name: "lever-reach", Label: "Set its reach to", Unit: measure.Mm,
+	leverReach = &calculators.Output{Name: "lever-reach", Label: "Set its reach to", Beside: true, Unit: measure.Mm,
 		Feeds:   measure.LeverReach,
 		Between: "the front of the grip and the outer face of the lever’s blade, where the braking finger pulls"}
 	leverSpan = &calculators.Output{Name: "lever-span", Label: "Span over grip and lever now", Unit: measure.Mm,

@@ -28,10 +28,11 @@ func Ready() *calculators.Calculator {
 			fit.GripInputs(), stanceInputs(), fit.BarInputs(), fit.UpperInputs(),
 			[]calculators.Input{fit.TrochanterInput("")}, fit.LegInputs(), fit.FootInputs(), fit.UnderGripsInputs(),
 			[]calculators.Input{
-				{Quantity: measure.MoveX, Optional: true, Folded: true},
-				{Quantity: measure.MoveY, Optional: true, Folded: true},
-				{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
+				{Quantity: measure.MoveX, Optional: true},
+				{Quantity: measure.MoveY, Optional: true},
+				{Quantity: measure.SaddleHeight, Optional: true},
 			}),
+		First: []*measure.Quantity{measure.TrunkAngle},
 		Answers: []*calculators.Output{readyElbow, trunkAtElbow, roomBack, roomForward, feetToHands, hipBehind,
 			frontKnee, rearKnee, armSlack},
 		Sources: []*literature.Source{literature.DeLeva1996, literature.Gordon2014, literature.GUM2008,
@@ -75,7 +76,7 @@ func stanceInputs() []calculators.Input {
 			Assume: calculators.Fixed(posture.ReadyStance.Trunk, 0, "common practice for standing ready")},
 		{Quantity: measure.StandingKnee, Example: "50", Slide: [2]float64{30, 70},
 			Assume: calculators.Fixed(posture.ReadyStance.Knee, 0, "common practice for standing ready")},
-		{Quantity: measure.Grade, Folded: true, Assume: calculators.Fixed(0, 0, "on the level")},
+		{Quantity: measure.Grade, Assume: calculators.Fixed(0, 0, "on the level")},
 	}
 }
 

@@ -18,7 +18,7 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 		"changes with the grips alone.")
 	if !ok {
 		noStand(r, words.Of("These lengths make no rider. Check the inside leg, the height and the lengths behind "+
-			"“More settings”."))
+			"“Refine”."))
 		r.Figure = emptyReady(v, s)
 		return
 	}
@@ -91,7 +91,7 @@ func unready(err error) words.Text {
 		return words.Of("No such stance: your legs cannot hold this knee bend with the cranks level. Try about 50 " +
 			"degrees.")
 	}
-	return words.Of("No such stance: the lengths or angles make no rider. Check those behind “More settings”.")
+	return words.Of("No such stance: the lengths or angles make no rider. Check those behind “Refine”.")
 }
 
 // noStand gives every answer that needs a pose the reason why there is none.

@@ -14,8 +14,8 @@ import (
 // Same answers how to set up a new bike so that saddle and grips stand where they
 // do on the old one, seen from the bottom bracket.
 func Same() *calculators.Calculator {
-	pedal := fit.Exact(fit.AllFolded(fit.PedalInputs("")))
-	newPedal := fit.AllFolded(fit.NewPedalInputs(""))
+	pedal := fit.Exact(fit.PedalInputs(""))
+	newPedal := fit.NewPedalInputs("")
 	newPedal[0].Optional = true // the old pedals move over where nobody names others
 	return &calculators.Calculator{
 		Name: "same-position", Section: calculators.Cockpit,
@@ -23,13 +23,13 @@ func Same() *calculators.Calculator {
 		Scenario: "The test rider carries the test bike’s position over to an invented bike with 475 mm of reach " +
 			"and a steeper seat.",
 		Inputs: []calculators.Input{
-			{Quantity: measure.BBHeight, Optional: true, Folded: true},
-			{Quantity: measure.SaddleFloor, Optional: true, Folded: true},
-			{Quantity: measure.GripFloor, Optional: true, Folded: true},
-			{Quantity: measure.NoseSetback, Optional: true, Folded: true},
-			{Quantity: measure.SaddleNose, Folded: true,
+			{Quantity: measure.BBHeight, Optional: true},
+			{Quantity: measure.SaddleFloor, Optional: true},
+			{Quantity: measure.GripFloor, Optional: true},
+			{Quantity: measure.NoseSetback, Optional: true},
+			{Quantity: measure.SaddleNose,
 				Assume: onceGiven(measure.NoseSetback, 155, 8, "usual for a trail saddle")},
-			{Quantity: measure.NoseToGrip, Optional: true, Folded: true},
+			{Quantity: measure.NoseToGrip, Optional: true},
 			{Quantity: measure.SaddleSetback, Example: "172", Assume: setbackByTape},
 			{Quantity: measure.SaddleHeight, Example: "736", Assume: heightByTape},
 			{Quantity: measure.GripX, Example: "442", Assume: gripXByTape},
@@ -40,7 +40,7 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.NewHeadAngle, Example: "64.5"},
 			{Quantity: measure.NewSeatAngle, Example: "77.5"},
 			{Quantity: measure.NewSeatTubeAngle, Optional: true},
-			{Quantity: measure.NewSeatAngleHeight, Optional: true, Folded: true},
+			{Quantity: measure.NewSeatAngleHeight, Optional: true},
 			{Quantity: measure.NewCrankLength, Example: "165", Assume: sameAs(measure.CrankLength)},
 			newPedal[0], newPedal[1], newPedal[2],
 			{Quantity: measure.NewPostOffset, Example: "0",
@@ -48,18 +48,19 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.NewBarRise, Example: "30", Assume: calculators.Fixed(30, 0, "a usual trail bar")},
 			{Quantity: measure.NewBarSweep, Example: "40",
 				Assume: calculators.Fixed(38, 5, "what 8 degrees of back sweep make on a usual bar")},
-			{Quantity: measure.NewHeadsetHeight, Folded: true,
+			{Quantity: measure.NewHeadsetHeight,
 				Assume: fit.UsualHeadset.Assume},
 			{Quantity: measure.NewSpacersLimit, Example: "30", Optional: true},
-			{Quantity: measure.ForkTravel, Example: "150", Optional: true, Folded: true},
-			{Quantity: measure.RearTravel, Example: "140", Optional: true, Folded: true},
-			{Quantity: measure.NewForkTravel, Example: "160", Optional: true, Folded: true},
-			{Quantity: measure.NewRearTravel, Example: "160", Optional: true, Folded: true},
-			{Quantity: measure.SagFront, Folded: true, Assume: onceGiven(measure.ForkTravel,
+			{Quantity: measure.ForkTravel, Example: "150", Optional: true},
+			{Quantity: measure.RearTravel, Example: "140", Optional: true},
+			{Quantity: measure.NewForkTravel, Example: "160", Optional: true},
+			{Quantity: measure.NewRearTravel, Example: "160", Optional: true},
+			{Quantity: measure.SagFront, Assume: onceGiven(measure.ForkTravel,
 				fit.UsualSagFront.Value, 0, "common practice")},
-			{Quantity: measure.SagRear, Folded: true, Assume: onceGiven(measure.RearTravel,
+			{Quantity: measure.SagRear, Assume: onceGiven(measure.RearTravel,
 				fit.UsualSagRear.Value, 0, "common practice")},
 		},
+		First:   []*measure.Quantity{measure.SaddleHeight, measure.SaddleSetback, measure.GripX, measure.GripY},
 		Answers: []*calculators.Output{sameHeight, railShift, aheadOfHead, aboveHead, sameSetback},
 		Sources: []*literature.Source{literature.Moore2012, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.HoseCheck,
@@ -73,7 +74,7 @@ func Same() *calculators.Calculator {
 var (
 	sameHeight = &calculators.Output{Name: "saddle-height", Label: "Saddle height on the new bike", Unit: measure.Mm,
 		Between: "bottom-bracket centre to saddle top, in a straight line"}
-	railShift = &calculators.Output{Name: "rail-shift", Label: "Saddle back on its rails", Unit: measure.Mm,
+	railShift = &calculators.Output{Name: "rail-shift", Label: "Saddle back on its rails", Beside: true, Unit: measure.Mm,
 		Between: "the middle of the rails’ marked zone and the clamp; negative is forward"}
 	aheadOfHead = &calculators.Output{Name: "ahead-of-head", Label: "Grips ahead of the head tube", Unit: measure.Mm,
 		Between: "centre of the new head tube’s top, level forward to the middle of the grips; negative is behind"}

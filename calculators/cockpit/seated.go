@@ -36,6 +36,7 @@ func Seated() *calculators.Calculator {
 			fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, fit.LegInputs(),
 			fit.Exact(fit.FootInputs()), fit.UnderGripsInputs()),
 		Unasked:  []calculators.Input{fit.HipUnasked()},
+		First:    []*measure.Quantity{measure.ElbowBend},
 		Answers:  []*calculators.Output{seatedTrunk, seatedShoulder, seatedBend, seatedReach},
 		Workings: seatedWorkings(),
 		Sources: []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021,

@@ -13,7 +13,7 @@ import (
 // FootAngle answers how far the cleats turn for the feet's own angles, and what room
 // the heels then have.
 func FootAngle() *calculators.Calculator {
-	pedal := fit.AllFolded(fit.PedalInputs(""))
+	pedal := fit.PedalInputs("")
 	return &calculators.Calculator{
 		Name: "foot-angle", Section: calculators.Feet,
 		Title:    "Rotation and float",
@@ -30,20 +30,21 @@ func FootAngle() *calculators.Calculator {
 			{Quantity: measure.PedalFloat, Example: "6", Assume: calculators.Fixed(6, 1.5, "usual for a trail pedal")},
 			{Quantity: measure.FootOffset, Example: "56", Assume: calculators.Fixed(56, 4, "usual for a trail pedal")},
 			{Quantity: measure.FootLength, Example: "262", Grown: true, Assume: anyFoot},
-			fit.HeightInput(), fit.Folded(fit.BallInput("")),
+			fit.HeightInput(), fit.BallInput(""),
 			fit.CrankInput("170"),
 			{Quantity: measure.QFactor, Example: "174", Assume: fit.UsualQFactor.Assume},
-			{Quantity: measure.ArmSetIn, Folded: true, Assume: calculators.Fixed(8, 4,
+			{Quantity: measure.ArmSetIn, Assume: calculators.Fixed(8, 4,
 				"usual for a mountain-bike crank")},
-			{Quantity: measure.StayWidth, Folded: true, Assume: calculators.Fixed(120, 8,
+			{Quantity: measure.StayWidth, Assume: calculators.Fixed(120, 8,
 				"usual for a trail bike with a wide tyre")},
-			{Quantity: measure.RearEndWidth, Folded: true,
+			{Quantity: measure.RearEndWidth,
 				Assume: calculators.Fixed(180, 8, "usual for a wide rear hub, with frame and gear mechanism")},
-			{Quantity: measure.Chainstay, Example: "437", Folded: true, Assume: fit.UsualChainstay.Assume},
+			{Quantity: measure.Chainstay, Example: "437", Assume: fit.UsualChainstay.Assume},
 			pedal[0], pedal[3],
-			{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5, "usual for a riding shoe")},
-			fit.Folded(fit.SexInput("")),
+			{Quantity: measure.HeelCup, Assume: calculators.Fixed(4, 1.5, "usual for a riding shoe")},
+			fit.SexInput(""),
 		},
+		First:    []*measure.Quantity{measure.CleatAngleLeft, measure.CleatAngleRight},
 		Answers:  []*calculators.Output{leftFoot.turn, rightFoot.turn, leftFoot.least, rightFoot.least},
 		Workings: append(leftFoot.workings(), rightFoot.workings()...),
 		Sources: []*literature.Source{literature.Morton1932, literature.Losel1996, literature.Boyd1997,
@@ -81,6 +82,7 @@ func newOneFoot(name, label string) oneFoot {
 		stay:   o("stay-in", "heel to the chainstay, heel fully in", measure.Mm),
 		frame:  o("frame-in", "heel to the rear end, heel fully in", measure.Mm),
 	}
+	f.turn.Beside = name == "right" // one cleat is not set without the other
 	f.turn.Between = "cleat as it is to the foot’s own angle, on the shoe, seen from above; minus turns the nose " +
 		"outwards"
 	f.least.Between = "heel’s inner edge, fully in, to crank arm or frame, the least of the whole circle; minus is " +

@@ -29,13 +29,14 @@ func Cleat() *calculators.Calculator {
 			},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
-				{Quantity: measure.HeelCup, Folded: true, Assume: calculators.Fixed(4, 1.5,
+				{Quantity: measure.HeelCup, Assume: calculators.Fixed(4, 1.5,
 					"usual for a riding shoe")},
-				fit.Folded(fit.AnyInseamInput("830")), fit.Exact([]calculators.Input{fit.TrochanterInput("")})[0],
-				{Quantity: measure.ThighLength, Optional: true, Folded: true, Grown: true},
-				{Quantity: measure.ShankLength, Optional: true, Folded: true, Grown: true},
-				fit.Folded(fit.CrankInput("")), fit.SeatAngleInput(""),
+				fit.AnyInseamInput("830"), fit.Exact([]calculators.Input{fit.TrochanterInput("")})[0],
+				{Quantity: measure.ThighLength, Optional: true, Grown: true},
+				{Quantity: measure.ShankLength, Optional: true, Grown: true},
+				fit.CrankInput(""), fit.SeatAngleInput(""),
 			}),
+		First:    []*measure.Quantity{measure.FootLength, measure.HeelToBallInner},
 		Answers:  []*calculators.Output{spindleFromHeel, spindleBehindBall, cleatSaddleChange},
 		Workings: []*calculators.Output{windowFront, windowStart, windowRear},
 		Sources: []*literature.Source{literature.VanSickleHull2007, literature.Paton2009, literature.PatonJardine2012,
@@ -54,7 +55,7 @@ func Cleat() *calculators.Calculator {
 var (
 	spindleFromHeel = &calculators.Output{Name: "spindle-from-heel", Label: "Spindle from the heel", Unit: measure.Mm,
 		Between: "back of the bare heel to the spindle’s centre, along the foot"}
-	spindleBehindBall = &calculators.Output{Name: "behind-ball", Label: "Behind the inner ball", Unit: measure.Mm,
+	spindleBehindBall = &calculators.Output{Name: "behind-ball", Label: "Behind the inner ball", Beside: true, Unit: measure.Mm,
 		Feeds:   measure.CleatBehindBall,
 		Between: "middle of the inner ball joint back to the spindle, along the foot"}
 	cleatSaddleChange = &calculators.Output{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,

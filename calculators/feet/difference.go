@@ -24,6 +24,7 @@ func Difference() *calculators.Calculator {
 			{Quantity: measure.DifferenceFound, Example: "blocks", Assume: calculators.Fixed(foundByTape, 0,
 				"because nobody should be taken for examined who was not")},
 		},
+		First:   []*measure.Quantity{measure.DifferenceFound},
 		Answers: []*calculators.Output{legDifference, shim},
 		Sources: []*literature.Source{literature.Badii2014, literature.Alfuth2021, literature.Sabharwal2008,
 			literature.Beattie1990, literature.Knutson2005, literature.Rannisto2015, literature.Rannisto2019,

@@ -31,9 +31,10 @@ func Pedals() *calculators.Calculator {
 				{Quantity: measure.SaddleHeight, Example: "736", Assume: fit.NeutralSaddle},
 				{Quantity: measure.SaddleSetback, Example: "172", Assume: setbackFromAngle},
 				fit.CrankInput("170"),
-				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput(""),
-				{Quantity: measure.SeatedTrunk, Folded: true, Assume: fit.UsualSeatedTrunk.Assume},
+				fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput(""),
+				{Quantity: measure.SeatedTrunk, Assume: fit.UsualSeatedTrunk.Assume},
 			}, fit.LegInputs()),
+		First: []*measure.Quantity{measure.Pedals},
 		Answers: []*calculators.Output{pedalSaddleChange, pedalSaddleHeight, pedalSetback, footForward, footHigher,
 			kneeIfLeft},
 		Workings: pedalRows.all(),
@@ -52,7 +53,7 @@ func Pedals() *calculators.Calculator {
 var (
 	pedalSaddleChange = &calculators.Output{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
 		Between: "up the seat line, so that the leg reaches as it did; minus is down"}
-	pedalSaddleHeight = &calculators.Output{Name: "saddle-height", Label: "Set the saddle to", Unit: measure.Mm,
+	pedalSaddleHeight = &calculators.Output{Name: "saddle-height", Label: "Set the saddle to", Beside: true, Unit: measure.Mm,
 		Between: "bottom-bracket centre to saddle top, along the seat line"}
 	pedalSetback = &calculators.Output{Name: "setback", Label: "Setback for the same foot", Unit: measure.Mm,
 		Between: "bottom-bracket centre level back to the saddle’s point, so that you sit as far behind your feet " +

@@ -23,6 +23,7 @@ func Shoe() *calculators.Calculator {
 			{Quantity: measure.ShoeSize, Example: "42", Optional: true},
 			{Quantity: measure.SizeSystem, Example: "eu", Optional: true},
 		},
+		First:    []*measure.Quantity{measure.OtherFoot},
 		Answers:  []*calculators.Output{mondopoint, sizeEU, sizeUK, sizeUSMen, sizeUSWomen},
 		Workings: []*calculators.Output{meantFor},
 		Sources: []*literature.Source{literature.ISO9407, literature.ISO19407, literature.GUM2008,

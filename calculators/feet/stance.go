@@ -16,7 +16,7 @@ import (
 // Stance answers how far apart the feet stand, and how that compares with the
 // hips.
 func Stance() *calculators.Calculator {
-	pedal := fit.AllFolded(fit.PedalInputs(""))
+	pedal := fit.PedalInputs("")
 	return &calculators.Calculator{
 		Name: "stance-width", Section: calculators.Feet,
 		Title: "Stance width", Question: "How far apart do your feet stand, against your hips?",
@@ -30,16 +30,14 @@ func Stance() *calculators.Calculator {
 				{Quantity: measure.ToeOut, Example: "6", Grown: true,
 					Assume: calculators.Fixed(6, 5, "usual for grown people")},
 				{Quantity: measure.CleatShift, Assume: calculators.Fixed(0, 1.5, "a cleat about the middle of its "+
-					"slots"),
-					Folded: true},
-				{Quantity: measure.PedalSpacer, Assume: calculators.Fixed(0, 0, "as most pedals are fitted"),
-					Folded: true},
-				{Quantity: measure.PedalThread, Optional: true, Folded: true},
-				{Quantity: measure.HipWidth, Folded: true, Assume: hipsFromPoints},
-				fit.HeightInput(), fit.Folded(fit.SexInput("")), fit.Folded(fit.AnyInseamInput("")),
+					"slots")},
+				{Quantity: measure.PedalSpacer, Assume: calculators.Fixed(0, 0, "as most pedals are fitted")},
+				{Quantity: measure.PedalThread, Optional: true},
+				{Quantity: measure.HipWidth, Assume: hipsFromPoints},
+				fit.HeightInput(), fit.SexInput(""), fit.AnyInseamInput(""),
 				fit.TrochanterInput(""),
-				{Quantity: measure.FootLength, Folded: true, Grown: true, Assume: anyFoot},
-				fit.Folded(fit.BallInput("")),
+				{Quantity: measure.FootLength, Grown: true, Assume: anyFoot},
+				fit.BallInput(""),
 				pedal[0], pedal[3],
 			}),
 		Answers:  []*calculators.Output{stance, kneeLine},

@@ -19,8 +19,8 @@ func ChartInputs() []calculators.Input {
 		{Quantity: measure.BBDrop, Example: "32", Optional: true},
 		{Quantity: measure.BBHeight, Optional: true},
 		{Quantity: measure.ForkOffset, Example: "44", Assume: usualOffset.Assume},
-		{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
-		{Quantity: measure.SeatTubeAngle, Optional: true, Folded: true},
+		{Quantity: measure.SeatAngleHeight, Optional: true},
+		{Quantity: measure.SeatTubeAngle, Optional: true},
 	}
 }
 
@@ -30,8 +30,8 @@ func ForkInputs() []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.HeadTubeLength, Example: "110", Optional: true},
 		{Quantity: measure.ForkLength, Example: "557", Optional: true},
-		{Quantity: measure.ForkMeasure, Folded: true, Assume: forkOnly(0, 0, "as most fork makers draw it")},
-		{Quantity: measure.LowerHeadset, Folded: true, Assume: forkOnly(0, LowerCupSD,
+		{Quantity: measure.ForkMeasure, Assume: forkOnly(0, 0, "as most fork makers draw it")},
+		{Quantity: measure.LowerHeadset, Assume: forkOnly(0, LowerCupSD,
 			"because charts leave the lower cup out")},
 	}
 }
@@ -53,10 +53,10 @@ func WheelInputs() []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.FrontRim, Example: "622", Assume: usualRim.Assume},
 		{Quantity: measure.FrontTyre, Example: "61", Assume: usualTyre.Assume},
-		{Quantity: measure.RearRim, Folded: true, Assume: as(measure.FrontRim, 0, "as in front")},
-		{Quantity: measure.RearTyre, Folded: true, Assume: as(measure.FrontTyre, 1, "as in front")},
-		{Quantity: measure.FrontRadius, Optional: true, Folded: true},
-		{Quantity: measure.RearRadius, Optional: true, Folded: true},
+		{Quantity: measure.RearRim, Assume: as(measure.FrontRim, 0, "as in front")},
+		{Quantity: measure.RearTyre, Assume: as(measure.FrontTyre, 1, "as in front")},
+		{Quantity: measure.FrontRadius, Optional: true},
+		{Quantity: measure.RearRadius, Optional: true},
 	}
 }
 

@@ -26,14 +26,14 @@ func PartsInputs() []calculators.Input {
 		{Quantity: measure.StemLength, Example: "45"},
 		{Quantity: measure.BarRise, Example: "30"},
 		{Quantity: measure.StemAngle, Example: "0", Assume: calculators.Fixed(0, 3, "as most short stems are made")},
-		{Quantity: measure.BarWidth, Example: "", Optional: true, Folded: true},
-		{Quantity: measure.GripLength, Optional: true, Folded: true},
-		{Quantity: measure.BackSweep, Optional: true, Folded: true},
+		{Quantity: measure.BarWidth, Example: "", Optional: true},
+		{Quantity: measure.GripLength, Optional: true},
+		{Quantity: measure.BackSweep, Optional: true},
 		{Quantity: measure.BarSweep, Example: "40", Assume: sweepOf},
-		{Quantity: measure.BarRoll, Folded: true, Assume: calculators.Fixed(0, 0,
+		{Quantity: measure.BarRoll, Assume: calculators.Fixed(0, 0,
 			"because rise and sweep were measured on the bar as it stands, or because its rise stands upright")},
-		{Quantity: measure.HeadsetHeight, Folded: true, Assume: UsualHeadset.Assume},
-		{Quantity: measure.StemClampHeight, Folded: true, Assume: UsualStemClamp.Assume},
+		{Quantity: measure.HeadsetHeight, Assume: UsualHeadset.Assume},
+		{Quantity: measure.StemClampHeight, Assume: UsualStemClamp.Assume},
 	}
 }
 
@@ -103,9 +103,9 @@ func SeatLineInputs() []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.SeatAngle, Example: "76.5", Optional: true},
 		{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
-		{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
-		{Quantity: measure.SeatAngleHeight, Optional: true, Folded: true},
-		{Quantity: measure.SeatTubeAngle, Optional: true, Folded: true},
+		{Quantity: measure.SaddleSetback, Optional: true},
+		{Quantity: measure.SeatAngleHeight, Optional: true},
+		{Quantity: measure.SeatTubeAngle, Optional: true},
 	}
 }
 

@@ -43,9 +43,3 @@ func NeutralChange(leg body.Leg, before, after posture.Setup) (float64, bool) {
 	a, fine := posture.NewSeated(leg, after)
 	return a.Neutral() - b.Neutral(), ok && fine
 }
-
-// Folded returns an input that stands behind "More settings".
-func Folded(in calculators.Input) calculators.Input {
-	in.Folded = true
-	return in
-}

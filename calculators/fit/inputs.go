@@ -15,7 +15,7 @@ func SexInput(example string) calculators.Input {
 // TrochanterInput asks for the height of the trochanter, estimated from the
 // inside leg where it is missing. The calculator has to ask for inside leg and sex too.
 func TrochanterInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Folded: true, Grown: true,
+	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Grown: true,
 		Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 			e, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), Sex(v))
 			return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your inside leg by the " +
@@ -35,9 +35,9 @@ func PedalInputs(pedals string) []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.Pedals, Example: pedals, Assume: calculators.Fixed(float64(clipped), 0,
 			"because the published methods were made with clipped shoes")},
-		{Quantity: measure.PedalHeight, Folded: true, Assume: byPedal(measure.Pedals, clipPedal, flatPedal)},
-		{Quantity: measure.SoleHeight, Folded: true, Assume: byPedal(measure.Pedals, clipSole, flatSole)},
-		{Quantity: measure.CleatBehindBall, Folded: true, Assume: byPedal(measure.Pedals, clipCleat, flatCleat)},
+		{Quantity: measure.PedalHeight, Assume: byPedal(measure.Pedals, clipPedal, flatPedal)},
+		{Quantity: measure.SoleHeight, Assume: byPedal(measure.Pedals, clipSole, flatSole)},
+		{Quantity: measure.CleatBehindBall, Assume: byPedal(measure.Pedals, clipCleat, flatCleat)},
 	}
 }
 
@@ -80,22 +80,22 @@ func byPedal(kind *measure.Quantity, clip, flat usual) func(calculators.Values) 
 	}
 }
 
-// LegInputs ask, behind "More settings", for lengths of the leg that the survey
+// LegInputs ask, behind "Refine", for lengths of the leg that the survey
 // estimates where nobody measured them. Whatever shows an angle of the leg asks for all
 // of them, so that one record has one leg.
 func LegInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.ThighLength, Optional: true, Folded: true, Grown: true},
-		{Quantity: measure.ShankLength, Optional: true, Folded: true, Grown: true},
-		{Quantity: measure.FootLength, Optional: true, Folded: true, Grown: true},
+		{Quantity: measure.ThighLength, Optional: true, Grown: true},
+		{Quantity: measure.ShankLength, Optional: true, Grown: true},
+		{Quantity: measure.FootLength, Optional: true, Grown: true},
 	}
 }
 
-// FootInputs ask, behind "More settings", for crank, pedal and shoe, where an answer
+// FootInputs ask, behind "Refine", for crank, pedal and shoe, where an answer
 // hangs on them by a little. They are those of CrankInput and PedalInputs, so that the
 // same foot stands on the same spindle seated and standing.
 func FootInputs() []calculators.Input {
-	return AllFolded(append([]calculators.Input{CrankInput("170")}, PedalInputs("")...))
+	return append([]calculators.Input{CrankInput("170")}, PedalInputs("")...)
 }
 
 // UsualFeet are crank, pedal and shoe of a rider of whom nothing is known.
@@ -106,7 +106,7 @@ func UsualFeet() posture.Setup {
 
 // SeatAngleInput asks for the effective seat angle.
 func SeatAngleInput(example string) calculators.Input {
-	return calculators.Input{Quantity: measure.SeatAngle, Example: example, Folded: true,
+	return calculators.Input{Quantity: measure.SeatAngle, Example: example,
 		Assume: UsualSeatAngle.Assume}
 }
 

@@ -108,13 +108,13 @@ func SaddleStackInput(example string) calculators.Input {
 // PostParts ask for the parts of a post that never move, and for what sticks out below
 // it. The calculator has to ask for the post's travel too: one of zero is a fixed post,
 // without a collar and with nothing below it.
-func PostParts(folded bool) []calculators.Input {
+func PostParts() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.PostCollar, Example: "28", Folded: folded,
+		{Quantity: measure.PostCollar, Example: "28",
 			Assume: ofDropper(28, 6, "usual for a dropper post")},
-		{Quantity: measure.PostHead, Example: "26", Folded: folded,
+		{Quantity: measure.PostHead, Example: "26",
 			Assume: calculators.Fixed(26, 5, "usual for a seat post")},
-		{Quantity: measure.PostActuator, Example: "32", Folded: folded,
+		{Quantity: measure.PostActuator, Example: "32",
 			Assume: ofDropper(35, 10, "usual for a dropper post; measure it before you trust an insertion")},
 	}
 }

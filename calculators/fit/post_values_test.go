@@ -25,18 +25,18 @@ func TestAPostOfTheReaderByHand(t *testing.T) {
 	const typed = "saddle-height=741 seat-tube-length=432 saddle-stack=46 post-collar=29 post-head=24 " +
 		"post-actuator=33 " +
 		"post-length=487 free-depth=248 insertion-post=170 insertion-frame=202 "
-	p := fit.PostOf(values(t, typed+"travel-post=185", asked, fit.PostParts(false)))
+	p := fit.PostOf(values(t, typed+"travel-post=185", asked, fit.PostParts()))
 	assert.Equal(t, fit.Post{Exposed: 263, Stands: 263, ByRoom: 210, Room: 25, Inside: 224, Insertion: 191,
 		Left: 24, ByDepth: 197,
 		OverPost: 21, OverFrame: -11, Deeper: 202, Rise: -11}, p)
-	p = fit.PostOf(values(t, typed+"travel-post=231", asked, fit.PostParts(false)))
+	p = fit.PostOf(values(t, typed+"travel-post=231", asked, fit.PostParts()))
 	assert.Equal(t, [5]float64{284, -21, 203, 170, 45}, [5]float64{p.Stands, p.Room, p.Inside, p.Insertion, p.Left})
 
 	// A fixed post has no collar and nothing below it; without a free depth nothing is
 	// said of it.
 	p = fit.PostOf(values(t, "saddle-height=741 seat-tube-length=432 saddle-stack=46 post-head=24 post-length=400 "+
 		"travel-post=0",
-		asked[:5], optional(measure.InsertionPost, measure.InsertionFrame), fit.PostParts(false)))
+		asked[:5], optional(measure.InsertionPost, measure.InsertionFrame), fit.PostParts()))
 	assert.Equal(t, [3]float64{239, 137, 137}, [3]float64{p.ByRoom, p.Inside, p.Insertion})
 	assert.True(t, math.IsNaN(p.Left) && math.IsNaN(p.ByDepth) && math.IsNaN(p.Rise))
 }

@@ -27,21 +27,21 @@ func UnderGripsInputs() []calculators.Input {
 		}
 	}
 	return []calculators.Input{
-		{Quantity: measure.HeadAngle, Example: "65.5", Folded: true, Assume: UsualHeadAngle.Assume},
-		{Quantity: measure.Reach, Example: "460", Folded: true, Assume: from(measure.GripX, -18)},
-		{Quantity: measure.Stack, Example: "625", Folded: true, Assume: from(measure.GripY, 90)},
-		{Quantity: measure.SeatAngle, Example: "76.5", Folded: true, Assume: UsualSeatAngle.Assume},
-		{Quantity: measure.Chainstay, Folded: true, Assume: UsualChainstay.Exact},
-		{Quantity: measure.BBDrop, Folded: true, Assume: usualDrop.Exact},
-		{Quantity: measure.ForkOffset, Folded: true, Assume: usualOffset.Exact},
-		{Quantity: measure.FrontRim, Folded: true, Assume: usualRim.Exact},
-		{Quantity: measure.FrontTyre, Folded: true, Assume: usualTyre.Exact},
-		{Quantity: measure.RearRim, Folded: true, Assume: as(measure.FrontRim, 0, "as in front")},
-		{Quantity: measure.RearTyre, Folded: true, Assume: as(measure.FrontTyre, 0, "as in front")},
-		{Quantity: measure.ForkTravel, Example: "150", Folded: true, Assume: UsualForkTravel.Assume},
-		{Quantity: measure.SagFront, Example: "20", Folded: true, Assume: UsualSagFront.Assume},
-		{Quantity: measure.RearTravel, Example: "140", Folded: true, Assume: UsualRearTravel.Assume},
-		{Quantity: measure.SagRear, Example: "28", Folded: true, Assume: UsualSagRear.Assume},
+		{Quantity: measure.HeadAngle, Example: "65.5", Assume: UsualHeadAngle.Assume},
+		{Quantity: measure.Reach, Example: "460", Assume: from(measure.GripX, -18)},
+		{Quantity: measure.Stack, Example: "625", Assume: from(measure.GripY, 90)},
+		{Quantity: measure.SeatAngle, Example: "76.5", Assume: UsualSeatAngle.Assume},
+		{Quantity: measure.Chainstay, Assume: UsualChainstay.Exact},
+		{Quantity: measure.BBDrop, Assume: usualDrop.Exact},
+		{Quantity: measure.ForkOffset, Assume: usualOffset.Exact},
+		{Quantity: measure.FrontRim, Assume: usualRim.Exact},
+		{Quantity: measure.FrontTyre, Assume: usualTyre.Exact},
+		{Quantity: measure.RearRim, Assume: as(measure.FrontRim, 0, "as in front")},
+		{Quantity: measure.RearTyre, Assume: as(measure.FrontTyre, 0, "as in front")},
+		{Quantity: measure.ForkTravel, Example: "150", Assume: UsualForkTravel.Assume},
+		{Quantity: measure.SagFront, Example: "20", Assume: UsualSagFront.Assume},
+		{Quantity: measure.RearTravel, Example: "140", Assume: UsualRearTravel.Assume},
+		{Quantity: measure.SagRear, Example: "28", Assume: UsualSagRear.Assume},
 	}
 }
 

@@ -20,16 +20,16 @@ func SagInputs() []calculators.Input {
 	}
 }
 
-// AxleInputs ask, folded, for what places the axles when a calculator needs no
+// AxleInputs ask for what places the axles when a calculator needs no
 // more of a bike than how it sinks and tips.
 func AxleInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.Chainstay, Folded: true, Assume: UsualChainstay.Assume},
-		{Quantity: measure.HeadAngle, Folded: true, Assume: UsualHeadAngle.Assume},
-		{Quantity: measure.FrontRim, Folded: true, Assume: usualRim.Assume},
-		{Quantity: measure.FrontTyre, Folded: true, Assume: usualTyre.Assume},
-		{Quantity: measure.RearRim, Folded: true, Assume: as(measure.FrontRim, 0, "as in front")},
-		{Quantity: measure.RearTyre, Folded: true, Assume: as(measure.FrontTyre, 1, "as in front")},
+		{Quantity: measure.Chainstay, Assume: UsualChainstay.Assume},
+		{Quantity: measure.HeadAngle, Assume: UsualHeadAngle.Assume},
+		{Quantity: measure.FrontRim, Assume: usualRim.Assume},
+		{Quantity: measure.FrontTyre, Assume: usualTyre.Assume},
+		{Quantity: measure.RearRim, Assume: as(measure.FrontRim, 0, "as in front")},
+		{Quantity: measure.RearTyre, Assume: as(measure.FrontTyre, 1, "as in front")},
 	}
 }
 

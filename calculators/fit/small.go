@@ -7,17 +7,17 @@ import (
 	"plumbline/calculators/words"
 )
 
-// GrowingInput asks, behind "More settings", whether the rider still grows; every
+// GrowingInput asks, behind "Refine", whether the rider still grows; every
 // calculator that carries the caution about it asks. The caution appears when the answer
 // is yes, or the rider is small (calculators.Values.Small).
 func GrowingInput() calculators.Input {
-	return calculators.Input{Quantity: measure.Growing, Optional: true, Folded: true}
+	return calculators.Input{Quantity: measure.Growing, Optional: true}
 }
 
-// HeightInput asks, behind "More settings", for the rider's height where the answer needs
+// HeightInput asks, behind "Refine", for the rider's height where the answer needs
 // none but estimates lengths of a body: under body.LeastStature none is estimated.
 func HeightInput() calculators.Input {
-	return calculators.Input{Quantity: measure.Stature, Optional: true, Folded: true}
+	return calculators.Input{Quantity: measure.Stature, Optional: true}
 }
 
 // YoungInputs ask for both.

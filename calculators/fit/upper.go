@@ -12,13 +12,13 @@ import (
 // calculator has to ask for the sex too.
 func UpperInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.TrunkLength, Folded: true, Grown: true, Assume: fromStature(body.Trunk)},
-		{Quantity: measure.ArmLength, Folded: true, Grown: true,
+		{Quantity: measure.TrunkLength, Grown: true, Assume: fromStature(body.Trunk)},
+		{Quantity: measure.ArmLength, Grown: true,
 			Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 				e, ok := body.ArmFromStature(v.Of(measure.Stature), Sex(v))
 				return calculators.Assumption{Value: e.Value, SD: e.SD, From: estimated}, ok
 			}},
-		{Quantity: measure.ShoulderWidth, Folded: true, Grown: true, Assume: fromStature(body.ShoulderWidth)},
+		{Quantity: measure.ShoulderWidth, Grown: true, Assume: fromStature(body.ShoulderWidth)},
 	}
 }
 
@@ -37,7 +37,7 @@ func fromStature(s body.Survey) func(calculators.Values) (calculators.Assumption
 func BarInputs() []calculators.Input {
 	return []calculators.Input{
 		{Quantity: measure.BarWidth, Example: "780", Assume: UsualBar.Assume},
-		{Quantity: measure.GripLength, Folded: true, Assume: UsualGrip.Assume},
+		{Quantity: measure.GripLength, Assume: UsualGrip.Assume},
 	}
 }
 

@@ -89,11 +89,3 @@ func Exact(inputs []calculators.Input) []calculators.Input {
 	}
 	return inputs
 }
-
-// AllFolded returns inputs that stand behind "More settings".
-func AllFolded(inputs []calculators.Input) []calculators.Input {
-	for i := range inputs {
-		inputs[i].Folded = true
-	}
-	return inputs
-}

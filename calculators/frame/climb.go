@@ -38,22 +38,23 @@ func Climb() *calculators.Calculator {
 					Assume: calculators.Fixed(0, 0, "on the level")},
 				{Quantity: measure.Riding, Assume: calculators.Fixed(steady, 0, "as most of a climb is ridden")},
 				{Quantity: measure.BikeKind, Assume: calculators.Fixed(0, 0, "the usual one here")},
-				{Quantity: measure.SaddleSetback, Optional: true, Folded: true},
-				{Quantity: measure.ElbowBend, Folded: true,
+				{Quantity: measure.SaddleSetback, Optional: true},
+				{Quantity: measure.ElbowBend,
 					Assume: fit.UsualElbow.Assume},
 				bikeMass(),
-				{Quantity: measure.Load, Folded: true,
+				{Quantity: measure.Load,
 					Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
 			},
-			scaleInputs(), foldedBar(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
+			scaleInputs(), fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
 			fit.LegInputs(), climbPedals(),
 			fit.UnderGripsInputs(),
 			[]calculators.Input{
-				{Quantity: measure.COMForward, Optional: true, Folded: true},
-				{Quantity: measure.COMHeight, Optional: true, Folded: true},
-				{Quantity: measure.Wheelbase, Optional: true, Folded: true},
+				{Quantity: measure.COMForward, Optional: true},
+				{Quantity: measure.COMHeight, Optional: true},
+				{Quantity: measure.Wheelbase, Optional: true},
 			}),
 		Unasked: unknowns(),
+		First:   []*measure.Quantity{measure.Inseam, measure.Stature, measure.Mass, measure.Grade},
 		Answers: []*calculators.Output{frontLoad, liftGrade, wanderGrade, pitchOver, slopeTip, slopeSeat, trunkSeated,
 			comForward, comHeight},
 		Workings: climbWorkings(),
@@ -101,16 +102,7 @@ var (
 		Unit: measure.Percent, Finer: 1}
 )
 
-// foldedBar asks how far apart the hands are, behind "More settings".
-func foldedBar() []calculators.Input {
-	inputs := fit.BarInputs()
-	for i := range inputs {
-		inputs[i].Folded = true
-	}
-	return inputs
-}
-
-// climbPedals ask, folded, for what the legs stand on. It moves the centre of mass
+// climbPedals ask for what the legs stand on. It moves the centre of mass
 // by a few mm, so nothing of it is held uncertain.
 func climbPedals() []calculators.Input {
 	feet := fit.Exact(fit.FootInputs())

@@ -21,11 +21,12 @@ func Geometry() *calculators.Calculator {
 		Scenario: "The test bike: a 29 inch trail bike with a 150 mm fork, in the size for an inside leg of about " +
 			"830 mm.",
 		Inputs: tried(slices.Concat(fit.ChartInputs(), fit.ForkInputs(), fit.WheelInputs(), []calculators.Input{
-			{Quantity: measure.Wheelbase, Optional: true, Folded: true},
-			{Quantity: measure.FrontCentre, Optional: true, Folded: true},
-			{Quantity: measure.EffectiveTopTube, Optional: true, Folded: true},
-			{Quantity: measure.SaddleHeight, Optional: true, Folded: true},
+			{Quantity: measure.Wheelbase, Optional: true},
+			{Quantity: measure.FrontCentre, Optional: true},
+			{Quantity: measure.EffectiveTopTube, Optional: true},
+			{Quantity: measure.SaddleHeight, Optional: true},
 		})),
+		First: []*measure.Quantity{measure.BBDrop, measure.ForkOffset},
 		Answers: []*calculators.Output{frontCentre, bbHeight, trail, effectiveTopTube, wheelbase, mechanicalTrail,
 			wheelFlop,
 			saddleSeatAngle, chartMismatch},

@@ -22,9 +22,10 @@ func Sag() *calculators.Calculator {
 			fit.SagInputs(),
 			[]calculators.Input{
 				{Quantity: measure.ShockStroke, Example: "55", Optional: true},
-				{Quantity: measure.SagRead, Folded: true, Assume: calculators.Fixed(0, 0, "the usual way to set it")},
+				{Quantity: measure.SagRead, Assume: calculators.Fixed(0, 0, "the usual way to set it")},
 			},
 			fit.ChartInputs(), fit.WheelInputs()),
+		First: []*measure.Quantity{measure.ForkTravel, measure.SagFront, measure.RearTravel, measure.SagRear},
 		Answers: []*calculators.Output{forkSag, shockSag, sagHeadAngle, sagSeatAngle, sagHeight,
 			sagFrontToSet, sagRearToSet},
 		Workings: sagWorkings(),
@@ -40,7 +41,7 @@ func Sag() *calculators.Calculator {
 var (
 	forkSag = &calculators.Output{Name: "fork-sag", Label: "Ring on the stanchion", Unit: measure.Mm,
 		Between: "seal to rubber ring, along the fork"}
-	shockSag = &calculators.Output{Name: "shock-sag", Label: "Ring on the shock", Unit: measure.Mm, Finer: 1,
+	shockSag = &calculators.Output{Name: "shock-sag", Label: "Ring on the shock", Beside: true, Unit: measure.Mm, Finer: 1,
 		Between: "seal to rubber ring, along the shock"}
 	sagHeadAngle = &calculators.Output{Name: "head-angle", Label: "Head angle at sag", Unit: measure.Deg,
 		Between: "steering axis above the ground, both ends sunk"}

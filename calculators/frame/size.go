@@ -33,27 +33,28 @@ func Size() *calculators.Calculator {
 				{Quantity: measure.GripX, Example: "442", Optional: true},
 				{Quantity: measure.GripY, Example: "715", Optional: true},
 			},
-			folded(fit.UpperInputs()), []calculators.Input{fit.TrochanterInput("")}, fit.LegInputs(),
-			foldedBar(), climbPedals(),
+			fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")}, fit.LegInputs(),
+			fit.BarInputs(), climbPedals(),
 			sizeParts(),
 			[]calculators.Input{
-				{Quantity: measure.PedalWidth, Folded: true, Assume: fit.UsualPedalWidth.Exact},
-				{Quantity: measure.PedalThickness, Folded: true,
+				{Quantity: measure.PedalWidth, Assume: fit.UsualPedalWidth.Exact},
+				{Quantity: measure.PedalThickness,
 					Assume: fit.UsualPedalThickness.Exact},
-				{Quantity: measure.QFactor, Folded: true, Assume: fit.UsualQFactor.Exact},
-				{Quantity: measure.SagFront, Folded: true, Assume: fit.UsualSagFront.Exact},
-				{Quantity: measure.SagRear, Folded: true, Assume: fit.UsualSagRear.Exact},
-				{Quantity: measure.SaddleStack, Folded: true,
+				{Quantity: measure.QFactor, Assume: fit.UsualQFactor.Exact},
+				{Quantity: measure.SagFront, Assume: fit.UsualSagFront.Exact},
+				{Quantity: measure.SagRear, Assume: fit.UsualSagRear.Exact},
+				{Quantity: measure.SaddleStack,
 					Assume: fit.UsualSaddleStack.Assume},
-				{Quantity: measure.PostCollar, Folded: true,
+				{Quantity: measure.PostCollar,
 					Assume: fit.UsualPostCollar.Assume},
-				{Quantity: measure.PostHead, Folded: true,
+				{Quantity: measure.PostHead,
 					Assume: fit.UsualPostHead.Assume},
-				{Quantity: measure.PostLength, Optional: true, Folded: true},
-				{Quantity: measure.PostActuator, Folded: true,
+				{Quantity: measure.PostLength, Optional: true},
+				{Quantity: measure.PostActuator,
 					Assume: fit.UsualPostActuator.Exact},
-				{Quantity: measure.InsertionPost, Optional: true, Folded: true},
+				{Quantity: measure.InsertionPost, Optional: true},
 			}),
+		First:    []*measure.Quantity{measure.SaddleHeight, measure.GripX, measure.GripY},
 		Answers:  []*calculators.Output{sizeAhead, sizeAbove, sizeDropper, sizeTrunk},
 		Workings: sizeWorkings(),
 		Sources: []*literature.Source{literature.CFR1512, literature.Gordon2014, literature.Williams2021,
@@ -121,26 +122,18 @@ M,460,625,65.5,76.5,420,725,437,32,44,150,140,622,622,61,61,170,245,100,45,30
 L,485,640,65.5,76.5,450,740,440,32,44,150,140,622,622,61,61,170,275,100,45,30
 XL,510,658,65.5,76.5,480,755,443,32,44,150,140,622,622,61,61,175,305,110,50,30`
 
-// folded puts inputs behind "More settings".
-func folded(inputs []calculators.Input) []calculators.Input {
-	for i := range inputs {
-		inputs[i].Folded = true
-	}
-	return inputs
-}
-
-// sizeParts ask, folded, for the cockpit that every size is given, so that frames
+// sizeParts ask for the cockpit that every size is given, so that frames
 // are compared and not handlebars. A size's own stem wins.
 func sizeParts() []calculators.Input {
 	const same = "the same on every size, so that frames are compared"
 	return []calculators.Input{
-		{Quantity: measure.Spacers, Folded: true, Assume: calculators.Fixed(15, 0, same)},
-		{Quantity: measure.StemLength, Folded: true, Assume: calculators.Fixed(45, 0, same)},
-		{Quantity: measure.BarRise, Folded: true, Assume: calculators.Fixed(30, 0, same)},
-		{Quantity: measure.BarSweep, Folded: true, Assume: calculators.Fixed(fit.UsualBarSweep.Value, 0, same)},
-		{Quantity: measure.HeadsetHeight, Folded: true, Assume: calculators.Fixed(10, 0, same)},
-		{Quantity: measure.StemClampHeight, Folded: true, Assume: calculators.Fixed(40, 0, same)},
-		{Quantity: measure.SpacersLimit, Folded: true,
+		{Quantity: measure.Spacers, Assume: calculators.Fixed(15, 0, same)},
+		{Quantity: measure.StemLength, Assume: calculators.Fixed(45, 0, same)},
+		{Quantity: measure.BarRise, Assume: calculators.Fixed(30, 0, same)},
+		{Quantity: measure.BarSweep, Assume: calculators.Fixed(fit.UsualBarSweep.Value, 0, same)},
+		{Quantity: measure.HeadsetHeight, Assume: calculators.Fixed(10, 0, same)},
+		{Quantity: measure.StemClampHeight, Assume: calculators.Fixed(40, 0, same)},
+		{Quantity: measure.SpacersLimit,
 			Assume: calculators.Fixed(30, 0, "usual where nobody looked up the maker’s; look it up")},
 	}
 }

@@ -217,10 +217,59 @@ func explainSize(v calculators.Values, r *calculators.Result) {
 	if !trunk.Exists() {
 		trunk.Meaning = words.Of("No seated rider of these lengths reaches pedals and grips on it.")
 	}
+	r.Verdict = sizeVerdict(v, all)
 	r.Tables = append(r.Tables, sizeTable(all))
 	noteSizes(v, r)
 	r.Figure = sizeFigure(v, all)
 }
+
+// sizeVerdict answers which size: the nearest of those that can be set up, with what puts
+// its grips right; without the grips of a bike the two in the middle of those, to ride.
+func sizeVerdict(v calculators.Values, all []sized) words.Text {
+	fits := slices.DeleteFunc(slices.Clone(all), func(s sized) bool { return s.out })
+	if len(fits) == 0 {
+		return words.Of("None of these sizes can be set up for you")
+	}
+	if first := fits[0]; !math.IsNaN(first.gap) {
+		return words.Of("Closest: {0}, {1}", words.Name(first.row.Name), partsFor(v, first))
+	}
+	// As typed, which is by size.
+	switch n := len(fits); n {
+	case 1:
+		return words.Of("Ride {0}: the others cannot be set up for you", words.Name(fits[0].row.Name))
+	default:
+		return words.Of("Ride {0} and {1}", words.Name(fits[(n-1)/2].row.Name), words.Name(fits[(n-1)/2+1].row.Name))
+	}
+}
+
+// partsFor says in a few words what puts a size's grips where the reader has them.
+func partsFor(v calculators.Values, s sized) words.Text {
+	b, _ := sizeBike(s.row)
+	need := s.numbers.offset().Scale(-1)
+	own := cell(s.row, cStem, v.Of(measure.StemLength))
+	longer, up := need.Dot(b.AxisAhead()), -need.Dot(b.AxisDown())
+	stem := words.Of("a stem of {0}", measure.Millimetres(own+longer))
+	height := words.Of("{0} more spacers", measure.Millimetres(up))
+	if up < 0 {
+		height = words.Of("{0} less spacers", measure.Millimetres(-up))
+	}
+	switch {
+	case own+longer < stemFrom:
+		return words.Of("but it is too long for these grips")
+	case own+longer > stemTo:
+		return words.Of("but it is too short for these grips")
+	case s.gap <= gripsSettled/2:
+		return words.Of("as it comes")
+	case math.Abs(longer) < felt:
+		return words.Of("with {0}", height)
+	case math.Abs(up) < felt:
+		return words.Of("with {0}", stem)
+	}
+	return words.Of("with {0} and {1}", stem, height)
+}
+
+// felt is the move of the grips below which nobody feels it, mm: common practice.
+const felt = 5
 
 // noteSizes says what stands in for empty cells, and what is not judged.
 func noteSizes(v calculators.Values, r *calculators.Result) {

@@ -253,3 +253,26 @@ func TestARiderWithoutABike(t *testing.T) {
 	_, problems := Size().Run(calctest.Pairs(twoSizes+" inseam=841 stature=1779 trochanter-height=480"), nil)
 	require.Len(t, problems, 1)
 }
+
+// TestTheVerdictNamesASizeAndWhatItNeeds. M of the example puts the grips at 444, 715,
+// 2 mm ahead of the example's. Its head angle is 65.5: 20 mm up that axis are
+// −20·cos 65.5 = −8.3 and 20·sin 65.5 = 18.2; 10 mm square to it are 10·sin 65.5 = 9.1
+// and 10·cos 65.5 = 4.1, on a stem of 45.
+func TestTheVerdictNamesASizeAndWhatItNeeds(t *testing.T) {
+	for grips, want := range map[string]string{
+		"grip-x=442 grip-y=715":     "Closest: M, as it comes",
+		"grip-x=435.7 grip-y=733.2": "Closest: M, with 20\u00a0mm more spacers",
+		"grip-x=453.1 grip-y=719.1": "Closest: M, with a stem of 55\u00a0mm",
+		"grip-x=444.8 grip-y=737.3": "Closest: M, with a stem of 55\u00a0mm and 20\u00a0mm more spacers",
+		"grip-x=575 grip-y=770":     "Closest: XL, but it is too short for these grips",
+		"":                          "Ride M and L",
+	} {
+		r, problems := Size().Run(append(calctest.Pairs("inseam=830 stature=1740 saddle-height=736 "+grips),
+			calculators.Pair{Key: "sizes", Typed: demoSizes}), nil)
+		require.Empty(t, problems)
+		require.Equal(t, want, r.Verdict.Say(nil), grips)
+	}
+	// A tall frame for short legs: nobody can straddle it.
+	r := match(t, "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over\nM,460,625,65.5,76.5,420,860")
+	require.Equal(t, "None of these sizes can be set up for you", r.Verdict.Say(nil))
+}

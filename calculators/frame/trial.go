@@ -26,10 +26,10 @@ func Trial() *calculators.Calculator {
 			fit.PartsInputs(),
 			[]calculators.Input{
 				{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
-				{Quantity: measure.SpacersAbove, Example: "10", Optional: true, Folded: true},
-				{Quantity: measure.SpacersLimit, Example: "30", Optional: true, Folded: true},
+				{Quantity: measure.SpacersAbove, Example: "10", Optional: true},
+				{Quantity: measure.SpacersLimit, Example: "30", Optional: true},
 			},
-			folded(fit.WheelInputs())),
+			fit.WheelInputs()),
 		Answers:  []*calculators.Output{trialAhead, trialAbove, trialStem, trialHeight, trialSaddle},
 		Workings: trialWorkings(),
 		Sources:  []*literature.Source{literature.Williams2021, literature.GUM2008, literature.CommonPractice},
@@ -44,7 +44,7 @@ func Trial() *calculators.Calculator {
 var (
 	trialAhead = &calculators.Output{Name: "grips-ahead", Label: "That size’s grips, ahead of yours", Unit: measure.Mm,
 		Between: "your grips level forward to that size’s, seen from the bottom bracket; negative is nearer"}
-	trialAbove = &calculators.Output{Name: "grips-above", Label: "That size’s grips, above yours", Unit: measure.Mm,
+	trialAbove = &calculators.Output{Name: "grips-above", Label: "That size’s grips, above yours", Beside: true, Unit: measure.Mm,
 		Between: "your grips straight up to that size’s, seen from the bottom bracket; negative is lower"}
 	trialStem = &calculators.Output{Name: "stem-change", Label: "As stem length", Unit: measure.Mm,
 		Between: "your bar to that size’s, square to your steering axis; plus is a longer stem"}
@@ -107,8 +107,8 @@ func trialSize() []calculators.Input {
 		{Quantity: measure.NewSeatAngle, Example: "76.5", Assume: like(measure.SeatAngle)},
 		{Quantity: measure.NewChainstay, Example: "440", Assume: like(measure.Chainstay)},
 		{Quantity: measure.NewSeatTubeLength, Example: "450", Optional: true},
-		{Quantity: measure.NewBBDrop, Folded: true, Assume: like(measure.BBDrop)},
-		{Quantity: measure.NewStemLength, Folded: true, Assume: like(measure.StemLength)},
+		{Quantity: measure.NewBBDrop, Assume: like(measure.BBDrop)},
+		{Quantity: measure.NewStemLength, Assume: like(measure.StemLength)},
 	}
 }
 

@@ -36,7 +36,7 @@ func kindOf(v calculators.Values) kind { return kinds[int(v.Of(measure.BikeKind)
 // bikeMass asks for the bike's mass, which both wheels' readings make where there are
 // such, and the kind of bike where there are none.
 func bikeMass() calculators.Input {
-	return calculators.Input{Quantity: measure.BikeMass, Folded: true,
+	return calculators.Input{Quantity: measure.BikeMass,
 		Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 			if onScale(v) {
 				return calculators.Assumption{Value: v.Of(measure.ScaleFront) + v.Of(measure.ScaleRear),
@@ -51,10 +51,10 @@ func bikeMass() calculators.Input {
 // scaleInputs ask for the bike alone on a scale.
 func scaleInputs() []calculators.Input {
 	return []calculators.Input{
-		{Quantity: measure.ScaleFront, Optional: true, Folded: true},
-		{Quantity: measure.ScaleRear, Optional: true, Folded: true},
-		{Quantity: measure.ScaleRise, Optional: true, Folded: true},
-		{Quantity: measure.ScaleRearRaised, Optional: true, Folded: true},
+		{Quantity: measure.ScaleFront, Optional: true},
+		{Quantity: measure.ScaleRear, Optional: true},
+		{Quantity: measure.ScaleRise, Optional: true},
+		{Quantity: measure.ScaleRearRaised, Optional: true},
 	}
 }
 

@@ -45,8 +45,8 @@ type Ask struct {
 
 // Reply is what the page puts in place.
 type Reply struct {
-	// Parts are the element .drawing and the elements in .answer, each of which a page
-	// replaces by itself, with a Divider between.
+	// Parts are the elements .drawing, .strip and .cost and those in .answer, each of
+	// which a page replaces by itself, with a Divider between.
 	Parts   string
 	Form    string // what stands inside the form's fieldset, if Whole was asked
 	Example bool   // what is shown is the worked example's: nothing own could be computed
@@ -65,11 +65,22 @@ type Reply struct {
 
 // HTML returns what the page shows of the reply as one text, "" if nothing.
 func (r Reply) HTML() string {
-	drawing, answer, _ := strings.Cut(r.Parts, Divider)
-	if drawing == "" {
+	parts := strings.Split(r.Parts, Divider)
+	if len(parts) < partsOfBoard {
 		return ""
 	}
-	return drawing + answerTag + strings.ReplaceAll(answer, Divider, "") + `</div>`
+	return strings.Join(parts[:partsOfBoard], "") + answerTag + strings.Join(parts[partsOfBoard:], "") + `</div>`
+}
+
+// partsOfBoard is how many of the parts stand in the board.
+const partsOfBoard = 3
+
+// costed is the result whose guesses a form tells of: the reader's own.
+func costed(result *calculators.Result, of whose) *calculators.Result {
+	if of == theExample {
+		return nil
+	}
+	return result
 }
 
 // Divider stands between texts that are handed over as one. No HTML of ours has it
@@ -124,14 +135,18 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	if !own || problems != nil {
 		reply.Example = true
 		if result, _ = c.Run(Example(c), nil); result == nil {
-			w.figure(nil)
-			w.Cut()
+			w.figure(nil, theExample)
+			w.Cut().Raw(noStrip).Cut()
+			w.cost(nil).Cut()
 		}
 	}
+	of := whoseNumbers(reply.Example, a.Play)
 	if result != nil {
-		w.figure(result)
+		w.figure(result, of)
 		w.Cut()
-		w.answer(result, whoseNumbers(reply.Example, a.Play))
+		w.strip(result, of)
+		w.cost(costed(result, of)).Cut()
+		w.answer(result, of)
 		if !reply.Example {
 			for _, n := range result.Notes {
 				if n.Input != "" {
@@ -145,7 +160,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	if a.Whole {
 		f := newWriter(c, a.Place, units)
 		f.play = a.Play
-		f.form(entries, list, false)
+		f.form(entries, costed(result, of), list, false)
 		reply.Form = f.String()
 	}
 	return reply

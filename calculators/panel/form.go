@@ -2,6 +2,7 @@ package panel
 
 import (
 	"math"
+	"slices"
 
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
@@ -38,38 +39,98 @@ func exampleEntries(c *calculators.Calculator) []entry {
 
 // form writes what stands inside the fieldset: the inputs with their values in
 // the units of w.R. At the example the values are the example's own; otherwise
-// the example is only hinted at in empty fields. list finds titles of
-// calculators that values were taken from.
-func (w *writer) form(entries []entry, list []*calculators.Calculator, example bool) {
+// the example is only hinted at in empty fields. What is needed stands first, the rest
+// behind a fold that says what result owes to guesses; nil for no result. list finds
+// titles of calculators that values were taken from.
+func (w *writer) form(entries []entry, result *calculators.Result, list []*calculators.Calculator, example bool) {
 	if example {
 		for i := range entries {
 			entries[i].shown = show(w.c.Inputs[i].Quantity, entries[i].typed, nil, w.R)
 		}
-		w.Raw(`<legend>`).Say("The example’s numbers").Raw(`</legend>`)
+		w.Raw(`<legend class="unseen">`).Say("The example’s numbers").Raw(`</legend>`)
 	} else if w.play {
-		w.Raw(`<legend>`).Say("The example’s numbers").Raw(`</legend>`)
+		w.Raw(`<legend class="unseen">`).Say("The example’s numbers").Raw(`</legend>`)
 	} else {
-		w.Raw(`<legend>`).Say("Your numbers").Raw(`</legend>`)
+		w.Raw(`<legend class="unseen">`).Say("Your numbers").Raw(`</legend>`)
 	}
 	offers := w.c.Assumptions(pairsOf(w.c, entries), nil)
-	folded := false
-	for i, in := range w.c.Inputs {
-		if in.Folded {
-			folded = true
-			continue
+	more := 0
+	for i := range w.c.Inputs {
+		if w.c.AtOnce(&w.c.Inputs[i]) {
+			w.field(&w.c.Inputs[i], entries[i], offers[i], list, example)
+		} else {
+			more++
 		}
-		w.field(&w.c.Inputs[i], entries[i], offers[i], list, example)
 	}
-	if !folded {
+	if more == 0 {
+		w.Raw(`<span class="cost" hidden></span>`)
 		return
 	}
-	w.Raw(`<details class="more" id="`).Name("-more").Raw(`"><summary>`).Say("More settings").Raw(`</summary>`)
-	for i, in := range w.c.Inputs {
-		if in.Folded {
+	w.Raw(`<details class="more" id="`).Name("-more").Raw(`"><summary><b>`).Say("Refine").Raw(`</b> `)
+	w.cost(result).Raw(`</summary>`)
+	for i := range w.c.Inputs {
+		if !w.c.AtOnce(&w.c.Inputs[i]) {
 			w.field(&w.c.Inputs[i], entries[i], offers[i], list, example)
 		}
 	}
 	w.Raw(`</details>`)
+}
+
+// cost says in one line how many inputs are guessed and what part of the ± they make;
+// without a result of the reader's, how many there are.
+func (w *writer) cost(result *calculators.Result) *writer {
+	w.Raw(`<span class="cost"`)
+	more := 0
+	for i := range w.c.Inputs {
+		if !w.c.AtOnce(&w.c.Inputs[i]) {
+			more++
+		}
+	}
+	if more == 0 {
+		w.Raw(` hidden></span>`)
+		return w
+	}
+	w.Raw(`>`)
+	if result == nil {
+		w.Say("{0} more, each of which may stay empty", count(more))
+	} else {
+		w.guessed(result)
+	}
+	w.Raw(`</span>`)
+	return w
+}
+
+// guessed names the guesses that move the headline most, and says what they cost.
+func (w *writer) guessed(result *calculators.Result) {
+	guesses := result.Guesses()
+	if len(guesses) == 0 {
+		w.Say("nothing is guessed")
+		return
+	}
+	share, named := 0.0, words.List{}
+	for _, m := range byShare(result.Influence) {
+		if m.Rests == calculators.Assumed {
+			share += float64(m.Share)
+			if len(named) < mostWorth {
+				named = append(named, words.Of(m.Quantity.Label))
+				guesses = slices.DeleteFunc(guesses, func(q *measure.Quantity) bool { return q == m.Quantity })
+			}
+		}
+	}
+	for len(named) < mostWorth && len(guesses) > 0 {
+		named, guesses = append(named, words.Of(guesses[0].Label)), guesses[1:]
+	}
+	if len(guesses) > 0 {
+		named = append(named, words.Of("{0} more", count(len(guesses))))
+	}
+	x := &result.Answers[0]
+	if u := margin(x); u > 0 && share >= leastShare {
+		part := x.Margin()
+		part.Value *= math.Sqrt(min(share, 1))
+		w.Say("guessed: {0}. They make ± {1} of the ± {2}.", named, words.Name(part.Margin(w.R)), words.Name(marginWithUnit(x, w.R)))
+		return
+	}
+	w.Say("guessed: {0}. They hardly matter.", named)
 }
 
 // field writes one input.
@@ -109,10 +170,15 @@ const mostRadios = 3
 // howTitle heads what is said of an input: how to take it, or what it means where
 // there is nothing to take.
 func howTitle(in *calculators.Input) string {
-	if in.How.Taken() || in.Is() == measure.Number && in.Repeat > 0 {
+	if measurable(in.Quantity) {
 		return "How to measure"
 	}
 	return "What this is"
+}
+
+// measurable tells whether somebody can measure q.
+func measurable(q *measure.Quantity) bool {
+	return q.How.Taken() || q.Is() == measure.Number && q.Repeat > 0
 }
 
 // hints says what happens if an input stays empty.

@@ -11,31 +11,34 @@ import (
 	"plumbline/calculators/words"
 )
 
-// notes writes what travels with a result, loudest first.
-func (w *writer) notes(result *calculators.Result) {
-	for _, group := range [...]struct {
-		kind  calculators.NoteKind
-		title string
-	}{
-		{calculators.CheckNote, "Look again"},
-		{calculators.PlainNote, "Worth knowing"},
-		{calculators.AssumedNote, "Assumed"},
-	} {
-		open := false
-		for _, n := range result.Notes {
-			if n.Kind != group.kind {
-				continue
-			}
-			if !open {
-				w.Raw(`<div class="notes `).Raw(string(group.kind)).Raw(`"><p class="about">`).Say(group.title).Raw(`</p><ul>`)
-				open = true
-			}
-			w.Raw(`<li>`).Said(n.Text).Raw(`</li>`)
-		}
-		if open {
-			w.Raw(`</ul></div>`).Cut()
-		}
+// notes writes the notes of one kind under a title, in an element of their own.
+func (w *writer) notes(result *calculators.Result, kind calculators.NoteKind, title string) {
+	if w.list(result, kind, title) {
+		w.Cut()
 	}
+}
+
+// list writes the notes of one kind, and tells whether there are any.
+func (w *writer) list(result *calculators.Result, kind calculators.NoteKind, title string) bool {
+	open := false
+	for _, n := range result.Notes {
+		if n.Kind != kind {
+			continue
+		}
+		if !open {
+			w.Raw(`<div class="notes `).Raw(string(kind)).Raw(`">`)
+			if title != "" {
+				w.Raw(`<p class="about">`).Say(title).Raw(`</p>`)
+			}
+			w.Raw(`<ul>`)
+			open = true
+		}
+		w.Raw(`<li>`).Said(n.Text).Raw(`</li>`)
+	}
+	if open {
+		w.Raw(`</ul></div>`)
+	}
+	return open
 }
 
 // cautions writes the safety texts that this very result asks for, whole, and names
@@ -80,7 +83,7 @@ func (w *writer) sources() {
 	if len(w.c.Sources) == 0 {
 		return
 	}
-	w.Raw(`<p class="rests">`).Say("Rests on:")
+	w.Raw(`<details class="layer origin" id="`).Name("-from").Raw(`"><summary>`).Say("Where from").Raw(`</summary><p class="rests">`).Say("Rests on:")
 	for i, s := range w.c.Sources {
 		if i > 0 {
 			w.Raw(`;`)
@@ -90,7 +93,7 @@ func (w *writer) sources() {
 			w.Raw(` (`).Say(access(s.Opened)).Raw(`)`)
 		}
 	}
-	w.Raw(`.</p>`).Cut()
+	w.Raw(`.</p></details>`).Cut()
 }
 
 // short names a source by its first author and year.

@@ -7,7 +7,8 @@
 //
 //	.board > .drawing   the figure
 //	.board > form       the inputs, in a fieldset that is disabled until they work
-//	.answer             readings, tables, notes, cautions, sources
+//	.board > .strip     the answer in short, in view while somebody types
+//	.answer             meaning, cautions, and layers that open: how sure, compare, where from
 package panel
 
 import (
@@ -39,26 +40,32 @@ func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) 
 	w.Raw(`<section class="bench" id="`).Name("").Raw(`" data-calculator="`).Text(c.Name).Raw(`" data-place="`).Text(w.place)
 	w.Raw(`" aria-labelledby="`).Name("-title").Raw(`"><div class="head"><`).Raw(tag).Raw(` id="`).Name("-title").Raw(`">`).Say(c.Title)
 	w.Raw(`</`).Raw(tag).Raw(`><p class="question">`).Say(c.Question)
-	w.Raw(`</p><p class="offline">`).Say("Worked example; to compute with your own numbers open this page through a web server.")
 	w.Raw(`</p></div><div class="board">`)
 	result, problems := c.Run(Example(c), nil)
-	w.figure(result)
-	w.Raw(`<form class="inputs" novalidate><p class="play" hidden><button type="button">`).Say("Play with the example’s numbers").Raw(`</button></p><p class="play" hidden>`)
+	w.figure(result, theExample)
+	w.Raw(`<form class="inputs" novalidate><p class="play end" hidden>`)
 	w.Say("These are the example’s numbers. Move them as you like: nothing here is kept.").Raw(` <button type="button">`).Say("Back to your own numbers").Raw(`</button></p><fieldset disabled>`)
-	w.form(exampleEntries(c), nil, true)
-	w.Raw(`</fieldset><p class="waiting" hidden></p><p class="problem" id="`).Name("-p").Raw(`" hidden></p>`)
+	w.form(exampleEntries(c), nil, nil, true)
+	w.Raw(`</fieldset><p class="offline">`).Say("Worked example; to compute with your own numbers open this page through a web server.")
+	w.Raw(`</p><p class="play offer" hidden><button type="button">`).Say("Play with the example’s numbers").Raw(`</button></p>`)
+	w.Raw(`<p class="waiting" hidden></p><p class="problem" id="`).Name("-p").Raw(`" hidden></p>`)
 	w.Raw(`<p class="problem unstarted" hidden>`).Say("The calculator could not be started here. The worked example stands.").Raw(`</p>`)
-	w.Raw(`<p class="problem stopped" hidden>`).Say("The calculator stopped three times within a minute. Your numbers are kept; try again in a minute.").Raw(`</p></form></div>`)
+	w.Raw(`<p class="problem stopped" hidden>`).Say("The calculator stopped three times within a minute. Your numbers are kept; try again in a minute.").Raw(`</p></form>`)
 	if result == nil {
+		w.Raw(noStrip + `</div>`)
 		w.refused(problems)
 	} else {
-		w.Raw(answerTag)
+		w.strip(result, theExample)
+		w.Raw(`</div>` + answerTag)
 		w.answer(result, theExample)
 		w.Raw(`</div>`)
 	}
 	w.Raw(`</section>`)
 	return w.String()
 }
+
+// noStrip keeps the strip's place where there is no answer.
+const noStrip = `<div class="strip none"></div>`
 
 // answerTag opens what stands below the board.
 const answerTag = `<div class="answer">`
@@ -71,12 +78,16 @@ func Figure(f *drawing.Figure, id string, r *words.Reader, width float64) string
 
 // figure writes the drawing of a result; an empty one keeps its place in the
 // bench, so that a later result can have a figure again.
-func (w *writer) figure(result *calculators.Result) {
+func (w *writer) figure(result *calculators.Result, of whose) {
 	if result == nil || result.Figure == nil {
 		w.Raw(`<div class="drawing none"></div>`)
 		return
 	}
-	w.Drawing(result.Figure, w.ID+"-figure")
+	w.Raw(`<div class="drawing">`)
+	if of != theReaders {
+		w.Raw(`<p class="mark">`).Say("Example").Raw(`</p>`)
+	}
+	w.Raw(result.Figure.SVG(w.ID+"-figure", w.R, w.Width)).Raw(`</div>`)
 }
 
 // refused stands in place of the answer of an example that does not compute.

@@ -89,19 +89,27 @@ func TestAnAnswerHoldsTheReadersNumbers(t *testing.T) {
 	require.Empty(t, r.Problems)
 	doc := parse(t, r.HTML())
 	readings := doc.all(class("reading"))
-	assert.Equal(t, "Twice that 1660 ± 20 mm from your measurements one end to the other Twice as long as 830 mm. "+
-		"Range 1650 to 1670 mm Use this as Height “Height” is now 1660 mm in your numbers, on every page of this "+
-		"guide.", readings[0].text())
-	assert.Equal(t, "Slope 3.0 ± 2.0° from your measurements from level", readings[1].text())
-	assert.Equal(t, "Nothing – There is none.", readings[2].text())
-	use := readings[0].one(t, func(e element) bool { return e.has("data-use") })
+	assert.Equal(t, "Your numbers Your earlier numbers; the last change could not be computed Twice that 1660 mm "+
+		"between 1640 and 1680 mm To be surer, measure this again: Length <of it> Use this as Height “Height” is now "+
+		"1660 mm in your numbers, on every page of this guide.", doc.one(t, class("strip")).text())
+	assert.Equal(t, "Twice that 1660 ± 20 mm one end to the other Twice as long as 830 mm. Range 1650 to 1670 mm",
+		readings[0].text())
+	compare := doc.one(t, class("compare")).all(class("reading"))
+	assert.Equal(t, "Slope 3.0 ± 2.0° from level", compare[0].text())
+	assert.Equal(t, "Nothing – There is none.", compare[1].text())
+	use := doc.one(t, class("strip")).one(t, func(e element) bool { return e.has("data-use") })
 	assert.Equal(t, "height", use.attr("data-use"))
 	assert.Equal(t, "1660±10", use.attr("data-value"), "a ± goes along as one standard deviation")
 	assert.Equal(t, "Your numbers", doc.one(t, class("whose")).text())
 	assert.Equal(t, "Twice that: 1660\u00a0mm, plus or minus 20\u00a0mm.", r.Spoken)
 	assert.Equal(t, []calculators.Pair{{Key: "length", Typed: "830"}, {Key: "length.unit", Typed: "cm"},
 		{Key: "kind", Typed: "b"}}, r.Record)
-	assert.Contains(t, doc.one(t, class("influence")).text(), "Length <of it> 5 mm there moves it 10.0 mm")
+	assert.Contains(t, doc.one(t, class("sure")).text(), "How sure? ± 20 mm, from your measurements “Twice that”: "+
+		"nineteen times out of twenty the true value lies between 1640 and 1680 mm, if what you typed is right. Worth "+
+		"measuring next Length <of it> is measured; measure it again. 100 % of the doubt comes from it: when it is "+
+		"5 mm off, the answer is 10.0 mm off. How to measure")
+	assert.Equal(t, "One other guess hardly matters “Tilt” was not given: 3.0° ± 2.0°, usual.",
+		doc.one(t, class("guesses")).text())
 	starred := doc.one(t, class("starred"))
 	assert.Equal(t, "Other starting point 900", starred.text())
 	assert.Equal(t, "#source-peveler2005", doc.one(t, class("rests")).all(tag("a"))[0].attr("href"))
@@ -111,6 +119,45 @@ func TestAnAnswerHoldsTheReadersNumbers(t *testing.T) {
 	heed := doc.one(t, class("heed"))
 	assert.Equal(t, "Before you ride Check Bolts", heed.text())
 	assert.Equal(t, "#caution-torque", heed.all(tag("a"))[0].attr("href"))
+	assert.Empty(t, doc.all(class("mark")), "the figure is the reader's own")
+}
+
+// TestAFormOpensWithWhatIsNeeded: the rest is folded, and the fold says what it costs.
+func TestAFormOpensWithWhatIsNeeded(t *testing.T) {
+	form := parse(t, "<form>"+ask(t, panel.Ask{Query: "length=830&kind=a", Whole: true}).Form)
+	more := form.one(t, class("more"))
+	inside := 0
+	for _, c := range []string{"length", "kind"} {
+		inside += len(more.all(named(c)))
+	}
+	assert.Zero(t, inside, "what is needed stands in the fold")
+	for _, c := range []string{"colour", "tilt", "mass", "rows"} {
+		assert.NotEmpty(t, more.all(named(c)), "%s stands outside the fold", c)
+	}
+	assert.Equal(t, "guessed: Tilt. They hardly matter.", form.one(t, class("cost")).text())
+	empty := parse(t, "<form>"+ask(t, panel.Ask{Whole: true}).Form)
+	assert.Equal(t, "4 more, each of which may stay empty", empty.one(t, class("cost")).text())
+	given := parse(t, "<form>"+ask(t, panel.Ask{Query: "length=830&kind=a&tilt=2", Whole: true}).Form)
+	assert.Equal(t, "nothing is guessed", given.one(t, class("cost")).text())
+
+	// An inside leg repeats to 10 mm, which 0.883 and 1.09 times over makes ± 19 mm of the
+	// height; ± 5 mm of an unknown crank and the guessed lengths make up the rest:
+	// the root of 20.4² − 19.2² is 7.
+	list := catalog.All()
+	reply := panel.Answer(list, panel.Ask{Name: "saddle-height", Query: "inseam=830", Whole: true})
+	height := parse(t, "<form>"+reply.Form)
+	assert.Equal(t, "guessed: Crank, Hip bone height and 6 more. They make ± 7 of the ± 20 mm.",
+		height.one(t, class("cost")).text())
+	assert.Equal(t, height.one(t, class("cost")).text(), parse(t, reply.HTML()).one(t, class("cost")).text(),
+		"the form and the answer say the same")
+}
+
+// TestTheExampleIsMarked in the figure, in the strip and in words.
+func TestTheExampleIsMarked(t *testing.T) {
+	doc := parse(t, ask(t, panel.Ask{}).HTML())
+	assert.Equal(t, "Example", doc.one(t, class("drawing")).one(t, class("mark")).text())
+	assert.Contains(t, doc.one(t, class("strip")).text(), "Worked example, not yours")
+	assert.Empty(t, doc.all(func(e element) bool { return e.has("data-use") }), "an example's number could be taken over")
 }
 
 func TestWhatIsMissingIsAskedForQuietly(t *testing.T) {

@@ -27,58 +27,45 @@ func whoseNumbers(example, play bool) whose {
 	return theReaders
 }
 
-// answer writes what stands below the board, element by element.
+// answer writes what stands below the board, element by element: what the headline
+// means, what to look out for, how sure it is, what to compare it with, and where it
+// comes from.
 func (w *writer) answer(result *calculators.Result, of whose) {
-	w.Raw(`<p class="whose">`)
-	switch {
-	case of == theReaders:
-		w.Say("Your numbers").Raw(`</p>`).Cut().Raw(`<p class="stale">`).Say("Your earlier numbers; the last change could not be computed")
-	case of == played:
-		w.Say("Worked example, as you changed it").Raw(`</p>`).Cut().Raw(`<p class="stale">`).Say("Worked example, as it was before the last change, which could not be computed")
-	case w.c.Scenario == "":
-		w.Say("Worked example")
-	default:
-		w.Say("Worked example: {0}", words.Of(w.c.Scenario))
-	}
-	w.Raw(`</p>`).Cut().Raw(`<dl class="readings">`)
 	example := of != theReaders
-	folded := false
-	for i := range result.Answers {
-		if x := &result.Answers[i]; x.Output.Folded {
-			folded = true
-		} else {
-			w.reading(x, example)
-		}
-	}
-	w.influence(result)
-	w.Raw(`</dl>`).Cut()
-	if folded {
-		w.foldedAnswers(result, example)
-	}
-	for i := range result.Tables {
-		w.table(&result.Tables[i])
-	}
-	w.notes(result)
+	w.meant(result, of)
 	w.cautions(result)
+	w.notes(result, calculators.CheckNote, "Look again")
+	w.sure(result)
+	w.compare(result, example)
 	w.sources()
 }
 
-// reading writes a headline reading: the number never without unit, ±, what it
-// is measured between, and one sentence of meaning.
-func (w *writer) reading(x *calculators.Answer, example bool) {
+// meant says what the headline is and what it means, and the same of what stands
+// beside it.
+func (w *writer) meant(result *calculators.Result, of whose) {
+	w.Raw(`<div class="meant">`)
+	if of == theExample && w.c.Scenario != "" {
+		w.Raw(`<p class="scenario">`).Say("Worked example: {0}", words.Of(w.c.Scenario)).Raw(`</p>`)
+	}
+	w.Raw(`<dl class="readings">`)
+	for i := range result.Answers {
+		if x := &result.Answers[i]; i == 0 || x.Output.Beside {
+			w.reading(x, of != theReaders, false)
+		}
+	}
+	w.Raw(`</dl></div>`).Cut()
+}
+
+// reading writes an answer: the number never without unit, ±, what it is measured
+// between, and one sentence of meaning. What the strip shows needs no button here.
+func (w *writer) reading(x *calculators.Answer, example, button bool) {
 	w.Raw(`<div class="reading"><dt>`).Said(x.Label).Raw(`</dt><dd class="value"><b>`).Text(x.Amount().Number(w.R)).Raw(`</b>`)
 	switch {
 	case !x.Exists():
 	case margin(x) > 0:
-		w.Raw(` <span>± `).Text(marginWithUnit(x, w.R)).Raw(`</span> <small>`)
-		if example {
-			w.Say("from these measurements")
-		} else {
-			w.Say("from your measurements")
-		}
-		w.Raw(`</small>`)
+		w.Raw(` <span>± `).Text(marginWithUnit(x, w.R)).Raw(`</span>`)
 	default:
-		w.Raw(` <span>`).Text(x.Output.Unit.ReadIn(w.R).Mark()).Raw(`</span>`)
+		w.unit(x)
 	}
 	w.Raw(`</dd>`)
 	if !x.Between.None() {
@@ -90,7 +77,11 @@ func (w *writer) reading(x *calculators.Answer, example bool) {
 	if low, high, ok := spread(x); ok {
 		w.Raw(`<dd class="range">`).Say("Range {0} to {1}", words.Name(low.Number(w.R)), high).Raw(`</dd>`)
 	}
-	w.use(x, example)
+	if button && usable(x, example) {
+		w.Raw(`<dd class="use">`)
+		w.button([]*calculators.Answer{x})
+		w.Raw(`</dd>`)
+	}
 	w.Raw(`</div>`)
 }
 
@@ -115,58 +106,58 @@ func spread(x *calculators.Answer) (low, high measure.Amount, ok bool) {
 	return low, high, ok
 }
 
-// use writes the button that puts a reading into the record. Only the reader's
-// own results have one: an example's numbers never mix with theirs. A ± goes
-// along as one standard deviation, as if it had been typed.
-func (w *writer) use(x *calculators.Answer, example bool) {
+// usable tells whether an answer can go into the record. Only the reader's own can: an
+// example's numbers never mix with theirs.
+func usable(x *calculators.Answer, example bool) bool {
 	q := x.Feeds
-	v := float64(x.Value)
-	if example || q == nil || !x.Exists() || q.Unit.Kind != x.Output.Unit.Kind || !q.Possible(v) {
-		return
+	return !example && q != nil && x.Exists() && q.Unit.Kind == x.Output.Unit.Kind && q.Possible(float64(x.Value))
+}
+
+// button writes the button that puts answers into the record, and the line that then
+// says so. A ± goes along as one standard deviation, as if it had been typed.
+func (w *writer) button(list []*calculators.Answer) {
+	first := list[0]
+	keys, values, guess := "", "", false
+	for i, x := range list {
+		if i > 0 {
+			keys, values = keys+" ", values+" "
+		}
+		keys += x.Feeds.Key
+		values += decimals(float64(x.Value), 2)
+		if u := margin(x); u > 0 {
+			values += "±" + decimals(math.Max(u/2, 0.01), 2)
+		}
+		guess = guess || x.Output.Guess
 	}
-	value := decimals(v, 2)
-	if u := margin(x); u > 0 {
-		value += "±" + decimals(math.Max(u/2, 0.01), 2)
-	}
-	w.Raw(`<dd class="use"><button type="button" id="`).Name("-use-" + x.Name).Raw(`" data-use="`).Text(q.Key).Raw(`" data-value="`).Text(value).Raw(`"`)
-	if x.Output.Guess {
+	w.Raw(`<button type="button" id="`).Name("-use-" + first.Name).Raw(`" data-use="`).Text(keys).Raw(`" data-value="`).Text(values).Raw(`"`)
+	if guess {
 		w.Raw(` data-guess`)
 	}
-	if x.Output.Now {
+	if first.Output.Now {
 		w.Raw(` data-now`)
 	}
-	w.Raw(`>`).Say("Use this").Raw(`<span class="unseen"> `).Say("as {0}", words.Of(q.Label)).Raw(`</span></button><span class="said" hidden>`)
-	w.Say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(q.Label), q.Amount(v)).Raw(`</span></dd>`)
+	w.Raw(`>`).Say("Use this").Raw(`<span class="unseen"> `).Say("as {0}", fed(list)).Raw(`</span></button><span class="said" hidden>`)
+	for i, x := range list {
+		if i > 0 {
+			w.Raw(` `)
+		}
+		w.Say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(x.Feeds.Label),
+			x.Feeds.Amount(float64(x.Value)))
+	}
+	w.Raw(`</span>`)
 }
 
-// influence names the inputs that move the headline reading most.
-func (w *writer) influence(result *calculators.Result) {
-	moved := byShare(result.Influence)
-	first := &result.Answers[0]
-	if len(moved) == 0 || !first.Exists() || margin(first) == 0 {
-		return
+// fed lists what answers become in the record.
+func fed(list []*calculators.Answer) words.List {
+	var names words.List
+	for _, x := range list {
+		names = append(names, words.Of(x.Feeds.Label))
 	}
-	w.Raw(`<div class="reading influence"><dt>`).Say("What moves the answer most").Raw(`</dt>`)
-	for i, m := range moved {
-		if i == mostInfluences || i > 0 && m.Share < leastShare {
-			break
-		}
-		effect := measure.Amount{Value: float64(m.Effect), Unit: first.Output.Unit, Extra: first.Output.Finer + 1}
-		share := measure.Percentage(100 * float64(m.Share))
-		if i == 0 {
-			w.Raw(`<dd class="value"><b>`).Say(m.Quantity.Label).Raw(`</b></dd>`)
-			w.Raw(`<dd class="meaning">`).Say("{0} there moves it {1}: {2} of the variance.", m.Quantity.Amount(m.SD), effect, share).Raw(`</dd>`)
-			continue
-		}
-		w.Raw(`<dd class="meaning">`).Say("{0}: {1} there moves it {2}.", words.Of(m.Quantity.Label), m.Quantity.Amount(m.SD), effect).Raw(`</dd>`)
-	}
-	w.Raw(`</div>`)
+	return names
 }
 
-const (
-	mostInfluences = 3    // inputs that are named
-	leastShare     = 0.01 // of the variance, below which an input is not worth naming
-)
+// leastShare is the share of the variance below which an input is not worth naming.
+const leastShare = 0.01
 
 // byShare returns pointers to the influences, the largest share first; equal
 // ones keep their order.

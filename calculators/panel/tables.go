@@ -1,6 +1,7 @@
 package panel
 
 import (
+	"slices"
 	"strings"
 
 	"plumbline/calculators"
@@ -8,40 +9,38 @@ import (
 	"plumbline/calculators/words"
 )
 
-// foldedAnswers writes the readings that stand below the headline ones.
-func (w *writer) foldedAnswers(result *calculators.Result, example bool) {
-	w.Raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).Name("-folded").Raw(`"><table><caption id="`).Name("-folded").Raw(`">`).Say("Further readings")
-	w.Raw(`</caption><thead><tr><th scope="col">`).Say("Reading").Raw(`</th><th scope="col" class="number">`).Say("Value").Raw(`</th><th scope="col">`).Say("What it means").Raw(`</th></tr></thead><tbody>`)
+// compare writes the other answers, the tables and what is worth knowing, in one fold.
+func (w *writer) compare(result *calculators.Result, example bool) {
+	others, plain := false, slices.ContainsFunc(result.Notes, func(n calculators.Note) bool { return n.Kind == calculators.PlainNote })
 	for i := range result.Answers {
-		x := &result.Answers[i]
-		if !x.Output.Folded {
-			continue
+		others = others || i > 0 && !result.Answers[i].Output.Beside
+	}
+	if !others && !plain && len(result.Tables) == 0 {
+		return
+	}
+	w.Raw(`<details class="layer compare" id="`).Name("-compare").Raw(`"><summary>`).Say("Compare").Raw(`</summary>`)
+	for _, folded := range []bool{false, true} {
+		open := false
+		for i := range result.Answers {
+			x := &result.Answers[i]
+			if i == 0 || x.Output.Beside || x.Output.Folded != folded {
+				continue
+			}
+			if !open {
+				w.Raw(`<dl class="readings">`)
+				open = true
+			}
+			w.reading(x, example, true)
 		}
-		w.Raw(`<tr><th scope="row">`).Said(x.Label)
-		if !x.Between.None() {
-			w.Raw(` <small>`).Said(x.Between).Raw(`</small>`)
-		}
-		w.Raw(`</th><td class="number">`)
-		switch {
-		case !x.Exists():
-			w.Raw(`–`)
-		case margin(x) > 0:
-			w.Text(x.Amount().Number(w.R)).Raw(` ± `).Text(marginWithUnit(x, w.R))
-		default:
-			w.Text(x.Amount().Say(w.R))
-		}
-		w.Raw(`</td><td>`).Said(x.Meaning)
-		if low, high, ok := spread(x); ok {
-			w.Raw(` <small>`).Say("Range {0} to {1}", words.Name(low.Number(w.R)), high).Raw(`</small>`)
-		}
-		if use := x.Feeds; use != nil {
-			w.Raw(`<dl>`)
-			w.use(x, example)
+		if open {
 			w.Raw(`</dl>`)
 		}
-		w.Raw(`</td></tr>`)
 	}
-	w.Raw(`</tbody></table></div>`).Cut()
+	for i := range result.Tables {
+		w.table(&result.Tables[i])
+	}
+	w.list(result, calculators.PlainNote, "Worth knowing")
+	w.Raw(`</details>`).Cut()
 }
 
 // table writes one table of a result. Its region takes the focus, so that a
@@ -52,6 +51,9 @@ func (w *writer) table(t *calculators.Table) {
 		w.Raw(`<details class="more" id="`).Name(id + "-more").Raw(`"><summary id="`).Name(id).Raw(`">`).Said(t.Caption).Raw(`</summary>`)
 	}
 	w.Raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).Name(id).Raw(`"><table`)
+	if len(t.Columns) >= cardColumns {
+		w.Raw(` class="cards"`) // on a narrow screen each row is a card
+	}
 	if t.Folded {
 		w.Raw(` aria-labelledby="`).Name(id).Raw(`">`)
 	} else {
@@ -75,14 +77,17 @@ func (w *writer) table(t *calculators.Table) {
 	if t.Folded {
 		w.Raw(`</details>`)
 	}
-	w.Cut()
 }
+
+// cardColumns is the number of columns from which a table is too wide for a phone.
+const cardColumns = 4
 
 // column is what all cells of a column share.
 type column struct {
 	unit   *measure.Unit // as read, if its head names it, so that its cells need not
 	suffix string        // what a cell then leaves out
 	class  string        // holds amounts, so that figures align
+	label  string        // its head, which a card writes before each cell
 }
 
 func (w *writer) column(t *calculators.Table, i int) (c column) {
@@ -100,6 +105,12 @@ func (w *writer) column(t *calculators.Table, i int) (c column) {
 	}
 	if amounts {
 		c.class = ` class="number"`
+	}
+	if len(t.Columns) >= cardColumns {
+		c.label = t.Columns[i].Label.Say(w.R)
+		if c.unit != nil {
+			c.label += ", " + c.unit.Mark()
+		}
 	}
 	return c
 }
@@ -119,7 +130,11 @@ func (w *writer) row(columns []column, row []words.Sayer, starred bool) {
 		if i < len(columns) {
 			c = columns[i]
 		}
-		w.Raw(open).Raw(c.class).Raw(">")
+		w.Raw(open).Raw(c.class)
+		if c.label != "" && i > 0 {
+			w.Raw(` data-label="`).Text(c.label).Raw(`"`)
+		}
+		w.Raw(">")
 		if cell != nil {
 			w.Text(strings.TrimSuffix(cell.Say(w.R), c.suffix))
 		}

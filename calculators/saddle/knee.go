@@ -30,9 +30,10 @@ func Knee() *calculators.Calculator {
 			},
 			fit.PedalInputs("clip"),
 			[]calculators.Input{
-				fit.Folded(fit.SexInput("")), fit.TrochanterInput(""), fit.SeatAngleInput("76.5"),
-				{Quantity: measure.SeatedTrunk, Folded: true, Assume: fit.UsualSeatedTrunk.Assume},
+				fit.SexInput(""), fit.TrochanterInput(""), fit.SeatAngleInput("76.5"),
+				{Quantity: measure.SeatedTrunk, Assume: fit.UsualSeatedTrunk.Assume},
 			}, fit.LegInputs()),
+		First:    []*measure.Quantity{measure.KneeReading, measure.KneeRead},
 		Answers:  []*calculators.Output{kneeAtBottom, kneeHeldStill, kneeAtTop, hipAtTop, leastBend, leastBendAt},
 		Workings: []*calculators.Output{readingDifference},
 		Sources: []*literature.Source{literature.HullJorge1985, literature.FerrerRoca2012, literature.FerrerRoca2014,

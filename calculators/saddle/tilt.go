@@ -77,12 +77,12 @@ const usualAhead, usualAheadSD, usualUp, usualUpSD = 0.365, 25, 1040, 60
 func weightInputs() []calculators.Input {
 	const from = "a usual seated rider; climb-balance finds yours"
 	return []calculators.Input{
-		{Quantity: measure.COMForward, Folded: true, Grown: true,
+		{Quantity: measure.COMForward, Grown: true,
 			Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 				return calculators.Assumption{Value: usualAhead * v.Of(measure.Wheelbase), SD: usualAheadSD,
 					From: from}, true
 			}},
-		{Quantity: measure.COMHeight, Folded: true, Grown: true,
+		{Quantity: measure.COMHeight, Grown: true,
 			Assume: calculators.Fixed(usualUp, usualUpSD, from)},
 		fit.HeightInput(),
 	}

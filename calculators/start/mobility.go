@@ -29,6 +29,7 @@ func Mobility() *calculators.Calculator {
 			one(measure.LungeLeft, "92"), one(measure.LungeRight, "110"),
 			one(measure.HipBend, "116"), one(measure.SitAndReach, "-40"),
 		},
+		First:   []*measure.Quantity{measure.KneeShortLeft, measure.KneeShortRight},
 		Answers: []*calculators.Output{hamstrings, hamstringSides, ankles, ankleSides, hip},
 		Sources: []*literature.Source{literature.Konor2012, literature.Bennell1998, literature.Youdas2005,
 			literature.GajdosikLusk1983, literature.MayorgaVega2014, literature.RoachMiles1991,

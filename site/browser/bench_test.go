@@ -49,7 +49,7 @@ func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
 	if want.Example || len(want.Problems) > 0 {
 		t.Fatalf("natively there is no answer: %v", want.Problems)
 	}
-	got := eval[string](b, `document.querySelector(".drawing").outerHTML + document.querySelector(".answer").outerHTML`)
+	got := eval[string](b, `[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`)
 	if same(t, got) != same(t, want.HTML()) {
 		t.Errorf("the page shows\n%s\nnative code answers\n%s", got, want.HTML())
 	}
@@ -231,7 +231,7 @@ func TestAPageWithElementsOfTheBrowsersOwnIsAnsweredWhole(t *testing.T) {
 	b.until(`location.hash.includes("inseam=845")`)
 	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm",
 		Record: "inseam=845"})
-	got := eval[string](b, `document.querySelector(".drawing").outerHTML + document.querySelector(".answer").outerHTML`)
+	got := eval[string](b, `[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`)
 	// What hardly changed may keep the browser's elements; nothing else may stay.
 	got = strings.NewReplacer("<font>", "", "</font>", "").Replace(got)
 	if same(t, got) != same(t, want.HTML()) {
@@ -259,8 +259,8 @@ func TestTheAddressIsRewrittenSeldom(t *testing.T) {
 
 func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 	b := open(t, "/frame/reading-a-geometry-chart.html#reach=455").ready()
-	b.until(`document.querySelectorAll(".play")[0].checkVisibility()`)
-	b.do(chromedp.Click(chromedp.CSS(".play button")))
+	b.until(`document.querySelector(".play.offer").checkVisibility()`)
+	b.do(chromedp.Click(chromedp.CSS(".play.offer button")))
 	b.until(`document.querySelector("[name=stack]").value === "625" && document.querySelector(".whose").textContent.includes("as you changed it")`)
 	if eval[string](b, `document.querySelector("[name=reach]").value`) != "460" {
 		t.Error("the reader's own number stands among the example's")
@@ -279,7 +279,7 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 		t.Error("the example's numbers came into the record, or could")
 	}
 	b.do(chromedp.Click(chromedp.CSS(".play:not([hidden]) button")))
-	b.until(`document.querySelector("[name=reach]").value === "455" && document.querySelector("[name=stack]").value === "" && document.querySelector(".whose").textContent.startsWith("Worked example:")`)
+	b.until(`document.querySelector("[name=reach]").value === "455" && document.querySelector("[name=stack]").value === "" && document.querySelector(".whose").textContent.startsWith("Worked example, not yours")`)
 }
 
 func TestFiguresAreDrawnAtTheReadersSize(t *testing.T) {

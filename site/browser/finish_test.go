@@ -267,14 +267,14 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 			b.typed(name, text)
 		}
 	}
-	b.until(`/^Your/.test(document.querySelector("#cleat-position-1 .answer .whose").textContent)`)
+	b.until(`/^Your/.test(document.querySelector("#cleat-position-1 .whose").textContent)`)
 	b.press(`#cleat-position-1 [data-use="cleat-behind-ball"]`)
 	b.until(`location.hash.includes("from=cleat-behind-ball")`)
 	b.press(".at-step .next-step")
 	b.until(`location.pathname.endsWith("saddle/height.html")`)
 	b.ready()
 	b.until(`document.querySelector('#saddle-height-1 [name=inseam]').value.startsWith("830")`)
-	b.until(`/^Your/.test(document.querySelector("#saddle-height-1 .answer .whose").textContent)`)
+	b.until(`/^Your/.test(document.querySelector("#saddle-height-1 .whose").textContent)`)
 	b.press(`#saddle-height-1 [data-use="saddle-height"]`)
 	b.until(`location.hash.includes("from=saddle-height")`)
 	b.press(".at-step .next-step")

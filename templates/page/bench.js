@@ -10,6 +10,7 @@ import { chosen, kept, units } from "./unit.js";
 /** @import { Pair, Problem, Question, Reply, Written } from "./types.d.ts" */
 
 const quiet = 600; // ms without typing before anything is said
+const board = [".drawing", ".strip", ".cost"]; // where the first parts of an answer stand
 
 export class Bench {
   /** @type {Set<string>} keys of fields edited since the form was written */
@@ -42,7 +43,7 @@ export class Bench {
     this.form.onsubmit = (event) => event.preventDefault();
     this.form.oninput = (event) => this.typed(fieldOf(event).name, performance.now() + quiet);
     this.form.onchange = (event) => this.typed(fieldOf(event).name, 0);
-    this.plays = all(root, ".play");
+    this.plays = [one(root, ".play.offer"), one(root, ".play.end")];
     this.form.addEventListener("focusout", () => setTimeout(() => this.offer()));
     for (const [i, line] of this.plays.entries()) {
       one(line, "button").onclick = () => import("./play.js").then(({ play }) => play(this, i === 0), () => {});
@@ -147,6 +148,7 @@ export class Bench {
    * @param {string} spoken
    */
   tell(wrong, waiting, old, spoken) {
+    this.root.classList.toggle("old", old && this.own); // at once: nobody may take it for the answer
     clearTimeout(this.later);
     if (!old && !wrong.length) this.show(wrong, waiting, old);
     this.later = setTimeout(() => {
@@ -163,7 +165,7 @@ export class Bench {
   put(parts) {
     const answer = one(this.root, ".answer"), box = document.createElement("template");
     /** @param {number} i */
-    const place = (i) => (i ? answer.children[i - 1] : one(this.root, ".drawing"));
+    const place = (i) => (i < board.length ? one(this.root, board[i]) : answer.children[i - board.length]);
     const before = this.shown.length === parts.length ? this.shown : [];
     this.shown = parts.map((html, i) => (before[i]?.html === String(html) ? before[i] : written(String(html))));
     const whole = this.shown.flatMap((now, i) => {
@@ -194,6 +196,7 @@ export class Bench {
     this.filling = true;
     fields.innerHTML = form;
     this.filling = false;
+    if (this.shown.length) this.shown[board.indexOf(".cost")] = written(""); // it is written with the form
     fields.disabled = false;
     const shown = all(this.form, "[data-photo]", HTMLInputElement);
     if (shown.length) import("./offer.js").then(({ offer }) => shown.forEach(offer), () => {});
@@ -253,19 +256,19 @@ export class Bench {
   }
 
   /**
-   * Takes a computed value over into the record.
+   * Takes what was computed over into the record.
    * @param {HTMLElement | null} button
    */
   use(button) {
     if (!button) return;
     const { use = "", value = "", guess, now } = button.dataset, said = /** @type {HTMLElement} */ (button.nextElementSibling);
-    /** @type {Pair[]} */
-    const marks = [["from", `${use}.${this.root.dataset.calculator}`]];
-    if (guess != null) marks.push(["estimated", use]);
+    /** @type {(key: string) => Pair[]} */
+    const marks = (key) => [["from", `${key}.${this.root.dataset.calculator}`], ...(guess == null ? [] : [/** @type {Pair} */ (["estimated", key])])];
     this.said = said;
+    const keys = use.split(" "), values = value.split(" ");
     // How the bike is already is no change that is still to be made.
-    if (now == null) record.use(use, value, marks);
-    else record.put([[use, value]], undefined, marks.slice(1));
+    if (now == null) keys.forEach((key, i) => record.use(key, values[i], marks(key)));
+    else record.put(keys.map((key, i) => [key, values[i]]), undefined, keys.flatMap((key) => marks(key).slice(1)));
     said.hidden = false;
     say(said.textContent);
   }

@@ -12,10 +12,10 @@ const field = (name, value = "", more = "") =>
   `<div class="field"><input id="b-${name}" name="${name}" value="${value}" ${more}><p class="problem" id="b-${name}-p" hidden></p></div>`;
 
 visit(`<section class="bench" id="b" data-calculator="saddle-height" data-place="b"><form>
-<p class="play" hidden><button type="button">Play</button></p><p class="play" hidden>Playing.<button type="button">End</button></p>
-<fieldset disabled>${field("inseam")}${field("crank")}</fieldset><p class="waiting" hidden></p><p class="problem" id="b-p" hidden></p>
+<p class="play offer" hidden><button type="button">Play</button></p><p class="play end" hidden>Playing.<button type="button">End</button></p>
+<fieldset disabled>${field("inseam")}${field("crank")}<span class="cost"></span></fieldset><p class="waiting" hidden></p><p class="problem" id="b-p" hidden></p>
 <p class="unstarted" hidden>It did not start.</p><p class="stopped" hidden>It stopped.</p></form>
-<div class="drawing"></div><div class="answer"><p>Worked example</p></div></section>`, "#inseam=830");
+<div class="drawing"></div><div class="strip"></div><div class="answer"><p>Worked example</p></div></section>`, "#inseam=830");
 const engine = await import("./engine.js");
 const record = await import("./record.js");
 const { Bench } = await import("./bench.js");
@@ -30,14 +30,15 @@ const worker = Engine.ready();
 const heard = () => document.querySelector(".unseen")?.textContent;
 /** @param {string} name */
 const input = (name) => one(root, `[name=${name}]`, HTMLInputElement);
+const cost = '<span class="cost">as the form says</span>';
 /** @param {string} mm */
-const parts = (mm) => ({ drawn: '<div class="drawing">d</div>', parts: `<p class="r">${mm}</p>\0<details id="why"><summary>Why</summary></details>` });
+const parts = (mm) => ({ drawn: '<div class="drawing">d</div>', parts: `<div class="strip">s</div>\0<span class="cost">${mm}</span>\0<p class="r">${mm}</p>\0<details id="why"><summary>Why</summary></details>` });
 
 test("the first question asks for the form and sends the record", () => {
   const { whole, play: playing, record: sent, name, place, query, bare } = worker.question;
   assert.deepEqual({ whole, playing, sent, name, place, query, bare },
     { whole: true, playing: false, sent: "inseam=830", name: "saddle-height", place: "b", query: "", bare: "mm" });
-  worker.answer({ ...parts("735 mm"), form: field("inseam", "830") + field("crank"), record: "\0inseam\x00830" });
+  worker.answer({ ...parts("735 mm"), form: field("inseam", "830") + field("crank") + cost, record: "\0inseam\x00830" });
   assert.equal(input("inseam").value, "830");
   assert.equal(one(root, "fieldset", HTMLFieldSetElement).disabled, false);
   assert.equal(answer.innerHTML, '<p class="r">735 mm</p><details id="why"><summary>Why</summary></details>');
@@ -86,11 +87,16 @@ test("another change of the record renews the form, but for what is being typed"
   bench.renew(new Set(["crank"]));
   assert.equal(worker.question.whole, true);
   type(input("inseam"), "850");
-  worker.answer({ ...parts("735 mm"), example: true, form: field("inseam") + field("crank", "170"), record: "" });
+  worker.answer({ ...parts("735 mm"), example: true, form: field("inseam") + field("crank", "170") + cost, record: "" });
   assert.equal(input("crank").value, "170");
   assert.equal(input("inseam").value, "850");
   assert.equal(worker.question.query, "inseam=850", "which is asked next");
   worker.answer({ ...parts("752 mm"), record: "\0inseam\x00850" });
+});
+
+test("what a form says of its guesses follows the answer", () => {
+  assert.equal(one(root, ".cost").textContent, "752 mm");
+  assert.equal(one(root, ".strip").textContent, "s");
 });
 
 test("a value is taken over with its mark and said", () => {
@@ -113,25 +119,32 @@ test("what says how the bike is already is no change to be made", () => {
   record.put([["saddle-setback", ""]]);
 });
 
+test("one button takes over what is set together", () => {
+  answer.insertAdjacentHTML("beforeend", '<button class="two" data-use="grip-x grip-y" data-value="442±4 715±5"></button><span hidden>Both.</span>');
+  one(answer, ".two").click();
+  assert.deepEqual([record.at("grip-x"), record.at("grip-y")], ["442±4", "715±5"]);
+  assert.equal(record.at("from grip-y"), "grip-y.saddle-height");
+});
+
 test("the example's numbers are played with and reach no record", () => {
   const mine = record.text(), [offer, end] = bench.plays;
   play(bench, true);
   assert.deepEqual([offer.hidden, end.hidden, worker.question.play, worker.question.record], [true, false, true, ""]);
   assert.equal(heard(), "Playing.");
-  worker.answer({ ...parts("735 mm"), form: field("inseam", "830") + field("crank"), record: "\0inseam\x00830" });
+  worker.answer({ ...parts("735 mm"), form: field("inseam", "830") + field("crank") + cost, record: "\0inseam\x00830" });
   type(input("inseam"), "900");
   assert.equal(worker.question.record, "inseam=830");
   worker.answer({ ...parts("795 mm"), record: "\0inseam\x00900" });
   assert.equal(record.text(), mine);
   play(bench, false);
   assert.deepEqual([offer.hidden, end.hidden, worker.question.play, worker.question.record], [false, true, false, mine]);
-  worker.answer({ ...parts("752 mm"), form: field("inseam", "850") + field("crank"), record: "\0inseam\x00850" });
+  worker.answer({ ...parts("752 mm"), form: field("inseam", "850") + field("crank") + cost, record: "\0inseam\x00850" });
   assert.equal(input("inseam").value, "850");
 });
 
 test("a field whose declaration says so is offered the photo reader, whatever its name", async () => {
   bench.renew(new Set(["inseam"]));
-  worker.answer({ ...parts("752 mm"), form: field("elbow", "20", 'data-photo="elbow-read"') + field("inseam", "850"), record: "\0inseam\x00850" });
+  worker.answer({ ...parts("752 mm"), form: field("elbow", "20", 'data-photo="elbow-read"') + field("inseam", "850") + cost, record: "\0inseam\x00850" });
   await until(() => root.querySelector("#b-elbow-photo"));
   assert.equal(root.querySelectorAll(".off-photo").length, 1);
 });

@@ -3,6 +3,7 @@
 import { Bench } from "./bench.js";
 import { all, one } from "./dom.js";
 import * as engine from "./engine.js";
+import { follow } from "./keyboard.js";
 import * as record from "./record.js";
 import { fill } from "./tools.js";
 
@@ -26,6 +27,7 @@ if (document.querySelector(".acts")) import("./acts.js");
 
 const benches = all(document, ".bench").map((root) => new Bench(root));
 if (benches.length) {
+  follow();
   record.listen((keys, source, replaced) => {
     for (const bench of benches) if (bench !== source) bench.renew(keys, replaced);
   });

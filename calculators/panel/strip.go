@@ -1,0 +1,131 @@
+package panel
+
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+)
+
+// strip writes the answer in short, which a page keeps in view while its reader
+// types: whose it is, one number, between what it lies, what to do with it and what
+// would make it surer. It belongs to the board, right behind the form.
+func (w *writer) strip(result *calculators.Result, of whose) {
+	w.Raw(`<div class="strip">`)
+	w.stamp(of)
+	x := &result.Answers[0]
+	w.Raw(`<p class="value"><span class="label">`)
+	if result.Verdict.None() {
+		w.Said(x.Label)
+		w.Raw(`</span> <b>`).Text(x.Amount().Number(w.R)).Raw(`</b>`)
+		w.unit(x)
+	} else {
+		w.Said(words.Of(w.c.Title)).Raw(`</span> <b class="verdict">`).Said(result.Verdict).Raw(`</b>`)
+	}
+	w.Raw(`</p>`)
+	for i := range result.Answers[1:] {
+		if y := &result.Answers[i+1]; y.Output.Beside {
+			w.Raw(`<p class="beside"><span class="label">`).Said(y.Label).Raw(`</span> <b>`).Text(y.Amount().Number(w.R)).Raw(`</b>`)
+			w.unit(y)
+			w.Raw(`</p>`)
+		}
+	}
+	w.Raw(`<p class="interval">`)
+	switch {
+	case !x.Exists() && result.Verdict.None():
+		w.Said(x.Meaning)
+	case margin(x) > 0 && result.Verdict.None():
+		low, high := around(x)
+		w.Say("between {0} and {1}", words.Name(low.Number(w.R)), high)
+	}
+	w.Raw(`</p><p class="next">`)
+	w.next(result, of)
+	w.Raw(`</p>`)
+	w.uses(result, of != theReaders)
+	w.Raw(`</div>`).Cut()
+}
+
+// stamp says whose numbers these are, and that they are old once the page marks the
+// bench so.
+func (w *writer) stamp(of whose) {
+	w.Raw(`<p class="whose`)
+	if of == theReaders {
+		w.Raw(` own`)
+	}
+	w.Raw(`">`)
+	switch of {
+	case theReaders:
+		w.Say("Your numbers").Raw(`</p><p class="stale">`).Say("Your earlier numbers; the last change could not be computed")
+	case played:
+		w.Say("Worked example, as you changed it").Raw(`</p><p class="stale">`).Say("Worked example, as it was before the last change, which could not be computed")
+	default:
+		w.Say("Worked example, not yours")
+	}
+	w.Raw(`</p>`)
+}
+
+// unit writes the unit behind a number that has none of its own.
+func (w *writer) unit(x *calculators.Answer) {
+	if mark := x.Output.Unit.ReadIn(w.R).Mark(); mark != "" && x.Exists() {
+		w.Raw(` <span class="unit">`).Text(mark).Raw(`</span>`)
+	}
+}
+
+// around returns the ends of what nineteen of twenty true values lie between.
+func around(x *calculators.Answer) (low, high measure.Amount) {
+	low, high = x.Amount(), x.Amount()
+	low.Value -= float64(x.Uncertainty)
+	high.Value += float64(x.Uncertainty)
+	return low, high
+}
+
+// next says the one thing to do now: to type one's own, or to measure what the
+// answer rests on most.
+func (w *writer) next(result *calculators.Result, of whose) {
+	if of == theExample {
+		w.Say("Type your own numbers to have yours.")
+		return
+	}
+	worth := worthMeasuring(result)
+	if len(worth) == 0 {
+		return
+	}
+	first := words.Of(worth[0].Quantity.Label)
+	if worth[0].Rests == calculators.Measured {
+		w.Say("To be surer, measure this again: {0}", first)
+	} else {
+		w.Say("To be surer, measure this: {0}", first)
+	}
+}
+
+// worthMeasuring are the inputs that a reader can measure, or measure again, and that
+// move the headline, at most two, the largest share first.
+func worthMeasuring(result *calculators.Result) (list []*calculators.Influence) {
+	if x := &result.Answers[0]; margin(x) == 0 {
+		return nil
+	}
+	for _, m := range byShare(result.Influence) {
+		if m.Share >= leastShare && m.Rests != calculators.OfTheModel && measurable(m.Quantity) && len(list) < mostWorth {
+			list = append(list, m)
+		}
+	}
+	return list
+}
+
+// mostWorth is how many inputs are named as worth measuring.
+const mostWorth = 2
+
+// uses writes one button that takes over the headline and what stands beside it.
+func (w *writer) uses(result *calculators.Result, example bool) {
+	var list []*calculators.Answer
+	for i := range result.Answers {
+		x := &result.Answers[i]
+		if (i == 0 || x.Output.Beside) && usable(x, example) && (len(list) == 0 || x.Output.Now == list[0].Output.Now) {
+			list = append(list, x)
+		}
+	}
+	if len(list) > 0 {
+		w.Raw(`<div class="use">`)
+		w.button(list)
+		w.Raw(`</div>`)
+	}
+}
