@@ -45,7 +45,7 @@ func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
 	b.typed("seat-angle", "77±0.5")
 	b.until(`location.hash.includes("seat-angle=77")`)
 	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm",
-		Record: "inseam=845&crank-length=165&seat-angle=77±0.5"})
+		Record: "inseam=845&crank-length=165&seat-angle=77±0.5", Width: drawnAt(b)})
 	if want.Example || len(want.Problems) > 0 {
 		t.Fatalf("natively there is no answer: %v", want.Problems)
 	}
@@ -60,12 +60,18 @@ func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
 	}
 }
 
+// drawnAt is the width at which the page has its drawing.
+func drawnAt(b *browser) float64 {
+	return eval[float64](b, `document.querySelector(".drawing svg").getBoundingClientRect().width`)
+}
+
 func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
 	b := open(t, chapter+"#inseam=830").ready()
 	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
 	before := b.text(".value b")
 	b.typed("inseam", "83 mm")
 	b.until(`document.querySelector(".bench.old")`)
+	b.until(`document.querySelector("[aria-invalid]")`) // said once nobody types
 	if got := b.text("#saddle-height-1-inseam-p"); !strings.Contains(got, "Did you mean 83") {
 		t.Errorf("beside the field stands %q", got)
 	}
@@ -230,7 +236,7 @@ func TestAPageWithElementsOfTheBrowsersOwnIsAnsweredWhole(t *testing.T) {
 	b.typed("inseam", "845")
 	b.until(`location.hash.includes("inseam=845")`)
 	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm",
-		Record: "inseam=845"})
+		Record: "inseam=845", Width: drawnAt(b)})
 	got := eval[string](b, `[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`)
 	// What hardly changed may keep the browser's elements; nothing else may stay.
 	got = strings.NewReplacer("<font>", "", "</font>", "").Replace(got)
