@@ -61,7 +61,7 @@ func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
 }
 
 // drawnAt is the width at which the page has its drawing.
-func drawnAt(b *browser) float64 {
+func drawnAt(b *tab) float64 {
 	return eval[float64](b, `document.querySelector(".drawing svg").getBoundingClientRect().width`)
 }
 
