@@ -146,7 +146,7 @@ func TestAFormOpensWithWhatIsNeeded(t *testing.T) {
 	list := catalog.All()
 	reply := panel.Answer(list, panel.Ask{Name: "saddle-height", Query: "inseam=830", Whole: true})
 	height := parse(t, "<form>"+reply.Form)
-	assert.Equal(t, "guessed: Crank, Hip bone height and 6 more. They make ± 7 of the ± 20 mm.",
+	assert.Equal(t, "guessed: Crank, Hip-bone height and 6 more. They make ± 7 of the ± 20 mm.",
 		height.one(t, class("cost")).text())
 	assert.Equal(t, height.one(t, class("cost")).text(), parse(t, reply.HTML()).one(t, class("cost")).text(),
 		"the form and the answer say the same")
