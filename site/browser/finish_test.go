@@ -19,7 +19,6 @@ import (
 	"github.com/makiuchi-d/gozxing"
 	"github.com/makiuchi-d/gozxing/qrcode"
 
-	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/sheet"
 )
