@@ -25,7 +25,7 @@ var all = []*calculators.Calculator{
 }
 
 // figures that belong to no calculator.
-var figures = slices.Concat(start.Figures(), frame.Figures(),
+var figures = slices.Concat(start.Figures(), frame.Figures(), feet.Figures(),
 	[]*calculators.Illustration{saddle.AnnotatedResult(), cockpit.LeverSpan()}, cockpit.Riders())
 
 // All returns the calculators in guide order.

@@ -43,14 +43,23 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 			drawing.Angle{Role: drawing.Ink, Vertex: p.Hip, From: c.trunk, To: p.Knee.Minus(p.Hip).Angle(),
 				Radius: 190,
 				Text:   words.Of("{0}", hip.Amount())})
-		f.Description = words.Of("A leg with the pedal at the top, on a crank of {0}. The knee bends {1} and the hip "+
-			"keeps {2}. The lower pedal stands {3} above the ground at sag.",
-			measure.Millimetres(crank), knee.Amount(), hip.Amount(), clear.Amount())
+		f.Description = words.Of("A leg with the pedal at the top, on a crank of {0}, over the same leg on the present "+
+			"crank of {4} in thin lines. The knee bends {1} and the hip keeps {2}. The lower pedal stands {3} above the "+
+			"ground at sag.",
+			measure.Millimetres(crank), knee.Amount(), hip.Amount(), clear.Amount(), measure.Millimetres(now))
 	} else {
 		f.Add(figure.Pedalling(b, nil)...)
 		f.Description = words.Of("A crank of {0} under the saddle. The leg is left out, because it finds no pose. "+
 			"The "+
 			"lower pedal stands {1} above the ground at sag.", measure.Millimetres(crank), clear.Amount())
+	}
+	if crank != now {
+		was, marks := crankBefore(c, now, v.Of(measure.SoleHeight))
+		f.Add(marks...)
+		if is := figure.At(pose.Knee); ok && reaches && marks != nil {
+			f.Details = []drawing.Detail{{At: is.Plus(was).Times(0.5), Radius: max(70, 2*is.Minus(was).Length()),
+				Apart: is.Minus(was).Length() / 3, Caption: words.Of("the top of the knee")}}
+		}
 	}
 	f.Add(figure.SeatLine(b),
 		drawing.Dimension{Role: drawing.Hot, B: figure.Point{Y: -crank}, Offset: -230, Text: words.Of("{0}",
@@ -62,4 +71,23 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 				clear.Uncertain())})
 	}
 	return f
+}
+
+// crankBefore draws the leg on the present crank, at the top of the stroke, in thin lines,
+// and returns its knee.
+// They lie over the later leg and hide nothing of it.
+func crankBefore(c crankCase, now, sole float64) (knee drawing.Point, marks []drawing.Mark) {
+	rider, ok := posture.NewSeated(c.leg, c.before)
+	if !ok {
+		return knee, nil
+	}
+	pose, ok := rider.At(c.saddle, 0)
+	if !ok {
+		return knee, nil
+	}
+	p := figure.Legs(pose, nil, sole)
+	marks = append(figure.PoseOutline(p), figure.Ghost(drawing.Limb{B: at(0, now), Ra: 14, Rb: 11},
+		drawing.Tube{A: at(-48, now), B: at(48, now), Ra: 8, Rb: 8})...)
+	return p.Knee, append(marks, drawing.Label{Role: drawing.Before, At: p.Knee.Plus(at(0, 60)), Side: at(0.6, 1), Leader: true,
+		Text: words.Of("now {0}", measure.Millimetres(now))})
 }

@@ -56,8 +56,8 @@ func TestTheLegAtTheTopIsDrawnAsSolved(t *testing.T) {
 	require.InDeltaSlice(t, want, angles, 1e-6)
 }
 
-// The hips and feet stand where the widths have them, the same on both sides, and the
-// knee half-way between.
+// The hips and feet stand where the widths have them, the same on both sides, one foot down
+// and one up on cranks that meet at the axle, the knee on the line between.
 func TestTheLegsFromTheFrontMeet(t *testing.T) {
 	var axes []drawing.Axis
 	for _, m := range calctest.Answer(t, Stance(),
@@ -70,8 +70,8 @@ func TestTheLegsFromTheFrontMeet(t *testing.T) {
 	for i, side := range []float64{-1, 1} {
 		require.InDelta(t, side*163/2, axes[i].A.X, 1e-9)
 		require.InDelta(t, side*277/2, axes[i].B.X, 1e-9)
-		require.InDelta(t, 0, axes[i].B.Y, 1e-9)
-		require.InDelta(t, 0.45*900.97, axes[i].A.Y, 0.01, "the leg is drawn short: 77.9 + 0.9729·846 = 900.97")
+		require.InDelta(t, side*170, axes[i].B.Y, 1e-9, "one foot down, one up on a crank of 170")
+		require.InDelta(t, 0.94*900.97-170, axes[i].A.Y, 0.01, "the leg is 77.9 + 0.9729·846 = 900.97, a little bent")
 	}
 }
 
@@ -104,4 +104,121 @@ func TestTheHeelPastTheCrankIsSaid(t *testing.T) {
 	r := calctest.Answer(t, Stance(), "q-factor=171 foot-offset=53 hip-width=163 toe-out=8 sex=m foot-length=271.2 "+
 		"cleat-behind-ball=11")
 	require.True(t, calctest.Says(r, "the heel reaches 7\u00a0mm past"))
+}
+
+// A shoe that turns about its cleat by less than half the float stays in the jaw; the heel
+// goes outwards, to the right, and comes off only past the float.
+func TestTheHeelTurnsOutwards(t *testing.T) {
+	f := FlatAndClipped().Figure([]calculators.Pair{{Key: "pedal-float", Typed: "9"}}, nil)
+	require.Len(t, f.Frames, 4)
+	for i, want := range []float64{0, 4.5, 18.5} {
+		for _, m := range f.Frames[i+1].Marks {
+			if l, ok := m.(drawing.Line); ok && l.Role == drawing.Hot && l.Closed && len(l.Points) == 8 {
+				way := l.Points[4].Plus(l.Points[5]).Minus(l.Points[0]).Minus(l.Points[1]) // nose to tail
+				require.InDelta(t, -90+want, way.Angle(), 1e-9, "frame %d: the tail, and the heel with it", i+2)
+			}
+		}
+	}
+	require.Contains(t, f.Description.Say(nil), "opens the jaw")
+}
+
+// The cleat goes 2 mm towards the heel, which lies at the left, and the dimension beside
+// says so.
+func TestTheCleatGoesOneStepBack(t *testing.T) {
+	f := CleatOnTheSole().Figure([]calculators.Pair{{Key: "foot-length", Typed: "251"}}, nil)
+	var cleats []float64
+	for _, m := range f.Marks {
+		if l, ok := m.(drawing.Line); ok && l.Closed && len(l.Points) == 8 {
+			cleats = append(cleats, l.Points[0].X)
+		}
+	}
+	require.Len(t, cleats, 2)
+	require.InDelta(t, -2, cleats[0]-cleats[1], 1e-9, "after minus before")
+	d := f.Details[0].Marks[0].(drawing.Dimension)
+	require.InDelta(t, 2, d.B.X-d.A.X, 1e-9)
+	require.Equal(t, "2\u00a0mm", d.Text.Say(nil))
+}
+
+// With the cleat's nose turned in by 11 degrees on the shoe, the pedal turns the shoe out by
+// as much: the two angles are alike and lie on different sides of straight ahead. The sector
+// is as wide as the float, with the foot in its middle.
+func TestTheShoeTurnsAgainstTheCleat(t *testing.T) {
+	f := CleatTurns().Figure([]calculators.Pair{{Key: "toe-out-right", Typed: "11"}, {Key: "pedal-float",
+		Typed: "5"}}, nil)
+	require.Len(t, f.Frames, 3)
+	cleatAndFoot := func(i int) (cleat, foot float64, sector []float64) {
+		for _, m := range f.Frames[i].Marks {
+			switch m := m.(type) {
+			case drawing.Axis:
+				foot = m.B.Minus(m.A).Angle()
+			case drawing.Line:
+				switch {
+				case m.Role == drawing.Hot && m.Pen == drawing.Thin && len(m.Points) == 2:
+					cleat = m.Points[1].Minus(m.Points[0]).Angle()
+				case m.Role == drawing.Hot && len(m.Points) == 10:
+					sector = []float64{m.Points[1].Angle(), m.Points[9].Angle()}
+				}
+			}
+		}
+		return cleat, foot, sector
+	}
+	cleat, foot, _ := cleatAndFoot(0)
+	require.InDeltaSlice(t, []float64{90, 90}, []float64{cleat, foot}, 1e-9)
+	cleat, foot, _ = cleatAndFoot(1)
+	require.InDeltaSlice(t, []float64{101, 90}, []float64{cleat, foot}, 1e-9, "the nose to the left, where the bike is")
+	cleat, foot, sector := cleatAndFoot(2)
+	require.InDeltaSlice(t, []float64{90, 79}, []float64{cleat, foot}, 1e-9, "the toes to the right")
+	require.InDeltaSlice(t, []float64{-101 - 2.5, -101 + 2.5}, sector, 1e-9)
+}
+
+// A shoe with one finger behind the heel is a finger longer inside than one without, one
+// with two is two longer; the foot is the same.
+func TestAFingerIsRoomInTheShoe(t *testing.T) {
+	f := FingerBehindTheHeel().Figure([]calculators.Pair{{Key: "foot-length", Typed: "249"}}, nil)
+	var room [3]float64
+	for i, frame := range f.Frames {
+		wall, heel := 0.0, 0.0
+		for _, m := range frame.Marks {
+			if l, ok := m.(drawing.Line); ok {
+				for _, p := range l.Points {
+					if l.Role == drawing.Body {
+						heel = math.Min(heel, p.X)
+					}
+				}
+				if l.Role == drawing.Ink && l.Pen == drawing.Heavy {
+					wall = l.Points[0].X
+				}
+			}
+		}
+		require.InDelta(t, -249, heel, 1e-9)
+		room[i] = heel - wall - 1.5
+	}
+	require.InDeltaSlice(t, []float64{14, 0, 28}, room[:], 1e-9)
+}
+
+// With legs of one length, or a board as thick as the difference, the crests are level; a
+// leg shorter by 16 drops its hip joint by 16.
+func TestThePelvisTiltsByTheDifference(t *testing.T) {
+	f := PelvisLevel().Figure([]calculators.Pair{{Key: "leg-difference", Typed: "16"}}, nil)
+	require.Len(t, f.Frames, 3)
+	for i, drop := range []float64{0, 16, 0} {
+		for _, m := range f.Frames[i].Marks {
+			if l, ok := m.(drawing.Line); ok && l.Role == drawing.Hot {
+				way := l.Points[1].Minus(l.Points[0])
+				require.InDelta(t, -drop/168, way.Y/way.X, 1e-9, "over hip joints 168 apart")
+			}
+		}
+	}
+	require.Contains(t, f.Description.Say(nil), "16\u00a0mm")
+}
+
+// On a longer crank the leg before is drawn too: its pedal as high as the present crank.
+func TestTheCrankBeforeLiesOverTheNewOne(t *testing.T) {
+	var ghost []float64
+	for _, m := range calctest.Answer(t, Crank(), wholeBike).Figure.Marks {
+		if l, ok := m.(drawing.Limb); ok && l.Role == drawing.Before {
+			ghost = append(ghost, l.B.Y)
+		}
+	}
+	require.Equal(t, []float64{172.5}, ghost)
 }

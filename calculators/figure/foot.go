@@ -114,3 +114,9 @@ func Mirrored(m drawing.Mark, height float64) drawing.Mark {
 	}
 	return m
 }
+
+// ShoeSole returns the outline of a right shoe's sole from above, lying as a Sole does.
+func ShoeSole(length float64) drawing.Line { return round(soleForm, length) }
+
+// BareFoot returns a right foot with its toes, without any mark on it.
+func BareFoot(length float64) []drawing.Mark { return bareFoot(length) }
