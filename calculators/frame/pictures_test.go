@@ -3,12 +3,14 @@ package frame
 import (
 	"math"
 	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"plumbline/calculators"
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/drawing"
 )
 
@@ -94,3 +96,39 @@ func TestOneNumberMovesWhatItSays(t *testing.T) {
 }
 
 func fmtFloat(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+// Each size has a frame of its own, in the order of the table, on which the ring is where
+// the reader's own grips would be: on a bike that does not sink, where they were typed.
+func TestEachSizeIsDrawnWithYourGrips(t *testing.T) {
+	const sizes = "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over,fork-travel,rear-travel|" +
+		"Two,478,634,64.8,76.2,430,730,0,0|One,441,612,65.1,76.9,405,715,0,0 "
+	r := calctest.Answer(t, Size(), sizes+"inseam=812 stature=1715 saddle-height=718 grip-x=433 grip-y=702")
+	require.Len(t, r.Figure.Frames, 2)
+	wheels := [2]float64{}
+	for i, frame := range r.Figure.Frames {
+		assert.True(t, strings.HasPrefix(frame.Caption.Say(nil), [2]string{"Two: ", "One: "}[i]))
+		rings, limbs := 0, 0
+		for _, m := range frame.Marks {
+			switch m := m.(type) {
+			case drawing.Circle:
+				if m.Role == drawing.Hot {
+					rings++
+					assert.InDelta(t, 433, m.Centre.X, 1e-9)
+					assert.InDelta(t, 702, m.Centre.Y, 1e-9)
+				}
+			case drawing.Wheel:
+				wheels[i] = m.Centre.X
+			case drawing.Cross:
+				if m.Role == drawing.Body {
+					limbs++
+				}
+			}
+		}
+		assert.Equal(t, 1, rings)
+		assert.GreaterOrEqual(t, limbs, 6, "a rider's joints")
+	}
+	// A front axle lies ahead of the bottom bracket by reach, and by the fork along an axis
+	// that is slacker: the larger size's further.
+	assert.Greater(t, wheels[0], wheels[1]+30)
+	assert.Contains(t, r.Figure.Description.Say(nil), "saddle at 718\u00a0mm")
+}
