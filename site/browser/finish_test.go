@@ -224,7 +224,7 @@ func (b *tab) choose(text, name string) {
 func TestTwoSheetsInTwoTabsKeepEachOthersEntries(t *testing.T) {
 	a := open(t, setupPage).drawn()
 	defer eval[bool](a, `(localStorage.clear(), true)`)
-	a.press("[data-tools] input[type=checkbox]")
+	a.keeps()
 	b := open(t, setupPage).drawn()
 	set := func(tab *tab, key, now, next string) {
 		eval[bool](tab, fmt.Sprintf(`(f => { f.value = %q; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`, key))

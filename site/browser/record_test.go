@@ -20,7 +20,7 @@ func TestTwoTabsMergeByKey(t *testing.T) {
 	if eval[int](a, "localStorage.length") != 0 {
 		t.Error("a number is kept on the device without leave")
 	}
-	a.do(chromedp.Click(chromedp.CSS("[data-tools] input[type=checkbox]")))
+	a.keeps()
 	a.until(`localStorage.plumbline.includes("inseam=830")`)
 	b := open(t, chapter).ready()
 	b.until(`document.querySelector("[name=inseam]").value === "830" && document.querySelector("[data-tools] input").checked`)
@@ -48,7 +48,7 @@ func TestTwoTabsMergeByKey(t *testing.T) {
 func TestStorageThatThrowsOrIsOfAnotherVersionIsLeftAlone(t *testing.T) {
 	broken := onNew(`Object.defineProperty(window, "localStorage", { get() { throw new DOMException("no", "SecurityError"); } })`)
 	b := open(t, chapter, broken).ready()
-	b.do(chromedp.Click(chromedp.CSS("[data-tools] input[type=checkbox]")))
+	b.keeps()
 	if eval[bool](b, `document.querySelector("[data-tools] input").checked`) {
 		t.Error("the box says that numbers are kept where nothing can be kept")
 	}
@@ -93,7 +93,7 @@ func TestWhatAClientSentStaysApartFromOwnNumbers(t *testing.T) {
 	eval[bool](own, `(localStorage.clear(), true)`)
 	defer eval[bool](own, `(localStorage.clear(), true)`)
 	own.typed("inseam", "830")
-	own.do(chromedp.Click(chromedp.CSS("[data-tools] input[type=checkbox]")))
+	own.keeps()
 	own.until(`localStorage.plumbline?.includes("inseam=830")`)
 	sent := open(t, chapter+"#inseam=900&ask.back=yes").ready()
 	sent.until(`document.querySelector("[name=inseam]").value === "900"`)
@@ -113,7 +113,7 @@ func TestTwoRidersNeverMix(t *testing.T) {
 	own := open(t, chapter+"#"+mine).ready()
 	eval[bool](own, `(localStorage.clear(), true)`)
 	defer eval[bool](own, `(localStorage.clear(), true)`)
-	own.do(chromedp.Click(chromedp.CSS("[data-tools] input[type=checkbox]")))
+	own.keeps()
 	own.until(`localStorage.plumbline?.includes("Rowan")`)
 	b := open(t, chapter+"#"+theirs).ready()
 	b.until(`document.querySelector(".news")?.textContent.includes("Kim’s numbers")`)
@@ -160,6 +160,13 @@ func TestACorrectedLinkIsFollowedAndTheBackButtonBringsALivePage(t *testing.T) {
 	}
 	eval[bool](b, `(location.hash = "#50%", true)`)
 	b.until(`location.hash.startsWith("#inseam=800")`)
+}
+
+// keeps ticks "Keep on this device", wherever the header has it.
+func (b *tab) keeps() {
+	b.Helper()
+	b.until(`document.querySelector("[data-tools] input[type=checkbox]")`)
+	eval[bool](b, `(document.querySelector("[data-tools] input[type=checkbox]").click(), true)`)
 }
 
 // quoted is a text as a script has it.
