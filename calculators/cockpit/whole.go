@@ -17,6 +17,7 @@ import (
 func Riders() []*calculators.Illustration {
 	return []*calculators.Illustration{
 		WholeRider(), rider("measure-seated-angles", seatedAlone), rider("measure-standing-angles", standingAlone),
+		rider("order-of-work", orderShown),
 	}
 }
 
@@ -32,6 +33,7 @@ const (
 	bothWays shown = iota
 	seatedAlone
 	standingAlone
+	orderShown
 )
 
 // rider makes a picture of the rider on the bike.
@@ -109,6 +111,8 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 		return nil, false
 	}
 	switch how {
+	case orderShown:
+		return orderOfWork(left, b, hold.Grip), true
 	case seatedAlone:
 		f := &drawing.Figure{
 			Title: words.Of("Read from the side: how far the trunk leans, how far the knee bends"),
