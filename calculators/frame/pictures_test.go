@@ -132,3 +132,32 @@ func TestEachSizeIsDrawnWithYourGrips(t *testing.T) {
 	assert.Greater(t, wheels[0], wheels[1]+30)
 	assert.Contains(t, r.Figure.Description.Say(nil), "saddle at 718\u00a0mm")
 }
+
+// The bike sinks and its rear wheel stays where it stands: both rear tyres rest on one
+// ground, the bottom bracket comes down by what the dimension says, and that is what the
+// answers' heights differ by.
+func TestTheBikeSinksOnOneGround(t *testing.T) {
+	r := calctest.Answer(t, Sag(), "fork-travel=160 sag-front=22 rear-travel=145 sag-rear=30 reach=471 stack=633 "+
+		"head-angle=64.5 seat-angle=77 chainstay=439 bb-drop=28 fork-offset=42 front-rim=622 rear-rim=622")
+	down := calctest.Value(r, unloaded.bbHeight) - calctest.Value(r, sagHeight)
+	require.Greater(t, down, 20.0)
+	var before, after drawing.Point
+	for _, m := range r.Figure.Marks {
+		switch m := m.(type) {
+		case drawing.Wheel:
+			if after == (drawing.Point{}) {
+				after = m.Centre
+			}
+		case drawing.Circle:
+			if m.Role == drawing.Before && before == (drawing.Point{}) {
+				before = m.Centre
+			}
+		case drawing.Dimension:
+			if m.Role == drawing.Hot {
+				assert.InDelta(t, down, m.B.Y-m.A.Y, 1e-9)
+			}
+		}
+	}
+	assert.InDelta(t, after.X, before.X, 1e-9)
+	assert.InDelta(t, after.Y, before.Y, 1e-9)
+}

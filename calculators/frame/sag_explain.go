@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"plumbline/calculators"
-	"plumbline/calculators/drawing"
 	"plumbline/calculators/fit"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
@@ -59,16 +58,7 @@ func explainSag(v calculators.Values, r *calculators.Result) {
 		"All this is at rest. While you ride, damping, pedalling and braking hold both ends elsewhere, and no "+
 			"published measurement of where was found. What was studied is effort: six men climbed as fast on full "+
 			"as on front suspension, and a review found little lost by bobbing on most ground.")
-	head, height := r.At(sagHeadAngle), r.At(sagHeight)
-	f := &drawing.Figure{
-		Title: words.Of("The bike at sag, over the bike unloaded"),
-		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the unloaded one in "+
-			"thin lines. At sag the head angle goes from {0} to {1} and the bottom bracket from {2} to {3} above "+
-			"the ground.",
-			r.At(unloaded.headAngle).Amount(), head.Uncertain(), r.At(unloaded.bbHeight).Amount(), height.Uncertain()),
-	}
-	drawOver(f, v, chart, both, false, head.Amount(), height.Amount())
-	r.Figure = f
+	r.Figure = sagFigure(v, r, chart, both)
 }
 
 // explainRings says where the rubber rings should stand.
