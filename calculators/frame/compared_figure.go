@@ -127,7 +127,7 @@ func sameReach(v calculators.Values) *drawing.Figure {
 		figure.Upright(drawing.Before, at(0, 0), top, ahead+230, words.Of("{0}", measure.Millimetres(tall.Bike.Stack()))),
 		figure.Upright(drawing.Ink, at(0, 0), under, ahead+70, words.Of("Stack {0}", measure.Millimetres(low.Bike.Stack()))),
 	)
-	f.Details = []drawing.Detail{{At: tall.Grip().Plus(low.Grip()).Times(0.5), Radius: 90, Apart: back,
+	f.Details = []drawing.Detail{{At: tall.Grip().Plus(low.Grip()).Times(0.5), Radius: 90,
 		Caption: words.Of("the grips"), Marks: []drawing.Mark{
 			figure.Level(drawing.Hot, low.Grip(), tall.Grip(), tall.Grip().Y+40, words.Of("{0}", measure.Millimetres(back)))}}}
 	return f
