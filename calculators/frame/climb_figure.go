@@ -1,6 +1,8 @@
 package frame
 
 import (
+	"math"
+
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
@@ -28,19 +30,23 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			"pedals and the grips.")
 		return f
 	}
-	f.Description = words.Of("A rider seated on the bike on a slope of {0}, {5} above the horizontal, as the suspension "+
+	slope := geometry.SlopeAngle(v.Of(measure.Grade))
+	tilt := words.Of("{0} above the horizontal", measure.Degrees(slope))
+	if slope < 0 {
+		tilt = words.Of("downhill, {0} below the horizontal", measure.Degrees(-slope))
+	}
+	f.Description = words.Of("A rider seated on the bike on a slope of {0}, {5}, as the suspension "+
 		"settles there. Arrows under the wheels are as long as the loads are large: the front wheel carries {1} of both, "+
 		"the rear the rest. The centre of mass lies {2} ahead of the rear contact and {3} up. Its plumb line meets the "+
 		"ground between the wheels as long as both carry; on a grade of {4} it passes the rear contact and the front "+
 		"lifts.",
 		grade, load.Uncertain(), r.At(comForward).Uncertain(), r.At(comHeight).Uncertain(), lift.Uncertain(),
-		measure.Degrees(geometry.SlopeAngle(v.Of(measure.Grade))))
+		tilt)
 	ground, rear, front := bike.Ground(), bike.RearContact(), bike.FrontContact()
 	balance := at.Balance
 	// The wheelbase of the picture may be a stand-in: keep the share right.
 	balance.Ahead *= bike.Wheelbase() / balance.Wheelbase
 	centre := drawing.Point{X: rear.X + balance.Ahead, Y: ground + balance.Height}
-	slope := geometry.SlopeAngle(v.Of(measure.Grade))
 	pull, onSlope := slope, "Weight"
 	if v.Is(measure.Riding, "rolling") {
 		pull, onSlope = 0, "Weight as you feel it, rolling freely"
@@ -85,8 +91,9 @@ func level(bike geometry.Bike, slope float64, grade measure.Amount) []drawing.Ma
 	to := from.Plus(drawing.Point{X: length})
 	return []drawing.Mark{
 		drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{from, to}},
-		drawing.Angle{Role: drawing.Hot, Vertex: from, From: 0, To: slope, Radius: 0.92 * length,
-			Text: words.Of("Slope {0}", grade), Priority: 2},
+		drawing.Angle{Role: drawing.Hot, Vertex: from, From: 0, To: slope, Radius: 0.92 * length},
+		drawing.Label{Role: drawing.Hot, At: from.Plus(drawing.Point{X: 0.92 * length}), Side: drawing.Point{X: -0.5,
+			Y: -math.Copysign(1, slope)}, Text: words.Of("Slope {0}", grade), Priority: 3},
 	}
 }
 
