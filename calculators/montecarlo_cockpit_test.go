@@ -2,6 +2,8 @@ package calculators_test
 
 // The cockpit's points, beside the worked examples.
 func init() {
+	morePoints["bar-roll"] = []string{"bar-roll=-6±1 bar-rise=20±1 back-sweep=7 bar-sweep=32±2",
+		"bar-roll=9±0.5 bar-rise=60 back-sweep=12±1"}
 	morePoints["grip-position"] = []string{
 		"reach=435±1 stack=610±1 head-angle=64±0.2 spacers=5 stem-length=35 bar-rise=20±1 stem-angle=0±0.5 " +
 			"bar-sweep=35±2",

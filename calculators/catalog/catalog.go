@@ -20,13 +20,14 @@ var all = []*calculators.Calculator{
 	frame.Geometry(), frame.Sag(), frame.Climb(), frame.ChangeOfParts(), frame.Size(), frame.Trial(),
 	feet.Pedals(), feet.Cleat(), feet.FootAngle(), feet.Stance(), feet.Crank(), feet.Shoe(), feet.Difference(),
 	saddle.Height(), saddle.Knee(), saddle.Setback(), saddle.Tilt(), saddle.Width(), saddle.Dropper(),
-	cockpit.Grip(), cockpit.Ready(), cockpit.Seated(), cockpit.Stem(), cockpit.Width(), cockpit.Lever(), cockpit.Same(),
+	cockpit.Grip(), cockpit.Ready(), cockpit.Seated(), cockpit.Stem(), cockpit.Width(),
+	cockpit.Roll(), cockpit.Lever(), cockpit.Same(),
 	finish.Scores(),
 }
 
 // figures that belong to no calculator.
-var figures = slices.Concat(start.Figures(), frame.Figures(), feet.Figures(),
-	[]*calculators.Illustration{saddle.AnnotatedResult(), cockpit.LeverSpan()}, cockpit.Riders())
+var figures = slices.Concat(start.Figures(), frame.Figures(), feet.Figures(), saddle.Figures(), cockpit.Figures(),
+	finish.Figures())
 
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }

@@ -45,6 +45,8 @@ func gripFigure(v calculators.Values, b geometry.Bike, r *calculators.Result) *d
 		drawing.Dimension{Role: drawing.Hot, A: clamp, B: bar, Offset: -95,
 			Text: words.Of("Stem {0}", measure.Millimetres(parts.Stem))},
 	)
+	f.Details = []drawing.Detail{{At: figure.At(h.Grip), Radius: 19, Marks: gripMoves(b, parts, h.Grip),
+		Caption: words.Of("the grips after one step of each part")}}
 	if parts.Spacers > 0 {
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: cover, B: cover.Along(up, parts.Spacers), Offset: 75,
 			Text: words.Of("Spacers {0}", measure.Millimetres(parts.Spacers))})
@@ -55,4 +57,25 @@ func gripFigure(v calculators.Values, b geometry.Bike, r *calculators.Result) *d
 			Offset: 150, Text: words.Of("Rise {0}", measure.Millimetres(parts.Rise))})
 	}
 	return f
+}
+
+// gripMoves are arrows from the middle of the grips to where each step of the table would
+// put it.
+func gripMoves(b geometry.Bike, parts geometry.Cockpit, now geometry.Point) []drawing.Mark {
+	var marks []drawing.Mark
+	from := figure.At(now)
+	for _, s := range gripSteps {
+		changed := parts
+		s.change(&changed)
+		then, ok := changed.Hold(b)
+		if !ok || then.Grip == now {
+			continue
+		}
+		to := figure.At(then.Grip)
+		way := to.Minus(from)
+		marks = append(marks, drawing.Line{Role: drawing.Hot, Points: []drawing.Point{from, to}},
+			drawing.Circle{Role: drawing.Hot, Fill: drawing.Solid, Centre: to, Radius: 0.7},
+			drawing.Label{Role: drawing.Ink, At: to, Text: words.Of(s.ahead.Label), Side: way.Unit(), Priority: 2})
+	}
+	return append(marks, drawing.Circle{Role: drawing.Ink, Fill: drawing.Solid, Centre: from, Radius: 0.9})
 }

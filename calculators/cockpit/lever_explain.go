@@ -50,7 +50,7 @@ func explainLever(v calculators.Values, r *calculators.Result) {
 		"clinician.")
 	r.Note(calculators.CheckNote, "The forearm’s line hangs on where you carry your elbows, and estimated arms "+
 		"vary widely. A picture from the side beats the model.")
-	r.Figure = leverFigure(v, bike, r)
+	r.Figure = leverFigure(v, r)
 }
 
 func explainLeverAngle(r *calculators.Result, bike fit.Ridden) {

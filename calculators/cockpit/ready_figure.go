@@ -123,6 +123,7 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 	who := sitterOf(v)
 	left, trunk, seated := who.seatedScene(b, grip)
 	right := who.standingScene(b, now, geometry.SlopeAngle(v.Of(measure.Grade)))
+	right = append(right, roomBand(figure.At(now.Centre), r)...)
 	if s.move != (geometry.Point{}) {
 		right = append(right, before(v, s, level)...)
 	}
@@ -147,6 +148,28 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 	f.Add(left...)
 	f.Add(drawing.Ahead{By: figure.Beside(b), Marks: right})
 	return f
+}
+
+// roomBand shades how far the centre of mass can go back until the arms are straight, and
+// forward until they fold.
+func roomBand(centre drawing.Point, r *calculators.Result) []drawing.Mark {
+	back, ahead := r.At(roomBack), r.At(roomForward)
+	if !back.Exists() || !ahead.Exists() || back.Value < 0 || ahead.Value < 0 {
+		return nil
+	}
+	const half = 34
+	from, to := centre.Plus(drawing.Point{X: -float64(back.Value)}), centre.Plus(drawing.Point{X: float64(ahead.Value)})
+	return []drawing.Mark{
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{
+			from.Plus(drawing.Point{Y: half}), to.Plus(drawing.Point{Y: half}), to.Plus(drawing.Point{Y: -half}),
+			from.Plus(drawing.Point{Y: -half})}},
+		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: centre, Radius: 24},
+		drawing.Cross{Role: drawing.Body, At: centre, Size: 24},
+		drawing.Label{Role: drawing.Hot, At: from, Text: words.Of("back {0}", back.Amount()), Side: drawing.Point{X: -1},
+			Priority: 2},
+		drawing.Label{Role: drawing.Hot, At: to, Text: words.Of("forward {0}", ahead.Amount()), Side: drawing.Point{X: 1},
+			Priority: 2},
+	}
 }
 
 // before returns the rider and the cockpit as they were, in thin soft lines.

@@ -35,6 +35,7 @@ func seatedFigure(v calculators.Values, bike fit.Ridden, s seat, t posture.Trunk
 	b.PedalAngle, b.FarPedalAngle = near.HeelUp, far.HeelUp
 	pose := figure.Legs(near, &far, v.Of(measure.SoleHeight)).Hold(t.Shoulder, elbow, at)
 	f.Add(figure.Scene(b, &pose)...)
+	f.Add(tallAndLow(s, near.Hip, at, v.Of(measure.ElbowBend))...)
 	f.Add(figure.TrunkAngle(pose, drawing.Ink, words.Of("{0}", trunk.Amount())),
 		figure.ElbowBend(pose, drawing.Hot, words.Of("{0}", measure.Degrees(v.Of(measure.ElbowBend)))),
 		drawing.Angle{Role: drawing.Ink, Vertex: pose.Shoulder, From: pose.Hip.Minus(pose.Shoulder).Angle(),
@@ -43,6 +44,38 @@ func seatedFigure(v calculators.Values, bike fit.Ridden, s seat, t posture.Trunk
 		drawing.Dimension{Role: drawing.Ink, A: b.SaddleTop(), B: figure.At(at), Offset: -150,
 			Text: words.Of("{0}", r.At(seatedReach).Amount())})
 	return f
+}
+
+// lowBend is by how much more the elbows bend in the posture drawn thin, degrees.
+const lowBend = 35
+
+// tallAndLow are trunk and arm in thin lines with the same hips and the same grips, the
+// elbows bent more: low; and straight: tall.
+func tallAndLow(s seat, hip, grip geometry.Point, elbow float64) []drawing.Mark {
+	var marks []drawing.Mark
+	for _, other := range []struct {
+		said words.Text
+		bend float64
+	}{{words.Of("tall: arms straight"), 2}, {words.Of("low: elbows bent {0}", whole(measure.Degrees(elbow+lowBend))),
+		elbow + lowBend}} {
+		chord, ok := s.upper.Arm.Chord(other.bend)
+		if !ok {
+			continue
+		}
+		t, ok := posture.SolveTrunk(hip, grip, s.upper.Trunk, chord)
+		if !ok {
+			continue
+		}
+		joint, ok := s.upper.Arm.Elbow(t.Shoulder, grip)
+		if !ok {
+			continue
+		}
+		p := figure.Pose{Hip: figure.At(hip)}.Hold(t.Shoulder, joint, grip)
+		marks = append(marks, figure.PoseOutline(p)...)
+		marks = append(marks, drawing.Label{Role: drawing.Before, At: p.Shoulder, Text: other.said,
+			Side: drawing.Point{X: -1, Y: 0.6}, Leader: true})
+	}
+	return marks
 }
 
 // bareBike draws the bike at sag without a rider.

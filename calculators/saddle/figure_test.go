@@ -82,12 +82,12 @@ func TestThePartsOfThePostMeet(t *testing.T) {
 	for _, m := range calctest.Answer(t, Dropper(), roomyFrame).Figure.Marks {
 		switch m := m.(type) {
 		case drawing.Tube:
-			tubes[[2]float64{math.Round(m.A.X), math.Round(m.B.X)}] = true
+			tubes[[2]float64{math.Round(m.A.Y), math.Round(m.B.Y)}] = true
 		case drawing.Line:
 			if len(m.Points) == 2 { // square across the tube
-				require.InDelta(t, m.Points[0].X, m.Points[1].X, 1e-9)
-				require.InDelta(t, m.Points[0].Y, -m.Points[1].Y, 1e-9)
-				lines[math.Round(m.Points[0].X)] = true
+				require.InDelta(t, m.Points[0].Y, m.Points[1].Y, 1e-9)
+				require.InDelta(t, m.Points[0].X, -m.Points[1].X, 1e-9)
+				lines[math.Round(m.Points[0].Y)] = true
 			}
 		}
 	}
@@ -230,7 +230,7 @@ func TestTheOwnReadingInThePlot(t *testing.T) {
 func TestTheSaddlesAreDrawnToScale(t *testing.T) {
 	down := unlike.pitch() + unlike.tip(slopeOf(13), usualWeight(unlike)) + slopeOf(13) - 1.7
 	angles := []float64{}
-	for _, m := range calctest.Answer(t, Tilt(), unlikeWheels).Figure.Marks {
+	for _, m := range framed(calctest.Answer(t, Tilt(), unlikeWheels)) {
 		if a, ok := m.(drawing.Angle); ok {
 			angles = append(angles, a.To-a.From)
 		}
@@ -243,9 +243,17 @@ func TestTheSaddlesAreDrawnToScale(t *testing.T) {
 	d.has(t, "centres 118 mm", 118)
 }
 
-// The ground under the saddle on the climb rises as the climb does.
+// framed returns the marks of all views of a result's figure.
+func framed(r *calculators.Result) (marks []drawing.Mark) {
+	for _, f := range r.Figure.Frames {
+		marks = append(marks, f.Marks...)
+	}
+	return marks
+}
+
+// The ground under the bike on the climb rises as the climb does.
 func TestTheClimbIsDrawn(t *testing.T) {
-	for _, m := range calctest.Answer(t, Tilt(), unlikeWheels).Figure.Marks {
+	for _, m := range framed(calctest.Answer(t, Tilt(), unlikeWheels)) {
 		if g, ok := m.(drawing.Ground); ok {
 			way := g.B.Minus(g.A)
 			require.InDelta(t, 0.13, way.Y/way.X, 1e-9)

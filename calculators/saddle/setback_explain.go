@@ -143,10 +143,8 @@ func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure 
 	if knee.Exists() {
 		p := figure.Legs(pose, nil, v.Of(measure.SoleHeight))
 		b.PedalAngle = pose.HeelUp
-		f.Add(figure.Pedalling(b, &p)...)
-		low := figure.Point{X: p.Knee.X, Y: -250}
-		f.Add(drawing.Axis{Role: drawing.Body, A: p.Knee, B: low},
-			figure.Level(drawing.Ink, low, b.Spindle(), -250, words.Of("{0}", knee.Amount())))
+		f.Add(figure.Scene(b, &p)...)
+		f.Add(kneeThread(b, p, float64(knee.Value))...)
 		f.Description = words.Of("A leg with the crank level and forward. The saddle point lies {0} behind the "+
 			"bottom bracket, and the knee joint {1} ahead of the pedal’s spindle, minus meaning behind.",
 			back.Uncertain(), knee.Uncertain())
@@ -157,7 +155,23 @@ func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure 
 	}
 	f.Add(figure.HiddenSaddle(b), drawing.Axis{Role: drawing.Soft, B: figure.Point{Y: top.Y + 60}}, figure.SeatLine(b))
 	if back.Exists() {
-		f.Add(figure.Level(drawing.Hot, top, figure.Point{}, top.Y+150, words.Of("{0}", back.Uncertain())))
+		f.Add(figure.Level(drawing.Hot, top, figure.Point{}, top.Y+150, words.Of("Setback {0}", back.Uncertain())))
 	}
 	return f
+}
+
+// kneeThread hangs the plumb line from the knee, beside the pedal's spindle, and says which
+// side of it the knee is: ahead where positive, mm.
+func kneeThread(b figure.Build, p figure.Pose, ahead float64) []drawing.Mark {
+	floor := b.Bike.Ground()
+	low := figure.Point{X: p.Knee.X, Y: floor + 40}
+	said := words.Of("Knee {0} ahead of the spindle", measure.Millimetres(ahead))
+	if ahead < 0 {
+		said = words.Of("Knee {0} behind the spindle", measure.Millimetres(-ahead))
+	}
+	return []drawing.Mark{
+		drawing.Axis{Role: drawing.Body, A: p.Knee, B: low},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: low.Plus(figure.Point{Y: 24}), B: low, Ra: 11, Rb: 3},
+		figure.Level(drawing.Ink, low, b.Spindle(), floor-70, said),
+	}
 }

@@ -1,11 +1,7 @@
 package saddle
 
 import (
-	"math"
-
 	"plumbline/calculators"
-	"plumbline/calculators/drawing"
-	"plumbline/calculators/figure"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -101,40 +97,4 @@ func tiltTable(v calculators.Values, pitch, tip float64) calculators.Table {
 			measure.Degrees(tilt - pitch - tip - slope)})
 	}
 	return t
-}
-
-// tiltFigure draws the saddle on the stand and, below it, as it stands on the slope.
-func tiltFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
-	stand := v.Of(measure.SaddleTilt)
-	grade, level := r.At(tiltOnGrade), r.At(tiltToBeLevel)
-	f := &drawing.Figure{Title: words.Of("The saddle on the stand, and on your climb"),
-		Description: words.Of("A saddle seen from the side. On the stand its nose points down by {0}, on the climb "+
-			"with somebody aboard by {1}, minus meaning up. To be level there the stand would read {2}.",
-			measure.Degrees(stand), grade.Uncertain(), level.Amount())}
-	there := stand
-	if grade.Exists() {
-		there = float64(grade.Value)
-	}
-	slope := 0.0
-	if grade.Exists() {
-		slope = geometry.SlopeAngle(v.Of(measure.Grade))
-	}
-	shift := figure.Point{X: 0, Y: -190}
-	f.Add(
-		figure.SaddleAlone(drawing.Before, figure.Point{}, stand, 0),
-		drawing.Axis{Role: drawing.Soft, A: figure.Point{X: -170}, B: figure.Point{X: 210}},
-		drawing.Angle{Role: drawing.Hot, From: 0, To: -stand, Radius: 190, ArmTo: 200, Text: words.Of("{0}",
-			measure.Degrees(stand))},
-		drawing.Label{Role: drawing.Before, At: figure.Point{X: -60, Y: 14}, Side: figure.Point{Y: 1},
-			Text: words.Of("on the stand"), Fixed: true},
-		figure.SaddleAlone(drawing.Ink, shift, there, 0),
-		drawing.Axis{Role: drawing.Soft, A: shift.Plus(figure.Point{X: -170}), B: shift.Plus(figure.Point{X: 210})},
-		drawing.Angle{Role: drawing.Ink, Vertex: shift, From: 0, To: -there, Radius: 190, ArmTo: 200,
-			Text: words.Of("{0}", grade.Amount())},
-		drawing.Label{Role: drawing.Ink, At: shift.Plus(figure.Point{X: -60, Y: 14}), Side: figure.Point{Y: 1},
-			Text: words.Of("on {0}", measure.Percentage(v.Of(measure.Grade))), Fixed: true},
-	)
-	low := figure.Point{X: -170, Y: shift.Y - 90 - 170*math.Sin(math.Max(slope, 0)*math.Pi/180)}
-	f.Add(drawing.Ground{A: low, B: low.Plus(drawing.Polar(slope, 380))})
-	return f
 }

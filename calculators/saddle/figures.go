@@ -1,0 +1,8 @@
+package saddle
+
+import "plumbline/calculators"
+
+// Figures are the section's standing figures.
+func Figures() []*calculators.Illustration {
+	return []*calculators.Illustration{AnnotatedResult(), RailsAndClamp(), TwoBolts(), BonesOnSaddles()}
+}
