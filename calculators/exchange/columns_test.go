@@ -23,16 +23,16 @@ func TestCSVByHand(t *testing.T) {
 	r, problems := record.Decode(written)
 	require.Empty(t, problems)
 	assert.Equal(t, strings.ReplaceAll(`key,label,value,unit,repeat_error,readings,typed_unit,date,estimated,from,was,done
-version,,1,,,,,,,
-name,,Rowan Ash,,,,,,,
-note,,"say ""left"", then right",,,,,,,
-date,,2026-11-24,,,,,,,
-units,,in,,,,,,,
-inseam,Inside leg,831.85,mm,3,"831.85; 834; 829",in,2026-11-20,,
-stature,Height,1740,mm,,,,,yes,
+version,,1,,,,,,,,,
+name,,Rowan Ash,,,,,,,,,
+note,,"say ""left"", then right",,,,,,,,,
+date,,2026-11-24,,,,,,,,,
+units,,in,,,,,,,,,
+inseam,Inside leg,831.85,mm,3,"831.85; 834; 829",in,2026-11-20,,,,
+stature,Height,1740,mm,,,,,yes,,,
 saddle-height,Saddle height,736,mm,,,,,,knee-bend,720.5,2026-11-23
-pedals,Pedals,flat,,,,,,,
-helmet,,'+1,,,,,,,
+pedals,Pedals,flat,,,,,,,,,
+helmet,,'+1,,,,,,,,,
 `, "\n", "\r\n"), exchange.CSV(r))
 }
 
