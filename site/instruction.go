@@ -36,9 +36,6 @@ func (g *Guide) instructions(p *guidePage, b *block) string {
 			w.Raw(`<div class="reading" data-reading="`).Text(q.Key).Raw(`" data-label="`).Say(q.Label).
 				Raw(`" data-unit="`).Text(q.Unit.Mark()).Raw(`" data-keyboard="`).Raw(q.Keyboard(q.Unit)).Raw(`"></div>`)
 		}
-		if q.Is() == measure.List && len(q.Columns) > 1 && !g.formAsks(p, q) { // likewise, see pasted.js
-			w.Raw(`<div class="pasted" data-pasted="`).Text(q.Key).Raw(`" data-label="`).Say(q.Label).Raw(`"></div>`)
-		}
 		w.Raw(`</section>`)
 	}
 	return w.Raw(`</div>`).String()

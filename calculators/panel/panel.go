@@ -5,7 +5,7 @@
 //
 // A bench is a section with three parts that the page script fills again:
 //
-//	.board > .drawing   the figure
+//	.board .drawing     the figure
 //	.board > form       the inputs, in a fieldset that is disabled until they work
 //	.board > .strip     the answer in short, in view while somebody types
 //	.answer             meaning, cautions, and layers that open: how sure, compare, where from
@@ -16,6 +16,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
+	"plumbline/calculators/markup"
 	"plumbline/calculators/words"
 )
 
@@ -42,8 +43,9 @@ func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) 
 	w.Raw(`</`).Raw(tag).Raw(`><p class="question">`).Say(c.Question)
 	w.Raw(`</p></div><div class="board">`)
 	result, problems := c.Run(Example(c), nil)
+	w.Raw(`<div class="stand">`)
 	w.figure(result, theExample)
-	w.Raw(`<form class="inputs" novalidate><p class="play end" hidden>`)
+	w.Saves(w.ID + "-figure").Raw(`</div><form class="inputs" novalidate><p class="play end" hidden>`)
 	w.Say("These are the example’s numbers. Move them as you like: nothing here is kept.").Raw(` <button type="button">`).Say("Back to your own numbers").Raw(`</button></p><fieldset disabled>`)
 	w.form(exampleEntries(c), nil, nil, true)
 	w.Raw(`</fieldset><p class="offline">`).Say("Worked example; to compute with your own numbers open this page through a web server.")
@@ -73,7 +75,9 @@ const answerTag = `<div class="answer">`
 // Figure writes a standing figure with its title as caption. Every id in it
 // begins with id. Width is that of its place, in pixels, or drawing.Anywhere.
 func Figure(f *drawing.Figure, id string, r *words.Reader, width float64) string {
-	return `<figure class="plate" id="` + drawing.Escape(id) + `">` + f.SVG(id, r, width) + `<figcaption>` + drawing.Escape(f.Title.Say(r)) + `</figcaption></figure>`
+	w := markup.Writer{R: r, Width: width}
+	w.Raw(`<figure class="plate" id="`).Text(id).Raw(`">`).Raw(f.SVG(id, r, width)).Raw(`<figcaption>`).Said(f.Title).Raw(`</figcaption>`)
+	return w.Saves(id).Raw(`</figure>`).String()
 }
 
 // figure writes the drawing of a result; an empty one keeps its place in the

@@ -2,7 +2,6 @@
 // files, links, codes. Nothing here sends anything by itself.
 import { hit, make } from "./dom.js";
 import * as engine from "./engine.js";
-import { mend } from "./mend.js";
 import * as record from "./record.js";
 import { across, follow } from "./room.js";
 import { say } from "./say.js";
@@ -102,19 +101,6 @@ export function lay(pairs) {
 export const { today } = record;
 
 /**
- * Saves a text as a file.
- * @param {string} name
- * @param {string} type
- * @param {string} text
- */
-export function file(name, type, text) {
-  const url = URL.createObjectURL(new Blob([text], { type }));
-  make("a", { href: url, download: name }).click();
-  setTimeout(() => URL.revokeObjectURL(url), 10000);
-  say(`${name} is saved.`);
-}
-
-/**
  * Copies a text; what cannot be copied is shown, marked, to be copied by hand.
  * @param {string} text
  * @param {Element} place
@@ -191,14 +177,11 @@ export async function share(title, url) {
 export const canShare = () => "share" in navigator;
 
 /**
- * Writes the messages of problems beside a form, with a button for what was likely meant,
- * and hides the line without any.
+ * Writes the messages of problems beside a form, and hides the line without any.
  * @param {HTMLElement} line
  * @param {Problem[]} [problems]
- * @param {(text: string, problem: Problem) => void} [take]
  */
-export function tell(line, problems = [], take) {
+export function tell(line, problems = []) {
   line.textContent = problems.map(({ message }) => message).join(" ");
-  if (take) for (const problem of problems) mend(line, problem, (text) => take(text, problem));
   line.hidden = !problems.length;
 }

@@ -1,7 +1,7 @@
 // Starts what a page has: the record always, the engine only where there is a
 // calculator, at an idle moment or when somebody reaches for one.
 import { Bench } from "./bench.js";
-import { all, one } from "./dom.js";
+import { all, hit, one } from "./dom.js";
 import * as engine from "./engine.js";
 import { follow } from "./keyboard.js";
 import * as record from "./record.js";
@@ -44,9 +44,20 @@ if (benches.length) {
   }, true);
 }
 
+// Below each picture is a menu to save it, which works where this script does. Its module
+// comes when it is opened, so that a button finds it there.
+document.documentElement.classList.add("scripted");
+const saving = () => import("./save.js");
+document.addEventListener("toggle", ({ target }) => {
+  if (target instanceof Element && target.matches(".saves[open]")) saving().catch(() => {});
+}, true);
+document.addEventListener("click", (event) => {
+  const button = event.target instanceof Element && hit(event, "[data-save]");
+  if (button) saving().then(({ save }) => save(button)).catch(() => {});
+});
+
 // Where a length is explained it can be written down.
 if (document.querySelector("[data-reading]")) import("./readings.js").then(({ readings }) => readings(), () => {});
-if (document.querySelector("[data-pasted]")) import("./pasted.js").then(({ pasted }) => pasted(), () => {});
 
 // What a chapter has to do in the garage fits on two pages.
 const acts = document.querySelector(".prose:has(h2.rest) .acts");
