@@ -76,8 +76,8 @@ const answerTag = `<div class="answer">`
 // begins with id. Width is that of its place, in pixels, or drawing.Anywhere.
 func Figure(f *drawing.Figure, id string, r *words.Reader, width float64) string {
 	w := markup.Writer{R: r, Width: width}
-	w.Raw(`<figure class="plate" id="`).Text(id).Raw(`">`).Raw(f.SVG(id, r, width)).Raw(`<figcaption>`).Said(f.Title).Raw(`</figcaption>`)
-	return w.Saves(id).Raw(`</figure>`).String()
+	w.Raw(`<figure class="plate" id="`).Text(id).Raw(`">`).Raw(f.SVG(id, r, width))
+	return w.Saves(id).Raw(`<figcaption>`).Said(f.Title).Raw(`</figcaption></figure>`).String()
 }
 
 // figure writes the drawing of a result; an empty one keeps its place in the
