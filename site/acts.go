@@ -27,6 +27,13 @@ const rideHeading = "Check before you ride"
 // isRide tells whether a heading is that of the list for every ride.
 func (h heading) isRide() bool { return h.level == 2 && h.text == rideHeading }
 
+// briefHeading heads a page's whole advice as one list to tick, each line with the way
+// to the section that says more. What comes next on the way stands directly under it.
+const briefHeading = "In short"
+
+// isBrief tells whether a heading is that of a page's advice in short.
+func (h heading) isBrief() bool { return h.level == 2 && h.text == briefHeading }
+
 // acts returns the page's list of acts; nil where it has none.
 func (p *guidePage) acts() *ast.List { return p.listUnder(heading.isAct) }
 
@@ -70,6 +77,10 @@ func (b *box) Dump(source []byte, level int) {
 func (p *guidePage) boxes() {
 	if list := p.listUnder(heading.isRide); list != nil {
 		p.box(list, "acts ride")
+	}
+	if list := p.listUnder(heading.isBrief); list != nil {
+		p.box(list, "acts brief")
+		list.Parent().InsertAfter(list.Parent(), list, &onward{})
 	}
 	if list := p.acts(); list != nil {
 		list.Parent().InsertBefore(list.Parent(), list, &garage{})
@@ -120,6 +131,30 @@ func (w *writer) garage(out util.BufWriter, _ []byte, _ ast.Node, entering bool)
 	if entering {
 		_, _ = out.WriteString(w.g.button(w.p) + "\n")
 	}
+	return ast.WalkContinue, nil
+}
+
+// onward is where a page says what comes next, under its advice in short, and then
+// what it takes to follow it.
+type onward struct{ ast.BaseBlock }
+
+var kindOnward = ast.NewNodeKind("Onward")
+
+// Kind implements ast.Node.
+func (*onward) Kind() ast.NodeKind { return kindOnward }
+
+// Dump implements ast.Node.
+func (n *onward) Dump(source []byte, level int) { ast.DumpHelper(n, source, level, nil, nil) }
+
+func (w *writer) onward(out util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
+	if !entering {
+		return ast.WalkContinue, nil
+	}
+	next, err := w.g.onward(w.p)
+	if err != nil {
+		return ast.WalkStop, err
+	}
+	_, _ = out.WriteString(next + "\n" + w.p.needs())
 	return ast.WalkContinue, nil
 }
 

@@ -32,13 +32,23 @@ func (g *Guide) instructions(p *guidePage, b *block) string {
 			w.Raw(`<p class="shown"><a href="#`).Text(measureID(first.Key)).Raw(`">`).Say("The picture stands with {0}.", first.Named()).Raw(`</a></p>`)
 		}
 		w.Take(q, "")
-		if q.Is() == measure.Number && !g.formAsks(p, q) { // the page makes a field of it, see readings.js
-			w.Raw(`<div class="reading" data-reading="`).Text(q.Key).Raw(`" data-label="`).Say(q.Label).
-				Raw(`" data-unit="`).Text(q.Unit.Mark()).Raw(`" data-keyboard="`).Raw(q.Keyboard(q.Unit)).Raw(`"></div>`)
+		if q.Is() == measure.Number && !g.formAsks(p, q) {
+			g.readingField(w, q, "")
 		}
 		w.Raw(`</section>`)
 	}
 	return w.Raw(`</div>`).String()
+}
+
+// readingField writes where the page makes a field for a measurement (readings.js). In a
+// row it has one reading; several go into the same field, with ; between them.
+func (g *Guide) readingField(w *markup.Writer, q *measure.Quantity, class string) {
+	w.Raw(`<div class="reading`)
+	if class != "" {
+		w.Raw(` ` + class)
+	}
+	w.Raw(`" data-reading="`).Text(q.Key).Raw(`" data-label="`).Say(q.Label).Raw(`" data-unit="`).Text(q.Unit.Mark()).
+		Raw(`" data-keyboard="`).Raw(q.Keyboard(q.Unit)).Raw(`"><p class="label">`).Say(q.Label).Raw(`</p></div>`)
 }
 
 // formAsks tells whether a calculator of the page has a field for q already. The pages

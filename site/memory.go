@@ -54,6 +54,8 @@ func (g *Guide) sum(p *guidePage) (sum [sha256.Size]byte) {
 	for _, step := range g.path { // a step says what comes next
 		fmt.Fprintf(h, "%q %q\n", step.Path, step.Title)
 	}
+	// Where a step opens on a list, what comes next stands under that.
+	fmt.Fprintf(h, "%t\n", len(g.neededLater(p)) > 0)
 	if slices.ContainsFunc(p.blocks, func(b *block) bool { return nameless(b.kind) }) {
 		// The page links to the whole guide and holds the guide's request.
 		fmt.Fprintf(h, "%q %q\n", g.Request, g.Requests)

@@ -51,7 +51,7 @@ type heading struct {
 // reservedIDs are the ids that the page templates use.
 func reservedIDs() map[string]bool {
 	return map[string]bool{"main": true, "sources": true, "chapters": true, "chapters-here": true, "cautions": true,
-		"whole": true, "mistakes": true, "path": true}
+		"whole": true, "mistakes": true, "path": true, neededID: true, allID: true}
 }
 
 // newParser parses Markdown with tables, typographic quotes, and the blocks and

@@ -55,6 +55,7 @@ func (w *writer) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
 	reg.Register(kindCitation, w.citation)
 	reg.Register(kindBox, w.box)
 	reg.Register(kindGarage, w.garage)
+	reg.Register(kindOnward, w.onward)
 	reg.Register(ast.KindText, w.text)
 	reg.Register(ast.KindFencedCodeBlock, w.fence)
 	reg.Register(ast.KindCodeBlock, w.fence)
@@ -127,7 +128,7 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	default:
 		s = w.g.whole(w.p, b)
 	}
-	if b == w.p.answersAt() {
+	if b == w.p.answersAt() && len(w.g.neededLater(w.p)) == 0 {
 		onward, err := w.g.onward(w.p)
 		if err != nil {
 			return ast.WalkStop, err

@@ -32,12 +32,12 @@ func (g *Guide) way(url string) wayView {
 	var w wayView
 	var total spent
 	for i, p := range g.path {
-		s := stepView{entryView: entry1(url, p), Number: i + 1, Time: p.Time, Here: p.URL == url}
+		s := stepView{entryView: entry1(url, p), Number: i + 1, Time: g.stepTime(p), Here: p.URL == url}
 		if s.Here {
 			w.Step = i + 1
 		}
 		w.Steps = append(w.Steps, s)
-		t, _ := readTime(p.Time)
+		t, _ := readTime(s.Time)
 		total.minutes += t.minutes
 		total.rides += t.rides
 	}
@@ -52,6 +52,14 @@ func (g *Guide) way(url string) wayView {
 		w.Rides = counted(total.rides)
 	}
 	return w
+}
+
+// stepTime says what a step takes: a step that measures, only what the later ones need.
+func (g *Guide) stepTime(p *guidePage) string {
+	if list := g.neededLater(p); len(list) > 0 {
+		return strconv.Itoa(minutesOf(list)) + " minutes"
+	}
+	return p.Time
 }
 
 // onward writes what stands directly under a page's answer: the way to do what it

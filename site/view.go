@@ -45,6 +45,7 @@ type view struct {
 
 	PartTitle, PartURL string
 	Number, Count      int
+	Opens              template.HTML // the short list that a step of measurements opens on
 	Needs              template.HTML
 	Body               template.HTML
 	Stops              []template.HTML // cautions that stand at no act of the page
@@ -191,7 +192,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	v := g.view(kind, p.URL, in)
 	v.Title, v.Summary, v.Question = p.Title, p.Summary, p.Question
 	v.Body = trusted(body)
-	if !slices.ContainsFunc(p.headings, heading.isAct) {
+	if !slices.ContainsFunc(p.headings, func(h heading) bool { return h.isAct() || h.isBrief() }) {
 		v.Needs = trusted([]byte(p.needs()))
 	}
 	for _, key := range g.used(p) {
@@ -208,6 +209,11 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 		}
 	}
 	g.along(v, p, kind)
+	opens, err := g.openingList(p)
+	if err != nil {
+		return nil, err
+	}
+	v.Opens = trusted([]byte(opens))
 	for _, block := range []string{sheetBlock, prepareBlock, symptomsBlock} {
 		if p.has(block) {
 			v.Modules = append(v.Modules, block+".js")

@@ -46,6 +46,22 @@ func (i *Instruction) Needs() words.Text {
 	return words.Of("Alone. You need: {0}. About {1} min.", take, minutes)
 }
 
+// Brief says who is needed and how long three readings take, as the name of the fold
+// that tells the rest; words.Text's zero value where nothing is taken.
+func (i *Instruction) Brief() words.Text {
+	if !i.Taken() {
+		return words.Text{}
+	}
+	minutes := Amount{Value: float64(i.Minutes), Unit: One}
+	switch i.Who {
+	case Helper:
+		return words.Of("How: with a helper, {0} min", minutes)
+	case Eased:
+		return words.Of("How: alone, easier with a helper, {0} min", minutes)
+	}
+	return words.Of("How: alone, {0} min", minutes)
+}
+
 // Within is how far from their mean nineteen of twenty readings of one person lie at
 // most, in base units: two standard deviations, the usual coverage factor (JCGM
 // 100:2008, 6.3).

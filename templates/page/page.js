@@ -37,11 +37,6 @@ if (benches.length) {
   if (document.readyState === "complete") begin();
   else addEventListener("load", begin, { once: true });
   for (const { root } of benches) root.addEventListener("pointerenter", engine.begin, { once: true });
-  // A field's fold has its picture drawn when it is opened; the event does not bubble.
-  document.addEventListener("toggle", ({ target }) => {
-    const place = target instanceof HTMLDetailsElement && target.open && target.matches(".how") && target.querySelector(".sketch:not(:has(svg))");
-    if (place instanceof HTMLElement) import("./sketch.js").then(({ sketch }) => sketch(place), () => {});
-  }, true);
 }
 
 // Below each picture is a menu to save it, which works where this script does. Its module
@@ -55,6 +50,12 @@ document.addEventListener("click", (event) => {
   const button = event.target instanceof Element && hit(event, "[data-save]");
   if (button) saving().then(({ save }) => save(button)).catch(() => {});
 });
+
+// A field's fold has its picture drawn when it is opened; the event does not bubble.
+document.addEventListener("toggle", ({ target }) => {
+  const place = target instanceof HTMLDetailsElement && target.open && target.matches(".how") && target.querySelector(".sketch:not(:has(svg))");
+  if (place instanceof HTMLElement) import("./sketch.js").then(({ sketch }) => sketch(place), () => {});
+}, true);
 
 // Where a length is explained it can be written down.
 if (document.querySelector("[data-reading]")) import("./readings.js").then(({ readings }) => readings(), () => {});

@@ -106,7 +106,8 @@ function reading(place) {
   };
   more.onclick = () => add().focus();
 
-  place.append(make("p", { className: "label" }, label), rows, more, problem);
+  // In a row there is one field; several readings are typed into it, with ; between.
+  place.append(rows, ...place.matches(".row") ? [] : [more], problem);
   units(place);
   record.listen((keys, source, replaced) => {
     if (source !== place && (replaced || keys.has(key) || keys.has(`${key}.unit`) || keys.has("u"))) fill();
