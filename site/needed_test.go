@@ -1,0 +1,98 @@
+package site
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"plumbline/calculators/measure"
+)
+
+// TestAStepOpensOnWhatTheLaterStepsNeed compares the lists with what a person reads off
+// the forms of the later steps: what stands open there and is no choice.
+func TestAStepOpensOnWhatTheLaterStepsNeed(t *testing.T) {
+	g, mistakes := Load("")
+	if g == nil {
+		t.Fatal(mistakes)
+	}
+	pages := built(t, g)
+	for url, want := range map[string][2][]string{
+		"start/measure-yourself.html": {{"inseam", "heel-to-ball-inner"}, nil},
+		"start/measure-your-bike.html": {{"reach", "stack", "head-angle", "cleat-behind-ball", "saddle-height", "spacers",
+			"stem-length", "bar-rise"}, {"crank-length", "stem-angle", "bar-sweep"}},
+		"saddle/height.html":            {},
+		"start/how-to-use.html":         {},
+		"cockpit/stem-and-spacers.html": {},
+	} {
+		page := parsed(t, pages[url])
+		for i, selector := range []string{".needed > ol .row", ".needed .waiting-rows .row"} {
+			var got []string
+			for _, row := range page.all(selector) {
+				got = append(got, attribute(row, "data-reading"))
+			}
+			if !slices.Equal(got, want[i]) {
+				t.Errorf("%s: %s are %q, not %q", url, selector, got, want[i])
+			}
+		}
+		if len(want[0]) == 0 {
+			continue
+		}
+		if folds := page.all(".needed li > .how"); len(folds) != len(want[0])+len(want[1]) {
+			t.Errorf("%s has %d folds", url, len(folds))
+		}
+		text := string(pages[url])
+		list, next, all, body := strings.Index(text, `class="needed"`), strings.Index(text, `class="step-on"`),
+			strings.Index(text, `class="jump"`), strings.Index(text, `class="takings"`)
+		if list < 0 || next < list || all < next || body < all {
+			t.Errorf("%s: the list is at %d, what comes next at %d, all measurements at %d and %d", url, list, next, all, body)
+		}
+	}
+}
+
+// TestWhatALaterStepShowsOpenIsOnAList finds what a form of the path asks for openly
+// though no step before had its measurement on a list, and what stands on two lists.
+func TestWhatALaterStepShowsOpenIsOnAList(t *testing.T) {
+	g, mistakes := Load("")
+	if g == nil {
+		t.Fatal(mistakes)
+	}
+	listed := map[string]bool{}
+	asked := 0
+	for i, p := range g.path {
+		if b := p.answersAt(); b != nil && i > 2 && b.kind == calculatorBlock {
+			for _, in := range g.shelf.calculator(b.name).Inputs {
+				if in.Folded || in.Optional || in.Is() != measure.Number || !in.How.Taken() {
+					continue
+				}
+				asked++
+				if !listed[in.Key] {
+					t.Errorf("step %d, %s, asks for %s, which no list before has", i+1, p.Path, in.Key)
+				}
+			}
+		}
+		for _, n := range g.neededLater(p) {
+			if listed[n.Key] {
+				t.Errorf("%s has %s, which a list before has too", p.Path, n.Key)
+			}
+			listed[n.Key] = true
+		}
+	}
+	if asked < 8 {
+		t.Errorf("only %d inputs were looked at", asked)
+	}
+}
+
+// TestTheFrontPageCountsWhatTheListsTake adds up by hand: 5 and 4 minutes for the rider,
+// 8, 6, 5, 5, 3, 1, 1 and 3 for the bike, as their instructions say.
+func TestTheFrontPageCountsWhatTheListsTake(t *testing.T) {
+	g, mistakes := Load("")
+	if g == nil {
+		t.Fatal(mistakes)
+	}
+	for path, want := range map[string]string{"start/measure-yourself.md": "9 minutes",
+		"start/measure-your-bike.md": "32 minutes", "saddle/height.md": "30 minutes, then two or three rides"} {
+		if got := g.stepTime(g.byPath[path]); got != want {
+			t.Errorf("%s takes %q, not %q", path, got, want)
+		}
+	}
+}
