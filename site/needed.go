@@ -96,7 +96,7 @@ func (g *Guide) openingList(p *guidePage) (string, error) {
 	}
 	w := &markup.Writer{R: g.reader}
 	number := func(n int) measure.Amount { return measure.Amount{Value: float64(n), Unit: measure.One} }
-	w.Raw(`<section class="needed" aria-labelledby="` + neededID + `"><h2 id="` + neededID + `">`).
+	w.Raw(`<section class="needed" aria-labelledby="`+neededID+`"><h2 id="`+neededID+`">`).
 		Say("What the next steps need").Raw(`</h2><p>`).
 		Say("Measurements: {0}, about {1} minutes. One reading of each is enough to go on.", number(len(rows)), number(minutesOf(list))).
 		Raw(`</p>`)
