@@ -1,7 +1,6 @@
 package site
 
 import (
-	"math"
 	"slices"
 
 	"plumbline/calculators"
@@ -20,20 +19,14 @@ const (
 	allID    = "all-measurements"
 )
 
-// need is one measurement that later steps need.
-type need struct {
-	*measure.Quantity
-	waits bool // something stands in for it until it is measured
-}
-
 // neededLater are the measurements of a step that later steps need, in the order of its
 // page, and none of them on two steps.
-func (g *Guide) neededLater(p *guidePage) (list []need) {
+func (g *Guide) neededLater(p *guidePage) (list []*measure.Quantity) {
 	at := slices.Index(g.path, p)
 	if at < 0 {
 		return nil
 	}
-	wanted := map[string]bool{} // and whether it has to be there
+	wanted := map[string]bool{}
 	for _, later := range g.path[at+1:] {
 		for _, key := range g.settingsOf(later) {
 			wanted[key] = true
@@ -45,36 +38,31 @@ func (g *Guide) neededLater(p *guidePage) (list []need) {
 	for _, b := range p.blocks {
 		for _, key := range b.keys {
 			q := measure.Named(key)
-			must, ok := wanted[key]
 			earlier := slices.ContainsFunc(g.path[:at], func(step *guidePage) bool { return step.takes(key) })
-			if ok && !earlier && q.Is() == measure.Number && q.How.Taken() {
-				list = append(list, need{q, !must})
+			if wanted[key] && !earlier && q.Is() == measure.Number && q.How.Taken() {
+				list = append(list, q)
 			}
 		}
 	}
 	return list
 }
 
-// asks adds what a calculator's form shows open, and whether the calculator can do
-// without it when nothing else is known either.
+// asks adds what a calculator's form shows as it opens and does not call optional.
 func asks(c *calculators.Calculator, wanted map[string]bool) {
 	if c == nil {
 		return
 	}
-	standIns := c.Assumptions(nil, nil)
-	for i, in := range c.Inputs {
-		if !in.Folded && !in.Optional {
-			wanted[in.Key] = wanted[in.Key] || math.IsNaN(standIns[i].Value)
+	for i := range c.Inputs {
+		if in := &c.Inputs[i]; c.AtOnce(in) && !in.Optional {
+			wanted[in.Key] = true
 		}
 	}
 }
 
-// minutesOf is how long the measurements take that cannot wait.
-func minutesOf(list []need) (minutes int) {
-	for _, n := range list {
-		if !n.waits {
-			minutes += n.How.Minutes
-		}
+// minutesOf is how long measurements take together.
+func minutesOf(list []*measure.Quantity) (minutes int) {
+	for _, q := range list {
+		minutes += q.How.Minutes
 	}
 	return minutes
 }
@@ -86,27 +74,13 @@ func (g *Guide) openingList(p *guidePage) (string, error) {
 	if len(list) == 0 {
 		return "", nil
 	}
-	var rows, waiting []need
-	for _, n := range list {
-		if n.waits {
-			waiting = append(waiting, n)
-		} else {
-			rows = append(rows, n)
-		}
-	}
 	w := &markup.Writer{R: g.reader}
 	number := func(n int) measure.Amount { return measure.Amount{Value: float64(n), Unit: measure.One} }
 	w.Raw(`<section class="needed" aria-labelledby="`+neededID+`"><h2 id="`+neededID+`">`).
 		Say("What the next steps need").Raw(`</h2><p>`).
-		Say("Measurements: {0}, about {1} minutes. One reading of each is enough to go on.", number(len(rows)), number(minutesOf(list))).
+		Say("Measurements: {0}, about {1} minutes. One reading of each is enough to go on.", number(len(list)), number(minutesOf(list))).
 		Raw(`</p>`)
-	g.needRows(w, p, rows)
-	if len(waiting) > 0 {
-		w.Raw(`<details class="waiting-rows"><summary>`).Say("{0} more that can wait", number(len(waiting))).Raw(`</summary><p>`).
-			Say("Until you measure them, the guide takes what is usual, and its answers have a wider ±.").Raw(`</p>`)
-		g.needRows(w, p, waiting)
-		w.Raw(`</details>`)
-	}
+	g.needRows(w, p, list)
 	onward, err := g.onward(p)
 	if err != nil {
 		return "", err
@@ -123,18 +97,18 @@ func (g *Guide) openingList(p *guidePage) (string, error) {
 
 // needRows writes the rows of the list. The page's script makes the fields, and draws a
 // fold's picture when it is opened; without script the fold leads to the whole section.
-func (g *Guide) needRows(w *markup.Writer, p *guidePage, list []need) {
+func (g *Guide) needRows(w *markup.Writer, p *guidePage, list []*measure.Quantity) {
 	rows := &markup.Writer{R: g.reader}
 	rows.Raw(`<ol>`)
-	for _, n := range list {
+	for _, q := range list {
 		rows.Raw(`<li>`)
-		g.readingField(rows, n.Quantity, "row")
-		rows.Raw(`<details class="how"><summary>`).Said(n.How.Brief()).Raw(`</summary>`)
-		if n.How.Figure != "" {
-			rows.Raw(`<div class="sketch" id="` + neededID + `-`).Text(n.Key).Raw(`" data-figure="`).Text(n.How.Figure).
-				Raw(`" data-take="`).Text(n.Key).Raw(`"></div>`)
+		g.readingField(rows, q, "row")
+		rows.Raw(`<details class="how"><summary>`).Said(q.How.Brief()).Raw(`</summary>`)
+		if q.How.Figure != "" {
+			rows.Raw(`<div class="sketch" id="` + neededID + `-`).Text(q.Key).Raw(`" data-figure="`).Text(q.How.Figure).
+				Raw(`" data-take="`).Text(q.Key).Raw(`"></div>`)
 		}
-		rows.Take(n.Quantity, "").Raw(`</details></li>`)
+		rows.Take(q, "").Raw(`</details></li>`)
 	}
 	w.Raw(g.sketched(p, rows.Raw(`</ol>`).String()))
 }

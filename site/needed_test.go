@@ -16,29 +16,26 @@ func TestAStepOpensOnWhatTheLaterStepsNeed(t *testing.T) {
 		t.Fatal(mistakes)
 	}
 	pages := built(t, g)
-	for url, want := range map[string][2][]string{
-		"start/measure-yourself.html": {{"inseam", "heel-to-ball-inner"}, nil},
-		"start/measure-your-bike.html": {{"reach", "stack", "head-angle", "cleat-behind-ball", "saddle-height", "spacers",
-			"stem-length", "bar-rise"}, {"crank-length", "stem-angle", "bar-sweep"}},
+	for url, want := range map[string][]string{
+		"start/measure-yourself.html": {"inseam", "heel-to-ball-inner"},
+		"start/measure-your-bike.html": {"reach", "stack", "head-angle", "cleat-behind-ball", "saddle-height", "spacers",
+			"stem-length", "bar-rise"},
 		"saddle/height.html":            {},
 		"start/how-to-use.html":         {},
 		"cockpit/stem-and-spacers.html": {},
 	} {
 		page := parsed(t, pages[url])
-		all := slices.Concat(want[0], want[1]) // those that can wait come last
-		for selector, want := range map[string][]string{".needed .row": all, ".needed .waiting-rows .row": want[1]} {
-			var got []string
-			for _, row := range page.all(selector) {
-				got = append(got, attribute(row, "data-reading"))
-			}
-			if !slices.Equal(got, want) {
-				t.Errorf("%s: %s are %q, not %q", url, selector, got, want)
-			}
+		var got []string
+		for _, row := range page.all(".needed .row") {
+			got = append(got, attribute(row, "data-reading"))
 		}
-		if len(want[0]) == 0 {
+		if !slices.Equal(got, want) {
+			t.Errorf("%s opens on %q, not on %q", url, got, want)
+		}
+		if len(want) == 0 {
 			continue
 		}
-		if folds := page.all(".needed li .how"); len(folds) != len(all) {
+		if folds := page.all(".needed li .how"); len(folds) != len(want) {
 			t.Errorf("%s has %d folds", url, len(folds))
 		}
 		text := string(pages[url])
@@ -61,8 +58,9 @@ func TestWhatALaterStepShowsOpenIsOnAList(t *testing.T) {
 	asked := 0
 	for i, p := range g.path {
 		if b := p.answersAt(); b != nil && i > 2 && b.kind == calculatorBlock {
-			for _, in := range g.shelf.calculator(b.name).Inputs {
-				if in.Folded || in.Optional || in.Is() != measure.Number || !in.How.Taken() {
+			c := g.shelf.calculator(b.name)
+			for _, in := range c.Inputs {
+				if !c.AtOnce(&in) || in.Optional || in.Is() != measure.Number || !in.How.Taken() {
 					continue
 				}
 				asked++
