@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { Engine, type, until, visit } from "../../testdata/judges/dom.js";
 
-visit('<div data-reading="inseam" data-label="Inside leg" data-unit="mm" data-keyboard="decimal"></div><div data-reading="mass" data-label="Body mass" data-unit="kg" data-keyboard="decimal"></div>', "#inseam=830%3B834&mass=70&mass.unit=lb");
+visit('<div data-reading="inseam" data-label="Inside leg" data-unit="mm" data-keyboard="decimal"></div><div data-reading="mass" data-label="Body mass" data-unit="kg" data-keyboard="decimal"></div><div class="reading row" data-reading="reach" data-label="Reach" data-unit="mm" data-keyboard="decimal"></div>', "#inseam=830%3B834&mass=70&mass.unit=lb");
 const engine = await import("./engine.js");
 const record = await import("./record.js");
 const { all, one } = await import("./dom.js");
@@ -51,4 +51,10 @@ test("what was likely meant is one tap, and fills the fields", async () => {
   assert.equal(record.at("inseam"), "830;834;829", "what cannot be read does not touch the record");
   one(place, ".mend").click();
   assert.equal(fields()[2].value, "83 cm");
+});
+
+test("a row has one field and no button for another", () => {
+  const row = one(document, "[data-reading=reach]");
+  assert.equal(all(row, "input").length, 1);
+  assert.equal(all(row, "button").some(({ textContent }) => textContent === "Add a reading"), false);
 });
