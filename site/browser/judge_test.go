@@ -102,6 +102,8 @@ func TestNothingIsWiderThanANarrowScreen(t *testing.T) {
 
 func TestOnAPhoneTheDrawingStaysInViewAndHidesNoField(t *testing.T) {
 	b := open(t, chapter+"#inseam=830", chromedp.EmulateViewport(390, 844)).ready()
+	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	eval[bool](b, `(document.querySelectorAll(".bench form details:not(.how)").forEach((fold) => { fold.open = true; }), true)`)
 	for _, name := range []string{"crank-length", "target-knee", "inseam"} {
 		eval[bool](b, `(f => { f.focus(); f.scrollIntoView({block: "nearest"}); return true })(document.querySelector("[name=`+name+`]"))`)
 		got := eval[map[string]float64](b, `(() => { const d = document.querySelector(".drawing").getBoundingClientRect(), f = document.activeElement.getBoundingClientRect(); return {top: d.top, bottom: d.bottom, field: f.top, end: f.bottom, high: innerHeight} })()`)

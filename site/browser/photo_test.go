@@ -123,6 +123,8 @@ func asJPEG(t testing.TB, m image.Image, turned byte) []byte {
 func reader(t *testing.T, hash string, before ...chromedp.Action[chromedp.Void]) *tab {
 	t.Helper()
 	b := open(t, kneeChapter+hash, before...).ready()
+	// The answer's strip lies over the lower end of a phone's window.
+	eval[bool](b, `(document.querySelector(".off-photo").scrollIntoView({block: "center", behavior: "instant"}), true)`)
 	b.do(chromedp.Click(chromedp.CSS(".off-photo")))
 	b.until(`document.querySelector("dialog.photo")?.open`)
 	return b

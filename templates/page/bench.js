@@ -128,7 +128,7 @@ export class Bench {
     if (this.asked.whole) this.keep(() => this.fill(form));
     if (!old) {
       this.own = !example;
-      this.put(parts);
+      this.still(() => this.put(parts));
     }
     /** @type {Pair[]} */
     const changes = [...this.sent].flatMap(([key, text]) => (own.has(key) || !text.trim() ? [[key, own.get(key) ?? ""]] : []));
@@ -137,6 +137,23 @@ export class Bench {
     this.over = this.playing || this.own || wrong.length > 0;
     this.offer();
     this.tell([...wrong, ...problems.filter(({ doubt }) => doubt)], own.size ? waiting : "", old, spoken || waiting);
+  }
+
+  /**
+   * A field that somebody types in stays where it is in the window, also where the
+   * drawing above it becomes taller or lower.
+   * @param {() => void} change
+   */
+  still(change) {
+    const field = document.activeElement;
+    if (!field || !this.form.contains(field)) {
+      change();
+      return;
+    }
+    const before = field.getBoundingClientRect().top;
+    change();
+    const by = field.getBoundingClientRect().top - before;
+    if (by) scrollBy({ top: by, behavior: "instant" });
   }
 
   /**
