@@ -170,7 +170,7 @@ func TestFirefoxAnswersAndPrintsAsChromiumDoes(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Record: "inseam=845", Width: width})
-	got := f.eval(`document.querySelector(".drawing").outerHTML + document.querySelector(".answer").outerHTML`)
+	got := f.eval(`[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`)
 	if same(t, got) != same(t, want.HTML()) {
 		t.Errorf("Firefox shows\n%s\nnative code answers\n%s", got, want.HTML())
 	}
