@@ -49,6 +49,18 @@ func (p *guidePage) restAt() string {
 	return ""
 }
 
+// needsAt is the id of the heading below which stands what a chapter takes: that of its
+// acts, or the first one below what fills the page by itself; "" for the top.
+func (p *guidePage) needsAt() string {
+	filled := len(p.blocks) > 0 && p.blocks[0].kind == sheetBlock
+	for _, h := range p.headings {
+		if h.isAct() || filled && h.level == 2 && h.at > p.blocks[0].at {
+			return h.id
+		}
+	}
+	return ""
+}
+
 // checkOrder checks that a chapter that computes and has acts answers first: the
 // calculator stands above all headings, then come the acts, as a numbered list, the
 // check on the trail and what to do if it feels wrong, and only then everything else.

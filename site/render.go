@@ -98,7 +98,7 @@ func (w *writer) heading(b util.BufWriter, src []byte, n ast.Node, entering bool
 		return ast.WalkContinue, nil
 	}
 	fmt.Fprintf(b, "</h%d>\n", h.Level)
-	if (heading{level: h.Level, text: string(inlineText(h, src))}).isAct() {
+	if w.p.needsAt() == string(id.([]byte)) {
 		_, _ = b.WriteString(w.p.needs())
 	}
 	return ast.WalkContinue, nil
@@ -191,17 +191,41 @@ func (w *writer) table(out util.BufWriter, src []byte, n ast.Node, entering bool
 		_, _ = out.WriteString("</table></section>\n")
 		return ast.WalkContinue, nil
 	}
-	label := "Table"
+	label, class := "Table", ""
 	if first := n.FirstChild(); first != nil && first.FirstChild() != nil {
 		label = "Table: " + string(inlineText(first.FirstChild(), src))
+		if first.ChildCount() >= cardColumns {
+			class = " class=\"cards\""
+		}
 	}
 	_, _ = out.WriteString("<section class=\"scroll\" tabindex=\"0\" aria-label=\"" + stdhtml.EscapeString(label) +
-		"\"><table>\n")
+		"\"><table" + class + ">\n")
 	return ast.WalkContinue, nil
 }
 
+// cardColumns is the number of columns from which a table in the text becomes cards on a
+// phone, one a row, where each cell stands behind the name of its column.
+const cardColumns = 4
+
+// head returns the words above a cell of a table that becomes cards, "" for the first
+// cell, which is the card's own name, and for cells that need none.
+func head(c *extast.TableCell, src []byte) string {
+	row := c.Parent()
+	if row.Kind() == extast.KindTableHeader || row.ChildCount() < cardColumns || row.FirstChild() == ast.Node(c) {
+		return ""
+	}
+	above := row.Parent().FirstChild().FirstChild()
+	for at := row.FirstChild(); at != ast.Node(c) && above != nil; at = at.NextSibling() {
+		above = above.NextSibling()
+	}
+	if above == nil {
+		return ""
+	}
+	return string(inlineText(above, src))
+}
+
 // cell writes a cell; alignment is a class, since the policy stops inline style.
-func (w *writer) cell(out util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
+func (w *writer) cell(out util.BufWriter, src []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	c := n.(*extast.TableCell)
 	tag, scope := "td", ""
 	if c.Parent().Kind() == extast.KindTableHeader {
@@ -218,6 +242,10 @@ func (w *writer) cell(out util.BufWriter, _ []byte, n ast.Node, entering bool) (
 	case extast.AlignCenter:
 		class = " class=\"middle\""
 	}
-	_, _ = out.WriteString("<" + tag + scope + class + ">")
+	label := ""
+	if above := head(c, src); above != "" {
+		label = " data-label=\"" + stdhtml.EscapeString(above) + "\""
+	}
+	_, _ = out.WriteString("<" + tag + scope + class + label + ">")
 	return ast.WalkContinue, nil
 }

@@ -192,7 +192,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	v := g.view(kind, p.URL, in)
 	v.Title, v.Summary, v.Question = p.Title, p.Summary, p.Question
 	v.Body = trusted(body)
-	if !slices.ContainsFunc(p.headings, func(h heading) bool { return h.isAct() || h.isBrief() }) {
+	if p.needsAt() == "" && !slices.ContainsFunc(p.headings, heading.isBrief) {
 		v.Needs = trusted([]byte(p.needs()))
 	}
 	for _, key := range g.used(p) {

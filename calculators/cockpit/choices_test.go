@@ -25,6 +25,19 @@ func listedByHand(all []handParts) (list []handParts, within bool) {
 	return all[:5], false
 }
 
+// allowedFirstByHand puts what needs more spacers than the limit last.
+func allowedFirstByHand(all []handParts, limit float64) (list []handParts) {
+	var over []handParts
+	for _, p := range all {
+		if p.spacers > limit {
+			over = append(over, p)
+		} else {
+			list = append(list, p)
+		}
+	}
+	return append(list, over...)
+}
+
 // tableIs holds a table of combinations, its first row, what it says of each set, and the
 // row to begin with, counted from 1.
 func tableIs(t *testing.T, r *calculators.Result, rows []handParts, star int, within bool,
@@ -37,8 +50,8 @@ func tableIs(t *testing.T, r *calculators.Result, rows []handParts, star int, wi
 	assert.Contains(t, plain(table.Caption.Say(nil)), "within 5 mm of the target")
 	var want, got []string
 	for i, p := range rows {
-		want = append(want, strings.Join([]string{mm(p.stem), deg(p.angle), mm(p.spacers), mm(p.rise), tenthMm(p.off),
-			mark(p)}, " | "))
+		want = append(want, strings.Join([]string{mm(p.stem), mark(p), deg(p.angle), mm(p.spacers), mm(p.rise),
+			tenthMm(p.off)}, " | "))
 		var cells []string
 		if i < len(table.Rows) {
 			for _, cell := range table.Rows[i] {
@@ -65,6 +78,7 @@ func TestStemBeginsWithTheSimplest(t *testing.T) {
 		_, grip := clampAndGrip(n)
 		all := partsByHand(n, grip+complex(n["move-x"], n["move-y"]))
 		list, within := listedByHand(all)
+		list = allowedFirstByHand(list, n["spacers-limit"])
 		best := -1
 		for i, p := range list {
 			if p.spacers <= n["spacers-limit"] && (best < 0 || p.bought < list[best].bought) {
@@ -173,4 +187,18 @@ func TestSameBeginsWithUsualParts(t *testing.T) {
 		}
 	}
 	assert.Len(t, seen, 4)
+}
+
+// TestStemAnswersInASentence: what to change, or that the steerer does not allow it.
+func TestStemAnswersInASentence(t *testing.T) {
+	const parts = "reach=460 stack=625 head-angle=65.5 spacers=15 stem-length=45 stem-angle=0 bar-rise=25 "
+	for typed, want := range map[string]string{
+		"move-x=0 move-y=0":   "Keep the parts you have",
+		"move-x=-4 move-y=9":  "Use 10 mm more spacers",
+		"move-x=4 move-y=-9":  "Use 10 mm less spacers",
+		"move-x=200 move-y=0": "Nothing comes close",
+		"move-x=-10 move-y=22 spacers-limit=0 spacers-above=0": "steerer",
+	} {
+		assert.Contains(t, plain(calctest.Answer(t, Stem(), parts+typed).Verdict.Say(nil)), want, typed)
+	}
 }

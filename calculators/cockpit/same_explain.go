@@ -170,15 +170,14 @@ func explainGripPart(r *calculators.Result, list []combination, best int) {
 func carryTable(w wanted, list []combination, star int, within bool) calculators.Table {
 	t := combinationTable(w, list, star, within)
 	for i, c := range list {
-		last := len(t.Rows[i]) - 1
 		switch {
 		case c.over > 0:
 		case c.parts.Stem < normStem-normWindow || c.parts.Stem > normStem+normWindow:
-			t.Rows[i][last] = words.Of("outside the usual stems")
+			t.Rows[i][markColumn] = words.Of("outside the usual stems")
 		case c.parts.Rise != w.parts.Rise:
-			t.Rows[i][last] = words.Of("needs a different bar")
+			t.Rows[i][markColumn] = words.Of("needs a different bar")
 		default:
-			t.Rows[i][last] = words.Of("with the bar named")
+			t.Rows[i][markColumn] = words.Of("with the bar named")
 		}
 	}
 	return t

@@ -2,6 +2,7 @@ package cockpit
 
 import (
 	"math"
+	"slices"
 
 	"plumbline/calculators"
 	"plumbline/calculators/fit"
@@ -20,7 +21,7 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 		r.At(o).Meaning = words.Of("Measure it again on the bike afterwards: it should match to a few millimetres.")
 	}
 	all, n := w.combine(allowed)
-	within, list := n > 0, nearest(all, n)
+	within, list := n > 0, allowedFirst(nearest(all, n))
 	best := simplest(list)
 	shown, star := shortList(list, best)
 	r.Tables = append(r.Tables, combinationTable(w, shown, star, within))
@@ -34,7 +35,53 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 			measure.SeatAngle.Named())
 	}
 	noteStem(w, r, within, best)
+	r.Verdict = stemVerdict(w, list, best, within)
 	r.Figure = stemFigure(w, list, best)
+}
+
+// allowedFirst puts what the steerer does not allow last, each kind the nearest first.
+func allowedFirst(list []combination) []combination {
+	list = slices.Clone(list)
+	last := func(c combination) int {
+		if c.over > 0 {
+			return 1
+		}
+		return 0
+	}
+	slices.SortStableFunc(list, func(a, b combination) int { return last(a) - last(b) })
+	return list
+}
+
+// stemVerdict answers which parts: what to change on the bike as it is, or that no parts
+// do it.
+func stemVerdict(w wanted, list []combination, best int, within bool) words.Text {
+	if best < 0 {
+		return words.Of("Your steerer is too short for this move")
+	}
+	c, now := list[best].parts, w.parts
+	var change words.List
+	if c.Stem != now.Stem || c.StemAngle != now.StemAngle {
+		change = append(change, words.Of("a stem of {0} at {1}", measure.Millimetres(c.Stem),
+			measure.Degrees(c.StemAngle)))
+	}
+	if c.Rise != now.Rise {
+		change = append(change, words.Of("a bar with {0} of rise", measure.Millimetres(c.Rise)))
+	}
+	switch more := c.Spacers - now.Spacers; {
+	case more > 0:
+		change = append(change, words.Of("{0} more spacers", measure.Millimetres(more)))
+	case more < 0:
+		change = append(change, words.Of("{0} less spacers", measure.Millimetres(-more)))
+	}
+	switch {
+	case len(change) == 0 && within:
+		return words.Of("Keep the parts you have")
+	case len(change) == 0:
+		return words.Of("No part on sale comes nearer than yours")
+	case !within:
+		return words.Of("Nothing comes close; the nearest is {0}", change)
+	}
+	return words.Of("Use {0}", change)
 }
 
 func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allowed float64) {
@@ -73,26 +120,29 @@ func shortList(list []combination, best int) (shown []combination, star int) {
 	return shown, len(shown)
 }
 
+// markColumn is where a table of combinations says what a set asks, or why it cannot be.
+const markColumn = 1
+
 func combinationTable(w wanted, list []combination, star int, within bool) calculators.Table {
 	t := calculators.Table{Name: "combinations", Starred: star,
-		Caption: words.Of("Parts that put the grips within {0} of the target, nearest first",
+		Caption: words.Of("Parts that put the grips within {0} of the target, nearest first; what cannot be done last",
 			measure.Millimetres(near5)),
 		Columns: []calculators.Column{
 			{Name: "stem", Label: words.Of("Stem"), Unit: "mm"},
+			{Name: "mark", Label: words.Of("To know")},
 			{Name: "angle", Label: words.Of("Angle"), Unit: "deg"},
 			{Name: "spacers", Label: words.Of("Spacers"), Unit: "mm"},
 			{Name: "rise", Label: words.Of("Rise"), Unit: "mm"},
 			{Name: "off", Label: words.Of("Off by"), Unit: "mm"},
-			{Name: "mark", Label: words.Of("To know")},
 		}}
 	if !within {
 		t.Caption = words.Of("Nothing that is sold comes within {0} of the target. The nearest",
 			measure.Millimetres(near5))
 	}
 	for _, c := range list {
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(c.parts.Stem), measure.Degrees(c.parts.StemAngle),
-			measure.Millimetres(c.parts.Spacers),
-			measure.Millimetres(c.parts.Rise), tenth(c.off), c.mark(w)})
+		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(c.parts.Stem), c.mark(w),
+			measure.Degrees(c.parts.StemAngle), measure.Millimetres(c.parts.Spacers),
+			measure.Millimetres(c.parts.Rise), tenth(c.off)})
 	}
 	return t
 }

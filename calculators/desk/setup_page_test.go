@@ -74,7 +74,7 @@ func TestWhatToMeasureNextLeadsToWhereItIsShown(t *testing.T) {
 	html := spaced(d.Answer(ask).HTML)
 	assert.Contains(t, html, `href="../start/measure-your-bike.html#measure-seat-angle"`)
 	assert.Contains(t, html, `href="../start/measure-yourself.html#measure-trochanter-height"`)
-	assert.Regexp(t, `takes \d+ ?% of the doubt out of “Crank length”`, html)
+	assert.Regexp(t, `takes \d+ ?% of the doubt out of “Knee bend”`, html)
 	assert.Contains(t, html, "needs a helper")
 }
 

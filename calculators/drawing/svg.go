@@ -33,6 +33,9 @@ func (w *writer) figure(f *Figure, width float64) []byte {
 	if p.height > 1.05*p.width {
 		w.put(" tall")
 	}
+	if p.height > 2*p.width {
+		w.put(" long")
+	}
 	if linked {
 		w.put(`" role="group`)
 	} else {

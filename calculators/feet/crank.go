@@ -46,9 +46,8 @@ func Crank() *calculators.Calculator {
 				{Quantity: measure.FootLength, Optional: true, Grown: true},
 			}),
 		First: []*measure.Quantity{measure.CrankLength, measure.NewCrankLength},
-		Answers: []*calculators.Output{crankByLeg, crankByShank, kneeAtTop, hipAtTop, pedalClearance, strikeLean,
-			toeRoom,
-			crankSaddleChange},
+		Answers: []*calculators.Output{crankSaddleChange, pedalClearance, strikeLean, kneeAtTop, hipAtTop, toeRoom,
+			crankByLeg, crankByShank},
 		Sources: []*literature.Source{literature.MartinSpirduso2001, literature.McDaniel2002, literature.Barratt2016,
 			literature.CFR1512,
 			literature.HullJorge1985, literature.FerrerRoca2014, literature.Gordon2014, literature.GUM2008,
@@ -62,9 +61,9 @@ func Crank() *calculators.Calculator {
 
 // What it answers.
 var (
-	crankByLeg = &calculators.Output{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm,
+	crankByLeg = &calculators.Output{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm, Folded: true,
 		Between: "20 % of the hip bone’s height; crank axle to pedal spindle"}
-	crankByShank = &calculators.Output{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm,
+	crankByShank = &calculators.Output{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm, Folded: true,
 		Between: "41 % of the lower leg; crank axle to pedal spindle"}
 	kneeAtTop = &calculators.Output{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg,
 		Between: "thigh’s line and shank, crank straight up; a straight leg is 0"}

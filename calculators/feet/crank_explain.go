@@ -24,6 +24,9 @@ func explainCrank(v calculators.Values, r *calculators.Result) {
 	explainCrankSaddle(v, r)
 	r.Tables = append(r.Tables, crankTable(c, now))
 	noteCrank(v, r, clears)
+	if v.Of(measure.NewCrankLength) == now {
+		r.Verdict = words.Of("Keep your {0} unless something troubles you", measure.Millimetres(now))
+	}
 	r.Figure = crankFigure(v, r, c)
 }
 

@@ -103,3 +103,13 @@ func BenchmarkCrank(b *testing.B) {
 		calctest.Answer(b, Crank(), crankExample)
 	}
 }
+
+// A chapter that says to keep the cranks without a complaint answers so; with another
+// length in mind, what the reader then does with the saddle leads, never the old rule.
+func TestCrankLeadsWithWhatToDo(t *testing.T) {
+	keep := calctest.Answer(t, Crank(), "inseam=830 crank-length=170")
+	require.Contains(t, keep.Verdict.Say(nil), "Keep your")
+	other := calctest.Answer(t, Crank(), "inseam=830 crank-length=170 new-crank-length=165")
+	require.True(t, other.Verdict.None())
+	require.Same(t, crankSaddleChange, other.Answers[0].Output)
+}

@@ -120,7 +120,7 @@ func DeepEnough(both [2]Limit) words.Text {
 func NoteMissingMinimums(v calculators.Values, r *calculators.Result, both [2]Limit) {
 	for _, l := range both {
 		if !v.Has(l.Ask) {
-			r.Note(calculators.CheckNote, "{0} was not given, so nothing here says that the post is deep enough. "+
+			r.Note(calculators.CheckNote, "You left out {0}, so nothing here says that the post is deep enough. "+
 				"It is a safety limit: find it in the manual before you ride.", l.Ask.Named())
 		}
 	}

@@ -193,18 +193,18 @@ func (w *writer) hints(in *calculators.Input, e entry, offer calculators.Assumpt
 	case in.Assume == nil:
 		w.Say("Optional")
 	case math.IsNaN(offer.Value) && offer.From != "":
-		w.Say("If left empty, {0}.", words.Of(offer.From))
+		w.Say("Without a number, {0}.", words.Of(offer.From))
 	case math.IsNaN(offer.Value) && in.Is() == measure.Pick:
-		w.Say("If left empty, it follows from your other answers where that can be done.")
+		w.Say("Without a choice, it follows from your other answers where that can be done.")
 	case math.IsNaN(offer.Value):
-		w.Say("If left empty, it is estimated from your other numbers where that can be done.")
+		w.Say("Without a number, it is estimated from your other numbers where that can be done.")
 	case in.Is() == measure.Pick && int(offer.Value) >= 0 && int(offer.Value) < len(in.Choices):
-		w.Say("If left empty: {0}, {1}.", words.Of(in.Choices[int(offer.Value)].Label), words.Of(offer.From))
+		w.Say("Without a choice: {0}, {1}.", words.Of(in.Choices[int(offer.Value)].Label), words.Of(offer.From))
 	case offer.SD > 0:
-		w.Say("If left empty: {0} ± {1}, {2}.", said(offer.Value),
+		w.Say("Without a number: {0} ± {1}, {2}.", said(offer.Value),
 			words.Name(measure.WithUnit(in.Amount(2*offer.SD).Margin(r), in.Unit.ReadIn(r))), words.Of(offer.From))
 	default:
-		w.Say("If left empty: {0}, {1}.", said(offer.Value), words.Of(offer.From))
+		w.Say("Without a number: {0}, {1}.", said(offer.Value), words.Of(offer.From))
 	}
 	w.Raw(`</p>`)
 }

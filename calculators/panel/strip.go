@@ -22,13 +22,6 @@ func (w *writer) strip(result *calculators.Result, of whose) {
 		w.Said(words.Of(w.c.Title)).Raw(`</span> <b class="verdict">`).Said(result.Verdict).Raw(`</b>`)
 	}
 	w.Raw(`</p>`)
-	for i := range result.Answers[1:] {
-		if y := &result.Answers[i+1]; y.Output.Beside {
-			w.Raw(`<p class="beside"><span class="label">`).Said(y.Label).Raw(`</span> <b>`).Text(y.Amount().Number(w.R)).Raw(`</b>`)
-			w.unit(y)
-			w.Raw(`</p>`)
-		}
-	}
 	w.Raw(`<p class="interval">`)
 	switch {
 	case !x.Exists() && result.Verdict.None():
@@ -37,7 +30,15 @@ func (w *writer) strip(result *calculators.Result, of whose) {
 		low, high := around(x)
 		w.Say("between {0} and {1}", words.Name(low.Number(w.R)), high)
 	}
-	w.Raw(`</p><p class="next">`)
+	w.Raw(`</p>`)
+	for i := range result.Answers[1:] {
+		if y := &result.Answers[i+1]; y.Output.Beside {
+			w.Raw(`<p class="beside"><span class="label">`).Said(y.Label).Raw(`</span> <b>`).Text(y.Amount().Number(w.R)).Raw(`</b>`)
+			w.unit(y)
+			w.Raw(`</p>`)
+		}
+	}
+	w.Raw(`<p class="next">`)
 	w.next(result, of)
 	w.Raw(`</p>`)
 	w.uses(result, of != theReaders)
@@ -66,7 +67,7 @@ func (w *writer) stamp(of whose) {
 // unit writes the unit behind a number that has none of its own.
 func (w *writer) unit(x *calculators.Answer) {
 	if mark := x.Output.Unit.ReadIn(w.R).Mark(); mark != "" && x.Exists() {
-		w.Raw(` <span class="unit">`).Text(mark).Raw(`</span>`)
+		w.Raw("\u00a0<span class=\"unit\">").Text(mark).Raw(`</span>`)
 	}
 }
 
