@@ -97,8 +97,10 @@ func main() {
 	}
 	list := all(only)
 	var b strings.Builder
-	b.WriteString(`<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Every figure of the guide</title>` +
-		`<link rel="stylesheet" href="figures.css"></head><body><h1>Every figure of the guide</h1>`)
+	b.WriteString(
+		`<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Every figure of the guide</title>` +
+			`<link rel="stylesheet" href="figures.css"></head><body><h1>Every figure of the guide</h1>`,
+	)
 	for _, f := range list {
 		fmt.Fprintf(&b, `<h2 id="%s">%s</h2><p>%s</p>`, f.name, f.name, drawing.Escape(f.figure.Description.Say(nil)))
 		for _, ground := range []string{"light", "dark", "printed"} {

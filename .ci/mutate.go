@@ -243,7 +243,10 @@ func (m *mutator) fault(p token.Pos, what ...string) ast.Expr {
 	place := m.Fset.Position(p)
 	first := number(len(m.faults) + 1)
 	for _, w := range what {
-		m.faults = append(m.faults, fmt.Sprintf("%s:%d:%d %s", filepath.Base(place.Filename), place.Line, place.Column, w))
+		m.faults = append(
+			m.faults,
+			fmt.Sprintf("%s:%d:%d %s", filepath.Base(place.Filename), place.Line, place.Column, w),
+		)
 	}
 	return first
 }

@@ -43,7 +43,9 @@ func TestEveryWorkedExampleAnswers(t *testing.T) {
 					continue
 				}
 				assert.True(t, slices.ContainsFunc(r.Notes, func(n calculators.Note) bool {
-					return n.Kind == calculators.CautionNote && n.Text.English == k.Text && n.Key == k.Key && n.Title == k.Title && n.Grade == k.Grade
+					return n.Kind == calculators.CautionNote && n.Text.English == k.Text && n.Key == k.Key &&
+						n.Title == k.Title &&
+						n.Grade == k.Grade
 				}), "caution %s does not travel with the result", k.Key)
 			}
 		})

@@ -83,7 +83,12 @@ func TestWhatOneSetsGoesToTheRecord(t *testing.T) {
 			}
 			if q := measure.Named(o.Name); q != nil && sheet.SettingOf(q) != nil {
 				found[name] = true
-				assert.NotEmpty(t, notTaken[name], "%s has the name of a setting: it goes to the record, or say why not", name)
+				assert.NotEmpty(
+					t,
+					notTaken[name],
+					"%s has the name of a setting: it goes to the record, or say why not",
+					name,
+				)
 			}
 			assert.False(t, o.Feeds != nil && sheet.SettingOf(o.Feeds) != nil, "%s is what one sets: list it", name)
 		}

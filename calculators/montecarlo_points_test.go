@@ -19,7 +19,10 @@ var morePoints = map[string][]string{
 	"climb-balance": {"com-forward=430 com-height=1040 wheelbase=1210 grade=20±0",
 		"inseam=750±4 stature=1600±4 sex=f mass=62 saddle-height=655 grip-x=412 grip-y=672 reach=432 stack=605 " +
 			"head-angle=65.5 seat-angle=77 chainstay=434 trunk-length=482±6 arm-length=608±6 grade=10±0"},
-	"size-match": {"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over|M,460,625,65.5,76.5,420,725|XL,530,670,65.5,76.5,480,755 inseam=870±4 stature=1800 sex=m saddle-height=775 grip-x=470 grip-y=735 post-length=470 insertion-post=110", "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length|S,435,610,65.5,76.8,390 inseam=760 stature=1620 sex=f saddle-height=668 trunk-length=485±6 arm-length=615±6"},
+	"size-match": {
+		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over|M,460,625,65.5,76.5,420,725|XL,530,670,65.5,76.5,480,755 inseam=870±4 stature=1800 sex=m saddle-height=775 grip-x=470 grip-y=735 post-length=470 insertion-post=110",
+		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length|S,435,610,65.5,76.8,390 inseam=760 stature=1620 sex=f saddle-height=668 trunk-length=485±6 arm-length=615±6",
+	},
 	"size-trial": {
 		"reach=435 stack=610 head-angle=65.5 seat-angle=76.8 chainstay=434 bb-drop=32 spacers=20 stem-length=50 " +
 			"bar-rise=20 stem-angle=6 new-reach=460 new-stack=625 new-seat-angle=76.5 new-chainstay=437 " +

@@ -264,7 +264,11 @@ func TestFiguresSayTheCalculatorsNumbers(t *testing.T) {
 	}
 	ready, seated := of(catalog.Named("ready-position")), of(catalog.Named("seated-reach"))
 	said := strings.ReplaceAll(catalog.Figure("whole-rider").Figure(nil, nil).Description.Say(nil), "\u00a0", " ")
-	numbers := regexp.MustCompile(`the trunk leans ([0-9.]+)°.*the hips lie ([0-9.]+) mm behind the bottom bracket, the elbows bend ([0-9.]+)°`).FindStringSubmatch(said)
+	numbers := regexp.MustCompile(
+		`the trunk leans ([0-9.]+)°.*the hips lie ([0-9.]+) mm behind the bottom bracket, the elbows bend ([0-9.]+)°`,
+	).FindStringSubmatch(
+		said,
+	)
 	require.Len(t, numbers, 4, said)
 	for i, k := range []struct{ want, within float64 }{{value(seated, "trunk-angle"), 1}, {value(ready,
 		"hip-behind"), 1.5},

@@ -195,7 +195,11 @@ func TestOnlyWhatASmallRiderLacksIsLeftOut(t *testing.T) {
 	assert.Contains(t, says["crank-by-leg"], "Left out")
 	assert.Contains(t, says["pedal-clearance"], "Type")
 	form := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Record: "inseam=650", Whole: true}).Form
-	assert.Contains(t, form, "Without a number, nothing stands in for it, because you are taken for a rider under 1.45 m.")
+	assert.Contains(
+		t,
+		form,
+		"Without a number, nothing stands in for it, because you are taken for a rider under 1.45 m.",
+	)
 	_, problems := catalog.Named("saddle-height").Run(calctest.Pairs("inseam=650"), nil)
 	require.Len(t, problems, 1)
 	assert.Equal(t, "crank-length", problems[0].Input)

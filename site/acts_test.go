@@ -37,7 +37,15 @@ func TestEveryActHasABox(t *testing.T) {
 			cautions += len(at.all(".caution"))
 		}
 		// What every ride needs is ticked too, and nothing walks through it.
-		walked := len(page.all(".acts")) - len(page.all(".acts.checks")) - len(page.all(".acts.ride")) - len(page.all(".acts.brief"))
+		walked := len(
+			page.all(".acts"),
+		) - len(
+			page.all(".acts.checks"),
+		) - len(
+			page.all(".acts.ride"),
+		) - len(
+			page.all(".acts.brief"),
+		)
 		if walked > 0 && len(page.all(".garage button")) == 0 {
 			t.Errorf("%s: nothing walks through its acts", p.Path)
 		}

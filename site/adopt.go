@@ -58,8 +58,10 @@ func Adopt(dir string, a Adoption) ([]string, error) {
 // added, and every other setting is explained and commented out.
 func (a Adoption) settings() string {
 	var b strings.Builder
-	b.WriteString("# The settings of your guide. A line that begins with # is a comment: take the # away to use it.\n" +
-		"# “plumbline preview” shows what you change at every save, and every mistake with its remedy.\n")
+	b.WriteString(
+		"# The settings of your guide. A line that begins with # is a comment: take the # away to use it.\n" +
+			"# “plumbline preview” shows what you change at every save, and every mistake with its remedy.\n",
+	)
 	for _, s := range documented {
 		b.WriteByte('\n')
 		comment(&b, s.says)
@@ -69,8 +71,12 @@ func (a Adoption) settings() string {
 		case s.key == "contact" && a.Contact != "":
 			fmt.Fprintf(&b, "contact: %s\n", quotedYAML(a.Contact))
 		case s.key == "notice" && a.Name != "":
-			fmt.Fprintf(&b, "notice: %s\n", quotedYAML(a.Name+" publishes this guide as general information for healthy "+
-				"adult riders. It does not replace the maker's manual, local law, or the advice of a clinician."))
+			fmt.Fprintf(
+				&b,
+				"notice: %s\n",
+				quotedYAML(a.Name+" publishes this guide as general information for healthy "+
+					"adult riders. It does not replace the maker's manual, local law, or the advice of a clinician."),
+			)
 		case s.key == "add":
 			b.WriteString("add:\n  shop:\n    title: Our workshop\n    chapters: [how-we-fit]\n")
 		default:

@@ -64,7 +64,14 @@ func (g *Guide) readSame(y *yamlReader, e entry) {
 }
 
 // readPhrases reads lists of questions by what they lead to.
-func (g *Guide) readPhrases(y *yamlReader, e entry, into map[string][]string, strict bool, what string, known []string) {
+func (g *Guide) readPhrases(
+	y *yamlReader,
+	e entry,
+	into map[string][]string,
+	strict bool,
+	what string,
+	known []string,
+) {
 	for _, e := range y.mapping(e.value, "“"+e.key+"”") {
 		if strict && !slices.Contains(known, e.key) {
 			y.mistake(e.at, "there is no "+what+" “"+e.key+"”", meant(e.key, known, "they are "+listed(known)))
@@ -87,7 +94,11 @@ func (g *Guide) readNumbers(y *yamlReader, e entry) {
 				for i := range c.Inputs {
 					keys = append(keys, c.Inputs[i].Key)
 				}
-				y.mistake(in.at, "“"+e.key+"” asks for no number “"+in.key+"”", meant(in.key, keys, "it asks for "+listed(keys)))
+				y.mistake(
+					in.at,
+					"“"+e.key+"” asks for no number “"+in.key+"”",
+					meant(in.key, keys, "it asks for "+listed(keys)),
+				)
 				continue
 			}
 			g.asked.numbers = append(g.asked.numbers, numberAsked{e.key, in.key, texts(y.list(in))})

@@ -197,7 +197,10 @@ func (p *guidePage) checkHeadings() (bad []Mistake) {
 		if b.kind != prepareBlock && b.kind != measureBlock {
 			continue
 		}
-		if !slices.ContainsFunc(p.headings, func(h heading) bool { return h.level > 1 && h.at < b.at && !p.measured(h) }) {
+		if !slices.ContainsFunc(
+			p.headings,
+			func(h heading) bool { return h.level > 1 && h.at < b.at && !p.measured(h) },
+		) {
 			bad = append(bad,
 				p.mistake(b.at,
 					"no heading stands above this "+b.kind+" block, whose own headings are of the third level",

@@ -11,33 +11,50 @@ type setting struct {
 // documented are the keys of guide.yaml, in the order in which somebody fills them in.
 var documented = []setting{
 	{"name", "Your shop’s name, or your own. It stands at the top of every page.", "name: Alder Bank Bikes"},
-	{"contact", "Where your readers and clients reach you: a mail address, or a web address. It is needed as soon as " +
-		"the name is yours, because clients send their measurements there.", "contact: workshop@alder-bank.example"},
+	{
+		"contact",
+		"Where your readers and clients reach you: a mail address, or a web address. It is needed as soon as " +
+			"the name is yours, because clients send their measurements there.",
+		"contact: workshop@alder-bank.example",
+	},
 	{"tagline", "One sentence under the name.", "tagline: Fitted by people who ride the same hills."},
 	{"notice", "Whose guide this is and what it does not replace. It stands at the foot of every page.",
 		"notice: >-\n  Alder Bank Bikes publishes this guide as general information for healthy adult riders.\n" +
 			"  It does not replace the maker's manual, local law, or the advice of a clinician."},
 	{"local", "Opening hours, local law, what applies where you are. It stands beside the notice.",
 		"local: Open Tuesday to Saturday. Brakes are set up the way our country’s law asks."},
-	{"address", "Where the guide will be on the web. Search engines and links that people share are told it, and any web " +
-		"server can show the page for lost addresses.",
-		"address: https://alder-bank.example/fit/"},
+	{
+		"address",
+		"Where the guide will be on the web. Search engines and links that people share are told it, and any web " +
+			"server can show the page for lost addresses.",
+		"address: https://alder-bank.example/fit/",
+	},
 	{"booking", "The web address at which an appointment is made.", "booking: https://alder-bank.example/book"},
 	{"units", "What lengths are shown in at first: mm, cm or in. Every reader can change it.", "units: cm"},
 	{"language", "The language of your chapters, as the web writes it (BCP 47).", "language: en-GB"},
 	{"leave_out", "Chapters of the built-in guide that you do not want. Links to them become plain words.",
 		"leave_out: [cockpit/bar-roll-and-rise, feet/shoe-size]"},
-	{"hide", "Sections of built-in chapters that you do not want, as part/chapter#heading. A section with a caution stays. " +
-		"To add to a chapter, write a file beside it that ends in .add.md: what stands there under a heading of the " +
-		"chapter is added to that section.", "hide: [saddle/height#two-lengths-with-one-name]"},
-	{"add", "Chapters of your own: the part’s folder and the file’s name without .md. A part of your own has a title, " +
-		"a folder, and an index.md in it.",
-		"add:\n  saddle: [saddles-we-lend]\n  shop:\n    title: Our workshop\n    chapters: [how-we-fit]"},
+	{
+		"hide",
+		"Sections of built-in chapters that you do not want, as part/chapter#heading. A section with a caution stays. " +
+			"To add to a chapter, write a file beside it that ends in .add.md: what stands there under a heading of the " +
+			"chapter is added to that section.",
+		"hide: [saddle/height#two-lengths-with-one-name]",
+	},
+	{
+		"add",
+		"Chapters of your own: the part’s folder and the file’s name without .md. A part of your own has a title, " +
+			"a folder, and an index.md in it.",
+		"add:\n  saddle: [saddles-we-lend]\n  shop:\n    title: Our workshop\n    chapters: [how-we-fit]",
+	},
 	{"path", "The newcomer’s way through the guide, step by step. Leave it out for the built-in way.",
 		"path:\n  - start/before-you-touch-a-bolt\n  - start/measure-yourself\n  - saddle/height"},
-	{"request", "What a client is asked to measure before an appointment. Your name asks, and the answers go to your " +
-		"contact, unless you say otherwise with “by” and “reply”.",
-		"request:\n  ask: [stature, inseam, arm-span, saddle-height]\n  note: Bring the shoes you ride in.\n  health: yes"},
+	{
+		"request",
+		"What a client is asked to measure before an appointment. Your name asks, and the answers go to your " +
+			"contact, unless you say otherwise with “by” and “reply”.",
+		"request:\n  ask: [stature, inseam, arm-span, saddle-height]\n  note: Bring the shoes you ride in.\n  health: yes",
+	},
 	{"requests", "Requests that you keep for kinds of appointments. “Prepare for a fitting” offers them by name.",
 		"requests:\n  - name: Second visit\n    ask: [saddle-height, saddle-setback, bar-width]\n    note: Write down what " +
 			"still bothers you."},

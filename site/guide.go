@@ -156,8 +156,11 @@ func (g *Guide) walk() (bad []Mistake) {
 		case p != nil:
 			g.path = append(g.path, p)
 			if _, ok := readTime(p.Time); !ok {
-				bad = append(bad, Mistake{p.file, 1, 1, "this page is a step of “path”, and its time cannot be counted",
-					"begin “time” with minutes: 30 minutes, then two rides"})
+				bad = append(
+					bad,
+					Mistake{p.file, 1, 1, "this page is a step of “path”, and its time cannot be counted",
+						"begin “time” with minutes: 30 minutes, then two rides"},
+				)
 			}
 		case g.stepsFile != built.file:
 			bad = append(bad, Mistake{g.stepsFile, step.at.Position.Line, step.at.Position.Column,
@@ -175,8 +178,11 @@ func (g *Guide) unlisted() (bad []Mistake) {
 		s := g.layers.local[p]
 		if chapter, adds := strings.CutSuffix(p, additionEnding); adds && s.local {
 			if g.byPath[chapter+".md"] == nil && !slices.Contains(g.leftOut, chapter+".md") {
-				bad = append(bad, Mistake{s.file, 1, 1, "this adds to “" + chapter + ".md”, which is no chapter of the guide",
-					meant(chapter, g.ways(), "name it like the chapter that it adds to")})
+				bad = append(
+					bad,
+					Mistake{s.file, 1, 1, "this adds to “" + chapter + ".md”, which is no chapter of the guide",
+						meant(chapter, g.ways(), "name it like the chapter that it adds to")},
+				)
 			}
 			continue
 		}

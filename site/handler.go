@@ -186,7 +186,11 @@ func (s *server) lost(w http.ResponseWriter, r *http.Request) {
 	}
 	if _, after, ok := bytes.Cut(data, []byte(` data-root="`)); ok {
 		root, _, _ := bytes.Cut(after, []byte(`"`))
-		data = bytes.ReplaceAll(data, slices.Concat([]byte(`="`), root), []byte(`="`+rootFrom(strings.TrimPrefix(r.URL.Path, "/"))))
+		data = bytes.ReplaceAll(
+			data,
+			slices.Concat([]byte(`="`), root),
+			[]byte(`="`+rootFrom(strings.TrimPrefix(r.URL.Path, "/"))),
+		)
 	}
 	if s.change != nil {
 		data = s.change(data)

@@ -54,13 +54,15 @@ func (g *Guide) readingField(w *markup.Writer, q *measure.Quantity, class string
 // formAsks tells whether a calculator of the page has a field for q already. The pages
 // that are about measuring have one at each measurement all the same.
 func (g *Guide) formAsks(p *guidePage, q *measure.Quantity) bool {
-	return !strings.HasPrefix(p.URL, string(calculators.Start)+"/") && slices.ContainsFunc(p.blocks, func(b *block) bool {
-		if b.kind != calculatorBlock {
-			return false
-		}
-		c := g.shelf.calculator(b.name)
-		return c != nil && slices.ContainsFunc(c.Inputs, func(in calculators.Input) bool { return in.Quantity == q })
-	})
+	return !strings.HasPrefix(p.URL, string(calculators.Start)+"/") &&
+		slices.ContainsFunc(p.blocks, func(b *block) bool {
+			if b.kind != calculatorBlock {
+				return false
+			}
+			c := g.shelf.calculator(b.name)
+			return c != nil &&
+				slices.ContainsFunc(c.Inputs, func(in calculators.Input) bool { return in.Quantity == q })
+		})
 }
 
 // sketch is where a form's fold has its picture drawn when it is opened.

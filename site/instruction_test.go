@@ -121,8 +121,12 @@ func TestAMeasureBlock(t *testing.T) {
 	assert.Equal(t, 1, strings.Count(text, `id="figure-measure-heel-to-ball-m"`), "two lengths share one picture")
 	assert.Contains(t, text, `<section class="taking" id="measure-heel-to-ball-outer">`)
 	assert.Contains(t, text, "What goes wrong:")
-	assert.Contains(t, text, `data-take="foot-length"><p><a href="../start/measure-yourself.html#measure-foot-length">`,
-		"without script a fold leads to the picture")
+	assert.Contains(
+		t,
+		text,
+		`data-take="foot-length"><p><a href="../start/measure-yourself.html#measure-foot-length">`,
+		"without script a fold leads to the picture",
+	)
 }
 
 // TestMistakesInAMeasureBlock: an unknown key, a key twice, no key, no heading above.

@@ -25,7 +25,8 @@ func TestTheSourcesLeadWithWhatIsKnown(t *testing.T) {
 	}
 	for i, list := range lists {
 		for _, k := range list {
-			if len(k.Says) < 10 || len(k.Says) > 500 || strings.Contains(k.Says, "nown ") && strings.Contains(k.Says, "at all:") {
+			if len(k.Says) < 10 || len(k.Says) > 500 ||
+				strings.Contains(k.Says, "nown ") && strings.Contains(k.Says, "at all:") {
 				t.Errorf("%s, %s: %q", k.Page.Title, knownTitles[i], k.Says)
 			}
 		}

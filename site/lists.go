@@ -47,7 +47,9 @@ func (g *Guide) fillGlossary(v *view) {
 	for _, t := range g.terms {
 		w := termView{Key: t.Key, Name: t.Name, Says: t.Says, Also: t.Also}
 		if t.Shows != "" {
-			w.Picture = trusted([]byte(drawn(g.shelf.figure(t.Shows, g.reader), "shows-"+t.Key, g.reader, drawing.Small)))
+			w.Picture = trusted(
+				[]byte(drawn(g.shelf.figure(t.Shows, g.reader), "shows-"+t.Key, g.reader, drawing.Small)),
+			)
 		}
 		for _, p := range t.Pages {
 			w.Pages = append(w.Pages, entry1(glossaryURL, p))

@@ -27,7 +27,8 @@ var literals = []struct {
 // left alone.
 func (p *guidePage) checkLiterals() (bad []Mistake) {
 	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
-		if !entering || n.Type() != ast.TypeBlock || n.Kind() == ast.KindCodeBlock || n.Kind() == ast.KindFencedCodeBlock ||
+		if !entering || n.Type() != ast.TypeBlock || n.Kind() == ast.KindCodeBlock ||
+			n.Kind() == ast.KindFencedCodeBlock ||
 			n.Lines() == nil {
 			return ast.WalkContinue, nil
 		}

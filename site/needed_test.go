@@ -42,7 +42,14 @@ func TestAStepOpensOnWhatTheLaterStepsNeed(t *testing.T) {
 		list, next, jump, body := strings.Index(text, `class="needed"`), strings.Index(text, `class="step-on"`),
 			strings.Index(text, `class="jump"`), strings.Index(text, `class="takings"`)
 		if list < 0 || next < list || jump < next || body < jump {
-			t.Errorf("%s: the list is at %d, what comes next at %d, all measurements at %d and %d", url, list, next, jump, body)
+			t.Errorf(
+				"%s: the list is at %d, what comes next at %d, all measurements at %d and %d",
+				url,
+				list,
+				next,
+				jump,
+				body,
+			)
 		}
 	}
 }

@@ -76,12 +76,18 @@ func (p *guidePage) checkOrder() (bad []Mistake) {
 		return p.checkActless(first)
 	}
 	if !oneSentence(p.Summary) {
-		bad = append(bad, p.inHeader("summary:", "the summary has more than one sentence, and the calculator comes right below it",
-			"keep what the reader gets out of the chapter, in one sentence"))
+		bad = append(
+			bad,
+			p.inHeader("summary:", "the summary has more than one sentence, and the calculator comes right below it",
+				"keep what the reader gets out of the chapter, in one sentence"),
+		)
 	}
 	if b := p.blocks[first]; p.headings[0].at < b.at {
-		bad = append(bad, p.mistake(b.at, "“"+p.headings[0].text+"” stands above the calculator, and a chapter answers first",
-			"move this block to the top of the text, above all headings"))
+		bad = append(
+			bad,
+			p.mistake(b.at, "“"+p.headings[0].text+"” stands above the calculator, and a chapter answers first",
+				"move this block to the top of the text, above all headings"),
+		)
 	}
 	before := heading{}
 	for _, h := range p.headings {
@@ -89,8 +95,11 @@ func (p *guidePage) checkOrder() (bad []Mistake) {
 			continue
 		}
 		if h.rank() < before.rank() && before.text != "" {
-			bad = append(bad, p.mistake(h.at, "“"+h.text+"” comes after “"+before.text+"”", "put the sections in the order "+
-				p.headings[acts].text+", "+trailHeading+", "+feelHeading+", then the rest"))
+			bad = append(
+				bad,
+				p.mistake(h.at, "“"+h.text+"” comes after “"+before.text+"”", "put the sections in the order "+
+					p.headings[acts].text+", "+trailHeading+", "+feelHeading+", then the rest"),
+			)
 		}
 		before = h
 	}

@@ -185,7 +185,10 @@ func misplaced(p string) (what, remedy string) {
 	case ext != path.Ext(p) && wanted(strings.TrimSuffix(p, path.Ext(p))+ext):
 		return "the ending “" + path.Ext(p) + "” is not read", "write it small: " + ext
 	case ext == ".yml":
-		return "files that end in .yml are not read", "name it " + strings.TrimSuffix(path.Base(p), path.Ext(p)) + ".yaml"
+		return "files that end in .yml are not read", "name it " + strings.TrimSuffix(
+			path.Base(p),
+			path.Ext(p),
+		) + ".yaml"
 	case ext == ".gif", ext == ".heic", ext == ".tif", ext == ".tiff", ext == ".bmp":
 		return "pictures of this kind are not shown", "save it as " + listed(pictures)
 	case ext == ".markdown", ext == ".mdown":

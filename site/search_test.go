@@ -148,7 +148,13 @@ func TestRidersFindThePage(t *testing.T) {
 		if unseen {
 			least, atLeast, enough = 0.85, 0.93, 20
 		}
-		t.Logf("unseen %v: of %.0f the first is right in %.0f, one of the first three in %.0f", unseen, all, first, three)
+		t.Logf(
+			"unseen %v: of %.0f the first is right in %.0f, one of the first three in %.0f",
+			unseen,
+			all,
+			first,
+			three,
+		)
 		if all < enough || first < least*all || three < atLeast*all {
 			t.Errorf("too few (unseen: %v)", unseen)
 		}
@@ -227,8 +233,10 @@ func TestAShopExtendsTheSearch(t *testing.T) {
 	if len(got[0]) == 0 || got[0][0] != "saddle/height.html" || len(got[1]) == 0 || got[1][0] != "saddle/tilt.html" {
 		t.Errorf("found: %v", got)
 	}
-	wrong := fstest.MapFS{"search.yaml": {Data: []byte("pages:\n  saddle/hight: [high]\nsymptoms:\n  kneefront: [x]\n" +
-		"same:\n  - [alone]\nnumbers:\n  saddle-hight: {inseam: [x]}\n  saddle-height: {inseem: [x]}\nmore: []\n")}}
+	wrong := fstest.MapFS{
+		"search.yaml": {Data: []byte("pages:\n  saddle/hight: [high]\nsymptoms:\n  kneefront: [x]\n" +
+			"same:\n  - [alone]\nnumbers:\n  saddle-hight: {inseam: [x]}\n  saddle-height: {inseem: [x]}\nmore: []\n")},
+	}
 	_, bad = loadFS(content.Files, wrong, "", everything(), nil)
 	text := lines(bad)
 	for _, want := range []string{"saddle/hight", "kneefront", "“alone” stands alone", "saddle-hight", "inseem", "more"} {

@@ -79,7 +79,8 @@ func (g *Guide) composed(s source) (source, []Mistake) {
 // warns tells whether a section has a caution, which no setting may take away.
 func (x section) warns() bool {
 	return slices.ContainsFunc(x.lines, func(l textLine) bool {
-		return bytes.HasPrefix(bytes.TrimLeft(l.text, "`~ "), []byte(cautionBlock+" ")) || bytes.Contains(l.text, []byte("{caution"))
+		return bytes.HasPrefix(bytes.TrimLeft(l.text, "`~ "), []byte(cautionBlock+" ")) ||
+			bytes.Contains(l.text, []byte("{caution"))
 	})
 }
 

@@ -42,10 +42,16 @@ func TestAShopHidesAndAddsSectionsWithoutCopyingTheChapter(t *testing.T) {
 
 func TestMistakesInWhatIsAddedAreFoundWhereTheyStand(t *testing.T) {
 	local := fstest.MapFS{
-		"guide.yaml": {Data: []byte("hide:\n  - saddle/height#two-lengths-with-one-name\n  - saddle/height#set-the-pots\n  - nowhere\n" +
-			"  - start/before-you-touch-a-bolt#stop-and-call-for-help\n")},
-		"saddle/height.add.md": {Data: []byte("No heading yet.\n\n## Check it on the trail\n\nSee [this](lost.md).\n")},
-		"saddle/hight.add.md":  {Data: []byte("## New\n\nText.\n")},
+		"guide.yaml": {
+			Data: []byte(
+				"hide:\n  - saddle/height#two-lengths-with-one-name\n  - saddle/height#set-the-pots\n  - nowhere\n" +
+					"  - start/before-you-touch-a-bolt#stop-and-call-for-help\n",
+			),
+		},
+		"saddle/height.add.md": {
+			Data: []byte("No heading yet.\n\n## Check it on the trail\n\nSee [this](lost.md).\n"),
+		},
+		"saddle/hight.add.md": {Data: []byte("## New\n\nText.\n")},
 	}
 	_, bad := loadFS(content.Files, local, "shop", everything(), nil)
 	for _, want := range []string{

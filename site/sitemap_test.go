@@ -35,7 +35,11 @@ func TestAGuideWithAnAddressSaysItOnEveryPage(t *testing.T) {
 			continue
 		}
 		require.NoError(t, err)
-		assert.Contains(t, string(page), `<link rel="canonical" href="https://alder-bank.example/fit/saddle/height.html">`)
+		assert.Contains(
+			t,
+			string(page),
+			`<link rel="canonical" href="https://alder-bank.example/fit/saddle/height.html">`,
+		)
 		assert.Contains(t, string(page), `<meta property="og:title" content="`)
 		front, err := os.ReadFile(filepath.Join(dir, "index.html"))
 		require.NoError(t, err)

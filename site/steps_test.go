@@ -103,7 +103,13 @@ func TestNoStepAsksForWhatNoEarlierStepMeasured(t *testing.T) {
 				if in := &c.Inputs[j]; needed(in) {
 					asked++
 					if !measured[in.Key] {
-						t.Errorf("step %d, %s: %s needs %s, which no step up to here measures", i+1, p.Path, c.Name, in.Key)
+						t.Errorf(
+							"step %d, %s: %s needs %s, which no step up to here measures",
+							i+1,
+							p.Path,
+							c.Name,
+							in.Key,
+						)
 					}
 				}
 			}

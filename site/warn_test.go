@@ -81,7 +81,8 @@ func places(t *testing.T, path, page string, known map[string]*caution.Caution) 
 			t.Errorf("%s: %s stands twice", path, key)
 		}
 		seen[key] = true
-		if k := known[key]; k == nil || string(k.Grade) != grade || !strings.Contains(page[m[0]:], k.Grade.Label()+"</span> <b>") {
+		if k := known[key]; k == nil || string(k.Grade) != grade ||
+			!strings.Contains(page[m[0]:], k.Grade.Label()+"</span> <b>") {
 			t.Errorf("%s: %s has the grade %s", path, key, grade)
 		}
 		place := "text"
@@ -128,8 +129,10 @@ func TestACautionTwiceIsAMistake(t *testing.T) {
 			t.Errorf("%s has the grade %q", k.Key, k.Grade)
 		}
 	}
-	own := fstest.MapFS{"saddle/tilt.md": {Data: []byte("---\ntitle: Tilt\nquestion: Which way?\nsummary: Level.\n---\n\n" +
-		"```caution torque\n```\n\n```caution torque\n```\n")}}
+	own := fstest.MapFS{
+		"saddle/tilt.md": {Data: []byte("---\ntitle: Tilt\nquestion: Which way?\nsummary: Level.\n---\n\n" +
+			"```caution torque\n```\n\n```caution torque\n```\n")},
+	}
 	_, bad := loadFS(content.Files, own, "", everything(), nil)
 	text := lines(bad)
 	if !strings.Contains(text, "stands twice") {

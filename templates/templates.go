@@ -16,4 +16,15 @@ var Files embed.FS
 
 // Styles are the parts of the style sheet, in the order in which they are
 // joined: later ones may lean on the tokens and resets of earlier ones.
-var Styles = []string{"base.css", "page.css", "bench.css", "answer.css", "figure.css", "photo.css", "way.css", "finish.css", "setup.css", "print.css"}
+var Styles = []string{
+	"base.css",
+	"page.css",
+	"bench.css",
+	"answer.css",
+	"figure.css",
+	"photo.css",
+	"way.css",
+	"finish.css",
+	"setup.css",
+	"print.css",
+}

@@ -68,7 +68,10 @@ func native(q question) reply {
 		r.Record += "\x00" + p.Key + "\x00" + p.Typed
 	}
 	for _, p := range a.Problems {
-		r.Problems = append(r.Problems, problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed, p.Suggest, false})
+		r.Problems = append(
+			r.Problems,
+			problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed, p.Suggest, false},
+		)
 	}
 	for _, n := range a.Doubts {
 		r.Problems = append(r.Problems, problem{n.Input, n.Text.Say(panel.Reader(q.Units)), false, n.Suggest, true})

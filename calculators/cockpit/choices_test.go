@@ -182,8 +182,14 @@ func TestSameBeginsWithUsualParts(t *testing.T) {
 			_, ends := clampAndGrip(newParts(n).with(numbers{"stem-length": begin.stem, "stem-angle": begin.angle,
 				"spacers": begin.spacers, "bar-rise": begin.rise}))
 			miss := ends - n.grips()
-			assert.True(t, saysPlain(r,
-				"The nearest leave them "+plain(signedMm(real(miss)))+" forward and "+plain(signedMm(imag(miss)))+" up of it"), "%v", miss)
+			assert.True(t, saysPlain(
+				r,
+				"The nearest leave them "+plain(
+					signedMm(real(miss)),
+				)+" forward and "+plain(
+					signedMm(imag(miss)),
+				)+" up of it",
+			), "%v", miss)
 		}
 	}
 	assert.Len(t, seen, 4)

@@ -30,9 +30,13 @@ func Elbows() *calculators.Illustration {
 			}
 			f := &drawing.Figure{
 				Title: words.Of("Arms from above: elbows bent and out, and locked"),
-				Description: words.Of("A rider from above on a bar of {0}. Good: the elbows bend {1} and point outwards, so "+
-					"arms and shoulders give when the bar moves. Locked: the arms are straight, and every knock reaches "+
-					"the shoulders.", measure.Millimetres(bar), whole(measure.Degrees(elbowsGood))),
+				Description: words.Of(
+					"A rider from above on a bar of {0}. Good: the elbows bend {1} and point outwards, so "+
+						"arms and shoulders give when the bar moves. Locked: the arms are straight, and every knock reaches "+
+						"the shoulders.",
+					measure.Millimetres(bar),
+					whole(measure.Degrees(elbowsGood)),
+				),
 				Least: 12,
 			}
 			f.Frame(words.Of("Good: elbows bent and out"), fromAbove(bar, elbowsGood)...)
@@ -54,10 +58,16 @@ func fromAbove(bar, bend float64) []drawing.Mark {
 	ahead := math.Sqrt(max(chord*chord-off*off, 1))
 	marks := barAbove(drawing.Ink, drawing.Wide, bar, fit.UsualGrip.Value, ahead)
 	half := shouldersDrawn / 2.0
-	marks = append(marks, drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: []drawing.Point{
-		{X: -half - 45, Y: 0}, {X: -half - 20, Y: 55}, {X: -half / 2, Y: 85}, {X: 0, Y: 95}, {X: half / 2, Y: 85},
-		{X: half + 20, Y: 55}, {X: half + 45, Y: 0}, {X: half + 10, Y: -70}, {X: half / 2, Y: -110}, {X: 0, Y: -120},
-		{X: -half / 2, Y: -110}, {X: -half - 10, Y: -70}}})
+	marks = append(
+		marks,
+		drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: []drawing.Point{
+			{X: -half - 45, Y: 0}, {X: -half - 20, Y: 55}, {X: -half / 2, Y: 85}, {X: 0, Y: 95}, {X: half / 2, Y: 85},
+			{
+				X: half + 20,
+				Y: 55,
+			}, {X: half + 45, Y: 0}, {X: half + 10, Y: -70}, {X: half / 2, Y: -110}, {X: 0, Y: -120},
+			{X: -half / 2, Y: -110}, {X: -half - 10, Y: -70}}},
+	)
 	for _, side := range [2]float64{-1, 1} {
 		s, g := drawing.Point{X: side * joint}, drawing.Point{X: side * hand, Y: ahead}
 		way := g.Minus(s)
@@ -72,7 +82,10 @@ func fromAbove(bar, bend float64) []drawing.Mark {
 		marks = append(marks, drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []drawing.Point{s, e, g}},
 			drawing.Cross{Role: drawing.Body, At: s}, drawing.Cross{Role: drawing.Body, At: e})
 	}
-	return append(marks, drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: drawing.Point{Y: 60}, Radius: 92})
+	return append(
+		marks,
+		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: drawing.Point{Y: 60}, Radius: 92},
+	)
 }
 
 // fist is a hand on the bar from above, with the knuckles ahead of it.
@@ -93,9 +106,13 @@ func ControlsIn() *calculators.Illustration {
 	return &calculators.Illustration{Name: "controls-moved-in", Draw: func(calculators.Values) *drawing.Figure {
 		f := &drawing.Figure{
 			Title: words.Of("Try a narrower bar without a saw"),
-			Description: words.Of("The right end of a bar from above, three times. First as it is; then grip and brake "+
-				"lever moved in by {0}, the bar’s end standing out; then by {1}. Only after rides at the last place is "+
-				"the bar cut.", measure.Millimetres(inStep), measure.Millimetres(2*inStep)),
+			Description: words.Of(
+				"The right end of a bar from above, three times. First as it is; then grip and brake "+
+					"lever moved in by {0}, the bar’s end standing out; then by {1}. Only after rides at the last place is "+
+					"the bar cut.",
+				measure.Millimetres(inStep),
+				measure.Millimetres(2*inStep),
+			),
 		}
 		f.Frame(words.Of("As it is"), barEnd(0)...)
 		f.Frame(words.Of("In by {0}: ride twice", measure.Millimetres(inStep)), barEnd(inStep)...)
@@ -113,14 +130,38 @@ func barEnd(in float64) []drawing.Mark {
 	at := func(x, y float64) drawing.Point { return drawing.Point{X: x, Y: y} }
 	marks := []drawing.Mark{
 		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-grip-90, 0), B: at(0, 0), Ra: 11, Rb: 11},
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-grip-in-37, 16), B: at(-grip-in-34, 52), Ra: 8, Rb: 8},
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-grip-in-32, 58), B: at(-grip-in+55, 60), Ra: 6, Rb: 4},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-grip-in-44, 0), B: at(-grip-in-30, 0), Ra: 18, Rb: 18},
+		drawing.Limb{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    at(-grip-in-37, 16),
+			B:    at(-grip-in-34, 52),
+			Ra:   8,
+			Rb:   8,
+		},
+		drawing.Limb{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    at(-grip-in-32, 58),
+			B:    at(-grip-in+55, 60),
+			Ra:   6,
+			Rb:   4,
+		},
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    at(-grip-in-44, 0),
+			B:    at(-grip-in-30, 0),
+			Ra:   18,
+			Rb:   18,
+		},
 		drawing.Tube{Role: drawing.Hot, Fill: drawing.Sheet, A: at(-grip-in, 0), B: at(-in, 0), Ra: 16, Rb: 16},
 	}
 	if in > 0 {
-		marks = append(marks, drawing.Dimension{Role: drawing.Hot, A: at(-in, 0), B: at(0, 0), Along: at(1, 0), Offset: -40,
-			Text: words.Of("{0}", measure.Millimetres(in)), Priority: 2})
+		marks = append(
+			marks,
+			drawing.Dimension{Role: drawing.Hot, A: at(-in, 0), B: at(0, 0), Along: at(1, 0), Offset: -40,
+				Text: words.Of("{0}", measure.Millimetres(in)), Priority: 2},
+		)
 	}
 	return marks
 }

@@ -33,8 +33,14 @@ func Grip() *calculators.Calculator {
 var (
 	gripX = &calculators.Output{Name: "grip-x", Label: "Grips ahead", Unit: measure.Mm, Feeds: measure.GripX,
 		Between: "bottom-bracket centre, level forward to the middle of the grips"}
-	gripY = &calculators.Output{Name: "grip-y", Label: "Grips above", Beside: true, Unit: measure.Mm, Feeds: measure.GripY,
-		Between: "bottom-bracket centre, straight up to the middle of the grips"}
+	gripY = &calculators.Output{
+		Name:    "grip-y",
+		Label:   "Grips above",
+		Beside:  true,
+		Unit:    measure.Mm,
+		Feeds:   measure.GripY,
+		Between: "bottom-bracket centre, straight up to the middle of the grips",
+	}
 	gripFromSaddle = &calculators.Output{Name: "saddle-to-grip", Label: "Saddle to grips", Unit: measure.Mm,
 		Between: "saddle’s top to the middle of the grips, straight, seen from the side"}
 	gripDrop = &calculators.Output{Name: "grip-drop", Label: "Grips below the saddle", Unit: measure.Mm,

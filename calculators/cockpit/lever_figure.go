@@ -13,7 +13,11 @@ import (
 // side, where its angle and reach are seen, and from above, where it is clamped.
 func leverFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	angle, reach, inset := r.At(leverAngle), r.At(leverReach), r.At(leverInset)
-	f := &drawing.Figure{Title: words.Of("One finger on the lever, from the side and from above"), Least: 25, Apart: true}
+	f := &drawing.Figure{
+		Title: words.Of("One finger on the lever, from the side and from above"),
+		Least: 25,
+		Apart: true,
+	}
 	h := figure.HandOnGrip{Thick: v.Of(measure.GripDiameter), Length: v.Of(measure.HandLength),
 		Finger: v.Of(measure.FingerLength), Reach: float64(reach.Value), Forearm: 120}
 	if !(h.Thick > 0 && h.Length > 0 && h.Finger > 0 && h.Reach > 0) {
@@ -53,7 +57,10 @@ func leverSide(h figure.HandOnGrip, r *calculators.Result) []drawing.Mark {
 		drawing.Dimension{Role: drawing.Hot, A: front, B: h.Face(), Along: along, Offset: -52,
 			Text: words.Of("Reach {0}", r.At(leverReach).Amount()), Priority: 3},
 		drawing.Dimension{Role: drawing.Ink, A: back, B: h.Face(), Along: along, Offset: -84,
-			Text: words.Of("Legal span, over both: {0}", measure.Millimetres(SpanOutside(h.Reach, h.Thick))), Priority: 2})
+			Text: words.Of(
+				"Legal span, over both: {0}",
+				measure.Millimetres(SpanOutside(h.Reach, h.Thick)),
+			), Priority: 2})
 	if r.At(leverAngle).Exists() {
 		marks = append(marks, drawing.Angle{Role: drawing.Hot, Vertex: h.Grip, From: h.Turn, To: 0,
 			Radius: h.Thick/2 + h.Reach + 40, ArmTo: h.Thick/2 + h.Reach + 55,
@@ -81,12 +88,37 @@ func leverAbove(h figure.HandOnGrip, v calculators.Values, r *calculators.Result
 	}
 	// Clamp, body and blade.
 	const clamp = 13
-	marks = append(marks,
-		drawing.Tube{Role: drawing.Hot, Fill: drawing.Sheet, A: at(clampEdge-clamp, 0), B: at(clampEdge, 0), Ra: 18, Rb: 18},
-		drawing.Limb{Role: drawing.Hot, Fill: drawing.Sheet, A: at(clampEdge-clamp/2, 22), B: at(pivot, y-4), Ra: 9, Rb: 8})
+	marks = append(
+		marks,
+		drawing.Tube{
+			Role: drawing.Hot,
+			Fill: drawing.Sheet,
+			A:    at(clampEdge-clamp, 0),
+			B:    at(clampEdge, 0),
+			Ra:   18,
+			Rb:   18,
+		},
+		drawing.Limb{
+			Role: drawing.Hot,
+			Fill: drawing.Sheet,
+			A:    at(clampEdge-clamp/2, 22),
+			B:    at(pivot, y-4),
+			Ra:   9,
+			Rb:   8,
+		},
+	)
 	h.Grip, h.Inner = hand, 64
-	marks = append(marks,
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(inner, 0), B: at(inner+grip, 0), Ra: radius, Rb: radius})
+	marks = append(
+		marks,
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    at(inner, 0),
+			B:    at(inner+grip, 0),
+			Ra:   radius,
+			Rb:   radius,
+		},
+	)
 	for _, m := range h.Above() {
 		if t, ok := m.(drawing.Tube); ok && t.Role == drawing.Ink {
 			continue // the grip is drawn at the reader's length
@@ -94,8 +126,17 @@ func leverAbove(h figure.HandOnGrip, v calculators.Values, r *calculators.Result
 		marks = append(marks, m)
 	}
 	blade := []drawing.Mark{drawing.Line{Role: drawing.Hot, Fill: drawing.Sheet, Closed: true, Smooth: true,
-		Points: []drawing.Point{at(pivot-4, y+4), at(pivot-4, y-5), at(finger-12, y-4.5), at(finger+8, y-4), at(finger+18, y+1),
-			at(finger+24, y+9), at(finger+18, y+10), at(finger+10, y+5), at(finger-12, y+4.5)}},
+		Points: []drawing.Point{
+			at(pivot-4, y+4),
+			at(pivot-4, y-5),
+			at(finger-12, y-4.5),
+			at(finger+8, y-4),
+			at(finger+18, y+1),
+			at(finger+24, y+9),
+			at(finger+18, y+10),
+			at(finger+10, y+5),
+			at(finger-12, y+4.5),
+		}},
 		drawing.Circle{Role: drawing.Hot, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: at(pivot, y-1), Radius: 3}}
 	marks = append(blade, marks...)
 	marks = append(marks, drawing.Label{Role: drawing.Ink, At: at(inner+grip, 0), Text: words.Of("bar’s end"),

@@ -12,9 +12,11 @@ import (
 func orderOfWork(seated []drawing.Mark, b figure.Build, grip geometry.Point) *drawing.Figure {
 	f := &drawing.Figure{
 		Title: words.Of("The order of work: feet, saddle, hands"),
-		Description: words.Of("A rider seated on a bike from the side, with three numbers in the order of work and an arrow " +
-			"from each to the next. 1 stands at the foot on the pedal: everything is measured from there. 2 stands at the " +
-			"saddle, whose height is a distance to the pedal. 3 stands at the hands, which depend on the saddle.")}
+		Description: words.Of(
+			"A rider seated on a bike from the side, with three numbers in the order of work and an arrow " +
+				"from each to the next. 1 stands at the foot on the pedal: everything is measured from there. 2 stands at the " +
+				"saddle, whose height is a distance to the pedal. 3 stands at the hands, which depend on the saddle.",
+		)}
 	for _, m := range seated {
 		switch m.(type) {
 		case drawing.Angle, drawing.Label: // the trunk's angle is no part of this
@@ -29,8 +31,15 @@ func orderOfWork(seated []drawing.Mark, b figure.Build, grip geometry.Point) *dr
 		f.Add(figure.Arrow(drawing.Hot, at[i].Along(way, radius+12), at[i+1].Along(way, -radius-12), head)...)
 	}
 	for i, p := range at {
-		f.Add(drawing.Circle{Role: drawing.Hot, Pen: drawing.Heavy, Fill: drawing.Sheet, Centre: p, Radius: radius},
-			drawing.Label{Role: drawing.Hot, At: p, Text: words.Of("{0}", words.Name(string(rune('1'+i)))), Fixed: true})
+		f.Add(
+			drawing.Circle{Role: drawing.Hot, Pen: drawing.Heavy, Fill: drawing.Sheet, Centre: p, Radius: radius},
+			drawing.Label{
+				Role:  drawing.Hot,
+				At:    p,
+				Text:  words.Of("{0}", words.Name(string(rune('1'+i)))),
+				Fixed: true,
+			},
+		)
 	}
 	side := [3]drawing.Point{{X: 1}, {X: -1}, {X: 1}}
 	for i, name := range [3]string{"feet", "saddle", "hands"} {

@@ -32,7 +32,10 @@ func Overlay(before, after []calculators.Pair) *drawing.Figure {
 		f.Add(figure.SaddleHeight(b, drawing.Hot, words.Of("{0}", measure.Millimetres(b.Saddle))))
 	}
 	if was, is := a.Grip(), b.Grip(); was != is {
-		f.Add(drawing.Cross{Role: drawing.Before, At: was, Size: 36}, drawing.Cross{Role: drawing.Hot, At: is, Size: 36})
+		f.Add(
+			drawing.Cross{Role: drawing.Before, At: was, Size: 36},
+			drawing.Cross{Role: drawing.Hot, At: is, Size: 36},
+		)
 	}
 	return f
 }
@@ -57,8 +60,14 @@ func stateOf(pairs []calculators.Pair) (b figure.Build) {
 }
 
 func drawnState(v calculators.Values, bike geometry.Bike) figure.Build {
-	b := figure.Build{Bike: bike, Cockpit: fit.Parts(v), FrontRim: v.Of(measure.FrontRim), RearRim: v.Of(measure.RearRim),
-		CrankAngle: 90, Saddle: v.Of(measure.SaddleHeight)}
+	b := figure.Build{
+		Bike:       bike,
+		Cockpit:    fit.Parts(v),
+		FrontRim:   v.Of(measure.FrontRim),
+		RearRim:    v.Of(measure.RearRim),
+		CrankAngle: 90,
+		Saddle:     v.Of(measure.SaddleHeight),
+	}
 	b.SeatTube = math.Min(0.66*bike.Stack(), b.Saddle-180)
 	if at, ok := fit.SaddlePoint(v, bike); ok {
 		b.Back = b.SaddleTop().X - at.X

@@ -19,11 +19,17 @@ func TwoPoints() *calculators.Illustration {
 		saddle, grip := before.SaddleTop(), before.Grip()
 		f := &drawing.Figure{
 			Title: words.Of("One position on two bikes: two points coincide"),
-			Description: words.Of("Two bikes from the side, laid over each other at the bottom bracket: the old one in "+
-				"thin lines, the new one in ink. Frame, fork and wheels stand elsewhere, but the saddle’s top lies at "+
-				"the same place, {0} behind the bottom bracket and {1} above it, and so do the grips, {2} ahead and "+
-				"{3} above, to {4} with parts on sale.", measure.Millimetres(-saddle.X), measure.Millimetres(saddle.Y),
-				measure.Millimetres(grip.X), measure.Millimetres(grip.Y), measure.Millimetres(off)),
+			Description: words.Of(
+				"Two bikes from the side, laid over each other at the bottom bracket: the old one in "+
+					"thin lines, the new one in ink. Frame, fork and wheels stand elsewhere, but the saddle’s top lies at "+
+					"the same place, {0} behind the bottom bracket and {1} above it, and so do the grips, {2} ahead and "+
+					"{3} above, to {4} with parts on sale.",
+				measure.Millimetres(-saddle.X),
+				measure.Millimetres(saddle.Y),
+				measure.Millimetres(grip.X),
+				measure.Millimetres(grip.Y),
+				measure.Millimetres(off),
+			),
 		}
 		f.Add(figure.Over(before, after)...)
 		f.Add(
@@ -33,10 +39,20 @@ func TwoPoints() *calculators.Illustration {
 				Side: drawing.Point{Y: 1}, Priority: 3},
 			drawing.Label{Role: drawing.Hot, At: grip.Plus(drawing.Point{Y: 34}), Text: words.Of("same grips"),
 				Side: drawing.Point{Y: 1}, Priority: 3},
-			drawing.Label{Role: drawing.Before, At: figure.At(before.Bike.Front).Plus(drawing.Point{X: 0, Y: before.Bike.FrontRadius}),
-				Text: words.Of("old bike"), Side: drawing.Point{X: -1, Y: 0.2}, Leader: true},
-			drawing.Label{Role: drawing.Ink, At: figure.At(after.Bike.Front).Plus(drawing.Point{X: after.Bike.FrontRadius}),
-				Text: words.Of("new bike"), Side: drawing.Point{X: -1, Y: 1}, Leader: true},
+			drawing.Label{
+				Role:   drawing.Before,
+				At:     figure.At(before.Bike.Front).Plus(drawing.Point{X: 0, Y: before.Bike.FrontRadius}),
+				Text:   words.Of("old bike"),
+				Side:   drawing.Point{X: -1, Y: 0.2},
+				Leader: true,
+			},
+			drawing.Label{
+				Role:   drawing.Ink,
+				At:     figure.At(after.Bike.Front).Plus(drawing.Point{X: after.Bike.FrontRadius}),
+				Text:   words.Of("new bike"),
+				Side:   drawing.Point{X: -1, Y: 1},
+				Leader: true,
+			},
 			drawing.Label{Role: drawing.Ink, At: drawing.Point{}, Text: words.Of("bottom bracket"),
 				Side: drawing.Point{X: 0.3, Y: -1}, Leader: true},
 		)

@@ -158,17 +158,31 @@ func roomBand(centre drawing.Point, r *calculators.Result) []drawing.Mark {
 		return nil
 	}
 	const half = 34
-	from, to := centre.Plus(drawing.Point{X: -float64(back.Value)}), centre.Plus(drawing.Point{X: float64(ahead.Value)})
+	from, to := centre.Plus(
+		drawing.Point{X: -float64(back.Value)},
+	), centre.Plus(
+		drawing.Point{X: float64(ahead.Value)},
+	)
 	return []drawing.Mark{
 		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{
 			from.Plus(drawing.Point{Y: half}), to.Plus(drawing.Point{Y: half}), to.Plus(drawing.Point{Y: -half}),
 			from.Plus(drawing.Point{Y: -half})}},
 		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: centre, Radius: 24},
 		drawing.Cross{Role: drawing.Body, At: centre, Size: 24},
-		drawing.Label{Role: drawing.Hot, At: from, Text: words.Of("back {0}", back.Amount()), Side: drawing.Point{X: -1},
-			Priority: 2},
-		drawing.Label{Role: drawing.Hot, At: to, Text: words.Of("forward {0}", ahead.Amount()), Side: drawing.Point{X: 1},
-			Priority: 2},
+		drawing.Label{
+			Role:     drawing.Hot,
+			At:       from,
+			Text:     words.Of("back {0}", back.Amount()),
+			Side:     drawing.Point{X: -1},
+			Priority: 2,
+		},
+		drawing.Label{
+			Role:     drawing.Hot,
+			At:       to,
+			Text:     words.Of("forward {0}", ahead.Amount()),
+			Side:     drawing.Point{X: 1},
+			Priority: 2,
+		},
 	}
 }
 

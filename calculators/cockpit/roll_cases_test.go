@@ -114,6 +114,11 @@ func TestTheHandPullsTheLeverWhereItIsSet(t *testing.T) {
 			}
 		}
 	}
-	require.InDeltaSlice(t, []float64{calctest.Value(r, leverReach), calctest.Value(r, leverInset)}, lengths[drawing.Hot], 1e-9)
+	require.InDeltaSlice(
+		t,
+		[]float64{calctest.Value(r, leverReach), calctest.Value(r, leverInset)},
+		lengths[drawing.Hot],
+		1e-9,
+	)
 	require.InDeltaSlice(t, []float64{calctest.Value(r, leverReach) + 33}, lengths[drawing.Ink], 1e-9)
 }

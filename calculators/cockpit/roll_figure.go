@@ -58,27 +58,45 @@ func rollSide(v calculators.Values, r *calculators.Result) []drawing.Mark {
 	}
 	marks := []drawing.Mark{
 		// The stem, cut off on its way back to the head tube.
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{X: -62, Y: -26}, B: drawing.Point{}, Ra: 15, Rb: 17},
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    drawing.Point{X: -62, Y: -26},
+			B:    drawing.Point{},
+			Ra:   15,
+			Rb:   17,
+		},
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Radius: clamp + 6},
 	}
 	marks = append(marks, end(drawing.Ink, after, roll, drawing.Sheet)...)
 	if roll != 0 {
 		marks = append(marks, end(drawing.Before, before, 0, drawing.Open)...)
 	}
-	marks = append(marks, drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Radius: 11},
-		drawing.Cross{Role: drawing.Soft, Size: 8}, drawing.Cross{Role: drawing.Soft, At: after, Size: 8},
+	marks = append(
+		marks,
+		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Radius: 11},
+		drawing.Cross{Role: drawing.Soft, Size: 8},
+		drawing.Cross{Role: drawing.Soft, At: after, Size: 8},
 		drawing.Label{Role: drawing.Ink, At: drawing.Point{X: 0, Y: -clamp - 6}, Text: words.Of("clamp in the stem"),
 			Side: drawing.Point{Y: -1}},
-		drawing.Label{Role: drawing.Ink, At: after.Plus(drawing.Polar(-leverDrawn-roll, lever)), Text: words.Of("lever"),
-			Side: drawing.Point{X: 1}},
+		drawing.Label{
+			Role: drawing.Ink,
+			At:   after.Plus(drawing.Polar(-leverDrawn-roll, lever)),
+			Text: words.Of("lever"),
+			Side: drawing.Point{X: 1},
+		},
 		drawing.Label{Role: drawing.Ink, At: after.Plus(drawing.Polar(60, grip)), Text: words.Of("grip’s end"),
 			Side: drawing.Point{X: 1, Y: 0.6}},
 		drawing.Dimension{Role: drawing.Ink, A: drawing.Point{}, B: before, Along: drawing.Point{Y: 1},
-			Offset: 40 - min(before.X, 0), Text: words.Of("Rise {0}", measure.Millimetres(before.Y))})
+			Offset: 40 - min(before.X, 0), Text: words.Of("Rise {0}", measure.Millimetres(before.Y))},
+	)
 	if roll != 0 && radius > 5 {
-		marks = append(marks, drawing.Angle{Role: drawing.Hot, Vertex: drawing.Point{}, From: before.Angle(), To: after.Angle(),
-			Radius: radius + grip + 14, ArmFrom: radius + grip + 14, ArmTo: radius + grip + 14,
-			Text: words.Of("Roll {0}", measure.Degrees(math.Abs(roll))), Priority: 3})
+		marks = append(
+			marks,
+			drawing.Angle{Role: drawing.Hot, Vertex: drawing.Point{}, From: before.Angle(), To: after.Angle(),
+				Radius: radius + grip + 14, ArmFrom: radius + grip + 14, ArmTo: radius + grip + 14,
+				Text: words.Of("Roll {0}", measure.Degrees(math.Abs(roll))), Priority: 3},
+		)
 	}
 	return marks
 }
@@ -92,16 +110,36 @@ func rollAbove(sweep float64) []drawing.Mark {
 	bend := drawing.Point{X: straight}
 	along := drawing.Polar(-sweep, 1)
 	hand := bend.Along(along, 205)
-	h := figure.HandOnGrip{Grip: hand, Thick: fit.UsualGripWidth.Value, Length: 185, Turn: -sweep, Inner: 204, Forearm: 150}
+	h := figure.HandOnGrip{
+		Grip:    hand,
+		Thick:   fit.UsualGripWidth.Value,
+		Length:  185,
+		Turn:    -sweep,
+		Inner:   204,
+		Forearm: 150,
+	}
 	wrist := h.WristAbove()
 	line := along.Left() // ahead, along the hand
 	marks := []drawing.Mark{
 		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{X: -25}, B: bend, Ra: 14, Rb: 11},
 	}
 	marks = append(marks, h.Above()...)
-	return append(marks,
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{X: -22}, B: drawing.Point{X: 22}, Ra: 22, Rb: 22},
-		drawing.Label{Role: drawing.Ink, At: drawing.Point{Y: -22}, Text: words.Of("stem"), Side: drawing.Point{Y: -1}},
+	return append(
+		marks,
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    drawing.Point{X: -22},
+			B:    drawing.Point{X: 22},
+			Ra:   22,
+			Rb:   22,
+		},
+		drawing.Label{
+			Role: drawing.Ink,
+			At:   drawing.Point{Y: -22},
+			Text: words.Of("stem"),
+			Side: drawing.Point{Y: -1},
+		},
 		drawing.Axis{Role: drawing.Soft, A: bend, B: bend.Plus(drawing.Point{X: 300})},
 		drawing.Angle{Role: drawing.Hot, Vertex: bend, From: -sweep, To: 0, Radius: 288,
 			Text: words.Of("Back sweep {0}", measure.Degrees(sweep)), Priority: 3},
@@ -109,5 +147,6 @@ func rollAbove(sweep float64) []drawing.Mark {
 			wrist.Along(line, -140), wrist.Along(line, 110)}},
 		drawing.Cross{Role: drawing.Body, At: wrist},
 		drawing.Label{Role: drawing.Body, At: wrist.Along(line, -120), Text: words.Of("to the elbow"),
-			Side: drawing.Point{X: -1}})
+			Side: drawing.Point{X: -1}},
+	)
 }

@@ -74,8 +74,13 @@ func Same() *calculators.Calculator {
 var (
 	sameHeight = &calculators.Output{Name: "saddle-height", Label: "Saddle height on the new bike", Unit: measure.Mm,
 		Between: "bottom-bracket centre to saddle top, in a straight line"}
-	railShift = &calculators.Output{Name: "rail-shift", Label: "Saddle back on its rails", Beside: true, Unit: measure.Mm,
-		Between: "the middle of the rails’ marked zone and the clamp; negative is forward"}
+	railShift = &calculators.Output{
+		Name:    "rail-shift",
+		Label:   "Saddle back on its rails",
+		Beside:  true,
+		Unit:    measure.Mm,
+		Between: "the middle of the rails’ marked zone and the clamp; negative is forward",
+	}
 	aheadOfHead = &calculators.Output{Name: "ahead-of-head", Label: "Grips ahead of the head tube", Unit: measure.Mm,
 		Between: "centre of the new head tube’s top, level forward to the middle of the grips; negative is behind"}
 	aboveHead = &calculators.Output{Name: "above-head", Label: "Grips above the head tube", Unit: measure.Mm,

@@ -66,8 +66,18 @@ func ring(p piece, foot float64) []drawing.Mark {
 		marks = append([]drawing.Mark{
 			drawing.Limb{Role: role, Fill: drawing.Sheet, A: drawing.Point{Y: foot + p.high/2},
 				B: drawing.Point{X: 52, Y: foot + p.high/2}, Ra: 17, Rb: 15},
-			drawing.Circle{Role: role, Fill: drawing.Sheet, Centre: drawing.Point{X: 52, Y: foot + p.high/2}, Radius: 19},
-			drawing.Circle{Role: role, Fill: drawing.Sheet, Centre: drawing.Point{X: 52, Y: foot + p.high/2}, Radius: 15.9},
+			drawing.Circle{
+				Role:   role,
+				Fill:   drawing.Sheet,
+				Centre: drawing.Point{X: 52, Y: foot + p.high/2},
+				Radius: 19,
+			},
+			drawing.Circle{
+				Role:   role,
+				Fill:   drawing.Sheet,
+				Centre: drawing.Point{X: 52, Y: foot + p.high/2},
+				Radius: 15.9,
+			},
 		}, marks...)
 	}
 	return marks
@@ -83,10 +93,30 @@ func headTube() []drawing.Mark {
 func topCap(foot, lifted float64, named bool) []drawing.Mark {
 	bolt := foot + 6 + lifted
 	marks := []drawing.Mark{
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{Y: bolt - 26}, B: drawing.Point{Y: bolt}, Ra: 3, Rb: 3},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{Y: bolt}, B: drawing.Point{Y: bolt + 5}, Ra: 6, Rb: 6},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{Y: foot}, B: drawing.Point{Y: foot + 6}, Ra: halfRing,
-			Rb: halfRing - 3},
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    drawing.Point{Y: bolt - 26},
+			B:    drawing.Point{Y: bolt},
+			Ra:   3,
+			Rb:   3,
+		},
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    drawing.Point{Y: bolt},
+			B:    drawing.Point{Y: bolt + 5},
+			Ra:   6,
+			Rb:   6,
+		},
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    drawing.Point{Y: foot},
+			B:    drawing.Point{Y: foot + 6},
+			Ra:   halfRing,
+			Rb:   halfRing - 3,
+		},
 	}
 	if named {
 		marks = append(marks, name(words.Of("1 bolt"), 6, bolt+2), name(words.Of("2 cap"), halfRing-1, foot+3))
@@ -95,7 +125,13 @@ func topCap(foot, lifted float64, named bool) []drawing.Mark {
 }
 
 func name(text words.Text, x, y float64) drawing.Mark {
-	return drawing.Label{Role: drawing.Ink, At: drawing.Point{X: x, Y: y}, Text: text, Side: drawing.Point{X: 1}, Priority: 1}
+	return drawing.Label{
+		Role:     drawing.Ink,
+		At:       drawing.Point{X: x, Y: y},
+		Text:     text,
+		Side:     drawing.Point{X: 1},
+		Priority: 1,
+	}
 }
 
 // apart draws the parts drawn out along the steerer.

@@ -107,7 +107,13 @@ const soldFrom, soldTo = 680, 820
 // s is the shoulder joints' spacing, a the arm and g the grip, the hand in its
 // middle.
 func widthAt(v calculators.Values, spread float64) float64 {
-	return joints(v) + float64(2*v.Of(measure.ArmLength)*math.Sin(spread*math.Pi/180)) + 2*fit.HandFromEnd(v.Of(measure.GripLength))
+	return joints(
+		v,
+	) + float64(
+		2*v.Of(measure.ArmLength)*math.Sin(spread*math.Pi/180),
+	) + 2*fit.HandFromEnd(
+		v.Of(measure.GripLength),
+	)
 }
 
 func joints(v calculators.Values) float64 {

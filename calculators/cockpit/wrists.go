@@ -22,7 +22,11 @@ const (
 
 // Figures are the section's standing figures.
 func Figures() []*calculators.Illustration {
-	return slices.Concat([]*calculators.Illustration{LeverSpan(), StackOrder(), Elbows(), ControlsIn(), TwoPoints()}, Wrists(), Riders())
+	return slices.Concat(
+		[]*calculators.Illustration{LeverSpan(), StackOrder(), Elbows(), ControlsIn(), TwoPoints()},
+		Wrists(),
+		Riders(),
+	)
 }
 
 // Wrists are the standing figures of a wrist straight and bent, from above and from the
@@ -53,9 +57,13 @@ func wristsAbove(v calculators.Values) *drawing.Figure {
 	f := &drawing.Figure{
 		Least: abreast,
 		Title: words.Of("Your right wrist from above: straight, bent in, bent out"),
-		Description: words.Of("Three right hands on a grip, seen from above, the bar’s end to the right. Straight: the "+
-			"forearm’s line runs on along the middle finger. Bent in, the hand points {0} towards the thumb; bent "+
-			"out, {1} towards the little finger.", measure.Degrees(bentToThumb), measure.Degrees(bentToLittle)),
+		Description: words.Of(
+			"Three right hands on a grip, seen from above, the bar’s end to the right. Straight: the "+
+				"forearm’s line runs on along the middle finger. Bent in, the hand points {0} towards the thumb; bent "+
+				"out, {1} towards the little finger.",
+			measure.Degrees(bentToThumb),
+			measure.Degrees(bentToLittle),
+		),
 	}
 	for _, state := range []struct {
 		caption words.Text
@@ -94,7 +102,9 @@ func wristsSide(v calculators.Values) *drawing.Figure {
 		h.Forearm = 110
 		h.Turn, h.Bend = state.bend-forearmDrawn, -state.bend
 		h.Grip = h.Wrist().Times(-1)
-		f.Frame(state.caption, append(h.Side(), wristLines(drawing.Point{}, -forearmDrawn, h.Turn, 130, h.Length)...)...)
+		f.Frame(
+			state.caption,
+			append(h.Side(), wristLines(drawing.Point{}, -forearmDrawn, h.Turn, 130, h.Length)...)...)
 	}
 	return f
 }

@@ -17,7 +17,9 @@ const pasted = "Geometry\tS\tM\tL\nReach (mm)\t435\t460\t485\nStack (mm)\t610\t6
 	"Warranty\t5 years\t5 years\t5 years"
 
 func TestAChartIsShownAsItWasUnderstood(t *testing.T) {
-	r := desk.Desk{}.Answer(desk.Ask{Name: desk.Chart, Key: "sizes", Text: pasted, Place: "b-sizes-chart", Units: "mm"})
+	r := desk.Desk{}.Answer(
+		desk.Ask{Name: desk.Chart, Key: "sizes", Text: pasted, Place: "b-sizes-chart", Units: "mm"},
+	)
 	require.Empty(t, r.Problems)
 	for _, want := range []string{
 		"Read: 3 sizes, 2 complete. Not used: “ETT” and “Warranty”.",

@@ -132,7 +132,11 @@ func TestAClientsWayFromRequestToReply(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, "mailto", mail.Scheme)
 	require.Equal(t, "shop@example.org", mail.Opaque)
-	require.Contains(t, mail.Query().Get("body"), "\r\nhttps://example.org/finish/your-setup-sheet.html#"+sent.Text+"\r\n")
+	require.Contains(
+		t,
+		mail.Query().Get("body"),
+		"\r\nhttps://example.org/finish/your-setup-sheet.html#"+sent.Text+"\r\n",
+	)
 
 	// What the fitter opens.
 	sheet := d.Answer(desk.Ask{Name: desk.Sheet, Record: sent.Text}).HTML
@@ -142,7 +146,16 @@ func TestAClientsWayFromRequestToReply(t *testing.T) {
 
 func TestTextOfOthersIsNeverMarkup(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		evil := rapid.SampledFrom([]string{`<img src=x onerror=alert(1)>`, `"><script>alert(1)</script>`, `javascript:alert(1)`, `'--><svg/onload=x>`, "\x00\u202e", "&#x3c;b&#x3e;"})
+		evil := rapid.SampledFrom(
+			[]string{
+				`<img src=x onerror=alert(1)>`,
+				`"><script>alert(1)</script>`,
+				`javascript:alert(1)`,
+				`'--><svg/onload=x>`,
+				"\x00\u202e",
+				"&#x3c;b&#x3e;",
+			},
+		)
 		var pairs []string
 		for _, key := range []string{"name", "note", "date", "u", "v", "ask", "ask.by", "ask.note", "ask.reply", "ask-ache", "ask-riding", "inseam", "saddle-height", "saddle-height.was", "saddle-height.done", "from", "pedals", `"><b>`, "estimated"} {
 			if rapid.Bool().Draw(t, key) {

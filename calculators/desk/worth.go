@@ -26,8 +26,13 @@ func (d Desk) worth(a Ask) string {
 	w.Raw(`<h2>`).Say("Measure next").Raw(`</h2><ul class="rows">`)
 	for i, g := range gains {
 		if i == first {
-			w.Raw(`</ul><details id="`).Name("-more").Raw(`"><summary>`).Say("{0} more, which buy less",
-				measure.Amount{Value: float64(len(gains) - first), Unit: measure.One}).Raw(`</summary><ul class="rows">`)
+			w.Raw(`</ul><details id="`).Name("-more").Raw(`"><summary>`).Say(
+				"{0} more, which buy less",
+				measure.Amount{
+					Value: float64(len(gains) - first),
+					Unit:  measure.One,
+				},
+			).Raw(`</summary><ul class="rows">`)
 		}
 		w.Raw(`<li><div><b>`).Say(g.Label).Raw(`</b><small>`)
 		buys(w, &g)

@@ -30,7 +30,8 @@ func (f *Figure) describe(p *picture, r *words.Reader) string {
 // missing adds a label with a number to the list, unless it was said.
 func missing(more words.List, said *string, w *want) words.List {
 	text := strings.Join(w.lines, " ")
-	if w.fixed && w.role == Soft || !w.placed || !strings.ContainsAny(text, "0123456789") || strings.Contains(*said, text) {
+	if w.fixed && w.role == Soft || !w.placed || !strings.ContainsAny(text, "0123456789") ||
+		strings.Contains(*said, text) {
 		return more
 	}
 	for _, m := range more {

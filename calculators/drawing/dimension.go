@@ -115,7 +115,8 @@ type Angle struct {
 }
 
 func (m Angle) draw(s *sheet) {
-	if !drawable(m.Vertex, Point{m.From, m.To}, Point{m.Radius, 0}, Point{m.ArmFrom, m.ArmTo}) || m.Radius <= 0 || s.bare {
+	if !drawable(m.Vertex, Point{m.From, m.To}, Point{m.Radius, 0}, Point{m.ArmFrom, m.ArmTo}) || m.Radius <= 0 ||
+		s.bare {
 		return
 	}
 	from, to := m.From, m.To

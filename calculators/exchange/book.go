@@ -148,8 +148,10 @@ func nothingKnown(text string) []calculators.Problem {
 // bookOf reads several riders.
 func bookOf(v *value) (*record.Book, []calculators.Problem) {
 	if f := v.member("format"); f == nil || f.text != Format {
-		return nil, []calculators.Problem{{Text: words.Of("This is JSON but no measurement record: a record says that "+
-			"its “format” is “{0}”.", words.Name(Format))}}
+		return nil, []calculators.Problem{
+			{Text: words.Of("This is JSON but no measurement record: a record says that "+
+				"its “format” is “{0}”.", words.Name(Format))},
+		}
 	}
 	riders := v.member("riders")
 	if riders.kind != anArray || len(riders.items) > mostRiders {
@@ -219,8 +221,11 @@ func bikeOf(v *value) (record.Bike, []calculators.Problem) {
 		for i := range log.items {
 			c, ok := changeOf(&log.items[i], false)
 			if !ok {
-				problems = append(problems, calculators.Problem{Input: "log", Text: words.Of("Line {0} of the log has "+
-					"no date that can be read and is left out.", words.Name(strconv.Itoa(i+1)))})
+				problems = append(
+					problems,
+					calculators.Problem{Input: "log", Text: words.Of("Line {0} of the log has "+
+						"no date that can be read and is left out.", words.Name(strconv.Itoa(i+1)))},
+				)
 			} else if len(bike.Log) < record.MostLines {
 				bike.Log = append(bike.Log, c)
 			}

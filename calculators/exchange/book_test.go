@@ -51,11 +51,17 @@ func TestSeveralRidersAndBikesSurviveTheFile(t *testing.T) {
 	require.Len(t, got.Riders, 2)
 	assert.Equal(t, "inseam", got.Riders[0].Values[0].Key, "the body stands with the rider")
 	assert.Equal(t, "Hardtail", got.Riders[0].Bikes[1].Name)
-	assert.Equal(t, map[string]any{"date": "2026-09-12", "key": "saddle-height", "label": "Saddle height", "value": 722.0,
-		"unit": "mm", "was": "710±2", "note": "knees", "scores": []any{6.0, 7.5}}, got.Riders[0].Bikes[0].Log[0])
+	assert.Equal(
+		t,
+		map[string]any{"date": "2026-09-12", "key": "saddle-height", "label": "Saddle height", "value": 722.0,
+			"unit": "mm", "was": "710±2", "note": "knees", "scores": []any{6.0, 7.5}},
+		got.Riders[0].Bikes[0].Log[0],
+	)
 
 	var joined []string
-	back.Each(func(_ *record.Rider, _ *record.Bike, r *record.Record) { joined = append(joined, r.Name+" on "+r.Bike) })
+	back.Each(
+		func(_ *record.Rider, _ *record.Bike, r *record.Record) { joined = append(joined, r.Name+" on "+r.Bike) },
+	)
 	assert.Equal(t, []string{"Rowan Ash on Trail bike", "Rowan Ash on Hardtail", "Kim on Hire"}, joined)
 	r := back.Joined(&back.Riders[0], &back.Riders[0].Bikes[1])
 	assert.Equal(t, 830.0, r.Value(measure.Inseam), "the body goes along to another bike")
@@ -102,15 +108,21 @@ func TestWhatIsNoBookIsRefusedWhole(t *testing.T) {
 }
 
 func TestASlipInTheLogIsSaid(t *testing.T) {
-	b, problems := exchange.OpenBook(`{"format":"plumbline-record","version":3,"riders":[{"name":"A","values":[],"bikes":[{"name":"B","values":[],
-"log":[{"date":"yesterday"},{"date":"2026-01-02","key":"saddle-height","value":28.5,"unit":"in","was":"71 cm","scores":[3,99,"x",4]},7]}]}]}`)
+	b, problems := exchange.OpenBook(
+		`{"format":"plumbline-record","version":3,"riders":[{"name":"A","values":[],"bikes":[{"name":"B","values":[],
+"log":[{"date":"yesterday"},{"date":"2026-01-02","key":"saddle-height","value":28.5,"unit":"in","was":"71 cm","scores":[3,99,"x",4]},7]}]}]}`,
+	)
 	require.Len(t, problems, 3)
 	assert.Contains(t, problems[0].Text.Say(nil), "newer version")
 	assert.Equal(t, "log", problems[1].Input)
 	log := b.Riders[0].Bikes[0].Log
 	require.Len(t, log, 1)
 	// 28.5 in are 723.9 mm: an inch is 25.4 mm (BIPM, SI brochure, 9th edition, from memory).
-	assert.Equal(t, record.Change{On: "2026-01-02", Key: "saddle-height", Value: "723.9", Was: "710", Scores: "3;4"}, log[0])
+	assert.Equal(
+		t,
+		record.Change{On: "2026-01-02", Key: "saddle-height", Value: "723.9", Was: "710", Scores: "3;4"},
+		log[0],
+	)
 }
 
 func TestEveryBookSurvivesTheFile(t *testing.T) {
@@ -118,10 +130,14 @@ func TestEveryBookSurvivesTheFile(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := &record.Book{}
 		for range rapid.IntRange(1, 3).Draw(t, "riders") {
-			r, _ := record.Decode("name=A&inseam=" + record.Decimals(rapid.Float64Range(560, 1000).Draw(t, "inseam"), 3))
+			r, _ := record.Decode(
+				"name=A&inseam=" + record.Decimals(rapid.Float64Range(560, 1000).Draw(t, "inseam"), 3),
+			)
 			rider := record.Rider{Record: r}
 			for range rapid.IntRange(0, 3).Draw(t, "bikes") {
-				r, _ := record.Decode("reach=450&bike=" + string(record.Escape(nil, rapid.StringN(0, 20, 60).Draw(t, "bike"))))
+				r, _ := record.Decode(
+					"reach=450&bike=" + string(record.Escape(nil, rapid.StringN(0, 20, 60).Draw(t, "bike"))),
+				)
 				bike := record.Bike{Record: r}
 				for range rapid.IntRange(0, 3).Draw(t, "lines") {
 					bike.Log = append(bike.Log, record.Change{On: "2026-01-02", Key: "saddle-height", Value: "720",

@@ -22,7 +22,9 @@ const written = "name=Rowan+Ash&note=say+%22left%22%2C+then+right&date=2026-11-2
 func TestCSVByHand(t *testing.T) {
 	r, problems := record.Decode(written)
 	require.Empty(t, problems)
-	assert.Equal(t, strings.ReplaceAll(`key,label,value,unit,repeat_error,readings,typed_unit,date,estimated,from,was,done
+	assert.Equal(
+		t,
+		strings.ReplaceAll(`key,label,value,unit,repeat_error,readings,typed_unit,date,estimated,from,was,done
 version,,1,,,,,,,,,
 name,,Rowan Ash,,,,,,,,,
 note,,"say ""left"", then right",,,,,,,,,
@@ -33,7 +35,9 @@ stature,Height,1740,mm,,,,,yes,,,
 saddle-height,Saddle height,736,mm,,,,,,knee-bend,720.5,2026-11-23
 pedals,Pedals,flat,,,,,,,,,
 helmet,,'+1,,,,,,,,,
-`, "\n", "\r\n"), exchange.CSV(r))
+`, "\n", "\r\n"),
+		exchange.CSV(r),
+	)
 }
 
 // The same as JSON, indented by two spaces, members in the order of the schema.
@@ -174,7 +178,9 @@ func TestWhatHasNoKeyIsNamedByItsPlace(t *testing.T) {
 // RFC 8259 writes U+1D11E, the G clef, as "\uD834\uDD1E". Of two members with one name
 // the last counts. A line separator is escaped, because a script may not hold it.
 func TestJSONAsItsStandardHasIt(t *testing.T) {
-	r, _ := exchange.FromJSON(`{"version":2,"name":"\uD834\uDD1E","values":[{"key":"inseam","value":830,"value":835}]}`)
+	r, _ := exchange.FromJSON(
+		`{"version":2,"name":"\uD834\uDD1E","values":[{"key":"inseam","value":830,"value":835}]}`,
+	)
 	require.NotNil(t, r)
 	assert.Equal(t, "\U0001D11E", r.Name)
 	assert.Equal(t, 835.0, r.Value(measure.Inseam))

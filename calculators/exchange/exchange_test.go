@@ -121,7 +121,9 @@ func TestTheSchemaKnowsTheUnitsThatPeopleType(t *testing.T) {
 }
 
 func TestARecordInAnotherUnitIsTurnedIntoMillimetres(t *testing.T) {
-	r, problems := exchange.FromJSON(`{"version":1,"values":[{"key":"inseam","value":32.75,"unit":"in"},{"key":"mass","value":"160","unit":"lb","repeat_error":2}]}`)
+	r, problems := exchange.FromJSON(
+		`{"version":1,"values":[{"key":"inseam","value":32.75,"unit":"in"},{"key":"mass","value":"160","unit":"lb","repeat_error":2}]}`,
+	)
 	require.Empty(t, problems)
 	assert.Equal(t, "inseam=831.85&inseam.unit=in&mass=72.574779%C2%B10.907185&mass.unit=lb", r.Fragment())
 }
@@ -179,7 +181,9 @@ func TestWhatIsNoRecordIsSaidWithItsPlace(t *testing.T) {
 		require.Len(t, problems, 1)
 		assert.Contains(t, problems[0].Text.Say(nil), says)
 	}
-	r, problems := exchange.FromJSON(`{"values":[{"value":1},7,{"key":"inseam","value":1e309},{"key":"mass","value":70}]}`)
+	r, problems := exchange.FromJSON(
+		`{"values":[{"value":1},7,{"key":"inseam","value":1e309},{"key":"mass","value":70}]}`,
+	)
 	require.Len(t, problems, 3, "each slip is said, and the rest is read")
 	assert.Equal(t, 70.0, r.Value(measure.Mass))
 }

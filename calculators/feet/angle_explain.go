@@ -147,7 +147,10 @@ func noteFootAngle(v calculators.Values, r *calculators.Result) {
 		"walking feet; "+
 		"nobody measured as many standing.", measure.Degrees(usualToeOut), measure.Degrees(usualToeOutSD),
 		measure.Degrees(normalFrom), measure.Degrees(normalTo))
-	if apart := math.Abs(v.Of(measure.ToeOutLeft) - v.Of(measure.ToeOutRight)); apart > 2*math.Hypot(v.SD(measure.ToeOutLeft), v.SD(measure.ToeOutRight)) {
+	if apart := math.Abs(v.Of(measure.ToeOutLeft) - v.Of(measure.ToeOutRight)); apart > 2*math.Hypot(
+		v.SD(measure.ToeOutLeft),
+		v.SD(measure.ToeOutRight),
+	) {
 		r.Note(calculators.PlainNote, "Your feet differ by {0}, more than the errors explain. Set each cleat by "+
 			"its own "+
 			"foot.",

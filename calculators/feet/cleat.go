@@ -55,9 +55,14 @@ func Cleat() *calculators.Calculator {
 var (
 	spindleFromHeel = &calculators.Output{Name: "spindle-from-heel", Label: "Spindle from the heel", Unit: measure.Mm,
 		Between: "back of the bare heel to the spindle’s centre, along the foot"}
-	spindleBehindBall = &calculators.Output{Name: "behind-ball", Label: "Behind the inner ball", Beside: true, Unit: measure.Mm,
+	spindleBehindBall = &calculators.Output{
+		Name:    "behind-ball",
+		Label:   "Behind the inner ball",
+		Beside:  true,
+		Unit:    measure.Mm,
 		Feeds:   measure.CleatBehindBall,
-		Between: "middle of the inner ball joint back to the spindle, along the foot"}
+		Between: "middle of the inner ball joint back to the spindle, along the foot",
+	}
 	cleatSaddleChange = &calculators.Output{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
 		Between: "up the seat line, so that the leg reaches as it did; minus is down"}
 )

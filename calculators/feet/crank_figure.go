@@ -91,6 +91,9 @@ func crankBefore(c crankCase, now, sole float64) (knee drawing.Point, marks []dr
 	p := figure.Legs(pose, nil, sole)
 	marks = append(figure.PoseOutline(p), figure.Ghost(drawing.Limb{B: at(0, now), Ra: 14, Rb: 11},
 		drawing.Tube{A: at(-48, now), B: at(48, now), Ra: 8, Rb: 8})...)
-	return p.Knee, append(marks, drawing.Label{Role: drawing.Before, At: p.Knee.Plus(at(0, 60)), Side: at(0.6, 1), Leader: true,
-		Text: words.Of("now {0}", measure.Millimetres(now))})
+	return p.Knee, append(
+		marks,
+		drawing.Label{Role: drawing.Before, At: p.Knee.Plus(at(0, 60)), Side: at(0.6, 1), Leader: true,
+			Text: words.Of("now {0}", measure.Millimetres(now))},
+	)
 }

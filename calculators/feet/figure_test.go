@@ -165,7 +165,13 @@ func TestTheShoeTurnsAgainstTheCleat(t *testing.T) {
 	cleat, foot, _ := cleatAndFoot(0)
 	require.InDeltaSlice(t, []float64{90, 90}, []float64{cleat, foot}, 1e-9)
 	cleat, foot, _ = cleatAndFoot(1)
-	require.InDeltaSlice(t, []float64{101, 90}, []float64{cleat, foot}, 1e-9, "the nose to the left, where the bike is")
+	require.InDeltaSlice(
+		t,
+		[]float64{101, 90},
+		[]float64{cleat, foot},
+		1e-9,
+		"the nose to the left, where the bike is",
+	)
 	cleat, foot, sector := cleatAndFoot(2)
 	require.InDeltaSlice(t, []float64{90, 79}, []float64{cleat, foot}, 1e-9, "the toes to the right")
 	require.InDeltaSlice(t, []float64{-101 - 2.5, -101 + 2.5}, sector, 1e-9)

@@ -53,8 +53,13 @@ func Pedals() *calculators.Calculator {
 var (
 	pedalSaddleChange = &calculators.Output{Name: "saddle-change", Label: "The saddle then moves", Unit: measure.Mm,
 		Between: "up the seat line, so that the leg reaches as it did; minus is down"}
-	pedalSaddleHeight = &calculators.Output{Name: "saddle-height", Label: "Set the saddle to", Beside: true, Unit: measure.Mm,
-		Between: "bottom-bracket centre to saddle top, along the seat line"}
+	pedalSaddleHeight = &calculators.Output{
+		Name:    "saddle-height",
+		Label:   "Set the saddle to",
+		Beside:  true,
+		Unit:    measure.Mm,
+		Between: "bottom-bracket centre to saddle top, along the seat line",
+	}
 	pedalSetback = &calculators.Output{Name: "setback", Label: "Setback for the same foot", Unit: measure.Mm,
 		Between: "bottom-bracket centre level back to the saddle’s point, so that you sit as far behind your feet " +
 			"as before"}

@@ -26,10 +26,14 @@ const drawnShoe, drawnSpindle = 296.0, 196.0
 func flatAndClipped(v calculators.Values) *drawing.Figure {
 	half := given(v, measure.PedalFloat, drawnFloat) / 2
 	f := &drawing.Figure{Title: words.Of("Flat, clipped, and how a clipped shoe comes off"), Least: 11,
-		Description: words.Of("A right shoe on its pedal from above, four times, the bike on its left. On a flat pedal pins "+
-			"hold only what is pressed down, and the foot may leave any way. On a clip pedal a jaw holds the cleat under "+
-			"the sole. The heel turned outwards by {0} is still inside the float and nothing happens. The heel turned "+
-			"outwards further, here {1}, opens the jaw and the shoe is free.", inWhole(half), inWhole(half+beyondFloat))}
+		Description: words.Of(
+			"A right shoe on its pedal from above, four times, the bike on its left. On a flat pedal pins "+
+				"hold only what is pressed down, and the foot may leave any way. On a clip pedal a jaw holds the cleat under "+
+				"the sole. The heel turned outwards by {0} is still inside the float and nothing happens. The heel turned "+
+				"outwards further, here {1}, opens the jaw and the shoe is free.",
+			inWhole(half),
+			inWhole(half+beyondFloat),
+		)}
 	f.Frame(words.Of("Flat: off any way"), append(flatPedal(), shoeOver(0, at(0, 0), true)...)...)
 	f.Frame(words.Of("Clipped: held"), append(clipPedal(false), shoeOver(0, at(0, 0), false)...)...)
 	turned := append(clipPedal(false), shoeOver(half, at(0, 0), false)...)
@@ -55,7 +59,10 @@ func flatPedal() []drawing.Mark {
 		drawing.Tube{Role: drawing.Ink, Pen: drawing.Thin, A: at(-52, 0), B: at(52, 0), Ra: 11, Rb: 11})
 	for _, x := range [4]float64{-42, -15, 15, 42} {
 		for _, y := range [4]float64{-44, -30, 30, 44} {
-			marks = append(marks, drawing.Circle{Role: drawing.Ink, Fill: drawing.Solid, Centre: at(x, y), Radius: 2.6})
+			marks = append(
+				marks,
+				drawing.Circle{Role: drawing.Ink, Fill: drawing.Solid, Centre: at(x, y), Radius: 2.6},
+			)
 		}
 	}
 	return marks
@@ -67,11 +74,19 @@ func clipPedal(open bool) []drawing.Mark {
 	if open {
 		rear = -35
 	}
-	return append(arm(), box(drawing.Ink, drawing.Wide, drawing.Sheet, at(-46, -16), at(40, 16)),
-		drawing.Line{Role: drawing.Ink, Closed: true, Fill: drawing.Wash, Points: []drawing.Point{at(-20, 16), at(-20, 34),
-			at(20, 34), at(20, 16), at(10, 24), at(-10, 24)}},
+	return append(
+		arm(),
+		box(drawing.Ink, drawing.Wide, drawing.Sheet, at(-46, -16), at(40, 16)),
+		drawing.Line{
+			Role:   drawing.Ink,
+			Closed: true,
+			Fill:   drawing.Wash,
+			Points: []drawing.Point{at(-20, 16), at(-20, 34),
+				at(20, 34), at(20, 16), at(10, 24), at(-10, 24)},
+		},
 		drawing.Line{Role: drawing.Ink, Closed: true, Fill: drawing.Wash, Points: []drawing.Point{at(-24, -16),
-			at(-24, rear-8), at(24, rear-8), at(24, -16), at(12, rear), at(-12, rear)}})
+			at(-24, rear-8), at(24, rear-8), at(24, -16), at(12, rear), at(-12, rear)}},
+	)
 }
 
 // cleatForm is a cleat from above, its nose ahead.
@@ -92,7 +107,9 @@ func shoeOver(turn float64, by drawing.Point, flat bool) []drawing.Mark {
 	marks := figure.Turned(turn, by, shoe...)
 	if flat {
 		for _, way := range [3]drawing.Point{at(1, 0), at(0, 1), at(0, -1)} {
-			marks = append(marks, figure.Arrow(drawing.Hot, at(0, -10).Along(way, 22), at(0, -10).Along(way, 86), 22)...)
+			marks = append(
+				marks,
+				figure.Arrow(drawing.Hot, at(0, -10).Along(way, 22), at(0, -10).Along(way, 86), 22)...)
 		}
 	}
 	return marks

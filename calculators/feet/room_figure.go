@@ -21,9 +21,11 @@ const drawnFinger = 14.0
 func fingerBehindTheHeel(v calculators.Values) *drawing.Figure {
 	foot := given(v, measure.FootLength, drawnFoot)
 	f := &drawing.Figure{Title: words.Of("A finger behind the heel"), Least: 12,
-		Description: words.Of("A foot of {0} in an open shoe, cut through from the side, slid forward until the toes touch. "+
-			"Right: one finger goes down behind the heel. Too short: no finger goes in. Too long: there is room for two.",
-			measure.Millimetres(foot))}
+		Description: words.Of(
+			"A foot of {0} in an open shoe, cut through from the side, slid forward until the toes touch. "+
+				"Right: one finger goes down behind the heel. Too short: no finger goes in. Too long: there is room for two.",
+			measure.Millimetres(foot),
+		)}
 	for i, caption := range [3]string{"Right: one finger", "Too short: none", "Too long: two"} {
 		f.Frame(words.Of(caption), shoeCut(foot, [3]int{1, 0, 2}[i])...)
 	}
@@ -39,10 +41,20 @@ func shoeCut(foot float64, fingers int) []drawing.Mark {
 	k := foot
 	marks := []drawing.Mark{
 		// The shoe's sole, its toe box, and the wall behind the heel, cut through.
-		drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{at(in-wall, 0), at(3, 0),
-			at(8+wall, 12), at(10+wall, -2), at(0, -sole), at(in-wall, -sole)}},
-		drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Smooth: true, Points: []drawing.Point{at(8+wall, 10), at(5, 34),
-			at(-0.14*k, 52), at(-0.36*k, 78), at(-0.52*k, 100)}},
+		drawing.Line{
+			Role:   drawing.Ink,
+			Fill:   drawing.Wash,
+			Closed: true,
+			Points: []drawing.Point{at(in-wall, 0), at(3, 0),
+				at(8+wall, 12), at(10+wall, -2), at(0, -sole), at(in-wall, -sole)},
+		},
+		drawing.Line{
+			Role:   drawing.Ink,
+			Pen:    drawing.Heavy,
+			Smooth: true,
+			Points: []drawing.Point{at(8+wall, 10), at(5, 34),
+				at(-0.14*k, 52), at(-0.36*k, 78), at(-0.52*k, 100)},
+		},
 		// The foot.
 		drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: []drawing.Point{
 			at(-k+14, 1), at(-k+2, 12), at(-k, 30), at(-k+8, 62), at(-k+14, 100), at(-k+12, 150), at(-k+12, 150),
@@ -58,8 +70,11 @@ func shoeCut(foot float64, fingers int) []drawing.Mark {
 	marks = append(marks, drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Smooth: true, Points: []drawing.Point{
 		at(in, 0), at(in-4, 30), at(in-2, 65), at(in-9, 92)}})
 	if fingers == 1 {
-		marks = append(marks, drawing.Label{Role: drawing.Hot, At: at(-k-22, 158), Side: at(0, 1), Text: words.Of("finger"),
-			Fixed: true})
+		marks = append(
+			marks,
+			drawing.Label{Role: drawing.Hot, At: at(-k-22, 158), Side: at(0, 1), Text: words.Of("finger"),
+				Fixed: true},
+		)
 	}
 	return append(marks, drawing.Ground{A: at(-k-60, -sole), B: at(40, -sole)})
 }
@@ -83,10 +98,13 @@ func pelvisLevel(v calculators.Values) *drawing.Figure {
 	short := given(v, measure.LegDifference, drawnDifference)
 	mm := measure.Millimetres(short)
 	f := &drawing.Figure{Title: words.Of("The pelvis from behind: level, tilted, and on a board"), Least: 9,
-		Description: words.Of("Somebody stands, seen from behind, three times; the legs are drawn short. Legs of one length: "+
-			"the line over the crests of the pelvis is level. The right leg shorter by {0}: the pelvis drops on that "+
-			"side. A board of {0} under that foot: the line is level again. A pelvis can also tilt on legs of one length, "+
-			"so the picture names no cause.", mm)}
+		Description: words.Of(
+			"Somebody stands, seen from behind, three times; the legs are drawn short. Legs of one length: "+
+				"the line over the crests of the pelvis is level. The right leg shorter by {0}: the pelvis drops on that "+
+				"side. A board of {0} under that foot: the line is level again. A pelvis can also tilt on legs of one length, "+
+				"so the picture names no cause.",
+			mm,
+		)}
 	f.Frame(words.Of("Level"), fromBehind(0, 0)...)
 	f.Frame(words.Of("Right leg {0} shorter: tilted", mm), fromBehind(short, 0)...)
 	f.Frame(words.Of("A board of {0}: level again", mm), fromBehind(short, short)...)
@@ -109,11 +127,19 @@ func fromBehind(short, board float64) []drawing.Mark {
 		}
 		h := hip(side)
 		knee := foot.Along(h.Minus(foot), 0.52)
-		marks = append(marks,
-			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: foot.Plus(at(side*8, 10)), B: foot.Plus(at(-side*6, 10)),
-				Ra: 22, Rb: 20},
+		marks = append(
+			marks,
+			drawing.Limb{
+				Role: drawing.Body,
+				Fill: drawing.Hatch,
+				A:    foot.Plus(at(side*8, 10)),
+				B:    foot.Plus(at(-side*6, 10)),
+				Ra:   22,
+				Rb:   20,
+			},
 			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: knee, B: foot.Plus(at(0, 30)), Ra: 42, Rb: 24},
-			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: h.Plus(at(side*6, -10)), B: knee, Ra: 72, Rb: 44})
+			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: h.Plus(at(side*6, -10)), B: knee, Ra: 72, Rb: 44},
+		)
 	}
 	crest := crestHeight - hipHeight
 	pelvis := []drawing.Mark{
@@ -130,7 +156,10 @@ func fromBehind(short, board float64) []drawing.Mark {
 	marks = append(marks, figure.Turned(lean, at(0, hipHeight-drop/2), pelvis...)...)
 	if drop != 0 {
 		level := crestHeight + 6 - drop/2
-		marks = append(marks, drawing.Axis{Role: drawing.Soft, A: at(-halfCrest-60, level), B: at(halfCrest+60, level)})
+		marks = append(
+			marks,
+			drawing.Axis{Role: drawing.Soft, A: at(-halfCrest-60, level), B: at(halfCrest+60, level)},
+		)
 	}
 	if board > 0 {
 		marks = append(marks, box(drawing.Ink, drawing.Wide, drawing.Wash, at(40, 0), at(124, board)))

@@ -27,9 +27,12 @@ func cleatOnTheSole(v calculators.Values) *drawing.Figure {
 	shoe := 1.1 * foot
 	step := measure.Millimetres(cleatStep)
 	f := &drawing.Figure{Title: words.Of("The cleat moves on the sole, seen from below"),
-		Description: words.Of("A right shoe from below, its toes to the right and its inner side, which is next to the bike, "+
-			"below. The cleat is held by two bolts in two slots that run along the sole. Dashed: the cleat before. Heavy: "+
-			"after one step of {0} towards the heel. Your foot then stands {0} further forward on the pedal.", step)}
+		Description: words.Of(
+			"A right shoe from below, its toes to the right and its inner side, which is next to the bike, "+
+				"below. The cleat is held by two bolts in two slots that run along the sole. Dashed: the cleat before. Heavy: "+
+				"after one step of {0} towards the heel. Your foot then stands {0} further forward on the pedal.",
+			step,
+		)}
 	middle := 0.1*foot/2 + body.BallPerFoot.Of(body.Unknown).Value*foot
 	f.Add(figure.Flipped(figure.ShoeSole(shoe))...)
 	f.Marks[0] = washed(f.Marks[0].(drawing.Line))
@@ -47,8 +50,15 @@ func cleatOnTheSole(v calculators.Values) *drawing.Figure {
 	lying := func(p drawing.Point, marks ...drawing.Mark) []drawing.Mark { return figure.Turned(-90, p, marks...) }
 	f.Add(lying(is, cleatForm(drawing.Hot, drawing.Heavy, drawing.Sheet))...)
 	for _, side := range [2]float64{-1, 1} {
-		f.Add(drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: is.Plus(at(0, side*slotAside)), Radius: 4.5},
-			drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Centre: is.Plus(at(0, side*slotAside)), Radius: 2.2})
+		f.Add(
+			drawing.Circle{
+				Role:   drawing.Ink,
+				Fill:   drawing.Sheet,
+				Centre: is.Plus(at(0, side*slotAside)),
+				Radius: 4.5,
+			},
+			drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Centre: is.Plus(at(0, side*slotAside)), Radius: 2.2},
+		)
 	}
 	f.Add(lying(was, cleatForm(drawing.Before, drawing.Hidden, drawing.Open))...)
 	f.Add(
@@ -94,11 +104,17 @@ func cleatTurns(v calculators.Values) *drawing.Figure {
 		nose, toes = "outwards", "in"
 	}
 	f := &drawing.Figure{Title: words.Of("Turn the cleat one way, and the foot turns the other"), Least: 9,
-		Description: words.Of("A right foot from above, three times, the bike on its left. First: the cleat straight on the "+
-			"shoe, so the foot points straight ahead. Second: on the shoe the cleat’s nose is turned {0}, by {1}. Third: "+
-			"clipped in. The pedal holds the cleat straight ahead, so the toes point {2} by {1}. From there the heel "+
-			"can turn {3} each way before the pedal lets go, {4} in all: that is the float.",
-			words.Of(nose), inWhole(math.Abs(out)), words.Of(toes), measure.Degrees(free/2), measure.Degrees(free))}
+		Description: words.Of(
+			"A right foot from above, three times, the bike on its left. First: the cleat straight on the "+
+				"shoe, so the foot points straight ahead. Second: on the shoe the cleat’s nose is turned {0}, by {1}. Third: "+
+				"clipped in. The pedal holds the cleat straight ahead, so the toes point {2} by {1}. From there the heel "+
+				"can turn {3} each way before the pedal lets go, {4} in all: that is the float.",
+			words.Of(nose),
+			inWhole(math.Abs(out)),
+			words.Of(toes),
+			measure.Degrees(free/2),
+			measure.Degrees(free),
+		)}
 	plan := func() []drawing.Mark { return figure.Turned(90, at(0, -ahead), figure.BareFoot(foot)...) }
 	axis := drawing.Axis{Role: drawing.Body, A: at(0, -ahead), B: at(0, foot-ahead)}
 	cleat := []drawing.Mark{cleatForm(drawing.Hot, drawing.Heavy, drawing.Sheet),

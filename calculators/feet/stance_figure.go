@@ -21,17 +21,28 @@ func stanceFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		a.Leg = leg.Value
 	}
 	f := &drawing.Figure{Title: words.Of("Your stance against your hips, seen from the front"), Upright: true,
-		Description: words.Of("A rider on the bike seen from the front, one foot down and one up, the cranks joined by their "+
-			"axle. The hip joints are {2} apart and the cranks’ faces {3}. The middles of the feet stand {0} apart, "+
-			"and each foot {1} outside its hip joint. A line runs from each hip joint to its foot, past the knee.",
-			feet.Uncertain(), line.Uncertain(), measure.Millimetres(hips), measure.Millimetres(q))}
+		Description: words.Of(
+			"A rider on the bike seen from the front, one foot down and one up, the cranks joined by their "+
+				"axle. The hip joints are {2} apart and the cranks’ faces {3}. The middles of the feet stand {0} apart, "+
+				"and each foot {1} outside its hip joint. A line runs from each hip joint to its foot, past the knee.",
+			feet.Uncertain(),
+			line.Uncertain(),
+			measure.Millimetres(hips),
+			measure.Millimetres(q),
+		)}
 	f.Add(a.Marks()...)
 	low := -shownGround - 60.0
 	left, right := a.Pedalled(-1), a.Pedalled(1)
 	f.Add(
 		figure.Level(drawing.Ink, a.Hip(-1), a.Hip(1), a.HipHeight()+200*a.Leg/900, words.Of("hips {0}",
 			measure.Millimetres(hips))),
-		figure.Level(drawing.Ink, at(-q/2, -shownCrank), at(q/2, 0), low, words.Of("Q-factor {0}", measure.Millimetres(q))),
+		figure.Level(
+			drawing.Ink,
+			at(-q/2, -shownCrank),
+			at(q/2, 0),
+			low,
+			words.Of("Q-factor {0}", measure.Millimetres(q)),
+		),
 		figure.Level(drawing.Hot, left, at(right.X, 0), low-110, words.Of("{0}", feet.Uncertain())),
 	)
 	return f

@@ -54,11 +54,17 @@ func (a Astride) Marks() []drawing.Mark {
 	var m []drawing.Mark
 	m = append(m, drawing.Ground{A: Point{X: -420, Y: -a.Ground}, B: Point{X: 420, Y: -a.Ground}})
 	m = append(m, a.drive()...)
-	m = append(m, drawing.Tube{Role: drawing.Body, Fill: drawing.Hatch, A: Point{Y: shoulder}, B: Point{Y: shoulder + 110*k},
-		Ra: 58 * k, Rb: 52 * k})
+	m = append(
+		m,
+		drawing.Tube{Role: drawing.Body, Fill: drawing.Hatch, A: Point{Y: shoulder}, B: Point{Y: shoulder + 110*k},
+			Ra: 58 * k, Rb: 52 * k},
+	)
 	m = append(m, faceFront(shoulder+290*k, 225*k)...)
-	m = append(m, drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: torsoFront(a.Hips/2,
-		hip, shoulder, k)})
+	m = append(
+		m,
+		drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: torsoFront(a.Hips/2,
+			hip, shoulder, k)},
+	)
 	for _, side := range [2]float64{1, -1} {
 		m = append(m, a.limb(side, k)...)
 	}
@@ -67,13 +73,25 @@ func (a Astride) Marks() []drawing.Mark {
 	for _, side := range [2]float64{-1, 1} {
 		joint, hand := Point{X: side * 172 * k, Y: shoulder - 26*k}, Point{X: side * gripAside, Y: grip.Y}
 		elbow := Point{X: side * (gripAside + 56), Y: (joint.Y+hand.Y)/2 - 10}
-		m = append(m,
-			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: elbow, B: hand.Plus(Point{Y: 12}), Ra: 40 * k, Rb: 28 * k},
-			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: joint, B: elbow, Ra: 54 * k, Rb: 42 * k})
+		m = append(
+			m,
+			drawing.Limb{
+				Role: drawing.Body,
+				Fill: drawing.Hatch,
+				A:    elbow,
+				B:    hand.Plus(Point{Y: 12}),
+				Ra:   40 * k,
+				Rb:   28 * k,
+			},
+			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: joint, B: elbow, Ra: 54 * k, Rb: 42 * k},
+		)
 		for i := range 4 {
 			x := hand.X + side*(float64(i)*19-28)
-			m = append(m, drawing.Limb{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Wash, A: Point{X: x, Y: hand.Y + 18},
-				B: Point{X: x, Y: hand.Y - 16}, Ra: 10, Rb: 10})
+			m = append(
+				m,
+				drawing.Limb{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Wash, A: Point{X: x, Y: hand.Y + 18},
+					B: Point{X: x, Y: hand.Y - 16}, Ra: 10, Rb: 10},
+			)
 		}
 	}
 	for _, side := range [2]float64{-1, 1} {
@@ -85,9 +103,16 @@ func (a Astride) Marks() []drawing.Mark {
 
 // torsoFront is the outline from the shorts' waist to the shoulders.
 func torsoFront(half, hip, shoulder, k float64) []Point {
-	right := []Point{{X: 60 * k, Y: shoulder + 22*k}, {X: 150 * k, Y: shoulder + 8*k}, {X: 205 * k, Y: shoulder - 34*k},
-		{X: 182 * k, Y: shoulder - 110*k}, {X: 158 * k, Y: hip + 130*k}, {X: half + 72*k, Y: hip + 40*k},
-		{X: half + 84*k, Y: hip - 20*k}, {X: 0.5 * half, Y: hip - 60*k}}
+	right := []Point{
+		{X: 60 * k, Y: shoulder + 22*k},
+		{X: 150 * k, Y: shoulder + 8*k},
+		{X: 205 * k, Y: shoulder - 34*k},
+		{X: 182 * k, Y: shoulder - 110*k},
+		{X: 158 * k, Y: hip + 130*k},
+		{X: half + 72*k, Y: hip + 40*k},
+		{X: half + 84*k, Y: hip - 20*k},
+		{X: 0.5 * half, Y: hip - 60*k},
+	}
 	points := append([]Point{}, right...)
 	for i := len(right) - 1; i >= 0; i-- {
 		points = append(points, mirrored(right[i]))
@@ -100,30 +125,55 @@ func (a Astride) limb(side, k float64) []drawing.Mark {
 	hip, knee, foot := a.Hip(side), a.Knee(side), a.Pedalled(side)
 	ankle := foot.Along(knee.Minus(foot).Unit(), 84*k)
 	shoe := drawing.Line{Role: drawing.Body, Fill: drawing.Wash, Closed: true, Smooth: true, Points: []Point{
-		foot.Plus(Point{X: -46 * k, Y: 0}), foot.Plus(Point{X: -48 * k, Y: 26 * k}), foot.Plus(Point{X: -30 * k, Y: 62 * k}),
+		foot.Plus(
+			Point{X: -46 * k, Y: 0},
+		), foot.Plus(Point{X: -48 * k, Y: 26 * k}), foot.Plus(Point{X: -30 * k, Y: 62 * k}),
 		ankle.Plus(Point{X: -32 * k}), ankle.Plus(Point{X: 32 * k}), foot.Plus(Point{X: 32 * k, Y: 62 * k}),
 		foot.Plus(Point{X: 50 * k, Y: 26 * k}), foot.Plus(Point{X: 48 * k, Y: 0}), foot.Plus(Point{X: 48 * k, Y: 0}),
 		foot.Plus(Point{X: -46 * k, Y: 0})}}
-	sole := drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Points: []Point{foot.Plus(Point{X: -47 * k, Y: 13 * k}),
-		foot.Plus(Point{X: 49 * k, Y: 13 * k})}}
+	sole := drawing.Line{
+		Role: drawing.Body,
+		Pen:  drawing.Thin,
+		Points: []Point{foot.Plus(Point{X: -47 * k, Y: 13 * k}),
+			foot.Plus(Point{X: 49 * k, Y: 13 * k})},
+	}
 	shank := drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: knee, B: ankle, Ra: 57 * k, Rb: 34 * k}
-	thigh := drawing.Limb{Role: drawing.Body, Fill: drawing.Wash, A: hip.Plus(Point{X: side * 10 * k}), B: knee, Ra: 82 * k,
-		Rb: 62 * k}
+	thigh := drawing.Limb{
+		Role: drawing.Body,
+		Fill: drawing.Wash,
+		A:    hip.Plus(Point{X: side * 10 * k}),
+		B:    knee,
+		Ra:   82 * k,
+		Rb:   62 * k,
+	}
 	return []drawing.Mark{shank, shoe, sole, thigh}
 }
 
 // drive draws the axle, both cranks and both pedals.
 func (a Astride) drive() []drawing.Mark {
 	face := a.QFactor / 2
-	m := []drawing.Mark{drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -face}, B: Point{X: face}, Ra: 15,
-		Rb: 15}, drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -36}, B: Point{X: 36}, Ra: 24, Rb: 24}}
+	m := []drawing.Mark{
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -face}, B: Point{X: face}, Ra: 15,
+			Rb: 15},
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: -36}, B: Point{X: 36}, Ra: 24, Rb: 24},
+	}
 	for _, side := range [2]float64{-1, 1} {
 		// The pedal's tread lies under the sole; its axle as far below as a thin one is
 		// thick. Crank arms are some 20 mm thick and end at the face.
 		end := Point{X: side * (face - 10), Y: side*a.Crank - 12}
-		m = append(m, drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: side * (face - 14)}, B: end, Ra: 15, Rb: 11},
+		m = append(
+			m,
+			drawing.Limb{
+				Role: drawing.Ink,
+				Fill: drawing.Sheet,
+				A:    Point{X: side * (face - 14)},
+				B:    end,
+				Ra:   15,
+				Rb:   11,
+			},
 			drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: side * face, Y: end.Y},
-				B: Point{X: side * (math.Max(a.Feet/2, face+40) + 50), Y: end.Y}, Ra: 10, Rb: 10})
+				B: Point{X: side * (math.Max(a.Feet/2, face+40) + 50), Y: end.Y}, Ra: 10, Rb: 10},
+		)
 	}
 	return m
 }
@@ -141,8 +191,14 @@ func (a Astride) frontWheel(bar float64) []drawing.Mark {
 	for _, side := range [2]float64{-1, 1} {
 		m = append(m, drawing.Tube{A: Point{X: side * 58, Y: axle}, B: Point{X: side * 58, Y: crown}, Ra: 18, Rb: 18})
 	}
-	m = append(m, drawing.Tube{A: Point{Y: crown}, B: Point{Y: bar - 22}, Ra: 26, Rb: 24},
-		drawing.Line{Smooth: true, Points: []Point{{X: -barAside, Y: bar}, {X: -160, Y: bar + 2}, {X: -60, Y: bar - 20}, {X: 60, Y: bar - 20},
-			{X: 160, Y: bar + 2}, {X: barAside, Y: bar}}})
+	m = append(
+		m,
+		drawing.Tube{A: Point{Y: crown}, B: Point{Y: bar - 22}, Ra: 26, Rb: 24},
+		drawing.Line{
+			Smooth: true,
+			Points: []Point{{X: -barAside, Y: bar}, {X: -160, Y: bar + 2}, {X: -60, Y: bar - 20}, {X: 60, Y: bar - 20},
+				{X: 160, Y: bar + 2}, {X: barAside, Y: bar}},
+		},
+	)
 	return Ghost(m...)
 }

@@ -59,7 +59,12 @@ func (h HandOnGrip) finger(knuckle, joint, tip Point) []Point {
 	d := way.Length()
 	if longest := 0.998 * (a + b); d > longest {
 		end := knuckle.Along(way.Unit(), longest)
-		return []Point{knuckle, knuckle.Along(way.Unit(), 0.998*a), end, end.Along(tip.Minus(knuckle).Unit(), length-a-b)}
+		return []Point{
+			knuckle,
+			knuckle.Along(way.Unit(), 0.998*a),
+			end,
+			end.Along(tip.Minus(knuckle).Unit(), length-a-b),
+		}
 	}
 	bend := corner(a, max(d, a-b+1), b)
 	middle := knuckle.Plus(drawing.Polar(way.Angle()+degrees(bend), a))
@@ -81,13 +86,24 @@ func (h HandOnGrip) forearm(wrist Point, toElbow, from, to float64) []drawing.Ma
 	across := way.Unit().Left()
 	side := func(share, half float64) Point { return wrist.Along(way, share).Along(across, half) }
 	edge := func(sign float64) []Point {
-		return []Point{side(0, sign*from), side(0.25, sign*1.03*from), side(0.6, sign*(0.5*(from+to)+2)), side(1, sign*to)}
+		return []Point{
+			side(0, sign*from),
+			side(0.25, sign*1.03*from),
+			side(0.6, sign*(0.5*(from+to)+2)),
+			side(1, sign*to),
+		}
 	}
 	one, other := edge(1), edge(-1)
 	area := slices.Clone(other)
 	slices.Reverse(area)
 	return []drawing.Mark{
-		drawing.Line{Role: drawing.Body, Pen: drawing.NoPen, Fill: drawing.Hatch, Closed: true, Points: append(area, one...)},
+		drawing.Line{
+			Role:   drawing.Body,
+			Pen:    drawing.NoPen,
+			Fill:   drawing.Hatch,
+			Closed: true,
+			Points: append(area, one...),
+		},
 		drawing.Line{Role: drawing.Body, Smooth: true, Points: one},
 		drawing.Line{Role: drawing.Body, Smooth: true, Points: other},
 	}
@@ -103,22 +119,36 @@ func (h HandOnGrip) Side() []drawing.Mark {
 		marks = append(marks, drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(0.4*r, -0.2*r), B: at(x, 0),
 			Ra: 9, Rb: 5})
 		marks = append(marks, chain(9.5*s, h.finger(knuckle, at(x+2, 5+blade+8*s), at(x+10, 0))...)...)
-		marks = append(marks, drawing.Limb{Role: drawing.Hot, Fill: drawing.Sheet, A: at(x, 5), B: at(x, -5), Ra: blade,
-			Rb: blade})
+		marks = append(
+			marks,
+			drawing.Limb{Role: drawing.Hot, Fill: drawing.Sheet, A: at(x, 5), B: at(x, -5), Ra: blade,
+				Rb: blade},
+		)
 	}
 	round := func(angle, off float64) Point { return h.Grip.Plus(drawing.Polar(h.Turn+angle, r+off*s)) }
 	wrist := h.Wrist()
 	along := drawing.Polar(h.Turn, 1)
 	up := along.Left()
 	marks = append(marks, h.forearm(wrist, h.Turn+180+h.Bend, 18*s, 31*s)...)
-	marks = append(marks,
+	marks = append(
+		marks,
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: h.Grip, Radius: r},
-		drawing.Circle{Role: drawing.Soft, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: h.Grip, Radius: min(11.1, 0.8*r)})
+		drawing.Circle{
+			Role:   drawing.Soft,
+			Pen:    drawing.Thin,
+			Fill:   drawing.Sheet,
+			Centre: h.Grip,
+			Radius: min(11.1, 0.8*r),
+		},
+	)
 	marks = append(marks, chain(10*s, knuckle, round(-8, 10), round(-85, 9), round(-135, 8))...)
 	return append(marks,
 		drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: []Point{
 			wrist.Along(up, 18*s), at(-r-24*s, 0.3*r+35*s), knuckle.Along(up, 10*s).Along(along, -4*s),
-			knuckle.Along(along, 10*s), knuckle.Along(up, -10*s).Along(along, 2*s), at(-0.55*r, 0.86*r), at(-0.98*r, 0.1*r),
+			knuckle.Along(
+				along,
+				10*s,
+			), knuckle.Along(up, -10*s).Along(along, 2*s), at(-0.55*r, 0.86*r), at(-0.98*r, 0.1*r),
 			at(-r-8*s, -0.4*r), at(-r-30*s, -0.3*r-2*s), wrist.Along(up, -18*s), wrist.Along(along, -10*s),
 		}})
 }
@@ -141,7 +171,9 @@ func (h HandOnGrip) Above() []drawing.Mark {
 		if i == 0 && h.Reach > 0 {
 			y := r + h.Reach - blade
 			// It arches upwards, so from above it is straight.
-			marks = append(marks, chain(9.5*s, at(-32*s, r-4), at(-33*s, r-4+0.6*(y-r+4)), at(-34*s, y-1), at(-34*s, y+9))...)
+			marks = append(
+				marks,
+				chain(9.5*s, at(-32*s, r-4), at(-33*s, r-4+0.6*(y-r+4)), at(-34*s, y-1), at(-34*s, y+9))...)
 			continue
 		}
 		marks = append(marks, drawing.Limb{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Hatch,
@@ -159,7 +191,10 @@ func (h HandOnGrip) Above() []drawing.Mark {
 		}
 		outline[i] = at(p.X*s, y)
 	}
-	return append(marks, drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: outline})
+	return append(
+		marks,
+		drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: outline},
+	)
 }
 
 func degrees(radians float64) float64 { return radians * 180 / math.Pi }

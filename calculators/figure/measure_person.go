@@ -31,9 +31,15 @@ func PersonOf(stature, inseam float64, sex body.Sex) Person {
 		return e.Value
 	}
 	p := Person{Stature: stature, Inseam: inseam, Sex: sex,
-		Shoulder: of(body.ShoulderHeight), Neck: of(body.NeckHeight), Hip: of(body.TrochanterHeight), Knee: of(body.KneeHeight),
-		Ankle: of(body.MalleolusHeight), UpperArm: of(body.UpperArm), Forearm: of(body.Forearm), Hand: of(body.HandLength),
-		Span: of(body.ArmSpan), ShoulderWidth: of(body.ShoulderWidth), Outer: of(body.DeltoidWidth), HipWidth: 0.9 * of(body.HipBreadth),
+		Shoulder: of(
+			body.ShoulderHeight,
+		), Neck: of(body.NeckHeight), Hip: of(body.TrochanterHeight), Knee: of(body.KneeHeight),
+		Ankle: of(
+			body.MalleolusHeight,
+		), UpperArm: of(body.UpperArm), Forearm: of(body.Forearm), Hand: of(body.HandLength),
+		Span: of(
+			body.ArmSpan,
+		), ShoulderWidth: of(body.ShoulderWidth), Outer: of(body.DeltoidWidth), HipWidth: 0.9 * of(body.HipBreadth),
 		Foot: of(body.FootLength), Ball: of(body.HeelToBall)}
 	if !(inseam > 0) {
 		p.Inseam = of(body.Inseam)

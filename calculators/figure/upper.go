@@ -104,7 +104,9 @@ func (p *Pose) withHead() {
 // angle in degrees.
 func armChord(u Upper, bend float64) float64 {
 	cos := math.Cos(bend * math.Pi / 180)
-	return math.Sqrt(float64(u.UpperArm*u.UpperArm) + float64(u.Forearm*u.Forearm) + float64(2*u.UpperArm*u.Forearm*cos))
+	return math.Sqrt(
+		float64(u.UpperArm*u.UpperArm) + float64(u.Forearm*u.Forearm) + float64(2*u.UpperArm*u.Forearm*cos),
+	)
 }
 
 // corner returns the angle, radians, between sides a and b of a triangle whose

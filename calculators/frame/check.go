@@ -195,8 +195,15 @@ func (s *stated) gaps() (all [checks]gap, ok bool) {
 			fork, _ = geometry.ForkLengthOnAxis(fork, b.Offset)
 		}
 		room := b.AxisLength - s.x[eHeadTube] - s.cup
-		all[cFork] = between(fork, room,
-			r[eFork]+r[eHeadTube]+(r[eStack]+place)/sin+float64(cot*r[eOffset])+float64(turn*(float64(above*cos)+b.Offset)))
+		all[cFork] = between(
+			fork,
+			room,
+			r[eFork]+r[eHeadTube]+(r[eStack]+place)/sin+float64(
+				cot*r[eOffset],
+			)+float64(
+				turn*(float64(above*cos)+b.Offset),
+			),
+		)
 		if !s.cupKnown {
 			all[cFork].low -= 2 * fit.LowerCupSD
 		}

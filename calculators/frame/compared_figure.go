@@ -80,8 +80,11 @@ func oneNumberAtATime(v calculators.Values) *drawing.Figure {
 		marks := figure.Over(before, after)
 		f.Frame(caption, append(marks, ways(before, after)...)...)
 	}
-	f.Description = words.Of("Six pairs of bikes from the side with the bottom bracket in one place, the bike before in "+
-		"thin lines, and an arrow where something has moved. {0}.", said)
+	f.Description = words.Of(
+		"Six pairs of bikes from the side with the bottom bracket in one place, the bike before in "+
+			"thin lines, and an arrow where something has moved. {0}.",
+		said,
+	)
 	return f
 }
 
@@ -98,7 +101,9 @@ func ways(before, after figure.Build) (marks []drawing.Mark) {
 		}
 		// The arrow is drawn three times as long, so that it is seen; it ends where the
 		// part now is.
-		marks = append(marks, figure.Arrow(drawing.Hot, p[1].Along(way.Unit(), -max(3*way.Length(), 130)), p[1], 55)...)
+		marks = append(
+			marks,
+			figure.Arrow(drawing.Hot, p[1].Along(way.Unit(), -max(3*way.Length(), 130)), p[1], 55)...)
 	}
 	return marks
 }
@@ -108,27 +113,52 @@ const stackLess = 40
 
 func sameReach(v calculators.Values) *drawing.Figure {
 	tall := standIn(v, nil)
-	low := standIn(v, func(c *geometry.Chart) { c.Stack -= stackLess; c.HeadTube = math.Max(c.HeadTube-stackLess, 60) })
+	low := standIn(
+		v,
+		func(c *geometry.Chart) { c.Stack -= stackLess; c.HeadTube = math.Max(c.HeadTube-stackLess, 60) },
+	)
 	// Spacers lift the low bike's bar to the height of the other.
 	low.Cockpit.Spacers += (tall.Grip().Y - low.Grip().Y) / math.Sin(low.Bike.HeadAngle*math.Pi/180)
 	back := tall.Grip().X - low.Grip().X
 	reach := measure.Millimetres(tall.Bike.Reach())
 	f := &drawing.Figure{Title: words.Of("Same reach, another stack"),
-		Description: words.Of("Two bikes from the side over each other, the bottom bracket in one place. Both have a reach "+
-			"of {0}; the one in thin lines has a stack of {1}, the one in ink {2}. Spacers lift the lower one’s bar to "+
-			"the same height, and because they go along the slanting steering axis the grips come back by {3}.",
-			reach, measure.Millimetres(tall.Bike.Stack()), measure.Millimetres(low.Bike.Stack()),
-			measure.Millimetres(back))}
+		Description: words.Of(
+			"Two bikes from the side over each other, the bottom bracket in one place. Both have a reach "+
+				"of {0}; the one in thin lines has a stack of {1}, the one in ink {2}. Spacers lift the lower one’s bar to "+
+				"the same height, and because they go along the slanting steering axis the grips come back by {3}.",
+			reach,
+			measure.Millimetres(tall.Bike.Stack()),
+			measure.Millimetres(low.Bike.Stack()),
+			measure.Millimetres(back),
+		)}
 	f.Add(figure.Over(tall, low)...)
 	top, under := figure.At(tall.Bike.HeadTop), figure.At(low.Bike.HeadTop)
 	ahead := low.Bike.Front.X + low.Bike.FrontRadius
 	f.Add(
 		figure.Level(drawing.Hot, at(0, top.Y), top, top.Y+300, words.Of("Reach of both {0}", reach)),
-		figure.Upright(drawing.Before, at(0, 0), top, ahead+230, words.Of("{0}", measure.Millimetres(tall.Bike.Stack()))),
-		figure.Upright(drawing.Ink, at(0, 0), under, ahead+70, words.Of("Stack {0}", measure.Millimetres(low.Bike.Stack()))),
+		figure.Upright(
+			drawing.Before,
+			at(0, 0),
+			top,
+			ahead+230,
+			words.Of("{0}", measure.Millimetres(tall.Bike.Stack())),
+		),
+		figure.Upright(
+			drawing.Ink,
+			at(0, 0),
+			under,
+			ahead+70,
+			words.Of("Stack {0}", measure.Millimetres(low.Bike.Stack())),
+		),
 	)
 	f.Details = []drawing.Detail{{At: tall.Grip().Plus(low.Grip()).Times(0.5), Radius: 90,
 		Caption: words.Of("the grips"), Marks: []drawing.Mark{
-			figure.Level(drawing.Hot, low.Grip(), tall.Grip(), tall.Grip().Y+40, words.Of("{0}", measure.Millimetres(back)))}}}
+			figure.Level(
+				drawing.Hot,
+				low.Grip(),
+				tall.Grip(),
+				tall.Grip().Y+40,
+				words.Of("{0}", measure.Millimetres(back)),
+			)}}}
 	return f
 }

@@ -202,9 +202,12 @@ func TestHowFarAPrintedNumberMayBeOff(t *testing.T) {
 // TestTheMarginsOfAChart propagates the uncertainties by hand (JCGM 100): every input
 // has a standard uncertainty of its own.
 func TestTheMarginsOfAChart(t *testing.T) {
-	r := calctest.Answer(t, Geometry(),
+	r := calctest.Answer(
+		t,
+		Geometry(),
 		"reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 fork-offset=43±1 "+
-			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 head-tube-length=112±1 fork-length=571±2 lower-headset=6±2")
+			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 head-tube-length=112±1 fork-length=571±2 lower-headset=6±2",
+	)
 	x := []float64{463, 628, 64.7, 76.3, 438, 27, 43, 372, 356, 112, 6}
 	sd := []float64{4, 2, 0.4, 0.6, 3, 5, 1, 2, 3, 1, 2}
 	of := func(number func(d drawn, x []float64) float64) float64 {

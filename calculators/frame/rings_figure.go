@@ -66,17 +66,25 @@ func (r ringed) figure() *drawing.Figure {
 	}
 	share := measure.Percentage(100 * r.sag / r.travel)
 	f := &drawing.Figure{Title: words.Of("Read the sag at the fork’s ring"), Least: 10, Upright: true,
-		Description: words.Of("The upper leg of a fork and its seal, three times. Nobody on the bike: the ring is pushed "+
-			"down to the seal, with {0} of travel above it. You on the bike: the leg slides into the seal and the ring "+
-			"is pushed up. You off again: the leg is out, and the ring has stayed {1} from the seal, {2} of the travel.",
-			travel, sag, share)}
+		Description: words.Of(
+			"The upper leg of a fork and its seal, three times. Nobody on the bike: the ring is pushed "+
+				"down to the seal, with {0} of travel above it. You on the bike: the leg slides into the seal and the ring "+
+				"is pushed up. You off again: the leg is out, and the ring has stayed {1} from the seal, {2} of the travel.",
+			travel,
+			sag,
+			share,
+		)}
 	off := words.Of("3. Off again: read it. All the travel is {0}", travel)
 	if !r.fork {
 		f.Title = words.Of("Read the sag at the shock’s ring")
-		f.Description = words.Of("A shock with its seal, three times. Nobody on the bike: the ring is pushed to the seal, "+
-			"and the shaft has a stroke of {0}. You on the bike: the shaft slides into the seal and the ring is pushed "+
-			"along. You off again: the shaft is out, and the ring has stayed {1} from the seal, {2} of the stroke.",
-			travel, sag, share)
+		f.Description = words.Of(
+			"A shock with its seal, three times. Nobody on the bike: the ring is pushed to the seal, "+
+				"and the shaft has a stroke of {0}. You on the bike: the shaft slides into the seal and the ring is pushed "+
+				"along. You off again: the shaft is out, and the ring has stayed {1} from the seal, {2} of the stroke.",
+			travel,
+			sag,
+			share,
+		)
 		off = words.Of("3. Off again: read it. All the stroke is {0}", travel)
 	}
 	one := append(r.marks(0, 0), drawing.Label{Role: drawing.Hot, At: at(-r.outer, 0.1*r.travel), Side: at(-1, 0),
@@ -117,8 +125,11 @@ func (r ringed) marks(in, ring float64) []drawing.Mark {
 		drawing.Tube{Role: drawing.Ink, Fill: drawing.Wash, A: at(0, -0.06*t), B: at(0, 0), Ra: r.outer, Rb: r.outer},
 	}
 	if r.fork {
-		marks = append(marks, drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []drawing.Point{
-			at(-r.inner-9, top), at(r.inner+9, top), at(r.inner+9, top+0.12*t), at(-r.inner-9, top+0.2*t)}})
+		marks = append(
+			marks,
+			drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []drawing.Point{
+				at(-r.inner-9, top), at(r.inner+9, top), at(r.inner+9, top+0.12*t), at(-r.inner-9, top+0.2*t)}},
+		)
 	} else {
 		marks = append(marks, drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: at(0, top+9), Radius: 10},
 			drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: at(0, top+9), Radius: 5})

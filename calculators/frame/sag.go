@@ -41,8 +41,14 @@ func Sag() *calculators.Calculator {
 var (
 	forkSag = &calculators.Output{Name: "fork-sag", Label: "Ring on the stanchion", Unit: measure.Mm,
 		Between: "seal to rubber ring, along the fork"}
-	shockSag = &calculators.Output{Name: "shock-sag", Label: "Ring on the shock", Beside: true, Unit: measure.Mm, Finer: 1,
-		Between: "seal to rubber ring, along the shock"}
+	shockSag = &calculators.Output{
+		Name:    "shock-sag",
+		Label:   "Ring on the shock",
+		Beside:  true,
+		Unit:    measure.Mm,
+		Finer:   1,
+		Between: "seal to rubber ring, along the shock",
+	}
 	sagHeadAngle = &calculators.Output{Name: "head-angle", Label: "Head angle at sag", Unit: measure.Deg,
 		Between: "steering axis above the ground, both ends sunk"}
 	sagSeatAngle = &calculators.Output{Name: "seat-angle", Label: "Seat angle at sag", Unit: measure.Deg,

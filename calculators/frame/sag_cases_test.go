@@ -40,7 +40,11 @@ func TestSagCases(t *testing.T) {
 	want := slices.Concat(
 		[]calctest.Want{
 			calctest.Is(forkSag, 27, 1e-9), calctest.Is(shockSag, 17.825, 1e-9),
-			calctest.Is(sagFrontToSet, 18, 1e-9), calctest.Is(sagRearToSet, 31, 1e-9), calctest.Is(rearRise, 42.47, 1e-9),
+			calctest.Is(
+				sagFrontToSet,
+				18,
+				1e-9,
+			), calctest.Is(sagRearToSet, 31, 1e-9), calctest.Is(rearRise, 42.47, 1e-9),
 			calctest.Is(sagHeadAngle, both.head, 1e-7), calctest.Is(sagSeatAngle, both.seat, 1e-7),
 			calctest.Is(sagHeight, both.height(), 1e-7),
 		},

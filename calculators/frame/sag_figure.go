@@ -17,9 +17,14 @@ func sagFigure(v calculators.Values, r *calculators.Result, chart, both geometry
 	head, height := r.At(sagHeadAngle), r.At(sagHeight)
 	f := &drawing.Figure{
 		Title: words.Of("How your bike sinks under you"),
-		Description: words.Of("A bike from the side at sag, over the same bike with nobody on it, in thin lines, both on one "+
-			"ground. At sag the head angle goes from {0} to {1} and the bottom bracket from {2} to {3} above the ground.",
-			r.At(unloaded.headAngle).Amount(), head.Uncertain(), r.At(unloaded.bbHeight).Amount(), height.Uncertain()),
+		Description: words.Of(
+			"A bike from the side at sag, over the same bike with nobody on it, in thin lines, both on one "+
+				"ground. At sag the head angle goes from {0} to {1} and the bottom bracket from {2} to {3} above the ground.",
+			r.At(unloaded.headAngle).Amount(),
+			head.Uncertain(),
+			r.At(unloaded.bbHeight).Amount(),
+			height.Uncertain(),
+		),
 	}
 	was := build(v, chart)
 	is := was.Sagging(both)
@@ -30,8 +35,15 @@ func sagFigure(v calculators.Values, r *calculators.Result, chart, both geometry
 	saddle := was.SaddleTop().Plus(up)
 	f.Add(figure.Arrow(drawing.Hot, saddle.Plus(at(0, 270)), saddle.Plus(at(0, 50)), 70)...)
 	f.Add(
-		drawing.Label{Role: drawing.Hot, At: saddle.Plus(at(0, 270)), Side: at(0, 1), Text: words.Of("you"), Fixed: true},
-		figure.SteeringAxis(is), figure.HeadAngle(is, drawing.Ink, words.Of("{0}", head.Amount())),
+		drawing.Label{
+			Role:  drawing.Hot,
+			At:    saddle.Plus(at(0, 270)),
+			Side:  at(0, 1),
+			Text:  words.Of("you"),
+			Fixed: true,
+		},
+		figure.SteeringAxis(is),
+		figure.HeadAngle(is, drawing.Ink, words.Of("{0}", head.Amount())),
 		figure.BBHeight(is, drawing.Ink, words.Of("{0}", height.Amount())),
 	)
 	if math.Abs(up.Y) >= 1 {

@@ -73,7 +73,13 @@ func newSizing(x []float64, bare bool) sizing {
 // clamp, square ahead by the stem, then up by the rise and back by the sweep.
 func (s sizing) hold() vec {
 	up := s.x[19] + s.x[15] + s.x[20]/2
-	return s.level.top.minus(towards(-s.level.head).times(up)).plus(towards(90 - s.level.head).times(s.stem)).plus(vec{-s.x[18], s.x[17]})
+	return s.level.top.minus(
+		towards(-s.level.head).times(up),
+	).plus(
+		towards(90 - s.level.head).times(s.stem),
+	).plus(
+		vec{-s.x[18], s.x[17]},
+	)
 }
 
 func (s sizing) tipped(p vec) vec { return p.turned(s.level.head - s.sunk.head) }

@@ -44,9 +44,12 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 		said = append(said, caption)
 		f.Frame(caption, marks...)
 	}
-	f.Description = words.Of("The same rider on the sizes of one bike from the side, at sag and to one scale, each with the "+
-		"same bar and spacers and the saddle at {0}. A ring marks where the rider’s own grips are. {1}.",
-		measure.SaddleHeight.Amount(v.Of(measure.SaddleHeight)), said)
+	f.Description = words.Of(
+		"The same rider on the sizes of one bike from the side, at sag and to one scale, each with the "+
+			"same bar and spacers and the saddle at {0}. A ring marks where the rider’s own grips are. {1}.",
+		measure.SaddleHeight.Amount(v.Of(measure.SaddleHeight)),
+		said,
+	)
 	return f
 }
 

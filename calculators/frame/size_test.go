@@ -136,7 +136,10 @@ func TestABadLineIsNamedAndTheRestCompared(t *testing.T) {
 // TestEmptyCellsAreSaid: a chart that leaves numbers out is compared with what is
 // usual, and says so.
 func TestEmptyCellsAreSaid(t *testing.T) {
-	r := match(t, "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length\nM,460,625,65.5,76.5,420\nL,485,640,65.5,76.5,450")
+	r := match(
+		t,
+		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length\nM,460,625,65.5,76.5,420\nL,485,640,65.5,76.5,450",
+	)
 	require.True(t, calctest.Says(r, "Some lines leave out “Chainstay”"))
 	require.Equal(t, "–", line(t, r, "M")[6])
 	none, problems := Size().Run([]calculators.Pair{{Key: "sizes", Typed: demoSizes}, {Key: "inseam", Typed: "830"},
@@ -273,6 +276,9 @@ func TestTheVerdictNamesASizeAndWhatItNeeds(t *testing.T) {
 		require.Equal(t, want, r.Verdict.Say(nil), grips)
 	}
 	// A tall frame for short legs: nobody can straddle it.
-	r := match(t, "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over\nM,460,625,65.5,76.5,420,860")
+	r := match(
+		t,
+		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over\nM,460,625,65.5,76.5,420,860",
+	)
 	require.Equal(t, "None of these sizes can be set up for you", r.Verdict.Say(nil))
 }

@@ -44,8 +44,13 @@ func Trial() *calculators.Calculator {
 var (
 	trialAhead = &calculators.Output{Name: "grips-ahead", Label: "That size’s grips, ahead of yours", Unit: measure.Mm,
 		Between: "your grips level forward to that size’s, seen from the bottom bracket; negative is nearer"}
-	trialAbove = &calculators.Output{Name: "grips-above", Label: "That size’s grips, above yours", Beside: true, Unit: measure.Mm,
-		Between: "your grips straight up to that size’s, seen from the bottom bracket; negative is lower"}
+	trialAbove = &calculators.Output{
+		Name:    "grips-above",
+		Label:   "That size’s grips, above yours",
+		Beside:  true,
+		Unit:    measure.Mm,
+		Between: "your grips straight up to that size’s, seen from the bottom bracket; negative is lower",
+	}
 	trialStem = &calculators.Output{Name: "stem-change", Label: "As stem length", Unit: measure.Mm,
 		Between: "your bar to that size’s, square to your steering axis; plus is a longer stem"}
 	trialHeight = &calculators.Output{Name: "height-change", Label: "As height", Unit: measure.Mm,

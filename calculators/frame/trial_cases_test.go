@@ -179,7 +179,8 @@ func TestEveryLentSetPutsTheHandsThere(t *testing.T) {
 			h := parts
 			h.stem, h.angle, h.spacers, h.rise, h.roll = c.Parts.Stem, c.Parts.StemAngle, c.Parts.Spacers,
 				c.Parts.Rise, c.Parts.Roll
-			if d := h.on(mine).minus(new.on(size)).length(); d > 5.0001 || h.spacers > x[11]+10 || math.Abs(d-c.Off) > 1e-6 {
+			if d := h.on(mine).minus(new.on(size)).length(); d > 5.0001 || h.spacers > x[11]+10 ||
+				math.Abs(d-c.Off) > 1e-6 {
 				t.Fatalf("%+v is %v mm off", h, d)
 			}
 		}

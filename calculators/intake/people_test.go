@@ -45,8 +45,10 @@ func TestPeopleAreToldApart(t *testing.T) {
 		assert.Equal(t, x.want, list[2].Kin, what)
 		assert.Equal(t, intake.Alone, list[0].Kin, what)
 	}
-	list := intake.Relate(records(first+"&ask.bike=trail&reach=450", "name=Ash&date=2026-03-03&inseam=829&ask.bike=jump&reach=450",
-		"name=Ash&date=2026-03-04&inseam=829&reach=480"))
+	list := intake.Relate(
+		records(first+"&ask.bike=trail&reach=450", "name=Ash&date=2026-03-03&inseam=829&ask.bike=jump&reach=450",
+			"name=Ash&date=2026-03-04&inseam=829&reach=480"),
+	)
 	assert.Equal(t, intake.OtherBike, list[1].Kin, "by what the fitter wrote")
 	assert.Equal(t, intake.Relation{Kin: intake.OtherBike, To: 1}, list[2], "by a frame 30 mm longer")
 }

@@ -243,7 +243,8 @@ func entriesOf(c *calculators.Calculator, a Ask, bare, units *words.Reader) (ent
 	})
 	for i, in := range c.Inputs {
 		e := own.Of(in.Quantity)
-		if in.ReadAt != nil && e != nil && e.Planned() && entries[i].base && entries[at(c, in.ReadAt.Key)].typed != "" {
+		if in.ReadAt != nil && e != nil && e.Planned() && entries[i].base &&
+			entries[at(c, in.ReadAt.Key)].typed != "" {
 			entries[i].typed, entries[i].estimated, entries[i].from = e.Was, false, ""
 		}
 	}

@@ -127,7 +127,12 @@ func (w *writer) guessed(result *calculators.Result) {
 	if u := margin(x); u > 0 && share >= leastShare {
 		part := x.Margin()
 		part.Value *= math.Sqrt(min(share, 1))
-		w.Say("guessed: {0}. They make ± {1} of the ± {2}.", named, words.Name(part.Margin(w.R)), words.Name(marginWithUnit(x, w.R)))
+		w.Say(
+			"guessed: {0}. They make ± {1} of the ± {2}.",
+			named,
+			words.Name(part.Margin(w.R)),
+			words.Name(marginWithUnit(x, w.R)),
+		)
 		return
 	}
 	w.Say("guessed: {0}. They hardly matter.", named)

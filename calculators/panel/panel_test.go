@@ -157,7 +157,11 @@ func TestTheExampleIsMarked(t *testing.T) {
 	doc := parse(t, ask(t, panel.Ask{}).HTML())
 	assert.Equal(t, "Example", doc.one(t, class("drawing")).one(t, class("mark")).text())
 	assert.Contains(t, doc.one(t, class("strip")).text(), "Worked example, not yours")
-	assert.Empty(t, doc.all(func(e element) bool { return e.has("data-use") }), "an example's number could be taken over")
+	assert.Empty(
+		t,
+		doc.all(func(e element) bool { return e.has("data-use") }),
+		"an example's number could be taken over",
+	)
 }
 
 func TestWhatIsMissingIsAskedForQuietly(t *testing.T) {

@@ -23,7 +23,9 @@ var (
 		How: measure.Instruction{Text: "Look."}, Choices: []measure.Choice{{Key: "r", Label: "Red"}, {Key: "g",
 			Label: "Green"}, {Key: "b", Label: "Blue"}, {Key: "w", Label: "White"}}}
 	rows = &measure.Quantity{Key: "rows", Label: "Rows", Unit: measure.One,
-		How: measure.Instruction{Text: "One a line."}, Rows: 9, Table: measure.Grid, Columns: []*measure.Column{{Quantity: length}, {Quantity: tilt, Optional: true}}}
+		How: measure.Instruction{
+			Text: "One a line.",
+		}, Rows: 9, Table: measure.Grid, Columns: []*measure.Column{{Quantity: length}, {Quantity: tilt, Optional: true}}}
 	height = &measure.Quantity{Key: "height", Label: "Height", Unit: measure.Mm, Low: 500, High: 1000, Least: 100,
 		Most: 3000, How: measure.Instruction{Text: "Measure."}}
 )

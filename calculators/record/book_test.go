@@ -9,7 +9,9 @@ import (
 )
 
 func TestARecordIsPartedAndJoined(t *testing.T) {
-	r, _ := record.Decode("name=Rowan&bike=Trail&note=wet&date=2026-11-24&u=cm&inseam=830&reach=460&estimated=inseam&odd=1")
+	r, _ := record.Decode(
+		"name=Rowan&bike=Trail&note=wet&date=2026-11-24&u=cm&inseam=830&reach=460&estimated=inseam&odd=1",
+	)
 	rider, bike := r.Part()
 	assert.Equal(t, "name=Rowan&inseam=830&estimated=inseam", rider.Fragment())
 	assert.Equal(t, "bike=Trail&note=wet&date=2026-11-24&reach=460&odd=1", bike.Fragment())
@@ -24,7 +26,9 @@ func TestARecordIsPartedAndJoined(t *testing.T) {
 
 // A bike that was changed twice, with a third change planned.
 func TestAStateIsTheRecordBeforeWhatWasMadeLater(t *testing.T) {
-	r, _ := record.Decode("inseam=830&saddle-height=742&saddle-height.was=737&from=saddle-height.knee-bend&bar-width=760&bar-width.was=780&bar-width.done=2026-10-05&stem-length=45&from=stem-length.stem-choice&pedals=clip")
+	r, _ := record.Decode(
+		"inseam=830&saddle-height=742&saddle-height.was=737&from=saddle-height.knee-bend&bar-width=760&bar-width.was=780&bar-width.done=2026-10-05&stem-length=45&from=stem-length.stem-choice&pedals=clip",
+	)
 	log := []record.Change{
 		{On: "2026-09-12", Key: "saddle-height", Value: "722", Was: "710"},
 		{On: "2026-10-01", Key: "saddle-height", Value: "737", Was: "722"},
@@ -32,7 +36,12 @@ func TestAStateIsTheRecordBeforeWhatWasMadeLater(t *testing.T) {
 		{On: "2026-10-05", Key: "bar-width", Value: "760", Was: "780"},
 		{On: "2026-10-06", Key: "pedals", Value: "clip"},
 	}
-	assert.Equal(t, "inseam=830&saddle-height=737&bar-width=760&pedals=clip", record.Now(r).Fragment(), "no plan is made yet")
+	assert.Equal(
+		t,
+		"inseam=830&saddle-height=737&bar-width=760&pedals=clip",
+		record.Now(r).Fragment(),
+		"no plan is made yet",
+	)
 	for day, want := range map[string]string{
 		"2026-09-11": "saddle-height=710&bar-width=780", "2026-09-12": "saddle-height=722&bar-width=780",
 		"2026-10-04": "saddle-height=737&bar-width=780", "2026-10-05": "saddle-height=737&bar-width=760",

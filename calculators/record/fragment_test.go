@@ -15,8 +15,10 @@ import (
 )
 
 func TestAFragmentIsReadIntoARecord(t *testing.T) {
-	r, problems := record.Decode("#name=Rowan+Ash&date=2026-11-24&u=in&inseam=830;834;829&inseam.unit=cm&stature=1740±5&estimated=stature" +
-		"&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=720±3&saddle-height.on=2026-11-25&saddle-height.done=yes&pedals=flat&at=set-it")
+	r, problems := record.Decode(
+		"#name=Rowan+Ash&date=2026-11-24&u=in&inseam=830;834;829&inseam.unit=cm&stature=1740±5&estimated=stature" +
+			"&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=720±3&saddle-height.on=2026-11-25&saddle-height.done=yes&pedals=flat&at=set-it",
+	)
 	require.Empty(t, problems)
 	assert.Equal(t, "Rowan Ash", r.Name)
 	assert.Equal(t, "2026-11-24", r.Date)
@@ -63,8 +65,11 @@ func TestUnknownKeysKeepTheirPlaceAndTheirText(t *testing.T) {
 	assert.Empty(t, problems)
 	back, _ := record.Decode(r.Fragment())
 	assert.Equal(t, r.Fragment(), back.Fragment())
-	assert.Equal(t,
-		"colour-of-the-frame=red+%26+%3Cb%3E&inseam=830&helmet=&estimated=helmet&helmet=yes&inseam.colour=%7B%22a%22%3A1%7D", r.Fragment())
+	assert.Equal(
+		t,
+		"colour-of-the-frame=red+%26+%3Cb%3E&inseam=830&helmet=&estimated=helmet&helmet=yes&inseam.colour=%7B%22a%22%3A1%7D",
+		r.Fragment(),
+	)
 }
 
 func TestANewerRecordOpensWithANotice(t *testing.T) {

@@ -20,8 +20,11 @@ func TestARequestIsALink(t *testing.T) {
 		Ask:   []*measure.Quantity{measure.Inseam, measure.Stature},
 		Reply: request.Reply{Way: request.Mail, To: "workshop@example.org"}, Health: true}
 	text := r.Fragment()
-	assert.Equal(t,
-		"ask=inseam+stature&ask.by=Larch+Hollow+Cycles&ask.note=Please+bring%0Ayour+shoes.&ask.reply=mailto%3Aworkshop%40example.org&ask.health=yes", text)
+	assert.Equal(
+		t,
+		"ask=inseam+stature&ask.by=Larch+Hollow+Cycles&ask.note=Please+bring%0Ayour+shoes.&ask.reply=mailto%3Aworkshop%40example.org&ask.health=yes",
+		text,
+	)
 	back, problems, ok := request.Decode("#" + text)
 	require.True(t, ok)
 	assert.Empty(t, problems)

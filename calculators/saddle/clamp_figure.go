@@ -24,8 +24,14 @@ func onClamp(tilt, clamp float64) []drawing.Mark {
 	return []drawing.Mark{
 		drawing.Line{Role: drawing.Ink, Pen: drawing.Heavy, Points: []drawing.Point{
 			at(-railBehind-34, 26), at(-railBehind, 0), at(railAhead, 0), at(112, 30)}},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(clamp-clampHalf, 0), B: at(clamp+clampHalf, 0), Ra: 10,
-			Rb: 10},
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    at(clamp-clampHalf, 0),
+			B:    at(clamp+clampHalf, 0),
+			Ra:   10,
+			Rb:   10,
+		},
 		figure.SaddleAlone(drawing.Ink, at(0, railBelow), tilt, 0),
 	}
 }
@@ -45,8 +51,10 @@ func RailsAndClamp() *calculators.Illustration {
 	return &calculators.Illustration{Name: "rails-and-clamp", Draw: func(calculators.Values) *drawing.Figure {
 		f := &drawing.Figure{
 			Title: words.Of("The clamp on the saddle’s rails: right and wrong"),
-			Description: words.Of("Two saddles from the side. Right: the whole clamp holds the straight rails inside " +
-				"the marked zone. Wrong: the clamp reaches past the mark onto the bend, where a rail can break."),
+			Description: words.Of(
+				"Two saddles from the side. Right: the whole clamp holds the straight rails inside " +
+					"the marked zone. Wrong: the clamp reaches past the mark onto the bend, where a rail can break.",
+			),
 		}
 		post := func(x float64) drawing.Mark {
 			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{X: x, Y: -100},
@@ -85,25 +93,60 @@ func TwoBolts() *calculators.Illustration {
 func boltsBelow(tilt float64) []drawing.Mark {
 	const apart, long = 34, 52
 	marks := []drawing.Mark{
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{Y: -130}, B: drawing.Point{Y: -30}, Ra: 15, Rb: 15},
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{X: -apart, Y: -22}, B: drawing.Point{X: apart, Y: -22},
-			Ra: 10, Rb: 10},
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    drawing.Point{Y: -130},
+			B:    drawing.Point{Y: -30},
+			Ra:   15,
+			Rb:   15,
+		},
+		drawing.Limb{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    drawing.Point{X: -apart, Y: -22},
+			B:    drawing.Point{X: apart, Y: -22},
+			Ra:   10,
+			Rb:   10,
+		},
 	}
 	for _, side := range [2]float64{-1, 1} {
 		head := drawing.Point{X: side * apart, Y: -22 - long/2}
 		down := side*tilt > 0
-		marks = append(marks,
-			drawing.Tube{Role: drawing.Hot, Fill: drawing.Sheet, A: drawing.Point{X: side * apart, Y: 14}, B: head, Ra: 3.5, Rb: 3.5},
-			drawing.Tube{Role: drawing.Hot, Fill: drawing.Sheet, A: head, B: head.Plus(drawing.Point{Y: -9}), Ra: 8, Rb: 8})
+		marks = append(
+			marks,
+			drawing.Tube{
+				Role: drawing.Hot,
+				Fill: drawing.Sheet,
+				A:    drawing.Point{X: side * apart, Y: 14},
+				B:    head,
+				Ra:   3.5,
+				Rb:   3.5,
+			},
+			drawing.Tube{
+				Role: drawing.Hot,
+				Fill: drawing.Sheet,
+				A:    head,
+				B:    head.Plus(drawing.Point{Y: -9}),
+				Ra:   8,
+				Rb:   8,
+			},
+		)
 		said, from, to := words.Of("slacken"), head.Plus(drawing.Point{Y: -44}), head.Plus(drawing.Point{Y: -16})
 		if down {
 			said, from, to = words.Of("tighten"), to, from
 		}
 		marks = append(marks, figure.Arrow(drawing.Hot, from, to, 15)...)
-		marks = append(marks, drawing.Label{Role: drawing.Hot, At: head.Plus(drawing.Point{X: side * 8, Y: -34}), Text: said,
-			Side: drawing.Point{X: side}, Priority: 2})
+		marks = append(
+			marks,
+			drawing.Label{Role: drawing.Hot, At: head.Plus(drawing.Point{X: side * 8, Y: -34}), Text: said,
+				Side: drawing.Point{X: side}, Priority: 2},
+		)
 	}
 	marks = append(marks, onClamp(tilt, 0)...)
-	return append(marks, drawing.Axis{Role: drawing.Soft, A: drawing.Point{X: -120, Y: railBelow}, B: drawing.Point{X: 165,
-		Y: railBelow}})
+	return append(
+		marks,
+		drawing.Axis{Role: drawing.Soft, A: drawing.Point{X: -120, Y: railBelow}, B: drawing.Point{X: 165,
+			Y: railBelow}},
+	)
 }

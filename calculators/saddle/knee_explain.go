@@ -113,15 +113,18 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 		of, way = r.At(kneeHeldStill), words.Of("holding still")
 		spread = math.Hypot(spread, posture.StaticLessSD)
 	}
-	t := calculators.Table{Name: "own-reading", Caption: words.Of("Your reading beside the model’s, at a saddle of {0}",
-		measure.Millimetres(v.Of(measure.SaddleHeight))),
+	t := calculators.Table{
+		Name: "own-reading",
+		Caption: words.Of("Your reading beside the model’s, at a saddle of {0}",
+			measure.Millimetres(v.Of(measure.SaddleHeight))),
 		Columns: []calculators.Column{
 			{Name: "read", Label: words.Of("Read")},
 			{Name: "yours", Label: words.Of("Yours"), Unit: "deg"},
 			{Name: "model", Label: words.Of("The model’s"), Unit: "deg"},
 			{Name: "difference", Label: words.Of("Yours less the model’s"), Unit: "deg"},
 			{Name: "uncertainty", Label: words.Of("±"), Unit: "deg"},
-		}}
+		},
+	}
 	t.Rows = [][]words.Sayer{{way, measure.Degrees(read), of.Amount(), d.Amount(), measure.Error{Amount: d.Margin()}}}
 	if d.Exists() {
 		r.Tables = append(r.Tables, t)
@@ -134,9 +137,13 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 			"differences between riders allow ({0}). Measure the inside leg again and mark the joints anew on the "+
 			"bike; if both hold, trust the reading and not the model.", measure.Degrees(allowed))
 	case allowed > movingTo-movingFrom:
-		r.Note(calculators.CheckNote, "Your reading and the model agree, but only to within {0}, and the window is {1} "+
-			"wide. That confirms neither of them: do not set the saddle by this comparison.", measure.Degrees(allowed),
-			wholeDegrees(movingTo-movingFrom))
+		r.Note(
+			calculators.CheckNote,
+			"Your reading and the model agree, but only to within {0}, and the window is {1} "+
+				"wide. That confirms neither of them: do not set the saddle by this comparison.",
+			measure.Degrees(allowed),
+			wholeDegrees(movingTo-movingFrom),
+		)
 	default:
 		r.Note(calculators.PlainNote, "Your reading and the model differ by less than your measurements and the "+
 			"differences between riders allow ({0}), so its hints about steps of the saddle can be trusted.",

@@ -35,16 +35,34 @@ func boardAndPhone(tilt float64) []drawing.Mark {
 	}
 	marks := append([]drawing.Mark{drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: drawing.Point{Y: -90},
 		B: drawing.Point{Y: -8}, Ra: 15, Rb: 13}}, onClamp(tilt, 0)...)
-	return append(marks,
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-125, 5+thick/2), B: at(165, 5+thick/2), Ra: thick / 2, Rb: thick / 2},
+	return append(
+		marks,
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    at(-125, 5+thick/2),
+			B:    at(165, 5+thick/2),
+			Ra:   thick / 2,
+			Rb:   thick / 2,
+		},
 		drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []drawing.Point{
 			at(-phoneLong/2, 5+thick), at(phoneLong/2, 5+thick), at(phoneLong/2, 5+thick+phoneHigh),
 			at(-phoneLong/2, 5+thick+phoneHigh)}},
 		drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Closed: true, Points: []drawing.Point{
 			at(-phoneLong/2+8, 11+thick), at(phoneLong/2-8, 11+thick), at(phoneLong/2-8, thick+phoneHigh-1),
 			at(-phoneLong/2+8, thick+phoneHigh-1)}},
-		drawing.Label{Role: drawing.Hot, At: at(0, 5+thick+phoneHigh/2), Text: words.Of("{0}", measure.Degrees(tilt)), Fixed: true},
-		drawing.Label{Role: drawing.Ink, At: at(-125, 5+thick/2), Text: words.Of("board"), Side: drawing.Point{X: -1, Y: 0.3}},
+		drawing.Label{
+			Role:  drawing.Hot,
+			At:    at(0, 5+thick+phoneHigh/2),
+			Text:  words.Of("{0}", measure.Degrees(tilt)),
+			Fixed: true,
+		},
+		drawing.Label{
+			Role: drawing.Ink,
+			At:   at(-125, 5+thick/2),
+			Text: words.Of("board"),
+			Side: drawing.Point{X: -1, Y: 0.3},
+		},
 		drawing.Axis{Role: drawing.Soft, A: at(-125, 5), B: at(-125, 5).Plus(drawing.Point{X: 330})},
 		drawing.Angle{Role: drawing.Hot, Vertex: at(-125, 5), From: 0, To: -tilt, Radius: 318, ArmTo: 330},
 	)
@@ -73,12 +91,22 @@ func saddleOnSlope(v calculators.Values, stand float64, grade *calculators.Answe
 		drawing.Axis{Role: drawing.Soft, A: low, B: low.Plus(drawing.Point{X: 1500})},
 	}
 	marks = append(marks, figure.Turned(slope, drawing.Point{}, figure.Bike(b)...)...)
-	return append(marks,
-		drawing.Axis{Role: drawing.Soft, A: saddle.Plus(drawing.Point{X: -170}), B: saddle.Plus(drawing.Point{X: 480})},
-		drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []drawing.Point{saddle.Plus(drawing.Polar(-there, -150)),
-			saddle.Plus(drawing.Polar(-there, 470))}},
+	return append(
+		marks,
+		drawing.Axis{
+			Role: drawing.Soft,
+			A:    saddle.Plus(drawing.Point{X: -170}),
+			B:    saddle.Plus(drawing.Point{X: 480}),
+		},
+		drawing.Line{
+			Role: drawing.Ink,
+			Pen:  drawing.Thin,
+			Points: []drawing.Point{saddle.Plus(drawing.Polar(-there, -150)),
+				saddle.Plus(drawing.Polar(-there, 470))},
+		},
 		drawing.Angle{Role: drawing.Ink, Vertex: saddle, From: 0, To: -there, Radius: 440, Text: said,
 			Priority: 2},
 		drawing.Label{Role: drawing.Ink, At: low.Plus(drawing.Polar(slope, 1900)), Text: words.Of("slope {0}",
-			measure.Percentage(v.Of(measure.Grade))), Side: drawing.Point{X: -0.2, Y: -1}})
+			measure.Percentage(v.Of(measure.Grade))), Side: drawing.Point{X: -0.2, Y: -1}},
+	)
 }

@@ -120,8 +120,11 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 		"one "+
 		"slip.", q.Named())
 	if !v.Has(measure.Third) {
-		median.Meaning = words.Of("Half way between your two readings of {0}. Take a third: two alone cannot tell how "+
-			"well you repeat yourself, nor which of them was the slip, so the ± grows fast as they part.", q.Named())
+		median.Meaning = words.Of(
+			"Half way between your two readings of {0}. Take a third: two alone cannot tell how "+
+				"well you repeat yourself, nor which of them was the slip, so the ± grows fast as they part.",
+			q.Named(),
+		)
 	}
 	again := float64(spread.Value) > q.AgreeWithin()
 	if again {

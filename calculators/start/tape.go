@@ -39,8 +39,14 @@ func Tape() *calculators.Calculator {
 var (
 	tapedReach = &calculators.Output{Name: "reach", Label: "Reach", Unit: measure.Mm, Feeds: measure.Reach,
 		Between: "bottom-bracket centre forward to the head tube’s top, level"}
-	tapedStack = &calculators.Output{Name: "stack", Label: "Stack", Beside: true, Unit: measure.Mm, Feeds: measure.Stack,
-		Between: "bottom-bracket centre up to the head tube’s top"}
+	tapedStack = &calculators.Output{
+		Name:    "stack",
+		Label:   "Stack",
+		Beside:  true,
+		Unit:    measure.Mm,
+		Feeds:   measure.Stack,
+		Between: "bottom-bracket centre up to the head tube’s top",
+	}
 	tapedDrop = &calculators.Output{Name: "bb-drop", Label: "Bottom-bracket drop", Unit: measure.Mm,
 		Feeds: measure.BBDrop, Between: "line between the axles down to the bottom-bracket centre"}
 	tapedFrontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm,

@@ -26,9 +26,12 @@ const (
 func twistTest() *drawing.Figure {
 	turn := measure.Amount{Value: twistTurn, Unit: measure.Deg, Extra: -1}
 	f := &drawing.Figure{Title: words.Of("Twist the bar against the wheel"), Least: 10,
-		Description: words.Of("The front of a bike from above, twice. You stand before it and hold the wheel between your "+
-			"knees. You push one grip and pull the other. Right: bar and wheel stay square to each other. Wrong: the "+
-			"bar has turned by {0} and the wheel has not, so the stem is loose.", turn)}
+		Description: words.Of(
+			"The front of a bike from above, twice. You stand before it and hold the wheel between your "+
+				"knees. You push one grip and pull the other. Right: bar and wheel stay square to each other. Wrong: the "+
+				"bar has turned by {0} and the wheel has not, so the stem is loose.",
+			turn,
+		)}
 	f.Frame(words.Of("Right: nothing moves"), twisted(0)...)
 	f.Frame(words.Of("Wrong: the bar turns, the wheel does not. Do not ride"), twisted(twistTurn)...)
 	return f
@@ -39,13 +42,29 @@ func twisted(turn float64) []drawing.Mark {
 	marks := []drawing.Mark{
 		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(0, twistAxle-twistWheel+twistTyre),
 			B: at(0, twistAxle+twistWheel-twistTyre), Ra: twistTyre, Rb: twistTyre},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-62, twistAxle), B: at(62, twistAxle), Ra: 11, Rb: 11},
+		drawing.Tube{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    at(-62, twistAxle),
+			B:    at(62, twistAxle),
+			Ra:   11,
+			Rb:   11,
+		},
 		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: at(0, -260), B: at(0, 0), Ra: 20, Rb: 26},
 	}
 	for _, side := range [2]float64{-1, 1} {
 		knee := at(side*(twistTyre+66), twistAxle+170)
-		marks = append(marks,
-			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: knee, B: at(side*140, twistAxle+340), Ra: 62, Rb: 82})
+		marks = append(
+			marks,
+			drawing.Limb{
+				Role: drawing.Body,
+				Fill: drawing.Hatch,
+				A:    knee,
+				B:    at(side*140, twistAxle+340),
+				Ra:   62,
+				Rb:   82,
+			},
+		)
 	}
 	marks = append(marks, drawing.Label{Role: drawing.Body, At: at(0, twistAxle+430), Side: at(0, 1),
 		Text: words.Of("your knees"), Fixed: true})

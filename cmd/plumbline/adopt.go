@@ -16,7 +16,10 @@ type adopt struct {
 // Run begins a folder.
 func (a *adopt) Run(s streams) error {
 	if (a.Name == "") != (a.Contact == "") {
-		return refusal{statusUsage, "give --name and --contact together: what clients send must reach you and nobody else."}
+		return refusal{
+			statusUsage,
+			"give --name and --contact together: what clients send must reach you and nobody else.",
+		}
 	}
 	wrote, err := site.Adopt(a.Dir, site.Adoption{Name: a.Name, Contact: a.Contact})
 	for _, name := range wrote {

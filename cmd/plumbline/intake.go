@@ -81,7 +81,10 @@ func (c *intakeCommand) Run(s streams) error {
 		}
 	}
 	if bad > 0 {
-		return refusal{statusNo, fmt.Sprintf("%d of %d could not be read; each says why in its place.", bad, len(list))}
+		return refusal{
+			statusNo,
+			fmt.Sprintf("%d of %d could not be read; each says why in its place.", bad, len(list)),
+		}
 	}
 	return nil
 }

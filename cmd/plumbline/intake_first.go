@@ -131,8 +131,11 @@ func (a *arrival) kinship() string {
 	case intake.OtherBike:
 		return fmt.Sprintf("The same rider as in %s, on another bike.", from)
 	case intake.Namesake:
-		return fmt.Sprintf("Somebody of the same name is in %s, but the two bodies do not agree: two people, or one of "+
-			"them measured wrongly. Their numbers are kept apart.", from)
+		return fmt.Sprintf(
+			"Somebody of the same name is in %s, but the two bodies do not agree: two people, or one of "+
+				"them measured wrongly. Their numbers are kept apart.",
+			from,
+		)
 	}
 	return ""
 }
@@ -172,7 +175,10 @@ func (l look) compared(r *words.Reader) (rows [][]string) {
 		q := d.Quantity
 		if q.Is() == measure.Pick {
 			if !d.Same {
-				rows = append(rows, []string{q.Label, q.Choices[int(d.Before)].Label, q.Choices[int(d.After)].Label, ""})
+				rows = append(
+					rows,
+					[]string{q.Label, q.Choices[int(d.Before)].Label, q.Choices[int(d.After)].Label, ""},
+				)
 			}
 			continue
 		}
@@ -183,7 +189,10 @@ func (l look) compared(r *words.Reader) (rows [][]string) {
 		} else if by == 0 {
 			continue
 		}
-		rows = append(rows, []string{q.Label, exactAmount(d.Before, q.Unit, r), exactAmount(d.After, q.Unit, r), change})
+		rows = append(
+			rows,
+			[]string{q.Label, exactAmount(d.Before, q.Unit, r), exactAmount(d.After, q.Unit, r), change},
+		)
 	}
 	return rows
 }

@@ -58,8 +58,13 @@ type changed struct {
 // The names of what happened to a reply and of what it has to do with another.
 var (
 	stateNames = map[request.State]string{request.Whole: "whole", request.Cut: "cut", request.Changed: "changed"}
-	kinNames   = map[intake.Kin]string{intake.Duplicate: "same", intake.Corrected: "corrects", intake.Again: "later visit",
-		intake.OtherBike: "other bike", intake.Namesake: "same name, other person"}
+	kinNames   = map[intake.Kin]string{
+		intake.Duplicate: "same",
+		intake.Corrected: "corrects",
+		intake.Again:     "later visit",
+		intake.OtherBike: "other bike",
+		intake.Namesake:  "same name, other person",
+	}
 )
 
 type answered struct {

@@ -50,7 +50,8 @@ func newPages(dir string, r *words.Reader) (*pages, error) {
 		return nil, fmt.Errorf("%s holds other files. Name a new or an empty folder", dir)
 	}
 	for _, e := range entries { // what an earlier run wrote, and nothing else
-		if name := e.Name(); name == "index.html" || strings.HasPrefix(name, "client-") && filepath.Ext(name) == ".html" {
+		if name := e.Name(); name == "index.html" ||
+			strings.HasPrefix(name, "client-") && filepath.Ext(name) == ".html" {
 			if err := os.Remove(filepath.Join(dir, name)); err != nil {
 				return nil, err
 			}
@@ -90,8 +91,11 @@ func (p *pages) before(list []*arrival) string {
 		case a.replaced():
 			rest = append(rest, pageLine{From: oneLine(a.from), Brief: a.name() + ": " + a.kinship()})
 		default:
-			lines = append(lines, pageLine{strings.TrimSpace(mark(a.wants())), a.name(), a.about(), a.brief(), p.files[a],
-				oneLine(a.from)})
+			lines = append(
+				lines,
+				pageLine{strings.TrimSpace(mark(a.wants())), a.name(), a.about(), a.brief(), p.files[a],
+					oneLine(a.from)},
+			)
 		}
 	}
 	p.write("index.html", "index", map[string]any{"Lines": lines, "Rest": rest})

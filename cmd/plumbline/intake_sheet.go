@@ -168,7 +168,11 @@ func (p sheets) suggest(b *strings.Builder, r report, l look) {
 	if list == nil {
 		return
 	}
-	fmt.Fprintf(b, "\nNow, suggested to begin with, and the change (± from the measurements, 95 %%%s)\n", oneWay(l.care))
+	fmt.Fprintf(
+		b,
+		"\nNow, suggested to begin with, and the change (± from the measurements, 95 %%%s)\n",
+		oneWay(l.care),
+	)
 	var rows [][]string
 	for _, s := range list {
 		cells := s.cells(p.reader)

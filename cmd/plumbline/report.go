@@ -118,7 +118,10 @@ func (p report) influence(r *calculators.Result) {
 }
 
 func (p report) notes(r *calculators.Result) {
-	heads := map[calculators.NoteKind]string{calculators.CheckNote: "Look again: ", calculators.AssumedNote: "Assumed: "}
+	heads := map[calculators.NoteKind]string{
+		calculators.CheckNote:   "Look again: ",
+		calculators.AssumedNote: "Assumed: ",
+	}
 	for i, n := range r.Notes {
 		if i == 0 {
 			fmt.Fprintln(p.w)

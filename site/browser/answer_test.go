@@ -67,17 +67,31 @@ func TestEveryAnswerComesSoonAndStaysWhileTyping(t *testing.T) {
 			}
 			x := look()
 			if x.Field.Bottom > soon || x.Strip.Bottom > soon {
-				t.Errorf("the first field ends at %.0f px and the answer at %.0f, after more than %.0f", x.Field.Bottom, x.Strip.Bottom, soon)
+				t.Errorf(
+					"the first field ends at %.0f px and the answer at %.0f, after more than %.0f",
+					x.Field.Bottom,
+					x.Strip.Bottom,
+					soon,
+				)
 			}
 			if x.Wide > phoneWide {
 				t.Errorf("the page is %.0f px wide", x.Wide)
 			}
 			b.do(chromedp.EmulateViewport(phoneWide, typingHigh))
-			eval[bool](b, `(document.querySelector(".bench .inputs .field :is(input:not([type=range]), select, textarea)").focus(), true)`)
+			eval[bool](
+				b,
+				`(document.querySelector(".bench .inputs .field :is(input:not([type=range]), select, textarea)").focus(), true)`,
+			)
 			x = look()
 			if x.Field.Top < 0 || x.Field.Bottom > x.Strip.Top+1 || x.Strip.Bottom > typingHigh+1 {
-				t.Errorf("while typing the field reaches from %.0f to %.0f and the answer from %.0f to %.0f, of %d px", x.Field.Top,
-					x.Field.Bottom, x.Strip.Top, x.Strip.Bottom, typingHigh)
+				t.Errorf(
+					"while typing the field reaches from %.0f to %.0f and the answer from %.0f to %.0f, of %d px",
+					x.Field.Top,
+					x.Field.Bottom,
+					x.Strip.Top,
+					x.Strip.Bottom,
+					typingHigh,
+				)
 			}
 		})
 	}

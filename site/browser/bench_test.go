@@ -49,7 +49,10 @@ func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
 	if want.Example || len(want.Problems) > 0 {
 		t.Fatalf("natively there is no answer: %v", want.Problems)
 	}
-	got := eval[string](b, `[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`)
+	got := eval[string](
+		b,
+		`[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`,
+	)
 	if same(t, got) != same(t, want.HTML()) {
 		t.Errorf("the page shows\n%s\nnative code answers\n%s", got, want.HTML())
 	}
@@ -62,7 +65,10 @@ func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
 
 // drawnAt is the width at which the page has its drawing.
 func drawnAt(b *tab) float64 {
-	return eval[float64](b, `Math.floor(document.querySelector(".drawing svg").getBoundingClientRect().width / 10) * 10`) // as room.js has it
+	return eval[float64](
+		b,
+		`Math.floor(document.querySelector(".drawing svg").getBoundingClientRect().width / 10) * 10`,
+	) // as room.js has it
 }
 
 func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
@@ -87,7 +93,9 @@ func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
 	b.typed("inseam", "835")
 	b.until(`!document.querySelector(".bench.old") && !document.querySelector("[aria-invalid]")`)
 	b.typed("inseam", "")
-	b.until(`document.querySelector(".whose").textContent.startsWith("Worked example") && !location.hash.includes("inseam")`)
+	b.until(
+		`document.querySelector(".whose").textContent.startsWith("Worked example") && !location.hash.includes("inseam")`,
+	)
 	if eval[string](b, `document.querySelector("[name=inseam]").placeholder`) != "for example 830" {
 		t.Error("an empty field does not show the example as an example")
 	}
@@ -97,7 +105,10 @@ func TestUnitsChangeWhatIsShownAndNotWhatIsKept(t *testing.T) {
 	b := open(t, chapter+"#inseam=830&strange=a%20b").ready()
 	b.typed("crank-length", "nonsense")
 	b.until(`document.querySelector("[aria-invalid]")`)
-	eval[bool](b, `(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector("[data-tools] select"))`)
+	eval[bool](
+		b,
+		`(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector("[data-tools] select"))`,
+	)
 	b.until(`document.querySelector("[name=inseam]").value === "32 11/16"`)
 	b.until(`location.hash.includes("u=in")`)
 	if got := eval[string](b, `document.querySelector("[name=crank-length]").value`); got != "nonsense" {
@@ -128,11 +139,17 @@ func TestFocusCaretAndOpenDetailsSurviveAnAnswer(t *testing.T) {
 func TestAnAnswerTouchesOnlyWhatDiffers(t *testing.T) {
 	b := open(t, chapter+"#inseam=830").ready()
 	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
-	eval[bool](b, `(document.querySelector(".drawing svg").mine = document.querySelector(".readings b").mine = document.querySelector(".rests").mine = true)`)
+	eval[bool](
+		b,
+		`(document.querySelector(".drawing svg").mine = document.querySelector(".readings b").mine = document.querySelector(".rests").mine = true)`,
+	)
 	before := b.text(".readings b")
 	b.typed("inseam", "900")
 	b.until(`document.querySelector(".readings b").textContent !== ` + strconv.Quote(before))
-	if !eval[bool](b, `document.querySelector(".drawing svg").mine && document.querySelector(".readings b").mine && document.querySelector(".rests").mine`) {
+	if !eval[bool](
+		b,
+		`document.querySelector(".drawing svg").mine && document.querySelector(".readings b").mine && document.querySelector(".rests").mine`,
+	) {
 		t.Error("elements that both answers have were made anew")
 	}
 }
@@ -153,10 +170,14 @@ func TestWithoutScriptThePageIsComplete(t *testing.T) {
 		return err
 	})
 	b := open(t, chapter, off)
-	if !eval[bool](b, `document.querySelector(".bench fieldset").disabled && document.querySelector(".offline").checkVisibility() && document.querySelector("[name=inseam]").value === "830"`) {
+	if !eval[bool](
+		b,
+		`document.querySelector(".bench fieldset").disabled && document.querySelector(".offline").checkVisibility() && document.querySelector("[name=inseam]").value === "830"`,
+	) {
 		t.Error("the example's form is not shown as one that does not work")
 	}
-	if b.text(".value b") == "" || !eval[bool](b, `!!document.querySelector(".drawing svg") && !!document.querySelector(".answer table")`) {
+	if b.text(".value b") == "" ||
+		!eval[bool](b, `!!document.querySelector(".drawing svg") && !!document.querySelector(".answer table")`) {
 		t.Error("the worked example is not complete")
 	}
 }
@@ -213,7 +234,10 @@ func TestUseThisWritesIntoTheRecordAndSaysSo(t *testing.T) {
 	if got := b.text(".said:not([hidden])"); !strings.Contains(got, "in your numbers") {
 		t.Errorf("beside the button stands %q", got)
 	}
-	link := eval[string](b, `[...document.querySelectorAll(".rail a")].find(a => a.getAttribute("href").includes("before-you")).getAttribute("href")`)
+	link := eval[string](
+		b,
+		`[...document.querySelectorAll(".rail a")].find(a => a.getAttribute("href").includes("before-you")).getAttribute("href")`,
+	)
 	if !strings.Contains(link, "#inseam=830&saddle-height=") {
 		t.Errorf("the link to another chapter is %s", link)
 	}
@@ -237,7 +261,10 @@ func TestAPageWithElementsOfTheBrowsersOwnIsAnsweredWhole(t *testing.T) {
 	b.until(`location.hash.includes("inseam=845")`)
 	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Units: "mm",
 		Record: "inseam=845", Width: drawnAt(b)})
-	got := eval[string](b, `[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`)
+	got := eval[string](
+		b,
+		`[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`,
+	)
 	// What hardly changed may keep the browser's elements; nothing else may stay.
 	got = strings.NewReplacer("<font>", "", "</font>", "").Replace(got)
 	if same(t, got) != same(t, want.HTML()) {
@@ -267,25 +294,36 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 	b := open(t, "/frame/reading-a-geometry-chart.html#reach=455").ready()
 	b.until(`document.querySelector(".play.offer").checkVisibility()`)
 	b.do(chromedp.Click(chromedp.CSS(".play.offer button")))
-	b.until(`document.querySelector("[name=stack]").value === "625" && document.querySelector(".whose").textContent.includes("as you changed it")`)
+	b.until(
+		`document.querySelector("[name=stack]").value === "625" && document.querySelector(".whose").textContent.includes("as you changed it")`,
+	)
 	if eval[string](b, `document.querySelector("[name=reach]").value`) != "460" {
 		t.Error("the reader's own number stands among the example's")
 	}
 	trail := b.text(".readings b")
-	eval[bool](b, `(s => { s.value = s.min; s.dispatchEvent(new Event("input", {bubbles: true})); return true })([...document.querySelectorAll("[type=range]")].find(r => r.parentElement.querySelector("input").name === "head-angle"))`)
+	eval[bool](
+		b,
+		`(s => { s.value = s.min; s.dispatchEvent(new Event("input", {bubbles: true})); return true })([...document.querySelectorAll("[type=range]")].find(r => r.parentElement.querySelector("input").name === "head-angle"))`,
+	)
 	b.until(`document.querySelector(".readings b").textContent !== ` + strconv.Quote(trail))
 	b.until(`!location.hash.includes("head-angle")`)
 	b.typed("stack", "1e309")
-	b.until(`document.querySelector(".bench.old .stale")?.checkVisibility() && document.querySelector("[name=stack]").getAttribute("aria-invalid")`)
+	b.until(
+		`document.querySelector(".bench.old .stale")?.checkVisibility() && document.querySelector("[name=stack]").getAttribute("aria-invalid")`,
+	)
 	b.typed("stack", "")
-	b.until(`document.querySelector(".waiting").checkVisibility() && document.querySelector(".bench.old .stale").checkVisibility()`)
+	b.until(
+		`document.querySelector(".waiting").checkVisibility() && document.querySelector(".bench.old .stale").checkVisibility()`,
+	)
 	b.typed("stack", "630")
 	b.until(`!document.querySelector(".bench.old")`)
 	if eval[bool](b, `!!document.querySelector("[data-use]") || location.hash !== "#reach=455"`) {
 		t.Error("the example's numbers came into the record, or could")
 	}
 	b.do(chromedp.Click(chromedp.CSS(".play:not([hidden]) button")))
-	b.until(`document.querySelector("[name=reach]").value === "455" && document.querySelector("[name=stack]").value === "" && document.querySelector(".whose").textContent.startsWith("Worked example, not yours")`)
+	b.until(
+		`document.querySelector("[name=reach]").value === "455" && document.querySelector("[name=stack]").value === "" && document.querySelector(".whose").textContent.startsWith("Worked example, not yours")`,
+	)
 }
 
 func TestFiguresAreDrawnAtTheReadersSize(t *testing.T) {
@@ -298,7 +336,9 @@ func TestFiguresAreDrawnAtTheReadersSize(t *testing.T) {
 	for _, stature := range []string{"1600", "1850"} {
 		b.typed("stature", stature)
 		b.until(`location.hash.includes("stature=` + stature + `")`)
-		b.until(`[...document.querySelectorAll(".plate svg")].map((s) => s.outerHTML).join("") !== ` + strconv.Quote(last))
+		b.until(
+			`[...document.querySelectorAll(".plate svg")].map((s) => s.outerHTML).join("") !== ` + strconv.Quote(last),
+		)
 		time.Sleep(300 * time.Millisecond) // the last of the figures
 		last = drawn()
 	}

@@ -42,13 +42,19 @@ func TestAUnitIsTappedAndNoValueChanges(t *testing.T) {
 	b.typed("inseam", "84,5")
 	b.until(`location.hash.includes("inseam=845")`)
 	// The guide's own unit, in the header, takes every field along.
-	eval[bool](b, `(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector("[data-tools] select"))`)
+	eval[bool](
+		b,
+		`(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector("[data-tools] select"))`,
+	)
 	b.until(`document.querySelector("[name=inseam]").dataset.unit === "in" && !location.hash.includes(".unit")`)
 }
 
 func TestAFieldStaysWhereItIsWhileSomebodyTypes(t *testing.T) {
 	b := open(t, chapter, chromedp.EmulateViewport(390, 844)).ready()
-	eval[bool](b, `(f => { f.scrollIntoView({block: "center"}); f.focus(); return true })(document.querySelector("[name=inseam]"))`)
+	eval[bool](
+		b,
+		`(f => { f.scrollIntoView({block: "center"}); f.focus(); return true })(document.querySelector("[name=inseam]"))`,
+	)
 	at := func() float64 {
 		return eval[float64](b, `document.querySelector("[name=inseam]").getBoundingClientRect().top`)
 	}
@@ -67,7 +73,12 @@ func TestAPastedChartIsMendedAndBecomesTheBike(t *testing.T) {
 	b := open(t, "/frame/choosing-a-size.html#inseam=830").ready()
 	const pasted = "Geometry\tS\tM\nReach (mm)\t435\t460\nStack (mm)\t610\t625\nHead tube angle\t65,5°\tx65\n" +
 		"Seat angle\t76.8°\t76.5°\nSeat tube length\t390\t420\nETT\t578\t603"
-	eval[bool](b, `(f => { f.value = `+strconv.Quote(pasted)+`; f.dispatchEvent(new Event("input", {bubbles: true})); return true })(document.querySelector("[name=sizes]"))`)
+	eval[bool](
+		b,
+		`(f => { f.value = `+strconv.Quote(
+			pasted,
+		)+`; f.dispatchEvent(new Event("input", {bubbles: true})); return true })(document.querySelector("[name=sizes]"))`,
+	)
 	const cell = `document.querySelector("#size-match-1-sizes-chart-head-angle-1")`
 	b.until(cell + ` && ` + cell + `.getAttribute("aria-invalid") === "true"`)
 	if got := b.text(".understood"); got != "Read: 2 sizes, 1 complete. Not used: “ETT”. Mend any cell below." {
@@ -78,8 +89,16 @@ func TestAPastedChartIsMendedAndBecomesTheBike(t *testing.T) {
 	b.until(`document.querySelector("[name=sizes]").value.includes("M;460;625;65.2;76.5;420")`)
 	eval[bool](b, `(`+cell+`.blur(), true)`)
 	b.until(`document.querySelector(".understood").textContent.startsWith("Read: 2 sizes, 2 complete.")`)
-	eval[bool](b, `([...document.querySelectorAll("[data-mine]")].find((b) => b.textContent === "My size is M").click(), true)`)
-	b.until(`["reach=460", "stack=625", "head-angle=65.2", "seat-angle=76.5"].every((pair) => location.hash.includes(pair))`)
-	eval[bool](b, `([...document.querySelectorAll(".taken button")].find((b) => b.textContent === "Undo").click(), true)`)
+	eval[bool](
+		b,
+		`([...document.querySelectorAll("[data-mine]")].find((b) => b.textContent === "My size is M").click(), true)`,
+	)
+	b.until(
+		`["reach=460", "stack=625", "head-angle=65.2", "seat-angle=76.5"].every((pair) => location.hash.includes(pair))`,
+	)
+	eval[bool](
+		b,
+		`([...document.querySelectorAll(".taken button")].find((b) => b.textContent === "Undo").click(), true)`,
+	)
 	b.until(`!location.hash.includes("&reach=460") && location.hash.includes("inseam=830")`)
 }

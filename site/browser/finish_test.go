@@ -50,7 +50,13 @@ func (b *tab) write(selector, text string) {
 	b.until(fmt.Sprintf(`document.querySelector(%q)?.checkVisibility()`, selector))
 	eval[bool](b, fmt.Sprintf(`(f => { f.focus(); f.select?.(); return true })(document.querySelector(%q))`, selector))
 	b.do(chromedp.KeyEvent(text))
-	eval[bool](b, fmt.Sprintf(`(document.querySelector(%q).dispatchEvent(new Event("change", {bubbles: true})), true)`, selector))
+	eval[bool](
+		b,
+		fmt.Sprintf(
+			`(document.querySelector(%q).dispatchEvent(new Event("change", {bubbles: true})), true)`,
+			selector,
+		),
+	)
 }
 
 // own is the record as the tab's address has it.
@@ -126,7 +132,9 @@ func TestTheFullSetupSheetPrintsOnOnePage(t *testing.T) {
 	}{{"A4", 210 / 25.4, 297 / 25.4}, {"Letter", 8.5, 11}} {
 		t.Run(paper.name, func(t *testing.T) {
 			b := open(t, setupPage+"#"+fullRecord()).drawn()
-			if rows := eval[int](b, `document.querySelectorAll(".setup td.steps ol").length`); rows != len(sheet.Settings) {
+			if rows := eval[int](b, `document.querySelectorAll(".setup td.steps ol").length`); rows != len(
+				sheet.Settings,
+			) {
 				t.Fatalf("the sheet has %d of %d settings to change", rows, len(sheet.Settings))
 			}
 			file := b.pdf(paper.width, paper.height)
@@ -145,7 +153,10 @@ func TestTheFullSetupSheetPrintsOnOnePage(t *testing.T) {
 func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
 	b := open(t, setupPage+"#inseam=830&saddle-height=736%C2%B12&from=saddle-height.saddle-height&later-key=kept",
 		chromedp.EmulateViewport(390, 844)).drawn()
-	eval[bool](b, `(f => { f.value = "saddle-height"; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`)
+	eval[bool](
+		b,
+		`(f => { f.value = "saddle-height"; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`,
+	)
 	b.write("input[name=now]", "72.2 cm")
 	b.do(chromedp.KeyEvent("\r"))
 	b.until(`location.hash.includes("saddle-height.was=722")`)
@@ -157,7 +168,9 @@ func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
 	// A slip is named beside the field and nothing is written.
 	b.write("input[name=next]", "abc")
 	b.do(chromedp.KeyEvent("\r"))
-	b.until(`!document.querySelector(".entry-line .problem").hidden && document.querySelector("input[name=next]").getAttribute("aria-invalid") === "true"`)
+	b.until(
+		`!document.querySelector(".entry-line .problem").hidden && document.querySelector("input[name=next]").getAttribute("aria-invalid") === "true"`,
+	)
 	// The last box marks the change as made; the old value is still there.
 	b.press("#sheet-1-saddle-height [data-done]")
 	b.until(`document.querySelector("#sheet-1-saddle-height [data-back]")`)
@@ -170,8 +183,10 @@ func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
 }
 
 func TestUseThisKeepsWhatTheBikeHas(t *testing.T) {
-	b := open(t,
-		chapter+"#inseam=830&crank-length=170&saddle-height=722&saddle-height.unit=cm&saddle-height.on=2026-01-02").ready()
+	b := open(
+		t,
+		chapter+"#inseam=830&crank-length=170&saddle-height=722&saddle-height.unit=cm&saddle-height.on=2026-01-02",
+	).ready()
 	b.until(`document.querySelector('#saddle-height-1 [data-use="saddle-height"]')`)
 	b.until(`!document.querySelector(".bench.old")`)
 	b.press(`#saddle-height-1 [data-use="saddle-height"]`)
@@ -188,7 +203,9 @@ func TestUseThisKeepsWhatTheBikeHas(t *testing.T) {
 }
 
 func TestFilesComeBackAndSaySoWhereTheyAreNewer(t *testing.T) {
-	saved := onNew(`globalThis.saved = []; const make = URL.createObjectURL; URL.createObjectURL = (blob) => (blob.text().then((text) => saved.push(text)), make.call(URL, blob))`)
+	saved := onNew(
+		`globalThis.saved = []; const make = URL.createObjectURL; URL.createObjectURL = (blob) => (blob.text().then((text) => saved.push(text)), make.call(URL, blob))`,
+	)
 	const own = "inseam=830;834;829%C2%B13&saddle-height=736&saddle-height.was=722&later-thing=x&date=2026-11-24"
 	a := open(t, setupPage+"#"+own, saved).drawn()
 	for _, form := range []string{"json", "csv"} {
@@ -201,12 +218,16 @@ func TestFilesComeBackAndSaySoWhereTheyAreNewer(t *testing.T) {
 		b.press(".news button:nth-of-type(2)") // replace mine
 		b.until(`location.hash.includes("later-thing=x")`)
 		r := b.own()
-		if e := r.At("saddle-height"); e.Text != "736" || e.Was != "722" || r.At("inseam").Text != "830;834;829±3" || r.At("stature") != nil {
+		if e := r.At("saddle-height"); e.Text != "736" || e.Was != "722" || r.At("inseam").Text != "830;834;829±3" ||
+			r.At("stature") != nil {
 			t.Errorf("after %s the record reads %s", form, r.Fragment())
 		}
 	}
 	b := open(t, setupPage).drawn()
-	b.choose(`{"format":"plumbline-record","version":9,"values":[{"key":"inseam","value":830,"unit":"mm"},{"key":"leaf","value":{"a":1}}]}`, "later.json")
+	b.choose(
+		`{"format":"plumbline-record","version":9,"values":[{"key":"inseam","value":830,"unit":"mm"},{"key":"leaf","value":{"a":1}}]}`,
+		"later.json",
+	)
 	b.until(`document.querySelector(".setup .notice")?.textContent.includes("newer version")`)
 	b.until(`document.querySelector(".opened").textContent.includes("newer version")`)
 	b.until(`location.hash.includes("leaf=") && location.hash.includes("v=9")`)
@@ -218,7 +239,14 @@ func TestFilesComeBackAndSaySoWhereTheyAreNewer(t *testing.T) {
 func (b *tab) choose(text, name string) {
 	b.Helper()
 	quoted, _ := json.Marshal(text)
-	eval[bool](b, fmt.Sprintf(`((input) => { const t = new DataTransfer(); t.items.add(new File([%s], %q)); input.files = t.files; input.dispatchEvent(new Event("change")); return true })(document.querySelector(".keep [type=file]"))`, quoted, name))
+	eval[bool](
+		b,
+		fmt.Sprintf(
+			`((input) => { const t = new DataTransfer(); t.items.add(new File([%s], %q)); input.files = t.files; input.dispatchEvent(new Event("change")); return true })(document.querySelector(".keep [type=file]"))`,
+			quoted,
+			name,
+		),
+	)
 }
 
 func TestTwoSheetsInTwoTabsKeepEachOthersEntries(t *testing.T) {
@@ -227,7 +255,13 @@ func TestTwoSheetsInTwoTabsKeepEachOthersEntries(t *testing.T) {
 	a.keeps()
 	b := open(t, setupPage).drawn()
 	set := func(tab *tab, key, now, next string) {
-		eval[bool](tab, fmt.Sprintf(`(f => { f.value = %q; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`, key))
+		eval[bool](
+			tab,
+			fmt.Sprintf(
+				`(f => { f.value = %q; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`,
+				key,
+			),
+		)
 		tab.write("input[name=now]", now)
 		tab.write("input[name=next]", next)
 		tab.do(chromedp.KeyEvent("\r"))
@@ -235,7 +269,9 @@ func TestTwoSheetsInTwoTabsKeepEachOthersEntries(t *testing.T) {
 	set(a, "saddle-height", "722", "736")
 	set(b, "bar-width", "780", "760")
 	for _, tab := range []*tab{a, b} {
-		tab.until(`["saddle-height=736", "saddle-height.was=722", "bar-width=760", "bar-width.was=780"].every((pair) => location.hash.includes(pair))`)
+		tab.until(
+			`["saddle-height=736", "saddle-height.was=722", "bar-width=760", "bar-width.was=780"].every((pair) => location.hash.includes(pair))`,
+		)
 		tab.until(`document.querySelector("#sheet-1-saddle-height") && document.querySelector("#sheet-1-bar-width")`)
 	}
 	a.until(`["saddle-height.was=722", "bar-width.was=780"].every((pair) => localStorage.plumbline.includes(pair))`)
@@ -250,7 +286,10 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 	b.press(".at-step .next-step")
 	b.until(`location.pathname.endsWith("measure-yourself.html")`)
 	b.ready()
-	eval[bool](b, `((f) => { f.value = "inseam"; f.dispatchEvent(new Event("input", {bubbles: true})); f.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector('#repeat-readings-1 [name=quantity]'))`)
+	eval[bool](
+		b,
+		`((f) => { f.value = "inseam"; f.dispatchEvent(new Event("input", {bubbles: true})); f.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector('#repeat-readings-1 [name=quantity]'))`,
+	)
 	for name, text := range map[string]string{"first": "83.2 cm", "second": "83 cm", "third": "82.7 cm"} {
 		b.typed(name, text)
 	}
@@ -285,7 +324,13 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 	b.drawn()
 	for key, value := range map[string]string{"saddle-height": "72.2 cm", "cleat-behind-ball": "8",
 		"stem-length": "45", "spacers": "15", "bar-rise": "30"} {
-		eval[bool](b, fmt.Sprintf(`(f => { f.value = %q; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`, key))
+		eval[bool](
+			b,
+			fmt.Sprintf(
+				`(f => { f.value = %q; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`,
+				key,
+			),
+		)
 		b.write("input[name=now]", value)
 		b.do(chromedp.KeyEvent("\r"))
 		b.until(fmt.Sprintf(`document.querySelector("#sheet-1-%s .now")?.textContent.match(/\d/)`, key))
@@ -314,7 +359,10 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 		t.Errorf("the request reads %q", got)
 	}
 	visible := func() string {
-		return eval[string](b, `[...document.querySelectorAll(".step")].filter((s) => s.checkVisibility()).map((s) => s.dataset.step).join()`)
+		return eval[string](
+			b,
+			`[...document.querySelectorAll(".step")].filter((s) => s.checkVisibility()).map((s) => s.dataset.step).join()`,
+		)
 	}
 	if got := visible(); got != "stature" {
 		t.Fatalf("the client sees %s at once", got)
@@ -354,7 +402,9 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 	for range 3 {
 		b.press(".walk [data-do=after]")
 	}
-	b.until(`document.querySelector(".step[data-step=send]").checkVisibility() && document.querySelector(".look").textContent.includes("832")`)
+	b.until(
+		`document.querySelector(".step[data-step=send]").checkVisibility() && document.querySelector(".look").textContent.includes("832")`,
+	)
 	if got := b.text(".look"); !strings.Contains(got, "middle of 3 readings") || !strings.Contains(got,
 		"left out") || !strings.Contains(got, "<b>roots</b>") {
 		t.Errorf("the last look reads %s", got)
@@ -382,7 +432,11 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 	// What the fitter opens names what was left out, apart from the fitter's own. The
 	// client's page is closed first: here both would share one device.
 	b.do(chromedp.Navigate("about:blank"))
-	c := open(t, link[len(server.URL):], onNew(`localStorage.plumbline = '{"version":1,"record":"mass=99&inseam=700"}'`)).drawn()
+	c := open(
+		t,
+		link[len(server.URL):],
+		onNew(`localStorage.plumbline = '{"version":1,"record":"mass=99&inseam=700"}'`),
+	).drawn()
 	defer eval[bool](c, `(localStorage.clear(), true)`)
 	if got := c.text(".came"); !strings.Contains(got, "left out: Foot.") || !strings.Contains(got, "<b>roots</b>") {
 		t.Errorf("the fitter reads %s", got)
@@ -401,7 +455,13 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 func (b *tab) scan(selector string) string {
 	b.Helper()
 	eval[bool](b, fmt.Sprintf(`(document.querySelector(%q).scrollIntoView({block: "center"}), true)`, selector))
-	box := eval[[]float64](b, fmt.Sprintf(`(r => [r.x + scrollX, r.y + scrollY, r.width, r.height])(document.querySelector(%q).getBoundingClientRect())`, selector))
+	box := eval[[]float64](
+		b,
+		fmt.Sprintf(
+			`(r => [r.x + scrollX, r.y + scrollY, r.width, r.height])(document.querySelector(%q).getBoundingClientRect())`,
+			selector,
+		),
+	)
 	yes := true
 	shot, err := chromedp.Call(b.ctx, page.CaptureScreenshot,
 		page.CaptureScreenshotParams{CaptureBeyondViewport: &yes, Clip: &page.Viewport{X: box[0], Y: box[1],
@@ -437,10 +497,14 @@ func TestAFitterComposesARequest(t *testing.T) {
 		b.press(`.ticked input[value=` + key + `]`)
 	}
 	b.write(`[name="ask.reply"]`, "nobody at all")
-	b.until(`!document.querySelector(".compose .problem").hidden && document.querySelector(".compose .problem").textContent.includes("phone number")`)
+	b.until(
+		`!document.querySelector(".compose .problem").hidden && document.querySelector(".compose .problem").textContent.includes("phone number")`,
+	)
 	b.write(`[name="ask.reply"]`, "+1 555 0100")
 	b.write(`[name="ask.note"]`, "Ten minutes will do.")
-	b.until(`document.querySelector(".compose .problem").hidden && document.querySelector("[name=link]").value.includes("sms%3A%2B15550100") && document.querySelector("[name=link]").value.includes("will+do.")`)
+	b.until(
+		`document.querySelector(".compose .problem").hidden && document.querySelector("[name=link]").value.includes("sms%3A%2B15550100") && document.querySelector("[name=link]").value.includes("will+do.")`,
+	)
 	b.seen("fitter-1360")
 	link := eval[string](b, `document.querySelector("[name=link]").value`)
 	b.press(".compose [data-do=code]")
@@ -449,7 +513,10 @@ func TestAFitterComposesARequest(t *testing.T) {
 		t.Errorf("the code reads %s, the link is %s", got, link)
 	}
 	c := open(t, link[len(server.URL):], chromedp.EmulateViewport(390, 844)).drawn()
-	if got := eval[string](c, `[...document.querySelectorAll(".step")].map((s) => s.dataset.step).join()`); !strings.HasPrefix(got, "inseam,saddle-height,ask-riding") {
+	if got := eval[string](c, `[...document.querySelectorAll(".step")].map((s) => s.dataset.step).join()`); !strings.HasPrefix(
+		got,
+		"inseam,saddle-height,ask-riding",
+	) {
 		t.Errorf("the client is asked for %s", got)
 	}
 	// Without anything typed the client can still go through to the end.
@@ -469,7 +536,9 @@ func TestASymptomLeadsFromTheDrawingToItsCauses(t *testing.T) {
 	if eval[int](b, `document.querySelectorAll('.symptom .first a[href$=".html"]').length`) < 10 {
 		t.Error("the first changes do not lead to their chapters")
 	}
-	b.until(`[...document.querySelectorAll('.evidence a[href^="#source-"]')].every((a) => document.getElementById(a.hash.slice(1)))`)
+	b.until(
+		`[...document.querySelectorAll('.evidence a[href^="#source-"]')].every((a) => document.getElementById(a.hash.slice(1)))`,
+	)
 }
 
 func TestOthersTextInTheAddressIsOnlyText(t *testing.T) {

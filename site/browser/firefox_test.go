@@ -118,7 +118,10 @@ func (f *fox) into(out any, method, params string) {
 // show loads a page of the published guide.
 func (f *fox) show(path string) {
 	f.Helper()
-	f.ask("browsingContext.navigate", fmt.Sprintf(`{"context": %q, "url": %q, "wait": "complete"}`, f.tab, server.URL+path))
+	f.ask(
+		"browsingContext.navigate",
+		fmt.Sprintf(`{"context": %q, "url": %q, "wait": "complete"}`, f.tab, server.URL+path),
+	)
 }
 
 // eval returns the string that an expression of the page comes to.
@@ -129,7 +132,11 @@ func (f *fox) eval(js string) string {
 		Result           struct{ Value string }
 		ExceptionDetails struct{ Text string }
 	}
-	f.into(&out, "script.evaluate", fmt.Sprintf(`{"expression": %s, "target": {"context": %q}, "awaitPromise": true}`, code, f.tab))
+	f.into(
+		&out,
+		"script.evaluate",
+		fmt.Sprintf(`{"expression": %s, "target": {"context": %q}, "awaitPromise": true}`, code, f.tab),
+	)
 	if out.ExceptionDetails.Text != "" {
 		f.Fatalf("%s: %s", js, out.ExceptionDetails.Text)
 	}
@@ -150,7 +157,11 @@ func (f *fox) until(js string) {
 func (f *fox) pdf(width, height float64) []byte {
 	f.Helper()
 	var out struct{ Data string }
-	f.into(&out, "browsingContext.print", fmt.Sprintf(`{"context": %q, "page": {"width": %g, "height": %g}}`, f.tab, width, height))
+	f.into(
+		&out,
+		"browsingContext.print",
+		fmt.Sprintf(`{"context": %q, "page": {"width": %g, "height": %g}}`, f.tab, width, height),
+	)
 	file, err := base64.StdEncoding.DecodeString(out.Data)
 	if err != nil {
 		f.Fatal(err)
@@ -162,15 +173,25 @@ func TestFirefoxAnswersAndPrintsAsChromiumDoes(t *testing.T) {
 	f := openFox(t)
 	f.show(chapter + "#inseam=830")
 	f.until(`document.querySelector(".whose").textContent === "Your numbers"`)
-	f.eval(`(f => { f.value = "84.5 cm"; f.dispatchEvent(new Event("input", {bubbles: true})) })(document.querySelector("[name=inseam]"))`)
+	f.eval(
+		`(f => { f.value = "84.5 cm"; f.dispatchEvent(new Event("input", {bubbles: true})) })(document.querySelector("[name=inseam]"))`,
+	)
 	f.until(`location.hash.includes("inseam=845")`)
 	// As room.js has it.
-	width, err := strconv.ParseFloat(f.eval(`String(Math.floor(document.querySelector(".drawing svg").getBoundingClientRect().width / 10) * 10)`), 64)
+	width, err := strconv.ParseFloat(
+		f.eval(`String(Math.floor(document.querySelector(".drawing svg").getBoundingClientRect().width / 10) * 10)`),
+		64,
+	)
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := panel.Answer(catalog.All(), panel.Ask{Name: "saddle-height", Place: "1", Record: "inseam=845", Width: width})
-	got := f.eval(`[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`)
+	want := panel.Answer(
+		catalog.All(),
+		panel.Ask{Name: "saddle-height", Place: "1", Record: "inseam=845", Width: width},
+	)
+	got := f.eval(
+		`[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")`,
+	)
 	if same(t, got) != same(t, want.HTML()) {
 		t.Errorf("Firefox shows\n%s\nnative code answers\n%s", got, want.HTML())
 	}

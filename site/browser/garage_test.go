@@ -33,7 +33,8 @@ func TestARiderSetsTheSaddleWithDirtyHands(t *testing.T) {
 		t.Errorf("too small for a gloved thumb: %s", small)
 	}
 	b.press(".walk-through .head button")
-	if heard := eval[string](b, "heard.join()"); !strings.HasPrefix(heard, "near,727") || !strings.Contains(heard, "Wrap tape") {
+	if heard := eval[string](b, "heard.join()"); !strings.HasPrefix(heard, "near,727") ||
+		!strings.Contains(heard, "Wrap tape") {
 		t.Errorf("it reads aloud %q", heard)
 	}
 	acts := eval[int](b, `document.querySelectorAll(".acts > li").length`)
@@ -71,7 +72,10 @@ func TestNoTextIsReadByAVoiceElsewhere(t *testing.T) {
 	b := open(t, chapter, onNew(device+`globalThis.noVoice = true`)).ready()
 	b.press(".garage button")
 	b.until(`document.querySelector(".walk-through[open]")`)
-	if eval[bool](b, `[...document.querySelectorAll(".walk-through button")].some((x) => x.textContent === "Read aloud" && x.checkVisibility())`) {
+	if eval[bool](
+		b,
+		`[...document.querySelectorAll(".walk-through button")].some((x) => x.textContent === "Read aloud" && x.checkVisibility())`,
+	) {
 		t.Error("reading aloud is offered without a voice of the device")
 	}
 }
@@ -87,7 +91,9 @@ func TestTwoSymptomsGiveOneChangeOnTheSheet(t *testing.T) {
 	b.press(".together [data-use]")
 	b.until(`location.hash.includes("saddle-height=725") && location.hash.includes("saddle-height.was=730")`)
 	b.do(chromedp.Reload())
-	b.until(`document.querySelector("[data-symptom=hands]").checked && document.querySelector(".together:not([hidden]) .changes")`)
+	b.until(
+		`document.querySelector("[data-symptom=hands]").checked && document.querySelector(".together:not([hidden]) .changes")`,
+	)
 }
 
 // On a phone one symptom is open at a time, and every number on the drawing is large

@@ -71,7 +71,11 @@ func TestAxeFindsNothing(t *testing.T) {
 			}
 			b.do(chromedp.Evaluate[chromedp.Void](string(script)))
 			var found struct{ Violations, Incomplete []finding }
-			told := eval[string](b, `axe.run(document, {resultTypes: ["violations", "incomplete"]}).then((r) => JSON.stringify({violations: r.violations, incomplete: r.incomplete}))`, chromedp.EvalAwaitPromise)
+			told := eval[string](
+				b,
+				`axe.run(document, {resultTypes: ["violations", "incomplete"]}).then((r) => JSON.stringify({violations: r.violations, incomplete: r.incomplete}))`,
+				chromedp.EvalAwaitPromise,
+			)
 			if err := json.Unmarshal([]byte(told), &found); err != nil {
 				t.Fatalf("%v in %.200s", err, told)
 			}
@@ -94,7 +98,10 @@ func TestNothingIsWiderThanANarrowScreen(t *testing.T) {
 	if got := eval[int](b, "document.documentElement.scrollWidth"); got > 320 {
 		t.Errorf("at 320 px the page is %d px wide", got)
 	}
-	small := eval[[]string](b, `[...document.querySelectorAll(".bench :is(input, select, button, summary), .tools :is(button, select)")].filter((e) => e.checkVisibility()).map((e) => [e, (e.closest("label") ?? e).getBoundingClientRect()]).filter(([, r]) => r.height < 24 || r.width < 24).map(([e]) => e.outerHTML)`)
+	small := eval[[]string](
+		b,
+		`[...document.querySelectorAll(".bench :is(input, select, button, summary), .tools :is(button, select)")].filter((e) => e.checkVisibility()).map((e) => [e, (e.closest("label") ?? e).getBoundingClientRect()]).filter(([, r]) => r.height < 24 || r.width < 24).map(([e]) => e.outerHTML)`,
+	)
 	if len(small) > 0 {
 		t.Errorf("too small to hit: %q", small)
 	}
@@ -103,10 +110,19 @@ func TestNothingIsWiderThanANarrowScreen(t *testing.T) {
 func TestOnAPhoneTheDrawingStaysInViewAndHidesNoField(t *testing.T) {
 	b := open(t, chapter+"#inseam=830", chromedp.EmulateViewport(390, 844)).ready()
 	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
-	eval[bool](b, `(document.querySelectorAll(".bench form details:not(.how)").forEach((fold) => { fold.open = true; }), true)`)
+	eval[bool](
+		b,
+		`(document.querySelectorAll(".bench form details:not(.how)").forEach((fold) => { fold.open = true; }), true)`,
+	)
 	for _, name := range []string{"crank-length", "target-knee", "inseam"} {
-		eval[bool](b, `(f => { f.focus(); f.scrollIntoView({block: "nearest"}); return true })(document.querySelector("[name=`+name+`]"))`)
-		got := eval[map[string]float64](b, `(() => { const d = document.querySelector(".drawing").getBoundingClientRect(), f = document.activeElement.getBoundingClientRect(); return {top: d.top, bottom: d.bottom, field: f.top, end: f.bottom, high: innerHeight} })()`)
+		eval[bool](
+			b,
+			`(f => { f.focus(); f.scrollIntoView({block: "nearest"}); return true })(document.querySelector("[name=`+name+`]"))`,
+		)
+		got := eval[map[string]float64](
+			b,
+			`(() => { const d = document.querySelector(".drawing").getBoundingClientRect(), f = document.activeElement.getBoundingClientRect(); return {top: d.top, bottom: d.bottom, field: f.top, end: f.bottom, high: innerHeight} })()`,
+		)
 		if got["bottom"] > got["high"]*0.6 || got["bottom"] < 100 {
 			t.Errorf("at %s the drawing ends at %.0f px of %.0f", name, got["bottom"], got["high"])
 		}

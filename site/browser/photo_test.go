@@ -124,7 +124,10 @@ func reader(t *testing.T, hash string, before ...chromedp.Action[chromedp.Void])
 	t.Helper()
 	b := open(t, kneeChapter+hash, before...).ready()
 	// The answer's strip lies over the lower end of a phone's window.
-	eval[bool](b, `(document.querySelector(".off-photo").scrollIntoView({block: "center", behavior: "instant"}), true)`)
+	eval[bool](
+		b,
+		`(document.querySelector(".off-photo").scrollIntoView({block: "center", behavior: "instant"}), true)`,
+	)
 	b.do(chromedp.Click(chromedp.CSS(".off-photo")))
 	b.until(`document.querySelector("dialog.photo")?.open`)
 	return b
@@ -141,7 +144,10 @@ func (b *tab) pick(path string) *tab {
 // shown is where the photo lies in the window: its left and top, its scale.
 func (b *tab) shown() (left, top, scale float64) {
 	b.Helper()
-	r := eval[[]float64](b, `(() => { const c = document.querySelector(".photo .whole canvas"), r = c.getBoundingClientRect(); return [r.left, r.top, r.width, r.height, c.width, c.height] })()`)
+	r := eval[[]float64](
+		b,
+		`(() => { const c = document.querySelector(".photo .whole canvas"), r = c.getBoundingClientRect(); return [r.left, r.top, r.width, r.height, c.width, c.height] })()`,
+	)
 	scale = math.Min(r[2]/r[4], r[3]/r[5])
 	return r[0] + (r[2]-scale*r[4])/2, r[1] + (r[3]-scale*r[5])/2, scale
 }
@@ -203,12 +209,20 @@ func TestAKneeIsReadOffAPhotoAndUsed(t *testing.T) {
 	if got := b.text(".photo [role=status]"); got != "Say first how the knee was read." {
 		t.Errorf("the sheet says %q", got)
 	}
-	b.do(chromedp.Click(chromedp.CSS(`.photo [value=moving]`)), chromedp.Click(chromedp.CSS(".photo .end [type=checkbox]")))
+	b.do(
+		chromedp.Click(chromedp.CSS(`.photo [value=moving]`)),
+		chromedp.Click(chromedp.CSS(".photo .end [type=checkbox]")),
+	)
 	added, _ := b.told()
 	b.near("the angle with what side film lacks", added, bent(hit[0], hit[1], hit[2])+2.2)
 	b.do(chromedp.Click(chromedp.CSS(".photo .end [type=checkbox]")), chromedp.Click(chromedp.CSS(".photo .take")))
-	b.until(fmt.Sprintf(`location.hash.includes("knee-reading=%g") && location.hash.includes("knee-read=moving")`, angle))
-	if got := eval[string](b, `document.activeElement.name + " " + document.activeElement.value`); got != fmt.Sprintf("knee-reading %.1f", angle) {
+	b.until(
+		fmt.Sprintf(`location.hash.includes("knee-reading=%g") && location.hash.includes("knee-read=moving")`, angle),
+	)
+	if got := eval[string](b, `document.activeElement.name + " " + document.activeElement.value`); got != fmt.Sprintf(
+		"knee-reading %.1f",
+		angle,
+	) {
 		t.Errorf("the field holds %q", got)
 	}
 	if eval[bool](b, `document.querySelector("dialog.photo").open`) {
@@ -275,12 +289,23 @@ func TestAKneeIsReadOffAPhotoByKeys(t *testing.T) {
 // inkAt is the colour of a place on one of the sheet's canvases, read off a copy.
 func (b *tab) inkAt(canvas string, x, y float64) [3]float64 {
 	b.Helper()
-	return [3]float64(eval[[]float64](b, fmt.Sprintf(`(() => { const c = %s, one = document.createElement("canvas"); one.width = one.height = 1; const ink = one.getContext("2d"); ink.drawImage(c, -Math.floor(%g * c.width), -Math.floor(%g * c.height)); return [...ink.getImageData(0, 0, 1, 1).data].slice(0, 3) })()`, canvas, x, y)))
+	return [3]float64(
+		eval[[]float64](
+			b,
+			fmt.Sprintf(
+				`(() => { const c = %s, one = document.createElement("canvas"); one.width = one.height = 1; const ink = one.getContext("2d"); ink.drawImage(c, -Math.floor(%g * c.width), -Math.floor(%g * c.height)); return [...ink.getImageData(0, 0, 1, 1).data].slice(0, 3) })()`,
+				canvas,
+				x,
+				y,
+			),
+		),
+	)
 }
 
 // alike tells whether a colour is that ink, give or take what JPEG does.
 func alike(got [3]float64, want color.RGBA) bool {
-	return math.Abs(got[0]-float64(want.R)) < 20 && math.Abs(got[1]-float64(want.G)) < 20 && math.Abs(got[2]-float64(want.B)) < 20
+	return math.Abs(got[0]-float64(want.R)) < 20 && math.Abs(got[1]-float64(want.G)) < 20 &&
+		math.Abs(got[2]-float64(want.B)) < 20
 }
 
 // cross is where the cross of a point is said to be.
@@ -303,7 +328,13 @@ func TestADetailIsSlidUnderItsCrossOnAPhone(t *testing.T) {
 	for i, s := range stickers {
 		for range 2 {
 			c := b.cross(i)
-			box := eval[[]float64](b, fmt.Sprintf(`(() => { const a = document.querySelectorAll(".photo .aim")[%d]; a.scrollIntoView({block: "center"}); const r = a.getBoundingClientRect(); return [r.left + r.width / 2, r.top + r.height / 2] })()`, i))
+			box := eval[[]float64](
+				b,
+				fmt.Sprintf(
+					`(() => { const a = document.querySelectorAll(".photo .aim")[%d]; a.scrollIntoView({block: "center"}); const r = a.getBoundingClientRect(); return [r.left + r.width / 2, r.top + r.height / 2] })()`,
+					i,
+				),
+			)
 			_, _, scale := b.shown()
 			detail := math.Max(1, 4*scale)
 			dx, dy := math.Round((c.x-s.x)*detail), math.Round((c.y-s.y)*detail)
@@ -316,7 +347,10 @@ func TestADetailIsSlidUnderItsCrossOnAPhone(t *testing.T) {
 			t.Errorf("the cross is at %v, the sticker at %v", got, s)
 		}
 		// The middle of the detail shows the sticker's ink.
-		if got := b.inkAt(fmt.Sprintf(`document.querySelectorAll(".photo .aim canvas")[%d]`, i), 0.5, 0.5); !alike(got, inks[i]) {
+		if got := b.inkAt(fmt.Sprintf(`document.querySelectorAll(".photo .aim canvas")[%d]`, i), 0.5, 0.5); !alike(
+			got,
+			inks[i],
+		) {
 			t.Errorf("in the middle of detail %d lies %v, not %v", i, got, inks[i])
 		}
 	}
@@ -363,7 +397,10 @@ func TestWhatIsNoPhotoIsRefusedWithAReason(t *testing.T) {
 			if got := b.text(".photo .wrong"); !strings.Contains(got, c.says) {
 				t.Errorf("it says %q", got)
 			}
-			if eval[bool](b, `document.querySelector(".photo .work").checkVisibility() || document.querySelector(".photo .end").checkVisibility() || document.querySelector(".photo canvas").width > 1`) {
+			if eval[bool](
+				b,
+				`document.querySelector(".photo .work").checkVisibility() || document.querySelector(".photo .end").checkVisibility() || document.querySelector(".photo canvas").width > 1`,
+			) {
 				t.Error("the photo before it is still there")
 			}
 			b.pick(keep(t, "again.png", photo))
@@ -389,12 +426,18 @@ func TestALargePhotoIsMadeSmallAndStandsUpright(t *testing.T) {
 				}
 				wide, high = high, wide
 			}
-			size := eval[[]float64](b, `[document.querySelector(".photo .whole canvas").width, document.querySelector(".photo .whole canvas").height]`)
+			size := eval[[]float64](
+				b,
+				`[document.querySelector(".photo .whole canvas").width, document.querySelector(".photo .whole canvas").height]`,
+			)
 			if math.Max(size[0], size[1]) != 1600 || math.Abs(size[0]/size[1]-wide/high) > 0.002 {
 				t.Fatalf("the copy has %v pixels", size)
 			}
 			for i, s := range at {
-				if got := b.inkAt(`document.querySelector(".photo .whole canvas")`, s.x/wide, s.y/high); !alike(got, inks[i]) {
+				if got := b.inkAt(`document.querySelector(".photo .whole canvas")`, s.x/wide, s.y/high); !alike(
+					got,
+					inks[i],
+				) {
 					t.Errorf("at sticker %d lies %v, not %v", i, got, inks[i])
 				}
 				b.click(s)
@@ -484,7 +527,11 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 	if after := eval[string](b, `JSON.stringify([localStorage, sessionStorage, location.href, document.cookie])`); after != before {
 		t.Errorf("%s became %s", before, after)
 	}
-	stored := eval[[]int](b, `Promise.all([indexedDB.databases(), caches.keys()]).then((all) => all.map((list) => list.length))`, chromedp.EvalAwaitPromise)
+	stored := eval[[]int](
+		b,
+		`Promise.all([indexedDB.databases(), caches.keys()]).then((all) => all.map((list) => list.length))`,
+		chromedp.EvalAwaitPromise,
+	)
 	if !slices.Equal(stored, []int{0, 0}) {
 		t.Errorf("databases and caches: %v", stored)
 	}
@@ -503,7 +550,10 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 	b.until(`document.querySelector("[name=inseam]").value === "" && document.querySelector(".off-photo")`)
 	b.do(chromedp.Click(chromedp.CSS(".off-photo")))
 	b.until(`document.querySelector("dialog.photo").open`)
-	if eval[bool](b, `document.querySelector(".photo canvas").width > 1 || document.querySelector("#photo-file").files.length > 0 || document.querySelector(".photo .work").checkVisibility()`) {
+	if eval[bool](
+		b,
+		`document.querySelector(".photo canvas").width > 1 || document.querySelector("#photo-file").files.length > 0 || document.querySelector(".photo .work").checkVisibility()`,
+	) {
 		t.Error("the photo outlives the numbers")
 	}
 }
@@ -574,7 +624,10 @@ func TestThePhotoSheetIsAccessible(t *testing.T) {
 			if got := eval[int64](b, `Math.max(document.documentElement.scrollWidth, document.querySelector(".photo").scrollWidth)`); got > width {
 				t.Errorf("at %d px the sheet is %d px wide", width, got)
 			}
-			small := eval[[]string](b, `[...document.querySelectorAll(".photo :is(input, button, .aim), .off-photo")].map((e) => [e, (e.labels?.[0]?.contains(e) ? e.labels[0] : e).getBoundingClientRect()]).filter(([, r]) => r.height < 44 || r.width < 44).map(([e, r]) => e.outerHTML.slice(0, 80) + r.width + "x" + r.height)`)
+			small := eval[[]string](
+				b,
+				`[...document.querySelectorAll(".photo :is(input, button, .aim), .off-photo")].map((e) => [e, (e.labels?.[0]?.contains(e) ? e.labels[0] : e).getBoundingClientRect()]).filter(([, r]) => r.height < 44 || r.width < 44).map(([e, r]) => e.outerHTML.slice(0, 80) + r.width + "x" + r.height)`,
+			)
 			if len(small) > 0 {
 				t.Errorf("at %d px too small for a thumb: %q", width, small)
 			}

@@ -23,13 +23,18 @@ func TestTwoTabsMergeByKey(t *testing.T) {
 	a.keeps()
 	a.until(`localStorage.plumbline.includes("inseam=830")`)
 	b := open(t, chapter).ready()
-	b.until(`document.querySelector("[name=inseam]").value === "830" && document.querySelector("[data-tools] input").checked`)
+	b.until(
+		`document.querySelector("[name=inseam]").value === "830" && document.querySelector("[data-tools] input").checked`,
+	)
 	b.typed("crank-length", "165")
 	a.until(`document.querySelector("[name=crank-length]").value === "165"`)
 	a.typed("inseam", "845")
-	b.until(`document.querySelector("[name=inseam]").value === "845" && document.querySelector("[name=crank-length]").value === "165"`)
+	b.until(
+		`document.querySelector("[name=inseam]").value === "845" && document.querySelector("[name=crank-length]").value === "165"`,
+	)
 	kept := eval[string](a, "localStorage.plumbline")
-	if !strings.Contains(kept, "inseam=845") || !strings.Contains(kept, "crank-length=165") || !strings.Contains(kept, `"version":2`) {
+	if !strings.Contains(kept, "inseam=845") || !strings.Contains(kept, "crank-length=165") ||
+		!strings.Contains(kept, `"version":2`) {
 		t.Errorf("the device keeps %s", kept)
 	}
 	c := open(t, setupPage).drawn()
@@ -46,7 +51,9 @@ func TestTwoTabsMergeByKey(t *testing.T) {
 }
 
 func TestStorageThatThrowsOrIsOfAnotherVersionIsLeftAlone(t *testing.T) {
-	broken := onNew(`Object.defineProperty(window, "localStorage", { get() { throw new DOMException("no", "SecurityError"); } })`)
+	broken := onNew(
+		`Object.defineProperty(window, "localStorage", { get() { throw new DOMException("no", "SecurityError"); } })`,
+	)
 	b := open(t, chapter, broken).ready()
 	b.keeps()
 	if eval[bool](b, `document.querySelector("[data-tools] input").checked`) {
@@ -70,7 +77,9 @@ func TestAPastedLinkIsHeardAndAnAnchorKeepsTheNumbers(t *testing.T) {
 	b.until(`document.querySelector("[name=inseam]").value === "830"`)
 	b.until(`location.hash === "#inseam=830&at=saddle-height-1" && scrollY > 100`)
 	eval[bool](b, `(location.hash = "#inseam=900&crank-length=170", true)`)
-	b.until(`document.querySelector("[name=inseam]").value === "900" && document.querySelector("[name=crank-length]").value === "170"`)
+	b.until(
+		`document.querySelector("[name=inseam]").value === "900" && document.querySelector("[name=crank-length]").value === "170"`,
+	)
 	eval[bool](b, `(location.hash = "#main", true)`)
 	b.until(`location.hash === "#inseam=900&crank-length=170&at=main"`)
 	eval[bool](b, `(history.back(), true)`)
@@ -79,7 +88,10 @@ func TestAPastedLinkIsHeardAndAnAnchorKeepsTheNumbers(t *testing.T) {
 
 func TestALinkInsideTheGuideCarriesNumbersAndAnchor(t *testing.T) {
 	b := open(t, chapter+"#inseam=830").ready()
-	href := eval[string](b, `[...document.querySelectorAll("main a")].map(a => a.getAttribute("href")).find(h => h?.includes("&at=how-deep"))`)
+	href := eval[string](
+		b,
+		`[...document.querySelectorAll("main a")].map(a => a.getAttribute("href")).find(h => h?.includes("&at=how-deep"))`,
+	)
 	if !strings.Contains(href, "#inseam=830&at=how-deep") {
 		t.Errorf("the link reads %s", href)
 	}
@@ -102,7 +114,8 @@ func TestWhatAClientSentStaysApartFromOwnNumbers(t *testing.T) {
 	}
 	sent.press(".news button:nth-of-type(3)")
 	sent.until(`location.hash === "#inseam=830" && document.querySelector("[name=inseam]").value === "830"`)
-	if kept := eval[string](own, "localStorage.plumbline"); !strings.Contains(kept, "inseam=830") || strings.Contains(kept, "900") {
+	if kept := eval[string](own, "localStorage.plumbline"); !strings.Contains(kept, "inseam=830") ||
+		strings.Contains(kept, "900") {
 		t.Errorf("looking at the client's numbers left %q on the device", kept)
 	}
 }
@@ -122,20 +135,28 @@ func TestTwoRidersNeverMix(t *testing.T) {
 	b.until(`location.hash.includes("inseam=795")`)
 	// The question goes along to the next page and survives a reload.
 	b.do(chromedp.Reload())
-	b.until(`document.querySelector(".news")?.textContent.includes("Kim’s numbers") && document.querySelector("[name=inseam]")?.value === "795"`)
-	if kept := eval[string](b, "localStorage.plumbline"); strings.Contains(kept, "Kim") || strings.Contains(kept, "79") {
+	b.until(
+		`document.querySelector(".news")?.textContent.includes("Kim’s numbers") && document.querySelector("[name=inseam]")?.value === "795"`,
+	)
+	if kept := eval[string](b, "localStorage.plumbline"); strings.Contains(kept, "Kim") ||
+		strings.Contains(kept, "79") {
 		t.Errorf("the device keeps %s before it was asked for", kept)
 	}
 	b.press(".news button.main")
 	b.until(`localStorage.plumbline.includes("Kim")`)
-	if hash := eval[string](b, "location.hash"); strings.Contains(hash, "stature") || !strings.Contains(hash, "crank-length=165") {
+	if hash := eval[string](b, "location.hash"); strings.Contains(hash, "stature") ||
+		!strings.Contains(hash, "crank-length=165") {
 		t.Errorf("after keeping both the address reads %s", hash)
 	}
 	own.until(`document.querySelector("[name=inseam]").value === "830"`)
 	b.press(".news button") // undo
-	b.until(`!localStorage.plumbline.includes("Kim") && document.querySelector(".news").textContent.includes("Kim’s numbers")`)
+	b.until(
+		`!localStorage.plumbline.includes("Kim") && document.querySelector(".news").textContent.includes("Kim’s numbers")`,
+	)
 	b.press(".news button:nth-of-type(2)")
-	b.until(`localStorage.plumbline.includes("Kim") && !localStorage.plumbline.includes("Rowan") && !localStorage.plumbline.includes("1740")`)
+	b.until(
+		`localStorage.plumbline.includes("Kim") && !localStorage.plumbline.includes("Rowan") && !localStorage.plumbline.includes("1740")`,
+	)
 }
 
 func TestACorrectedLinkIsFollowedAndTheBackButtonBringsALivePage(t *testing.T) {

@@ -29,7 +29,10 @@ const caught = `(() => {
 // handed presses a button of the first menu and returns the file that it hands over.
 func handed(b *tab, kind string) []byte {
 	b.Helper()
-	eval[bool](b, `(document.querySelector(".saves").open = true, document.querySelector("[data-save=`+kind+`]").click(), true)`)
+	eval[bool](
+		b,
+		`(document.querySelector(".saves").open = true, document.querySelector("[data-save=`+kind+`]").click(), true)`,
+	)
 	b.until(`Object.keys(handed).some((name) => name.endsWith(".` + kind + `"))`)
 	text := eval[string](b, `Object.entries(handed).find(([name]) => name.endsWith(".`+kind+`"))[1]`)
 	_, data, _ := strings.Cut(text, ",")

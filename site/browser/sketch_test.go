@@ -21,6 +21,11 @@ func TestAFoldShowsThePictureOfTheChapter(t *testing.T) {
 		t.Errorf("the chapter says %q, the field %q", chapter, field)
 	}
 	// The form is written anew in other units, and the open fold keeps its picture.
-	eval[bool](b, `(() => { const s = document.querySelector("[data-tools] select"); s.value = "in"; s.dispatchEvent(new Event("change", { bubbles: true })); return true; })()`)
-	b.until(fold + `.open && ` + fold + `.querySelector(".sketch svg") !== null && ` + fold + `.querySelector(".sketch").textContent.includes("in")`)
+	eval[bool](
+		b,
+		`(() => { const s = document.querySelector("[data-tools] select"); s.value = "in"; s.dispatchEvent(new Event("change", { bubbles: true })); return true; })()`,
+	)
+	b.until(
+		fold + `.open && ` + fold + `.querySelector(".sketch svg") !== null && ` + fold + `.querySelector(".sketch").textContent.includes("in")`,
+	)
 }

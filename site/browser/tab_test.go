@@ -128,7 +128,13 @@ func (b *tab) ready() *tab {
 // typed replaces the text of a field by real key strokes.
 func (b *tab) typed(name, text string) {
 	b.Helper()
-	eval[bool](b, fmt.Sprintf(`(f => { f.closest("details")?.setAttribute("open", ""); f.focus(); f.select(); return true })(document.querySelector('[name="%s"]'))`, name))
+	eval[bool](
+		b,
+		fmt.Sprintf(
+			`(f => { f.closest("details")?.setAttribute("open", ""); f.focus(); f.select(); return true })(document.querySelector('[name="%s"]'))`,
+			name,
+		),
+	)
 	if text == "" {
 		text = "\b"
 	}
@@ -147,5 +153,8 @@ func onNew(script string) chromedp.Action[chromedp.Void] {
 // text is the words of an element.
 func (b *tab) text(selector string) string {
 	b.Helper()
-	return strings.Join(strings.Fields(eval[string](b, fmt.Sprintf(`document.querySelector(%q)?.textContent ?? ""`, selector))), " ")
+	return strings.Join(
+		strings.Fields(eval[string](b, fmt.Sprintf(`document.querySelector(%q)?.textContent ?? ""`, selector))),
+		" ",
+	)
 }

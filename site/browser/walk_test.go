@@ -118,7 +118,9 @@ func TestTheWholePathOnAPhone(t *testing.T) {
 		{"where-your-hands-are.html", func() {
 			w.ready()
 			// Everything was measured before: the answer is there without a field being filled in.
-			w.until(`document.querySelector(".bench .answer .readings b")?.textContent && !document.querySelector(".bench [aria-invalid]")`)
+			w.until(
+				`document.querySelector(".bench .answer .readings b")?.textContent && !document.querySelector(".bench [aria-invalid]")`,
+			)
 			w.to(".bench .answer .readings b")
 		}},
 		{"your-setup-sheet.html", func() {
@@ -137,7 +139,13 @@ func TestTheWholePathOnAPhone(t *testing.T) {
 		}
 		w.arrive(step.page)
 		step.does()
-		t.Logf("%-28s %4.1f screens, %2d taps, %2d characters", step.page, w.screens-screens, w.taps-taps, w.typed-typed)
+		t.Logf(
+			"%-28s %4.1f screens, %2d taps, %2d characters",
+			step.page,
+			w.screens-screens,
+			w.taps-taps,
+			w.typed-typed,
+		)
 	}
 	t.Logf("%-28s %4.1f screens, %2d taps, %2d characters", "the whole path", w.screens, w.taps, w.typed)
 	if math.Ceil(w.screens) > 25 || w.taps+w.typed > 60 {

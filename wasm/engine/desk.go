@@ -18,7 +18,10 @@ func whole(q js.Value, name, units string) any {
 	reply := d.Answer(desk.Ask{
 		Name: name, Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"), Text: text(q,
 			"text"), Key: text(q, "key"),
-		Link: text(q, "link"), Day: text(q, "day"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"), Taken: text(q, "taken"),
+		Link: text(
+			q,
+			"link",
+		), Day: text(q, "day"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"), Taken: text(q, "taken"),
 		Width: number(q, "width"),
 	})
 	return map[string]any{

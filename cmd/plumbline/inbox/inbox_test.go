@@ -220,8 +220,10 @@ func TestAttachedFilesAreRead(t *testing.T) {
 		"a.json": `{"version":1,"name":"Ash","values":[{"key":"inseam","value":830}]}`,
 		"a.csv":  "key,value,unit\r\nname,Ash,\r\ninseam,830,mm\r\n",
 	} {
-		list := in(header + "Content-Type: application/octet-stream\r\nContent-Disposition: attachment; filename=" + name +
-			"\r\nContent-Transfer-Encoding: base64\r\n\r\n" + base64.StdEncoding.EncodeToString([]byte(body)))
+		list := in(
+			header + "Content-Type: application/octet-stream\r\nContent-Disposition: attachment; filename=" + name +
+				"\r\nContent-Transfer-Encoding: base64\r\n\r\n" + base64.StdEncoding.EncodeToString([]byte(body)),
+		)
 		require.Len(t, list, 1)
 		r, _ := exchange.Open(list[0].Text)
 		require.NotNil(t, r, "%+v", list[0])
@@ -276,7 +278,9 @@ func FuzzInbox(f *testing.F) {
 	f.Add(header + "\r\n" + reply("Ash", 830))
 	f.Add("[{},{\"a\":\"\\\"]\"}]")
 	f.Add("> > https://x.example/#a=1&\n> > b=2\n")
-	f.Add("From x\n" + header + "Content-Type: multipart/mixed; boundary=x\n\n--x\n\nhttps://y.example/?q=https%3A%2F%2Fz%23a%3D1\n--x--\n")
+	f.Add(
+		"From x\n" + header + "Content-Type: multipart/mixed; boundary=x\n\n--x\n\nhttps://y.example/?q=https%3A%2F%2Fz%23a%3D1\n--x--\n",
+	)
 	f.Fuzz(func(t *testing.T, text string) {
 		for _, found := range in(text) {
 			if (found.Err == nil) == (found.Text == "" && found.Aside == "") {

@@ -71,7 +71,9 @@ func binary(head []byte) string {
 var aField = regexp.MustCompile(`^[!-9;-~]{2,60}:[ \t]`)
 
 // oneOfMail are fields that every mail has one of, and that no other text begins with.
-var oneOfMail = regexp.MustCompile(`(?im)^(received|return-path|mime-version|message-id|delivered-to|from|to|subject|date):[ \t]`)
+var oneOfMail = regexp.MustCompile(
+	`(?im)^(received|return-path|mime-version|message-id|delivered-to|from|to|subject|date):[ \t]`,
+)
 
 // isMail tells whether a file begins with the header of a mail.
 func isMail(head []byte) bool {
