@@ -112,6 +112,12 @@ func between(before, after *record.Record) Kin {
 		return Alone
 	}
 	a, b := request.VisitOf(before), request.VisitOf(after)
+	if a.Bike == "" {
+		a.Bike = before.Bike
+	}
+	if b.Bike == "" {
+		b.Bike = after.Bike
+	}
 	switch {
 	case a.Bike != "" && b.Bike != "" && !strings.EqualFold(a.Bike, b.Bike), otherFrame(before, after):
 		return OtherBike

@@ -57,7 +57,7 @@ func (c *intakeCommand) Run(s streams) error {
 		p = pages
 	}
 	var list []*arrival
-	inbox.Read(c.From, os.Stdin, func(f inbox.Found) { list = append(list, arrive(f)) })
+	inbox.Read(c.From, os.Stdin, func(f inbox.Found) { list = append(list, arrivals(f)...) })
 	if len(list) == 0 {
 		return refusal{statusUsage,
 			"nothing was found to read. Give a link, a file or a folder; see plumbline intake --help."}

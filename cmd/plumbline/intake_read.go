@@ -1,6 +1,8 @@
 package main
 
 import (
+	"strings"
+
 	"plumbline/calculators"
 	"plumbline/calculators/catalog"
 	"plumbline/calculators/exchange"
@@ -29,6 +31,27 @@ type arrival struct {
 	later   *arrival // a corrected reply that takes its place, nil if none
 }
 
+// arrivals reads what was found: one record, or a file of several riders and bikes.
+func arrivals(f inbox.Found) (list []*arrival) {
+	if strings.Contains(f.Text, `"riders"`) && strings.HasPrefix(strings.TrimSpace(f.Text), "{") {
+		if book, problems := exchange.OpenBook(f.Text); book != nil {
+			book.Each(func(_ *record.Rider, _ *record.Bike, joined *record.Record) {
+				a := &arrival{from: f.From, record: joined, problems: problems}
+				problems = nil // they are the file's, and said once
+				a.visit = visitOf(joined)
+				if joined.Empty() {
+					a.record, a.aside = nil, "the file names a bike of "+joined.Name+" and nothing that was measured"
+				} else {
+					a.judge()
+				}
+				list = append(list, a)
+			})
+			return list
+		}
+	}
+	return []*arrival{arrive(f)}
+}
+
 // arrive reads a record.
 func arrive(f inbox.Found) *arrival {
 	a := &arrival{from: f.From, aside: f.Aside}
@@ -49,12 +72,22 @@ func arrive(f inbox.Found) *arrival {
 		a.record = nil
 		return a
 	}
-	a.visit = request.VisitOf(a.record)
+	a.visit = visitOf(a.record)
 	if fragment, ok := exchange.Fragment(f.Text); ok {
 		a.state = request.StateOf(fragment)
 	}
 	a.judge()
 	return a
+}
+
+// visitOf is what a record says of the visit; where the fitter named no bike, the
+// rider's own name for it counts.
+func visitOf(r *record.Record) request.Visit {
+	v := request.VisitOf(r)
+	if v.Bike == "" {
+		v.Bike = r.Bike
+	}
+	return v
 }
 
 // judge finds what a fitter should look at.
