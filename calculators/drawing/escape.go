@@ -29,6 +29,3 @@ func AppendEscaped(b []byte, s string) []byte {
 	}
 	return b
 }
-
-// EscapeFrom makes what stands in b from a place on safe, as Escape does.
-func EscapeFrom(b []byte, from int) []byte { return AppendEscaped(b[:from], string(b[from:])) }
