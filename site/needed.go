@@ -78,11 +78,7 @@ func (g *Guide) openingList(p *guidePage) (string, error) {
 	number := func(n int) measure.Amount { return measure.Amount{Value: float64(n), Unit: measure.One} }
 	w.Raw(`<section class="needed" aria-labelledby="`+neededID+`"><h2 id="`+neededID+`">`).
 		Say("What the next steps need").Raw(`</h2><p>`).
-		Say(
-			"Measurements: {0}, about {1} minutes. One reading of each is enough to go on.",
-			number(len(list)),
-			number(minutesOf(list)),
-		).
+		Say("Measurements: {0}, about {1} minutes. One reading of each is enough to go on.", number(len(list)), number(minutesOf(list))).
 		Raw(`</p>`)
 	g.needRows(w, p, list)
 	onward, err := g.onward(p)
@@ -90,13 +86,7 @@ func (g *Guide) openingList(p *guidePage) (string, error) {
 		return "", err
 	}
 	w.Raw(`</section>`).Raw(onward)
-	w.Raw(
-		`<nav class="jump" aria-labelledby="` + allID + `"><h2 id="` + allID + `">`,
-	).Say(
-		"All measurements",
-	).Raw(
-		`</h2><ul>`,
-	)
+	w.Raw(`<nav class="jump" aria-labelledby="` + allID + `"><h2 id="` + allID + `">`).Say("All measurements").Raw(`</h2><ul>`)
 	for _, b := range p.blocks {
 		for _, key := range b.keys {
 			w.Raw(`<li><a href="#`).Text(measureID(key)).Raw(`">`).Say(measure.Named(key).Label).Raw(`</a></li>`)
@@ -115,22 +105,8 @@ func (g *Guide) needRows(w *markup.Writer, p *guidePage, list []*measure.Quantit
 		g.readingField(rows, q, "row")
 		rows.Raw(`<details class="how"><summary>`).Said(q.How.Brief()).Raw(`</summary>`)
 		if q.How.Figure != "" {
-			rows.Raw(
-				`<div class="sketch" id="` + neededID + `-`,
-			).Text(
-				q.Key,
-			).Raw(
-				`" data-figure="`,
-			).Text(
-				q.How.Figure,
-			).
-				Raw(
-					`" data-take="`,
-				).Text(
-				q.Key,
-			).Raw(
-				`"></div>`,
-			)
+			rows.Raw(`<div class="sketch" id="` + neededID + `-`).Text(q.Key).Raw(`" data-figure="`).Text(q.How.Figure).
+				Raw(`" data-take="`).Text(q.Key).Raw(`"></div>`)
 		}
 		rows.Take(q, "").Raw(`</details></li>`)
 	}

@@ -33,17 +33,7 @@ func (w *writer) strip(result *calculators.Result, of whose) {
 	w.Raw(`</p>`)
 	for i := range result.Answers[1:] {
 		if y := &result.Answers[i+1]; y.Output.Beside {
-			w.Raw(
-				`<p class="beside"><span class="label">`,
-			).Said(
-				y.Label,
-			).Raw(
-				`</span> <b>`,
-			).Text(
-				y.Amount().Number(w.R),
-			).Raw(
-				`</b>`,
-			)
+			w.Raw(`<p class="beside"><span class="label">`).Said(y.Label).Raw(`</span> <b>`).Text(y.Amount().Number(w.R)).Raw(`</b>`)
 			w.unit(y)
 			w.Raw(`</p>`)
 		}
@@ -65,21 +55,9 @@ func (w *writer) stamp(of whose) {
 	w.Raw(`">`)
 	switch of {
 	case theReaders:
-		w.Say(
-			"Your numbers",
-		).Raw(
-			`</p><p class="stale">`,
-		).Say(
-			"Your earlier numbers; the last change could not be computed",
-		)
+		w.Say("Your numbers").Raw(`</p><p class="stale">`).Say("Your earlier numbers; the last change could not be computed")
 	case played:
-		w.Say(
-			"Worked example, as you changed it",
-		).Raw(
-			`</p><p class="stale">`,
-		).Say(
-			"Worked example, as it was before the last change, which could not be computed",
-		)
+		w.Say("Worked example, as you changed it").Raw(`</p><p class="stale">`).Say("Worked example, as it was before the last change, which could not be computed")
 	default:
 		w.Say("Worked example, not yours")
 	}
@@ -127,8 +105,7 @@ func worthMeasuring(result *calculators.Result) (list []*calculators.Influence) 
 		return nil
 	}
 	for _, m := range byShare(result.Influence) {
-		if m.Share >= leastShare && m.Rests != calculators.OfTheModel && measurable(m.Quantity) &&
-			len(list) < mostWorth {
+		if m.Share >= leastShare && m.Rests != calculators.OfTheModel && measurable(m.Quantity) && len(list) < mostWorth {
 			list = append(list, m)
 		}
 	}
@@ -143,8 +120,7 @@ func (w *writer) uses(result *calculators.Result, example bool) {
 	var list []*calculators.Answer
 	for i := range result.Answers {
 		x := &result.Answers[i]
-		if (i == 0 || x.Output.Beside) && usable(x, example) &&
-			(len(list) == 0 || x.Output.Now == list[0].Output.Now) {
+		if (i == 0 || x.Output.Beside) && usable(x, example) && (len(list) == 0 || x.Output.Now == list[0].Output.Now) {
 			list = append(list, x)
 		}
 	}

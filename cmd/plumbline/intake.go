@@ -107,6 +107,8 @@ func inOrder(list []*arrival, p printer, out io.Writer) error {
 	if len(list) > many {
 		care = calculators.Quick
 	}
+	// Before anything is worked on: it decides where each record goes.
+	_, err := io.WriteString(out, p.before(list))
 	type job struct {
 		arrival *arrival
 		done    *done
@@ -132,7 +134,6 @@ func inOrder(list []*arrival, p printer, out io.Writer) error {
 		workers.Wait()
 		close(queue)
 	}()
-	_, err := io.WriteString(out, p.before(list))
 	write := func(text string) {
 		if err == nil {
 			_, err = io.WriteString(out, text)

@@ -123,6 +123,7 @@ func asJPEG(t testing.TB, m image.Image, turned byte) []byte {
 func reader(t *testing.T, hash string, before ...chromedp.Action[chromedp.Void]) *tab {
 	t.Helper()
 	b := open(t, kneeChapter+hash, before...).ready()
+	b.until(`document.querySelector(".off-photo")`)
 	// The answer's strip lies over the lower end of a phone's window.
 	eval[bool](
 		b,
