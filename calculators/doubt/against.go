@@ -71,7 +71,7 @@ func Against(p Person) []Doubt {
 		if !ok {
 			continue
 		}
-		sd := quadrature(want.SD, x.of.SD(e))
+		sd := measure.Quadrature(want.SD, x.of.SD(e))
 		if math.Abs(e.Value-want.Value) <= far*sd {
 			continue
 		}
@@ -100,13 +100,9 @@ func (x *expectation) expect(from measure.Repeated, sex body.Sex) (body.Estimate
 	if !ok || !ok1 || !ok2 {
 		return want, false
 	}
-	want.SD = quadrature(want.SD, (up.Value-down.Value)/2)
+	want.SD = measure.Quadrature(want.SD, (up.Value-down.Value)/2)
 	return want, true
 }
-
-// quadrature adds two standard deviations. It is not math.Hypot, which on amd64 and in
-// WebAssembly may differ in the last bit.
-func quadrature(a, b float64) float64 { return math.Sqrt(float64(a*a) + float64(b*b)) }
 
 // The shares of the height between which an inside leg lies whatever the body, for those
 // who are too small for the survey's lines. In ANSUR II (computed from its lines) a man
@@ -136,7 +132,7 @@ func ballJoints(p Person) []Doubt {
 	outer, ok := p.Measured(measure.HeelToBallOuter)
 	inner, also := p.Measured(measure.HeelToBallInner)
 	a, b := measure.HeelToBallOuter, measure.HeelToBallInner
-	if !ok || !also || outer.Value <= inner.Value+far*quadrature(a.SD(outer), b.SD(inner)) {
+	if !ok || !also || outer.Value <= inner.Value+far*measure.Quadrature(a.SD(outer), b.SD(inner)) {
 		return nil
 	}
 	return []Doubt{{Keys: []string{a.Key, b.Key},

@@ -31,7 +31,7 @@ func Differences(before, after *record.Record) (list []Difference) {
 		switch b.Quantity.Is() {
 		case measure.Number:
 			d.Before, d.After = a.Value, b.Value
-			d.Same = math.Abs(b.Value-a.Value) <= 2*quadrature(a.SD(), b.SD())
+			d.Same = math.Abs(b.Value-a.Value) <= 2*measure.Quadrature(a.SD(), b.SD())
 		case measure.Pick:
 			from, _, _ := b.Quantity.Pick(a.Text)
 			to, _, _ := b.Quantity.Pick(b.Text)
@@ -43,7 +43,3 @@ func Differences(before, after *record.Record) (list []Difference) {
 	}
 	return list
 }
-
-// quadrature adds two standard deviations. It is not math.Hypot, which on amd64 and in
-// WebAssembly may differ in the last bit.
-func quadrature(a, b float64) float64 { return math.Sqrt(float64(a*a) + float64(b*b)) }

@@ -139,7 +139,7 @@ func compare(a, b *record.Record) (agree, differ int) {
 		y, also := measured(b)(q)
 		switch {
 		case !ok || !also:
-		case math.Abs(x.Value-y.Value) <= max(3*quadrature(q.SD(x), q.SD(y)), oneRider*x.Value):
+		case math.Abs(x.Value-y.Value) <= max(3*measure.Quadrature(q.SD(x), q.SD(y)), oneRider*x.Value):
 			agree++
 		default:
 			differ++

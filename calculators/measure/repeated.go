@@ -157,7 +157,7 @@ func MedianSD(shared float64, readings []float64) float64 {
 	if n == 2 {
 		return max(shared, float64(student95(1)*a)/2-shared)
 	}
-	u := math.Sqrt(float64(a*a) + float64(shared*shared))
+	u := Quadrature(a, shared)
 	if u == 0 {
 		return 0
 	}
@@ -206,3 +206,7 @@ func (q *Quantity) Agree(r Repeated) bool {
 	// A hair is added, or 1.1 − 0.6 would exceed 0.5.
 	return r.Range() <= q.AgreeWithin()+1e-9
 }
+
+// Quadrature adds two standard deviations of errors that know nothing of each other. It
+// is not math.Hypot, which on amd64 and in WebAssembly may differ in the last bit.
+func Quadrature(a, b float64) float64 { return math.Sqrt(float64(a*a) + float64(b*b)) }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"plumbline/site"
 )
@@ -21,12 +22,23 @@ func (a *adopt) Run(s streams) error {
 			"give --name and --contact together: what clients send must reach you and nobody else.",
 		}
 	}
+	if a.Dir == "" {
+		return refusal{statusUsage, "name the folder to begin, for example my-guide."}
+	}
 	wrote, err := site.Adopt(a.Dir, site.Adoption{Name: a.Name, Contact: a.Contact})
 	for _, name := range wrote {
 		fmt.Fprintln(s.out, name)
 	}
 	if err != nil {
 		return refusal{statusNo, err.Error() + "."}
+	}
+	// What was given on the command line stands in guide.yaml now, slips and all.
+	if _, mistakes := site.Load(a.Dir); len(mistakes) > 0 {
+		var b strings.Builder
+		for _, m := range mistakes {
+			b.WriteString(m.String() + "\n")
+		}
+		return refusal{statusNo, b.String() + "The folder is begun; mend this in it."}
 	}
 	fmt.Fprintf(s.out, "\nOpen guide.yaml and read it once. Then: plumbline preview %s\n", a.Dir)
 	return nil
