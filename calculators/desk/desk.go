@@ -50,7 +50,7 @@ const (
 	Act     = "act"     // the settings of a chapter, large, one step after the other: HTML
 	Felt    = "felt"    // what several symptoms come to: HTML
 	Write   = "write"   // a setting's value now and next: Record
-	Worth   = "worth"   // what to measure next, and what it would buy: HTML
+	Worth   = "worth"   // what to measure next, and what it would tell: HTML
 	Log     = "log"     // rides to do and the log of Text, all that the page keeps: HTML
 	Note    = "note"    // a line for the log, of Query: Record
 	Compare = "compare" // two states of Text, those that Query names: HTML

@@ -15,7 +15,7 @@ import (
 // first is how many measurements are shown at once; the rest is folded.
 const first = 3
 
-// worth writes what to measure next and what it would buy.
+// worth writes what to measure next and what it would tell.
 func (d Desk) worth(a Ask) string {
 	r, _ := record.Decode(a.Record)
 	gains := sheet.Worth(r, d.Calculators)
@@ -27,7 +27,7 @@ func (d Desk) worth(a Ask) string {
 	for i, g := range gains {
 		if i == first {
 			w.Raw(`</ul><details id="`).Name("-more").Raw(`"><summary>`).Say(
-				"{0} more, which buy less",
+				"{0} more, which help less",
 				measure.Amount{
 					Value: float64(len(gains) - first),
 					Unit:  measure.One,

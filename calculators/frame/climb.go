@@ -23,7 +23,7 @@ func Climb() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "climb-balance", Section: calculators.Frame,
 		Title:    "Climbing and descending balance",
-		Question: "Where does the front wheel lift, and what would a change buy you?",
+		Question: "Where does the front wheel lift, and what would a change do?",
 		Scenario: "The test rider, 1740 mm tall and 75 kg, seated on the test bike on a climb of 15 %.",
 		Inputs: slices.Concat(
 			[]calculators.Input{

@@ -9,7 +9,7 @@ import (
 	"plumbline/calculators/record"
 )
 
-// Gain is what one more measurement would buy.
+// Gain is what one more measurement would tell.
 type Gain struct {
 	*measure.Quantity
 
@@ -22,7 +22,7 @@ type Gain struct {
 	Gives []*calculators.Calculator
 }
 
-// Worth are the measurements that would buy most, best first: those without which a
+// Worth are the measurements that would tell most, best first: those without which a
 // calculator gives no setting, then those that take most of the doubt out. A share is
 // of the variance of a calculator's first answer (JCGM 100:2008, 5.1.2), less what the
 // usual error of the measurement itself leaves of it.
