@@ -96,6 +96,12 @@ func (s Standing) RoomForward(r *Balanced, grip geometry.Point) (Room, bool) {
 	}
 	now := r.Trunk.Shoulder.Distance(grip) - folded
 	there, fine := wide(end)
+	if fine && now > 0 && there >= 0 {
+		// On the way the shoulders may pass nearer to the grips than they end.
+		if t, nearest, ok := lowest(r.FrontKnee, end, there, wide); ok && nearest < 0 {
+			end, there = t, nearest
+		}
+	}
 	switch {
 	case !fine:
 		return Room{}, false

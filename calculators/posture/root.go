@@ -42,3 +42,29 @@ func root(low, atLow, high, atHigh float64, f func(t float64) (float64, bool)) (
 	}
 	return 0, false
 }
+
+// lowest finds where a function that falls and then rises is below 0, or else where it is
+// lowest, by ternary search. One that only falls is lowest at high, where it is atHigh. It
+// returns false where the function has no value.
+func lowest(low, high, atHigh float64, f func(t float64) (float64, bool)) (t, value float64, ok bool) {
+	if before, ok := f(high - (high-low)/1024); !ok || before >= atHigh {
+		return high, atHigh, ok
+	}
+	for range 40 {
+		third := (high - low) / 3
+		left, fine := f(low + third)
+		right, ok := f(high - third)
+		switch {
+		case !ok || !fine:
+			return 0, 0, false
+		case left < 0:
+			return low + third, left, true
+		case left < right:
+			high -= third
+		default:
+			low += third
+		}
+	}
+	value, ok = f(low)
+	return low, value, ok
+}
