@@ -35,6 +35,9 @@ func (g *Guide) instructions(p *guidePage, b *block) string {
 		if q.Is() == measure.Number && !g.formAsks(p, q) {
 			g.readingField(w, q, "")
 		}
+		if q.Is() == measure.List && len(q.Columns) > 1 && !g.formAsks(p, q) { // likewise, see pasted.js
+			w.Raw(`<div class="pasted" data-pasted="`).Text(q.Key).Raw(`" data-label="`).Say(q.Label).Raw(`"></div>`)
+		}
 		w.Raw(`</section>`)
 	}
 	return w.Raw(`</div>`).String()

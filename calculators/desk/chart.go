@@ -43,7 +43,8 @@ func chart(a Ask) Reply {
 	}
 	w.Raw(`</tbody></table></div>`)
 	w.mine()
-	return Reply{HTML: w.String(), Spoken: c.Summary().Say(a.reader())}
+	text := q.Table.Write(q, c.Rows, a.reader(), func(x float64, u *measure.Unit) string { return record.Decimals(x/u.Base, 2) })
+	return Reply{HTML: w.String(), Text: text, Spoken: c.Summary().Say(a.reader())}
 }
 
 // charted writes one chart.

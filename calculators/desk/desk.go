@@ -34,7 +34,7 @@ type Ask struct {
 	Key    string // the quantity that Check is about; for Act the settings, for Felt the symptoms, with spaces
 	Link   string // the page that a client's link leads to
 	Day    string // the day on which a client sends, year-month-day
-	Bare   string // units of bare numbers that were typed: mm, cm or in; "" is mm
+	Bare   string // units of bare numbers that were typed: mm, cm, in, kg or lb; "" is mm and kg
 	Units  string // units to read in: mm, cm or in; "" is mm
 	Root   string // the way from the page to the guide's top, "../"
 	Ways   string // the chapters that the guide has, with spaces, without .md
@@ -61,7 +61,7 @@ const (
 	Check   = "check"   // one measurement of a client: Record, Doubts
 	Back    = "back"    // what a client sends: HTML for a last look, Text, Link
 	Compose = "compose" // what a fitter asks: Text
-	Chart   = "chart"   // a pasted chart as it was understood: HTML
+	Chart   = "chart"   // a pasted chart as it was understood: HTML, Text in the reader’s units
 )
 
 // Reply is what the page puts in place or carries out.
@@ -125,6 +125,9 @@ func ID(kind, place string) string {
 func (a *Ask) reader() *words.Reader { return readerOf(a.Units) }
 
 func readerOf(units string) *words.Reader {
+	if units == measure.Pound.Symbol { // who reads pounds reads inches
+		units = measure.Inch.Symbol
+	}
 	if units != measure.Cm.Symbol && units != measure.Inch.Symbol {
 		units = measure.Mm.Symbol
 	}

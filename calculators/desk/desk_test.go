@@ -81,6 +81,34 @@ func TestASlipIsNamedAndNothingIsWritten(t *testing.T) {
 	require.Empty(t, reply.Record)
 }
 
+func TestWhatWasLikelyMeantIsSaidOnTheSheetToo(t *testing.T) {
+	reply := d.Answer(desk.Ask{Name: desk.Write, Query: "key=saddle-height&now=73.5&next=740"})
+	require.Len(t, reply.Problems, 1)
+	require.Equal(t, "73.5 cm", reply.Problems[0].Suggest)
+	// 154.32 × 0.45359237 kg, which is the pound by definition; a bare number in a field of pounds is one.
+	mass := d.Answer(desk.Ask{Name: desk.Check, Key: "mass", Text: "154.32", Bare: "lb"})
+	require.Equal(t, "69.998375", mass.Record[0].Typed)
+	asked := "ask=mass+inseam&mass=70&inseam=830&"
+	html := d.Answer(desk.Ask{Name: desk.Prepare, Place: "1", Record: asked + "mass.unit=lb&inseam.unit=cm"}).HTML
+	require.Contains(t, html, `data-unit="lb" value="154.32">`)
+	require.Contains(t, html, `data-unit="cm" value="83">`)
+	require.Contains(t, html, `id="prepare-1-inseam-2-c" data-unit-of="inseam" data-next="in"`)
+	html = d.Answer(desk.Ask{Name: desk.Prepare, Place: "1", Record: asked + "mass.unit=cm&inseam.unit=kg"}).HTML
+	require.Contains(t, html, `data-unit="kg" value="70">`, "a unit of another kind is nobody's")
+	require.Contains(t, html, `data-unit="mm" value="830">`)
+}
+
+func TestAChartIsCheckedAsANumberIs(t *testing.T) {
+	good := d.Answer(desk.Ask{Name: desk.Check, Key: "sizes", Text: "\tM\nReach\t46\nStack\t62,5\nHTA\t65\nSTA\t77\nST\t42", Bare: "cm"})
+	require.Empty(t, good.Problems)
+	require.Equal(t, "name;reach;stack;head-angle;seat-angle;seat-tube-length\nM;460;625;65;77;420", good.Record[0].Typed)
+	shown := d.Answer(desk.Ask{Name: desk.Chart, Key: "sizes", Text: good.Record[0].Typed, Bare: "mm", Units: "cm"})
+	require.Equal(t, "name;reach;stack;head-angle;seat-angle;seat-tube-length\nM;46;62.5;65;77;42", shown.Text)
+	bad := d.Answer(desk.Ask{Name: desk.Check, Key: "sizes", Text: "\tM\nReach\t460\nStack\t625\nHTA\t65"})
+	require.Contains(t, bad.Problems[0].Text.Say(nil), "no column for “Effective seat angle”")
+	require.Empty(t, bad.Record)
+}
+
 func TestARecordSurvivesFileAndTable(t *testing.T) {
 	const own = "v=7&name=A+%26+B&note=two%0Alines&date=2026-11-24&u=in&inseam=830;834;829%C2%B13&inseam.unit=cm&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=722&later-thing=x%26y&pedals=flat"
 	want, _ := record.Decode(own)

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"strconv"
 	"strings"
 
 	"plumbline/calculators"
@@ -48,7 +49,7 @@ func (d Desk) prepare(a Ask) string {
 	}
 	w.Raw(`</header><ol class="steps">`)
 	for _, x := range q.Ask {
-		d.step(w, x, r)
+		d.step(w, x, r, fieldReader(a, x))
 	}
 	for i := range request.Questions {
 		if x := &request.Questions[i]; !x.Health || q.Health {
@@ -79,9 +80,21 @@ func begin(w *markup.Writer, key, title string) {
 	w.Raw(`<li class="step" id="`).Name("-step-" + key).Raw(`" data-step="`).Text(key).Raw(`" tabindex="-1"><h3 id="`).Name("-" + key + "-t").Raw(`">`).Say(title).Raw(`</h3>`)
 }
 
+// fieldReader is who reads the field of q: the page's reader, unless the record says
+// that the field has a unit of its own.
+func fieldReader(a Ask, q *measure.Quantity) *words.Reader {
+	in := a.reader()
+	record.Fields(a.Record, func(key, symbol string) {
+		if u := measure.UnitNamed(symbol); key == q.Key+record.MarkUnit && u != nil && u.Kind == q.Unit.Kind {
+			in = readerOf(symbol)
+		}
+	})
+	return in
+}
+
 // step writes one measurement: its figure, how it is taken, and up to three
-// readings.
-func (d Desk) step(w *markup.Writer, q *measure.Quantity, r *record.Record) {
+// readings, which in reads.
+func (d Desk) step(w *markup.Writer, q *measure.Quantity, r *record.Record, in *words.Reader) {
 	begin(w, q.Key, q.Label)
 	if f := d.figure(q.How.Figure, r); f != nil {
 		w.Drawing(f, w.ID+"-"+q.Key+"-figure")
@@ -91,7 +104,7 @@ func (d Desk) step(w *markup.Writer, q *measure.Quantity, r *record.Record) {
 	case measure.Pick:
 		picks(w, q.Key, "-t", q.Choices, q.Unpicked(), r.Choice(q))
 	case measure.Number:
-		numbers(w, q, r.Of(q))
+		numbers(w, q, r.Of(q), in)
 	default:
 		field(w, q.Key, "")
 	}
@@ -99,8 +112,8 @@ func (d Desk) step(w *markup.Writer, q *measure.Quantity, r *record.Record) {
 }
 
 // numbers writes the fields of a number's readings, with those that the record has.
-func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
-	unit := q.Unit.ReadIn(w.R)
+func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry, in *words.Reader) {
+	unit := q.Unit.ReadIn(in)
 	given := [readings]string{}
 	switch {
 	case e == nil:
@@ -115,11 +128,10 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
 	}
 	w.Raw(`<div class="readings" role="group" aria-labelledby="`).Name("-" + q.Key + "-t").Raw(`" aria-describedby="`).Name("-" + q.Key + "-h ").Name("-" + q.Key + "-p ").Name("-" + q.Key + "-d").Raw(`">`)
 	for i, name := range [readings]string{"First reading", "Second reading", "Third reading"} {
-		w.Raw(`<label>`).Say(name).Raw(` <span class="entry"><input type="text" inputmode="decimal" autocomplete="off" spellcheck="false" name="`).Text(q.Key).Raw(`" value="`).Text(given[i]).Raw(`">`)
-		if mark := unit.Mark(); mark != "" {
-			w.Raw(`<span class="unit">`).Text(mark).Raw(`</span>`)
-		}
-		w.Raw(`</span></label>`)
+		at := "-" + q.Key + "-" + strconv.Itoa(i+1)
+		w.Raw(`<div class="asked"><label for="`).Name(at).Raw(`">`).Say(name).Raw(`</label><span class="entry"><input type="text" inputmode="`).Raw(q.Keyboard(unit)).
+			Raw(`" autocomplete="off" spellcheck="false" id="`).Name(at).Raw(`" name="`).Text(q.Key).Raw(`" data-unit="`).Text(unit.Symbol).Raw(`" value="`).Text(given[i]).Raw(`">`)
+		w.UnitAt(at, q.Key, unit).Raw(`</span></div>`)
 	}
 	w.Raw(`</div><p class="hint">`)
 	w.Say("One reading will do, three are better: the middle one counts. Let go of the tape in between. Apart by up to {0} is close enough.", q.Amount(q.AgreeWithin())).Raw(`</p>`)
@@ -236,8 +248,8 @@ func readingsOf(q *measure.Quantity, typed string, bare *words.Reader) (value st
 		}
 		one, why, ok := canonical(q, part, bare)
 		if !ok {
-			if g, _, _ := q.ParseRepeated(part, q.Unit.ReadIn(bare)); g.Suggest != "" {
-				suggest = strings.Replace(typed, part, g.Suggest, 1)
+			if meant := suggested(q, part, bare); meant != "" {
+				suggest = strings.Replace(typed, part, meant, 1)
 			}
 			return "", why, suggest, false
 		}

@@ -62,7 +62,8 @@ func write(a Ask) (reply Reply) {
 	take := func(field string) (value string) {
 		value, why, ok := canonical(q, f[field], bare)
 		if !ok {
-			reply.Problems = append(reply.Problems, calculators.Problem{Input: field, Text: why})
+			reply.Problems = append(reply.Problems,
+				calculators.Problem{Input: field, Text: why, Suggest: suggested(q, f[field], bare)})
 		}
 		return value
 	}
@@ -126,6 +127,11 @@ func canonical(q *measure.Quantity, typed string, bare *words.Reader) (value str
 		_, why, ok = q.Pick(typed)
 	case measure.Number:
 		_, why, ok = q.ParseRepeated(typed, q.Unit.ReadIn(bare))
+	case measure.List:
+		c := q.Table.Chart(q, typed, bare)
+		if ok = len(c.Unread) == 0; !ok {
+			why = c.Unread[0]
+		}
 	default:
 		ok = true
 	}
@@ -134,6 +140,16 @@ func canonical(q *measure.Quantity, typed string, bare *words.Reader) (value str
 	}
 	value, ok = record.Canonical(q, typed, bare)
 	return value, words.Of("“{0}” cannot be read for {1}.", measure.Quoted(typed), q.Named()), ok
+}
+
+// suggested is what was likely meant by a number that cannot be used, "" where nobody can
+// tell.
+func suggested(q *measure.Quantity, typed string, bare *words.Reader) string {
+	if q.Is() != measure.Number {
+		return ""
+	}
+	g, _, _ := q.ParseRepeated(typed, q.Unit.ReadIn(bare))
+	return g.Suggest
 }
 
 // entryOf returns a number's canonical text as an entry, nil for anything else.

@@ -70,6 +70,9 @@ func writing(w *markup.Writer) {
 			w.Raw(`<optgroup label="`).Say(string(group)).Raw(`">`)
 		}
 		w.Raw(`<option value="`).Text(s.Key).Raw(`" data-unit="`).Text(s.Unit.Mark())
+		if s.Least < 0 {
+			w.Raw(`" data-keyboard="text`) // a pad of digits has no minus
+		}
 		if s.Is() == measure.Pick {
 			w.Raw(`" data-picks="`).Name("-picks-" + s.Key)
 		}
@@ -77,9 +80,11 @@ func writing(w *markup.Writer) {
 	}
 	w.Raw(`</optgroup></select></label>`)
 	for _, f := range []struct{ name, label string }{{"now", "Now"}, {"next", "Next"}} {
-		w.Raw(`<label>`).Say(f.label).Raw(` <span class="entry"><input type="text" inputmode="decimal" ` +
-			`autocomplete="off" spellcheck="false" name="`).Raw(f.name).Raw(`" aria-describedby="`).Name("-p ").
-			Name("-h").Raw(`"><span class="unit"></span></span></label>`)
+		w.Raw(`<div class="asked"><label for="`).Name("-" + f.name).Raw(`">`).Say(f.label).
+			Raw(`</label><span class="entry"><input type="text" inputmode="decimal" autocomplete="off" ` +
+				`spellcheck="false" id="`).Name("-" + f.name).Raw(`" name="`).Raw(f.name).
+			Raw(`" aria-describedby="`).Name("-p ").Name("-h").Raw(`"><span class="unit">`).
+			Text(sheet.Settings[0].Unit.Mark()).Raw(`</span></span></div>`)
 	}
 	w.Raw(`<button type="submit">`).Say("Write it down").Raw(`</button></div><p class="how" id="`).Name("-h").
 		Raw(`"></p><p class="problem" id="`).Name("-p").Raw(`" hidden></p>`)

@@ -2,6 +2,7 @@
 // files, links, codes. Nothing here sends anything by itself.
 import { hit, make } from "./dom.js";
 import * as engine from "./engine.js";
+import { mend } from "./mend.js";
 import * as record from "./record.js";
 import { across, follow } from "./room.js";
 import { say } from "./say.js";
@@ -177,11 +178,14 @@ export async function share(title, url) {
 export const canShare = () => "share" in navigator;
 
 /**
- * Writes the messages of problems beside a form, and hides the line without any.
+ * Writes the messages of problems beside a form, with a button for what was likely meant,
+ * and hides the line without any.
  * @param {HTMLElement} line
  * @param {Problem[]} [problems]
+ * @param {(text: string, problem: Problem) => void} [take]
  */
-export function tell(line, problems = []) {
+export function tell(line, problems = [], take) {
   line.textContent = problems.map(({ message }) => message).join(" ");
+  if (take) for (const problem of problems) mend(line, problem, (text) => take(text, problem));
   line.hidden = !problems.length;
 }

@@ -59,6 +59,7 @@ document.addEventListener("toggle", ({ target }) => {
 
 // Where a length is explained it can be written down.
 if (document.querySelector("[data-reading]")) import("./readings.js").then(({ readings }) => readings(), () => {});
+if (document.querySelector("[data-pasted]")) import("./pasted.js").then(({ pasted }) => pasted(), () => {});
 
 // What a chapter has to do in the garage fits on two pages.
 const acts = document.querySelector(".prose:has(h2.rest) .acts");

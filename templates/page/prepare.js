@@ -5,6 +5,7 @@ import { all, fieldOf, hit, make, named, one } from "./dom.js";
 import { file } from "./file.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { kept, units as tapped } from "./unit.js";
 
 const pause = 400; // ms without typing before a reading is looked at
 const store = "plumbline-answers";
@@ -15,8 +16,6 @@ const progress = one(form, ".progress"), walk = one(form, ".walk"), hand = all(f
 const message = one(form, "[data-do=message]", HTMLAnchorElement);
 /** @type {HTMLElement[]} */
 let steps = [];
-/** @type {string | undefined} that the fields are written in */
-let units;
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let pending;
 let step = 0, sent = "";
@@ -27,7 +26,7 @@ const whole = () => (record.at("ask") === undefined ? [record.text(), desk.datas
  * @param {string} name
  * @param {object} more
  */
-const send = (name, more) => ask(desk, name, { record: whole(), bare: units, ...more });
+const send = (name, more) => ask(desk, name, { record: whole(), ...more });
 
 // Answers to the questions stand in no address: they are kept in this tab until the
 // client sends them or forgets them.
@@ -42,6 +41,9 @@ function remember() {
     else sessionStorage.removeItem(store);
   } catch { /* then they live as long as this page */ }
 }
+
+/** @type {Set<string>} keys of fields whose text was not taken */
+const held = new Set();
 
 /** @param {Event} event */
 const keyOf = (event) => hit(event, ".step")?.dataset.step ?? "";
@@ -65,7 +67,8 @@ const draw = drawer(desk, "prepare", ({ html = "", error }) => {
     return;
   }
   const here = steps[step]?.dataset.step;
-  units = record.units();
+  const { id } = /** @type {HTMLElement} */ (document.activeElement);
+  const typing = [...held].map((key) => ({ key, texts: named(form, key).map(({ value }) => value), was: named(form, key)[0]?.dataset.unit }));
   paper.innerHTML = html;
   desk.querySelector(".offline")?.remove();
   for (const set of all(desk, "fieldset:disabled", HTMLFieldSetElement)) set.disabled = false;
@@ -75,6 +78,14 @@ const draw = drawer(desk, "prepare", ({ html = "", error }) => {
       else field.value = value;
     }
   }
+  // What was typed and not taken stays, with the unit that it was typed in.
+  for (const { key, texts, was } of typing) {
+    named(form, key).forEach((field, i) => {
+      field.value = kept(texts[i] ?? "", was, field.dataset.unit);
+    });
+    check(key);
+  }
+  if (id && document.activeElement === document.body) document.getElementById(id)?.focus({ preventScroll: true });
   if (!steps.length && record.at("ask") !== undefined) desk.scrollIntoView();
   steps = all(paper, ".step");
   show(Math.max(0, steps.findIndex(({ dataset }) => dataset.step === here)), true);
@@ -141,11 +152,20 @@ async function check(key) {
     remember();
     return true;
   }
-  const { problems = [], doubts = [], record: pairs, error } = await send("check", { key, text: typed(key) });
+  const { problems = [], doubts = [], record: pairs, error } = await send("check", { key, text: typed(key), bare: named(form, key)[0]?.dataset.unit });
   const line = part(key, "p"), list = part(key, "d");
   if (!line || !list) return true;
   const wrong = error ? [{ message: error }] : problems;
-  tell(line, wrong);
+  if (wrong.length) held.add(key);
+  else held.delete(key);
+  tell(line, wrong, (text) => {
+    const texts = text.split(";");
+    named(form, key).forEach((field, i) => {
+      field.value = texts[i]?.trim() ?? "";
+    });
+    named(form, key)[0]?.focus({ preventScroll: true });
+    check(key);
+  });
   for (const field of named(form, key)) {
     if (wrong.length && field.value) field.setAttribute("aria-invalid", "true");
     else field.removeAttribute("aria-invalid");
@@ -160,6 +180,7 @@ async function check(key) {
 form.addEventListener("input", (event) => {
   const key = keyOf(event);
   clearTimeout(pending);
+  if (!isQuestion(key)) held.add(key);
   pending = setTimeout(() => check(key), pause);
 });
 form.addEventListener("change", (event) => check(keyOf(event)));
@@ -202,10 +223,12 @@ form.addEventListener("click", (event) => ways[hit(event, "[data-do]")?.dataset.
 record.listen((keys, source, replaced) => {
   if (replaced) {
     answers.clear();
+    held.clear();
     remember();
   }
-  if (source !== desk && [...keys, ...replaced ? ["all"] : []].some((key) => !isMark(key))) draw();
+  if (source !== desk && [...keys, ...replaced ? ["all"] : []].some((key) => !isMark(key) || key.endsWith(".unit"))) draw();
 });
+tapped(form);
 
 // The fitter's side.
 const fold = one(desk, ".compose", HTMLDetailsElement), composer = one(fold, "form", HTMLFormElement);

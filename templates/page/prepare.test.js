@@ -17,7 +17,7 @@ const desk = one(document, "section"), form = one(desk, "form.client", HTMLFormE
 const progress = one(form, ".progress");
 engine.begin();
 const worker = Engine.ready();
-const paper = `<p class="asking">Asked</p><div class="step" data-step="inseam" tabindex="-1"><input name="inseam">
+const paper = `<p class="asking">Asked</p><div class="step" data-step="inseam" tabindex="-1"><input id="i1" name="inseam" data-unit="mm"><input name="inseam" data-unit="mm"><button type="button" data-unit-of="inseam" data-next="cm"></button>
 <p id="prepare-p-inseam-p" hidden></p><ul id="prepare-p-inseam-d" hidden></ul></div>
 <div class="step" data-step="ask-pain" tabindex="-1"><input type="radio" name="ask-pain" value="yes"><input type="radio" name="ask-pain" value=""></div>
 <div class="step" data-step="send" tabindex="-1"><div class="look"></div></div>`;
@@ -58,6 +58,42 @@ test("a right one is taken, with its doubts, and leads on", async () => {
   assert.equal(record.at("inseam"), "930");
   assert.equal(one(form, "#prepare-p-inseam-d").textContent, "That is long.");
   assert.equal(inseam().hasAttribute("aria-invalid"), false);
+});
+
+test("what was likely meant is one tap", async () => {
+  press("before");
+  type(inseam(), "83");
+  await until(() => worker.question.text === "83");
+  worker.answer({ problems: [{ message: "Did you mean 83 cm?", suggest: "83 cm" }], record: "" });
+  await until(() => form.querySelector(".mend"));
+  one(form, ".mend").click();
+  assert.equal(inseam().value, "83 cm");
+  await until(() => worker.question.text === "83 cm");
+  worker.answer({ problems: [], record: "\0inseam\x00830" });
+  await until(() => record.at("inseam") === "830");
+});
+
+test("a tap on the unit keeps what cannot be read yet, and the focus", async () => {
+  type(inseam(), "83x 7");
+  await until(() => worker.question.text === "83x 7");
+  worker.answer({ problems: [{ message: "No length." }], record: "" });
+  await until(() => inseam().getAttribute("aria-invalid") === "true");
+  inseam().focus();
+  one(form, "[data-unit-of]").click();
+  await asked("prepare");
+  assert.match(worker.question.record, /inseam.unit=cm/);
+  worker.answer({ html: paper.replaceAll('data-unit="mm"', 'data-unit="cm"').replace('data-next="cm"', 'data-next="in"') });
+  assert.deepEqual([inseam().value, document.activeElement?.id], ["83x 7 mm", "i1"]);
+  await asked("check");
+  assert.equal(worker.question.bare, "cm");
+  worker.answer({ problems: [{ message: "No length." }], record: "" });
+  type(inseam(), "93");
+  await until(() => worker.question.text === "93");
+  worker.answer({ problems: [], record: "\0inseam\x00930" });
+  press("after");
+  await until(() => worker.question.text === "93");
+  worker.answer({ problems: [], record: "\0inseam\x00930" });
+  await until(() => shown() === "ask-pain");
 });
 
 test("the answer to a question stays in this tab and out of the address", async () => {

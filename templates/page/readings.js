@@ -6,15 +6,13 @@ import { sixteenths } from "./fraction.js";
 import { mend } from "./mend.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
-import { units } from "./unit.js";
+import { beside, unitOf, units } from "./unit.js";
 /** @import { Reply } from "./types.d.ts" */
 
 const pause = 500; // ms without typing before a reading is looked at
 const most = 3; // readings of one length
 /** @type {Record<string, number>} base units in one unit; mm and kg are base units */
 const base = { mm: 1, cm: 10, in: 25.4, kg: 1, lb: 0.45359237 };
-/** @type {Record<string, string>} the unit after a tap */
-const next = { mm: "cm", cm: "in", in: "mm", kg: "lb", lb: "kg" };
 
 /** Makes the fields of the page. */
 export const readings = () => all(document, "[data-reading]").forEach(reading);
@@ -29,14 +27,14 @@ function reading(place) {
   let shown = "";
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let later;
-  const unit = () => record.at(`${key}.unit`) ?? (own === "mm" ? record.units() : own === "kg" && record.units() === "in" ? "lb" : own);
+  const unit = () => unitOf(key, own);
 
   const add = (text = "") => {
     const field = make("input", {
       type: "text", autocomplete: "off", spellcheck: false, value: text,
       inputMode: shown === "in" ? "text" : keyboard, ariaLabel: fields.length ? `${label}, reading ${fields.length + 1}` : label,
     });
-    const box = make("span", { className: "entry" }, field, beside());
+    const box = make("span", { className: "entry" }, field, beside(key, shown));
     field.oninput = () => {
       clearTimeout(later);
       later = setTimeout(check, pause);
@@ -46,12 +44,6 @@ function reading(place) {
     rows.append(box);
     more.hidden = fields.length >= most;
     return field;
-  };
-  const beside = () => {
-    if (!next[shown]) return make("span", { className: "unit" }, shown);
-    const button = make("button", { type: "button", className: "unit" }, make("span", {}, shown), make("span", { className: "unseen" }, ", read it in another unit"));
-    Object.assign(button.dataset, { unitOf: key, next: next[shown] });
-    return button;
   };
 
   const fill = () => {
@@ -91,9 +83,8 @@ function reading(place) {
   const check = () => {
     clearTimeout(later);
     const text = fields.map(({ value }) => value.trim()).filter(Boolean).join(";");
-    const bare = { lb: "in", kg: "mm" }[shown] ?? (base[shown] ? shown : "mm");
     engine.ask({
-      question: () => ({ desk: "check", key, text, record: record.text(), bare, units: record.units() }),
+      question: () => ({ desk: "check", key, text, record: record.text(), bare: shown, units: record.units() }),
       take({ problems = [], doubts = [], record: pairs, error }) {
         const wrong = error ? [{ message: error }] : problems;
         tell([...wrong, ...doubts.map((message) => ({ message, doubt: true }))]);

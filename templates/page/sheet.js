@@ -5,8 +5,10 @@ import { ask, begin, canShare, code, copy, drawer, fill, lay, page, share, tell,
 import { all, fieldOf, hit, make, named, one } from "./dom.js";
 import { file } from "./file.js";
 import { logs } from "./log.js";
+import { retype } from "./mend.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { beside, kept, unitOf, units } from "./unit.js";
 import { whose } from "./whose.js";
 
 const desk = one(document, '[data-desk="sheet"]');
@@ -34,10 +36,13 @@ const draw = drawer(desk, "sheet", ({ html = "", error }) => {
 });
 
 function fields() {
-  const { unit = "", picks } = key.options[key.selectedIndex].dataset;
+  const { unit = "", picks, keyboard } = key.options[key.selectedIndex].dataset;
   for (const field of [now, next]) {
-    one(/** @type {Element} */ (field.parentElement), ".unit").textContent = unit === "mm" ? record.units() : unit;
-    field.inputMode = picks ? "text" : "decimal";
+    const was = field.dataset.unit, is = unitOf(key.value, unit);
+    field.inputMode = picks || keyboard || is === "in" ? "text" : "decimal";
+    if (was !== is || field.dataset.of !== key.value) one(/** @type {Element} */ (field.parentElement), ".unit").replaceWith(beside(key.value, is));
+    if (field.dataset.of === key.value) field.value = kept(field.value, was, is);
+    Object.assign(field.dataset, { unit: is, of: key.value });
     if (picks) field.setAttribute("list", picks);
     else field.removeAttribute("list");
   }
@@ -66,12 +71,18 @@ key.onchange = () => {
   tell(problem, []);
   fields();
 };
+units(form);
 
 form.onsubmit = async (event) => {
   event.preventDefault();
-  const query = new URLSearchParams({ key: key.value, now: now.value, next: next.value }).toString();
-  const { problems, doubts, record: pairs, error } = await ask(desk, "write", { query });
-  tell(problem, error ? [{ message: error }] : problems);
+  const query = new URLSearchParams({ key: key.value, now: now.value, next: next.value }).toString(), bare = now.dataset.unit;
+  const { problems, doubts, record: pairs, error } = await ask(desk, "write", { query, bare });
+  tell(problem, error ? [{ message: error }] : problems, (text, { input = "" }) => {
+    const [field] = named(form, input);
+    retype(field, text);
+    field?.removeAttribute("aria-invalid");
+    tell(problem, []);
+  });
   for (const field of [now, next]) {
     if (problems?.some(({ input }) => input === field.name)) field.setAttribute("aria-invalid", "true");
     else field.removeAttribute("aria-invalid");

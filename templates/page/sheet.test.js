@@ -7,8 +7,8 @@ visit(`<section data-desk="sheet" data-place="s"><form class="whom"><select name
 <button type="button" data-do="add-bike"></button><details><input name="name"><input name="bike-name"><input name="date"><input name="note"></details></form>
 <div class="standing"><p></p><ol hidden><li><a href="../start/a.html">A</a></li><li><a href="../saddle/height.html">Saddle height</a></li></ol></div>
 <div class="worth"></div><div class="paper"></div><form class="entry-line"><select name="key">
-<option value="saddle-height" data-unit="mm">Saddle height</option><option value="pedals" data-unit="" data-picks="kinds">Pedals</option></select>
-<label><input name="now"><span class="unit"></span></label><label><input name="next"><span class="unit"></span></label>
+<option value="saddle-height" data-unit="mm">Saddle height</option><option value="saddle-tilt" data-unit="°" data-keyboard="text">Saddle tilt</option><option value="pedals" data-unit="" data-picks="kinds">Pedals</option></select>
+<span class="entry"><input name="now"><span class="unit"></span></span><span class="entry"><input name="next"><span class="unit"></span></span>
 <p class="problem" hidden></p><p class="how"></p></form>
 <div class="logged"></div><form class="log-line"><input name="on"><textarea name="line"></textarea><input name="scores"><p class="problem" hidden></p></form>
 <details class="compare"><div class="laid"></div></details>
@@ -53,8 +53,11 @@ test("the sheet is drawn at once, and the fields know their unit", async () => {
   assert.equal(worker.question.desk, "sheet");
   worker.answer({ html: "<p>empty</p>" });
   assert.equal(paper.innerHTML, "<p>empty</p>");
-  assert.equal(one(form, ".unit").textContent, "mm");
+  assert.equal(one(form, ".unit span").textContent, "mm");
   key.selectedIndex = 1;
+  key.dispatchEvent(new Event("change"));
+  assert.deepEqual([now.inputMode, one(form, ".unit").outerHTML], ["text", '<span class="unit">°</span>']);
+  key.selectedIndex = 2;
   key.dispatchEvent(new Event("change"));
   assert.deepEqual([now.getAttribute("list"), now.inputMode, one(form, ".unit").textContent], ["kinds", "text", ""]);
   key.selectedIndex = 0;
@@ -77,6 +80,29 @@ test("what cannot be read is told beside its field", async () => {
   await until(() => now.getAttribute("aria-invalid") === "true");
   assert.equal(one(form, ".problem").textContent, "No length.");
   assert.equal(next.hasAttribute("aria-invalid"), false);
+});
+
+test("what was likely meant is one tap", async () => {
+  next.value = "83";
+  await submit();
+  worker.answer({ problems: [{ input: "next", message: "Did you mean 83 cm?", suggest: "83 cm" }], record: "" });
+  await until(() => form.querySelector(".mend"));
+  one(form, ".mend").click();
+  assert.deepEqual([next.value, next.getAttribute("aria-invalid"), one(form, ".problem").hidden], ["83 cm", null, true]);
+  now.value = next.value = "";
+});
+
+test("a tap on the unit keeps what was typed, and the next question is in the new one", async () => {
+  now.value = "735";
+  one(form, "[data-unit-of]").click();
+  assert.deepEqual([now.value, next.value, one(form, ".unit span").textContent], ["735 mm", "", "cm"]);
+  assert.equal(record.at("saddle-height.unit"), "cm");
+  await draws();
+  await submit();
+  assert.equal(worker.question.bare, "cm");
+  worker.answer({ problems: [], record: "" });
+  record.put([], undefined, [["saddle-height.unit", ""]]);
+  await draws();
 });
 
 test("what can be read is written, with what is doubtful about it", async () => {

@@ -1,5 +1,5 @@
 // The unit beside a field: a tap changes it, and never the value.
-import { hit } from "./dom.js";
+import { hit, make } from "./dom.js";
 import * as record from "./record.js";
 /** @import { Pair } from "./types.d.ts" */
 
@@ -14,6 +14,31 @@ export function units(place) {
     const { unitOf: key, next = "" } = hit(event, "[data-unit-of]")?.dataset ?? {};
     if (key) record.put([], undefined, [[`${key}.unit`, next]]);
   });
+}
+
+/** @type {Record<string, string>} the unit after a tap */
+const next = { mm: "cm", cm: "in", in: "mm", kg: "lb", lb: "kg" };
+
+/**
+ * The unit that a field of that key is read in; own is that of its quantity.
+ * @param {string} key
+ * @param {string} own
+ */
+export function unitOf(key, own) {
+  const guide = record.units();
+  return record.at(`${key}.unit`) ?? (own === "mm" ? guide : own === "kg" && guide === "in" ? "lb" : own);
+}
+
+/**
+ * The unit beside a field: a button where it can be changed.
+ * @param {string} key
+ * @param {string} unit
+ */
+export function beside(key, unit) {
+  if (!next[unit]) return make("span", { className: "unit" }, unit);
+  const button = make("button", { type: "button", className: "unit" }, make("span", {}, unit), make("span", { className: "unseen" }, ", read it in another unit"));
+  Object.assign(button.dataset, { unitOf: key, next: next[unit] });
+  return button;
 }
 
 /** The units that single fields are read in, as the engine takes them. */
