@@ -226,6 +226,9 @@ func TestASceneAheadIsThatSceneMoved(t *testing.T) {
 			t.Fatal("the second scene has other parts")
 		}
 		moved := func(what string, was, is Point, by float64) {
+			if math.IsNaN(was.X) && math.IsNaN(is.X) {
+				return // an arc of no size has no place in either scene, and is not written
+			}
 			if math.Abs(was.X+by-is.X) > 1e-9 || was.Y != is.Y {
 				t.Fatalf("%s at %v, moved by %v, is at %v", what, was, by, is)
 			}
