@@ -60,9 +60,7 @@ func TestAChartInFiveSeparatorsAcrossAndDown(t *testing.T) {
 			lines := grid(seat, sep.missing, sep.decimal, sep.thousand)
 			for way, lines := range map[string][][]string{"across": lines, "down": turned(lines)} {
 				if sep.sep == " " && way == "down" { // heads of several words cannot be parted by blanks
-					for i, head := range []string{"Size", "Reach", "Stack", "HTA", "SA", "STL", "HTL", "ETT", "WB"} {
-						lines[0][i] = head
-					}
+					copy(lines[0], []string{"Size", "Reach", "Stack", "HTA", "SA", "STL", "HTL", "ETT", "WB"})
 				}
 				if sep.sep == " " {
 					for _, line := range lines {
