@@ -80,7 +80,8 @@ func style() string {
 body { padding: 1rem; width: 1950px; background: #fff; color: #000; font: 15px/1.5 sans-serif; }
 h2 { font-size: 1.1rem; margin: 2.5rem 0 0.3rem; font-family: monospace; }
 p { margin: 0 0 0.6rem; max-width: 60rem; }
-.row { display: flex; gap: 1.2rem; align-items: start; padding: 0.8rem; width: max-content; background: var(--sheet); color: var(--ink); }
+.row { display: flex; gap: 1.2rem; align-items: start; padding: 0.8rem;
+width: max-content; background: var(--sheet); color: var(--ink); }
 .row .plate { flex: none; outline: 1px dotted var(--rule); }
 .row.printed { background: #fff; }
 .w346 { width: 346px; } .w530 { width: 530px; } .w930 { width: 930px; }

@@ -14,14 +14,20 @@ var morePoints = map[string][]string{
 		"knee-short-right=35 lunge-left=60±4 lunge-right=72 sit-and-reach=90"},
 	"bike-by-tape": {"bb-to-head-tube=748±1 rear-axle-to-head-tube=1050±1 chainstay=430±1 " +
 		"front-centre=729±1 rear-axle-height=364 front-axle-height=364 bb-height=304±1",
-		"bb-to-head-tube=790 rear-axle-to-head-tube=1100 chainstay=438 front-centre=813 wheelbase=1250 rear-axle-height=353 front-axle-height=372 bb-height=338"},
+		"bb-to-head-tube=790 rear-axle-to-head-tube=1100 chainstay=438 front-centre=813 " +
+			"wheelbase=1250 rear-axle-height=353 front-axle-height=372 bb-height=338"},
 	"missing-measurement": {"quantity=inseam stature=1650 sex=f", "quantity=arm-length stature=1880±4 sex=m"},
 	"climb-balance": {"com-forward=430 com-height=1040 wheelbase=1210 grade=20±0",
 		"inseam=750±4 stature=1600±4 sex=f mass=62 saddle-height=655 grip-x=412 grip-y=672 reach=432 stack=605 " +
 			"head-angle=65.5 seat-angle=77 chainstay=434 trunk-length=482±6 arm-length=608±6 grade=10±0"},
 	"size-match": {
-		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over|M,460,625,65.5,76.5,420,725|XL,530,670,65.5,76.5,480,755 inseam=870±4 stature=1800 sex=m saddle-height=775 grip-x=470 grip-y=735 post-length=470 insertion-post=110",
-		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length|S,435,610,65.5,76.8,390 inseam=760 stature=1620 sex=f saddle-height=668 trunk-length=485±6 arm-length=615±6",
+		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over|" +
+			"M,460,625,65.5,76.5,420,725|XL,530,670,65.5,76.5,480,755 " +
+			"inseam=870±4 stature=1800 sex=m saddle-height=775 grip-x=470 grip-y=735 " +
+			"post-length=470 insertion-post=110",
+		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length|" +
+			"S,435,610,65.5,76.8,390 inseam=760 stature=1620 sex=f " +
+			"saddle-height=668 trunk-length=485±6 arm-length=615±6",
 	},
 	"size-trial": {
 		"reach=435 stack=610 head-angle=65.5 seat-angle=76.8 chainstay=434 bb-drop=32 spacers=20 stem-length=50 " +
@@ -37,10 +43,13 @@ var morePoints = map[string][]string{
 		"sag-front=18 rear-travel=170 sag-rear=32 shock-stroke=65"},
 	"frame-change": {"reach=475 stack=630 head-angle=65 seat-angle=77 chainstay=435 bb-drop=35 fork-length=551 " +
 		"new-fork-length=571 fork-travel=150 sag-front=20 rear-travel=140 sag-rear=30",
-		"reach=440 stack=605 head-angle=67 seat-angle=74.5 chainstay=430 bb-height=304 fork-offset=51 new-rear-rim=584 new-front-tyre=65"},
+		"reach=440 stack=605 head-angle=67 seat-angle=74.5 chainstay=430 bb-height=304 " +
+			"fork-offset=51 new-rear-rim=584 new-front-tyre=65"},
 	"frame-geometry": {"reach=475±1 stack=630±1 head-angle=65±0.1 seat-angle=77±0.2 chainstay=435±1 " +
 		"bb-height=337±2 fork-offset=44 front-rim=622 front-tyre=61 wheelbase=1270±1",
-		"reach=410 stack=592 head-angle=67 seat-angle=75 chainstay=430 bb-drop=22 fork-offset=42 front-rim=584 front-tyre=61 rear-tyre=58 seat-tube-angle=71 saddle-height=640"},
+		"reach=410 stack=592 head-angle=67 seat-angle=75 chainstay=430 bb-drop=22 fork-offset=42 " +
+			"front-rim=584 front-tyre=61 rear-tyre=58 " +
+			"seat-tube-angle=71 saddle-height=640"},
 	"cleat-position": {
 		"foot-length=255 sex=f",
 		"heel-to-ball-inner=205±1.5 heel-to-ball-outer=182±1.5 pedals=flat inseam=905±5 crank-length=175",

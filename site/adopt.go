@@ -123,7 +123,8 @@ summary: Measure at home, send us your numbers, and your appointment is for ridi
 
 ## Before you come
 
-Fill in [Prepare for a fitting](../finish/prepare-for-a-fitting.md) and send us what you measured. Half an hour with a tape is enough.
+Fill in [Prepare for a fitting](../finish/prepare-for-a-fitting.md) and send us what you measured.
+Half an hour with a tape is enough.
 
 ## What we do
 
@@ -137,10 +138,13 @@ A calculator can stand on any page. This one is the saddle's:
 
 const adoptedReadme = `# Your guide
 
-This folder holds what is yours: your name, your contact and your own chapters. Everything else comes from the guide that is built into the command.
+This folder holds what is yours: your name, your contact and your own chapters.
+Everything else comes from the guide that is built into the command.
 
 - guide.yaml has your settings. Each is explained in the file.
-- A folder is a part of the guide, a file in it a chapter, in Markdown. A file at the same path as a built-in chapter takes its place; a new one is named in guide.yaml under "add".
+- A folder is a part of the guide, a file in it a chapter, in Markdown.
+  A file at the same path as a built-in chapter takes its place;
+  a new one is named in guide.yaml under "add".
 - Pictures stand beside the chapters that show them: PNG, JPEG, WebP or AVIF.
 
 See it while you write:
@@ -151,5 +155,6 @@ Publish it into a folder, and put that folder on any web server:
 
     plumbline publish . -o ../published
 
-Nothing is published as long as there is a mistake; each is told with file, line and remedy. This README is not published.
+Nothing is published as long as there is a mistake; each is told with file, line and remedy.
+This README is not published.
 `

@@ -76,7 +76,8 @@ func (g *Guide) checkBlock(p *guidePage, b *block) (bad []Mistake) {
 		if g.library.cautions[b.name] == nil {
 			unknown(g.library.cautionKeys, "add it to cautions.yaml")
 		}
-		if i := slices.IndexFunc(p.blocks, func(o *block) bool { return o.kind == b.kind && o.name == b.name }); p.blocks[i] != b {
+		same := func(o *block) bool { return o.kind == b.kind && o.name == b.name }
+		if p.blocks[slices.IndexFunc(p.blocks, same)] != b {
 			bad = append(bad, p.mistake(b.nameAt, "the caution “"+b.name+"” stands twice on this page",
 				"keep it where the risk arises"))
 		}

@@ -36,9 +36,9 @@ var documented = []setting{
 		"leave_out: [cockpit/bar-roll-and-rise, feet/shoe-size]"},
 	{
 		"hide",
-		"Sections of built-in chapters that you do not want, as part/chapter#heading. A section with a caution stays. " +
-			"To add to a chapter, write a file beside it that ends in .add.md: what stands there under a heading of the " +
-			"chapter is added to that section.",
+		"Sections of built-in chapters that you do not want, as part/chapter#heading. A section with a caution " +
+			"stays. To add to a chapter, write a file beside it that ends in .add.md: what stands there under a " +
+			"heading of the chapter is added to that section.",
 		"hide: [saddle/height#two-lengths-with-one-name]",
 	},
 	{
@@ -53,11 +53,12 @@ var documented = []setting{
 		"request",
 		"What a client is asked to measure before an appointment. Your name asks, and the answers go to your " +
 			"contact, unless you say otherwise with “by” and “reply”.",
-		"request:\n  ask: [stature, inseam, arm-span, saddle-height]\n  note: Bring the shoes you ride in.\n  health: yes",
+		"request:\n  ask: [stature, inseam, arm-span, saddle-height]\n  " +
+			"note: Bring the shoes you ride in.\n  health: yes",
 	},
 	{"requests", "Requests that you keep for kinds of appointments. “Prepare for a fitting” offers them by name.",
-		"requests:\n  - name: Second visit\n    ask: [saddle-height, saddle-setback, bar-width]\n    note: Write down what " +
-			"still bothers you."},
+		"requests:\n  - name: Second visit\n    ask: [saddle-height, saddle-setback, bar-width]\n    note: Write " +
+			"down what still bothers you."},
 	{"parts", "All parts of the guide with their chapters, in your own order. Only for a guide that is built anew; " +
 		"“add” and “leave_out” are enough for most.",
 		"parts:\n  - key: saddle\n    title: Saddle\n    chapters: [height, tilt]"},

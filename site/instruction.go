@@ -29,7 +29,8 @@ func (g *Guide) instructions(p *guidePage, b *block) string {
 				w.Raw(drawn(f, "figure-"+q.How.Figure+"-m", g.reader, drawing.Small))
 			}
 		} else if first != nil {
-			w.Raw(`<p class="shown"><a href="#`).Text(measureID(first.Key)).Raw(`">`).Say("The picture stands with {0}.", first.Named()).Raw(`</a></p>`)
+			w.Raw(`<p class="shown"><a href="#`).Text(measureID(first.Key)).Raw(`">`).
+				Say("The picture stands with {0}.", first.Named()).Raw(`</a></p>`)
 		}
 		w.Take(q, "")
 		if q.Is() == measure.Number && !g.formAsks(p, q) {

@@ -19,8 +19,9 @@ import (
 // synonyms are other names that the trade and this guide's chapters use for what a
 // form asks for. Common practice.
 var synonyms = map[string]string{
-	"inside leg": "inseam", "inseam": "inseam", "hip height": "trochanter-height", "hip-bone height": "trochanter-height",
-	"shoulder width": "shoulder-width", "shoulder to grip": "arm-length", "arm length": "arm-length",
+	"inside leg": "inseam", "inseam": "inseam", "hip height": "trochanter-height",
+	"hip-bone height": "trochanter-height",
+	"shoulder width":  "shoulder-width", "shoulder to grip": "arm-length", "arm length": "arm-length",
 	"hip width": "hip-width", "q-factor": "q-factor", "foot offset": "foot-offset", "toe-out": "toe-out",
 	"press-up width": "push-up-width", "hand length": "hand-length", "sit bone width": "sit-bone-width",
 	"setback": "saddle-setback", "saddle setback": "saddle-setback", "grip position": "grip-x",

@@ -63,7 +63,8 @@ func (g *Guide) fillGlossary(v *view) {
 // earlier ones are the more general), from the kind of work that
 // bears most weight to the one that bears least, and unread works last in each.
 func (g *Guide) fillSources(v *view) {
-	v.Title, v.Summary = "Sources", "What is known about bike fit, how surely, and every source that this guide rests on."
+	v.Title, v.Summary = "Sources", "What is known about bike fit, how surely, and "+
+		"every source that this guide rests on."
 	v.Modules = append(v.Modules, "sources.js")
 	for i, list := range g.knowledge() {
 		if len(list) > 0 {
@@ -109,7 +110,8 @@ var knownShort = []string{
 		"and hips go.",
 	"Which position is best for comfort, power or sore joints. Most studies are small, last some weeks, and put " +
 		"road riders on a trainer.",
-	"What is best on a trail. Hardly any study has fitted riders on mountain bikes and then watched them ride off road.",
+	"What is best on a trail. Hardly any study has fitted riders on mountain bikes and then " +
+		"watched them ride off road.",
 }
 
 // partOf returns the index of the part that p belongs to, or -1 for the front page.

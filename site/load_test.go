@@ -227,7 +227,8 @@ func TestLinksToWhatIsLeftOutBecomeWords(t *testing.T) {
 	local := fstest.MapFS{
 		"guide.yaml": {Data: []byte("leave_out: [saddle/tilt]\n")},
 		"saddle/index.md": page("Set the [*tilt* of it](tilt.md#how) last, and see [height](height.md).\n\n" +
-			"- [Tilt](tilt.md): which way it points\n- [Height](height.md)\n\nThen:\n\n- [Tilt](tilt.md)\n\nThat is all."),
+			"- [Tilt](tilt.md): which way it points\n- [Height](height.md)\n\n" +
+			"Then:\n\n- [Tilt](tilt.md)\n\nThat is all."),
 	}
 	g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
 	if bad != nil {
@@ -243,7 +244,8 @@ func TestLinksToWhatIsLeftOutBecomeWords(t *testing.T) {
 			t.Errorf("%q still stands in\n%s", gone, text)
 		}
 	}
-	for _, stays := range []string{"Set the <em>tilt</em> of it last", `<li><a href="height.html">Height</a></li>`, "That is all."} {
+	for _, stays := range []string{"Set the <em>tilt</em> of it last", `<li><a href="height.html">Height</a></li>`,
+		"That is all."} {
 		if !strings.Contains(text, stays) {
 			t.Errorf("%q is gone from\n%s", stays, text)
 		}
@@ -357,7 +359,8 @@ func TestABlockWithHeadingsNeedsOneAboveIt(t *testing.T) {
 		wantMistake(t, bad, want)
 	}
 	// Nothing is skipped in these.
-	for _, text := range []string{"Words alone.", bench, "Words.\n\n" + bench + "\n## Late\n", "## Above\n\n" + bench + "\n### Below\n",
+	for _, text := range []string{"Words alone.", bench, "Words.\n\n" + bench + "\n## Late\n",
+		"## Above\n\n" + bench + "\n### Below\n",
 		"## Above\n\n### Deeper\n\n" + bench} {
 		local := fstest.MapFS{"saddle/tilt.md": page(text)}
 		g, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)

@@ -78,7 +78,8 @@ func (g *Guide) openingList(p *guidePage) (string, error) {
 	number := func(n int) measure.Amount { return measure.Amount{Value: float64(n), Unit: measure.One} }
 	w.Raw(`<section class="needed" aria-labelledby="`+neededID+`"><h2 id="`+neededID+`">`).
 		Say("What the next steps need").Raw(`</h2><p>`).
-		Say("Measurements: {0}, about {1} minutes. One reading of each is enough to go on.", number(len(list)), number(minutesOf(list))).
+		Say("Measurements: {0}, about {1} minutes. One reading of each is enough to go on.", number(len(list)),
+			number(minutesOf(list))).
 		Raw(`</p>`)
 	g.needRows(w, p, list)
 	onward, err := g.onward(p)
@@ -86,7 +87,8 @@ func (g *Guide) openingList(p *guidePage) (string, error) {
 		return "", err
 	}
 	w.Raw(`</section>`).Raw(onward)
-	w.Raw(`<nav class="jump" aria-labelledby="` + allID + `"><h2 id="` + allID + `">`).Say("All measurements").Raw(`</h2><ul>`)
+	w.Raw(`<nav class="jump" aria-labelledby="` + allID + `"><h2 id="` + allID + `">`).
+		Say("All measurements").Raw(`</h2><ul>`)
 	for _, b := range p.blocks {
 		for _, key := range b.keys {
 			w.Raw(`<li><a href="#`).Text(measureID(key)).Raw(`">`).Say(measure.Named(key).Label).Raw(`</a></li>`)

@@ -18,7 +18,8 @@ func TestAStepOpensOnWhatTheLaterStepsNeed(t *testing.T) {
 	pages := built(t, g)
 	for url, want := range map[string][]string{
 		"start/measure-yourself.html": {"inseam", "heel-to-ball-inner"},
-		"start/measure-your-bike.html": {"reach", "stack", "head-angle", "cleat-behind-ball", "saddle-height", "spacers",
+		"start/measure-your-bike.html": {"reach", "stack", "head-angle", "cleat-behind-ball", "saddle-height",
+			"spacers",
 			"stem-length", "bar-rise"},
 		"saddle/height.html":            {},
 		"start/how-to-use.html":         {},

@@ -8,8 +8,10 @@ import (
 )
 
 // inOrder is a chapter that answers first.
-const inOrder = "```calculator saddle-height\n```\n\n## Set it\n\n1. Mark the post.\n\n## Check it on the trail\n\nRide.\n\n" +
-	"## If it feels wrong\n\nGo back.\n\n## What it changes for you\n\nThe knee.\n\n## Measure it\n\n```measure inseam\n```\n"
+const inOrder = "```calculator saddle-height\n```\n\n## Set it\n\n1. Mark the post.\n\n" +
+	"## Check it on the trail\n\nRide.\n\n" +
+	"## If it feels wrong\n\nGo back.\n\n## What it changes for you\n\nThe knee.\n\n" +
+	"## Measure it\n\n```measure inseam\n```\n"
 
 // TestAChapterThatComputesAnswersFirst moves one section at a time out of its place.
 func TestAChapterThatComputesAnswersFirst(t *testing.T) {
@@ -33,8 +35,8 @@ func TestAChapterThatComputesAnswersFirst(t *testing.T) {
 			"shop/saddle/tilt.md:12:4: “Set it” stands above the calculator"},
 		"a section before the acts": {swap("## Set it", "## Why\n\nSo.\n\n## Set it"), "",
 			"shop/saddle/tilt.md:15:1: “Set it” comes after “Why”"},
-		"the reasons before the trail": {swap("## Check it on the trail", "## Why\n\nSo.\n\n## Check it on the trail"), "",
-			"“Check it on the trail” comes after “Why”"},
+		"the reasons before the trail": {swap("## Check it on the trail", "## Why\n\nSo.\n\n## Check it on the trail"),
+			"", "“Check it on the trail” comes after “Why”"},
 		"the trail after the mending": {strings.NewReplacer("Check it on the trail", "If it feels wrong",
 			"If it feels wrong", "Check it on the trail").Replace(inOrder), "",
 			"“Check it on the trail” comes after “If it feels wrong”"},
@@ -44,7 +46,8 @@ func TestAChapterThatComputesAnswersFirst(t *testing.T) {
 		t.Run(name, func(t *testing.T) { wantMistake(t, load(c.text, c.summary), c.want) })
 	}
 	// Without a calculator, or where the sections are measurements, the order is free.
-	for _, text := range []string{swap(bench, ""), "## Measure it\n\n```measure inseam\n```\n\n## Repeat it\n\n" + bench} {
+	for _, text := range []string{swap(bench, ""),
+		"## Measure it\n\n```measure inseam\n```\n\n## Repeat it\n\n" + bench} {
 		if bad := load(text, "One thing. "); bad != nil {
 			t.Error(lines(bad))
 		}

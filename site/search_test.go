@@ -239,7 +239,8 @@ func TestAShopExtendsTheSearch(t *testing.T) {
 	}
 	_, bad = loadFS(content.Files, wrong, "", everything(), nil)
 	text := lines(bad)
-	for _, want := range []string{"saddle/hight", "kneefront", "“alone” stands alone", "saddle-hight", "inseem", "more"} {
+	for _, want := range []string{"saddle/hight", "kneefront", "“alone” stands alone", "saddle-hight",
+		"inseem", "more"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("no mistake names %s:\n%s", want, text)
 		}

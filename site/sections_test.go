@@ -57,10 +57,12 @@ func TestMistakesInWhatIsAddedAreFoundWhereTheyStand(t *testing.T) {
 	for _, want := range []string{
 		"shop/guide.yaml:3:5: “saddle/height.md” has no section “set-the-pots”",
 		"shop/guide.yaml:4:5: “nowhere” names no section of a chapter",
-		"shop/guide.yaml:5:5: the section “stop-and-call-for-help” of “start/before-you-touch-a-bolt.md” carries a caution",
+		"shop/guide.yaml:5:5: the section “stop-and-call-for-help” of “start/before-you-touch-a-bolt.md” " +
+			"carries a caution",
 		"shop/saddle/height.add.md:1:1: this stands above every heading",
 		"shop/saddle/height.add.md:5:12: there is no page “lost.md”",
-		"shop/saddle/hight.add.md:1:1: this adds to “saddle/hight.md”, which is no chapter of the guide, did you mean “saddle/height”?",
+		"shop/saddle/hight.add.md:1:1: this adds to “saddle/hight.md”, which is no chapter of the guide, " +
+			"did you mean “saddle/height”?",
 	} {
 		wantMistake(t, bad, want)
 	}

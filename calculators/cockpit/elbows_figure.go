@@ -32,8 +32,8 @@ func Elbows() *calculators.Illustration {
 				Title: words.Of("Arms from above: elbows bent and out, and locked"),
 				Description: words.Of(
 					"A rider from above on a bar of {0}. Good: the elbows bend {1} and point outwards, so "+
-						"arms and shoulders give when the bar moves. Locked: the arms are straight, and every knock reaches "+
-						"the shoulders.",
+						"arms and shoulders give when the bar moves. Locked: the arms are straight, and every knock "+
+						"reaches the shoulders.",
 					measure.Millimetres(bar),
 					whole(measure.Degrees(elbowsGood)),
 				),
@@ -108,8 +108,8 @@ func ControlsIn() *calculators.Illustration {
 			Title: words.Of("Try a narrower bar without a saw"),
 			Description: words.Of(
 				"The right end of a bar from above, three times. First as it is; then grip and brake "+
-					"lever moved in by {0}, the bar’s end standing out; then by {1}. Only after rides at the last place is "+
-					"the bar cut.",
+					"lever moved in by {0}, the bar’s end standing out; then by {1}. Only after rides at the last "+
+					"place is the bar cut.",
 				measure.Millimetres(inStep),
 				measure.Millimetres(2*inStep),
 			),

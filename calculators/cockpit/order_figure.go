@@ -14,8 +14,9 @@ func orderOfWork(seated []drawing.Mark, b figure.Build, grip geometry.Point) *dr
 		Title: words.Of("The order of work: feet, saddle, hands"),
 		Description: words.Of(
 			"A rider seated on a bike from the side, with three numbers in the order of work and an arrow " +
-				"from each to the next. 1 stands at the foot on the pedal: everything is measured from there. 2 stands at the " +
-				"saddle, whose height is a distance to the pedal. 3 stands at the hands, which depend on the saddle.",
+				"from each to the next. 1 stands at the foot on the pedal: everything is measured from there. 2 " +
+				"stands at the saddle, whose height is a distance to the pedal. 3 stands at the hands, which " +
+				"depend on the saddle.",
 		)}
 	for _, m := range seated {
 		switch m.(type) {

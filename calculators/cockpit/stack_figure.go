@@ -42,9 +42,9 @@ func StackOrder() *calculators.Illustration {
 		f := &drawing.Figure{
 			Title: words.Of("Stem, spacers and cap in order"),
 			Description: words.Of("Left, from the top: the cap’s bolt, the cap, a spacer, the stem, two spacers, the "+
-				"bearing cover, and the steerer that comes out of the head tube. Right, cut open: everything together. "+
-				"The steerer ends a little below the top of the uppermost spacer, here by {0}, so that the cap can "+
-				"pull all of it tight. A spacer from below the stem goes above it: none is left out.",
+				"bearing cover, and the steerer that comes out of the head tube. Right, cut open: everything "+
+				"together. The steerer ends a little below the top of the uppermost spacer, here by {0}, so that the "+
+				"cap can pull all of it tight. A spacer from below the stem goes above it: none is left out.",
 				measure.Millimetres(steererBelow)),
 			Least: 17, Upright: true,
 		}

@@ -88,7 +88,8 @@ func wristsSide(v calculators.Values) *drawing.Figure {
 		Title: words.Of("Your wrist from the side: straight, bent back, arched"),
 		Description: words.Of("Three hands on a grip, seen from the side, a finger on the brake lever. Straight: the "+
 			"lever continues the forearm. With the lever too high the wrist is bent back, here by {0}; with "+
-			"the lever too low it is arched, here by {1}.", measure.Degrees(bentBack), whole(measure.Degrees(archedDown))),
+			"the lever too low it is arched, here by {1}.",
+			measure.Degrees(bentBack), whole(measure.Degrees(archedDown))),
 	}
 	for _, state := range []struct {
 		caption words.Text

@@ -43,7 +43,8 @@ func chart(a Ask) Reply {
 	}
 	w.Raw(`</tbody></table></div>`)
 	w.mine()
-	text := q.Table.Write(q, c.Rows, a.reader(), func(x float64, u *measure.Unit) string { return record.Decimals(x/u.Base, 2) })
+	text := q.Table.Write(q, c.Rows, a.reader(),
+		func(x float64, u *measure.Unit) string { return record.Decimals(x/u.Base, 2) })
 	return Reply{HTML: w.String(), Text: text, Spoken: c.Summary().Say(a.reader())}
 }
 
@@ -56,7 +57,8 @@ type charted struct {
 
 // understood says in a line what was read and what was not.
 func (w *charted) understood() {
-	w.Raw(`<p class="understood">`).Say("Read: {0} sizes, {1} complete.", number(len(w.chart.Lines)), number(len(w.chart.Rows)))
+	w.Raw(`<p class="understood">`).
+		Say("Read: {0} sizes, {1} complete.", number(len(w.chart.Lines)), number(len(w.chart.Rows)))
 	if len(w.chart.Unused) > 0 {
 		var list words.List
 		for _, head := range w.chart.Unused {
@@ -92,7 +94,8 @@ func (w *charted) row(k int, col *measure.Column) {
 		}
 		bad := c.Typed != "" || text == "" && !col.Optional
 		w.Raw(`<td>`)
-		w.cell(col.Key, i, words.Of("{0} of {1}", words.Of(col.Label), words.Name(l.Name)), text, col.Keyboard(unit), bad)
+		w.cell(col.Key, i, words.Of("{0} of {1}", words.Of(col.Label), words.Name(l.Name)),
+			text, col.Keyboard(unit), bad)
 		w.Raw(`</td>`)
 	}
 	w.Raw(`</tr>`)
@@ -101,7 +104,8 @@ func (w *charted) row(k int, col *measure.Column) {
 // cell writes one field.
 func (w *charted) cell(key string, i int, label words.Text, text, keyboard string, bad bool) {
 	w.Raw(`<input type="text" autocomplete="off" spellcheck="false" inputmode="`).Raw(keyboard).Raw(`" id="`).
-		Name("-" + key + "-" + measure.Exact(float64(i))).Raw(`" aria-label="`).Said(label).Raw(`" value="`).Text(text).Raw(`"`)
+		Name("-" + key + "-" + measure.Exact(float64(i))).Raw(`" aria-label="`).Said(label).
+		Raw(`" value="`).Text(text).Raw(`"`)
 	if bad {
 		w.Raw(` aria-invalid="true"`)
 	}
@@ -132,7 +136,8 @@ func (w *charted) mine() {
 				pairs = record.Escape(pairs, record.Exactly(x, col.Unit))
 			}
 		}
-		w.Raw(`<button type="button" data-mine="`).Text(string(pairs)).Raw(`">`).Say("My size is {0}", words.Name(l.Name)).
+		w.Raw(`<button type="button" data-mine="`).Text(string(pairs)).Raw(`">`).
+			Say("My size is {0}", words.Name(l.Name)).
 			Raw(`</button>`)
 	}
 	w.Raw(`</div><p class="taken" role="status" hidden></p>`)

@@ -12,8 +12,10 @@ import (
 
 // pasted is a chart as its maker's page might have it, made up, with one cell that is no
 // number and one that is missing.
-const pasted = "Geometry\tS\tM\tL\nReach (mm)\t435\t460\t485\nStack (mm)\t610\t625\t640\nHead tube angle\t65.5°\tx65\t65.5°\n" +
-	"Seat angle\t76.8°\t76.5°\t76.5°\nSeat tube length\t390 mm\t420 mm\t450 mm\nETT\t578\t603\t630\nWheelbase\t1180\t\t1240\n" +
+const pasted = "Geometry\tS\tM\tL\nReach (mm)\t435\t460\t485\nStack (mm)\t610\t625\t640\n" +
+	"Head tube angle\t65.5°\tx65\t65.5°\n" +
+	"Seat angle\t76.8°\t76.5°\t76.5°\nSeat tube length\t390 mm\t420 mm\t450 mm\n" +
+	"ETT\t578\t603\t630\nWheelbase\t1180\t\t1240\n" +
 	"Warranty\t5 years\t5 years\t5 years"
 
 func TestAChartIsShownAsItWasUnderstood(t *testing.T) {
@@ -26,7 +28,8 @@ func TestAChartIsShownAsItWasUnderstood(t *testing.T) {
 		`id="b-sizes-chart-reach-1" aria-label="Reach of M" value="460"`,
 		`id="b-sizes-chart-head-angle-1" aria-label="Head angle of M" value="x65" aria-invalid="true"`,
 		`id="b-sizes-chart-wheelbase-1" aria-label="Wheelbase of M" value="">`,
-		`data-mine="reach=435&amp;stack=610&amp;head-angle=65.5&amp;seat-angle=76.8&amp;seat-tube-length=390&amp;wheelbase=1180"`,
+		`data-mine="reach=435&amp;stack=610&amp;head-angle=65.5&amp;seat-angle=76.8&amp;` +
+			`seat-tube-length=390&amp;wheelbase=1180"`,
 		"My size is L",
 	} {
 		assert.Contains(t, r.HTML, want)
@@ -57,7 +60,8 @@ func TestAColumnThatIsMissingCanBeFilledIn(t *testing.T) {
 }
 
 func TestWhatIsNoChartShowsNothing(t *testing.T) {
-	for _, text := range []string{"", "nonsense", "1e309", "-5", strings.Repeat("M 460 ", 1<<18), "<b>Reach</b>\x00\t1"} {
+	for _, text := range []string{"", "nonsense", "1e309", "-5", strings.Repeat("M 460 ", 1<<18),
+		"<b>Reach</b>\x00\t1"} {
 		assert.Empty(t, desk.Desk{}.Answer(desk.Ask{Name: desk.Chart, Key: "sizes", Text: text, Place: "x"}).HTML)
 	}
 	for _, key := range []string{"", "inseam", "scores-before", "nothing"} {

@@ -47,13 +47,15 @@ func TestBothValuesOfASettingAreKeptWhicheverIsWrittenFirst(t *testing.T) {
 			"saddle-height=736&saddle-height.was=722"},
 		{"now alone", "", "key=saddle-height&now=722", "", "saddle-height=722"},
 		{"now beside what a calculator gave", "saddle-height=736&from=saddle-height.saddle-height",
-			"key=saddle-height&now=722", "", "saddle-height=736&saddle-height.was=722&from=saddle-height.saddle-height"},
+			"key=saddle-height&now=722", "",
+			"saddle-height=736&saddle-height.was=722&from=saddle-height.saddle-height"},
 		{"next beside what was measured", "saddle-height=722", "key=saddle-height&next=736", "",
 			"saddle-height=736&saddle-height.was=722"},
 		{"another next keeps what the bike has", "saddle-height=736&saddle-height.was=722",
 			"key=saddle-height&next=730", "", "saddle-height=730&saddle-height.was=722"},
 		{"after a change that was made the new value is what the bike has",
-			"saddle-height=736&saddle-height.was=722&saddle-height.done=yes", "key=saddle-height&next=741", "", "saddle-height=741&saddle-height.was=736"},
+			"saddle-height=736&saddle-height.was=722&saddle-height.done=yes", "key=saddle-height&next=741", "",
+			"saddle-height=741&saddle-height.was=736"},
 		{"next alone has no way back", "", "key=saddle-height&next=736", "", ""},
 		{"inches", "", "key=bar-width&now=30+1/2+in&next=29.5", "in", "bar-width=749.3&bar-width.was=774.7"},
 		{"a part that is exchanged", "", "key=pedals&now=Clipped+in&next=flat", "", "pedals=flat&pedals.was=clip"},
@@ -99,9 +101,11 @@ func TestWhatWasLikelyMeantIsSaidOnTheSheetToo(t *testing.T) {
 }
 
 func TestAChartIsCheckedAsANumberIs(t *testing.T) {
-	good := d.Answer(desk.Ask{Name: desk.Check, Key: "sizes", Text: "\tM\nReach\t46\nStack\t62,5\nHTA\t65\nSTA\t77\nST\t42", Bare: "cm"})
+	good := d.Answer(desk.Ask{Name: desk.Check, Key: "sizes",
+		Text: "\tM\nReach\t46\nStack\t62,5\nHTA\t65\nSTA\t77\nST\t42", Bare: "cm"})
 	require.Empty(t, good.Problems)
-	require.Equal(t, "name;reach;stack;head-angle;seat-angle;seat-tube-length\nM;460;625;65;77;420", good.Record[0].Typed)
+	require.Equal(t, "name;reach;stack;head-angle;seat-angle;seat-tube-length\nM;460;625;65;77;420",
+		good.Record[0].Typed)
 	shown := d.Answer(desk.Ask{Name: desk.Chart, Key: "sizes", Text: good.Record[0].Typed, Bare: "mm", Units: "cm"})
 	require.Equal(t, "name;reach;stack;head-angle;seat-angle;seat-tube-length\nM;46;62.5;65;77;42", shown.Text)
 	bad := d.Answer(desk.Ask{Name: desk.Check, Key: "sizes", Text: "\tM\nReach\t460\nStack\t625\nHTA\t65"})
@@ -110,7 +114,8 @@ func TestAChartIsCheckedAsANumberIs(t *testing.T) {
 }
 
 func TestARecordSurvivesFileAndTable(t *testing.T) {
-	const own = "v=7&name=A+%26+B&note=two%0Alines&date=2026-11-24&u=in&inseam=830;834;829%C2%B13&inseam.unit=cm&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=722&later-thing=x%26y&pedals=flat"
+	const own = "v=7&name=A+%26+B&note=two%0Alines&date=2026-11-24&u=in&inseam=830;834;829%C2%B13&inseam.unit=cm" +
+		"&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=722&later-thing=x%26y&pedals=flat"
 	want, _ := record.Decode(own)
 	for _, form := range []string{desk.JSON, desk.CSV} {
 		saved := d.Answer(desk.Ask{Name: form, Record: own})
@@ -133,7 +138,8 @@ func TestAClientsWayFromRequestToReply(t *testing.T) {
 	made := d.Answer(desk.Ask{Name: desk.Compose, Query: "ask=stature&ask=inseam"})
 	require.Contains(t, made.Text, "ask=inseam")
 	made = d.Answer(desk.Ask{Name: desk.Compose,
-		Query: "ask=stature+inseam+pedals&ask.by=Larch+Hollow&ask.reply=shop@example.org&ask.health=yes&ask.note=Bring+%3Cshoes%3E"})
+		Query: "ask=stature+inseam+pedals&ask.by=Larch+Hollow&ask.reply=shop@example.org" +
+			"&ask.health=yes&ask.note=Bring+%3Cshoes%3E"})
 	require.Empty(t, made.Problems)
 	form := d.Answer(desk.Ask{Name: desk.Prepare, Place: "1", Record: made.Text})
 	require.Equal(t, 3+len(request.Questions)+1, strings.Count(form.HTML, `<li class="step`))
@@ -185,7 +191,9 @@ func TestTextOfOthersIsNeverMarkup(t *testing.T) {
 			},
 		)
 		var pairs []string
-		for _, key := range []string{"name", "note", "date", "u", "v", "ask", "ask.by", "ask.note", "ask.reply", "ask-ache", "ask-riding", "inseam", "saddle-height", "saddle-height.was", "saddle-height.done", "from", "pedals", `"><b>`, "estimated"} {
+		for _, key := range []string{"name", "note", "date", "u", "v", "ask", "ask.by", "ask.note", "ask.reply",
+			"ask-ache", "ask-riding", "inseam", "saddle-height", "saddle-height.was",
+			"saddle-height.done", "from", "pedals", `"><b>`, "estimated"} {
 			if rapid.Bool().Draw(t, key) {
 				pairs = append(pairs, url.QueryEscape(key)+"="+url.QueryEscape(evil.Draw(t, "evil")))
 			}
@@ -237,7 +245,8 @@ func TestThePagesAreCompleteWithoutScript(t *testing.T) {
 		Sheet: "your-setup-sheet.html"}
 	setup := d.SetupPage(b)
 	clean(t, setup)
-	for _, want := range []string{"736\u00a0mm", "722\u00a0mm", `href="../saddle/height.html"`, "Test rider", "data-done"} {
+	for _, want := range []string{"736\u00a0mm", "722\u00a0mm", `href="../saddle/height.html"`,
+		"Test rider", "data-done"} {
 		require.True(t, strings.Contains(setup, want), want)
 	}
 	prepare := d.PreparePage(b)

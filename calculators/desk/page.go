@@ -28,15 +28,20 @@ type Template struct{ Name, Fragment string }
 
 // Example is the record of the scenario's rider that the pages show without
 // script: some settings known, some changed, some made.
-const Example = "name=Test+rider&inseam=830&stature=1740&foot-length=266&reach=460&stack=625&head-angle=65.5&pedals=flat&crank-length=170" +
-	"&cleat-behind-ball=14&cleat-behind-ball.was=8&saddle-height=736&saddle-height.was=722&from=saddle-height.saddle-height" +
-	"&saddle-tilt=2&saddle-tilt.was=0&saddle-tilt.done=yes&stem-length=45&spacers=15&bar-rise=30&bar-width=760&bar-width.was=780"
+const Example = "name=Test+rider&inseam=830&stature=1740&foot-length=266&reach=460&stack=625&head-angle=65.5" +
+	"&pedals=flat&crank-length=170" +
+	"&cleat-behind-ball=14&cleat-behind-ball.was=8&saddle-height=736&saddle-height.was=722" +
+	"&from=saddle-height.saddle-height" +
+	"&saddle-tilt=2&saddle-tilt.was=0&saddle-tilt.done=yes&stem-length=45&spacers=15&bar-rise=30&bar-width=760" +
+	"&bar-width.was=780"
 
 // begun begins a block's section.
 func begun(kind string, b *Block) *markup.Writer {
 	w := &markup.Writer{ID: ID(kind, b.Place), R: b.reader()}
 	w.Grow(64 << 10)
-	w.Raw(`<section class="desk `).Raw(kind).Raw(`-desk" id="`).Name("-desk").Raw(`" data-desk="`).Raw(kind).Raw(`" data-place="`).Text(b.Place).Raw(`" data-ways="`).Text(b.Ways).Raw(`"`)
+	w.Raw(`<section class="desk `).Raw(kind).Raw(`-desk" id="`).
+		Name("-desk").Raw(`" data-desk="`).Raw(kind).Raw(`" data-place="`).Text(b.Place).
+		Raw(`" data-ways="`).Text(b.Ways).Raw(`"`)
 	if kind == Sheet {
 		w.Raw(` data-taken="`).Text(b.Taken).Raw(`"`)
 	}
@@ -60,11 +65,13 @@ var askable = []struct {
 }{
 	{"Rider", []*measure.Quantity{measure.Stature, measure.Mass, measure.Inseam, measure.TrochanterHeight,
 		measure.KneeHeight, measure.TrunkLength,
-		measure.ArmLength, measure.ArmSpan, measure.ShoulderWidth, measure.HandLength, measure.FingerLength, measure.FootLength, measure.HeelToBallInner,
+		measure.ArmLength, measure.ArmSpan, measure.ShoulderWidth, measure.HandLength, measure.FingerLength,
+		measure.FootLength, measure.HeelToBallInner,
 		measure.SitBoneWidth, measure.PushUpWidth}},
 	{"Bike as it is", []*measure.Quantity{measure.Pedals, measure.CrankLength, measure.CleatBehindBall,
 		measure.SaddleHeight, measure.SaddleSetback, measure.SaddleTilt,
-		measure.StemLength, measure.Spacers, measure.BarRise, measure.BarWidth, measure.GripX, measure.GripY, measure.LeverReach}},
+		measure.StemLength, measure.Spacers, measure.BarRise, measure.BarWidth,
+		measure.GripX, measure.GripY, measure.LeverReach}},
 	{"Frame", []*measure.Quantity{measure.Reach, measure.Stack, measure.HeadAngle, measure.SeatAngle,
 		measure.Chainstay, measure.ForkTravel, measure.RearTravel, measure.SagFront, measure.SagRear}},
 }
@@ -74,16 +81,27 @@ var askable = []struct {
 func (d Desk) PreparePage(b Block) string {
 	w := begun(Prepare, &b)
 	b.Record = b.Request
-	w.Raw(`<p class="offline">`).Say("To be led through this step by step open the page through a web server, with script. On paper it works as it is: write beside each figure.").Raw(`</p>`)
-	w.Raw(`<form class="client" novalidate><fieldset disabled><legend class="unseen">`).Say("Your measurements").Raw(`</legend>`)
+	w.Raw(`<p class="offline">`).
+		Say("To be led through this step by step open the page through a web server, with script. " +
+			"On paper it works as it is: write beside each figure.").
+		Raw(`</p>`)
+	w.Raw(`<form class="client" novalidate><fieldset disabled><legend class="unseen">`).
+		Say("Your measurements").Raw(`</legend>`)
 	w.Raw(`<p class="progress" role="status" hidden></p><div class="paper">`).Raw(d.prepare(b.Ask)).Raw(`</div>`)
-	w.Raw(`<div class="line walk" hidden><button type="button" data-do="before">`).Say("Back").Raw(`</button><button type="button" data-do="skip">`).Say("Leave this out").
-		Raw(`</button><button type="button" class="main" data-do="after">`).Say("Next").Raw(`</button></div><div class="line hand" hidden><a class="button main" data-do="message" hidden>`).Say("Send it").Raw(`</a>`)
+	w.Raw(`<div class="line walk" hidden><button type="button" data-do="before">`).
+		Say("Back").Raw(`</button><button type="button" data-do="skip">`).
+		Say("Leave this out").
+		Raw(`</button><button type="button" class="main" data-do="after">`).Say("Next").
+		Raw(`</button></div><div class="line hand" hidden>` +
+			`<a class="button main" data-do="message" hidden>`).
+		Say("Send it").Raw(`</a>`)
 	for _, do := range []struct{ name, label string }{{"share", "Share it"}, {"copy", "Copy a link"}, {"json",
 		"Save a file"}, {"code", "Show a code"}} {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}
-	w.Raw(`</div><p class="how hand" hidden>`).Say("Nothing has been sent. What you see above is in the link, the file and the code, and nothing else is. It goes only where you send it.").
+	w.Raw(`</div><p class="how hand" hidden>`).
+		Say("Nothing has been sent. What you see above is in the link, the file and the code, " +
+			"and nothing else is. It goes only where you send it.").
 		Raw(`</p><div class="code-place"></div></fieldset></form>`)
 	d.composer(w, &b)
 	w.Raw(`</section>`)
@@ -94,9 +112,11 @@ func (d Desk) PreparePage(b Block) string {
 func (d Desk) composer(w *markup.Writer, b *Block) {
 	q, _ := asked(b.Request)
 	w.Raw(`<details class="compose" id="`).Name("-compose").Raw(`"><summary>`).Say("For a fitter: ask a client").
-		Raw(`</summary><form class="request" novalidate><fieldset disabled><legend>`).Say("Your request").Raw(`</legend>`)
+		Raw(`</summary><form class="request" novalidate><fieldset disabled><legend>`).
+		Say("Your request").Raw(`</legend>`)
 	if b.Requests != nil {
-		w.Raw(`<label class="row">`).Say("Begin with").Raw(` <select name="template" autocomplete="off"><option value="`).
+		w.Raw(`<label class="row">`).Say("Begin with").
+			Raw(` <select name="template" autocomplete="off"><option value="`).
 			Text(q.Fragment()).Raw(`">`).Say("What this guide asks for").Raw(`</option>`)
 		for _, t := range b.Requests {
 			w.Raw(`<option value="`).Text(t.Fragment).Raw(`">`).Text(t.Name).Raw(`</option>`)
@@ -104,7 +124,8 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 		w.Raw(`</select></label>`)
 	}
 	row := func(name, label, value, example string) {
-		w.Raw(`<label class="row">`).Say(label).Raw(` <input type="text" autocomplete="off" maxlength="80" name="`).Raw(name).
+		w.Raw(`<label class="row">`).Say(label).
+			Raw(` <input type="text" autocomplete="off" maxlength="80" name="`).Raw(name).
 			Raw(`" value="`).Text(value).Raw(`" placeholder="`).Say(example).Raw(`"></label>`)
 	}
 	row("ask.for", "For whom", "", "the client’s name")
@@ -128,13 +149,21 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 	}
 	w.Raw(`> `).Say("Ask the few questions about health as well. Each may be left out.").Raw(`</label>`)
 	text := func(name, label, value, hint string) {
-		w.Raw(`<label class="row">`).Say(label).Raw(` <input type="text" autocomplete="off" name="`).Raw(name).Raw(`" value="`).Text(value).Raw(`" aria-describedby="`).Name("-" + hint).Raw(`"></label>`)
+		w.Raw(`<label class="row">`).Say(label).
+			Raw(` <input type="text" autocomplete="off" name="`).Raw(name).Raw(`" value="`).Text(value).
+			Raw(`" aria-describedby="`).Name("-" + hint).Raw(`"></label>`)
 	}
 	text("ask.by", "Who asks", q.By, "rp")
-	w.Raw(`<label class="row">`).Say("A note to the client").Raw(` <textarea rows="3" autocomplete="off" name="ask.note" maxlength="1000">`).Raw("\n").Text(q.Note).Raw(`</textarea></label>`)
+	w.Raw(`<label class="row">`).Say("A note to the client").
+		Raw(` <textarea rows="3" autocomplete="off" name="ask.note" maxlength="1000">`).
+		Raw("\n").Text(q.Note).Raw(`</textarea></label>`)
 	text("ask.reply", "Where the answer goes", q.Reply.String(), "rh")
-	w.Raw(`<p class="how" id="`).Name("-rh").Raw(`">`).Say("A mail address, a phone number, or nothing. With nothing the client copies a link, saves a file or shows you a code.").
-		Raw(`</p><p class="problem" id="`).Name("-rp").Raw(`" hidden></p><label class="row">`).Say("Your request, as a link").Raw(` <input type="text" readonly name="link" autocomplete="off"></label><div class="line">`)
+	w.Raw(`<p class="how" id="`).Name("-rh").Raw(`">`).
+		Say("A mail address, a phone number, or nothing. " +
+			"With nothing the client copies a link, saves a file or shows you a code.").
+		Raw(`</p><p class="problem" id="`).Name("-rp").
+		Raw(`" hidden></p><label class="row">`).Say("Your request, as a link").
+		Raw(` <input type="text" readonly name="link" autocomplete="off"></label><div class="line">`)
 	for _, do := range []struct{ name, label string }{{"copy", "Copy the link"}, {"share", "Share it"}, {"code",
 		"Show a code"}, {"try", "See it as your client does"}} {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)

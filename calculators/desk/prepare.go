@@ -39,7 +39,8 @@ func (d Desk) prepare(a Ask) string {
 		w.Raw(`<p class="by">`).Said(q.Opening()).Raw(`</p>`)
 	}
 	visit(w, q.Visit)
-	w.Raw(`<p class="why">`).Say("With these numbers known, the appointment is for you and your bike and not for the tape.").
+	w.Raw(`<p class="why">`).
+		Say("With these numbers known, the appointment is for you and your bike and not for the tape.").
 		Raw(` `).Said(q.Handling()).Raw(`</p>`)
 	if q.Note != "" {
 		w.Raw(`<blockquote class="note"><p>`).Lines(q.Note).Raw(`</p></blockquote>`)
@@ -56,7 +57,9 @@ func (d Desk) prepare(a Ask) string {
 			question(w, x)
 		}
 	}
-	w.Raw(`<li class="step send" id="`).Name("-send").Raw(`" data-step="send" tabindex="-1"><h3>`).Say("A last look, and on its way").Raw(`</h3><div class="look">`)
+	w.Raw(`<li class="step send" id="`).Name("-send").
+		Raw(`" data-step="send" tabindex="-1"><h3>`).
+		Say("A last look, and on its way").Raw(`</h3><div class="look">`)
 	look(w, q, r)
 	w.Raw(`</div></li></ol>`)
 	return w.String()
@@ -77,7 +80,9 @@ func visit(w *markup.Writer, v request.Visit) {
 
 // begin begins a step.
 func begin(w *markup.Writer, key, title string) {
-	w.Raw(`<li class="step" id="`).Name("-step-" + key).Raw(`" data-step="`).Text(key).Raw(`" tabindex="-1"><h3 id="`).Name("-" + key + "-t").Raw(`">`).Say(title).Raw(`</h3>`)
+	w.Raw(`<li class="step" id="`).Name("-step-" + key).Raw(`" data-step="`).Text(key).
+		Raw(`" tabindex="-1"><h3 id="`).Name("-" + key + "-t").Raw(`">`).
+		Say(title).Raw(`</h3>`)
 }
 
 // fieldReader is who reads the field of q: the page's reader, unless the record says
@@ -108,7 +113,8 @@ func (d Desk) step(w *markup.Writer, q *measure.Quantity, r *record.Record, in *
 	default:
 		field(w, q.Key, "")
 	}
-	w.Raw(`<p class="problem" id="`).Name("-" + q.Key + "-p").Raw(`" hidden></p><ul class="doubts" id="`).Name("-" + q.Key + "-d").Raw(`" hidden></ul></div></li>`)
+	w.Raw(`<p class="problem" id="`).Name("-" + q.Key + "-p").
+		Raw(`" hidden></p><ul class="doubts" id="`).Name("-" + q.Key + "-d").Raw(`" hidden></ul></div></li>`)
 }
 
 // numbers writes the fields of a number's readings, with those that the record has.
@@ -126,15 +132,21 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry, in *words.R
 			given[i] = record.Roughly(x, unit)
 		}
 	}
-	w.Raw(`<div class="readings" role="group" aria-labelledby="`).Name("-" + q.Key + "-t").Raw(`" aria-describedby="`).Name("-" + q.Key + "-h ").Name("-" + q.Key + "-p ").Name("-" + q.Key + "-d").Raw(`">`)
+	w.Raw(`<div class="readings" role="group" aria-labelledby="`).Name("-" + q.Key + "-t").
+		Raw(`" aria-describedby="`).Name("-" + q.Key + "-h ").Name("-" + q.Key + "-p ").
+		Name("-" + q.Key + "-d").Raw(`">`)
 	for i, name := range [readings]string{"First reading", "Second reading", "Third reading"} {
 		at := "-" + q.Key + "-" + strconv.Itoa(i+1)
-		w.Raw(`<div class="asked"><label for="`).Name(at).Raw(`">`).Say(name).Raw(`</label><span class="entry"><input type="text" inputmode="`).Raw(q.Keyboard(unit)).
-			Raw(`" autocomplete="off" spellcheck="false" id="`).Name(at).Raw(`" name="`).Text(q.Key).Raw(`" data-unit="`).Text(unit.Symbol).Raw(`" value="`).Text(given[i]).Raw(`">`)
+		w.Raw(`<div class="asked"><label for="`).Name(at).Raw(`">`).Say(name).
+			Raw(`</label><span class="entry"><input type="text" inputmode="`).Raw(q.Keyboard(unit)).
+			Raw(`" autocomplete="off" spellcheck="false" id="`).Name(at).Raw(`" name="`).Text(q.Key).
+			Raw(`" data-unit="`).Text(unit.Symbol).Raw(`" value="`).Text(given[i]).Raw(`">`)
 		w.UnitAt(at, q.Key, unit).Raw(`</span></div>`)
 	}
 	w.Raw(`</div><p class="hint">`)
-	w.Say("One reading will do, three are better: the middle one counts. Let go of the tape in between. Apart by up to {0} is close enough.", q.Amount(q.AgreeWithin())).Raw(`</p>`)
+	w.Say("One reading will do, three are better: the middle one counts. "+
+		"Let go of the tape in between. Apart by up to {0} is close enough.",
+		q.Amount(q.AgreeWithin())).Raw(`</p>`)
 }
 
 // picks writes a choice.
@@ -152,14 +164,16 @@ func picks(w *markup.Writer, key, title string, choices []measure.Choice, open, 
 
 // field writes a few lines to write in.
 func field(w *markup.Writer, key, title string) {
-	w.Raw(`<textarea rows="4" autocomplete="off" name="`).Text(key).Raw(`" aria-labelledby="`).Name("-" + key + "-t").Text(title).Raw(`"></textarea>`)
+	w.Raw(`<textarea rows="4" autocomplete="off" name="`).Text(key).Raw(`" aria-labelledby="`).
+		Name("-" + key + "-t").Text(title).Raw(`"></textarea>`)
 }
 
 // question writes something that no tape finds. Its answer is no part of the
 // record before the client sends it.
 func question(w *markup.Writer, q *request.Question) {
 	begin(w, q.Key, q.Text)
-	w.Raw(`<div class="take"><p class="how">`).Say(q.Help).Raw(` `).Say("You may leave this out. The answer stays on this device until you send it.").Raw(`</p>`)
+	w.Raw(`<div class="take"><p class="how">`).Say(q.Help).Raw(` `).
+		Say("You may leave this out. The answer stays on this device until you send it.").Raw(`</p>`)
 	if q.Choices != nil {
 		picks(w, q.Key, "-t", q.Choices, "Not sure", "")
 	} else {
@@ -193,7 +207,8 @@ func said(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
 	case q.Is() == measure.Number:
 		w.Said(q.Amount(e.Value))
 		if n := len(e.Readings); n > 1 {
-			w.Raw(` <small>`).Say("middle of {0} readings", measure.Amount{Value: float64(n), Unit: measure.One}).Raw(`</small>`)
+			w.Raw(` <small>`).Say("middle of {0} readings",
+				measure.Amount{Value: float64(n), Unit: measure.One}).Raw(`</small>`)
 		}
 	default:
 		w.Lines(e.Text)

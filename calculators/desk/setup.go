@@ -29,7 +29,8 @@ func came(id string, r *record.Record, in *words.Reader) string {
 		return ""
 	}
 	w := &markup.Writer{ID: id, R: in}
-	w.Raw(`<section class="came" aria-labelledby="`).Name("-came").Raw(`"><h2 id="`).Name("-came").Raw(`">`).Say("Sent for a fitting").Raw(`</h2>`)
+	w.Raw(`<section class="came" aria-labelledby="`).Name("-came").
+		Raw(`"><h2 id="`).Name("-came").Raw(`">`).Say("Sent for a fitting").Raw(`</h2>`)
 	if lacking != nil {
 		var list words.List
 		for _, q := range lacking {

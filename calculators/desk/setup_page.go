@@ -124,10 +124,12 @@ func handing(w *markup.Writer) {
 		{"csv", "Save a table"}, {"share", "Share a link"}, {"copy", "Copy a link"}, {"code", "Show a code"}} {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}
-	w.Raw(`<label class="file">`).Say("Open a file").Raw(` <input type="file" accept=".json,.csv,.txt,application/json,` +
-		`text/csv,text/plain" name="file" aria-describedby="`).Name("-o").Raw(`"></label></div><p class="how">`).
-		Say("A file holds all riders, bikes and logs, and can be opened here again. A table opens in a spreadsheet. A " +
-			"link and a code hold the numbers of this rider on this bike: give them only to whom you want to have them.").
+	w.Raw(`<label class="file">`).Say("Open a file").
+		Raw(` <input type="file" accept=".json,.csv,.txt,application/json,` +
+			`text/csv,text/plain" name="file" aria-describedby="`).Name("-o").Raw(`"></label></div><p class="how">`).
+		Say("A file holds all riders, bikes and logs, and can be opened here again. A table opens in a spreadsheet. " +
+			"A link and a code hold the numbers of this rider on this bike: give them only to " +
+			"whom you want to have them.").
 		Raw(`</p><div class="opened" id="`).Name("-o").Raw(`" role="status"></div><div class="code-place"></div>` +
 		`</fieldset><fieldset class="forget" disabled><legend>`).Say("Forget").Raw(`</legend><div class="line">`)
 	for _, f := range []struct{ what, label string }{{"bike", "Forget this bike"}, {"rider", "Forget this rider"},

@@ -14,8 +14,11 @@ import (
 
 // garage is what a page keeps of a rider with two bikes; the first is on show.
 const garage = `{"version":2,"rider":"1","riders":[{"id":"1","bike":"2","record":"name=Rowan&inseam=830","bikes":[
-{"id":"2","record":"bike=Trail+bike&reach=460&stack=625&head-angle=65.5&seat-angle=76&saddle-height=740&saddle-height.was=737&from=saddle-height.knee-bend&bar-width=760",
-"log":[{"on":"2026-09-12","key":"saddle-height","value":"722","was":"710","note":"<b>knees</b>"},{"on":"2026-10-01","key":"saddle-height","value":"737","was":"722","scores":"3;4"},{"on":"2026-10-02","note":"rain"}],
+{"id":"2","record":"bike=Trail+bike&reach=460&stack=625&head-angle=65.5&seat-angle=76` +
+	`&saddle-height=740&saddle-height.was=737&from=saddle-height.knee-bend&bar-width=760",` +
+	`"log":[{"on":"2026-09-12","key":"saddle-height","value":"722","was":"710","note":"<b>knees</b>"},` +
+	`{"on":"2026-10-01","key":"saddle-height","value":"737","was":"722","scores":"3;4"},` +
+	`{"on":"2026-10-02","note":"rain"}],
 "ticks":{"saddle-height 737 ridden once":"2026-10-03"},"drafts":{}},
 {"id":"3","record":"bike=Hardtail&reach=440&saddle-height=730","log":[],"ticks":{},"drafts":{}}]}]}`
 
@@ -36,7 +39,8 @@ func TestALineOfTheLogIsRead(t *testing.T) {
 	reply := d.Answer(desk.Ask{Name: desk.Note, Query: "on=2026-01-02&note=+wet+&scores=3%2C+4.5%3B6"})
 	require.Empty(t, reply.Problems)
 	assert.Equal(t, "on=2026-01-02 note=wet scores=3;4.5;6", flat(reply.Record))
-	for query, input := range map[string]string{"on=&note=x": "on", "on=2026-02-30&note=x": "on", "on=2026-01-02": "note",
+	for query, input := range map[string]string{"on=&note=x": "on", "on=2026-02-30&note=x": "on",
+		"on=2026-01-02":           "note",
 		"on=2026-01-02&scores=11": "scores", "on=2026-01-02&scores=x": "scores",
 		"on=2026-01-02&scores=1 1 1 1 1 1 1 1 1 1 1": "scores"} {
 		reply := d.Answer(desk.Ask{Name: desk.Note, Query: query})

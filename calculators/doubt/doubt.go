@@ -40,8 +40,8 @@ func Apart(q *measure.Quantity, r measure.Repeated) (Doubt, bool) {
 		return Doubt{
 			Keys: []string{q.Key},
 			Text: words.Of("Your two readings of {0} lie {1} apart, where {2} is close "+
-				"enough. Their middle is used. Two alone cannot tell how well you repeat yourself, so the ± is wide; a "+
-				"third brings it down.", q.Named(), q.Amount(r.Range()), q.Amount(q.AgreeWithin())),
+				"enough. Their middle is used. Two alone cannot tell how well you repeat yourself, so the ± is wide; "+
+				"a third brings it down.", q.Named(), q.Amount(r.Range()), q.Amount(q.AgreeWithin())),
 		}, true
 	}
 	return Doubt{Keys: []string{q.Key}, Text: words.Of("The readings of {0} lie {1} apart, where {2} is close "+

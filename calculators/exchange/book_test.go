@@ -17,11 +17,15 @@ import (
 // household is a device with two riders and three bikes, as a page keeps it.
 const household = `{"version":2,"count":5,"units":"cm","rider":"1","riders":[
 {"id":"1","bike":"2","record":"name=Rowan+Ash&inseam=830%3B834%3B829&cleat-behind-ball=14","bikes":[
-{"id":"2","record":"bike=Trail+bike&note=second+season&date=2026-11-24&reach=460&saddle-height=737&saddle-height.was=722&from=saddle-height.saddle-height",
-"log":[{"on":"2026-09-12","key":"saddle-height","value":"722","was":"710±2","note":"knees","scores":"6;7.5"},{"on":"2026-10-01","note":"new tyres"},{"on":"2026-10-02","key":"pedals","value":"clip","was":"flat"}],
+{"id":"2","record":"bike=Trail+bike&note=second+season&date=2026-11-24&reach=460` +
+	`&saddle-height=737&saddle-height.was=722&from=saddle-height.saddle-height",
+"log":[{"on":"2026-09-12","key":"saddle-height","value":"722","was":"710±2","note":"knees","scores":"6;7.5"},` +
+	`{"on":"2026-10-01","note":"new tyres"},` +
+	`{"on":"2026-10-02","key":"pedals","value":"clip","was":"flat"}],
 "ticks":{"saddle/height 1":"2026-11-20"},"drafts":{"note":"half"}},
 {"id":"3","record":"bike=Hardtail&reach=440&later-thing=x","log":[],"ticks":{},"drafts":{}}]},
-{"id":"4","bike":"5","record":"name=Kim&stature=1650","bikes":[{"id":"5","record":"bike=Hire","log":[],"ticks":{},"drafts":{}}]}]}`
+{"id":"4","bike":"5","record":"name=Kim&stature=1650","bikes":[` +
+	`{"id":"5","record":"bike=Hire","log":[],"ticks":{},"drafts":{}}]}]}`
 
 func TestSeveralRidersAndBikesSurviveTheFile(t *testing.T) {
 	b := exchange.FromDevice(household)
@@ -110,7 +114,8 @@ func TestWhatIsNoBookIsRefusedWhole(t *testing.T) {
 func TestASlipInTheLogIsSaid(t *testing.T) {
 	b, problems := exchange.OpenBook(
 		`{"format":"plumbline-record","version":3,"riders":[{"name":"A","values":[],"bikes":[{"name":"B","values":[],
-"log":[{"date":"yesterday"},{"date":"2026-01-02","key":"saddle-height","value":28.5,"unit":"in","was":"71 cm","scores":[3,99,"x",4]},7]}]}]}`,
+"log":[{"date":"yesterday"},{"date":"2026-01-02","key":"saddle-height","value":28.5,` +
+			`"unit":"in","was":"71 cm","scores":[3,99,"x",4]},7]}]}]}`,
 	)
 	require.Len(t, problems, 3)
 	assert.Contains(t, problems[0].Text.Say(nil), "newer version")

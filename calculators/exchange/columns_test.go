@@ -15,7 +15,8 @@ import (
 // written is a record of which every column and member has a value of its own.
 const written = "name=Rowan+Ash&note=say+%22left%22%2C+then+right&date=2026-11-24&u=in" +
 	"&inseam=831.85%3B834%3B829%C2%B13&inseam.unit=in&inseam.on=2026-11-20&stature=1740&estimated=stature" +
-	"&saddle-height=736&from=saddle-height.knee-bend&saddle-height.was=720.5&saddle-height.done=2026-11-23&pedals=flat&helmet=%2B1"
+	"&saddle-height=736&from=saddle-height.knee-bend&saddle-height.was=720.5&saddle-height.done=2026-11-23" +
+	"&pedals=flat&helmet=%2B1"
 
 // The file is written out by hand as RFC 4180 has it: CR LF behind each row, quotes
 // around a cell with a comma or a quote, a quote in it doubled.
@@ -126,6 +127,7 @@ func TestTheUnitHoldsForAllOfAValue(t *testing.T) {
 
 // Each mark comes from its own column or member, and nothing else does.
 func TestEveryMarkIsReadFromItsPlace(t *testing.T) {
+	const fromHeight = "inseam=830&from=inseam.saddle-height"
 	const marks = "key,value,unit,repeat_error,readings,typed_unit,date,estimated,from,was,done\n"
 	for text, want := range map[string]string{
 		marks + "inseam,830,mm,,,cm,,,,,":                                         "inseam=830&inseam.unit=cm",
@@ -133,7 +135,7 @@ func TestEveryMarkIsReadFromItsPlace(t *testing.T) {
 		marks + "inseam,830,mm,,,,,yes,,,":                                        "inseam=830&estimated=inseam",
 		marks + "inseam,830,mm,,,,,TRUE,,,":                                       "inseam=830&estimated=inseam",
 		marks + "inseam,830,mm,,,,,no,,,":                                         "inseam=830",
-		marks + "inseam,830,mm,,,,,,saddle-height,,":                              "inseam=830&from=inseam.saddle-height",
+		marks + "inseam,830,mm,,,,,,saddle-height,,":                              fromHeight,
 		marks + "inseam,830,mm,,,,,,,820,":                                        "inseam=830&inseam.was=820",
 		marks + "inseam,830,mm,,,,,,,,2026-11-23":                                 "inseam=830&inseam.done=2026-11-23",
 		marks + "inseam,830,mm,4":                                                 "inseam=830%C2%B14",
@@ -144,7 +146,7 @@ func TestEveryMarkIsReadFromItsPlace(t *testing.T) {
 		`{"values":[{"key":"inseam","value":830,"date":"2026-11-20"}]}`:           "inseam=830&inseam.on=2026-11-20",
 		`{"values":[{"key":"inseam","value":830,"estimated":true}]}`:              "inseam=830&estimated=inseam",
 		`{"values":[{"key":"inseam","value":830,"estimated":false}]}`:             "inseam=830",
-		`{"values":[{"key":"inseam","value":830,"from":"saddle-height"}]}`:        "inseam=830&from=inseam.saddle-height",
+		`{"values":[{"key":"inseam","value":830,"from":"saddle-height"}]}`:        fromHeight,
 		`{"values":[{"key":"inseam","value":830,"done":"yes"}]}`:                  "inseam=830&inseam.done=yes",
 		`{"values":[{"key":"inseam","value":830,"repeat_error":4}]}`:              "inseam=830%C2%B14",
 		`{"name":"A","note":"B","date":"2026-11-24","units":"cm","values":[]}`:    "name=A&note=B&date=2026-11-24&u=cm",

@@ -19,10 +19,15 @@ import (
 )
 
 // full is a record with everything that a record can hold.
-const full = "name=Rowan+Ash&note=%3Dleft+knee%0Asecond+line&date=2026-11-24&u=in&inseam=830%3B834%3B829%C2%B13&inseam.unit=cm&inseam.on=2026-11-20" +
-	"&stature=1740&estimated=stature&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=720&saddle-height.done=yes" +
-	"&stem-length=45&stem-length.was=50%C2%B12&cleat-shift=-2&pedals=flat&sizes=name%3Breach%3Bstack%3Bhead-angle%3Bseat-angle%3Bseat-tube-length%0AM%3B450%3B620%3B65%3B76%3B420" +
-	"&helmet=%2B1&lean=12.5&lean.unit=%22deg%22&inseam.colour=%7B%22a%22%3A1%7D&.rider=%5B1%2C2%5D&reach=46&quantity=nonsense"
+const full = "name=Rowan+Ash&note=%3Dleft+knee%0Asecond+line&date=2026-11-24&u=in" +
+	"&inseam=830%3B834%3B829%C2%B13&inseam.unit=cm&inseam.on=2026-11-20" +
+	"&stature=1740&estimated=stature&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=720" +
+	"&saddle-height.done=yes" +
+	"&stem-length=45&stem-length.was=50%C2%B12&cleat-shift=-2&pedals=flat" +
+	"&sizes=name%3Breach%3Bstack%3Bhead-angle%3Bseat-angle%3Bseat-tube-length" +
+	"%0AM%3B450%3B620%3B65%3B76%3B420" +
+	"&helmet=%2B1&lean=12.5&lean.unit=%22deg%22&inseam.colour=%7B%22a%22%3A1%7D" +
+	"&.rider=%5B1%2C2%5D&reach=46&quantity=nonsense"
 
 func schema(t require.TestingT) *jsonschema.Schema {
 	text, err := schemaText()
@@ -87,7 +92,8 @@ func TestTheSchemaRefusesWhatIsNoRecord(t *testing.T) {
 		`{"format":"other","version":1,"values":[]}`,
 		`{"format":"plumbline-record","version":1,"values":[{"key":"inseam"}]}`,
 		`{"format":"plumbline-record","version":1,"values":[{"key":"","value":1}]}`,
-		`{"format":"plumbline-record","version":1,"values":[{"key":"inseam","value":830,"unit":"mm","readings":["830",1]}]}`,
+		`{"format":"plumbline-record","version":1,"values":[{"key":"inseam","value":830,` +
+			`"unit":"mm","readings":["830",1]}]}`,
 		`{"format":"plumbline-record","version":1,"date":"today","values":[]}`,
 		`{"format":"plumbline-record","version":1,"units":"ell","values":[]}`,
 	} {
@@ -122,7 +128,8 @@ func TestTheSchemaKnowsTheUnitsThatPeopleType(t *testing.T) {
 
 func TestARecordInAnotherUnitIsTurnedIntoMillimetres(t *testing.T) {
 	r, problems := exchange.FromJSON(
-		`{"version":1,"values":[{"key":"inseam","value":32.75,"unit":"in"},{"key":"mass","value":"160","unit":"lb","repeat_error":2}]}`,
+		`{"version":1,"values":[{"key":"inseam","value":32.75,"unit":"in"},{"key":"mass","value":"160",` +
+			`"unit":"lb","repeat_error":2}]}`,
 	)
 	require.Empty(t, problems)
 	assert.Equal(t, "inseam=831.85&inseam.unit=in&mass=72.574779%C2%B10.907185&mass.unit=lb", r.Fragment())

@@ -28,9 +28,9 @@ func flatAndClipped(v calculators.Values) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Flat, clipped, and how a clipped shoe comes off"), Least: 11,
 		Description: words.Of(
 			"A right shoe on its pedal from above, four times, the bike on its left. On a flat pedal pins "+
-				"hold only what is pressed down, and the foot may leave any way. On a clip pedal a jaw holds the cleat under "+
-				"the sole. The heel turned outwards by {0} is still inside the float and nothing happens. The heel turned "+
-				"outwards further, here {1}, opens the jaw and the shoe is free.",
+				"hold only what is pressed down, and the foot may leave any way. On a clip pedal a jaw holds the "+
+				"cleat under the sole. The heel turned outwards by {0} is still inside the float and nothing happens. "+
+				"The heel turned outwards further, here {1}, opens the jaw and the shoe is free.",
 			inWhole(half),
 			inWhole(half+beyondFloat),
 		)}

@@ -23,7 +23,8 @@ func fingerBehindTheHeel(v calculators.Values) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("A finger behind the heel"), Least: 12,
 		Description: words.Of(
 			"A foot of {0} in an open shoe, cut through from the side, slid forward until the toes touch. "+
-				"Right: one finger goes down behind the heel. Too short: no finger goes in. Too long: there is room for two.",
+				"Right: one finger goes down behind the heel. Too short: no finger goes in. Too long: there "+
+				"is room for two.",
 			measure.Millimetres(foot),
 		)}
 	for i, caption := range [3]string{"Right: one finger", "Too short: none", "Too long: two"} {
@@ -100,9 +101,9 @@ func pelvisLevel(v calculators.Values) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("The pelvis from behind: level, tilted, and on a board"), Least: 9,
 		Description: words.Of(
 			"Somebody stands, seen from behind, three times; the legs are drawn short. Legs of one length: "+
-				"the line over the crests of the pelvis is level. The right leg shorter by {0}: the pelvis drops on that "+
-				"side. A board of {0} under that foot: the line is level again. A pelvis can also tilt on legs of one length, "+
-				"so the picture names no cause.",
+				"the line over the crests of the pelvis is level. The right leg shorter by {0}: the pelvis drops on "+
+				"that side. A board of {0} under that foot: the line is level again. A pelvis can also tilt on legs "+
+				"of one length, so the picture names no cause.",
 			mm,
 		)}
 	f.Frame(words.Of("Level"), fromBehind(0, 0)...)

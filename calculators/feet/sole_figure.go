@@ -29,8 +29,9 @@ func cleatOnTheSole(v calculators.Values) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("The cleat moves on the sole, seen from below"),
 		Description: words.Of(
 			"A right shoe from below, its toes to the right and its inner side, which is next to the bike, "+
-				"below. The cleat is held by two bolts in two slots that run along the sole. Dashed: the cleat before. Heavy: "+
-				"after one step of {0} towards the heel. Your foot then stands {0} further forward on the pedal.",
+				"below. The cleat is held by two bolts in two slots that run along the sole. Dashed: the cleat "+
+				"before. Heavy: after one step of {0} towards the heel. Your foot then stands {0} further forward "+
+				"on the pedal.",
 			step,
 		)}
 	middle := 0.1*foot/2 + body.BallPerFoot.Of(body.Unknown).Value*foot
@@ -106,9 +107,9 @@ func cleatTurns(v calculators.Values) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Turn the cleat one way, and the foot turns the other"), Least: 9,
 		Description: words.Of(
 			"A right foot from above, three times, the bike on its left. First: the cleat straight on the "+
-				"shoe, so the foot points straight ahead. Second: on the shoe the cleat’s nose is turned {0}, by {1}. Third: "+
-				"clipped in. The pedal holds the cleat straight ahead, so the toes point {2} by {1}. From there the heel "+
-				"can turn {3} each way before the pedal lets go, {4} in all: that is the float.",
+				"shoe, so the foot points straight ahead. Second: on the shoe the cleat’s nose is turned {0}, by {1}. "+
+				"Third: clipped in. The pedal holds the cleat straight ahead, so the toes point {2} by {1}. From "+
+				"there the heel can turn {3} each way before the pedal lets go, {4} in all: that is the float.",
 			words.Of(nose),
 			inWhole(math.Abs(out)),
 			words.Of(toes),

@@ -23,8 +23,9 @@ func stanceFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Your stance against your hips, seen from the front"), Upright: true,
 		Description: words.Of(
 			"A rider on the bike seen from the front, one foot down and one up, the cranks joined by their "+
-				"axle. The hip joints are {2} apart and the cranks’ faces {3}. The middles of the feet stand {0} apart, "+
-				"and each foot {1} outside its hip joint. A line runs from each hip joint to its foot, past the knee.",
+				"axle. The hip joints are {2} apart and the cranks’ faces {3}. The middles of the feet stand {0} "+
+				"apart, and each foot {1} outside its hip joint. A line runs from each hip joint to its foot, "+
+				"past the knee.",
 			feet.Uncertain(),
 			line.Uncertain(),
 			measure.Millimetres(hips),

@@ -43,8 +43,8 @@ func TestLoop() *calculators.Illustration {
 			Title: words.Of("A test loop from the side, with one question for each stretch"),
 			Description: words.Of(
 				"The profile of a ride in two halves. Out and up: a flat warm-up, an easy gear, a long " +
-					"climb, a steep pitch, flat turns on top. Down and home: a rough descent, braking, slow turns, the way " +
-					"home. Nine stretches, each with one question.",
+					"climb, a steep pitch, flat turns on top. Down and home: a rough descent, braking, slow turns, " +
+					"the way home. Nine stretches, each with one question.",
 			),
 			Least: 24,
 		}

@@ -36,10 +36,10 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		tilt = words.Of("downhill, {0} below the horizontal", measure.Degrees(-slope))
 	}
 	f.Description = words.Of("A rider seated on the bike on a slope of {0}, {5}, as the suspension "+
-		"settles there. Arrows under the wheels are as long as the loads are large: the front wheel carries {1} of both, "+
-		"the rear the rest. The centre of mass lies {2} ahead of the rear contact and {3} up. Its plumb line meets the "+
-		"ground between the wheels as long as both carry; on a grade of {4} it passes the rear contact and the front "+
-		"lifts.",
+		"settles there. Arrows under the wheels are as long as the loads are large: the front wheel carries {1} of "+
+		"both, the rear the rest. The centre of mass lies {2} ahead of the rear contact and {3} up. Its plumb line "+
+		"meets the ground between the wheels as long as both carry; on a grade of {4} it passes the rear contact and "+
+		"the front lifts.",
 		grade, load.Uncertain(), r.At(comForward).Uncertain(), r.At(comHeight).Uncertain(), lift.Uncertain(),
 		tilt)
 	ground, rear, front := bike.Ground(), bike.RearContact(), bike.FrontContact()

@@ -124,8 +124,9 @@ func sameReach(v calculators.Values) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Same reach, another stack"),
 		Description: words.Of(
 			"Two bikes from the side over each other, the bottom bracket in one place. Both have a reach "+
-				"of {0}; the one in thin lines has a stack of {1}, the one in ink {2}. Spacers lift the lower one’s bar to "+
-				"the same height, and because they go along the slanting steering axis the grips come back by {3}.",
+				"of {0}; the one in thin lines has a stack of {1}, the one in ink {2}. Spacers lift the lower one’s "+
+				"bar to the same height, and because they go along the slanting steering axis the grips "+
+				"come back by {3}.",
 			reach,
 			measure.Millimetres(tall.Bike.Stack()),
 			measure.Millimetres(low.Bike.Stack()),

@@ -46,7 +46,8 @@ func root(low, high float64, f func(float64) float64) float64 {
 type paper struct {
 	reach, stack, head, seat, stay, drop, offset float64
 	front, rear                                  float64 // radii
-	level, tube                                  float64 // where the seat angle is read, and the tube's own angle; 0 for none
+	// level is where the seat angle is read, tube the tube's own angle; 0 for none.
+	level, tube float64
 }
 
 // drawn is a bike on paper.

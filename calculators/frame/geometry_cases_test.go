@@ -28,7 +28,8 @@ const mixedTyped = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 chainsta
 var alike = paper{reach: 463, stack: 628, head: 64.7, seat: 76.3, stay: 438, drop: 27, offset: 43, front: 372,
 	rear: 372}
 
-const alikeTyped = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 chainstay=438 bb-drop=27 fork-offset=43 front-rim=622 front-tyre=61 "
+const alikeTyped = "reach=463 stack=628 head-angle=64.7 seat-angle=76.3 chainstay=438 bb-drop=27 fork-offset=43 " +
+	"front-rim=622 front-tyre=61 "
 
 // printedTyped are the redundant numbers of a chart that contradicts itself.
 const printedTyped = "head-tube-length=112 fork-length=571 fork-measure=straight lower-headset=6 " +
@@ -205,8 +206,10 @@ func TestTheMarginsOfAChart(t *testing.T) {
 	r := calctest.Answer(
 		t,
 		Geometry(),
-		"reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 fork-offset=43±1 "+
-			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 head-tube-length=112±1 fork-length=571±2 lower-headset=6±2",
+		"reach=463±4 stack=628±2 head-angle=64.7±0.4 seat-angle=76.3±0.6 chainstay=438±3 bb-drop=27±5 "+
+			"fork-offset=43±1 "+
+			"front-rim=622 front-tyre=61±2 rear-rim=584 rear-tyre=64±3 head-tube-length=112±1 "+
+			"fork-length=571±2 lower-headset=6±2",
 	)
 	x := []float64{463, 628, 64.7, 76.3, 438, 27, 43, 372, 356, 112, 6}
 	sd := []float64{4, 2, 0.4, 0.6, 3, 5, 1, 2, 3, 1, 2}

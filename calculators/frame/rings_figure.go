@@ -68,8 +68,9 @@ func (r ringed) figure() *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Read the sag at the fork’s ring"), Least: 10, Upright: true,
 		Description: words.Of(
 			"The upper leg of a fork and its seal, three times. Nobody on the bike: the ring is pushed "+
-				"down to the seal, with {0} of travel above it. You on the bike: the leg slides into the seal and the ring "+
-				"is pushed up. You off again: the leg is out, and the ring has stayed {1} from the seal, {2} of the travel.",
+				"down to the seal, with {0} of travel above it. You on the bike: the leg slides into the seal and the "+
+				"ring is pushed up. You off again: the leg is out, and the ring has stayed {1} from the seal, "+
+				"{2} of the travel.",
 			travel,
 			sag,
 			share,
@@ -79,8 +80,9 @@ func (r ringed) figure() *drawing.Figure {
 		f.Title = words.Of("Read the sag at the shock’s ring")
 		f.Description = words.Of(
 			"A shock with its seal, three times. Nobody on the bike: the ring is pushed to the seal, "+
-				"and the shaft has a stroke of {0}. You on the bike: the shaft slides into the seal and the ring is pushed "+
-				"along. You off again: the shaft is out, and the ring has stayed {1} from the seal, {2} of the stroke.",
+				"and the shaft has a stroke of {0}. You on the bike: the shaft slides into the seal and the ring is "+
+				"pushed along. You off again: the shaft is out, and the ring has stayed {1} from the seal, "+
+				"{2} of the stroke.",
 			travel,
 			sag,
 			share,

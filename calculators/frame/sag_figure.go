@@ -19,7 +19,8 @@ func sagFigure(v calculators.Values, r *calculators.Result, chart, both geometry
 		Title: words.Of("How your bike sinks under you"),
 		Description: words.Of(
 			"A bike from the side at sag, over the same bike with nobody on it, in thin lines, both on one "+
-				"ground. At sag the head angle goes from {0} to {1} and the bottom bracket from {2} to {3} above the ground.",
+				"ground. At sag the head angle goes from {0} to {1} and the bottom bracket from {2} to {3} "+
+				"above the ground.",
 			r.At(unloaded.headAngle).Amount(),
 			head.Uncertain(),
 			r.At(unloaded.bbHeight).Amount(),

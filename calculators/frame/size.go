@@ -115,7 +115,9 @@ func sizeWorkings() (list []*calculators.Output) {
 
 // demoSizes are the five sizes of an invented trail bike. The same table ships as
 // content/frame/sizes.csv.
-const demoSizes = `name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over,chainstay,bb-drop,fork-offset,fork-travel,rear-travel,front-rim,rear-rim,front-tyre,rear-tyre,crank-length,free-depth,insertion-frame,stem-length,spacers-limit
+const demoSizes = `name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over,chainstay,` +
+	`bb-drop,fork-offset,fork-travel,rear-travel,front-rim,rear-rim,front-tyre,rear-tyre,` +
+	`crank-length,free-depth,insertion-frame,stem-length,spacers-limit
 XS,410,592,65.5,77,365,690,430,22,44,150,140,584,584,61,61,160,190,90,40,30
 S,435,610,65.5,76.8,390,710,434,32,44,150,140,622,622,61,61,165,215,90,40,30
 M,460,625,65.5,76.5,420,725,437,32,44,150,140,622,622,61,61,170,245,100,45,30
@@ -258,7 +260,8 @@ func matcherOf(v calculators.Values) matcher {
 // nowhere is the place of what there is not.
 var nowhere = geometry.Point{X: math.NaN(), Y: math.NaN()}
 
-// set sets the numbers of one row, as far as they can be told. It returns the grips' place, nowhere if the row describes no bike.
+// set sets the numbers of one row, as far as they can be told. It returns the grips' place,
+// nowhere if the row describes no bike.
 func (m *matcher) set(out calculators.Numbers, x sizeOutputs, row calculators.Row) geometry.Point {
 	m.setPost(out, x, row)
 	out.Set(x.standOver, m.inseam-row.Cells[cStand])

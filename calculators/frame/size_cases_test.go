@@ -36,8 +36,10 @@ var (
 // Two lines: one that leaves nothing out, on unlike wheels, and one that leaves out all
 // it may, with its bottom bracket from the floor: 437 mm of chainstay, 44 mm of offset,
 // 622 mm rims, 61 mm tyres, the reader's crank and no travel stand in.
-const twoSizes = "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,seat-angle-height,seat-tube-angle,stand-over,fork-offset,fork-travel," +
-	"rear-travel,chainstay,bb-drop,bb-height,front-rim,rear-rim,front-tyre,rear-tyre,crank-length,travel-post,free-depth,insertion-frame,stem-length,spacers-limit|" +
+const twoSizes = "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length," +
+	"seat-angle-height,seat-tube-angle,stand-over,fork-offset,fork-travel," +
+	"rear-travel,chainstay,bb-drop,bb-height,front-rim,rear-rim,front-tyre,rear-tyre," +
+	"crank-length,travel-post,free-depth,insertion-frame,stem-length,spacers-limit|" +
 	"full,463,628,64.7,76.3,432,655,70.6,731,43,150,137,438,27,,622,584,61,64,172.5,185,248,98,48,24|" +
 	"bare,441,611,66.2,75.1,407,,,702,,,,,,338,,,,,,,,,, "
 
@@ -206,7 +208,8 @@ func TestTheMarginsOfASize(t *testing.T) {
 // oneSize is a line on two wheels of 372 mm whose numbers are easily had by hand: the
 // saddle at 736 mm, 46 mm of saddle, 29 + 24 mm of post hardware.
 func oneSize(line, more string) string {
-	return "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over,bb-drop,crank-length,stem-length,spacers-limit,fork-offset,chainstay|" +
+	return "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,stand-over," +
+		"bb-drop,crank-length,stem-length,spacers-limit,fork-offset,chainstay|" +
 		line + " inseam=830 stature=1740 saddle-height=736 saddle-stack=46 post-collar=29 post-head=24 spacers=12 " +
 		"q-factor=170 pedal-width=105 pedal-thickness=16 " + more
 }
@@ -382,7 +385,8 @@ func TestWhereGripsLie(t *testing.T) {
 
 // TestOneColumnLeftOutIsSaid: even a single one.
 func TestOneColumnLeftOutIsSaid(t *testing.T) {
-	whole := "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,chainstay,fork-offset,front-rim,front-tyre,crank-length,fork-travel,rear-travel|" +
+	whole := "sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length,chainstay," +
+		"fork-offset,front-rim,front-tyre,crank-length,fork-travel,rear-travel|" +
 		"M,463,628,64.7,76.3,420,438,43,622,61,170,150,137 "
 	rider := "inseam=830 stature=1740 saddle-height=736"
 	assert.False(t, calctest.Says(calctest.Answer(t, Size(), whole+rider), "Some lines leave out"))

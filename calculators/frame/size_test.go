@@ -138,7 +138,8 @@ func TestABadLineIsNamedAndTheRestCompared(t *testing.T) {
 func TestEmptyCellsAreSaid(t *testing.T) {
 	r := match(
 		t,
-		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length\nM,460,625,65.5,76.5,420\nL,485,640,65.5,76.5,450",
+		"sizes=name,reach,stack,head-angle,seat-angle,seat-tube-length\n"+
+			"M,460,625,65.5,76.5,420\nL,485,640,65.5,76.5,450",
 	)
 	require.True(t, calctest.Says(r, "Some lines leave out “Chainstay”"))
 	require.Equal(t, "–", line(t, r, "M")[6])

@@ -73,7 +73,9 @@ func TestTheSurveysOwnPeopleAreNotDoubted(t *testing.T) {
 	}{{"f", func(s body.Survey) body.Sample { return s.Female }}, {"m",
 		func(s body.Survey) body.Sample { return s.Male }}} {
 		for _, at := range []func(body.Sample) float64{
-			func(s body.Sample) float64 { return s.P5 }, func(s body.Sample) float64 { return s.Mean }, func(s body.Sample) float64 { return s.P95 },
+			func(s body.Sample) float64 { return s.P5 },
+			func(s body.Sample) float64 { return s.Mean },
+			func(s body.Sample) float64 { return s.P95 },
 		} {
 			for _, sex := range []string{"sex=" + of.sex, ""} {
 				text := sex
@@ -176,7 +178,11 @@ func TestNoRecordBreaksTheIntake(t *testing.T) {
 }
 
 func BenchmarkIntake(b *testing.B) {
-	const text = "name=Rowan&date=2026-11-24&sex=m&stature=1740&mass=72&inseam=830%3B834%3B829&foot-length=262&heel-to-ball-inner=192&hand-length=189&arm-length=640&shoulder-width=390&reach=460&stack=625&head-angle=65.5&seat-angle=76.5&chainstay=437&bb-drop=32&crank-length=170&pedals=flat&saddle-height=720"
+	const text = "name=Rowan&date=2026-11-24&sex=m&stature=1740&mass=72&inseam=830%3B834%3B829" +
+		"&foot-length=262&heel-to-ball-inner=192&hand-length=189" +
+		"&arm-length=640&shoulder-width=390&reach=460&stack=625" +
+		"&head-angle=65.5&seat-angle=76.5&chainstay=437&bb-drop=32&crank-length=170" +
+		"&pedals=flat&saddle-height=720"
 	for b.Loop() {
 		r, _ := record.Decode(text)
 		intake.Doubts(r)

@@ -32,14 +32,16 @@ func TestPeopleAreToldApart(t *testing.T) {
 		"the same again":               {"name=Ash&date=2026-03-09&inseam=830&stature=1740", intake.Duplicate},
 		"another day of one fortnight": {"name=ash&date=2026-03-12&inseam=833&stature=1740", intake.Corrected},
 		"another season":               {"name=Ash&date=2026-09-12&inseam=833&stature=1740", intake.Again},
-		"a visit of its own":           {"name=Ash&date=2026-03-03&inseam=833&stature=1740&ask.when=May", intake.Corrected},
-		"another frame":                {"name=Ash&date=2026-03-03&inseam=833&stature=1740&reach=480", intake.Corrected},
-		"another body":                 {"name=Ash&date=2026-03-03&inseam=760&stature=1600", intake.Namesake},
-		"one length measured wrongly":  {"name=Ash&date=2026-03-03&inseam=780&stature=1740", intake.Corrected},
-		"nothing to tell by":           {"name=Ash&date=2026-03-03&mass=70", intake.Alone},
-		"an estimate tells nothing":    {"name=Ash&date=2026-03-03&stature=1740&estimated=stature", intake.Alone},
-		"another name":                 {"name=Birch&date=2026-03-03&inseam=831&stature=1740", intake.Alone},
-		"no name":                      {"inseam=831&stature=1740", intake.Alone},
+		"a visit of its own": {"name=Ash&date=2026-03-03&inseam=833&stature=1740&ask.when=May",
+			intake.Corrected},
+		"another frame": {"name=Ash&date=2026-03-03&inseam=833&stature=1740&reach=480",
+			intake.Corrected},
+		"another body":                {"name=Ash&date=2026-03-03&inseam=760&stature=1600", intake.Namesake},
+		"one length measured wrongly": {"name=Ash&date=2026-03-03&inseam=780&stature=1740", intake.Corrected},
+		"nothing to tell by":          {"name=Ash&date=2026-03-03&mass=70", intake.Alone},
+		"an estimate tells nothing":   {"name=Ash&date=2026-03-03&stature=1740&estimated=stature", intake.Alone},
+		"another name":                {"name=Birch&date=2026-03-03&inseam=831&stature=1740", intake.Alone},
+		"no name":                     {"inseam=831&stature=1740", intake.Alone},
 	} {
 		list := intake.Relate(records(first, "", x.second))
 		assert.Equal(t, x.want, list[2].Kin, what)
@@ -66,7 +68,8 @@ func TestTheLaterDayBelongsToTheEarlier(t *testing.T) {
 func TestDifferencesKnowTheErrorOfMeasuring(t *testing.T) {
 	inseam := records("inseam=830")[0].Of(measure.Inseam)
 	require.Equal(t, 10.0, inseam.SD(), "the repeat error of the example by hand")
-	for text, same := range map[string]bool{"inseam=858": true, "inseam=859": false, "inseam=802": true, "inseam=801": false} {
+	for text, same := range map[string]bool{"inseam=858": true, "inseam=859": false,
+		"inseam=802": true, "inseam=801": false} {
 		list := intake.Differences(records("inseam=830&mass=70&pedals=flat")[0], records(text)[0])
 		require.Len(t, list, 1)
 		assert.Equal(t, same, list[0].Same, text)

@@ -29,7 +29,8 @@ func (w *Writer) Drawing(f *drawing.Figure, id string) *Writer {
 // page shows it where its script runs (templates/page/save.js).
 func (w *Writer) Saves(id string) *Writer {
 	w.Raw(`<details class="saves" id="`).Text(id).Raw(`-s"><summary>`).Say("Save picture").Raw(`</summary><p>`)
-	w.Raw(`<button type="button" data-save="svg">`).Say("Save as SVG").Raw(`</button> <button type="button" data-save="png">`)
+	w.Raw(`<button type="button" data-save="svg">`).Say("Save as SVG").
+		Raw(`</button> <button type="button" data-save="png">`)
 	w.Say("Save as PNG").Raw(`</button> <button type="button" data-save="copy">`).Say("Copy")
 	return w.Raw(`</button></p><p class="told" hidden></p></details>`)
 }

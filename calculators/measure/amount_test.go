@@ -59,7 +59,8 @@ func TestAnAmountIsSaidInTheReadersUnit(t *testing.T) {
 
 func TestAMarginIsNeverPrintedSmallerThanItIs(t *testing.T) {
 	assert.Equal(t, "4", measure.Millimetres(3.01).Margin(nil))
-	tenth := 0.1                                                   // a constant 0.1 + 0.2 would be added without any error
+	// A constant 0.1 + 0.2 would be added without any error.
+	tenth := 0.1
 	assert.Equal(t, "0.3", measure.Degrees(tenth+0.2).Margin(nil)) // 0.30000000000000004
 	rapid.Check(t, func(t *rapid.T) {
 		x := rapid.Float64Range(0, 1e4).Draw(t, "x")

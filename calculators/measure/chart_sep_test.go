@@ -75,9 +75,11 @@ func TestAChartInFiveSeparatorsAcrossAndDown(t *testing.T) {
 					require.Empty(t, c.Unread, "%s\n%s", text, said(c.Unread))
 					require.Len(t, c.Rows, 3, text)
 					require.Equal(t, []string{"S", "M", "L"}, []string{c.Rows[0].Name, c.Rows[1].Name, c.Rows[2].Name})
-					require.Equal(t, map[string]float64{"reach": 456, "stack": 626, "head-angle": 64.5, "seat-angle": 77.1,
+					require.Equal(t, map[string]float64{"reach": 456, "stack": 626, "head-angle": 64.5,
+						"seat-angle":       77.1,
 						"seat-tube-length": 420, "wheelbase": 1226}, cellsOf(c.Rows[1]), text)
-					require.Equal(t, map[string]float64{"reach": 482, "stack": 641, "head-angle": 64.3, "seat-angle": 77.4,
+					require.Equal(t, map[string]float64{"reach": 482, "stack": 641, "head-angle": 64.3,
+						"seat-angle":       77.4,
 						"seat-tube-length": 452, "head-tube-length": 115, "wheelbase": 1257}, cellsOf(c.Rows[2]), text)
 					require.Equal(t, []string{"ETT"}, c.Unused)
 				})

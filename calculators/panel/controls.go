@@ -12,7 +12,8 @@ import (
 
 // open begins the box of a field with its label.
 func (w *writer) open(in *calculators.Input, class string) {
-	w.Raw(`<div class="field `).Raw(class).Raw(`"><label for="`).Name("-" + in.Key).Raw(`">`).Say(in.Label).Raw(`</label>`)
+	w.Raw(`<div class="field `).Raw(class).Raw(`"><label for="`).Name("-" + in.Key).Raw(`">`).
+		Say(in.Label).Raw(`</label>`)
 }
 
 // control writes the attributes that every control of an input has.
@@ -76,11 +77,16 @@ func (w *writer) slider(in *calculators.Input, e entry, unit *measure.Unit) {
 	} else if g, _, ok := in.Parse(in.Example, in.Unit); ok { // where the hint in the empty field is
 		at = g.Value
 	}
-	w.Raw(`<input type="range" class="slide" min="`).Raw(record.Decimals(from, 4)).Raw(`" max="`).Raw(record.Decimals(to, 4)).Raw(`" step="`).Raw(record.Decimals(step, 4)).Raw(`" value="`).Raw(record.Decimals(math.Round(at/unit.Base/step)*step, 4)).Raw(`" aria-label="`).Say(in.Label).Raw(`">`)
+	w.Raw(`<input type="range" class="slide" min="`).Raw(record.Decimals(from, 4)).
+		Raw(`" max="`).Raw(record.Decimals(to, 4)).Raw(`" step="`).Raw(record.Decimals(step, 4)).
+		Raw(`" value="`).Raw(record.Decimals(math.Round(at/unit.Base/step)*step, 4)).
+		Raw(`" aria-label="`).Say(in.Label).Raw(`">`)
 }
 
 func (w *writer) radios(in *calculators.Input, e entry) {
-	w.Raw(`<fieldset class="field radios" aria-describedby="`).Name("-" + in.Key + "-h ").Name("-" + in.Key + "-p").Raw(`"><legend>`).Say(in.Label).Raw(`</legend><span class="choices">`)
+	w.Raw(`<fieldset class="field radios" aria-describedby="`).Name("-" + in.Key + "-h ").
+		Name("-" + in.Key + "-p").Raw(`"><legend>`).Say(in.Label).
+		Raw(`</legend><span class="choices">`)
 	for i, choice := range in.Choices {
 		w.radio(in, e, choice.Key, choice.Label, i == 0)
 	}
@@ -146,7 +152,8 @@ func (w *writer) textarea(in *calculators.Input, e entry, example bool) {
 	}
 	w.control(in, e, false)
 	if !example && in.Example != "" {
-		w.Raw(` placeholder="`).Text(lines(words.Of("for example {0}", words.Name(show(in.Quantity, in.Example, nil, w.R))).Say(w.R))).Raw(`"`)
+		text := words.Of("for example {0}", words.Name(show(in.Quantity, in.Example, nil, w.R)))
+		w.Raw(` placeholder="`).Text(lines(text.Say(w.R))).Raw(`"`)
 	}
 	// The parser drops a line break right behind the tag, so one is given.
 	w.Raw(">\n").Text(lines(e.shown)).Raw(`</textarea>`)

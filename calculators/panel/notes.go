@@ -63,7 +63,8 @@ func (w *writer) cautions(result *calculators.Result) {
 				w.Raw(`<p class="heed" role="note"><span>`).Say("Before you ride").Raw(`</span>`)
 				open = true
 			}
-			w.Raw(` <a class="`).Raw(string(grade)).Raw(`" href="#`).Raw(markup.CautionID(n.Key)).Raw(`"><span class="grade">`).
+			w.Raw(` <a class="`).Raw(string(grade)).Raw(`" href="#`).
+				Raw(markup.CautionID(n.Key)).Raw(`"><span class="grade">`).
 				Say(grade.Label()).Raw(`</span> `).Say(n.Title).Raw(`</a>`)
 		}
 	}
@@ -83,7 +84,8 @@ func (w *writer) sources() {
 	if len(w.c.Sources) == 0 {
 		return
 	}
-	w.Raw(`<details class="layer origin" id="`).Name("-from").Raw(`"><summary>`).Say("Where from").Raw(`</summary><p class="rests">`).Say("Rests on:")
+	w.Raw(`<details class="layer origin" id="`).Name("-from").Raw(`"><summary>`).Say("Where from").
+		Raw(`</summary><p class="rests">`).Say("Rests on:")
 	for i, s := range w.c.Sources {
 		if i > 0 {
 			w.Raw(`;`)

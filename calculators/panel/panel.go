@@ -38,21 +38,30 @@ func Example(c *calculators.Calculator) []calculators.Pair {
 func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) string {
 	tag := "h" + strconv.Itoa(level)
 	w := newWriter(c, place, r)
-	w.Raw(`<section class="bench" id="`).Name("").Raw(`" data-calculator="`).Text(c.Name).Raw(`" data-place="`).Text(w.place)
-	w.Raw(`" aria-labelledby="`).Name("-title").Raw(`"><div class="head"><`).Raw(tag).Raw(` id="`).Name("-title").Raw(`">`).Say(c.Title)
+	w.Raw(`<section class="bench" id="`).Name("").Raw(`" data-calculator="`).Text(c.Name).
+		Raw(`" data-place="`).Text(w.place)
+	w.Raw(`" aria-labelledby="`).Name("-title").Raw(`"><div class="head"><`).Raw(tag).
+		Raw(` id="`).Name("-title").Raw(`">`).Say(c.Title)
 	w.Raw(`</`).Raw(tag).Raw(`><p class="question">`).Say(c.Question)
 	w.Raw(`</p></div><div class="board">`)
 	result, problems := c.Run(Example(c), nil)
 	w.Raw(`<div class="stand">`)
 	w.figure(result, theExample)
 	w.Saves(w.ID + "-figure").Raw(`</div><form class="inputs" novalidate><p class="play end" hidden>`)
-	w.Say("These are the example’s numbers. Move them as you like: nothing here is kept.").Raw(` <button type="button">`).Say("Back to your own numbers").Raw(`</button></p><fieldset disabled>`)
+	w.Say("These are the example’s numbers. Move them as you like: nothing here is kept.").
+		Raw(` <button type="button">`).Say("Back to your own numbers").
+		Raw(`</button></p><fieldset disabled>`)
 	w.form(exampleEntries(c), nil, nil, true)
-	w.Raw(`</fieldset><p class="offline">`).Say("Worked example; to compute with your own numbers open this page through a web server.")
-	w.Raw(`</p><p class="play offer" hidden><button type="button">`).Say("Play with the example’s numbers").Raw(`</button></p>`)
+	w.Raw(`</fieldset><p class="offline">`).
+		Say("Worked example; to compute with your own numbers open this page through a web server.")
+	w.Raw(`</p><p class="play offer" hidden><button type="button">`).Say("Play with the example’s numbers").
+		Raw(`</button></p>`)
 	w.Raw(`<p class="waiting" hidden></p><p class="problem" id="`).Name("-p").Raw(`" hidden></p>`)
-	w.Raw(`<p class="problem unstarted" hidden>`).Say("The calculator could not be started here. The worked example stands.").Raw(`</p>`)
-	w.Raw(`<p class="problem stopped" hidden>`).Say("The calculator stopped three times within a minute. Your numbers are kept; try again in a minute.").Raw(`</p></form>`)
+	w.Raw(`<p class="problem unstarted" hidden>`).
+		Say("The calculator could not be started here. The worked example stands.").Raw(`</p>`)
+	w.Raw(`<p class="problem stopped" hidden>`).Say("The calculator stopped three times within a minute. " +
+		"Your numbers are kept; try again in a minute.").
+		Raw(`</p></form>`)
 	if result == nil {
 		w.Raw(noStrip + `</div>`)
 		w.refused(problems)

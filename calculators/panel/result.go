@@ -59,7 +59,8 @@ func (w *writer) meant(result *calculators.Result, of whose) {
 // reading writes an answer: the number never without unit, ±, what it is measured
 // between, and one sentence of meaning. What the strip shows needs no button here.
 func (w *writer) reading(x *calculators.Answer, example, button bool) {
-	w.Raw(`<div class="reading"><dt>`).Said(x.Label).Raw(`</dt><dd class="value"><b>`).Text(x.Amount().Number(w.R)).Raw(`</b>`)
+	w.Raw(`<div class="reading"><dt>`).Said(x.Label).
+		Raw(`</dt><dd class="value"><b>`).Text(x.Amount().Number(w.R)).Raw(`</b>`)
 	switch {
 	case !x.Exists():
 	case margin(x) > 0:
@@ -129,14 +130,16 @@ func (w *writer) button(list []*calculators.Answer) {
 		}
 		guess = guess || x.Output.Guess
 	}
-	w.Raw(`<button type="button" id="`).Name("-use-" + first.Name).Raw(`" data-use="`).Text(keys).Raw(`" data-value="`).Text(values).Raw(`"`)
+	w.Raw(`<button type="button" id="`).Name("-use-" + first.Name).Raw(`" data-use="`).Text(keys).
+		Raw(`" data-value="`).Text(values).Raw(`"`)
 	if guess {
 		w.Raw(` data-guess`)
 	}
 	if first.Output.Now {
 		w.Raw(` data-now`)
 	}
-	w.Raw(`>`).Say("Use this").Raw(`<span class="unseen"> `).Say("as {0}", fed(list)).Raw(`</span></button><span class="said" hidden>`)
+	w.Raw(`>`).Say("Use this").Raw(`<span class="unseen"> `).Say("as {0}", fed(list)).
+		Raw(`</span></button><span class="said" hidden>`)
 	for i, x := range list {
 		if i > 0 {
 			w.Raw(` `)

@@ -25,7 +25,8 @@ var (
 	rows = &measure.Quantity{Key: "rows", Label: "Rows", Unit: measure.One,
 		How: measure.Instruction{
 			Text: "One a line.",
-		}, Rows: 9, Table: measure.Grid, Columns: []*measure.Column{{Quantity: length}, {Quantity: tilt, Optional: true}}}
+		}, Rows: 9, Table: measure.Grid,
+		Columns: []*measure.Column{{Quantity: length}, {Quantity: tilt, Optional: true}}}
 	height = &measure.Quantity{Key: "height", Label: "Height", Unit: measure.Mm, Low: 500, High: 1000, Least: 100,
 		Most: 3000, How: measure.Instruction{Text: "Measure."}}
 )
@@ -41,7 +42,8 @@ var (
 
 // sample has every shape of input, reading, table and note.
 var sample = &calculators.Calculator{
-	Name: "sample", Section: calculators.Saddle, Title: "Sample", Question: "How does it all look?", Scenario: "A rider who exists nowhere.",
+	Name: "sample", Section: calculators.Saddle, Title: "Sample",
+	Question: "How does it all look?", Scenario: "A rider who exists nowhere.",
 	Inputs: []calculators.Input{
 		{Quantity: length, Example: "830"},
 		{Quantity: kind, Example: "a"},

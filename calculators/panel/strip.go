@@ -33,7 +33,8 @@ func (w *writer) strip(result *calculators.Result, of whose) {
 	w.Raw(`</p>`)
 	for i := range result.Answers[1:] {
 		if y := &result.Answers[i+1]; y.Output.Beside {
-			w.Raw(`<p class="beside"><span class="label">`).Said(y.Label).Raw(`</span> <b>`).Text(y.Amount().Number(w.R)).Raw(`</b>`)
+			w.Raw(`<p class="beside"><span class="label">`).Said(y.Label).Raw(`</span> <b>`).
+				Text(y.Amount().Number(w.R)).Raw(`</b>`)
 			w.unit(y)
 			w.Raw(`</p>`)
 		}
@@ -55,9 +56,12 @@ func (w *writer) stamp(of whose) {
 	w.Raw(`">`)
 	switch of {
 	case theReaders:
-		w.Say("Your numbers").Raw(`</p><p class="stale">`).Say("Your earlier numbers; the last change could not be computed")
+		w.Say("Your numbers").Raw(`</p><p class="stale">`).
+			Say("Your earlier numbers; the last change could not be computed")
 	case played:
-		w.Say("Worked example, as you changed it").Raw(`</p><p class="stale">`).Say("Worked example, as it was before the last change, which could not be computed")
+		w.Say("Worked example, as you changed it").Raw(`</p><p class="stale">`).
+			Say("Worked example, as it was before the last change, " +
+				"which could not be computed")
 	default:
 		w.Say("Worked example, not yours")
 	}
@@ -105,7 +109,8 @@ func worthMeasuring(result *calculators.Result) (list []*calculators.Influence) 
 		return nil
 	}
 	for _, m := range byShare(result.Influence) {
-		if m.Share >= leastShare && m.Rests != calculators.OfTheModel && measurable(m.Quantity) && len(list) < mostWorth {
+		if m.Share >= leastShare && m.Rests != calculators.OfTheModel &&
+			measurable(m.Quantity) && len(list) < mostWorth {
 			list = append(list, m)
 		}
 	}

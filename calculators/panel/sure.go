@@ -19,9 +19,11 @@ func (w *writer) sure(result *calculators.Result) {
 	}
 	w.Raw(`<details class="layer sure" id="`).Name("-sure").Raw(`"><summary>`).Say("How sure?")
 	if margin(x) > 0 {
-		w.Raw(` <span>`).Say("± {0}, {1}", words.Name(marginWithUnit(x, w.R)), words.Of(restsOn(result))).Raw(`</span></summary><p>`)
+		w.Raw(` <span>`).Say("± {0}, {1}", words.Name(marginWithUnit(x, w.R)), words.Of(restsOn(result))).
+			Raw(`</span></summary><p>`)
 		low, high := around(x)
-		w.Say("“{0}”: nineteen times out of twenty the true value lies between {1} and {2}, if what you typed is right.",
+		w.Say("“{0}”: nineteen times out of twenty "+
+			"the true value lies between {1} and {2}, if what you typed is right.",
 			x.Label, words.Name(low.Number(w.R)), high).Raw(`</p>`)
 	} else {
 		w.Raw(`</summary>`)
@@ -77,7 +79,8 @@ func (w *writer) worth(m *calculators.Influence, x *calculators.Answer) {
 	if q.How.Taken() {
 		w.Raw(`<p class="gear">`).Said(q.How.Needs()).Raw(`</p>`)
 	}
-	w.Raw(`<details class="how" id="`).Name("-" + q.Key + "-n").Raw(`"><summary>`).Say("How to measure").Raw(`</summary>`)
+	w.Raw(`<details class="how" id="`).Name("-" + q.Key + "-n").Raw(`"><summary>`).
+		Say("How to measure").Raw(`</summary>`)
 	if q.How.Figure != "" {
 		w.Raw(`<div class="sketch" id="`).Name("-" + q.Key + "-nf").Raw(`" data-figure="`).Text(q.How.Figure).
 			Raw(`" data-take="`).Text(q.Key).Raw(`"></div>`)
@@ -109,7 +112,9 @@ func (w *writer) otherGuesses(result *calculators.Result, worth []*calculators.I
 	default:
 		part := x.Margin()
 		part.Value *= math.Sqrt(min(share, 1))
-		w.Say(oneOrMore(n, "One other guess makes ± {1} of it", "{0} other guesses make ± {1} of it"), count(n), words.Name(measure.WithUnit(part.Margin(w.R), x.Output.Unit.ReadIn(w.R))))
+		w.Say(oneOrMore(n, "One other guess makes ± {1} of it", "{0} other guesses make ± {1} of it"),
+			count(n), words.Name(measure.WithUnit(part.Margin(w.R),
+				x.Output.Unit.ReadIn(w.R))))
 	}
 	w.Raw(`</summary>`)
 	w.list(result, calculators.AssumedNote, "")

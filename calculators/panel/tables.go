@@ -11,7 +11,8 @@ import (
 
 // compare writes the other answers, the tables and what is worth knowing, in one fold.
 func (w *writer) compare(result *calculators.Result, example bool) {
-	others, plain := false, slices.ContainsFunc(result.Notes, func(n calculators.Note) bool { return n.Kind == calculators.PlainNote })
+	others, plain := false, slices.ContainsFunc(result.Notes,
+		func(n calculators.Note) bool { return n.Kind == calculators.PlainNote })
 	for i := range result.Answers {
 		others = others || i > 0 && !result.Answers[i].Output.Beside
 	}
@@ -48,7 +49,8 @@ func (w *writer) compare(result *calculators.Result, example bool) {
 func (w *writer) table(t *calculators.Table) {
 	id := "-table-" + t.Name
 	if t.Folded {
-		w.Raw(`<details class="more" id="`).Name(id + "-more").Raw(`"><summary id="`).Name(id).Raw(`">`).Said(t.Caption).Raw(`</summary>`)
+		w.Raw(`<details class="more" id="`).Name(id + "-more").
+			Raw(`"><summary id="`).Name(id).Raw(`">`).Said(t.Caption).Raw(`</summary>`)
 	}
 	w.Raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).Name(id).Raw(`"><table`)
 	if len(t.Columns) >= cardColumns {

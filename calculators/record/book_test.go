@@ -27,7 +27,9 @@ func TestARecordIsPartedAndJoined(t *testing.T) {
 // A bike that was changed twice, with a third change planned.
 func TestAStateIsTheRecordBeforeWhatWasMadeLater(t *testing.T) {
 	r, _ := record.Decode(
-		"inseam=830&saddle-height=742&saddle-height.was=737&from=saddle-height.knee-bend&bar-width=760&bar-width.was=780&bar-width.done=2026-10-05&stem-length=45&from=stem-length.stem-choice&pedals=clip",
+		"inseam=830&saddle-height=742&saddle-height.was=737&from=saddle-height.knee-bend" +
+			"&bar-width=760&bar-width.was=780&bar-width.done=2026-10-05" +
+			"&stem-length=45&from=stem-length.stem-choice&pedals=clip",
 	)
 	log := []record.Change{
 		{On: "2026-09-12", Key: "saddle-height", Value: "722", Was: "710"},

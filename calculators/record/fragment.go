@@ -335,7 +335,8 @@ func (r *Record) Fragment() string {
 	if r.Version > Version {
 		b = appendPair(b, keyVersion, strconv.Itoa(r.Version))
 	}
-	for _, p := range [...]struct{ key, value string }{{keyName, r.Name}, {keyBike, r.Bike}, {keyNote, r.Note}, {keyDate, r.Date},
+	for _, p := range [...]struct{ key, value string }{{keyName, r.Name}, {keyBike, r.Bike},
+		{keyNote, r.Note}, {keyDate, r.Date},
 		{keyUnits, r.Units}} {
 		if p.value != "" {
 			b = appendPair(b, p.key, p.value)

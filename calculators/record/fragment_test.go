@@ -17,7 +17,8 @@ import (
 func TestAFragmentIsReadIntoARecord(t *testing.T) {
 	r, problems := record.Decode(
 		"#name=Rowan+Ash&date=2026-11-24&u=in&inseam=830;834;829&inseam.unit=cm&stature=1740±5&estimated=stature" +
-			"&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=720±3&saddle-height.on=2026-11-25&saddle-height.done=yes&pedals=flat&at=set-it",
+			"&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=720±3" +
+			"&saddle-height.on=2026-11-25&saddle-height.done=yes&pedals=flat&at=set-it",
 	)
 	require.Empty(t, problems)
 	assert.Equal(t, "Rowan Ash", r.Name)
@@ -60,14 +61,16 @@ func TestTheUnitTypedInAFragmentIsKept(t *testing.T) {
 }
 
 func TestUnknownKeysKeepTheirPlaceAndTheirText(t *testing.T) {
-	const text = "colour-of-the-frame=red+%26+%3Cb%3E&inseam=830&helmet=&helmet=yes&inseam.colour=%7B%22a%22%3A1%7D&estimated=helmet"
+	const text = "colour-of-the-frame=red+%26+%3Cb%3E&inseam=830&helmet=&helmet=yes" +
+		"&inseam.colour=%7B%22a%22%3A1%7D&estimated=helmet"
 	r, problems := record.Decode(text)
 	assert.Empty(t, problems)
 	back, _ := record.Decode(r.Fragment())
 	assert.Equal(t, r.Fragment(), back.Fragment())
 	assert.Equal(
 		t,
-		"colour-of-the-frame=red+%26+%3Cb%3E&inseam=830&helmet=&estimated=helmet&helmet=yes&inseam.colour=%7B%22a%22%3A1%7D",
+		"colour-of-the-frame=red+%26+%3Cb%3E&inseam=830&helmet=&estimated=helmet&helmet=yes"+
+			"&inseam.colour=%7B%22a%22%3A1%7D",
 		r.Fragment(),
 	)
 }
@@ -293,7 +296,10 @@ func FuzzDecode(f *testing.F) {
 }
 
 func BenchmarkDecode(b *testing.B) {
-	const text = "name=Rowan&date=2026-11-24&stature=1740&mass=72&inseam=830%3B834%3B829&foot-length=262&hand-length=189&arm-length=640&shoulder-width=390&reach=460&stack=625&head-angle=65.5&seat-angle=76.5&chainstay=437&bb-drop=32&crank-length=170&pedals=flat&saddle-height=720"
+	const text = "name=Rowan&date=2026-11-24&stature=1740&mass=72&inseam=830%3B834%3B829" +
+		"&foot-length=262&hand-length=189&arm-length=640&shoulder-width=390" +
+		"&reach=460&stack=625&head-angle=65.5&seat-angle=76.5&chainstay=437" +
+		"&bb-drop=32&crank-length=170&pedals=flat&saddle-height=720"
 	for b.Loop() {
 		record.Decode(text)
 	}

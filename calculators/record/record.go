@@ -156,8 +156,9 @@ func Merge(older, newer *Record) *Record {
 	r := *older
 	r.Entries = slices.Clone(older.Entries)
 	r.Version = max(older.Version, newer.Version)
-	for _, part := range []struct{ to, from *string }{{&r.Name, &newer.Name}, {&r.Bike, &newer.Bike}, {&r.Note, &newer.Note}, {&r.Date,
-		&newer.Date}, {&r.Units, &newer.Units}} {
+	for _, part := range []struct{ to, from *string }{{&r.Name, &newer.Name}, {&r.Bike, &newer.Bike},
+		{&r.Note, &newer.Note}, {&r.Date,
+			&newer.Date}, {&r.Units, &newer.Units}} {
 		if *part.from != "" {
 			*part.to = *part.from
 		}

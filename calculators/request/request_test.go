@@ -22,7 +22,8 @@ func TestARequestIsALink(t *testing.T) {
 	text := r.Fragment()
 	assert.Equal(
 		t,
-		"ask=inseam+stature&ask.by=Larch+Hollow+Cycles&ask.note=Please+bring%0Ayour+shoes.&ask.reply=mailto%3Aworkshop%40example.org&ask.health=yes",
+		"ask=inseam+stature&ask.by=Larch+Hollow+Cycles&ask.note=Please+bring%0Ayour+shoes."+
+			"&ask.reply=mailto%3Aworkshop%40example.org&ask.health=yes",
 		text,
 	)
 	back, problems, ok := request.Decode("#" + text)
@@ -39,7 +40,8 @@ func TestARecordComesBackWithWhatWasAsked(t *testing.T) {
 	r, _, _ := request.Decode("ask=inseam+stature+mass&ask.by=Larch&ask.for=Ash&ask.when=3+December%2C+10%3A00" +
 		"&ask.bike=trail+bike")
 	sent := r.Back(client, "2026-11-27")
-	const before = "ask.back=yes&ask=inseam+stature+mass&ask.for=Ash&ask.when=3+December%2C+10%3A00&ask.bike=trail+bike" +
+	const before = "ask.back=yes&ask=inseam+stature+mass&ask.for=Ash&ask.when=3+December%2C+10%3A00" +
+		"&ask.bike=trail+bike" +
 		"&date=2026-11-27&inseam=830%3B834%3B829&stature=17400&ask-ache=left+knee"
 	// The check value by hand: CRC-32 (the one of Ethernet and zip) of the nine decoded pairs,
 	// each key and value followed by a zero byte, as Python's zlib.crc32 computes it.

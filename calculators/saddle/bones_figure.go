@@ -129,7 +129,8 @@ func bonesOn(edges, width float64) []drawing.Mark {
 					at(
 						outer,
 						16,
-					), at(c+6, 2), at(c-10, 4), at(c-22, 24), at(c-34, 52), at(8, 76), at(10, 96), at(c-18, 92), at(c+4, 84),
+					), at(c+6, 2), at(c-10, 4), at(c-22, 24), at(c-34, 52), at(8, 76), at(10, 96), at(c-18, 92),
+					at(c+4, 84),
 					at(c+18, 120), at(c+44, 140), at(c+52, 104), at(c+34, 74), at(outer+2, 44)},
 			},
 		)

@@ -75,7 +75,8 @@ func TestSitBonesOnThreeWidths(t *testing.T) {
 
 // The thread's words say on which side of the spindle the knee is.
 func TestTheKneesThreadSaysWhichSide(t *testing.T) {
-	for typed, said := range map[string]string{"": "behind the spindle", " cleat-behind-ball=60": "ahead of the spindle"} {
+	for typed, said := range map[string]string{"": "behind the spindle",
+		" cleat-behind-ball=60": "ahead of the spindle"} {
 		r := calctest.Answer(t, Setback(), onTheChart+typed)
 		require.Contains(t, r.Figure.SVG("a", nil, 930), said)
 	}

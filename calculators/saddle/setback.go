@@ -58,7 +58,8 @@ func Setback() *calculators.Calculator {
 // What it answers.
 var (
 	saddleSetback = &calculators.Output{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm,
-		Feeds: measure.SaddleSetback, Now: true, Between: "plumb line through the bottom bracket back to the saddle point, level"}
+		Feeds: measure.SaddleSetback, Now: true,
+		Between: "plumb line through the bottom bracket back to the saddle point, level"}
 	angleAtSaddle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle",
 		Unit:    measure.Deg,
 		Between: "horizontal to the line from the bottom bracket to the saddle point"}

@@ -181,7 +181,8 @@ func TestTheSheetIsSoundForAnyRecord(t *testing.T) {
 
 func BenchmarkSheet(b *testing.B) {
 	r, _ := record.Decode(
-		"inseam=830&stature=1740&crank-length=170&pedals=flat&saddle-height=736&saddle-height.was=720&stem-length=45&spacers=15&bar-rise=30&reach=460&stack=625&head-angle=65.5",
+		"inseam=830&stature=1740&crank-length=170&pedals=flat&saddle-height=736&saddle-height.was=720" +
+			"&stem-length=45&spacers=15&bar-rise=30&reach=460&stack=625&head-angle=65.5",
 	)
 	for b.Loop() {
 		sheet.Of(r, catalog.All()).HTML("s", nil, 0, nil, nil)

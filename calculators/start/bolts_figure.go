@@ -35,10 +35,10 @@ func boltsInACross() *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Four bolts, tightened in a cross"), Least: 8,
 		Description: words.Of(
 			"First frame: the face plate of a stem from the front, its 4 bolts numbered in the order " +
-				"in which they are turned: 1 at the upper left, 2 at the lower right, 3 at the upper right, 4 at the lower " +
-				"left, and round again, a little each time. Second frame: the stem from the side, right, the gap between " +
-				"plate and stem as wide above the bar as below it. Third frame: wrong, the upper bolts tightened " +
-				"first, so the gap is shut above and wide open below.",
+				"in which they are turned: 1 at the upper left, 2 at the lower right, 3 at the upper right, 4 at the " +
+				"lower left, and round again, a little each time. Second frame: the stem from the side, right, the " +
+				"gap between plate and stem as wide above the bar as below it. Third frame: wrong, the upper bolts " +
+				"tightened first, so the gap is shut above and wide open below.",
 		)}
 	f.Frame(words.Of("1 to 4 and round again, a little each time"), platefront()...)
 	f.Frame(words.Of("Right: both gaps alike"), plateSide(0, "gap", "same gap")...)

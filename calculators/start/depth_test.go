@@ -182,9 +182,11 @@ func TestThePictureOfThePost(t *testing.T) {
 			"inside 185\u00a0mm"},
 		"saddle-height=700 seat-tube-length=430 saddle-stack=52 post-length=350 travel-post=0 insertion-post=131 " +
 			"insertion-frame=80": {"Yours: too close to say"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0":                    {"Yours: not known yet"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=80":  {"Yours: not known yet", "Wrong: pulled out too far"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=140": {"Wrong: yours, too high", "Deep enough for that limit"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0": {"Yours: not known yet"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=80": {
+			"Yours: not known yet", "Wrong: pulled out too far"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=140": {
+			"Wrong: yours, too high", "Deep enough for that limit"},
 	} {
 		r := calctest.Answer(t, Depth(), typed)
 		labels := map[string]drawing.Point{}

@@ -28,8 +28,8 @@ func twistTest() *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Twist the bar against the wheel"), Least: 10,
 		Description: words.Of(
 			"The front of a bike from above, twice. You stand before it and hold the wheel between your "+
-				"knees. You push one grip and pull the other. Right: bar and wheel stay square to each other. Wrong: the "+
-				"bar has turned by {0} and the wheel has not, so the stem is loose.",
+				"knees. You push one grip and pull the other. Right: bar and wheel stay square to each other. Wrong: "+
+				"the bar has turned by {0} and the wheel has not, so the stem is loose.",
 			turn,
 		)}
 	f.Frame(words.Of("Right: nothing moves"), twisted(0)...)

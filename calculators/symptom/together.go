@@ -57,7 +57,8 @@ func (w *writer) change(c *Change, first bool) {
 	switch {
 	case !first:
 	case c.Known:
-		w.Raw(`<p><button type="button" data-use="`).Text(c.Setting.Key).Raw(`" data-value="`).Text(c.Exact()).Raw(`">`).
+		w.Raw(`<p><button type="button" data-use="`).Text(c.Setting.Key).
+			Raw(`" data-value="`).Text(c.Exact()).Raw(`">`).
 			Say("Put {0} on the sheet as Next", c.Setting.Amount(c.Next)).Raw(`</button></p>`)
 	default:
 		w.Raw(`<p>`).Say("Measure {0} first and write it on the sheet, or there is no way back.", c.Setting.Named())

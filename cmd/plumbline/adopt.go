@@ -11,7 +11,7 @@ import (
 type adopt struct {
 	Dir     string `arg:"" help:"${adopt_dir}"`
 	Name    string `placeholder:"NAME" help:"Your shop's name, or your own."`
-	Contact string `placeholder:"ADDRESS" help:"Your mail or web address. Clients send their measurements to a mail address."`
+	Contact string `placeholder:"ADDRESS" help:"${adopt_contact}"`
 }
 
 // Run begins a folder.

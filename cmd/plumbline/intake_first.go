@@ -103,8 +103,8 @@ func (a *arrival) about() string {
 func (a *arrival) condition() string {
 	switch a.state {
 	case request.Cut:
-		return "The end of this reply was cut off on its way. What is here was read; ask the client to send it again, " +
-			"as a file if they can."
+		return "The end of this reply was cut off on its way. What is here was read; ask the client to send it " +
+			"again, as a file if they can."
 	case request.Changed:
 		return "This reply is not as it was sent: something in it was lost or changed on the way. Ask the client to " +
 			"send it again, as a file if they can."

@@ -24,7 +24,7 @@ const (
 
 // commands is the whole command line.
 type commands struct {
-	Publish publish       `cmd:"" help:"Build the guide, or your own folder laid over it, into a folder for a web server."`
+	Publish publish       `cmd:"" help:"${publish}"`
 	Preview preview       `cmd:"" help:"Show the guide on this machine and publish it again whenever a file is saved."`
 	Intake  intakeCommand `cmd:"" help:"${intake}"`
 	Adopt   adopt         `cmd:"" help:"Begin a guide of your own: a small folder with every setting explained."`
@@ -36,14 +36,15 @@ type commands struct {
 
 // longHelp are the help texts that are too long to stand beside what they explain.
 var longHelp = kong.Vars{
-	"adopt_dir": "A new folder, or one without these files. Nothing is ever written over.",
+	"adopt_contact": "Your mail or web address. Clients send their measurements to a mail address.",
+	"adopt_dir":     "A new folder, or one without these files. Nothing is ever written over.",
 	"calc_values": "Inputs, for example inseam=830, inseam=83cm, 'inseam=32 3/4 in', inseam=830±3. A bare number " +
 		"is in mm, degrees, kg or percent. A list is read from a file: sizes=@sizes.csv.",
 	"intake": "Read the measurements that clients sent, as links, mail or files: an index, those first who need " +
 		"attention, and a sheet for each. The exit status is 0 if all was read, 1 if something could not be read, " +
 		"2 if the command was not understood.",
-	"intake_from": "What clients sent: links, mail (.eml, mbox), files with links, JSON or CSV, folders of such files, " +
-		"or - for standard input. Links to other files are not followed.",
+	"intake_from": "What clients sent: links, mail (.eml, mbox), files with links, JSON or CSV, folders of such " +
+		"files, or - for standard input. Links to other files are not followed.",
 	"intake_full": "Print every value, every answer and every caution below each sheet.",
 	"intake_html": "Write a printable page for each client and an index into a new or empty folder.",
 	"intake_json": "Print an array with one object a line: the record, what is doubtful, every answer, " +
@@ -53,6 +54,7 @@ var longHelp = kong.Vars{
 		"and in the guide.",
 	"preview_at": "Where to listen, on this machine only; 127.0.0.1:8040 when left out, " +
 		"port 0 takes any free one.",
+	"publish":       "Build the guide, or your own folder laid over it, into a folder for a web server.",
 	"publish_guide": "Your folder, laid over the built-in guide: same path replaces, new path adds.",
 	"publish_out": "Where the site goes. Only a folder that plumbline made, a new one or an empty one " +
 		"is written.",

@@ -44,7 +44,8 @@ const place = `(() => {
 	const bench = document.querySelector(".bench");
 	const field = bench.querySelector(".inputs .field :is(input:not([type=range]), select, textarea)");
 	const at = (x) => { const r = x.getBoundingClientRect(); return {Top: r.top, Bottom: r.bottom} };
-	return {Field: at(field), Strip: at(bench.querySelector(".strip")), Wide: document.documentElement.scrollWidth, Scrolled: scrollY};
+	return {Field: at(field), Strip: at(bench.querySelector(".strip")),
+		Wide: document.documentElement.scrollWidth, Scrolled: scrollY};
 })()`
 
 // span is from where to where something reaches down the window, in pixels.
@@ -80,7 +81,8 @@ func TestEveryAnswerComesSoonAndStaysWhileTyping(t *testing.T) {
 			b.do(chromedp.EmulateViewport(phoneWide, typingHigh))
 			eval[bool](
 				b,
-				`(document.querySelector(".bench .inputs .field :is(input:not([type=range]), select, textarea)").focus(), true)`,
+				`(document.querySelector(".bench .inputs .field :is(input:not([type=range]), select, textarea)")
+					.focus(), true)`,
 			)
 			x = look()
 			if x.Field.Top < 0 || x.Field.Bottom > x.Strip.Top+1 || x.Strip.Bottom > typingHigh+1 {
@@ -100,13 +102,19 @@ func TestEveryAnswerComesSoonAndStaysWhileTyping(t *testing.T) {
 // TestNoTableRunsOutOfAPhone opens the chapters with tables on a phone:
 // what does not fit is a card, and no cell runs out of its own box.
 func TestNoTableRunsOutOfAPhone(t *testing.T) {
-	for _, path := range []string{chapter, "/frame/choosing-a-size.html", "/feet/crank-length.html", "/frame/sag.html"} {
+	for _, path := range []string{chapter, "/frame/choosing-a-size.html", "/feet/crank-length.html",
+		"/frame/sag.html"} {
 		b := open(t, path, chromedp.EmulateViewport(phoneWide, phoneHigh)).ready()
 		eval[bool](b, `(document.querySelectorAll("main details").forEach((x) => { x.open = true }), true)`)
-		if out := eval[string](b, `[...document.querySelectorAll("main :is(th, td)")].filter((x) => x.checkVisibility() && !x.closest(".cards thead") && x.scrollWidth > x.clientWidth + 1).map((x) => x.textContent).join("|")`); out != "" {
+		if out := eval[string](b, `[...document.querySelectorAll("main :is(th, td)")]
+			.filter((x) => x.checkVisibility() && !x.closest(".cards thead") &&
+				x.scrollWidth > x.clientWidth + 1)
+			.map((x) => x.textContent).join("|")`); out != "" {
 			t.Errorf("%s: words run out of %q", path, out)
 		}
-		if out := eval[string](b, `[...document.querySelectorAll("main .prose .scroll, main .bench .scroll")].filter((x) => x.checkVisibility() && x.scrollWidth > x.clientWidth + 1).map((x) => x.textContent.slice(0, 60)).join("|")`); out != "" {
+		if out := eval[string](b, `[...document.querySelectorAll("main .prose .scroll, main .bench .scroll")]
+			.filter((x) => x.checkVisibility() && x.scrollWidth > x.clientWidth + 1)
+			.map((x) => x.textContent.slice(0, 60)).join("|")`); out != "" {
 			t.Errorf("%s: without a hint it scrolls sideways: %q", path, out)
 		}
 	}

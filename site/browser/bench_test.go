@@ -94,7 +94,8 @@ func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
 	b.until(`!document.querySelector(".bench.old") && !document.querySelector("[aria-invalid]")`)
 	b.typed("inseam", "")
 	b.until(
-		`document.querySelector(".whose").textContent.startsWith("Worked example") && !location.hash.includes("inseam")`,
+		`document.querySelector(".whose").textContent.startsWith("Worked example") &&
+			!location.hash.includes("inseam")`,
 	)
 	if eval[string](b, `document.querySelector("[name=inseam]").placeholder`) != "for example 830" {
 		t.Error("an empty field does not show the example as an example")
@@ -107,7 +108,8 @@ func TestUnitsChangeWhatIsShownAndNotWhatIsKept(t *testing.T) {
 	b.until(`document.querySelector("[aria-invalid]")`)
 	eval[bool](
 		b,
-		`(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector("[data-tools] select"))`,
+		`(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true}));
+			return true })(document.querySelector("[data-tools] select"))`,
 	)
 	b.until(`document.querySelector("[name=inseam]").value === "32 11/16"`)
 	b.until(`location.hash.includes("u=in")`)
@@ -131,7 +133,8 @@ func TestFocusCaretAndOpenDetailsSurviveAnAnswer(t *testing.T) {
 	b.until(`location.hash.includes("seat-angle=75")`)
 	eval[bool](b, `(location.hash = location.hash.slice(1).replace("inseam=830", "inseam=840"), true)`)
 	b.until(`document.querySelector("[name=inseam]").value === "840"`)
-	if got := eval[string](b, `document.activeElement.name + " " + document.activeElement.selectionStart + " " + document.querySelector("details.more").open`); got != "seat-angle 1 true" {
+	if got := eval[string](b, `document.activeElement.name + " " + document.activeElement.selectionStart + " " +
+		document.querySelector("details.more").open`); got != "seat-angle 1 true" {
 		t.Errorf("focus, caret and details are at %q", got)
 	}
 }
@@ -141,14 +144,16 @@ func TestAnAnswerTouchesOnlyWhatDiffers(t *testing.T) {
 	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
 	eval[bool](
 		b,
-		`(document.querySelector(".drawing svg").mine = document.querySelector(".readings b").mine = document.querySelector(".rests").mine = true)`,
+		`(document.querySelector(".drawing svg").mine =
+			document.querySelector(".readings b").mine = document.querySelector(".rests").mine = true)`,
 	)
 	before := b.text(".readings b")
 	b.typed("inseam", "900")
 	b.until(`document.querySelector(".readings b").textContent !== ` + strconv.Quote(before))
 	if !eval[bool](
 		b,
-		`document.querySelector(".drawing svg").mine && document.querySelector(".readings b").mine && document.querySelector(".rests").mine`,
+		`document.querySelector(".drawing svg").mine && document.querySelector(".readings b").mine &&
+			document.querySelector(".rests").mine`,
 	) {
 		t.Error("elements that both answers have were made anew")
 	}
@@ -172,7 +177,9 @@ func TestWithoutScriptThePageIsComplete(t *testing.T) {
 	b := open(t, chapter, off)
 	if !eval[bool](
 		b,
-		`document.querySelector(".bench fieldset").disabled && document.querySelector(".offline").checkVisibility() && document.querySelector("[name=inseam]").value === "830"`,
+		`document.querySelector(".bench fieldset").disabled &&
+			document.querySelector(".offline").checkVisibility() &&
+			document.querySelector("[name=inseam]").value === "830"`,
 	) {
 		t.Error("the example's form is not shown as one that does not work")
 	}
@@ -204,7 +211,8 @@ func TestABlockedEngineIsToldAndTheExampleStands(t *testing.T) {
 }
 
 // watched keeps every worker of the page where a test can reach it.
-const watched = `{ const Real = Worker; window.made = []; window.Worker = class extends Real { constructor(...a) { super(...a); made.push(this); } }; }`
+const watched = `{ const Real = Worker; window.made = [];
+	window.Worker = class extends Real { constructor(...a) { super(...a); made.push(this); } }; }`
 
 func TestAKilledEngineIsReplacedAndAskedAgain(t *testing.T) {
 	b := open(t, chapter, onNew(watched)).ready()
@@ -236,7 +244,8 @@ func TestUseThisWritesIntoTheRecordAndSaysSo(t *testing.T) {
 	}
 	link := eval[string](
 		b,
-		`[...document.querySelectorAll(".rail a")].find(a => a.getAttribute("href").includes("before-you")).getAttribute("href")`,
+		`[...document.querySelectorAll(".rail a")].find(a => a.getAttribute("href").includes("before-you"))
+			.getAttribute("href")`,
 	)
 	if !strings.Contains(link, "#inseam=830&saddle-height=") {
 		t.Errorf("the link to another chapter is %s", link)
@@ -273,7 +282,9 @@ func TestAPageWithElementsOfTheBrowsersOwnIsAnsweredWhole(t *testing.T) {
 }
 
 func TestTheAddressIsRewrittenSeldom(t *testing.T) {
-	count := `{ const real = history.replaceState; window.times = []; history.replaceState = function (...a) { times.push(performance.now()); return real.apply(this, a); }; }`
+	count := `{ const real = history.replaceState; window.times = [];
+		history.replaceState = function (...a) { times.push(performance.now());
+		return real.apply(this, a); }; }`
 	b := open(t, chapter, onNew(count)).ready()
 	for range 30 {
 		b.typed("inseam", "830")
@@ -295,7 +306,8 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 	b.until(`document.querySelector(".play.offer").checkVisibility()`)
 	b.do(chromedp.Click(chromedp.CSS(".play.offer button")))
 	b.until(
-		`document.querySelector("[name=stack]").value === "625" && document.querySelector(".whose").textContent.includes("as you changed it")`,
+		`document.querySelector("[name=stack]").value === "625" &&
+			document.querySelector(".whose").textContent.includes("as you changed it")`,
 	)
 	if eval[string](b, `document.querySelector("[name=reach]").value`) != "460" {
 		t.Error("the reader's own number stands among the example's")
@@ -303,17 +315,21 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 	trail := b.text(".readings b")
 	eval[bool](
 		b,
-		`(s => { s.value = s.min; s.dispatchEvent(new Event("input", {bubbles: true})); return true })([...document.querySelectorAll("[type=range]")].find(r => r.parentElement.querySelector("input").name === "head-angle"))`,
+		`(s => { s.value = s.min; s.dispatchEvent(new Event("input", {bubbles: true})); return true })
+			([...document.querySelectorAll("[type=range]")]
+			.find(r => r.parentElement.querySelector("input").name === "head-angle"))`,
 	)
 	b.until(`document.querySelector(".readings b").textContent !== ` + strconv.Quote(trail))
 	b.until(`!location.hash.includes("head-angle")`)
 	b.typed("stack", "1e309")
 	b.until(
-		`document.querySelector(".bench.old .stale")?.checkVisibility() && document.querySelector("[name=stack]").getAttribute("aria-invalid")`,
+		`document.querySelector(".bench.old .stale")?.checkVisibility() &&
+			document.querySelector("[name=stack]").getAttribute("aria-invalid")`,
 	)
 	b.typed("stack", "")
 	b.until(
-		`document.querySelector(".waiting").checkVisibility() && document.querySelector(".bench.old .stale").checkVisibility()`,
+		`document.querySelector(".waiting").checkVisibility() &&
+			document.querySelector(".bench.old .stale").checkVisibility()`,
 	)
 	b.typed("stack", "630")
 	b.until(`!document.querySelector(".bench.old")`)
@@ -322,7 +338,9 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 	}
 	b.do(chromedp.Click(chromedp.CSS(".play:not([hidden]) button")))
 	b.until(
-		`document.querySelector("[name=reach]").value === "455" && document.querySelector("[name=stack]").value === "" && document.querySelector(".whose").textContent.startsWith("Worked example, not yours")`,
+		`document.querySelector("[name=reach]").value === "455" &&
+			document.querySelector("[name=stack]").value === "" &&
+			document.querySelector(".whose").textContent.startsWith("Worked example, not yours")`,
 	)
 }
 

@@ -17,7 +17,8 @@ func TestWhatWasLikelyMeantIsOneTap(t *testing.T) {
 	}
 	eval[bool](b, `(document.querySelector(".mend").click(), true)`)
 	b.until(`location.hash.includes("inseam=830") && !document.querySelector("[aria-invalid]")`)
-	if got := eval[string](b, `document.querySelector("[name=inseam]").value + " " + document.activeElement.name`); got != "83 cm inseam" {
+	if got := eval[string](b, `document.querySelector("[name=inseam]").value + " " +
+		document.activeElement.name`); got != "83 cm inseam" {
 		t.Errorf("the field and the focus are at %q", got)
 	}
 }
@@ -44,7 +45,8 @@ func TestAUnitIsTappedAndNoValueChanges(t *testing.T) {
 	// The guide's own unit, in the header, takes every field along.
 	eval[bool](
 		b,
-		`(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector("[data-tools] select"))`,
+		`(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true}));
+			return true })(document.querySelector("[data-tools] select"))`,
 	)
 	b.until(`document.querySelector("[name=inseam]").dataset.unit === "in" && !location.hash.includes(".unit")`)
 }
@@ -53,7 +55,8 @@ func TestAFieldStaysWhereItIsWhileSomebodyTypes(t *testing.T) {
 	b := open(t, chapter, chromedp.EmulateViewport(390, 844)).ready()
 	eval[bool](
 		b,
-		`(f => { f.scrollIntoView({block: "center"}); f.focus(); return true })(document.querySelector("[name=inseam]"))`,
+		`(f => { f.scrollIntoView({block: "center"}); f.focus(); return true })
+			(document.querySelector("[name=inseam]"))`,
 	)
 	at := func() float64 {
 		return eval[float64](b, `document.querySelector("[name=inseam]").getBoundingClientRect().top`)
@@ -77,7 +80,8 @@ func TestAPastedChartIsMendedAndBecomesTheBike(t *testing.T) {
 		b,
 		`(f => { f.value = `+strconv.Quote(
 			pasted,
-		)+`; f.dispatchEvent(new Event("input", {bubbles: true})); return true })(document.querySelector("[name=sizes]"))`,
+		)+`; f.dispatchEvent(new Event("input", {bubbles: true})); return true })
+			(document.querySelector("[name=sizes]"))`,
 	)
 	const cell = `document.querySelector("#size-match-1-sizes-chart-head-angle-1")`
 	b.until(cell + ` && ` + cell + `.getAttribute("aria-invalid") === "true"`)
@@ -94,7 +98,8 @@ func TestAPastedChartIsMendedAndBecomesTheBike(t *testing.T) {
 		`([...document.querySelectorAll("[data-mine]")].find((b) => b.textContent === "My size is M").click(), true)`,
 	)
 	b.until(
-		`["reach=460", "stack=625", "head-angle=65.2", "seat-angle=76.5"].every((pair) => location.hash.includes(pair))`,
+		`["reach=460", "stack=625", "head-angle=65.2", "seat-angle=76.5"]
+			.every((pair) => location.hash.includes(pair))`,
 	)
 	eval[bool](
 		b,

@@ -155,7 +155,8 @@ func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
 		chromedp.EmulateViewport(390, 844)).drawn()
 	eval[bool](
 		b,
-		`(f => { f.value = "saddle-height"; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`,
+		`(f => { f.value = "saddle-height"; f.dispatchEvent(new Event("change"));
+			return true })(document.querySelector("select[name=key]"))`,
 	)
 	b.write("input[name=now]", "72.2 cm")
 	b.do(chromedp.KeyEvent("\r"))
@@ -169,7 +170,8 @@ func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
 	b.write("input[name=next]", "abc")
 	b.do(chromedp.KeyEvent("\r"))
 	b.until(
-		`!document.querySelector(".entry-line .problem").hidden && document.querySelector("input[name=next]").getAttribute("aria-invalid") === "true"`,
+		`!document.querySelector(".entry-line .problem").hidden &&
+			document.querySelector("input[name=next]").getAttribute("aria-invalid") === "true"`,
 	)
 	// The last box marks the change as made; the old value is still there.
 	b.press("#sheet-1-saddle-height [data-done]")
@@ -204,7 +206,9 @@ func TestUseThisKeepsWhatTheBikeHas(t *testing.T) {
 
 func TestFilesComeBackAndSaySoWhereTheyAreNewer(t *testing.T) {
 	saved := onNew(
-		`globalThis.saved = []; const make = URL.createObjectURL; URL.createObjectURL = (blob) => (blob.text().then((text) => saved.push(text)), make.call(URL, blob))`,
+		`globalThis.saved = []; const make = URL.createObjectURL;
+			URL.createObjectURL = (blob) =>
+			(blob.text().then((text) => saved.push(text)), make.call(URL, blob))`,
 	)
 	const own = "inseam=830;834;829%C2%B13&saddle-height=736&saddle-height.was=722&later-thing=x&date=2026-11-24"
 	a := open(t, setupPage+"#"+own, saved).drawn()
@@ -225,7 +229,8 @@ func TestFilesComeBackAndSaySoWhereTheyAreNewer(t *testing.T) {
 	}
 	b := open(t, setupPage).drawn()
 	b.choose(
-		`{"format":"plumbline-record","version":9,"values":[{"key":"inseam","value":830,"unit":"mm"},{"key":"leaf","value":{"a":1}}]}`,
+		`{"format":"plumbline-record","version":9,"values":[{"key":"inseam","value":830,`+
+			`"unit":"mm"},{"key":"leaf","value":{"a":1}}]}`,
 		"later.json",
 	)
 	b.until(`document.querySelector(".setup .notice")?.textContent.includes("newer version")`)
@@ -242,7 +247,9 @@ func (b *tab) choose(text, name string) {
 	eval[bool](
 		b,
 		fmt.Sprintf(
-			`((input) => { const t = new DataTransfer(); t.items.add(new File([%s], %q)); input.files = t.files; input.dispatchEvent(new Event("change")); return true })(document.querySelector(".keep [type=file]"))`,
+			`((input) => { const t = new DataTransfer(); t.items.add(new File([%s], %q));
+				input.files = t.files; input.dispatchEvent(new Event("change"));
+				return true })(document.querySelector(".keep [type=file]"))`,
 			quoted,
 			name,
 		),
@@ -258,7 +265,8 @@ func TestTwoSheetsInTwoTabsKeepEachOthersEntries(t *testing.T) {
 		eval[bool](
 			tab,
 			fmt.Sprintf(
-				`(f => { f.value = %q; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`,
+				`(f => { f.value = %q; f.dispatchEvent(new Event("change"));
+					return true })(document.querySelector("select[name=key]"))`,
 				key,
 			),
 		)
@@ -270,7 +278,8 @@ func TestTwoSheetsInTwoTabsKeepEachOthersEntries(t *testing.T) {
 	set(b, "bar-width", "780", "760")
 	for _, tab := range []*tab{a, b} {
 		tab.until(
-			`["saddle-height=736", "saddle-height.was=722", "bar-width=760", "bar-width.was=780"].every((pair) => location.hash.includes(pair))`,
+			`["saddle-height=736", "saddle-height.was=722", "bar-width=760", "bar-width.was=780"]
+				.every((pair) => location.hash.includes(pair))`,
 		)
 		tab.until(`document.querySelector("#sheet-1-saddle-height") && document.querySelector("#sheet-1-bar-width")`)
 	}
@@ -288,7 +297,9 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 	b.ready()
 	eval[bool](
 		b,
-		`((f) => { f.value = "inseam"; f.dispatchEvent(new Event("input", {bubbles: true})); f.dispatchEvent(new Event("change", {bubbles: true})); return true })(document.querySelector('#repeat-readings-1 [name=quantity]'))`,
+		`((f) => { f.value = "inseam"; f.dispatchEvent(new Event("input", {bubbles: true}));
+			f.dispatchEvent(new Event("change", {bubbles: true})); return true })
+			(document.querySelector('#repeat-readings-1 [name=quantity]'))`,
 	)
 	for name, text := range map[string]string{"first": "83.2 cm", "second": "83 cm", "third": "82.7 cm"} {
 		b.typed(name, text)
@@ -327,7 +338,8 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 		eval[bool](
 			b,
 			fmt.Sprintf(
-				`(f => { f.value = %q; f.dispatchEvent(new Event("change")); return true })(document.querySelector("select[name=key]"))`,
+				`(f => { f.value = %q; f.dispatchEvent(new Event("change"));
+					return true })(document.querySelector("select[name=key]"))`,
 				key,
 			),
 		)
@@ -352,7 +364,8 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 
 func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 	shared := onNew(`navigator.share = async (what) => { globalThis.shared = what }`)
-	ask := "ask=stature+inseam+foot-length+pedals&ask.by=Larch+Hollow&ask.note=Bring+shoes.&ask.reply=mailto:workshop@example.org&ask.health=yes"
+	ask := "ask=stature+inseam+foot-length+pedals&ask.by=Larch+Hollow&ask.note=Bring+shoes." +
+		"&ask.reply=mailto:workshop@example.org&ask.health=yes"
 	b := open(t, preparePage+"#"+ask, shared, chromedp.EmulateViewport(390, 844)).drawn()
 	if got := b.text(".asking"); !strings.Contains(got, "Larch Hollow asks") || !strings.Contains(got,
 		"Bring shoes.") {
@@ -361,7 +374,8 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 	visible := func() string {
 		return eval[string](
 			b,
-			`[...document.querySelectorAll(".step")].filter((s) => s.checkVisibility()).map((s) => s.dataset.step).join()`,
+			`[...document.querySelectorAll(".step")].filter((s) => s.checkVisibility())
+				.map((s) => s.dataset.step).join()`,
 		)
 	}
 	if got := visible(); got != "stature" {
@@ -403,7 +417,8 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 		b.press(".walk [data-do=after]")
 	}
 	b.until(
-		`document.querySelector(".step[data-step=send]").checkVisibility() && document.querySelector(".look").textContent.includes("832")`,
+		`document.querySelector(".step[data-step=send]").checkVisibility() &&
+			document.querySelector(".look").textContent.includes("832")`,
 	)
 	if got := b.text(".look"); !strings.Contains(got, "middle of 3 readings") || !strings.Contains(got,
 		"left out") || !strings.Contains(got, "<b>roots</b>") {
@@ -458,7 +473,8 @@ func (b *tab) scan(selector string) string {
 	box := eval[[]float64](
 		b,
 		fmt.Sprintf(
-			`(r => [r.x + scrollX, r.y + scrollY, r.width, r.height])(document.querySelector(%q).getBoundingClientRect())`,
+			`(r => [r.x + scrollX, r.y + scrollY, r.width, r.height])
+				(document.querySelector(%q).getBoundingClientRect())`,
 			selector,
 		),
 	)
@@ -498,12 +514,15 @@ func TestAFitterComposesARequest(t *testing.T) {
 	}
 	b.write(`[name="ask.reply"]`, "nobody at all")
 	b.until(
-		`!document.querySelector(".compose .problem").hidden && document.querySelector(".compose .problem").textContent.includes("phone number")`,
+		`!document.querySelector(".compose .problem").hidden &&
+			document.querySelector(".compose .problem").textContent.includes("phone number")`,
 	)
 	b.write(`[name="ask.reply"]`, "+1 555 0100")
 	b.write(`[name="ask.note"]`, "Ten minutes will do.")
 	b.until(
-		`document.querySelector(".compose .problem").hidden && document.querySelector("[name=link]").value.includes("sms%3A%2B15550100") && document.querySelector("[name=link]").value.includes("will+do.")`,
+		`document.querySelector(".compose .problem").hidden &&
+			document.querySelector("[name=link]").value.includes("sms%3A%2B15550100") &&
+			document.querySelector("[name=link]").value.includes("will+do.")`,
 	)
 	b.seen("fitter-1360")
 	link := eval[string](b, `document.querySelector("[name=link]").value`)
@@ -513,7 +532,8 @@ func TestAFitterComposesARequest(t *testing.T) {
 		t.Errorf("the code reads %s, the link is %s", got, link)
 	}
 	c := open(t, link[len(server.URL):], chromedp.EmulateViewport(390, 844)).drawn()
-	if got := eval[string](c, `[...document.querySelectorAll(".step")].map((s) => s.dataset.step).join()`); !strings.HasPrefix(
+	if got := eval[string](c, `[...document.querySelectorAll(".step")]
+		.map((s) => s.dataset.step).join()`); !strings.HasPrefix(
 		got,
 		"inseam,saddle-height,ask-riding",
 	) {
@@ -537,7 +557,8 @@ func TestASymptomLeadsFromTheDrawingToItsCauses(t *testing.T) {
 		t.Error("the first changes do not lead to their chapters")
 	}
 	b.until(
-		`[...document.querySelectorAll('.evidence a[href^="#source-"]')].every((a) => document.getElementById(a.hash.slice(1)))`,
+		`[...document.querySelectorAll('.evidence a[href^="#source-"]')]
+			.every((a) => document.getElementById(a.hash.slice(1)))`,
 	)
 }
 

@@ -80,7 +80,8 @@ func openFox(t *testing.T) *fox {
 func (f *fox) ask(method, params string) json.RawMessage {
 	f.Helper()
 	f.count++
-	if err := websocket.Message.Send(f.socket, fmt.Sprintf(`{"id": %d, "method": %q, "params": %s}`, f.count, method, params)); err != nil {
+	if err := websocket.Message.Send(f.socket, fmt.Sprintf(`{"id": %d, "method": %q, "params": %s}`,
+		f.count, method, params)); err != nil {
 		f.Fatal(err)
 	}
 	for {
@@ -174,7 +175,8 @@ func TestFirefoxAnswersAndPrintsAsChromiumDoes(t *testing.T) {
 	f.show(chapter + "#inseam=830")
 	f.until(`document.querySelector(".whose").textContent === "Your numbers"`)
 	f.eval(
-		`(f => { f.value = "84.5 cm"; f.dispatchEvent(new Event("input", {bubbles: true})) })(document.querySelector("[name=inseam]"))`,
+		`(f => { f.value = "84.5 cm"; f.dispatchEvent(new Event("input", {bubbles: true})) })
+			(document.querySelector("[name=inseam]"))`,
 	)
 	f.until(`location.hash.includes("inseam=845")`)
 	// As room.js has it.

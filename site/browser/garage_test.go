@@ -10,14 +10,16 @@ import (
 // A device with two voices, one of which sends the text elsewhere, and with a screen
 // that can be kept on. What is asked of them is counted.
 const device = `globalThis.lit = 0; globalThis.heard = [];
-Object.defineProperty(navigator, "wakeLock", {value: {request: async () => { lit++; return {release: async () => { lit-- }} }}});
+Object.defineProperty(navigator, "wakeLock", {value:
+	{request: async () => { lit++; return {release: async () => { lit-- }} }}});
 const far = {name: "far", lang: "en-GB", localService: false}, near = {name: "near", lang: "en-GB", localService: true};
 speechSynthesis.getVoices = () => globalThis.noVoice ? [far] : [far, near];
 globalThis.SpeechSynthesisUtterance = function (text) { this.text = text };
 speechSynthesis.speak = (words) => heard.push([words.voice.name, words.text]);`
 
 func TestARiderSetsTheSaddleWithDirtyHands(t *testing.T) {
-	const numbers = "#inseam=830&crank-length=170&saddle-height=736&from=saddle-height.saddle-height&saddle-height.was=722"
+	const numbers = "#inseam=830&crank-length=170&saddle-height=736&from=saddle-height.saddle-height" +
+		"&saddle-height.was=722"
 	b := open(t, chapter+numbers, onNew(device), chromedp.EmulateViewport(390, 844)).ready()
 	defer eval[bool](b, `(localStorage.clear(), sessionStorage.clear(), true)`)
 	b.press(".garage button")
@@ -29,7 +31,10 @@ func TestARiderSetsTheSaddleWithDirtyHands(t *testing.T) {
 	if n := eval[int](b, "lit"); n != 1 {
 		t.Errorf("the screen is kept on %d times", n)
 	}
-	if small := eval[string](b, `[...document.querySelectorAll(".walk-through button, .walk-through label")].filter((x) => x.checkVisibility()).map((x) => [x.textContent, x.getBoundingClientRect().height]).filter(([, h]) => h < 56).join()`); small != "" {
+	if small := eval[string](b, `[...document.querySelectorAll(".walk-through button, .walk-through label")]
+		.filter((x) => x.checkVisibility())
+		.map((x) => [x.textContent, x.getBoundingClientRect().height])
+		.filter(([, h]) => h < 56).join()`); small != "" {
 		t.Errorf("too small for a gloved thumb: %s", small)
 	}
 	b.press(".walk-through .head button")
@@ -74,7 +79,8 @@ func TestNoTextIsReadByAVoiceElsewhere(t *testing.T) {
 	b.until(`document.querySelector(".walk-through[open]")`)
 	if eval[bool](
 		b,
-		`[...document.querySelectorAll(".walk-through button")].some((x) => x.textContent === "Read aloud" && x.checkVisibility())`,
+		`[...document.querySelectorAll(".walk-through button")]
+			.some((x) => x.textContent === "Read aloud" && x.checkVisibility())`,
 	) {
 		t.Error("reading aloud is offered without a voice of the device")
 	}
@@ -92,7 +98,8 @@ func TestTwoSymptomsGiveOneChangeOnTheSheet(t *testing.T) {
 	b.until(`location.hash.includes("saddle-height=725") && location.hash.includes("saddle-height.was=730")`)
 	b.do(chromedp.Reload())
 	b.until(
-		`document.querySelector("[data-symptom=hands]").checked && document.querySelector(".together:not([hidden]) .changes")`,
+		`document.querySelector("[data-symptom=hands]").checked &&
+			document.querySelector(".together:not([hidden]) .changes")`,
 	)
 }
 
@@ -103,7 +110,9 @@ func TestAPhoneShowsOneSymptom(t *testing.T) {
 	b.press(".symptoms .symptom:nth-of-type(1) summary")
 	b.press(".symptoms .places > li:nth-child(3) summary")
 	b.until(`document.querySelectorAll(".symptoms details[open]").length === 1`)
-	if small := eval[string](b, `[...document.querySelectorAll(".spot circle")].map((c) => c.getBoundingClientRect().width).filter((w) => w > 0 && w < 24).join()`); small != "" {
+	if small := eval[string](b, `[...document.querySelectorAll(".spot circle")]
+		.map((c) => c.getBoundingClientRect().width)
+		.filter((w) => w > 0 && w < 24).join()`); small != "" {
 		t.Errorf("numbers of %s px", small)
 	}
 	if screens := eval[float64](b, `document.querySelector(".symptoms").offsetHeight / 844`); screens > 6 {

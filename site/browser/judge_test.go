@@ -73,7 +73,8 @@ func TestAxeFindsNothing(t *testing.T) {
 			var found struct{ Violations, Incomplete []finding }
 			told := eval[string](
 				b,
-				`axe.run(document, {resultTypes: ["violations", "incomplete"]}).then((r) => JSON.stringify({violations: r.violations, incomplete: r.incomplete}))`,
+				`axe.run(document, {resultTypes: ["violations", "incomplete"]})
+					.then((r) => JSON.stringify({violations: r.violations, incomplete: r.incomplete}))`,
 				chromedp.EvalAwaitPromise,
 			)
 			if err := json.Unmarshal([]byte(told), &found); err != nil {
@@ -100,7 +101,10 @@ func TestNothingIsWiderThanANarrowScreen(t *testing.T) {
 	}
 	small := eval[[]string](
 		b,
-		`[...document.querySelectorAll(".bench :is(input, select, button, summary), .tools :is(button, select)")].filter((e) => e.checkVisibility()).map((e) => [e, (e.closest("label") ?? e).getBoundingClientRect()]).filter(([, r]) => r.height < 24 || r.width < 24).map(([e]) => e.outerHTML)`,
+		`[...document.querySelectorAll(".bench :is(input, select, button, summary), .tools :is(button, select)")]
+			.filter((e) => e.checkVisibility())
+			.map((e) => [e, (e.closest("label") ?? e).getBoundingClientRect()])
+			.filter(([, r]) => r.height < 24 || r.width < 24).map(([e]) => e.outerHTML)`,
 	)
 	if len(small) > 0 {
 		t.Errorf("too small to hit: %q", small)
@@ -117,11 +121,15 @@ func TestOnAPhoneTheDrawingStaysInViewAndHidesNoField(t *testing.T) {
 	for _, name := range []string{"crank-length", "target-knee", "inseam"} {
 		eval[bool](
 			b,
-			`(f => { f.focus(); f.scrollIntoView({block: "nearest"}); return true })(document.querySelector("[name=`+name+`]"))`,
+			`(f => { f.focus(); f.scrollIntoView({block: "nearest"});
+				return true })(document.querySelector("[name=`+name+`]"))`,
 		)
 		got := eval[map[string]float64](
 			b,
-			`(() => { const d = document.querySelector(".drawing").getBoundingClientRect(), f = document.activeElement.getBoundingClientRect(); return {top: d.top, bottom: d.bottom, field: f.top, end: f.bottom, high: innerHeight} })()`,
+			`(() => { const d = document.querySelector(".drawing").getBoundingClientRect(),
+				f = document.activeElement.getBoundingClientRect();
+				return {top: d.top, bottom: d.bottom,
+					field: f.top, end: f.bottom, high: innerHeight} })()`,
 		)
 		if got["bottom"] > got["high"]*0.6 || got["bottom"] < 100 {
 			t.Errorf("at %s the drawing ends at %.0f px of %.0f", name, got["bottom"], got["high"])

@@ -36,7 +36,8 @@ const smallest = 12
 const overlapping = `((svgs, width, smallest) => svgs.map((svg) => {
 	document.body.style.width = width + "px";
 	document.body.innerHTML = svg;
-	const figure = document.querySelector("svg"), frame = figure.viewBox.baseVal, back = figure.getScreenCTM().inverse();
+	const figure = document.querySelector("svg"), frame = figure.viewBox.baseVal,
+		back = figure.getScreenCTM().inverse();
 	const boxes = [...figure.querySelectorAll("text")].map((text) => {
 		const b = text.getBBox(), m = back.multiply(text.getScreenCTM()), slack = b.height * 0.12;
 		const corner = (x, y) => new DOMPoint(x, y).matrixTransform(m);
@@ -52,11 +53,15 @@ const overlapping = `((svgs, width, smallest) => svgs.map((svg) => {
 	const wrong = [];
 	const seen = width / frame.width * parseFloat(getComputedStyle(figure).fontSize);
 	if (seen < smallest) wrong.push("letters are " + seen.toFixed(1) + " px high");
-	if (width < 400 && figure.querySelector("text[transform]")) wrong.push(figure.querySelector("text[transform]").textContent + " is turned");
+	if (width < 400 && figure.querySelector("text[transform]"))
+		wrong.push(figure.querySelector("text[transform]").textContent + " is turned");
 	boxes.forEach(({ said, corners }, i) => {
-		if (corners.some((c) => c.x < frame.x - 1 || c.y < frame.y - 1 || c.x > frame.x + frame.width + 1 || c.y > frame.y + frame.height + 1)) wrong.push(said + " leaves the frame");
+		if (corners.some((c) => c.x < frame.x - 1 || c.y < frame.y - 1 ||
+			c.x > frame.x + frame.width + 1 || c.y > frame.y + frame.height + 1))
+			wrong.push(said + " leaves the frame");
 		for (const other of boxes.slice(i + 1)) {
-			if (!parted(corners, other.corners) && !parted(other.corners, corners)) wrong.push(said + " | " + other.said);
+			if (!parted(corners, other.corners) && !parted(other.corners, corners))
+				wrong.push(said + " | " + other.said);
 		}
 	});
 	return wrong.join("; ");

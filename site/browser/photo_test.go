@@ -147,7 +147,9 @@ func (b *tab) shown() (left, top, scale float64) {
 	b.Helper()
 	r := eval[[]float64](
 		b,
-		`(() => { const c = document.querySelector(".photo .whole canvas"), r = c.getBoundingClientRect(); return [r.left, r.top, r.width, r.height, c.width, c.height] })()`,
+		`(() => { const c = document.querySelector(".photo .whole canvas"),
+			r = c.getBoundingClientRect();
+			return [r.left, r.top, r.width, r.height, c.width, c.height] })()`,
 	)
 	scale = math.Min(r[2]/r[4], r[3]/r[5])
 	return r[0] + (r[2]-scale*r[4])/2, r[1] + (r[3]-scale*r[5])/2, scale
@@ -294,7 +296,10 @@ func (b *tab) inkAt(canvas string, x, y float64) [3]float64 {
 		eval[[]float64](
 			b,
 			fmt.Sprintf(
-				`(() => { const c = %s, one = document.createElement("canvas"); one.width = one.height = 1; const ink = one.getContext("2d"); ink.drawImage(c, -Math.floor(%g * c.width), -Math.floor(%g * c.height)); return [...ink.getImageData(0, 0, 1, 1).data].slice(0, 3) })()`,
+				`(() => { const c = %s, one = document.createElement("canvas");
+					one.width = one.height = 1; const ink = one.getContext("2d");
+					ink.drawImage(c, -Math.floor(%g * c.width), -Math.floor(%g * c.height));
+					return [...ink.getImageData(0, 0, 1, 1).data].slice(0, 3) })()`,
 				canvas,
 				x,
 				y,
@@ -332,7 +337,10 @@ func TestADetailIsSlidUnderItsCrossOnAPhone(t *testing.T) {
 			box := eval[[]float64](
 				b,
 				fmt.Sprintf(
-					`(() => { const a = document.querySelectorAll(".photo .aim")[%d]; a.scrollIntoView({block: "center"}); const r = a.getBoundingClientRect(); return [r.left + r.width / 2, r.top + r.height / 2] })()`,
+					`(() => { const a = document.querySelectorAll(".photo .aim")[%d];
+						a.scrollIntoView({block: "center"});
+						const r = a.getBoundingClientRect();
+						return [r.left + r.width / 2, r.top + r.height / 2] })()`,
 					i,
 				),
 			)
@@ -400,7 +408,9 @@ func TestWhatIsNoPhotoIsRefusedWithAReason(t *testing.T) {
 			}
 			if eval[bool](
 				b,
-				`document.querySelector(".photo .work").checkVisibility() || document.querySelector(".photo .end").checkVisibility() || document.querySelector(".photo canvas").width > 1`,
+				`document.querySelector(".photo .work").checkVisibility() ||
+					document.querySelector(".photo .end").checkVisibility() ||
+					document.querySelector(".photo canvas").width > 1`,
 			) {
 				t.Error("the photo before it is still there")
 			}
@@ -429,7 +439,8 @@ func TestALargePhotoIsMadeSmallAndStandsUpright(t *testing.T) {
 			}
 			size := eval[[]float64](
 				b,
-				`[document.querySelector(".photo .whole canvas").width, document.querySelector(".photo .whole canvas").height]`,
+				`[document.querySelector(".photo .whole canvas").width,
+					document.querySelector(".photo .whole canvas").height]`,
 			)
 			if math.Max(size[0], size[1]) != 1600 || math.Abs(size[0]/size[1]-wide/high) > 0.002 {
 				t.Fatalf("the copy has %v pixels", size)
@@ -457,21 +468,25 @@ func TestSizesAreReadFromTheFirstBytes(t *testing.T) {
 	b := reader(t, "")
 	written := `(async (kind, quality, clear) => {
 		const c = document.createElement("canvas"); c.width = 311; c.height = 173;
-		const ink = c.getContext("2d"); ink.fillStyle = clear ? "#06606066" : "teal"; ink.fillRect(0, 0, clear ? 200 : 311, 173);
+		const ink = c.getContext("2d"); ink.fillStyle = clear ? "#06606066" : "teal";
+		ink.fillRect(0, 0, clear ? 200 : 311, 173);
 		const blob = await new Promise((done) => c.toBlob(done, kind, quality));
 		const { size } = await import(new URL("photofile.js", document.querySelector("script[src$='page.js']").src));
 		const name = async (at) => new TextDecoder().decode(await blob.slice(at, at + 4).arrayBuffer());
 		const found = [[await name(12), ...await size(blob)]];
 		// The picture inside an extended file is a simple file of its own.
 		for (let at = 12; await name(0) === "RIFF" && at < blob.size;) {
-			const chunk = await name(at), long = new DataView(await blob.slice(at + 4, at + 8).arrayBuffer()).getUint32(0, true);
-			if (chunk === "VP8 " || chunk === "VP8L") found.push([chunk, ...await size(new Blob([blob.slice(0, 12), blob.slice(at)]))]);
+			const chunk = await name(at),
+				long = new DataView(await blob.slice(at + 4, at + 8).arrayBuffer()).getUint32(0, true);
+			if (chunk === "VP8 " || chunk === "VP8L")
+				found.push([chunk, ...await size(new Blob([blob.slice(0, 12), blob.slice(at)]))]);
 			at += 8 + long + long % 2;
 		}
 		return JSON.stringify(found);
 	})`
 	kinds := map[string]bool{}
-	for _, how := range []string{`"image/webp", 0.5, false`, `"image/webp", 1, false`, `"image/webp", 0.5, true`, `"image/png"`, `"image/jpeg", 0.7`} {
+	for _, how := range []string{`"image/webp", 0.5, false`, `"image/webp", 1, false`, `"image/webp", 0.5, true`,
+		`"image/png"`, `"image/jpeg", 0.7`} {
 		var got [][]any
 		if err := json.Unmarshal([]byte(eval[string](b, written+"("+how+")", chromedp.EvalAwaitPromise)),
 			&got); err != nil {
@@ -525,7 +540,8 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 		b.click(s)
 	}
 	b.told()
-	if after := eval[string](b, `JSON.stringify([localStorage, sessionStorage, location.href, document.cookie])`); after != before {
+	after := eval[string](b, `JSON.stringify([localStorage, sessionStorage, location.href, document.cookie])`)
+	if after != before {
 		t.Errorf("%s became %s", before, after)
 	}
 	stored := eval[[]int](
@@ -553,7 +569,9 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 	b.until(`document.querySelector("dialog.photo").open`)
 	if eval[bool](
 		b,
-		`document.querySelector(".photo canvas").width > 1 || document.querySelector("#photo-file").files.length > 0 || document.querySelector(".photo .work").checkVisibility()`,
+		`document.querySelector(".photo canvas").width > 1 ||
+			document.querySelector("#photo-file").files.length > 0 ||
+			document.querySelector(".photo .work").checkVisibility()`,
 	) {
 		t.Error("the photo outlives the numbers")
 	}
@@ -622,19 +640,26 @@ func TestThePhotoSheetIsAccessible(t *testing.T) {
 				b.click(s)
 			}
 			b.told()
-			if got := eval[int64](b, `Math.max(document.documentElement.scrollWidth, document.querySelector(".photo").scrollWidth)`); got > width {
+			if got := eval[int64](b, `Math.max(document.documentElement.scrollWidth,
+				document.querySelector(".photo").scrollWidth)`); got > width {
 				t.Errorf("at %d px the sheet is %d px wide", width, got)
 			}
 			small := eval[[]string](
 				b,
-				`[...document.querySelectorAll(".photo :is(input, button, .aim), .off-photo")].map((e) => [e, (e.labels?.[0]?.contains(e) ? e.labels[0] : e).getBoundingClientRect()]).filter(([, r]) => r.height < 44 || r.width < 44).map(([e, r]) => e.outerHTML.slice(0, 80) + r.width + "x" + r.height)`,
+				`[...document.querySelectorAll(".photo :is(input, button, .aim), .off-photo")]
+					.map((e) => [e, (e.labels?.[0]?.contains(e) ? e.labels[0] : e)
+						.getBoundingClientRect()])
+					.filter(([, r]) => r.height < 44 || r.width < 44)
+					.map(([e, r]) => e.outerHTML.slice(0, 80) + r.width + "x" + r.height)`,
 			)
 			if len(small) > 0 {
 				t.Errorf("at %d px too small for a thumb: %q", width, small)
 			}
 			b.do(chromedp.Evaluate[chromedp.Void](string(script)))
 			var found []finding
-			if err := json.Unmarshal([]byte(eval[string](b, `axe.run(".photo").then((r) => JSON.stringify(r.violations))`, chromedp.EvalAwaitPromise)), &found); err != nil {
+			violations := eval[string](b, `axe.run(".photo").then((r) => JSON.stringify(r.violations))`,
+				chromedp.EvalAwaitPromise)
+			if err := json.Unmarshal([]byte(violations), &found); err != nil {
 				t.Fatal(err)
 			}
 			for _, f := range found {

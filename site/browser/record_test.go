@@ -25,13 +25,15 @@ func TestTwoTabsMergeByKey(t *testing.T) {
 	a.until(`localStorage.plumbline.includes("inseam=830")`)
 	b := open(t, chapter).ready()
 	b.until(
-		`document.querySelector("[name=inseam]").value === "830" && document.querySelector("[data-tools] input").checked`,
+		`document.querySelector("[name=inseam]").value === "830" &&
+			document.querySelector("[data-tools] input").checked`,
 	)
 	b.typed("crank-length", "165")
 	a.until(`document.querySelector("[name=crank-length]").value === "165"`)
 	a.typed("inseam", "845")
 	b.until(
-		`document.querySelector("[name=inseam]").value === "845" && document.querySelector("[name=crank-length]").value === "165"`,
+		`document.querySelector("[name=inseam]").value === "845" &&
+			document.querySelector("[name=crank-length]").value === "165"`,
 	)
 	kept := eval[string](a, "localStorage.plumbline")
 	if !strings.Contains(kept, "inseam=845") || !strings.Contains(kept, "crank-length=165") ||
@@ -40,7 +42,9 @@ func TestTwoTabsMergeByKey(t *testing.T) {
 	}
 	c := open(t, setupPage).drawn()
 	c.press("[data-forget=all]")
-	forgotten := `document.querySelector("[name=inseam]").value === "" && location.hash === "" && localStorage.length === 0 && !document.querySelector("[data-tools] input").checked`
+	forgotten := `document.querySelector("[name=inseam]").value === "" && location.hash === "" &&
+		localStorage.length === 0 &&
+		!document.querySelector("[data-tools] input").checked`
 	a.until(forgotten)
 	b.until(forgotten)
 	if eval[bool](b, `JSON.stringify(sessionStorage).includes("845")`) {
@@ -79,7 +83,8 @@ func TestAPastedLinkIsHeardAndAnAnchorKeepsTheNumbers(t *testing.T) {
 	b.until(`location.hash === "#inseam=830&at=saddle-height-1" && scrollY > 100`)
 	eval[bool](b, `(location.hash = "#inseam=900&crank-length=170", true)`)
 	b.until(
-		`document.querySelector("[name=inseam]").value === "900" && document.querySelector("[name=crank-length]").value === "170"`,
+		`document.querySelector("[name=inseam]").value === "900" &&
+			document.querySelector("[name=crank-length]").value === "170"`,
 	)
 	eval[bool](b, `(location.hash = "#main", true)`)
 	b.until(`location.hash === "#inseam=900&crank-length=170&at=main"`)
@@ -91,7 +96,8 @@ func TestALinkInsideTheGuideCarriesNumbersAndAnchor(t *testing.T) {
 	b := open(t, chapter+"#inseam=830").ready()
 	href := eval[string](
 		b,
-		`[...document.querySelectorAll("main a")].map(a => a.getAttribute("href")).find(h => h?.includes("&at=how-deep"))`,
+		`[...document.querySelectorAll("main a")].map(a => a.getAttribute("href"))
+			.find(h => h?.includes("&at=how-deep"))`,
 	)
 	if !strings.Contains(href, "#inseam=830&at=how-deep") {
 		t.Errorf("the link reads %s", href)
@@ -137,7 +143,8 @@ func TestTwoRidersNeverMix(t *testing.T) {
 	// The question goes along to the next page and survives a reload.
 	b.do(chromedp.Reload())
 	b.until(
-		`document.querySelector(".news")?.textContent.includes("Kim’s numbers") && document.querySelector("[name=inseam]")?.value === "795"`,
+		`document.querySelector(".news")?.textContent.includes("Kim’s numbers") &&
+			document.querySelector("[name=inseam]")?.value === "795"`,
 	)
 	if kept := eval[string](b, "localStorage.plumbline"); strings.Contains(kept, "Kim") ||
 		strings.Contains(kept, "79") {
@@ -152,11 +159,13 @@ func TestTwoRidersNeverMix(t *testing.T) {
 	own.until(`document.querySelector("[name=inseam]").value === "830"`)
 	b.press(".news button") // undo
 	b.until(
-		`!localStorage.plumbline.includes("Kim") && document.querySelector(".news").textContent.includes("Kim’s numbers")`,
+		`!localStorage.plumbline.includes("Kim") &&
+			document.querySelector(".news").textContent.includes("Kim’s numbers")`,
 	)
 	b.press(".news button:nth-of-type(2)")
 	b.until(
-		`localStorage.plumbline.includes("Kim") && !localStorage.plumbline.includes("Rowan") && !localStorage.plumbline.includes("1740")`,
+		`localStorage.plumbline.includes("Kim") && !localStorage.plumbline.includes("Rowan") &&
+			!localStorage.plumbline.includes("1740")`,
 	)
 }
 

@@ -23,9 +23,12 @@ func TestAFoldShowsThePictureOfTheChapter(t *testing.T) {
 	// The form is written anew in other units, and the open fold keeps its picture.
 	eval[bool](
 		b,
-		`(() => { const s = document.querySelector("[data-tools] select"); s.value = "in"; s.dispatchEvent(new Event("change", { bubbles: true })); return true; })()`,
+		`(() => { const s = document.querySelector("[data-tools] select"); s.value = "in";
+			s.dispatchEvent(new Event("change", { bubbles: true }));
+			return true; })()`,
 	)
 	b.until(
-		fold + `.open && ` + fold + `.querySelector(".sketch svg") !== null && ` + fold + `.querySelector(".sketch").textContent.includes("in")`,
+		fold + `.open && ` + fold + `.querySelector(".sketch svg") !== null && ` +
+			fold + `.querySelector(".sketch").textContent.includes("in")`,
 	)
 }

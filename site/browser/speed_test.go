@@ -20,17 +20,23 @@ import (
 // at the next frame, and an answer that is always computed just then, or never, would
 // tell of that one moment only.
 const measured = `(async (runs) => {
-	const bench = document.querySelector(".bench[data-calculator=NAME]"), field = bench.querySelector("[name=FIELD]"), out = [];
+	const bench = document.querySelector(".bench[data-calculator=NAME]"),
+		field = bench.querySelector("[name=FIELD]"), out = [];
 	for (let i = 0; i < runs; i++) {
 		const answered = new Promise((done) => {
 			const watch = new MutationObserver(() => { watch.disconnect(); done(performance.now()); });
-			for (const part of bench.querySelectorAll(".drawing, .answer")) watch.observe(part, { childList: true, subtree: true, attributes: true, characterData: true });
+			for (const part of bench.querySelectorAll(".drawing, .answer"))
+				watch.observe(part, { childList: true, subtree: true,
+				attributes: true, characterData: true });
 		});
 		const start = performance.now();
 		field.value = (FROM * (1 + (1 + i % 5) / 100)).toFixed(2);
 		field.dispatchEvent(new InputEvent("input", { bubbles: true }));
-		const there = await Promise.race([answered, new Promise((_, fail) => setTimeout(() => fail(Error("no answer to " + field.value)), 3000))]);
-		await new Promise((done) => requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = done; c.port2.postMessage(0); }));
+		const there = await Promise.race([answered, new Promise((_, fail) =>
+			setTimeout(() => fail(Error("no answer to " + field.value)), 3000))]);
+		await new Promise((done) => requestAnimationFrame(() => {
+			const c = new MessageChannel(); c.port1.onmessage = done;
+			c.port2.postMessage(0); }));
 		out.push([there - start, performance.now() - start]);
 		await new Promise((done) => setTimeout(done, 1 + (i * 5) % 17)); // ms; a frame has 16.7
 	}

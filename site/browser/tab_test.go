@@ -131,7 +131,8 @@ func (b *tab) typed(name, text string) {
 	eval[bool](
 		b,
 		fmt.Sprintf(
-			`(f => { f.closest("details")?.setAttribute("open", ""); f.focus(); f.select(); return true })(document.querySelector('[name="%s"]'))`,
+			`(f => { f.closest("details")?.setAttribute("open", ""); f.focus(); f.select();
+				return true })(document.querySelector('[name="%s"]'))`,
 			name,
 		),
 	)

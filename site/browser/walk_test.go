@@ -119,7 +119,8 @@ func TestTheWholePathOnAPhone(t *testing.T) {
 			w.ready()
 			// Everything was measured before: the answer is there without a field being filled in.
 			w.until(
-				`document.querySelector(".bench .answer .readings b")?.textContent && !document.querySelector(".bench [aria-invalid]")`,
+				`document.querySelector(".bench .answer .readings b")?.textContent &&
+					!document.querySelector(".bench [aria-invalid]")`,
 			)
 			w.to(".bench .answer .readings b")
 		}},

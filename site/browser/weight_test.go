@@ -89,7 +89,8 @@ func TestAStandingFigureIsDrawnAtTheReadersSize(t *testing.T) {
 func TestTheDrawingStaysInViewBesideTheInputs(t *testing.T) {
 	b := open(t, "/frame/reading-a-geometry-chart.html", chromedp.EmulateViewport(1400, 700)).ready()
 	got := eval[map[string]float64](b, `(() => {
-		const board = document.querySelector(".board"), fields = board.querySelector("form"), svg = board.querySelector(".drawing svg");
+		const board = document.querySelector(".board"), fields = board.querySelector("form"),
+			svg = board.querySelector(".drawing svg");
 		for (const fold of fields.querySelectorAll("details")) fold.open = true;
 		const spare = fields.offsetHeight - svg.getBoundingClientRect().height;
 		scrollTo({top: scrollY + fields.getBoundingClientRect().top + spare / 2, behavior: "instant"});

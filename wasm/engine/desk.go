@@ -21,7 +21,8 @@ func whole(q js.Value, name, units string) any {
 		Link: text(
 			q,
 			"link",
-		), Day: text(q, "day"), Bare: text(q, "bare"), Units: units, Root: text(q, "root"), Ways: text(q, "ways"), Taken: text(q, "taken"),
+		), Day: text(q, "day"), Bare: text(q, "bare"), Units: units,
+		Root: text(q, "root"), Ways: text(q, "ways"), Taken: text(q, "taken"),
 		Width: number(q, "width"),
 	})
 	return map[string]any{

@@ -31,7 +31,8 @@ func reply(name string, inseam int) string {
 	return "https://larch-hollow.example/finish/your-setup-sheet.html#" + r.Back(client, "2026-11-27")
 }
 
-const asked = "https://larch-hollow.example/finish/prepare-for-a-fitting.html#ask=inseam+stature&ask.by=Larch&ask.reply=mailto%3Aa%40b.example"
+const asked = "https://larch-hollow.example/finish/prepare-for-a-fitting.html#ask=inseam+stature&ask.by=Larch" +
+	"&ask.reply=mailto%3Aa%40b.example"
 
 // in reads one text as a file and returns what was found.
 func in(text string) (list []Found) {
@@ -96,22 +97,26 @@ func TestMailIsReadAsItArrives(t *testing.T) {
 
 	filter := "https://filter.example/v2/check?u=" + url.QueryEscape(link) + "&d=abc&s=12"
 	for name, text := range map[string]string{
-		"plain":                header + "Content-Type: text/plain\r\n\r\nHello\r\n\r\n" + link + "\r\n\r\nRowan\r\n",
-		"bare line ends":       strings.ReplaceAll(header, "\r\n", "\n") + "\nHello\n" + link + "\n",
-		"quoted-printable":     header + "Content-Transfer-Encoding: quoted-printable\r\n\r\n" + quoted("Hi\r\n"+link+"\r\n"),
-		"base64":               header + "Content-Transfer-Encoding: base64\r\n\r\n" + wrapped(base64.StdEncoding.EncodeToString([]byte("Hi\n"+link+"\n")), "", 76),
-		"wrapped":              header + "\r\nHi\r\n" + wrapped(link, "", 72) + "Rowan\r\n",
-		"quoted and wrapped":   header + "\r\nYou wrote:\r\n" + wrapped(link, "> > ", 70) + ">\r\n> Regards\r\n",
-		"in brackets":          header + "\r\nSee <" + link + ">.\r\n",
-		"HTML":                 header + "Content-Type: text/html\r\n\r\n" + page(link),
-		"text, HTML and photo": header + "Content-Type: multipart/mixed; boundary=" + w.Boundary() + "\r\n\r\n" + both.String(),
-		"through a filter":     header + "\r\n" + filter + "\r\n",
-		"through two filters":  header + "\r\nhttps://other.example/?a=1&q=" + url.QueryEscape(filter) + "\r\n",
-		"filter in the path":   header + "\r\nhttps://filter.example/" + url.QueryEscape(link) + "/12\r\n",
-		"a filtered page":      header + "Content-Type: text/html\r\n\r\n" + page(filter),
-		"in another's letters": header + "Content-Type: text/plain; charset=iso-8859-1\r\n\r\nGr\xfc\xdfe\r\n" + link + "\r\n",
-		"forwarded":            header + "Content-Type: message/rfc822\r\n\r\n" + header + "\r\n" + link + "\r\n",
-		"with the request":     header + "\r\n" + link + "\r\n\r\nYou wrote:\r\n" + wrapped(asked, "> ", 70),
+		"plain":          header + "Content-Type: text/plain\r\n\r\nHello\r\n\r\n" + link + "\r\n\r\nRowan\r\n",
+		"bare line ends": strings.ReplaceAll(header, "\r\n", "\n") + "\nHello\n" + link + "\n",
+		"quoted-printable": header + "Content-Transfer-Encoding: quoted-printable\r\n\r\n" +
+			quoted("Hi\r\n"+link+"\r\n"),
+		"base64": header + "Content-Transfer-Encoding: base64\r\n\r\n" +
+			wrapped(base64.StdEncoding.EncodeToString([]byte("Hi\n"+link+"\n")), "", 76),
+		"wrapped":            header + "\r\nHi\r\n" + wrapped(link, "", 72) + "Rowan\r\n",
+		"quoted and wrapped": header + "\r\nYou wrote:\r\n" + wrapped(link, "> > ", 70) + ">\r\n> Regards\r\n",
+		"in brackets":        header + "\r\nSee <" + link + ">.\r\n",
+		"HTML":               header + "Content-Type: text/html\r\n\r\n" + page(link),
+		"text, HTML and photo": header + "Content-Type: multipart/mixed; boundary=" +
+			w.Boundary() + "\r\n\r\n" + both.String(),
+		"through a filter":    header + "\r\n" + filter + "\r\n",
+		"through two filters": header + "\r\nhttps://other.example/?a=1&q=" + url.QueryEscape(filter) + "\r\n",
+		"filter in the path":  header + "\r\nhttps://filter.example/" + url.QueryEscape(link) + "/12\r\n",
+		"a filtered page":     header + "Content-Type: text/html\r\n\r\n" + page(filter),
+		"in another's letters": header + "Content-Type: text/plain; charset=iso-8859-1\r\n\r\n" +
+			"Gr\xfc\xdfe\r\n" + link + "\r\n",
+		"forwarded":        header + "Content-Type: message/rfc822\r\n\r\n" + header + "\r\n" + link + "\r\n",
+		"with the request": header + "\r\n" + link + "\r\n\r\nYou wrote:\r\n" + wrapped(asked, "> ", 70),
 	} {
 		t.Run(name, func(t *testing.T) { holdsWhole(t, text, link) })
 	}
@@ -279,7 +284,8 @@ func FuzzInbox(f *testing.F) {
 	f.Add("[{},{\"a\":\"\\\"]\"}]")
 	f.Add("> > https://x.example/#a=1&\n> > b=2\n")
 	f.Add(
-		"From x\n" + header + "Content-Type: multipart/mixed; boundary=x\n\n--x\n\nhttps://y.example/?q=https%3A%2F%2Fz%23a%3D1\n--x--\n",
+		"From x\n" + header + "Content-Type: multipart/mixed; boundary=x\n\n--x\n\n" +
+			"https://y.example/?q=https%3A%2F%2Fz%23a%3D1\n--x--\n",
 	)
 	f.Fuzz(func(t *testing.T, text string) {
 		for _, found := range in(text) {
