@@ -14,6 +14,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/catalog"
+	"plumbline/calculators/cockpit"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/sheet"
@@ -263,7 +264,7 @@ func TestFiguresSayTheCalculatorsNumbers(t *testing.T) {
 		return float64(r.Answers[i].Value)
 	}
 	ready, seated := of(catalog.Named("ready-position")), of(catalog.Named("seated-reach"))
-	said := strings.ReplaceAll(catalog.Figure("whole-rider").Figure(nil, nil).Description.Say(nil), "\u00a0", " ")
+	said := strings.ReplaceAll(cockpit.WholeRider().Figure(nil, nil).Description.Say(nil), "\u00a0", " ")
 	numbers := regexp.MustCompile(
 		`the trunk leans ([0-9.]+)°.*the hips lie ([0-9.]+) mm behind the bottom bracket, the elbows bend ([0-9.]+)°`,
 	).FindStringSubmatch(

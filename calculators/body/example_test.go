@@ -20,10 +20,3 @@ func ExampleNewLeg() {
 		leg.Thigh, leg.Shank, leg.FootLength, left.Trochanter, ok)
 	// Output: thigh 400, shank 419, foot 263 mm; trochanter ± 18 mm; true
 }
-
-// Three pairs of readings of an inside leg.
-func ExampleTechnicalError() {
-	tem, ok := body.TechnicalError([][2]float64{{846, 842}, {790, 796}, {815, 815}})
-	fmt.Printf("%.3f mm %v\n", tem, ok)
-	// Output: 2.944 mm true
-}

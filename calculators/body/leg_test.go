@@ -111,9 +111,6 @@ func TestAnyMeasureIsALegOrARefusal(t *testing.T) {
 		if e, ok := body.StatureFromInseam(next(), sex); ok {
 			number(t, e.Value, e.SD)
 		}
-		if v, ok := body.TechnicalError([][2]float64{{next(), next()}, {next(), next()}}); ok {
-			number(t, v)
-		}
 		if p, ok := body.Combine(body.Part{Mass: next(), X: next(), Y: next()}, body.Part{Mass: next(), X: next(),
 			Y: next()}); ok {
 			number(t, p.Mass, p.X, p.Y)

@@ -42,11 +42,6 @@ var (
 		Female: Sample{403.1883, 25.9101, 361, 446, -90.395, 0.303096, 17.113},
 		Male:   Sample{418.7536, 24.5698, 379.1, 460, -98.125, 0.294314, 14.024},
 	}
-	// SittingHeight is seat to crown of the head.
-	SittingHeight = Survey{
-		Female: Sample{856.6259, 33.0542, 803, 912, 215.830, 0.393495, 21.322},
-		Male:   Sample{918.2898, 35.6982, 860, 977, 205.795, 0.405699, 22.384},
-	}
 	// ShoulderHeight is floor to the shoulder's bony tip, the acromion.
 	ShoulderHeight = Survey{
 		Female: Sample{1335.0952, 58.0799, 1242, 1434, -96.855, 0.879321, 13.658},
@@ -96,11 +91,6 @@ var (
 	HandLength = Survey{
 		Female: Sample{181.0831, 10.0564, 165, 199, 16.234, 0.101229, 7.676},
 		Male:   Sample{193.2778, 9.9465, 177, 210, 21.743, 0.097673, 7.356},
-	}
-	// PalmLength is wrist crease to root of the middle finger.
-	PalmLength = Survey{
-		Female: Sample{108.6974, 5.9405, 100, 119, 19.058, 0.055045, 4.776},
-		Male:   Sample{116.4559, 6.2326, 107, 127, 22.611, 0.053436, 5.043},
 	}
 	// HandBreadth is the breadth across the knuckles.
 	HandBreadth = Survey{

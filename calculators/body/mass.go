@@ -42,10 +42,3 @@ func Combine(parts ...Part) (Part, bool) {
 func LegMass(sex Sex) float64 {
 	return ThighMass.Of(sex).Mass + ShankMass.Of(sex).Mass + FootMass.Of(sex).Mass
 }
-
-// TotalMass returns the sum of all segments' shares: 1 but for the rounding of
-// the published table.
-func TotalMass(sex Sex) float64 {
-	arm := UpperArmMass.Of(sex).Mass + ForearmMass.Of(sex).Mass + HandMass.Of(sex).Mass
-	return HeadMass.Of(sex).Mass + TrunkMass.Of(sex).Mass + 2*(arm+LegMass(sex))
-}

@@ -62,9 +62,15 @@ func TestSegmentsAreDeLevas(t *testing.T) {
 	}
 }
 
+// allSegments is the sum of all segments' shares: 1 but for the rounding of the published table.
+func allSegments(sex body.Sex) float64 {
+	arm := body.UpperArmMass.Of(sex).Mass + body.ForearmMass.Of(sex).Mass + body.HandMass.Of(sex).Mass
+	return body.HeadMass.Of(sex).Mass + body.TrunkMass.Of(sex).Mass + 2*(arm+body.LegMass(sex))
+}
+
 func TestTheWholeBodyWeighsOne(t *testing.T) {
 	for _, sex := range []body.Sex{body.Unknown, body.Female, body.Male} {
-		near(t, "sum", body.TotalMass(sex), 1, 0.0002)
+		near(t, "sum", allSegments(sex), 1, 0.0002)
 	}
 	female, male, either := body.ThighMass.Of(body.Female), body.ThighMass.Of(body.Male),
 		body.ThighMass.Of(body.Unknown)
@@ -118,28 +124,10 @@ func TestSegmentBetweenItsEnds(t *testing.T) {
 	}
 }
 
-func TestTheTechnicalErrorOfAPairIsItsStandardDeviation(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		readings := rapid.SliceOfN(rapid.Float64Range(500, 1000), 2, 2).Draw(t, "readings")
-		tem, ok := body.TechnicalError([][2]float64{{readings[0], readings[1]}})
-		if !ok {
-			t.Fatal("no technical error")
-		}
-		near(t, "one pair", tem, stat.StdDev(readings, nil), 1e-9)
-	})
-	if _, ok := body.TechnicalError(nil); ok {
-		t.Error("no pairs, no error")
-	}
-}
-
 func TestProportionsOfTheSurvey(t *testing.T) {
 	for _, sex := range []body.Sex{body.Female, body.Male} {
 		ball := body.HeelToBall.Typical(sex).Value / body.FootLength.Typical(sex).Value
 		near(t, "ball per foot", body.BallPerFoot.Of(sex).Value, ball, 0.0005)
-		near(t, "toe to ball", body.ToeToBall.Of(sex).Value,
-			body.FootLength.Typical(sex).Value-body.HeelToBall.Typical(sex).Value, 0.1)
-		near(t, "inside leg per stature", body.InseamPerStature.Of(sex).Value,
-			body.Inseam.Typical(sex).Value/body.Stature.Typical(sex).Value, 0.0005)
 		arm, ok := body.ArmFromStature(body.Stature.Typical(sex).Value, sex)
 		if !ok {
 			t.Fatal("no arm")

@@ -14,15 +14,6 @@ func (r Ratio) Of(sex Sex) Estimate { return sex.of(r.Female, r.Male) }
 var (
 	// BallPerFoot is heel to ball as a share of the foot's length.
 	BallPerFoot = Ratio{Estimate{0.7392, 0.0134}, Estimate{0.7410, 0.0147}}
-	// InseamPerStature is the inside leg as a share of stature.
-	InseamPerStature = Ratio{Estimate{0.48023, 0.01512}, Estimate{0.48153, 0.01413}}
-	// TrochanterPerInseam is the trochanter's height as a share of the inside
-	// leg: it is why a saddle at 100 % of one stands near 107 % of the other.
-	TrochanterPerInseam = Ratio{Estimate{1.0810, 0.0221}, Estimate{1.0653, 0.0234}}
-	// TrochanterAboveCrotch is the trochanter's height less the inside leg, mm.
-	TrochanterAboveCrotch = Ratio{Estimate{63.0, 16.2}, Estimate{55.0, 19.3}}
-	// ToeToBall is the tip of the toe to the first joint of the great toe, mm.
-	ToeToBall = Ratio{Estimate{64.2, 4.7}, Estimate{70.2, 5.2}}
 )
 
 // line is a least-squares line on the inside leg.

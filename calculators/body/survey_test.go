@@ -25,11 +25,11 @@ var columns = map[string]body.Survey{
 	"lateralfemoralepicondyleheight": body.KneeHeight, "lateralmalleolusheight": body.MalleolusHeight,
 	"footlength": body.FootLength, "balloffootlength": body.HeelToBall,
 	"d_thigh_troch_to_femepicond": body.Thigh, "d_shank_femepicond_to_latmall": body.Shank,
-	"sittingheight": body.SittingHeight, "acromialheight": body.ShoulderHeight, "cervicaleheight": body.NeckHeight,
+	"acromialheight": body.ShoulderHeight, "cervicaleheight": body.NeckHeight,
 	"d_trunk_troch_to_acromion": body.Trunk,
 	"acromionradialelength":     body.UpperArm, "radialestylionlength": body.Forearm,
 	"forearmcenterofgriplength": body.ForearmToGrip, "span": body.ArmSpan, "biacromialbreadth": body.ShoulderWidth,
-	"bideltoidbreadth": body.DeltoidWidth, "handlength": body.HandLength, "palmlength": body.PalmLength,
+	"bideltoidbreadth": body.DeltoidWidth, "handlength": body.HandLength,
 	"handbreadth": body.HandBreadth, "hipbreadthsitting": body.HipBreadth,
 }
 

@@ -44,13 +44,3 @@ func Named(name string) *calculators.Calculator {
 	}
 	return nil
 }
-
-// Figure returns the standing figure of that name, or nil.
-func Figure(name string) *calculators.Illustration {
-	for _, f := range figures {
-		if f.Name == name {
-			return f
-		}
-	}
-	return nil
-}

@@ -72,15 +72,3 @@ func HeadEnd(b Build) []drawing.Mark {
 			Rb: halfHeadTube + 2})
 	return append(m, cockpit(b)...)
 }
-
-// HeadEndBare is HeadEnd without the brake lever, for a figure that sets one.
-func HeadEndBare(b Build) []drawing.Mark {
-	var m []drawing.Mark
-	for _, mark := range HeadEnd(b) {
-		if l, ok := mark.(drawing.Line); ok && l.Smooth && !l.Closed {
-			continue
-		}
-		m = append(m, mark)
-	}
-	return m
-}

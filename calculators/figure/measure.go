@@ -58,13 +58,6 @@ func Setback(b Build, role drawing.Role, text words.Text) drawing.Mark {
 	return Level(role, top, Point{}, top.Y+140, text)
 }
 
-// SeatAngle dimensions the angle of the seat line above the horizontal behind
-// the bottom bracket.
-func SeatAngle(b Build, role drawing.Role, text words.Text) drawing.Mark {
-	return drawing.Angle{Role: role, Vertex: Point{}, From: b.SeatDirection().Angle(), To: 180,
-		Radius: 190, ArmTo: 190, Text: text}
-}
-
 // HeadAngle dimensions the steering axis above the horizontal, on the ground.
 func HeadAngle(b Build, role drawing.Role, text words.Text) drawing.Mark {
 	return drawing.Angle{Role: role, Vertex: At(b.Bike.AxisGround()), From: 180 - b.Bike.HeadAngle, To: 180,

@@ -63,7 +63,7 @@ func frameFigure(t testing.TB) *drawing.Figure {
 		BBHeight(b, drawing.Ink, words.Of("341")), FrontCentre(b, drawing.Ink, 0, words.Of("Front centre 775")),
 		Trail(b, drawing.Hot, 0, words.Of("Trail 118 ± 4")), Wheelbase(b, drawing.Ink, 1,
 			words.Of("Wheelbase 1209 mm")),
-		HeadAngle(b, drawing.Ink, words.Of("65.5°")), SeatAngle(b, drawing.Ink, words.Of("76.5°")),
+		HeadAngle(b, drawing.Ink, words.Of("65.5°")),
 		Setback(b, drawing.Ink, words.Of("Setback 163 mm")),
 		drawing.Label{Role: drawing.Ink, At: b.Grip(), Text: words.Of("Grip centre"), Leader: true,
 			Side: Point{X: 1, Y: 0.4}})

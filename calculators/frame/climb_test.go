@@ -131,7 +131,7 @@ func riderOfSize(t *testing.T, stature float64, sex body.Sex) string {
 	return strings.Join([]string{say("stature", stature), say("inseam", inseam.Value), "sex=" + key, say("mass", mass),
 		say("saddle-height", rider.Neutral()),
 		say("grip-x", d.Grip().X), say("grip-y", d.Grip().Y), say("reach", d.Bike.Reach()),
-		say("stack", d.Bike.Stack()), say("chainstay", d.Bike.Chainstay()),
+		say("stack", d.Bike.Stack()), say("chainstay", d.Bike.Rear.Length()),
 		say("bb-drop", d.Bike.Drop()), say("front-rim", d.FrontRim), say("crank-length", d.Crank), "head-angle=65.5",
 		"seat-angle=76.5"}, " ")
 }
@@ -144,7 +144,7 @@ func riderOfSize(t *testing.T, stature float64, sex body.Sex) string {
 func TestThePublishedRiderIsFoundAgain(t *testing.T) {
 	hip, grip, feet := geometry.Point{X: 196.411, Y: 1007.527}, geometry.Point{X: 689.814, Y: 1118.607},
 		geometry.Point{X: 420.957, Y: 291}
-	trunk := posture.TrunkAt(hip, 493, 73.7)
+	trunk := posture.Trunk{Shoulder: hip.Add(geometry.Polar(493, 73.7)), Angle: 73.7}
 	arm := posture.Arm{Upper: 299.5, Fore: 313.5}
 	elbow, ok := arm.Elbow(trunk.Shoulder, grip)
 	require.True(t, ok)

@@ -65,14 +65,6 @@ func (b Balance) FrontShare(grade float64) float64 {
 	return orNothing(b.Ahead/b.Wheelbase - float64(b.Height/b.Wheelbase*(grade/100)))
 }
 
-// LoopOut returns the slope, in degrees, at which the front wheel carries
-// nothing under a steady push.
-//
-//	tan α = x/h
-//
-// It returns 0 for a balance that is not Valid.
-func (b Balance) LoopOut() float64 { return b.LightSlope(0) }
-
 // LightSlope returns the slope, in degrees, at which the front wheel goes light
 // in each pedal push, when the drive force swings by a share κ about its mean.
 //

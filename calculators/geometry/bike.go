@@ -79,10 +79,6 @@ func (b Bike) OnAxis(below float64) Point {
 // axle.
 func (b Bike) AxleFoot() Point { return b.OnAxis(b.AxisLength) }
 
-// AheadOfAxis returns how far a point lies ahead of the steering axis, square to
-// it, in mm.
-func (b Bike) AheadOfAxis(p Point) float64 { return p.Sub(b.AxisTop).Dot(b.AxisAhead()) }
-
 // Ground returns the ground's height above the bottom bracket, in mm: negative.
 func (b Bike) Ground() float64 { return b.Rear.Y - b.RearRadius }
 
@@ -120,10 +116,6 @@ func (b Bike) FrontCentre() float64 { return b.Front.Length() }
 // FrontCentreLevel returns the horizontal distance from bottom bracket to front
 // axle, in mm.
 func (b Bike) FrontCentreLevel() float64 { return b.Front.X }
-
-// Chainstay returns the straight distance from bottom bracket to rear axle, in
-// mm; rear sag changes it a little, because the axle is moved straight up.
-func (b Bike) Chainstay() float64 { return b.Rear.Length() }
 
 // Wheelbase returns the distance between the wheels' contact points, in mm.
 func (b Bike) Wheelbase() float64 { return b.Front.X - b.Rear.X }

@@ -93,7 +93,7 @@ func numbersOf(t rapid.TB, b geometry.Bike) {
 		b.FrontContact(), b.RearContact(), b.AxisGround(), b.AxleFoot())
 	number(t, "numbers", b.HeadAngle, b.SeatAngle, b.AxisLength, b.Offset, b.Reach(), b.Stack(),
 		b.BBHeight(), b.Wheelbase(), b.Trail(), b.MechanicalTrail(), b.WheelFlop(), b.FrontCentre(),
-		b.FrontCentreLevel(), b.Chainstay(), b.Drop(), b.EffectiveTopTube())
+		b.FrontCentreLevel(), b.Drop(), b.EffectiveTopTube())
 }
 
 func TestAnyNumberGivesANumberOrARefusal(t *testing.T) {
@@ -107,7 +107,6 @@ func TestAnyNumberGivesANumberOrARefusal(t *testing.T) {
 			}
 		}
 		refuse("tyre")(geometry.TyreRadius(next(), next()))
-		refuse("rollout")(geometry.RolloutRadius(next(), next()))
 		refuse("fork, axis")(geometry.ForkLengthOnAxis(next(), next()))
 		refuse("lean")(geometry.PedalLean(next(), next(), next(), next()))
 		refuse("angle")(geometry.OppositeAngle(next(), next(), next()))
@@ -120,7 +119,7 @@ func TestAnyNumberGivesANumberOrARefusal(t *testing.T) {
 		slope, push := next(), next()
 		answers := []float64{
 			b.FrontLoad(slope, push), b.RearLoad(slope, push), b.FrontShare(slope),
-			b.LoopOut(), b.LightSlope(push), b.PitchOver(slope),
+			b.LightSlope(push), b.PitchOver(slope),
 		}
 		number(t, "load", answers...)
 		for _, v := range answers {

@@ -114,7 +114,7 @@ func TestTheFrameKeepsItsShape(t *testing.T) {
 		near(t, "crown to axle",
 			after.Crown.Distance(after.AxleFoot()),
 			math.Abs(b.Crown.Sub(b.AxleFoot()).Dot(b.AxisDown())+c.FrontSag-c.Fork), 1e-8)
-		near(t, "offset", after.AheadOfAxis(after.Front), b.Offset+c.Offset, 1e-9)
+		near(t, "offset", aheadOfAxis(after, after.Front), b.Offset+c.Offset, 1e-9)
 		near(t, "angle between tubes", after.SeatAngle-after.HeadAngle+c.HeadsetAngle, b.SeatAngle-b.HeadAngle, 1e-9)
 	})
 }

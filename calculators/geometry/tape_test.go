@@ -15,7 +15,7 @@ import (
 func tapeOf(b geometry.Bike) geometry.Tape {
 	return geometry.Tape{
 		BBToHead: b.HeadTop.Length(), RearToHead: b.HeadTop.Distance(b.Rear),
-		BBToRear: b.Chainstay(), BBToFront: b.FrontCentre(), RearToFront: b.Front.Distance(b.Rear),
+		BBToRear: b.Rear.Length(), BBToFront: b.FrontCentre(), RearToFront: b.Front.Distance(b.Rear),
 		BBHeight: b.BBHeight(), RearHeight: b.RearRadius, FrontHeight: b.FrontRadius,
 		HeadAngle: b.HeadAngle,
 	}
@@ -94,8 +94,7 @@ func TestMeasuredBikesTrailAsPublished(t *testing.T) {
 		t.Fatalf("%d bikes", len(set.Bikes))
 	}
 	for _, bike := range set.Bikes {
-		front, _ := geometry.RolloutRadius(bike.FrontRun, bike.FrontTurn)
-		rear, _ := geometry.RolloutRadius(bike.RearRun, bike.RearTurn)
+		front, rear := bike.FrontRun/(2*math.Pi*bike.FrontTurn), bike.RearRun/(2*math.Pi*bike.RearTurn)
 		near(t, bike.ID+" front radius", front, bike.Front, 1e-12)
 		near(t, bike.ID+" rear radius", rear, bike.Rear, 1e-12)
 		trail := geometry.Trail(front, bike.HeadAngle, bike.Offset)

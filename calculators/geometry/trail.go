@@ -34,16 +34,6 @@ func MechanicalTrail(r, headAngle, offset float64) float64 {
 	return float64(r*cos) - offset
 }
 
-// OffsetForTrail returns the fork offset that gives a trail, in the unit of r.
-//
-//	o = r·cos θ − trail·sin θ
-//
-// It is Trail solved for the offset.
-func OffsetForTrail(r, headAngle, trail float64) float64 {
-	sin, cos := sincos(headAngle)
-	return float64(r*cos) - float64(trail*sin)
-}
-
 // WheelFlop returns the wheel-flop factor, in the unit of the trail.
 //
 //	f = trail·sin θ·cos θ

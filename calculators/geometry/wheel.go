@@ -1,7 +1,5 @@
 package geometry
 
-import "math"
-
 // TyreRadius returns a wheel's nominal outer radius, in mm.
 //
 //	r = BSD/2 + H    H = W for W ≥ 28, else W + 2.5
@@ -23,21 +21,4 @@ func TyreRadius(beadSeat, width float64) (float64, bool) {
 	}
 	r := beadSeat/2 + height
 	return r, finite(r)
-}
-
-// RolloutRadius returns the rolling radius from the distance covered in a
-// number of whole turns, in the unit of the distance.
-//
-//	r = distance / 2πn
-//
-// It returns false unless both are above 0.
-//
-// Source: Moore 2012, Human Control of a Bicycle, chapter on physical
-// parameters, where every wheel was measured in this way.
-func RolloutRadius(distance, turns float64) (float64, bool) {
-	if !finite(distance, turns) || distance <= 0 || turns <= 0 {
-		return 0, false
-	}
-	r := distance / (2 * math.Pi * turns)
-	return r, finite(r) && r > 0
 }

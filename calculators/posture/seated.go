@@ -117,12 +117,6 @@ func (s Seated) Still() Seated {
 // the difference between two neutral heights: every give cancels in it.
 func (s Seated) Neutral() float64 { return s.neutral }
 
-// Leg returns the leg, and Setup the set-up, that the model was made from.
-func (s Seated) Leg() body.Leg { return s.leg }
-
-// Setup returns the set-up that the model was made from.
-func (s Seated) Setup() Setup { return s.setup }
-
 // Bottom returns the crank angle at which crank and seat line are in line.
 func (s Seated) Bottom() float64 { return s.bottom }
 

@@ -27,11 +27,6 @@ func SolveTrunk(hip, grip geometry.Point, length, chord float64) (Trunk, bool) {
 	return Trunk{shoulder, shoulder.Sub(hip).Angle()}, true
 }
 
-// TrunkAt returns the trunk at an angle above the horizontal.
-func TrunkAt(hip geometry.Point, length, angle float64) Trunk {
-	return Trunk{hip.Add(geometry.Polar(length, angle)), angle}
-}
-
 // ShoulderAngle returns the inner angle at the shoulder, in degrees, between the
 // trunk and the line from shoulder to grip.
 func (t Trunk) ShoulderAngle(hip, grip geometry.Point) (float64, bool) {

@@ -92,7 +92,7 @@ func TestTrunkReachesTheGrips(t *testing.T) {
 		}
 		near(t, "trunk", trunk.Shoulder.Distance(hip), length, 1e-6)
 		near(t, "arm", trunk.Shoulder.Distance(grip), chord, 1e-6)
-		near(t, "angle", posture.TrunkAt(hip, length, trunk.Angle).Shoulder.Distance(trunk.Shoulder), 0, 1e-9)
+		near(t, "angle", trunkAt(hip, length, trunk.Angle).Shoulder.Distance(trunk.Shoulder), 0, 1e-9)
 		if grip.Sub(hip).Cross(trunk.Shoulder.Sub(hip)) < 0 {
 			t.Fatal("the rider hangs below the bike")
 		}
@@ -140,10 +140,15 @@ func TestElbowInThePlaneHasItsTrueLengths(t *testing.T) {
 	near(t, "forearm", elbow.Distance(grip), a.Fore, 1e-9)
 }
 
+// trunkAt is the trunk that leans at an angle above the horizontal.
+func trunkAt(hip geometry.Point, length, angle float64) posture.Trunk {
+	return posture.Trunk{Shoulder: hip.Add(geometry.Polar(length, angle)), Angle: angle}
+}
+
 func TestHeadStandsOnTheTrunk(t *testing.T) {
 	hip := geometry.Point{X: -200, Y: 760}
 	for angle := 10.0; angle <= 90; angle += 10 {
-		trunk := posture.TrunkAt(hip, 540, angle)
+		trunk := trunkAt(hip, 540, angle)
 		head, ok := posture.HeadOn(trunk, 1756, body.Male)
 		if !ok {
 			t.Fatal("no head")
@@ -154,9 +159,9 @@ func TestHeadStandsOnTheTrunk(t *testing.T) {
 		near(t, "circle touches the vertex", head.Centre.Distance(head.Vertex), head.Radius, 1e-9)
 	}
 	// Sitting upright, hip to crown is trunk, neck and head of the survey.
-	upright, _ := posture.HeadOn(posture.TrunkAt(hip, 540, 90), 1756, body.Male)
+	upright, _ := posture.HeadOn(trunkAt(hip, 540, 90), 1756, body.Male)
 	near(t, "hip to crown", upright.Vertex.Y-hip.Y, 540+(1756-1440.5), 1)
-	if _, ok := posture.HeadOn(posture.TrunkAt(hip, 540, 60), 0, body.Male); ok {
+	if _, ok := posture.HeadOn(trunkAt(hip, 540, 60), 0, body.Male); ok {
 		t.Error("a head without a stature")
 	}
 }
@@ -167,7 +172,7 @@ func TestCentreOfMassDoesNotCareWhichLegLeads(t *testing.T) {
 	s := man(t, 846, nil)
 	front, _ := s.At(s.Neutral(), 90)
 	rear, _ := s.At(s.Neutral(), 270)
-	trunk := posture.TrunkAt(front.Hip, 540, 60)
+	trunk := trunkAt(front.Hip, 540, 60)
 	head, _ := posture.HeadOn(trunk, 1756, body.Male)
 	grip := geometry.Point{X: 450, Y: 760}
 	elbow := geometry.Point{X: 330, Y: 950}
