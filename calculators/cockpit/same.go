@@ -14,7 +14,7 @@ import (
 // Same answers how to set up a new bike so that saddle and grips stand where they
 // do on the old one, seen from the bottom bracket.
 func Same() *calculators.Calculator {
-	pedal := fit.Exact(fit.PedalInputs(""))
+	pedal := fit.PedalInputs("")
 	newPedal := fit.NewPedalInputs("")
 	newPedal[0].Optional = true // the old pedals move over where nobody names others
 	return &calculators.Calculator{
@@ -34,7 +34,7 @@ func Same() *calculators.Calculator {
 			{Quantity: measure.SaddleHeight, Example: "736", Assume: heightByTape},
 			{Quantity: measure.GripX, Example: "442", Assume: gripXByTape},
 			{Quantity: measure.GripY, Example: "715", Assume: gripYByTape},
-			fit.HeightInput(), fit.Exact([]calculators.Input{fit.CrankInput("170")})[0], pedal[0], pedal[1], pedal[2],
+			fit.HeightInput(), fit.CrankInput("170"), pedal[0], pedal[1], pedal[2],
 			{Quantity: measure.NewReach, Example: "475"},
 			{Quantity: measure.NewStack, Example: "632"},
 			{Quantity: measure.NewHeadAngle, Example: "64.5"},

@@ -186,3 +186,18 @@ func TestOtherPedalsOnTheNewBike(t *testing.T) {
 	assert.InDelta(t, 728, calctest.Value(calctest.Answer(t, Same(), carried+" new-pedals=flat"), sameHeight), 1e-9)
 	assert.InDelta(t, 736, calctest.Value(calctest.Answer(t, Same(), carried+" new-pedals=clip"), sameHeight), 1e-9)
 }
+
+// A crank that nobody measured counts in the ± only where the new one is another: what is taken over
+// goes up and down with it, and cancels. By hand, k = 2, saddle height measured within 3 mm (1 SD): alone
+// 2·3 = 6; with a new crank of 165 known within 0.5 mm and an old one of 170 ± 2.5,
+// 2·√(3² + 2.5² + 0.5²) = 7.874; with flat pedals named on the new bike, whose heights are usual ones
+// too, 2·√(3² + 2² + 3² + 2² + 3²) = 11.832.
+func TestAGuessedCrankCountsWhereTheNewOneIsAnother(t *testing.T) {
+	const carried = "saddle-height=736±3 saddle-setback=172 new-reach=475 new-stack=632 new-head-angle=64.5 " +
+		"new-seat-angle=77.5"
+	for more, want := range map[string]float64{"": 6, " new-crank-length=165±0.5": 7.874,
+		" new-pedals=flat": 11.832} {
+		r := calctest.Answer(t, Same(), carried+more)
+		assert.InDelta(t, want, float64(r.At(sameHeight).Uncertainty), 0.001, more)
+	}
+}

@@ -190,11 +190,20 @@ func TestWhatIsSaidOfFootAngles(t *testing.T) {
 	require.Contains(t, turn("5", "2"), "nose inwards, towards the bike")
 	require.Contains(t, turn("2", "5"), "nose outwards, away from the bike")
 	require.Contains(t, turn("2", "2.9"), "Less than one step")
-	require.Contains(t, turn("2", "3.2"), "Within the errors of both")
+	require.Contains(t, turn("2", "3.2"), "Too close to tell: it is less than its own ±. Leave the cleat")
 	require.NotContains(t, turn("5.9", "2"), "outside the float")
 	require.Contains(t, turn("6.1", "2"), "outside the float")
 	require.NotContains(t, turn("2", "5.9"), "outside the float")
 	require.Contains(t, turn("2", "6.1"), "outside the float")
+
+	// A turn of 4° ± 4.2 (2·√(2² + 0.65²)) advises nothing, even where half the float is less than it.
+	for _, angles := range []string{"toe-out-left=6±2 cleat-angle-left=2±0.65",
+		"toe-out-left=2±2 cleat-angle-left=6±0.65"} {
+		close := at(angles + " toe-out-right=7 pedal-float=6").At(leftFoot.turn).Meaning.Say(nil)
+		require.Contains(t, close, "Too close to tell: it is less than its own ±. Take both angles again")
+		require.Contains(t, close, "outside the float")
+		require.NotContains(t, close, "nose")
+	}
 
 	// 7.3 ± 4.4 degrees at 16 years, −8 to 16.4 normal (Lösel and others 1996).
 	among := func(left, right string) []string {

@@ -26,24 +26,21 @@ func explainTurn(r *calculators.Result, f oneFoot) {
 	case math.Abs(d) < 1:
 		turn.Meaning = words.Of("Less than one step of a cleat: leave it.")
 	case math.Abs(d) <= float64(turn.Uncertainty) && in > 0 && out > 0:
-		turn.Meaning = words.Of("Within the errors of both angles. Leave it, unless the heel always rests against " +
-			"one stop.")
+		turn.Meaning = words.Of("Too close to tell: it is less than its own ±. Leave the cleat, unless the heel " +
+			"always rests against one stop.")
+	case math.Abs(d) <= float64(turn.Uncertainty):
+		turn.Meaning = words.Of("Too close to tell: it is less than its own ±. Take both angles again before you " +
+			"turn the cleat.")
 	case d > 0:
 		turn.Meaning = words.Of("Turn the cleat’s nose inwards, towards the bike, so that the toes may point " +
-			"further out. " +
-			"One " +
-			"degree at a time, with two rides in between.")
+			"further out. One degree at a time, with two rides in between.")
 	default:
 		turn.Meaning = words.Of("Turn the cleat’s nose outwards, away from the bike, so that the toes may point " +
-			"further " +
-			"in. " +
-			"One degree at a time, with two rides in between.")
+			"further in. One degree at a time, with two rides in between.")
 	}
 	if in <= 0 || out <= 0 {
 		turn.Meaning = words.Of("{0} As it is, the foot’s own angle lies outside the float: the shoe rests against "+
-			"a stop "+
-			"or "+
-			"lets go.", turn.Meaning)
+			"a stop or lets go.", turn.Meaning)
 	}
 }
 
@@ -61,13 +58,10 @@ func explainRoom(r *calculators.Result, f oneFoot) {
 	switch room, error := float64(x.Value), float64(x.Uncertainty); {
 	case room < -error:
 		x.Meaning = words.Of("By these numbers the heel meets {0}. Turn the cranks backwards by hand with the heel "+
-			"fully in "+
-			"before you ride, and see what a wider stance gives.", where)
+			"fully in before you ride, and see what a wider stance gives.", where)
 	case room <= error:
 		x.Meaning = words.Of("Nearest to {0}, and by less than the ±: it may touch, and only your eyes can tell. "+
-			"Turn the "+
-			"cranks backwards by "+
-			"hand with the heel fully in.", where)
+			"Turn the cranks backwards by hand with the heel fully in.", where)
 	default:
 		x.Meaning = words.Of("Nearest to {0}. Turn the cranks backwards by hand with the heel fully in all the "+
 			"same.", where)
@@ -142,32 +136,24 @@ func circleTable(r *calculators.Result) calculators.Table {
 
 func noteFootAngle(v calculators.Values, r *calculators.Result) {
 	r.Note(calculators.PlainNote, "People walk with each foot turned out by 5 to 10 degrees, and no two steps are "+
-		"alike. In "+
-		"400 young people it was {0} at 16 years (SD {1}), and from {2} to {3} counted as normal. Those are "+
-		"walking feet; "+
-		"nobody measured as many standing.", measure.Degrees(usualToeOut), measure.Degrees(usualToeOutSD),
+		"alike. In 400 young people it was {0} at 16 years (SD {1}), and from {2} to {3} counted as normal. Those are "+
+		"walking feet; nobody measured as many standing.", measure.Degrees(usualToeOut), measure.Degrees(usualToeOutSD),
 		measure.Degrees(normalFrom), measure.Degrees(normalTo))
 	if apart := math.Abs(v.Of(measure.ToeOutLeft) - v.Of(measure.ToeOutRight)); apart > 2*math.Hypot(
 		v.SD(measure.ToeOutLeft),
 		v.SD(measure.ToeOutRight),
 	) {
 		r.Note(calculators.PlainNote, "Your feet differ by {0}, more than the errors explain. Set each cleat by "+
-			"its own "+
-			"foot.",
+			"its own foot.",
 			measure.Degrees(apart))
 	}
 	if v.Of(measure.PedalFloat) < 4 {
 		r.Note(calculators.CheckNote, "A float under 4 degrees leaves little for an error in these angles. 4 to 6 "+
-			"degrees "+
-			"suit "+
-			"most riders: common practice.")
+			"degrees suit most riders: common practice.")
 	}
 	r.Note(calculators.PlainNote, "Known well: feet turn on a free pedal and people differ. Known poorly: whether "+
-		"freedom "+
-		"spares the knee. In ten riders the loads fell at the pedal; at the knee the fall was mostly not "+
-		"significant. Not "+
-		"known at all: the right float for a mountain bike.")
+		"freedom spares the knee. In ten riders the loads fell at the pedal; at the knee the fall was mostly not "+
+		"significant. Not known at all: the right float for a mountain bike.")
 	r.Note(calculators.PlainNote, "The shoe’s heel is taken as {0} wide. The heel counts at any height, so a heel "+
-		"that "+
-		"passes above a chainstay has more room than this says.", measure.Millimetres(2*heelHalf))
+		"that passes above a chainstay has more room than this says.", measure.Millimetres(2*heelHalf))
 }

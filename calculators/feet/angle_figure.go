@@ -64,14 +64,10 @@ func (o onPedal) box(length, width float64) []figure.Point {
 func angleFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	left, right := r.At(leftFoot.turn), r.At(rightFoot.turn)
 	f := &drawing.Figure{Title: words.Of("Your cleats and heels, seen from above"),
-		Description: words.Of("Both feet from above on their pedals, each with its crank forward, drawn to scale "+
-			"at their "+
-			"own "+
-			"angles: left {0} outwards, right {1}. Heavy: the cleats straight ahead, as they should be. Dashed: as "+
-			"they are "+
-			"now. The left "+
-			"one’s nose turns inwards by {2}, the right one’s by {3}; minus is outwards. Beside the heels stand "+
-			"the crank arms.",
+		Description: words.Of("Both feet from above on their pedals, each with its crank forward, drawn to scale at "+
+			"their own angles: left {0} outwards, right {1}. Heavy: the cleats straight ahead, as they should be. "+
+			"Dashed: as they are now. The left one’s nose turns inwards by {2}, the right one’s by {3}; minus is "+
+			"outwards. Beside the heels stand the crank arms.",
 			measure.Degrees(v.Of(measure.ToeOutLeft)), measure.Degrees(v.Of(measure.ToeOutRight)), left.Uncertain(),
 			right.Uncertain())}
 	ball, ok := body.HeelToBallOf(v.Of(measure.FootLength), fit.Sex(v))

@@ -20,8 +20,8 @@ func explainCleat(v calculators.Values, r *calculators.Result) {
 	behind.Low, behind.High = calculators.Number(inner)-front.Value, calculators.Number(inner)-rear.Value
 	if v.Is(measure.Pedals, "flat") {
 		from.Meaning = words.Of("Stand so that the spindle comes here. For descents let the foot go {0} to {1} "+
-			"further "+
-			"forward, so that the spindle comes nearer to the arch.", measure.Millimetres(10), measure.Millimetres(30))
+			"further forward, so that the spindle comes nearer to the "+
+			"arch.", measure.Millimetres(10), measure.Millimetres(30))
 	} else {
 		from.Meaning = words.Of("The middle of the usual window. Stay in it; go to the rear if you are new to this, " +
 			"descend a lot or have tired calves, to the front if you miss the snap when you sprint.")
@@ -31,11 +31,9 @@ func explainCleat(v calculators.Values, r *calculators.Result) {
 	r.Tables = append(r.Tables, windowTable(v, r))
 	noteFoot(v, r)
 	r.Note(calculators.PlainNote, "Small studies of trained riders moved the spindle as far as the middle of the "+
-		"foot: "+
-		"power and oxygen cost stayed the same and the calf had less to do. Nobody has tested what it does on a "+
-		"trail, "+
-		"and a formula that predicts the place from the foot was tried and failed. Your own feet decide inside the "+
-		"window.")
+		"foot: power and oxygen cost stayed the same and the calf had less to do. Nobody has tested what it does on "+
+		"a trail, and a formula that predicts the place from the foot was tried and failed. Your own feet decide "+
+		"inside the window.")
 	r.Figure = cleatFigure(v, r)
 }
 
@@ -55,8 +53,7 @@ func behindMeaning(v calculators.Values, behind *calculators.Answer) words.Text 
 			measure.Millimetres(low-at))
 	case at > high+0.5:
 		return words.Of("The spindle is now {0} behind the joint. The window ends {1} further forward: move the "+
-			"cleat "+
-			"there in steps of 2 mm, with two rides in between, and stop where it feels right.", now,
+			"cleat there in steps of 2 mm, with two rides in between, and stop where it feels right.", now,
 			measure.Millimetres(at-high))
 	}
 	return words.Of("The spindle is now {0} behind the joint, which is inside the window. Move the cleat only if "+
@@ -68,19 +65,16 @@ func explainSaddleChange(v calculators.Values, x *calculators.Answer) {
 	switch {
 	case !x.Exists():
 		x.Meaning = words.Of("With these lengths the leg model finds no place for the saddle: check the inside leg " +
-			"and " +
-			"the foot.")
+			"and the foot.")
 	case math.Abs(d) < 5:
 		x.Meaning = words.Of("A foot further forward on the pedal reaches less far. This little can wait until the " +
 			"saddle’s turn comes.")
 	case d < 0:
 		x.Meaning = words.Of("A foot further forward on the pedal reaches less far. Once your steps add up to 5 mm " +
-			"of " +
-			"saddle, lower it as well, on another day.")
+			"of saddle, lower it as well, on another day.")
 	default:
 		x.Meaning = words.Of("A foot further back on the pedal reaches further. Once your steps add up to 5 mm of " +
-			"saddle, " +
-			"raise it as well, on another day.")
+			"saddle, raise it as well, on another day.")
 	}
 }
 
@@ -118,18 +112,15 @@ func noteFoot(v calculators.Values, r *calculators.Result) {
 	inner := v.Of(measure.HeelToBallInner)
 	if !v.Has(measure.HeelToBallOuter) {
 		r.Note(calculators.CheckNote, "Without the outer joint the window starts under the inner one. The outer "+
-			"joint "+
-			"lies further back in most feet, so the true window does too: mark both.")
+			"joint lies further back in most feet, so the true window does too: mark both.")
 	} else if v.Of(measure.HeelToBallOuter) >= inner {
 		r.Note(calculators.CheckNote, "The outer joint lies further back than the inner one in nearly every foot. "+
-			"Check "+
-			"that the two were not swapped.")
+			"Check that the two were not swapped.")
 	}
 	if v.Given(measure.FootLength) && v.Given(measure.HeelToBallInner) {
 		if low, high := ballShare(v); inner < low*v.Of(measure.FootLength) || inner > high*v.Of(measure.FootLength) {
 			r.Note(calculators.CheckNote, "The inner ball lies at {0} of this foot. In the survey it lies at about "+
-				"74 %, and "+
-				"hardly ever so far from it: measure both lengths again.",
+				"74 %, and hardly ever so far from it: measure both lengths again.",
 				measure.Percentage(100*inner/v.Of(measure.FootLength)))
 		}
 	}

@@ -24,9 +24,8 @@ func cleatFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	}
 	f := &drawing.Figure{
 		Title: words.Of("Where the spindle lies under your foot, seen from above"),
-		Description: words.Of("A right foot seen from above, its inner side up. The spindle crosses it {0} ahead "+
-			"of the "+
-			"heel, {1} behind the inner ball joint. The window reaches from {2} to {3} ahead of the heel.",
+		Description: words.Of("A right foot seen from above, its inner side up. The spindle crosses it {0} ahead of "+
+			"the heel, {1} behind the inner ball joint. The window reaches from {2} to {3} ahead of the heel.",
 			from.Uncertain(), behind.Amount(), measure.Millimetres(rear), measure.Millimetres(front)),
 	}
 	f.Add(figure.FootPlan(s)...)

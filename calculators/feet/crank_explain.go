@@ -38,9 +38,8 @@ func explainRule(x *calculators.Answer, limit float64) {
 	x.High = calculators.Number(high)
 	x.Low = calculators.Number(min(max(rule-crankFlat, crankSoldFrom), high))
 	if rule > limit {
-		x.Meaning = words.Of("An old proportion, told for its history: more than is sold or clears the ground "+
-			"here. Read "+
-			"it as anything up to {0}.", measure.Millimetres(limit))
+		x.Meaning = words.Of("An old proportion, told for its history: more than is sold or clears the ground here. "+
+			"Read it as anything up to {0}.", measure.Millimetres(limit))
 		return
 	}
 	x.Meaning = words.Of("An old proportion from sprints on an ergometer, told for its history. Power hardly cares "+
@@ -51,8 +50,7 @@ func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 	knee, hip := r.At(kneeAtTop), r.At(hipAtTop)
 	if !knee.Exists() {
 		knee.Meaning = words.Of("With these lengths the leg model finds no pose at the top. Check the inside leg, " +
-			"the " +
-			"saddle height and the crank.")
+			"the saddle height and the crank.")
 		hip.Meaning = knee.Meaning
 		return
 	}
@@ -61,18 +59,14 @@ func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 	switch {
 	case math.IsNaN(gain) || v.Of(measure.NewCrankLength) == v.Of(measure.CrankLength):
 		knee.Meaning = words.Of("How tightly the knee folds. The table shows what 5 mm of crank are worth with the " +
-			"saddle " +
-			"moved along.")
-		hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A pinch at the front "+
-			"of the "+
-			"hip asks for more.", measure.Degrees(v.Of(measure.SeatedTrunk)))
+			"saddle moved along.")
+		hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A pinch at the front of "+
+			"the hip asks for more.", measure.Degrees(v.Of(measure.SeatedTrunk)))
 	case gain >= 0:
 		knee.Meaning = words.Of("{0} less folded than on your present crank, with the saddle moved along: the top "+
-			"of the "+
-			"stroke is less of a hurdle.", measure.Degrees(gain))
+			"of the stroke is less of a hurdle.", measure.Degrees(gain))
 		hip.Meaning = words.Of("{0} more room between trunk and thigh, with the trunk at {1}. A pinch at the front "+
-			"of the "+
-			"hip asks for this.", measure.Degrees(opens), measure.Degrees(v.Of(measure.SeatedTrunk)))
+			"of the hip asks for this.", measure.Degrees(opens), measure.Degrees(v.Of(measure.SeatedTrunk)))
 	default:
 		knee.Meaning = words.Of("{0} more folded than on your present crank, with the saddle moved along.",
 			measure.Degrees(-gain))
@@ -88,8 +82,7 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 	clear.Meaning, lean.Meaning, toe.Meaning = needs, needs, needs
 	if clear.Exists() {
 		clear.Meaning = words.Of("What a stone may stand out of the ground before it meets the pedal, with you "+
-			"seated. A "+
-			"step of crank is the same step here, and five percent of rear sag is worth about {0}.",
+			"seated. A step of crank is the same step here, and five percent of rear sag is worth about {0}.",
 			measure.Millimetres(5))
 	}
 	switch {
@@ -98,17 +91,15 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 			"the crank.")
 	case lean.Exists():
 		lean.Meaning = words.Of("Lean further with the inner foot down and the pedal strikes, seated and on the " +
-			"flat. In " +
-			"a turn, keep the outer foot down.")
+			"flat. In a turn, keep the outer foot down.")
 	}
 	if c.stands && !c.placed {
 		toe.Meaning = words.Of("Type {0} to see this.", measure.FrontCentre.Named())
 	}
 	if toe.Exists() {
 		reach := c.leg.FootLength - c.leg.HeelToBall + v.Of(measure.CleatBehindBall)
-		toe.Meaning = words.Of("Your toes reach some {0} ahead of the spindle, so about {1} is left before shoe "+
-			"and tyre "+
-			"meet. With the wheel turned there is less: turn the bar and look.",
+		toe.Meaning = words.Of("Your toes reach some {0} ahead of the spindle, so about {1} is left before shoe and "+
+			"tyre meet. With the wheel turned there is less: turn the bar and look.",
 			measure.Millimetres(reach), measure.Millimetres(float64(toe.Value)-reach))
 	}
 }
@@ -121,12 +112,10 @@ func explainCrankSaddle(v calculators.Values, r *calculators.Result) {
 		x.Meaning = words.Of("With these lengths the leg model finds no place for the saddle.")
 	case d > 0.5:
 		x.Meaning = words.Of("The bottom of the stroke comes up with a shorter crank, so the saddle goes up with " +
-			"it. " +
-			"Check that the post allows it, and look at the cockpit again.")
+			"it. Check that the post allows it, and look at the cockpit again.")
 	case d < -0.5:
 		x.Meaning = words.Of("The bottom of the stroke goes down with a longer crank, so the saddle goes down with " +
-			"it. " +
-			"Look at the cockpit again.")
+			"it. Look at the cockpit again.")
 	default:
 		x.Meaning = words.Of("The same crank, so the saddle stays.")
 	}
@@ -160,25 +149,21 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 	crank := v.Of(measure.NewCrankLength)
 	if crank < crankSoldFrom || crank > crankSoldTo {
 		r.Note(calculators.CheckNote, "Cranks are sold from about {0} to {1}, and not every length for every axle. "+
-			"Ask "+
-			"the maker before you plan with {2}.",
+			"Ask the maker before you plan with {2}.",
 			measure.Millimetres(crankSoldFrom), measure.Millimetres(crankSoldTo), measure.Millimetres(crank))
 	}
 	if !math.IsNaN(clears) && crank > clears {
 		r.Note(calculators.CheckNote, "On the stand the bike leans less than 25 degrees before this pedal strikes: "+
-			"United "+
-			"States rules ask for that much. The longest crank that keeps to it here is {0}.",
+			"United States rules ask for that much. The longest crank that keeps to it here is {0}.",
 			measure.Millimetres(clears))
 	}
 	if x := r.At(toeRoom); x.Exists() && float64(x.Value) < LawToeRoom {
 		r.Note(calculators.CheckNote, "Between pedal and tyre there is less than the {0} that United States rules "+
-			"ask for "+
-			"on bikes without foot retention.", measure.Millimetres(LawToeRoom))
+			"ask for on bikes without foot retention.", measure.Millimetres(LawToeRoom))
 	}
 	if !v.Given(measure.TrochanterHeight) && r.At(kneeAtTop).Exists() {
 		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, which makes up most of the ± of the "+
-			"angles at "+
-			"the top. A measured one narrows it.")
+			"angles at the top. A measured one narrows it.")
 	}
 	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. "+
 		"Choose for clearance and for room at the top of the stroke. Two published equations for the best crank "+

@@ -53,8 +53,7 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 	} else {
 		f.Add(figure.Pedalling(b, nil)...)
 		f.Description = words.Of("A crank of {0} under the saddle. The leg is left out, because it finds no pose. "+
-			"The "+
-			"lower pedal stands {1} above the ground at sag.", measure.Millimetres(crank), clear.Amount())
+			"The lower pedal stands {1} above the ground at sag.", measure.Millimetres(crank), clear.Amount())
 	}
 	if crank != now {
 		was, marks := crankBefore(c, now, v.Of(measure.SoleHeight))

@@ -42,14 +42,11 @@ func foundMeaning(value, error float64) words.Text {
 			measure.Millimetres(matteringFrom))
 	case value > usualDifference+2*usualDifferenceSD:
 		return words.Of("More than the measuring error, and more than nineteen people in twenty have: {0} on "+
-			"average, SD "+
-			"{1}. "+
-			"Whether it is in the bones or in how you stand, a clinician can tell.", usual, spread)
+			"average, SD {1}. Whether it is in the bones or in how you stand, a clinician can tell.", usual, spread)
 	}
 	return words.Of("More than the measuring error, and within what people have: nine in ten have some, {0} on "+
-		"average "+
-		"(SD "+
-		"{1}), and most bikes hide it. Whether it is in the bones or in how you stand, a clinician can tell.", usual,
+		"average (SD {1}), and most bikes hide it. Whether it is in the bones or in how you stand, a clinician can "+
+		"tell.", usual,
 		spread)
 }
 
@@ -59,19 +56,16 @@ func shimMeaning(v calculators.Values, value float64) words.Text {
 	switch {
 	case v.Is(measure.WarningSign, "some"):
 		return words.Of("None. With one of these signs the answer is a clinician, whatever boards or a tape show. " +
-			"Put " +
-			"the bike away until then.")
+			"Put the bike away until then.")
 	case !clinician && value > shimTo:
 		return words.Of("None: there is no shim from a reading at home. A difference over {0} belongs to a "+
 			"clinician; take your notes along.", measure.Millimetres(shimTo))
 	case v.Is(measure.DifferenceFound, "blocks"):
 		return words.Of("None: there is no shim from a reading at home, boards included. Check the bike first, as " +
-			"in the " +
-			"table.")
+			"in the table.")
 	case !clinician:
 		return words.Of("None: there is no shim from a tape reading. Check the bike first, as in the table, and " +
-			"measure " +
-			"again with boards.")
+			"measure again with boards.")
 	case value > shimTo:
 		return words.Of("None from here: over {0} the clinician who measured it leads.", measure.Millimetres(shimTo))
 	case value < shimFrom:
@@ -106,38 +100,30 @@ func waysToMeasure() calculators.Table {
 func noteDifference(v calculators.Values, r *calculators.Result) {
 	if v.Is(measure.DifferenceFound, "home") {
 		r.Note(calculators.CheckNote, "A tape is the weaker way: in 20 people it named the wrong leg seven times, "+
-			"boards "+
-			"under the foot once. Measure with boards; if there are none, take the tape twice on each side and use "+
-			"the means.")
+			"boards under the foot once. Measure with boards; if there are none, take the tape twice on each side "+
+			"and use the means.")
 	}
 	r.Note(calculators.PlainNote, "Known well: nearly everyone has a small difference, and boards show it better "+
-		"than "+
-		"a tape. "+
-		"Known poorly: whether a small one hurts. In 114 meat cutters it went with back pain in those who stand at "+
-		"work, "+
-		"not "+
-		"in those who sit, and on a bike you sit. Not known at all: from where it matters on a bike.")
+		"than a tape. Known poorly: whether a small one hurts. In 114 meat cutters it went with back pain in those "+
+		"who stand at work, not in those who sit, and on a bike you sit. Not known at all: from where it matters on "+
+		"a bike.")
 	r.Note(calculators.PlainNote, "In the one randomised trial, standing workers with back pain had less of it with "+
-		"insoles "+
-		"for 70 % of the difference. Fitters begin with about half: common practice.")
+		"insoles for 70 % of the difference. Fitters begin with about half: common practice.")
 	r.Note(calculators.PlainNote, "Set the saddle for the leg that reaches less far and let the other bend more: a "+
 		"little too low for one leg is kinder than too high for the other.")
 	r.Note(calculators.PlainNote, "No wedge and no stack under a cleat is advised here. A stack takes thread from "+
-		"the "+
-		"cleat’s bolts, changes the release and raises the foot.")
+		"the cleat’s bolts, changes the release and raises the foot.")
 }
 
 // bikeFirst lists what on a bike looks like a short leg.
 func bikeFirst() calculators.Table {
 	t := calculators.Table{Name: "bike-first", Caption: words.Of("Check the bike first, and ride after each thing " +
-		"you " +
-		"put right"), Columns: []calculators.Column{
+		"you put right"), Columns: []calculators.Column{
 		{Name: "part", Label: words.Of("Look at")}, {Name: "question", Label: words.Of("Ask")},
 	}}
 	for _, row := range [7][2]words.Text{
 		{words.Of("Saddle"), words.Of("Straight ahead, rails not bent, worn alike on both sides? Too high makes " +
-			"almost " +
-			"everyone sit to one side: try 5 mm lower.")},
+			"almost everyone sit to one side: try 5 mm lower.")},
 		{words.Of("Cranks"), words.Of("Both arms of one length, neither bent?")},
 		{words.Of("Pedals and shoes"), words.Of("The same model, the same insoles, the same wear?")},
 		{words.Of("Cleats"), words.Of("Each in the same place on its own foot, not on the shoe?")},
@@ -159,8 +145,7 @@ func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure 
 		Y: 0}, To: figure.Point{X: to, Y: 1}}
 	f := &drawing.Figure{Title: words.Of("The difference and its ± on a ruler"),
 		Description: words.Of("A ruler in millimetres of difference. The reading of {0} is drawn as a bar as wide "+
-			"as its "+
-			"error. Marks stand at none, at {1} and at {2}.", found.Uncertain(), measure.Millimetres(shimFrom),
+			"as its error. Marks stand at none, at {1} and at {2}.", found.Uncertain(), measure.Millimetres(shimFrom),
 			measure.Millimetres(shimTo))}
 	tick := func(x float64, role drawing.Role, text words.Text) {
 		f.Add(drawing.Line{Role: role, Pen: drawing.Thin, Points: []figure.Point{p.At(x, 0), p.At(x, 0.55)}},

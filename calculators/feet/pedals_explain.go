@@ -36,16 +36,13 @@ func explainPedalSaddle(v calculators.Values, r *calculators.Result) {
 		change.Meaning = words.Of("Too little to feel. Leave the saddle where it is.")
 	case d < 0:
 		change.Meaning = words.Of("The leg reaches less far on the new pedals, so lower the saddle: half of it " +
-			"before " +
-			"the first ride, the rest after two.")
+			"before the first ride, the rest after two.")
 	default:
 		change.Meaning = words.Of("The leg reaches further on the new pedals, so the saddle may go up: half of it " +
-			"before " +
-			"the first ride, the rest after two. Keep the post’s mark hidden.")
+			"before the first ride, the rest after two. Keep the post’s mark hidden.")
 	}
 	height.Meaning = words.Of("Your present height with that change, for the same bend of the knee. On flat pedals " +
-		"many " +
-		"riders like it a little lower still.")
+		"many riders like it a little lower still.")
 	if !v.Given(measure.SaddleHeight) {
 		height.Meaning = words.Of("The leg model’s height with that change. Type {0} to have your own.",
 			measure.SaddleHeight.Named())
@@ -56,8 +53,7 @@ func explainPedalSaddle(v calculators.Values, r *calculators.Result) {
 		return
 	}
 	back.Meaning = words.Of("For a knee as far from the foot as before. Most riders leave the rails alone, because " +
-		"this " +
-		"also changes the reach to the bar; try it only if a knee complains. The height then is the last row’s.")
+		"this also changes the reach to the bar; try it only if a knee complains. The height then is the last row’s.")
 }
 
 // explainFoot says how the foot comes to lie, and what that is for the hands.
@@ -68,24 +64,20 @@ func explainFoot(v calculators.Values, r *calculators.Result) {
 	switch {
 	case x > 0:
 		forward.Meaning = words.Of("The spindle then lies {0} behind the ball. Standing, your feet are this much "+
-			"nearer to "+
-			"grips and front tyre: turn the bar with the pedal forward and look at your toes.", place)
+			"nearer to grips and front tyre: turn the bar with the pedal forward and look at your toes.", place)
 	case x < 0:
 		forward.Meaning = words.Of("The spindle then lies {0} behind the ball. Standing, your feet are this much "+
-			"further "+
-			"from the grips, and the calf has more to hold.", place)
+			"further from the grips, and the calf has more to hold.", place)
 	default:
 		forward.Meaning = words.Of("The spindle stays {0} behind the ball.", place)
 	}
 	switch {
 	case y > 0:
 		higher.Meaning = words.Of("You stand this much higher over the bike: the grips are this much lower, seen " +
-			"from " +
-			"your feet.")
+			"from your feet.")
 	case y < 0:
 		higher.Meaning = words.Of("You stand this much lower on the bike: the grips are this much higher, seen " +
-			"from your " +
-			"feet.")
+			"from your feet.")
 	default:
 		higher.Meaning = words.Of("You stand as high as before.")
 	}
@@ -97,16 +89,14 @@ func explainKneeIfLeft(r *calculators.Result) {
 	switch {
 	case !x.Exists():
 		x.Meaning = words.Of("At this saddle height the leg does not reach, now or then: check the saddle and the " +
-			"inside " +
-			"leg.")
+			"inside leg.")
 	case math.Abs(d) < 1:
 		x.Meaning = words.Of("Nothing that you could feel or measure.")
 	case d > 0:
 		x.Meaning = words.Of("The leg would work more bent than now. Nothing is hurt by a few rides like this.")
 	default:
 		x.Meaning = words.Of("The leg would work straighter than now. Lower the saddle before the first ride if " +
-			"this is " +
-			"more than 5 degrees.")
+			"this is more than 5 degrees.")
 	}
 }
 
@@ -136,16 +126,12 @@ func pedalChangeTable(r *calculators.Result) calculators.Table {
 
 func notePedals(v calculators.Values, r *calculators.Result) {
 	if !v.Given(measure.NewCleatBehindBall) && v.Is(measure.NewPedals, "flat") {
-		r.Note(calculators.CheckNote, "Nothing holds a foot on a flat pedal, so its place is a guess until you "+
-			"have ridden. "+
-			"Ride first, have a friend mark where the ball comes to lie, and type that.")
+		r.Note(calculators.CheckNote, "Nothing holds a foot on a flat pedal, so its place is a guess until you have "+
+			"ridden. Ride first, have a friend mark where the ball comes to lie, and type that.")
 	}
 	r.Note(calculators.PlainNote, "Known well: steady pedalling costs the same clipped in or not. Known poorly: "+
-		"what the "+
-		"change does to knees; nine men moved knee and ankle further on flat pedals. Not known at all: what it "+
-		"does on a "+
-		"trail.")
+		"what the change does to knees; nine men moved knee and ankle further on flat pedals. Not known at all: "+
+		"what it does on a trail.")
 	r.Note(calculators.PlainNote, "The leg is straight segments on a rigid shoe, and people let heel and pelvis "+
-		"give in "+
-		"their own ways. Trust the direction and the order of size more than the last millimetre.")
+		"give in their own ways. Trust the direction and the order of size more than the last millimetre.")
 }

@@ -22,10 +22,8 @@ func pedalFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	forward, higher := r.At(footForward), r.At(footHigher)
 	f := &drawing.Figure{Title: words.Of("Your foot over the spindle, before and after"),
 		Description: words.Of("A foot from the side on its pedal, the sole level, drawn to scale over the foot "+
-			"before the "+
-			"change. The ball comes forward by {0} and up by {1}; minus is back and down. The spindle then lies "+
-			"{2} behind "+
-			"the ball.", forward.Uncertain(), higher.Uncertain(),
+			"before the change. The ball comes forward by {0} and up by {1}; minus is back and down. The spindle "+
+			"then lies {2} behind the ball.", forward.Uncertain(), higher.Uncertain(),
 			measure.Millimetres(v.Of(measure.NewCleatBehindBall)))}
 	leg, ok := fit.Leg(v)
 	if !ok {

@@ -11,8 +11,7 @@ import (
 func explainShoe(v calculators.Values, r *calculators.Result) {
 	foot := r.At(mondopoint)
 	foot.Meaning = words.Of("Your longer foot, in millimetres. A chart in millimetres from the shoe’s own maker " +
-		"beats " +
-		"every conversion below.")
+		"beats every conversion below.")
 	for _, o := range [4]*calculators.Output{sizeEU, sizeUK, sizeUSMen, sizeUSWomen} {
 		x := r.At(o)
 		half := halfSize(float64(x.Value))
@@ -37,13 +36,11 @@ func explainShoe(v calculators.Values, r *calculators.Result) {
 		}
 	} else {
 		r.Note(calculators.CheckNote, "Only one foot was given. Measure both: most people’s feet differ, and the "+
-			"longer "+
-			"one decides.")
+			"longer one decides.")
 	}
 	explainMeant(v, r)
-	r.Note(calculators.PlainNote, "Labels stray from the standard: EU labels by about half a size, US men’s by "+
-		"half a "+
-		"size and more. Each maker adds his own room.")
+	r.Note(calculators.PlainNote, "Labels stray from the standard: EU labels by about half a size, US men’s by half "+
+		"a size and more. Each maker adds his own room.")
 	r.Figure = shoeFigure(v, r)
 }
 
@@ -58,8 +55,7 @@ func explainMeant(v calculators.Values, r *calculators.Result) {
 	switch {
 	case v.Has(measure.ShoeSize) && !v.Has(measure.SizeSystem):
 		r.Note(calculators.CheckNote, "Say which system the size of the old shoe is in, and the foot it was meant "+
-			"for "+
-			"appears.")
+			"for appears.")
 		return
 	case !meant.Exists():
 		return

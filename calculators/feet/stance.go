@@ -79,8 +79,7 @@ const (
 func anyFoot(v calculators.Values) (calculators.Assumption, bool) {
 	e := body.FootLength.Typical(fit.Sex(v))
 	return calculators.Assumption{Value: e.Value, SD: e.SD, From: "the middle of the survey, because little rests " +
-		"on " +
-		"it"}, true
+		"on it"}, true
 }
 
 // The hip joints' distance as a share of that between the front hip points, and how

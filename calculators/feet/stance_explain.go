@@ -11,21 +11,17 @@ import (
 func explainStance(v calculators.Values, r *calculators.Result) {
 	feet, line := r.At(stance), r.At(kneeLine)
 	feet.Meaning = words.Of("Cranks and frame fix most of it. Wider than the hips is normal on a mountain bike and " +
-		"no " +
-		"fault to be cured; good is a sole that presses evenly and knees you do not think of.")
+		"no fault to be cured; good is a sole that presses evenly and knees you do not think of.")
 	switch d := float64(line.Value); {
 	case math.Abs(d) <= float64(line.Uncertainty):
 		line.Meaning = words.Of("Within the errors the foot stands under its hip. Most of the ± comes from the " +
-			"hips, " +
-			"whose joints nobody can touch.")
+			"hips, whose joints nobody can touch.")
 	case d > 0:
 		line.Meaning = words.Of("The foot stands outside its hip, as on nearly every mountain bike. Act only on " +
-			"what you " +
-			"feel: pressure on the inner edge of the foot, or an ache inside the knee, asks for less.")
+			"what you feel: pressure on the inner edge of the foot, or an ache inside the knee, asks for less.")
 	default:
 		line.Meaning = words.Of("The foot stands inside its hip, which is rare on a mountain bike. Act only on " +
-			"what you " +
-			"feel: pressure on the outer edge of the foot, or an ache outside the knee, asks for more.")
+			"what you feel: pressure on the outer edge of the foot, or an ache outside the knee, asks for more.")
 	}
 	r.Tables = append(r.Tables, kneeLineTable(r), waysTable(v, feet))
 	noteStance(v, r)
@@ -43,13 +39,11 @@ func kneeLineTable(r *calculators.Result) calculators.Table {
 		}}
 	know := map[*calculators.Output]words.Text{
 		hipsApart: words.Of("0.72 of the distance between the front hip points, unless you gave it; the ± holds " +
-			"how far " +
-			"that may be off"),
+			"how far that may be off"),
 		kneeSlant: words.Of("from the hip joint to the foot, for a straight leg; a few degrees either way are " +
 			"ordinary"),
 		heelRoom: words.Of("to the plane of its face at the pedal, with your toe-out; many arms lie further in at " +
-			"the " +
-			"heel. Turn the heel fully in and look at crank, ankle and chainstay"),
+			"the heel. Turn the heel fully in and look at crank, ankle and chainstay"),
 		threadLeft: words.Of("what the crank holds of the pedal’s thread; its maker says how much that must be"),
 	}
 	for _, o := range [4]*calculators.Output{hipsApart, kneeSlant, heelRoom, threadLeft} {
@@ -86,27 +80,21 @@ func waysTable(v calculators.Values, feet *calculators.Answer) calculators.Table
 
 func noteStance(v calculators.Values, r *calculators.Result) {
 	if room := r.At(heelRoom); room.Exists() && room.Value < 0 {
-		r.Note(calculators.CheckNote, "Turned out like this the heel reaches {0} past the plane of the crank’s outer "+
-			"face. Many arms lie further in there, but turn the cranks backwards by hand with the heel fully in "+
-			"and look "+
-			"before you ride.", measure.Millimetres(-float64(room.Value)))
+		r.Note(calculators.CheckNote, "Turned out like this the heel reaches {0} past the plane of the crank’s "+
+			"outer face. Many arms lie further in there, but turn the cranks backwards by hand with the heel fully "+
+			"in and look before you ride.", measure.Millimetres(-float64(room.Value)))
 	}
 	if left := r.At(threadLeft); left.Exists() && v.Of(measure.PedalSpacer) > 0 {
 		r.Note(calculators.CheckNote, "With these spacers {0} of thread are left in the crank. Whether that is "+
-			"enough, "+
-			"only the crank’s maker can say.", left.Amount())
+			"enough, only the crank’s maker can say.", left.Amount())
 	}
 	r.Note(calculators.PlainNote, "Known well: your stance and how the hips follow from the two points. When ten "+
-		"riders could "+
-		"choose, they settled on a Q-factor of {0}, narrower than any common mountain-bike crank. Known poorly: "+
-		"what wider "+
-		"costs. In 24 riders it was 1.5 to 2 % of efficiency; in 15 who went from {1} wider by up to 8 % of their "+
-		"leg, the "+
-		"sideways moment at the knee was over 30 % higher at the widest; comfort and effort hardly changed in "+
-		"another group.",
+		"riders could choose, they settled on a Q-factor of {0}, narrower than any common mountain-bike crank. "+
+		"Known poorly: what wider costs. In 24 riders it was 1.5 to 2 % of efficiency; in 15 who went from {1} "+
+		"wider by up to 8 % of their leg, the sideways moment at the knee was over 30 % higher at the widest; "+
+		"comfort and effort hardly changed in another group.",
 		measure.Millimetres(142), measure.Millimetres(160))
 	r.Note(calculators.PlainNote, "Not known at all: which stance is best off road. No stance is tied to knee injury.")
 	r.Note(calculators.PlainNote, "The slots of a sole are taken as {0} to each side and the shoe’s heel as {1} "+
-		"wide: "+
-		"common practice.", measure.Millimetres(slot), measure.Millimetres(2*heelHalf))
+		"wide: common practice.", measure.Millimetres(slot), measure.Millimetres(2*heelHalf))
 }

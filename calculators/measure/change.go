@@ -31,8 +31,7 @@ var (
 		Least: 12.5, Most: 195, Repeat: 1,
 		How: Instruction{
 			Text: "Read the first number of the ISO marking on the new rear tyre’s side wall, or measure the tyre " +
-				"on " +
-				"its rim."}}
+				"on its rim."}}
 	AngleHeadset = &Quantity{Key: "angle-headset", Label: "Angle headset", Unit: Deg, Low: -2, High: 2, Least: -4,
 		Most: 4, Repeat: 0.1,
 		How: Instruction{
@@ -50,8 +49,7 @@ var (
 		Most: 840, Repeat: 2,
 		How: Instruction{
 			Text: "Take it from the new bike’s chart: level from the bottom bracket to the centre of the head " +
-				"tube’s " +
-				"top.",
+				"tube’s top.",
 			Figure: "measure-reach"}}
 	NewStack = &Quantity{Key: "new-stack", Label: "New bike's stack", Unit: Mm, Low: 470, High: 740, Least: 235,
 		Most: 1110, Repeat: 2,
@@ -73,15 +71,13 @@ var (
 		Unit: Mm, Low: 400, High: 850, Least: 200, Most: 1275,
 		How: Instruction{
 			Text: "Look in the new chart’s small print for the height above the bottom bracket at which the " +
-				"effective " +
-				"seat angle is read.",
+				"effective seat angle is read.",
 			Figure: "measure-seat-angle"}}
 	NewSeatTubeAngle = &Quantity{Key: "new-seat-tube-angle", Label: "New seat tube's own angle", Unit: Deg,
 		Low: 55, High: 80, Least: 40, Most: 95, Repeat: 0.5,
 		How: Instruction{
 			Text: "Take the actual seat tube angle from the new bike’s chart, or lay a phone’s level along the " +
-				"raised " +
-				"post.",
+				"raised post.",
 			Figure: "measure-seat-tube-angle"}}
 	NewCrankLength = &Quantity{Key: "new-crank-length", Label: "New crank", Unit: Mm, Low: 130, High: 190,
 		Least: 65, Most: 285,
@@ -92,8 +88,7 @@ var (
 		High: 30, Most: 60, Repeat: 1,
 		How: Instruction{
 			Text: "Measure on the new pedal from the middle of the spindle to the face that the shoe stands on, " +
-				"cleat " +
-				"in place.",
+				"cleat in place.",
 			Figure: "measure-pedal-height"}}
 	NewSoleHeight = &Quantity{Key: "new-sole-height", Of: OfShoes, Label: "New sole under the ball", Unit: Mm, Low: 5,
 		High: 35, Most: 80, Repeat: 2,
@@ -162,7 +157,6 @@ var (
 		Repeat: 1,
 		How: Instruction{
 			Text: "Take it from the new bike’s parts list, or read it off the stem. Leave it empty to compare " +
-				"frames " +
-				"with the same stem on both.",
+				"frames with the same stem on both.",
 			Figure: "measure-stem-length"}}
 )

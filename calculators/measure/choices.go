@@ -5,8 +5,7 @@ var (
 	Sex = &Quantity{Key: "sex", Of: OfRider, Label: "Sex", Unit: One, High: 1, Most: 1,
 		How: Instruction{
 			Text: "We use it only to guess lengths that you have not measured. Skip it if you like; the guess gets " +
-				"a " +
-				"little rougher."},
+				"a little rougher."},
 		Open:    "Rather not say",
 		Choices: []Choice{{"f", "Woman"}, {"m", "Man"}}}
 	Growing = &Quantity{Key: "growing", Of: OfRider, Label: "Still growing", Unit: One, High: 1, Most: 1,
@@ -49,8 +48,7 @@ var (
 		High: 2, Most: 2,
 		How: Instruction{
 			Text: "Say how the difference was found: with boards under the shorter leg until the hip crests were " +
-				"level, " +
-				"with a tape, or by a clinician with an image or an examination."},
+				"level, with a tape, or by a clinician with an image or an examination."},
 		Choices: []Choice{{"home", "With a tape"}, {"clinician", "By a clinician"}, {"blocks",
 			"With boards under the foot"}}}
 	WarningSign = &Quantity{Key: "warning-sign", Of: OfRider, Label: "Pain, or a new difference", Unit: One,

@@ -11,8 +11,7 @@ var (
 		Most: 90, Repeat: 1,
 		How: Instruction{
 			Text: "Read it off the stem. It is counted above the square to the steering axis; a stem turned to " +
-				"point " +
-				"down counts as negative.",
+				"point down counts as negative.",
 			Slip: "The stem was turned over, and the sign stays as printed.",
 			Take: "the number on the stem", Minutes: 1, Figure: "measure-stem-angle"}}
 	StemClampHeight = &Quantity{Key: "stem-clamp-height", Label: "Stem clamp", Unit: Mm, Low: 30, High: 50,
@@ -47,18 +46,15 @@ var (
 		Most: 80, Repeat: 0.5,
 		How: Instruction{
 			Text: "Measure from the head tube’s top edge to the top of the bearing cover on which the first spacer " +
-				"or " +
-				"the stem stands.",
+				"or the stem stands.",
 			Slip: "The lowest spacer is taken for the cover.",
 			Take: "ruler", Minutes: 1, Figure: "measure-headset-height"}}
 	BarRise = &Quantity{Key: "bar-rise", Label: "Bar rise", Unit: Mm, Low: -20, High: 110, Least: -150, Most: 250,
 		Repeat: 2,
 		How: Instruction{
 			Text: "Bike upright on level ground, bar as it stands. Lay a straightedge over the middles of both " +
-				"grips " +
-				"and measure upright from the middle of the bar’s clamp to it. A bar turned over counts as " +
-				"negative. The " +
-				"maker’s printed rise holds only where the rise points straight up.",
+				"grips and measure upright from the middle of the bar’s clamp to it. A bar turned over counts as " +
+				"negative. The maker’s printed rise holds only where the rise points straight up.",
 			Slip: "It is taken to the top of the grip and not to its middle.",
 			Who:  Eased, Take: "straightedge, ruler", Minutes: 3, Figure: "measure-bar-rise"}}
 	BarSweep = &Quantity{Key: "bar-sweep", Label: "Grips behind the clamp", Unit: Mm, High: 120, Least: -150,
@@ -78,10 +74,8 @@ var (
 		Repeat: 1,
 		How: Instruction{
 			Text: "Zero is the bar as it stands, where you have measured rise and sweep on the bike; count any " +
-				"change " +
-				"from there. Forward, towards the wheel, counts as positive. With the maker’s printed rise and " +
-				"sweep, " +
-				"zero is the bar with its rise pointing straight up.",
+				"change from there. Forward, towards the wheel, counts as positive. With the maker’s printed rise " +
+				"and sweep, zero is the bar with its rise pointing straight up.",
 			Why:  "So nothing has to be undone before you measure.",
 			Slip: "Printed rise is used for a bar in line with the fork: that bar is rolled back already.",
 			Take: "phone with a level, masking tape", Minutes: 3, Figure: "measure-bar-roll"}}
@@ -100,16 +94,14 @@ var (
 		Least: 45, Most: 420, Repeat: 2,
 		How: Instruction{
 			Text: "Measure from the bar’s end inwards to where it begins to bend or to thicken, which is where " +
-				"clamps " +
-				"no longer fit.",
+				"clamps no longer fit.",
 			Slip: "The grip hides where the bar bends. Feel for it under the controls.",
 			Take: "ruler", Minutes: 2, Figure: "measure-bar-straight"}}
 	ControlsWidth = &Quantity{Key: "controls-width", Label: "Controls on one side", Unit: Mm, Low: 10, High: 90,
 		Least: 5, Most: 135, Repeat: 1,
 		How: Instruction{
 			Text: "Measure how much of the bar all clamps on the fuller side cover, from the grip’s inner end to " +
-				"the " +
-				"last clamp’s inner edge, when they touch.",
+				"the last clamp’s inner edge, when they touch.",
 			Slip: "Gaps between the clamps are counted in.",
 			Take: "ruler", Minutes: 2, Figure: "measure-controls-width"}}
 	GripLength = &Quantity{Key: "grip-length", Label: "Grip", Unit: Mm, Low: 90, High: 150, Least: 45, Most: 225,
@@ -122,10 +114,8 @@ var (
 		Least: 50, Most: 1100, Repeat: 4,
 		How: Instruction{
 			Text: "Bike upright on level ground, front wheel straight. Mark the middle of each grip with tape. " +
-				"Hang a " +
-				"plumb line from the middle of one grip and one from the centre of the crank axle, mark the floor " +
-				"below " +
-				"and measure level between the marks. Take both sides and enter the mean.",
+				"Hang a plumb line from the middle of one grip and one from the centre of the crank axle, mark the " +
+				"floor below and measure level between the marks. Take both sides and enter the mean.",
 			Why:  "A straightedge across both grips would do as well, but stem and cables are in its way.",
 			Slip: "The wheel is a little turned: then left and right differ.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 8, Figure: "measure-grip-x"}}
@@ -147,26 +137,22 @@ var (
 		Most: 1200, Repeat: 4,
 		How: Instruction{
 			Text: "Front wheel straight. Hang a plumb line from the tip of the saddle’s nose and one from the " +
-				"middle " +
-				"of each grip, mark the floor and measure level between the marks, along the bike. Take the mean " +
-				"of both " +
-				"sides.",
+				"middle of each grip, mark the floor and measure level between the marks, along the bike. Take the " +
+				"mean of both sides.",
 			Slip: "The tape runs slantwise from the nose to one grip, and the length comes out too large.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 6, Figure: "measure-nose-to-grip"}}
 	GripDiameter = &Quantity{Key: "grip-diameter", Label: "Grip diameter", Unit: Mm, Low: 25, High: 40, Least: 12.5,
 		Most: 60, Repeat: 0.5,
 		How: Instruction{
 			Text: "Measure across the grip, square to the bar, where the palm lies; with a sliding caliper if you " +
-				"have " +
-				"one.",
+				"have one.",
 			Slip: "The rubber is squeezed, and the grip comes out too thin.",
 			Take: "sliding caliper or ruler", Minutes: 1, Figure: "measure-lever-span"}}
 	LeverReach = &Quantity{Key: "lever-reach", Label: "Lever reach", Unit: Mm, Low: 40, High: 100, Least: 20,
 		Most: 150, Repeat: 2,
 		How: Instruction{
 			Text: "Lever at rest. Measure square to the bar from the front of the grip to the outer face of the " +
-				"brake " +
-				"lever’s blade, where the braking finger pulls.",
+				"brake lever’s blade, where the braking finger pulls.",
 			Why:  "The finger feels the free gap, so the grip’s thickness is left out here.",
 			Slip: "The grip’s own thickness is measured too: then a lever in easy reach looks 30 mm too far.",
 			Take: "ruler", Minutes: 2, Figure: "measure-lever-reach"}}

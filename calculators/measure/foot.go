@@ -6,10 +6,9 @@ var (
 		Most: 495, Repeat: 2,
 		How: Instruction{
 			Text: "Late in the day, in riding socks, put a sheet of paper against a wall and stand on it with your " +
-				"heel touching the wall and your weight on that foot. Hold a pencil upright and mark the tip of the " +
-				"longest toe. Measure from the wall to the mark, straight and not along the slanting foot. Take " +
-				"both feet " +
-				"and enter the longer one.",
+				"heel touching the wall and your weight on that foot. Hold a pencil upright and mark the tip of " +
+				"the longest toe. Measure from the wall to the mark, straight and not along the slanting foot. " +
+				"Take both feet and enter the longer one.",
 			Slip: "The big toe is marked where the second is longer, or the pencil drifts under the foot.",
 			Take: "paper, pencil, ruler, wall", Minutes: 5, Figure: "measure-foot-length"}}
 	OtherFoot = &Quantity{Key: "other-foot", Of: OfRider, Label: "Other foot", Unit: Mm, Low: 200, High: 330,
@@ -17,8 +16,7 @@ var (
 		Most:  495, Repeat: 2,
 		How: Instruction{
 			Text: "Measure the other foot in the same way: heel against the wall, weight on it, from the wall to " +
-				"the " +
-				"tip of the longest toe.",
+				"the tip of the longest toe.",
 			Slip: "The weight stays on the first foot, and the second comes out shorter.",
 			Take: "paper, pencil, ruler, wall", Minutes: 3, Figure: "measure-foot-length"}}
 	HeelToBallInner = &Quantity{Key: "heel-to-ball-inner", Of: OfRider, Label: "Heel to inner ball", Unit: Mm,
@@ -26,10 +24,8 @@ var (
 		High: 250, Least: 65, Most: 375, Repeat: 3,
 		How: Instruction{
 			Text: "Stand on paper with your heel against a wall and your weight on the foot. Feel for the widest " +
-				"bump " +
-				"on the inner side, the joint at the base of the big toe, and mark its middle beside the foot, " +
-				"pencil " +
-				"upright. Measure from the wall, parallel to the foot.",
+				"bump on the inner side, the joint at the base of the big toe, and mark its middle beside the " +
+				"foot, pencil upright. Measure from the wall, parallel to the foot.",
 			Slip: "The pencil leans and the mark drifts under the foot.",
 			Take: "paper, pencil, ruler, wall", Minutes: 4, Figure: "measure-heel-to-ball"}}
 	HeelToBallOuter = &Quantity{Key: "heel-to-ball-outer", Of: OfRider, Label: "Heel to outer ball", Unit: Mm,
@@ -45,10 +41,9 @@ var (
 		Low:  -10,
 		High: 60, Least: -40, Most: 150, Repeat: 2,
 		How: Instruction{
-			Text: "Feel for the inner ball joint through the shoe and stick a piece of tape beside it. Set the foot " +
-				"on the pedal, level, as you ride, and hold a set square upright at the spindle. Measure from the " +
-				"tape " +
-				"back to the spindle; a spindle ahead of the tape counts as negative.",
+			Text: "Feel for the inner ball joint through the shoe and stick a piece of tape beside it. Set the " +
+				"foot on the pedal, level, as you ride, and hold a set square upright at the spindle. Measure from " +
+				"the tape back to the spindle; a spindle ahead of the tape counts as negative.",
 			Slip: "The tape marks the widest place of the shoe and not the joint inside it. Check it against the " +
 				"paper.",
 			Who: Eased, Take: "masking tape, set square, ruler", Minutes: 5, Figure: "measure-cleat-behind-ball"}}
@@ -65,8 +60,7 @@ var (
 		How: Instruction{
 			Text: "Measure the thickness of the shoe under the ball of the foot, from the face that stands on the " +
 				"pedal to the skin: one ruler inside, one outside, or the outer height less the inner depth. The " +
-				"insole " +
-				"counts.",
+				"insole counts.",
 			Slip: "The side wall of the sole is measured. It stands higher than the foot.",
 			Take: "two rulers", Minutes: 3, Figure: "measure-sole-height"}}
 	QFactor = &Quantity{Key: "q-factor", Label: "Q-factor", Unit: Mm, Low: 130, High: 240, Least: 65, Most: 360,
@@ -76,16 +70,14 @@ var (
 				"another across the other crank. Measure between the two, square to the bike. The maker’s figure " +
 				"will do.",
 			Why: "Measuring each side from the seat tube and adding the two works as well, but only on a frame " +
-				"whose " +
-				"tube is in the middle.",
+				"whose tube is in the middle.",
 			Slip: "The straightedges are not parallel. Measure above and below the cranks: both must agree.",
 			Who:  Eased, Take: "two straightedges, tape measure", Minutes: 4, Figure: "measure-q-factor"}}
 	FootOffset = &Quantity{Key: "foot-offset", Label: "Crank to foot centre", Unit: Mm, Low: 45, High: 75,
 		Least: 22.5, Most: 112.5, Repeat: 2,
 		How: Instruction{
 			Text: "Step on or clip in as you ride. A helper measures from the crank’s outer face to the middle of " +
-				"the " +
-				"shoe over the spindle, on both sides. Enter the mean.",
+				"the shoe over the spindle, on both sides. Enter the mean.",
 			Slip: "The foot is set where it ought to stand and not where it stands after a mile.",
 			Who:  Helper, Take: "ruler", Minutes: 4, Figure: "measure-foot-offset"}}
 	PedalWidth = &Quantity{Key: "pedal-width", Label: "Crank to pedal edge", Unit: Mm, Low: 80, High: 140,
@@ -110,15 +102,13 @@ var (
 		Most:  15, Repeat: 1,
 		How: Instruction{
 			Text: "Turn the shoe over. Measure how far the cleat sits inwards of the middle of its slots, towards " +
-				"the " +
-				"bike. Outwards counts as negative; a cleat further in sets the foot further out.",
+				"the bike. Outwards counts as negative; a cleat further in sets the foot further out.",
 			Slip: "Inwards and outwards are swapped because the shoe lies upside down.",
 			Take: "ruler", Minutes: 3, Figure: "measure-cleat-shift"}}
 	HeelCup = &Quantity{Key: "heel-cup", Of: OfShoes, Label: "Heel cup", Unit: Mm, High: 12, Most: 40, Repeat: 1,
 		How: Instruction{
 			Text: "Stand the shoe with its heel against a wall. Push a ruler into the shoe along the sole to the " +
-				"back " +
-				"of the cup and measure from there to the toe. Take that from the length outside, wall to toe.",
+				"back of the cup and measure from there to the toe. Take that from the length outside, wall to toe.",
 			Slip: "The ruler stops at the padding and not at the cup.",
 			Take: "ruler, wall", Minutes: 3, Figure: "measure-heel-cup"}}
 	PedalThread = &Quantity{Key: "pedal-thread", Label: "Pedal thread", Unit: Mm, Low: 10, High: 20, Least: 4,
@@ -151,8 +141,7 @@ var (
 		Low: -10, High: 60, Least: -40, Most: 150, Repeat: 2,
 		How: Instruction{
 			Text: "Mark the inner ball joint on the new shoe’s side and set the foot on the new pedal, level. " +
-				"Measure " +
-				"from the mark back to the spindle; a spindle ahead of the mark counts as negative.",
+				"Measure from the mark back to the spindle; a spindle ahead of the mark counts as negative.",
 			Slip: "The shoe’s widest place is taken for the joint. Feel for the joint through the shoe.",
 			Who:  Eased, Take: "ruler, tape to mark with", Minutes: 4, Figure: "measure-cleat-behind-ball"}}
 
@@ -161,10 +150,10 @@ var (
 		High:  25,
 		Least: -40, Most: 60, Repeat: 3,
 		How: Instruction{
-			Text: "Lay card on the floor and draw a straight line on it. Walk on the spot over the line with closed " +
-				"eyes, stop, and let a helper draw round both feet. For each foot, draw the line from the middle " +
-				"of the " +
-				"heel to the second toe and measure its angle to the line. Toes inwards counts as negative.",
+			Text: "Lay card on the floor and draw a straight line on it. Walk on the spot over the line with " +
+				"closed eyes, stop, and let a helper draw round both feet. For each foot, draw the line from the " +
+				"middle of the heel to the second toe and measure its angle to the line. Toes inwards counts as " +
+				"negative.",
 			Slip: "You look down while you stop, and the feet follow the line. Keep the eyes closed.",
 			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out-left"}}
 	ToeOutRight = &Quantity{Key: "toe-out-right", Of: OfRider, Label: "Right foot's own angle", Unit: Deg,
@@ -180,8 +169,7 @@ var (
 		High: 20, Least: -30, Most: 40, Repeat: 1,
 		How: Instruction{
 			Text: "Clip the left shoe in by hand, without a foot in it, and turn it to the middle of its float. " +
-				"Measure " +
-				"the angle of the sole’s middle line to the bike; toes inwards counts as negative.",
+				"Measure the angle of the sole’s middle line to the bike; toes inwards counts as negative.",
 			Slip: "The shoe rests at one stop and not in the middle. Turn it to both stops first.",
 			Take: "straightedge, phone or set square", Minutes: 4, Figure: "measure-cleat-angle-left"}}
 	CleatAngleRight = &Quantity{Key: "cleat-angle-right", Of: OfShoes, Label: "Right cleat lets toes out by",
@@ -202,8 +190,7 @@ var (
 		Most: 60, Repeat: 2,
 		How: Instruction{
 			Text: "Lay a straightedge across the crank’s outer face at the pedal, parallel to the bike. Measure " +
-				"from " +
-				"it to the arm’s outer face at the crank axle.",
+				"from it to the arm’s outer face at the crank axle.",
 			Slip: "The straightedge follows the slanting arm. Hold it parallel to the wheels.",
 			Who:  Eased, Take: "straightedge, ruler", Minutes: 3, Figure: "measure-arm-set-in"}}
 	StayWidth = &Quantity{Key: "stay-width", Label: "Stays, outside to outside", Unit: Mm, Low: 80, High: 170,
@@ -217,8 +204,7 @@ var (
 		High: 230, Least: 65, Most: 345, Repeat: 3,
 		How: Instruction{
 			Text: "Measure across the outermost parts at the rear axle: frame, axle, brake and gear mechanism. " +
-				"Where " +
-				"one side stands out further, take twice the distance from the wheel’s middle.",
+				"Where one side stands out further, take twice the distance from the wheel’s middle.",
 			Slip: "The gear mechanism is forgotten; it is what a heel touches first.",
 			Take: "two straightedges, ruler", Minutes: 3, Figure: "measure-rear-end-width"}}
 )

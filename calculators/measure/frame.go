@@ -4,10 +4,9 @@ package measure
 var (
 	Reach = &Quantity{Key: "reach", Label: "Reach", Unit: Mm, Low: 320, High: 560, Least: 160, Most: 840, Repeat: 2,
 		How: Instruction{
-			Text: "Take it from the maker’s chart. On the bike, hang a plumb line from the centre of the crank axle " +
-				"and one from the middle of the head tube’s upper edge, bearing cover not counted, and mark the " +
-				"floor " +
-				"below each. Reach is the length between the marks.",
+			Text: "Take it from the maker’s chart. On the bike, hang a plumb line from the centre of the crank " +
+				"axle and one from the middle of the head tube’s upper edge, bearing cover not counted, and mark " +
+				"the floor below each. Reach is the length between the marks.",
 			Slip: "Bearing cover or spacers are counted in, or the chart is for another fork.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 8, Figure: "measure-reach"}}
 	Stack = &Quantity{Key: "stack", Label: "Stack", Unit: Mm, Low: 470, High: 740, Least: 235, Most: 1110, Repeat: 2,
@@ -21,18 +20,15 @@ var (
 		How: Instruction{
 			Text: "Take it from the maker’s chart, or lay a phone along the straight front of a fork leg with the " +
 				"bike upright on level ground. Set the level to zero on the floor, turn the phone end for end and " +
-				"use the " +
-				"mean. It is counted from the horizontal: take a reading from the vertical from 90.",
+				"use the mean. It is counted from the horizontal: take a reading from the vertical from 90.",
 			Slip: "The floor slopes. Half a degree of floor is half a degree of head angle.",
 			Who:  Eased, Take: "phone with a level", Minutes: 5, Figure: "measure-head-angle"}}
 	SeatAngle = &Quantity{Key: "seat-angle", Label: "Effective seat angle", Unit: Deg, Low: 68, High: 84,
 		Least: 50, Most: 100, Repeat: 0.3,
 		How: Instruction{
 			Text: "Take it from the maker’s chart. On the bike, stretch a thread from the centre of the crank axle " +
-				"to " +
-				"the middle of the seat post at the height that the chart names, usually that of the head tube’s " +
-				"top, and " +
-				"lay a phone along the thread.",
+				"to the middle of the seat post at the height that the chart names, usually that of the head " +
+				"tube’s top, and lay a phone along the thread.",
 			Slip: "The tilt of the tube itself is read. That is another number, and mostly a smaller one.",
 			Who:  Helper, Take: "thread, phone with a level", Minutes: 6, Figure: "measure-seat-angle"}}
 	SeatAngleHeight = &Quantity{Key: "seat-angle-height", Label: "Height the seat angle is read at", Unit: Mm,
@@ -46,8 +42,7 @@ var (
 		How: Instruction{
 			Text: "Lay a phone along the seat tube, or along the fully raised post, with the bike upright on level " +
 				"ground. It is the tilt of the tube itself from the horizontal, often called the actual angle. " +
-				"Turn the " +
-				"phone end for end and use the mean.",
+				"Turn the phone end for end and use the mean.",
 			Slip: "A bend of the tube is read. Use the straight part that holds the post.",
 			Take: "phone with a level", Minutes: 4, Figure: "measure-seat-tube-angle"}}
 	SeatTubeLength = &Quantity{Key: "seat-tube-length", Label: "Seat tube", Unit: Mm, Low: 270, High: 560,
@@ -61,8 +56,7 @@ var (
 		Most: 1350, Repeat: 5,
 		How: Instruction{
 			Text: "Bike upright on level ground. Measure from the floor to the top of the top tube where you " +
-				"straddle " +
-				"it.",
+				"straddle it.",
 			Slip: "It is taken at the seat tube, where the top tube is lower.",
 			Who:  Eased, Take: "tape measure", Minutes: 3, Figure: "measure-stand-over"}}
 	HeadTubeLength = &Quantity{Key: "head-tube-length", Label: "Head tube", Unit: Mm, Low: 80, High: 200,
@@ -75,18 +69,15 @@ var (
 	LowerHeadset = &Quantity{Key: "lower-headset", Label: "Lower headset", Unit: Mm, High: 20, Most: 50, Repeat: 1,
 		How: Instruction{
 			Text: "Measure how far the headset’s lower cup stands out below the head tube, down to the fork’s " +
-				"crown. " +
-				"A bearing sunk in the frame counts as zero.",
+				"crown. A bearing sunk in the frame counts as zero.",
 			Slip: "The crown’s own race is counted twice.",
 			Take: "ruler", Minutes: 2, Figure: "measure-lower-headset"}}
 	ForkLength = &Quantity{Key: "fork-length", Label: "Fork, axle to crown", Unit: Mm, Low: 400, High: 640,
 		Least: 200, Most: 960, Repeat: 2,
 		How: Instruction{
 			Text: "Take it from the fork maker’s chart, or measure the unloaded fork along its leg from the centre " +
-				"of " +
-				"the axle up to the crown’s seat under the lower bearing. Some makers print the straight line from " +
-				"the " +
-				"crown’s middle to the axle instead. It is a little longer, so say which you have.",
+				"of the axle up to the crown’s seat under the lower bearing. Some makers print the straight line " +
+				"from the crown’s middle to the axle instead. It is a little longer, so say which you have.",
 			Slip: "The bike stands on the fork and it has sunk. Lift the front wheel.",
 			Who:  Eased, Take: "tape measure", Minutes: 4, Figure: "measure-fork-length"}}
 	ForkOffset = &Quantity{Key: "fork-offset", Label: "Fork offset", Unit: Mm, Low: 30, High: 60, Least: -80,
@@ -99,10 +90,9 @@ var (
 	Chainstay = &Quantity{Key: "chainstay", Label: "Chainstay", Unit: Mm, Low: 370, High: 500, Least: 185,
 		Most: 750, Repeat: 2,
 		How: Instruction{
-			Text: "Measure in a straight line from the centre of the crank axle to the centre of the rear axle. The " +
-				"axle’s end stands further out than the crank’s: hold the tape parallel to the frame’s middle and " +
-				"sight " +
-				"across.",
+			Text: "Measure in a straight line from the centre of the crank axle to the centre of the rear axle. " +
+				"The axle’s end stands further out than the crank’s: hold the tape parallel to the frame’s middle " +
+				"and sight across.",
 			Slip: "The tape runs slantwise from end to end, and the length comes out too large.",
 			Who:  Eased, Take: "tape measure", Minutes: 4, Figure: "measure-chainstay"}}
 	BBDrop = &Quantity{Key: "bb-drop", Label: "Bottom-bracket drop", Unit: Mm, Low: -30, High: 80, Least: -80,
@@ -137,8 +127,7 @@ var (
 		High: 740, Least: 240, Most: 1110, Repeat: 2,
 		How: Instruction{
 			Text: "Take it from the maker’s chart. On the bike, hold a straightedge level from the middle of the " +
-				"head " +
-				"tube’s upper edge back to the middle of the seat post and measure along it.",
+				"head tube’s upper edge back to the middle of the seat post and measure along it.",
 			Slip: "The tape follows the top tube, which slopes.",
 			Who:  Helper, Take: "straightedge with a level, tape measure", Minutes: 5,
 			Figure: "measure-effective-top-tube"}}
@@ -153,24 +142,21 @@ var (
 		Low: 800, High: 1350, Least: 400, Most: 2025, Repeat: 3,
 		How: Instruction{
 			Text: "Measure in a straight line from the centre of the rear axle to the middle of the head tube’s " +
-				"upper " +
-				"edge, the tape parallel to the frame’s middle.",
+				"upper edge, the tape parallel to the frame’s middle.",
 			Slip: "The seat post pushes the tape aside. Hold it in front of the post.",
 			Who:  Helper, Take: "tape measure", Minutes: 5, Figure: "measure-rear-axle-to-head-tube"}}
 	FrontAxleHeight = &Quantity{Key: "front-axle-height", Label: "Front axle height", Unit: Mm, Low: 230,
 		High: 410, Least: 115, Most: 615, Repeat: 2,
 		How: Instruction{
 			Text: "Nobody on the bike, tyres at riding pressure. Measure from the floor straight up to the centre " +
-				"of " +
-				"the front axle.",
+				"of the front axle.",
 			Slip: "The tape leans with the fork.",
 			Take: "tape measure", Minutes: 2, Figure: "measure-front-axle-height"}}
 	RearAxleHeight = &Quantity{Key: "rear-axle-height", Label: "Rear axle height", Unit: Mm, Low: 230, High: 410,
 		Least: 115, Most: 615, Repeat: 2,
 		How: Instruction{
 			Text: "Nobody on the bike, tyres at riding pressure. Measure from the floor straight up to the centre " +
-				"of " +
-				"the rear axle.",
+				"of the rear axle.",
 			Slip: "One tyre is soft. Pump both, then take all heights again.",
 			Take: "tape measure", Minutes: 2, Figure: "measure-rear-axle-height"}}
 	BikeMass = &Quantity{Key: "bike-mass", Label: "Bike mass", Unit: Kg, Low: 6, High: 40, Least: 3, Most: 70,

@@ -21,8 +21,7 @@ var chartNames = []called{
 	{[]*Quantity{SeatAngle}, "seat angle|sa|effective seat tube angle|effective seattube angle|effective sta|esta|" +
 		"effective sa|effective st angle"},
 	{[]*Quantity{SeatTubeAngle}, "seat tube angle|seattube angle|sta|st angle|actual seat tube angle|actual seat " +
-		"angle|" +
-		"actual seattube angle|actual sta|real seat tube angle|real sta"},
+		"angle|actual seattube angle|actual sta|real seat tube angle|real sta"},
 	{[]*Quantity{SeatTubeLength}, "seat tube length|seattube|seattube length|st length|st|stl|" +
 		"seat tube centre to top|seat tube length centre to top"},
 	{[]*Quantity{StandOver}, "standover|standover height|stand over height|standover clearance"},
@@ -47,8 +46,7 @@ var chartNames = []called{
 		"maximum seat post insertion|max post insertion|seatpost insertion max"},
 	{[]*Quantity{StemLength}, "stem length|stem"},
 	{[]*Quantity{EffectiveTopTube}, "ett|effective top tube length|effective toptube|effective tt|top tube " +
-		"effective|" +
-		"tt effective|horizontal top tube|horizontal top tube length|ett length"},
+		"effective|tt effective|horizontal top tube|horizontal top tube length|ett length"},
 	{[]*Quantity{FrontCentre}, "front centre|fc|front centre length"},
 }
 

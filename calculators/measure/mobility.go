@@ -9,9 +9,8 @@ var (
 		Repeat: 6,
 		How: Instruction{
 			Text: "Stand barefoot facing a wall, left foot square to it. Bend that knee until it touches the wall " +
-				"over " +
-				"the second toe, with the heel on the floor. Slide the foot back until the heel is just about to " +
-				"lift, and measure from the big toe to the wall.",
+				"over the second toe, with the heel on the floor. Slide the foot back until the heel is just about " +
+				"to lift, and measure from the big toe to the wall.",
 			Slip: "The heel lifts unseen, or the knee falls inwards past the big toe: both make the number too large.",
 			Who:  Eased, Take: "wall, tape measure", Minutes: 4, Figure: "measure-lunge-left"}}
 	LungeRight = &Quantity{Key: "lunge-right", Of: OfRider, Label: "Knee to wall, right", Unit: Mm, Low: 0,
@@ -26,9 +25,8 @@ var (
 		High: 70, Most: 100, Repeat: 4,
 		How: Instruction{
 			Text: "Lie on your back, right leg flat. A helper holds the left thigh upright and straightens the " +
-				"knee, " +
-				"gently, until it stops by itself. Lay a phone with a level on the shin: enter how far the shin is " +
-				"from upright. Never into pain.",
+				"knee, gently, until it stops by itself. Lay a phone with a level on the shin: enter how far the " +
+				"shin is from upright. Never into pain.",
 			Slip: "The thigh gives way towards the feet as the knee straightens, and the shin’s angle is no longer " +
 				"the knee’s.",
 			Who: Helper, Take: "phone with a level, mat", Minutes: 5, Figure: "measure-knee-short-left"}}
@@ -44,19 +42,16 @@ var (
 		Repeat: 5,
 		How: Instruction{
 			Text: "Lie on your back, the other leg flat. Pull one knee towards the chest until the other thigh " +
-				"begins to " +
-				"lift. Lay a phone with a level along the front of the bent thigh: enter how far it has turned from " +
-				"flat, upright being 90. Take the stiffer hip.",
+				"begins to lift. Lay a phone with a level along the front of the bent thigh: enter how far it has " +
+				"turned from flat, upright being 90. Take the stiffer hip.",
 			Slip: "You pull on after the other thigh has lifted: then the pelvis rolls, and the number comes out " +
-				"too " +
-				"large.",
+				"too large.",
 			Who: Eased, Take: "phone with a level, mat", Minutes: 4, Figure: "measure-hip-bend"}}
 	SitAndReach = &Quantity{Key: "sit-and-reach", Of: OfRider, Label: "Sit and reach", Unit: Mm, Low: -250, High: 300,
 		Least: -500, Most: 500, Repeat: 15,
 		How: Instruction{
 			Text: "Sit on the floor with straight knees and the soles against a box. Reach slowly forward with " +
-				"both hands " +
-				"and hold. Enter how far the fingertips pass the soles; short of them is negative.",
+				"both hands and hold. Enter how far the fingertips pass the soles; short of them is negative.",
 			Slip: "The knees bend or you bounce, and the number comes out too large. Read it while you hold still.",
 			Who:  Eased, Take: "box or step, tape measure", Minutes: 4, Figure: "measure-sit-and-reach"}}
 )

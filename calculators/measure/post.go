@@ -11,8 +11,7 @@ var (
 		Most: 975, Repeat: 2,
 		How: Instruction{
 			Text: "Post fully up and out of the frame. Measure from the middle of the rail clamp to its lowest " +
-				"point, " +
-				"actuator and its fitting included.",
+				"point, actuator and its fitting included.",
 			Slip: "The actuator is left out.",
 			Take: "tape measure", Minutes: 5, Figure: "measure-post-whole"}}
 	PostHead = &Quantity{Key: "post-head", Label: "Post head", Unit: Mm, Low: 15, High: 45, Least: 7.5,
@@ -66,8 +65,7 @@ var (
 		How: Instruction{
 			Text: "With the post out, slide a thin rod into the seat tube from the top until it touches the first " +
 				"obstacle, a bend, a pivot or a bottle bolt. Do it in front and behind and force nothing. Measure " +
-				"from " +
-				"the tube’s top edge to that point; the smaller one counts.",
+				"from the tube’s top edge to that point; the smaller one counts.",
 			Slip: "The rod slips past an obstacle on one side.",
 			Take: "thin rod, tape measure", Minutes: 6, Figure: "measure-free-depth"}}
 )

@@ -29,6 +29,5 @@ var (
 		Low: -100, High: 100, Least: -200, Most: 200,
 		How: Instruction{
 			Text: "Leave it empty. It stands for how far people of one height differ, which is the larger part of " +
-				"any " +
-				"estimate’s error."}}
+				"any estimate’s error."}}
 )

@@ -10,8 +10,7 @@ var (
 		How: Instruction{
 			Text: "Stand barefoot with heels, seat and shoulders against a wall and look level. A helper slides a " +
 				"book down the wall, square to it, until it rests on your head, and marks its lower edge. Measure " +
-				"from " +
-				"the floor to the mark.",
+				"from the floor to the mark.",
 			Slip: "The book tilts when you hold it yourself, and the height comes out too large.",
 			Who:  Eased, Take: "tape measure, hardback book, wall, pencil", Minutes: 4, Figure: "measure-stature"}}
 	Mass = &Quantity{Key: "mass", Of: OfRider, Label: "Body mass", Unit: Kg, Low: 35, High: 160, Least: 15,
@@ -26,18 +25,18 @@ var (
 		How: Instruction{
 			Text: "Stand barefoot with your back to a wall, feet 15 to 20 cm apart. Pull a thin hardback book up " +
 				"between your legs, spine uppermost, as firmly as a saddle presses and square to the wall. Mark " +
-				"its top " +
-				"edge and measure down to the floor. If three readings differ by more than 10 mm, start again.",
+				"its top edge and measure down to the floor. If three readings differ by more than 10 mm, start " +
+				"again.",
 			Slip: "The book is pulled harder each time, so the readings grow; or it tilts, and the back edge is " +
 				"marked.",
 			Who: Eased, Take: "thin hardback book, tape measure, wall, pencil", Minutes: 5, Figure: "measure-inseam"}}
 	TrochanterHeight = &Quantity{Key: "trochanter-height", Of: OfRider, Label: "Hip-bone height", Unit: Mm, Low: 600,
 		High: 1150, Least: 300, Most: 1725, Repeat: 15,
 		How: Instruction{
-			Text: "Lay your fingers on the outside of the hip and turn the whole leg in and out. The bony knob that " +
-				"rolls under them is the outer corner of the thigh bone, the greater trochanter. Mark its upper " +
-				"edge on " +
-				"your clothes, stand evenly on both feet, and have a helper measure straight down to the floor.",
+			Text: "Lay your fingers on the outside of the hip and turn the whole leg in and out. The bony knob " +
+				"that rolls under them is the outer corner of the thigh bone, the greater trochanter. Mark its " +
+				"upper edge on your clothes, stand evenly on both feet, and have a helper measure straight down to " +
+				"the floor.",
 			Slip: "You sink as you bend to read, or the crest of the pelvis, a hand higher, is taken for the knob.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 5, Figure: "measure-trochanter-height"}}
 	KneeHeight = &Quantity{Key: "knee-height", Of: OfRider, Label: "Knee height", Unit: Mm, Low: 330, High: 650,
@@ -51,10 +50,9 @@ var (
 	TrunkLength = &Quantity{Key: "trunk-length", Of: OfRider, Label: "Hip to shoulder", Unit: Mm, Low: 380, High: 680,
 		Least: 190, Most: 1020, Repeat: 15,
 		How: Instruction{
-			Text: "Stand upright. A helper measures along your side, in a straight line, from the upper edge of the " +
-				"bony knob at the side of the hip to the bony edge on top of the shoulder on the same side. As a " +
-				"check " +
-				"take both heights from the floor: their difference should agree.",
+			Text: "Stand upright. A helper measures along your side, in a straight line, from the upper edge of " +
+				"the bony knob at the side of the hip to the bony edge on top of the shoulder on the same side. As " +
+				"a check take both heights from the floor: their difference should agree.",
 			Slip: "The tape follows the ribs, or the shoulder is pulled up while it is read.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 5, Figure: "measure-trunk-length"}}
 	ArmLength = &Quantity{Key: "arm-length", Of: OfRider, Label: "Shoulder to grip", Unit: Mm, Low: 430,
@@ -62,10 +60,8 @@ var (
 		Least: 215, Most: 1350, Repeat: 12,
 		How: Instruction{
 			Text: "Let one arm hang straight and close your fist round a pencil. A helper measures from the bony " +
-				"edge " +
-				"on top of the shoulder to the middle of the pencil. Take both arms; if they differ, repeat them " +
-				"before " +
-				"you believe it.",
+				"edge on top of the shoulder to the middle of the pencil. Take both arms; if they differ, repeat " +
+				"them before you believe it.",
 			Slip: "The elbow is a little bent, and the arm comes out too short.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 4, Figure: "measure-arm-length"}}
 	ArmSpan = &Quantity{Key: "arm-span", Of: OfRider, Label: "Arm span", Unit: Mm, Low: 1250, High: 2250, Least: 625,
@@ -73,8 +69,7 @@ var (
 		How: Instruction{
 			Text: "Stand with your back to a wall, arms straight out at shoulder height, palms forward. Put one " +
 				"middle fingertip against a corner or a door frame and have a helper mark the other. Measure " +
-				"between " +
-				"them.",
+				"between them.",
 			Slip: "One arm drops while you look at the other.",
 			Who:  Helper, Take: "tape measure, wall with a corner, pencil", Minutes: 4, Figure: "measure-arm-span"}}
 	ShoulderWidth = &Quantity{Key: "shoulder-width", Of: OfRider, Label: "Shoulder width", Unit: Mm, Low: 270,
@@ -82,8 +77,7 @@ var (
 		How: Instruction{
 			Text: "Let your arms hang. Follow the collarbone outwards until it ends at a flat, bony edge on top of " +
 				"the shoulder: its outer edge is the shoulder point. A helper measures straight across your back " +
-				"from one " +
-				"to the other.",
+				"from one to the other.",
 			Slip: "The tape follows the curve of the muscles, and the width comes out too large.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 4, Figure: "measure-shoulder-width"}}
 	ThighLength = &Quantity{Key: "thigh-length", Of: OfRider, Label: "Thigh", Unit: Mm, Low: 300, High: 560,
@@ -117,18 +111,15 @@ var (
 		// Bell, Brand and Pedersen 1989: each joint lies 14 % of the distance between the front hip points inwards.
 		How: Instruction{
 			Text: "The joints lie too deep to be felt. Measure the distance between the two front hip points " +
-				"instead " +
-				"and leave this empty; fill it in only from a picture that a clinician took.",
+				"instead and leave this empty; fill it in only from a picture that a clinician took.",
 			Slip: "The outer width of the hips is entered, which is far more.", Figure: "measure-hip-width"}}
 	SitBoneWidth = &Quantity{Key: "sit-bone-width", Of: OfRider, Label: "Sit bones", Unit: Mm, Low: 80, High: 180,
 		Least: 40,
 		Most:  270, Repeat: 5,
 		How: Instruction{
 			Text: "Put corrugated cardboard on a hard step and sit down on it in thin clothes. Lean forward as you " +
-				"do " +
-				"on the bike, pull yourself down by the edge of the step and hold it for half a minute. Measure " +
-				"across " +
-				"the two dents, and say whether between their deepest points or between their outer edges.",
+				"do on the bike, pull yourself down by the edge of the step and hold it for half a minute. Measure " +
+				"across the two dents, and say whether between their deepest points or between their outer edges.",
 			Slip: "Centres and outer edges are mixed up: they differ by three to four centimetres.",
 			Take: "corrugated cardboard, hard step, ruler", Minutes: 6, Figure: "measure-sit-bones"}}
 	HandLength = &Quantity{Key: "hand-length", Of: OfRider, Label: "Hand", Unit: Mm, Low: 130, High: 240,
@@ -153,19 +144,17 @@ var (
 		How: Instruction{
 			Text: "Lie face down and do a few press-ups, eyes closed, until your hands have found the width that " +
 				"feels strongest. Hold it while a helper marks the outer edges of both hands, and measure between " +
-				"the " +
-				"marks. Shake out your arms before the next one. If press-ups hurt, leave it out.",
+				"the marks. Shake out your arms before the next one. If press-ups hurt, leave it out.",
 			Slip: "You look at your hands and set them where they look right.",
 			Who:  Helper, Take: "tape measure, masking tape", Minutes: 6, Figure: "measure-push-up-width"}}
 	LegDifference = &Quantity{Key: "leg-difference", Of: OfRider, Label: "Leg length difference", Unit: Mm,
 		High: 40, Most: 80,
 		Repeat: 5,
 		How: Instruction{
-			Text: "Stand barefoot on a hard, level floor, feet a hand apart, knees straight, weight on both feet. A " +
-				"helper kneels behind you and lays the edges of both hands on the tops of your hip crests. Push " +
-				"thin " +
-				"boards of known height under the whole foot of the lower side, heel and sole, until both hands are " +
-				"level. The boards’ height is the difference. Do it on two days.",
+			Text: "Stand barefoot on a hard, level floor, feet a hand apart, knees straight, weight on both feet. " +
+				"A helper kneels behind you and lays the edges of both hands on the tops of your hip crests. Push " +
+				"thin boards of known height under the whole foot of the lower side, heel and sole, until both " +
+				"hands are level. The boards’ height is the difference. Do it on two days.",
 			Why: "Boards show the difference standing, as you ride. A tape from hip to ankle is the weaker way: it " +
 				"names the wrong leg far more often.",
 			Slip: "One knee is bent, or the weight is on one leg: both look like a difference.",
@@ -180,18 +169,15 @@ var (
 		Most: 100,
 		How: Instruction{
 			Text: "How far you mean to lean, or how far a picture from the side shows you leaning: the angle from " +
-				"the " +
-				"horizontal of the line from the knob of the hip to the shoulder point. For a picture put the " +
-				"camera " +
-				"square to you at hip height, 5 m away.",
+				"the horizontal of the line from the knob of the hip to the shoulder point. For a picture put the " +
+				"camera square to you at hip height, 5 m away.",
 			Figure: "measure-seated-angles"}}
 	SeatedTrunk = &Quantity{Key: "seated-trunk", Label: "Trunk angle, seated", Unit: Deg, Low: 20, High: 90,
 		Least: -10,
 		Most:  100,
 		How: Instruction{
 			Text: "Have a helper take a picture from the side at hip height while you sit and pedal. It is the " +
-				"angle " +
-				"from the horizontal of the line from the hip bone to the shoulder point.",
+				"angle from the horizontal of the line from the hip bone to the shoulder point.",
 			Slip: "The picture is taken from above or from behind, and the angle comes out too steep.",
 			Who:  Helper, Take: "phone", Minutes: 5, Figure: "measure-seated-angles"}}
 	ElbowBend = &Quantity{Key: "elbow-bend", Label: "Elbow bend", Unit: Deg, High: 120, Most: 150,

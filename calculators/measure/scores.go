@@ -8,11 +8,9 @@ var (
 	ScoresBefore = &Quantity{Key: "scores-before", Label: "Scores, old setting", Unit: One, Low: 1, High: 10, Least: 1,
 		Most: 10, Rows: 10, Table: Grid, Columns: []*Column{{Score, false}},
 		How: Instruction{Text: "Write one score for each ride on the old setting, 0 for no trouble and 10 for " +
-			"unbearable, with blanks " +
-			"or semicolons between. Always score the same thing."}}
+			"unbearable, with blanks or semicolons between. Always score the same thing."}}
 	ScoresAfter = &Quantity{Key: "scores-after", Label: "Scores, new setting", Unit: One, Low: 1, High: 10, Least: 1,
 		Most: 10, Rows: 10, Table: Grid, Columns: []*Column{{Score, false}},
 		How: Instruction{Text: "Write one score for each ride on the new setting, scored in the same way. In which " +
-			"order you rode does " +
-			"not matter to the numbers; mixed is best."}}
+			"order you rode does not matter to the numbers; mixed is best."}}
 )

@@ -13,10 +13,8 @@ var (
 		How: Instruction{
 			Text: "Open every lever that firms the fork and dress as you ride, water in the pack. Push the rubber " +
 				"ring on the stanchion down to the seal. Lean one elbow on a wall, get on without bouncing, take " +
-				"your " +
-				"posture, stay still for a few seconds and get off gently. Measure from seal to ring along the leg " +
-				"and " +
-				"enter it as a share of the fork’s travel. Bounce the bike between readings.",
+				"your posture, stay still for a few seconds and get off gently. Measure from seal to ring along " +
+				"the leg and enter it as a share of the fork’s travel. Bounce the bike between readings.",
 			Slip: "The ring is pushed on while you get on or off, and the sag comes out too large.",
 			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 8,
 			Figure: "measure-sag"}}
@@ -35,21 +33,17 @@ var (
 		Repeat: 1,
 		How: Instruction{
 			Text: "Rise over level distance, uphill positive. Lay a straight board on the trail with a phone’s " +
-				"level " +
-				"on it: 45 degrees is 100 percent.",
+				"level on it: 45 degrees is 100 percent.",
 			Slip: "The degrees are entered as percent: 10 degrees are 18 percent.",
 			Take: "straight board, phone with a level", Minutes: 3}}
 	COMForward = &Quantity{Key: "com-forward", Label: "Centre of mass ahead of the rear wheel", Unit: Mm,
 		Low: 200, High: 800, Least: 50, Most: 1400, Repeat: 15,
 		How: Instruction{
 			Text: "Weigh yourself with the bike, dressed to ride: that is the total. Put the rear wheel on the " +
-				"scale, " +
-				"beside a wall, and the front wheel on blocks exactly as high. Sit as you climb, cranks level, " +
-				"hands on " +
-				"the grips, brakes released, elbow just touching the wall, while a helper steadies the saddle from " +
-				"the " +
-				"side. Take the middle of three readings. The distance ahead of the rear contact is the wheelbase × " +
-				"(total − rear reading) ÷ total.",
+				"scale, beside a wall, and the front wheel on blocks exactly as high. Sit as you climb, cranks " +
+				"level, hands on the grips, brakes released, elbow just touching the wall, while a helper steadies " +
+				"the saddle from the side. Take the middle of three readings. The distance ahead of the rear " +
+				"contact is the wheelbase × (total − rear reading) ÷ total.",
 			Why: "The rear wheel goes on the scale because the second weighing then raises the front, as a climb " +
 				"does.",
 			Slip: "A helper lifts, or you lean on the wall. Half a kilogram is worth some 6 mm.",
@@ -64,8 +58,7 @@ var (
 				"radius + " +
 				"wheelbase × level × (rear raised − rear level) ÷ (total × rise).",
 			Slip: "You sit up when the front is raised. It rests on a small difference: half a kilogram is worth " +
-				"some " +
-				"30 mm.",
+				"some 30 mm.",
 			Who: Helper, Take: "bathroom scale, firm blocks, wall, tape measure", Minutes: 20,
 			Figure: "measure-com-height"}}
 )

@@ -15,20 +15,17 @@ var (
 		Most: 195, Repeat: 1,
 		How: Instruction{
 			Text: "Read the first number of the ISO marking on the front tyre’s side wall, such as 57-622, or " +
-				"measure " +
-				"its widest point on the rim with callipers."}}
+				"measure its widest point on the rim with callipers."}}
 	RearTyre = &Quantity{Key: "rear-tyre", Label: "Rear tyre", Unit: Mm, Low: 25, High: 130, Least: 12.5,
 		Most: 195, Repeat: 1,
 		How: Instruction{
 			Text: "Read the first number of the ISO marking on the rear tyre’s side wall, such as 57-622, or " +
-				"measure " +
-				"its widest point on the rim with callipers."}}
+				"measure its widest point on the rim with callipers."}}
 	FrontRadius = &Quantity{Key: "front-radius", Label: "Front wheel radius", Unit: Mm, Low: 240, High: 400,
 		Least: 120, Most: 600, Repeat: 2,
 		How: Instruction{
 			Text: "Sit on the bike with the tyres at riding pressure. A helper measures from the centre of the " +
-				"front " +
-				"axle straight down to the floor.",
+				"front axle straight down to the floor.",
 			Slip: "The wheel is measured without you. A loaded tyre is lower.",
 			Who:  Helper, Take: "tape measure", Minutes: 3, Figure: "measure-front-radius"}}
 	RearRadius = &Quantity{Key: "rear-radius", Label: "Rear wheel radius", Unit: Mm, Low: 240, High: 400,

@@ -71,9 +71,8 @@ func counting(methods []methodHeight) (n int) {
 func explainSpread(x *calculators.Answer, count int) {
 	n := words.Name(measure.Exact(float64(count)))
 	if x.Value > 25 {
-		x.Meaning = words.Of("{0} methods disagree by more than usual, because your legs or cranks lie outside "+
-			"what some were made with. "+
-			"Trust how your hips and knees feel above any of them.", n)
+		x.Meaning = words.Of("{0} methods disagree by more than usual, because your legs or cranks lie outside what "+
+			"some were made with. Trust how your hips and knees feel above any of them.", n)
 		return
 	}
 	x.Meaning = words.Of("{0} methods, made with different riders and aims, agree this closely. "+

@@ -97,8 +97,7 @@ func ownDifference(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{SD: e.SD, From: "how much people of one inside leg differ"}, true
 	case fit.Sex(v) == body.Unknown:
 		return calculators.Assumption{SD: e.SD, From: "how much people of one height differ, with half the gap " +
-			"between " +
-			"women and men"}, true
+			"between women and men"}, true
 	}
 	return calculators.Assumption{SD: e.SD, From: "how much people of one height and sex differ"}, true
 }
@@ -119,17 +118,13 @@ var refused = []struct {
 	{measure.HeelToBallOuter, words.Of("The survey has the inner ball of the foot only, and the outer one lies " +
 		"differently in every foot. Draw round the foot and measure it.")},
 	{measure.SitBoneWidth, words.Of("Nobody has measured sit bones in a survey of this kind, and height says next " +
-		"to " +
-		"nothing about them. Sit on corrugated card instead; it takes five minutes.")},
+		"to nothing about them. Sit on corrugated card instead; it takes five minutes.")},
 	{measure.PushUpWidth, words.Of("It is a choice of your shoulders, not a length of the body, so no survey has " +
-		"it. " +
-		"Do a few press-ups.")},
+		"it. Do a few press-ups.")},
 	{measure.LegDifference, words.Of("A difference between your legs belongs to you alone. No survey can guess it, " +
-		"and " +
-		"a guess would do harm.")},
+		"and a guess would do harm.")},
 	{measure.HipWidth, words.Of("The hip joints lie too deep for a tape, and the survey measured the outer width " +
-		"only. " +
-		"Measure across the two bony points at the front of the pelvis: the joints are 0.72 of that apart.")},
+		"only. Measure across the two bony points at the front of the pelvis: the joints are 0.72 of that apart.")},
 	{measure.FingerLength, words.Of("The survey has the whole hand but no single finger. It takes a ruler and ten " +
 		"seconds.")},
 }
@@ -171,14 +166,13 @@ func explainMissing(v calculators.Values, r *calculators.Result) {
 			low = measure.Millimetres(body.StatureFromMen)
 		}
 		r.Note(calculators.CheckNote, "The survey holds hardly anyone of your height: its lines are good from {0} "+
-			"to {1}. "+
-			"This goes beyond them, so the true error is larger than the ± says.", low,
+			"to {1}. This goes beyond them, so the true error is larger than the ± says.", low,
 			measure.Millimetres(body.StatureTo))
 	}
 	if q == measure.Inseam {
 		r.Note(calculators.CheckNote, "Do not set a saddle by this. An inside leg guessed from height may be {0} "+
-			"off, and "+
-			"a saddle set by it nearly as much. If you carry it over, every result that rests on it will say so.", off)
+			"off, and a saddle set by it nearly as much. If you carry it over, every result that rests on it will "+
+			"say so.", off)
 	}
 	r.Note(calculators.PlainNote, "The survey measured {0} men and {1} women, all of them grown up, fit for service "+
 		"and barefoot. It is no guide for anyone still growing.",

@@ -106,8 +106,7 @@ func solveRepeat(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	if !q.Possible(median) {
 		return &calculators.Problem{Input: measure.First.Key,
 			Text: words.Of("{0} cannot be {1}: it lies between {2} and {3}. Check the unit beside the field, and "+
-				"that the "+
-				"right length is picked.", q.Named(), q.Amount(median), q.Amount(q.Least), q.Amount(q.Most))}
+				"that the right length is picked.", q.Named(), q.Amount(median), q.Amount(q.Least), q.Amount(q.Most))}
 	}
 	return nil
 }
@@ -117,8 +116,7 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 	median, spread, error := r.At(medianReading), r.At(readingsApart), r.At(technicalError)
 	median.Feeds = q
 	median.Meaning = words.Of("Use this one for {0}. The middle reading, unlike the mean, is not dragged along by "+
-		"one "+
-		"slip.", q.Named())
+		"one slip.", q.Named())
 	if !v.Has(measure.Third) {
 		median.Meaning = words.Of(
 			"Half way between your two readings of {0}. Take a third: two alone cannot tell how "+
@@ -129,8 +127,7 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 	again := float64(spread.Value) > q.AgreeWithin()
 	if again {
 		spread.Meaning = words.Of("Too far apart: more than {0} for {1}. Measure again, all of them. Usually the "+
-			"landmark "+
-			"is to blame, so find the bone anew each time.", q.Amount(q.AgreeWithin()), q.Named())
+			"landmark is to blame, so find the bone anew each time.", q.Amount(q.AgreeWithin()), q.Named())
 		r.Note(calculators.CheckNote, "Take {0} again: the readings lie {1} apart, where {2} is close enough.",
 			q.Named(),
 			spread.Amount(), q.Amount(q.AgreeWithin()))
@@ -144,8 +141,8 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 		measure.Error{Amount: q.Amount(2 * v.SD(measure.SharedError))})
 	if !q.Plausible(float64(median.Value)) {
 		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and "+
-			"that the "+
-			"right length is picked.", q.Amount(float64(median.Value)), q.Named(), q.Amount(q.Low), q.Amount(q.High))
+			"that the right length is "+
+			"picked.", q.Amount(float64(median.Value)), q.Named(), q.Amount(q.Low), q.Amount(q.High))
 	}
 	r.Note(calculators.PlainNote, "Let go of the tape between readings and do not look at the last number before you "+
 		"have the next.")

@@ -135,8 +135,7 @@ func stature(p figure.Person, f *drawing.Figure) {
 	f.Title = words.Of("Height: floor to the book on your head")
 	f.Description = words.Of("Somebody {0} tall stands barefoot with heels, seat and shoulders against a wall and "+
 		"looks level. A book lies flat on the head, square to the wall; the tape runs from the floor to the book’s "+
-		"lower "+
-		"edge.", measure.Stature.Amount(h))
+		"lower edge.", measure.Stature.Amount(h))
 	wall := -p.Foot * 0.62
 	f.Add(figure.Floor(wall, 620))
 	f.Add(figure.Wall(wall, h+110)...)
@@ -220,8 +219,7 @@ func trunkLength(p figure.Person, f *drawing.Figure) {
 	length := shoulder.Minus(hip).Length()
 	f.Title = words.Of("Hip to shoulder, in a straight line")
 	f.Description = words.Of("The trunk of somebody {0} tall from the side. The tape runs straight from the bony "+
-		"knob "+
-		"of the hip to the bony point on top of the shoulder, {1}.", measure.Stature.Amount(p.Stature),
+		"knob of the hip to the bony point on top of the shoulder, {1}.", measure.Stature.Amount(p.Stature),
 		measure.TrunkLength.Amount(length))
 	f.Add(p.Side()...)
 	f.Add(figure.Tape(hip, shoulder)...)
@@ -341,10 +339,9 @@ func measureBike(calculators.Values) *drawing.Figure {
 	d.CrankAngle = 90
 	b := d.Bike
 	f := &drawing.Figure{Title: words.Of("Where the tape goes on a bike"),
-		Description: words.Of("A bike from the side on a level floor, front wheel straight, nobody on it. Heights go "+
-			"straight up from the floor; reach and wheelbase are taken between plumb marks on the floor. The bike "+
-			"of the "+
-			"picture has a reach of {0}, a stack of {1} and a bottom bracket {2} up.",
+		Description: words.Of("A bike from the side on a level floor, front wheel straight, nobody on it. Heights "+
+			"go straight up from the floor; reach and wheelbase are taken between plumb marks on the floor. The "+
+			"bike of the picture has a reach of {0}, a stack of {1} and a bottom bracket {2} up.",
 			measure.Reach.Amount(b.Reach()), measure.Stack.Amount(b.Stack()), measure.BBHeight.Amount(b.BBHeight()))}
 	f.Add(figure.Scene(d, nil)...)
 	f.Add(figure.AxleCrosses(d)...)

@@ -13,10 +13,9 @@ func lungeStanding(p figure.Person, f *drawing.Figure) {
 	toe := lungeUsual.Mean
 	f.Title = words.Of("Knee to wall: big toe to the wall, heel down")
 	f.Description = words.Of("Foot, shin and thigh of somebody {0} tall from the side, barefoot before a wall. The "+
-		"knee "+
-		"touches the wall and the heel is just about to lift; the tape on the floor runs from the tip of the big "+
-		"toe to "+
-		"the wall, {1}, which is the average.", measure.Stature.Amount(p.Stature), measure.LungeLeft.Amount(toe))
+		"knee touches the wall and the heel is just about to lift; the tape on the floor runs from the tip of the "+
+		"big toe to the wall, {1}, which is the "+
+		"average.", measure.Stature.Amount(p.Stature), measure.LungeLeft.Amount(toe))
 	f.Add(figure.Floor(0, toe+p.Foot+260))
 	kneeAt := drawLunge(f, p, toe)
 	f.Add(figure.Tape(at(0, 8), at(toe, 8))...)
@@ -43,10 +42,8 @@ func kneeShort(p figure.Person, f *drawing.Figure) {
 	short := kneeUsual(p.Sex).Mean
 	f.Title = words.Of("Knee short of straight: the shin against upright")
 	f.Description = words.Of("Somebody {0} tall lies on the back, one leg flat. A helper’s hands hold the other "+
-		"thigh "+
-		"upright and straighten the knee until it stops. A phone lies along the shin, which stops {1} short of "+
-		"upright: "+
-		"the average.", measure.Stature.Amount(p.Stature), measure.KneeShortLeft.Amount(short))
+		"thigh upright and straighten the knee until it stops. A phone lies along the shin, which stops {1} short "+
+		"of upright: the average.", measure.Stature.Amount(p.Stature), measure.KneeShortLeft.Amount(short))
 	f.Add(figure.Floor(560, 1420+p.Hip-p.Ankle+100))
 	kneeAt, ankle := drawLying(f, p, short)
 	phoneAt := kneeAt.Along(ankle.Minus(kneeAt), 0.45).Plus(ankle.Minus(kneeAt).Unit().Left().Times(62))
@@ -66,10 +63,9 @@ func kneeShort(p figure.Person, f *drawing.Figure) {
 func hipBend(p figure.Person, f *drawing.Figure) {
 	turned := hipUsual.Mean
 	f.Title = words.Of("Hip bend: how far the thigh has turned from flat")
-	f.Description = words.Of("Somebody {0} tall lies on the back, one leg flat, and pulls the other knee towards the "+
-		"chest. A phone lies along the front of that thigh, which has turned {1} from flat: the average. The flat "+
-		"thigh "+
-		"has not lifted.", measure.Stature.Amount(p.Stature), measure.HipBend.Amount(turned))
+	f.Description = words.Of("Somebody {0} tall lies on the back, one leg flat, and pulls the other knee towards "+
+		"the chest. A phone lies along the front of that thigh, which has turned {1} from flat: the average. The "+
+		"flat thigh has not lifted.", measure.Stature.Amount(p.Stature), measure.HipBend.Amount(turned))
 	f.Add(figure.Floor(560, 1420+p.Hip-p.Ankle+100))
 	hip := lying(f, p)
 	kneeAt, ankle := bentLeg(f, p, hip, turned, 5)
@@ -98,8 +94,7 @@ func sitAndReach(p figure.Person, f *drawing.Figure) {
 	f.Title = words.Of("Sit and reach: the soles to the fingertips")
 	f.Description = words.Of("Somebody {0} tall sits on the floor with straight knees, the soles against a box, and "+
 		"reaches forward over it. The tape on the box begins at the soles; the fingertips pass them by {1} here. "+
-		"Short of "+
-		"the soles counts as negative. The picture’s number is an example.",
+		"Short of the soles counts as negative. The picture’s number is an example.",
 		measure.Stature.Amount(p.Stature), measure.SitAndReach.Amount(drawnPast))
 	// The shoulder stands a trunk from the hip and an arm from the fingertips.
 	way := tip.Minus(hip)

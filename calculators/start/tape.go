@@ -88,8 +88,7 @@ var tapeFaults = []struct {
 	{geometry.ChainstayTooShort, measure.Chainstay, words.Of("The chainstay is shorter than the difference of the " +
 		"heights of rear axle and bottom bracket. Check all three.")},
 	{geometry.FrontCentreTooShort, measure.FrontCentre, words.Of("The distance to the front axle is shorter than " +
-		"the " +
-		"difference of its height and the bottom bracket’s. Check all three.")},
+		"the difference of its height and the bottom bracket’s. Check all three.")},
 	{geometry.HeadOutOfReach, measure.BBToHeadTube, words.Of("These two distances to the head tube do not meet in a " +
 		"point. Measure both again to the centre of the head tube’s top, from bottom bracket and from rear axle.")},
 	{geometry.HeadAngleRange, measure.HeadAngle, words.Of("The head angle has to lie above 0 and at most at 90 " +
@@ -130,8 +129,7 @@ func solveTape(v calculators.Values, out calculators.Numbers) *calculators.Probl
 			}
 		}
 		return &calculators.Problem{Text: words.Of("These readings describe no bike. Check the largest and the " +
-			"smallest " +
-			"of them for a slip.")}
+			"smallest of them for a slip.")}
 	}
 	f := frontAxleOf(v, t, r)
 	front := geometry.Point{X: f.used, Y: r.Front.Y}

@@ -12,25 +12,20 @@ func explainTape(v calculators.Values, r *calculators.Result) {
 	reach, stack, drop, front, offset := r.At(tapedReach), r.At(tapedStack), r.At(tapedDrop), r.At(tapedFrontCentre),
 		r.At(tapedForkOffset)
 	reach.Meaning = words.Of("How far the front of the frame stands ahead of your feet. Compare it with a chart " +
-		"only " +
-		"inside the ±.")
+		"only inside the ±.")
 	if !(reach.Value > 0) {
 		reach.Meaning = words.Of("The head tube comes out behind the bottom bracket, which no bike has. Measure " +
-			"both " +
-			"distances to the head tube again.")
+			"both distances to the head tube again.")
 	}
 	stack.Meaning = words.Of("How high the front of the frame stands above your feet, spacers and stem not counted.")
 	drop.Meaning = words.Of("The bottom bracket hangs this far below the axles. It is what a chart prints; the " +
-		"height " +
-		"above the floor changes with the tyres.")
+		"height above the floor changes with the tyres.")
 	if drop.Value < 0 {
 		drop.Meaning = words.Of("The bottom bracket stands above the line between the axles. Small wheels do that; " +
-			"check " +
-			"the heights if yours are large.")
+			"check the heights if yours are large.")
 	}
 	front.Meaning = words.Of("The distance you measured. Take the distance from axle to axle too, and it is had in " +
-		"two " +
-		"ways.")
+		"two ways.")
 	if v.Has(measure.Wheelbase) {
 		front.Meaning = words.Of("Had in two ways, straight and from axle to axle, and counted by how well each " +
 			"repeats.")
@@ -39,8 +34,7 @@ func explainTape(v calculators.Values, r *calculators.Result) {
 	}
 	offset.Meaning = offsetMeaning(v, offset)
 	r.Note(calculators.PlainNote, "Take every distance between centres, in the middle plane of the bike: hold the "+
-		"tape "+
-		"parallel to it and sight across where an axle’s end stands out.")
+		"tape parallel to it and sight across where an axle’s end stands out.")
 	r.Figure = tapeFigure(v, r)
 }
 
@@ -50,13 +44,11 @@ func offsetMeaning(v calculators.Values, x *calculators.Answer) words.Text {
 	}
 	if !measure.ForkOffset.Plausible(float64(x.Value)) {
 		return words.Of("No fork in the shops has this offset: forks lie between {0} and {1}. Read the head angle "+
-			"again, "+
-			"phone turned end for end.", measure.ForkOffset.Amount(measure.ForkOffset.Low),
+			"again, phone turned end for end.", measure.ForkOffset.Amount(measure.ForkOffset.Low),
 			measure.ForkOffset.Amount(measure.ForkOffset.High))
 	}
 	return words.Of("A tape and a phone are coarse for this: a tenth of a degree moves it by more than a " +
-		"millimetre. " +
-		"The fork’s sticker wins.")
+		"millimetre. The fork’s sticker wins.")
 }
 
 // twiceTable shows the front-centre both ways.

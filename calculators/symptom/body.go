@@ -80,8 +80,7 @@ var all = []*Symptom{
 		Flags: append([]string{"a foot that stays numb or cold off the bike", "a sore that does not heal"},
 			nerveFlags[:1]...), Causes: Causes{
 			{Why: "The shoe is tight across the ball", Evidence: Trade, First: "Loosen the shoe; in the evening, " +
-				"when " +
-				"feet are largest, check its size.", Chapter: "feet/shoe-size"},
+				"when feet are largest, check its size.", Chapter: "feet/shoe-size"},
 			{Why: "The spindle lies under the toe joints", Evidence: Clinical, First: "Move the cleat back",
 				Of: measure.CleatBehindBall, More: true, Chapter: "feet/cleat-fore-and-aft"},
 			{Why: "The sole bends over the pedal", Evidence: Trade, First: "Ride once in a stiffer shoe, or on a " +
@@ -130,8 +129,7 @@ var all = []*Symptom{
 		"a change in sexual function, or blood in the urine"}, Causes: Causes{
 		{Why: "The nose presses on soft " +
 			"parts", Evidence: Clinical, Sources: []*literature.Source{literature.Schwarzer2002}, First: "Stand up " +
-			"at once and often; then turn the nose " +
-			"down", Of: measure.SaddleTilt, More: true, Chapter: "saddle/tilt"},
+			"at once and often; then turn the nose down", Of: measure.SaddleTilt, More: true, Chapter: "saddle/tilt"},
 		{Why: "The saddle is high", Evidence: Clinical, First: "Lower the saddle", Of: measure.SaddleHeight,
 			Chapter: "saddle/height"},
 		{Why: "The saddle is narrow, or of a shape that is not yours", Evidence: Measured,
