@@ -212,6 +212,7 @@ func TestEveryCitationIsListedAndUsed(t *testing.T) {
 	for _, s := range literature.All() {
 		listed[s.Key]++
 		require.Equal(t, 1, listed[s.Key], "%s is listed twice", s.Key)
+		require.True(t, s.Title != "" && s.Authors != "" || s == literature.CommonPractice, s.Key)
 		require.NotEmpty(t, s.Where, s.Key)
 		require.NotEmpty(t, s.Opened, s.Key)
 		require.NotEmpty(t, s.For, s.Key)

@@ -115,9 +115,9 @@ func (b *library) readSources(from source) []Mistake {
 				s.For = typeset(v)
 			}
 		}
-		if s.Where == "" || s.Opened == "" {
-			y.mistake(e.at, "the source “"+e.key+"” lacks “where” or “opened”",
-				"say where it was published and what of it was read")
+		if s.Title == "" || s.Where == "" || s.Opened == "" {
+			y.mistake(e.at, "the source “"+e.key+"” lacks “title”, “where” or “opened”",
+				"say what it is called, where it was published and what of it was read")
 		}
 		b.sources[e.key] = s
 	}

@@ -39,7 +39,7 @@ func Seated() *calculators.Calculator {
 		First:    []*measure.Quantity{measure.ElbowBend},
 		Answers:  []*calculators.Output{seatedTrunk, seatedShoulder, seatedBend, seatedReach},
 		Workings: seatedWorkings(),
-		Sources: []*literature.Source{literature.Gordon2014, literature.Holliday2021, literature.Williams2021,
+		Sources: []*literature.Source{literature.Gordon2014, literature.Holliday2021,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteererAndStem, caution.HoseCheck, caution.Numbness, caution.FirstRide,
 			caution.Growing},

@@ -43,7 +43,7 @@ func Stance() *calculators.Calculator {
 		Answers:  []*calculators.Output{stance, kneeLine},
 		Workings: []*calculators.Output{hipsApart, kneeSlant, heelRoom, threadLeft},
 		Sources: []*literature.Source{literature.Bell1989, literature.Harrington2007, literature.DisleyLi2014a,
-			literature.DisleyLi2014b, literature.Wilbert2024, literature.Thorsen2020, literature.Thorsen2021,
+			literature.DisleyLi2014b, literature.Thorsen2020, literature.Thorsen2021,
 			literature.Johnston2017, literature.Gordon2014, literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PedalThread, caution.ClipRelease, caution.Torque, caution.FirstRide,
 			caution.Pain, caution.Clinician},

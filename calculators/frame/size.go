@@ -57,7 +57,7 @@ func Size() *calculators.Calculator {
 		First:    []*measure.Quantity{measure.SaddleHeight, measure.GripX, measure.GripY},
 		Answers:  []*calculators.Output{sizeAhead, sizeAbove, sizeDropper, sizeTrunk},
 		Workings: sizeWorkings(),
-		Sources: []*literature.Source{literature.CFR1512, literature.Gordon2014, literature.Williams2021,
+		Sources: []*literature.Source{literature.CFR1512, literature.Gordon2014,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.PostInsertion, caution.SteererAndStem, caution.Growing},
 		Solve:    solveSize,

@@ -32,7 +32,7 @@ func Trial() *calculators.Calculator {
 			fit.WheelInputs()),
 		Answers:  []*calculators.Output{trialAhead, trialAbove, trialStem, trialHeight, trialSaddle},
 		Workings: trialWorkings(),
-		Sources:  []*literature.Source{literature.Williams2021, literature.GUM2008, literature.CommonPractice},
+		Sources:  []*literature.Source{literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.SteererAndStem, caution.NoWayBack, caution.HoseCheck, caution.CarbonParts,
 			caution.Torque, caution.BrakeCheck, caution.FirstRide},
 		Solve:   solveTrial,

@@ -9,11 +9,6 @@ var (
 		Opened: Abstract, Strength: Survey,
 		For: "What fifty trained road cyclists chose: elbow bent by 19 ± 8 degrees, shoulder opened by 112 ± 7; " +
 			"and that every published rule for reach and bar height it lists is personal opinion."}
-	Williams2021 = &Source{Key: "williams2021", Authors: "Williams, Zadnik and Panesar-Aguilar", Year: 2021,
-		Where: "International Journal of Social Science and Human Research 4(7), on reach and body lengths of " +
-			"eleven riders",
-		Opened: Abstract, Strength: Survey,
-		For: "In eleven riders arm length went with the chosen reach, trunk length hardly: weak evidence."}
 	Lin2025 = &Source{Key: "lin2025", Authors: "Lin, Tsai and Chen", Year: 2025,
 		Title:  "Handlebar width choices must be considered for female cyclists",
 		Where:  "PubMed number 39846669",
@@ -66,6 +61,6 @@ var (
 
 // ofCockpit lists the sources that only the cockpit's calculators cite.
 func ofCockpit() []*Source {
-	return []*Source{Holliday2021, Williams2021, Lin2025, Keir2007, ODriscoll1992, KongLowe2005, HwangGrips, Lee2009,
+	return []*Source{Holliday2021, Lin2025, Keir2007, ODriscoll1992, KongLowe2005, HwangGrips, Lee2009,
 		Patterson2003, ISO4210Levers}
 }

@@ -45,7 +45,7 @@ type Source struct {
 	Key      string // stable: lower-case first author and year
 	Authors  string
 	Year     int
-	Title    string // empty where the title was not seen
+	Title    string // empty for common practice alone
 	Where    string // journal, volume, pages; publisher
 	DOI      string // without https://doi.org/
 	URL      string // https address of a work that has no DOI; empty where none is known to last

@@ -36,21 +36,8 @@ var (
 		Where:  "Physical Therapy 71(9), 656–665",
 		Opened: Memory, Strength: Survey,
 		For: "The hip bends by 121 ± 13 degrees; 1,683 adults of 25 to 74 years."}
-	Branco2022 = &Source{Key: "branco2022", Authors: "Branco, Resende, Bittencourt and Mendonça", Year: 2022,
-		Where: "Physical Therapy in Sport 55, 139–145, on hip and foot factors of knee pain in the same fifty " +
-			"riders",
-		DOI:    "10.1016/j.ptsp.2022.04.001",
-		Opened: Abstract, Strength: Survey,
-		For: "Hip rotation, hip strength, ankle bend and forefoot alignment together sorted 77 % of the sore and " +
-			"88 % of the well."}
-	Vicari2024 = &Source{Key: "vicari2024", Authors: "Vicari and others", Year: 2024,
-		Where:  "Frontiers in Sports and Active Living, on flexibility and saddle pressure in young off-road riders",
-		DOI:    "10.3389/fspor.2024.1472550",
-		Opened: Abstract, Strength: Survey,
-		For: "In 15 off-road riders of 13 to 16 years a better sit-and-reach went with less pressure in front."}
 )
 
 func ofMobility() []*Source {
-	return []*Source{Konor2012, Bennell1998, Youdas2005, GajdosikLusk1983, MayorgaVega2014, RoachMiles1991,
-		Branco2022, Vicari2024}
+	return []*Source{Konor2012, Bennell1998, Youdas2005, GajdosikLusk1983, MayorgaVega2014, RoachMiles1991}
 }

@@ -32,7 +32,7 @@ func Tilt() *calculators.Calculator {
 			fit.AxleInputs(), weightInputs()),
 		Answers:  []*calculators.Output{tiltAtSag, tiltOnGrade, tiltToBeLevel, tiltOnStand},
 		Workings: []*calculators.Output{pitchAtSag, slopeTip},
-		Sources: []*literature.Source{literature.WilkinsonKram2021, literature.Humboldt2026, literature.Salai1999,
+		Sources: []*literature.Source{literature.WilkinsonKram2021, literature.Salai1999,
 			literature.SabetiAschraf2010,
 			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Numbness, caution.Torque, caution.CarbonParts, caution.FirstRide,

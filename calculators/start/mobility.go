@@ -34,7 +34,7 @@ func Mobility() *calculators.Calculator {
 		Sources: []*literature.Source{literature.Konor2012, literature.Bennell1998, literature.Youdas2005,
 			literature.GajdosikLusk1983, literature.MayorgaVega2014, literature.RoachMiles1991,
 			literature.Holliday2021,
-			literature.Vicari2024, literature.Branco2022, literature.GUM2008, literature.CommonPractice},
+			literature.GUM2008, literature.CommonPractice},
 		Cautions: []*caution.Caution{caution.Pain, caution.Growing, caution.Clinician},
 		Solve:    solveMobility,
 		Explain:  explainMobility,

@@ -32,8 +32,7 @@ func explainMobility(v calculators.Values, r *calculators.Result) {
 	if v.Has(measure.SitAndReach) {
 		r.Note(calculators.PlainNote, "Sit and reach ({0}) has no average here, because it depends on arms and "+
 			"legs as much as on suppleness: it follows the hamstrings only in part, and the back hardly. Compare "+
-			"it with yourself in three months. In fifteen young off-road riders a better reach went with less "+
-			"pressure on the front of the saddle.", measure.SitAndReach.Amount(v.Of(measure.SitAndReach)))
+			"it with yourself in three months.", measure.SitAndReach.Amount(v.Of(measure.SitAndReach)))
 	}
 	if (v.Has(measure.KneeShortLeft) || v.Has(measure.KneeShortRight)) && v.Choice(measure.Sex) == "" {
 		r.Note(calculators.CheckNote, "Women’s hamstrings let the knee go about 11 degrees further than men’s. "+
@@ -47,9 +46,8 @@ func explainMobility(v calculators.Values, r *calculators.Result) {
 	r.Note(calculators.CheckNote, "The averages and how far people differ are quoted from memory: nobody opened the "+
 		"papers again for this guide. Take “stiffer than most” as a hint and no more. What you can rely on is left "+
 		"against right, and you against yourself.")
-	r.Note(calculators.PlainNote, "No setting of the bike is changed by these tests. In fifty mountain bikers hip "+
-		"rotation, hip strength, ankle bend and the line of the forefoot together sorted most of the sore knees "+
-		"from the well, but not one of them alone, and nobody has shown that a setting mends it.")
+	r.Note(calculators.PlainNote, "No setting of the bike is changed by these tests: nobody has shown which setting a "+
+		"stiff or a supple joint asks for.")
 	r.Note(calculators.PlainNote, "Warm up for five minutes first, take each test three times and keep the middle "+
 		"one. Stop where it pulls; a test that hurts is no test.")
 	r.Figure = mobilityFigure(v, r)
