@@ -43,6 +43,12 @@ func all(only *regexp.Regexp) (list []named) {
 	}
 	for _, f := range catalog.Figures() {
 		add(f.Name, f.Figure(nil, nil))
+		if m := f.Motion; m != nil {
+			for _, at := range []float64{m.From, (m.From + m.To) / 3} {
+				moment, _ := f.Moment(nil, nil, at)
+				add(fmt.Sprintf("%s-at-%.0f", m.Name, at), moment)
+			}
+		}
 	}
 	add("symptoms", symptom.Figure())
 	return list

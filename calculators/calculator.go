@@ -121,11 +121,17 @@ type Illustration struct {
 	Name   string
 	Inputs []Input
 	Draw   func(v Values) *drawing.Figure
+	// Motion is set in place of Draw where the figure belongs to a calculator and moves.
+	Motion *Motion
+	of     *Calculator
 }
 
 // Figure draws an illustration with what was typed, passing over what cannot be
 // read.
 func (s *Illustration) Figure(typed []Pair, in *words.Reader) *drawing.Figure {
+	if s.Motion != nil {
+		return s.states(typed, in)
+	}
 	c := &Calculator{Inputs: s.Inputs}
 	v, _, _ := c.read(typed, in)
 	return s.Draw(v)

@@ -81,6 +81,20 @@ func (s *shelf) bench(b *block, level int, in *words.Reader) string {
 	return panel.Bench(s.calculator(b.name), b.place, level, in)
 }
 
+// moving returns the figure of that name if it moves, else nil.
+func (s *shelf) moving(name string) *calculators.Illustration {
+	for _, f := range s.standing {
+		if f.Name == name && f.Motion != nil {
+			return f
+		}
+	}
+	return nil
+}
+
+func moving(s *calculators.Illustration, id string, in *words.Reader) string {
+	return panel.Moving(s.Motion, s.Figure(nil, in), words.Text{}, id, in, drawing.Anywhere)
+}
+
 func drawn(f *drawing.Figure, id string, in *words.Reader, width float64) string {
 	return panel.Figure(f, id, in, width)
 }

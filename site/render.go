@@ -114,7 +114,12 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	case calculatorBlock:
 		s = w.g.sketched(w.p, w.g.shelf.bench(b, w.p.benchLevel(b), w.g.reader))
 	case figureBlock:
-		s = drawn(w.g.shelf.figure(b.name, w.g.reader), "figure-"+b.name+"-"+b.place, w.g.reader, drawing.Anywhere)
+		id := "figure-" + b.name + "-" + b.place
+		if moves := w.g.shelf.moving(b.name); moves != nil {
+			s = moving(moves, id, w.g.reader)
+		} else {
+			s = drawn(w.g.shelf.figure(b.name, w.g.reader), id, w.g.reader, drawing.Anywhere)
+		}
 	case cautionBlock:
 		s = warned(w.g.library.cautions[b.name], w.g.reader)
 	case measureBlock:

@@ -34,6 +34,10 @@ func TestEveryNumberInAPictureIsDescribed(t *testing.T) {
 	}
 	for _, f := range catalog.Figures() {
 		checkDescribed(t, f.Name, f.Figure(nil, nil))
+		if f.Motion != nil {
+			moment, _ := f.Moment(nil, nil, f.Motion.To)
+			checkDescribed(t, f.Name+", one moment", moment)
+		}
 	}
 }
 
@@ -41,7 +45,11 @@ func TestEveryNumberInAPictureIsDescribed(t *testing.T) {
 func checkDescribed(t *testing.T, name string, f *drawing.Figure) {
 	t.Helper()
 	axis := map[string]bool{}
-	for _, m := range f.Marks {
+	marks := f.Marks
+	for _, frame := range f.Frames {
+		marks = append(marks, frame.Marks...)
+	}
+	for _, m := range marks {
 		if l, ok := m.(drawing.Label); ok && l.Fixed && l.Role == drawing.Soft {
 			axis[l.Text.Say(nil)] = true
 		}

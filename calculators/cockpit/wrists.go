@@ -23,7 +23,8 @@ const (
 // Figures are the section's standing figures.
 func Figures() []*calculators.Illustration {
 	return slices.Concat(
-		[]*calculators.Illustration{LeverSpan(), StackOrder(), Elbows(), ControlsIn(), TwoPoints()},
+		[]*calculators.Illustration{LeverSpan(), StackOrder(), Elbows(), ControlsIn(), TwoPoints(),
+			Lever().Moving(leverMotion())},
 		Wrists(),
 		Riders(),
 	)

@@ -9,7 +9,8 @@ import (
 // Figures are the standing figures of this part of the guide, in its order.
 func Figures() []*calculators.Illustration {
 	return []*calculators.Illustration{FlatAndClipped(), CleatOnTheSole(), CleatTurns(), FingerBehindTheHeel(),
-		PelvisLevel()}
+		PelvisLevel(),
+		Crank().Moving(crankMotion())}
 }
 
 // What is drawn where nobody gave a number: the scenario's foot and shoe, mm; how far the

@@ -42,48 +42,72 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		"the front lifts.",
 		grade, load.Uncertain(), r.At(comForward).Uncertain(), r.At(comHeight).Uncertain(), lift.Uncertain(),
 		tilt)
-	ground, rear, front := bike.Ground(), bike.RearContact(), bike.FrontContact()
-	balance := at.Balance
-	// The wheelbase of the picture may be a stand-in: keep the share right.
-	balance.Ahead *= bike.Wheelbase() / balance.Wheelbase
-	centre := drawing.Point{X: rear.X + balance.Ahead, Y: ground + balance.Height}
-	pull, onSlope := slope, "Weight"
+	w := weightsOf(v, bike, at.Balance, float64(load.Value)/100)
+	onSlope := "Weight"
 	if v.Is(measure.Riding, "rolling") {
-		pull, onSlope = 0, "Weight as you feel it, rolling freely"
+		onSlope = "Weight as you feel it, rolling freely"
 	}
-	// All is drawn as the bike sees it and then turned with the slope. Gravity leans back
-	// for the bike, so that it is plumb on the sheet.
-	u := drawing.Polar(-90-pull, 1)
-	down := centre.Along(u, (centre.Y-ground)/-u.Y)
-	share := float64(load.Value) / 100
 	under := func(wheel drawing.Point, share float64, side float64, text words.Text) drawing.Mark {
 		return drawing.Label{Role: drawing.Ink, At: wheel.Plus(drawing.Point{Y: -max(share, 0.05) * fullForce / 2}),
 			Side: drawing.Point{X: side}, Text: text, Priority: 2}
 	}
-	f.Add(drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{centre, figure.At(rear)}},
-		drawing.Line{Role: drawing.Hot, Pen: drawing.Heavy, Points: []drawing.Point{centre, down}})
-	f.Add(force(figure.At(front), share)...)
-	f.Add(force(figure.At(rear), 1-share)...)
+	f.Add(w.marks()...)
 	f.Add(
-		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: centre, Radius: 24},
-		drawing.Cross{Role: drawing.Body, At: centre, Size: 24},
-		drawing.Label{Role: drawing.Hot, At: down, Side: drawing.Point{X: 1, Y: -0.6}, Leader: true,
+		drawing.Label{Role: drawing.Hot, At: w.down, Side: drawing.Point{X: 1, Y: -0.6}, Leader: true,
 			Text: words.Of(onSlope)},
-		drawing.Label{Role: drawing.Ink, At: centre.Along(figure.At(rear).Minus(centre), 0.55),
+		drawing.Label{Role: drawing.Ink, At: w.centre.Along(w.rear.Minus(w.centre), 0.55),
 			Side: drawing.Point{X: -1, Y: 0.4}, Leader: true, Text: words.Of("Front lifts: {0}", lift.Amount())},
-		under(figure.At(front), share, 1, words.Of("{0}", load.Amount())),
-		under(figure.At(rear), 1-share, -1, words.Of("{0}", measure.Amount{Value: 100 - float64(load.Value),
+		under(w.front, w.share, 1, words.Of("{0}", load.Amount())),
+		under(w.rear, 1-w.share, -1, words.Of("{0}", measure.Amount{Value: 100 - float64(load.Value),
 			Unit: measure.Percent, Extra: 1})),
 	)
 	f.Marks = figure.Turned(slope, drawing.Point{}, f.Marks...)
 	if slope != 0 {
-		f.Add(level(bike, slope, grade)...)
+		f.Add(level(bike, slope, words.Of("Slope {0}", grade))...)
 	}
 	return f
 }
 
+// weights is where the weight of bike and rider acts, as the bike sees it: all is drawn
+// that way and then turned with the slope.
+type weights struct {
+	rear, front  drawing.Point // where the wheels stand
+	centre, down drawing.Point // of all mass, and where its plumb line meets the ground
+	share        float64       // of the load that the front wheel carries
+}
+
+func weightsOf(v calculators.Values, bike geometry.Bike, balance geometry.Balance, share float64) weights {
+	ground := bike.Ground()
+	w := weights{rear: figure.At(bike.RearContact()), front: figure.At(bike.FrontContact()), share: share}
+	// The wheelbase of the picture may be a stand-in: keep the share right.
+	w.centre = drawing.Point{X: w.rear.X + balance.Ahead*bike.Wheelbase()/balance.Wheelbase,
+		Y: ground + balance.Height}
+	pull := 0.0
+	if !v.Is(measure.Riding, "rolling") {
+		pull = geometry.SlopeAngle(v.Of(measure.Grade))
+	}
+	// Gravity leans back for the bike, so that it is plumb on the sheet.
+	u := drawing.Polar(-90-pull, 1)
+	w.down = w.centre.Along(u, (w.centre.Y-ground)/-u.Y)
+	return w
+}
+
+// marks draws the line past which the front lifts, the plumb line, the loads as arrows and
+// the centre of mass.
+func (w weights) marks() []drawing.Mark {
+	marks := []drawing.Mark{
+		drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{w.centre, w.rear}},
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Heavy, Points: []drawing.Point{w.centre, w.down}},
+	}
+	marks = append(marks, force(w.front, w.share)...)
+	marks = append(marks, force(w.rear, 1-w.share)...)
+	return append(marks,
+		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: w.centre, Radius: 24},
+		drawing.Cross{Role: drawing.Body, At: w.centre, Size: 24})
+}
+
 // level draws the horizontal that the slope rises from, behind the rear wheel.
-func level(bike geometry.Bike, slope float64, grade measure.Amount) []drawing.Mark {
+func level(bike geometry.Bike, slope float64, said words.Text) []drawing.Mark {
 	start := drawing.Point{X: bike.RearContact().X - bike.RearRadius - 20, Y: bike.Ground()}
 	along := drawing.Polar(slope, 1)
 	from := drawing.Point{}.Along(along, start.X).Along(along.Left(), start.Y)
@@ -93,7 +117,7 @@ func level(bike geometry.Bike, slope float64, grade measure.Amount) []drawing.Ma
 		drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []drawing.Point{from, to}},
 		drawing.Angle{Role: drawing.Hot, Vertex: from, From: 0, To: slope, Radius: 0.92 * length},
 		drawing.Label{Role: drawing.Hot, At: from.Plus(drawing.Point{X: 0.92 * length}), Side: drawing.Point{X: -0.5,
-			Y: -math.Copysign(1, slope)}, Text: words.Of("Slope {0}", grade), Priority: 3},
+			Y: -math.Copysign(1, slope)}, Text: said, Priority: 3},
 	}
 }
 

@@ -11,7 +11,8 @@ import (
 
 // Figures are the standing figures of this part of the guide.
 func Figures() []*calculators.Illustration {
-	return []*calculators.Illustration{SameReach(), OneNumberAtATime(), ForkRing(), ShockRing()}
+	return []*calculators.Illustration{SameReach(), OneNumberAtATime(), ForkRing(), ShockRing(),
+		Sag().Moving(sagMotion()), Climb().Moving(climbMotion())}
 }
 
 // ForkRing is the standing figure of how sag is read at the fork: the ring pushed to the

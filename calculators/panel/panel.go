@@ -21,15 +21,7 @@ import (
 )
 
 // Example returns what the worked example of c types, in base units.
-func Example(c *calculators.Calculator) []calculators.Pair {
-	var pairs []calculators.Pair
-	for _, in := range c.Inputs {
-		if in.Example != "" {
-			pairs = append(pairs, calculators.Pair{Key: in.Key, Typed: in.Example})
-		}
-	}
-	return pairs
-}
+func Example(c *calculators.Calculator) []calculators.Pair { return c.Example() }
 
 // Bench writes c at its worked example, complete without script: form, figure,
 // readings, tables, notes, cautions and sources. Every id begins with the name of

@@ -19,43 +19,45 @@ func kneeFigure(v calculators.Values, r *calculators.Result, rider posture.Seate
 	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(v.Of(measure.SeatAngle))
 	b.Crank = v.Of(measure.CrankLength)
 	b = b.AtBottom()
-	f := &drawing.Figure{Title: words.Of("Your knee at the bottom of the stroke, and through the whole circle")}
+	f := &drawing.Figure{Title: words.Of("Your knee at the bottom of the stroke, and through the whole circle"),
+		Least: 22, Apart: true}
+	var leg []drawing.Mark
 	if near, reaches := rider.AtBottom(height); ok && reaches {
 		pose := figure.Legs(near, nil, v.Of(measure.SoleHeight))
 		b.PedalAngle = near.HeelUp
-		f.Add(figure.Pedalling(b, &pose)...)
-		f.Add(figure.KneeBend(pose, drawing.Ink, words.Of("{0}", bottom.Amount())))
+		leg = append(figure.Pedalling(b, &pose), figure.KneeBend(pose, drawing.Ink, words.Of("{0}", bottom.Amount())))
 		f.Description = words.Of("A leg at the bottom of the stroke with the saddle {0} above the bottom bracket. "+
 			"The knee bends {1} there and {2} at the top. A plot of the bend against the crank’s angle shows the "+
 			"window of 30 to 40 degrees at the bottom.",
 			said, bottom.Uncertain(), top.Amount())
 	} else {
-		f.Add(figure.Pedalling(b, nil)...)
+		leg = figure.Pedalling(b, nil)
 		f.Description = words.Of("A saddle {0} above the bottom bracket. The leg is left out, because it does not "+
 			"reach the pedal.", said)
 	}
-	f.Add(figure.SeatLine(b), drawing.Dimension{Role: drawing.Hot, B: b.SaddleTop(), Offset: 190,
-		Text: words.Of("{0}", said)})
-	f.Add(kneePlot(v, r, rider, ok, 430, height)...)
+	f.Frame(words.Of("At the bottom of the stroke"), append(leg, figure.SeatLine(b),
+		drawing.Dimension{Role: drawing.Hot, B: b.SaddleTop(), Offset: 190, Text: words.Of("{0}", said)})...)
+	_, plot := kneePlot(v, r, rider, ok, figure.Point{}, kneePlotHigh)
+	f.Frame(words.Of("Knee bend, by the crank’s angle from the top"), plot...)
 	return f
 }
 
-// kneePlot plots the knee's bend over the crank's angle, in mm of the drawing: it begins
-// at a distance ahead of the bottom bracket and reaches up to a height.
+// kneePlotHigh is the upper corner of the plot that stands by itself, in its own units.
+var kneePlotHigh = figure.Point{X: 900, Y: 800}
+
+// kneePlot plots the knee's bend over the crank's angle, between two corners of the
+// drawing.
 func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated, ok bool,
-	ahead, height float64) []drawing.Mark {
-	low, high := -float64(v.Of(measure.CrankLength)), math.Max(height, 300)
-	p := figure.Plot{Low: figure.Point{X: ahead, Y: low}, High: figure.Point{X: ahead + 1.25*(high-low), Y: high},
-		To: figure.Point{X: 360, Y: 140}}
+	low, high figure.Point) (figure.Plot, []drawing.Mark) {
+	height := v.Of(measure.SaddleHeight)
+	p := figure.Plot{Low: low, High: high, To: figure.Point{X: 360, Y: 140}}
 	marks := p.Sheet(degreeTicks(0, 90, 180, 270, 360), degreeTicks(0, 30, 60, 90, 120))
 	at := posture.Bottom(v.Of(measure.SeatAngle))
 	marks = append(marks,
 		p.Band(drawing.Ink, drawing.Hatch, figure.Point{X: at - 25, Y: movingFrom}, figure.Point{X: at + 25,
 			Y: movingTo}),
-		drawing.Label{Role: drawing.Ink, At: p.At(at, movingTo), Side: figure.Point{Y: 1},
-			Text: words.Of("{0} to {1}", wholeDegrees(movingFrom), wholeDegrees(movingTo)), Fixed: true},
-		drawing.Label{Role: drawing.Soft, At: p.At(180, 140), Side: figure.Point{Y: 1},
-			Text: words.Of("knee bend, by crank angle from the top"), Fixed: true})
+		drawing.Label{Role: drawing.Ink, At: p.At(at-25, movingFrom), Side: figure.Point{X: -1},
+			Text: words.Of("{0} to {1}", wholeDegrees(movingFrom), wholeDegrees(movingTo)), Fixed: true})
 	if circle, reaches := rider.Circle(height, 36); ok && reaches {
 		curve := make([]figure.Point, 0, 37)
 		for _, pose := range circle.Poses {
@@ -65,7 +67,7 @@ func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated,
 		marks = append(marks, p.Curve(drawing.Body, drawing.Heavy, curve),
 			drawing.Cross{Role: drawing.Body, At: p.At(at, float64(r.At(kneeAtBottom).Value))})
 	}
-	return append(marks, ownReading(v, p, at)...)
+	return p, append(marks, ownReading(v, p, at)...)
 }
 
 // ownReading marks the reader's own reading in the plot. One that was taken holding still

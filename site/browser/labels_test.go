@@ -167,6 +167,13 @@ func TestNoLabelOfAStandingFigureCoversAnother(t *testing.T) {
 	for _, s := range catalog.Figures() {
 		t.Run(s.Name, func(t *testing.T) {
 			figures, inputs := []*drawing.Figure{s.Figure(nil, nil)}, []string{"the example"}
+			if m := s.Motion; m != nil {
+				for i := range 9 {
+					at := m.From + (m.To-m.From)*float64(i)/8
+					moment, said := s.Moment(nil, nil, at)
+					figures, inputs = append(figures, moment), append(inputs, said.Say(nil))
+				}
+			}
 			for _, typed := range [][]calculators.Pair{
 				{{Key: "inseam", Typed: "660"}, {Key: "stature", Typed: "1480"}},
 				{{Key: "inseam", Typed: "960"}, {Key: "stature", Typed: "2010"}},

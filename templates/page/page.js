@@ -57,6 +57,9 @@ document.addEventListener("toggle", ({ target }) => {
   if (place instanceof HTMLElement) import("./sketch.js").then(({ sketch }) => sketch(place), () => {});
 }, true);
 
+// What a number does is seen best while it moves.
+if (document.querySelector(".moves")) import("./move.js").then(({ moves }) => moves(), () => {});
+
 // Where a length is explained it can be written down.
 if (document.querySelector("[data-reading]")) import("./readings.js").then(({ readings }) => readings(), () => {});
 if (document.querySelector("[data-pasted]")) import("./pasted.js").then(({ pasted }) => pasted(), () => {});
@@ -85,7 +88,7 @@ const size = () => {
   clearTimeout(later);
   if (numbers) later = setTimeout(() => import("./plates.js").then(({ redraw }) => redraw(), () => {}), 400);
 };
-if (document.querySelector(".plate")) {
+if (document.querySelector(".plate:not(.moves)")) {
   record.listen(size);
   size();
 }

@@ -7,7 +7,7 @@ import { across, follow } from "./room.js";
 
 /** @import { Asker } from "./types.d.ts" */
 
-const roots = all(document, ".plate[id]"), places = () => all(document, ".plate[id]");
+const roots = all(document, ".plate[id]:not(.moves)"), places = () => all(document, ".plate[id]:not(.moves)");
 /** @type {Asker[]} */
 const plates = roots.map(({ id }, i) => ({
   question: () => ({ figure: id.replace(/^figure-|-[^-]*$/g, ""), place: id, width: across([document.getElementById(id) ?? roots[i]]), record: record.text(), units: record.units() }),

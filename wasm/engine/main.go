@@ -6,6 +6,7 @@
 package main
 
 import (
+	"math"
 	"strings"
 	"syscall/js"
 
@@ -38,7 +39,7 @@ func answer(_ js.Value, args []js.Value) (out any) {
 	}
 	if name := text(q, "figure"); name != "" {
 		return map[string]any{"html": panel.Plate(catalog.Figures(), name, text(q, "place"), text(q, "record"),
-			units, number(q, "width"))}
+			units, number(q, "width"), place(q, "at"))}
 	}
 	reply := panel.Answer(catalog.All(), panel.Ask{
 		Name: text(q, "name"), Place: text(q, "place"), Record: text(q, "record"), Query: text(q, "query"),
@@ -78,6 +79,14 @@ func number(q js.Value, field string) float64 {
 		return v.Float()
 	}
 	return 0
+}
+
+// place is a field of q if it is a number, NaN for anything else.
+func place(q js.Value, field string) float64 {
+	if v := q.Get(field); v.Type() == js.TypeNumber {
+		return v.Float()
+	}
+	return math.NaN()
 }
 
 // text is a field of q if it is a string, "" for anything else.
