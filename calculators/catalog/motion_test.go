@@ -25,7 +25,8 @@ func TestAMovingFigureKeepsStill(t *testing.T) {
 		moving++
 		require.GreaterOrEqual(t, len(m.States), 2, m.Name)
 		require.Len(t, f.Figure(nil, nil).Frames, len(m.States), m.Name)
-		for _, typed := range [][]calculators.Pair{nil, exampleWith(f, "inseam", "740"), exampleWith(f, "inseam", "930")} {
+		for _, typed := range [][]calculators.Pair{nil, exampleWith(f, "inseam", "740"),
+			exampleWith(f, "inseam", "930")} {
 			for _, width := range []float64{346, 530, 930} {
 				boxes, said := map[string]bool{}, map[string]bool{}
 				for i := range 21 {
@@ -51,7 +52,7 @@ func TestAMovingFigureKeepsStill(t *testing.T) {
 // they compute and else at the example's, never at some of both. By hand: 20 % of 160 mm
 // at both ends lower the bottom bracket like the calculator's own bike of these numbers.
 func TestAMomentIsTheCalculatorsOwn(t *testing.T) {
-	sinks, sag := catalog.Figure("bike-sinks"), catalog.Named("suspension-sag")
+	sinks, sag := figureNamed("bike-sinks"), catalog.Named("suspension-sag")
 	own := []calculators.Pair{{Key: "fork-travel", Typed: "160"}, {Key: "rear-travel", Typed: "150"},
 		{Key: "sag-front", Typed: "11"}, {Key: "sag-rear", Typed: "33"}}
 	for _, p := range sag.Example() {
@@ -75,6 +76,15 @@ func TestAMomentIsTheCalculatorsOwn(t *testing.T) {
 		{Key: "rear-travel", Typed: "150"}}, nil, 20)
 	assert.Equal(t, example.Say(nil), some.Say(nil))
 	assert.NotEqual(t, example.Say(nil), said.Say(nil))
+}
+
+func figureNamed(name string) *calculators.Illustration {
+	for _, f := range catalog.Figures() {
+		if f.Name == name {
+			return f
+		}
+	}
+	return nil
 }
 
 // exampleWith is what the worked example behind a figure types, one number changed.

@@ -14,8 +14,9 @@ import (
 func sagMotion() *calculators.Motion {
 	return &calculators.Motion{Name: "bike-sinks",
 		Title: words.Of("The bike sinks under you"),
-		Description: words.Of("A bike from the side that sinks at both ends, over the same bike with nobody on it, in " +
-			"thin lines. The frame goes down and the shock shortens. While both ends sink alike, the angles hardly change."),
+		Description: words.Of("A bike from the side that sinks at both ends, over the same bike with nobody on it, " +
+			"in thin lines. The frame goes down and the shock shortens. While both ends sink alike, the angles " +
+			"hardly change."),
 		Label: "Sink both ends", Unit: measure.Percent, To: 50, Step: 1,
 		States: []float64{25, 50}, Least: 20,
 		Swept: []*measure.Quantity{measure.SagFront, measure.SagRear},

@@ -57,6 +57,7 @@ func besideKneeAt(v calculators.Values, r *calculators.Result, at float64) drawi
 		marks = append(marks, drawing.Circle{Role: drawing.Hot, Fill: drawing.Solid, Centre: p.At(at, pose.KneeBend),
 			Radius: 20})
 	}
-	marks = append(marks, drawing.Label{Role: drawing.Soft, At: p.At(180, 140), Text: words.Of("knee bend"), Fixed: true})
+	marks = append(marks, drawing.Label{Role: drawing.Soft, At: p.At(180, 140), Fixed: true,
+		Text: words.Of("knee bend")})
 	return drawing.Frame{Low: low, High: figure.Point{X: high.X + 40, Y: high.Y + 40}, Marks: marks}
 }
