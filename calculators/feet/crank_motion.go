@@ -14,8 +14,8 @@ func crankMotion() *calculators.Motion {
 	return &calculators.Motion{Name: "crank-gets-longer",
 		Title: words.Of("The top of the stroke on a longer crank"),
 		Description: words.Of("A leg with the pedal at the top, over the same leg on the present crank in thin " +
-			"lines. The saddle moves with the crank, so that the leg is as straight at the bottom as before. On a longer " +
-			"crank the foot is higher at the top, and knee and hip bend more."),
+			"lines. The saddle moves with the crank, so that the leg is as straight at the bottom as before. On " +
+			"a longer crank the foot is higher at the top, and knee and hip bend more."),
 		Label: "Make the crank longer", Unit: measure.Mm, From: 145, To: 185, Step: 1,
 		States: []float64{155, 165, 175, 185}, Least: 12,
 		Swept: []*measure.Quantity{measure.NewCrankLength},

@@ -16,10 +16,12 @@ func Moving(m *calculators.Motion, f *drawing.Figure, said words.Text, id string
 	w := markup.Writer{R: r, Width: width, ID: id}
 	from, to, step := record.Decimals(m.From, 4), record.Decimals(m.To, 4), record.Decimals(m.Step, 4)
 	w.Raw(`<figure class="plate moves" id="`).Name("").Raw(`" data-figure="`).Text(m.Name)
-	w.Raw(`"><div class="move"><label for="`).Name("-m").Raw(`">`).Say(m.Label).Raw(`</label><input type="range" id="`).Name("-m")
+	w.Raw(`"><div class="move"><label for="`).Name("-m").Raw(`">`).Say(m.Label)
+	w.Raw(`</label><input type="range" id="`).Name("-m")
 	w.Raw(`" min="`).Raw(from).Raw(`" max="`).Raw(to).Raw(`" step="`).Raw(step)
 	w.Raw(`" value="`).Raw(from)
-	w.Raw(`" aria-describedby="`).Name("-o").Raw(`"><button type="button" data-stop="`).Say("Stop").Raw(`">`).Say("Play")
+	w.Raw(`" aria-describedby="`).Name("-o")
+	w.Raw(`"><button type="button" data-stop="`).Say("Stop").Raw(`">`).Say("Play")
 	w.Raw(`</button><p class="seen" id="`).Name("-o").Raw(`">`)
 	if !said.None() {
 		w.Said(said)
