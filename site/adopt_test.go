@@ -59,6 +59,9 @@ func TestEverySettingIsExplainedWithAnExampleThatHolds(t *testing.T) {
 			text += "\ncontact: a@b.example\nnotice: Ours.\nrequest: {note: Ours.}"
 		}
 		local := fstest.MapFS{"guide.yaml": {Data: []byte(text)}}
+		if s.key == "mark" {
+			local["mark.svg"] = &fstest.MapFile{Data: []byte(goodMark)}
+		}
 		if s.key == "add" {
 			for _, p := range []string{"saddle/saddles-we-lend.md", "shop/index.md", "shop/how-we-fit.md"} {
 				local[p] = pageTitled(p, "Ours.")

@@ -28,7 +28,7 @@ type engineFiles struct{ wasm, br, gz, exec []byte }
 // build makes every file of the guide in memory, in the order of their paths.
 // Compressed copies are left to whoever writes them.
 func (g *Guide) build(engine engineFiles) ([]file, paths, error) {
-	assets, in, err := assetFiles(engine)
+	assets, in, err := assetFiles(engine, g.brand)
 	if err != nil {
 		return nil, in, err
 	}
@@ -80,7 +80,7 @@ func inParallel(n int, job func(i int)) {
 }
 
 // assetFiles are the files of the two hashed folders.
-func assetFiles(engine engineFiles) (files []file, in paths, err error) {
+func assetFiles(engine engineFiles, look brand) (files []file, in paths, err error) {
 	var page, core []file
 	var style bytes.Buffer
 	for _, name := range templates.Styles {
@@ -91,12 +91,16 @@ func assetFiles(engine engineFiles) (files []file, in paths, err error) {
 		style.Write(b)
 		style.WriteByte('\n')
 	}
+	style.Write(look.css())
 	page = append(page, file{path: "style.css", data: style.Bytes()})
-	icon, err := templates.Files.ReadFile("icon.svg")
+	icon, err := look.icon()
 	if err != nil {
 		return nil, in, err
 	}
 	page = append(page, file{path: "icon.svg", data: icon})
+	if m := look.drawn; m != nil {
+		page = append(page, file{path: m.name(), data: m.data})
+	}
 	if page, err = modules(page, "page"); err != nil {
 		return nil, in, err
 	}

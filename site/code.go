@@ -17,8 +17,8 @@ var coloured sync.Map // language + "\x00" + code to []byte
 // knownLanguage tells whether code of that language can be coloured.
 func knownLanguage(lang string) bool { return lang == "" || lang == "text" || lexers.Get(lang) != nil }
 
-// colour writes code as HTML with classes; the style sheet has the colours.
-func colour(code, lang string) []byte {
+// inColour writes code as HTML with classes; the style sheet has the colours.
+func inColour(code, lang string) []byte {
 	key := lang + "\x00" + code
 	if done, ok := coloured.Load(key); ok {
 		return done.([]byte)

@@ -18,11 +18,27 @@ var documented = []setting{
 		"contact: workshop@alder-bank.example",
 	},
 	{"tagline", "One sentence under the name.", "tagline: Fitted by people who ride the same hills."},
+	{
+		"mark",
+		"Your mark, beside the name on every page and in the browser’s tab: an SVG or PNG file in this folder. It stands " +
+			"on white on a dark screen, so that dark lines can be seen.",
+		"mark: mark.svg",
+	},
+	{
+		"colours",
+		"Two colours of yours. The first is for what a reader sets and for the main answer, the second for the rider " +
+			"in the drawings. Each must be easy to read on a light screen and on paper; if it is not, you are told the " +
+			"nearest one that is. For dark screens a lighter shade is chosen, unless you name one as first_dark or " +
+			"second_dark.",
+		"colours:\n  first: \"#8a2a5b\"\n  second: \"#2f6b3a\"",
+	},
 	{"notice", "Whose guide this is and what it does not replace. It stands at the foot of every page.",
 		"notice: >-\n  Alder Bank Bikes publishes this guide as general information for healthy adult riders.\n" +
 			"  It does not replace the maker's manual, local law, or the advice of a clinician."},
 	{"local", "Opening hours, local law, what applies where you are. It stands beside the notice.",
 		"local: Open Tuesday to Saturday. Brakes are set up the way our country’s law asks."},
+	{"licence", "How the chapters that you write may be used by others. It stands at the foot of every page.",
+		"licence: Our own chapters may be shared under CC BY 4.0."},
 	{
 		"address",
 		"Where the guide will be on the web. Search engines and links that people share are told it, and any web " +

@@ -80,6 +80,7 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 		add(g.check(p))
 	}
 	add(g.sameTitles())
+	add(g.findMark())
 	if len(bad) > 0 {
 		return nil, sorted(bad)
 	}

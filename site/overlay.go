@@ -34,8 +34,11 @@ const (
 
 var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile, searchFile}
 
-// pictures are the files other than text that a chapter may show. SVG is left
-// out because it can carry script.
+// markFile is the ending of a shop's mark. A chapter shows no SVG, because it can carry
+// script.
+const markFile = ".svg"
+
+// pictures are the files other than text that a chapter may show.
 var pictures = []string{".png", ".jpg", ".jpeg", ".webp", ".avif"}
 
 // tables are the files that a chapter may offer for download, such as a table of
@@ -180,8 +183,6 @@ func misplaced(p string) (what, remedy string) {
 	case strings.HasPrefix(low, "templates/"), ext == ".html", ext == ".htm", ext == ".js", ext == ".css":
 		return "pages, scripts and styles of your own are not used",
 			"write chapters as .md files and settings in guide.yaml, and take this file out"
-	case ext == ".svg":
-		return "an SVG can carry script and is not shown", "save the picture as PNG or WebP"
 	case ext != path.Ext(p) && wanted(strings.TrimSuffix(p, path.Ext(p))+ext):
 		return "the ending “" + path.Ext(p) + "” is not read", "write it small: " + ext
 	case ext == ".yml":
@@ -200,7 +201,7 @@ func misplaced(p string) (what, remedy string) {
 // wanted tells whether a guide reads a file of that name.
 func wanted(p string) bool {
 	ext := path.Ext(p)
-	return ext == ".md" || slices.Contains(pictures, ext) || slices.Contains(tables, ext) || slices.Contains(keyed, p)
+	return ext == ".md" || ext == markFile || slices.Contains(pictures, ext) || slices.Contains(tables, ext) || slices.Contains(keyed, p)
 }
 
 func read(folder fs.FS, p string) ([]byte, error) {

@@ -98,7 +98,7 @@ func (p *previewer) refresh() error {
 	start := time.Now()
 	g, mistakes := p.load()
 	var files map[string][]byte
-	assets, in, err := assetFiles(p.engine)
+	assets, in, err := assetFiles(p.engine, brand{})
 	if err != nil {
 		return err
 	}

@@ -148,7 +148,7 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 func (f formula) html() string {
 	return "<details class=\"formula\"><summary>The code that computed this</summary>\n<p><code>" +
 		stdhtml.EscapeString(f.name) + "</code> in <code>" + stdhtml.EscapeString(f.file) + "</code></p>\n" +
-		"<pre class=\"code\" tabindex=\"0\"><code>" + string(colour(f.code, "go")) + "</code></pre></details>"
+		"<pre class=\"code\" tabindex=\"0\"><code>" + string(inColour(f.code, "go")) + "</code></pre></details>"
 }
 
 // citation writes the numbers of the sources in the list below the text.
@@ -184,7 +184,7 @@ func (w *writer) fence(out util.BufWriter, src []byte, n ast.Node, entering bool
 		code.Write(line.Value(src))
 	}
 	_, _ = out.WriteString("<pre class=\"code\" tabindex=\"0\"><code>")
-	_, _ = out.Write(colour(code.String(), lang))
+	_, _ = out.Write(inColour(code.String(), lang))
 	_, _ = out.WriteString("</code></pre>\n")
 	return ast.WalkSkipChildren, nil
 }

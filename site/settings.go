@@ -23,6 +23,7 @@ type settings struct {
 	Booking  string // where an appointment is made, a web address; may be empty
 	Notice   string // whose guide it is and what it does not replace
 	Local    string // local notice: opening hours, local law; may be empty
+	Licence  string // how the shop's own chapters may be used; may be empty
 	Units    string // what lengths are shown in at first: mm, cm or in
 	Language string // BCP 47, of the chapters' text
 	LeftOut  []string
@@ -35,6 +36,8 @@ type settings struct {
 	asking    asking   // what Request is made of
 	templates []asking // what Requests are made of
 	nameAt    *token.Token
+
+	brand brand
 
 	steps     []item // Path, with its places
 	stepsFile string
@@ -154,6 +157,12 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			s.Notice = y.text(e)
 		case "local":
 			s.Local = y.text(e)
+		case "licence":
+			s.Licence = y.text(e)
+		case "mark":
+			s.brand.mark = item{y.raw(e), e.value.GetToken(), y.file}
+		case "colours":
+			s.brand.colours = y.colours(e)
 		case "units":
 			if s.Units = y.raw(e); s.Units != "mm" && s.Units != "cm" && s.Units != "in" {
 				y.mistake(e.value.GetToken(), "“"+s.Units+"” is not a unit for lengths here", "write mm, cm or in")

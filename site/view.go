@@ -38,7 +38,10 @@ type view struct {
 	Contact, ContactURL, Booking     string
 	Root, Assets, Engine             string // ways from this page
 	Home, Find, Glossary, SourceList string
-	Licences                         string
+	Licences, Licence                string
+	Icon                             string
+	Mark                             string // way to the shop's mark, or ""
+	MarkWidth, MarkHeight            int
 	Canonical                        string // the page's address on the web, where the shop said it
 	Modules                          []string
 	Rail                             []railPart
@@ -138,7 +141,12 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		Contact: g.Contact, ContactURL: contactURL(g.Contact), Booking: g.Booking,
 		Root: root, Assets: to(in.assets), Engine: to(in.engine),
 		Home: to("index.html"), Find: to(findURL), Glossary: to(glossaryURL), SourceList: to(sourcesURL),
-		Licences: to(licencesURL),
+		Licences: to(licencesURL), Licence: g.Licence,
+		Icon: to(in.assets) + "icon.svg",
+	}
+	if m := g.brand.drawn; m != nil {
+		v.Mark, v.MarkWidth, v.MarkHeight = to(in.assets)+m.name(), m.width, m.height
+		v.Icon = v.Mark
 	}
 	if kind != "lost" {
 		v.Canonical = g.onTheWeb(url)
