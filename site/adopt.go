@@ -37,16 +37,8 @@ func Adopt(dir string, a Adoption) ([]string, error) {
 	var wrote []string
 	for _, f := range files {
 		name := filepath.Join(dir, filepath.FromSlash(f.path))
-		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
-			return wrote, err
-		}
-		// O_EXCL: what came into being since is not written over either.
-		file, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-		if err != nil {
-			return wrote, err
-		}
-		_, err = file.WriteString(f.text)
-		if err = errors.Join(err, file.Close()); err != nil {
+		// What came into being since is not written over either.
+		if err := writeNew(name, []byte(f.text)); err != nil {
 			return wrote, err
 		}
 		wrote = append(wrote, name)
@@ -145,6 +137,9 @@ Everything else comes from the guide that is built into the command.
 - A folder is a part of the guide, a file in it a chapter, in Markdown.
   A file at the same path as a built-in chapter takes its place;
   a new one is named in guide.yaml under "add".
+- To change a built-in chapter, copy it here: plumbline adopt . saddle/height.
+  When a later plumbline has a newer one, publishing tells you,
+  and plumbline changes . shows what is new.
 - Pictures stand beside the chapters that show them: PNG, JPEG, WebP or AVIF.
 
 See it while you write:

@@ -26,6 +26,7 @@ func (g *Guide) check(p *guidePage) (bad []Mistake) {
 		}
 	}
 	bad = append(bad, g.checkHeader(p)...)
+	bad = append(bad, g.checkReplaces(p)...)
 	bad = append(bad, p.checkHeadings()...)
 	bad = append(bad, p.checkOrder()...)
 	bad = append(bad, g.relink(p)...)

@@ -15,9 +15,10 @@ type header struct {
 	Time     string
 	Sources  []item
 	Cautions []item
+	Replaces item // the edition of the built-in chapter that the shop's was made from
 }
 
-var headerKeys = []string{"title", "nav", "question", "summary", "needs", "time", "sources", "cautions"}
+var headerKeys = []string{"title", "nav", "question", "summary", "needs", "time", "sources", "cautions", "replaces"}
 
 // splitHeader parts a page into header and text. at is where the text begins.
 func splitHeader(text []byte) (head []byte, at int, ok bool) {
@@ -70,6 +71,8 @@ func readHeader(s source) (h header, at int, bad []Mistake) {
 			h.Sources = y.list(e)
 		case "cautions":
 			h.Cautions = y.list(e)
+		case "replaces":
+			h.Replaces = item{y.raw(e), e.value.GetToken(), s.file}
 		}
 	}
 	if len(y.bad) == 0 {

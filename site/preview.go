@@ -135,6 +135,9 @@ func (p *previewer) refresh() error {
 	}
 	if mistakes == nil {
 		p.o.log("%d pages  %s", len(g.pages), since(start))
+		for _, line := range g.News() {
+			p.o.log("%s; see plumbline changes %s", line, p.dir)
+		}
 	}
 	return nil
 }

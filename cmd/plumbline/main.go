@@ -24,11 +24,12 @@ const (
 
 // commands is the whole command line.
 type commands struct {
-	Publish publish       `cmd:"" help:"${publish}"`
-	Preview preview       `cmd:"" help:"Show the guide on this machine and publish it again whenever a file is saved."`
-	Intake  intakeCommand `cmd:"" help:"${intake}"`
-	Adopt   adopt         `cmd:"" help:"Begin a guide of your own: a small folder with every setting explained."`
-	Calc    calc          `cmd:"" help:"Answer one calculator; alone, list them all."`
+	Publish publish        `cmd:"" help:"${publish}"`
+	Preview preview        `cmd:"" help:"Show the guide on this machine and publish it again whenever a file is saved."`
+	Intake  intakeCommand  `cmd:"" help:"${intake}"`
+	Adopt   adopt          `cmd:"" help:"Begin a guide of your own: a small folder with every setting explained."`
+	Changes changesCommand `cmd:"" help:"Show what is new in the built-in chapters that you have replaced."`
+	Calc    calc           `cmd:"" help:"Answer one calculator; alone, list them all."`
 
 	Licences licencesCommand `cmd:"" help:"${licences}"`
 	Version  versionFlag     `help:"Print the version, the commit and the stamp of the engine."`
@@ -38,6 +39,9 @@ type commands struct {
 var longHelp = kong.Vars{
 	"adopt_contact": "Your mail or web address. Clients send their measurements to a mail address.",
 	"adopt_dir":     "A new folder, or one without these files. Nothing is ever written over.",
+	"adopt_chapters": "Built-in chapters to copy into the folder, as part/chapter: yours then take their place. " +
+		"With none, a new folder is begun.",
+	"changes_done": "Note that you have taken over what you want of this built-in chapter.",
 	"calc_values": "Inputs, for example inseam=830, inseam=83cm, 'inseam=32 3/4 in', inseam=830±3. A bare number " +
 		"is in mm, degrees, kg or percent. A list is read from a file: sizes=@sizes.csv.",
 	"intake": "Read the measurements that clients sent, as links, mail or files: an index, those first who need " +

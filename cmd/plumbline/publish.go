@@ -28,6 +28,9 @@ func (p *publish) Run(s streams) error {
 	if _, err := site.Publish(ctx, guide, p.Out, site.Options{Log: log}); err != nil {
 		return err
 	}
+	for _, line := range guide.News() {
+		fmt.Fprintf(s.out, "%s; see plumbline changes %s\n", line, p.Guide)
+	}
 	fmt.Fprintf(s.out,
 		"\nOpen %s/index.html: the pages read without a server.\n"+
 			"To compute with your own numbers, run plumbline preview (make preview), "+
