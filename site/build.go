@@ -48,9 +48,13 @@ func (g *Guide) build(engine engineFiles) ([]file, paths, error) {
 		return nil, in, err
 	}
 	files := append(slices.Concat(assets, pages, made), schemaFile(), licencesFile())
-	for p := range g.shown {
+	for p, as := range g.shown {
 		s, _ := g.layers.file(p)
-		files = append(files, file{path: p, data: s.text})
+		data := s.text
+		if as.picture != nil {
+			data = as.data
+		}
+		files = append(files, file{path: as.url, data: data})
 	}
 	slices.SortFunc(files, func(a, b file) int { return strings.Compare(a.path, b.path) })
 	for i := 1; i < len(files); i++ {

@@ -27,9 +27,9 @@ type Guide struct {
 	reader  *words.Reader
 	byPath  map[string]*guidePage
 	leftOut []string
-	gone    map[string][]string // headings that guide.yaml hides, by the chapter's path
-	path    []*guidePage        // the way through the guide for a newcomer
-	shown   map[string]bool     // pictures that some page shows, and tables it offers
+	gone    map[string][]string  // headings that guide.yaml hides, by the chapter's path
+	path    []*guidePage         // the way through the guide for a newcomer
+	shown   map[string]shownFile // pictures that some page shows, and tables it offers, by their paths
 }
 
 // guidePart is a part of the guide with its chapters in reading order.
@@ -62,7 +62,7 @@ func load(overlayDir string, kept *memory) (*Guide, []Mistake) {
 // name it.
 func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
 	l, bad := lay(builtIn, local, localName)
-	g := &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*guidePage{}, shown: map[string]bool{},
+	g := &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*guidePage{}, shown: map[string]shownFile{},
 		gone: map[string][]string{}}
 	add := func(more []Mistake) { bad = append(bad, more...) }
 	var more []Mistake
@@ -75,6 +75,7 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 	add(more)
 	add(g.assemble())
 	add(g.readAsked())
+	g.developAll()
 	for _, p := range g.pages {
 		add(p.wrong)
 		add(g.check(p))

@@ -2,6 +2,7 @@ package site
 
 import (
 	"bytes"
+	"errors"
 	"net/url"
 	"path"
 	"slices"
@@ -41,6 +42,9 @@ type target struct {
 
 // resolve finds what an address leads to, or says what is wrong with it.
 func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy string) {
+	if s, ok := g.fileAt(p, dest); ok {
+		return target{file: s.path}, "", ""
+	}
 	u, err := url.Parse(dest)
 	switch {
 	case err != nil || dest == "":
@@ -79,10 +83,7 @@ func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy strin
 
 // lost explains a path that no page has.
 func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy string) {
-	if s, ok := g.layers.file(to); ok {
-		if slices.Contains(pictures, path.Ext(to)) || slices.Contains(tables, path.Ext(to)) {
-			return target{file: s.path}, "", ""
-		}
+	if _, ok := g.layers.file(to); ok {
 		return t, "“" + dest + "” is in no part of guide.yaml", "add it to the part's chapters"
 	}
 	if path.Ext(to) == ".html" || path.Ext(to) == "" {
@@ -155,9 +156,10 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 			unlink(n)
 			continue
 		case t.away:
-		case slices.Contains(tables, path.Ext(t.file)):
-			g.shown[t.file] = true
-			n.Destination = []byte(relative(p.URL, t.file))
+		case slices.Contains(tables, strings.ToLower(path.Ext(t.file))):
+			url := g.publishedAs(t.file, strings.ToLower(path.Ext(t.file)))
+			g.shown[t.file] = shownFile{url: url}
+			n.Destination = []byte(relative(p.URL, url))
 		case t.file != "":
 			bad = append(bad, p.mistake(p.where(n, dest), "“"+string(dest)+"” is a picture",
 				"show it with ![what it shows]("+string(dest)+")"))
@@ -216,7 +218,7 @@ func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 	case what != "" && path.Ext(dest) != ".md" && !strings.Contains(what, "folder") &&
 		!strings.Contains(what, "not allowed") && !strings.Contains(what, "case"):
 		what, remedy = "there is no picture “"+dest+"”", "put it into the folder as "+listed(pictures)
-	case what == "" && !slices.Contains(pictures, path.Ext(t.file)):
+	case what == "" && !slices.Contains(pictures, strings.ToLower(path.Ext(t.file))):
 		what, remedy = "“"+dest+"” is no picture", "name a file that ends in "+listed(pictures)
 	}
 	if what != "" {
@@ -226,7 +228,17 @@ func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 		bad = append(bad, p.mistake(at, "the picture has no text for readers who cannot see it",
 			"say between the brackets what it shows"))
 	}
-	g.shown[t.file] = true
-	n.Destination = []byte(relative(p.URL, t.file))
+	s, _ := g.layers.file(t.file)
+	made, err := develop(t.file, s.text)
+	if err != nil {
+		var why wrongFile
+		if !errors.As(err, &why) {
+			why = wrongFile{err.Error(), "save it as PNG or JPEG once more"}
+		}
+		return append(bad, Mistake{File: s.file, What: why.what, Remedy: why.remedy})
+	}
+	url := g.publishedAs(t.file, made.ext)
+	g.shown[t.file] = shownFile{url, made}
+	n.Destination = []byte(relative(p.URL, url))
 	return bad
 }

@@ -374,7 +374,7 @@ func TestABlockWithHeadingsNeedsOneAboveIt(t *testing.T) {
 
 // TestPictures of the shop's folder are published where the page looks for them.
 func TestPictures(t *testing.T) {
-	png := "\x89PNG\r\n\x1a\n not really"
+	png := pngOf(t, 40, 30)
 	local := fstest.MapFS{
 		"saddle/bench.png": {Data: []byte(png)},
 		"unused.png":       {Data: []byte(png)},
@@ -385,8 +385,8 @@ func TestPictures(t *testing.T) {
 		t.Fatal(lines(bad))
 	}
 	all := built(t, g)
-	if string(all["saddle/bench.png"]) != png || all["unused.png"] != nil {
-		t.Error("a picture is missing, changed, or published without use")
+	if all["saddle/bench.png"] == nil || all["unused.png"] != nil {
+		t.Error("a picture is missing, or published without use")
 	}
 	img := parsed(t, all["saddle/tilt.html"]).all("main img[src]")
 	if len(img) != 1 || attribute(img[0], "src") != "bench.png" || attribute(img[0], "alt") != "A level on a saddle" {

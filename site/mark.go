@@ -31,16 +31,11 @@ const (
 	markHeight = 34 // in the header, in pixels
 )
 
-// markMistake is why a mark cannot be used.
-type markMistake struct{ what, remedy string }
-
-func (m markMistake) Error() string { return m.what }
-
 // readMark checks a mark.
 func readMark(name string, data []byte) (*mark, error) {
 	m := &mark{data: data, ext: strings.ToLower(path.Ext(name))}
 	if len(data) > markBytes {
-		return nil, markMistake{fmt.Sprintf("the mark has %s, and every page loads it", size(int64(len(data)))),
+		return nil, wrongFile{fmt.Sprintf("the mark has %s, and every page loads it", size(int64(len(data)))),
 			"make it smaller than " + size(markBytes)}
 	}
 	var w, h float64
@@ -51,19 +46,19 @@ func readMark(name string, data []byte) (*mark, error) {
 	case ".png":
 		c, bad := png.DecodeConfig(bytes.NewReader(data))
 		if w, h = float64(c.Width), float64(c.Height); bad != nil {
-			err = markMistake{"the mark is no PNG", "save it as PNG once more"}
+			err = wrongFile{"the mark is no PNG", "save it as PNG once more"}
 		} else if max(c.Width, c.Height) > markPixels {
-			err = markMistake{fmt.Sprintf("the mark has %d by %d pixels", c.Width, c.Height),
+			err = wrongFile{fmt.Sprintf("the mark has %d by %d pixels", c.Width, c.Height),
 				fmt.Sprintf("make it at most %d wide and high", markPixels)}
 		}
 	default:
-		err = markMistake{"“" + name + "” is no mark", "save it as SVG or PNG"}
+		err = wrongFile{"“" + name + "” is no mark", "save it as SVG or PNG"}
 	}
 	if err != nil {
 		return nil, err
 	}
 	if w < h/2 || w > 8*h {
-		return nil, markMistake{fmt.Sprintf("the mark is %g wide and %g high, and has no room beside the name", w, h),
+		return nil, wrongFile{fmt.Sprintf("the mark is %g wide and %g high, and has no room beside the name", w, h),
 			"make it between half and eight times as wide as it is high"}
 	}
 	m.height = markHeight
@@ -85,7 +80,7 @@ func checkSVG(data []byte) (w, h float64, err error) {
 	d.Strict = true
 	bad := func(what, remedy string) error {
 		line, _ := d.InputPos()
-		return markMistake{fmt.Sprintf("the mark has %s in line %d", what, line), remedy}
+		return wrongFile{fmt.Sprintf("the mark has %s in line %d", what, line), remedy}
 	}
 	const simple = "save it from your drawing program as plain SVG, without scripts and linked files"
 	first := true
@@ -108,7 +103,7 @@ func checkSVG(data []byte) (w, h float64, err error) {
 			}
 		case xml.StartElement:
 			if first && t.Name.Local != "svg" {
-				return 0, 0, markMistake{"the mark is no SVG", simple}
+				return 0, 0, wrongFile{"the mark is no SVG", simple}
 			}
 			if first {
 				w, h = svgSize(t)
@@ -132,10 +127,10 @@ func checkSVG(data []byte) (w, h float64, err error) {
 		}
 	}
 	if first {
-		return 0, 0, markMistake{"the mark is no SVG", simple}
+		return 0, 0, wrongFile{"the mark is no SVG", simple}
 	}
 	if !(w > 0 && h > 0) {
-		return 0, 0, markMistake{"the mark does not say how large it is", "give its svg element a viewBox"}
+		return 0, 0, wrongFile{"the mark does not say how large it is", "give its svg element a viewBox"}
 	}
 	return w, h, nil
 }
@@ -205,7 +200,7 @@ func (g *Guide) findMark() (bad []Mistake) {
 	}
 	drawn, err := readMark(name, s.text)
 	if err != nil {
-		var why markMistake
+		var why wrongFile
 		errors.As(err, &why)
 		return wrong(why.what, why.remedy)
 	}

@@ -39,13 +39,13 @@ var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile, sear
 const markFile = ".svg"
 
 // pictures are the files other than text that a chapter may show.
-var pictures = []string{".png", ".jpg", ".jpeg", ".webp", ".avif"}
+var pictures = []string{".png", ".jpg", ".jpeg", ".webp"}
 
 // tables are the files that a chapter may offer for download, such as a table of
 // sizes to start from.
 var tables = []string{".csv"}
 
-// maxFile is the largest file that is read. It keeps a slip, such as a video
+// maxFile is the largest file that is read, but for pictures. It keeps a slip, such as a video
 // dropped into the folder, from filling the memory.
 const maxFile = 8 << 20
 
@@ -150,6 +150,9 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 		text, err := read(folder, p)
 		if err != nil {
 			m := Mistake{File: file, What: "cannot be read: " + plain(err), Remedy: "check that you may read it"}
+			if large := tooLarge(""); errors.As(err, &large) {
+				m.Remedy = "make it smaller, or take it out of the folder"
+			}
 			if d.Type()&fs.ModeSymlink != 0 {
 				m.What, m.Remedy = "the link leads out of the folder or nowhere", "put the file itself into the folder"
 			}
@@ -157,7 +160,11 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 			return nil
 		}
 		s := source{path: p, file: file, text: text, local: local}
-		if !slices.Contains(pictures, path.Ext(p)) {
+		if what, remedy := misnamedPage(p); local && path.Ext(p) == ".md" && what != "" {
+			bad = append(bad, Mistake{File: file, What: what, Remedy: remedy})
+			return nil
+		}
+		if !slices.Contains(pictures, strings.ToLower(path.Ext(p))) {
 			if at := invalid(text); at >= 0 {
 				line, column := place(text, at)
 				bad = append(bad, Mistake{file, line, column, fmt.Sprintf("byte 0x%02x is not UTF-8", text[at]),
@@ -190,7 +197,7 @@ func misplaced(p string) (what, remedy string) {
 			path.Base(p),
 			path.Ext(p),
 		) + ".yaml"
-	case ext == ".gif", ext == ".heic", ext == ".tif", ext == ".tiff", ext == ".bmp":
+	case ext == ".gif", ext == ".heic", ext == ".avif", ext == ".tif", ext == ".tiff", ext == ".bmp":
 		return "pictures of this kind are not shown", "save it as " + listed(pictures)
 	case ext == ".markdown", ext == ".mdown":
 		return "chapters end in .md", "give the file that ending"
@@ -201,18 +208,27 @@ func misplaced(p string) (what, remedy string) {
 // wanted tells whether a guide reads a file of that name.
 func wanted(p string) bool {
 	ext := path.Ext(p)
-	return ext == ".md" || ext == markFile || slices.Contains(pictures, ext) || slices.Contains(tables, ext) || slices.Contains(keyed, p)
+	return ext == ".md" || ext == markFile || isFile(p) || slices.Contains(keyed, p)
 }
 
+// tooLarge is the error for a file that is not read for its size.
+type tooLarge string
+
+func (t tooLarge) Error() string { return string(t) }
+
 func read(folder fs.FS, p string) ([]byte, error) {
+	limit := int64(maxFile)
+	if slices.Contains(pictures, strings.ToLower(path.Ext(p))) {
+		limit = pictureBytes
+	}
 	info, err := fs.Stat(folder, p)
 	switch {
 	case err != nil:
 		return nil, err
 	case !info.Mode().IsRegular():
 		return nil, errors.New("it is not a plain file")
-	case info.Size() > maxFile:
-		return nil, fmt.Errorf("it has %d bytes, and at most %d are read", info.Size(), maxFile)
+	case info.Size() > limit:
+		return nil, tooLarge(fmt.Sprintf("it is too large: it has %s, and at most %s are read", size(info.Size()), size(limit)))
 	}
 	return fs.ReadFile(folder, p)
 }

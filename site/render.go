@@ -57,6 +57,7 @@ func (w *writer) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
 	reg.Register(kindGarage, w.garage)
 	reg.Register(kindOnward, w.onward)
 	reg.Register(ast.KindText, w.text)
+	reg.Register(ast.KindImage, w.image)
 	reg.Register(ast.KindFencedCodeBlock, w.fence)
 	reg.Register(ast.KindCodeBlock, w.fence)
 	reg.Register(extast.KindTable, w.table)
