@@ -31,6 +31,7 @@ func (g *Guide) check(p *guidePage) (bad []Mistake) {
 	bad = append(bad, p.checkOrder()...)
 	bad = append(bad, g.relink(p)...)
 	bad = append(bad, p.checkLiterals()...)
+	bad = append(bad, p.checkTables()...)
 	return append(bad, p.checkCode()...)
 }
 

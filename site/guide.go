@@ -188,7 +188,7 @@ func (g *Guide) unlisted() (bad []Mistake) {
 			}
 			continue
 		}
-		if s.local && path.Ext(p) == ".md" && g.byPath[p] == nil && !slices.Contains(g.leftOut, p) {
+		if s.local && !g.broken && path.Ext(p) == ".md" && g.byPath[p] == nil && !slices.Contains(g.leftOut, p) {
 			bad = append(bad, Mistake{s.file, 1, 1, "no part of guide.yaml lists this page",
 				"add it to a part's chapters in your guide.yaml"})
 		}

@@ -1,9 +1,13 @@
 package site
 
 import (
+	"bytes"
+	"fmt"
 	"regexp"
+	"strconv"
 
 	"github.com/yuin/goldmark/ast"
+	extast "github.com/yuin/goldmark/extension/ast"
 )
 
 // literals is Markdown that was meant and stays on the page as it was typed.
@@ -66,4 +70,54 @@ func (p *guidePage) literalsIn(block ast.Node) (bad []Mistake) {
 		}
 	}
 	return bad
+}
+
+// checkTables finds rows of tables that have more or fewer cells than their head: Markdown
+// drops what is too much and leaves empty what is missing, without a word.
+func (p *guidePage) checkTables() (bad []Mistake) {
+	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		row, ok := n.(*extast.TableRow)
+		if !entering || !ok {
+			return ast.WalkContinue, nil
+		}
+		head := row.Parent().FirstChild().ChildCount()
+		for c := row.FirstChild(); c != nil; c = c.NextSibling() {
+			if c.Lines() == nil || c.Lines().Len() == 0 {
+				continue
+			}
+			at := c.Lines().At(0).Start
+			line := lineAround(p.body(), at)
+			if cells := cellsIn(line); cells != head {
+				bad = append(bad, p.mistake(at, fmt.Sprintf("this row has %s and the head of the table %d",
+					numberOf(cells, "cell"), head), "give both the same number, and write \\| for a | inside a cell"))
+			}
+			break
+		}
+		return ast.WalkContinue, nil
+	})
+	return bad
+}
+
+// lineAround is the line of text in which an offset lies.
+func lineAround(text []byte, at int) []byte {
+	from := bytes.LastIndexByte(text[:at], '\n') + 1
+	if to := bytes.IndexByte(text[at:], '\n'); to >= 0 {
+		return text[from : at+to]
+	}
+	return text[from:]
+}
+
+// cellsIn counts the cells of a line of a table: a | that is escaped parts none.
+func cellsIn(line []byte) int {
+	line = bytes.ReplaceAll(bytes.TrimSpace(line), []byte(`\|`), nil)
+	line = bytes.TrimSuffix(bytes.TrimPrefix(line, []byte("|")), []byte("|"))
+	return 1 + bytes.Count(line, []byte("|"))
+}
+
+// numberOf is a number of things in words.
+func numberOf(n int, noun string) string {
+	if n == 1 {
+		return "1 " + noun
+	}
+	return strconv.Itoa(n) + " " + noun + "s"
 }

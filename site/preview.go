@@ -36,9 +36,9 @@ func Preview(ctx context.Context, overlayDir, addr string, o Options) error {
 	if err != nil {
 		return err
 	}
-	listener, err := (&net.ListenConfig{}).Listen(ctx, "tcp", addr)
+	listener, err := listenAt(ctx, addr)
 	if err != nil {
-		return fmt.Errorf("the preview cannot listen at %s: %w", addr, err)
+		return err
 	}
 	p := newPreviewer(overlayDir, engine, o)
 	if err := p.refresh(); err != nil {
@@ -76,6 +76,7 @@ type previewer struct {
 	engine engineFiles
 	o      Options
 	load   func() (*Guide, []Mistake)
+	top    string // the path under which the guide is shown, "/" or one that nobody guesses
 
 	mu       sync.RWMutex
 	files    map[string][]byte
@@ -88,7 +89,7 @@ type previewer struct {
 
 func newPreviewer(dir string, engine engineFiles, o Options) *previewer {
 	kept := newMemory()
-	return &previewer{dir: dir, engine: engine, o: o, changed: make(chan struct{}),
+	return &previewer{dir: dir, engine: engine, o: o, top: "/", changed: make(chan struct{}),
 		load: func() (*Guide, []Mistake) { return load(dir, kept) }}
 }
 
@@ -103,16 +104,9 @@ func (p *previewer) refresh() error {
 		return err
 	}
 	if g != nil {
-		list, _, err := g.build(p.engine)
-		if err != nil {
-			return err
-		}
-		files = map[string][]byte{}
-		for _, f := range list {
-			files[f.path] = f.data
-			if f.br != nil {
-				files[f.path+".br"] = f.br
-			}
+		if files, err = inMemory(g, p.engine); err != nil {
+			// No reader of the pages ever looks at the terminal.
+			mistakes = []Mistake{{File: p.dir, What: err.Error()}}
 		}
 	}
 	p.mu.Lock()
@@ -142,6 +136,22 @@ func (p *previewer) refresh() error {
 	return nil
 }
 
+// inMemory makes all files of a guide.
+func inMemory(g *Guide, engine engineFiles) (map[string][]byte, error) {
+	list, _, err := g.build(engine)
+	if err != nil {
+		return nil, err
+	}
+	files := map[string][]byte{}
+	for _, f := range list {
+		files[f.path] = f.data
+		if f.br != nil {
+			files[f.path+".br"] = f.br
+		}
+	}
+	return files, nil
+}
+
 func foldersOf(files map[string][]byte) map[string]bool {
 	all := map[string]bool{".": true}
 	for p := range files {
@@ -167,7 +177,7 @@ func (p *previewer) read(name string) ([]byte, bool, error) {
 	if p.mistakes != nil && p.files["index.html"] == nil && (strings.HasSuffix(name, ".html")) {
 		var b bytes.Buffer
 		err := previewPages().ExecuteTemplate(&b, "nothing",
-			map[string]any{"Assets": p.assets, "Mistakes": p.mistakes})
+			map[string]any{"Top": p.top, "Assets": p.top + p.assets, "Mistakes": p.mistakes})
 		return b.Bytes(), false, err
 	}
 	return nil, false, fs.ErrNotExist
@@ -183,7 +193,7 @@ func (p *previewer) change(page []byte) []byte {
 	defer p.mu.RUnlock()
 	page = bytes.Replace(page, []byte("<html "), []byte(`<html data-version="`+strconv.Itoa(p.version)+`" `), 1)
 	page = bytes.Replace(page, []byte("</head>"),
-		[]byte("<script type=\"module\" src=\"/.plumbline/reload.js\"></script>\n</head>"), 1)
+		[]byte("<script type=\"module\" src=\""+p.top+".plumbline/reload.js\"></script>\n</head>"), 1)
 	if len(p.mistakes) > 0 {
 		var b bytes.Buffer
 		if err := previewPages().ExecuteTemplate(&b, "mistakes", p.mistakes); err == nil {
@@ -201,9 +211,15 @@ func (p *previewer) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	if h, _, err := net.SplitHostPort(host); err == nil {
 		host = h
 	}
-	if !ownName(strings.Trim(host, "[]")) {
+	if host = strings.Trim(host, "[]"); !ownName(host) && (p.top == "/" || net.ParseIP(host) == nil) {
 		http.Error(w, "The preview answers this machine alone.", http.StatusMisdirectedRequest)
 		return
+	}
+	if p.top != "/" {
+		if r = beneath(r, p.top); r == nil {
+			http.Error(w, "There is nothing here.", http.StatusNotFound)
+			return
+		}
 	}
 	switch r.URL.Path {
 	case "/.plumbline/events":

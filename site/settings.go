@@ -37,7 +37,8 @@ type settings struct {
 	templates []asking // what Requests are made of
 	nameAt    *token.Token
 
-	brand brand
+	brand  brand
+	broken bool // some key of the shop’s guide.yaml could not be read
 
 	steps     []item // Path, with its places
 	stepsFile string
@@ -196,6 +197,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 		}
 	}
 	s.add(added)
+	s.broken = y.broken
 	return given, y.bad
 }
 

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"bytes"
 	"errors"
 	"strings"
 
@@ -16,6 +17,8 @@ type yamlReader struct {
 	file  string
 	above int // lines of the file above the YAML
 	bad   []Mistake
+
+	broken bool // some key could not be read
 }
 
 // entry is one key of a mapping with its value.
@@ -33,17 +36,23 @@ func (y *yamlReader) mistake(at *token.Token, what, remedy string) {
 	y.bad = append(y.bad, m)
 }
 
-// root parses text, whose top level must be a mapping.
+// root parses text, whose top level must be a mapping. A key that is not valid YAML is
+// reported and taken out, so that it hides no mistake below it.
 func (y *yamlReader) root(text []byte) []entry {
 	f, err := parser.ParseBytes(text, 0)
-	if err != nil {
-		var ye yaml.Error
-		if errors.As(err, &ye) {
-			y.mistake(ye.GetToken(), "this is not valid YAML: "+ye.GetMessage(),
-				"mend the line or put the value in quotes")
+	for range maxBroken {
+		if err == nil {
+			break
+		}
+		y.broken = true
+		rest, ok := withoutKey(text, y.invalid(err))
+		if !ok {
 			return nil
 		}
-		y.mistake(nil, "this is not valid YAML: "+err.Error(), "mend the line or put the value in quotes")
+		text = rest
+		f, err = parser.ParseBytes(text, 0)
+	}
+	if err != nil {
 		return nil
 	}
 	if len(f.Docs) > 1 {
@@ -53,6 +62,52 @@ func (y *yamlReader) root(text []byte) []entry {
 		return nil
 	}
 	return y.mapping(f.Docs[0].Body, "this file")
+}
+
+// maxBroken is how many keys of a file may be invalid YAML before the rest is given up.
+const maxBroken = 25
+
+// invalid reports what the parser says and returns a line of the key that it means, 0 if
+// it names none.
+func (y *yamlReader) invalid(err error) int {
+	const remedy = "mend the line or put the value in quotes"
+	var ye yaml.Error
+	if errors.As(err, &ye) && ye.GetToken() != nil && ye.GetToken().Position != nil {
+		at := ye.GetToken().Position
+		if strings.Contains(ye.GetMessage(), "must be specified") && at.Column == 1 {
+			y.mistake(ye.GetToken(), "this is not valid YAML: a bracket above is still open", "close it with ] or }")
+			return at.Line - 1
+		}
+		y.mistake(ye.GetToken(), "this is not valid YAML: "+ye.GetMessage(), remedy)
+		return at.Line
+	}
+	y.mistake(nil, "this is not valid YAML: "+err.Error(), remedy)
+	return 0
+}
+
+// withoutKey empties the lines of the top-level key around a line; ok is false where
+// there was nothing to empty.
+func withoutKey(text []byte, line int) (rest []byte, ok bool) {
+	lines := bytes.SplitAfter(text, []byte("\n"))
+	if line < 1 || line > len(lines) {
+		return nil, false
+	}
+	starts := func(i int) bool {
+		return len(bytes.TrimSpace(lines[i])) > 0 && !bytes.ContainsRune([]byte(" \t#-]}"), rune(lines[i][0]))
+	}
+	from := line - 1
+	for from > 0 && !starts(from) {
+		from--
+	}
+	to := line
+	for to < len(lines) && !starts(to) {
+		to++
+	}
+	for i := from; i < to; i++ {
+		ok = ok || len(bytes.TrimSpace(lines[i])) > 0
+		lines[i] = []byte("\n")
+	}
+	return bytes.Join(lines, nil), ok
 }
 
 // mapping returns the entries of n in order.

@@ -58,7 +58,9 @@ var longHelp = kong.Vars{
 		"and in the guide.",
 	"preview_at": "Where to listen, on this machine only; 127.0.0.1:8040 when left out, " +
 		"port 0 takes any free one.",
-	"publish":       "Build the guide, or your own folder laid over it, into a folder for a web server.",
+	"publish": "Build the guide, or your own folder laid over it, into a folder for a web server.",
+	"preview_lan": "Show it to the other devices of your network too, such as the phone on the bench: under an " +
+		"address that cannot be guessed, with a code to scan.",
 	"publish_guide": "Your folder, laid over the built-in guide: same path replaces, new path adds.",
 	"publish_out": "Where the site goes. Only a folder that plumbline made, a new one or an empty one " +
 		"is written.",
