@@ -102,7 +102,9 @@ func TestAColourThatCannotBeReadIsRefusedWithTheNearest(t *testing.T) {
 			assert.Empty(t, lines(bad), mended)
 		}
 	}
-	_, bad := shopOver(map[string]string{"guide.yaml": "colours: {first: red, second_dark: \"#ffffff\", frist: \"#000\"}\n"})
+	_, bad := shopOver(
+		map[string]string{"guide.yaml": "colours: {first: red, second_dark: \"#ffffff\", frist: \"#000\"}\n"},
+	)
 	wantMistake(t, bad, "“red” is no colour, write # and six digits")
 	wantMistake(t, bad, "“second_dark” is given and “second” is not")
 	wantMistake(t, bad, "the key “frist” is not known here, did you mean “first”?")

@@ -20,14 +20,16 @@ var documented = []setting{
 	{"tagline", "One sentence under the name.", "tagline: Fitted by people who ride the same hills."},
 	{
 		"mark",
-		"Your mark, beside the name on every page and in the browser’s tab: an SVG or PNG file in this folder. It stands " +
+		"Your mark, beside the name on every page and in the browser’s tab: an SVG or PNG file in this folder. " +
+			"It stands " +
 			"on white on a dark screen, so that dark lines can be seen.",
 		"mark: mark.svg",
 	},
 	{
 		"colours",
 		"Two colours of yours. The first is for what a reader sets and for the main answer, the second for the rider " +
-			"in the drawings. Each must be easy to read on a light screen and on paper; if it is not, you are told the " +
+			"in the drawings. Each must be easy to read on a light screen and on paper; if it is not, you are " +
+			"told the " +
 			"nearest one that is. For dark screens a lighter shade is chosen, unless you name one as first_dark or " +
 			"second_dark.",
 		"colours:\n  first: \"#8a2a5b\"\n  second: \"#2f6b3a\"",

@@ -116,6 +116,10 @@ func TestATakenPortNamesTheRemedy(t *testing.T) {
 	defer taken.Close()
 	_, port, _ := net.SplitHostPort(taken.Addr().String())
 	err = Preview(t.Context(), "", taken.Addr().String(), testOptions(t))
-	assert.ErrorContains(t, err, "port "+port+" is taken, perhaps by another preview: end that one, or take any free port "+
-		"with --at 127.0.0.1:0")
+	assert.ErrorContains(
+		t,
+		err,
+		"port "+port+" is taken, perhaps by another preview: end that one, or take any free port "+
+			"with --at 127.0.0.1:0",
+	)
 }

@@ -33,7 +33,6 @@ func TestWhatAShopExpectsToBeUsedAndIsNotIsNamed(t *testing.T) {
 		"guide.yaml":          {Data: []byte("name: \"\"\nlanguage: english\n")},
 		"style.css":           {Data: []byte("p {}")},
 		"templates/base.html": {Data: []byte("<p>")},
-		"saddle/photo.JPG":    {Data: []byte("x")},
 		"saddle/logo.svg":     {Data: []byte("<svg/>")},
 		"saddle/notes.txt":    {Data: []byte("mine")}, // nobody expects to see it published
 		"glossary.yml":        {Data: []byte("x: y")},

@@ -455,13 +455,15 @@ func FuzzPage(f *testing.F) {
 // is wrong is told in the same run, and nothing is told that only follows from it.
 func TestABrokenLineHidesNothingElse(t *testing.T) {
 	_, bad := shopOver(map[string]string{
-		"guide.yaml": "units: furlongs\nadd: {saddle: [ours\nbooking: x\ntagline: @home\nlanguage: tlh-what\nnotice: a: b\n",
+		"guide.yaml": "units: furlongs\nadd: {saddle: [ours\nbooking: x\ntagline: @home\nlanguage: " +
+			"tlh-what\nnotice: a: b\n",
 		"saddle/tilt.md": "---\ntitle: \"Tilt\nnav: T\ntiem: 1\nquestion: Q?\nsummary: S.\n---\n\n" +
 			"See [height](hieght.md).\n",
 		"saddle/ours.md": string(page("Ours.").Data),
 	})
 	for _, want := range []string{
-		"guide.yaml:1:8: “furlongs” is not a unit", "guide.yaml:3:1: this is not valid YAML: a bracket above is still open",
+		"guide.yaml:1:8: “furlongs” is not a unit", "guide.yaml:3:1: this is not valid YAML: a bracket above is " +
+			"still open",
 		"guide.yaml:3:10: “x” is no web address", "guide.yaml:4:10: this is not valid YAML",
 		"guide.yaml:5:11: “tlh-what” is no language", "guide.yaml:6:9: this is not valid YAML",
 		"tilt.md:2:8: this is not valid YAML", "tilt.md:4:1: the key “tiem” is not known here",

@@ -17,8 +17,32 @@ import (
 // is not, and a picture or table is published under a name that is made from its own.
 
 // germanic are letters that are written as two where there is no mark above them.
-var germanic = strings.NewReplacer("ä", "ae", "ö", "oe", "ü", "ue", "ß", "ss", "æ", "ae", "ø", "oe", "å", "aa", "œ", "oe",
-	"đ", "d", "ł", "l", "þ", "th", "ð", "d")
+var germanic = strings.NewReplacer(
+	"ä",
+	"ae",
+	"ö",
+	"oe",
+	"ü",
+	"ue",
+	"ß",
+	"ss",
+	"æ",
+	"ae",
+	"ø",
+	"oe",
+	"å",
+	"aa",
+	"œ",
+	"oe",
+	"đ",
+	"d",
+	"ł",
+	"l",
+	"þ",
+	"th",
+	"ð",
+	"d",
+)
 
 // addressed is a name as it can stand in an address.
 func addressed(name string) string {
@@ -62,7 +86,10 @@ func misnamedPage(p string) (what, remedy string) {
 	if good {
 		return "", ""
 	}
-	return "the name of a chapter is its address, and “" + p + "” cannot stand in one", "name it " + strings.Join(parts, "/")
+	return "the name of a chapter is its address, and “" + p + "” cannot stand in one", "name it " + strings.Join(
+		parts,
+		"/",
+	)
 }
 
 // fileAt finds the picture or table that an address in a chapter means: the name as it is

@@ -228,7 +228,9 @@ func read(folder fs.FS, p string) ([]byte, error) {
 	case !info.Mode().IsRegular():
 		return nil, errors.New("it is not a plain file")
 	case info.Size() > limit:
-		return nil, tooLarge(fmt.Sprintf("it is too large: it has %s, and at most %s are read", size(info.Size()), size(limit)))
+		return nil, tooLarge(
+			fmt.Sprintf("it is too large: it has %s, and at most %s are read", size(info.Size()), size(limit)),
+		)
 	}
 	return fs.ReadFile(folder, p)
 }

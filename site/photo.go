@@ -89,8 +89,10 @@ func developAnew(data []byte) (*picture, error) {
 	case err != nil:
 		return nil, wrongFile{"this cannot be read as a picture", again}
 	case size.Width*size.Height > picturePixels:
-		return nil, wrongFile{fmt.Sprintf("the picture has %d by %d pixels, which is too large", size.Width, size.Height),
-			fmt.Sprintf("scale it to %d on its longer side", longSide)}
+		return nil, wrongFile{
+			fmt.Sprintf("the picture has %d by %d pixels, which is too large", size.Width, size.Height),
+			fmt.Sprintf("scale it to %d on its longer side", longSide),
+		}
 	case size.Width < 1 || size.Height < 1:
 		return nil, wrongFile{"the picture is empty", again}
 	}
@@ -214,7 +216,8 @@ func (g *Guide) developAll() {
 	var list []source
 	for _, p := range g.pages {
 		for _, n := range p.images {
-			if s, ok := g.fileAt(p, string(n.Destination)); ok && slices.Contains(pictures, strings.ToLower(path.Ext(s.path))) {
+			if s, ok := g.fileAt(p, string(n.Destination)); ok &&
+				slices.Contains(pictures, strings.ToLower(path.Ext(s.path))) {
 				list = append(list, s)
 			}
 		}
@@ -242,6 +245,8 @@ func (w *writer) image(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 		title = " title=\"" + string(escaped(string(img.Title))) + "\""
 	}
 	_, _ = out.WriteString("<img src=\"" + string(escaped(string(img.Destination))) + "\" alt=\"" +
-		string(escaped(string(inlineText(n, w.p.body())))) + "\"" + title + size + " loading=\"lazy\" decoding=\"async\">")
+		string(
+			escaped(string(inlineText(n, w.p.body()))),
+		) + "\"" + title + size + " loading=\"lazy\" decoding=\"async\">")
 	return ast.WalkSkipChildren, nil
 }

@@ -152,7 +152,8 @@ func TestFilesThatCannotBeUsedAreToldFirst(t *testing.T) {
 		"shop/saddle/b.jpg: the picture is damaged",
 		"shop/saddle/c.jpg: this cannot be read as a picture",
 		"shop/saddle/d.jpg: cannot be read: it is too large: it has 50 MB, and at most 50 MB are read",
-		"shop/saddle/Höhe & Maß.md: the name of a chapter is its address, and “saddle/Höhe & Maß.md” cannot stand in one, " +
+		"shop/saddle/Höhe & Maß.md: the name of a chapter is its address, and “saddle/Höhe & Maß.md” cannot " +
+			"stand in one, " +
 			"name it saddle/hoehe-mass.md",
 		"shop/shop/e.avif: pictures of this kind are not shown",
 	} {

@@ -50,8 +50,10 @@ func (g *Guide) checkReplaces(p *guidePage) []Mistake {
 		return nil
 	}
 	at := p.Replaces.at.Position
-	return []Mistake{{p.file, at.Line + 1, at.Column, "there is no built-in chapter “" + p.Path + "” that this could replace",
-		"take the line “replaces” out"}}
+	return []Mistake{
+		{p.file, at.Line + 1, at.Column, "there is no built-in chapter “" + p.Path + "” that this could replace",
+			"take the line “replaces” out"},
+	}
 }
 
 // builtIn is a chapter of the built-in guide, by its name with or without .md.
@@ -194,7 +196,8 @@ func Changes(dir string) (list []Change, err error) {
 				c.Diff = compared(name, "built in when you copied it", old, "built in now", now)
 				break
 			}
-			c.What = "the built-in chapter is newer than the one that yours was made from, which is not in the folder " +
+			c.What = "the built-in chapter is newer than the one that yours was made from, which is not in the " +
+				"folder " +
 				"any more. This is how yours differs from it"
 			c.Diff = compared(name, "built in now", now, "yours", own.text)
 		}

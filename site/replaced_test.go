@@ -41,13 +41,21 @@ func TestAReplacedChapterRemembersItsOriginal(t *testing.T) {
 	require.NoError(t, os.WriteFile(file, marked(own, edition(old)), 0o600))
 	g, bad = Load(dir)
 	require.Empty(t, lines(bad))
-	assert.Equal(t, []string{filepath.ToSlash(file) + ": the built-in chapter is newer than the one that yours was made from"}, g.News())
+	assert.Equal(
+		t,
+		[]string{filepath.ToSlash(file) + ": the built-in chapter is newer than the one that yours was made from"},
+		g.News(),
+	)
 	list, err = Changes(dir)
 	require.NoError(t, err)
 	c := list[1]
 	assert.True(t, c.Newer)
 	assert.Equal(t, "saddle/tilt", c.Chapter)
-	assert.Contains(t, c.Diff, "--- saddle/tilt.md (built in when you copied it)\n+++ saddle/tilt.md (built in now)\n@@ ")
+	assert.Contains(
+		t,
+		c.Diff,
+		"--- saddle/tilt.md (built in when you copied it)\n+++ saddle/tilt.md (built in now)\n@@ ",
+	)
 	assert.Contains(t, c.Diff, "\n-An old sentence.\n")
 	assert.NotContains(t, c.Diff, "replaces:")
 
@@ -75,5 +83,9 @@ func TestCopyingWritesNothingOver(t *testing.T) {
 	assert.ErrorContains(t, err, "there is no built-in chapter “saddle/hieght”, did you mean “saddle/height”?")
 	_, bad := shopOver(map[string]string{"guide.yaml": "add: {saddle: [ours]}\n",
 		"saddle/ours.md": "---\ntitle: T\nnav: T\nquestion: Q?\nsummary: S.\nreplaces: abc\n---\n\nText.\n"})
-	wantMistake(t, bad, "shop/saddle/ours.md:6:11: there is no built-in chapter “saddle/ours.md” that this could replace")
+	wantMistake(
+		t,
+		bad,
+		"shop/saddle/ours.md:6:11: there is no built-in chapter “saddle/ours.md” that this could replace",
+	)
 }

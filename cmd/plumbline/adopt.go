@@ -60,6 +60,9 @@ func (a *adopt) copy(s streams) error {
 	if err != nil {
 		return refusal{statusNo, err.Error() + "."}
 	}
-	fmt.Fprintf(s.out, "\nThese take the place of the built-in chapters. When a later plumbline has newer ones, you are told.\n")
+	fmt.Fprintf(
+		s.out,
+		"\nThese take the place of the built-in chapters. When a later plumbline has newer ones, you are told.\n",
+	)
 	return nil
 }

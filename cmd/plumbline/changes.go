@@ -34,7 +34,12 @@ func (c *changesCommand) Run(s streams) error {
 		}
 	}
 	if newer != "" {
-		fmt.Fprintf(s.out, "\nTake over into your chapter what you want, then: plumbline changes %s --done %s\n", c.Guide, newer)
+		fmt.Fprintf(
+			s.out,
+			"\nTake over into your chapter what you want, then: plumbline changes %s --done %s\n",
+			c.Guide,
+			newer,
+		)
 	}
 	return nil
 }
