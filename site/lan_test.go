@@ -54,7 +54,8 @@ func TestThePhoneOnTheBenchFindsThePreview(t *testing.T) {
 	ctx, cancel := context.WithCancel(t.Context())
 	ended := make(chan error, 1)
 	go func() {
-		ended <- PreviewOnNetwork(ctx, t.TempDir(), "0", Options{engine: smallEngine, Log: func(l string) { told <- l }})
+		o := Options{engine: smallEngine, Log: func(l string) { told <- l }}
+		ended <- PreviewOnNetwork(ctx, t.TempDir(), "0", o)
 	}()
 	var lines []string
 	for len(lines) == 0 || !strings.Contains(lines[len(lines)-1], "hand the address to nobody") {
