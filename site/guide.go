@@ -19,6 +19,7 @@ type Guide struct {
 	pages []*guidePage // front page, then each part's page with its chapters, in order
 
 	kept    *memory
+	paper   *paper // nil unless the guide is made into a book
 	layers  *layers
 	library *library
 	terms   []term

@@ -17,10 +17,12 @@ import (
 type shelf struct {
 	calculators []*calculators.Calculator
 	standing    []*calculators.Illustration
+
+	own []calculators.Pair // the numbers of whom figures are drawn for, in base units; nil for the example's
 }
 
 // everything is the whole catalog.
-func everything() *shelf { return &shelf{catalog.All(), catalog.Figures()} }
+func everything() *shelf { return &shelf{calculators: catalog.All(), standing: catalog.Figures()} }
 
 func (s *shelf) calculator(name string) *calculators.Calculator {
 	for _, c := range s.calculators {
@@ -51,14 +53,20 @@ func (s *shelf) drawnNames(in *words.Reader) []string {
 }
 
 // figure draws a standing figure, or a calculator's figure at its worked
-// example; nil where there is none of that name, or it has no figure.
+// example; nil where there is none of that name, or it has no figure. A shelf with
+// numbers of its own draws for those where it can.
 func (s *shelf) figure(name string, in *words.Reader) *drawing.Figure {
 	for _, f := range s.standing {
 		if f.Name == name {
-			return f.Figure(nil, in)
+			return f.Figure(s.own, base(in))
 		}
 	}
 	if c := s.calculator(name); c != nil {
+		if s.own != nil {
+			if r, problems := c.Run(s.own, base(in)); problems == nil {
+				return r.Figure
+			}
+		}
 		// The worked example is in base units, whatever units are shown.
 		if r, problems := c.Run(panel.Example(c), base(in)); problems == nil {
 			return r.Figure

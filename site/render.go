@@ -111,6 +111,12 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	}
 	b := n.(*block)
 	var s string
+	if w.g.paper != nil {
+		if s, done := w.g.printed(w.p, b); done {
+			_, _ = out.WriteString(s + "\n")
+			return ast.WalkSkipChildren, nil
+		}
+	}
 	switch b.kind {
 	case calculatorBlock:
 		s = w.g.sketched(w.p, w.g.shelf.bench(b, w.p.benchLevel(b), w.g.reader))

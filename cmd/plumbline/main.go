@@ -26,6 +26,7 @@ const (
 type commands struct {
 	Publish publish        `cmd:"" help:"${publish}"`
 	Preview preview        `cmd:"" help:"Show the guide on this machine and publish it again whenever a file is saved."`
+	Book    bookCommand    `cmd:"" help:"${book}"`
 	Intake  intakeCommand  `cmd:"" help:"${intake}"`
 	Adopt   adopt          `cmd:"" help:"Begin a guide of your own: a small folder with every setting explained."`
 	Changes changesCommand `cmd:"" help:"Show what is new in the built-in chapters that you have replaced."`
@@ -42,6 +43,12 @@ var longHelp = kong.Vars{
 	"adopt_chapters": "Built-in chapters to copy into the folder, as part/chapter: yours then take their place. " +
 		"With none, a new folder is begun.",
 	"changes_done": "Note that you have taken over what you want of this built-in chapter.",
+	"book": "Write the whole guide as one book: a page made for printing and an EPUB, with somebody's own " +
+		"numbers where a record is named.",
+	"book_out":   "The folder for book.html and book.epub. Files of these names are written over.",
+	"book_units": "Write lengths in mm, cm or in; when left out, as the record or the guide does.",
+	"book_record": "A measurement record, as a page saves it: JSON, CSV or a link in a text file. Every figure and " +
+		"every number in the book is then that rider's.",
 	"calc_values": "Inputs, for example inseam=830, inseam=83cm, 'inseam=32 3/4 in', inseam=830±3. A bare number " +
 		"is in mm, degrees, kg or percent. A list is read from a file: sizes=@sizes.csv.",
 	"intake": "Read the measurements that clients sent, as links, mail or files: an index, those first who need " +
