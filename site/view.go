@@ -242,16 +242,13 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 // to the test ride and the setup sheet.
 func (g *Guide) along(v *view, p *guidePage, kind string) {
 	v.Way = g.way(p.URL)
-	if kind != "chapter" && kind != "front" {
-		return
-	}
-	if to := g.byPath[ridePath]; to != nil && to != p {
-		e := entry1(p.URL, to)
-		v.Ride = &e
-	}
 	if to := g.pageWith(sheetBlock); to != nil && to != p {
 		e := entry1(p.URL, to)
 		v.Setup = &e
+	}
+	if to := g.byPath[ridePath]; kind == "chapter" && to != nil && to != p {
+		e := entry1(p.URL, to)
+		v.Ride = &e
 	}
 }
 

@@ -17,8 +17,8 @@ func TestWhatWasLikelyMeantIsOneTap(t *testing.T) {
 	}
 	eval[bool](b, `(document.querySelector(".mend").click(), true)`)
 	b.until(`location.hash.includes("inseam=830") && !document.querySelector("[aria-invalid]")`)
-	if got := eval[string](b, `document.querySelector("[name=inseam]").value + " " +
-		document.activeElement.name`); got != "83 cm inseam" {
+	const field = `document.querySelector("[name=inseam]").value + " " + document.activeElement.name`
+	if got := eval[string](b, field); got != "83 cm inseam" {
 		t.Errorf("the field and the focus are at %q", got)
 	}
 }
@@ -43,11 +43,7 @@ func TestAUnitIsTappedAndNoValueChanges(t *testing.T) {
 	b.typed("inseam", "84,5")
 	b.until(`location.hash.includes("inseam=845")`)
 	// The guide's own unit, in the header, takes every field along.
-	eval[bool](
-		b,
-		`(s => { s.value = "in"; s.dispatchEvent(new Event("change", {bubbles: true}));
-			return true })(document.querySelector("[data-tools] select"))`,
-	)
+	b.set("[data-tools] select", "in")
 	b.until(`document.querySelector("[name=inseam]").dataset.unit === "in" && !location.hash.includes(".unit")`)
 }
 
@@ -106,4 +102,69 @@ func TestAPastedChartIsMendedAndBecomesTheBike(t *testing.T) {
 		`([...document.querySelectorAll(".taken button")].find((b) => b.textContent === "Undo").click(), true)`,
 	)
 	b.until(`!location.hash.includes("&reach=460") && location.hash.includes("inseam=830")`)
+}
+
+func TestReadingsAreWrittenWhereTheyAreExplained(t *testing.T) {
+	b := open(t, "/start/measure-yourself.html", chromedp.EmulateViewport(390, 844)).ready()
+	const place = `[data-reading=inseam]`
+	b.until(`document.querySelector("` + place + ` input")`)
+	b.write(place+" input", "83")
+	b.until(`document.querySelector("` + place + ` .mend")`)
+	b.press(place + " .mend")
+	b.until(`location.hash.includes("inseam=830")`)
+	// Two more, in the units that stood on the tape; then there is no room for a fourth.
+	for i, text := range []string{"83.4 cm", "829"} {
+		b.press(place + " button.more")
+		b.write(place+" .entry:nth-child("+strconv.Itoa(i+2)+") input", text)
+	}
+	b.until(`decodeURIComponent(location.hash).includes("inseam=830;834;829")`)
+	if eval[bool](b, `document.querySelector("`+place+` button.more").checkVisibility()`) {
+		t.Error("a fourth reading can be added")
+	}
+	// The fields of another length are its own.
+	const others = `[...document.querySelectorAll("[data-reading=stature] input, [data-reading=knee-height] input")]`
+	if got := eval[string](b, others+`.map((f) => f.value).join()`); got != "," {
+		t.Errorf("the other lengths have %q", got)
+	}
+	// So are those of the calculator that compares readings.
+	pick := func(key string) {
+		b.set("#repeat-readings-1 [name=quantity]", key)
+	}
+	pick("inseam")
+	for name, text := range map[string]string{"first": "832", "second": "830", "third": "827"} {
+		b.typed(name, text)
+	}
+	b.until(`document.querySelector('#repeat-readings-1 [data-use="inseam"]')`)
+	pick("stature")
+	b.until(`["first", "second", "third"].every((name) =>
+		document.querySelector("#repeat-readings-1 [name=" + name + "]").value === "")`)
+	b.until(`!document.querySelector('#repeat-readings-1 [data-use="inseam"]') && !location.hash.includes("stature=")`)
+}
+
+func TestWhatOneSetsGoesToTheSheetAndWhatDescribesDoesNot(t *testing.T) {
+	b := open(t, "/cockpit/levers-and-grips.html#lever-angle=40").ready()
+	b.until(`document.querySelector('#lever-setup-1 [data-use="lever-angle"]')`)
+	want := eval[string](b, `document.querySelector('#lever-setup-1 [data-use="lever-angle"]').dataset.value`)
+	b.press(`#lever-setup-1 [data-use="lever-angle"]`)
+	b.until(`location.hash.includes("lever-angle=` + want + `&") && location.hash.includes("lever-angle.was=40")`)
+	// The span tells how the lever stands now: there is nothing to set to it.
+	if eval[bool](b, `!!document.querySelector("[data-use=lever-span]")`) {
+		t.Error("the span, which only describes, is offered as a setting")
+	}
+	hash := eval[string](b, "location.hash")
+	b.do(chromedp.Navigate(server.URL + setupPage + hash))
+	b.drawn()
+	b.until(`document.querySelector("#sheet-1-lever-angle .next")`)
+	now, next := b.text("#sheet-1-lever-angle .now"), b.text("#sheet-1-lever-angle .next")
+	if now == next || next == "" || now == "" {
+		t.Errorf("the sheet has %q now and %q next", now, next)
+	}
+	// A measured setback is how the bike is: it becomes Now.
+	b = open(t, "/saddle/fore-and-aft.html#saddle-setback=60&saddle-height=736").ready()
+	b.until(`document.querySelector("[data-now][data-use=saddle-setback]")`)
+	b.press("[data-now][data-use=saddle-setback]")
+	b.until(`/saddle-setback=/.test(location.hash)`)
+	if r := b.own(); r.At("saddle-setback") == nil || r.At("saddle-setback").Was != "" {
+		t.Errorf("a measured setback became the next one: %s", eval[string](b, "location.hash"))
+	}
 }

@@ -395,10 +395,10 @@ func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
 	b.until(`document.querySelector(".step[data-step=inseam]").checkVisibility()`)
 	b.until(`document.querySelector("#prepare-1-inseam-figure-t")`)
 	for i, reading := range []string{"83 cm", "86 cm", "83.4 cm"} {
-		b.write(fmt.Sprintf(`.step[data-step=inseam] label:nth-child(%d) input`, i+1), reading)
+		b.write(fmt.Sprintf(`.step[data-step=inseam] .asked:nth-child(%d) input`, i+1), reading)
 	}
 	b.until(`document.querySelector("#prepare-1-inseam-d").textContent.includes("apart")`)
-	b.write(`.step[data-step=inseam] label:nth-child(2) input`, "832")
+	b.write(`.step[data-step=inseam] .asked:nth-child(2) input`, "832")
 	b.until(`location.hash.includes("inseam=830%3B832%3B834") && document.querySelector("#prepare-1-inseam-d").hidden`)
 	b.press(".walk [data-do=after]")
 	b.until(`document.querySelector(".step[data-step=foot-length]").checkVisibility()`)

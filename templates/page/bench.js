@@ -9,6 +9,7 @@ import { say } from "./say.js";
 import { chosen, kept, units } from "./unit.js";
 /** @import { Pair, Problem, Question, Reply, Written } from "./types.d.ts" */
 
+const longest = 20_000; // letters of a text that could not be read and is kept
 const quiet = 600; // ms without typing before anything is said
 const board = [".drawing", ".strip", ".cost"]; // where the first parts of an answer stand
 
@@ -21,6 +22,7 @@ export class Bench {
   shown = [];
   whole = true; // the form is to be written anew
   fresh = false; // and with the record's values alone
+  again = true; // what could not be read when the page was left is to be typed in again
   own = false; // the answer on show is the reader's own
   playing = false; // with the example's numbers, which no record knows of
   played = ""; // those numbers as they are by now
@@ -91,10 +93,15 @@ export class Bench {
     if (this.playing && !replaced && ![...keys].some((key) => key === "u" || key.endsWith(".unit"))) return;
     if (!replaced && ![...keys].some((key) => key === "u" || named(this.form, key.replace(/\.unit$/, "")).length)) return;
     const here = document.hasFocus() && document.activeElement?.getAttribute("name");
-    for (const key of this.touched) if (replaced || keys.has(key) && here !== key) this.touched.delete(key);
+    for (const key of this.touched) {
+      if (!replaced && (!keys.has(key) || here === key)) continue;
+      this.touched.delete(key);
+      if (!replaced) record.draft(this.draft(key), "");
+    }
     if (replaced) this.sent = new Map(); // an answer under way brings nothing back
     this.whole = true;
     this.fresh = replaced;
+    this.again = this.again || replaced;
     engine.ask(this);
   }
 
@@ -133,10 +140,21 @@ export class Bench {
     /** @type {Pair[]} */
     const changes = [...this.sent].flatMap(([key, text]) => (own.has(key) || !text.trim() ? [[key, own.get(key) ?? ""]] : []));
     if (this.playing) this.played = new URLSearchParams(pairs).toString();
-    else record.put(changes, this, pairs.filter(([key]) => this.sent.has(key.replace(/\.unit$/, "")) && key.endsWith(".unit")));
+    else {
+      for (const [key, text] of this.sent) record.draft(this.draft(key), own.has(key) || text.length > longest ? "" : text.trim());
+      record.put(changes, this, pairs.filter(([key]) => this.sent.has(key.replace(/\.unit$/, "")) && key.endsWith(".unit")));
+    }
     this.over = this.playing || this.own || wrong.length > 0;
     this.offer();
     this.tell([...wrong, ...problems.filter(({ doubt }) => doubt)], own.size ? waiting : "", old, spoken || waiting);
+  }
+
+  /**
+   * The name under which the text of a field is kept that could not be read.
+   * @param {string} key
+   */
+  draft(key) {
+    return `${this.root.dataset.calculator} ${key}`;
   }
 
   /**
@@ -230,6 +248,19 @@ export class Bench {
         else field.value = kept(text, before.get(key), field.dataset.unit);
       }
     }
+    if (this.again && !this.playing) this.restore();
+  }
+
+  /** What was typed before the page was left, and could not be read, stands there again. */
+  restore() {
+    this.again = false;
+    for (const key of new Set(all(this.form, "[name]").map((field) => field.getAttribute("name") ?? ""))) {
+      const text = this.touched.has(key) ? "" : record.drafted(this.draft(key));
+      if (!text) continue;
+      for (const field of named(this.form, key)) field.value = text;
+      this.touched.add(key);
+    }
+    if (this.touched.size) engine.ask(this);
   }
 
   /**

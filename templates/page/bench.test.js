@@ -69,6 +69,16 @@ test("a problem stands beside its field, and the answer before it stays and is o
   assert.equal(root.classList.contains("old"), true);
   assert.equal(heard(), "That is no length.");
   assert.equal(record.at("inseam"), "840", "what cannot be read does not touch the record");
+  assert.equal(record.drafted("saddle-height inseam"), "84x", "and waits in case the page is left");
+});
+
+test("what could not be read stands there again when the page was left", async () => {
+  bench.renew(new Set(), true);
+  worker.answer({ ...parts("735 mm"), form: field("inseam", "840") + field("crank") + cost, record: "\0inseam\x00840" });
+  assert.equal(input("inseam").value, "84x");
+  assert.equal(worker.question.query, "inseam=84x", "and is asked again");
+  worker.answer({ ...parts("735 mm"), example: true, record: "", problems: [{ input: "inseam", message: "That is no length.", needed: false }] });
+  await until(() => input("inseam").getAttribute("aria-invalid") === "true");
 });
 
 test("emptying a field takes it out of the record", () => {

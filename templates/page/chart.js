@@ -47,7 +47,8 @@ function begun(first, example) {
       if (place.contains(document.activeElement) && document.activeElement?.matches("input")) return; // it is being mended
       if (String(html) === it.shown) return; // what was said of it stays
       it.shown = String(html);
-      place.innerHTML = html;
+      if (html) place.innerHTML = html;
+      else place.replaceChildren(); // a text that is no answer of the engine may not become HTML
       if (example()) place.querySelector(".mine")?.remove();
     },
   };

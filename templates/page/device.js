@@ -57,6 +57,13 @@ export const save = (book, kept) => put(kept, store, JSON.stringify(book));
  */
 export const clear = (kept) => put(kept, store);
 
+/** Takes away what pages keep in this tab beside the book: answers, a fitter's request. */
+export function clearTab() {
+  try {
+    for (const name of Object.keys(sessionStorage)) if (name.startsWith(`${store}-`)) sessionStorage.removeItem(name);
+  } catch { /* nothing is kept here */ }
+}
+
 /** What this tab shows, so that its own addresses are known again. @returns {Tab} */
 export function mine() {
   try {

@@ -1,6 +1,6 @@
 // Prepare for a fitting: leads a client through what was asked, one thing at a time,
 // and makes the link of what they want to send. Sending is theirs.
-import { ask, begin, canShare, code, copy, drawer, isMark, lay, page, share, tell, today } from "./desk.js";
+import { ask, begin, canShare, code, copy, drawer, fill, isMark, lay, page, share, tell, today } from "./desk.js";
 import { all, fieldOf, hit, make, named, one } from "./dom.js";
 import { file } from "./file.js";
 import * as record from "./record.js";
@@ -127,7 +127,7 @@ const fileName = () => ["measurements", record.at("name") || record.at("ask.for"
 async function look() {
   const query = new URLSearchParams([...answers]).toString();
   const { html = "", text = "", link } = await send("back", { query, link: back(), day: today() });
-  one(paper, ".look").innerHTML = html;
+  fill(one(paper, ".look"), html);
   sent = text;
   message.hidden = !link;
   if (link) {
@@ -234,6 +234,29 @@ tapped(form);
 const fold = one(desk, ".compose", HTMLDetailsElement), composer = one(fold, "form", HTMLFormElement);
 const link = one(composer, "[name=link]", HTMLInputElement);
 let composed = "";
+// What a fitter has typed stays in this tab until it is closed.
+const typing = "plumbline-request";
+function rememberRequest() {
+  const pairs = [...new FormData(composer)].filter(([name]) => name !== "link").map(([name, value]) => [name, String(value)]);
+  try {
+    sessionStorage.setItem(typing, new URLSearchParams(pairs).toString());
+  } catch { /* then it lives as long as this page */ }
+}
+function recallRequest() {
+  /** @type {string | null} */
+  let text = null;
+  try {
+    text = sessionStorage.getItem(typing);
+  } catch { /* nothing is kept here */ }
+  if (text === null) return;
+  const pairs = new URLSearchParams(text);
+  for (const field of all(composer, "[name]")) {
+    if (!(field instanceof HTMLInputElement || field instanceof HTMLTextAreaElement || field instanceof HTMLSelectElement) || field === link) continue;
+    if (field instanceof HTMLInputElement && /^(?:checkbox|radio)$/.test(field.type)) field.checked = pairs.getAll(field.name).includes(field.value);
+    else field.value = pairs.get(field.name) ?? field.value;
+  }
+  fold.open = true;
+}
 async function compose() {
   const data = new FormData(composer), query = new URLSearchParams({ ask: data.getAll("ask").join(" ") });
   for (const name of ["ask.by", "ask.for", "ask.when", "ask.bike", "ask.note", "ask.reply", "ask.health"]) {
@@ -260,6 +283,7 @@ composer.oninput = (event) => {
   const field = fieldOf(event);
   if (field === link) return;
   if (field.name === "template") beginWith(field.value);
+  rememberRequest();
   compose();
 };
 composer.onsubmit = (event) => event.preventDefault();
@@ -275,6 +299,7 @@ const fitters = {
 };
 composer.addEventListener("click", (event) => fitters[hit(event, "[data-do]")?.dataset.do ?? ""]?.());
 one(composer, "[data-do=share]").hidden = !canShare();
+recallRequest();
 
 begin(desk);
 draw();

@@ -132,3 +132,13 @@ test("a fitter's request is composed of what is ticked", async () => {
   await until(() => link.value);
   assert.equal(link.value, "https://guide.example/saddle/height.html#ask=inseam+mass");
 });
+
+test("a request that is half written waits in this tab", () => {
+  const by = one(desk, ".compose [name='ask.by']", HTMLInputElement);
+  by.value = "Birch";
+  named(one(desk, ".compose form", HTMLFormElement), "ask")[1].checked = false;
+  by.dispatchEvent(new Event("input", { bubbles: true }));
+  assert.equal(sessionStorage.getItem("plumbline-request"), "ask=inseam&ask.by=Birch");
+  record.forget();
+  assert.equal(sessionStorage.getItem("plumbline-request"), null);
+});

@@ -6,7 +6,7 @@ import { sixteenths } from "./fraction.js";
 import { mend } from "./mend.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
-import { beside, unitOf, units } from "./unit.js";
+import { beside, kept, unitOf, units } from "./unit.js";
 /** @import { Reply } from "./types.d.ts" */
 
 const pause = 500; // ms without typing before a reading is looked at
@@ -21,13 +21,13 @@ export const readings = () => all(document, "[data-reading]").forEach(reading);
 function reading(place) {
   const { reading: key = "", label = "", unit: own = "", keyboard = "" } = place.dataset;
   const rows = make("div", { className: "rows" }), problem = make("p", { className: "problem", hidden: true });
-  const more = make("button", { type: "button" }, "Add a reading");
+  const more = make("button", { type: "button", className: "more" }, "Add a reading");
   /** @type {HTMLInputElement[]} */
   let fields = [];
   let shown = "";
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let later;
-  const unit = () => unitOf(key, own);
+  const unit = () => unitOf(key, own), draft = `reading ${key}`;
 
   const add = (text = "") => {
     const field = make("input", {
@@ -46,7 +46,11 @@ function reading(place) {
     return field;
   };
 
-  const fill = () => {
+  const fill = (replaced = false) => {
+    // What could not be read stays, with the unit that it was typed in, and is there
+    // again when the page was left.
+    const waits = shown && !replaced ? [] : record.drafted(draft).split(";").filter(Boolean);
+    const wrong = replaced ? [] : fields.filter((field) => field.getAttribute("aria-invalid")).map(({ value }) => kept(value, shown, unit()));
     if (place.contains(document.activeElement) && shown === unit()) return; // it is being typed into
     shown = unit();
     const [values, margin] = (record.at(key) ?? "").split("±");
@@ -58,7 +62,13 @@ function reading(place) {
     fields = [];
     rows.replaceChildren();
     values.split(";").slice(0, most).forEach((text, i, list) => add(write(text) + (margin && i === list.length - 1 ? ` ± ${write(margin)}` : "")));
-    tell([]);
+    const again = wrong.length ? wrong : waits;
+    if (again.length) {
+      again.forEach((text, i) => {
+        (fields[i] ?? add()).value = text;
+      });
+      check();
+    } else tell([]);
   };
 
   /** @param {Reply["problems"]} list */
@@ -87,6 +97,7 @@ function reading(place) {
       question: () => ({ desk: "check", key, text, record: record.text(), bare: shown, units: record.units() }),
       take({ problems = [], doubts = [], record: pairs, error }) {
         const wrong = error ? [{ message: error }] : problems;
+        record.draft(draft, wrong.length ? text : "");
         tell([...wrong, ...doubts.map((message) => ({ message, doubt: true }))]);
         if (!wrong.length && pairs.length) record.put(pairs, place);
         if (!text) record.put([[key, ""]], place);
@@ -101,7 +112,7 @@ function reading(place) {
   place.append(rows, ...place.matches(".row") ? [] : [more], problem);
   units(place);
   record.listen((keys, source, replaced) => {
-    if (source !== place && (replaced || keys.has(key) || keys.has(`${key}.unit`) || keys.has("u"))) fill();
+    if (source !== place && (replaced || keys.has(key) || keys.has(`${key}.unit`) || keys.has("u"))) fill(replaced);
   });
   fill();
 }

@@ -49,6 +49,10 @@ test("what was likely meant is one tap, and fills the fields", async () => {
   worker.answer({ record: "", problems: [{ input: "inseam", message: "Did you mean 83 cm?", suggest: "830;834;83 cm" }] });
   assert.equal(fields()[2].getAttribute("aria-invalid"), "true");
   assert.equal(record.at("inseam"), "830;834;829", "what cannot be read does not touch the record");
+  assert.equal(record.drafted("reading inseam"), "830;834;83");
+  unit().click();
+  assert.equal(fields()[2].value, "83 mm", "it stays when the units change");
+  worker.answer({ record: "", problems: [{ input: "inseam", message: "Did you mean 83 cm?", suggest: "830;834;83 cm" }] });
   one(place, ".mend").click();
   assert.equal(fields()[2].value, "83 cm");
 });

@@ -347,7 +347,10 @@ export function forget(what = "all") {
   const next = books.join(book, place);
   if (last) next.set("u", ["u", last]);
   become(next, undefined, true, true);
-  if (what === "all") keep(false);
+  if (what === "all") {
+    keep(false);
+    device.clearTab();
+  }
   save();
 }
 

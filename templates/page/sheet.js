@@ -49,6 +49,17 @@ function fields() {
   hint.textContent = "";
 }
 
+// What was typed and not yet written on the sheet waits beside the bike that it is of.
+const draft = () => {
+  const typed = now.value || next.value;
+  for (const [name, text] of [["key", typed && key.value], ["now", now.value], ["next", next.value]]) record.draft(`sheet ${name}`, text);
+};
+function drafted() {
+  key.value = record.drafted("sheet key") || key.value;
+  now.value = record.drafted("sheet now");
+  next.value = record.drafted("sheet next");
+}
+
 // A button that is pressed stays where it is until it is let go.
 let pressed = false, late = false;
 addEventListener("pointerdown", () => {
@@ -61,7 +72,8 @@ const released = () => setTimeout(() => {
 });
 addEventListener("pointerup", released);
 addEventListener("pointercancel", released);
-record.listen(() => {
+record.listen((_keys, _source, replaced) => {
+  if (replaced) drafted();
   fields();
   if (pressed) late = true;
   else draw();
@@ -70,7 +82,9 @@ key.onchange = () => {
   now.value = next.value = "";
   tell(problem, []);
   fields();
+  draft();
 };
+form.oninput = draft;
 units(form);
 
 form.onsubmit = async (event) => {
@@ -94,6 +108,7 @@ form.onsubmit = async (event) => {
   const said = key.options[key.selectedIndex].textContent;
   lay(pairs);
   now.value = next.value = "";
+  draft();
   hint.textContent = doubts?.join(" ") ?? "";
   say(`${said} is written on the sheet. ${hint.textContent}`);
   now.focus();
@@ -184,6 +199,7 @@ record.listen((keys) => {
   later = setTimeout(value, 300);
 });
 
+drafted();
 fields();
 begin(desk);
 draw();

@@ -168,6 +168,23 @@ test("a bike is added, named, chosen and forgotten", async () => {
   await draws();
 });
 
+test("what is typed and not written waits beside its bike", async () => {
+  const bike = one(whom, "[name=bike]", HTMLSelectElement), [first, second] = [...bike.options].map(({ value }) => value);
+  key.value = "saddle-height";
+  now.value = "7x";
+  now.dispatchEvent(new Event("input", { bubbles: true }));
+  bike.value = second;
+  bike.dispatchEvent(new Event("change"));
+  assert.equal(now.value, "", "it is not of this bike");
+  bike.value = first;
+  bike.dispatchEvent(new Event("change"));
+  assert.equal(now.value, "7x");
+  now.value = "";
+  now.dispatchEvent(new Event("input", { bubbles: true }));
+  assert.equal(record.drafted("sheet now"), "");
+  await draws();
+});
+
 test("a line is written into the log, and half a line survives", async () => {
   const writing = one(desk, ".log-line", HTMLFormElement), [on, line, scores] = ["on", "line", "scores"].map((is) => named(writing, is)[0]);
   line.value = "knees fine";

@@ -1,6 +1,6 @@
 // The symptoms that are ticked are laid over one another by the engine, with what the
 // sheet knows of the bike; their first change goes on the sheet with one tap.
-import { ask, begin } from "./desk.js";
+import { ask, begin, fill } from "./desk.js";
 import { all, fieldOf, hit, one } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
@@ -34,7 +34,7 @@ async function show() {
   }
   const { html = "" } = await ask(place, "felt", { key: felt.map(({ dataset }) => dataset.symptom).join(" ") });
   if (mine !== turn) return;
-  together.innerHTML = html;
+  fill(together, html);
   together.hidden = false;
 }
 

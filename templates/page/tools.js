@@ -1,4 +1,4 @@
-// What stands in the header of every page: units and keeping.
+// What stands in the header of every page: units, keeping, and whose numbers are on show.
 import { make } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
@@ -6,13 +6,21 @@ import { follow } from "./unit.js";
 
 /**
  * Fills the place that the header keeps for them.
- * @param {Element} place
+ * @param {HTMLElement} place
  */
 export function fill(place) {
   const units = make("select", {}, ...["mm", "cm", "in"].map((unit) => make("option", { value: unit }, unit === "in" ? "inches" : unit)));
   const kept = make("input", { type: "checkbox" });
   const keeping = make("label", {}, kept, " Keep on this device");
+  const whose = make("a", { className: "whose" });
+  whose.onclick = () => {
+    whose.href = `${place.dataset.setup}${record.text() ? `#${record.text()}` : ""}`;
+  };
   const show = () => {
+    const names = [record.at("bike"), record.at("name")].filter(Boolean);
+    whose.hidden = !place.dataset.setup || !names.length;
+    whose.textContent = names.join(", ");
+    whose.href = place.dataset.setup ?? "";
     units.value = record.units();
     kept.checked = record.kept();
     keeping.hidden = record.apart();
@@ -24,7 +32,13 @@ export function fill(place) {
     if (wanted && !kept.checked) say("This browser keeps nothing for this page.");
     else say(kept.checked ? "Your numbers stay in this browser until you forget them." : "Nothing is kept on this device. Your numbers stay in this tab until you close it.");
   };
-  place.replaceChildren(make("label", {}, "Lengths in ", units), keeping);
-  record.listen(show);
+  place.replaceChildren(make("label", {}, "Lengths in ", units), keeping, whose);
+  // On a phone the line has room only where there are several to be mistaken for one another.
+  const count = () => whose.classList.toggle("several", record.riders().flatMap(({ bikes }) => bikes).length > 1);
+  record.listen((_keys, _source, replaced) => {
+    show();
+    if (replaced) count();
+  });
   show();
+  count();
 }

@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { visit } from "../../testdata/judges/dom.js";
 
-visit('<div data-tools></div>', "#inseam=830&u=cm");
+visit('<div data-tools data-setup="sheet.html"></div>', "#inseam=830&u=cm");
 const record = await import("./record.js");
 const { one } = await import("./dom.js");
 const { fill } = await import("./tools.js");
@@ -30,4 +30,16 @@ test("keeping is the reader's to begin and to end", () => {
   kept.checked = false;
   kept.dispatchEvent(new Event("change"));
   assert.equal(localStorage.getItem("plumbline"), null);
+});
+
+test("whose bike it is stands there once it has a name", () => {
+  const whose = one(place, ".whose", HTMLAnchorElement);
+  assert.equal(whose.hidden, true);
+  record.put([["bike", "Trail bike"], ["name", "Ada"]]);
+  assert.deepEqual([whose.hidden, whose.textContent, whose.getAttribute("href")], [false, "Trail bike, Ada", "sheet.html"]);
+  whose.dispatchEvent(new Event("click"));
+  assert.match(whose.getAttribute("href") ?? "", /^sheet\.html#.*bike=Trail/);
+  assert.equal(whose.classList.contains("several"), false);
+  record.addBike("Hardtail");
+  assert.deepEqual([whose.classList.contains("several"), whose.textContent], [true, "Hardtail, Ada"]);
 });
