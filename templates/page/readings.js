@@ -27,6 +27,8 @@ function reading(place) {
   let shown = "";
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let later;
+  // What is measured is how the bike is now; a change that is still to be made stays Next.
+  const was = `${key}.was`, planned = () => Boolean(record.at(was)) && !record.at(`${key}.done`);
   const unit = () => unitOf(key, own), draft = `reading ${key}`;
 
   const add = (text = "") => {
@@ -53,7 +55,7 @@ function reading(place) {
     const wrong = replaced ? [] : fields.filter((field) => field.getAttribute("aria-invalid")).map(({ value }) => kept(value, shown, unit()));
     if (place.contains(document.activeElement) && shown === unit()) return; // it is being typed into
     shown = unit();
-    const [values, margin] = (record.at(key) ?? "").split("±");
+    const [values, margin] = (record.at(planned() ? was : key) ?? "").split("±");
     const write = (/** @type {string} */ text) => {
       const x = Number(text) / (base[shown] ?? 1);
       if (!text || Number.isNaN(x)) return text;
@@ -99,8 +101,11 @@ function reading(place) {
         const wrong = error ? [{ message: error }] : problems;
         record.draft(draft, wrong.length ? text : "");
         tell([...wrong, ...doubts.map((message) => ({ message, doubt: true }))]);
-        if (!wrong.length && pairs.length) record.put(pairs, place);
-        if (!text) record.put([[key, ""]], place);
+        const value = text ? pairs.find(([name]) => name === key)?.[1] : "";
+        if (!wrong.length && value !== undefined) {
+          if (planned()) record.put([], place, [[was, value]]);
+          else record.put(text ? pairs : [[key, ""]], place);
+        }
         say(wrong[0]?.message ?? doubts[0]);
       },
     });
@@ -112,7 +117,7 @@ function reading(place) {
   place.append(rows, ...place.matches(".row") ? [] : [more], problem);
   units(place);
   record.listen((keys, source, replaced) => {
-    if (source !== place && (replaced || keys.has(key) || keys.has(`${key}.unit`) || keys.has("u"))) fill(replaced);
+    if (source !== place && (replaced || keys.has(key) || keys.has(was) || keys.has(`${key}.unit`) || keys.has("u"))) fill(replaced);
   });
   fill();
 }

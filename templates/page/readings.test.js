@@ -62,3 +62,17 @@ test("a row has one field and no button for another", () => {
   assert.equal(all(row, "input").length, 1);
   assert.equal(all(row, "button").some(({ textContent }) => textContent === "Add a reading"), false);
 });
+
+test("a change that is to be made stays Next, and what is measured is Now", async () => {
+  worker.answer({ record: "\0inseam\x00830;834;830" }); // what the last test left
+  const row = one(document, "[data-reading=reach]");
+  record.use("reach", "475", []);
+  record.put([], undefined, [["reach.was", "460"]]);
+  const field = one(row, "input", HTMLInputElement);
+  assert.equal(field.value, "460");
+  const before = worker.asked.length;
+  type(field, "462");
+  await until(() => worker.asked.length > before);
+  worker.answer({ record: "\0reach\x00462" });
+  assert.deepEqual([record.at("reach"), record.at("reach.was")], ["475", "462"]);
+});
