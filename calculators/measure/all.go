@@ -42,7 +42,7 @@ var all = []*Quantity{
 
 	TrunkAngle, SeatedTrunk, ElbowBend, StandingKnee,
 
-	First, Second, Third, SharedError, OwnScatter, OwnDifference, Score, ScoresBefore, ScoresAfter,
+	First, Second, Third, Score, ScoresBefore, ScoresAfter,
 
 	Sex, Growing, Pedals, NewPedals, ForkMeasure, SitBoneRead, Leaning, KneeRead, SagRead, Helped, DifferenceFound,
 	WarningSign,

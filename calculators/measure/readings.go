@@ -14,20 +14,4 @@ var (
 	Third = &Quantity{Key: "third", Of: OfRider, Label: "Third reading", Unit: Mm, Low: 1, High: 2300, Most: 3500,
 		How: Instruction{
 			Text: "Take it once more from the start; a different helper is better still."}}
-	SharedError = &Quantity{Key: "shared-error", Of: OfRider, Label: "Error that all readings share", Unit: Mm,
-		Low:  -30,
-		High: 30, Least: -100, Most: 100,
-		How: Instruction{
-			Text: "Leave it empty. It stands for a landmark felt in the wrong place or a book held out of square, " +
-				"which repeats with every reading and does not show in their spread."}}
-	OwnScatter = &Quantity{Key: "own-scatter", Of: OfRider, Label: "Your own scatter", Unit: Mm, Low: -100,
-		High: 100, Least: -1000, Most: 1000,
-		How: Instruction{
-			Text: "Leave it empty. It stands for what your readings differ by, as far as it is still in the middle " +
-				"one."}}
-	OwnDifference = &Quantity{Key: "own-difference", Of: OfRider, Label: "How far you are from the average", Unit: Mm,
-		Low: -100, High: 100, Least: -200, Most: 200,
-		How: Instruction{
-			Text: "Leave it empty. It stands for how far people of one height differ, which is the larger part of " +
-				"any estimate’s error."}}
 )

@@ -24,8 +24,8 @@ func Missing() *calculators.Calculator {
 			{Quantity: measure.Stature, Example: "1740"},
 			fit.SexInput(""),
 			{Quantity: measure.Inseam, Example: "830", Optional: true},
-			{Quantity: measure.OwnDifference, Assume: ownDifference},
 		},
+		Unasked:  []calculators.Input{{Quantity: ownDifference, Assume: betweenPeople}},
 		First:    []*measure.Quantity{measure.Sex},
 		Answers:  []*calculators.Output{estimated},
 		Sources:  []*literature.Source{literature.Gordon2014, literature.GUM2008},
@@ -34,6 +34,12 @@ func Missing() *calculators.Calculator {
 		Explain:  explainMissing,
 	}
 }
+
+// ownDifference is how far a reader lies from the average of people of the same height or
+// inside leg, mm. Nobody knows it of themselves, and it is the larger part of an estimate's error.
+var ownDifference = &measure.Quantity{Key: "own-difference", Label: "How far you are from the average",
+	Unit: measure.Mm, Low: -100, High: 100, Least: -200, Most: 200,
+	How: measure.Instruction{Text: "It is not measured: it stands for how people of one height differ."}}
 
 // What it answers.
 var (
@@ -83,9 +89,9 @@ func estimate(v calculators.Values) (e body.Estimate, fromLeg, ok bool) {
 	return body.Estimate{}, false, false
 }
 
-// ownDifference is how far people of one height, or of one inside leg, differ in
+// betweenPeople is how far people of one height, or of one inside leg, differ in
 // the wanted length.
-func ownDifference(v calculators.Values) (calculators.Assumption, bool) {
+func betweenPeople(v calculators.Values) (calculators.Assumption, bool) {
 	if !v.Has(measure.Wanted) || !v.Has(measure.Stature) {
 		return calculators.Assumption{}, false
 	}
@@ -104,7 +110,7 @@ func ownDifference(v calculators.Values) (calculators.Assumption, bool) {
 
 func solveMissing(v calculators.Values, out calculators.Numbers) *calculators.Problem {
 	if e, _, ok := estimate(v); ok {
-		out.Set(estimated, e.Value+v.Of(measure.OwnDifference))
+		out.Set(estimated, e.Value+v.Of(ownDifference))
 	}
 	return nil
 }

@@ -25,8 +25,10 @@ func Repeat() *calculators.Calculator {
 			{Quantity: measure.Third, Example: "829", Optional: true},
 			{Quantity: measure.Helped, Example: "alone", Assume: calculators.Fixed(0, 0,
 				"which is the less sure way")},
-			{Quantity: measure.SharedError, Assume: sharedError},
-			{Quantity: measure.OwnScatter, Assume: ownScatter},
+		},
+		Unasked: []calculators.Input{
+			{Quantity: sharedError, Assume: usualError},
+			{Quantity: ownScatter, Assume: scatterLeft},
 		},
 		First:   []*measure.Quantity{measure.Third},
 		Answers: []*calculators.Output{medianReading, readingsApart, technicalError},
@@ -35,6 +37,19 @@ func Repeat() *calculators.Calculator {
 		Explain: explainRepeat,
 	}
 }
+
+// What no reading shows, and nobody is asked for.
+var (
+	// sharedError is a landmark felt in the wrong place, or a book held out of square: it
+	// repeats with every reading and does not show in their spread, mm.
+	sharedError = &measure.Quantity{Key: "shared-error", Label: "Error that all readings share", Unit: measure.Mm,
+		Low: -30, High: 30, Least: -100, Most: 100,
+		How: measure.Instruction{Text: "It is not measured: it stands for what repeating cannot cure."}}
+	// ownScatter is what the readings differ by, as far as it is still in the middle one, mm.
+	ownScatter = &measure.Quantity{Key: "own-scatter", Label: "Your own scatter", Unit: measure.Mm,
+		Low: -100, High: 100, Least: -1000, Most: 1000,
+		How: measure.Instruction{Text: "It is not measured by itself: your readings show it."}}
+)
 
 // What it answers.
 var (
@@ -56,9 +71,9 @@ func wanted(v calculators.Values) *measure.Quantity {
 	return measure.RiderLengths[i]
 }
 
-// sharedError is what repeating cannot cure: the length's usual error, half of it
+// usualError is what repeating cannot cure: the length's usual error, half of it
 // with a helper who watches the landmark.
-func sharedError(v calculators.Values) (calculators.Assumption, bool) {
+func usualError(v calculators.Values) (calculators.Assumption, bool) {
 	if !v.Has(measure.Wanted) {
 		return calculators.Assumption{}, false
 	}
@@ -69,13 +84,13 @@ func sharedError(v calculators.Values) (calculators.Assumption, bool) {
 	return calculators.Assumption{SD: sd, From: from}, true
 }
 
-// ownScatter is what the readings' own scatter adds to the shared error, so that both
+// scatterLeft is what the readings' own scatter adds to the shared error, so that both
 // together make what measure.MedianSD says of them, as in a field that holds all readings.
-func ownScatter(v calculators.Values) (calculators.Assumption, bool) {
+func scatterLeft(v calculators.Values) (calculators.Assumption, bool) {
 	if !v.Has(measure.First) || !v.Has(measure.Second) {
 		return calculators.Assumption{}, false
 	}
-	shared := v.SD(measure.SharedError)
+	shared := v.SD(sharedError)
 	both := measure.MedianSD(shared, taken(v))
 	return calculators.Assumption{SD: math.Sqrt(max(float64(both*both)-float64(shared*shared), 0)),
 		From: "from how far your readings lie apart"}, true
@@ -97,8 +112,8 @@ func solveRepeat(v calculators.Values, out calculators.Numbers) *calculators.Pro
 	x, q := taken(v), wanted(v)
 	n := len(x)
 	median := measure.Median(x)
-	// An error is what was read less what is true, so a known one is taken off.
-	out.Set(medianReading, median-v.Of(measure.SharedError)-v.Of(measure.OwnScatter))
+	// An error is what was read less what is true (VIM 2.16), so it is taken off.
+	out.Set(medianReading, median-v.Of(sharedError)-v.Of(ownScatter))
 	out.Set(readingsApart, x[n-1]-x[0])
 	if sd, ok := measure.Scatter(x); ok {
 		out.Set(technicalError, sd)
@@ -138,7 +153,7 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 	error.Meaning = words.Of("How well you repeat yourself, as far as so few readings can tell. The ± of the first "+
 		"line has this scatter in it, and with it the usual error of this length, ± {0}: a landmark felt in the "+
 		"wrong place shows in no scatter.",
-		measure.Error{Amount: q.Amount(2 * v.SD(measure.SharedError))})
+		measure.Error{Amount: q.Amount(2 * v.SD(sharedError))})
 	if !q.Plausible(float64(median.Value)) {
 		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and "+
 			"that the right length is "+

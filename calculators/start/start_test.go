@@ -2,7 +2,9 @@ package start
 
 import (
 	"math"
+	"slices"
 	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -181,7 +183,9 @@ func TestAnUnusualHeightIsSaidToExtrapolate(t *testing.T) {
 
 func TestAnInsideLegFromHeightWarnsOfTheSaddle(t *testing.T) {
 	r := run(t, Missing(), "quantity=inseam", "stature=1740")
-	require.Contains(t, r.Notes[1].Text.Say(nil), "Do not set a saddle by this")
+	require.True(t, slices.ContainsFunc(r.Notes, func(n calculators.Note) bool {
+		return strings.Contains(n.Text.Say(nil), "Do not set a saddle by this")
+	}))
 }
 
 func BenchmarkMissing(b *testing.B) {
