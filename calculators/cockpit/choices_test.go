@@ -1,6 +1,7 @@
 package cockpit
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -153,13 +154,16 @@ func TestSameBeginsWithUsualParts(t *testing.T) {
 		}
 		seen["usual"], seen["none"] = seen["usual"] || best != allowed, seen["none"] || best < 0
 		begin := all[max(best, 0)]
-		rows := list[:min(10, len(list))]
-		star := best + 1
-		switch {
-		case best >= len(list):
-			rows, star = append(list[:min(9, len(list)):min(9, len(list))], begin), min(9, len(list))+1
+		if best >= len(list) {
+			list = append(list[:len(list):len(list)], begin)
 			seen["from afar"] = true
-		case best >= len(rows):
+		}
+		list = allowedFirstByHand(list, n["new-spacers-limit"])
+		rows, star := list[:min(10, len(list))], 0
+		if best >= 0 {
+			star = slices.Index(list, begin) + 1
+		}
+		if star > 10 {
 			rows, star = append(rows[:10:10], begin), 11
 		}
 		r := calctest.Answer(t, Same(), n.typed())
@@ -201,7 +205,7 @@ func TestStemAnswersInASentence(t *testing.T) {
 	for typed, want := range map[string]string{
 		"move-x=0 move-y=0":   "Keep the parts you have",
 		"move-x=-4 move-y=9":  "Use 10 mm more spacers",
-		"move-x=4 move-y=-9":  "Use 10 mm less spacers",
+		"move-x=4 move-y=-9":  "Use 10 mm fewer spacers",
 		"move-x=200 move-y=0": "Nothing comes close",
 		"move-x=-10 move-y=22 spacers-limit=0 spacers-above=0": "steerer",
 	} {

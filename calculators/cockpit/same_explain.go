@@ -57,9 +57,10 @@ func partsFor(v calculators.Values, w wanted, r *calculators.Result) (calculator
 	list := nearest(all, n)
 	// The one to begin with is listed even where it is not among the nearest.
 	if best >= len(list) {
-		list = append(list[:min(9, len(list)):min(9, len(list))], all[best])
-		best = len(list) - 1
+		list = append(list[:len(list):len(list)], all[best])
 	}
+	list = allowedFirst(list)
+	best = nearestAllowed(list)
 	shown, star := shortList(list, best)
 	return carryTable(w, shown, star, n > 0), list, best
 }

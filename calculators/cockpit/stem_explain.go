@@ -71,7 +71,7 @@ func stemVerdict(w wanted, list []combination, best int, within bool) words.Text
 	case more > 0:
 		change = append(change, words.Of("{0} more spacers", measure.Millimetres(more)))
 	case more < 0:
-		change = append(change, words.Of("{0} less spacers", measure.Millimetres(-more)))
+		change = append(change, words.Of("{0} fewer spacers", measure.Millimetres(-more)))
 	}
 	switch {
 	case len(change) == 0 && within:

@@ -251,7 +251,7 @@ func partsFor(v calculators.Values, s sized) words.Text {
 	stem := words.Of("a stem of {0}", measure.Millimetres(own+longer))
 	height := words.Of("{0} more spacers", measure.Millimetres(up))
 	if up < 0 {
-		height = words.Of("{0} less spacers", measure.Millimetres(-up))
+		height = words.Of("{0} fewer spacers", measure.Millimetres(-up))
 	}
 	switch {
 	case own+longer < stemFrom:
