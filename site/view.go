@@ -56,6 +56,7 @@ type view struct {
 	Sources            []sourceView
 	Before, After      *entryView
 	Way                wayView    // where the page stands on the newcomer's way
+	Sheet              string     // the address of the setup sheet, from other pages
 	Ride, Setup        *entryView // where every chapter ends
 
 	Listed      []entryView
@@ -147,6 +148,9 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	if m := g.brand.drawn; m != nil {
 		v.Mark, v.MarkWidth, v.MarkHeight = to(in.assets)+m.name(), m.width, m.height
 		v.Icon = v.Mark
+	}
+	if sheet := g.pageWith(sheetBlock); sheet != nil && sheet.URL != url {
+		v.Sheet = to(sheet.URL)
 	}
 	if kind != "lost" {
 		v.Canonical = g.onTheWeb(url)
@@ -242,13 +246,16 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 // to the test ride and the setup sheet.
 func (g *Guide) along(v *view, p *guidePage, kind string) {
 	v.Way = g.way(p.URL)
+	if kind != "chapter" && kind != "front" {
+		return
+	}
+	if to := g.byPath[ridePath]; to != nil && to != p {
+		e := entry1(p.URL, to)
+		v.Ride = &e
+	}
 	if to := g.pageWith(sheetBlock); to != nil && to != p {
 		e := entry1(p.URL, to)
 		v.Setup = &e
-	}
-	if to := g.byPath[ridePath]; kind == "chapter" && to != nil && to != p {
-		e := entry1(p.URL, to)
-		v.Ride = &e
 	}
 }
 
