@@ -11,6 +11,8 @@ import { make } from "./dom.js";
 export function mend(line, { suggest }, take) {
   if (!suggest) return;
   const button = make("button", { type: "button", className: "mend" }, `Use ${suggest}`);
+  // The field keeps the focus, or leaving it would write this line anew under the finger.
+  button.onpointerdown = (event) => event.preventDefault();
   button.onclick = () => take(suggest);
   line.append(" ", button);
 }

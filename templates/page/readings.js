@@ -24,7 +24,7 @@ function reading(place) {
   const more = make("button", { type: "button", className: "more" }, "Add a reading");
   /** @type {HTMLInputElement[]} */
   let fields = [];
-  let shown = "";
+  let shown = "", told = "[]";
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let later;
   // What is measured is how the bike is now; a change that is still to be made stays Next.
@@ -75,14 +75,17 @@ function reading(place) {
 
   /** @param {Reply["problems"]} list */
   const tell = (list = []) => {
-    problem.replaceChildren(...list.map(({ message }) => message));
-    for (const one of list) mend(problem, one, retype);
-    problem.hidden = !list.length;
-    problem.classList.toggle("doubt", list.every(({ doubt }) => doubt));
     for (const field of fields) {
       if (list.some(({ doubt }) => !doubt) && field.value) field.setAttribute("aria-invalid", "true");
       else field.removeAttribute("aria-invalid");
     }
+    const now = JSON.stringify(list);
+    if (now === told) return;
+    told = now;
+    problem.replaceChildren(...list.map(({ message }) => message));
+    for (const one of list) mend(problem, one, retype);
+    problem.hidden = !list.length;
+    problem.classList.toggle("doubt", list.every(({ doubt }) => doubt));
   };
   const retype = (/** @type {string} */ text) => {
     text.split(";").forEach((part, i) => {
@@ -92,23 +95,30 @@ function reading(place) {
     check();
   };
 
+  const typed = () => fields.map(({ value }) => value.trim()).filter(Boolean).join(";");
+  let asked = ""; // what was typed when the engine was asked
+  const asker = {
+    question: () => {
+      asked = typed();
+      return { desk: "check", key, text: asked, record: record.text(), bare: shown, units: record.units() };
+    },
+    /** @param {Reply} reply */
+    take({ problems = [], doubts = [], record: pairs, error }) {
+      if (asked !== typed()) return; // it is asked again
+      const wrong = error ? [{ message: error }] : problems;
+      record.draft(draft, wrong.length ? asked : "");
+      tell([...wrong, ...doubts.map((message) => ({ message, doubt: true }))]);
+      const value = asked ? pairs.find(([name]) => name === key)?.[1] : "";
+      if (!wrong.length && value !== undefined) {
+        if (planned()) record.put([], place, [[was, value]]);
+        else record.put(asked ? pairs : [[key, ""]], place);
+      }
+      say(wrong[0]?.message ?? doubts[0]);
+    },
+  };
   const check = () => {
     clearTimeout(later);
-    const text = fields.map(({ value }) => value.trim()).filter(Boolean).join(";");
-    engine.ask({
-      question: () => ({ desk: "check", key, text, record: record.text(), bare: shown, units: record.units() }),
-      take({ problems = [], doubts = [], record: pairs, error }) {
-        const wrong = error ? [{ message: error }] : problems;
-        record.draft(draft, wrong.length ? text : "");
-        tell([...wrong, ...doubts.map((message) => ({ message, doubt: true }))]);
-        const value = text ? pairs.find(([name]) => name === key)?.[1] : "";
-        if (!wrong.length && value !== undefined) {
-          if (planned()) record.put([], place, [[was, value]]);
-          else record.put(text ? pairs : [[key, ""]], place);
-        }
-        say(wrong[0]?.message ?? doubts[0]);
-      },
-    });
+    engine.ask(asker);
     engine.begin();
   };
   more.onclick = () => add().focus();
