@@ -93,10 +93,13 @@ func TestAFileOfSeveralRidersIsOpenedBesideOnesOwn(t *testing.T) {
 	a.write(".whom [name=name]", "Kim")
 	a.until(`location.hash.includes("name=Kim")`)
 	// The file is caught on its way to the disk.
-	eval[bool](a, `(URL.createObjectURL = (blob) => {
-		blob.text().then((text) => { globalThis.caught = text; });
-		return "about:blank";
-	}, true)`)
+	eval[bool](a, `((make) => {
+		URL.createObjectURL = (blob) => {
+			blob.text().then((text) => { globalThis.caught = text; });
+			return make.call(URL, blob);
+		};
+		return true;
+	})(URL.createObjectURL)`)
 	a.press(".keep [data-do=json]")
 	a.until(`globalThis.caught`)
 	file := eval[string](a, `caught`)

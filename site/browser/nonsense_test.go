@@ -126,19 +126,23 @@ func typeNonsense(t *testing.T, path string) {
 	}
 }
 
-// A megabyte in one field of one page: it is read before any calculator sees it.
-func TestAMegabyteIsToldBesideItsField(t *testing.T) {
+// A megabyte in one field is refused as a whole, before any field is read, and stays.
+func TestAMegabyteIsToldAndStays(t *testing.T) {
 	b := open(t, chapter).ready()
-	eval[bool](b, typist)
 	eval[bool](b, `((f) => {
-		globalThis.given = f.value = "7x".repeat(2 ** 19);
+		f.value = "7x".repeat(2 ** 19);
 		f.dispatchEvent(new Event("input", {bubbles: true}));
-		globalThis.fields = () => [f];
 		return true;
 	})(document.querySelector("[name=inseam]"))`)
-	if left := b.settled("wrong(false)"); left != "" {
-		t.Error(left)
+	b.until(`document.querySelector("#saddle-height-1-p").checkVisibility()`)
+	if got := b.text("#saddle-height-1-p"); !strings.Contains(got, "too long") {
+		t.Errorf("it is told %q", got)
 	}
+	if got := eval[int](b, `document.querySelector("[name=inseam]").value.length`); got != 1<<20 {
+		t.Errorf("the field has %d letters left", got)
+	}
+	b.typed("inseam", "84")
+	b.until(`!document.querySelector("#saddle-height-1-p").checkVisibility()`)
 }
 
 func TestNonsenseOnTheSheetIsToldAndKept(t *testing.T) {
