@@ -138,8 +138,8 @@ func TestReadingsAreWrittenWhereTheyAreExplained(t *testing.T) {
 	pick("stature")
 	b.until(`["first", "second", "third"].every((name) =>
 		document.querySelector("#repeat-readings-1 [name=" + name + "]").value === "")`)
-	b.until(`!document.querySelector('#repeat-readings-1 [data-use="inseam"]')?.checkVisibility({visibilityProperty: true}) &&
-		!location.hash.includes("stature=")`)
+	b.until(`!document.querySelector('#repeat-readings-1 [data-use="inseam"]')
+		?.checkVisibility({visibilityProperty: true}) && !location.hash.includes("stature=")`)
 }
 
 func TestWhatOneSetsGoesToTheSheetAndWhatDescribesDoesNot(t *testing.T) {

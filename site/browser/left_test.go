@@ -27,7 +27,8 @@ func TestWhatCouldNotBeReadIsThereAgainAfterAReload(t *testing.T) {
 	b.write("[name=now]", "55")
 	b.write("[name=next]", "5x")
 	b.do(chromedp.Reload())
-	b.until(`document.querySelector("[name=now]")?.value === "55" && document.querySelector("[name=next]").value === "5x" &&
+	b.until(`document.querySelector("[name=now]")?.value === "55" &&
+		document.querySelector("[name=next]").value === "5x" &&
 		document.querySelector("select[name=key]").value === "saddle-setback"`)
 }
 
