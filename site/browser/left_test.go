@@ -115,7 +115,8 @@ func TestAFileOfSeveralRidersIsOpenedBesideOnesOwn(t *testing.T) {
 	b.press(".news button.main") // keep both
 	b.until(`document.querySelector(".whom select[name=rider]").options.length === 3`)
 	listed := func(of string) string {
-		return eval[string](b, `[...document.querySelector(".whom select[name=`+of+`]").options].map((o) => o.text).join()`)
+		return eval[string](b, `[...document.querySelector(".whom select[name=`+of+`]").options]
+			.map((o) => o.text).join()`)
 	}
 	if got := listed("rider") + " with " + listed("bike"); got != "Ash,Rowan,Kim with Trail,Hardtail" {
 		t.Errorf("after keeping both there are %s", got)

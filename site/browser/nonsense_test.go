@@ -46,7 +46,8 @@ const typist = `
 	globalThis.wrong = (sense) => fields().filter((f) => {
 		const said = beside(f), letters = said.textContent.length;
 		const marked = f.getAttribute("aria-invalid") === "true" && !said.hidden && letters > 10 && letters < 2000;
-		const taken = new URLSearchParams(location.hash.slice(1)).has(keyOf(f)) && f.getAttribute("aria-invalid") === null;
+		const taken = new URLSearchParams(location.hash.slice(1)).has(keyOf(f))
+			&& f.getAttribute("aria-invalid") === null;
 		return f.value !== given || !(marked || sense && taken);
 	}).map((f) => keyOf(f) + ": " + f.value.slice(0, 20) + ": " + beside(f).textContent.slice(0, 80));
 	true`

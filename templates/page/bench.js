@@ -137,16 +137,27 @@ export class Bench {
       this.own = !example;
       this.still(() => this.put(parts));
     }
-    /** @type {Pair[]} */
-    const changes = [...this.sent].flatMap(([key, text]) => (own.has(key) || !text.trim() ? [[key, own.get(key) ?? ""]] : []));
     if (this.playing) this.played = new URLSearchParams(pairs).toString();
-    else {
-      for (const [key, text] of this.sent) record.draft(this.draft(key), own.has(key) || text.length > longest ? "" : text.trim());
-      record.put(changes, this, pairs.filter(([key]) => this.sent.has(key.replace(/\.unit$/, "")) && key.endsWith(".unit")));
-    }
+    else this.record(pairs);
     this.over = this.playing || this.own || wrong.length > 0;
     this.offer();
     this.tell([...wrong, ...problems.filter(({ doubt }) => doubt)], own.size ? waiting : "", old, spoken || waiting);
+  }
+
+  /**
+   * Puts what was read of the fields into the record, and keeps the text of the others.
+   * @param {Pair[]} pairs
+   */
+  record(pairs) {
+    const own = new Map(pairs);
+    /** @type {Pair[]} */
+    const changes = [];
+    for (const [key, text] of this.sent) {
+      const read = own.has(key) || !text.trim();
+      if (read) changes.push([key, own.get(key) ?? ""]);
+      record.draft(this.draft(key), read || text.length > longest ? "" : text);
+    }
+    record.put(changes, this, pairs.filter(([key]) => this.sent.has(key.replace(/\.unit$/, "")) && key.endsWith(".unit")));
   }
 
   /**
