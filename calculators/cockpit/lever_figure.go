@@ -57,10 +57,7 @@ func leverSide(h figure.HandOnGrip, r *calculators.Result) []drawing.Mark {
 		drawing.Dimension{Role: drawing.Hot, A: front, B: h.Face(), Along: along, Offset: -52,
 			Text: words.Of("Reach {0}", r.At(leverReach).Amount()), Priority: 3},
 		drawing.Dimension{Role: drawing.Ink, A: back, B: h.Face(), Along: along, Offset: -84,
-			Text: words.Of(
-				"Legal span, over both: {0}",
-				measure.Millimetres(SpanOutside(h.Reach, h.Thick)),
-			), Priority: 2})
+			Text: words.Of("Over both: {0}", measure.Millimetres(SpanOutside(h.Reach, h.Thick))), Priority: 2})
 	if r.At(leverAngle).Exists() {
 		marks = append(marks, drawing.Angle{Role: drawing.Hot, Vertex: h.Grip, From: h.Turn, To: 0,
 			Radius: h.Thick/2 + h.Reach + 40, ArmTo: h.Thick/2 + h.Reach + 55,

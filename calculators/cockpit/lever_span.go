@@ -60,7 +60,7 @@ func drawLeverSpan(v calculators.Values) *drawing.Figure {
 		drawing.Dimension{Role: drawing.Hot, A: back, B: front, Along: drawing.Point{X: 1}, Offset: near,
 			Text: named(measure.GripDiameter, grip), Priority: 2},
 		drawing.Dimension{Role: drawing.Ink, A: back, B: face, Along: drawing.Point{X: 1}, Offset: -far,
-			Text: words.Of("Legal span: both, {0}", measure.Millimetres(span)), Priority: 2},
+			Text: words.Of("Over both: {0}", measure.Millimetres(span)), Priority: 2},
 		drawing.Dimension{Role: drawing.Soft, A: front, B: drawing.Point{X: blade}, Along: drawing.Point{X: 1},
 			Offset: -near, Text: words.Of("Free gap {0}", measure.Millimetres(FreeGap(span, grip, drawnBlade)))},
 	)
