@@ -109,7 +109,8 @@ var follow = map[string]func(of, in func(string) float64) []float64{
 	},
 	// One picture for both legs, at their average.
 	"mobility": func(of, in func(string) float64) []float64 {
-		return []float64{(in("lunge-left") + in("lunge-right")) / 2, (in("knee-short-left") + in("knee-short-right")) / 2}
+		return []float64{(in("lunge-left") + in("lunge-right")) / 2,
+			(in("knee-short-left") + in("knee-short-right")) / 2}
 	},
 	// How far the grips are off is the straight line of what they are ahead and above.
 	"size-match": func(of, _ func(string) float64) (list []float64) {
@@ -141,7 +142,9 @@ func TestNumbersInFiguresAreThoseOfTheResult(t *testing.T) {
 			}
 			known := computed(r)
 			if sums := follow[c.Name]; sums != nil {
-				for _, x := range sums(func(name string) float64 { return answered(r, name) }, func(name string) float64 { return typed(r, name) }) {
+				of := func(name string) float64 { return answered(r, name) }
+				in := func(name string) float64 { return typed(r, name) }
+				for _, x := range sums(of, in) {
 					known[size(x)] = true
 				}
 			}

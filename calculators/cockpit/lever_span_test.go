@@ -38,7 +38,7 @@ func TestTheLeverIsDrawnAsItIsMeasured(t *testing.T) {
 		words.Of("{0} {1}", words.Of(measure.LeverReach.Label), measure.Millimetres(61)).Say(nil):     61,
 		words.Of("{0} {1}", words.Of(measure.GripDiameter.Label), measure.Millimetres(31.5)).Say(nil): 31.5,
 		said("Over both: {0}", 92.5): 92.5,
-		said("Free gap {0}", 52):            52,
+		said("Free gap {0}", 52):     52,
 	}, lengths, 1e-9)
 	require.InDeltaSlice(t, []float64{15.75, 11.1}, radii, 1e-9)
 	require.InDelta(t, 15.75+61, blade.A.X+blade.Ra, 1e-9, "the blade's outer face")
