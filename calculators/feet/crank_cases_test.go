@@ -295,3 +295,17 @@ func TestCrankDirections(t *testing.T) {
 
 // 0.165 m round its circle 1.5 times a second: 2π·0.165·1.5 = 1.555 088 m/s.
 func TestPedalSpeedByHand(t *testing.T) { require.InDelta(t, 1.555088, PedalSpeed(165, 90), 1e-6) }
+
+// A lower leg that nobody measured is the height of the knee less that of the ankle, both from the survey,
+// whose residuals (men: 10.9 mm on the inside leg, 5.009 mm on the stature; ANSUR II) are independent:
+// √(10.9² + 5.009²) = 11.996 mm.
+func TestTheErrorOfAnEstimatedLowerLeg(t *testing.T) {
+	c := Crank()
+	for i, a := range c.Assumptions(calctest.Pairs("inseam=741 sex=m crank-length=165"), nil) {
+		if c.Inputs[i].Key == "shank-length" {
+			require.InDelta(t, 11.996, a.SD, 0.001)
+			return
+		}
+	}
+	t.Fatal("nothing stands in for a lower leg")
+}
