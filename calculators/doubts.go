@@ -10,13 +10,14 @@ import (
 	"plumbline/calculators/words"
 )
 
-// doubtful makes a doubt a note beside its input.
+// doubtful turns a doubt into a note that is shown beside the input it is about.
 func doubtful(d doubt.Doubt) Note {
 	return Note{Kind: CheckNote, Text: d.Text, Input: d.Keys[0], Suggest: d.Suggest}
 }
 
-// against notes what was typed for an input of c and speaks against something else that
-// was typed. The note stands at an input of c, whichever of the two is one.
+// against returns a note for each pair of typed values that contradict each other, such as a saddle
+// height that no leg of that length can have. The note is shown beside the first of the two that is
+// an input of c.
 func (c *Calculator) against(typed []Pair, in *words.Reader) (notes []Note) {
 	for _, d := range doubt.Against(personOf(typed, in)) {
 		for i, key := range d.Keys {
@@ -25,7 +26,7 @@ func (c *Calculator) against(typed []Pair, in *words.Reader) (notes []Note) {
 			}
 			n := doubtful(d)
 			if n.Input = key; i > 0 {
-				n.Suggest = "" // it is the other's
+				n.Suggest = "" // what was likely meant is meant for the other field
 			}
 			notes = append(notes, n)
 			break
@@ -34,7 +35,7 @@ func (c *Calculator) against(typed []Pair, in *words.Reader) (notes []Note) {
 	return notes
 }
 
-// personOf is who typed that.
+// personOf gathers what was typed as the measurements of one person.
 func personOf(typed []Pair, in *words.Reader) doubt.Person {
 	p := doubt.Person{Measured: func(q *measure.Quantity) (measure.Repeated, bool) {
 		t := last(typed, q.Key)
@@ -48,7 +49,7 @@ func personOf(typed []Pair, in *words.Reader) doubt.Person {
 	return p
 }
 
-// reader is who reads bare numbers in p.
+// reader returns whose units a bare number in p is in.
 func (p *Pair) reader(in *words.Reader) *words.Reader {
 	if p.In != nil {
 		return p.In
@@ -56,8 +57,8 @@ func (p *Pair) reader(in *words.Reader) *words.Reader {
 	return in
 }
 
-// growing tells whether the caution for those who grow or are small concerns whoever
-// typed that: the height says so, or they do.
+// growing tells whether the caution for growing and small riders concerns whoever typed this: they
+// said that they grow, or their height or inside leg tells.
 func growing(typed []Pair, in *words.Reader) bool {
 	says := last(typed, measure.Growing.Key).Typed
 	if i, _, ok := measure.Growing.Pick(says); ok && measure.Growing.Choices[i].Key == "yes" {

@@ -31,7 +31,7 @@ type Numbers struct {
 	wanted []bool // nil: all
 }
 
-// numbers returns room for the answers and then the workings of c.
+// numbers returns an empty set of numbers with a place for each answer and then each working of c.
 func (c *Calculator) numbers() Numbers {
 	n := Numbers{place: make(map[*Output]int, len(c.Answers)+len(c.Workings))}
 	for _, o := range c.Answers {
@@ -45,7 +45,7 @@ func (c *Calculator) numbers() Numbers {
 	return n
 }
 
-// into returns n with other room for the numbers, all of them unset.
+// into returns n with its numbers kept in x, all of them unset.
 func (n Numbers) into(x []float64) Numbers {
 	n.x = x
 	n.clear()
@@ -62,9 +62,9 @@ func (n Numbers) clear() {
 // not declare o; a test runs every calculator.
 func (n Numbers) Set(o *Output, x float64) { n.x[n.at(o)] = x }
 
-// Wants tells whether any of some numbers is looked at. Solve asks before it computes
-// what takes long: while a ± is simulated, only the numbers that are no straight line
-// are wanted. What is set though nobody wants it does no harm.
+// Wants tells whether at least one of these numbers is needed in this run. Solve asks before a long
+// computation: while a ± is simulated, only the numbers that do not change in proportion to the
+// errors are needed. Setting a number that is not needed does no harm.
 func (n Numbers) Wants(any ...*Output) bool {
 	return n.wanted == nil || slices.ContainsFunc(any, func(o *Output) bool { return n.wanted[n.at(o)] })
 }

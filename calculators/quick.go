@@ -9,8 +9,8 @@ import (
 type Care bool
 
 // Full moves every input up and down, as Run does. Quick moves it one way only: half
-// the work for thousands of records, the same ± where the answer is straight within
-// the inputs' errors, and another one where it bends.
+// the work for thousands of records, the same ± where the answer changes in proportion
+// to the inputs' errors, and a rougher one elsewhere.
 const (
 	Full  Care = false
 	Quick Care = true

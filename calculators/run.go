@@ -53,7 +53,8 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	return r, nil
 }
 
-// solver solves with the inputs of v off. Its values serve for every solve anew.
+// solver returns the function that package uncertainty calls: it solves c with each input of v
+// moved by an error d. It keeps one copy of v, which every call overwrites.
 func (c *Calculator) solver(v Values, out Numbers) uncertainty.Solve {
 	w := v.clone()
 	return func(d, y []float64, wanted []bool) bool {

@@ -86,8 +86,8 @@ func (c *Calculator) explainSmall(v Values, r *Result) {
 	}
 }
 
-// filled solves with the gaps filled as for a grown reader. Only whether a number exists
-// is taken from it.
+// filled solves c with the missing lengths estimated as for a grown reader. It only serves to find
+// which numbers would exist; their values are not shown.
 func (c *Calculator) filled(v Values) Numbers {
 	w, out := v.clone(), c.numbers()
 	w.small = false

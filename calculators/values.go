@@ -33,7 +33,7 @@ type Values struct {
 	tables [][]Row // of list inputs
 	asked  int     // how many of inputs people are asked for; the rest are Unasked
 	small  bool    // nothing is estimated of this reader: see Small
-	// shortLeg tells that the inside leg alone says so.
+	// shortLeg is set where small was concluded from the inside leg alone.
 	shortLeg bool
 }
 
@@ -43,7 +43,7 @@ type Row = measure.Row
 // Of returns the value of q in its base unit, NaN if it has none. It panics when the
 // calculator does not declare q; a test runs every calculator over all its inputs.
 func (v Values) Of(q *measure.Quantity) float64 {
-	i := v.settled(q)
+	i := v.resolved(q)
 	if v.state[i] == absent {
 		return math.NaN()
 	}
@@ -55,7 +55,7 @@ func (v Values) Of(q *measure.Quantity) float64 {
 func (v Values) Nominal(q *measure.Quantity) float64 { return v.Of(q) - v.shift[v.at(q)] }
 
 // SD returns the standard uncertainty of q in its base unit, 0 if q has no value.
-func (v Values) SD(q *measure.Quantity) float64 { return v.u[v.settled(q)] }
+func (v Values) SD(q *measure.Quantity) float64 { return v.u[v.resolved(q)] }
 
 // Declares tells whether the calculator has q as an input at all, for code that
 // serves several calculators.
@@ -65,7 +65,7 @@ func (v Values) Declares(q *measure.Quantity) bool {
 }
 
 // Has tells whether q has a value, given or assumed.
-func (v Values) Has(q *measure.Quantity) bool { return v.state[v.settled(q)] != absent }
+func (v Values) Has(q *measure.Quantity) bool { return v.state[v.resolved(q)] != absent }
 
 // Given tells whether the reader gave q, as measured or as an estimate.
 func (v Values) Given(q *measure.Quantity) bool {
@@ -81,7 +81,7 @@ func (v Values) Is(q *measure.Quantity, key string) bool { return v.Choice(q) ==
 
 // Choice returns the key of the answer to q, "" if it has none.
 func (v Values) Choice(q *measure.Quantity) string {
-	i := v.settled(q)
+	i := v.resolved(q)
 	if n := int(v.x[i]); v.state[i] != absent && n >= 0 && n < len(q.Choices) {
 		return q.Choices[n].Key
 	}
@@ -136,8 +136,8 @@ func (v Values) ask(i int) {
 	v.state[i], v.x[i], v.u[i] = assumed, a.Value+v.shift[i], a.SD
 }
 
-// settled returns the place of q, once its assumption, if it needs one, is filled in.
-func (v Values) settled(q *measure.Quantity) int {
+// resolved returns the index of q, after filling in its assumption if that is still to be done.
+func (v Values) resolved(q *measure.Quantity) int {
 	i := v.at(q)
 	switch v.state[i] {
 	case waiting:
@@ -148,7 +148,7 @@ func (v Values) settled(q *measure.Quantity) int {
 	return i
 }
 
-// circle names the inputs that are being asked for.
+// circle names the inputs whose assumptions rest on one another, for the message of a panic.
 func (v Values) circle() (keys []string) {
 	for i, s := range v.state {
 		if s == asking {

@@ -73,7 +73,7 @@ func write(a Ask) (reply Reply) {
 		return reply
 	}
 	r, _ := record.Decode(a.Record)
-	value, was, from := settle(r.Of(q), now, next)
+	value, was, from := merge(r.Of(q), now, next)
 	if value == "" {
 		english := "Write down what it is now, what it is to become, or both."
 		if next != "" {
@@ -97,10 +97,10 @@ func write(a Ask) (reply Reply) {
 	return reply
 }
 
-// settle lays what was typed over an entry, nil for none. It returns the value to
-// go on with, what the bike had, and the calculator that gave the value; no value
+// merge combines an entry of the record, nil for none, with what was typed over it. It returns
+// the value to go on with, what the bike had, and the calculator that gave the value; no value
 // where it cannot be told what the bike has.
-func settle(e *record.Entry, now, next string) (value, was, from string) {
+func merge(e *record.Entry, now, next string) (value, was, from string) {
 	planned := e != nil && e.Read() && e.Done == "" && (e.Was != "" || e.From != "")
 	switch {
 	case now != "" && next != "":

@@ -227,7 +227,7 @@ func (c *charting) fitted(p place, wide int, loose bool) []string {
 	return append(slices.Clone(row), make([]string, wide-len(row))...)
 }
 
-// columns settles what each head stands for. A quantity is taken from the first
+// columns decides what each head stands for. A quantity is taken from the first
 // column that has it.
 func (c *charting) columns(head []string) {
 	found := make([]Understood, len(head))
@@ -323,7 +323,7 @@ func (c *charting) complete() bool {
 	return all
 }
 
-// choose settles the units of the columns that name none: for all lengths the one in
+// choose decides the units of the columns that name none: for all lengths the one in
 // which most of them make sense, and another for a column that is not possible in it.
 func (c *charting) choose(rows [][]string) {
 	lengths := []*Unit{Mm.ReadIn(c.in), Mm, Cm, Inch}

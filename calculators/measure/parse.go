@@ -81,7 +81,7 @@ func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
 	return g, words.Text{}, true
 }
 
-// unitOf settles which unit the number is in: the typed one, else the one typed
+// unitOf decides which unit the number is in: the typed one, else the one typed
 // behind the ±, else the bare one. It answers nil and a sentence if the typed
 // unit measures something else.
 func (q *Quantity) unitOf(v, m amountRead, bare *Unit) (*Unit, words.Text) {

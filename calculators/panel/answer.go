@@ -75,7 +75,7 @@ func (r Reply) HTML() string {
 // partsOfBoard is how many of the parts stand in the board.
 const partsOfBoard = 3
 
-// costed is the result whose guesses a form tells of: the reader's own.
+// costed returns the result whose guesses the form counts: the reader's own, and nil at the example.
 func costed(result *calculators.Result, of whose) *calculators.Result {
 	if of == theExample {
 		return nil
@@ -203,8 +203,8 @@ func Reader(units string) *words.Reader {
 	return &words.Reader{Units: measure.Mm.Symbol}
 }
 
-// entriesOf lays what was typed over the record, input by input, and tells whether
-// all of both was looked at.
+// entriesOf returns an entry for each input: what was typed, or else what the record has. It tells
+// whether both were read to their end.
 //
 // A field may have a unit of its own, in which the record says that it is read; the
 // query says in which one it was while it was typed into.
@@ -261,8 +261,8 @@ func at(c *calculators.Calculator, key string) int {
 	return -1
 }
 
-// others are the numbers of the record, which speak for or against those of the form. In
-// play the record is the example's.
+// others are the numbers of the record that this calculator does not ask for. Run compares what was typed
+// with them, to find slips. A reader who plays with the example has none.
 func (a *Ask) others(c *calculators.Calculator) []calculators.Pair {
 	if a.Play {
 		return nil
@@ -279,7 +279,7 @@ func (a *Ask) others(c *calculators.Calculator) []calculators.Pair {
 // inBase reads bare numbers in base units.
 var inBase = Reader("")
 
-// pairsOf makes of the entries what Run reads.
+// pairsOf turns the entries into the pairs that Run reads.
 func pairsOf(c *calculators.Calculator, entries []entry) []calculators.Pair {
 	pairs := make([]calculators.Pair, 0, len(entries))
 	for i, e := range entries {

@@ -26,7 +26,8 @@ func (w *writer) control(in *calculators.Input, e entry, unit bool) {
 	w.unread(e)
 }
 
-// unread marks a field whose text only the form holds, so that it is sent again.
+// unread marks a field whose text could not be read. The record does not have it, so the page sends it
+// again with every question.
 func (w *writer) unread(e entry) {
 	if e.unread {
 		w.Raw(` data-unread`)
@@ -55,8 +56,8 @@ func (w *writer) number(in *calculators.Input, e entry, example bool) {
 	w.slider(in, e, unit)
 }
 
-// slider writes the bar under a number that is tried out. It has no name of its
-// own: what it says is said by the field.
+// slider writes the slider under a number that is tried out. It has no name and is not sent: moving it
+// writes into the field above it.
 func (w *writer) slider(in *calculators.Input, e entry, unit *measure.Unit) {
 	from, to := in.Slide[0]/unit.Base, in.Slide[1]/unit.Base
 	if to <= from {

@@ -46,8 +46,8 @@ func (w *writer) strip(result *calculators.Result, of whose) {
 	w.Raw(`</div>`).Cut()
 }
 
-// stamp says whose numbers these are, and that they are old once the page marks the
-// bench so.
+// stamp says whose numbers are shown. Beside it stands what a page shows while the numbers are out of
+// date.
 func (w *writer) stamp(of whose) {
 	w.Raw(`<p class="whose`)
 	if of == theReaders {
@@ -75,7 +75,7 @@ func (w *writer) unit(x *calculators.Answer) {
 	}
 }
 
-// around returns the ends of what nineteen of twenty true values lie between.
+// around returns the two ends between which nineteen of twenty true values lie.
 func around(x *calculators.Answer) (low, high measure.Amount) {
 	low, high = x.Amount(), x.Amount()
 	low.Value -= float64(x.Uncertainty)
@@ -117,7 +117,7 @@ func worthMeasuring(result *calculators.Result) (list []*calculators.Influence) 
 	return list
 }
 
-// mostWorth is how many inputs are named as worth measuring.
+// mostWorth is how many inputs are named at most as worth measuring.
 const mostWorth = 2
 
 // uses writes one button that takes over the headline and what stands beside it.

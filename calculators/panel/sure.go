@@ -121,7 +121,7 @@ func (w *writer) otherGuesses(result *calculators.Result, worth []*calculators.I
 	w.Raw(`</details>`)
 }
 
-// count says how many there are.
+// count returns a number of things as a text for a hole.
 func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 
 // oneOrMore picks the sentence for one, or for any other number.

@@ -138,7 +138,7 @@ func State(r *Record, log []Change, day string) *Record {
 	s := *r
 	s.Date = day
 	s.Entries = slices.Clone(r.Entries)
-	settle(&s)
+	undoPlans(&s)
 	for i := len(log) - 1; i >= 0; i-- {
 		c := log[i]
 		if c.Key == "" || c.On <= day {
@@ -163,12 +163,12 @@ func Next(r *Record) *Record {
 func Now(r *Record) *Record {
 	s := *r
 	s.Entries = slices.Clone(r.Entries)
-	settle(&s)
+	undoPlans(&s)
 	return &s
 }
 
-// settle takes planned changes back.
-func settle(r *Record) {
+// undoPlans puts every setting that is to be changed back to what the bike has.
+func undoPlans(r *Record) {
 	for _, e := range slices.Clone(r.Entries) {
 		if e.Done == "" && (e.Was != "" || e.From != "") {
 			put(r, e.Key, e.Was)

@@ -6,23 +6,23 @@ import (
 	"slices"
 )
 
-// How a simulation is made. Against 20,000 draws at riders and bikes at the ends of
-// what is usual, 64 draws give U with an error of 9 % (root mean square), 96 of 5 %,
-// 128 of 4 %. With errors spread along the inputs instead of along axes it takes 512
-// for 4 %.
+// How a simulation is made. Its U was compared with that of 20,000 draws, for riders and bikes at the
+// ends of what is usual: the root mean square error is 9 % with 64 draws, 5 % with 96 and 4 % with 128.
+// Where the errors are spread evenly along single inputs instead of along axes, 4 % takes 512 draws.
 const (
 	draws   = 96 // sets of errors that are drawn
 	fewest  = 32 // answers below which a simulation tells nothing
-	probes  = 12 // sets of errors that look for bends
+	probes  = 12 // sets of errors that are tried to find what is not linear
 	spread  = 8  // axes along which errors are spread evenly
 	covered = 0.95
 )
 
-// A number counts as bent where its up- and down-moves disagree, all inputs together,
-// by more than bentAlone of its standard uncertainty; and where, with all inputs off at
-// once, it lies off the straight line by more than bentTogether of it (root mean square).
-// Below these, 20,000 draws found that twice the standard uncertainty holds 0.935 to 0.96
-// of the cases, at riders and bikes at the ends of what is usual.
+// A number is called bent where it is not linear within the inputs' errors. There are two signs of it.
+// Moving one input up changes the number by another amount than moving it down: summed over the inputs,
+// the differences exceed the share bentAlone of its standard uncertainty. Or, with all inputs moved at
+// once, the number is off what the single moves add up to, by more than the share bentTogether (root
+// mean square). Where neither holds, twice the standard uncertainty covered 0.935 to 0.96 of 20,000
+// draws, for riders and bikes at the ends of what is usual.
 const (
 	bentAlone    = 0.15
 	bentTogether = 0.125
@@ -32,12 +32,13 @@ const (
 // simulation's own error may make up: 2·u less 7 % still covers 0.937.
 const agrees = 0.07
 
-// slack is less than any number's unit shows: rounding of the arithmetic, no bend.
+// slack is added to both limits, so that the rounding of floating point is not taken for a bend. It is
+// far below what any unit shows.
 const slack = 1e-9
 
-// bend returns by how much the up- and the down-move of one number disagree: the
-// second-order term of its series. At an edge, where one of the two does not exist,
-// the other one is returned whole.
+// bend returns half the difference between the up-move and the down-move of one number, which is the
+// second-order term of its Taylor series. Where there is no answer on one side, it returns the whole move
+// to the other side.
 func bend(middle, up, down float64, above, below bool) float64 {
 	above = above && !math.IsNaN(up)
 	below = below && !math.IsNaN(down)
@@ -54,9 +55,9 @@ func bend(middle, up, down float64, above, below bool) float64 {
 	return 0
 }
 
-// findBends marks which of the first held numbers are no straight line within the inputs' errors:
-// by the bends of each input alone, which curve has the sums of, and by a few draws
-// of all inputs at once, which find products, and medians that switch farther out.
+// findBends marks which of the first held numbers are bent. curve has, for each number, the sum of the
+// bends of single inputs. A few draws that move all inputs at once find the rest: products of inputs, and
+// medians that switch to another value only when several inputs move.
 func (e *Effects) findBends(y, u, curve []float64, held int, solve Solve) {
 	s := e.sampler(u, nil)
 	at, off := make([]float64, len(y)), make([]float64, len(y))
@@ -82,8 +83,7 @@ func (e *Effects) findBends(y, u, curve []float64, held int, solve Solve) {
 	}
 }
 
-// straight returns the move of number j that the law expects where the inputs are off
-// by d.
+// straight returns how far number j moves if it is linear and the inputs are off by d.
 func (e *Effects) straight(d, u []float64, j int) (sum float64) {
 	for i, moves := range e.Of {
 		if moves != nil {

@@ -43,14 +43,14 @@ type Effects struct {
 // the law with sensitivity coefficients found by finite differences, as JCGM
 // 100:2008 allows in the note 2 to 5.1.3 (from memory).
 //
-// The law takes every number for a straight line within the inputs' errors. Where a
-// number is none (see findBends), its U comes from a simulation instead (see simulate),
-// as all do in JCGM 101:2008; that is looked for among the first held numbers only,
-// because it takes time. The shares of influence stay those of the law. For them,
-// two cases need more than half the difference. At the edge of what can be solved the difference is taken on the side
-// that has an answer. Where both directions move a number the same way (a distance or
-// a spread has such folds) half the difference would cancel, so the larger of the two
-// moves is taken.
+// The law assumes that every number is linear within the inputs' errors. The U of a number that is not
+// (see findBends) comes from a simulation instead (see simulate), after JCGM 101:2008. Only the first held
+// numbers are checked for it, because that takes time.
+//
+// The shares of influence are those of the law in either case. In two situations half the difference of
+// both moves would be wrong for them. Where only one direction has an answer, the move in that direction
+// is taken. Where both directions move a number the same way, as with the size of a distance near zero,
+// half the difference would be nearly nothing, so the larger of the two moves is taken.
 func Propagate(y, u []float64, held int, solve Solve) Effects {
 	e := none(y, u)
 	up, down, d := make([]float64, len(y)), make([]float64, len(y)), make([]float64, len(u))
@@ -111,13 +111,13 @@ func PropagateOneWay(y, u []float64, solve Solve) Effects {
 	return e
 }
 
-// none are the effects of exact inputs.
+// none returns the effects of inputs that are all exact.
 func none(y, u []float64) Effects {
 	return Effects{Variance: make([]float64, len(y)), Of: make([][]float64, len(u)),
 		Expanded: make([]float64, len(y)), Simulated: make([]bool, len(y))}
 }
 
-// add takes in what input i does.
+// add adds the moves that input i causes.
 func (e *Effects) add(i int, moves []float64) {
 	e.Of[i] = moves
 	for j, d := range moves {
