@@ -148,7 +148,8 @@ func (v *volume) packed(view *epubView) ([]byte, error) {
 		data           any
 	}
 	entries := []entry{{"META-INF/container.xml", "container", view}, {"book/package.opf", "package", view},
-		{"book/nav.xhtml", "nav", view}, {"book/cover.xhtml", "coverpage", view}, {"book/cover.svg", "coverpicture", view}}
+		{"book/nav.xhtml", "nav", view}, {"book/cover.xhtml", "coverpage", view},
+		{"book/cover.svg", "coverpicture", view}}
 	for _, p := range view.Pages {
 		entries = append(entries, entry{"book/" + p.File, "page", p})
 	}

@@ -263,7 +263,7 @@ func TestEPUBPassesEpubcheck(t *testing.T) {
 	png := "\x89PNG\r\n\x1a\n\x00\x00\x00\rIHDR\x00\x00\x00\x01\x00\x00\x00\x01\x08\x00\x00\x00\x00:~\x9bU" +
 		"\x00\x00\x00\nIDATx\x9cc`\x00\x00\x00\x02\x00\x01H\xaf\xa4q\x00\x00\x00\x00IEND\xaeB`\x82"
 	shop := fstest.MapFS{
-		"guide.yaml":           {Data: []byte("name: Alder & <Ash> Bikes\ncontact: a@alder.example\nnotice: Ours.\n" +
+		"guide.yaml": {Data: []byte("name: Alder & <Ash> Bikes\ncontact: a@alder.example\nnotice: Ours.\n" +
 			"tagline: \"Fit, \\\"slowly\\\"\"\n")},
 		"saddle/height.add.md": {Data: []byte("## Our own\n\n![A post & a tape](post.png)\n\n![A film](film.webp)\n")},
 		"saddle/post.png":      {Data: []byte(png)},

@@ -203,3 +203,22 @@ func TestTriangulateIsTheMeetingOfTwoCircles(t *testing.T) {
 func aheadOfAxis(b geometry.Bike, p geometry.Point) float64 {
 	return p.Sub(b.AxisTop).Dot(b.AxisAhead())
 }
+
+// A bike on two scales, with a smaller wheel behind. Its centre of mass is 503 mm ahead of the rear
+// contact and 611 mm above the ground; then the front is lifted until the bike has turned by 13°. About the
+// rear axle, 357 mm high, the centre turns to 503·cos 13° − (611 − 357)·sin 13° ahead of it, and the front
+// axle, 15 mm higher and 1197 ahead, to 1197·cos 13° − 15·sin 13°. The front scale carries the first as a
+// share of the second, the rear scale the rest (moments about the rear contact).
+func TestACentreIsFoundByScaleWithUnlikeWheels(t *testing.T) {
+	b := geometry.Bike{Rear: geometry.Point{X: -430, Y: 20}, Front: geometry.Point{X: 767, Y: 35},
+		RearRadius: 357, FrontRadius: 372}
+	sin, cos := math.Sincos(13 * math.Pi / 180)
+	rise := 1197*sin + 15*cos - 15
+	front := (503*cos - (611-357)*sin) / (1197*cos - 15*sin)
+	found, ok := geometry.CentreByScale(b, 14.3, 14.3*(1-503.0/1197), 14.3*(1-front), rise)
+	if !ok {
+		t.Fatal("no centre")
+	}
+	near(t, "ahead", found.Ahead, 503, 1e-9)
+	near(t, "height", found.Height, 611, 1e-9)
+}

@@ -135,7 +135,8 @@ func now() (time.Time, error) {
 	}
 	seconds, err := strconv.ParseInt(s, 10, 64)
 	if err != nil {
-		return time.Time{}, refusal{statusUsage, fmt.Sprintf("SOURCE_DATE_EPOCH is %q, and should be seconds since 1970", s)}
+		return time.Time{}, refusal{statusUsage,
+			fmt.Sprintf("SOURCE_DATE_EPOCH is %q, and should be seconds since 1970", s)}
 	}
 	return time.Unix(seconds, 0), nil
 }
