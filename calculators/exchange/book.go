@@ -120,10 +120,13 @@ func (w *writer) plain(name, text string) {
 // single record as Open reads it. It returns nil where it is none of them, and also
 // where it holds nothing that this version knows, unless a later one wrote it.
 func OpenBook(text string) (*record.Book, []calculators.Problem) {
+	if len(text) > Longest {
+		return nil, tooLong(len(text))
+	}
 	trimmed := strings.TrimSpace(strings.TrimPrefix(text, "\ufeff"))
 	var b *record.Book
 	var problems []calculators.Problem
-	if v, _, ok := parse(trimmed); ok && v.kind == anObject && v.member("riders") != nil && len(text) <= Longest {
+	if v, _, ok := parse(trimmed); ok && v.kind == anObject && v.member("riders") != nil {
 		b, problems = bookOf(&v)
 	} else {
 		var r *record.Record
@@ -187,7 +190,7 @@ func bookOf(v *value) (*record.Book, []calculators.Problem) {
 		}
 		b.Riders = append(b.Riders, rider)
 	}
-	return b, problems
+	return b, few(problems)
 }
 
 // part reads the values of a rider or a bike, and its name as that of the record's

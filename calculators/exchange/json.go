@@ -217,31 +217,55 @@ func tooLong(n int) []calculators.Problem {
 		"read.", words.Name(strconv.Itoa(n)), words.Name(strconv.Itoa(Longest)))}}
 }
 
+// mostPairs is how many pairs a record makes: each of its values has up to seven marks.
+const mostPairs = 8 * record.MostPairs
+
+// mostSaid is how many problems of one file are said one by one.
+const mostSaid = 100
+
 // gathered are the pairs of a record in another form.
 type gathered struct {
 	pairs    []calculators.Pair
+	over     int // pairs beyond mostPairs
 	problems []calculators.Problem
 }
 
 func (g *gathered) add(key, value string) {
+	if len(g.pairs) == mostPairs {
+		g.over++
+		return
+	}
 	g.pairs = append(g.pairs, calculators.Pair{Key: key, Typed: value})
 }
 
 func (g *gathered) record() (*record.Record, []calculators.Problem) {
+	if g.over > 0 {
+		g.problems = append(g.problems, calculators.Problem{Text: words.Of("The record has {0} members more than are "+
+			"read; they are left out.", words.Name(strconv.Itoa(g.over)))})
+	}
 	r, problems := record.FromPairs(g.pairs)
-	return r, append(g.problems, problems...)
+	return r, few(append(g.problems, problems...))
+}
+
+// few says how many problems there are beyond the first, where nobody reads them all.
+func few(problems []calculators.Problem) []calculators.Problem {
+	if len(problems) <= mostSaid {
+		return problems
+	}
+	rest := calculators.Problem{Text: words.Of("{0} more problems are not listed.",
+		words.Name(strconv.Itoa(len(problems)-mostSaid+1)))}
+	return append(problems[:mostSaid-1:mostSaid-1], rest)
 }
 
 // about takes the members that speak of the record as a whole.
 func (g *gathered) about(v *value) {
-	seen := map[string]bool{}
+	seen := map[string]int{}
 	for i, name := range v.names {
 		m := &v.items[i]
-		if seen[name] {
+		if seen[name]++; seen[name] == 2 {
 			g.problems = append(g.problems, calculators.Problem{Input: name,
-				Text: words.Of("“{0}” stands twice in the record; the last one counts.", measure.Quoted(name))})
+				Text: words.Of("“{0}” stands more than once in the record; the last one counts.", measure.Quoted(name))})
 		}
-		seen[name] = true
 		switch name {
 		case "format", "values":
 		case "version":
@@ -274,7 +298,13 @@ func (g *gathered) value(v *value, nth int) {
 	}
 	k := key.text
 	known := measure.Named(k) != nil
-	g.add(k, v.typed(known))
+	typed, many := v.typed(known)
+	if many > 0 {
+		g.problems = append(g.problems, calculators.Problem{Input: k, Text: words.Of("“{0}” has {1} readings; up to {2} "+
+			"are read, and its value is taken instead.", measure.Quoted(k), words.Name(strconv.Itoa(many)),
+			words.Name(strconv.Itoa(measure.MostReadings)))})
+	}
+	g.add(k, typed)
 	for i, name := range v.names {
 		m := &v.items[i]
 		switch name {
@@ -324,23 +354,25 @@ func inUnit(was, unit string) string {
 	return was + " " + unit
 }
 
-// typed puts a value together as people would type it: readings, unit, ±.
-func (v *value) typed(known bool) string {
-	var s string
+// typed puts a value together as people would type it: readings, unit, ±. Readings that
+// are more than are read are counted and not looked at.
+func (v *value) typed(known bool) (s string, many int) {
 	if x := v.member("value"); x != nil {
 		s = x.scalar()
 	}
 	if !known {
-		return s
+		return s, 0
 	}
-	if list := v.member("readings"); list != nil && list.kind == anArray && len(list.items) > 0 {
-		s = ""
+	switch list := v.member("readings"); {
+	case list == nil || list.kind != anArray || len(list.items) == 0:
+	case len(list.items) > measure.MostReadings:
+		many = len(list.items)
+	default:
+		parts := make([]string, len(list.items))
 		for i := range list.items {
-			if i > 0 {
-				s += ";"
-			}
-			s += list.items[i].scalar()
+			parts[i] = list.items[i].scalar()
 		}
+		s = strings.Join(parts, ";")
 	}
 	if u := v.unit(); u != "" {
 		s += " " + u
@@ -348,5 +380,5 @@ func (v *value) typed(known bool) string {
 	if e := v.member("repeat_error"); e != nil && e.kind == aNumber {
 		s += "±" + e.raw
 	}
-	return s
+	return s, many
 }

@@ -43,10 +43,15 @@ func (v *value) member(name string) *value {
 // deepest is how far values may be nested; a record needs four.
 const deepest = 32
 
+// mostParts is how many values a text may hold, those inside others counted. A file of
+// the longest length that this package writes has fewer.
+const mostParts = 50_000
+
 // parser reads JSON as RFC 8259 has it.
 type parser struct {
 	s    string
 	i    int
+	n    int    // values begun so far
 	what string // what was expected where it stopped
 }
 
@@ -98,6 +103,9 @@ func (p *parser) fail(what string) bool {
 func (p *parser) value(depth int) (v value, ok bool) {
 	if depth > deepest {
 		return v, p.fail("an end to values inside values")
+	}
+	if p.n++; p.n > mostParts {
+		return v, p.fail("an end to so many values")
 	}
 	v.at = p.i
 	switch start := p.i; {
