@@ -22,15 +22,15 @@ func asideName(dir string) string {
 }
 
 // recover puts back an old site that a killed publication had set aside, and
-// sweeps up what such publications left.
-func recoverSite(dir string) error {
+// sweeps up what such publications left. No other publication works on dir meanwhile.
+func (d disk) recoverSite(dir string) error {
 	aside := asideName(dir)
 	if _, ours := readMarker(aside); ours {
 		if _, err := os.Lstat(dir); errors.Is(err, fs.ErrNotExist) {
-			if err := os.Rename(aside, dir); err != nil {
+			if err := d.rename(aside, dir); err != nil {
 				return fmt.Errorf("the site that an interrupted publication set aside could not be put back: %w", err)
 			}
-		} else if err := os.RemoveAll(aside); err != nil {
+		} else if err := d.remove(aside); err != nil {
 			return err
 		}
 	}
@@ -40,46 +40,46 @@ func recoverSite(dir string) error {
 	}
 	for _, e := range list {
 		if e.IsDir() && strings.HasPrefix(e.Name(), stagePrefix(dir)) {
-			sweep(filepath.Join(filepath.Dir(dir), e.Name()))
+			// What cannot be removed now is swept up another time.
+			_ = d.remove(filepath.Join(filepath.Dir(dir), e.Name()))
 		}
 	}
 	return nil
 }
 
-// sweep removes a leftover that no running publication holds.
-func sweep(stage string) {
-	unlock, free := lock(stage)
-	if !free {
-		return
-	}
-	// What cannot be removed now is swept up another time.
-	_ = os.RemoveAll(stage)
-	unlock()
-}
+// errAside says that the old site is whole and not in its place.
+var errAside = errors.New("the old site is kept")
 
 // exchange puts the new site in place of the old one. Where the system can swap
 // two folders, a reader finds either the old or the new site at every moment;
 // elsewhere there is a short time without a site, and recoverSite restores the
 // old one if the program was killed in that time.
-func exchange(stage, dir string, swap func(a, b string) error) error {
+func (d disk) exchange(stage, dir string, swap func(a, b string) error) error {
 	if _, err := os.Lstat(dir); errors.Is(err, fs.ErrNotExist) {
-		return os.Rename(stage, dir)
+		return d.rename(stage, dir)
+	}
+	if err := d.fails("swap", dir); err != nil {
+		return err
 	}
 	err := swap(stage, dir)
 	if err == nil {
 		// stage is now the old site; what cannot be removed is swept up later.
-		_ = os.RemoveAll(stage)
+		_ = d.remove(stage)
 		return nil
 	}
 	if !errors.Is(err, errors.ErrUnsupported) {
 		return err
 	}
 	aside := asideName(dir)
-	if err := os.Rename(dir, aside); err != nil {
+	if err := d.rename(dir, aside); err != nil {
 		return err
 	}
-	if err := os.Rename(stage, dir); err != nil {
-		return errors.Join(err, os.Rename(aside, dir))
+	if err := d.rename(stage, dir); err != nil {
+		if back := d.rename(aside, dir); back != nil {
+			return errors.Join(err, back, fmt.Errorf("%w as %s; the next publication puts it back", errAside, aside))
+		}
+		return err
 	}
-	return os.RemoveAll(aside)
+	_ = d.remove(aside)
+	return nil
 }

@@ -34,8 +34,9 @@ func TestMain(m *testing.M) {
 // publisher publishes the small guide with another name, without end if it is
 // to be killed, else once under a limit for the size of a file.
 func publisher(dir string) int {
-	once := os.Getenv(publisherEnv+"_LIMIT") != ""
-	if once {
+	limited := os.Getenv(publisherEnv+"_LIMIT") != ""
+	once := limited || os.Getenv(publisherEnv+"_ONCE") != ""
+	if limited {
 		signal.Ignore(syscall.SIGXFSZ)
 		limit := unix.Rlimit{Cur: 4 << 10, Max: 4 << 10}
 		if err := unix.Setrlimit(unix.RLIMIT_FSIZE, &limit); err != nil {
@@ -53,7 +54,7 @@ func publisher(dir string) int {
 			fmt.Println(lines(bad))
 			return 3
 		}
-		g.Tagline = fmt.Sprintf("Publication %d.", n) // every page differs
+		g.Tagline = fmt.Sprintf("Publication %d of %d.", n, os.Getpid()) // every page differs
 		if _, err := Publish(context.Background(), g, dir, o); err != nil {
 			fmt.Println(err)
 			return 1
@@ -110,20 +111,18 @@ func whole(t *testing.T, dir string) {
 	}
 }
 
-// TestAKilledPublicationLeavesAWholeSite kills a publisher at fifty random
-// moments. With the exchange in one step the folder must hold a whole site at
+// TestAKilledPublicationLeavesAWholeSite kills a publisher at thirty random moments, or at
+// as many as PLUMBLINE_TIMES says. With the exchange in one step the folder must hold a whole site at
 // once; with two renames, after the next publication's recovery.
 func TestAKilledPublicationLeavesAWholeSite(t *testing.T) {
-	if testing.Short() {
-		t.Skip("starts fifty programs")
-	}
+	kills := times(t, 30) / 2
 	for _, way := range []string{"", "rename"} {
 		dir := filepath.Join(t.TempDir(), "site")
 		publish(t, demo(t), dir)
 		random := rand.New(rand.NewPCG(1, uint64(len(way))))
 		usual := timeToPublish(t, dir, way)
 		reached := 0
-		for range 25 {
+		for range kills {
 			cmd := start(t, dir, publisherEnv+"_RENAME="+way)
 			var out strings.Builder
 			cmd.Stdout = &out
@@ -137,7 +136,7 @@ func TestAKilledPublicationLeavesAWholeSite(t *testing.T) {
 			_ = cmd.Wait() // it was killed
 			reached += strings.Count(out.String(), "published")
 			if way != "" {
-				if err := recoverSite(dir); err != nil {
+				if err := (disk{}).recoverSite(dir); err != nil {
 					t.Fatal(err)
 				}
 			}
@@ -146,7 +145,7 @@ func TestAKilledPublicationLeavesAWholeSite(t *testing.T) {
 		if reached == 0 {
 			t.Error("no publisher got as far as publishing, so the kills proved nothing")
 		}
-		t.Logf("%d publications between 25 kills", reached)
+		t.Logf("%d publications between %d kills", reached, kills)
 		publish(t, demo(t), dir)
 		onlyThisIn(t, filepath.Dir(dir), "site")
 	}
@@ -171,7 +170,7 @@ func timeToPublish(t *testing.T, dir, way string) time.Duration {
 	took := time.Since(begun)
 	_ = cmd.Process.Kill() // it may have ended by itself
 	_ = cmd.Wait()
-	if err := recoverSite(dir); err != nil {
+	if err := (disk{}).recoverSite(dir); err != nil {
 		t.Fatal(err)
 	}
 	return took
@@ -216,24 +215,4 @@ func TestAFolderThatMayNotBeWrittenIsNamed(t *testing.T) {
 		}
 	}
 	same(t, before, everyFile(t, dir))
-}
-
-// TestTwoPublishersDoNotMix lets two programs publish to one folder at once.
-func TestTwoPublishersDoNotMix(t *testing.T) {
-	dir := filepath.Join(t.TempDir(), "site")
-	publish(t, demo(t), dir)
-	a, b := start(t, dir), start(t, dir)
-	for _, cmd := range []*exec.Cmd{a, b} {
-		if err := cmd.Start(); err != nil {
-			t.Fatal(err)
-		}
-	}
-	time.Sleep(time.Second)
-	for _, cmd := range []*exec.Cmd{a, b} {
-		_ = cmd.Process.Kill() // it may have ended by itself
-		_ = cmd.Wait()
-	}
-	whole(t, dir)
-	publish(t, demo(t), dir)
-	onlyThisIn(t, filepath.Dir(dir), "site")
 }

@@ -8,16 +8,12 @@ import (
 	"golang.org/x/sys/unix"
 )
 
-// lock takes hold of a folder for as long as this process lives. free is false
-// where another process holds it.
-func lock(dir string) (unlock func(), free bool) {
-	f, err := os.Open(dir)
-	if err != nil {
-		return func() {}, false
+// lockFile takes hold of an open file for as long as it is open, or this process lives.
+// held is true where another process has it.
+func lockFile(f *os.File) (held bool, err error) {
+	err = unix.Flock(int(f.Fd()), unix.LOCK_EX|unix.LOCK_NB)
+	if err == unix.EWOULDBLOCK {
+		return true, nil
 	}
-	if unix.Flock(int(f.Fd()), unix.LOCK_EX|unix.LOCK_NB) != nil {
-		_ = f.Close()
-		return func() {}, false
-	}
-	return func() { _ = f.Close() }, true
+	return false, err
 }

@@ -12,6 +12,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"syscall"
 	"time"
 
 	"plumbline/wasm"
@@ -27,6 +28,9 @@ type Options struct {
 
 	engine func(ctx context.Context, cache string) (engineFiles, error) // for tests
 	swap   func(a, b string) error                                      // for tests
+
+	disk     disk          // for tests
+	patience time.Duration // how long it waits for another publication; 0 is long
 }
 
 // Report is what one publication did.
@@ -77,7 +81,19 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	if err != nil {
 		return Report{}, err
 	}
-	if err := recoverSite(dir); err != nil {
+	if err := placeable(dir); err != nil {
+		return Report{}, err
+	}
+	above := filepath.Dir(dir)
+	if err := o.disk.folder(above); err != nil {
+		return Report{}, err
+	}
+	let, err := o.hold(ctx, dir)
+	if err != nil {
+		return Report{}, beside(above, err)
+	}
+	defer let()
+	if err := o.disk.recoverSite(dir); err != nil {
 		return Report{}, err
 	}
 	old, err := replaceable(dir)
@@ -98,20 +114,22 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	if err := ctx.Err(); err != nil {
 		return Report{}, err
 	}
-	stage, unlock, err := prepare(dir)
+	stage, err := o.disk.stage(above, stagePrefix(dir))
 	if err != nil {
-		return Report{}, err
+		return Report{}, beside(above, err)
 	}
-	defer unlock()
 	at = time.Now()
-	r, err := fill(ctx, stage, dir, files, old, o.cache())
+	r, err := o.fill(ctx, stage, dir, files, old)
 	r.Pages = len(g.pages)
 	if err == nil {
 		o.log("files     %9s in %d files, %d unchanged  %s", size(r.Bytes), r.Files, r.Linked, since(at))
-		err = exchange(stage, dir, o.swap)
+		err = o.disk.exchange(stage, dir, o.swap)
 	}
 	if err != nil {
-		return Report{}, errors.Join(fmt.Errorf("%s was left as it was: %w", dir, err), os.RemoveAll(stage))
+		if !errors.Is(err, errAside) {
+			err = fmt.Errorf("%s was left as it was: %w", dir, err)
+		}
+		return Report{}, errors.Join(err, o.disk.remove(stage))
 	}
 	o.log("published %9s to %s     %s", "", dir, since(start))
 	return r, nil
@@ -136,34 +154,30 @@ func resolved(dir string) (string, error) {
 	return full, nil
 }
 
-// prepare makes the folder beside dir in which the site is put together.
-func prepare(dir string) (stage string, unlock func(), err error) {
-	above := filepath.Dir(dir)
-	if err := os.MkdirAll(above, 0o755); err != nil {
-		return "", nil, err
+// beside explains why a folder has to be written that nobody named.
+func beside(above string, err error) error {
+	if !errors.Is(err, os.ErrPermission) && !errors.Is(err, syscall.EROFS) {
+		return err
 	}
-	stage, err = os.MkdirTemp(above, stagePrefix(dir))
-	if err != nil {
-		return "", nil, err
-	}
-	unlock, _ = lock(stage)
-	return stage, unlock, os.Chmod(stage, 0o755)
+	return fmt.Errorf("the new site is put together beside the old one, and %s may not be written; "+
+		"name a folder inside one that you may write: %w", above, err)
 }
 
 // fill writes the files, their compressed copies and the marker. Files that have not
 // changed since the old site are hard links to it.
-func fill(ctx context.Context, stage, dir string, files []file, old map[string]string, cache string) (Report, error) {
+func (o *Options) fill(ctx context.Context, stage, dir string, files []file, old map[string]string) (Report, error) {
+	cache := o.cache()
 	sums := make([]written, len(files))
 	same := make([]bool, len(files))
 	inParallel(len(files), func(i int) {
 		f := &files[i]
 		sums[i] = written{f.path, sha256.Sum256(f.data)}
 		// Copies of an unchanged file need not be made again.
-		if same[i] = old[f.path] == hex.EncodeToString(sums[i].sum[:]) && intact(dir, f, old); !same[i] {
+		if same[i] = old[f.path] == hex.EncodeToString(sums[i].sum[:]) && o.disk.intact(dir, f, old); !same[i] {
 			f.compress(cache)
 		}
 	})
-	w := &tree{stage: stage, dir: dir, old: old, folders: map[string]bool{}}
+	w := &tree{disk: o.disk, stage: stage, dir: dir, old: old, folders: map[string]bool{}}
 	for i, f := range files {
 		if err := ctx.Err(); err != nil {
 			return Report{}, err
@@ -181,7 +195,7 @@ func fill(ctx context.Context, stage, dir string, files []file, old map[string]s
 		}
 	}
 	slices.SortFunc(w.list, func(a, b written) int { return strings.Compare(a.path, b.path) })
-	if err := os.WriteFile(filepath.Join(stage, markerFile), marker(w.list), 0o644); err != nil {
+	if err := o.disk.write(filepath.Join(stage, markerFile), marker(w.list)); err != nil {
 		return Report{}, err
 	}
 	w.report.Files++
@@ -190,9 +204,9 @@ func fill(ctx context.Context, stage, dir string, files []file, old map[string]s
 
 // intact reads the compressed copies of an unchanged file from the old site, and
 // tells whether they are still as they were published.
-func intact(dir string, f *file, old map[string]string) bool {
+func (d disk) intact(dir string, f *file, old map[string]string) bool {
 	read := func(ending string) []byte {
-		b, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(f.path+ending)))
+		b, err := d.read(filepath.Join(dir, filepath.FromSlash(f.path+ending)))
 		if s := sha256.Sum256(b); err != nil || old[f.path+ending] != hex.EncodeToString(s[:]) {
 			return nil
 		}
@@ -215,6 +229,7 @@ func intact(dir string, f *file, old map[string]string) bool {
 
 // tree writes a site's files.
 type tree struct {
+	disk
 	stage, dir string
 	old        map[string]string
 	folders    map[string]bool
@@ -225,7 +240,7 @@ type tree struct {
 func (t *tree) put(p string, data []byte, same bool) error {
 	name := filepath.Join(t.stage, filepath.FromSlash(p))
 	if folder := path.Dir(p); !t.folders[folder] {
-		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+		if err := t.folder(filepath.Dir(name)); err != nil {
 			return err
 		}
 		t.folders[folder] = true
@@ -233,11 +248,11 @@ func (t *tree) put(p string, data []byte, same bool) error {
 	t.list = append(t.list, written{p, sha256.Sum256(data)})
 	t.report.Files++
 	t.report.Bytes += int64(len(data))
-	if same && os.Link(filepath.Join(t.dir, filepath.FromSlash(p)), name) == nil {
+	if same && t.link(filepath.Join(t.dir, filepath.FromSlash(p)), name) == nil {
 		t.report.Linked++
 		return nil
 	}
-	return os.WriteFile(name, data, 0o644)
+	return t.write(name, data)
 }
 
 // size is a number of bytes for people.

@@ -163,7 +163,7 @@ func TestWithoutExchangeTheSiteIsStillReplaced(t *testing.T) {
 	if err := os.Rename(dir, asideName(dir)); err != nil {
 		t.Fatal(err)
 	}
-	if err := recoverSite(dir); err != nil {
+	if err := (disk{}).recoverSite(dir); err != nil {
 		t.Fatal(err)
 	}
 	same(t, before, everyFile(t, dir))

@@ -123,7 +123,7 @@ func TestTheLongestFilesAreBounded(t *testing.T) {
 			long := text(n)
 			space, took := cost(1, func() { opened(long) })
 			assert.Less(t, space, uint64(96<<20), "%s × %d: bytes", name, n)
-			assert.Less(t, took, 700*time.Millisecond, "%s × %d", name, n)
+			assert.Less(t, took, 3*time.Second, "%s × %d", name, n)
 			_, problems := exchange.OpenBook(long)
 			assert.LessOrEqual(t, len(problems), 100, "%s × %d: problems", name, n)
 		}
@@ -131,7 +131,7 @@ func TestTheLongestFilesAreBounded(t *testing.T) {
 	long := `[{"note":"` + strings.Repeat("x", 64<<20) + `"}]`
 	space, took := cost(1, func() { opened(long) })
 	assert.Less(t, space, uint64(1<<20), "a text that is too long is not taken apart")
-	assert.Less(t, took, 50*time.Millisecond)
+	assert.Less(t, took, 500*time.Millisecond)
 }
 
 // TestTooManyReadingsAreSaid: the value stays, and the sentence has both numbers.

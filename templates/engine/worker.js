@@ -23,6 +23,7 @@ async function run() {
   }
   const engine = globalThis.plumbline;
   onmessage = ({ data }) => {
+    postMessage({ id: data.id, begun: true });
     postMessage({ id: data.id, reply: engine.answer(data.question) });
   };
   postMessage({ ready: true });

@@ -28,6 +28,19 @@ export const all = (place, selector, kind) =>
   /** @type {T[]} */ ([...place.querySelectorAll(selector)].filter((found) => found instanceof (kind ?? HTMLElement)));
 
 /**
+ * An anchor without its percent signs; where one of them stands for nothing, as it came.
+ * The only place that decodes an address, because decoding throws.
+ * @param {string} text
+ */
+export function decoded(text) {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
+
+/**
  * Returns the fields of that name. Those that are a select or a textarea have what
  * is used here of an input: name, value, type and the form.
  * @param {HTMLFormElement} form

@@ -1,9 +1,9 @@
 // The worker that computes: one question under way, the newest of each bench
-// waiting. A dead worker is replaced and asked again.
+// waiting. A dead worker is replaced, and never asked again what it died of.
 import { policy, sameOrigin } from "./policy.js";
-/** @import { Asker, Message, Reply } from "./types.d.ts" */
+/** @import { Asker, Message, Question, Reply } from "./types.d.ts" */
 
-const patience = 3000; // ms for one answer
+const patience = 5000; // ms for one answer
 const fragment = policy("plumbline-fragment", { createHTML: (/** @type {string} */ html) => html });
 /** @param {string} html */
 const trusted = (html) => fragment.createHTML(html);
@@ -11,8 +11,11 @@ const trusted = (html) => fragment.createHTML(html);
 const waiting = new Set();
 /** @type {Worker | undefined} */
 let worker;
-/** @type {{ bench: Asker, id: number } | undefined} */
+/** @type {{ bench: Asker, id: number, asked: string, begun?: boolean } | undefined} */
 let busy;
+/** @type {Set<string>} questions that a worker died of */
+const deadly = new Set();
+const spared = "The engine stopped while it computed this and was started again. Your numbers are kept. Change one of them to ask again.";
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let timer;
 /** @type {number[]} */
@@ -81,10 +84,14 @@ function unpack({ html, form, drawn, parts, record, ...rest }) {
   };
 }
 
-/** @param {{ id?: number, reply?: Message, dead?: boolean }} data */
-function heard({ id, reply, dead }) {
+/** @param {{ id?: number, reply?: Message, begun?: boolean, dead?: boolean }} data */
+function heard({ id, reply, begun: computes, dead }) {
   if (dead) {
     died();
+    return;
+  }
+  if (computes) {
+    if (busy && busy.id === id) busy.begun = true;
     return;
   }
   if (!busy) ready = true;
@@ -97,12 +104,28 @@ function heard({ id, reply, dead }) {
   next();
 }
 
+/**
+ * What is asked, as a text: without what the record had of the numbers that are typed now.
+ * @param {Question} question
+ */
+function essence({ record, query = "", whole: _, ...rest }) {
+  const typed = new URLSearchParams(String(query)), kept = [...new URLSearchParams(record)].filter(([key]) => !typed.has(key));
+  return JSON.stringify([rest, query, kept]);
+}
+
 function next() {
   const [bench] = waiting;
   if (!worker || !ready || busy || !bench) return;
   waiting.delete(bench);
-  busy = { bench, id: ++count };
-  worker.postMessage({ id: count, question: bench.question() });
+  const { whole } = bench, question = bench.question(), asked = essence(question);
+  if (deadly.has(asked)) {
+    bench.whole = whole; // a form that is to be written anew is so with the next question
+    bench.take({ error: spared, record: [] });
+    next();
+    return;
+  }
+  busy = { bench, id: ++count, asked };
+  worker.postMessage({ id: count, question });
   timer = setTimeout(died, patience);
 }
 
@@ -110,6 +133,7 @@ function died() {
   clearTimeout(timer);
   worker?.terminate();
   if (busy) {
+    if (busy.begun) deadly.add(busy.asked); // else the browser had ended the worker before
     busy.bench.whole = true;
     waiting.add(busy.bench);
   }

@@ -62,23 +62,48 @@ test("an answer to an older question is passed over", () => {
   assert.equal(one.taken.at(-1).text, "now");
 });
 
-test("a dead worker is replaced and asked again, three times a minute at most", () => {
-  let down = 0;
-  engine.on.down = () => {
-    down++;
-  };
+/** A question that is another one each time it is asked. */
+const changing = { ...asker(""), count: 0, question: () => ({ record: "", name: `two ${changing.count++}` }) };
+
+test("a dead worker is replaced and never asked again what it died of", () => {
   engine.ask(two);
-  const first = /** @type {Engine} */ (Engine.all.at(-1));
+  const first = /** @type {Engine} */ (Engine.all.at(-1)), taken = two.taken.length;
   first.onmessage({ data: { dead: true } });
   assert.equal(first.ended, true);
   assert.equal(two.whole, true, "the form is to be written anew");
   const second = Engine.ready();
   assert.notEqual(second, first);
-  assert.equal(second.question.name, "two");
+  assert.deepEqual(second.asked, [], "it is told, and not asked");
+  assert.match(two.taken[taken].error, /stopped while it computed this/u);
+  assert.equal(two.whole, true, "with the next question the form comes as well");
+  engine.ask(two);
+  engine.ask(one);
+  assert.equal(second.question.name, "one", "what waits behind it is answered");
+  assert.equal(two.taken.length, taken + 2);
+  second.answer({ text: "1" });
   first.onerror();
   assert.equal(second.ended, false, "what the old one still says counts no more");
-  second.onerror();
+});
+
+test("a question that no worker began is asked again", () => {
+  const worker = Engine.ready(), { onmessage } = worker;
+  worker.onmessage = () => {};
+  engine.ask(one);
+  worker.onmessage = onmessage;
+  worker.onerror();
+  const next = Engine.ready();
+  assert.equal(next.question.name, "one");
+  next.answer({ text: "1" });
+});
+
+test("an engine that dies of everything is down after three deaths within a minute", () => {
+  let down = 0;
+  engine.on.down = () => {
+    down++;
+  };
+  const started = Engine.all.length;
+  engine.ask(changing);
   assert.equal(down, 0);
-  Engine.ready().onerror();
-  assert.deepEqual([down, Engine.all.length], [1, 3]);
+  /** @type {Engine} */ (Engine.all.at(-1)).onerror();
+  assert.deepEqual([down, Engine.all.length], [1, started]);
 });

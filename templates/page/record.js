@@ -3,7 +3,7 @@
 // reader says so, has the book of all riders and bikes. They go nowhere.
 import * as books from "./book.js";
 import * as device from "./device.js";
-import { all } from "./dom.js";
+import { all, decoded } from "./dom.js";
 /** @import { Answer, Book, Change, Hear, Pair, Pairs, Place } from "./types.d.ts" */
 
 const pause = 500; // ms between addresses
@@ -421,11 +421,7 @@ function carry() {
 // Without = the address is an anchor, which the browser has gone to by itself.
 function address() {
   const hash = location.hash.slice(1), map = hash.includes("=") ? books.read(hash) : undefined;
-  try {
-    anchor = map ? map.get("at")?.[1] ?? "" : decodeURIComponent(hash);
-  } catch { // a stray percent sign is no anchor
-    anchor = "";
-  }
+  anchor = map ? map.get("at")?.[1] ?? "" : decoded(hash);
   map?.delete("at");
   if (map) document.getElementById(anchor)?.scrollIntoView();
   return map;

@@ -1,7 +1,7 @@
 // A word of the glossary, explained where it stands: its sentence and its picture, from
 // the glossary's own page.
 
-import { make } from "./dom.js";
+import { decoded, make } from "./dom.js";
 
 /** @type {Map<string, Promise<Document>>} */
 const pages = new Map();
@@ -38,7 +38,7 @@ function fetched(url) {
  */
 export const anchorOf = (hash) => {
   const parts = hash.replace(/^#/u, "").split("&");
-  return decodeURIComponent(parts.find((part) => part.startsWith("at="))?.slice(3) ?? parts.find((part) => !part.includes("=")) ?? "");
+  return decoded(parts.find((part) => part.startsWith("at="))?.slice(3) ?? parts.find((part) => !part.includes("=")) ?? "");
 };
 
 /** @type {HTMLElement | undefined} */

@@ -38,6 +38,7 @@ export class Engine {
   /** @param {{ id: number, question: Record<string, any> }} message */
   postMessage(message) {
     this.asked.push(message);
+    this.onmessage({ data: { id: message.id, begun: true } });
   }
 
   terminate() {
