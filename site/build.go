@@ -11,6 +11,7 @@ import (
 	"slices"
 	"strings"
 	"sync"
+	"sync/atomic"
 
 	"plumbline/templates"
 )
@@ -25,62 +26,100 @@ type file struct {
 // engineFiles is what the engine's folder needs from package wasm.
 type engineFiles struct{ wasm, br, gz, exec []byte }
 
-// build makes every file of the guide in memory, in the order of their paths.
-// Compressed copies are left to whoever writes them.
-func (g *Guide) build(engine engineFiles) ([]file, paths, error) {
+// part is a file of the guide that is made when it is wanted, so that of a large guide
+// only a few are in memory at a time.
+type part struct {
+	path string
+	make func() (file, error)
+}
+
+// files are all files of the guide, in the order of their paths.
+func (g *Guide) files(engine engineFiles) ([]part, paths, error) {
 	assets, in, err := assetFiles(engine, g.brand)
 	if err != nil {
 		return nil, in, err
-	}
-	pages := make([]file, len(g.pages))
-	errs := make([]error, len(g.pages))
-	inParallel(len(g.pages), func(i int) {
-		b, err := g.page(i, in)
-		pages[i], errs[i] = file{path: g.pages[i].URL, data: b}, err
-	})
-	for _, err := range errs {
-		if err != nil {
-			return nil, in, err
-		}
 	}
 	made, err := g.made(in)
 	if err != nil {
 		return nil, in, err
 	}
-	files := append(slices.Concat(assets, pages, made), schemaFile(), licencesFile())
+	ready := append(slices.Concat(assets, made), schemaFile(), licencesFile())
 	for p, as := range g.shown {
 		s, _ := g.layers.file(p)
 		data := s.text
 		if as.picture != nil {
 			data = as.data
 		}
-		files = append(files, file{path: as.url, data: data})
+		ready = append(ready, file{path: as.url, data: data})
 	}
-	slices.SortFunc(files, func(a, b file) int { return strings.Compare(a.path, b.path) })
-	for i := 1; i < len(files); i++ {
-		if files[i].path == files[i-1].path {
-			return nil, in, fmt.Errorf("two pages of the guide want the address %s", files[i].path)
+	list := make([]part, 0, len(ready)+len(g.pages))
+	for _, f := range ready {
+		list = append(list, part{f.path, func() (file, error) { return f, nil }})
+	}
+	for i, p := range g.pages {
+		list = append(list, part{p.URL, func() (file, error) {
+			b, err := g.page(i, in)
+			return file{path: p.URL, data: b}, err
+		}})
+	}
+	slices.SortFunc(list, func(a, b part) int { return strings.Compare(a.path, b.path) })
+	there := make(map[string]bool, len(list))
+	for _, p := range list {
+		if there[p.path] {
+			return nil, in, fmt.Errorf("two pages of the guide want the address %s", p.path)
+		}
+		there[p.path] = true
+	}
+	for i, p := range list {
+		list[i].make = func() (file, error) {
+			f, err := p.make()
+			if err == nil {
+				err = check(&f, there, g.mount())
+			}
+			return f, err
 		}
 	}
-	return files, in, check(files, g.mount())
+	return list, in, nil
 }
 
-// inParallel runs n jobs on all processors.
-func inParallel(n int, job func(i int)) {
+// build makes every file of the guide in memory, in the order of their paths.
+// Compressed copies are left to whoever writes them.
+func (g *Guide) build(engine engineFiles) ([]file, paths, error) {
+	list, in, err := g.files(engine)
+	if err != nil {
+		return nil, in, err
+	}
+	files := make([]file, len(list))
+	err = inParallel(len(list), func(i int) (err error) {
+		files[i], err = list[i].make()
+		return err
+	})
+	return files, in, err
+}
+
+// inParallel runs n jobs on all processors. Where some fail it leaves the rest undone and
+// returns the error of the first.
+func inParallel(n int, job func(i int) error) error {
 	var wg sync.WaitGroup
-	next := make(chan int)
+	errs := make([]error, n)
+	var next atomic.Int64
+	var failed atomic.Bool
 	for range min(n, runtime.GOMAXPROCS(0)) {
 		wg.Go(func() {
-			for i := range next {
-				job(i)
+			for i := int(next.Add(1)) - 1; i < n && !failed.Load(); i = int(next.Add(1)) - 1 {
+				if errs[i] = job(i); errs[i] != nil {
+					failed.Store(true)
+				}
 			}
 		})
 	}
-	for i := range n {
-		next <- i
-	}
-	close(next)
 	wg.Wait()
+	for _, err := range errs {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // assetFiles are the files of the two hashed folders.
@@ -159,18 +198,11 @@ func sum(files []file) string {
 	return hex.EncodeToString(h.Sum(nil))[:12]
 }
 
-// check is the last check before anything is written: every relative address in
-// every page must lead to a file of the guide. mount is what links of the page for lost
-// addresses begin with.
-func check(files []file, mount string) error {
-	there := make(map[string]bool, len(files))
-	for _, f := range files {
-		there[f.path] = true
-	}
-	for _, f := range files {
-		if path.Ext(f.path) != ".html" {
-			continue
-		}
+// check is the last check before a file is written: every relative address in a page
+// must lead to a file of the guide. mount is what links of the page for lost addresses
+// begin with.
+func check(f *file, there map[string]bool, mount string) error {
+	if path.Ext(f.path) == ".html" {
 		for _, attribute := range []string{` href="`, ` src="`} {
 			rest := f.data
 			for {

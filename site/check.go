@@ -102,7 +102,7 @@ func (g *Guide) checkWhole(p *guidePage, b *block) (bad []Mistake) {
 	case b.filled:
 		bad = append(bad, p.mistake(b.at, "a "+b.kind+" block takes no lines", "move them out of the block"))
 	}
-	if first := g.pageWith(b.kind); first != p {
+	if first := g.pageWith(b.kind); !p.is(first) {
 		bad = append(bad, p.mistake(b.at, "“"+first.Path+"” has a "+b.kind+" block already", "keep one of them"))
 	} else if b.place != "1" {
 		bad = append(bad, p.mistake(b.at, "there is a second "+b.kind+" block on this page", "keep one of them"))

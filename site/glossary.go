@@ -72,12 +72,24 @@ func (l *layers) glossary(figures []string) (terms []term, bad []Mistake) {
 	return terms, bad
 }
 
-// find notes the chapters whose text has the term.
-func (t *term) find(pages []*guidePage) {
-	t.Pages = nil
-	for _, p := range pages {
-		if at, _ := t.first(p.lower); at >= 0 {
-			t.Pages = append(t.Pages, p)
+// findTerms notes for each term the chapters whose text has it.
+func (g *Guide) findTerms() {
+	has := make([][]bool, len(g.pages))
+	_ = inParallel(len(g.pages), func(i int) error {
+		lower := g.pages[i].looked()
+		has[i] = make([]bool, len(g.terms))
+		for k := range g.terms {
+			at, _ := g.terms[k].first(lower)
+			has[i][k] = at >= 0
+		}
+		return nil
+	})
+	for k := range g.terms {
+		g.terms[k].Pages = nil
+		for i, p := range g.pages {
+			if has[i][k] {
+				g.terms[k].Pages = append(g.terms[k].Pages, p)
+			}
 		}
 	}
 }

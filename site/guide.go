@@ -5,6 +5,7 @@ import (
 	"path"
 	"slices"
 	"strings"
+	"sync"
 
 	"plumbline/calculators/words"
 	"plumbline/content"
@@ -31,7 +32,13 @@ type Guide struct {
 	gone    map[string][]string  // headings that guide.yaml hides, by the chapter's path
 	path    []*guidePage         // the way through the guide for a newcomer
 	shown   map[string]shownFile // pictures that some page shows, and tables it offers, by their paths
+	showing sync.RWMutex         // guards shown
 }
+
+// manyPages is how many files of a guide are kept whole from reading to rendering. Those
+// of a larger one are read once more when they are checked, and once more when they are
+// written, so that it needs no memory for all of them at once.
+const manyPages = 300
 
 // guidePart is a part of the guide with its chapters in reading order.
 type guidePart struct {
@@ -77,23 +84,27 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 	add(g.assemble())
 	add(g.readAsked())
 	g.developAll()
-	for _, p := range g.pages {
-		add(p.wrong)
-		add(g.check(p))
+	wrong := make([][]Mistake, len(g.pages))
+	_ = inParallel(len(g.pages), func(i int) error {
+		p := g.pages[i]
+		wrong[i] = append(p.wrong, g.check(g.parsed(p))...)
+		return nil
+	})
+	for _, list := range wrong {
+		add(list)
 	}
 	add(g.sameTitles())
 	add(g.findMark())
 	if len(bad) > 0 {
 		return nil, sorted(bad)
 	}
-	for i := range g.terms {
-		g.terms[i].find(g.pages)
-	}
+	g.findTerms()
 	return g, nil
 }
 
 // assemble reads the pages in the order of guide.yaml.
 func (g *Guide) assemble() (bad []Mistake) {
+	many := len(g.layers.paths) > manyPages && g.kept == nil
 	take := func(p string) *guidePage {
 		s, ok := g.layers.file(p)
 		if !ok {
@@ -102,6 +113,9 @@ func (g *Guide) assemble() (bad []Mistake) {
 		s, wrong := g.composed(s)
 		page, more := parsePage(s)
 		page.wrong = append(wrong, more...)
+		if many {
+			page.forget()
+		}
 		g.pages = append(g.pages, page)
 		g.byPath[p] = page
 		return page
@@ -143,6 +157,13 @@ func (g *Guide) assemble() (bad []Mistake) {
 				}
 				part.Chapters = append(part.Chapters, page)
 			}
+		}
+		i := len(g.parts)
+		if part.Page != nil {
+			part.Page.part = i
+		}
+		for n, c := range part.Chapters {
+			c.part, c.nth = i, n+1
 		}
 		g.parts = append(g.parts, part)
 	}

@@ -86,7 +86,7 @@ func (g *Guide) sketched(p *guidePage, bench string) string {
 			to = g.pages[i]
 		}
 		href := "#" + measureID(key)
-		if to != p {
+		if !to.is(p) {
 			href = relative(p.URL, to.URL) + href
 		}
 		w := &markup.Writer{R: g.reader}

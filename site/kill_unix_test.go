@@ -34,6 +34,9 @@ func TestMain(m *testing.M) {
 // publisher publishes the small guide with another name, without end if it is
 // to be killed, else once under a limit for the size of a file.
 func publisher(dir string) int {
+	if n := numberFrom(publisherEnv+"_CHAPTERS", 0); n > 0 {
+		return publishMany(dir, n)
+	}
 	limited := os.Getenv(publisherEnv+"_LIMIT") != ""
 	once := limited || os.Getenv(publisherEnv+"_ONCE") != ""
 	if limited {

@@ -158,12 +158,12 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 		case t.away:
 		case slices.Contains(tables, strings.ToLower(path.Ext(t.file))):
 			url := g.publishedAs(t.file, strings.ToLower(path.Ext(t.file)))
-			g.shown[t.file] = shownFile{url: url}
+			g.show(t.file, shownFile{url: url})
 			n.Destination = []byte(relative(p.URL, url))
 		case t.file != "":
 			bad = append(bad, p.mistake(p.where(n, dest), "“"+string(dest)+"” is a picture",
 				"show it with ![what it shows]("+string(dest)+")"))
-		case t.page == p:
+		case p.is(t.page):
 			n.Destination = []byte("#" + t.anchor)
 		default:
 			n.Destination = []byte(relative(p.URL, t.page.URL))
@@ -185,6 +185,13 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 		}
 	}
 	return bad
+}
+
+// show notes a file that some page shows or offers.
+func (g *Guide) show(file string, as shownFile) {
+	g.showing.Lock()
+	defer g.showing.Unlock()
+	g.shown[file] = as
 }
 
 // unlink leaves of a link to a chapter that is left out only its words. An entry of a
@@ -238,7 +245,7 @@ func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 		return append(bad, Mistake{File: s.file, What: why.what, Remedy: why.remedy})
 	}
 	url := g.publishedAs(t.file, made.ext)
-	g.shown[t.file] = shownFile{url, made}
+	g.show(t.file, shownFile{url, made})
 	n.Destination = []byte(relative(p.URL, url))
 	return bad
 }

@@ -51,12 +51,17 @@ func (g *Guide) fillGlossary(v *view) {
 				[]byte(drawn(g.shelf.figure(t.Shows, g.reader), "shows-"+t.Key, g.reader, drawing.Small)),
 			)
 		}
-		for _, p := range t.Pages {
+		for _, p := range first(t.Pages) {
 			w.Pages = append(w.Pages, entry1(glossaryURL, p))
 		}
+		w.More = len(t.Pages) - len(w.Pages)
 		v.Terms = append(v.Terms, w)
 	}
 }
+
+// first are as many pages as a list of all of them shows: in a guide of thousands every
+// word would otherwise lead to thousands.
+func first(pages []*guidePage) []*guidePage { return pages[:min(len(pages), wholeRail)] }
 
 // fillSources lists every source once, under the part of the guide whose pages
 // cite it most (the later part where two are alike, since the first and the
@@ -84,9 +89,12 @@ func (g *Guide) fillSources(v *view) {
 	for key, pages := range cited {
 		s := viewSource(g.library.sources[key])
 		count := make([]int, len(topics))
-		for _, p := range pages {
+		for _, p := range first(pages) {
 			s.Pages = append(s.Pages, entry1(sourcesURL, p))
-			count[g.partOf(p)+1]++
+		}
+		s.More = len(pages) - len(s.Pages)
+		for _, p := range pages {
+			count[p.part+1]++
 		}
 		most := len(count) - 1
 		for i := range slices.Backward(count) {
@@ -112,13 +120,6 @@ var knownShort = []string{
 		"road riders on a trainer.",
 	"What is best on a trail. Hardly any study has fitted riders on mountain bikes and then " +
 		"watched them ride off road.",
-}
-
-// partOf returns the index of the part that p belongs to, or -1 for the front page.
-func (g *Guide) partOf(p *guidePage) int {
-	return slices.IndexFunc(g.parts, func(part guidePart) bool {
-		return part.Page == p || slices.Contains(part.Chapters, p)
-	})
 }
 
 // strongerFirst orders two sources by what a finding in them can bear.

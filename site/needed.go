@@ -22,7 +22,7 @@ const (
 // neededLater are the measurements of a step that later steps need, in the order of its
 // page, and none of them on two steps.
 func (g *Guide) neededLater(p *guidePage) (list []*measure.Quantity) {
-	at := slices.Index(g.path, p)
+	at := slices.IndexFunc(g.path, p.is)
 	if at < 0 {
 		return nil
 	}

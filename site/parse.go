@@ -24,7 +24,9 @@ type guidePage struct {
 
 	source
 	at       int      // where the text begins, after the header
-	tree     ast.Node // rendered once
+	part     int      // the guide's part that it is in, −1 for none
+	nth      int      // which chapter of the part it is, from 1; 0 for its own page
+	tree     ast.Node // rendered once; nil where it was let go
 	headings []heading
 	links    []*ast.Link
 	images   []*ast.Image
@@ -36,7 +38,6 @@ type guidePage struct {
 	html     []byte    // the rendered text
 	err      error
 	words    string    // the text alone, for search and glossary
-	lower    string    // title, question, summary and words, as terms are looked for
 	wrong    []Mistake // found while parsing
 }
 
@@ -95,13 +96,32 @@ var guideParser = newParser()
 // parsePage reads one page. The mistakes are those that show without knowing
 // any other page.
 func parsePage(s source) (*guidePage, []Mistake) {
-	p := &guidePage{source: s, Path: s.path, URL: strings.TrimSuffix(s.path, ".md") + ".html"}
+	p := &guidePage{part: -1, source: s, Path: s.path, URL: strings.TrimSuffix(s.path, ".md") + ".html"}
 	h, at, bad := readHeader(s)
 	p.header, p.at = h, at
 	p.tree = guideParser.Parse(text.NewReader(p.body()))
 	p.collect()
 	p.boxes()
 	return p, bad
+}
+
+// is tells whether two are the same page of the guide.
+func (p *guidePage) is(other *guidePage) bool { return other != nil && p.Path == other.Path }
+
+// looked is title, question, summary and words, as terms are looked for.
+func (p *guidePage) looked() string {
+	return looked(p.Title + "\n" + p.Question + "\n" + p.Summary + "\n" + p.words)
+}
+
+// forget lets go of what only rendering needs, which is most of what a page takes up.
+func (p *guidePage) forget() {
+	p.tree, p.links, p.images, p.autos, p.cites = nil, nil, nil, nil, nil
+	p.words = strings.Clone(p.words)
+	for i, b := range p.blocks {
+		alone := *b
+		alone.BaseBlock = ast.BaseBlock{} // which has the way to the whole tree
+		p.blocks[i] = &alone
+	}
 }
 
 func (p *guidePage) body() []byte { return p.text[p.at:] }
@@ -163,7 +183,6 @@ func (p *guidePage) collect() {
 		return ast.WalkContinue, nil
 	})
 	p.words = plain.String()
-	p.lower = looked(p.Title + "\n" + p.Question + "\n" + p.Summary + "\n" + p.words)
 }
 
 // reserve numbers the page's blocks and takes their ids before any heading can.

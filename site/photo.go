@@ -222,8 +222,9 @@ func (g *Guide) developAll() {
 			}
 		}
 	}
-	inParallel(len(list), func(i int) {
+	_ = inParallel(len(list), func(i int) error {
 		_, _ = develop(list[i].path, list[i].text) // asked for again where it is shown
+		return nil
 	})
 }
 
@@ -235,6 +236,8 @@ func (w *writer) image(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	}
 	img := n.(*ast.Image)
 	var size string
+	w.g.showing.RLock()
+	defer w.g.showing.RUnlock()
 	for _, s := range w.g.shown {
 		if s.picture != nil && relative(w.p.URL, s.url) == string(img.Destination) {
 			size = fmt.Sprintf(" width=\"%d\" height=\"%d\"", s.width, s.height)

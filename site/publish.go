@@ -12,6 +12,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"sync"
 	"syscall"
 	"time"
 
@@ -25,6 +26,8 @@ type Options struct {
 	cacheDir string
 	// Log is told one line a stage, with sizes and times; nil stays silent.
 	Log func(line string)
+	// Progress is told how many of all files are done; nil is not told.
+	Progress func(done, all int)
 
 	engine func(ctx context.Context, cache string) (engineFiles, error) // for tests
 	swap   func(a, b string) error                                      // for tests
@@ -32,6 +35,11 @@ type Options struct {
 	disk     disk          // for tests
 	patience time.Duration // how long it waits for another publication; 0 is long
 }
+
+// Memory is what a program that publishes asks the collector of garbage to keep to, in
+// bytes (debug.SetMemoryLimit): a guide of ten thousand chapters needs some 300 MB at a
+// time, and the collector would otherwise wait for twice as much.
+const Memory = 340 << 20
 
 // Report is what one publication did.
 type Report struct {
@@ -105,12 +113,10 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 		return Report{}, err
 	}
 	o.log("engine    %9s after brotli  %s", size(int64(len(engine.br))), since(start))
-	at := time.Now()
-	files, _, err := g.build(engine)
+	files, _, err := g.files(engine)
 	if err != nil {
 		return Report{}, err
 	}
-	o.log("pages     %9d pages         %s", len(g.pages), since(at))
 	if err := ctx.Err(); err != nil {
 		return Report{}, err
 	}
@@ -118,11 +124,12 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	if err != nil {
 		return Report{}, beside(above, err)
 	}
-	at = time.Now()
+	at := time.Now()
 	r, err := o.fill(ctx, stage, dir, files, old)
 	r.Pages = len(g.pages)
 	if err == nil {
-		o.log("files     %9s in %d files, %d unchanged  %s", size(r.Bytes), r.Files, r.Linked, since(at))
+		o.log("pages     %9d pages         %s", r.Pages, since(at))
+		o.log("files     %9s in %d files, %d unchanged", size(r.Bytes), r.Files, r.Linked)
 		err = o.disk.exchange(stage, dir, o.swap)
 	}
 	if err != nil {
@@ -163,36 +170,31 @@ func beside(above string, err error) error {
 		"name a folder inside one that you may write: %w", above, err)
 }
 
-// fill writes the files, their compressed copies and the marker. Files that have not
-// changed since the old site are hard links to it.
-func (o *Options) fill(ctx context.Context, stage, dir string, files []file, old map[string]string) (Report, error) {
-	cache := o.cache()
-	sums := make([]written, len(files))
-	same := make([]bool, len(files))
-	inParallel(len(files), func(i int) {
-		f := &files[i]
-		sums[i] = written{f.path, sha256.Sum256(f.data)}
-		// Copies of an unchanged file need not be made again.
-		if same[i] = old[f.path] == hex.EncodeToString(sums[i].sum[:]) && o.disk.intact(dir, f, old); !same[i] {
-			f.compress(cache)
-		}
-	})
+// fill makes the files and writes them, their compressed copies and the marker. Files that
+// have not changed since the old site are hard links to it. A file is let go of as soon as
+// it is written.
+func (o *Options) fill(ctx context.Context, stage, dir string, parts []part, old map[string]string) (Report, error) {
 	w := &tree{disk: o.disk, stage: stage, dir: dir, old: old, folders: map[string]bool{}}
-	for i, f := range files {
+	done := o.counted(len(parts))
+	err := inParallel(len(parts), func(i int) error {
 		if err := ctx.Err(); err != nil {
-			return Report{}, err
+			return err
 		}
-		for _, v := range []struct {
-			ending string
-			data   []byte
-		}{{"", f.data}, {".br", f.br}, {".gz", f.gz}} {
-			if v.data == nil && (v.ending == "" || !compressible(f.path)) {
-				continue
-			}
-			if err := w.put(f.path+v.ending, v.data, same[i]); err != nil {
-				return Report{}, err
-			}
+		f, err := parts[i].make()
+		if err != nil {
+			return err
 		}
+		sum := sha256.Sum256(f.data)
+		// Copies of an unchanged file need not be made again.
+		same := old[f.path] == hex.EncodeToString(sum[:]) && o.disk.intact(dir, &f, old)
+		if !same {
+			f.compress(o.cache())
+		}
+		defer done()
+		return w.all(&f, same)
+	})
+	if err != nil {
+		return Report{}, err
 	}
 	slices.SortFunc(w.list, func(a, b written) int { return strings.Compare(a.path, b.path) })
 	if err := o.disk.write(filepath.Join(stage, markerFile), marker(w.list)); err != nil {
@@ -200,6 +202,19 @@ func (o *Options) fill(ctx context.Context, stage, dir string, files []file, old
 	}
 	w.report.Files++
 	return w.report, nil
+}
+
+// counted tells Progress after each of so many files; it is called by several at once.
+func (o *Options) counted(all int) (done func()) {
+	var mu sync.Mutex
+	n := 0
+	return func() {
+		mu.Lock()
+		defer mu.Unlock()
+		if n++; o.Progress != nil {
+			o.Progress(n, all)
+		}
+	}
 }
 
 // intact reads the compressed copies of an unchanged file from the old site, and
@@ -227,32 +242,66 @@ func (d disk) intact(dir string, f *file, old map[string]string) bool {
 	return true
 }
 
-// tree writes a site's files.
+// tree writes a site's files, several at once.
 type tree struct {
 	disk
 	stage, dir string
 	old        map[string]string
-	folders    map[string]bool
-	list       []written
-	report     Report
+
+	mu      sync.Mutex // guards what follows
+	folders map[string]bool
+	list    []written
+	report  Report
+}
+
+// all writes a file and its compressed copies.
+func (t *tree) all(f *file, same bool) error {
+	for _, v := range []struct {
+		ending string
+		data   []byte
+	}{{"", f.data}, {".br", f.br}, {".gz", f.gz}} {
+		if v.data == nil && (v.ending == "" || !compressible(f.path)) {
+			continue
+		}
+		if err := t.put(f.path+v.ending, v.data, same); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 func (t *tree) put(p string, data []byte, same bool) error {
 	name := filepath.Join(t.stage, filepath.FromSlash(p))
-	if folder := path.Dir(p); !t.folders[folder] {
-		if err := t.folder(filepath.Dir(name)); err != nil {
+	if err := t.under(path.Dir(p)); err != nil {
+		return err
+	}
+	linked := same && t.link(filepath.Join(t.dir, filepath.FromSlash(p)), name) == nil
+	if !linked {
+		if err := t.write(name, data); err != nil {
 			return err
 		}
-		t.folders[folder] = true
 	}
-	t.list = append(t.list, written{p, sha256.Sum256(data)})
+	sum := sha256.Sum256(data)
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	t.list = append(t.list, written{p, sum})
 	t.report.Files++
 	t.report.Bytes += int64(len(data))
-	if same && t.link(filepath.Join(t.dir, filepath.FromSlash(p)), name) == nil {
+	if linked {
 		t.report.Linked++
+	}
+	return nil
+}
+
+// under makes the folder for a file, once.
+func (t *tree) under(folder string) error {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	if t.folders[folder] {
 		return nil
 	}
-	return t.write(name, data)
+	t.folders[folder] = true
+	return t.folder(filepath.Join(t.stage, filepath.FromSlash(folder)))
 }
 
 // size is a number of bytes for people.

@@ -86,6 +86,7 @@ type sourceView struct {
 	Key, Authors, Title, Where, DOI, Link, For, Opened, Strength string
 	Year                                                         int
 	Pages                                                        []entryView
+	More                                                         int // pages beyond those
 }
 
 // knowledgeView is what is known well, poorly or not at all.
@@ -105,6 +106,7 @@ type termView struct {
 	Also            []string
 	Picture         template.HTML
 	Pages           []entryView
+	More            int // pages beyond those
 }
 
 // layouts are the page templates by kind of page, each with the frame.
@@ -121,8 +123,9 @@ var layouts = sync.OnceValue(func() map[string]*template.Template {
 type paths struct{ assets, engine string }
 
 // wholeRail is the number of pages up to which the navigation of every page lists all
-// chapters. In a larger guide it lists those of the page's own part only, because the
-// size of all pages would otherwise grow with the square of their number.
+// chapters. In a larger guide it lists those of the page's own part only, and of more
+// parts, or of more chapters in the part, those near the page, because the size of all
+// pages would otherwise grow with the square of their number.
 const wholeRail = 100
 
 // carried is the same on every page.
@@ -158,8 +161,10 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
 		v.Modules = append(v.Modules, "page.js")
 	}
-	for _, part := range g.parts {
-		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: path.Dir(part.Page.URL) == path.Dir(url),
+	here := slices.IndexFunc(g.parts, func(part guidePart) bool { return path.Dir(part.Page.URL) == path.Dir(url) })
+	for _, i := range around(len(g.parts), here, kind == "front") {
+		part := g.parts[i]
+		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: i == here,
 			Page: part.Page.URL == url, Current: "true"}
 		if r.Page {
 			r.Current = "page"
@@ -168,12 +173,28 @@ func (g *Guide) view(kind, url string, in paths) *view {
 			v.Rail = append(v.Rail, r)
 			continue
 		}
-		for _, c := range part.Chapters {
+		at := slices.IndexFunc(part.Chapters, func(c *guidePage) bool { return c.URL == url })
+		for _, k := range around(len(part.Chapters), at, kind == "front" || r.Page) {
+			c := part.Chapters[k]
 			r.Chapters = append(r.Chapters, railItem{c.Nav, c.Title, c.Question, to(c.URL), c.URL == url})
 		}
 		v.Rail = append(v.Rail, r)
 	}
 	return v
+}
+
+// around are the places of a list that the navigation shows: all of them, or of a list
+// longer than wholeRail those near the page. The page above has the whole list.
+func around(n, at int, whole bool) (list []int) {
+	from, to := 0, n
+	if n > wholeRail && !whole {
+		from = max(0, min(at-wholeRail/2, n-wholeRail))
+		to = from + wholeRail
+	}
+	for i := from; i < to; i++ {
+		list = append(list, i)
+	}
+	return list
 }
 
 func contactURL(contact string) string {
@@ -196,11 +217,15 @@ func (v *view) write() ([]byte, error) {
 // page writes page i of g.Pages.
 func (g *Guide) page(i int, in paths) ([]byte, error) {
 	p := g.pages[i]
+	if p.tree == nil {
+		p = g.parsed(p)
+		g.check(p) // which points its links at what is published
+	}
 	body, err := g.body(p)
 	if err != nil {
 		return nil, err
 	}
-	kind, part, number := g.standing(p)
+	kind, part, number := g.standing(g.pages[i])
 	v := g.view(kind, p.URL, in)
 	v.Title, v.Summary, v.Question = p.Title, p.Summary, p.Question
 	v.Body = trusted(body)
@@ -249,11 +274,11 @@ func (g *Guide) along(v *view, p *guidePage, kind string) {
 	if kind != "chapter" && kind != "front" {
 		return
 	}
-	if to := g.byPath[ridePath]; to != nil && to != p {
+	if to := g.byPath[ridePath]; to != nil && !to.is(p) {
 		e := entry1(p.URL, to)
 		v.Ride = &e
 	}
-	if to := g.pageWith(sheetBlock); to != nil && to != p {
+	if to := g.pageWith(sheetBlock); to != nil && !to.is(p) {
 		e := entry1(p.URL, to)
 		v.Setup = &e
 	}
@@ -264,21 +289,32 @@ const ridePath = "finish/the-test-ride.md"
 
 // standing tells what kind of page p is, in which part, as which chapter.
 func (g *Guide) standing(p *guidePage) (kind string, part *guidePart, number int) {
-	for i := range g.parts {
-		part := &g.parts[i]
-		if part.Page == p {
-			return "part", part, 0
-		}
-		if n := slices.Index(part.Chapters, p); n >= 0 {
-			return "chapter", part, n + 1
-		}
+	switch {
+	case p.part < 0:
+		return "front", nil, 0
+	case p.nth == 0:
+		return "part", &g.parts[p.part], 0
 	}
-	return "front", nil, 0
+	return "chapter", &g.parts[p.part], p.nth
+}
+
+// parsed is a page with all that checking and rendering need: itself, or read once more
+// where that was let go.
+func (g *Guide) parsed(p *guidePage) *guidePage {
+	if p.tree != nil {
+		return p
+	}
+	whole, _ := parsePage(p.source)
+	return whole
 }
 
 // body renders a page's text once and keeps it.
 func (g *Guide) body(p *guidePage) ([]byte, error) {
 	p.once.Do(func() {
+		if g.kept == nil {
+			p.html, p.err = g.render(p)
+			return
+		}
 		sum := g.sum(p)
 		if p.html = g.kept.rendered(p.Path, sum); p.html == nil {
 			p.html, p.err = g.render(p)

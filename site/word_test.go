@@ -28,7 +28,7 @@ func TestTheGlossaryHoldsWhatIsUsed(t *testing.T) {
 	for _, word := range trade {
 		used := false
 		for _, p := range g.pages {
-			used = used || len(mentions(p.lower, looked(word))) > 0
+			used = used || len(mentions(p.looked(), looked(word))) > 0
 		}
 		known := false
 		for i := range g.terms {

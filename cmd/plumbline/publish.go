@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"os/signal"
+	"runtime/debug"
 	"strings"
 
 	"plumbline/site"
@@ -20,12 +21,13 @@ type publish struct {
 func (p *publish) Run(s streams) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
+	debug.SetMemoryLimit(site.Memory)
 	guide, mistakes := site.Load(p.Guide)
 	if len(mistakes) > 0 {
 		return refusal{statusNo, told(mistakes)}
 	}
 	log := func(line string) { fmt.Fprintln(s.out, line) }
-	if _, err := site.Publish(ctx, guide, p.Out, site.Options{Log: log}); err != nil {
+	if _, err := site.Publish(ctx, guide, p.Out, site.Options{Log: log, Progress: progressOn(s.err)}); err != nil {
 		return err
 	}
 	for _, line := range guide.News() {

@@ -31,10 +31,10 @@ func TestALinkCorrectedInTheSameTabIsHeard(t *testing.T) {
 
 // deadly makes a worker that is lost in thought over one inside leg, and counts how often
 // anything was asked about it.
-const deadly = `{ const Real = Worker; window.lost = 0; window.made = 0; window.Worker = class extends Real {
+const deadly = `{ const Real = Worker; window.lost = 0; window.asked = []; window.made = 0; window.Worker = class extends Real {
   constructor(...a) { super(...a); made++; }
   postMessage(m) {
-    if (JSON.stringify(m).includes("inseam=777")) { lost++; this.onmessage({ data: { id: m.id, begun: true } }); }
+    if (JSON.stringify(m).includes("inseam=777")) { lost++; asked.push(m.question); this.onmessage({ data: { id: m.id, begun: true } }); }
     else super.postMessage(m);
   }
 }; }`
@@ -55,7 +55,7 @@ func TestWhatKilledTheWorkerIsNotAskedAgain(t *testing.T) {
 	b.typed("inseam", "777")
 	b.until(`document.querySelector(".bench .problem:not([hidden])")?.textContent.includes("ask again.")`)
 	if got := eval[[]int](b, `[lost, made]`); got[0] != 1 || got[1] != 2 {
-		t.Errorf("typed again it was asked %d times of %d workers", got[0], got[1])
+		t.Errorf("typed again it was asked %d times of %d workers: %s", got[0], got[1], eval[string](b, `JSON.stringify(asked)`))
 	}
 }
 
