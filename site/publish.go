@@ -39,7 +39,7 @@ type Options struct {
 // Memory is what a program that publishes asks the collector of garbage to keep to, in
 // bytes (debug.SetMemoryLimit): a guide of ten thousand chapters needs some 300 MB at a
 // time, and the collector would otherwise wait for twice as much.
-const Memory = 340 << 20
+const Memory = 365 << 20
 
 // Report is what one publication did.
 type Report struct {

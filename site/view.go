@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"html/template"
-	"path"
 	"slices"
 	"strings"
 	"sync"
@@ -128,6 +127,9 @@ type paths struct{ assets, engine string }
 // pages would otherwise grow with the square of their number.
 const wholeRail = 100
 
+// railParts is the number of parts up to which it names them all.
+const railParts = 40
+
 // carried is the same on every page.
 var carried = strings.Join(measure.Carried(), " ")
 
@@ -161,8 +163,8 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
 		v.Modules = append(v.Modules, "page.js")
 	}
-	here := slices.IndexFunc(g.parts, func(part guidePart) bool { return path.Dir(part.Page.URL) == path.Dir(url) })
-	for _, i := range around(len(g.parts), here, kind == "front") {
+	here := slices.IndexFunc(g.parts, func(part guidePart) bool { return strings.HasPrefix(url, part.Key+"/") })
+	for _, i := range around(len(g.parts), here, railParts, kind == "front") {
 		part := g.parts[i]
 		r := railPart{Title: part.Title, URL: to(part.Page.URL), Here: i == here,
 			Page: part.Page.URL == url, Current: "true"}
@@ -174,7 +176,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 			continue
 		}
 		at := slices.IndexFunc(part.Chapters, func(c *guidePage) bool { return c.URL == url })
-		for _, k := range around(len(part.Chapters), at, kind == "front" || r.Page) {
+		for _, k := range around(len(part.Chapters), at, wholeRail, kind == "front" || r.Page) {
 			c := part.Chapters[k]
 			r.Chapters = append(r.Chapters, railItem{c.Nav, c.Title, c.Question, to(c.URL), c.URL == url})
 		}
@@ -184,12 +186,12 @@ func (g *Guide) view(kind, url string, in paths) *view {
 }
 
 // around are the places of a list that the navigation shows: all of them, or of a list
-// longer than wholeRail those near the page. The page above has the whole list.
-func around(n, at int, whole bool) (list []int) {
+// with more than most those near the page. The page above has the whole list.
+func around(n, at, most int, whole bool) (list []int) {
 	from, to := 0, n
-	if n > wholeRail && !whole {
-		from = max(0, min(at-wholeRail/2, n-wholeRail))
-		to = from + wholeRail
+	if n > most && !whole {
+		from = max(0, min(at-most/2, n-most))
+		to = from + most
 	}
 	for i := from; i < to; i++ {
 		list = append(list, i)

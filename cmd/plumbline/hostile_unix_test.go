@@ -1,0 +1,151 @@
+//go:build unix
+
+package main
+
+import (
+	"encoding/csv"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"syscall"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// hostile are files that strangers send, and what is said of each: it is told and passed
+// over, or it is read as far as it is a reply.
+func hostile(i int) (name, text, said string) {
+	kinds := []struct{ name, text, said string }{
+		{"cut.txt", "https://x.example/#name=Cut&inseam=83", ""},
+		{"photo.jpg", "\xff\xd8\xff\xe0\x00\x10JFIF\x00", "a photo or drawing"},
+		{"paper.pdf", "%PDF-1.7\n%\xe2\xe3\xcf\xd3\n", "a PDF"},
+		{"empty.txt", " \n", "the file is empty"},
+		{"deep.json", strings.Repeat("[", 200_000) + strings.Repeat("]", 200_000), "values inside values"},
+		{"half.json", `{"format":"plumbline-record","values":[{"key":`, "the text ends"},
+		{"bytes.bin", "\x00\x01\x02\x00", "a file of bytes"},
+		{"words.txt", "Dear fitter,\nI have no numbers yet.\n", "no record was found"},
+		{"many.json", `{"values":[{"key":"inseam","value":1,"readings":[` + strings.Repeat("1,", 60_000) + `1]}]}`,
+			"so many values"},
+		{"codes.txt", "https://x.example/#name=%1b%5d0%3bowned%07%1b%5b2J&inseam=830\n", ""},
+		{"formula.txt", "https://x.example/#name=%3dHYPERLINK(%22http%3a%2f%2fx%22)&inseam=830&note=%2bcmd\n", ""},
+		{"mail.eml", "From: a@x.example\nSubject: =?x?q?\nContent-Type: multipart/mixed; boundary=y\n\n--y\n\n", "no"},
+	}
+	k := kinds[i%len(kinds)]
+	return fmt.Sprintf("x%04d-%s", i, k.name), k.text, k.said
+}
+
+// TestHostileRepliesCostNobodyElsesAnswer puts strangers' files among the replies: a
+// tenth as many, one line of many megabytes, a pipe and a link. Everybody else's row is
+// what it is without them; nothing waits, nothing is held in memory, no code reaches the
+// terminal and no formula a spreadsheet. PLUMBLINE_REPLIES=10000 tries as many as a shop
+// may get in years.
+func TestHostileRepliesCostNobodyElsesAnswer(t *testing.T) {
+	if testing.Short() {
+		t.Skip("reads hundreds of replies")
+	}
+	n, err := strconv.Atoi(os.Getenv("PLUMBLINE_REPLIES"))
+	if err != nil {
+		n = 300
+	}
+	dir := t.TempDir()
+	lines, err := os.ReadFile(batch(t, n))
+	require.NoError(t, err)
+	const files = 10
+	all := strings.SplitAfter(strings.TrimSuffix(string(lines), "\n"), "\n")
+	for i := range files {
+		part := strings.Join(all[i*n/files:(i+1)*n/files], "")
+		require.NoError(t, os.WriteFile(filepath.Join(dir, fmt.Sprintf("reply%02d.txt", i)), []byte(part+"\n"), 0o600))
+	}
+	alone, _, status, _, _ := ran(t, "intake", "--csv", dir)
+	require.Equal(t, statusDone, status)
+
+	for i := range n / 10 {
+		name, text, _ := hostile(i)
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600))
+	}
+	endless(t, filepath.Join(dir, "x-line.txt"), "", "")
+	endless(t, filepath.Join(dir, "x-note.json"), `[{"note":"`, `"}]`)
+	require.NoError(t, syscall.Mkfifo(filepath.Join(dir, "x-pipe"), 0o600))
+	require.NoError(t, os.Symlink("/dev/zero", filepath.Join(dir, "x-zero")))
+
+	table, _, status, cpu, memory := ran(t, "intake", "--csv", dir)
+	assert.Equal(t, statusNo, status, "something could not be read")
+	rows, err := csv.NewReader(strings.NewReader(table)).ReadAll()
+	require.NoError(t, err)
+	own := map[string]bool{}
+	for _, row := range rows {
+		own[strings.Join(row, "\x00")] = true
+		for _, cell := range row {
+			if _, err := strconv.ParseFloat(cell, 64); cell != "" && err != nil {
+				assert.NotContains(t, "=+-@\t\r", cell[:1], "a spreadsheet computes %q", cell)
+			}
+		}
+	}
+	before, err := csv.NewReader(strings.NewReader(alone)).ReadAll()
+	require.NoError(t, err)
+	lost := 0
+	for _, row := range before {
+		if !own[strings.Join(row, "\x00")] {
+			lost++
+		}
+	}
+	assert.Zero(t, lost, "rows of others that are lost or changed")
+	t.Logf("%d replies and %d strangers: %v of the processors, %d MB", n, n/10+4, cpu, memory>>10)
+	assert.Less(t, memory, int64(220<<10), "KB")
+	assert.Less(t, cpu, 10*time.Second+time.Duration(n)*4*time.Millisecond)
+
+	sheets, wrong, _, _, _ := ran(t, "intake", dir)
+	sheets += wrong
+	assert.NotContains(t, sheets, "\x1b")
+	assert.NotContains(t, sheets, "\x07")
+	for _, want := range []string{"x-pipe", "a device or a pipe", "x-zero", "a link to another file", "x-line.txt",
+		"too long"} {
+		assert.True(t, strings.Contains(sheets, want), want)
+	}
+	for i := range min(n/10, 12) {
+		name, _, said := hostile(i)
+		if said != "" {
+			assert.True(t, strings.Contains(sheets, name) && strings.Contains(sheets, said), "%s: %s", name, said)
+		}
+	}
+}
+
+// endless writes a file with 128 MB of one letter, and never has it in memory: what a
+// program takes is counted from what the one that starts it has.
+func endless(t *testing.T, name, before, after string) {
+	t.Helper()
+	f, err := os.Create(name)
+	require.NoError(t, err)
+	defer f.Close()
+	_, err = f.WriteString(before)
+	for range 128 {
+		if err == nil {
+			_, err = f.WriteString(strings.Repeat("x", 1<<20))
+		}
+	}
+	require.NoError(t, err)
+	_, err = f.WriteString(after)
+	require.NoError(t, err)
+}
+
+// ran runs the command as a program of its own and returns what it wrote to both outputs,
+// its status, its time on the processors and its memory in KB.
+func ran(t *testing.T, args ...string) (out, wrong string, status int, cpu time.Duration, memory int64) {
+	t.Helper()
+	me, err := os.Executable()
+	require.NoError(t, err)
+	var text, said strings.Builder
+	cmd := exec.Command(me)
+	cmd.Args = append([]string{"plumbline"}, args...)
+	cmd.Stdout, cmd.Stderr = &text, &said
+	_ = cmd.Run() // its status tells
+	state := cmd.ProcessState
+	return text.String(), said.String(), state.ExitCode(), state.UserTime() + state.SystemTime(),
+		state.SysUsage().(*syscall.Rusage).Maxrss
+}
