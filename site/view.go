@@ -218,11 +218,7 @@ func (v *view) write() ([]byte, error) {
 
 // page writes page i of g.Pages.
 func (g *Guide) page(i int, in paths) ([]byte, error) {
-	p := g.pages[i]
-	if p.tree == nil {
-		p = g.parsed(p)
-		g.check(p) // which points its links at what is published
-	}
+	p := g.ready(g.pages[i])
 	body, err := g.body(p)
 	if err != nil {
 		return nil, err
@@ -300,6 +296,15 @@ func (g *Guide) standing(p *guidePage) (kind string, part *guidePart, number int
 	return "chapter", &g.parts[p.part], p.nth
 }
 
+// ready is a page that can be rendered.
+func (g *Guide) ready(p *guidePage) *guidePage {
+	if p.tree == nil {
+		p = g.parsed(p)
+		g.check(p) // which points its links at what is published
+	}
+	return p
+}
+
 // parsed is a page with all that checking and rendering need: itself, or read once more
 // where that was let go.
 func (g *Guide) parsed(p *guidePage) *guidePage {
@@ -312,6 +317,7 @@ func (g *Guide) parsed(p *guidePage) *guidePage {
 
 // body renders a page's text once and keeps it.
 func (g *Guide) body(p *guidePage) ([]byte, error) {
+	p = g.ready(p)
 	p.once.Do(func() {
 		if g.kept == nil {
 			p.html, p.err = g.render(p)
