@@ -109,8 +109,8 @@ function heard({ id, reply, begun: computes, dead }) {
  * @param {Question} question
  */
 function essence({ record, query = "", whole: _, ...rest }) {
-  const typed = new URLSearchParams(String(query)), kept = [...new URLSearchParams(record)].filter(([key]) => !typed.has(key));
-  return JSON.stringify([rest, query, kept]);
+  const typed = new Map(new URLSearchParams(String(query))), kept = [...new URLSearchParams(record)].filter(([key]) => !typed.has(key));
+  return JSON.stringify([rest, [...typed], kept]);
 }
 
 function next() {
