@@ -194,3 +194,14 @@ func BenchmarkMissing(b *testing.B) {
 		Missing().Run(typed, nil)
 	}
 }
+
+// What repeating cannot cure is said as a ±, that is as twice the standard uncertainty of the length: the
+// usual error alone, half of it with a helper.
+func TestRepeatSaysTheUsualErrorAsAMargin(t *testing.T) {
+	usual := measure.ArmLength.Repeat
+	for typed, sd := range map[string]float64{"": usual, " helped=help": usual / 2} {
+		r := calctest.Answer(t, Repeat(), "quantity=arm-length first=636 second=641 third=633"+typed)
+		want := "± " + measure.Error{Amount: measure.ArmLength.Amount(2 * sd)}.Say(nil)
+		require.Contains(t, r.At(technicalError).Meaning.Say(nil), want+":")
+	}
+}
