@@ -61,34 +61,44 @@ func (s sitter) seat(seatAngle float64) (rider posture.Seated, height float64, o
 // the bottom, the elbows bent as seated riders are taken to hold them, and the
 // trunk's angle then.
 func (s sitter) seatedScene(b figure.Build, grip geometry.Point) (marks []drawing.Mark, trunk float64, ok bool) {
-	rider, height, ok := s.seat(b.Bike.SeatAngle)
+	b, pose, trunk, ok := s.seatedPose(b, grip)
 	if !ok {
 		return nil, 0, false
+	}
+	marks = figure.Scene(b, &pose)
+	marks = append(marks, figure.LeanAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(trunk))))...)
+	return marks, trunk, true
+}
+
+// seatedPose returns the rider of that scene, with the bike's saddle and pedals under them.
+func (s sitter) seatedPose(b figure.Build, grip geometry.Point) (on figure.Build, pose figure.Pose, trunk float64,
+	ok bool) {
+	rider, height, ok := s.seat(b.Bike.SeatAngle)
+	if !ok {
+		return b, pose, 0, false
 	}
 	near, ok := rider.AtBottom(height)
 	far, fine := rider.At(height, rider.Bottom()+180)
 	if !ok || !fine {
-		return nil, 0, false
+		return b, pose, 0, false
 	}
 	chord, ok := s.upper.Arm.Chord(fit.SeatedElbow)
 	if !ok {
-		return nil, 0, false
+		return b, pose, 0, false
 	}
 	t, ok := posture.SolveTrunk(near.Hip, grip, s.upper.Trunk, chord)
 	if !ok {
-		return nil, 0, false
+		return b, pose, 0, false
 	}
 	elbow, ok := s.upper.Arm.Elbow(t.Shoulder, grip)
 	if !ok {
-		return nil, 0, false
+		return b, pose, 0, false
 	}
 	b.Saddle, b.SeatTube = height, height-dropped-115
 	b = b.AtBottom()
 	b.PedalAngle, b.FarPedalAngle = near.HeelUp, far.HeelUp
-	pose := figure.Legs(near, &far, s.setup.SoleHeight).Hold(t.Shoulder, elbow, grip)
-	marks = figure.Scene(b, &pose)
-	marks = append(marks, figure.LeanAt(pose, drawing.Ink, words.Of("{0}", whole(measure.Degrees(t.Angle))))...)
-	return marks, t.Angle, true
+	pose = figure.Legs(near, &far, s.setup.SoleHeight).Hold(t.Shoulder, elbow, grip)
+	return b, pose, t.Angle, true
 }
 
 // standingScene returns the rider standing ready on the bike at sag.
@@ -142,12 +152,18 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 		f.Add(right...)
 		return f
 	}
-	f.Description = words.Of("One rider on one bike at sag, seated on the left and standing on the right. Seated "+
+	f.Description = words.Of("One rider on one bike at sag, seated and standing ready. Seated "+
 		"with the elbows bent {0}, the trunk leans {1} above the ground. {2}", measure.Degrees(fit.SeatedElbow),
 		measure.Degrees(trunk), stands)
-	f.Add(left...)
-	f.Add(drawing.Ahead{By: figure.Beside(b), Marks: right})
+	bothWaysOf(f, left, right)
 	return f
+}
+
+// bothWaysOf puts the seated rider and the standing one beside or below each other.
+func bothWaysOf(f *drawing.Figure, seated, standing []drawing.Mark) {
+	f.Least = 18
+	f.Frame(words.Of("Seated"), seated...)
+	f.Frame(words.Of("Standing ready"), standing...)
 }
 
 // roomBand shades how far the centre of mass can go back until the arms are straight, and

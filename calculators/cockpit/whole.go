@@ -17,7 +17,7 @@ import (
 func Riders() []*calculators.Illustration {
 	return []*calculators.Illustration{
 		WholeRider(), rider("measure-seated-angles", seatedAlone), rider("measure-standing-angles", standingAlone),
-		rider("order-of-work", orderShown),
+		rider("order-of-work", orderShown), rider("measure-knee-reading", kneeRead),
 	}
 }
 
@@ -34,6 +34,7 @@ const (
 	seatedAlone
 	standingAlone
 	orderShown
+	kneeRead
 )
 
 // rider makes a picture of the rider on the bike.
@@ -113,6 +114,9 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 	switch how {
 	case orderShown:
 		return orderOfWork(left, b, hold.Grip), true
+	case kneeRead:
+		on, pose, _, _ := who.seatedPose(b, hold.Grip)
+		return kneeReading(on, pose), true
 	case seatedAlone:
 		f := &drawing.Figure{
 			Title: words.Of("Read from the side: how far the trunk leans, how far the knee bends"),
@@ -145,7 +149,6 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 			measure.Millimetres(stature), measure.Millimetres(inseam), whole(measure.Degrees(lean)),
 			whole(measure.Degrees(ready.Trunk.Angle)), measure.Millimetres(ready.HipBehind()), elbow),
 	}
-	f.Add(left...)
-	f.Add(drawing.Ahead{By: figure.Beside(b), Marks: who.standingScene(b, ready, 0)})
+	bothWaysOf(f, left, who.standingScene(b, ready, 0))
 	return f, true
 }

@@ -14,6 +14,7 @@ type cell struct {
 	x, y    float64 // its upper left corner in the picture, pixels
 	caption []string
 	round   *Detail // what it enlarges, nil for a view
+	cut     bool    // marks reach beyond the frame of one view among several
 }
 
 func (c *cell) width() float64  { return (c.frame.high.X - c.frame.low.X) * c.scale }
@@ -104,6 +105,12 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 		if c := &cells[i]; !f.Apart && c.sheet.em != em {
 			p.lay(c, &views[i], wide, high, em)
 		}
+	}
+	for i := range cells {
+		c := &cells[i]
+		c.sheet.inside = len(c.sheet.shapes)
+		_, fixed := views[i].fixed()
+		c.cut = fixed && !c.frame.holds(c.sheet.extent())
 	}
 	for len(cells) > 0 {
 		row := cells[:min(n, len(cells))]

@@ -141,47 +141,6 @@ func (m Ground) draw(s *sheet) {
 	}
 }
 
-// Ahead is marks drawn further ahead than they lie, by mm: a second scene beside the
-// first.
-type Ahead struct {
-	By    float64
-	Marks []Mark
-}
-
-func (m Ahead) draw(s *sheet) {
-	if !finite(m.By) {
-		return
-	}
-	shapes, wants, places, links := len(s.shapes), len(s.wants), len(s.places), len(s.links)
-	for _, mark := range m.Marks {
-		if mark != nil {
-			mark.draw(s)
-		}
-	}
-	for i := range s.shapes[shapes:] {
-		h := &s.shapes[shapes+i]
-		points := s.pointsOf(h)
-		if h.kind == kindArc {
-			points = points[:1] // the other is two angles
-		}
-		for k := range points {
-			points[k].X += m.By
-		}
-	}
-	for i := range s.wants[wants:] {
-		s.wants[wants+i].anchor.X += m.By
-	}
-	for i := range s.links[links:] {
-		s.links[links+i].At.X += m.By
-	}
-	for i := range s.places[places:] {
-		p := &s.places[places+i]
-		p.at.X += m.By
-		p.tail.X += m.By
-		p.tip.X += m.By
-	}
-}
-
 // Link makes a circle of the drawing lead somewhere. A figure with links is a group of
 // them and no longer one picture.
 type Link struct {

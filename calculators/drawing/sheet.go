@@ -143,6 +143,11 @@ func (b *bounds) addAround(p Point, r float64) {
 	b.add(Point{p.X + r, p.Y + r})
 }
 
+// holds tells whether another rectangle lies inside.
+func (b *bounds) holds(o bounds) bool {
+	return o.low.X >= b.low.X && o.low.Y >= b.low.Y && o.high.X <= b.high.X && o.high.Y <= b.high.Y
+}
+
 // widen moves the edges out to the next whole multiples of a length.
 func (b *bounds) widen(step float64) {
 	b.low = Point{math.Floor(b.low.X/step) * step, math.Floor(b.low.Y/step) * step}

@@ -67,8 +67,8 @@ func (w *writer) figure(f *Figure, width float64) []byte {
 	return w.b
 }
 
-// defs writes what the shapes refer to: the hatching, and the circles that details
-// are cut out with.
+// defs writes what the shapes refer to: the hatching, the circles that details are cut
+// out with, and the edges of frames that show a part.
 func (w *writer) defs(p *picture, hatch bool) {
 	open := false
 	begin := func() {
@@ -87,7 +87,7 @@ func (w *writer) defs(p *picture, hatch bool) {
 	n := 0
 	for i := range p.cells {
 		w.cell = &p.cells[i]
-		if w.round == nil {
+		if w.round == nil && !w.cut {
 			continue
 		}
 		begin()
@@ -95,9 +95,23 @@ func (w *writer) defs(p *picture, hatch bool) {
 		w.put(`<clipPath id="`)
 		w.name("-c")
 		w.put(strconv.Itoa(n))
-		w.put(`"><circle`)
-		w.place(w.round.At, w.round.Radius)
-		w.put(`/></clipPath>`)
+		if w.round != nil {
+			w.put(`"><circle`)
+			w.place(w.round.At, w.round.Radius)
+			w.put(`/></clipPath>`)
+			continue
+		}
+		w.put(`"><path d="M`)
+		w.number(w.x)
+		w.put(" ")
+		w.number(w.y)
+		w.put("h")
+		w.number(w.width())
+		w.put("v")
+		w.number(w.height())
+		w.put("H")
+		w.number(w.x)
+		w.put(`Z"/></clipPath>`)
 	}
 	if open {
 		w.put(`</defs>`)
@@ -106,7 +120,7 @@ func (w *writer) defs(p *picture, hatch bool) {
 
 // view writes one cell.
 func (w *writer) view() {
-	if w.round != nil {
+	if w.round != nil || w.cut {
 		w.details++
 		w.put(`<g clip-path="url(#`)
 		w.name("-c")

@@ -177,8 +177,13 @@ func (s *sheet) wantAtArc(role Role, priority int, text string, vertex Point, ra
 	}
 	turn := 2 * arrowLength * s.em / radius * 57.3
 	for i, angle := range [2]float64{to + turn, from - turn} {
-		d := Polar(angle, 1)
-		s.offerBeside(vertex.Along(d, radius).Along(d, w.support(d)+gap), d, 1.5+0.2*float64(i))
+		// A leader line, because such a label would be taken for another arc's.
+		d, end := Polar(angle, 1), [2]float64{to, from}[i]
+		p := place{u: level, cost: 2.2 + 0.2*float64(i), leads: true}
+		p.tail = vertex.Plus(Polar(end+0.4*((from+to)/2-end), radius))
+		p.at = vertex.Along(d, radius).Along(d, w.support(d)+gap)
+		p.tip, p.pin = w.edge(p.at, p.tail)
+		s.places = append(s.places, p)
 	}
 	s.keep(w)
 }

@@ -141,20 +141,28 @@ func bikeFirst() calculators.Table {
 func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure {
 	value := float64(found.Value)
 	from, to := math.Min(value-error, -5), math.Max(value+error, 15)
-	p := figure.Plot{Low: figure.Point{X: 0, Y: 0}, High: figure.Point{X: 320, Y: 60}, From: figure.Point{X: from,
+	p := figure.Plot{Low: figure.Point{X: 0, Y: 0}, High: figure.Point{X: 320, Y: 46}, From: figure.Point{X: from,
 		Y: 0}, To: figure.Point{X: to, Y: 1}}
 	f := &drawing.Figure{Title: words.Of("The difference and its ± on a ruler"),
 		Description: words.Of("A ruler in millimetres of difference. The reading of {0} is drawn as a bar as wide "+
-			"as its error. Marks stand at none, at {1} and at {2}.", found.Uncertain(), measure.Millimetres(shimFrom),
+			"as its error. Below {1} a difference is too small to matter, from {1} to {2} it is a question for "+
+			"a clinician, and above {2} a clinician leads.", found.Uncertain(), measure.Millimetres(shimFrom),
 			measure.Millimetres(shimTo))}
 	tick := func(x float64, role drawing.Role, text words.Text) {
 		f.Add(drawing.Line{Role: role, Pen: drawing.Thin, Points: []figure.Point{p.At(x, 0), p.At(x, 0.55)}},
 			drawing.Label{Role: role, At: p.At(x, 0), Side: figure.Point{Y: -1}, Text: text, Fixed: true})
 	}
 	f.Add(drawing.Line{Role: drawing.Ink, Points: []figure.Point{p.At(from, 0), p.At(to, 0)}})
-	tick(0, drawing.Ink, words.Of("none"))
-	tick(shimFrom, drawing.Soft, words.Of("{0}", measure.Millimetres(shimFrom)))
+	zone := func(x float64, english string) {
+		f.Add(drawing.Label{Role: drawing.Ink, At: p.At(x, 0.1), Leader: true, Text: words.Of(english), Priority: 1,
+			Side: figure.Point{X: x - (shimFrom+shimTo)/2.0, Y: -3}})
+	}
+	tick(0, drawing.Soft, words.Of("0"))
+	tick(shimFrom, drawing.Soft, words.Of("{0}", measure.Bare{Amount: measure.Millimetres(shimFrom)}))
 	tick(shimTo, drawing.Soft, words.Of("{0}", measure.Millimetres(shimTo)))
+	zone(shimFrom/2.0, "too small to matter")
+	zone((shimFrom+shimTo)/2.0, "ask a clinician")
+	zone(shimTo+3, "a clinician leads")
 	bar := func(x, low, high float64) drawing.Mark {
 		return drawing.Line{Role: drawing.Body, Points: []figure.Point{p.At(x, low), p.At(x, high)}}
 	}

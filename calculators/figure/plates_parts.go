@@ -2,6 +2,7 @@ package figure
 
 import (
 	"plumbline/calculators/drawing"
+	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
 )
 
@@ -60,7 +61,7 @@ var (
 
 // What a figure shows of small things so that they can be seen: the spacers above the
 // stem, mm, the stem's angle and the bar's roll, degrees.
-const drawnAbove, drawnStemAngle, drawnRoll = 10, 12, 20
+const drawnAbove, drawnStemAngle, drawnRoll, drawnCup = 10, 12, 20, 14
 
 // headSide is the head tube with what stands on it, from the side.
 var headSide = Scenery{Name: "Head tube, spacers, stem and bar from the side", Fit: func(b Build) Build {
@@ -75,6 +76,18 @@ var headSide = Scenery{Name: "Head tube, spacers, stem and bar from the side", F
 		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: to, B: to.Along(way, 6), Ra: 17, Rb: 15})
 }}
 
+// lowered is the same with a lower cup below the head tube, which the stand-in bike has not.
+var lowered = Scenery{Name: headSide.Name, Fit: func(b Build) Build {
+	b = headSide.Fit(b)
+	crown := headFoot.At(b).Along(At(b.Bike.AxisDown()), drawnCup)
+	b.Bike.Crown = geometry.Point{X: crown.X, Y: crown.Y}
+	return b
+}, Marks: func(b Build) []drawing.Mark {
+	foot := headFoot.At(b)
+	return append(headSide.Marks(b), drawing.Tube{Role: drawing.Ink, Fill: drawing.Wash, A: foot,
+		B: foot.Along(At(b.Bike.AxisDown()), drawnCup), Ra: 27, Rb: 24})
+}}
+
 // headPlates are what stands round the head tube.
 func headPlates() []Plate {
 	stem := part(measure.StemAngle, headSide, Tilt, steererMiddle, barMiddle, 120)
@@ -83,7 +96,7 @@ func headPlates() []Plate {
 	roll.Spans[0].Against = rolled
 	return []Plate{
 		part(measure.HeadTubeLength, headSide, Straight, headFoot, headTop, 90),
-		part(measure.LowerHeadset, headSide, Straight, headFoot, crownSeat, -90),
+		part(measure.LowerHeadset, lowered, Straight, headFoot, crownSeat, -90),
 		part(measure.SteererLength, headSide, Straight, crownSeat, topCap, 110),
 		part(measure.HeadsetPivot, headSide, Straight, headTop, headHalf, -90),
 		part(measure.HeadsetHeight, headSide, Straight, headTop, cover, 80),

@@ -46,11 +46,6 @@ func (b Build) Sagging(sagged geometry.Bike) Build {
 	return b
 }
 
-// Beside returns how far ahead the next of two equal bikes is drawn, mm.
-func Beside(b Build) float64 {
-	return b.Bike.Wheelbase() + b.Bike.FrontRadius + b.Bike.RearRadius + 130
-}
-
 // PoseOutline returns a rider in thin soft lines: the earlier state over the later
 // one, so that only what moved shows.
 func PoseOutline(p Pose) []drawing.Mark {

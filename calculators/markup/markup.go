@@ -22,7 +22,7 @@ type Writer struct {
 // Drawing writes a figure in the place that a page keeps for one.
 func (w *Writer) Drawing(f *drawing.Figure, id string) *Writer {
 	w.Raw(`<div class="drawing">`)
-	return w.Raw(f.SVG(id, w.R, w.Width)).Raw(`</div>`)
+	return w.Raw(f.SVG(id, w.R, w.Width)).Saves(id).Raw(`</div>`)
 }
 
 // Saves writes the menu below a figure with that id, by which a picture is saved. The

@@ -97,5 +97,5 @@ var (
 			Slip: "The points are marked while standing and slide over the bone when you sit; or the crank points " +
 				"at the floor and not along the seat.",
 			Who: Helper, Take: "goniometer or camera, marker, straightedge", Minutes: 20,
-			Figure: "measure-seated-angles"}}
+			Figure: "measure-knee-reading"}}
 )

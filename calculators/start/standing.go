@@ -154,20 +154,29 @@ func inseam(p figure.Person, f *drawing.Figure) {
 	h := p.Inseam
 	top := p.Shoulder - 0.35*(p.Shoulder-h)
 	f.Title = words.Of("Inside leg: floor to the book between your legs")
+	f.Least = 18
 	f.Description = words.Of("The legs of somebody {0} tall from the front, barefoot, the feet 15 to 20 cm apart. A "+
 		"book is pulled up firmly between the legs, level; the tape runs from the floor to the book’s upper edge, "+
-		"{1} up.",
+		"{1} up. Wrong: the book is tilted, so one end is too high, and the tape reads that end.",
 		measure.Stature.Amount(p.Stature), measure.Inseam.Amount(h))
-	f.Add(figure.Floor(-460, 640))
-	f.Add(p.Front(figure.ArmsOut)...)
-	f.Add(figure.Book(at(-150, h-22), at(150, h-22)))
-	f.Add(figure.Tape(at(0, 0), at(0, h-22))...)
-	f.Add(upright(360, 150, h, words.Of("{0}", measure.Inseam.Amount(h))),
+	low, high := at(-520, -170), at(660, top)
+	right := append([]drawing.Mark{figure.Floor(-460, 640)}, p.Front(figure.ArmsOut)...)
+	right = append(right, figure.Book(at(-150, h-22), at(150, h-22)))
+	right = append(right, figure.Tape(at(0, 0), at(0, h-22))...)
+	right = append(right, upright(360, 150, h, words.Of("{0}", measure.Inseam.Amount(h))),
 		note(at(150, h), at(1, 0.8), "Read at the upper edge"),
 		drawing.Dimension{Role: drawing.Ink, A: at(-88, 40), B: at(88, 40), Along: at(1, 0), Offset: -95,
 			Text: words.Of("{0} to {1}", measure.Millimetres(150), measure.Millimetres(200))},
 		note(at(-150, h-10), at(-1, 0.5), "Book, pulled up firmly and level"))
-	frame(f, -520, -170, 660, top)
+	wrong := append([]drawing.Mark{figure.Floor(-460, 640)}, p.Front(figure.ArmsOut)...)
+	wrong = append(wrong, figure.Book(at(-143, h-62), at(143, h+18)))
+	wrong = append(wrong, figure.Tape(at(143, 0), at(143, h+18))...)
+	wrong = append(wrong, note(at(143, h+40), at(1, 0.8), "This end is too high"),
+		drawing.Angle{Role: drawing.Hot, Vertex: at(-143, h-62), To: 15.6, Radius: 420, ArmFrom: 440, ArmTo: 440})
+	f.Frames = []drawing.Frame{
+		{Caption: words.Of("Right: the book is level"), Low: low, High: high, Marks: right},
+		{Caption: words.Of("Wrong: the book is tilted"), Low: low, High: high, Marks: wrong},
+	}
 }
 
 func trochanter(p figure.Person, f *drawing.Figure) {
@@ -343,18 +352,21 @@ func measureBike(calculators.Values) *drawing.Figure {
 			"go straight up from the floor; reach and wheelbase are taken between plumb marks on the floor. The "+
 			"bike of the picture has a reach of {0}, a stack of {1} and a bottom bracket {2} up.",
 			measure.Reach.Amount(b.Reach()), measure.Stack.Amount(b.Stack()), measure.BBHeight.Amount(b.BBHeight()))}
-	f.Add(figure.Scene(d, nil)...)
-	f.Add(figure.AxleCrosses(d)...)
-	f.Add(figure.SteeringAxis(d), figure.SeatLine(d),
+	f.Least = 24
+	scene := func(marks ...drawing.Mark) []drawing.Mark {
+		return append(append(figure.Scene(d, nil), figure.AxleCrosses(d)...), marks...)
+	}
+	f.Frame(words.Of("Lengths of the frame"), scene(
 		figure.Reach(d, drawing.Hot, words.Of("Reach")),
 		figure.Stack(d, drawing.Hot, words.Of("Stack")),
 		figure.BBHeight(d, drawing.Hot, words.Of("Height")),
-		figure.HeadAngle(d, drawing.Hot, words.Of("Head angle")),
-		figure.Setback(d, drawing.Hot, words.Of("Setback")),
-		figure.SaddleHeight(d, drawing.Hot, words.Of("Saddle height")),
 		drawing.Dimension{Role: drawing.Hot, A: figure.At(b.Rear), B: at(0, 0), Offset: -90,
 			Text: words.Of("Chainstay")},
-		figure.Wheelbase(d, drawing.Hot, 0, words.Of("Wheelbase")))
+		figure.Wheelbase(d, drawing.Hot, 0, words.Of("Wheelbase")))...)
+	f.Frame(words.Of("Saddle and head angle"), scene(figure.SteeringAxis(d), figure.SeatLine(d),
+		figure.HeadAngle(d, drawing.Hot, words.Of("Head angle")),
+		figure.Setback(d, drawing.Hot, words.Of("Setback")),
+		figure.SaddleHeight(d, drawing.Hot, words.Of("Saddle height")))...)
 	return f
 }
 

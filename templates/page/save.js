@@ -269,7 +269,7 @@ const onCanvas = (text, bold) => {
  * @param {HTMLElement} button
  */
 export async function save(button) {
-  const place = button.closest(".stand, .plate");
+  const place = button.closest(".stand, .plate, .drawing");
   const svg = place && all(place, "svg.figure", SVGSVGElement).find((found) => found.getClientRects().length);
   if (!svg) return;
   const of = sheet(svg, { ...source(), whose: place.querySelector(".mark")?.textContent ?? "" }, onCanvas), title = svg.querySelector("title")?.textContent ?? "picture";
