@@ -41,7 +41,7 @@ func all(only *regexp.Regexp) (list []named) {
 			add(c.Name, r.Figure)
 		}
 	}
-	for _, f := range catalog.Figures() {
+	for _, f := range catalog.Pictures() {
 		add(f.Name, f.Figure(nil, nil))
 		if m := f.Motion; m != nil {
 			for _, at := range []float64{m.From, (m.From + m.To) / 3} {

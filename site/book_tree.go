@@ -21,7 +21,8 @@ const inBook = "book:"
 
 // screenOnly are classes of elements that a book does without.
 var screenOnly = []string{"saves", "garage", "step-on", "offline", "play", "waiting", "problem", "told", "sketch",
-	"formula", "compose", "walk", "hand", "progress", "together", "ticked", "doubts", "unseen", "tell", "use", "send"}
+	"formula", "compose", "walk", "hand", "progress", "together", "ticked", "doubts", "unseen", "tell", "use", "send",
+	"move"}
 
 // pruned returns the tree of a page's text. key is the page's anchor, url its address in
 // the guide, from which its links lead.

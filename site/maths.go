@@ -22,7 +22,7 @@ type shelf struct {
 }
 
 // everything is the whole catalog.
-func everything() *shelf { return &shelf{calculators: catalog.All(), standing: catalog.Figures()} }
+func everything() *shelf { return &shelf{calculators: catalog.All(), standing: catalog.Pictures()} }
 
 func (s *shelf) calculator(name string) *calculators.Calculator {
 	for _, c := range s.calculators {

@@ -32,8 +32,15 @@ var figures = slices.Concat(start.Figures(), frame.Figures(), feet.Figures(), sa
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }
 
-// Figures returns the standing figures in guide order.
+// Figures returns the standing figures in guide order: those that are drawn anew for a
+// reader.
 func Figures() []*calculators.Illustration { return figures }
+
+// Pictures returns those and the pictures that no number of a reader changes. The
+// engine does not call it, so that the linker leaves those out.
+func Pictures() []*calculators.Illustration {
+	return slices.Concat(figures, start.Stills(), saddle.Stills())
+}
 
 // Named returns the calculator of that name, or nil.
 func Named(name string) *calculators.Calculator {

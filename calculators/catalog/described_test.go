@@ -32,7 +32,7 @@ func TestEveryNumberInAPictureIsDescribed(t *testing.T) {
 			checkDescribed(t, c.Name, r.Figure)
 		}
 	}
-	for _, f := range catalog.Figures() {
+	for _, f := range catalog.Pictures() {
 		checkDescribed(t, f.Name, f.Figure(nil, nil))
 		if f.Motion != nil {
 			moment, _ := f.Moment(nil, nil, f.Motion.To)

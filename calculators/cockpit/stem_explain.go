@@ -37,6 +37,12 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 	noteStem(w, r, within, best)
 	r.Verdict = stemVerdict(w, list, best, within)
 	r.Figure = stemFigure(w, list, best)
+	if len(list) > 0 {
+		f := r.Figure
+		f.Frame(words.Of("The grips before and after"), f.Marks...)
+		f.Frames = append(f.Frames, stemPlot(w, shown, star))
+		f.Marks, f.Least, f.Apart = nil, 20, true
+	}
 }
 
 // allowedFirst puts what the steerer does not allow last, each kind the nearest first.

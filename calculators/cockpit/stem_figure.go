@@ -19,7 +19,9 @@ func stemFigure(w wanted, list []combination, best int) *drawing.Figure {
 	c := list[max(best, 0)]
 	f.Description = words.Of("The front of the bike from the side, to scale: after in ink, before in thin lines. "+
 		"The grips are to move {0} forward and {1} up. A stem of {2} at {3} on {4} of spacers, with {5} of rise, "+
-		"comes within {6}.",
+		"comes within {6}. Beside it, seen from the target: the grips now, the sloping line on which spacers alone "+
+		"move them, and a dot for each set of parts that the table lists; those that the steerer does not allow "+
+		"are hollow.",
 		measure.Difference{Amount: measure.Millimetres(w.move.X)},
 		measure.Difference{Amount: measure.Millimetres(w.move.Y)}, measure.Millimetres(c.parts.Stem),
 		measure.Degrees(c.parts.StemAngle),

@@ -18,6 +18,7 @@ func Riders() []*calculators.Illustration {
 	return []*calculators.Illustration{
 		WholeRider(), rider("measure-seated-angles", seatedAlone), rider("measure-standing-angles", standingAlone),
 		rider("order-of-work", orderShown), rider("measure-knee-reading", kneeRead),
+		rider("weighing", weighed),
 	}
 }
 
@@ -35,6 +36,7 @@ const (
 	standingAlone
 	orderShown
 	kneeRead
+	weighed
 )
 
 // rider makes a picture of the rider on the bike.
@@ -117,6 +119,9 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 	case kneeRead:
 		on, pose, _, _ := who.seatedPose(b, hold.Grip)
 		return kneeReading(on, pose), true
+	case weighed:
+		on, pose, _, _ := who.seatedPose(b, hold.Grip)
+		return weighing(on, pose), true
 	case seatedAlone:
 		f := &drawing.Figure{
 			Title: words.Of("Read from the side: how far the trunk leans, how far the knee bends"),

@@ -10,9 +10,9 @@ import (
 	"plumbline/calculators/words"
 )
 
-// Figures are the standing figures of measuring, in the order of the pages, and of work
-// on bolts: each of measuring draws somebody of the reader's size, or a bike of the reader's chart, the landmarks,
-// the tape and where to read.
+// Figures are the standing figures of measuring, in the order of the pages: each draws
+// somebody of the reader's size, or a bike of the reader's chart, the landmarks, the tape and
+// where to read.
 func Figures() []*calculators.Illustration {
 	list := []*calculators.Illustration{
 		person("measure-stature", stature), person("measure-inseam", inseam), person("measure-trochanter-height",
@@ -32,7 +32,13 @@ func Figures() []*calculators.Illustration {
 		list = append(list, &calculators.Illustration{Name: p.Of.How.Figure, Inputs: plateInputs(),
 			Draw: func(v calculators.Values) *drawing.Figure { return p.Draw(plateBike(v)) }})
 	}
-	return append(list, BoltsInACross(), TwistTest())
+	return list
+}
+
+// Stills are the section's pictures that no number of a reader changes; see
+// catalog.Pictures.
+func Stills() []*calculators.Illustration {
+	return []*calculators.Illustration{BoltsInACross(), TwistTest()}
 }
 
 // leg makes a standing figure of a length of the leg.

@@ -164,7 +164,7 @@ func draw(c *calculators.Calculator) (drawn []*drawing.Figure, inputs []string) 
 // The standing figures, at their example and at the sizes of small and large riders.
 func TestNoLabelOfAStandingFigureCoversAnother(t *testing.T) {
 	b := openAt(t, sheetOf(t), "/")
-	for _, s := range catalog.Figures() {
+	for _, s := range catalog.Pictures() {
 		t.Run(s.Name, func(t *testing.T) {
 			figures, inputs := []*drawing.Figure{s.Figure(nil, nil)}, []string{"the example"}
 			if m := s.Motion; m != nil {
