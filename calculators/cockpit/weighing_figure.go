@@ -19,8 +19,9 @@ func weighing(b figure.Build, pose figure.Pose) *drawing.Figure {
 	f := &drawing.Figure{
 		Title: words.Of("Weigh bike and rider: the rear wheel on the scale, twice"),
 		Description: words.Of("A rider sits on the bike beside a wall, seen from the side. First the rear wheel "+
-			"stands on a bathroom scale and the front wheel on a block as high. Then the front wheel stands on a "+
-			"firm crate, raised by {0} here, and the rear wheel on the same scale carries more.", measure.Millimetres(frontRaised)),
+			"stands on a bathroom scale and the front wheel on a block as high. Then the front wheel stands on "+
+			"a firm crate, raised by {0} here, and the rear wheel on the same scale carries more.",
+			measure.Millimetres(frontRaised)),
 		Least: 18,
 	}
 	var scene []drawing.Mark
