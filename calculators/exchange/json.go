@@ -264,7 +264,8 @@ func (g *gathered) about(v *value) {
 		m := &v.items[i]
 		if seen[name]++; seen[name] == 2 {
 			g.problems = append(g.problems, calculators.Problem{Input: name,
-				Text: words.Of("“{0}” stands more than once in the record; the last one counts.", measure.Quoted(name))})
+				Text: words.Of("“{0}” stands more than once in the record; the last one counts.",
+					measure.Quoted(name))})
 		}
 		switch name {
 		case "format", "values":
@@ -300,9 +301,10 @@ func (g *gathered) value(v *value, nth int) {
 	known := measure.Named(k) != nil
 	typed, many := v.typed(known)
 	if many > 0 {
-		g.problems = append(g.problems, calculators.Problem{Input: k, Text: words.Of("“{0}” has {1} readings; up to {2} "+
-			"are read, and its value is taken instead.", measure.Quoted(k), words.Name(strconv.Itoa(many)),
-			words.Name(strconv.Itoa(measure.MostReadings)))})
+		g.problems = append(g.problems, calculators.Problem{Input: k,
+			Text: words.Of("“{0}” has {1} readings; up to {2} "+
+				"are read, and its value is taken instead.", measure.Quoted(k), words.Name(strconv.Itoa(many)),
+				words.Name(strconv.Itoa(measure.MostReadings)))})
 	}
 	g.add(k, typed)
 	for i, name := range v.names {

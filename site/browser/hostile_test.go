@@ -31,10 +31,12 @@ func TestALinkCorrectedInTheSameTabIsHeard(t *testing.T) {
 
 // deadly makes a worker that is lost in thought over one inside leg, and counts how often
 // anything was asked about it.
-const deadly = `{ const Real = Worker; window.lost = 0; window.asked = []; window.made = 0; window.Worker = class extends Real {
+const deadly = `{ const Real = Worker; window.lost = 0; window.asked = []; window.made = 0;
+	window.Worker = class extends Real {
   constructor(...a) { super(...a); made++; }
   postMessage(m) {
-    if (JSON.stringify(m).includes("inseam=777")) { lost++; asked.push(m.question); this.onmessage({ data: { id: m.id, begun: true } }); }
+    if (JSON.stringify(m).includes("inseam=777")) { lost++; asked.push(m.question);
+      this.onmessage({ data: { id: m.id, begun: true } }); }
     else super.postMessage(m);
   }
 }; }`
@@ -46,7 +48,8 @@ func TestWhatKilledTheWorkerIsNotAskedAgain(t *testing.T) {
 	b.typed("inseam", "830")
 	b.until(`location.hash.includes("inseam=830")`)
 	b.typed("inseam", "777")
-	b.until(`document.querySelector(".bench .problem:not([hidden])")?.textContent.includes("Change one of them to ask again.")`)
+	b.until(`document.querySelector(".bench .problem:not([hidden])")
+		?.textContent.includes("Change one of them to ask again.")`)
 	if got := eval[[]int](b, `[lost, made]`); got[0] != 1 || got[1] != 2 {
 		t.Errorf("it was asked %d times of %d workers", got[0], got[1])
 	}
@@ -55,7 +58,8 @@ func TestWhatKilledTheWorkerIsNotAskedAgain(t *testing.T) {
 	b.typed("inseam", "777")
 	b.until(`document.querySelector(".bench .problem:not([hidden])")?.textContent.includes("ask again.")`)
 	if got := eval[[]int](b, `[lost, made]`); got[0] != 1 || got[1] != 2 {
-		t.Errorf("typed again it was asked %d times of %d workers: %s", got[0], got[1], eval[string](b, `JSON.stringify(asked)`))
+		t.Errorf("typed again it was asked %d times of %d workers: %s", got[0], got[1],
+			eval[string](b, `JSON.stringify(asked)`))
 	}
 }
 
@@ -64,10 +68,13 @@ func TestWhatKilledTheWorkerIsNotAskedAgain(t *testing.T) {
 func TestHostileFilesLeaveTheEngineAlive(t *testing.T) {
 	many := func(s string, n int) string { return strings.TrimSuffix(strings.Repeat(s, n), ",") }
 	for name, x := range map[string]struct{ text, says string }{
-		"readings": {`{"values":[{"key":"inseam","value":831,"readings":[` + many("830,", 250_000) + `]}]}`, "so many values"},
-		"fewer":    {`{"values":[{"key":"inseam","value":831,"readings":[` + many("830,", 25_000) + `]}]}`, "25000 readings"},
-		"members":  {`{` + many(`"name":"Ash",`, 45_000) + `,"values":[{"key":"inseam","value":831}]}`, "more than once"},
-		"a note":   {`[{"note":"` + strings.Repeat("x", 8<<20) + `"}]`, "larger than a record"},
+		"readings": {`{"values":[{"key":"inseam","value":831,"readings":[` +
+			many("830,", 250_000) + `]}]}`, "so many values"},
+		"fewer": {`{"values":[{"key":"inseam","value":831,"readings":[` +
+			many("830,", 25_000) + `]}]}`, "25000 readings"},
+		"members": {`{` +
+			many(`"name":"Ash",`, 45_000) + `,"values":[{"key":"inseam","value":831}]}`, "more than once"},
+		"a note": {`[{"note":"` + strings.Repeat("x", 8<<20) + `"}]`, "larger than a record"},
 	} {
 		b := open(t, setupPage, onNew(deadly)).drawn()
 		b.do(chromedp.SetUploadFiles(chromedp.CSS(".keep [type=file]"), []string{keep(t, "x.json", []byte(x.text))}))
