@@ -64,7 +64,7 @@ func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 			"the hip asks for more.", measure.Degrees(v.Of(measure.SeatedTrunk)))
 	case gain >= 0:
 		knee.Meaning = words.Of("{0} less folded than on your present crank, with the saddle moved along: the top "+
-			"of the stroke is less of a hurdle.", measure.Degrees(gain))
+			"of the stroke is easier to get over.", measure.Degrees(gain))
 		hip.Meaning = words.Of("{0} more room between trunk and thigh, with the trunk at {1}. A pinch at the front "+
 			"of the hip asks for this.", measure.Degrees(opens), measure.Degrees(v.Of(measure.SeatedTrunk)))
 	default:

@@ -272,7 +272,7 @@ func TestWhereAVerdictTurns(t *testing.T) {
 }
 
 // TestWhatPutsTheGripsRight places the reader's grips a longer or shorter stem away,
-// square to the steering axis, and more or less spacers along it; the line's own stem
+// square to the steering axis, and more or fewer spacers along it; the line's own stem
 // is 45 mm, 12 mm of spacers of at most 30 are under it.
 func TestWhatPutsTheGripsRight(t *testing.T) {
 	s := newSizing(sizeX, false)

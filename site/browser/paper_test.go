@@ -14,7 +14,8 @@ func TestFormsPrintAsLines(t *testing.T) {
 		page   string
 		fields int
 	}{{"saddle/height.html", 10}, {"finish/prepare-for-a-fitting.html", 20}, {"start/measure-yourself.html", 10}} {
-		b := open(t, "/"+c.page).ready()
+		b := open(t, "/"+c.page)
+		b.until(`document.querySelector(":is(.bench, .desk) fieldset:not(:disabled)")`)
 		if _, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia,
 			emulation.SetEmulatedMediaParams{Media: "print"}); err != nil {
 			t.Fatal(err)
