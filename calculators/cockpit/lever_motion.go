@@ -17,7 +17,7 @@ func leverMotion() *calculators.Motion {
 			"direction, the one you have standing ready. The hand follows the lever, so the wrist is straight at one " +
 			"angle of the lever only."),
 		Label: "Turn the lever down from level", Unit: measure.Deg, From: -10, To: 70, Step: 1,
-		States: []float64{0, 20, 40, 60}, Least: 12,
+		States: []float64{0, 20, 40, 60}, Least: 11,
 		Draw: drawLeverAt,
 	}
 }

@@ -17,7 +17,7 @@ func crankMotion() *calculators.Motion {
 			"lines. The saddle moves with the crank, so that the leg is as straight at the bottom as before. On " +
 			"a longer crank the foot is higher at the top, and knee and hip bend more."),
 		Label: "Make the crank longer", Unit: measure.Mm, From: 145, To: 185, Step: 1,
-		States: []float64{155, 165, 175, 185}, Least: 12,
+		States: []float64{155, 165, 175, 185}, Least: 11,
 		Swept: []*measure.Quantity{measure.NewCrankLength},
 		Draw:  drawCrankAt,
 	}

@@ -17,7 +17,7 @@ func climbMotion() *calculators.Motion {
 		Description: words.Of("A rider seated on the bike on a slope. The arrows under the wheels are as long as the " +
 			"loads are large. The heavy line runs from the centre of mass straight down."),
 		Label: "Make the slope steeper", Unit: measure.Percent, To: 40, Step: 1,
-		States: []float64{0, 10, 20, 30}, Least: 12,
+		States: []float64{0, 10, 20, 30}, Least: 11,
 		Swept: []*measure.Quantity{measure.Grade},
 		Draw:  drawClimbAt,
 	}

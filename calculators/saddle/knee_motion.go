@@ -17,7 +17,7 @@ func kneeMotion() *calculators.Motion {
 		Description: words.Of("A leg on the cranks, turned once round from the top. The knee bends most near the " +
 			"top and least near the bottom."),
 		Label: "Turn the crank from the top", Unit: measure.Deg, To: 360, Step: 5,
-		States: []float64{0, 90, 180, 270}, Least: 12,
+		States: []float64{0, 90, 180, 270}, Least: 11,
 		Draw: drawKneeAt, Beside: besideKneeAt,
 	}
 }
