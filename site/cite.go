@@ -1,6 +1,7 @@
 package site
 
 import (
+	"bytes"
 	"strings"
 
 	"github.com/yuin/goldmark/ast"
@@ -26,6 +27,10 @@ func (c *citation) Dump(source []byte, level int) {
 	ast.DumpHelper(c, source, level, map[string]string{"Keys": strings.Join(c.keys, " ")}, nil)
 }
 
+// longestCite is within how many bytes a citation ends: where none ever does, every
+// bracket would otherwise be searched to the end of its line.
+const longestCite = 1000
+
 // citeParser reads citations.
 type citeParser struct{}
 
@@ -38,7 +43,7 @@ func (citeParser) Parse(_ ast.Node, reader text.Reader, _ parser.Context) ast.No
 	if len(line) < 4 || line[0] != '[' || line[1] != '@' {
 		return nil
 	}
-	end := strings.IndexByte(string(line), ']')
+	end := bytes.IndexByte(line[:min(len(line), longestCite)], ']')
 	if end < 0 {
 		return nil
 	}

@@ -136,6 +136,10 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 		if local && p == readmeFile {
 			return nil
 		}
+		if local && d.Type()&fs.ModeSymlink != 0 && !wanted(p) {
+			bad = append(bad, linked(folder, p, file)...)
+			return nil
+		}
 		if !wanted(p) {
 			if what, remedy := misplaced(p); local && what != "" {
 				bad = append(bad, Mistake{File: file, What: what, Remedy: remedy})
@@ -179,6 +183,17 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 	// walk itself reports the errors.
 	_ = fs.WalkDir(folder, ".", walk)
 	return files, bad
+}
+
+// linked says of a link that is no page and no picture that it is passed over: nobody
+// expects that of a whole folder.
+func linked(folder fs.FS, p, file string) []Mistake {
+	info, err := fs.Stat(folder, p)
+	if err == nil && !info.IsDir() {
+		return nil // a link to a file that a guide does not read
+	}
+	return []Mistake{{File: file, What: "this is a link to another folder, which is not followed",
+		Remedy: "put the folder itself here, with its files"}}
 }
 
 // misplaced says of a file that somebody put into their folder in the belief that it

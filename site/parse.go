@@ -1,6 +1,8 @@
 package site
 
 import (
+	"bytes"
+	"regexp"
 	"strconv"
 	"strings"
 	"sync"
@@ -99,11 +101,43 @@ func parsePage(s source) (*guidePage, []Mistake) {
 	p := &guidePage{part: -1, source: s, Path: s.path, URL: strings.TrimSuffix(s.path, ".md") + ".html"}
 	h, at, bad := readHeader(s)
 	p.header, p.at = h, at
+	if line := tooDeep(p.body()); line > 0 {
+		m := p.mistake(0, "this entry of a list is indented by more than "+strconv.Itoa(deepestList)+" columns",
+			"indent it less: nobody can follow so many levels")
+		m.Line, m.Column = m.Line+line-1, 1
+		bad = append(bad, m)
+		p.at = len(p.text) // the rest is not read
+	}
 	p.tree = guideParser.Parse(text.NewReader(p.body()))
 	p.collect()
 	p.boxes()
 	return p, bad
 }
+
+// deepestList is how far an entry of a list may be indented, in columns. The time that
+// lists take grows with the square of their levels, and 2,000 of them take half a minute.
+const deepestList = 64
+
+// tooDeep returns the first line, from 1, with an entry of a list that is indented too
+// far; 0 for none. Code in fences may be indented as it likes.
+func tooDeep(text []byte) (line int) {
+	fenced := false
+	for each := range bytes.Lines(text) {
+		line++
+		rest := bytes.TrimLeft(each, " \t>")
+		if bytes.HasPrefix(rest, []byte("```")) || bytes.HasPrefix(rest, []byte("~~~")) {
+			fenced = !fenced
+		}
+		before := each[:len(each)-len(rest)]
+		if len(before)+3*bytes.Count(before, []byte("\t")) > deepestList && !fenced && anEntry.Match(rest) {
+			return line
+		}
+	}
+	return 0
+}
+
+// anEntry is how an entry of a list begins.
+var anEntry = regexp.MustCompile(`^([-*+]|\d{1,9}[.)])[ \t]`)
 
 // is tells whether two are the same page of the guide.
 func (p *guidePage) is(other *guidePage) bool { return other != nil && p.Path == other.Path }
