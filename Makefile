@@ -3,10 +3,11 @@
 GUIDE  ?=
 OUT    ?= public
 ONLY   ?=
+TIME   ?= 1h
 GO     ?= go
 
 .DEFAULT_GOAL := help
-.PHONY: help guide preview test check lint bench mutate figures picture engine judges browser release
+.PHONY: help guide preview test check lint bench mutate figures fuzz picture engine judges browser release
 
 help: ## print this list
 	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-9s %s\n", $$1, $$2}'
@@ -40,6 +41,9 @@ bench: engine ## measure speed and size against the figures in DEVELOPERS.md
 
 mutate: ## count the arithmetic faults that the maths' own tests notice (PACKAGES="./calculators/body ...")
 	@.ci/mutate $(PACKAGES)
+
+fuzz: ## give every reader of what people send any text at all (TIME=1h each)
+	@TIME=$(TIME) .ci/fuzz
 
 figures: ## write one page with every figure at three widths, light, dark and printed, into figures/ (OUT=folder, ONLY=name)
 	@$(GO) run .ci/figures.go $(or $(filter-out public,$(OUT)),figures) '$(ONLY)'

@@ -4,10 +4,12 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
 
+	"plumbline/calculators/calctest"
 	"plumbline/content"
 )
 
@@ -439,15 +441,17 @@ func FuzzPage(f *testing.F) {
 	base := os.DirFS("testdata/demo")
 	on := everything()
 	f.Fuzz(func(t *testing.T, b []byte) {
-		g, bad := loadFS(base, fstest.MapFS{"saddle/tilt.md": {Data: b}}, "shop", on, nil)
-		if (g == nil) == (bad == nil) {
-			t.Fatal("neither a guide nor a mistake")
-		}
-		if g != nil {
-			if _, _, err := g.build(engineFiles{}); err != nil {
-				t.Fatal(err)
+		calctest.Bounded(t, func() {
+			g, bad := loadFS(base, fstest.MapFS{"saddle/tilt.md": {Data: b}}, "shop", on, nil)
+			if (g == nil) == (bad == nil) {
+				t.Fatal("neither a guide nor a mistake")
 			}
-		}
+			if g != nil {
+				if _, _, err := g.build(engineFiles{}); err != nil {
+					t.Fatal(err)
+				}
+			}
+		})
 	})
 }
 
@@ -474,4 +478,55 @@ func TestABrokenLineHidesNothingElse(t *testing.T) {
 	if len(bad) != 9 {
 		t.Errorf("%d mistakes are told, want the nine\n%s", len(bad), lines(bad))
 	}
+}
+
+// FuzzHeader gives the loader any header of a page.
+func FuzzHeader(f *testing.F) {
+	for _, p := range []string{"saddle/height.md", "index.md"} {
+		b, err := os.ReadFile("testdata/demo/" + p)
+		if err != nil {
+			f.Fatal(err)
+		}
+		head, _, _ := splitHeader(b)
+		f.Add(head)
+	}
+	f.Add([]byte("title: &a [*a]\nnav: !!binary x\n"))
+	f.Fuzz(func(t *testing.T, head []byte) {
+		calctest.Bounded(t, func() {
+			text := slices.Concat([]byte("---\n"), head, []byte("\n---\nWords.\n"))
+			for _, m := range second(readHeader(source{path: "a/b.md", file: "a/b.md", text: text})) {
+				if m.What == "" || m.Line < 1 {
+					t.Fatalf("%+v says nothing or stands nowhere", m)
+				}
+			}
+		})
+	})
+}
+
+func second(_ header, _ int, bad []Mistake) []Mistake { return bad }
+
+// FuzzSettings gives the loader any guide.yaml and any other of the files with keys.
+func FuzzSettings(f *testing.F) {
+	for i, name := range keyed {
+		if b, err := os.ReadFile("testdata/demo/" + name); err == nil {
+			f.Add(uint(i), b)
+		}
+	}
+	f.Add(uint(0), []byte("parts: &a\n  - *a\n"))
+	f.Add(uint(3), []byte("? [a, b]\n: {says: x}\n"))
+	base, on := os.DirFS("testdata/demo"), everything()
+	f.Fuzz(func(t *testing.T, i uint, b []byte) {
+		calctest.Bounded(t, func() {
+			local := fstest.MapFS{keyed[i%uint(len(keyed))]: {Data: b}}
+			g, bad := loadFS(base, local, "shop", on, nil)
+			if (g == nil) == (bad == nil) {
+				t.Fatal("neither a guide nor a mistake")
+			}
+			if g != nil {
+				if _, _, err := g.build(engineFiles{}); err != nil {
+					t.Fatal(err)
+				}
+			}
+		})
+	})
 }

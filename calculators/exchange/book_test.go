@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/exchange"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
@@ -166,16 +167,18 @@ func FuzzBook(f *testing.F) {
 	f.Add(exchange.BookJSON(exchange.FromDevice(household)))
 	f.Add(strings.Repeat(`{"riders":[`, 40))
 	f.Fuzz(func(t *testing.T, s string) {
-		_ = exchange.Device(exchange.FromDevice(s))
-		b, problems := exchange.OpenBook(s)
-		for _, p := range problems {
-			_ = p.Text.Say(nil)
-		}
-		if b == nil {
-			return
-		}
-		if text := exchange.BookJSON(b); !json.Valid([]byte(text)) {
-			t.Fatalf("%q is written as %s, which is no JSON", s, text)
-		}
+		calctest.Bounded(t, func() {
+			_ = exchange.Device(exchange.FromDevice(s))
+			b, problems := exchange.OpenBook(s)
+			for _, p := range problems {
+				_ = p.Text.Say(nil)
+			}
+			if b == nil {
+				return
+			}
+			if text := exchange.BookJSON(b); !json.Valid([]byte(text)) {
+				t.Fatalf("%q is written as %s, which is no JSON", s, text)
+			}
+		})
 	})
 }

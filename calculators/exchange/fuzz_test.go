@@ -7,6 +7,7 @@ import (
 	"testing"
 	"unicode/utf8"
 
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/exchange"
 	"plumbline/calculators/record"
 )
@@ -21,15 +22,17 @@ func FuzzParse(f *testing.F) {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
-		text, ok := exchange.Parse(s)
-		valid := json.Valid([]byte(s))
-		if ok != valid && nesting(s) < 32 && !bytes.HasPrefix([]byte(s), []byte("\ufeff")) {
-			t.Fatalf("%q: ours %v, the standard library's %v", s, ok, valid)
-		}
-		var want string
-		if valid && utf8.ValidString(s) && json.Unmarshal([]byte(s), &want) == nil && want != "" && text != want {
-			t.Fatalf("%q: ours %q, the standard library's %q", s, text, want)
-		}
+		calctest.Bounded(t, func() {
+			text, ok := exchange.Parse(s)
+			valid := json.Valid([]byte(s))
+			if ok != valid && nesting(s) < 32 && !bytes.HasPrefix([]byte(s), []byte("\ufeff")) {
+				t.Fatalf("%q: ours %v, the standard library's %v", s, ok, valid)
+			}
+			var want string
+			if valid && utf8.ValidString(s) && json.Unmarshal([]byte(s), &want) == nil && want != "" && text != want {
+				t.Fatalf("%q: ours %q, the standard library's %q", s, text, want)
+			}
+		})
 	})
 }
 
@@ -46,29 +49,31 @@ func FuzzOpen(f *testing.F) {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
-		r, problems := exchange.Open(s)
-		for _, p := range problems {
-			_ = p.Text.Say(nil)
-		}
-		if r == nil || len(r.Entries) > 100 {
-			return
-		}
-		text := exchange.JSON(r)
-		if !json.Valid([]byte(text)) {
-			t.Fatalf("%q is written as %s, which is no JSON", s, text)
-		}
-		if len(text) < exchange.Longest {
-			back, _ := exchange.FromJSON(text)
-			if back == nil || exchange.JSON(back) != text {
-				t.Fatalf("%q changes when it is read again:\n%s", s, text)
+		calctest.Bounded(t, func() {
+			r, problems := exchange.Open(s)
+			for _, p := range problems {
+				_ = p.Text.Say(nil)
 			}
-		}
-		if sheet := exchange.CSV(r); len(sheet) < exchange.Longest {
-			back, _ := exchange.FromCSV(sheet)
-			if back == nil || back.Fragment() != r.Fragment() {
-				t.Fatalf("%q changes as CSV:\n%s\n%s", s, sheet, back.Fragment())
+			if r == nil || len(r.Entries) > 100 {
+				return
 			}
-		}
-		_ = record.Merge(r, r)
+			text := exchange.JSON(r)
+			if !json.Valid([]byte(text)) {
+				t.Fatalf("%q is written as %s, which is no JSON", s, text)
+			}
+			if len(text) < exchange.Longest {
+				back, _ := exchange.FromJSON(text)
+				if back == nil || exchange.JSON(back) != text {
+					t.Fatalf("%q changes when it is read again:\n%s", s, text)
+				}
+			}
+			if sheet := exchange.CSV(r); len(sheet) < exchange.Longest {
+				back, _ := exchange.FromCSV(sheet)
+				if back == nil || back.Fragment() != r.Fragment() {
+					t.Fatalf("%q changes as CSV:\n%s\n%s", s, sheet, back.Fragment())
+				}
+			}
+			_ = record.Merge(r, r)
+		})
 	})
 }

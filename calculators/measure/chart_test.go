@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -250,25 +251,27 @@ func FuzzChart(f *testing.F) {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, typed string) {
-		begun := time.Now()
-		c := measure.Sizes.Table.Chart(measure.Sizes, typed, nil)
-		// A second is a hundred times what the slowest takes, for a machine that is busy.
-		if took := time.Since(begun); took > time.Second {
-			t.Fatalf("%d bytes took %v", len(typed), took)
-		}
-		if len(c.Rows) == 0 && len(c.Unread) == 0 {
-			t.Fatalf("%q is nothing without a word", typed)
-		}
-		if len(c.Rows) > measure.Sizes.Rows {
-			t.Fatalf("%d rows", len(c.Rows))
-		}
-		for _, r := range c.Rows {
-			for i, x := range r.Cells {
-				col := measure.Sizes.Columns[i]
-				if math.IsNaN(x) && !col.Optional || !math.IsNaN(x) && !col.Possible(x) {
-					t.Fatalf("%q: %s is %v", typed, col.Key, x)
+		calctest.Bounded(t, func() {
+			begun := time.Now()
+			c := measure.Sizes.Table.Chart(measure.Sizes, typed, nil)
+			// A second is a hundred times what the slowest takes, for a machine that is busy.
+			if took := time.Since(begun); took > time.Second {
+				t.Fatalf("%d bytes took %v", len(typed), took)
+			}
+			if len(c.Rows) == 0 && len(c.Unread) == 0 {
+				t.Fatalf("%q is nothing without a word", typed)
+			}
+			if len(c.Rows) > measure.Sizes.Rows {
+				t.Fatalf("%d rows", len(c.Rows))
+			}
+			for _, r := range c.Rows {
+				for i, x := range r.Cells {
+					col := measure.Sizes.Columns[i]
+					if math.IsNaN(x) && !col.Optional || !math.IsNaN(x) && !col.Possible(x) {
+						t.Fatalf("%q: %s is %v", typed, col.Key, x)
+					}
 				}
 			}
-		}
+		})
 	})
 }

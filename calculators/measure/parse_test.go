@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/measure"
 )
 
@@ -177,11 +178,13 @@ func FuzzParse(f *testing.F) {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, typed string) {
-		for _, q := range []*measure.Quantity{measure.Inseam, measure.RailShift, measure.Mass, measure.HeadAngle,
-			measure.Grade, measure.ShoeSize} {
-			sound(t, q, typed, nil)
-			sound(t, q, typed, measure.Inch)
-		}
+		calctest.Bounded(t, func() {
+			for _, q := range []*measure.Quantity{measure.Inseam, measure.RailShift, measure.Mass, measure.HeadAngle,
+				measure.Grade, measure.ShoeSize} {
+				sound(t, q, typed, nil)
+				sound(t, q, typed, measure.Inch)
+			}
+		})
 	})
 }
 

@@ -11,6 +11,7 @@ import (
 	"gonum.org/v1/gonum/stat/distuv"
 	"pgregory.net/rapid"
 
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/measure"
 )
 
@@ -198,12 +199,14 @@ func FuzzParseRepeated(f *testing.F) {
 	f.Add("830; 834; 829 ± 3")
 	f.Add("83;;cm")
 	f.Fuzz(func(t *testing.T, typed string) {
-		g, why, ok := measure.Inseam.ParseRepeated(typed, measure.Cm)
-		if !ok && why.None() {
-			t.Fatal("a refusal says why")
-		}
-		if ok && !measure.Inseam.Possible(g.Value) {
-			t.Fatalf("%q gives %v, which is not possible", typed, g.Value)
-		}
+		calctest.Bounded(t, func() {
+			g, why, ok := measure.Inseam.ParseRepeated(typed, measure.Cm)
+			if !ok && why.None() {
+				t.Fatal("a refusal says why")
+			}
+			if ok && !measure.Inseam.Possible(g.Value) {
+				t.Fatalf("%q gives %v, which is not possible", typed, g.Value)
+			}
+		})
 	})
 }

@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"plumbline/calculators"
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/catalog"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/panel"
@@ -84,6 +85,31 @@ func FuzzAnswer(f *testing.F) {
 	f.Add("saddle-height", "inseam=83+cm&x=%zz%00%ff", "in")
 	all := append(samples, catalog.All()...)
 	f.Fuzz(func(t *testing.T, name, query, units string) {
-		panel.Answer(all, panel.Ask{Name: name, Query: query, Bare: units, Units: units, Whole: true})
+		calctest.Bounded(t, func() {
+			panel.Answer(all, panel.Ask{Name: name, Query: query, Bare: units, Units: units, Whole: true})
+		})
+	})
+}
+
+// FuzzEveryCalculator asks each calculator, by its place in the guide, whatever can be
+// typed into its form. Seeds are the worked examples.
+func FuzzEveryCalculator(f *testing.F) {
+	all := catalog.All()
+	for i, c := range all {
+		query := ""
+		for _, p := range panel.Example(c) {
+			query += "&" + p.Key + "=" + url.QueryEscape(p.Typed)
+		}
+		f.Add(uint(i), strings.TrimPrefix(query, "&"), "mm")
+	}
+	f.Fuzz(func(t *testing.T, i uint, query, units string) {
+		calctest.Bounded(t, func() {
+			r := panel.Answer(all, panel.Ask{Name: all[i%uint(len(all))].Name, Query: query, Bare: units, Units: units, Whole: true})
+			for _, bad := range []string{">NaN", ">Inf", ">+Inf", ">-Inf", ">−Inf", "<script", "%!"} {
+				if strings.Contains(r.HTML(), bad) {
+					t.Fatalf("the answer holds %q", bad)
+				}
+			}
+		})
 	})
 }

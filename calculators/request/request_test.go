@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
@@ -173,26 +174,28 @@ func TestQuestionsAreFewAndNoQuantities(t *testing.T) {
 func FuzzRequest(f *testing.F) {
 	f.Add("ask=inseam&ask.reply=mailto%3Aa%40b.c&ask.note=%00")
 	f.Fuzz(func(t *testing.T, s string) {
-		r, _, ok := request.Decode(s)
-		if !ok {
-			return
-		}
-		if r.Reply.Way == request.Mail {
-			if _, err := mail.ParseAddress(r.Reply.To); err != nil {
-				t.Fatalf("%q is taken for an address", r.Reply.To)
+		calctest.Bounded(t, func() {
+			r, _, ok := request.Decode(s)
+			if !ok {
+				return
 			}
-		}
-		once := r.Fragment()
-		again, _, _ := request.Decode(once)
-		if again.Fragment() != once {
-			t.Fatalf("%q then %q", once, again.Fragment())
-		}
-		client, _ := record.Decode(s)
-		request.Lacking(client)
-		request.Answers(client)
-		sent := r.Back(client, "")
-		if request.StateOf(sent) != request.Whole {
-			t.Fatalf("%q does not know that it is whole", sent)
-		}
+			if r.Reply.Way == request.Mail {
+				if _, err := mail.ParseAddress(r.Reply.To); err != nil {
+					t.Fatalf("%q is taken for an address", r.Reply.To)
+				}
+			}
+			once := r.Fragment()
+			again, _, _ := request.Decode(once)
+			if again.Fragment() != once {
+				t.Fatalf("%q then %q", once, again.Fragment())
+			}
+			client, _ := record.Decode(s)
+			request.Lacking(client)
+			request.Answers(client)
+			sent := r.Back(client, "")
+			if request.StateOf(sent) != request.Whole {
+				t.Fatalf("%q does not know that it is whole", sent)
+			}
+		})
 	})
 }
