@@ -1,6 +1,7 @@
 package site
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -19,8 +20,14 @@ func TestHostileChaptersAreReadInProportion(t *testing.T) {
 		"code":         func(n int) string { return strings.Repeat("`a ``b ", 10*n) },
 		"quotes":       func(n int) string { return strings.Repeat("> ", n) + "a" },
 		"inline lists": func(n int) string { return strings.Repeat("- ", n) + "a" },
-		"headings":     func(n int) string { return strings.Repeat("## A\n\n", n) },
-		"tables":       func(n int) string { return "| a | b |\n| - | - |\n" + strings.Repeat("| 1 | 2 |\n", n) },
+		"headings": func(n int) string {
+			var b strings.Builder
+			for i := range n {
+				fmt.Fprintf(&b, "## Heading %d\n\n", i)
+			}
+			return b.String()
+		},
+		"tables": func(n int) string { return "| a | b |\n| - | - |\n" + strings.Repeat("| 1 | 2 |\n", n) },
 	} {
 		took := func(n int) time.Duration {
 			best := time.Hour
