@@ -35,7 +35,7 @@ func (g *Guide) made(in paths) ([]file, error) {
 		}
 		out = append(out, file{path: m.url, data: b})
 	}
-	out = append(out, file{path: indexURL, data: g.index()})
+	out = append(out, file{path: indexURL, data: g.index()}, file{path: wordsURL, data: g.wordList()})
 	if m := g.sitemap(); m != nil {
 		out = append(out, file{path: sitemapURL, data: m})
 	}

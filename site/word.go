@@ -1,7 +1,9 @@
 package site
 
 import (
+	"encoding/json"
 	stdhtml "html"
+	"slices"
 
 	"github.com/yuin/goldmark/ast"
 	extast "github.com/yuin/goldmark/extension/ast"
@@ -55,4 +57,27 @@ func explained(n ast.Node) bool {
 		}
 	}
 	return true
+}
+
+// wordsURL is the list of terms that a page's script finds in forms and answers.
+const wordsURL = "words.json"
+
+// wordList is that list: for each term its entry in the glossary, the words that use it,
+// and the phrases in which they mean something else (templates/page/words.js).
+func (g *Guide) wordList() []byte {
+	type word struct {
+		Key   string   `json:"key"`
+		Names []string `json:"names"`
+		Not   []string `json:"not,omitempty"`
+	}
+	list := make([]word, len(g.terms))
+	for i := range g.terms {
+		t := &g.terms[i]
+		list[i] = word{t.Key, slices.Concat([]string{t.Name}, t.Also, t.Forms), t.Not}
+	}
+	b, err := json.Marshal(list)
+	if err != nil {
+		panic(err) // strings alone
+	}
+	return b
 }

@@ -7,6 +7,7 @@ import * as record from "./record.js";
 import { across, follow } from "./room.js";
 import { say } from "./say.js";
 import { chosen, kept, units } from "./unit.js";
+import { soon, unmark } from "./words.js";
 /** @import { Pair, Problem, Question, Reply, Written } from "./types.d.ts" */
 
 const longest = 20_000; // letters of a text that could not be read and is kept
@@ -209,6 +210,7 @@ export class Bench {
    * @param {string[]} parts
    */
   put(parts) {
+    unmark(this.root);
     const answer = one(this.root, ".answer"), box = document.createElement("template");
     /** @param {number} i */
     const place = (i) => (i < board.length ? one(this.root, board[i]) : answer.children[i - board.length]);
@@ -229,6 +231,7 @@ export class Bench {
         }
       });
     }
+    soon(this.root);
   }
 
   /**
