@@ -104,7 +104,8 @@ func FuzzEveryCalculator(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, i uint, query, units string) {
 		calctest.Bounded(t, func() {
-			r := panel.Answer(all, panel.Ask{Name: all[i%uint(len(all))].Name, Query: query, Bare: units, Units: units, Whole: true})
+			name := all[i%uint(len(all))].Name
+			r := panel.Answer(all, panel.Ask{Name: name, Query: query, Bare: units, Units: units, Whole: true})
 			for _, bad := range []string{">NaN", ">Inf", ">+Inf", ">-Inf", ">−Inf", "<script", "%!"} {
 				if strings.Contains(r.HTML(), bad) {
 					t.Fatalf("the answer holds %q", bad)

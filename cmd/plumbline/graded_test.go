@@ -46,7 +46,8 @@ func TestACautionHasItsGradeEverywhere(t *testing.T) {
 			assert.Contains(t, flat(text.String()), flat(k.Grade.Label()+": "+k.Title+". "+k.Text), c.Name)
 			found := false
 			for _, n := range said.Notes {
-				found = found || n.Kind == "caution" && n.Title == k.Title && n.Text == k.Text && n.Grade == string(k.Grade)
+				found = found || n.Kind == "caution" && n.Title == k.Title && n.Text == k.Text &&
+					n.Grade == string(k.Grade)
 			}
 			assert.True(t, found, "%s: JSON lacks %s with its grade", c.Name, k.Key)
 			assert.True(t, strings.Contains(page, k.Grade.Label()), "%s: the page lacks the grade of %s", c.Name, k.Key)
