@@ -103,6 +103,7 @@ form.onsubmit = async (event) => {
   }
   if (!pairs?.length) {
     named(form, problems?.[0]?.input ?? "")[0]?.focus();
+    say(problem.textContent);
     return;
   }
   const said = key.options[key.selectedIndex].textContent;
