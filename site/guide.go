@@ -69,6 +69,16 @@ func load(overlayDir string, kept *memory) (*Guide, []Mistake) {
 // loadFS is Load on file systems. local may be nil; localName is how messages
 // name it.
 func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
+	g, bad := assembled(builtIn, local, localName, on, kept)
+	if len(bad) > 0 {
+		return nil, sorted(bad)
+	}
+	g.findTerms()
+	return g, nil
+}
+
+// assembled is a guide with all that is wrong with it.
+func assembled(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
 	l, bad := lay(builtIn, local, localName)
 	g := &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*guidePage{}, shown: map[string]shownFile{},
 		gone: map[string][]string{}}
@@ -95,11 +105,7 @@ func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*G
 	}
 	add(g.sameTitles())
 	add(g.findMark())
-	if len(bad) > 0 {
-		return nil, sorted(bad)
-	}
-	g.findTerms()
-	return g, nil
+	return g, bad
 }
 
 // assemble reads the pages in the order of guide.yaml.

@@ -25,11 +25,16 @@ func (m Mistake) String() string {
 	if m.Line > 0 {
 		fmt.Fprintf(&b, ":%d:%d", m.Line, m.Column)
 	}
-	b.WriteString(": " + m.What)
-	if m.Remedy != "" {
-		b.WriteString(", " + m.Remedy)
-	}
+	b.WriteString(": " + m.Said())
 	return b.String()
+}
+
+// Said is the mistake without its place.
+func (m Mistake) Said() string {
+	if m.Remedy == "" {
+		return m.What
+	}
+	return m.What + ", " + m.Remedy
 }
 
 // sorted puts mistakes in the order of reading and drops repeated ones.

@@ -32,7 +32,7 @@ const (
 	searchFile   = "search.yaml"
 )
 
-var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile, searchFile}
+var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile, searchFile, avoidFile}
 
 // markFile is the ending of a shop's mark. A chapter shows no SVG, because it can carry
 // script.

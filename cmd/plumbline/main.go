@@ -30,6 +30,7 @@ type commands struct {
 	Intake  intakeCommand  `cmd:"" help:"${intake}"`
 	Adopt   adopt          `cmd:"" help:"Begin a guide of your own: a small folder with every setting explained."`
 	Changes changesCommand `cmd:"" help:"Show what is new in the built-in chapters that you have replaced."`
+	Proof   proof          `cmd:"" help:"Read a guide as an editor would: what to mend, and what to think about."`
 	Calc    calc           `cmd:"" help:"Answer one calculator; alone, list them all."`
 
 	Licences licencesCommand `cmd:"" help:"${licences}"`
@@ -65,7 +66,8 @@ var longHelp = kong.Vars{
 		"and in the guide.",
 	"preview_at": "Where to listen, on this machine only; 127.0.0.1:8040 when left out, " +
 		"port 0 takes any free one.",
-	"publish": "Build the guide, or your own folder laid over it, into a folder for a web server.",
+	"proof_guide": "Your folder; its own chapters are read. Without it, the built-in guide is read.",
+	"publish":     "Build the guide, or your own folder laid over it, into a folder for a web server.",
 	"preview_lan": "Show it to the other devices of your network too, such as the phone on the bench: under an " +
 		"address that cannot be guessed, with a code to scan.",
 	"publish_guide": "Your folder, laid over the built-in guide: same path replaces, new path adds.",

