@@ -267,7 +267,8 @@ func citedNear(passages []passage, i int) bool {
 }
 
 // denies is a sentence that says that nobody found out.
-var denies = regexp.MustCompile(`(?i)\b(no|never|not|without|whether|if) (a |any )?(stud(y|ies)|research|been|shown|proven)`)
+var denies = regexp.MustCompile(
+	`(?i)\b(no|never|not|without|whether|if) (a |any )?(stud(y|ies)|research|been|shown|proven)`)
 
 // idioms finds words to avoid.
 func (r *reviewer) idioms(x passage) {
@@ -309,8 +310,7 @@ func (r *reviewer) jargon(passages []passage) {
 	for _, x := range passages {
 		for _, at := range abbreviation.FindAllStringIndex(x.text, -1) {
 			short := x.text[at[0]:at[1]]
-			if said[short] || slices.Contains(common, short) || r.spelled(short, passages) ||
-				strings.TrimFunc(x.text, func(r rune) bool { return !unicode.IsLetter(r) || unicode.IsUpper(r) }) == "" {
+			if said[short] || slices.Contains(common, short) || r.spelled(short, passages) || shouted(x.text) {
 				continue
 			}
 			said[short] = true
@@ -319,6 +319,9 @@ func (r *reviewer) jargon(passages []passage) {
 		}
 	}
 }
+
+// shouted tells whether a text has no small letter.
+func shouted(s string) bool { return !strings.ContainsFunc(s, unicode.IsLower) }
 
 // titled tells whether the page is about a term: its title or question names it.
 func (r *reviewer) titled(t *term) bool {

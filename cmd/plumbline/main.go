@@ -67,6 +67,7 @@ var longHelp = kong.Vars{
 	"preview_at": "Where to listen, on this machine only; 127.0.0.1:8040 when left out, " +
 		"port 0 takes any free one.",
 	"proof_guide": "Your folder; its own chapters are read. Without it, the built-in guide is read.",
+	"proof_sarif": "Write the remarks as SARIF 2.1.0 too, for editors and build servers.",
 	"publish":     "Build the guide, or your own folder laid over it, into a folder for a web server.",
 	"preview_lan": "Show it to the other devices of your network too, such as the phone on the bench: under an " +
 		"address that cannot be guessed, with a code to scan.",

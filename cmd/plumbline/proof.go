@@ -10,7 +10,7 @@ import (
 // proof is "plumbline proof".
 type proof struct {
 	Guide string `arg:"" optional:"" type:"existingdir" help:"${proof_guide}"`
-	SARIF string `name:"sarif" placeholder:"FILE" help:"Write the remarks as SARIF 2.1.0 too, for editors and build servers."`
+	SARIF string `name:"sarif" placeholder:"FILE" help:"${proof_sarif}"`
 }
 
 // Run prints what an editor would remark. The status is 1 where there is an error.
