@@ -7,7 +7,7 @@ TIME   ?= 1h
 GO     ?= go
 
 .DEFAULT_GOAL := help
-.PHONY: help guide preview test check lint bench mutate figures fuzz picture engine judges browser release
+.PHONY: help guide preview test check lint bench mutate figures fuzz picture engine judges browser servers release
 
 help: ## print this list
 	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-9s %s\n", $$1, $$2}'
@@ -27,10 +27,13 @@ browser:
 judges:
 	@.ci/judges
 
-test: browser judges engine ## run every test, the browser's and WebAssembly's included
+servers:
+	@.ci/servers
+
+test: browser judges servers engine ## run every test, the browser's and WebAssembly's included
 	@.ci/test
 
-check: browser judges engine ## what the build server runs: format, vet, staticcheck, judges, tests, race detector
+check: browser judges servers engine ## what the build server runs: format, vet, staticcheck, judges, tests, race detector
 	@.ci/check
 
 lint: judges engine ## judge the published pages, their styles and scripts, and run the scripts' tests

@@ -52,6 +52,9 @@ func (g *Guide) files(engine engineFiles) ([]part, paths, error) {
 		}
 		ready = append(ready, file{path: as.url, data: data})
 	}
+	for _, name := range g.hostFiles {
+		ready = append(ready, g.hostFile(name))
+	}
 	list := make([]part, 0, len(ready)+len(g.pages))
 	for _, f := range ready {
 		list = append(list, part{f.path, func() (file, error) { return f, nil }})
@@ -62,6 +65,7 @@ func (g *Guide) files(engine engineFiles) ([]part, paths, error) {
 			return file{path: p.URL, data: b}, err
 		}})
 	}
+	list = append(list, g.embedded(in)...)
 	slices.SortFunc(list, func(a, b part) int { return strings.Compare(a.path, b.path) })
 	there := make(map[string]bool, len(list))
 	for _, p := range list {

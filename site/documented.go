@@ -47,6 +47,12 @@ var documented = []setting{
 			"server can show the page for lost addresses.",
 		"address: https://alder-bank.example/fit/",
 	},
+	{
+		"host_files",
+		"Files that tell a host how to send the guide: apache writes .htaccess, headers writes _headers, which " +
+			"several hosts of files read. For nginx and Caddy see “plumbline hosting nginx”.",
+		"host_files: [headers]",
+	},
 	{"booking", "The web address at which an appointment is made.", "booking: https://alder-bank.example/book"},
 	{"units", "What lengths are shown in at first: mm, cm or in. Every reader can change it.", "units: cm"},
 	{"language", "The language of your chapters, as the web writes it (BCP 47).", "language: en-GB"},

@@ -58,28 +58,18 @@ var kinds = map[string]string{
 	".json": "application/json",
 	".csv":  "text/csv; charset=utf-8",
 	".txt":  "text/plain; charset=utf-8",
+	".xml":  "application/xml",
 	".svg":  "image/svg+xml",
 	".wasm": "application/wasm",
 	".png":  "image/png",
 	".jpg":  "image/jpeg",
 	".jpeg": "image/jpeg",
 	".webp": "image/webp",
-	".avif": "image/avif",
-}
-
-// headers go with every answer.
-var headers = [][2]string{
-	{"Content-Security-Policy", policy + "; frame-ancestors 'none'"},
-	{"X-Content-Type-Options", "nosniff"},
-	{"Referrer-Policy", "no-referrer"},
-	{"Cross-Origin-Opener-Policy", "same-origin"},
-	{"Cross-Origin-Resource-Policy", "same-origin"},
-	{"Permissions-Policy", "camera=(), geolocation=(), microphone=(), payment=(), usb=()"},
 }
 
 // ServeHTTP implements http.Handler.
 func (s *server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
-	for _, h := range headers {
+	for _, h := range areaOf(strings.TrimPrefix(r.URL.Path, "/")).sent() {
 		w.Header().Set(h[0], h[1])
 	}
 	if r.Method != http.MethodGet && r.Method != http.MethodHead {
@@ -132,11 +122,7 @@ func (s *server) send(w http.ResponseWriter, r *http.Request, p string, data []b
 		kind = "application/octet-stream"
 	}
 	h.Set("Content-Type", kind)
-	if strings.HasPrefix(p, "assets/") && strings.Count(p, "/") == 2 {
-		h.Set("Cache-Control", "public, max-age=31536000, immutable")
-	} else {
-		h.Set("Cache-Control", "no-cache")
-	}
+	h.Set("Cache-Control", areaOf(p).keep)
 	changed := false
 	if s.change != nil && path.Ext(p) == ".html" {
 		data, changed = s.change(data), true

@@ -21,6 +21,7 @@ func (g *Guide) made(in paths) ([]file, error) {
 		{"glossary", glossaryURL, g.fillGlossary},
 		{"sources", sourcesURL, g.fillSources},
 		{"find", findURL, g.fillFind},
+		{"elsewhere", elsewhereURL, g.fillElsewhere},
 		{"lost", lostURL, func(v *view) {
 			v.Title, v.Summary = "There is no such page", "The guide has no page at this address."
 			v.Index = g.mount() + indexURL

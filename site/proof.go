@@ -81,7 +81,7 @@ func proofFS(builtIn, local fs.FS, localName string) (list []Remark) {
 		if local != nil && !p.local {
 			continue
 		}
-		r := &reviewer{g: g, p: p, avoid: phrases}
+		r := &reviewer{g: g, p: g.parsed(p), avoid: phrases}
 		r.review()
 		list = append(list, r.list...)
 	}

@@ -32,6 +32,7 @@ type settings struct {
 	Request  string          // what a client is asked before a fitting, as a fragment
 	Requests []desk.Template // requests that a fitter keeps for kinds of appointments
 
+	hostFiles []string // files for hosts that the guide is published with
 	hide      []item   // sections that are not shown, as part/chapter#heading
 	asking    asking   // what Request is made of
 	templates []asking // what Requests are made of
@@ -162,6 +163,14 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			s.Licence = y.text(e)
 		case "mark":
 			s.brand.mark = item{y.raw(e), e.value.GetToken(), y.file}
+		case "host_files":
+			for _, i := range y.list(e) {
+				if hostFiles[i.text] == "" {
+					y.mistake(i.at, "there is no file for “"+i.text+"”", "write apache or headers")
+					continue
+				}
+				s.hostFiles = append(s.hostFiles, i.text)
+			}
 		case "colours":
 			s.brand.colours = y.colours(e)
 		case "units":

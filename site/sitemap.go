@@ -37,7 +37,7 @@ func (g *Guide) sitemap() []byte {
 	for _, p := range g.pages {
 		set.Places = append(set.Places, place{g.onTheWeb(p.URL)})
 	}
-	for _, page := range []string{glossaryURL, sourcesURL} {
+	for _, page := range []string{glossaryURL, sourcesURL, elsewhereURL} {
 		set.Places = append(set.Places, place{g.onTheWeb(page)})
 	}
 	b, err := xml.MarshalIndent(set, "", " ")

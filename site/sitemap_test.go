@@ -50,7 +50,7 @@ func TestAGuideWithAnAddressSaysItOnEveryPage(t *testing.T) {
 			URL []struct{ Loc string } `xml:"url"`
 		}
 		require.NoError(t, xml.Unmarshal(text, &set))
-		assert.Len(t, set.URL, len(g.pages)+2)
+		assert.Len(t, set.URL, len(g.pages)+3)
 		for _, u := range set.URL {
 			file := strings.TrimPrefix(u.Loc, address+"/")
 			if file == "" {

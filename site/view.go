@@ -37,7 +37,7 @@ type view struct {
 	Contact, ContactURL, Booking     string
 	Root, Assets, Engine             string // ways from this page
 	Home, Find, Glossary, SourceList string
-	Licences, Licence                string
+	Licences, Licence, Elsewhere     string
 	Icon                             string
 	Mark                             string // way to the shop's mark, or ""
 	MarkWidth, MarkHeight            int
@@ -63,6 +63,7 @@ type view struct {
 	Library     []topicView
 	Known       []knowledgeView
 	Terms       []termView
+	Embeds      []embedView
 	Index       string
 }
 
@@ -112,7 +113,7 @@ type termView struct {
 var layouts = sync.OnceValue(func() map[string]*template.Template {
 	frame := template.Must(template.ParseFS(templates.Files, "base.html", "step.html"))
 	out := map[string]*template.Template{}
-	for _, kind := range []string{"front", "part", "chapter", "find", "glossary", "sources", "lost"} {
+	for _, kind := range []string{"front", "part", "chapter", "find", "glossary", "sources", "lost", "elsewhere", "embedded"} {
 		out[kind] = template.Must(template.Must(frame.Clone()).ParseFS(templates.Files, kind+".html"))
 	}
 	return out
@@ -148,7 +149,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		Root: root, Assets: to(in.assets), Engine: to(in.engine),
 		Home: to("index.html"), Find: to(findURL), Glossary: to(glossaryURL), SourceList: to(sourcesURL),
 		Licences: to(licencesURL), Licence: g.Licence,
-		Icon: to(in.assets) + "icon.svg",
+		Elsewhere: to(elsewhereURL), Icon: to(in.assets) + "icon.svg",
 	}
 	if m := g.brand.drawn; m != nil {
 		v.Mark, v.MarkWidth, v.MarkHeight = to(in.assets)+m.name(), m.width, m.height

@@ -31,6 +31,7 @@ type commands struct {
 	Adopt   adopt          `cmd:"" help:"Begin a guide of your own: a small folder with every setting explained."`
 	Changes changesCommand `cmd:"" help:"Show what is new in the built-in chapters that you have replaced."`
 	Proof   proof          `cmd:"" help:"Read a guide as an editor would: what to mend, and what to think about."`
+	Hosting hosting        `cmd:"" help:"Print settings with which a web server sends the guide as it should."`
 	Calc    calc           `cmd:"" help:"Answer one calculator; alone, list them all."`
 
 	Licences licencesCommand `cmd:"" help:"${licences}"`
