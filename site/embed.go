@@ -93,11 +93,10 @@ func (g *Guide) fillElsewhere(v *view) {
 	for _, b := range g.benches() {
 		c := b.calculator
 		element := fmt.Sprintf("<script src=\"%s%s\" defer></script>\n<fit-calculator name=\"%s\">\n"+
-			"  <a "+
-			"href=\"%s%s\">%s</a>\n</fit-calculator>", quoted(at), elementURL, c.Name, quoted(at), b.url, quoted(c.Title))
-		frame := fmt.Sprintf("<iframe src=\"%s%s%s.html\" title=\"%s\" width=\"100%%\" height=\"1400\" "+
-			"loading=\"lazy\"></iframe>",
-			quoted(at), embedFolder, c.Name, quoted(c.Title))
+			"  <a href=\"%s%s\">%s</a>\n</fit-calculator>",
+			quoted(at), elementURL, c.Name, quoted(at), b.url, quoted(c.Title))
+		frame := fmt.Sprintf("<iframe src=\"%s%s%s.html\" title=\"%s\"\n  width=\"100%%\" height=\"1400\" "+
+			"loading=\"lazy\"></iframe>", quoted(at), embedFolder, c.Name, quoted(c.Title))
 		v.Embeds = append(v.Embeds, embedView{c.Name, b.title, b.question, b.url,
 			trusted(inColour(element, "html")), trusted(inColour(frame, "html"))})
 	}

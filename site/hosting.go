@@ -159,12 +159,11 @@ func caddy(h host) string {
 		}
 		b.WriteString("}\n")
 	}
-	fmt.Fprintf(&b, "@guidewrite {\n\tpath %s*\n\tnot method GET HEAD\n}\nrespond @guidewrite 405\n", h.mount)
 	for _, ext := range endings() {
 		fmt.Fprintf(&b, "header %s*%s Content-Type \"%s\"\n", h.mount, ext, kinds[ext])
 	}
 	files := func(indent string) string {
-		return indent + "root * " + h.folder + "\n" + indent + "file_server {\n" + indent + "\tprecompressed br " +
+		return indent + "@writing not method GET HEAD\n" + indent + "respond @writing 405\n" + indent + "root * " + h.folder + "\n" + indent + "file_server {\n" + indent + "\tprecompressed br " +
 			"gzip\n" +
 			indent + "\thide .plumbline\n" + indent + "}\n"
 	}

@@ -113,7 +113,8 @@ type termView struct {
 var layouts = sync.OnceValue(func() map[string]*template.Template {
 	frame := template.Must(template.ParseFS(templates.Files, "base.html", "step.html"))
 	out := map[string]*template.Template{}
-	for _, kind := range []string{"front", "part", "chapter", "find", "glossary", "sources", "lost", "elsewhere", "embedded"} {
+	for _, kind := range []string{"front", "part", "chapter", "find", "glossary", "sources", "lost",
+		"elsewhere", "embedded"} {
 		out[kind] = template.Must(template.Must(frame.Clone()).ParseFS(templates.Files, kind+".html"))
 	}
 	return out
