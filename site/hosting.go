@@ -163,7 +163,8 @@ func caddy(h host) string {
 		fmt.Fprintf(&b, "header %s*%s Content-Type \"%s\"\n", h.mount, ext, kinds[ext])
 	}
 	files := func(indent string) string {
-		return indent + "@writing not method GET HEAD\n" + indent + "respond @writing 405\n" + indent + "root * " + h.folder + "\n" + indent + "file_server {\n" + indent + "\tprecompressed br " +
+		return indent + "@writing not method GET HEAD\n" + indent + "respond @writing 405\n" +
+			indent + "root * " + h.folder + "\n" + indent + "file_server {\n" + indent + "\tprecompressed br " +
 			"gzip\n" +
 			indent + "\thide .plumbline\n" + indent + "}\n"
 	}
