@@ -227,11 +227,12 @@ func (g *Guide) unlisted() (bad []Mistake) {
 				"” names no section of a chapter", "write it as part/chapter#heading"})
 		}
 	}
-	for _, out := range g.LeftOut {
-		if !slices.Contains(g.leftOut, out+".md") {
-			s, _ := g.layers.file(settingsFile)
-			bad = append(bad, Mistake{File: s.file, What: "leave_out names “" + out +
-				"”, which is no chapter of the guide", Remedy: "write it as part/chapter, without .md"})
+	for _, out := range g.leaveOut {
+		if !slices.Contains(g.leftOut, out.text+".md") {
+			bad = append(bad, Mistake{out.file, out.at.Position.Line, out.at.Position.Column, "leave_out names " +
+				"“" + out.text +
+				"”, which is no chapter of the guide", meant(out.text, g.ways(), "write it as part/chapter, "+
+				"without .md")})
 		}
 	}
 	return bad

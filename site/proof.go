@@ -167,7 +167,7 @@ func (r *reviewer) review() {
 			continue
 		}
 		for _, s := range sentences(x.text) {
-			w := wordsOf(s.text)
+			w := spoken(s.text)
 			if len(w) > longSentence {
 				r.advise(ruleSentence, x.at[s.from], fmt.Sprintf("this sentence has %d words", len(w)),
 					fmt.Sprintf("make two of it; %d are enough", longSentence))
@@ -232,7 +232,7 @@ func (r *reviewer) figures() {
 		switch low := strings.ToLower(said); {
 		case said == "":
 		case low == "picture" || low == "photo" || low == "image" || strings.Contains(low, ".jp") ||
-			strings.Contains(low, ".png") || len(wordsOf(said)) < 2:
+			strings.Contains(low, ".png") || len(spoken(said)) < 2:
 			r.advise(ruleFigure, r.p.where(n, n.Destination), "“"+said+"” does not say what the picture shows",
 				"tell a reader on the telephone what is to be seen")
 		}

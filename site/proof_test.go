@@ -17,7 +17,7 @@ import (
 func TestTheReadingGradeIsKincaids(t *testing.T) {
 	assert.InDelta(t, 0.39*20+11.8*1.5-15.59, readingGrade(100, 5, 150), 1e-9) // 9.91
 	const platypus = "The Australian platypus is seemingly a hybrid of a mammal and reptilian creature."
-	w := wordsOf(platypus)
+	w := spoken(platypus)
 	require.Len(t, w, 13)
 	n := 0
 	for _, word := range w {

@@ -129,8 +129,8 @@ func shortForm(s string) bool {
 	return false
 }
 
-// wordsOf are the words of a text: what has at least one letter.
-func wordsOf(text string) (list []string) {
+// spoken are the words of a text: what has at least one letter.
+func spoken(text string) (list []string) {
 	for _, w := range strings.FieldsFunc(text, func(r rune) bool {
 		return unicode.IsSpace(r) || r == '–' || r == '—' || r == '/' || r == '-'
 	}) {

@@ -38,6 +38,8 @@ type settings struct {
 	templates []asking // what Requests are made of
 	nameAt    *token.Token
 
+	leaveOut []item // LeftOut, with its places
+
 	brand  brand
 	broken bool // some key of the shop’s guide.yaml could not be read
 
@@ -186,7 +188,8 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 				s.Language = "en"
 			}
 		case "leave_out":
-			s.LeftOut = texts(y.list(e))
+			s.leaveOut = y.list(e)
+			s.LeftOut = texts(s.leaveOut)
 		case "parts":
 			s.Parts = y.outlines(e, titles)
 		case "hide":
@@ -207,7 +210,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 	}
 	s.add(added)
 	s.broken = y.broken
-	return given, y.bad
+	return append(given, y.lost...), y.bad
 }
 
 // add adds chapters to parts, and parts of the shop's own at the end, whichever of

@@ -18,7 +18,8 @@ type yamlReader struct {
 	above int // lines of the file above the YAML
 	bad   []Mistake
 
-	broken bool // some key could not be read
+	broken bool     // some key could not be read
+	lost   []string // which
 }
 
 // entry is one key of a mapping with its value.
@@ -45,8 +46,8 @@ func (y *yamlReader) root(text []byte) []entry {
 			break
 		}
 		y.broken = true
-		rest, ok := withoutKey(text, y.invalid(err))
-		if !ok {
+		rest, key, ok := withoutKey(text, y.invalid(err))
+		if y.lost = append(y.lost, key); !ok {
 			return nil
 		}
 		text = rest
@@ -87,10 +88,10 @@ func (y *yamlReader) invalid(err error) int {
 
 // withoutKey empties the lines of the top-level key around a line; ok is false where
 // there was nothing to empty.
-func withoutKey(text []byte, line int) (rest []byte, ok bool) {
+func withoutKey(text []byte, line int) (rest []byte, key string, ok bool) {
 	lines := bytes.SplitAfter(text, []byte("\n"))
 	if line < 1 || line > len(lines) {
-		return nil, false
+		return nil, "", false
 	}
 	starts := func(i int) bool {
 		return len(bytes.TrimSpace(lines[i])) > 0 && !bytes.ContainsRune([]byte(" \t#-]}"), rune(lines[i][0]))
@@ -103,11 +104,12 @@ func withoutKey(text []byte, line int) (rest []byte, ok bool) {
 	for to < len(lines) && !starts(to) {
 		to++
 	}
+	key, _, _ = strings.Cut(string(lines[from]), ":")
 	for i := from; i < to; i++ {
 		ok = ok || len(bytes.TrimSpace(lines[i])) > 0
 		lines[i] = []byte("\n")
 	}
-	return bytes.Join(lines, nil), ok
+	return bytes.Join(lines, nil), strings.TrimSpace(key), ok
 }
 
 // mapping returns the entries of n in order.

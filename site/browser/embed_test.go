@@ -28,9 +28,9 @@ func elsewhere(t *testing.T) *httptest.Server {
 		w.Header().Set("Content-Security-Policy", fmt.Sprintf("default-src 'none'; script-src %[1]s; frame-src %[1]s; "+
 			"require-trusted-types-for 'script'; trusted-types 'none'", server.URL))
 		w.Header().Set("Content-Type", "text/html; charset=utf-8")
-		fmt.Fprintf(w, `<!DOCTYPE html><html lang="en"><title>Our page</title><script src="%s/fit-calculator.js" defer></script>`+
-			`<p>Ours.</p><fit-calculator name="saddle-height"><a href="#">Saddle height</a></fit-calculator><p id="after">After.`,
-			server.URL)
+		fmt.Fprintf(w, `<!DOCTYPE html><html lang="en"><title>Our page</title>
+<script src="%s/fit-calculator.js" defer></script>
+<p>Ours.</p><fit-calculator name="saddle-height"><a href="#">Saddle height</a></fit-calculator>`, server.URL)
 	}))
 	// Another name for this machine is another site to a browser.
 	s.URL = strings.Replace(s.URL, "127.0.0.1", "localhost", 1)
@@ -96,7 +96,8 @@ func becomes[T any](t *testing.T, ctx context.Context, js string) T {
 // frameAnswer is the answer in the frame once it is the reader's own: 845 mm is 15 mm more
 // than the example's inside leg, and the saddle comes up by about 0.88 of that.
 const frameAnswer = `/\b7[4-6]\d\b/.test(document.querySelector(".strip").textContent) && ` +
-	`!document.querySelector(".strip").textContent.includes("not yours") && document.querySelector(".strip").textContent`
+	`!document.querySelector(".strip").textContent.includes("not yours") && ` +
+	`document.querySelector(".strip").textContent`
 
 // TestFirefoxComputesOnAPageOfAnotherSite does the same in the other browser.
 func TestFirefoxComputesOnAPageOfAnotherSite(t *testing.T) {
