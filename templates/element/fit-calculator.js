@@ -37,11 +37,11 @@
     }
 
     /**
-     * @param {string} attribute
+     * @param {string} _name
      * @param {string | null} before
      * @param {string | null} now
      */
-    attributeChangedCallback(attribute, before, now) {
+    attributeChangedCallback(_name, before, now) {
       if (now === before || !now) return;
       this.frame.title = this.getAttribute("title") ?? `Calculator: ${now.replaceAll("-", " ")}`;
       this.frame.src = new URL(`embed/${encodeURIComponent(now)}.html`, guide).href;

@@ -20,7 +20,7 @@ export function out() {
   }
 }
 
-if (parent !== globalThis) {
+if (parent !== window) {
   new ResizeObserver(tell).observe(main);
   document.addEventListener("pointerdown", out, true);
   document.addEventListener("focusin", out, true);
