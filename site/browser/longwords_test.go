@@ -1,0 +1,30 @@
+package browser
+
+import (
+	"net/http/httptest"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"plumbline/site"
+)
+
+// TestLongWordsFitAPhone publishes a shop whose language writes words of fifty letters, and
+// opens its pages on a narrow and on a common phone: nothing may stand out of the page.
+func TestLongWordsFitAPhone(t *testing.T) {
+	g, mistakes := site.Load("testdata/longwords")
+	require.Empty(t, mistakes)
+	dir := t.TempDir() + "/guide"
+	_, err := site.Publish(t.Context(), g, dir, site.Options{})
+	require.NoError(t, err)
+	s := httptest.NewServer(site.Handler(dir))
+	defer s.Close()
+	for _, path := range []string{"/index.html", "/werkstatt/index.html", "/werkstatt/termin.html"} {
+		for _, wide := range []int64{320, 390} {
+			b := openAt(t, s.URL, path, chromedp.EmulateViewport(wide, 844))
+			assert.Equal(t, float64(wide), eval[float64](b, `document.documentElement.scrollWidth`), "%s at %d", path, wide)
+		}
+	}
+}
