@@ -241,11 +241,11 @@ const bookWidth = 460
 // smallWidth is that of the plates that show how something is measured.
 const smallWidth = drawing.Small
 
-// picturesOf are the pictures of a shop that the book shows, in their order.
+// picturesOf are the addresses of the pictures of a shop that the book shows, in their order.
 func (g *Guide) picturesOf() (list []string) {
-	for p := range g.shown {
-		if slices.Contains(pictures, fileEnding(p)) {
-			list = append(list, p)
+	for _, s := range g.shown {
+		if s.picture != nil {
+			list = append(list, s.url)
 		}
 	}
 	slices.Sort(list)

@@ -76,7 +76,7 @@ func (v *volume) epub(made time.Time) ([]byte, error) {
 			},
 			image: func(n *xhtml.Node) (string, bool) {
 				src := attrOf(n, "src")
-				if _, ok := g.layers.file(src); !ok || !epubTypes[fileEnding(src)] {
+				if g.pictureAt(src) == nil || !epubTypes[fileEnding(src)] {
 					return "", false
 				}
 				pictures[src] = true
@@ -170,8 +170,8 @@ func (v *volume) packed(view *epubView) ([]byte, error) {
 		return nil, err
 	}
 	for _, p := range view.Pictures {
-		s, _ := v.guide.layers.file(strings.TrimPrefix(p.File, "pictures/"))
-		if err := put(path.Join("book", p.File), zip.Store, s.text); err != nil {
+		made := v.guide.pictureAt(strings.TrimPrefix(p.File, "pictures/"))
+		if err := put(path.Join("book", p.File), zip.Store, made.data); err != nil {
 			return nil, err
 		}
 	}

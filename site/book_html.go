@@ -84,12 +84,12 @@ func (v *volume) html() ([]byte, error) {
 
 // embedded returns a picture of the shop's folder as part of the page.
 func (v *volume) embedded(n *html.Node) (string, bool) {
-	s, ok := v.guide.layers.file(attrOf(n, "src"))
-	if !ok {
+	made := v.guide.pictureAt(attrOf(n, "src"))
+	if made == nil {
 		return "", false
 	}
-	kind := mime.TypeByExtension(fileEnding(s.path))
-	return "data:" + kind + ";base64," + base64.StdEncoding.EncodeToString(s.text), true
+	kind := mime.TypeByExtension(made.ext)
+	return "data:" + kind + ";base64," + base64.StdEncoding.EncodeToString(made.data), true
 }
 
 // runningHeads puts the number and title of each chapter at the head of its pages, so that

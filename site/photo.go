@@ -211,6 +211,18 @@ func (g *Guide) publishedAs(p, ext string) string {
 	return name + ext
 }
 
+// pictureAt is the picture that is published at an address.
+func (g *Guide) pictureAt(url string) *picture {
+	g.showing.RLock()
+	defer g.showing.RUnlock()
+	for _, s := range g.shown {
+		if s.picture != nil && s.url == url {
+			return s.picture
+		}
+	}
+	return nil
+}
+
 // developAll makes the pictures of all pages at once, on all processors.
 func (g *Guide) developAll() {
 	var list []source

@@ -24,7 +24,8 @@ func TestLongWordsFitAPhone(t *testing.T) {
 	for _, path := range []string{"/index.html", "/werkstatt/index.html", "/werkstatt/termin.html"} {
 		for _, wide := range []int64{320, 390} {
 			b := openAt(t, s.URL, path, chromedp.EmulateViewport(wide, 844))
-			assert.Equal(t, float64(wide), eval[float64](b, `document.documentElement.scrollWidth`), "%s at %d", path, wide)
+			got := eval[float64](b, `document.documentElement.scrollWidth`)
+			assert.Equal(t, float64(wide), got, "%s at %d", path, wide)
 		}
 	}
 }
