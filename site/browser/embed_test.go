@@ -53,9 +53,9 @@ func TestACalculatorComputesOnAPageOfAnotherSite(t *testing.T) {
 	ctx, stop := context.WithTimeout(ctx, time.Minute)
 	defer stop()
 	require.NoError(t, chromedp.Do(ctx, chromedp.EmulateViewport(390, 844), chromedp.Navigate(s.URL+"/")))
-	said[bool](t, ctx, `globalThis.heard = [], addEventListener("message", ({ data }) => heard.push(data)), true`)
+	tells[bool](t, ctx, `globalThis.heard = [], addEventListener("message", ({ data }) => heard.push(data)), true`)
 	assert.Greater(t, becomes[float64](t, ctx, frameHeight+" !== 640 && "+frameHeight), 700.0)
-	assert.True(t, said[bool](t, ctx, frameElement+`.contentDocument === null`), "the page can look into the frame")
+	assert.True(t, tells[bool](t, ctx, frameElement+`.contentDocument === null`), "the page can look into the frame")
 
 	targets, err := chromedp.Targets(ctx)
 	require.NoError(t, err)
@@ -66,19 +66,19 @@ func TestACalculatorComputesOnAPageOfAnotherSite(t *testing.T) {
 	frame, done := chromedp.NewContext(ctx, chromedp.WithTargetID(targets[i].TargetID))
 	defer done()
 	becomes[bool](t, frame, `!document.querySelector("fieldset").disabled`)
-	said[bool](t, frame, typing)
+	tells[bool](t, frame, typing)
 	becomes[string](t, frame, frameAnswer)
 	assert.True(t, becomes[bool](t, frame, `location.hash.includes("inseam=845")`))
-	assert.Equal(t, s.URL+"/", said[string](t, ctx, `location.href`))
-	assert.Regexp(t, `^\[(\{"height":\d+\},?)*\]$`, said[string](t, ctx, `JSON.stringify(heard)`))
+	assert.Equal(t, s.URL+"/", tells[string](t, ctx, `location.href`))
+	assert.Regexp(t, `^\[(\{"height":\d+\},?)*\]$`, tells[string](t, ctx, `JSON.stringify(heard)`))
 }
 
 // typing types an inside leg into the frame.
 const typing = `(() => { const f = document.querySelector('[name="inseam"]'); f.value = "845"; ` +
 	`f.dispatchEvent(new Event("input", { bubbles: true })); return true; })()`
 
-// said is what an expression comes to.
-func said[T any](t *testing.T, ctx context.Context, js string) T {
+// tells is what an expression comes to.
+func tells[T any](t *testing.T, ctx context.Context, js string) T {
 	t.Helper()
 	v, err := chromedp.Run(ctx, chromedp.Evaluate[T](js))
 	require.NoError(t, err, js)
