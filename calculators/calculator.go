@@ -31,9 +31,9 @@ const (
 type Calculator struct {
 	Name     string // stable key, for example saddle-height
 	Section  Section
-	Title    string // English, as are all strings here
-	Question string // the one question it answers
-	Scenario string // whose numbers the worked example has, one sentence
+	Title    words.English // English, as are all strings here
+	Question words.English // the one question it answers
+	Scenario words.English // whose numbers the worked example has, one sentence
 	Inputs   []Input
 	First    []*measure.Quantity // shown as the form opens, beside what is needed; the rest is behind "Refine"
 	Unasked  []Input             // errors of the model itself, which nobody could type: see Input
@@ -104,13 +104,13 @@ func (c *Calculator) AtOnce(in *Input) bool {
 
 // Assumption is a value that nobody measured.
 type Assumption struct {
-	Value float64 // base units, or the index of a choice
-	SD    float64 // its own standard uncertainty
-	From  string  // where it comes from, English: "usual for flat pedals"
+	Value float64       // base units, or the index of a choice
+	SD    float64       // its own standard uncertainty
+	From  words.English // where it comes from, English: "usual for flat pedals"
 }
 
 // Fixed assumes the same value whatever the other inputs are.
-func Fixed(value, sd float64, from string) func(Values) (Assumption, bool) {
+func Fixed(value, sd float64, from words.English) func(Values) (Assumption, bool) {
 	return func(Values) (Assumption, bool) { return Assumption{value, sd, from}, true }
 }
 

@@ -29,7 +29,7 @@ func TestEveryWorkedExampleAnswers(t *testing.T) {
 			require.False(t, seen[c.Name], "two calculators share a name")
 			seen[c.Name] = true
 			require.NotEmpty(t, c.Question)
-			require.True(t, strings.HasSuffix(c.Question, "?"))
+			require.True(t, strings.HasSuffix(string(c.Question), "?"))
 			require.NotEmpty(t, c.Scenario, "whose numbers are these?")
 			require.NotEmpty(t, c.Sources)
 			r, problems := c.Run(panel.Example(c), nil)
@@ -235,7 +235,7 @@ func TestCautionsAreListedOnce(t *testing.T) {
 	for _, k := range caution.All() {
 		require.False(t, listed[k.Key], k.Key)
 		require.NotEmpty(t, k.Title)
-		require.True(t, strings.HasSuffix(k.Text, "."), k.Key)
+		require.True(t, strings.HasSuffix(string(k.Text), "."), k.Key)
 		listed[k.Key] = true
 	}
 	for _, c := range catalog.All() {

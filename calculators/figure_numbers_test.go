@@ -154,7 +154,7 @@ func TestNumbersInFiguresAreThoseOfTheResult(t *testing.T) {
 			}
 			written(r.Figure, func(text words.Text) {
 				amounts(text, func(a measure.Amount) {
-					key := c.Name + " " + text.English
+					key := c.Name + " " + string(text.English)
 					switch {
 					case math.IsNaN(a.Value):
 					case known[size(a.Value)]:

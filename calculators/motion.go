@@ -17,7 +17,7 @@ import (
 type Motion struct {
 	Name               string // of the figure
 	Title, Description words.Text
-	Label              string // of the slider, English: "Turn the cranks"
+	Label              words.English // of the slider, English: "Turn the cranks"
 	Unit               *measure.Unit
 	From, To, Step     float64   // of the slider, base units
 	States             []float64 // those that stand beside one another, base units

@@ -5,16 +5,17 @@ import (
 	"slices"
 
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // Output declares one number of a calculator. It is a package-level variable, so
 // that Solve, Explain, other packages and tests all name it by the variable and a
 // slip of the pen does not compile.
 type Output struct {
-	Name    string // stable key, unique within its calculator
-	Label   string // English
+	Name    string        // stable key, unique within its calculator
+	Label   words.English // English
 	Unit    *measure.Unit
-	Between string            // what it is measured between, English
+	Between words.English     // what it is measured between, English
 	Beside  bool              // stands beside the headline: one is not set without the other
 	Folded  bool              // shown in the table below the other answers
 	Finer   int               // decimals beyond the unit's usual ones, for people

@@ -7,11 +7,13 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // number is a quantity that takes any number, for calculators made in tests.
 func number(key string) *measure.Quantity {
-	return &measure.Quantity{Key: key, Label: key, Unit: measure.One, Low: -1e6, High: 1e6, Least: -1e9, Most: 1e9}
+	return &measure.Quantity{Key: key, Label: words.English(key), Unit: measure.One,
+		Low: -1e6, High: 1e6, Least: -1e9, Most: 1e9}
 }
 
 // TestEndGaugeOfTheGUM reproduces JCGM 100:2008, annex H.1 (from memory): the

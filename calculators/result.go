@@ -119,10 +119,10 @@ const (
 
 // Note is a sentence that travels with a result.
 type Note struct {
-	Kind  NoteKind   `json:"kind"`
-	Text  words.Text `json:"text"`
-	Key   string     `json:"key,omitempty"`   // of the caution, where it is one of package caution
-	Title string     `json:"title,omitempty"` // its heading, English
+	Kind  NoteKind      `json:"kind"`
+	Text  words.Text    `json:"text"`
+	Key   string        `json:"key,omitempty"`   // of the caution, where it is one of package caution
+	Title words.English `json:"title,omitempty"` // its heading, English
 
 	Grade caution.Grade `json:"grade,omitempty"` // of a caution
 
@@ -201,7 +201,7 @@ func (r *Result) At(o *Output) *Answer {
 }
 
 // Note adds a sentence to the result. A caution about this very result is one to check.
-func (r *Result) Note(kind NoteKind, english string, holes ...words.Sayer) {
+func (r *Result) Note(kind NoteKind, english words.English, holes ...words.Sayer) {
 	n := Note{Kind: kind, Text: words.Of(english, holes...)}
 	if kind == CautionNote {
 		n.Grade = caution.Check

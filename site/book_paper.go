@@ -11,6 +11,7 @@ import (
 	"plumbline/calculators/panel"
 	"plumbline/calculators/sheet"
 	"plumbline/calculators/symptom"
+	"plumbline/calculators/words"
 	"plumbline/templates"
 )
 
@@ -107,11 +108,11 @@ func blankSheet(id string, g *Guide) string {
 	w := &markup.Writer{ID: id, R: g.reader}
 	w.Raw(`<section class="blank-sheet" aria-labelledby="`).Name("-blank").Raw(`"><h2 id="`).Name("-blank").Raw(`">`)
 	w.Say("A sheet to write on").Raw(`</h2><p>`)
-	for _, label := range []string{"Rider", "Bike", "Date"} {
+	for _, label := range []words.English{"Rider", "Bike", "Date"} {
 		w.Say(label).Raw(` <span class="write"></span> `)
 	}
 	w.Raw(`</p><table><thead><tr>`)
-	for _, head := range []string{"Setting", "Now", "Next", "Changed on"} {
+	for _, head := range []words.English{"Setting", "Now", "Next", "Changed on"} {
 		w.Raw(`<th scope="col">`).Say(head).Raw(`</th>`)
 	}
 	w.Raw(`</tr></thead><tbody>`)

@@ -48,7 +48,7 @@ func ownWords(p *guidePage) (keys []string) {
 	}
 	for _, q := range measure.All() {
 		if q.How.Taken() {
-			names[strings.ToLower(q.Label)] = q.Key
+			names[strings.ToLower(string(q.Label))] = q.Key
 		}
 	}
 	under := strings.HasPrefix(p.Title, "Measure ")

@@ -7,6 +7,7 @@ import (
 
 	"plumbline/calculators/caution"
 	"plumbline/calculators/literature"
+	"plumbline/calculators/words"
 )
 
 // library is every source and caution that a page may name: those of the
@@ -136,9 +137,9 @@ func (b *library) readCautions(from source) []Mistake {
 		if !y.key(e, "caution") {
 			continue
 		}
-		c := &caution.Caution{Key: e.key, Grade: caution.Know, Title: titled(e.key)}
+		c := &caution.Caution{Key: e.key, Grade: caution.Know, Title: words.English(titled(e.key))}
 		if _, single := scalar(e.value); single {
-			c.Text = y.text(e)
+			c.Text = words.English(y.text(e))
 		} else {
 			for _, e := range y.mapping(e.value, "a caution") {
 				switch {
@@ -149,9 +150,9 @@ func (b *library) readCautions(from source) []Mistake {
 							"write stop (danger to life or of lasting harm), check (before the ride) or know")
 					}
 				case e.key == "title":
-					c.Title = y.text(e)
+					c.Title = words.English(y.text(e))
 				default:
-					c.Text = y.text(e)
+					c.Text = words.English(y.text(e))
 				}
 			}
 		}

@@ -177,7 +177,7 @@ func (g *Guide) benches() (list []placed) {
 			if b.kind != calculatorBlock || c == nil {
 				continue
 			}
-			here := placed{c.Title, c.Question, p.URL + "#" + b.name + "-" + b.place, c, p}
+			here := placed{c.Title.Say(g.reader), c.Question.Say(g.reader), p.URL + "#" + b.name + "-" + b.place, c, p}
 			i, seen := at[b.name]
 			if !seen {
 				at[b.name] = len(list)

@@ -196,8 +196,8 @@ func (p *guidePage) collect() {
 			p.blocks = append(p.blocks, n)
 			for _, key := range n.keys {
 				if q := measure.Named(key); q != nil {
-					p.headings = append(p.headings, heading{3, q.Label, measureID(key), n.at, plain.Len()})
-					plain.WriteString(q.Label + ". " + q.How.Text + " " + q.How.Slip + "\n")
+					p.headings = append(p.headings, heading{3, string(q.Label), measureID(key), n.at, plain.Len()})
+					plain.WriteString(string(q.Label + ". " + q.How.Text + " " + q.How.Slip + "\n"))
 				}
 			}
 			return ast.WalkSkipChildren, nil

@@ -10,6 +10,7 @@ import (
 	"plumbline/calculators/measure"
 	"plumbline/calculators/panel"
 	"plumbline/calculators/symptom"
+	"plumbline/calculators/words"
 )
 
 // found is one thing that a search can find: a page, a section of it, or what a
@@ -109,9 +110,11 @@ func once(s string) string {
 // asked has the fields of earlier calculators, which are not found twice.
 func (g *Guide) inBench(b placed, asked map[string]bool) []found {
 	c := b.calculator
-	list := []found{{URL: b.url, Title: c.Title, Kind: calculatorFound, In: b.page.Title, Says: c.Question}}
-	add := func(kind, url, title, says string) {
-		list = append(list, found{URL: url, Title: title, Kind: kind, In: c.Title, Says: says})
+	list := []found{{URL: b.url, Title: c.Title.Say(g.reader), Kind: calculatorFound, In: b.page.Title,
+		Says: c.Question.Say(g.reader)}}
+	add := func(kind, url string, title, says words.Sayer) {
+		list = append(list, found{URL: url, Title: title.Say(g.reader), Kind: kind, In: c.Title.Say(g.reader),
+			Says: says.Say(g.reader)})
 	}
 	for _, in := range c.Inputs {
 		if !asked[in.Key] && !g.showsHow(in.Key) {
@@ -124,7 +127,7 @@ func (g *Guide) inBench(b placed, asked map[string]bool) []found {
 	}
 	if r, wrong := c.Run(panel.Example(c), base(g.reader)); wrong == nil {
 		for _, t := range r.Tables {
-			add(tableFound, b.url, t.Caption.Say(g.reader), "")
+			add(tableFound, b.url, t.Caption, words.Text{})
 		}
 	}
 	return list
@@ -148,10 +151,10 @@ func (g *Guide) symptoms() (list []found) {
 	for _, s := range symptom.All() {
 		says := make([]string, 0, len(s.Causes))
 		for _, c := range s.Causes {
-			says = append(says, c.Why)
+			says = append(says, c.Why.Say(g.reader))
 		}
-		list = append(list, found{URL: p.URL + "#" + symptomsBlock + "-1-" + s.Key, Title: s.Label, Kind: symptomFound,
-			Says: "Likely causes, the one to try first in front.", Asked: g.asked.symptoms[s.Key],
+		list = append(list, found{URL: p.URL + "#" + symptomsBlock + "-1-" + s.Key, Title: s.Label.Say(g.reader), Kind: symptomFound,
+			Says: words.Of("Likely causes, the one to try first in front.").Say(g.reader), Asked: g.asked.symptoms[s.Key],
 			Text: once(strings.Join(says, ". "))})
 	}
 	return list
@@ -168,7 +171,7 @@ func (g *Guide) opens() []opened {
 			continue
 		}
 		in := inputOf(benches[i].calculator, n.input)
-		list = append(list, opened{benches[i].url, benches[i].title, in.Key, in.Label, string(in.Unit.Kind),
+		list = append(list, opened{benches[i].url, benches[i].title, in.Key, in.Label.Say(g.reader), string(in.Unit.Kind),
 			[2]float64{in.Low, in.High}, n.said})
 	}
 	return list

@@ -82,7 +82,7 @@ func places(t *testing.T, path, page string, known map[string]*caution.Caution) 
 		}
 		seen[key] = true
 		if k := known[key]; k == nil || string(k.Grade) != grade ||
-			!strings.Contains(page[m[0]:], k.Grade.Label()+"</span> <b>") {
+			!strings.Contains(page[m[0]:], string(k.Grade.Label())+"</span> <b>") {
 			t.Errorf("%s: %s has the grade %s", path, key, grade)
 		}
 		place := "text"

@@ -2,13 +2,15 @@
 // guide may add cautions of its own; it can neither reword nor drop these.
 package caution
 
+import "plumbline/calculators/words"
+
 // Caution is one safety text: how much hangs on it, a short heading and what to do, in
 // English.
 type Caution struct {
 	Key   string
 	Grade Grade
-	Title string
-	Text  string
+	Title words.English
+	Text  words.English
 }
 
 // Grade tells how much hangs on a caution. It travels with the words: on the page each
@@ -26,7 +28,7 @@ const (
 func Grades() []Grade { return []Grade{Stop, Check, Know} }
 
 // Label is the grade's name as it stands before a caution, English.
-func (g Grade) Label() string {
+func (g Grade) Label() words.English {
 	switch g {
 	case Stop:
 		return "Stop"

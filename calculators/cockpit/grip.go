@@ -61,7 +61,7 @@ type gripStep struct {
 	ahead, up, fromSaddle *calculators.Output
 }
 
-func newGripStep(name, part string, said words.Text, change func(*geometry.Cockpit)) gripStep {
+func newGripStep(name string, part words.English, said words.Text, change func(*geometry.Cockpit)) gripStep {
 	output := func(of string) *calculators.Output {
 		return &calculators.Output{Name: name + "-" + of, Label: part, Unit: measure.Mm, Finer: 1}
 	}

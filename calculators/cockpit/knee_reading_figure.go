@@ -26,7 +26,7 @@ func kneeReading(b figure.Build, pose figure.Pose) *drawing.Figure {
 	}
 	low := drawing.Point{X: pose.Hip.X - 320, Y: b.Spindle().Y - 130}
 	high := drawing.Point{X: pose.Knee.X + 320, Y: pose.Hip.Y + 200}
-	mark := func(at drawing.Point, side float64, english string) []drawing.Mark {
+	mark := func(at drawing.Point, side float64, english words.English) []drawing.Mark {
 		return []drawing.Mark{
 			drawing.Circle{Role: drawing.Hot, Fill: drawing.Solid, Centre: at, Radius: 13},
 			drawing.Label{Role: drawing.Ink, At: at, Side: drawing.Point{X: side, Y: 0.2}, Leader: true,

@@ -33,7 +33,7 @@ func TestTheLeverIsDrawnAsItIsMeasured(t *testing.T) {
 			blade = m
 		}
 	}
-	said := func(format string, x float64) string { return words.Of(format, measure.Millimetres(x)).Say(nil) }
+	said := func(format words.English, x float64) string { return words.Of(format, measure.Millimetres(x)).Say(nil) }
 	require.InDeltaMapValues(t, map[string]float64{
 		words.Of("{0} {1}", words.Of(measure.LeverReach.Label), measure.Millimetres(61)).Say(nil):     61,
 		words.Of("{0} {1}", words.Of(measure.GripDiameter.Label), measure.Millimetres(31.5)).Say(nil): 31.5,

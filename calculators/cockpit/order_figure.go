@@ -43,7 +43,7 @@ func orderOfWork(seated []drawing.Mark, b figure.Build, grip geometry.Point) *dr
 		)
 	}
 	side := [3]drawing.Point{{X: 1}, {X: -1}, {X: 1}}
-	for i, name := range [3]string{"feet", "saddle", "hands"} {
+	for i, name := range [3]words.English{"feet", "saddle", "hands"} {
 		f.Add(drawing.Label{Role: drawing.Hot, At: at[i].Along(side[i], radius), Side: side[i], Text: words.Of(name),
 			Fixed: true})
 	}

@@ -9,6 +9,7 @@ import (
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // Roll answers what turning the bar in the stem does to the grips.
@@ -51,7 +52,7 @@ type rollStep struct {
 }
 
 func newRollStep(name string, roll float64) rollStep {
-	output := func(of, label string, unit *measure.Unit) *calculators.Output {
+	output := func(of string, label words.English, unit *measure.Unit) *calculators.Output {
 		return &calculators.Output{Name: name + "-" + of, Label: label, Unit: unit, Finer: 1}
 	}
 	return rollStep{roll, output("ahead", "Ahead", measure.Mm), output("up", "Up", measure.Mm),

@@ -9,6 +9,7 @@ import (
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // Same answers how to set up a new bike so that saddle and grips stand where they
@@ -90,7 +91,7 @@ var (
 )
 
 // onceGiven assumes a value once another input was given.
-func onceGiven(q *measure.Quantity, value, sd float64, from string) assume {
+func onceGiven(q *measure.Quantity, value, sd float64, from words.English) assume {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{Value: value, SD: sd, From: from}, v.Given(q)
 	}

@@ -103,7 +103,7 @@ func (d Desk) compare(a Ask) string {
 		right = "now"
 	}
 	w.Raw(`<div class="line">`)
-	pick := func(name, label, chosen string) {
+	pick := func(name string, label words.English, chosen string) {
 		w.Raw(`<label>`).Say(label).Raw(` <select name="`).Raw(name).Raw(`" id="`).Name("-" + name).
 			Raw(`" autocomplete="off">`)
 		for _, s := range list {
@@ -143,7 +143,7 @@ func (d Desk) laid(w *markup.Writer, before, after *record.Record) {
 		return
 	}
 	w.Raw(`<table class="differ"><thead><tr>`)
-	for _, head := range []string{"What differs", "Thin lines", "In ink", "Change"} {
+	for _, head := range []words.English{"What differs", "Thin lines", "In ink", "Change"} {
 		w.Raw(`<th scope="col">`).Say(head).Raw(`</th>`)
 	}
 	w.Raw(`</tr></thead><tbody>`)

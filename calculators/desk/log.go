@@ -74,7 +74,10 @@ func said1(q *measure.Quantity, text string) words.Sayer {
 
 // ridden are the ticks of the two rides after a change, as the walk through a chapter's
 // acts names them too.
-var ridden = []struct{ name, says string }{{"ridden once", "first ride"}, {"ridden twice", "second ride"}}
+var ridden = []struct {
+	name string
+	says words.English
+}{{"ridden once", "first ride"}, {"ridden twice", "second ride"}}
 
 // rides writes the changes that stand on the bike and were not ridden twice.
 func rides(w *markup.Writer, bike *record.Bike) {

@@ -60,7 +60,7 @@ func begun(kind string, b *Block) *markup.Writer {
 
 // askable is what a fitter may tick: what a client can measure or read at home.
 var askable = []struct {
-	title string
+	title words.English
 	list  []*measure.Quantity
 }{
 	{"Rider", []*measure.Quantity{measure.Stature, measure.Mass, measure.Inseam, measure.TrochanterHeight,
@@ -95,7 +95,10 @@ func (d Desk) PreparePage(b Block) string {
 		Raw(`</button></div><div class="line hand" hidden>` +
 			`<a class="button main" data-do="message" hidden>`).
 		Say("Send it").Raw(`</a>`)
-	for _, do := range []struct{ name, label string }{{"share", "Share it"}, {"copy", "Copy a link"}, {"json",
+	for _, do := range []struct {
+		name  string
+		label words.English
+	}{{"share", "Share it"}, {"copy", "Copy a link"}, {"json",
 		"Save a file"}, {"code", "Show a code"}} {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}
@@ -123,7 +126,7 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 		}
 		w.Raw(`</select></label>`)
 	}
-	row := func(name, label, value, example string) {
+	row := func(name string, label words.English, value string, example words.English) {
 		w.Raw(`<label class="row">`).Say(label).
 			Raw(` <input type="text" autocomplete="off" maxlength="80" name="`).Raw(name).
 			Raw(`" value="`).Text(value).Raw(`" placeholder="`).Say(example).Raw(`"></label>`)
@@ -148,7 +151,7 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 		w.Raw(` checked`)
 	}
 	w.Raw(`> `).Say("Ask the few questions about health as well. Each may be left out.").Raw(`</label>`)
-	text := func(name, label, value, hint string) {
+	text := func(name string, label words.English, value, hint string) {
 		w.Raw(`<label class="row">`).Say(label).
 			Raw(` <input type="text" autocomplete="off" name="`).Raw(name).Raw(`" value="`).Text(value).
 			Raw(`" aria-describedby="`).Name("-" + hint).Raw(`"></label>`)
@@ -164,7 +167,10 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 		Raw(`</p><p class="problem" id="`).Name("-rp").
 		Raw(`" hidden></p><label class="row">`).Say("Your request, as a link").
 		Raw(` <input type="text" readonly name="link" autocomplete="off"></label><div class="line">`)
-	for _, do := range []struct{ name, label string }{{"copy", "Copy the link"}, {"share", "Share it"}, {"code",
+	for _, do := range []struct {
+		name  string
+		label words.English
+	}{{"copy", "Copy the link"}, {"share", "Share it"}, {"code",
 		"Show a code"}, {"try", "See it as your client does"}} {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}

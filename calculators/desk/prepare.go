@@ -79,7 +79,7 @@ func visit(w *markup.Writer, v request.Visit) {
 }
 
 // begin begins a step.
-func begin(w *markup.Writer, key, title string) {
+func begin(w *markup.Writer, key string, title words.English) {
 	w.Raw(`<li class="step" id="`).Name("-step-" + key).Raw(`" data-step="`).Text(key).
 		Raw(`" tabindex="-1"><h3 id="`).Name("-" + key + "-t").Raw(`">`).
 		Say(title).Raw(`</h3>`)
@@ -135,7 +135,7 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry, in *words.R
 	w.Raw(`<div class="readings" role="group" aria-labelledby="`).Name("-" + q.Key + "-t").
 		Raw(`" aria-describedby="`).Name("-" + q.Key + "-h ").Name("-" + q.Key + "-p ").
 		Name("-" + q.Key + "-d").Raw(`">`)
-	for i, name := range [readings]string{"First reading", "Second reading", "Third reading"} {
+	for i, name := range [readings]words.English{"First reading", "Second reading", "Third reading"} {
 		at := "-" + q.Key + "-" + strconv.Itoa(i+1)
 		w.Raw(`<div class="asked"><label for="`).Name(at).Raw(`">`).Say(name).
 			Raw(`</label><span class="entry"><input type="text" inputmode="`).Raw(q.Keyboard(unit)).
@@ -150,7 +150,8 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry, in *words.R
 }
 
 // picks writes a choice.
-func picks(w *markup.Writer, key, title string, choices []measure.Choice, open, chosen string) {
+func picks(w *markup.Writer, key, title string, choices []measure.Choice, open words.English,
+	chosen string) {
 	w.Raw(`<div class="choices" role="group" aria-labelledby="`).Name("-" + key + title).Raw(`">`)
 	for _, c := range append(choices[:len(choices):len(choices)], measure.Choice{Label: open}) {
 		w.Raw(`<label><input type="radio" name="`).Text(key).Raw(`" value="`).Text(c.Key).Raw(`"`)

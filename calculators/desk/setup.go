@@ -75,7 +75,7 @@ func write(a Ask) (reply Reply) {
 	r, _ := record.Decode(a.Record)
 	value, was, from := merge(r.Of(q), now, next)
 	if value == "" {
-		english := "Write down what it is now, what it is to become, or both."
+		english := words.English("Write down what it is now, what it is to become, or both.")
 		if next != "" {
 			english = "Write down what it is now as well. Without it there is no way back."
 		}

@@ -4,6 +4,7 @@ import (
 	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/sheet"
+	"plumbline/calculators/words"
 )
 
 // SetupPage writes the page "Your setup": who and which bike, where the reader is on the
@@ -28,7 +29,10 @@ func (d Desk) SetupPage(b Block) string {
 func whose(w *markup.Writer) {
 	w.Raw(`<form class="whom" novalidate><fieldset disabled><legend class="unseen">`).Say("Rider and bike").
 		Raw(`</legend><div class="line">`)
-	for _, f := range []struct{ name, label, add string }{{"rider", "Rider", "Add a rider"}, {"bike", "Bike",
+	for _, f := range []struct {
+		name       string
+		label, add words.English
+	}{{"rider", "Rider", "Add a rider"}, {"bike", "Bike",
 		"Add a bike"}} {
 		w.Raw(`<label>`).Say(f.label).Raw(` <select name="`).Raw(f.name).Raw(`" autocomplete="off"></select></label>`).
 			Raw(`<button type="button" data-do="add-`).Raw(f.name).Raw(`">`).Say(f.add).Raw(`</button>`)
@@ -67,7 +71,7 @@ func writing(w *markup.Writer) {
 				w.Raw(`</optgroup>`)
 			}
 			group = s.Group
-			w.Raw(`<optgroup label="`).Say(string(group)).Raw(`">`)
+			w.Raw(`<optgroup label="`).Say(words.English(group)).Raw(`">`)
 		}
 		w.Raw(`<option value="`).Text(s.Key).Raw(`" data-unit="`).Text(s.Unit.Mark())
 		if s.Least < 0 {
@@ -79,7 +83,10 @@ func writing(w *markup.Writer) {
 		w.Raw(`">`).Say(s.Label).Raw(`</option>`)
 	}
 	w.Raw(`</optgroup></select></label>`)
-	for _, f := range []struct{ name, label string }{{"now", "Now"}, {"next", "Next"}} {
+	for _, f := range []struct {
+		name  string
+		label words.English
+	}{{"now", "Now"}, {"next", "Next"}} {
 		w.Raw(`<div class="asked"><label for="`).Name("-" + f.name).Raw(`">`).Say(f.label).
 			Raw(`</label><span class="entry"><input type="text" inputmode="decimal" autocomplete="off" ` +
 				`spellcheck="false" id="`).Name("-" + f.name).Raw(`" name="`).Raw(f.name).
@@ -120,7 +127,10 @@ func logging(w *markup.Writer) {
 func handing(w *markup.Writer) {
 	w.Raw(`<fieldset class="keep" disabled><legend>`).Say("Save it, print it, hand it on").
 		Raw(`</legend><div class="line">`)
-	for _, do := range []struct{ name, label string }{{"print", "Print the setup sheet"}, {"json", "Save a file"},
+	for _, do := range []struct {
+		name  string
+		label words.English
+	}{{"print", "Print the setup sheet"}, {"json", "Save a file"},
 		{"csv", "Save a table"}, {"share", "Share a link"}, {"copy", "Copy a link"}, {"code", "Show a code"}} {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}
@@ -132,7 +142,10 @@ func handing(w *markup.Writer) {
 			"whom you want to have them.").
 		Raw(`</p><div class="opened" id="`).Name("-o").Raw(`" role="status"></div><div class="code-place"></div>` +
 		`</fieldset><fieldset class="forget" disabled><legend>`).Say("Forget").Raw(`</legend><div class="line">`)
-	for _, f := range []struct{ what, label string }{{"bike", "Forget this bike"}, {"rider", "Forget this rider"},
+	for _, f := range []struct {
+		what  string
+		label words.English
+	}{{"bike", "Forget this bike"}, {"rider", "Forget this rider"},
 		{"all", "Forget everything"}} {
 		w.Raw(`<button type="button" data-forget="`).Raw(f.what).Raw(`">`).Say(f.label).Raw(`</button>`)
 	}

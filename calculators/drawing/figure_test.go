@@ -137,7 +137,7 @@ var somewhere = rapid.Custom(func(t *rapid.T) Point {
 var role = rapid.SampledFrom([]Role{Ink, Before, Hot, Body, Soft})
 
 var said = rapid.Custom(func(t *rapid.T) words.Text {
-	return words.Text{English: rapid.SampledFrom([]string{
+	return words.Text{English: rapid.SampledFrom([]words.English{
 		"728 ± 18 mm", "35°", "Front centre 775 mm", "a", "", "M&M <b>", "über dem Tretlagermittelpunkt gemessene " +
 			"Sattelhöhe", "\x00\xff", "Reach 460",
 	}).Draw(t, "text")}
@@ -320,7 +320,7 @@ func TestAMarkThatIsNoNumberIsLeftOut(t *testing.T) {
 }
 
 func TestTextIsSaidToTheReader(t *testing.T) {
-	r := &words.Reader{Said: map[string]string{"A drawing": "Eine Zeichnung", "here": "hier"}}
+	r := &words.Reader{Said: map[words.English]string{"A drawing": "Eine Zeichnung", "here": "hier"}}
 	svg := figure(Label{Role: Ink, At: Point{1, 1}, Text: words.Of("here")}).SVG("x", r, 530)
 	if !strings.Contains(svg, "Eine Zeichnung") || !strings.Contains(svg, ">hier<") {
 		t.Error(svg)

@@ -91,7 +91,7 @@ func (w *writer) change(c record.Change) {
 		q := measure.Named(c.Key)
 		w.text("key", c.Key)
 		if q != nil {
-			w.text("label", q.Label)
+			w.text("label", string(q.Label))
 		}
 		w.plain("value", c.Value)
 		if q != nil && q.Is() == measure.Number {

@@ -33,7 +33,7 @@ func CSV(r *record.Record) string {
 		e := &r.Entries[i]
 		cells := [12]string{0: harmless(e.Key), 2: e.Text, 7: e.Date, 9: harmless(e.From), 10: e.Was, 11: e.Done}
 		if e.Quantity != nil {
-			cells[1] = e.Quantity.Label
+			cells[1] = string(e.Quantity.Label)
 		}
 		if e.Read() && e.Quantity.Is() == measure.Number {
 			cells[2], cells[3] = record.Decimals(e.Value, 6), e.Quantity.Unit.Symbol

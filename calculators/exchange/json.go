@@ -73,7 +73,7 @@ func (w *writer) entry(r *record.Record, e *record.Entry) {
 	w.text("key", e.Key)
 	number := e.Read() && e.Quantity.Is() == measure.Number
 	if e.Quantity != nil {
-		w.text("label", e.Quantity.Label)
+		w.text("label", string(e.Quantity.Label))
 	}
 	switch {
 	case number:

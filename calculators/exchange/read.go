@@ -51,8 +51,8 @@ const mostParts = 50_000
 type parser struct {
 	s    string
 	i    int
-	n    int    // values begun so far
-	what string // what was expected where it stopped
+	n    int           // values begun so far
+	what words.English // what was expected where it stopped
 }
 
 // parse reads one value and nothing after it. If the text is no JSON it says
@@ -95,7 +95,7 @@ func (p *parser) next(c byte) bool {
 	return false
 }
 
-func (p *parser) fail(what string) bool {
+func (p *parser) fail(what words.English) bool {
 	p.what = what
 	return false
 }
@@ -154,7 +154,7 @@ func (p *parser) value(depth int) (v value, ok bool) {
 }
 
 // list reads what stands between brackets, parted by commas.
-func (p *parser) list(end byte, what string, item func() bool) bool {
+func (p *parser) list(end byte, what words.English, item func() bool) bool {
 	if p.space(); p.next(end) {
 		return true
 	}

@@ -8,6 +8,7 @@ import (
 	"plumbline/calculators/fit"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // FootAngle answers how far the cleats turn for the feet's own angles, and what room
@@ -67,8 +68,8 @@ type oneFoot struct {
 }
 
 // newOneFoot declares them.
-func newOneFoot(name, label string) oneFoot {
-	o := func(what, says string, unit *measure.Unit) *calculators.Output {
+func newOneFoot(name string, label words.English) oneFoot {
+	o := func(what string, says words.English, unit *measure.Unit) *calculators.Output {
 		return &calculators.Output{Name: name + "-" + what, Label: label + " " + says, Unit: unit}
 	}
 	f := oneFoot{

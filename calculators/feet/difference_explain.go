@@ -153,7 +153,7 @@ func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure 
 			drawing.Label{Role: role, At: p.At(x, 0), Side: figure.Point{Y: -1}, Text: text, Fixed: true})
 	}
 	f.Add(drawing.Line{Role: drawing.Ink, Points: []figure.Point{p.At(from, 0), p.At(to, 0)}})
-	zone := func(x float64, english string) {
+	zone := func(x float64, english words.English) {
 		f.Add(drawing.Label{Role: drawing.Ink, At: p.At(x, 0.1), Leader: true, Text: words.Of(english), Priority: 1,
 			Side: figure.Point{X: x - (shimFrom+shimTo)/2.0, Y: -3}})
 	}

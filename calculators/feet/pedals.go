@@ -75,8 +75,8 @@ var (
 type pedalRow struct{ height, setback, kneeBottom, kneeTop, hipBottom, hipTop *calculators.Output }
 
 // newPedalRow declares a row's numbers.
-func newPedalRow(name, label string) pedalRow {
-	o := func(what, says string, unit *measure.Unit) *calculators.Output {
+func newPedalRow(name string, label words.English) pedalRow {
+	o := func(what string, says words.English, unit *measure.Unit) *calculators.Output {
 		return &calculators.Output{Name: name + "-" + what, Label: label + ": " + says, Unit: unit}
 	}
 	return pedalRow{

@@ -27,7 +27,7 @@ func fingerBehindTheHeel(v calculators.Values) *drawing.Figure {
 				"is room for two.",
 			measure.Millimetres(foot),
 		)}
-	for i, caption := range [3]string{"Right: one finger", "Too short: none", "Too long: two"} {
+	for i, caption := range [3]words.English{"Right: one finger", "Too short: none", "Too long: two"} {
 		f.Frame(words.Of(caption), shoeCut(foot, [3]int{1, 0, 2}[i])...)
 	}
 	return f

@@ -100,7 +100,7 @@ func cleatTurns(v calculators.Values) *drawing.Figure {
 	free := given(v, measure.PedalFloat, drawnFloat)
 	foot := given(v, measure.FootLength, drawnFoot)
 	ahead := body.BallPerFoot.Of(body.Unknown).Value * foot
-	nose, toes := "inwards, towards the bike", "out"
+	nose, toes := words.English("inwards, towards the bike"), words.English("out")
 	if out < 0 {
 		nose, toes = "outwards", "in"
 	}

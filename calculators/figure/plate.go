@@ -19,7 +19,7 @@ type Plate struct {
 // the marks. Fit, where given, changes the build so that there is something to see,
 // and Frame cuts the drawing down to what matters.
 type Scenery struct {
-	Name  string
+	Name  words.English
 	Marks func(Build) []drawing.Mark
 	Fit   func(Build) Build
 	Frame func(Build) (low, high Point)
@@ -27,7 +27,7 @@ type Scenery struct {
 
 // Spot is a place to which a tape, a thread or a phone is put, with what it is called.
 type Spot struct {
-	Name string
+	Name words.English
 	At   func(Build) Point
 }
 
@@ -51,12 +51,12 @@ type Span struct {
 	From, To Spot
 	Way      Way
 	Beside   float64
-	Label    string // "" for the label of the plate's quantity
+	Label    words.English // "" for the label of the plate's quantity
 	Against  Spot
 }
 
 // said names each way inside a sentence.
-var said = [...]string{"straight from {0} to {1}", "level, between plumb marks on the floor, from {0} to {1}",
+var said = [...]words.English{"straight from {0} to {1}", "level, between plumb marks on the floor, from {0} to {1}",
 	"level from {0} to {1}", "straight up or down from {0} to {1}", "as an angle, along the line from {0} to {1}"}
 
 // Draw returns the plate over a build.

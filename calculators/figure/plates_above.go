@@ -51,7 +51,7 @@ func tube(ax, ay, bx, by, ra, rb float64) drawing.Mark {
 
 // ray returns the spans' places on a line from a point: the point itself, a place on
 // the line, and one straight ahead of the point.
-func ray(from, to, against string, start Point, angle, length float64) Span {
+func ray(from, to, against words.English, start Point, angle, length float64) Span {
 	end := start.Plus(drawing.Polar(angle, length))
 	return Span{From: spot(from, start.X, start.Y), To: spot(to, end.X, end.Y), Way: Tilt,
 		Against: spot(against, start.X+length, start.Y)}

@@ -4,10 +4,11 @@ import (
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // spot is a fixed place of a part that is drawn by eye.
-func spot(name string, x, y float64) Spot {
+func spot(name words.English, x, y float64) Spot {
 	return Spot{name, func(Build) Point { return Point{X: x, Y: y} }}
 }
 
@@ -17,7 +18,7 @@ func part(q *measure.Quantity, on Scenery, way Way, from, to Spot, beside float6
 }
 
 // onSteerer is a place on the steering axis: how far above the top of the head tube.
-func onSteerer(name string, above func(Build) float64) Spot {
+func onSteerer(name words.English, above func(Build) float64) Spot {
 	return Spot{name, func(b Build) Point { return At(b.Bike.HeadTop).Along(At(b.Bike.AxisDown()), -above(b)) }}
 }
 
@@ -292,7 +293,7 @@ var (
 
 // onPost is a place along a post that stands upright, from the middle of the rail
 // clamp down, and beside its centre line.
-func onPost(name string, down, beside float64) Spot { return spot(name, beside, -down) }
+func onPost(name words.English, down, beside float64) Spot { return spot(name, beside, -down) }
 
 // Places along the drawn post, mm below the rail clamp: a dropper of 150 mm.
 const (
@@ -349,7 +350,7 @@ var saddleSide = Scenery{Name: "A saddle on its rails from the side", Marks: sad
 	}}
 
 // onSaddle is a place of the saddle: ahead of and above its point.
-func onSaddle(name string, x, y float64) Spot {
+func onSaddle(name words.English, x, y float64) Spot {
 	return Spot{name, func(b Build) Point { return b.SaddleTop().Plus(Point{X: x, Y: y}) }}
 }
 

@@ -22,7 +22,7 @@ func TestPlotMapsCornersToCorners(t *testing.T) {
 // Every tick is said on the sheet, and nothing of a plot without extent is a
 // number that is none.
 func TestPlotSheetSaysItsTicks(t *testing.T) {
-	tick := func(x float64, s string) Tick { return Tick{At: x, Text: words.Of(s)} }
+	tick := func(x float64, s words.English) Tick { return Tick{At: x, Text: words.Of(s)} }
 	f := &drawing.Figure{Title: words.Of("t"), Description: words.Of("d")}
 	p := Plot{High: Point{X: 600, Y: 300}, To: Point{X: 10, Y: 10}}
 	f.Add(p.Sheet([]Tick{tick(0, "left"), tick(10, "right")}, []Tick{tick(5, "half")})...)

@@ -46,9 +46,9 @@ func saddleFigure(t testing.TB, inseam float64, sex body.Sex) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Seated at the bottom of the stroke"), Description: words.Of("d")}
 	f.Add(Scene(b, &p)...)
 	f.Add(SeatLine(b),
-		SaddleHeight(b, drawing.Hot, words.Of(fmt.Sprintf("%.0f ± 18 mm", h))),
-		SpindleToSaddle(b, drawing.Ink, words.Of(fmt.Sprintf("%.0f", h+b.Crank))),
-		KneeBend(p, drawing.Ink, words.Of(fmt.Sprintf("%.0f°", near.KneeBend))))
+		SaddleHeight(b, drawing.Hot, words.Of(words.English(fmt.Sprintf("%.0f ± 18 mm", h)))),
+		SpindleToSaddle(b, drawing.Ink, words.Of(words.English(fmt.Sprintf("%.0f", h+b.Crank)))),
+		KneeBend(p, drawing.Ink, words.Of(words.English(fmt.Sprintf("%.0f°", near.KneeBend)))))
 	return f
 }
 

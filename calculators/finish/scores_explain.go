@@ -108,7 +108,7 @@ func explainMore(r *calculators.Result, before, after int) {
 }
 
 func settingsTable(r *calculators.Result, before, after int) calculators.Table {
-	row := func(name string, rides int, mean *calculators.Output) []words.Sayer {
+	row := func(name words.English, rides int, mean *calculators.Output) []words.Sayer {
 		return []words.Sayer{words.Of(name), number(float64(rides)), r.At(mean).Amount()}
 	}
 	return calculators.Table{Name: "settings", Caption: words.Of("Both settings"), Columns: []calculators.Column{

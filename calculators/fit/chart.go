@@ -4,6 +4,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // ChartInputs ask for the frame and the fork as a chart prints them, in the
@@ -41,7 +42,7 @@ func ForkInputs() []calculators.Input {
 const LowerCupSD = 5
 
 // forkOnly assumes a value once there is a fork that it belongs to.
-func forkOnly(value, sd float64, from string) func(calculators.Values) (calculators.Assumption, bool) {
+func forkOnly(value, sd float64, from words.English) func(calculators.Values) (calculators.Assumption, bool) {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{Value: value, SD: sd, From: from}, v.Given(measure.ForkLength)
 	}
@@ -61,7 +62,7 @@ func WheelInputs() []calculators.Input {
 }
 
 // as assumes the value of an earlier input.
-func as(q *measure.Quantity, sd float64, from string) func(calculators.Values) (calculators.Assumption, bool) {
+func as(q *measure.Quantity, sd float64, from words.English) func(calculators.Values) (calculators.Assumption, bool) {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{Value: v.Of(q), SD: sd, From: from}, v.Has(q)
 	}

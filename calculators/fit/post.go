@@ -5,6 +5,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // A dropper post has three parts that matter here. The collar stands on the seat
@@ -120,7 +121,7 @@ func PostParts() []calculators.Input {
 }
 
 // ofDropper assumes a length that only a post with travel has.
-func ofDropper(value, sd float64, from string) func(calculators.Values) (calculators.Assumption, bool) {
+func ofDropper(value, sd float64, from words.English) func(calculators.Values) (calculators.Assumption, bool) {
 	return func(v calculators.Values) (calculators.Assumption, bool) {
 		if v.Given(measure.TravelPost) && v.Nominal(measure.TravelPost) == 0 {
 			return calculators.Assumption{From: "because a fixed post has none"}, true

@@ -1,6 +1,9 @@
 package fit
 
-import "plumbline/calculators"
+import (
+	"plumbline/calculators"
+	"plumbline/calculators/words"
+)
 
 // What a bike, a shoe or a posture is taken to be where nobody measured it: one value
 // for each, which every calculator, figure and sheet takes from here, so that one record
@@ -58,7 +61,7 @@ var (
 // usual is such a value, with its standard uncertainty and where it comes from.
 type usual struct {
 	Value, SD float64
-	From      string
+	From      words.English
 }
 
 // Assume stands in for an input of the reader's.

@@ -4,6 +4,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // bikeOutputs are the eight numbers of a bike that a change of a part or of its
@@ -15,7 +16,7 @@ type bikeOutputs struct {
 // newBikeOutputs declares the eight numbers under names that begin with a prefix.
 // Lengths have so many decimals more than usual as finer says.
 func newBikeOutputs(prefix string, finer int) bikeOutputs {
-	one := func(name, label string, unit *measure.Unit, finer int) *calculators.Output {
+	one := func(name string, label words.English, unit *measure.Unit, finer int) *calculators.Output {
 		return &calculators.Output{Name: prefix + name, Label: label, Unit: unit, Finer: finer}
 	}
 	return bikeOutputs{

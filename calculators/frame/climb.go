@@ -136,7 +136,7 @@ var (
 )
 
 func newSaddleMove(name string, forward, steeper float64) saddleMove {
-	one := func(number, label string) *calculators.Output {
+	one := func(number string, label words.English) *calculators.Output {
 		return &calculators.Output{Name: name + "-" + number, Label: label, Unit: measure.Percent, Finer: 1}
 	}
 	return saddleMove{forward: forward, steeper: steeper,

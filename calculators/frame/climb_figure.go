@@ -43,7 +43,7 @@ func climbFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		grade, load.Uncertain(), r.At(comForward).Uncertain(), r.At(comHeight).Uncertain(), lift.Uncertain(),
 		tilt)
 	w := weightsOf(v, bike, at.Balance, float64(load.Value)/100)
-	onSlope := "Weight"
+	onSlope := words.English("Weight")
 	if v.Is(measure.Riding, "rolling") {
 		onSlope = "Weight as you feel it, rolling freely"
 	}

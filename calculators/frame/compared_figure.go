@@ -42,10 +42,10 @@ func standIn(v calculators.Values, change func(*geometry.Chart)) figure.Build {
 
 // oneChange is one number of a chart, changed by a step that the eye sees.
 type oneChange struct {
-	label  string // what is said of it, with a hole for the step
+	label  words.English // what is said of it, with a hole for the step
 	step   measure.Amount
 	change func(*geometry.Chart)
-	text   string // what follows, in the description
+	text   words.English // what follows, in the description
 }
 
 func oneChanges() []oneChange {

@@ -9,6 +9,7 @@ import (
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // Sag answers where the rubber rings should stand, and what bike is left under
@@ -76,8 +77,8 @@ const wrongBy = 5
 
 // wrongSetting is sag that is off at one end, and what that changes about the bike.
 type wrongSetting struct {
-	label              string  // with a hole for how far it is off
-	front, rear        float64 // what is added to the sag, percent
+	label              words.English // with a hole for how far it is off
+	front, rear        float64       // what is added to the sag, percent
 	head, seat, height *calculators.Output
 }
 
@@ -89,8 +90,8 @@ var wrongSettings = []wrongSetting{
 	newWrongSetting("rear-higher", "Rear {0} higher", 0, -wrongBy),
 }
 
-func newWrongSetting(name, label string, front, rear float64) wrongSetting {
-	one := func(number, label string, unit *measure.Unit) *calculators.Output {
+func newWrongSetting(name string, label words.English, front, rear float64) wrongSetting {
+	one := func(number string, label words.English, unit *measure.Unit) *calculators.Output {
 		return &calculators.Output{Name: name + "-" + number, Label: label, Unit: unit, Finer: 1}
 	}
 	return wrongSetting{label: label, front: front, rear: rear, head: one("head", "Head angle", measure.Deg),

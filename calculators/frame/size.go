@@ -88,7 +88,7 @@ var lines = newLines(measure.Sizes.Rows)
 func newLines(n int) []sizeOutputs {
 	all := make([]sizeOutputs, n)
 	for i := range all {
-		one := func(name, label string, unit *measure.Unit) *calculators.Output {
+		one := func(name string, label words.English, unit *measure.Unit) *calculators.Output {
 			return &calculators.Output{Name: "line-" + strconv.Itoa(i+1) + "-" + name, Label: label, Unit: unit}
 		}
 		all[i] = sizeOutputs{

@@ -63,8 +63,10 @@ func (x lineAnswers) offset() geometry.Point {
 // what part would change it.
 func judge(v calculators.Values, row calculators.Row, x lineAnswers) sized {
 	s := sized{row: row, numbers: x, gap: x.offset().Length()}
-	say := func(english string, holes ...words.Sayer) { s.reasons = append(s.reasons, words.Of(english, holes...)) }
-	rule := func(english string, holes ...words.Sayer) { s.out = true; say(english, holes...) }
+	say := func(english words.English, holes ...words.Sayer) {
+		s.reasons = append(s.reasons, words.Of(english, holes...))
+	}
+	rule := func(english words.English, holes ...words.Sayer) { s.out = true; say(english, holes...) }
 	b, ok := sizeBike(row)
 	if !ok {
 		rule("Out: these numbers describe no bike. Check the line.")

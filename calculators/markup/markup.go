@@ -51,7 +51,7 @@ func (w *Writer) Text(s string) *Writer { return w.Raw(drawing.Escape(s)) }
 func (w *Writer) Said(t words.Sayer) *Writer { return w.Text(t.Say(w.R)) }
 
 // Say writes English, with its holes, in the reader's words.
-func (w *Writer) Say(english string, holes ...words.Sayer) *Writer {
+func (w *Writer) Say(english words.English, holes ...words.Sayer) *Writer {
 	return w.Said(words.Of(english, holes...))
 }
 

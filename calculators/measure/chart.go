@@ -76,11 +76,11 @@ type charting struct {
 	idle  int // lines that are no part of the table
 }
 
-func (c *charting) unread(english string, holes ...words.Sayer) {
+func (c *charting) unread(english words.English, holes ...words.Sayer) {
 	c.Unread = append(c.Unread, words.Of(english, holes...))
 }
 
-func (c *charting) passed(english string, holes ...words.Sayer) {
+func (c *charting) passed(english words.English, holes ...words.Sayer) {
 	c.Passed = append(c.Passed, words.Of(english, holes...))
 }
 

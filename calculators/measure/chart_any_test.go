@@ -75,7 +75,7 @@ var usual = map[string][]string{"reach": {"Reach", "A - Reach"}, "head-angle": {
 	"fork-length": {"Axle to crown"}}
 
 func (s style) head(t *rapid.T, q *measure.Quantity) string {
-	name := strings.ReplaceAll(q.Label, ",", "")
+	name := strings.ReplaceAll(string(q.Label), ",", "")
 	if list := usual[q.Key]; list != nil {
 		name = rapid.SampledFrom(list).Draw(t, "head")
 	}

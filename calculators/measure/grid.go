@@ -222,7 +222,7 @@ func columnNamed(q *Quantity, name string) int {
 		return len(q.Columns)
 	}
 	for i, c := range q.Columns {
-		if name == c.Key || name == strings.ToLower(c.Label) {
+		if name == c.Key || name == strings.ToLower(string(c.Label)) {
 			return i
 		}
 	}

@@ -97,12 +97,12 @@ func newHeadings(q *Quantity) *headings {
 			add(name, c.as)
 		}
 		if len(c.as) == 1 {
-			add(c.as[0].Label, c.as)
+			add(string(c.as[0].Label), c.as)
 		}
 	}
 	for _, c := range q.Columns {
 		add(c.Key, []*Quantity{c.Quantity})
-		add(c.Label, []*Quantity{c.Quantity})
+		add(string(c.Label), []*Quantity{c.Quantity})
 	}
 	for _, name := range []string{"name", "size", "sizes", "frame size", "frame sizes"} {
 		add(name, []*Quantity{q})

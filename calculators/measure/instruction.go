@@ -7,13 +7,13 @@ import "plumbline/calculators/words"
 // from here. A choice, or a number that is read or wished for and not measured, has a
 // Text alone.
 type Instruction struct {
-	Text    string // what to do or what it means, full sentences in English
-	Why     string // where another way is common: why this one
-	Slip    string // what usually goes wrong, and what it does to the number
-	Who     Hands  // who is needed
-	Take    string // what to have at hand, such as "tape measure, plumb line"
-	Minutes int    // about how long three readings take; 0 where nothing is taken
-	Figure  string // name of the standing figure that shows it; "" for none
+	Text    words.English // what to do or what it means, full sentences in English
+	Why     words.English // where another way is common: why this one
+	Slip    words.English // what usually goes wrong, and what it does to the number
+	Who     Hands         // who is needed
+	Take    words.English // what to have at hand, such as "tape measure, plumb line"
+	Minutes int           // about how long three readings take; 0 where nothing is taken
+	Figure  string        // name of the standing figure that shows it; "" for none
 }
 
 // Hands says who is needed to take a measurement.

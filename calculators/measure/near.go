@@ -14,7 +14,7 @@ func Nearest(key string) *Quantity {
 	// A third of the letters may be wrong; beyond that a guess only misleads.
 	least := 1 + max(len(key)/3, 1)
 	for _, q := range all {
-		for _, name := range []string{q.Key, slug(q.Label)} {
+		for _, name := range []string{q.Key, slug(string(q.Label))} {
 			if d := distance(key, name, least); d < least {
 				best, least = q, d
 			}

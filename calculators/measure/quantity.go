@@ -19,16 +19,16 @@ import (
 // lays it out as data, and the engine in the page carries only those that its
 // calculators name.
 type Quantity struct {
-	Key         string  // stable: in addresses, JSON and on the command line
-	Of          Owner   // whose it is: the bike's unless it says otherwise
-	Label       string  // English
-	Unit        *Unit   // base unit; One for choices
-	Low, High   float64 // plausible, base units
-	Least, Most float64 // possible, base units
-	Repeat      float64 // usual repeat error, one standard deviation, base units
+	Key         string        // stable: in addresses, JSON and on the command line
+	Of          Owner         // whose it is: the bike's unless it says otherwise
+	Label       words.English // English
+	Unit        *Unit         // base unit; One for choices
+	Low, High   float64       // plausible, base units
+	Least, Most float64       // possible, base units
+	Repeat      float64       // usual repeat error, one standard deviation, base units
 	How         Instruction
-	Choices     []Choice // not empty: the value is an index into these
-	Open        string   // the answer of who picks none of them; "" is “Not sure”
+	Choices     []Choice      // not empty: the value is an index into these
+	Open        words.English // the answer of who picks none of them; "" is “Not sure”
 	Columns     []*Column
 	Rows        int       // most rows of a list
 	Photo       *Quantity // not nil: may be read off a photo, and this choice says how it was taken
@@ -47,7 +47,10 @@ const (
 )
 
 // Choice is one answer of a quantity that is picked rather than measured.
-type Choice struct{ Key, Label string }
+type Choice struct {
+	Key   string
+	Label words.English
+}
 
 // Column is one column of a list quantity: the quantity in it and whether a row
 // may leave it empty.
@@ -57,7 +60,7 @@ type Column struct {
 }
 
 // Unpicked is the answer of who picks none of the choices.
-func (q *Quantity) Unpicked() string {
+func (q *Quantity) Unpicked() words.English {
 	if q.Open != "" {
 		return q.Open
 	}
@@ -101,7 +104,7 @@ func (q *Quantity) Named() words.Text { return words.Of("“{0}”", words.Of(q.
 func (q *Quantity) Pick(typed string) (int, words.Text, bool) {
 	s := strings.ToLower(strings.TrimSpace(typed))
 	for i, c := range q.Choices {
-		if s == c.Key || s == strings.ToLower(c.Label) {
+		if s == c.Key || s == strings.ToLower(string(c.Label)) {
 			return i, words.Text{}, true
 		}
 	}

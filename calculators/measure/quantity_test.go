@@ -21,13 +21,13 @@ func TestEveryQuantityIsWhole(t *testing.T) {
 	for _, q := range measure.All() {
 		assert.Regexp(t, key, q.Key)
 		assert.False(t, keys[q.Key], "the key %s stands twice", q.Key)
-		assert.False(t, labels[strings.ToLower(q.Label)], "the label %s stands twice", q.Label)
-		assert.False(t, hows[q.How.Text], "%s is taken like another", q.Key)
-		keys[q.Key], labels[strings.ToLower(q.Label)], hows[q.How.Text] = true, true, true
+		assert.False(t, labels[strings.ToLower(string(q.Label))], "the label %s stands twice", q.Label)
+		assert.False(t, hows[string(q.How.Text)], "%s is taken like another", q.Key)
+		keys[q.Key], labels[strings.ToLower(string(q.Label))], hows[string(q.How.Text)] = true, true, true
 
 		assert.NotEmpty(t, q.Label, q.Key)
 		assert.LessOrEqual(t, len(q.Label), 42, "%s: a label has to fit beside a field", q.Key)
-		assert.True(t, strings.HasSuffix(q.How.Text, "."), "%s: how it is taken is a sentence: %q", q.Key, q.How.Text)
+		assert.True(t, strings.HasSuffix(string(q.How.Text), "."), "%s: how it is taken is a sentence: %q", q.Key, q.How.Text)
 		assert.NotContains(t, q.How.Text+q.How.Slip+q.How.Why+q.Label, "!", q.Key)
 		assert.NotContains(t, q.How.Text+q.How.Slip+q.How.Why+q.Label, "{", "%s: a brace would be a hole", q.Key)
 

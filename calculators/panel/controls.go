@@ -97,7 +97,7 @@ func (w *writer) radios(in *calculators.Input, e entry) {
 	w.Raw(`</span>`)
 }
 
-func (w *writer) radio(in *calculators.Input, e entry, key, label string, first bool) {
+func (w *writer) radio(in *calculators.Input, e entry, key string, label words.English, first bool) {
 	w.Raw(`<label><input type="radio" id="`).Name("-" + in.Key)
 	if !first {
 		w.Raw("-").Raw(key)
@@ -125,7 +125,7 @@ func (w *writer) selection(in *calculators.Input, e entry) {
 		w.Raw(`"`)
 	}
 	w.Raw(`>`)
-	empty := "choose"
+	empty := words.English("choose")
 	if in.Optional || in.Assume != nil {
 		empty = in.Unpicked()
 	}

@@ -174,7 +174,7 @@ const mostRadios = 3
 
 // howTitle heads what is said of an input: how to take it, or what it means where
 // there is nothing to take.
-func howTitle(in *calculators.Input) string {
+func howTitle(in *calculators.Input) words.English {
 	if measurable(in.Quantity) {
 		return "How to measure"
 	}

@@ -12,14 +12,14 @@ import (
 )
 
 // notes writes the notes of one kind under a title, in an element of their own.
-func (w *writer) notes(result *calculators.Result, kind calculators.NoteKind, title string) {
+func (w *writer) notes(result *calculators.Result, kind calculators.NoteKind, title words.English) {
 	if w.list(result, kind, title) {
 		w.Cut()
 	}
 }
 
 // list writes the notes of one kind, and tells whether there are any.
-func (w *writer) list(result *calculators.Result, kind calculators.NoteKind, title string) bool {
+func (w *writer) list(result *calculators.Result, kind calculators.NoteKind, title words.English) bool {
 	open := false
 	for _, n := range result.Notes {
 		if n.Kind != kind {
@@ -112,7 +112,7 @@ func short(s *literature.Source, r *words.Reader) string {
 }
 
 // access says in a reader's words how much of a source was read.
-func access(a literature.Access) string {
+func access(a literature.Access) words.English {
 	switch a {
 	case literature.Text:
 		return "read in full"

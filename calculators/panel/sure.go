@@ -40,7 +40,7 @@ func (w *writer) sure(result *calculators.Result) {
 }
 
 // restsOn says what most of the ± comes from.
-func restsOn(result *calculators.Result) string {
+func restsOn(result *calculators.Result) words.English {
 	var share [calculators.OfTheModel + 1]float64
 	for i := range result.Influence {
 		m := &result.Influence[i]
@@ -125,7 +125,7 @@ func (w *writer) otherGuesses(result *calculators.Result, worth []*calculators.I
 func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 
 // oneOrMore picks the sentence for one, or for any other number.
-func oneOrMore(n int, one, more string) string {
+func oneOrMore(n int, one, more words.English) words.English {
 	if n == 1 {
 		return one
 	}

@@ -123,7 +123,7 @@ func fromPairs(pairs []pair, problems []calculators.Problem) (*Record, []calcula
 	return r, problems
 }
 
-func problem(key, english string, holes ...words.Sayer) calculators.Problem {
+func problem(key string, english words.English, holes ...words.Sayer) calculators.Problem {
 	return calculators.Problem{Input: key, Text: words.Of(english, holes...)}
 }
 

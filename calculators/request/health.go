@@ -5,15 +5,17 @@ import (
 
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
+	"plumbline/calculators/words"
 )
 
 // Question is something that no tape finds. Every question may be left out; the
 // answer stays on the client's device until the client sends it.
 type Question struct {
-	Key, Text string
-	Help      string           // why it is asked, or what to do
-	Choices   []measure.Choice // none: a few words of the client's own
-	Health    bool             // asked only where the fitter asks about health
+	Key     string
+	Text    words.English
+	Help    words.English    // why it is asked, or what to do
+	Choices []measure.Choice // none: a few words of the client's own
+	Health  bool             // asked only where the fitter asks about health
 }
 
 var noYes = []measure.Choice{{Key: "no", Label: "No"}, {Key: "yes", Label: "Yes"}}
@@ -56,7 +58,7 @@ func Answers(r *record.Record) []Answered {
 		text := record.Plain(e.Text, longestAnswer, true)
 		for _, c := range q.Choices {
 			if c.Key == text {
-				text = c.Label
+				text = string(c.Label)
 			}
 		}
 		if text != "" {

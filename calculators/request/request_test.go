@@ -167,7 +167,7 @@ func TestQuestionsAreFewAndNoQuantities(t *testing.T) {
 		assert.Nil(t, measure.Named(q.Key))
 		assert.True(t, request.IsQuestion(q.Key))
 		assert.False(t, request.IsKey(q.Key), "an answer goes back; the request does not")
-		assert.True(t, strings.HasSuffix(q.Text, "?"))
+		assert.True(t, strings.HasSuffix(string(q.Text), "?"))
 	}
 }
 

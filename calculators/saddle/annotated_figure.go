@@ -73,7 +73,7 @@ type card struct {
 func (p *card) add(marks ...drawing.Mark) { p.marks = append(p.marks, marks...) }
 
 // broken writes a text that takes two or three lines on the card, and what it is.
-func (p *card) broken(role drawing.Role, text words.Text, is string) {
+func (p *card) broken(role drawing.Role, text words.Text, is words.English) {
 	p.y--
 	p.text(role, text)
 	at := p.y
@@ -83,7 +83,7 @@ func (p *card) broken(role drawing.Role, text words.Text, is string) {
 }
 
 // line writes a line on the card, and what it is.
-func (p *card) line(role drawing.Role, text words.Text, is string) {
+func (p *card) line(role drawing.Role, text words.Text, is words.English) {
 	p.text(role, text)
 	p.note(is, p.y)
 }
@@ -94,7 +94,7 @@ func (p *card) text(role drawing.Role, text words.Text) {
 }
 
 // note writes what the line at this height is, at the end of a thin line.
-func (p *card) note(is string, y float64) {
+func (p *card) note(is words.English, y float64) {
 	at, line := on(besideCard, y), []drawing.Point{on(p.wide-0.6, y), on(besideCard-0.3, y)}
 	if p.below {
 		p.y -= 1.4
@@ -106,7 +106,7 @@ func (p *card) note(is string, y float64) {
 }
 
 // caution writes a caution's heading on a tinted strip.
-func (p *card) caution(title words.Text, is string) {
+func (p *card) caution(title words.Text, is words.English) {
 	p.y--
 	top := p.y
 	p.add(drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Hatch, Closed: true,

@@ -109,7 +109,7 @@ func (w *writer) table(s *Sheet) {
 	}
 	w.Raw(`<div class="scroll" tabindex="0" role="region" aria-label="`).Say("Settings in the order of work").
 		Raw(`"><table><thead><tr>`)
-	for _, head := range []string{"Setting", "Now", "Next", "Change", "Steps to ride between"} {
+	for _, head := range []words.English{"Setting", "Now", "Next", "Change", "Steps to ride between"} {
 		w.Raw(`<th scope="col">`).Say(head).Raw(`</th>`)
 	}
 	w.Raw(`</tr></thead>`)
@@ -121,7 +121,7 @@ func (w *writer) table(s *Sheet) {
 				w.Raw(`</tbody>`)
 			}
 			group = row.Setting.Group
-			w.Raw(`<tbody><tr class="group"><th scope="rowgroup" colspan="5">`).Say(string(group)).Raw(`</th></tr>`)
+			w.Raw(`<tbody><tr class="group"><th scope="rowgroup" colspan="5">`).Say(words.English(group)).Raw(`</th></tr>`)
 		}
 		w.row(row)
 	}

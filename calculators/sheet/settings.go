@@ -3,10 +3,11 @@ package sheet
 import (
 	"plumbline/calculators/caution"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // Group is a part of the bike in the order of work.
-type Group string
+type Group words.English
 
 // The groups. The bike comes first because everything hangs on it; then the feet,
 // the only fixed contact while pedalling; the saddle hangs from the feet, and the
@@ -29,7 +30,7 @@ type Setting struct {
 
 	// More and Less say what a greater and a smaller value mean, as an order:
 	// "raise", "lower".
-	More, Less string
+	More, Less words.English
 
 	Chapter  string // where the guide tells how, without .md
 	Cautions []*caution.Caution
@@ -98,7 +99,7 @@ func SettingOf(q *measure.Quantity) *Setting {
 
 // Order says one step of a setting as an order: "raise", and by how much. Up picks
 // the greater value.
-func (s *Setting) Order(up bool) string {
+func (s *Setting) Order(up bool) words.English {
 	if up {
 		return s.More
 	}

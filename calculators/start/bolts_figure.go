@@ -79,7 +79,7 @@ func boltHead(p drawing.Point) []drawing.Mark {
 }
 
 // plateSide draws plate, bar and stem from the side, the plate leaning by degrees.
-func plateSide(lean float64, above, below string) []drawing.Mark {
+func plateSide(lean float64, above, below words.English) []drawing.Mark {
 	marks := []drawing.Mark{half(1, at(plateGap/2, 0), 24)}
 	plate := append([]drawing.Mark{half(-1, at(-plateGap/2, 0), 13)}, sideBolt(boltUp+5)...)
 	plate = append(plate, sideBolt(-boltUp-5)...)

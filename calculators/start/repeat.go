@@ -77,7 +77,7 @@ func usualError(v calculators.Values) (calculators.Assumption, bool) {
 	if !v.Has(measure.Wanted) {
 		return calculators.Assumption{}, false
 	}
-	sd, from := wanted(v).Repeat, "the usual error of this length, taken alone"
+	sd, from := wanted(v).Repeat, words.English("the usual error of this length, taken alone")
 	if v.Is(measure.Helped, "help") {
 		sd, from = sd/2, "the usual error of this length, taken with help"
 	}

@@ -126,7 +126,7 @@ func frame(f *drawing.Figure, lowX, lowY, highX, highY float64) {
 func at(x, y float64) drawing.Point { return drawing.Point{X: x, Y: y} }
 
 // note puts a word beside a place, on its side.
-func note(p drawing.Point, side drawing.Point, english string, holes ...words.Sayer) drawing.Mark {
+func note(p drawing.Point, side drawing.Point, english words.English, holes ...words.Sayer) drawing.Mark {
 	return drawing.Label{Role: drawing.Ink, At: p, Side: side, Leader: true, Text: words.Of(english, holes...)}
 }
 

@@ -81,7 +81,7 @@ func twisted(turn float64) []drawing.Mark {
 		from, to := at(side*(twistBar-40), 40-side*150), at(side*(twistBar-40), 40+side*100)
 		marks = append(marks, figure.Arrow(drawing.Hot, from, to, 60)...)
 		marks = append(marks, drawing.Label{Role: drawing.Hot, At: at(side*(twistBar-60), [2]float64{190, -120}[i]),
-			Side: at(0, -side), Fixed: true, Text: words.Of([2]string{"push", "pull"}[i])})
+			Side: at(0, -side), Fixed: true, Text: words.Of([2]words.English{"push", "pull"}[i])})
 	}
 	return marks
 }

@@ -12,10 +12,10 @@ import (
 // Advice is what several symptoms of one rider come to on one bike.
 type Advice struct {
 	Felt    []*Symptom
-	Flags   []string     // of all of them, each once
-	Changes []Change     // of a setting, the one to try first in front
-	Free    []*Cause     // what is tried without a tool, the likely ones first
-	Aside   []words.Text // which changes are left out, and why
+	Flags   []words.English // of all of them, each once
+	Changes []Change        // of a setting, the one to try first in front
+	Free    []*Cause        // what is tried without a tool, the likely ones first
+	Aside   []words.Text    // which changes are left out, and why
 }
 
 // Change is one setting moved one way for one or more symptoms.

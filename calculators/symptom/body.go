@@ -3,6 +3,7 @@ package symptom
 import (
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // The sources that speak about whole groups of symptoms.
@@ -15,9 +16,9 @@ var (
 
 // What a joint says that is not for tools.
 var (
-	jointFlags = []string{"swelling, locking or giving way", "pain at night or at rest",
+	jointFlags = []words.English{"swelling, locking or giving way", "pain at night or at rest",
 		"pain after a fall or a twist"}
-	nerveFlags = []string{"numbness or weakness that lasts beyond the ride or comes back",
+	nerveFlags = []words.English{"numbness or weakness that lasts beyond the ride or comes back",
 		"pain that runs down an arm or a leg"}
 )
 
@@ -37,7 +38,7 @@ var all = []*Symptom{
 				"right", Of: measure.SaddleSetback, More: true, Chapter: "saddle/fore-and-aft"},
 	}},
 	{Key: "knee-back", Label: "Back of the knee aches", Place: Knee,
-		Flags: append([]string{"a calf that is swollen, warm or painful to press, above all with breathlessness: " +
+		Flags: append([]words.English{"a calf that is swollen, warm or painful to press, above all with breathlessness: " +
 			"call the emergency number"}, jointFlags...), Causes: Causes{
 			{Why: "The saddle is high, so the leg reaches for the bottom of the stroke", Evidence: Clinical,
 				Sources: knees, First: "Lower the saddle", Of: measure.SaddleHeight, Chapter: "saddle/height"},
@@ -68,7 +69,7 @@ var all = []*Symptom{
 				"in", Of: measure.CleatShift, Chapter: "feet/stance-width"},
 	}},
 	{Key: "calf", Label: "Calf or heel tendon aches", Place: Calf,
-		Flags: []string{"a calf that is swollen, warm or painful to press, above all with breathlessness: call the " +
+		Flags: []words.English{"a calf that is swollen, warm or painful to press, above all with breathlessness: call the " +
 			"emergency number", "a snap or a sudden blow in the calf"}, Causes: Causes{
 			{Why: "The spindle is far forward under the foot, so the calf holds a long lever", Evidence: Clinical,
 				First: "Move the cleat " +
@@ -77,7 +78,7 @@ var all = []*Symptom{
 				First: "Lower the saddle", Of: measure.SaddleHeight, Chapter: "saddle/height"},
 		}},
 	{Key: "forefoot", Label: "Forefoot burns or the toes go numb", Place: Forefoot,
-		Flags: append([]string{"a foot that stays numb or cold off the bike", "a sore that does not heal"},
+		Flags: append([]words.English{"a foot that stays numb or cold off the bike", "a sore that does not heal"},
 			nerveFlags[:1]...), Causes: Causes{
 			{Why: "The shoe is tight across the ball", Evidence: Trade, First: "Loosen the shoe; in the evening, " +
 				"when feet are largest, check its size.", Chapter: "feet/shoe-size"},
@@ -86,7 +87,7 @@ var all = []*Symptom{
 			{Why: "The sole bends over the pedal", Evidence: Trade, First: "Ride once in a stiffer shoe, or on a " +
 				"larger pedal.", Chapter: "feet/flat-or-clipped"},
 		}},
-	{Key: "hip", Label: "Hip or groin aches", Place: Hip, Flags: append([]string{"pain in the groin that comes " +
+	{Key: "hip", Label: "Hip or groin aches", Place: Hip, Flags: append([]words.English{"pain in the groin that comes " +
 		"with every step"}, jointFlags...), Causes: Causes{
 		{Why: "The hip closes far at the top of the stroke: low saddle, or a crank that is long for the leg",
 			Evidence: Geometry, First: "Raise the saddle, if it stands below the " +
@@ -99,7 +100,7 @@ var all = []*Symptom{
 			"cranks are straight, before you think of the legs.", Chapter: "feet/when-legs-differ"},
 	}},
 	{Key: "low-back", Label: "Low back aches", Place: LowBack,
-		Flags: append([]string{"back pain with weakness in a leg, a numb saddle area, or trouble with bladder or " +
+		Flags: append([]words.English{"back pain with weakness in a leg, a numb saddle area, or trouble with bladder or " +
 			"bowel: call the emergency number"}, nerveFlags...), Causes: Causes{
 			{Why: "The nose of the saddle points up, so the pelvis rolls back", Evidence: Linked, Sources: tilt,
 				First: "Turn the nose down", Of: measure.SaddleTilt, More: true, Chapter: "saddle/tilt"},
@@ -112,7 +113,7 @@ var all = []*Symptom{
 				First: "Ride shorter and easier for a week; get up from the saddle every ten " +
 					"minutes.", Chapter: "finish/the-test-ride"},
 		}},
-	{Key: "seat-sore", Label: "Saddle soreness", Place: Seat, Flags: []string{"a lump, or a sore that is infected; " +
+	{Key: "seat-sore", Label: "Saddle soreness", Place: Seat, Flags: []words.English{"a lump, or a sore that is infected; " +
 		"with a fever at once", "numbness: see “Saddle numbness”"}, Causes: Causes{
 		{Why: "The saddle leans the wrong way", Evidence: Linked, Sources: race, First: "Turn the nose down",
 			Of: measure.SaddleTilt, More: true, Chapter: "saddle/tilt"},
@@ -123,7 +124,7 @@ var all = []*Symptom{
 		{Why: "A new saddle, or the first rides of the season", Evidence: Trade,
 			First: "Give it some shorter rides before you change anything.", Chapter: "saddle/width-and-shape"},
 	}},
-	{Key: "seat-numb", Label: "Saddle numbness", Place: Seat, Flags: []string{
+	{Key: "seat-numb", Label: "Saddle numbness", Place: Seat, Flags: []words.English{
 		"numbness that comes back or outlasts the ride: stop riding, and see a clinician",
 		"numbness together with back pain, or with trouble of bladder or bowel: call the emergency number",
 		"a change in sexual function, or blood in the urine"}, Causes: Causes{
@@ -136,7 +137,7 @@ var all = []*Symptom{
 			Sources: []*literature.Source{literature.Schwarzer2002}, First: "Measure the sit bones, then try " +
 				"another width or shape.", Chapter: "saddle/width-and-shape"},
 	}},
-	{Key: "neck", Label: "Neck aches or stiffens", Place: Neck, Flags: append([]string{"neck pain after a fall or " +
+	{Key: "neck", Label: "Neck aches or stiffens", Place: Neck, Flags: append([]words.English{"neck pain after a fall or " +
 		"a blow to the head"}, nerveFlags...), Causes: Causes{
 		{Why: "The bar is low or far, so the head is held back to see", Evidence: Trade,
 			First: "Raise the stem by one spacer", Of: measure.Spacers, More: true, Chapter: "cockpit/seated-reach"},
@@ -147,7 +148,7 @@ var all = []*Symptom{
 			First: "Set the helmet level and look through, not over, the frame of the " +
 				"glasses.", Chapter: "cockpit/seated-reach"},
 	}},
-	{Key: "hands", Label: "Hands go numb, tingle or hurt", Place: Hands, Flags: append([]string{"weakness in the " +
+	{Key: "hands", Label: "Hands go numb, tingle or hurt", Place: Hands, Flags: append([]words.English{"weakness in the " +
 		"grip, or fingers that stay numb off the bike"}, nerveFlags[:1]...), Causes: Causes{
 		{Why: "Too much weight on the hands: the nose of the saddle points down and you slide forward",
 			Evidence: Trade, Sources: grips[:1], First: "Turn the nose " +

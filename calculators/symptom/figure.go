@@ -13,7 +13,7 @@ import (
 // Spot is a place with its number and its name.
 type Spot struct {
 	Place Place
-	Label string // English
+	Label words.English // English
 	at    drawing.Point
 }
 

@@ -83,7 +83,7 @@ func (w *writer) symptom(s *Symptom) {
 		w.Raw(`<li><p class="why">`).Say(c.Why).Raw(`.</p><p class="first"><b>`).Say("First change").Raw(`:</b> `).
 			Said(c.Change())
 		w.chapter(c.Chapter, " ")
-		w.Raw(`</p><p class="evidence">`).Say(string(c.Evidence)).Raw(`.`)
+		w.Raw(`</p><p class="evidence">`).Say(words.English(c.Evidence)).Raw(`.`)
 		w.sources(c.Sources)
 		w.Raw(`</p></li>`)
 	}
@@ -91,7 +91,7 @@ func (w *writer) symptom(s *Symptom) {
 }
 
 // flags writes the signs that are not for tools.
-func (w *writer) flags(list []string) {
+func (w *writer) flags(list []words.English) {
 	if list == nil {
 		return
 	}

@@ -13,10 +13,10 @@ import (
 
 // Symptom is one thing that a rider notices.
 type Symptom struct {
-	Key   string // stable: in addresses
-	Label string // English, as a rider would say it
+	Key   string        // stable: in addresses
+	Label words.English // English, as a rider would say it
 	Place Place
-	Flags []string // signs that send this rider to a clinician and not to the tools
+	Flags []words.English // signs that send this rider to a clinician and not to the tools
 	Causes
 }
 
@@ -25,13 +25,13 @@ type Causes []Cause
 
 // Cause is a guess about the bike or the riding.
 type Cause struct {
-	Why      string // English
+	Why      words.English // English
 	Evidence Evidence
 	Sources  []*literature.Source
 
 	// First is the smallest first change. It names no number: Of and More say which
 	// setting moves which way, and the setup sheet says by how much.
-	First string
+	First words.English
 	Of    *measure.Quantity // nil where nothing is set
 	More  bool              // towards the greater value
 
@@ -39,7 +39,7 @@ type Cause struct {
 }
 
 // Evidence is what speaks for a cause.
-type Evidence string
+type Evidence words.English
 
 // The kinds of evidence, strongest first. None of them is proof for one rider.
 const (
@@ -81,7 +81,7 @@ func (c *Cause) Change() words.Text {
 
 // Clinician are the signs that call for one, whatever the symptom. Emergencies go
 // before them: caution.Emergency.
-var Clinician = []string{
+var Clinician = []words.English{
 	"numbness or tingling that comes back, or outlasts the ride",
 	"weakness in a hand, a leg or a foot",
 	"a joint that swells, locks or gives way",

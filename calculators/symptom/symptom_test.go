@@ -32,7 +32,7 @@ func TestEverySymptomIsWhole(t *testing.T) {
 			assert.NotEmpty(t, c.Why, s.Key)
 			assert.NotEmpty(t, c.Evidence, s.Key)
 			assert.NotEmpty(t, c.Chapter, s.Key)
-			assert.False(t, strings.HasSuffix(c.Why, "."), c.Why)
+			assert.False(t, strings.HasSuffix(string(c.Why), "."), c.Why)
 			assert.NotRegexp(t, `[0-9]`, c.First+c.Why, "a number would have to come from the setup sheet")
 			for _, source := range c.Sources {
 				assert.Contains(t, literature.All(), source)
@@ -46,7 +46,7 @@ func TestEverySymptomIsWhole(t *testing.T) {
 				require.Greater(t, set.Step, 0.0, c.Of.Key)
 				assert.True(t, strings.HasSuffix(c.Change().Say(nil), " at most."), c.Change().Say(nil))
 			} else {
-				assert.True(t, strings.HasSuffix(c.First, "."), c.First)
+				assert.True(t, strings.HasSuffix(string(c.First), "."), c.First)
 			}
 		}
 	}

@@ -4,11 +4,11 @@ package words
 // that lengths and masses are shown in. A nil *Reader reads English,
 // millimetres and kilograms with a decimal point.
 type Reader struct {
-	Tag     string            // language, BCP 47; "" is English
-	Decimal string            // decimal sign, "." or ","; "" is "."
-	Units   string            // "mm", "cm" or "in"; "" is "mm"; "in" brings pounds
-	Said    map[string]string // English to this language
-	Missing func(english string)
+	Tag     string             // language, BCP 47; "" is English
+	Decimal string             // decimal sign, "." or ","; "" is "."
+	Units   string             // "mm", "cm" or "in"; "" is "mm"; "in" brings pounds
+	Said    map[English]string // English to this language
+	Missing func(english English)
 }
 
 // LengthUnit returns the symbol of the unit that r reads lengths in.
@@ -28,9 +28,9 @@ func (r *Reader) DecimalSign() string {
 }
 
 // translate finds the sentence for an English one and reports a missing one.
-func (r *Reader) translate(english string) string {
+func (r *Reader) translate(english English) string {
 	if r == nil || r.Said == nil || english == "" {
-		return english
+		return string(english)
 	}
 	if said, ok := r.Said[english]; ok {
 		return said
@@ -38,5 +38,5 @@ func (r *Reader) translate(english string) string {
 	if r.Missing != nil {
 		r.Missing(english)
 	}
-	return english
+	return string(english)
 }

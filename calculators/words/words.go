@@ -12,15 +12,22 @@ type Sayer interface {
 	Say(r *Reader) string
 }
 
+// English is what one text says in English, the key under which its translations are
+// found. Every constant of this type is in the catalogue: see site/texts.
+type English string
+
+// Say says it the way r reads, so that a text without holes fills a hole itself.
+func (e English) Say(r *Reader) string { return r.translate(e) }
+
 // Text is an English sentence with holes {0} to {9}. Two Texts are never joined
 // with +, because another language may want them in another order.
 type Text struct {
-	English string
+	English English
 	Holes   []Sayer
 }
 
 // Of makes a Text from English and what fills its holes, in order.
-func Of(english string, holes ...Sayer) Text { return Text{English: english, Holes: holes} }
+func Of(english English, holes ...Sayer) Text { return Text{English: english, Holes: holes} }
 
 // None tells whether there is nothing to say.
 func (t Text) None() bool { return t.English == "" }

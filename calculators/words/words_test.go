@@ -40,7 +40,7 @@ func names(s string) (all []words.Sayer) {
 
 func TestBracesThatAreNoHoleAreKept(t *testing.T) {
 	for _, s := range []string{"{", "}", "{}", "{a}", "{10}", "{0", "{ 0}", "{-1}", "a{", "{{", "a } b { c", "{{0"} {
-		assert.Equal(t, s, words.Of(s, words.Name("x")).Say(nil))
+		assert.Equal(t, s, words.Of(words.English(s), words.Name("x")).Say(nil))
 	}
 	assert.Equal(t, "{x}", words.Of("{{0}}", words.Name("x")).Say(nil))
 	assert.Equal(t, "{0}", words.Of("{0}").Say(nil), "a text without fillers is said as it stands")
@@ -51,20 +51,20 @@ func TestAListEndsWithAnAnd(t *testing.T) {
 	for n, want := range said {
 		assert.Equal(t, want, words.List(names("abcd"[:n])).Say(nil))
 	}
-	german := &words.Reader{Tag: "de", Said: map[string]string{" and ": " und "}}
+	german := &words.Reader{Tag: "de", Said: map[words.English]string{" and ": " und "}}
 	assert.Equal(t, "a, b und c", words.List(names("abc")).Say(german))
 }
 
 func TestATranslationMayReorderTheHoles(t *testing.T) {
-	r := &words.Reader{Tag: "de", Said: map[string]string{"{0} of {1}": "{1}: {0}", "saddle": "Sattel"}}
+	r := &words.Reader{Tag: "de", Said: map[words.English]string{"{0} of {1}": "{1}: {0}", "saddle": "Sattel"}}
 	assert.Equal(t, "Sattel: x", words.Of("{0} of {1}", words.Name("x"), words.Of("saddle")).Say(r))
 	assert.Equal(t, "saddle", words.Name("saddle").Say(r), "a name is never translated")
 }
 
 func TestAMissingTranslationFallsBackAndIsReported(t *testing.T) {
 	var missing []string
-	r := &words.Reader{Tag: "de", Said: map[string]string{"known": "bekannt"},
-		Missing: func(s string) { missing = append(missing, s) }}
+	r := &words.Reader{Tag: "de", Said: map[words.English]string{"known": "bekannt"},
+		Missing: func(s words.English) { missing = append(missing, string(s)) }}
 	assert.Equal(t, "bekannt", words.Of("known").Say(r))
 	assert.Equal(t, "unknown x", words.Of("unknown {0}", words.Name("x")).Say(r))
 	assert.Empty(t, words.Text{}.Say(r))
@@ -100,7 +100,7 @@ func TestNoTextBreaksSaying(t *testing.T) {
 		for _, f := range rapid.SliceOfN(rapid.String(), 0, 11).Draw(t, "fill") {
 			fill = append(fill, words.Name(f))
 		}
-		said := words.Of(s, fill...).Say(nil)
+		said := words.Of(words.English(s), fill...).Say(nil)
 		if !strings.Contains(s, "{") {
 			assert.Equal(t, s, said)
 		}

@@ -27,7 +27,7 @@ func explain(s streams, name string) error {
 	}
 	fmt.Fprintf(s.out, "\nAnswers\n\n")
 	for _, m := range c.Answers {
-		p.prose("  ", m.Name+": "+m.Label+", "+m.Between+".")
+		p.prose("  ", m.Name+": "+string(m.Label)+", "+string(m.Between)+".")
 	}
 	fmt.Fprintf(s.out, "\nWorked example\n\n  plumbline calc %s%s\n", c.Name, exampleArguments(c))
 	return nil
@@ -36,9 +36,9 @@ func explain(s streams, name string) error {
 // taking tells how q is taken, a paragraph each: what to do, what goes wrong, who and
 // what is needed.
 func taking(q *measure.Quantity) (lines []string) {
-	lines = append(lines, strings.TrimSpace(q.How.Text+" "+q.How.Why))
+	lines = append(lines, strings.TrimSpace(string(q.How.Text+" "+q.How.Why)))
 	if q.How.Slip != "" {
-		lines = append(lines, "What goes wrong: "+q.How.Slip)
+		lines = append(lines, "What goes wrong: "+string(q.How.Slip))
 	}
 	if q.How.Taken() {
 		lines = append(lines, q.How.Needs().Say(nil))
@@ -63,7 +63,7 @@ func span(in calculators.Input) string {
 	case measure.Pick:
 		var keys []string
 		for _, c := range in.Choices {
-			keys = append(keys, c.Key+" ("+c.Label+")")
+			keys = append(keys, c.Key+" ("+string(c.Label)+")")
 		}
 		return "One of " + strings.Join(keys, ", ") + "."
 	case measure.List:

@@ -66,11 +66,11 @@ func (s suggested) cells(r *words.Reader) [4]string {
 		default:
 			change = signed(by, q.Amount(math.Abs(by)).Say(r))
 			if order := s.setting.Order(by > 0); order != "" {
-				change += ", " + order
+				change += ", " + string(order)
 			}
 		}
 	}
-	return [4]string{q.Label, now, x.Uncertain().Say(r), change}
+	return [4]string{string(q.Label), now, x.Uncertain().Say(r), change}
 }
 
 func signed(by float64, amount string) string {
@@ -156,7 +156,7 @@ func (a *arrival) slips(r *words.Reader) (said []string) {
 // before says what a fitter should know before the appointment.
 func (a *arrival) before() (said []string) {
 	for _, w := range a.warnings {
-		said = append(said, w.Question.Text+" "+w.Text+".")
+		said = append(said, string(w.Question.Text)+" "+w.Text+".")
 	}
 	if intake.Young(a.record) {
 		said = append(said, "The rider is still growing, or smaller than the riders that the guide's estimates were "+
@@ -177,7 +177,7 @@ func (l look) compared(r *words.Reader) (rows [][]string) {
 			if !d.Same {
 				rows = append(
 					rows,
-					[]string{q.Label, q.Choices[int(d.Before)].Label, q.Choices[int(d.After)].Label, ""},
+					[]string{string(q.Label), string(q.Choices[int(d.Before)].Label), string(q.Choices[int(d.After)].Label), ""},
 				)
 			}
 			continue
@@ -191,7 +191,7 @@ func (l look) compared(r *words.Reader) (rows [][]string) {
 		}
 		rows = append(
 			rows,
-			[]string{q.Label, exactAmount(d.Before, q.Unit, r), exactAmount(d.After, q.Unit, r), change},
+			[]string{string(q.Label), exactAmount(d.Before, q.Unit, r), exactAmount(d.After, q.Unit, r), change},
 		)
 	}
 	return rows

@@ -117,7 +117,7 @@ func (objects) sheet(l look) string {
 	t.Quick = l.care == calculators.Quick
 	t.Problems, t.Doubts, t.Lacking = l.problems, l.doubts, keys(l.lacking)
 	for _, a := range request.Answers(l.record) {
-		one := answered{a.Question.Key, a.Question.Text, a.Text}
+		one := answered{a.Question.Key, string(a.Question.Text), a.Text}
 		if a.Question.Health {
 			t.Before = append(t.Before, one)
 		} else {
@@ -135,7 +135,7 @@ func (objects) sheet(l look) string {
 		t.Missing = append(t.Missing, lacks{m.Calculator.Name, keys(m.Inputs), m.Why.Say(nil)})
 	}
 	for _, k := range intake.Cautions(l.answers) {
-		t.Cautions = append(t.Cautions, warned{k.Key, k.Grade, k.Title, k.Text})
+		t.Cautions = append(t.Cautions, warned{k.Key, k.Grade, string(k.Title), string(k.Text)})
 	}
 	return marshal(t)
 }
@@ -184,7 +184,8 @@ func (rows) between() string { return "" }
 func (p rows) after(cautions []*caution.Caution) string {
 	var b strings.Builder
 	for _, k := range cautions {
-		p.row(&b, "", "", csvRow{kind: "caution", key: k.Key, label: k.Grade.Label() + ": " + k.Title, text: k.Text})
+		p.row(&b, "", "", csvRow{kind: "caution", key: k.Key, label: string(k.Grade.Label() + ": " + k.Title),
+			text: string(k.Text)})
 	}
 	return b.String()
 }
@@ -247,7 +248,7 @@ func (p rows) sheet(l look) string {
 		if a.Question.Health {
 			kind = "before appointment"
 		}
-		row(csvRow{kind: kind, key: a.Question.Key, label: a.Question.Text, text: a.Text})
+		row(csvRow{kind: kind, key: a.Question.Key, label: string(a.Question.Text), text: a.Text})
 	}
 	for _, d := range l.doubts {
 		if d.Kind != intake.Unread {
@@ -266,10 +267,10 @@ func (p rows) sheet(l look) string {
 		}
 	}
 	for _, q := range l.lacking {
-		row(csvRow{kind: "not sent", key: q.Key, label: q.Label})
+		row(csvRow{kind: "not sent", key: q.Key, label: string(q.Label)})
 	}
 	for _, m := range l.missing {
-		row(csvRow{kind: "missing", key: m.Calculator.Name, label: m.Calculator.Title,
+		row(csvRow{kind: "missing", key: m.Calculator.Name, label: string(m.Calculator.Title),
 			text: strings.TrimSpace(strings.Join(keys(m.Inputs), " ") + " " + m.Why.Say(nil))})
 	}
 	return b.String()
@@ -289,7 +290,7 @@ func valueRow(rec *record.Record, e *record.Entry) csvRow {
 	case e.Quantity.Is() != measure.Number:
 		r.kind = "chosen"
 	}
-	r.label = e.Quantity.Label
+	r.label = string(e.Quantity.Label)
 	if e.Quantity.Is() != measure.Number {
 		r.value = exchange.Harmless(e.Text)
 		return r

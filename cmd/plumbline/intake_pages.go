@@ -114,14 +114,14 @@ func (p *pages) sheet(l look) string {
 	var asked [][2]string
 	for _, a := range request.Answers(l.record) {
 		if !a.Question.Health {
-			asked = append(asked, [2]string{a.Question.Text, a.Text})
+			asked = append(asked, [2]string{string(a.Question.Text), a.Text})
 		}
 	}
 	var measured [][3]string
 	s := sheets{reader: p.reader}
 	for i := range l.record.Entries {
 		if e := &l.record.Entries[i]; e.Read() && !request.IsKey(e.Key) {
-			measured = append(measured, [3]string{e.Quantity.Label, s.value(e), s.remarks(l.record, e)})
+			measured = append(measured, [3]string{string(e.Quantity.Label), s.value(e), s.remarks(l.record, e)})
 		}
 	}
 	against := ""

@@ -157,7 +157,7 @@ func (p sheets) heading(b *strings.Builder, r report, l look) {
 	}
 	for _, a := range request.Answers(l.record) {
 		if !a.Question.Health {
-			r.prose("", a.Question.Text+" "+a.Text)
+			r.prose("", string(a.Question.Text)+" "+a.Text)
 		}
 	}
 }
@@ -191,13 +191,13 @@ func (p sheets) cautions(b *strings.Builder, r report, l look) {
 	fmt.Fprintln(b, "\nCautions")
 	if p.full {
 		for _, k := range list {
-			r.prose("  ", k.Grade.Label()+": "+k.Title+". "+k.Text)
+			r.prose("  ", string(k.Grade.Label()+": "+k.Title+". "+k.Text))
 		}
 		return
 	}
 	var titles []string
 	for _, k := range list {
-		titles = append(titles, k.Grade.Label()+": "+k.Title)
+		titles = append(titles, string(k.Grade.Label()+": "+k.Title))
 	}
 	r.prose("  ", strings.Join(titles, "; ")+". Their texts, every value and every answer: --full.")
 }
@@ -212,7 +212,7 @@ func (p sheets) values(b *strings.Builder, r report, rec *record.Record) {
 		case !e.Read():
 			rest = append(rest, []string{oneLine(e.Key), string(measure.Quoted(e.Text))})
 		default:
-			table = append(table, []string{e.Quantity.Label, p.value(e), p.remarks(rec, e)})
+			table = append(table, []string{string(e.Quantity.Label), p.value(e), p.remarks(rec, e)})
 		}
 	}
 	if table != nil {
@@ -230,7 +230,7 @@ func (p sheets) value(e *record.Entry) string {
 	switch e.Quantity.Is() {
 	case measure.Pick:
 		if i, _, ok := e.Quantity.Pick(e.Text); ok {
-			return e.Quantity.Choices[i].Label
+			return string(e.Quantity.Choices[i].Label)
 		}
 		return e.Text
 	case measure.List:
@@ -289,7 +289,7 @@ func (p sheets) answers(b *strings.Builder, r report, l look) {
 			if x.Output.Folded || !x.Exists() {
 				continue
 			}
-			table = append(table, []string{title, x.Label.Say(p.reader), x.Uncertain().Say(p.reader)})
+			table = append(table, []string{string(title), x.Label.Say(p.reader), x.Uncertain().Say(p.reader)})
 			title = ""
 		}
 	}
@@ -313,14 +313,14 @@ func (p sheets) missing(b *strings.Builder, r report, l look) {
 		if m.Inputs != nil {
 			why = labels(m.Inputs) + "."
 		}
-		r.prose("  ", m.Calculator.Title+": "+why)
+		r.prose("  ", string(m.Calculator.Title)+": "+why)
 	}
 }
 
 func labels(list []*measure.Quantity) string {
 	var s []string
 	for _, q := range list {
-		s = append(s, q.Label)
+		s = append(s, string(q.Label))
 	}
 	return strings.Join(s, ", ")
 }

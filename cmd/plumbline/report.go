@@ -111,7 +111,7 @@ func (p report) influence(r *calculators.Result) {
 	rows := [][]string{}
 	for _, in := range r.Influence {
 		effect := measure.Amount{Value: float64(in.Effect), Unit: r.Answers[0].Output.Unit, Extra: 1}
-		rows = append(rows, []string{in.Quantity.Label, in.Quantity.Amount(in.SD).Say(p.reader), effect.Say(p.reader),
+		rows = append(rows, []string{string(in.Quantity.Label), in.Quantity.Amount(in.SD).Say(p.reader), effect.Say(p.reader),
 			measure.Percentage(100 * float64(in.Share)).Say(p.reader)})
 	}
 	p.columns(rows)
@@ -128,10 +128,10 @@ func (p report) notes(r *calculators.Result) {
 		}
 		head := heads[n.Kind]
 		if n.Grade != "" {
-			head = n.Grade.Label() + ": "
+			head = string(n.Grade.Label() + ": ")
 		}
 		if n.Title != "" {
-			head += n.Title + ". "
+			head += string(n.Title) + ". "
 		}
 		p.prose("", head+n.Text.Say(p.reader))
 	}
