@@ -7,7 +7,7 @@ TIME   ?= 1h
 GO     ?= go
 
 .DEFAULT_GOAL := help
-.PHONY: help guide preview test check lint bench mutate figures fuzz picture engine judges browser servers release
+.PHONY: help guide preview test check lint bench mutate figures texts fuzz picture engine judges browser servers release
 
 help: ## print this list
 	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-9s %s\n", $$1, $$2}'
@@ -44,6 +44,9 @@ bench: engine ## measure speed and size against the figures in DEVELOPERS.md
 
 mutate: ## count the arithmetic faults that the maths' own tests notice (PACKAGES="./calculators/body ...")
 	@.ci/mutate $(PACKAGES)
+
+texts: ## list every text that a reader may see, and bring the languages' catalogues up to date (needs GNU gettext)
+	@$(GO) run ./site/texts
 
 fuzz: ## give every reader of what people send any text at all (TIME=1h each)
 	@TIME=$(TIME) .ci/fuzz

@@ -115,7 +115,7 @@ func TestWhatComesFromGrownPeopleIsMarked(t *testing.T) {
 			typed := asked(c, wholeRecord(name))
 			for i, a := range c.Assumptions(typed, nil) {
 				in := c.Inputs[i]
-				if math.IsNaN(a.Value) || !ofPeople.MatchString(a.From) || rests[in.Key] {
+				if math.IsNaN(a.Value) || !ofPeople.MatchString(string(a.From)) || rests[in.Key] {
 					continue
 				}
 				seen++

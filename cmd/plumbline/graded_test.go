@@ -43,10 +43,10 @@ func TestACautionHasItsGradeEverywhere(t *testing.T) {
 				continue // these riders are grown: calculators' own tests say when it comes
 			}
 			seen[k.Grade]++
-			assert.Contains(t, flat(text.String()), flat(k.Grade.Label()+": "+k.Title+". "+k.Text), c.Name)
+			assert.Contains(t, flat(text.String()), flat(string(k.Grade.Label()+": "+k.Title+". "+k.Text)), c.Name)
 			found := false
 			for _, n := range said.Notes {
-				found = found || n.Kind == "caution" && n.Title == k.Title && n.Text == k.Text &&
+				found = found || n.Kind == "caution" && n.Title == string(k.Title) && n.Text == string(k.Text) &&
 					n.Grade == string(k.Grade)
 			}
 			assert.True(t, found, "%s: JSON lacks %s with its grade", c.Name, k.Key)
