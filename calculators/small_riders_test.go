@@ -44,7 +44,7 @@ func TestTheGrowingAreWarned(t *testing.T) {
 			n, ok := growing(r)
 			assert.Equal(t, warned, ok, "%s growing=%s", c.Name, answer)
 			if ok {
-				assert.Equal(t, "Still growing, or under 1.45 m", n.Title)
+				assert.Equal(t, "Still growing, or under 1.45 m", string(n.Title))
 			}
 		}
 	}

@@ -67,14 +67,13 @@ type oneFoot struct {
 	stay, frame   *calculators.Output // room to the stays (crank upright) and the rear end (crank back)
 }
 
-// newOneFoot declares them.
-func newOneFoot(name string, label words.English) oneFoot {
+// newOneFoot declares them. turn and least are the labels of what a reader sees.
+func newOneFoot(name string, label, turn, least words.English) oneFoot {
 	o := func(what string, says words.English, unit *measure.Unit) *calculators.Output {
 		return &calculators.Output{Name: name + "-" + what, Label: label + " " + says, Unit: unit}
 	}
 	f := oneFoot{
-		turn: o("turn", "cleat: turn its nose inwards by", measure.Deg), least: o("room", "heel: least room",
-			measure.Mm),
+		turn: o("turn", "", measure.Deg), least: o("room", "", measure.Mm),
 		inNow: o("in-now", "heel, float inwards now", measure.Deg), outNow: o("out-now", "heel, float outwards now",
 			measure.Deg),
 		each:   o("each-way", "heel, float each way then", measure.Deg),
@@ -83,6 +82,7 @@ func newOneFoot(name string, label words.English) oneFoot {
 		stay:   o("stay-in", "heel to the chainstay, heel fully in", measure.Mm),
 		frame:  o("frame-in", "heel to the rear end, heel fully in", measure.Mm),
 	}
+	f.turn.Label, f.least.Label = turn, least
 	f.turn.Beside = name == "right" // one cleat is not set without the other
 	f.turn.Between = "cleat as it is to the foot’s own angle, on the shoe, seen from above; minus turns the nose " +
 		"outwards"
@@ -96,8 +96,8 @@ func (f oneFoot) workings() []*calculators.Output {
 }
 
 var (
-	leftFoot  = newOneFoot("left", "Left")
-	rightFoot = newOneFoot("right", "Right")
+	leftFoot  = newOneFoot("left", "Left", "Left cleat: turn its nose inwards by", "Left heel: least room")
+	rightFoot = newOneFoot("right", "Right", "Right cleat: turn its nose inwards by", "Right heel: least room")
 )
 
 // staysReadAt is how far behind the bottom bracket the stays' width is taken, mm.

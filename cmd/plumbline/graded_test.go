@@ -73,8 +73,8 @@ func TestIntakesTableHasTheGrades(t *testing.T) {
 		i := slices.IndexFunc(caution.All(), func(k *caution.Caution) bool { return k.Key == row[3] })
 		require.GreaterOrEqual(t, i, 0, row[3])
 		k := caution.All()[i]
-		assert.Equal(t, k.Grade.Label()+": "+k.Title, row[4])
-		assert.Equal(t, k.Text, row[10])
+		assert.Equal(t, string(k.Grade.Label()+": "+k.Title), row[4])
+		assert.Equal(t, string(k.Text), row[10])
 		graded++
 	}
 	assert.Greater(t, graded, 5)

@@ -24,7 +24,7 @@ func TestEveryTextIsInTheTemplate(t *testing.T) {
 		"How to measure",                 // returned by a function
 		"Suspension",                     // of a type made of texts
 		"One other guess hardly matters", // one of two
-		"Inseam",                         // a field
+		"Inside leg",                     // a field
 		"{0}: {1}, plus or minus {2}.",
 	} {
 		assert.True(t, slices.ContainsFunc(list, func(x text) bool { return x.english == s }), s)

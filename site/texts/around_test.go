@@ -1,0 +1,119 @@
+package main
+
+import (
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+	"unicode"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"golang.org/x/net/html"
+
+	"plumbline/calculators/catalog"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/literature"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/panel"
+	"plumbline/calculators/symptom"
+	"plumbline/calculators/words"
+)
+
+// marked reads a language in which every text of the template stands between marks, so
+// that what goes around the catalogue is seen.
+func marked(t *testing.T) *words.Reader {
+	list, err := gather("../..")
+	require.NoError(t, err)
+	said := map[words.English]string{}
+	for _, x := range list {
+		said[words.English(x.english)] = "⟦" + x.english + "⟧"
+	}
+	return &words.Reader{Tag: "qps", Said: said}
+}
+
+// Nobody reads a word of a calculator or a figure that no translator was asked for.
+func TestNoWordGoesAroundTheCatalogue(t *testing.T) {
+	r := marked(t)
+	for _, c := range catalog.All() {
+		around(t, c.Name, panel.Bench(c, "1", 2, r))
+	}
+	for _, s := range catalog.Figures() {
+		around(t, s.Name, panel.Figure(s.Figure(nil, nil), "f", r, drawing.Anywhere))
+	}
+	around(t, "symptoms", symptom.HTML("s", r, symptom.Ways{}))
+}
+
+// around finds the words of a page that stand outside all marks.
+func around(t *testing.T, name, page string) {
+	t.Helper()
+	z := html.NewTokenizer(strings.NewReader(page))
+	typed := false
+	depth := 0 // a label of several lines begins in one element and ends in another
+	for {
+		switch z.Next() {
+		case html.ErrorToken:
+			return
+		case html.TextToken:
+			if typed {
+				continue // in the words in which a list is read
+			}
+			assert.Empty(t, outside(string(z.Text()), &depth), "%s: %s", name, z.Raw())
+		case html.EndTagToken:
+			typed = false
+		case html.StartTagToken, html.SelfClosingTagToken:
+			tag := z.Token()
+			typed = tag.Data == "textarea"
+			for _, a := range tag.Attr {
+				switch a.Key {
+				case "aria-label", "placeholder", "title", "alt", "label":
+					assert.Empty(t, outside(a.Val, new(int)), "%s: %s=%s", name, a.Key, a.Val)
+				}
+			}
+		}
+	}
+}
+
+// names are what no language says otherwise: sizes in an example, points of a drawing, and
+// the acceleration of gravity as a unit.
+var names = map[string]bool{"XS": true, "S": true, "M": true, "L": true, "XL": true, "A": true, "B": true, "g": true}
+
+// outside are the words of a text that stand outside all marks and are neither unit nor
+// author. depth counts the marks that are open.
+func outside(s string, depth *int) (list []string) {
+	var b strings.Builder
+	s = authors().Replace(html.UnescapeString(s))
+	for _, c := range s {
+		switch {
+		case c == '⟦':
+			*depth++
+		case c == '⟧':
+			*depth--
+		case *depth == 0:
+			b.WriteRune(c)
+		}
+	}
+	for _, w := range strings.FieldsFunc(b.String(), func(c rune) bool { return !unicode.IsLetter(c) }) {
+		if measure.UnitNamed(w) == nil && !names[w] {
+			list = append(list, w)
+		}
+	}
+	return list
+}
+
+// authors takes the names of authors out of a text, as they stand in sources and alone.
+var authors = sync.OnceValue(func() *strings.Replacer {
+	var all []string
+	for _, s := range literature.All() {
+		all = append(all, s.Authors)
+		all = append(all, strings.Split(s.Authors, ", ")...)
+	}
+	slices.SortFunc(all, func(a, b string) int { return len(b) - len(a) }) // the whole before its part
+	var pairs []string
+	for _, n := range all {
+		if n != "" {
+			pairs = append(pairs, n, "")
+		}
+	}
+	return strings.NewReplacer(pairs...)
+})
