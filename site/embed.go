@@ -54,7 +54,7 @@ func (g *Guide) embeddedPage(at placed, url string, in paths) ([]byte, error) {
 	alone := &block{kind: calculatorBlock, name: c.Name, place: "1"}
 	p := &guidePage{URL: url, Path: strings.TrimSuffix(url, ".html") + ".md", blocks: []*block{alone}}
 	v := g.view("embedded", url, in)
-	v.Title = c.Title
+	v.Title = c.Title.Say(g.reader)
 	v.Body = trusted([]byte(g.sketched(p, g.shelf.bench(alone, 2, g.reader))))
 	v.PartTitle, v.PartURL = at.page.Title, relative(url, at.url)
 	v.Modules = append(v.Modules, "framed.js")
@@ -74,7 +74,7 @@ func (g *Guide) warningsOf(c *calculators.Calculator) (stops []template.HTML, ch
 	for _, k := range c.Cautions {
 		html := trusted([]byte(warned(k, g.reader)))
 		if k.Grade == caution.Check {
-			checks = append(checks, checkView{c.Name + " " + k.Key, k.Title, html})
+			checks = append(checks, checkView{c.Name + " " + k.Key, k.Title.Say(g.reader), html})
 		} else {
 			stops = append(stops, html)
 		}
@@ -94,9 +94,9 @@ func (g *Guide) fillElsewhere(v *view) {
 		c := b.calculator
 		element := fmt.Sprintf("<script src=\"%s%s\" defer></script>\n<fit-calculator name=\"%s\">\n"+
 			"  <a href=\"%s%s\">%s</a>\n</fit-calculator>",
-			quoted(at), elementURL, c.Name, quoted(at), b.url, quoted(c.Title))
+			quoted(at), elementURL, c.Name, quoted(at), b.url, quoted(c.Title.Say(g.reader)))
 		frame := fmt.Sprintf("<iframe src=\"%s%s%s.html\" title=\"%s\"\n  width=\"100%%\" height=\"1400\" "+
-			"loading=\"lazy\"></iframe>", quoted(at), embedFolder, c.Name, quoted(c.Title))
+			"loading=\"lazy\"></iframe>", quoted(at), embedFolder, c.Name, quoted(c.Title.Say(g.reader)))
 		v.Embeds = append(v.Embeds, embedView{c.Name, b.title, b.question, b.url,
 			trusted(inColour(element, "html")), trusted(inColour(frame, "html"))})
 	}
