@@ -42,13 +42,21 @@ func update(root string) error {
 		return err
 	}
 	for _, c := range catalogues {
-		merge := exec.Command("msgmerge", "--quiet", "--update", "--previous", "--no-wrap", "--sort-by-file",
-			"--backup=none", c, template)
-		merge.Stderr = os.Stderr
-		if err := merge.Run(); err != nil {
-			return fmt.Errorf("%s could not be brought up to date (msgmerge belongs to GNU gettext): %w", c, err)
+		if err := offer(template, c); err != nil {
+			return err
 		}
 	}
 	fmt.Printf("%d texts, %d catalogues\n", len(list), len(catalogues))
+	return nil
+}
+
+// offer brings a catalogue up to date with the template.
+func offer(template, catalogue string) error {
+	merge := exec.Command("msgmerge", "--quiet", "--update", "--previous", "--no-wrap", "--backup=none", catalogue,
+		template)
+	merge.Stderr = os.Stderr
+	if err := merge.Run(); err != nil {
+		return fmt.Errorf("%s could not be brought up to date (msgmerge belongs to GNU gettext): %w", catalogue, err)
+	}
 	return nil
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"os"
+	"os/exec"
 	"path/filepath"
 	"slices"
 	"testing"
@@ -39,4 +40,35 @@ func TestTheTemplateIsRead(t *testing.T) {
 	require.Len(t, f.Messages, 2)
 	assert.Equal(t, list[0].english, f.Messages[0].MsgId)
 	assert.Equal(t, "calculators/saddle, site", f.Messages[0].ExtractedComment)
+}
+
+// A translation outlives a change of its English, as a suggestion with the earlier English.
+func TestAChangedTextKeepsItsTranslation(t *testing.T) {
+	if _, err := exec.LookPath("msgmerge"); err != nil {
+		t.Skip("GNU GETTEXT IS NOT INSTALLED: the catalogues were not brought up to date")
+	}
+	dir := t.TempDir()
+	template, german := filepath.Join(dir, "x.pot"), filepath.Join(dir, "de.po")
+	require.NoError(t, os.WriteFile(german, []byte(head+`msgid "Raise the saddle by {0}"
+msgstr "Stell den Sattel {0} höher"
+
+msgid "No longer said"
+msgstr "Gestrichen"
+`), 0o644))
+	require.NoError(t, os.WriteFile(template, write([]text{{"Raise the saddle by {0}.", nil}, {"Stem", nil}}), 0o644))
+	require.NoError(t, offer(template, german))
+	text, err := os.ReadFile(german)
+	require.NoError(t, err)
+	assert.Contains(t, string(text), "#~ msgid \"No longer said\"", "kept at the end")
+	f, err := po.Load(text)
+	require.NoError(t, err)
+	i := slices.IndexFunc(f.Messages, func(m po.Message) bool { return m.MsgId == "Raise the saddle by {0}." })
+	require.GreaterOrEqual(t, i, 0)
+	m := &f.Messages[i]
+	assert.True(t, m.GetFuzzy())
+	assert.Equal(t, "Raise the saddle by {0}", m.PrevMsgId)
+	assert.Equal(t, "Stell den Sattel {0} höher", m.MsgStr)
+	i = slices.IndexFunc(f.Messages, func(m po.Message) bool { return m.MsgId == "Stem" })
+	require.GreaterOrEqual(t, i, 0, "a new text comes in")
+	assert.Empty(t, f.Messages[i].MsgStr)
 }
