@@ -113,7 +113,7 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	var s string
 	if w.g.paper != nil {
 		if s, done := w.g.printed(w.p, b); done {
-			_, _ = out.WriteString(s + "\n")
+			_, _ = out.WriteString(w.g.inside(w.p, s) + "\n")
 			return ast.WalkSkipChildren, nil
 		}
 	}
@@ -147,7 +147,7 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 		}
 		s += onward
 	}
-	_, _ = out.WriteString(s + "\n")
+	_, _ = out.WriteString(w.g.inside(w.p, s) + "\n")
 	return ast.WalkSkipChildren, nil
 }
 

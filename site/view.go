@@ -31,6 +31,7 @@ const (
 // view is what the templates are filled with.
 type view struct {
 	Language, Units, Policy          string
+	Speaks                           string // of the page’s own text, where it is not in Language
 	Carried                          string // keys of what a rider takes along to another bike
 	Kind, Title, Summary, Question   string
 	Name, Tagline, Notice, Local     string
@@ -144,7 +145,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		to = func(target string) string { return root + target }
 	}
 	v := &view{
-		Language: g.Language, Units: g.Units, Carried: carried, Policy: policy, Kind: kind,
+		Language: g.around(), Units: g.Units, Carried: carried, Policy: policy, Kind: kind,
 		Name: g.Name, Tagline: g.Tagline, Notice: g.Notice, Local: g.Local,
 		Contact: g.Contact, ContactURL: contactURL(g.Contact), Booking: g.Booking,
 		Root: root, Assets: to(in.assets), Engine: to(in.engine),
@@ -228,6 +229,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	kind, part, number := g.standing(g.pages[i])
 	v := g.view(kind, p.URL, in)
 	v.Title, v.Summary, v.Question = p.Title, p.Summary, p.Question
+	v.Speaks = g.speaks(p)
 	v.Body = trusted(body)
 	if p.needsAt() == "" && !slices.ContainsFunc(p.headings, heading.isBrief) {
 		v.Needs = trusted([]byte(p.needs()))
