@@ -62,9 +62,6 @@ const spaced = `* { line-height: 1.5 !important; letter-spacing: 0.12em !importa
 // 1.4.4 and 1.4.12, on a phone and on the narrowest window of 1.4.10.
 func TestTextMayGrow(t *testing.T) {
 	for _, page := range kindsOfPages {
-		if page == setupPage || page == preparePage {
-			continue
-		}
 		b := open(t, page)
 		if eval[bool](b, `!!document.querySelector(".bench")`) {
 			b.ready()
