@@ -23,8 +23,11 @@ type file struct {
 	br, gz []byte // the same, compressed, where that was done already
 }
 
-// engineFiles is what the engine's folder needs from package wasm.
-type engineFiles struct{ wasm, br, gz, exec []byte }
+// engineFiles is what the engines' folder needs from package wasm.
+type engineFiles struct {
+	engines []file
+	exec    []byte
+}
 
 // part is a file of the guide that is made when it is wanted, so that of a large guide
 // only a few are in memory at a time.
@@ -154,8 +157,7 @@ func assetFiles(engine engineFiles, look brand) (files []file, in paths, err err
 	if core, err = modules(core, "engine"); err != nil {
 		return nil, in, err
 	}
-	core = append(core, file{path: "engine.wasm", data: engine.wasm, br: engine.br, gz: engine.gz},
-		file{path: "wasm_exec.js", data: engine.exec})
+	core = append(append(core, engine.engines...), file{path: "wasm_exec.js", data: engine.exec})
 	in = paths{"assets/page-" + sum(page) + "/", "assets/engine-" + sum(core) + "/"}
 	for _, f := range page {
 		f.path = in.assets + f.path

@@ -40,15 +40,14 @@ var gzips = sync.Pool{New: func() any {
 	return z
 }}
 
-// compress fills in a file's compressed copies. cache is a folder that may be
-// written to, or "".
-func (f *file) compress(cache string) {
+// compress fills in a file's compressed copies.
+func (f *file) compress(o Options) {
 	if !compressible(f.path) {
 		return
 	}
 	if f.br == nil {
-		if strings.HasPrefix(f.path, "assets/") {
-			f.br = remembered(cache, f.data)
+		if strings.HasPrefix(f.path, "assets/") && (!o.Quick || path.Ext(f.path) != ".wasm") {
+			f.br = remembered(o.cache(), f.data)
 		} else {
 			z := brotlis.Get().(*brotli.Writer)
 			f.br = squeezed(z, f.data)

@@ -41,7 +41,7 @@ func TestHandlerSendsTypesAndPolicy(t *testing.T) {
 		"/saddle/":            "text/html; charset=utf-8",
 		"/saddle/height.html": "text/html; charset=utf-8",
 		"/find.json":          "application/json",
-		"/assets/" + filepath.Base(engine[0]) + "/engine.wasm": "application/wasm",
+		"/assets/" + filepath.Base(engine[0]) + "/whole.wasm": "application/wasm",
 		"/assets/" + filepath.Base(page[0]) + "/style.css":     "text/css; charset=utf-8",
 		"/assets/" + filepath.Base(page[0]) + "/icon.svg":      "image/svg+xml",
 		"/assets/" + filepath.Base(page[0]) + "/search.js":     "text/javascript; charset=utf-8",

@@ -32,6 +32,7 @@ func Preview(ctx context.Context, overlayDir, addr string, o Options) error {
 	if err := ownAddress(addr); err != nil {
 		return err
 	}
+	o.Quick = true
 	engine, err := o.theEngine(ctx)
 	if err != nil {
 		return err

@@ -24,6 +24,9 @@ type Options struct {
 	// cacheDir is a folder for what takes long to make: the built engine and the
 	// best compression. "" is the user's cache folder.
 	cacheDir string
+
+	// Quick compresses the engines less well, which saves a minute when they are new.
+	Quick bool
 	// Log is told one line a stage, with sizes and times; nil stays silent.
 	Log func(line string)
 	// Progress is told how many of all files are done; nil is not told.
@@ -70,8 +73,15 @@ func (o Options) theEngine(ctx context.Context) (engineFiles, error) {
 	if o.engine != nil {
 		return o.engine(ctx, o.cache())
 	}
-	f, err := wasm.Engine(ctx, o.cache())
-	return engineFiles{f.Wasm, f.Brotli, f.Gzip, f.Exec}, err
+	f, err := wasm.Built(ctx, o.cache())
+	if !o.Quick {
+		f.Compress(o.cache())
+	}
+	e := engineFiles{exec: f.Exec}
+	for _, one := range f.Engines {
+		e.engines = append(e.engines, file{path: one.Name + ".wasm", data: one.Wasm, br: one.Brotli, gz: one.Gzip})
+	}
+	return e, err
 }
 
 // Publish writes the guide to the folder dir. It prepares the whole site beside
@@ -112,7 +122,7 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	if err != nil {
 		return Report{}, err
 	}
-	o.log("engine    %9s after brotli  %s", size(int64(len(engine.br))), since(start))
+	o.log("engines   %9d engines       %s", len(engine.engines), since(start))
 	files, _, err := g.files(engine)
 	if err != nil {
 		return Report{}, err
@@ -188,7 +198,7 @@ func (o *Options) fill(ctx context.Context, stage, dir string, parts []part, old
 		// Copies of an unchanged file need not be made again.
 		same := old[f.path] == hex.EncodeToString(sum[:]) && o.disk.intact(dir, &f, old)
 		if !same {
-			f.compress(o.cache())
+			f.compress(*o)
 		}
 		defer done()
 		return w.all(&f, same)

@@ -19,7 +19,8 @@ import (
 
 // smallEngine stands in for the built engine, which takes seconds to make.
 func smallEngine(context.Context, string) (engineFiles, error) {
-	return engineFiles{wasm: []byte("\x00asm\x01\x00\x00\x00"), exec: []byte("globalThis.Go = class {};\n")}, nil
+	list := []file{{path: "whole.wasm", data: []byte("\x00asm\x01\x00\x00\x00")}}
+	return engineFiles{list, []byte("globalThis.Go = class {};\n")}, nil
 }
 
 func testOptions(t testing.TB) Options {

@@ -43,7 +43,9 @@ type view struct {
 	Mark                             string // way to the shop's mark, or ""
 	MarkWidth, MarkHeight            int
 	Canonical                        string // the page's address on the web, where the shop said it
-	Modules                          []string
+	Near                             string // the engine that the page needs first, "" for none
+	Modules, Preloads                []string
+	Boot                             string
 	Rail                             []railPart
 
 	PartTitle, PartURL string
@@ -164,6 +166,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		v.Canonical = g.onTheWeb(url)
 	}
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
+		v.Boot = to(in.assets) + "boot.js"
 		v.Modules = append(v.Modules, "page.js")
 	}
 	here := slices.IndexFunc(g.parts, func(part guidePart) bool { return strings.HasPrefix(url, part.Key+"/") })
@@ -257,6 +260,10 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 		if p.has(block) {
 			v.Modules = append(v.Modules, block+".js")
 		}
+	}
+	v.Near = p.engine()
+	if v.Near != "" {
+		v.Preloads = imports()
 	}
 	if i > 0 {
 		e := entry1(p.URL, g.pages[i-1])

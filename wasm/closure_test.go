@@ -25,20 +25,36 @@ func goList(t *testing.T, args ...string) []string {
 }
 
 func TestTheEngineLeavesLargePackagesOut(t *testing.T) {
-	deps := goList(t, "-deps", "plumbline/wasm/engine")
+	deps := goList(t, "-deps", "plumbline/wasm/engine/...")
 	if !slices.Contains(deps, "plumbline/calculators/panel") {
 		t.Fatal("go list did not list the panel: the test would pass on anything")
 	}
 	large := []string{"fmt", "encoding/json", "reflect", "os", "time", "net", "regexp", "sort", "html", "embed"}
 	for _, p := range large {
 		if slices.Contains(deps, p) {
-			t.Errorf("the engine now needs %s; run go list -deps ./wasm/engine to see through whom", p)
+			t.Errorf("the engine now needs %s; run go list -deps ./wasm/engine/... to see through whom", p)
 		}
 	}
 	for _, p := range deps {
 		below, ours := strings.CutPrefix(p, "plumbline/")
-		if ours && !strings.HasPrefix(below, "calculators") && below != "wasm/engine" {
+		if ours && !strings.HasPrefix(below, "calculators") && below != "wasm/bridge" &&
+			!strings.HasPrefix(below, "wasm/engine/") {
 			t.Errorf("the engine now needs %s, which is not for the browser", p)
+		}
+	}
+}
+
+func TestASectionsEngineLeavesTheOthersOut(t *testing.T) {
+	for _, name := range Names() {
+		deps := goList(t, "-deps", "plumbline/wasm/engine/"+name)
+		for _, other := range Names() {
+			has := slices.Contains(deps, "plumbline/calculators/"+other)
+			if want := name == Whole || name == other; other != Whole && has != want {
+				t.Errorf("the engine %s has the section %s: %v, want %v", name, other, has, want)
+			}
+		}
+		if slices.Contains(deps, "plumbline/calculators/desk") != (name == Whole) {
+			t.Errorf("the engine %s: only the whole one answers the pages that work on the whole record", name)
 		}
 	}
 }

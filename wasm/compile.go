@@ -13,38 +13,37 @@ import (
 	"strings"
 )
 
-// Build compiles the engine from the source tree that the program runs in, and
-// returns it with the wasm_exec.js of the same Go distribution.
-func Build(ctx context.Context) (engine, execJS []byte, err error) {
+// build compiles the engines from the source tree that the program runs in, and returns
+// them with the wasm_exec.js of the same Go distribution.
+func build(ctx context.Context) (f Files, err error) {
 	about, err := goOutput(ctx, "env", "GOVERSION", "GOROOT", "GOMOD")
 	if err != nil {
-		return nil, nil, err
+		return f, err
 	}
 	lines := strings.Split(strings.TrimRight(about, "\n"), "\n")
 	if len(lines) != 3 {
-		return nil, nil, fmt.Errorf("go env answered %q", about)
+		return f, fmt.Errorf("go env answered %q", about)
 	}
 	version, root, mod := lines[0], lines[1], lines[2]
 	if version != runtime.Version() {
-		return nil, nil, fmt.Errorf("go in the search path is %s, but this program was built with %s; "+
+		return f, fmt.Errorf("go in the search path is %s, but this program was built with %s; "+
 			"the engine has to come from the same one", version, runtime.Version())
 	}
 	module, err := goOutput(ctx, "list", "-m")
 	if err != nil || strings.TrimSpace(module) != "plumbline" {
-		return nil, nil, errors.New("run it inside its source tree, or use a released program, which carries its " +
+		return f, errors.New("run it inside its source tree, or use a released program, which carries its " +
 			"engine")
 	}
-	if execJS, err = os.ReadFile(filepath.Join(root, "lib", "wasm", "wasm_exec.js")); err != nil {
-		return nil, nil, err
+	if f.Exec, err = os.ReadFile(filepath.Join(root, "lib", "wasm", "wasm_exec.js")); err != nil {
+		return f, err
 	}
 	dir, err := os.MkdirTemp("", "plumbline-engine-")
 	if err != nil {
-		return nil, nil, err
+		return f, err
 	}
 	defer os.RemoveAll(dir)
-	file := filepath.Join(dir, "engine.wasm")
-	engine, err = compile(ctx, filepath.Dir(mod), file)
-	return engine, execJS, err
+	f.Engines, err = compile(ctx, filepath.Dir(mod), dir)
+	return f, err
 }
 
 // flags are those of go build: paths and version control leave no trace, so that one
@@ -53,17 +52,24 @@ func Build(ctx context.Context) (engine, execJS []byte, err error) {
 // code to arrive than the engine waits for a call.
 var flags = []string{"-trimpath", "-buildvcs=false", "-ldflags=-s -w", "-gcflags=all=-l"}
 
-// compile builds the engine of the source tree at root into file.
-func compile(ctx context.Context, root, file string) ([]byte, error) {
-	args := append([]string{"build", "-o", file}, flags...)
-	cmd := exec.CommandContext(ctx, "go", append(args, "./wasm/engine")...)
+// compile builds the engines of the source tree at root into the folder dir.
+func compile(ctx context.Context, root, dir string) (list []Engine, err error) {
+	args := append([]string{"build", "-o", dir + string(filepath.Separator)}, flags...)
+	cmd := exec.CommandContext(ctx, "go", append(args, "./wasm/engine/...")...)
 	cmd.Dir = root
 	cmd.Env = append(os.Environ(),
 		"GOOS=js", "GOARCH=wasm", "GOWASM=", "GOFLAGS=", "GODEBUG=", "GOEXPERIMENT=", "GOWORK=off")
 	if out, err := cmd.CombinedOutput(); err != nil {
-		return nil, fmt.Errorf("go build ./wasm/engine: %w\n%s", err, out)
+		return nil, fmt.Errorf("go build ./wasm/engine/...: %w\n%s", err, out)
 	}
-	return os.ReadFile(file)
+	for _, name := range Names() {
+		b, err := os.ReadFile(filepath.Join(dir, name))
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, Engine{Name: name, Wasm: joined(b)})
+	}
+	return list, nil
 }
 
 // goOutput runs the go command and returns what it prints.

@@ -14,17 +14,27 @@ import (
 	"github.com/andybalholm/brotli"
 )
 
-// kept returns an engine that was built earlier and kept under its stamp.
-func kept(cache, stamp string) (Files, bool) {
-	engine, err1 := os.ReadFile(filepath.Join(cache, "engine-"+stamp+".wasm"))
-	execJS, err2 := os.ReadFile(filepath.Join(cache, "engine-"+stamp+".js"))
-	return Files{Wasm: engine, Exec: execJS}, err1 == nil && err2 == nil
+// kept returns engines that were built earlier and kept under their stamp.
+func kept(cache, stamp string) (f Files, ok bool) {
+	ok = true
+	read := func(name string) []byte {
+		b, err := os.ReadFile(filepath.Join(cache, "engine-"+stamp+"-"+name))
+		ok = ok && err == nil
+		return b
+	}
+	for _, name := range Names() {
+		f.Engines = append(f.Engines, Engine{Name: name, Wasm: read(name + ".wasm")})
+	}
+	f.Exec = read("exec.js")
+	return f, ok
 }
 
-// keep puts an engine into the cache. What goes wrong here only costs time later.
+// keep puts engines into the cache. What goes wrong here only costs time later.
 func keep(cache, stamp string, f Files) {
-	write(filepath.Join(cache, "engine-"+stamp+".wasm"), f.Wasm)
-	write(filepath.Join(cache, "engine-"+stamp+".js"), f.Exec)
+	for _, e := range f.Engines {
+		write(filepath.Join(cache, "engine-"+stamp+"-"+e.Name+".wasm"), e.Wasm)
+	}
+	write(filepath.Join(cache, "engine-"+stamp+"-exec.js"), f.Exec)
 }
 
 // write puts a file into place whole or not at all.

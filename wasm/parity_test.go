@@ -18,8 +18,14 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/catalog"
+	"plumbline/calculators/cockpit"
+	"plumbline/calculators/feet"
+	"plumbline/calculators/finish"
+	"plumbline/calculators/frame"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/panel"
+	"plumbline/calculators/saddle"
+	"plumbline/calculators/start"
 )
 
 // question is panel.Ask as the bridge takes it.
@@ -49,6 +55,8 @@ type reply struct {
 	Problems []problem `json:"problems"`
 	Record   string    `json:"record"`
 	Error    string    `json:"error"`
+
+	Elsewhere bool `json:"elsewhere"`
 }
 
 type problem struct {
@@ -79,8 +87,8 @@ func native(q question) reply {
 	return r
 }
 
-// node runs the built engine in Node and hands out a function that asks it.
-func node(t testing.TB) func(args ...any) []byte {
+// node runs a built engine in Node and hands out a function that asks it.
+func node(t testing.TB, name string) func(args ...any) []byte {
 	t.Helper()
 	program, err := exec.LookPath("node")
 	if err != nil {
@@ -90,12 +98,12 @@ func node(t testing.TB) func(args ...any) []byte {
 	if err != nil {
 		cache = t.TempDir()
 	}
-	files, err := Engine(t.Context(), filepath.Join(cache, "plumbline"))
+	files, err := Built(t.Context(), filepath.Join(cache, "plumbline"))
 	if err != nil {
 		t.Fatal(err)
 	}
 	dir := t.TempDir()
-	for name, b := range map[string][]byte{"engine.wasm": files.Wasm, "wasm_exec.js": files.Exec} {
+	for name, b := range map[string][]byte{"engine.wasm": files.Named(name).Wasm, "wasm_exec.js": files.Exec} {
 		if err := os.WriteFile(filepath.Join(dir, name), b, 0o644); err != nil {
 			t.Fatal(err)
 		}
@@ -137,21 +145,55 @@ func node(t testing.TB) func(args ...any) []byte {
 	}
 }
 
-// parityRuns is how many random questions are compared.
-const parityRuns = 2000
+// parityRuns is how many random questions are compared with the whole engine, and
+// sectionRuns with the engine of each section.
+const (
+	parityRuns  = 2000
+	sectionRuns = 250
+)
 
 func TestTheEngineAnswersAsTheNativeCalculatorsDo(t *testing.T) {
+	compared(t, Whole, catalog.All(), parityRuns)
+}
+
+// sections are what the engine of each section has.
+var sections = map[string]func() []*calculators.Calculator{
+	"start": start.Calculators, "frame": frame.Calculators, "feet": feet.Calculators, "saddle": saddle.Calculators,
+	"cockpit": cockpit.Calculators, "finish": finish.Calculators,
+}
+
+func TestEachSectionsEngineAnswersAsTheNativeCalculatorsDo(t *testing.T) {
+	for _, name := range Names() {
+		if name == Whole {
+			continue
+		}
+		if sections[name] == nil {
+			t.Errorf("what the engine %s has is not compared", name)
+			continue
+		}
+		t.Run(name, func(t *testing.T) { compared(t, name, sections[name](), sectionRuns) })
+	}
+}
+
+// compared asks an engine about the calculators that it has.
+func compared(t *testing.T, engine string, list []*calculators.Calculator, runs int) {
 	if runtime.GOARCH != "amd64" {
 		t.Skip("only amd64 and wasm agree to the bit; other processors fuse products and sums")
 	}
-	ask := node(t)
+	ask := node(t, engine)
 	rng := rand.New(rand.NewPCG(7, 11))
-	own := 0
-	for i := range parityRuns {
-		q := randomQuestion(rng)
+	own, passed := 0, 0
+	for i := range runs {
+		q := randomQuestion(rng, list)
 		var got reply
 		if err := json.Unmarshal(ask(q), &got); err != nil {
 			t.Fatal(err)
+		}
+		if engine != Whole && panel.Elsewhere(list, panel.Ask(q)) {
+			if passed++; !got.Elsewhere {
+				t.Fatalf("question %d %+v is not passed on", i, q)
+			}
+			continue
 		}
 		want := native(q)
 		if !want.Example && want.Parts != "" {
@@ -161,9 +203,28 @@ func TestTheEngineAnswersAsTheNativeCalculatorsDo(t *testing.T) {
 			t.Fatalf("question %d %+v: %s", i, q, diff)
 		}
 	}
-	t.Logf("%d questions, %d with an answer of their own", parityRuns, own)
-	if own < parityRuns/10 {
-		t.Errorf("only %d of %d questions computed anything", own, parityRuns)
+	t.Logf("%d questions, %d with an answer of their own, %d passed on", runs, own, passed)
+	if own < runs/10 {
+		t.Errorf("only %d of %d questions computed anything", own, runs)
+	}
+}
+
+func TestASectionsEnginePassesOnWhatItHasNot(t *testing.T) {
+	ask := node(t, "cockpit")
+	for _, q := range []any{
+		question{Name: "saddle-height", Record: "inseam=830"},
+		question{Name: "seated-reach", Record: "saddle-height=740&from=saddle-height.saddle-height", Whole: true},
+		map[string]any{"desk": "sheet"}, map[string]any{"figure": "measure-inseam"},
+	} {
+		var got reply
+		if err := json.Unmarshal(ask(q), &got); err != nil || !got.Elsewhere {
+			t.Errorf("%v is answered with %+v, %v", q, got, err)
+		}
+	}
+	var got reply
+	q := question{Name: "seated-reach", Record: "saddle-height=740&from=saddle-height.grip-position"}
+	if err := json.Unmarshal(ask(q), &got); err != nil || got.Elsewhere || got.Parts == "" {
+		t.Errorf("%v is not answered: %+v, %v", q, got, err)
 	}
 }
 
@@ -184,8 +245,7 @@ func differ(want, got reply) string {
 
 // randomQuestion makes a question of which most inputs are believable, some
 // missing and some nonsense.
-func randomQuestion(rng *rand.Rand) question {
-	all := catalog.All()
+func randomQuestion(rng *rand.Rand, all []*calculators.Calculator) question {
 	c := all[rng.IntN(len(all))]
 	units := []string{"", "mm", "cm", "in", "ell"}
 	q := question{Name: c.Name, Place: []string{"1", "2", "a b", ""}[rng.IntN(4)], Bare: units[rng.IntN(5)],
@@ -247,7 +307,7 @@ func parse(s string) (x float64, err error) {
 }
 
 func TestTheBridgeAnswersAnythingAndLives(t *testing.T) {
-	ask := node(t)
+	ask := node(t, Whole)
 	for _, args := range [][]any{
 		{}, {nil}, {1}, {"saddle-height"}, {[]any{}}, {map[string]any{}}, {map[string]any{"name": 3, "query": nil,
 			"whole": "yes"}},
@@ -272,7 +332,7 @@ func TestTheBridgeAnswersAnythingAndLives(t *testing.T) {
 
 // BenchmarkEngineInNode is one question and its reply, pipe and JSON included.
 func BenchmarkEngineInNode(b *testing.B) {
-	ask := node(b)
+	ask := node(b, Whole)
 	q := question{Name: "saddle-height", Record: "inseam=830&crank-length=170"}
 	for range 50 {
 		ask(q)

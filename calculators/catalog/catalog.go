@@ -3,8 +3,6 @@
 package catalog
 
 import (
-	"slices"
-
 	"plumbline/calculators"
 	"plumbline/calculators/cockpit"
 	"plumbline/calculators/feet"
@@ -14,20 +12,43 @@ import (
 	"plumbline/calculators/start"
 )
 
-// calculators in guide order.
-var all = []*calculators.Calculator{
-	start.Depth(), start.Repeat(), start.Missing(), start.Mobility(), start.Tape(),
-	frame.Geometry(), frame.Sag(), frame.Climb(), frame.ChangeOfParts(), frame.Size(), frame.Trial(),
-	feet.Pedals(), feet.Cleat(), feet.FootAngle(), feet.Stance(), feet.Crank(), feet.Shoe(), feet.Difference(),
-	saddle.Height(), saddle.Knee(), saddle.Setback(), saddle.Tilt(), saddle.Width(), saddle.Dropper(),
-	cockpit.Grip(), cockpit.Ready(), cockpit.Seated(), cockpit.Stem(), cockpit.Width(),
-	cockpit.Roll(), cockpit.Lever(), cockpit.Same(),
-	finish.Scores(),
+// section is what one package has. Each lists its own, so that the engine of one section
+// links nothing of the others.
+type section struct {
+	name        string
+	calculators []*calculators.Calculator
+	figures     []*calculators.Illustration
 }
 
-// figures that belong to no calculator.
-var figures = slices.Concat(start.Figures(), frame.Figures(), feet.Figures(), saddle.Figures(), cockpit.Figures(),
-	finish.Figures())
+var sections = []section{
+	{"start", start.Calculators(), start.Figures()},
+	{"frame", frame.Calculators(), frame.Figures()},
+	{"feet", feet.Calculators(), feet.Figures()},
+	{"saddle", saddle.Calculators(), saddle.Figures()},
+	{"cockpit", cockpit.Calculators(), cockpit.Figures()},
+	{"finish", finish.Calculators(), finish.Figures()},
+}
+
+var all, figures = listed()
+
+func listed() (all []*calculators.Calculator, figures []*calculators.Illustration) {
+	for _, s := range sections {
+		all, figures = append(all, s.calculators...), append(figures, s.figures...)
+	}
+	return all, figures
+}
+
+// Section names the package that has the named calculator, "" if none has.
+func Section(name string) string {
+	for _, s := range sections {
+		for _, c := range s.calculators {
+			if c.Name == name {
+				return s.name
+			}
+		}
+	}
+	return ""
+}
 
 // All returns the calculators in guide order.
 func All() []*calculators.Calculator { return all }

@@ -7,3 +7,10 @@ import "plumbline/calculators"
 
 // assume stands in for an input that was left empty; see calculators.Input.
 type assume = func(calculators.Values) (calculators.Assumption, bool)
+
+// Calculators are the section's calculators, in guide order.
+func Calculators() []*calculators.Calculator {
+	return []*calculators.Calculator{
+		Grip(), Ready(), Seated(), Stem(), Width(), Roll(), Lever(), Same(),
+	}
+}

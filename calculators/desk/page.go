@@ -82,7 +82,7 @@ func (d Desk) PreparePage(b Block) string {
 	w := begun(Prepare, &b)
 	b.Record = b.Request
 	w.Raw(`<p class="offline">`).
-		Say("To be led through this step by step open the page through a web server, with script. " +
+		Say("You are led through this step by step where the page’s script runs. " +
 			"On paper it works as it is: write beside each figure.").
 		Raw(`</p>`)
 	w.Raw(`<form class="client" novalidate><fieldset disabled><legend class="unseen">`).

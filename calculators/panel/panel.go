@@ -45,15 +45,16 @@ func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) 
 		Raw(`</button></p><fieldset disabled>`)
 	w.form(exampleEntries(c), nil, nil, true)
 	w.Raw(`</fieldset><p class="offline">`).
-		Say("Worked example; to compute with your own numbers open this page through a web server.")
+		Say("Worked example. Your own numbers can be typed where this page’s script runs.")
 	w.Raw(`</p><p class="play offer" hidden><button type="button">`).Say("Play with the example’s numbers").
 		Raw(`</button></p>`)
 	w.Raw(`<p class="waiting" hidden></p><p class="problem" id="`).Name("-p").Raw(`" hidden></p>`)
 	w.Raw(`<p class="problem unstarted" hidden>`).
-		Say("The calculator could not be started here. The worked example stands.").Raw(`</p>`)
-	w.Raw(`<p class="problem stopped" hidden>`).Say("The calculator stopped three times within a minute. " +
-		"Your numbers are kept; try again in a minute.").
-		Raw(`</p></form>`)
+		Say("The calculator could not be loaded. What you typed is kept.")
+	w.again()
+	w.Raw(`<p class="problem stopped" hidden>`).
+		Say("The calculator stopped three times within a minute. Your numbers are kept.")
+	w.again().Raw(`</form>`)
 	if result == nil {
 		w.Raw(noStrip + `</div>`)
 		w.refused(problems)
@@ -65,6 +66,11 @@ func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) 
 	}
 	w.Raw(`</section>`)
 	return w.String()
+}
+
+// again ends a line with a button to try again.
+func (w *writer) again() *markup.Writer {
+	return w.Raw(` <button type="button">`).Say("Try again").Raw(`</button></p>`)
 }
 
 // noStrip keeps the strip's place where there is no answer.

@@ -50,7 +50,7 @@ func run(m *testing.M) int {
 		fmt.Println("the built-in guide has mistakes:", mistakes)
 		return 1
 	}
-	if _, err := site.Publish(context.Background(), guide, dir+"/guide", site.Options{}); err != nil {
+	if _, err := site.Publish(context.Background(), guide, dir+"/guide", site.Options{Quick: true}); err != nil {
 		fmt.Println(err)
 		return 1
 	}

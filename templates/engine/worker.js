@@ -1,21 +1,11 @@
-// The engine in its own thread: questions in, replies out, nothing else.
+// An engine in its own thread: the compiled module first, then questions in, replies out.
 import "./wasm_exec.js";
 
 const go = new globalThis.Go();
 
-async function load() {
-  const url = new URL("engine.wasm", import.meta.url);
-  try {
-    return await WebAssembly.instantiateStreaming(fetch(url), go.importObject);
-  } catch { // a host that sends another type than application/wasm
-    const file = await fetch(url);
-    return WebAssembly.instantiate(await file.arrayBuffer(), go.importObject);
-  }
-}
-
-async function run() {
-  const { instance } = await load();
-  const end = go.run(instance);
+/** @param {WebAssembly.Module} module */
+async function run(module) {
+  const end = go.run(await WebAssembly.instantiate(module, go.importObject));
   while (!globalThis.plumbline) {
     await new Promise((again) => {
       setTimeout(again);
@@ -31,4 +21,6 @@ async function run() {
 }
 
 const dead = () => postMessage({ dead: true });
-run().then(dead, dead);
+onmessage = ({ data }) => {
+  run(data.module).then(dead, dead);
+};

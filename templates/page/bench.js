@@ -3,6 +3,7 @@ import { all, fieldOf, hit, named, one } from "./dom.js";
 import * as engine from "./engine.js";
 import { mend, retype } from "./mend.js";
 import { patch, written } from "./patch.js";
+import { ready } from "./ready.js";
 import * as record from "./record.js";
 import { across, follow } from "./room.js";
 import { say } from "./say.js";
@@ -21,6 +22,8 @@ export class Bench {
   sent = new Map();
   /** @type {Written[]} the drawing and the elements of the answer, as written */
   shown = [];
+  near = true; // the engine of the section is asked first
+  started = false; // an engine has written the form
   whole = true; // the form is to be written anew
   fresh = false; // and with the record's values alone
   again = true; // what could not be read when the page was left is to be typed in again
@@ -33,7 +36,7 @@ export class Bench {
   clear = false; // there is no problem on show
   hushed = 0; // when something may be said again
   units = document.documentElement.dataset.units; // that the form is written in
-  asked = { units: this.units, whole: false, play: false };
+  asked = { units: this.units, whole: false, play: false, fresh: false };
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   later;
   /** @type {HTMLElement | undefined} the line that says that a value was taken over */
@@ -53,6 +56,7 @@ export class Bench {
     }
     root.addEventListener("click", (event) => this.use(hit(event, "[data-use]")));
     units(this.form);
+    ready(this.form);
     follow(root, () => this.width(), () => engine.ask(this));
     engine.ask(this);
   }
@@ -113,7 +117,7 @@ export class Bench {
     const unread = this.fresh ? [] : this.form.querySelectorAll("[data-unread]:not([type=radio])");
     const keys = [...this.touched, ...[...unread].map(({ name }) => name)];
     this.sent = new Map(keys.map((key) => [key, String(data.get(key) ?? "")]));
-    this.asked = { units: record.units(), whole: this.whole, play: this.playing };
+    this.asked = { units: record.units(), whole: this.whole, play: this.playing, fresh: this.fresh };
     this.whole = this.fresh = false; // the engine asks for the form again if it died of this
     const { calculator: name, place } = this.root.dataset;
     const bare = keys.flatMap((key) => {
@@ -122,6 +126,15 @@ export class Bench {
     });
     const query = new URLSearchParams([...this.sent, ...bare]).toString();
     return { ...this.asked, name, place, width: this.width(), bare: this.units, fields: chosen(), record: this.playing ? this.played : record.text(), query };
+  }
+
+  /**
+   * A question was not answered, and will be asked elsewhere.
+   * @param {Question} question
+   */
+  undo({ whole, fresh }) {
+    this.whole ||= whole === true;
+    this.fresh ||= fresh === true;
   }
 
   /** @param {Reply} reply */
@@ -247,6 +260,7 @@ export class Bench {
     this.filling = false;
     if (this.shown.length) this.shown[board.indexOf(".cost")] = written(""); // it is written with the form
     fields.disabled = false;
+    this.started = true;
     const shown = all(this.form, "[data-photo]", HTMLInputElement);
     if (shown.length) import("./offer.js").then(({ offer }) => shown.forEach(offer), () => {});
     const charts = all(this.form, "[data-chart]", HTMLTextAreaElement);
@@ -307,14 +321,21 @@ export class Bench {
     this.root.classList.toggle("old", old && this.own);
   }
 
-  /** The engine could not be started, or died too often. */
-  down() {
+  /**
+   * An engine could not be loaded, or died too often.
+   * @param {boolean} loaded
+   */
+  down(loaded) {
     clearTimeout(this.later); // an answer that came before has nothing more to say
-    const { disabled } = one(this.form, "fieldset", HTMLFieldSetElement);
-    const line = one(this.form, disabled ? ".unstarted" : ".stopped");
+    const line = one(this.form, loaded ? ".stopped" : ".unstarted");
     line.hidden = this.clear = false;
+    one(line, "button").onclick = () => {
+      line.hidden = true;
+      engine.ask(this);
+      engine.again();
+    };
     this.root.classList.toggle("old", this.own);
-    say(line.textContent);
+    say(line.firstChild?.textContent);
   }
 
   /**

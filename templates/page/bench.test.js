@@ -14,7 +14,7 @@ const field = (name, value = "", more = "") =>
 visit(`<section class="bench" id="b" data-calculator="saddle-height" data-place="b"><form>
 <p class="play offer" hidden><button type="button">Play</button></p><p class="play end" hidden>Playing.<button type="button">End</button></p>
 <fieldset disabled>${field("inseam")}${field("crank")}<span class="cost"></span></fieldset><p class="waiting" hidden></p><p class="problem" id="b-p" hidden></p>
-<p class="unstarted" hidden>It did not start.</p><p class="stopped" hidden>It stopped.</p></form>
+<p class="unstarted" hidden>It did not start.<button type="button">Again</button></p><p class="stopped" hidden>It stopped.<button type="button">Again</button></p></form>
 <div class="drawing"></div><div class="strip"></div><div class="answer"><p>Worked example</p></div></section>`, "#inseam=830");
 const engine = await import("./engine.js");
 const record = await import("./record.js");
@@ -168,10 +168,15 @@ test("an open detail stays open", () => {
 });
 
 test("an engine that is down says so beside the form", () => {
-  bench.down();
+  bench.down(true);
   assert.equal(one(root, ".stopped").hidden, false);
   assert.equal(heard(), "It stopped.");
   assert.equal(root.classList.contains("old"), true);
+  one(one(root, ".stopped"), "button").click();
+  assert.equal(one(root, ".stopped").hidden, true, "it is tried again");
+  bench.down(false);
+  assert.equal(one(root, ".unstarted").hidden, false);
+  assert.equal(heard(), "It did not start.");
 });
 
 test("another choice empties what belonged to the old one", () => {

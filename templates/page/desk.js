@@ -62,19 +62,21 @@ export function fill(place, html) {
 }
 
 /**
- * Starts the engine as soon as the page is idle.
+ * Starts the engine.
  * @param {HTMLElement} place
  */
 export function begin(place) {
-  engine.on.down = () => {
+  engine.on.down = (loaded) => {
     const note = place.querySelector(".offline") ?? place.insertBefore(make("p", {}), place.firstChild);
     note.className = "offline problem";
-    note.textContent = "The engine could not be started here, or stopped three times. Your numbers are kept; load the page again.";
+    const again = make("button", { type: "button", textContent: "Try again" });
+    again.onclick = () => {
+      note.remove();
+      engine.again();
+    };
+    note.replaceChildren(loaded ? "What computes stopped three times within a minute. Your numbers are kept. " : "What computes on this page could not be loaded. Your numbers are kept. ", again);
   };
-  const idle = globalThis.requestIdleCallback ?? setTimeout;
-  const start = () => idle(engine.begin);
-  if (document.readyState === "complete") start();
-  else addEventListener("load", start, { once: true });
+  engine.begin();
   place.addEventListener("pointerenter", engine.begin, { once: true });
   // Links that the engine wrote carry the numbers along, as all others do.
   place.addEventListener("click", (event) => {

@@ -97,9 +97,9 @@ test("links that the engine wrote carry the numbers along", () => {
 });
 
 test("an engine that is down is told once, at the top", async () => {
-  engine.on.down();
-  engine.on.down();
+  engine.on.down(true);
+  engine.on.down(false);
   await until(() => place.querySelector(".offline"));
   assert.equal(place.querySelectorAll(".offline").length, 1);
-  assert.match(place.firstChild?.textContent ?? "", /^The engine could not be started here/);
+  assert.match(place.firstChild?.textContent ?? "", /^What computes on this page could not be loaded/);
 });

@@ -1,13 +1,22 @@
 import assert from "node:assert/strict";
 import test from "node:test";
-import { Engine, visit } from "../../testdata/judges/dom.js";
+import { Engine, until, visit } from "../../testdata/judges/dom.js";
 
 visit("");
+document.documentElement.dataset.near = "saddle";
+/** @type {string[]} the engines that were asked for */
+const loaded = [];
+let broken = false;
+globalThis.engineModule = (name) => {
+  loaded.push(name);
+  return broken ? Promise.reject(new Error("no network")) : Promise.resolve(/** @type {any} */ ({}));
+};
 const engine = await import("./engine.js");
 
 /** @param {string} name */
 const asker = (name) => ({
   whole: false,
+  near: true,
   /** @type {any[]} */
   taken: [],
   question: () => ({ record: "", name }),
@@ -24,6 +33,7 @@ test("nothing starts before it is wanted, and then from our own origin", () => {
   engine.begin();
   assert.equal(Engine.all[0].url, "https://guide.example/assets/engine-1/worker.js");
   assert.deepEqual(Engine.all[0].asked, [], "it is not ready");
+  assert.deepEqual(loaded, ["saddle"]);
 });
 
 test("one question is under way, and of each bench the newest waits", () => {
@@ -106,4 +116,55 @@ test("an engine that dies of everything is down after three deaths within a minu
   assert.equal(down, 0);
   /** @type {Engine} */ (Engine.all.at(-1)).onerror();
   assert.deepEqual([down, Engine.all.length], [1, started]);
+});
+
+test("what is tried again begins anew", () => {
+  engine.again();
+  const worker = Engine.ready();
+  assert.equal(Engine.all.length, 4);
+  worker.answer({ text: "at last" });
+  assert.equal(two.taken.at(-1).text, "at last");
+});
+
+test("what the section's engine has not is asked of the whole one", () => {
+  const near = Engine.ready(), { question } = one;
+  /** @type {any} */
+  let undone;
+  Object.assign(one, {
+    undo(/** @type {any} */ q) {
+      undone = q;
+    },
+  });
+  engine.ask(one);
+  near.answer({ elsewhere: true });
+  assert.equal(undone.name, "one");
+  assert.equal(loaded.at(-1), "whole");
+  const whole = Engine.ready();
+  assert.notEqual(whole, near);
+  assert.equal(whole.question.name, "one");
+  whole.answer({ text: "from afar" });
+  assert.equal(one.taken.at(-1).text, "from afar");
+  assert.equal(one.question, question);
+  engine.ask(two);
+  assert.equal(near.question.name, "two", "what the section has is asked there as before");
+  near.answer({ text: "near" });
+  assert.equal(two.taken.at(-1).text, "near");
+});
+
+test("an engine that cannot be loaded says so, and is tried again when somebody asks for that", async () => {
+  /** @type {boolean[]} */
+  const down = [];
+  engine.on.down = (ran) => {
+    down.push(ran);
+  };
+  broken = true;
+  dispatchEvent(Object.assign(new Event("pageshow"), { persisted: true }));
+  await until(() => down.length);
+  const started = Engine.all.length;
+  engine.ask(two);
+  assert.deepEqual([down[0], Engine.all.length], [false, started], "it is not tried again by itself");
+  broken = false;
+  engine.again();
+  Engine.ready().answer({ text: "loaded" });
+  assert.equal(two.taken.at(-1).text, "loaded");
 });

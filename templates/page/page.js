@@ -1,5 +1,5 @@
 // Starts what a page has: the record always, the engine only where there is a
-// calculator, at an idle moment or when somebody reaches for one.
+// calculator: at once, or where data is to be saved when somebody reaches for one.
 import { Bench } from "./bench.js";
 import { all, hit, one } from "./dom.js";
 import * as engine from "./engine.js";
@@ -9,8 +9,7 @@ import { fill } from "./tools.js";
 
 record.open();
 fill(one(document, "[data-tools]"));
-// Only a page that was opened as a file lacks a web server, and there no module runs.
-if (location.protocol !== "file:") for (const line of all(document, ".offline")) line.textContent = "Worked example. Your own numbers can be typed in a moment.";
+for (const line of all(document, ".offline")) line.textContent = "Worked example. Your own numbers can be typed in a moment.";
 if (document.querySelector("main[data-step]:not(:has(.sheet-desk))")) import("./where.js").then(({ arrive }) => arrive(), () => {});
 const front = /** @type {HTMLElement | null} */ (document.querySelector("[data-welcome]"));
 if (front) {
@@ -31,12 +30,9 @@ if (benches.length) {
   record.listen((keys, source, replaced) => {
     for (const bench of benches) if (bench !== source) bench.renew(keys, replaced);
   });
-  engine.on.down = () => benches.forEach((bench) => bench.down());
-  const idle = globalThis.requestIdleCallback ?? setTimeout;
-  const begin = () => idle(engine.begin);
-  if (document.readyState === "complete") begin();
-  else addEventListener("load", begin, { once: true });
-  for (const { root } of benches) root.addEventListener("pointerenter", engine.begin, { once: true });
+  engine.on.down = (loaded) => benches.forEach((bench) => bench.down(loaded));
+  if (!navigator.connection?.saveData) engine.begin();
+  for (const { root } of benches) for (const reach of ["pointerenter", "focusin"]) root.addEventListener(reach, engine.begin, { once: true });
 }
 
 // Below each picture is a menu to save it, which works where this script does. Its module

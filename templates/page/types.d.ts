@@ -93,8 +93,9 @@ interface Said {
   form?: string;
 }
 
-/** An answer as it comes from the worker: lists are joined by NUL. */
+/** An answer as it comes from the worker: lists are joined by NUL; elsewhere: another engine has it. */
 export interface Message extends Said {
+  elsewhere?: boolean;
   drawn?: string;
   parts?: string;
   record?: string;
@@ -106,9 +107,14 @@ export interface Reply extends Said {
   record: Pair[];
 }
 
-/** Whoever asks the engine; whole is set when the engine died of the question. */
+/**
+ * Whoever asks an engine: that of the page's section, or the whole one. Of a question that
+ * an engine died of, whole is set; of one that it passed on, undo is told.
+ */
 export interface Asker {
   whole?: boolean;
+  near?: boolean;
+  undo?(question: Question): void;
   question(): Question;
   take(reply: Reply): void;
 }
@@ -168,5 +174,10 @@ export interface Index {
 }
 
 declare global {
+  /** Of boot.js: the compiled engine of that name. */
+  var engineModule: (name: string) => Promise<WebAssembly.Module>;
+  interface Navigator {
+    connection?: { saveData?: boolean };
+  }
   var trustedTypes: { createPolicy<T>(name: string, rules: T): T } | undefined;
 }

@@ -37,6 +37,7 @@ export class Engine {
 
   /** @param {{ id: number, question: Record<string, any> }} message */
   postMessage(message) {
+    if (!message.question) return; // the compiled engine is no question
     this.asked.push(message);
     this.onmessage({ data: { id: message.id, begun: true } });
   }
@@ -74,6 +75,7 @@ export function visit(body, hash = "") {
   for (const name of names) Object.defineProperty(globalThis, name, { value: found[name], configurable: true, writable: true });
   Object.assign(globalThis, {
     Worker: Engine,
+    engineModule: async () => ({}),
     addEventListener: window.addEventListener.bind(window),
     dispatchEvent: window.dispatchEvent.bind(window),
   });

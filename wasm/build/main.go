@@ -1,7 +1,7 @@
 //go:build !js
 
-// Command build fills wasm/built with the engine, its compressed forms, the Go
-// distribution's wasm_exec.js and the stamp: go generate ./wasm
+// Command build fills wasm/built with the compressed engines, the Go distribution's
+// wasm_exec.js and the stamp: go generate ./wasm
 package main
 
 import (
@@ -20,24 +20,28 @@ func main() {
 	if err != nil {
 		cache = os.TempDir()
 	}
-	files, err := wasm.Engine(context.Background(), filepath.Join(cache, "plumbline"))
+	cache = filepath.Join(cache, "plumbline")
+	files, err := wasm.Built(context.Background(), cache)
 	if err != nil {
 		log.Fatal(err)
 	}
-	// The stamp comes last: without it the other files are not used.
-	for _, f := range []struct {
-		name  string
-		bytes []byte
-	}{
-		{"engine.wasm", files.Wasm}, {"engine.wasm.br", files.Brotli}, {"engine.wasm.gz", files.Gzip},
-		{"wasm_exec.js", files.Exec}, {"engine.stamp", []byte(wasm.Stamp() + "\n")},
-	} {
-		if err := os.WriteFile(filepath.Join("built", f.name), f.bytes, 0o644); err != nil {
-			log.Fatal(err)
-		}
+	files.Compress(cache)
+	for _, e := range files.Engines {
+		put(e.Name+".wasm.br", e.Brotli)
+		put(e.Name+".wasm.gz", e.Gzip)
+		fmt.Printf("engine %-8s %4d KB, after brotli %4d KB, after gzip %4d KB\n",
+			e.Name, kb(e.Wasm), kb(e.Brotli), kb(e.Gzip))
 	}
-	fmt.Printf("engine %d KB, after brotli %d KB, after gzip %d KB; wasm_exec.js %d KB\n",
-		kb(files.Wasm), kb(files.Brotli), kb(files.Gzip), kb(files.Exec))
+	put("wasm_exec.js", files.Exec)
+	// The stamp comes last: without it the other files are not used.
+	put("engine.stamp", []byte(wasm.Stamp()+"\n"))
+}
+
+// put writes a file of the folder.
+func put(name string, b []byte) {
+	if err := os.WriteFile(filepath.Join("built", name), b, 0o644); err != nil {
+		log.Fatal(err)
+	}
 }
 
 func kb(b []byte) int { return (len(b) + 500) / 1000 }

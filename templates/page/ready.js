@@ -1,0 +1,26 @@
+// A form that is typed into before the engine has come.
+import { all, one } from "./dom.js";
+import * as record from "./record.js";
+
+/**
+ * Makes the published form, which shows the worked example, one to type into: empty, with
+ * the example as a hint. What is typed is answered when the engine comes. A form for which
+ * there are numbers already, or other units, waits for the engine to write it.
+ * @param {HTMLFormElement} form
+ */
+export function ready(form) {
+  const own = new URLSearchParams(record.text());
+  const fields = /** @type {HTMLInputElement[]} */ ([...form.querySelectorAll("[name]")]);
+  if (record.units() !== document.documentElement.dataset.units || fields.some(({ name }) => own.has(name) || own.has(`${name}.unit`))) return;
+  for (const field of fields) {
+    if (field.type === "radio") field.checked = field.value === "";
+    else {
+      if (field.value && "placeholder" in field) field.placeholder = `for example ${field.value}`;
+      field.value = "";
+    }
+  }
+  for (const slide of all(form, "[type=range]", HTMLInputElement)) slide.disabled = true; // it moves with the engine
+  one(form, "legend").textContent = "Your numbers";
+  one(form, "fieldset", HTMLFieldSetElement).disabled = false;
+  for (const line of all(form, ".offline")) line.textContent = "You can type already. The answer to your own numbers comes in a moment.";
+}
