@@ -46,7 +46,11 @@ func (g *Guide) files(engine engineFiles) ([]part, paths, error) {
 	if err != nil {
 		return nil, in, err
 	}
-	ready := append(slices.Concat(assets, made), schemaFile(), licencesFile())
+	manifest, err := g.manifestFile(in)
+	if err != nil {
+		return nil, in, err
+	}
+	ready := append(slices.Concat(assets, made), schemaFile(), licencesFile(), manifest)
 	for p, as := range g.shown {
 		s, _ := g.layers.file(p)
 		data := s.text
@@ -77,16 +81,20 @@ func (g *Guide) files(engine engineFiles) ([]part, paths, error) {
 		}
 		there[p.path] = true
 	}
+	kept := g.keptOffline(len(list))
 	for i, p := range list {
 		list[i].make = func() (file, error) {
+			defer kept.wait.Done()
 			f, err := p.make()
 			if err == nil {
+				kept.note(&f)
 				err = check(&f, there, g.mount())
 			}
 			return f, err
 		}
 	}
-	return list, in, nil
+	// It comes last because it waits for the hashes of all others, which are made before it.
+	return append(list, part{workerURL, kept.worker}), in, nil
 }
 
 // build makes every file of the guide in memory, in the order of their paths.

@@ -26,7 +26,7 @@ const (
 // compressible tells whether a file is text, or the engine.
 func compressible(p string) bool {
 	switch path.Ext(p) {
-	case ".html", ".css", ".js", ".json", ".svg", ".txt", ".wasm":
+	case ".html", ".css", ".js", ".json", ".svg", ".txt", ".wasm", ".webmanifest":
 		return true
 	}
 	return false

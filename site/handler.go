@@ -52,19 +52,20 @@ type server struct {
 
 // kinds are the media types of what a site has.
 var kinds = map[string]string{
-	".html": "text/html; charset=utf-8",
-	".css":  "text/css; charset=utf-8",
-	".js":   "text/javascript; charset=utf-8",
-	".json": "application/json",
-	".csv":  "text/csv; charset=utf-8",
-	".txt":  "text/plain; charset=utf-8",
-	".xml":  "application/xml",
-	".svg":  "image/svg+xml",
-	".wasm": "application/wasm",
-	".png":  "image/png",
-	".jpg":  "image/jpeg",
-	".jpeg": "image/jpeg",
-	".webp": "image/webp",
+	".html":        "text/html; charset=utf-8",
+	".css":         "text/css; charset=utf-8",
+	".js":          "text/javascript; charset=utf-8",
+	".json":        "application/json",
+	".webmanifest": "application/manifest+json",
+	".csv":         "text/csv; charset=utf-8",
+	".txt":         "text/plain; charset=utf-8",
+	".xml":         "application/xml",
+	".svg":         "image/svg+xml",
+	".wasm":        "application/wasm",
+	".png":         "image/png",
+	".jpg":         "image/jpeg",
+	".jpeg":        "image/jpeg",
+	".webp":        "image/webp",
 }
 
 // ServeHTTP implements http.Handler.

@@ -42,9 +42,9 @@ func TestHandlerSendsTypesAndPolicy(t *testing.T) {
 		"/saddle/height.html": "text/html; charset=utf-8",
 		"/find.json":          "application/json",
 		"/assets/" + filepath.Base(engine[0]) + "/whole.wasm": "application/wasm",
-		"/assets/" + filepath.Base(page[0]) + "/style.css":     "text/css; charset=utf-8",
-		"/assets/" + filepath.Base(page[0]) + "/icon.svg":      "image/svg+xml",
-		"/assets/" + filepath.Base(page[0]) + "/search.js":     "text/javascript; charset=utf-8",
+		"/assets/" + filepath.Base(page[0]) + "/style.css":    "text/css; charset=utf-8",
+		"/assets/" + filepath.Base(page[0]) + "/icon.svg":     "image/svg+xml",
+		"/assets/" + filepath.Base(page[0]) + "/search.js":    "text/javascript; charset=utf-8",
 	} {
 		w := ask(h, "GET", address)
 		if w.Code != 200 || w.Header().Get("Content-Type") != kind {

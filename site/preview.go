@@ -9,6 +9,7 @@ import (
 	"io/fs"
 	"net"
 	"net/http"
+	"path"
 	"strconv"
 	"strings"
 	"sync"
@@ -192,6 +193,7 @@ var previewPages = sync.OnceValue(func() *template.Template {
 func (p *previewer) change(page []byte) []byte {
 	p.mu.RLock()
 	defer p.mu.RUnlock()
+	page = withoutWorker(page)
 	page = bytes.Replace(page, []byte("<html "), []byte(`<html data-version="`+strconv.Itoa(p.version)+`" `), 1)
 	page = bytes.Replace(page, []byte("</head>"),
 		[]byte("<script type=\"module\" src=\""+p.top+".plumbline/reload.js\"></script>\n</head>"), 1)
@@ -225,8 +227,8 @@ func (p *previewer) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	switch r.URL.Path {
 	case "/.plumbline/events":
 		p.events(w, r)
-	case "/.plumbline/reload.js":
-		b, err := templates.Files.ReadFile("preview/reload.js")
+	case "/.plumbline/reload.js", "/" + workerURL:
+		b, err := templates.Files.ReadFile("preview/" + path.Base(r.URL.Path))
 		if err != nil {
 			http.NotFound(w, r)
 			return

@@ -46,6 +46,7 @@ type view struct {
 	Near                             string // the engine that the page needs first, "" for none
 	Modules, Preloads                []string
 	Boot                             string
+	Worker, Manifest                 string // the service worker and the web app's manifest
 	Rail                             []railPart
 
 	PartTitle, PartURL string
@@ -164,6 +165,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	}
 	if kind != "lost" {
 		v.Canonical = g.onTheWeb(url)
+		v.Worker, v.Manifest = to(workerURL), to(manifestURL)
 	}
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
 		v.Boot = to(in.assets) + "boot.js"

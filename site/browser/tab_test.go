@@ -34,6 +34,14 @@ func open(t testing.TB, path string, before ...chromedp.Action[chromedp.Void]) *
 // openAt is open on another server.
 func openAt(t testing.TB, base, path string, before ...chromedp.Action[chromedp.Void]) *tab {
 	t.Helper()
+	// What a service worker keeps would come between a test and its server.
+	const without = `delete Navigator.prototype.serviceWorker`
+	return openKept(t, base, path, append([]chromedp.Action[chromedp.Void]{onNew(without)}, before...)...)
+}
+
+// openKept is openAt in a browser that keeps the guide offline.
+func openKept(t testing.TB, base, path string, before ...chromedp.Action[chromedp.Void]) *tab {
+	t.Helper()
 	ctx, close := chromedp.NewContext(chromium)
 	ctx, stop := context.WithTimeout(ctx, 2*time.Minute)
 	b := &tab{TB: t, ctx: ctx}
@@ -118,10 +126,10 @@ func (b *tab) until(js string) {
 	b.Fatalf("it never came to be that %s", js)
 }
 
-// ready waits until the engine has enabled the form.
+// ready waits until the engine has written the form.
 func (b *tab) ready() *tab {
 	b.Helper()
-	b.until(`document.querySelector(".bench fieldset:not(:disabled)")`)
+	b.until(`document.querySelector(".bench fieldset:not(:disabled)") && !document.querySelector(".bench .offline")`)
 	return b
 }
 

@@ -20,6 +20,18 @@ let begun = false, count = 0;
  */
 export const on = { down() {} };
 
+/** Calls of those who wait until the page's first engine answers. */
+const calls = new Set();
+
+/**
+ * Calls once the page's first engine answers; at once if it does.
+ * @param {() => void} call
+ */
+export function answering(call) {
+  if (first.ready) call();
+  else calls.add(call);
+}
+
 class Engine {
   /** @type {Set<Asker>} */
   waiting = new Set();
@@ -80,6 +92,8 @@ class Engine {
     }
     if (!busy) {
       this.ready = true;
+      if (this === first) for (const call of calls) call();
+      calls.clear();
       if (this !== whole && whole.waiting.size) whole.start();
     } else if (id === busy.id && reply) {
       clearTimeout(this.timer);

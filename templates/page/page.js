@@ -35,6 +35,14 @@ if (benches.length) {
   for (const { root } of benches) for (const reach of ["pointerenter", "focusin"]) root.addEventListener(reach, engine.begin, { once: true });
 }
 
+// A copy for when there is no signal, once nothing else is waited for.
+const { worker, near } = document.documentElement.dataset;
+if (worker && "serviceWorker" in navigator && !navigator.connection?.saveData) {
+  const keep = () => import("./offline.js").then(({ offline }) => offline(worker)).catch(() => {});
+  if (near) engine.answering(keep);
+  else addEventListener("load", () => setTimeout(keep, 1000), { once: true });
+}
+
 // Below each picture is a menu to save it, which works where this script does. Its module
 // comes when it is opened, so that a button finds it there.
 document.documentElement.classList.add("scripted");

@@ -14,6 +14,21 @@ const { one } = await import("./dom.js");
 const form = one(document, "form", HTMLFormElement), before = form.innerHTML;
 const fields = () => one(form, "fieldset", HTMLFieldSetElement);
 
+test("without a number the form can be typed into, with the example as a hint", () => {
+  record.open();
+  record.put([["stature", "1800"]]);
+  ready(form);
+  assert.equal(fields().disabled, false);
+  const inseam = one(form, "[name=inseam]", HTMLInputElement);
+  assert.deepEqual([inseam.value, inseam.placeholder], ["", "for example 830"]);
+  assert.equal(one(form, "[name=crank]", HTMLInputElement).placeholder, "");
+  assert.equal(one(form, "[name=rows]", HTMLTextAreaElement).placeholder, "for example a;b");
+  assert.equal(one(form, "[name=kind]", HTMLSelectElement).value, "");
+  assert.deepEqual([...form.querySelectorAll("[name=pedals]")].map((x) => /** @type {HTMLInputElement} */ (x).checked), [false, true]);
+  assert.equal(one(form, "[type=range]", HTMLInputElement).disabled, true);
+  assert.match(one(document, ".offline").textContent, /^You can type already/);
+});
+
 /**
  * @param {string} key
  * @param {string} value

@@ -1,0 +1,40 @@
+// Keeps the guide on this device for when there is no signal, or removes it again.
+import { one } from "./dom.js";
+import { sameOrigin } from "./policy.js";
+import { say } from "./say.js";
+
+const removed = "plumbline-offline-removed"; // for as long as this tab is open
+
+/** @param {string} scope */
+const drop = async (scope) => {
+  for (const name of await caches.keys()) if (name.startsWith(`plumbline ${scope} `)) await caches.delete(name);
+};
+
+/**
+ * Lets the button that a page keeps for it remove the copy.
+ * @param {HTMLElement} place
+ * @param {ServiceWorkerRegistration} worker
+ */
+const offer = (place, worker) => {
+  const button = one(place, "button");
+  button.onclick = async () => {
+    try {
+      sessionStorage.setItem(removed, "1");
+    } catch { /* it comes back with the next page */ }
+    await worker.unregister();
+    await drop(worker.scope);
+    place.textContent = "The offline copy is removed. It comes back at your next visit.";
+    say(place.textContent);
+  };
+  place.hidden = false;
+};
+
+/**
+ * Registers the service worker at that address.
+ * @param {string} address
+ */
+export async function offline(address) {
+  if (sessionStorage.getItem(removed)) return;
+  const url = new URL(address, document.baseURI).href;
+  offer(one(document, "[data-offline]"), await navigator.serviceWorker.register(sameOrigin(url), { updateViaCache: "none" }));
+}
