@@ -45,14 +45,14 @@ type manifestIcon struct {
 	Type   string `json:"type"`
 }
 
-// paper is the colour of a page in base.css.
-const paper = "#f6f3ea"
+// pageColour is the colour of a page in base.css.
+const pageColour = "#f6f3ea"
 
 // manifestFile is the manifest of the guide.
 func (g *Guide) manifestFile(in paths) (file, error) {
 	b, err := json.MarshalIndent(manifest{
 		Name: g.Name, ShortName: g.Name, About: g.Tagline, Language: g.Language,
-		ID: "./", Start: "./", Scope: "./", Display: "minimal-ui", Background: paper, Theme: paper,
+		ID: "./", Start: "./", Scope: "./", Display: "minimal-ui", Background: pageColour, Theme: pageColour,
 		Icons: []manifestIcon{{in.assets + "icon.svg", "any", "image/svg+xml"}},
 	}, "", "  ")
 	return file{path: manifestURL, data: append(b, '\n')}, err

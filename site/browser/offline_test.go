@@ -10,6 +10,7 @@ import (
 	"sync/atomic"
 	"testing"
 
+	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/chromedp"
 
@@ -21,7 +22,7 @@ const kept = `navigator.serviceWorker.controller?.state === "activated"`
 
 // emptied empties the browser's own cache, so that only a service worker can answer.
 var emptied = chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
-	_, err := chromedp.Call(ctx, network.ClearBrowserCache, network.ClearBrowserCacheParams{})
+	_, err := chromedp.Call(ctx, network.ClearBrowserCache, cdp.Empty{})
 	return err
 })
 
