@@ -36,7 +36,7 @@ func TestWhatIsTypedBeforeTheEngineComesIsAnswered(t *testing.T) {
 	}
 	form := time.Since(start)
 	b.typed("inseam", "840")
-	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	answered := time.Since(start)
 	if got := eval[string](b, `document.querySelector("[name=inseam]").value + " " + document.activeElement.name`); got != "840 inseam" {
 		t.Errorf("after the first answer the field and the focus are %q", got)

@@ -54,7 +54,7 @@ func TestTheSecondVisitNeedsNoServer(t *testing.T) {
 	b.ready()
 	t.Logf("from its own copy the form is ready %.0f ms after the navigation", eval[float64](b, "performance.now()"))
 	b.typed("inseam", "840")
-	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	b.do(chromedp.Navigate(host.URL + "/finish/your-setup-sheet.html#inseam=840"))
 	b.until(`document.querySelector(".desk .paper") && !document.querySelector(".desk .offline")`)
 }
@@ -63,7 +63,7 @@ func TestTheSecondVisitNeedsNoServer(t *testing.T) {
 func anotherGuide(t *testing.T) http.Handler {
 	t.Helper()
 	own := t.TempDir()
-	if err := os.WriteFile(filepath.Join(own, "guide.yaml"), []byte("name: Other\n"), 0o600); err != nil {
+	if err := os.WriteFile(filepath.Join(own, "guide.yaml"), []byte("name: Other\ncontact: me@example.org\nnotice: \"\"\n"), 0o600); err != nil {
 		t.Fatal(err)
 	}
 	guide, mistakes := site.Load(own)
