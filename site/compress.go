@@ -15,12 +15,13 @@ import (
 	"github.com/andybalholm/brotli"
 )
 
-// Pages are compressed on every publish, so they take the level that costs
-// little; the style sheet and the scripts change seldom and take the best one,
-// remembered by content.
+// The style sheet and the scripts change seldom and take the best level, remembered by
+// content. So do the pages, which takes some seconds for fifty; in a large guide they take
+// the level that costs little.
 const (
 	pageBrotli = 6
 	bestBrotli = 11
+	mostBest   = 300 // pages
 )
 
 // compressible tells whether a file is text, or the engine.
@@ -32,7 +33,10 @@ func compressible(p string) bool {
 	return false
 }
 
-var brotlis = sync.Pool{New: func() any { return brotli.NewWriterLevel(nil, pageBrotli) }}
+var (
+	brotlis = sync.Pool{New: func() any { return brotli.NewWriterLevel(nil, pageBrotli) }}
+	best    = sync.Pool{New: func() any { return brotli.NewWriterLevel(nil, bestBrotli) }}
+)
 
 var gzips = sync.Pool{New: func() any {
 	// Level 9 is a valid level.
@@ -49,9 +53,13 @@ func (f *file) compress(o Options) {
 		if strings.HasPrefix(f.path, "assets/") && (!o.Quick || path.Ext(f.path) != ".wasm") {
 			f.br = remembered(o.cache(), f.data)
 		} else {
-			z := brotlis.Get().(*brotli.Writer)
+			pool := &brotlis
+			if o.bestPages {
+				pool = &best
+			}
+			z := pool.Get().(*brotli.Writer)
 			f.br = squeezed(z, f.data)
-			brotlis.Put(z)
+			pool.Put(z)
 		}
 	}
 	if f.gz == nil {

@@ -25,8 +25,10 @@ type Options struct {
 	// best compression. "" is the user's cache folder.
 	cacheDir string
 
-	// Quick compresses the engines less well, which saves a minute when they are new.
+	// Quick compresses engines and pages less well, which saves a minute when they are new.
 	Quick bool
+
+	bestPages bool // pages take the best compression
 	// Log is told one line a stage, with sizes and times; nil stays silent.
 	Log func(line string)
 	// Progress is told how many of all files are done; nil is not told.
@@ -135,6 +137,7 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 		return Report{}, beside(above, err)
 	}
 	at := time.Now()
+	o.bestPages = !o.Quick && len(g.pages) <= mostBest
 	r, err := o.fill(ctx, stage, dir, files, old)
 	r.Pages = len(g.pages)
 	if err == nil {

@@ -19,6 +19,7 @@ var (
 	chromium  context.Context
 	server    *httptest.Server
 	published fs.FS // its files
+	folder    string
 )
 
 func TestMain(m *testing.M) { os.Exit(run(m)) }
@@ -54,7 +55,8 @@ func run(m *testing.M) int {
 		fmt.Println(err)
 		return 1
 	}
-	published = os.DirFS(dir + "/guide")
+	folder = dir + "/guide"
+	published = os.DirFS(folder)
 	server = httptest.NewServer(site.Handler(dir + "/guide"))
 	defer server.Close()
 	options := append(chromedp.DefaultExecAllocatorOptions[:],

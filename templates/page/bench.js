@@ -23,7 +23,6 @@ export class Bench {
   /** @type {Written[]} the drawing and the elements of the answer, as written */
   shown = [];
   near = true; // the engine of the section is asked first
-  started = false; // an engine has written the form
   whole = true; // the form is to be written anew
   fresh = false; // and with the record's values alone
   again = true; // what could not be read when the page was left is to be typed in again
@@ -260,7 +259,6 @@ export class Bench {
     this.filling = false;
     if (this.shown.length) this.shown[board.indexOf(".cost")] = written(""); // it is written with the form
     fields.disabled = false;
-    this.started = true;
     const shown = all(this.form, "[data-photo]", HTMLInputElement);
     if (shown.length) import("./offer.js").then(({ offer }) => shown.forEach(offer), () => {});
     const charts = all(this.form, "[data-chart]", HTMLTextAreaElement);

@@ -1,0 +1,57 @@
+package browser
+
+import (
+	"net/http"
+	"net/http/httptest"
+	"strings"
+	"sync/atomic"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+)
+
+// TestWhatCannotBeLoadedIsSaidAndTriedAgain withholds a module, or an engine, until the
+// reader asks again.
+func TestWhatCannotBeLoadedIsSaidAndTriedAgain(t *testing.T) {
+	for _, missing := range []string{"/patch.js", "/worker.js", ".wasm"} {
+		t.Run(missing, func(t *testing.T) {
+			var back atomic.Bool
+			host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+				if strings.HasSuffix(r.URL.Path, missing) && !back.Load() {
+					http.NotFound(w, r)
+					return
+				}
+				server.Config.Handler.ServeHTTP(w, r)
+			}))
+			defer host.Close()
+			b := openAt(t, host.URL, chapter)
+			b.mayError = true
+			const button = `[...document.querySelectorAll(".bench p:not([hidden]) button")].find((x) => x.textContent === "Try again")`
+			b.until(button)
+			if eval[bool](b, `document.body.textContent.includes("web server")`) {
+				t.Error("a served page speaks of a web server")
+			}
+			if missing == ".wasm" {
+				b.typed("inseam", "84")
+			}
+			back.Store(true)
+			eval[bool](b, `(`+button+`.click(), true)`)
+			b.ready()
+			if missing == ".wasm" && eval[string](b, `document.querySelector("[name=inseam]").value`) != "84" {
+				t.Error("what was typed is gone")
+			}
+			b.typed("inseam", "845")
+			b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
+		})
+	}
+}
+
+func TestAPageThatIsOpenedAsAFileAsksForAWebServer(t *testing.T) {
+	b := open(t, "/404.html")
+	b.mayError = true // modules are refused there, and the console says so
+	b.do(chromedp.Navigate("file://" + folder + chapter))
+	b.until(`document.querySelector(".bench .offline").textContent.includes("web server")`)
+	b.mu.Lock()
+	b.strange = nil // the file's own style and script
+	b.mu.Unlock()
+}
