@@ -35,8 +35,8 @@ func same(t testing.TB, fragment string) string {
 
 func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
 	b := open(t, chapter).ready()
-	if !strings.Contains(b.text(".whose"), "Worked example") {
-		t.Errorf("before anything is typed the bench says %q", b.text(".whose"))
+	if !strings.Contains(b.text(".bench .whose"), "Worked example") {
+		t.Errorf("before anything is typed the bench says %q", b.text(".bench .whose"))
 	}
 	b.typed("inseam", "84.5 cm")
 	b.until(`location.hash.includes("inseam=845")`)
@@ -73,7 +73,7 @@ func drawnAt(b *tab) float64 {
 
 func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
 	b := open(t, chapter+"#inseam=830").ready()
-	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	before := b.text(".value b")
 	b.typed("inseam", "83 mm")
 	b.until(`document.querySelector(".bench.old")`)
@@ -94,7 +94,7 @@ func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
 	b.until(`!document.querySelector(".bench.old") && !document.querySelector("[aria-invalid]")`)
 	b.typed("inseam", "")
 	b.until(
-		`document.querySelector(".whose").textContent.startsWith("Worked example") &&
+		`document.querySelector(".bench .whose").textContent.startsWith("Worked example") &&
 			!location.hash.includes("inseam")`,
 	)
 	if eval[string](b, `document.querySelector("[name=inseam]").placeholder`) != "for example 830" {
@@ -141,7 +141,7 @@ func TestFocusCaretAndOpenDetailsSurviveAnAnswer(t *testing.T) {
 
 func TestAnAnswerTouchesOnlyWhatDiffers(t *testing.T) {
 	b := open(t, chapter+"#inseam=830").ready()
-	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	eval[bool](
 		b,
 		`(document.querySelector(".drawing svg").mine =
@@ -205,8 +205,8 @@ func TestABlockedEngineIsToldAndTheExampleStands(t *testing.T) {
 	if !eval[bool](b, `document.querySelector(".bench fieldset").disabled && !!document.querySelector(".offline")`) {
 		t.Error("a form that cannot work pretends to")
 	}
-	if !strings.Contains(b.text(".whose"), "Worked example") {
-		t.Errorf("the answer is said to be %q", b.text(".whose"))
+	if !strings.Contains(b.text(".bench .whose"), "Worked example") {
+		t.Errorf("the answer is said to be %q", b.text(".bench .whose"))
 	}
 }
 
@@ -257,7 +257,7 @@ func TestUseThisWritesIntoTheRecordAndSaysSo(t *testing.T) {
 // A browser that translates a page puts elements of its own around the words.
 func TestAPageWithElementsOfTheBrowsersOwnIsAnsweredWhole(t *testing.T) {
 	b := open(t, chapter+"#inseam=830").ready()
-	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	eval[bool](b, `(() => {
 		for (const place of document.querySelectorAll(".answer .meaning, .answer td, .drawing text")) {
 			const font = document.createElement("font");
@@ -307,7 +307,7 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 	b.do(chromedp.Click(chromedp.CSS(".play.offer button")))
 	b.until(
 		`document.querySelector("[name=stack]").value === "625" &&
-			document.querySelector(".whose").textContent.includes("as you changed it")`,
+			document.querySelector(".bench .whose").textContent.includes("as you changed it")`,
 	)
 	if eval[string](b, `document.querySelector("[name=reach]").value`) != "460" {
 		t.Error("the reader's own number stands among the example's")
@@ -340,7 +340,7 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 	b.until(
 		`document.querySelector("[name=reach]").value === "455" &&
 			document.querySelector("[name=stack]").value === "" &&
-			document.querySelector(".whose").textContent.startsWith("Worked example, not yours")`,
+			document.querySelector(".bench .whose").textContent.startsWith("Worked example, not yours")`,
 	)
 }
 

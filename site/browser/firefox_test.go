@@ -173,7 +173,7 @@ func (f *fox) pdf(width, height float64) []byte {
 func TestFirefoxAnswersAndPrintsAsChromiumDoes(t *testing.T) {
 	f := openFox(t)
 	f.show(chapter + "#inseam=830")
-	f.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	f.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	f.eval(
 		`(f => { f.value = "84.5 cm"; f.dispatchEvent(new Event("input", {bubbles: true})) })
 			(document.querySelector("[name=inseam]"))`,

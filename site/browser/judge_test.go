@@ -113,7 +113,7 @@ func TestNothingIsWiderThanANarrowScreen(t *testing.T) {
 
 func TestOnAPhoneTheDrawingStaysInViewAndHidesNoField(t *testing.T) {
 	b := open(t, chapter+"#inseam=830", chromedp.EmulateViewport(390, 844)).ready()
-	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	eval[bool](
 		b,
 		`(document.querySelectorAll(".bench form details:not(.how)").forEach((fold) => { fold.open = true; }), true)`,

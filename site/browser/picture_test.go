@@ -27,7 +27,7 @@ func TestPicture(t *testing.T) {
 	}
 	b := open(t, chapter+"#inseam=812&crank-length=170&pedals=flat").ready()
 	b.dress(1280, 1010, "light")
-	b.until(`document.querySelector(".whose").textContent === "Your numbers"`)
+	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	eval[bool](b, `(document.querySelector(".bench").scrollIntoView({block: "start"}), scrollBy(0, -70), true)`)
 	b.shoot(*picture, false)
 }
