@@ -3,6 +3,8 @@
 package catalog
 
 import (
+	"slices"
+
 	"plumbline/calculators"
 	"plumbline/calculators/cockpit"
 	"plumbline/calculators/feet"

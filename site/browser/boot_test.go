@@ -26,7 +26,8 @@ func TestWhatCannotBeLoadedIsSaidAndTriedAgain(t *testing.T) {
 			defer host.Close()
 			b := openAt(t, host.URL, chapter)
 			b.mayError = true
-			const button = `[...document.querySelectorAll(".bench p:not([hidden]) button")].find((x) => x.textContent === "Try again")`
+			const button = `[...document.querySelectorAll(".bench p:not([hidden]) button")].find(
+				(x) => x.textContent === "Try again")`
 			b.until(button)
 			if eval[bool](b, `document.body.textContent.includes("web server")`) {
 				t.Error("a served page speaks of a web server")
