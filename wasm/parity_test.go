@@ -149,7 +149,7 @@ func node(t testing.TB, name string) func(args ...any) []byte {
 // sectionRuns with the engine of each section.
 const (
 	parityRuns  = 2000
-	sectionRuns = 250
+	sectionRuns = 80
 )
 
 func TestTheEngineAnswersAsTheNativeCalculatorsDo(t *testing.T) {
