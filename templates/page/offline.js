@@ -3,7 +3,11 @@ import { one } from "./dom.js";
 import { sameOrigin } from "./policy.js";
 import { say } from "./say.js";
 
-const removed = "plumbline-offline-removed"; // for as long as this tab is open
+/**
+ * Under which a tab knows that the copy is not wanted, for as long as it is open.
+ * @param {string} scope
+ */
+const removed = (scope) => `plumbline-offline-removed ${scope}`;
 
 /** @param {string} scope */
 const drop = async (scope) => {
@@ -19,7 +23,7 @@ const offer = (place, worker) => {
   const button = one(place, "button");
   button.onclick = async () => {
     try {
-      sessionStorage.setItem(removed, "1");
+      sessionStorage.setItem(removed(worker.scope), "1");
     } catch { /* it comes back with the next page */ }
     await worker.unregister();
     await drop(worker.scope);
@@ -34,7 +38,7 @@ const offer = (place, worker) => {
  * @param {string} address
  */
 export async function offline(address) {
-  if (sessionStorage.getItem(removed)) return;
   const url = new URL(address, document.baseURI).href;
+  if (sessionStorage.getItem(removed(new URL("./", url).href))) return;
   offer(one(document, "[data-offline]"), await navigator.serviceWorker.register(sameOrigin(url), { updateViaCache: "none" }));
 }
