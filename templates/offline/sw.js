@@ -64,7 +64,7 @@
     // The whole engine answers what a section's does.
     for (const wanted of engine && path.endsWith(".wasm") ? [url, at(`${engine}whole.wasm`)] : [url]) {
       for (const name of names) {
-        const found = await (await caches.open(name)).match(wanted);
+        const found = await caches.match(wanted, { cacheName: name }); // opening it would make it anew
         if (found) return found;
       }
     }
