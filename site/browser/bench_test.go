@@ -210,9 +210,12 @@ func TestABlockedEngineIsToldAndTheExampleStands(t *testing.T) {
 	}
 }
 
-// watched keeps every worker of the page where a test can reach it.
+// watched keeps every worker of the page's first engine where a test can reach it.
 const watched = `{ const Real = Worker; window.made = [];
-	window.Worker = class extends Real { constructor(...a) { super(...a); made.push(this); } }; }`
+	window.Worker = class extends Real { constructor(...a) {
+		super(...a);
+		if (a[1].name === document.documentElement.dataset.near) made.push(this);
+	} }; }`
 
 func TestAKilledEngineIsReplacedAndAskedAgain(t *testing.T) {
 	b := open(t, chapter, onNew(watched)).ready()

@@ -65,7 +65,7 @@ class Engine {
     }
     this.ready = false;
     const url = new URL(`${document.documentElement.dataset.engine}worker.js`, document.baseURI);
-    const mine = this.worker = new Worker(sameOrigin(url.href), { type: "module" });
+    const mine = this.worker = new Worker(sameOrigin(url.href), { type: "module", name: this.name });
     mine.onmessage = ({ data }) => mine === this.worker && this.heard(data);
     mine.onerror = () => mine === this.worker && this.died();
     globalThis.engineModule(this.name).then((module) => mine.postMessage({ module }), () => mine === this.worker && this.missing());
