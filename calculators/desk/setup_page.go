@@ -12,7 +12,8 @@ import (
 func (d Desk) SetupPage(b Block) string {
 	w := begun(Sheet, &b)
 	b.Record = Example
-	w.Raw(`<p class="offline">`).Say("Worked example. Your own setup stands here where the page’s script runs.").Raw(`</p>`)
+	w.Raw(`<p class="offline">`).Say("Worked example. Your own setup stands here where the page’s script runs.").
+		Raw(`</p>`)
 	whose(w)
 	standing(w, b.Steps)
 	w.Raw(`<div class="worth" id="`).Name("-worth").Raw(`">`).Raw(d.worth(b.Ask)).Raw(`</div><div class="paper">`).
