@@ -58,6 +58,7 @@ func (g *Guide) embeddedPage(at placed, url string, in paths) ([]byte, error) {
 	v.Body = trusted([]byte(g.sketched(p, g.shelf.bench(alone, 2, g.reader))))
 	v.PartTitle, v.PartURL = at.page.Title, relative(url, at.url)
 	v.Modules = append(v.Modules, "framed.js")
+	v.Near = p.engine()
 	for _, key := range g.used(p) {
 		v.Sources = append(v.Sources, viewSource(g.library.sources[key]))
 	}
