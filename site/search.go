@@ -153,9 +153,11 @@ func (g *Guide) symptoms() (list []found) {
 		for _, c := range s.Causes {
 			says = append(says, c.Why.Say(g.reader))
 		}
-		list = append(list, found{URL: p.URL + "#" + symptomsBlock + "-1-" + s.Key, Title: s.Label.Say(g.reader), Kind: symptomFound,
-			Says: words.Of("Likely causes, the one to try first in front.").Say(g.reader), Asked: g.asked.symptoms[s.Key],
-			Text: once(strings.Join(says, ". "))})
+		list = append(list, found{URL: p.URL + "#" + symptomsBlock + "-1-" + s.Key, Title: s.Label.Say(g.reader),
+			Kind:  symptomFound,
+			Says:  words.Of("Likely causes, the one to try first in front.").Say(g.reader),
+			Asked: g.asked.symptoms[s.Key],
+			Text:  once(strings.Join(says, ". "))})
 	}
 	return list
 }
@@ -171,7 +173,8 @@ func (g *Guide) opens() []opened {
 			continue
 		}
 		in := inputOf(benches[i].calculator, n.input)
-		list = append(list, opened{benches[i].url, benches[i].title, in.Key, in.Label.Say(g.reader), string(in.Unit.Kind),
+		list = append(list, opened{benches[i].url, benches[i].title, in.Key, in.Label.Say(g.reader),
+			string(in.Unit.Kind),
 			[2]float64{in.Low, in.High}, n.said})
 	}
 	return list

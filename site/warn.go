@@ -24,7 +24,8 @@ func (g *Guide) warnings(p *guidePage) (stops []template.HTML, checks []checkVie
 	for _, k := range g.unplaced(p) {
 		html := trusted([]byte(warned(k, g.reader)))
 		if k.Grade == caution.Check {
-			checks = append(checks, checkView{strings.TrimSuffix(p.Path, ".md") + " " + k.Key, k.Title.Say(g.reader), html})
+			checks = append(checks, checkView{strings.TrimSuffix(p.Path, ".md") + " " + k.Key, k.Title.Say(g.reader),
+				html})
 		} else {
 			stops = append(stops, html)
 		}

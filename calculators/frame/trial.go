@@ -67,7 +67,8 @@ type unmatched struct {
 	without        words.Text // what the trial therefore cannot tell
 }
 
-func newUnmatched(name string, label words.English, unit *measure.Unit, without words.English, of func(geometry.Bike) float64) unmatched {
+func newUnmatched(name string, label words.English, unit *measure.Unit, without words.English,
+	of func(geometry.Bike) float64) unmatched {
 	one := func(prefix string, finer int) *calculators.Output {
 		return &calculators.Output{Name: prefix + name, Label: label, Unit: unit, Finer: finer}
 	}

@@ -27,7 +27,8 @@ func TestEveryQuantityIsWhole(t *testing.T) {
 
 		assert.NotEmpty(t, q.Label, q.Key)
 		assert.LessOrEqual(t, len(q.Label), 42, "%s: a label has to fit beside a field", q.Key)
-		assert.True(t, strings.HasSuffix(string(q.How.Text), "."), "%s: how it is taken is a sentence: %q", q.Key, q.How.Text)
+		assert.True(t, strings.HasSuffix(string(q.How.Text), "."), "%s: how it is taken is a sentence: %q", q.Key,
+			q.How.Text)
 		assert.NotContains(t, q.How.Text+q.How.Slip+q.How.Why+q.Label, "!", q.Key)
 		assert.NotContains(t, q.How.Text+q.How.Slip+q.How.Why+q.Label, "{", "%s: a brace would be a hole", q.Key)
 

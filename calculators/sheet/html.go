@@ -121,7 +121,8 @@ func (w *writer) table(s *Sheet) {
 				w.Raw(`</tbody>`)
 			}
 			group = row.Setting.Group
-			w.Raw(`<tbody><tr class="group"><th scope="rowgroup" colspan="5">`).Say(words.English(group)).Raw(`</th></tr>`)
+			w.Raw(`<tbody><tr class="group"><th scope="rowgroup" colspan="5">`).Say(words.English(group))
+			w.Raw(`</th></tr>`)
 		}
 		w.row(row)
 	}

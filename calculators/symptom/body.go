@@ -38,8 +38,9 @@ var all = []*Symptom{
 				"right", Of: measure.SaddleSetback, More: true, Chapter: "saddle/fore-and-aft"},
 	}},
 	{Key: "knee-back", Label: "Back of the knee aches", Place: Knee,
-		Flags: append([]words.English{"a calf that is swollen, warm or painful to press, above all with breathlessness: " +
-			"call the emergency number"}, jointFlags...), Causes: Causes{
+		Flags: append([]words.English{
+			"a calf that is swollen, warm or painful to press, above all with breathlessness: " +
+				"call the emergency number"}, jointFlags...), Causes: Causes{
 			{Why: "The saddle is high, so the leg reaches for the bottom of the stroke", Evidence: Clinical,
 				Sources: knees, First: "Lower the saddle", Of: measure.SaddleHeight, Chapter: "saddle/height"},
 			{Why: "The saddle is far back, which lengthens the reach to the pedal", Evidence: Measured,
@@ -69,8 +70,9 @@ var all = []*Symptom{
 				"in", Of: measure.CleatShift, Chapter: "feet/stance-width"},
 	}},
 	{Key: "calf", Label: "Calf or heel tendon aches", Place: Calf,
-		Flags: []words.English{"a calf that is swollen, warm or painful to press, above all with breathlessness: call the " +
-			"emergency number", "a snap or a sudden blow in the calf"}, Causes: Causes{
+		Flags: []words.English{
+			"a calf that is swollen, warm or painful to press, above all with breathlessness: call the " +
+				"emergency number", "a snap or a sudden blow in the calf"}, Causes: Causes{
 			{Why: "The spindle is far forward under the foot, so the calf holds a long lever", Evidence: Clinical,
 				First: "Move the cleat " +
 					"back", Of: measure.CleatBehindBall, More: true, Chapter: "feet/cleat-fore-and-aft"},
@@ -87,8 +89,9 @@ var all = []*Symptom{
 			{Why: "The sole bends over the pedal", Evidence: Trade, First: "Ride once in a stiffer shoe, or on a " +
 				"larger pedal.", Chapter: "feet/flat-or-clipped"},
 		}},
-	{Key: "hip", Label: "Hip or groin aches", Place: Hip, Flags: append([]words.English{"pain in the groin that comes " +
-		"with every step"}, jointFlags...), Causes: Causes{
+	{Key: "hip", Label: "Hip or groin aches", Place: Hip, Flags: append([]words.English{
+		"pain in the groin that comes " +
+			"with every step"}, jointFlags...), Causes: Causes{
 		{Why: "The hip closes far at the top of the stroke: low saddle, or a crank that is long for the leg",
 			Evidence: Geometry, First: "Raise the saddle, if it stands below the " +
 				"range", Of: measure.SaddleHeight, More: true, Chapter: "saddle/checking-the-knee"},
@@ -100,8 +103,9 @@ var all = []*Symptom{
 			"cranks are straight, before you think of the legs.", Chapter: "feet/when-legs-differ"},
 	}},
 	{Key: "low-back", Label: "Low back aches", Place: LowBack,
-		Flags: append([]words.English{"back pain with weakness in a leg, a numb saddle area, or trouble with bladder or " +
-			"bowel: call the emergency number"}, nerveFlags...), Causes: Causes{
+		Flags: append([]words.English{
+			"back pain with weakness in a leg, a numb saddle area, or trouble with bladder or " +
+				"bowel: call the emergency number"}, nerveFlags...), Causes: Causes{
 			{Why: "The nose of the saddle points up, so the pelvis rolls back", Evidence: Linked, Sources: tilt,
 				First: "Turn the nose down", Of: measure.SaddleTilt, More: true, Chapter: "saddle/tilt"},
 			{Why: "The saddle is high and the back sways with every stroke", Evidence: Trade,
@@ -113,8 +117,9 @@ var all = []*Symptom{
 				First: "Ride shorter and easier for a week; get up from the saddle every ten " +
 					"minutes.", Chapter: "finish/the-test-ride"},
 		}},
-	{Key: "seat-sore", Label: "Saddle soreness", Place: Seat, Flags: []words.English{"a lump, or a sore that is infected; " +
-		"with a fever at once", "numbness: see “Saddle numbness”"}, Causes: Causes{
+	{Key: "seat-sore", Label: "Saddle soreness", Place: Seat, Flags: []words.English{
+		"a lump, or a sore that is infected; " +
+			"with a fever at once", "numbness: see “Saddle numbness”"}, Causes: Causes{
 		{Why: "The saddle leans the wrong way", Evidence: Linked, Sources: race, First: "Turn the nose down",
 			Of: measure.SaddleTilt, More: true, Chapter: "saddle/tilt"},
 		{Why: "The saddle is high, so the hips rock over it", Evidence: Trade, First: "Lower the saddle",
@@ -137,8 +142,9 @@ var all = []*Symptom{
 			Sources: []*literature.Source{literature.Schwarzer2002}, First: "Measure the sit bones, then try " +
 				"another width or shape.", Chapter: "saddle/width-and-shape"},
 	}},
-	{Key: "neck", Label: "Neck aches or stiffens", Place: Neck, Flags: append([]words.English{"neck pain after a fall or " +
-		"a blow to the head"}, nerveFlags...), Causes: Causes{
+	{Key: "neck", Label: "Neck aches or stiffens", Place: Neck, Flags: append([]words.English{
+		"neck pain after a fall or " +
+			"a blow to the head"}, nerveFlags...), Causes: Causes{
 		{Why: "The bar is low or far, so the head is held back to see", Evidence: Trade,
 			First: "Raise the stem by one spacer", Of: measure.Spacers, More: true, Chapter: "cockpit/seated-reach"},
 		{Why: "The bar is wide, the arms are spread and the shoulders drawn up", Evidence: Trade,
@@ -148,8 +154,9 @@ var all = []*Symptom{
 			First: "Set the helmet level and look through, not over, the frame of the " +
 				"glasses.", Chapter: "cockpit/seated-reach"},
 	}},
-	{Key: "hands", Label: "Hands go numb, tingle or hurt", Place: Hands, Flags: append([]words.English{"weakness in the " +
-		"grip, or fingers that stay numb off the bike"}, nerveFlags[:1]...), Causes: Causes{
+	{Key: "hands", Label: "Hands go numb, tingle or hurt", Place: Hands, Flags: append([]words.English{
+		"weakness in the " +
+			"grip, or fingers that stay numb off the bike"}, nerveFlags[:1]...), Causes: Causes{
 		{Why: "Too much weight on the hands: the nose of the saddle points down and you slide forward",
 			Evidence: Trade, Sources: grips[:1], First: "Turn the nose " +
 				"up", Of: measure.SaddleTilt, Chapter: "saddle/tilt"},

@@ -50,7 +50,8 @@ func TestACautionHasItsGradeEverywhere(t *testing.T) {
 					n.Grade == string(k.Grade)
 			}
 			assert.True(t, found, "%s: JSON lacks %s with its grade", c.Name, k.Key)
-			assert.True(t, strings.Contains(page, string(k.Grade.Label())), "%s: the page lacks the grade of %s", c.Name, k.Key)
+			assert.True(t, strings.Contains(page, string(k.Grade.Label())), "%s: the page lacks the grade of %s",
+				c.Name, k.Key)
 		}
 	}
 	for _, g := range caution.Grades() {

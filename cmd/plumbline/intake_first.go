@@ -177,7 +177,8 @@ func (l look) compared(r *words.Reader) (rows [][]string) {
 			if !d.Same {
 				rows = append(
 					rows,
-					[]string{string(q.Label), string(q.Choices[int(d.Before)].Label), string(q.Choices[int(d.After)].Label), ""},
+					[]string{string(q.Label), string(q.Choices[int(d.Before)].Label),
+						string(q.Choices[int(d.After)].Label), ""},
 				)
 			}
 			continue

@@ -111,7 +111,8 @@ func (p report) influence(r *calculators.Result) {
 	rows := [][]string{}
 	for _, in := range r.Influence {
 		effect := measure.Amount{Value: float64(in.Effect), Unit: r.Answers[0].Output.Unit, Extra: 1}
-		rows = append(rows, []string{string(in.Quantity.Label), in.Quantity.Amount(in.SD).Say(p.reader), effect.Say(p.reader),
+		rows = append(rows, []string{string(in.Quantity.Label), in.Quantity.Amount(in.SD).Say(p.reader),
+			effect.Say(p.reader),
 			measure.Percentage(100 * float64(in.Share)).Say(p.reader)})
 	}
 	p.columns(rows)

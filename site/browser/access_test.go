@@ -226,7 +226,8 @@ func TestTheChapterIsWalkedByKeyboard(t *testing.T) {
 			got := eval[map[string]string](b, `(() => { const e = document.activeElement, r = e.getBoundingClientRect(),
 				s = getComputedStyle(e), i = [...document.querySelectorAll("*")].indexOf(e);
 				return { at: String(i), what: e.outerHTML.slice(0, 80), body: String(e === document.body),
-					seen: String(r.bottom > 0 && r.top < innerHeight), ring: String(s.outlineStyle !== "none" || s.boxShadow !== "none"
+					seen: String(r.bottom > 0 && r.top < innerHeight),
+					ring: String(s.outlineStyle !== "none" || s.boxShadow !== "none"
 						|| getComputedStyle(e.closest("label") ?? e).outlineStyle !== "none"
 						|| e.matches(".spot:focus-visible")) } })()`)
 			if got["body"] == "true" || stops[got["at"]] {
@@ -273,7 +274,8 @@ func TestSpotsAreLargeAndApart(t *testing.T) {
 			}
 			for k, o := range spots[:i] {
 				if apart := (spot{s[0], s[1]}).to(spot{o[0], o[1]}); apart < (s[2]+o[2])/2-0.5 {
-					t.Errorf("%d px: spots %d and %d lie over one another: %.1f px apart, %.1f and %.1f wide", width, k, i,
+					t.Errorf("%d px: spots %d and %d lie over one another: %.1f px apart, %.1f and %.1f wide",
+						width, k, i,
 						apart, o[2], s[2])
 				}
 			}

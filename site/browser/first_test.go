@@ -13,8 +13,9 @@ import (
 // A slow phone: 1.6 Mbit/s, 150 ms to and fro, a quarter of this machine's speed.
 var slowPhone = chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
 	slow := network.Conditions{Latency: 150, DownloadThroughput: 200_000, UploadThroughput: 90_000}
-	if _, err := chromedp.Call(ctx, network.EmulateNetworkConditionsByRule, network.EmulateNetworkConditionsByRuleParams{
-		MatchedNetworkConditions: []*network.Conditions{&slow}}); err != nil {
+	if _, err := chromedp.Call(ctx, network.EmulateNetworkConditionsByRule,
+		network.EmulateNetworkConditionsByRuleParams{
+			MatchedNetworkConditions: []*network.Conditions{&slow}}); err != nil {
 		return err
 	}
 	_, err := chromedp.Call(ctx, emulation.SetCPUThrottlingRate, emulation.SetCPUThrottlingRateParams{Rate: 4})

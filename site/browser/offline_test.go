@@ -157,6 +157,7 @@ func TestTwoGuidesOnOneHostKeepApartAndLeaveNothing(t *testing.T) {
 	})`
 	if !awaited[bool](b, none) {
 		t.Errorf("a guide that its host has no longer leaves %s", awaited[string](b, `Promise.all([caches.keys(),
-			navigator.serviceWorker.getRegistrations()]).then((all) => JSON.stringify([all[0], all[1].map((r) => r.scope)]))`))
+			navigator.serviceWorker.getRegistrations()])
+			.then((all) => JSON.stringify([all[0], all[1].map((r) => r.scope)]))`))
 	}
 }

@@ -34,7 +34,8 @@ func TestEveryTextIsInTheTemplate(t *testing.T) {
 
 // The template is read back with the library that reads the catalogues.
 func TestTheTemplateIsRead(t *testing.T) {
-	list := []text{{"a “{0}”\nb \"c\" \\ d", []string{"calculators/saddle", "site"}}, {"Sort", []string{"cmd/plumbline"}}}
+	list := []text{{"a “{0}”\nb \"c\" \\ d", []string{"calculators/saddle", "site"}}, {"Sort",
+		[]string{"cmd/plumbline"}}}
 	f, err := po.Load(write(list))
 	require.NoError(t, err)
 	require.Len(t, f.Messages, 2)
