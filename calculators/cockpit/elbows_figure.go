@@ -6,6 +6,7 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/body"
 	"plumbline/calculators/drawing"
+	"plumbline/calculators/figure"
 	"plumbline/calculators/fit"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -107,9 +108,9 @@ func ControlsIn() *calculators.Illustration {
 		f := &drawing.Figure{
 			Title: words.Of("Try a narrower bar without a saw"),
 			Description: words.Of(
-				"The right end of a bar from above, three times. First as it is; then grip and brake "+
-					"lever moved in by {0}, the bar’s end standing out; then by {1}. Only after rides at the last "+
-					"place is the bar cut.",
+				"The right end of a bar from above with a hand on the grip and a finger on the brake "+
+					"lever, three times. First as it is; then grip, brake lever and hand moved in by {0}, the bar’s "+
+					"end standing out; then by {1}. Only after rides at the last place is the bar cut.",
 				measure.Millimetres(inStep),
 				measure.Millimetres(2*inStep),
 			),
@@ -124,7 +125,8 @@ func ControlsIn() *calculators.Illustration {
 // inStep is how far grip and controls go in at a time, mm on each side.
 const inStep = 5
 
-// barEnd draws the right end of a bar from above with its grip and lever moved in.
+// barEnd draws the right end of a bar from above with its grip and lever moved in, and
+// the hand with them.
 func barEnd(in float64) []drawing.Mark {
 	grip := fit.UsualGrip.Value
 	at := func(x, y float64) drawing.Point { return drawing.Point{X: x, Y: y} }
@@ -156,6 +158,10 @@ func barEnd(in float64) []drawing.Mark {
 		},
 		drawing.Tube{Role: drawing.Hot, Fill: drawing.Sheet, A: at(-grip-in, 0), B: at(-in, 0), Ra: 16, Rb: 16},
 	}
+	const thick, hand = 32, 185
+	// The blade's outer face stands as far out as it is drawn above.
+	marks = figure.HandOnGrip{Grip: at(-in-grip/2+4, 0), Thick: thick, Length: hand, Reach: 64 - thick/2, Forearm: 14,
+		Held: marks}.Above()
 	if in > 0 {
 		marks = append(
 			marks,

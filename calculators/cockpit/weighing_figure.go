@@ -13,14 +13,16 @@ import (
 // raised for the second reading, mm.
 const scaleHigh, frontRaised = 55, 350
 
-// weighing draws how bike and rider are weighed: the rear wheel on a bathroom scale, the
-// front wheel on a block as high and then on a crate.
+// weighing draws how bike and rider are weighed, seen from the wall that the rider's elbow
+// touches: the rear wheel on a bathroom scale, the front wheel on a block as high and then
+// on a crate, and beyond the bike two helpers who steady it.
 func weighing(b figure.Build, pose figure.Pose) *drawing.Figure {
 	f := &drawing.Figure{
 		Title: words.Of("Weigh bike and rider: the rear wheel on the scale, twice"),
-		Description: words.Of("A rider sits on the bike beside a wall, seen from the side. First the rear wheel "+
-			"stands on a bathroom scale and the front wheel on a block as high. Then the front wheel stands on "+
-			"a firm crate, raised by {0} here, and the rear wheel on the same scale carries more.",
+		Description: words.Of("A rider sits on the bike, seen from the wall that one elbow touches. On the other "+
+			"side stand two helpers: one steadies the saddle, the other the bar. First the rear wheel stands on "+
+			"a bathroom scale and the front wheel on a block as high. Then the front wheel stands on a firm "+
+			"crate, raised by {0} here, and the rear wheel on the same scale carries more.",
 			measure.Millimetres(frontRaised)),
 		Least: 18,
 	}
@@ -44,9 +46,14 @@ func weighing(b figure.Build, pose figure.Pose) *drawing.Figure {
 		axle := figure.At(b.Bike.Rear)
 		along := drawing.Polar(state.tilt, 1)
 		by := axle.Minus(drawing.Point{}.Along(along, axle.X).Along(along.Left(), axle.Y))
-		marks := figure.Turned(state.tilt, by, scene...)
-		wheel := by.Along(along, b.Bike.Front.X).Along(along.Left(), b.Bike.Front.Y)
+		turned := func(p drawing.Point) drawing.Point { return by.Along(along, p.X).Along(along.Left(), p.Y) }
+		wheel := turned(figure.At(b.Bike.Front))
 		floor := rear.Y - scaleHigh
+		helper := drawing.Point{X: rear.X - 190, Y: floor}
+		marks := figure.Helper(helper, turned(b.SaddleTop().Plus(drawing.Point{X: -90, Y: -40})))
+		bar := turned(b.Grip().Plus(drawing.Point{X: 60}))
+		marks = append(marks, figure.Helper(drawing.Point{X: bar.X + 400, Y: floor}, bar)...)
+		marks = append(marks, figure.Turned(state.tilt, by, scene...)...)
 		box := func(x, half, top float64, role drawing.Role) drawing.Mark {
 			return drawing.Tube{Role: role, Fill: drawing.Wash, A: drawing.Point{X: x, Y: floor},
 				B: drawing.Point{X: x, Y: top}, Ra: half, Rb: half}
@@ -58,7 +65,9 @@ func weighing(b figure.Build, pose figure.Pose) *drawing.Figure {
 			drawing.Label{Role: drawing.Hot, At: drawing.Point{X: rear.X, Y: floor}, Side: drawing.Point{Y: -1},
 				Text: words.Of("scale"), Priority: 3},
 			drawing.Label{Role: drawing.Ink, At: drawing.Point{X: wheel.X, Y: floor}, Side: drawing.Point{Y: -1},
-				Text: state.under, Priority: 2})
+				Text: state.under, Priority: 2},
+			drawing.Label{Role: drawing.Soft, At: helper.Plus(drawing.Point{Y: 1740}), Side: drawing.Point{Y: 1},
+				Text: words.Of("helper")})
 		f.Frame(state.caption, marks...)
 	}
 	return f

@@ -136,8 +136,8 @@ func bikeFirst() calculators.Table {
 	return t
 }
 
-// differenceFigure lays the reading with its ± on a ruler, beside the lengths
-// from which it would begin to mean something.
+// differenceFigure lays the reading with its ± on a ruler, and below it the lengths at
+// which it means something, each in a row of its own.
 func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure {
 	value := float64(found.Value)
 	from, to := math.Min(value-error, -5), math.Max(value+error, 15)
@@ -148,21 +148,30 @@ func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure 
 			"as its error. Below {1} a difference is too small to matter, from {1} to {2} it is a question for "+
 			"a clinician, and above {2} a clinician leads.", found.Uncertain(), measure.Millimetres(shimFrom),
 			measure.Millimetres(shimTo))}
-	tick := func(x float64, role drawing.Role, text words.Text) {
-		f.Add(drawing.Line{Role: role, Pen: drawing.Thin, Points: []figure.Point{p.At(x, 0), p.At(x, 0.55)}},
-			drawing.Label{Role: role, At: p.At(x, 0), Side: figure.Point{Y: -1}, Text: text, Fixed: true})
+	tick := func(x float64, text words.Text) {
+		f.Add(drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []figure.Point{p.At(x, 0), p.At(x, 0.45)}},
+			drawing.Label{Role: drawing.Soft, At: p.At(x, 0), Side: figure.Point{Y: -1}, Text: text, Fixed: true})
 	}
 	f.Add(drawing.Line{Role: drawing.Ink, Points: []figure.Point{p.At(from, 0), p.At(to, 0)}})
-	zone := func(x float64, english words.English) {
-		f.Add(drawing.Label{Role: drawing.Ink, At: p.At(x, 0.1), Leader: true, Text: words.Of(english), Priority: 1,
-			Side: figure.Point{X: x - (shimFrom+shimTo)/2.0, Y: -3}})
+	tick(0, words.Of("0"))
+	tick(shimFrom, words.Of("{0}", measure.Bare{Amount: measure.Millimetres(shimFrom)}))
+	tick(shimTo, words.Of("{0}", measure.Millimetres(shimTo)))
+	zone := func(row int, low, high, side float64, english words.English) {
+		y := -0.95 - 0.75*float64(row)
+		end := func(x float64) drawing.Mark {
+			return drawing.Line{Role: drawing.Ink, Points: []figure.Point{p.At(x, y-0.09), p.At(x, y+0.09)}}
+		}
+		at := high
+		if side < 0 {
+			at = low
+		}
+		f.Add(drawing.Line{Role: drawing.Ink, Points: []figure.Point{p.At(low, y), p.At(high, y)}}, end(low), end(high),
+			drawing.Label{Role: drawing.Ink, At: p.At(at, y), Side: figure.Point{X: side}, Text: words.Of(english),
+				Fixed: true})
 	}
-	tick(0, drawing.Soft, words.Of("0"))
-	tick(shimFrom, drawing.Soft, words.Of("{0}", measure.Bare{Amount: measure.Millimetres(shimFrom)}))
-	tick(shimTo, drawing.Soft, words.Of("{0}", measure.Millimetres(shimTo)))
-	zone(shimFrom/2.0, "too small to matter")
-	zone((shimFrom+shimTo)/2.0, "ask a clinician")
-	zone(shimTo+3, "a clinician leads")
+	zone(0, 0, shimFrom, 1, "too small to matter")
+	zone(1, shimFrom, shimTo, 1, "ask a clinician")
+	zone(2, shimTo, to, -1, "a clinician leads")
 	bar := func(x, low, high float64) drawing.Mark {
 		return drawing.Line{Role: drawing.Body, Points: []figure.Point{p.At(x, low), p.At(x, high)}}
 	}

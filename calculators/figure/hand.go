@@ -17,6 +17,8 @@ type HandOnGrip struct {
 	Reach   float64 // front of the grip to the blade's outer face; 0 leaves the lever out
 	Forearm float64 // how much of it is drawn
 	Inner   float64 // how much of the bar is drawn from the middle of the grip inwards
+	// Held is drawn in the hand, seen from above, instead of a plain bar and grip.
+	Held []drawing.Mark
 	// Turn is the direction in which the lever lies from the grip, seen from the side, or
 	// in which the bar's end points, seen from above: degrees anticlockwise from forward
 	// on the page. The hand goes with it.
@@ -163,9 +165,13 @@ func (h HandOnGrip) Above() []drawing.Mark {
 	marks := h.forearm(wrist, h.Turn-90+h.Bend, 26*s, 36*s)
 	// The thumb goes under the grip.
 	marks = append(marks, chain(12*s, at(-36*s, -r-24*s), at(-52*s, -r+6*s), at(-50*s, r+4*s))...)
-	marks = append(marks,
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-h.Inner, 0), B: at(-64, 0), Ra: 11, Rb: 11},
-		drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-64, 0), B: at(66, 0), Ra: r, Rb: r})
+	if h.Held != nil {
+		marks = append(marks, h.Held...)
+	} else {
+		marks = append(marks,
+			drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-h.Inner, 0), B: at(-64, 0), Ra: 11, Rb: 11},
+			drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: at(-64, 0), B: at(66, 0), Ra: r, Rb: r})
+	}
 	tips := [4]Point{{X: -32, Y: 24}, {X: -11, Y: 29}, {X: 11, Y: 26}, {X: 31, Y: 18}}
 	for i, tip := range tips {
 		if i == 0 && h.Reach > 0 {
