@@ -23,11 +23,16 @@ const (
 // Figures are the section's standing figures.
 func Figures() []*calculators.Illustration {
 	return slices.Concat(
-		[]*calculators.Illustration{LeverSpan(), StackOrder(), Elbows(), ControlsIn(), TwoPoints(),
-			Lever().Moving(leverMotion())},
+		[]*calculators.Illustration{LeverSpan(), Elbows(), Lever().Moving(leverMotion())},
 		Wrists(),
 		Riders(),
 	)
+}
+
+// Stills are the section's pictures that no number of a reader changes; see
+// catalog.Pictures.
+func Stills() []*calculators.Illustration {
+	return []*calculators.Illustration{StackOrder(), ControlsIn(), TwoPoints()}
 }
 
 // Wrists are the standing figures of a wrist straight and bent, from above and from the
