@@ -11,18 +11,18 @@ import (
 
 // How high scale and block are in the picture of weighing, and how far the front wheel is
 // raised for the second reading, mm.
-const scaleHigh, frontRaised = 55, 350
+const scaleHigh, frontRaised = 55, 225
 
 // weighing draws how bike and rider are weighed, seen from the wall that the rider's elbow
 // touches: the rear wheel on a bathroom scale, the front wheel on a block as high and then
-// on a crate, and beyond the bike two helpers who steady it.
+// on blocks, and beyond the bike two helpers who steady it.
 func weighing(b figure.Build, pose figure.Pose) *drawing.Figure {
 	f := &drawing.Figure{
 		Title: words.Of("Weigh bike and rider: the rear wheel on the scale, twice"),
 		Description: words.Of("A rider sits on the bike, seen from the wall that one elbow touches. On the other "+
 			"side stand two helpers: one steadies the saddle, the other the bar. First the rear wheel stands on "+
-			"a bathroom scale and the front wheel on a block as high. Then the front wheel stands on a firm "+
-			"crate, raised by {0} here, and the rear wheel on the same scale carries more.",
+			"a bathroom scale and the front wheel on a block as high. Then the front wheel stands on firm "+
+			"blocks, raised by {0} here, and the rear wheel on the same scale carries more.",
 			measure.Millimetres(frontRaised)),
 		Least: 18,
 	}
@@ -40,7 +40,7 @@ func weighing(b figure.Build, pose figure.Pose) *drawing.Figure {
 		under   words.Text
 	}{
 		{words.Of("1. On the level: read the scale"), 0, words.Of("block")},
-		{words.Of("2. Front raised: read it again"), tilt, words.Of("crate")},
+		{words.Of("2. Front raised: read it again"), tilt, words.Of("blocks")},
 	} {
 		// The wheels stay round and roll where they are: the bike turns about the rear axle.
 		axle := figure.At(b.Bike.Rear)

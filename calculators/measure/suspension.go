@@ -41,8 +41,8 @@ var (
 		How: Instruction{
 			Text: "Weigh yourself with the bike, dressed to ride: that is the total. Put the rear wheel on the " +
 				"scale, beside a wall, and the front wheel on blocks exactly as high. Sit as you climb, cranks " +
-				"level, hands on the grips, brakes released, elbow just touching the wall, while a helper steadies " +
-				"the saddle from the side. Take the middle of three readings. The distance ahead of the rear " +
+				"level, hands on the grips, brakes released, elbow just touching the wall, while helpers steady " +
+				"saddle and bar from the side. Take the middle of three readings. The distance ahead of the rear " +
 				"contact is the wheelbase × (total − rear reading) ÷ total.",
 			Why: "The rear wheel goes on the scale because the second weighing then raises the front, as a climb " +
 				"does.",
