@@ -105,7 +105,7 @@ func sendsTheSame(t *testing.T, dir, base string, codings ...string) {
 		CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse }}
 	var paths []string
 	for _, pattern := range []string{"index.html", "saddle/height.html", "find.json", "licences.txt", sitemapURL,
-		"assets/page-*/style.css", "assets/page-*/page.js", "assets/page-*/icon.svg", "assets/engine-*/engine.wasm",
+		"assets/page-*/style.css", "assets/page-*/page.js", "assets/page-*/icon.svg", "assets/engine-*/whole.wasm",
 		"embed/saddle-height.html", elementURL} {
 		found, err := filepath.Glob(filepath.Join(dir, filepath.FromSlash(pattern)))
 		require.NoError(t, err)
