@@ -20,8 +20,8 @@ const (
 func answering(t *testing.T) (list []string) {
 	t.Helper()
 	err := fs.WalkDir(published, ".", func(path string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".html") {
-			return err
+		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".html") || strings.HasPrefix(path, "embed/") {
+			return err // a calculator in a frame is as high as it needs
 		}
 		text, err := fs.ReadFile(published, path)
 		if err != nil {

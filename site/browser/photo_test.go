@@ -554,8 +554,8 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 	}
 	mu.Lock()
 	slices.Sort(asked)
-	// The page's other pictures are drawn whenever it is idle, before or after.
-	asked = slices.DeleteFunc(asked, func(a string) bool { return a == "GET plates.js" })
+	// The page's other pictures are drawn, and its words marked, whenever it is idle.
+	asked = slices.DeleteFunc(asked, func(a string) bool { return a == "GET plates.js" || a == "GET words.json" })
 	if want := []string{"GET bend.js", "GET photo.js", "GET photofile.js"}; !slices.Equal(asked, want) {
 		t.Errorf("the photo made the page ask for %v", asked)
 	}

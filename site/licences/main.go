@@ -32,7 +32,7 @@ type work struct {
 // targets are the programs that are handed to others, each on every system for
 // which it is built.
 var targets = []struct{ in, packages, system, processor string }{
-	{"the engine", "./wasm/engine", "js", "wasm"},
+	{"the engine", "./wasm/engine/whole", "js", "wasm"},
 	{"the command", "./cmd/plumbline", "linux", "amd64"},
 	{"the command", "./cmd/plumbline", "darwin", "arm64"},
 	{"the command", "./cmd/plumbline", "windows", "amd64"},

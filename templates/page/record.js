@@ -252,12 +252,11 @@ export function whole() {
     books.lay(one, undefined, pairs);
     return JSON.stringify(one);
   }
-  commit(here);
-  const shown = structuredClone(book), { rider } = books.find(shown, place);
-  if (rider && place) {
-    shown.rider = place.rider;
-    rider.bike = place.bike;
-  }
+  // Reading writes nothing that another tab has not: it would write over what is on its way.
+  if (unsaved.size) commit(() => {});
+  const shown = structuredClone(book), { rider, bike } = books.made(shown, place);
+  shown.rider = rider.id;
+  rider.bike = bike.id;
   return JSON.stringify(shown);
 }
 
