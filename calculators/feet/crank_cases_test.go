@@ -309,3 +309,14 @@ func TestTheErrorOfAnEstimatedLowerLeg(t *testing.T) {
 	}
 	t.Fatal("nothing stands in for a lower leg")
 }
+
+// A rule that rests on a length nobody measured has no range either: so short an inside
+// leg is a small rider's, of whom nothing is estimated.
+func TestARuleWithoutItsLengthHasNoRange(t *testing.T) {
+	r := calctest.Answer(t, Crank(), "growing=no inseam=608 crank-length=179.5 new-crank-length=130 thigh-length=442.5")
+	for _, o := range []*calculators.Output{crankByLeg, crankByShank} {
+		x := r.At(o)
+		require.False(t, x.Exists(), o.Name)
+		require.Zero(t, [2]float64{float64(x.Low), float64(x.High)}, o.Name)
+	}
+}

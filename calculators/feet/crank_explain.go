@@ -33,6 +33,10 @@ func explainCrank(v calculators.Values, r *calculators.Result) {
 // explainRule gives an old proportion its range, capped by what is sold and by
 // what clears the ground.
 func explainRule(x *calculators.Answer, limit float64) {
+	if !x.Exists() {
+		x.Meaning = words.Of("It rests on a length that was not measured.")
+		return
+	}
 	rule := float64(x.Value)
 	high := min(rule+crankFlat, limit)
 	x.High = calculators.Number(high)
