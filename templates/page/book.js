@@ -1,5 +1,5 @@
 // What a device keeps, as data: riders with their body and shoes, each with bikes,
-// and beside each bike its log, ticks and drafts. Knows no page and no storage.
+// and beside each bike its log and ticks. Knows no page and no storage.
 /** @import { Bike, Book, Change, Pair, Pairs, Place, Rider } from "./types.d.ts" */
 
 const version = 2, kinds = ["rider", "bike"];

@@ -64,6 +64,22 @@ export function clearTab() {
   } catch { /* nothing is kept here */ }
 }
 
+const typing = "plumbline-drafts";
+/** What was typed in this tab and not taken yet, by name. @returns {Record<string, string>} */
+export function drafts() {
+  try {
+    return JSON.parse(text(false, typing) ?? "{}");
+  } catch {
+    return {};
+  }
+}
+/**
+ * Keeps what was typed. Each tab has its own: with every stroke in a book that tabs share,
+ * one would write over what another has on its way.
+ * @param {Record<string, string>} list
+ */
+export const keepDrafts = (list) => put(false, typing, JSON.stringify(list));
+
 /** What this tab shows, so that its own addresses are known again. @returns {Tab} */
 export function mine() {
   try {

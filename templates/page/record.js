@@ -192,10 +192,22 @@ export function tick(name, yes) {
 }
 
 /**
- * What was typed into a field of that name and not yet taken, or "".
+ * The name of a draft on this bike; on none while the book has no bike.
+ * @param {string} name
+ * @param {Place | undefined} [of]
+ */
+const draftName = (name, of) => `${of?.rider ?? ""} ${of?.bike ?? ""} ${name}`;
+
+/**
+ * What was typed into a field of that name in this tab and not yet taken, or "". What a
+ * book of an earlier version kept of it counts as well.
  * @param {string} name
  */
-export const drafted = (name) => (alone ? "" : books.find(book, place).bike?.drafts[name] ?? "");
+export function drafted(name) {
+  if (alone) return "";
+  const list = device.drafts();
+  return list[draftName(name, chosen())] ?? list[draftName(name)] ?? books.find(book, place).bike?.drafts[name] ?? "";
+}
 /**
  * Keeps what was typed into a field of that name; "" takes it out.
  * @param {string} name
@@ -203,11 +215,10 @@ export const drafted = (name) => (alone ? "" : books.find(book, place).bike?.dra
  */
 export function draft(name, typed) {
   if (alone || typed === drafted(name)) return;
-  commit(() => {
-    const { bike } = here();
-    if (typed) bike.drafts[name] = typed;
-    else delete bike.drafts[name];
-  });
+  const list = device.drafts();
+  delete list[draftName(name)];
+  list[draftName(name, chosen())] = typed;
+  device.keepDrafts(list);
 }
 
 /** What was changed on this bike, and noted. @returns {Change[]} */

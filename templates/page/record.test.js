@@ -80,7 +80,8 @@ test("ticks and drafts are kept beside the bike", () => {
   record.draft("sheet note", "half a sen");
   assert.equal(record.ticked("saddle/height 1"), true);
   const [bike] = kept().riders[0].bikes;
-  assert.deepEqual(bike.drafts, { "sheet note": "half a sen" });
+  assert.equal(record.drafted("sheet note"), "half a sen");
+  assert.deepEqual(bike.drafts, {}, "they are the tab's, and no other tab hears of each stroke");
   assert.deepEqual(Object.keys(bike.ticks), ["saddle/height 1"]);
   record.tick("saddle/height 1", false);
   record.draft("sheet note", "");
