@@ -9,19 +9,34 @@ import (
 	"plumbline/calculators/words"
 )
 
+// topOfStroke is the bike with that crank and the leg with the pedal at the top. The
+// saddle has moved with the crank, and reaches is false where the leg finds no pose.
+func topOfStroke(v calculators.Values, r *calculators.Result, c crankCase, crank float64) (b figure.Build,
+	pose posture.LegPose, reaches bool) {
+	height := c.saddle
+	if x := r.At(crankSaddleChange); x.Exists() {
+		height += float64(x.Value)
+	}
+	b = figure.Demo(v.Of(measure.Inseam), height).SeatAt(v.Of(measure.SeatAngle))
+	b.Crank = crank
+	after := c.before
+	after.Crank = crank
+	rider, ok := posture.NewSeated(c.leg, after)
+	if !ok {
+		return b, pose, false
+	}
+	if pose, reaches = rider.At(height, 0); reaches {
+		b.PedalAngle = pose.HeelUp
+	}
+	return b, pose, reaches
+}
+
 // crankFigure draws the leg at the top of the stroke on the crank that is looked
 // at, with the other pedal above the ground.
 func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *drawing.Figure {
 	crank, now := v.Of(measure.NewCrankLength), v.Of(measure.CrankLength)
 	knee, hip, clear := r.At(kneeAtTop), r.At(hipAtTop), r.At(pedalClearance)
-	after := c.before
-	after.Crank = crank
-	height := c.saddle
-	if x := r.At(crankSaddleChange); x.Exists() {
-		height += float64(x.Value)
-	}
-	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(v.Of(measure.SeatAngle))
-	b.Crank = crank
+	b, pose, reaches := topOfStroke(v, r, c, crank)
 	f := &drawing.Figure{Title: words.Of("The top of the stroke on a crank of {0}", measure.Millimetres(crank))}
 	ground := 0.0
 	if c.sinks {
@@ -31,11 +46,8 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 	if crank != now {
 		f.Add(drawing.Circle{Role: drawing.Before, Pen: drawing.Thin, Radius: now})
 	}
-	rider, ok := posture.NewSeated(c.leg, after)
-	pose, reaches := rider.At(height, 0)
-	if ok && reaches {
+	if reaches {
 		p := figure.Legs(pose, nil, v.Of(measure.SoleHeight))
-		b.PedalAngle = pose.HeelUp
 		f.Add(figure.Pedalling(b, &p)...)
 		trunk := p.Hip.Plus(drawing.Polar(c.trunk, 330))
 		f.Add(drawing.Axis{Role: drawing.Body, A: p.Hip, B: trunk},
@@ -58,7 +70,7 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 	if crank != now {
 		was, marks := crankBefore(c, now, v.Of(measure.SoleHeight))
 		f.Add(marks...)
-		if is := figure.At(pose.Knee); ok && reaches && marks != nil {
+		if is := figure.At(pose.Knee); reaches && marks != nil {
 			f.Details = []drawing.Detail{{At: is.Plus(was).Times(0.5), Radius: max(70, 2*is.Minus(was).Length()),
 				Apart: is.Minus(was).Length() / 3, Caption: words.Of("the top of the knee")}}
 		}

@@ -5,7 +5,6 @@ import (
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
 	"plumbline/calculators/measure"
-	"plumbline/calculators/posture"
 	"plumbline/calculators/words"
 )
 
@@ -25,24 +24,14 @@ func crankMotion() *calculators.Motion {
 
 func drawCrankAt(v calculators.Values, r *calculators.Result, at float64) drawing.Frame {
 	c, now := crankCaseOf(v), v.Of(measure.CrankLength)
-	after := c.before
-	after.Crank = at
-	height := c.saddle
-	if x := r.At(crankSaddleChange); x.Exists() {
-		height += float64(x.Value)
-	}
-	b := figure.Demo(v.Of(measure.Inseam), height).SeatAt(v.Of(measure.SeatAngle))
-	b.Crank = at
+	b, pose, reaches := topOfStroke(v, r, c, at)
 	f := drawing.Frame{Low: drawing.Point{X: -400, Y: -210}, High: drawing.Point{X: 480, Y: c.saddle + 400},
 		Caption: words.Of("{0}: the leg does not reach", measure.Millimetres(at))}
-	rider, ok := posture.NewSeated(c.leg, after)
-	pose, reaches := rider.At(height, 0)
-	if !ok || !reaches {
+	if !reaches {
 		f.Marks = figure.Pedalling(b, nil)
 		return f
 	}
 	p := figure.Legs(pose, nil, v.Of(measure.SoleHeight))
-	b.PedalAngle = pose.HeelUp
 	f.Marks = append([]drawing.Mark{drawing.Circle{Role: drawing.Before, Pen: drawing.Thin, Radius: now}},
 		figure.Pedalling(b, &p)...)
 	f.Marks = append(f.Marks, drawing.Axis{Role: drawing.Body, A: p.Hip, B: p.Hip.Plus(drawing.Polar(c.trunk, 330))},
