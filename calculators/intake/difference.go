@@ -11,7 +11,11 @@ import (
 type Difference struct {
 	Quantity      *measure.Quantity
 	Before, After float64 // base units; of a choice its index
-	Same          bool    // there is no difference, or it is within what repeating the measurement gives
+
+	// Margin is how far the difference may be off by the errors of both measurements, at
+	// 95 %; of a choice NaN.
+	Margin float64
+	Same   bool // there is no difference, or it is within Margin
 }
 
 // Differences compares what two records say, in the order of the later one. A change of
@@ -31,11 +35,12 @@ func Differences(before, after *record.Record) (list []Difference) {
 		switch b.Quantity.Is() {
 		case measure.Number:
 			d.Before, d.After = a.Value, b.Value
-			d.Same = math.Abs(b.Value-a.Value) <= 2*measure.Quadrature(a.SD(), b.SD())
+			d.Margin = 2 * measure.Quadrature(a.SD(), b.SD())
+			d.Same = math.Abs(b.Value-a.Value) <= d.Margin
 		case measure.Pick:
 			from, _, _ := b.Quantity.Pick(a.Text)
 			to, _, _ := b.Quantity.Pick(b.Text)
-			d.Before, d.After, d.Same = float64(from), float64(to), from == to
+			d.Before, d.After, d.Same, d.Margin = float64(from), float64(to), from == to, math.NaN()
 		default:
 			continue
 		}

@@ -63,14 +63,61 @@ func Relate(records []*record.Record) []Relation {
 		if name == "" {
 			continue
 		}
-		for _, k := range named[name] { // the latest of several counts
-			if kin := between(records[k], r); kin != Alone && (kin != Namesake || list[i].Kin == Alone) {
-				list[i] = Relation{kin, k}
+		best := 0
+		for _, k := range named[name] { // the latest of several that are as near counts
+			kin := between(records[k], r)
+			if near := nearness(kin, records[k], r); kin != Alone && near >= best {
+				list[i], best = Relation{kin, k}, near
 			}
 		}
 		named[name] = append(named[name], i)
 	}
 	return list
+}
+
+// Riders numbers the riders of a list by its relations, from 0 in the order in which they
+// come: records of one rider have one number. Somebody of the same name has another.
+func Riders(list []Relation) []int {
+	numbers, n := make([]int, len(list)), 0
+	first := func(i int) int { // the record that all others of the rider lead back to
+		for range list {
+			if k := list[i]; k.Kin == Alone || k.Kin == Namesake {
+				return i
+			}
+			i = list[i].To
+		}
+		return i
+	}
+	given := map[int]int{}
+	for i := range list {
+		root := first(i)
+		if _, ok := given[root]; !ok {
+			given[root] = n
+			n++
+		}
+		numbers[i] = given[root]
+	}
+	return numbers
+}
+
+// nearness ranks relations: a bike of the same name is nearer than another bike, and a
+// namesake is the last to count.
+func nearness(kin Kin, before, after *record.Record) int {
+	switch a, b := bikeOf(before), bikeOf(after); {
+	case kin == Namesake:
+		return 0
+	case kin != OtherBike && a != "" && strings.EqualFold(a, b):
+		return 2
+	}
+	return 1
+}
+
+// bikeOf is what a bike is called: by the fitter, or else by the rider.
+func bikeOf(r *record.Record) string {
+	if v := request.VisitOf(r); v.Bike != "" {
+		return v.Bike
+	}
+	return r.Bike
 }
 
 // byDay returns the places of the records in the order of their days; those without a
@@ -112,14 +159,9 @@ func between(before, after *record.Record) Kin {
 		return Alone
 	}
 	a, b := request.VisitOf(before), request.VisitOf(after)
-	if a.Bike == "" {
-		a.Bike = before.Bike
-	}
-	if b.Bike == "" {
-		b.Bike = after.Bike
-	}
+	from, to := bikeOf(before), bikeOf(after)
 	switch {
-	case a.Bike != "" && b.Bike != "" && !strings.EqualFold(a.Bike, b.Bike), otherFrame(before, after):
+	case from != "" && to != "" && !strings.EqualFold(from, to), otherFrame(before, after):
 		return OtherBike
 	case a.When != "" && b.When != "":
 		if a.When == b.When {

@@ -23,6 +23,16 @@ func records(texts ...string) (list []*record.Record) {
 	return list
 }
 
+func TestALaterVisitStandsBesideTheOneWithTheSameBike(t *testing.T) {
+	var list []*record.Record
+	for _, s := range []string{"bike=Trail&date=2026-03-01", "bike=Enduro&date=2026-04-02",
+		"bike=trail&date=2026-11-20"} {
+		r, _ := record.Decode("name=Ash&inseam=832&stature=1740&" + s)
+		list = append(list, r)
+	}
+	assert.Equal(t, []intake.Relation{{}, {Kin: intake.OtherBike}, {Kin: intake.Again}}, intake.Relate(list))
+}
+
 func TestPeopleAreToldApart(t *testing.T) {
 	first := "name=Ash&date=2026-03-01&inseam=830&stature=1740"
 	for what, x := range map[string]struct {

@@ -42,7 +42,7 @@ type Entry struct {
 
 	Typed     *measure.Unit // the unit it was typed in; nil: the base unit
 	Estimated bool          // it was estimated, not measured
-	From      string        // the calculator that it was taken from
+	From      string        // the calculator that it was taken from, or FromFitter
 	Date      string        // when it was taken, where that is not the record's date
 	Was       string        // canonical text of what it was before it was changed
 	Done      string        // the change has been made: a date, or "yes"
@@ -51,6 +51,9 @@ type Entry struct {
 	// key is not known.
 	Why words.Text
 }
+
+// FromFitter stands in From where no calculator gave a value, but a fitter chose it.
+const FromFitter = "fitting"
 
 // Read tells whether the entry holds a value that can be used: a number, a choice
 // or a list that could be read.

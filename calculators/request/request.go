@@ -31,6 +31,11 @@ import (
 //	ask.back=yes            this is a reply, to be kept apart from the numbers of whoever opens it
 //	ask=, ask.for=, ask.when=, ask.bike= as they were asked
 //	ask.end=14.9f3c21aa     what stands before: how many pairs, and their CRC-32
+//
+// What the fitter sends back begins with who it is from, and ends with a check value too:
+//
+//	ask.from=Larch+Hollow   the client's own setup with this fitter's settings as Next
+//	ask.note=…              what the fitter wrote to the client
 const (
 	keyAsk    = "ask"
 	keyBy     = "ask.by"
@@ -41,6 +46,7 @@ const (
 	keyReply  = "ask.reply"
 	keyHealth = "ask.health"
 	keyBack   = "ask.back"
+	keyFrom   = "ask.from"
 )
 
 // Request is what a fitter asks for.

@@ -34,7 +34,7 @@ func StateOf(fragment string) State {
 				state = Whole
 			}
 			return
-		case key == keyBack:
+		case key == keyBack, key == keyFrom:
 			reply = true
 		}
 		sum.add(key, value)
@@ -46,10 +46,11 @@ func StateOf(fragment string) State {
 	return state
 }
 
-// begins tells whether a fragment begins as a reply with a check value does. Older
+// begins tells whether a fragment begins as a reply or as advice with a check value does. Older
 // guides put the mark of a reply at the end.
 func begins(fragment string) bool {
-	return strings.HasPrefix(strings.TrimPrefix(fragment, "#"), keyBack+"=")
+	fragment = strings.TrimPrefix(fragment, "#")
+	return strings.HasPrefix(fragment, keyBack+"=") || strings.HasPrefix(fragment, keyFrom+"=")
 }
 
 // signed puts the check value behind a fragment.

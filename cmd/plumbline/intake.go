@@ -23,6 +23,7 @@ type intakeCommand struct {
 	CSV     bool     `xor:"form" help:"Print one row for each value, doubt, answer and missing measurement."`
 	Clients bool     `xor:"form" help:"Print CSV with one row for each client."`
 	HTML    string   `xor:"form" name:"html" placeholder:"DIR" help:"${intake_html}"`
+	Notes   string   `placeholder:"FILE" help:"${intake_notes}"`
 	Full    bool     `help:"${intake_full}"`
 	Units   string   `enum:"mm,cm,in" default:"mm" help:"${intake_units}"`
 }
@@ -57,12 +58,27 @@ func (c *intakeCommand) Run(s streams) error {
 		p = pages
 	}
 	var list []*arrival
-	inbox.Read(c.From, os.Stdin, func(f inbox.Found) { list = append(list, arrivals(f)...) })
+	var noted []string
+	inbox.Read(c.From, os.Stdin, func(f inbox.Found) {
+		if f.Notes {
+			noted = append(noted, f.From)
+			return
+		}
+		list = append(list, arrivals(f)...)
+	})
+	if c.Notes != "" && !slices.Contains(noted, c.Notes) {
+		noted = append(noted, c.Notes)
+	}
 	if len(list) == 0 {
 		return refusal{statusUsage,
 			"nothing was found to read. Give a link, a file or a folder; see plumbline intake --help."}
 	}
 	relate(list)
+	notes := readNotes(noted)
+	notes.layOver(list)
+	if !c.JSON && !c.CSV && !c.Clients { // other programs get them in the order in which they came
+		list = inIndexOrder(list)
+	}
 	out := bufio.NewWriterSize(s.out, 64<<10)
 	err := inOrder(list, p, out)
 	if err == nil {
@@ -74,17 +90,29 @@ func (c *intakeCommand) Run(s streams) error {
 	if err != nil {
 		return fmt.Errorf("the output cannot be written: %w", err)
 	}
+	return c.told(list, notes, s)
+}
+
+// told says on the error stream what the notes do not fit, and refuses where something
+// could not be read.
+func (c *intakeCommand) told(list []*arrival, notes *notebook, s streams) error {
+	for _, line := range slices.Concat(notes.hints, notes.mistakes) {
+		fmt.Fprintln(s.err, line)
+	}
 	bad := 0
 	for _, a := range list {
 		if a.record == nil && a.aside == "" {
 			bad++
 		}
 	}
-	if bad > 0 {
+	switch {
+	case bad > 0:
 		return refusal{
 			statusNo,
 			fmt.Sprintf("%d of %d could not be read; each says why in its place.", bad, len(list)),
 		}
+	case notes.mistakes != nil:
+		return refusal{statusNo, "The replies are read; what is said above of your notes could not be."}
 	}
 	return nil
 }

@@ -31,14 +31,14 @@ func clientSettings() (list []*measure.Quantity) {
 }
 
 func (clients) before([]*arrival) string {
-	head := []string{"from", "client", "appointment", "bike", "date", "state", "relation", "relation_to",
-		"before_appointment", "look_again", "not_sent"}
+	head := []string{"from", "client", "rider", "appointment", "bike", "date", "state", "relation", "relation_to",
+		"before_appointment", "look_again", "not_sent", "your_notes"}
 	for _, q := range clientBody {
 		head = append(head, q.Key+"_"+q.Unit.Symbol)
 	}
 	for _, q := range clientSettings() {
 		head = append(head, q.Key+"_now_"+q.Unit.Symbol, q.Key+"_suggested_"+q.Unit.Symbol,
-			q.Key+"_uncertainty_"+q.Unit.Symbol)
+			q.Key+"_uncertainty_"+q.Unit.Symbol, q.Key+"_yours_"+q.Unit.Symbol)
 	}
 	return csvLine(head)
 }
@@ -52,17 +52,18 @@ func (clients) sheet(l look) string {
 		for _, x := range l.problems {
 			why = strings.TrimSpace(why + " " + x.Text.Say(nil))
 		}
-		row := make([]string, 11+len(clientBody)+3*len(clientSettings()))
-		row[0], row[5], row[9] = oneLine(l.from), "not read", why
+		row := make([]string, 13+len(clientBody)+4*len(clientSettings()))
+		row[0], row[6], row[10] = oneLine(l.from), "not read", why
 		if l.aside != "" {
-			row[5] = "passed over"
+			row[6] = "passed over"
 		}
 		return csvLine(row)
 	}
-	row := []string{oneLine(l.from), l.name(), l.visit.When, l.visit.Bike, l.record.Date, stateNames[l.state], "", "",
-		strings.Join(l.arrival.before(), " "), strings.Join(l.slips(nil), " "), strings.Join(keys(l.lacking), " ")}
+	row := []string{oneLine(l.from), l.name(), strconv.Itoa(l.rider + 1), l.visit.When, l.visit.Bike,
+		l.record.Date, stateNames[l.state], "", "", strings.Join(l.arrival.before(), " "),
+		strings.Join(l.slips(nil), " "), strings.Join(keys(l.lacking), " "), strings.Join(l.noted(), " ")}
 	if l.earlier != nil {
-		row[6], row[7] = kinNames[l.Kin], oneLine(l.earlier.from)
+		row[7], row[8] = kinNames[l.Kin], oneLine(l.earlier.from)
 	}
 	for _, q := range clientBody {
 		row = append(row, number(l.record.Value(q)))
@@ -73,12 +74,14 @@ func (clients) sheet(l look) string {
 	}
 	for _, q := range clientSettings() {
 		now, _ := sheet.NowOf(l.record, sheet.SettingOf(q))
-		s, ok := byQuantity[q]
-		if !ok {
-			row = append(row, number(now), "", "")
-			continue
+		suggested, margin, yours := "", "", ""
+		if s := byQuantity[q]; s.answer != nil {
+			suggested, margin = number(float64(s.answer.Value)), number(float64(s.answer.Uncertainty))
 		}
-		row = append(row, number(now), number(float64(s.answer.Value)), number(float64(s.answer.Uncertainty)))
+		if s := byQuantity[q]; s.yours != nil {
+			yours = number(s.yours.Value)
+		}
+		row = append(row, number(now), suggested, margin, yours)
 	}
 	return csvLine(row)
 }

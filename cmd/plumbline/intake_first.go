@@ -14,29 +14,35 @@ import (
 	"plumbline/calculators/words"
 )
 
-// suggested is a setting as it is on the bike and as the first calculator that gives it
-// would begin.
+// suggested is a setting as it is on the bike, as the first calculator that gives it would
+// begin, and as the fitter wrote it down.
 type suggested struct {
 	setting *sheet.Setting
-	now     float64 // NaN where the client did not send it
-	answer  *calculators.Answer
+	now     float64             // of a choice its index, NaN where the client did not send it
+	answer  *calculators.Answer // nil where no calculator gives it
+	yours   *record.Entry       // nil where the fitter wrote nothing
 }
 
-// suggestions are the settings that the answers speak of, in the order of work.
+// suggestions are the settings that the answers or the fitter's notes speak of, in the order
+// of work.
 func suggestions(l look) (list []suggested) {
+	yours := &record.Record{}
+	if a := l.arrival.advice(); a != nil {
+		yours, _ = record.FromPairs(a.Next)
+	}
 	for _, s := range sheet.Settings {
-		if s.Is() != measure.Number {
-			continue
+		one := suggested{setting: s, yours: yours.Of(s.Quantity)}
+		if s.Is() == measure.Number {
+			one.answer = answerFor(l.answers, s.Quantity)
 		}
-		answer := answerFor(l.answers, s.Quantity)
-		if answer == nil {
+		if one.answer == nil && one.yours == nil {
 			continue
 		}
 		now, ok := sheet.NowOf(l.record, s)
-		if !ok {
-			now = math.NaN()
+		if one.now = now; !ok {
+			one.now = math.NaN()
 		}
-		list = append(list, suggested{s, now, answer})
+		list = append(list, one)
 	}
 	return list
 }
@@ -53,24 +59,45 @@ func answerFor(answers []intake.Answered, q *measure.Quantity) *calculators.Answ
 	return nil
 }
 
-// cells says a suggestion: what it is about, now, suggested, the change.
-func (s suggested) cells(r *words.Reader) [4]string {
+// cells says a suggestion: what it is about, now, suggested, the change, and what the
+// fitter wrote.
+func (s suggested) cells(r *words.Reader) [5]string {
 	q, x := s.setting.Quantity, s.answer
-	now, change := "not sent", ""
+	cells := [5]string{string(q.Label), "not sent"}
 	if !math.IsNaN(s.now) {
-		now = exactAmount(s.now, q.Unit, r)
-		by := float64(x.Value) - s.now
-		switch {
-		case math.Abs(by) < q.AgreeWithin():
-			change = "none that a tape can tell"
-		default:
-			change = signed(by, q.Amount(math.Abs(by)).Say(r))
-			if order := s.setting.Order(by > 0); order != "" {
-				change += ", " + string(order)
-			}
-		}
+		cells[1] = valueOf(q, s.now, r)
 	}
-	return [4]string{string(q.Label), now, x.Uncertain().Say(r), change}
+	if s.yours != nil {
+		cells[4] = sheets{reader: r}.value(s.yours)
+	}
+	if x == nil {
+		return cells
+	}
+	cells[2] = x.Uncertain().Say(r)
+	if math.IsNaN(s.now) {
+		return cells
+	}
+	by := float64(x.Value) - s.now
+	if math.Abs(by) < q.AgreeWithin() {
+		cells[3] = "none that a tape can tell"
+		return cells
+	}
+	cells[3] = signed(by, q.Amount(math.Abs(by)).Say(r))
+	if order := s.setting.Order(by > 0); order != "" {
+		cells[3] += ", " + string(order)
+	}
+	return cells
+}
+
+// valueOf says a number, or a choice by its index.
+func valueOf(q *measure.Quantity, x float64, r *words.Reader) string {
+	if q.Is() == measure.Pick {
+		if i := int(x); i >= 0 && i < len(q.Choices) {
+			return string(q.Choices[i].Label)
+		}
+		return ""
+	}
+	return exactAmount(x, q.Unit, r)
 }
 
 func signed(by float64, amount string) string {
@@ -113,31 +140,48 @@ func (a *arrival) condition() string {
 }
 
 // kinship says what a record has to do with another one, "" if nothing.
-func (a *arrival) kinship() string {
+func (a *arrival) kinship(r *words.Reader) string {
 	if a.later != nil {
 		return fmt.Sprintf("A corrected reply takes its place: %s.", oneLine(a.later.from))
 	}
+	if a.namesake != nil && (a.earlier == nil || a.Kin == intake.Namesake) {
+		return fmt.Sprintf(
+			"Somebody of the same name is in %s, but the two bodies do not agree: two people, or one of "+
+				"them measured wrongly. Their numbers are kept apart.",
+			oneLine(a.namesake.from),
+		)
+	}
+	said := ""
+	if a.newer != nil {
+		said = fmt.Sprintf("The same rider came again: %s.", oneLine(a.newer.from))
+	}
 	if a.earlier == nil {
-		return ""
+		return said
 	}
 	from := oneLine(a.earlier.from)
 	switch a.Kin {
 	case intake.Duplicate:
 		return fmt.Sprintf("It says the same as %s.", from)
 	case intake.Corrected:
-		return fmt.Sprintf("It corrects an earlier reply, %s. What only that one says is kept, with its day.", from)
+		said = strings.TrimSpace(said + fmt.Sprintf(" It corrects an earlier reply, %s. What only that one says "+
+			"is kept, with its day.", from))
+		var changes []string
+		for _, d := range a.amended {
+			if d.Before != d.After {
+				changes = append(changes, fmt.Sprintf("%s %s instead of %s", d.Quantity.Label,
+					valueOf(d.Quantity, d.After, r), valueOf(d.Quantity, d.Before, r)))
+			}
+		}
+		if changes != nil {
+			said += " It says " + strings.Join(changes, ", ") + "."
+		}
+		return said
 	case intake.Again:
-		return fmt.Sprintf("The same rider as in %s, at a later visit.", from)
+		return strings.TrimSpace(fmt.Sprintf("The same rider as in %s, at a later visit. %s", from, said))
 	case intake.OtherBike:
-		return fmt.Sprintf("The same rider as in %s, on another bike.", from)
-	case intake.Namesake:
-		return fmt.Sprintf(
-			"Somebody of the same name is in %s, but the two bodies do not agree: two people, or one of "+
-				"them measured wrongly. Their numbers are kept apart.",
-			from,
-		)
+		return strings.TrimSpace(fmt.Sprintf("The same rider as in %s, on another bike. %s", from, said))
 	}
-	return ""
+	return said
 }
 
 // slips are what a fitter should ask about again.
@@ -163,45 +207,4 @@ func (a *arrival) before() (said []string) {
 			"made from.")
 	}
 	return said
-}
-
-// compared says what is different from an earlier visit or another bike, in four cells
-// a row.
-func (l look) compared(r *words.Reader) (rows [][]string) {
-	if l.earlier == nil || l.earlier.record == nil || l.Kin != intake.Again && l.Kin != intake.OtherBike {
-		return nil
-	}
-	for _, d := range intake.Differences(l.earlier.record, l.record) {
-		q := d.Quantity
-		if q.Is() == measure.Pick {
-			if !d.Same {
-				rows = append(
-					rows,
-					[]string{string(q.Label), string(q.Choices[int(d.Before)].Label),
-						string(q.Choices[int(d.After)].Label), ""},
-				)
-			}
-			continue
-		}
-		by := d.After - d.Before
-		change := "within the error of measuring"
-		if !d.Same {
-			change = signed(by, exactAmount(math.Abs(by), q.Unit, r))
-		} else if by == 0 {
-			continue
-		}
-		rows = append(
-			rows,
-			[]string{string(q.Label), exactAmount(d.Before, q.Unit, r), exactAmount(d.After, q.Unit, r), change},
-		)
-	}
-	return rows
-}
-
-// day is when a record was made, for a heading.
-func day(r *record.Record) string {
-	if r.Date == "" {
-		return "the earlier record"
-	}
-	return r.Date
 }

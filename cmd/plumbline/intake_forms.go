@@ -34,16 +34,21 @@ type taken struct {
 	State    string                `json:"state,omitempty"`    // whole, cut or changed
 	Relation string                `json:"relation,omitempty"` // to the record that is named next
 	To       string                `json:"relation_to,omitempty"`
+	Rider    int                   `json:"rider,omitempty"` // the same number for all records of one rider
+	Since    string                `json:"changes_since,omitempty"`
 	Problems []calculators.Problem `json:"problems,omitempty"`
 	Doubts   []intake.Doubt        `json:"doubts,omitempty"`
 	Before   []answered            `json:"before_appointment,omitempty"` // signs and health, in the client's words
 	Asked    []answered            `json:"questions,omitempty"`          // everything else that was asked in words
-	Changes  []changed             `json:"changes,omitempty"`            // since the record that relation_to names
+	Changes  []changed             `json:"changes,omitempty"`            // since the record that changes_since names
 	Lacking  []string              `json:"asked_and_not_sent,omitempty"`
 	Answers  []computed            `json:"answers,omitempty"`
 	Quick    bool                  `json:"uncertainty_to_first_order,omitempty"`
 	Missing  []lacks               `json:"missing,omitempty"`
 	Cautions []warned              `json:"cautions,omitempty"`
+	Notes    []string              `json:"your_notes,omitempty"`
+	Next     map[string]string     `json:"your_settings,omitempty"` // canonical, in base units
+	Link     string                `json:"link_for_the_client,omitempty"`
 }
 
 // changed is one value that is another one than in an earlier record.
@@ -52,6 +57,7 @@ type changed struct {
 	Before float64 `json:"before"`
 	After  float64 `json:"after"`
 	Unit   string  `json:"unit"`
+	Margin float64 `json:"uncertainty"` // of the difference, expanded, k = 2
 	Within bool    `json:"within_error"`
 }
 
@@ -112,7 +118,15 @@ func (objects) sheet(l look) string {
 	t.State = stateNames[l.state]
 	if l.earlier != nil {
 		t.Relation, t.To = kinNames[l.Kin], l.earlier.from
-		t.Changes = changes(l)
+	}
+	t.Rider = l.rider + 1
+	t.Since, t.Changes = changes(l)
+	t.Notes, t.Link = l.noted(), l.link()
+	if advice := l.advice(); advice != nil {
+		t.Next = map[string]string{}
+		for _, p := range advice.Next {
+			t.Next[p.Key] = p.Typed
+		}
 	}
 	t.Quick = l.care == calculators.Quick
 	t.Problems, t.Doubts, t.Lacking = l.problems, l.doubts, keys(l.lacking)
@@ -140,17 +154,19 @@ func (objects) sheet(l look) string {
 	return marshal(t)
 }
 
-// changes are the numbers that differ from those of a rider's earlier record.
-func changes(l look) (list []changed) {
-	if l.earlier.record == nil || l.Kin != intake.Again && l.Kin != intake.OtherBike {
-		return nil
+// changes are the numbers that differ from those of a rider's earlier visit or other bike,
+// and which that is.
+func changes(l look) (since string, list []changed) {
+	earlier, _ := l.visitBefore()
+	if earlier == nil || l.replaced() {
+		return "", nil
 	}
-	for _, d := range intake.Differences(l.earlier.record, l.record) {
+	for _, d := range intake.Differences(earlier.record, l.record) {
 		if d.Quantity.Is() == measure.Number && d.Before != d.After {
-			list = append(list, changed{d.Quantity.Key, d.Before, d.After, d.Quantity.Unit.Symbol, d.Same})
+			list = append(list, changed{d.Quantity.Key, d.Before, d.After, d.Quantity.Unit.Symbol, d.Margin, d.Same})
 		}
 	}
-	return list
+	return earlier.from, list
 }
 
 // marshal writes one object on one line: a batch may be ten thousand of them.
@@ -264,6 +280,30 @@ func (p rows) sheet(l look) string {
 				r.uncertainty = record.Decimals(float64(x.Uncertainty), 6)
 			}
 			row(r)
+		}
+	}
+	if since, list := changes(l); since != "" {
+		for _, c := range list {
+			text := "more than the error, since "
+			if c.Within {
+				text = "within the error of measuring, since "
+			}
+			row(csvRow{kind: "difference", key: c.Key, label: string(measure.Named(c.Key).Label),
+				value: record.Decimals(c.After-c.Before, 6), unit: c.Unit, uncertainty: record.Decimals(c.Margin, 6),
+				text: text + oneLine(since)})
+		}
+	}
+	for _, note := range l.noted() {
+		row(csvRow{kind: "your note", text: note})
+	}
+	if advice := l.advice(); advice != nil {
+		for _, p := range advice.Next {
+			q := measure.Named(p.Key)
+			row(csvRow{kind: "your setting", key: p.Key, label: string(q.Label), value: exchange.Harmless(p.Typed),
+				unit: q.Unit.Symbol})
+		}
+		if link := l.link(); link != "" {
+			row(csvRow{kind: "link for the client", text: link})
 		}
 	}
 	for _, q := range l.lacking {

@@ -8,13 +8,16 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 
 	"plumbline/calculators/caution"
+	"plumbline/calculators/drawing"
 	"plumbline/calculators/intake"
 	"plumbline/calculators/request"
 	"plumbline/calculators/words"
+	"plumbline/templates"
 )
 
 // pagesMark stands in a folder that intake has written, which it may write again.
@@ -60,7 +63,11 @@ func newPages(dir string, r *words.Reader) (*pages, error) {
 	if err := os.MkdirAll(dir, 0o700); err != nil {
 		return nil, err
 	}
-	if err := os.WriteFile(filepath.Join(dir, "style.css"), pagesStyle, 0o600); err != nil {
+	figures, err := templates.Files.ReadFile("style/figure.css")
+	if err != nil {
+		return nil, err
+	}
+	if err := os.WriteFile(filepath.Join(dir, "style.css"), slices.Concat(pagesStyle, figures), 0o600); err != nil {
 		return nil, err
 	}
 	return &pages{dir: dir, reader: r, files: map[*arrival]string{}}, os.WriteFile(mark, nil, 0o600)
@@ -69,18 +76,45 @@ func newPages(dir string, r *words.Reader) (*pages, error) {
 // pageLine is a client in the index.
 type pageLine struct {
 	Mark, Name, About, Brief, File, From string
+
+	Also bool // it belongs to the rider of the line above
+}
+
+// pageComparison is a comparison as a page shows it.
+type pageComparison struct {
+	Title, Left, Right, Only string
+	Rows                     []differ
+	Figure                   template.HTML
+}
+
+// compared writes the comparisons of a record, with their figures.
+func (p *pages) compared(l look) (list []pageComparison) {
+	for i, c := range l.comparisons() {
+		one := pageComparison{Title: c.title, Left: c.left, Right: c.right, Only: c.onlyOne(), Rows: c.rows(p.reader)}
+		if c.chosen { // all that was not set stays as it is
+			one.Only = ""
+		}
+		if f := c.figure(); f != nil {
+			// The writer of figures escapes every text in them.
+			one.Figure = template.HTML(f.SVG(fmt.Sprintf("laid-%d", i+1), p.reader, drawing.Anywhere))
+		}
+		if one.Rows != nil || one.Figure != "" {
+			list = append(list, one)
+		}
+	}
+	return list
 }
 
 func (p *pages) before(list []*arrival) string {
 	var lines, rest []pageLine
-	n := 0
+	riders, last := map[int]bool{}, -1
 	for _, a := range list {
 		if a.record != nil && !a.replaced() {
-			n++
-			p.files[a] = fmt.Sprintf("client-%04d.html", n)
+			p.files[a] = fmt.Sprintf("client-%04d.html", len(p.files)+1)
+			riders[a.rider] = true
 		}
 	}
-	for _, a := range byUrgency(list) {
+	for _, a := range list {
 		switch {
 		case a.record == nil:
 			why := a.aside
@@ -89,16 +123,15 @@ func (p *pages) before(list []*arrival) string {
 			}
 			rest = append(rest, pageLine{From: oneLine(a.from), Brief: why})
 		case a.replaced():
-			rest = append(rest, pageLine{From: oneLine(a.from), Brief: a.name() + ": " + a.kinship()})
+			rest = append(rest, pageLine{From: oneLine(a.from), Brief: a.name() + ": " + a.kinship(p.reader)})
 		default:
-			lines = append(
-				lines,
-				pageLine{strings.TrimSpace(mark(a.wants())), a.name(), a.about(), a.brief(), p.files[a],
-					oneLine(a.from)},
-			)
+			lines = append(lines, pageLine{strings.TrimSpace(mark(a.wants())), a.name(), a.about(), a.brief(),
+				p.files[a], oneLine(a.from), last == a.rider})
+			last = a.rider
 		}
 	}
-	p.write("index.html", "index", map[string]any{"Lines": lines, "Rest": rest})
+	p.write("index.html", "index", map[string]any{"Lines": lines, "Rest": rest,
+		"People": people(len(riders), len(lines))})
 	return ""
 }
 
@@ -107,7 +140,7 @@ func (p *pages) sheet(l look) string {
 	if file == "" {
 		return ""
 	}
-	var now [][4]string
+	var now [][5]string
 	for _, s := range suggestions(l) {
 		now = append(now, s.cells(p.reader))
 	}
@@ -124,15 +157,12 @@ func (p *pages) sheet(l look) string {
 			measured = append(measured, [3]string{string(e.Quantity.Label), s.value(e), s.remarks(l.record, e)})
 		}
 	}
-	against := ""
-	if l.earlier != nil && l.earlier.record != nil {
-		against = day(l.earlier.record)
-	}
 	p.write(file, "client", map[string]any{
 		"Name": l.name(), "About": l.about(), "From": oneLine(l.from),
-		"Condition": l.condition(), "Kinship": l.kinship(), "Note": l.record.Note, "Asked": asked,
-		"Before": l.arrival.before(), "Again": l.slips(p.reader), "Now": now, "Against": against,
-		"Compared": l.compared(p.reader), "Lacking": labels(l.lacking), "Measured": measured,
+		"Condition": l.condition(), "Kinship": l.kinship(p.reader), "Note": l.record.Note, "Asked": asked,
+		"Before": l.arrival.before(), "Again": l.slips(p.reader), "Now": now, "Yours": l.advice() != nil,
+		"Notes": l.noted(), "Link": l.link(), "Unlinked": l.unlinked(), "Compared": p.compared(l),
+		"Lacking": labels(l.lacking), "Measured": measured,
 		"Cautions": intake.Cautions(l.answers), "OneWay": oneWay(l.care),
 	})
 	return ""

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"slices"
 	"strings"
 
 	"plumbline/calculators"
@@ -26,17 +27,31 @@ type arrival struct {
 	visit    request.Visit
 	warnings []request.Answered // what to know before the appointment
 
+	log []record.Change // what was changed on the bike, of a file that has it
+
 	intake.Relation
-	earlier *arrival // the one that it belongs to, nil if none
-	later   *arrival // a corrected reply that takes its place, nil if none
+	rider    int      // all arrivals of one rider have one number
+	earlier  *arrival // the one that it belongs to, nil if none
+	later    *arrival // a corrected reply that takes its place, nil if none
+	newer    *arrival // the same rider came again with the same bike, nil if not
+	sibling  *arrival // the first bike of the same rider in one file, nil where this is it
+	namesake *arrival // somebody else of the same name, nil if none
+	amended  []intake.Difference
+
+	notes []*clientNotes // of the fitter, on this client
+	plan  *clientNotes   // those of them with settings for this bike
 }
 
 // arrivals reads what was found: one record, or a file of several riders and bikes.
 func arrivals(f inbox.Found) (list []*arrival) {
 	if strings.Contains(f.Text, `"riders"`) && strings.HasPrefix(strings.TrimSpace(f.Text), "{") {
 		if book, problems := exchange.OpenBook(f.Text); book != nil {
-			book.Each(func(_ *record.Rider, _ *record.Bike, joined *record.Record) {
-				a := &arrival{from: f.From, record: joined, problems: problems}
+			siblings := map[*record.Rider]*arrival{}
+			book.Each(func(rider *record.Rider, bike *record.Bike, joined *record.Record) {
+				a := &arrival{from: f.From, record: joined, problems: problems, log: bike.Log}
+				if a.sibling = siblings[rider]; a.sibling == nil {
+					siblings[rider] = a
+				}
 				problems = nil // they are the file's, and said once
 				a.visit = visitOf(joined)
 				if joined.Empty() {
@@ -106,6 +121,15 @@ func relate(list []*arrival) {
 	}
 	done := make([]bool, len(list))
 	relations := intake.Relate(records)
+	for i, a := range list { // a file tells better than any length whose bikes they are
+		if a.sibling == nil {
+			continue
+		}
+		k := slices.Index(list, a.sibling)
+		if a.record != nil && list[k].record != nil && relations[i].Kin == intake.Alone {
+			relations[i] = intake.Relation{Kin: intake.OtherBike, To: k}
+		}
+	}
 	var settle func(i int)
 	settle = func(i int) {
 		a := list[i]
@@ -118,15 +142,38 @@ func relate(list []*arrival) {
 		}
 		settle(a.To)
 		a.earlier = list[a.To]
-		if a.Kin == intake.Corrected {
+		switch a.Kin {
+		case intake.Corrected:
 			a.earlier.later = a
+			a.amended = intake.Differences(a.earlier.record, a.record)
 			a.record = record.Merge(a.earlier.record, a.record)
 			a.judge()
+		case intake.Again:
+			a.earlier.newer = a
+		case intake.Namesake:
+			a.namesake, a.earlier.namesake = a.earlier, a
 		}
 	}
 	for i := range list {
 		settle(i)
 	}
+	for i, n := range intake.Riders(relations) {
+		list[i].rider = n
+	}
+}
+
+// visitBefore is the visit or the bike that a record stands beside, with what that is to
+// it; a corrected reply stands beside what the reply that it corrects stood beside.
+func (a *arrival) visitBefore() (*arrival, intake.Kin) {
+	for ; a != nil; a = a.earlier {
+		if a.earlier != nil && (a.Kin == intake.Again || a.Kin == intake.OtherBike) {
+			return a.earlier, a.Kin
+		}
+		if a.Kin != intake.Corrected {
+			break
+		}
+	}
+	return nil, intake.Alone
 }
 
 // name is whose record it is, as they or the fitter wrote it.
@@ -151,7 +198,7 @@ func (a *arrival) wants() int {
 		return 0
 	case len(a.warnings) > 0, intake.Young(a.record):
 		return 2
-	case len(a.doubts) > 0, len(a.problems) > 0, len(a.lacking) > 0, a.hurt(), a.Kin == intake.Namesake:
+	case len(a.doubts) > 0, len(a.problems) > 0, len(a.lacking) > 0, a.hurt(), a.namesake != nil:
 		return 1
 	}
 	return 0

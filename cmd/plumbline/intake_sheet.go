@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -24,24 +25,28 @@ type sheets struct {
 func (sheets) between() string                 { return "\n" + strings.Repeat("─", width) + "\n\n" }
 func (sheets) after([]*caution.Caution) string { return "" }
 
-// before prints an index of all clients, those who need attention first.
+// before prints an index of all clients, those who need attention first, and the sheets
+// of one client below one another.
 func (p sheets) before(list []*arrival) string {
 	if len(list) == 1 {
 		return ""
 	}
 	var b strings.Builder
-	people, other := 0, 0
 	var rows [][]string
-	for _, a := range byUrgency(list) {
+	riders, last := map[int]bool{}, -1
+	for _, a := range list {
 		if a.record == nil || a.replaced() {
-			other++
 			continue
 		}
-		people++
-		rows = append(rows, []string{mark(a.wants()), a.name(), a.about(), a.brief()})
+		name := a.name()
+		if last == a.rider {
+			name = strings.Repeat(" ", 2) + "also"
+		}
+		last, riders[a.rider] = a.rider, true
+		rows = append(rows, []string{mark(a.wants()), name, a.about(), a.brief()})
 	}
-	fmt.Fprintf(&b, "%s", counted(people, "client", "clients"))
-	if other > 0 {
+	b.WriteString(people(len(riders), len(rows)))
+	if other := len(list) - len(rows); other > 0 {
 		fmt.Fprintf(&b, ", and %s", counted(other, "thing that is none", "things that are none"))
 	}
 	fmt.Fprintln(&b)
@@ -51,10 +56,45 @@ func (p sheets) before(list []*arrival) string {
 	return b.String() + p.between()
 }
 
-// byUrgency sorts records, those that need attention first and else as they came.
-func byUrgency(list []*arrival) []*arrival {
+// people says how many clients there are, and how many sheets where some have several.
+func people(clients, sheets int) string {
+	said := counted(clients, "client", "clients")
+	if sheets > clients {
+		said += fmt.Sprintf(" with %d sheets", sheets)
+	}
+	return said
+}
+
+// inIndexOrder puts those first who need attention, and what belongs to one client beside
+// one another, the newest first; what is no sheet comes last. Else all stay as they came.
+func inIndexOrder(list []*arrival) []*arrival {
+	urgent := map[int]int{} // by rider
+	first := map[int]int{}
+	for i, a := range list {
+		if _, known := first[a.rider]; !known {
+			first[a.rider] = i
+		}
+		urgent[a.rider] = max(urgent[a.rider], a.wants())
+	}
+	sheet := func(a *arrival) int {
+		if a.record == nil || a.replaced() {
+			return 1
+		}
+		return 0
+	}
 	list = slices.Clone(list)
-	slices.SortStableFunc(list, func(a, b *arrival) int { return b.wants() - a.wants() })
+	slices.SortStableFunc(list, func(a, b *arrival) int {
+		if n := sheet(a) - sheet(b); n != 0 {
+			return n
+		}
+		if sheet(a) != 0 {
+			return 0
+		}
+		if n := cmp.Or(urgent[b.rider]-urgent[a.rider], first[a.rider]-first[b.rider]); n != 0 {
+			return n
+		}
+		return strings.Compare(b.record.Date, a.record.Date)
+	})
 	return list
 }
 
@@ -76,13 +116,17 @@ func (a *arrival) brief() string {
 	if n := len(a.lacking); n > 0 {
 		parts = append(parts, fmt.Sprintf("%d not sent", n))
 	}
-	switch a.Kin {
+	switch _, kin := a.visitBefore(); kin {
 	case intake.Again:
 		parts = append(parts, "came before")
 	case intake.OtherBike:
 		parts = append(parts, "another bike")
-	case intake.Namesake:
+	}
+	if a.namesake != nil {
 		parts = append(parts, "shares a name")
+	}
+	if a.notes != nil {
+		parts = append(parts, "your notes")
 	}
 	return strings.Join(parts, ", ")
 }
@@ -120,15 +164,19 @@ func (p sheets) sheet(l look) string {
 		}
 	}
 	list("Before the appointment", l.before())
+	list("Your notes", l.noted())
 	list("Look again", l.slips(p.reader))
 	p.suggest(&b, r, l)
-	if rows := l.compared(p.reader); rows != nil {
-		fmt.Fprintf(&b, "\nAgainst %s\n", day(l.earlier.record))
-		r.columns(rows)
+	for _, c := range l.comparisons() {
+		p.compare(&b, r, c)
 	}
 	if len(l.lacking) > 0 {
 		list("Asked for and not sent", []string{labels(l.lacking)})
 	}
+	if link := l.link(); link != "" {
+		fmt.Fprintf(&b, "\nLink for the client, with your settings as Next\n  %s\n", link)
+	}
+	r.prose("  ", l.unlinked())
 	if p.full {
 		p.values(&b, r, l.record)
 		p.answers(&b, r, l)
@@ -148,7 +196,7 @@ func (p sheets) heading(b *strings.Builder, r report, l look) {
 	}
 	fmt.Fprintln(b, oneLine(l.from))
 	r.prose("", l.condition())
-	r.prose("", l.kinship())
+	r.prose("", l.kinship(p.reader))
 	if l.replaced() {
 		return
 	}
@@ -168,17 +216,43 @@ func (p sheets) suggest(b *strings.Builder, r report, l look) {
 	if list == nil {
 		return
 	}
-	fmt.Fprintf(
-		b,
-		"\nNow, suggested to begin with, and the change (± from the measurements, 95 %%%s)\n",
-		oneWay(l.care),
-	)
+	head := "Now, suggested to begin with, and the change"
+	if l.advice() != nil {
+		head = "Now, suggested to begin with, the change, and what you wrote"
+	}
+	fmt.Fprintf(b, "\n%s (± from the measurements, 95 %%%s)\n", head, oneWay(l.care))
 	var rows [][]string
 	for _, s := range list {
 		cells := s.cells(p.reader)
 		rows = append(rows, cells[:])
 	}
 	r.columns(rows)
+}
+
+// compare prints what differs between two states. What the fitter wrote stands in the table
+// of settings already.
+func (p sheets) compare(b *strings.Builder, r report, c comparison) {
+	rows := c.rows(p.reader)
+	if c.chosen || rows == nil {
+		return
+	}
+	fmt.Fprintf(b, "\n%s\n", c.title)
+	var cells [][]string
+	for _, d := range rows {
+		cells = append(cells, []string{d.Label, d.Before, d.After, d.Change})
+	}
+	r.columns(cells)
+	r.prose("  ", c.onlyOne())
+}
+
+// noted are the fitter's notes on a client, a line each.
+func (a *arrival) noted() (lines []string) {
+	for _, n := range a.notes {
+		if n.note != "" {
+			lines = append(lines, n.note)
+		}
+	}
+	return lines
 }
 
 // cautions prints the safety texts that travel with the answers: their titles, and with

@@ -62,6 +62,8 @@ var longHelp = kong.Vars{
 	"intake_html": "Write a printable page for each client and an index into a new or empty folder.",
 	"intake_json": "Print an array with one object a line: the record, what is doubtful, every answer, " +
 		"what is missing.",
+	"intake_notes": "Your own notes on clients, in YAML: a note, words to the client, settings to try next, and from " +
+		"them a link back to the client. A file called notes.yaml in a folder of replies is read by itself.",
 	"intake_units": "Print lengths on the sheet in mm, cm or in. JSON and CSV are in base units.",
 	"licences": "Print the licences of the project, of Go and of every library in this program " +
 		"and in the guide.",

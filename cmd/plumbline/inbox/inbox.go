@@ -27,7 +27,12 @@ type Found struct {
 	// Aside says why something that could be read is no reply, such as the fitter's own
 	// request sent back. It makes no client and is no error.
 	Aside string
+
+	Notes bool // From is a file of the fitter's own, NotesName, which is not read here
 }
+
+// NotesName is how a file is called in which a fitter keeps notes beside the replies.
+const NotesName = "notes.yaml"
 
 // Read hands every record behind the arguments to each, in order. An argument is a
 // link, a file, a folder, or - for input.
@@ -78,6 +83,9 @@ func readPath(path string, each func(Found)) {
 			return nil
 		case !e.Type().IsRegular():
 			each(Found{From: p, Err: errors.New("this is a device or a pipe and no file that can be read")})
+			return nil
+		case e.Name() == NotesName:
+			each(Found{From: p, Notes: true})
 			return nil
 		}
 		f, err := os.Open(p)

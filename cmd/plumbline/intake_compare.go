@@ -1,0 +1,157 @@
+package main
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"plumbline/calculators/cockpit"
+	"plumbline/calculators/drawing"
+	"plumbline/calculators/intake"
+	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
+	"plumbline/calculators/words"
+)
+
+// comparison lays two states of one client beside one another: two visits, two bikes, a
+// bike before and after its changes, or as it is and as the fitter would set it.
+type comparison struct {
+	title         string
+	left, right   string // what the states are called
+	before, after *record.Record
+	otherBike     bool // what one of them does not say cannot be taken from the other
+	chosen        bool // the second state was written down and not measured
+}
+
+// comparisons are all that a record can be compared with.
+func (a *arrival) comparisons() (list []comparison) {
+	if a.record == nil || a.replaced() {
+		return nil
+	}
+	now := record.Now(a.record)
+	if earlier, kin := a.visitBefore(); earlier != nil {
+		list = append(list, comparison{title: "Against " + earlier.called(kin), left: earlier.called(kin),
+			right: a.called(kin), before: record.Now(earlier.record), after: now, otherBike: kin == intake.OtherBike})
+	}
+	if before, since := a.unchanged(); before != nil {
+		list = append(list, comparison{title: "Before and after the changes", left: since, right: "With the changes",
+			before: before, after: record.Next(a.record)})
+	}
+	if advice := a.advice(); advice != nil {
+		list = append(list, comparison{title: "As it is and as you set it", left: "As it is", right: "As you set it",
+			before: now, after: record.Next(advice.Over(a.record)), chosen: true})
+	}
+	return list
+}
+
+// called names a visit by its day, and a bike by its name.
+func (a *arrival) called(kin intake.Kin) string {
+	switch {
+	case kin == intake.OtherBike && a.visit.Bike != "":
+		return a.visit.Bike
+	case a.record.Date != "":
+		return a.record.Date
+	case a.visit.When != "":
+		return a.visit.When
+	}
+	return oneLine(a.from)
+}
+
+// unchanged is the bike before any change that the record knows of, and how that is
+// called; nil where it knows of none.
+func (a *arrival) unchanged() (before *record.Record, called string) {
+	for _, c := range a.log {
+		if c.Key != "" {
+			return record.State(a.record, a.log, "0000-01-01"), "Before " + c.On
+		}
+	}
+	r := *a.record
+	r.Entries = slices.Clone(r.Entries)
+	changed := false
+	for _, e := range r.Entries {
+		if e.Was != "" && e.Was != e.Text {
+			old, _ := record.Decode(string(record.Escape([]byte(e.Key+"="), e.Was)))
+			if was := old.At(e.Key); was != nil {
+				r.Put(*was)
+				changed = true
+			}
+		}
+	}
+	if !changed {
+		return nil, ""
+	}
+	return &r, "Before"
+}
+
+// differ is one line of a comparison.
+type differ struct {
+	Label, Before, After, Change string
+	Beyond                       bool // the difference is more than its error
+}
+
+// rows are the values that both states have and in which they differ.
+func (c comparison) rows(r *words.Reader) (rows []differ) {
+	for _, d := range intake.Differences(c.before, c.after) {
+		if d.Before == d.After {
+			continue
+		}
+		q, by := d.Quantity, d.After-d.Before
+		row := differ{Label: string(q.Label), Before: valueOf(q, d.Before, r), After: valueOf(q, d.After, r),
+			Beyond: !d.Same}
+		switch {
+		case q.Is() == measure.Pick:
+		case c.chosen:
+			row.Change = signed(by, exactAmount(math.Abs(by), q.Unit, r))
+		default:
+			size := measure.Uncertain{Amount: q.Amount(math.Abs(by)), Plus: d.Margin}
+			row.Change = signed(by, size.Say(r)) + ", more than the error"
+			if d.Same {
+				row.Change = signed(by, size.Say(r)) + ", within the error of measuring"
+			}
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// onlyOne says what one state has and the other has not, "" if nothing.
+func (c comparison) onlyOne() string {
+	var parts []string
+	for _, x := range []struct {
+		called     string
+		this, that *record.Record
+	}{{c.left, c.before, c.after}, {c.right, c.after, c.before}} {
+		var list []*measure.Quantity
+		for i := range x.this.Entries {
+			if e := &x.this.Entries[i]; e.Read() {
+				if other := x.that.Of(e.Quantity); other == nil || !other.Read() {
+					list = append(list, e.Quantity)
+				}
+			}
+		}
+		if list != nil {
+			parts = append(parts, "Only in “"+x.called+"”: "+labels(list)+".")
+		}
+	}
+	return strings.Join(parts, " ")
+}
+
+// figure lays the two states over one another, nil where they are drawn alike or too little
+// of a bike is known. What only one of them says of a bike counts for both.
+func (c comparison) figure() *drawing.Figure {
+	before, after := c.before, c.after
+	frames := func(r *record.Record) bool { return r.Value(measure.Reach) > 0 && r.Value(measure.Stack) > 0 }
+	if c.otherBike {
+		if !frames(before) || !frames(after) {
+			return nil
+		}
+	} else {
+		before, after = record.Merge(after, before), record.Merge(before, after)
+	}
+	if !slices.ContainsFunc(intake.Differences(before, after), func(d intake.Difference) bool {
+		return d.Quantity.Of == measure.OfBike && d.Before != d.After
+	}) {
+		return nil
+	}
+	return cockpit.Overlay(before.Pairs(), after.Pairs())
+}
