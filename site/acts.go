@@ -13,7 +13,7 @@ import (
 	"plumbline/calculators/sheet"
 )
 
-// The acts of a chapter are the numbered list under its heading “Set it” (actHeadings).
+// The acts of a chapter are the numbered list under its heading “Set it” (actIDs).
 // Each has a box to tick, on the screen and on paper, and a caution may stand at the
 // act where the risk arises: a caution block inside the list item. The page's script
 // walks through them one a screen (templates/page/garage.js).
@@ -21,18 +21,18 @@ import (
 // longestAct is how much of an act's words goes into its name, in bytes.
 const longestAct = 48
 
-// rideHeading heads what every ride needs: one list to tick, without an order.
-const rideHeading = "Check before you ride"
+// rideID is that of the heading of what every ride needs: one list to tick, without an order.
+const rideID = "check-before-you-ride"
 
 // isRide tells whether a heading is that of the list for every ride.
-func (h heading) isRide() bool { return h.level == 2 && h.text == rideHeading }
+func (h heading) isRide() bool { return h.level == 2 && h.id == rideID }
 
-// briefHeading heads a page's whole advice as one list to tick, each line with the way
+// briefID is that of the heading of a page's whole advice as one list to tick, each line with the way
 // to the section that says more. What comes next on the way stands directly under it.
-const briefHeading = "In short"
+const briefID = "in-short"
 
 // isBrief tells whether a heading is that of a page's advice in short.
-func (h heading) isBrief() bool { return h.level == 2 && h.text == briefHeading }
+func (h heading) isBrief() bool { return h.level == 2 && h.id == briefID }
 
 // acts returns the page's list of acts; nil where it has none.
 func (p *guidePage) acts() *ast.List { return p.listUnder(heading.isAct) }
@@ -44,7 +44,8 @@ func (p *guidePage) listUnder(is func(heading) bool) *ast.List {
 		switch n := n.(type) {
 		case *ast.Heading:
 			if n.Level <= 2 {
-				under = heading{level: n.Level, text: string(inlineText(n, p.body()))}
+				id, _ := n.AttributeString("id")
+				under = heading{level: n.Level, id: string(id.([]byte))}
 			}
 		case *ast.List:
 			if is(under) && n.IsOrdered() {

@@ -42,37 +42,24 @@ func (g *Guide) files(engine engineFiles) ([]part, paths, error) {
 	if err != nil {
 		return nil, in, err
 	}
-	made, err := g.made(in)
-	if err != nil {
-		return nil, in, err
-	}
-	manifest, err := g.manifestFile(in)
-	if err != nil {
-		return nil, in, err
-	}
-	ready := append(slices.Concat(assets, made), schemaFile(), licencesFile(), manifest)
-	for p, as := range g.shown {
-		s, _ := g.layers.file(p)
-		data := s.text
-		if as.picture != nil {
-			data = as.data
-		}
-		ready = append(ready, file{path: as.url, data: data})
-	}
+	ready := append(assets, schemaFile(), licencesFile())
 	for _, name := range g.hostFiles {
 		ready = append(ready, g.hostFile(name))
 	}
-	list := make([]part, 0, len(ready)+len(g.pages))
+	if m := g.sitemap(); m != nil {
+		ready = append(ready, file{path: sitemapURL, data: m})
+	}
+	var list []part
 	for _, f := range ready {
 		list = append(list, part{f.path, func() (file, error) { return f, nil }})
 	}
-	for i, p := range g.pages {
-		list = append(list, part{p.URL, func() (file, error) {
-			b, err := g.page(i, in)
-			return file{path: p.URL, data: b}, err
-		}})
+	for _, each := range g.everyLanguage() {
+		own, err := each.inItsFolder(in)
+		if err != nil {
+			return nil, in, err
+		}
+		list = append(list, own...)
 	}
-	list = append(list, g.embedded(in)...)
 	slices.SortFunc(list, func(a, b part) int { return strings.Compare(a.path, b.path) })
 	there := make(map[string]bool, len(list))
 	for _, p := range list {
@@ -95,6 +82,51 @@ func (g *Guide) files(engine engineFiles) ([]part, paths, error) {
 	}
 	// It comes last because it waits for the hashes of all others, which are made before it.
 	return append(list, part{workerURL, kept.worker}), in, nil
+}
+
+// inItsFolder are the files that a guide has in each language of its own: pages, lists and
+// pictures. in are the folders that all languages share, seen from the top.
+func (g *Guide) inItsFolder(in paths) (list []part, err error) {
+	up := rootFrom(g.within)
+	if up != "./" {
+		in = paths{up + in.assets, up + in.engine}
+	}
+	made, err := g.made(in)
+	if err != nil {
+		return nil, err
+	}
+	manifest, err := g.manifestFile(in)
+	if err != nil {
+		return nil, err
+	}
+	ready := append(made, manifest)
+	for p, as := range g.shown {
+		s, _ := g.layers.file(p)
+		data := s.text
+		if as.picture != nil {
+			data = as.data
+		}
+		ready = append(ready, file{path: as.url, data: data})
+	}
+	for _, f := range ready {
+		list = append(list, part{f.path, func() (file, error) { return f, nil }})
+	}
+	for i, p := range g.pages {
+		list = append(list, part{p.URL, func() (file, error) {
+			b, err := g.page(i, in)
+			return file{path: p.URL, data: b}, err
+		}})
+	}
+	list = append(list, g.embedded(in)...)
+	for i := range list {
+		in, make := g.within+list[i].path, list[i].make
+		list[i] = part{in, func() (file, error) {
+			f, err := make()
+			f.path = in
+			return f, err
+		}}
+	}
+	return list, nil
 }
 
 // build makes every file of the guide in memory, in the order of their paths.

@@ -129,13 +129,16 @@ func (p *guidePage) has(kind string) bool {
 // uses is a mistake.
 func (g *Guide) checkHeader(p *guidePage) (bad []Mistake) {
 	at := func(i item, what, remedy string) {
-		bad = append(bad, Mistake{p.file, i.at.Position.Line + 1, i.at.Position.Column, what, remedy})
+		bad = append(bad, Mistake{i.file, i.at.Position.Line + 1, i.at.Position.Column, what, remedy})
 	}
 	used := g.used(p)
 	for _, s := range p.Sources {
 		switch {
 		case g.library.sources[s.text] == nil:
 			at(s, "there is no source “"+s.text+"”", meant(s.text, g.library.sourceKeys, "add it to sources.yaml"))
+		case !slices.Contains(used, s.text) && p.original != nil:
+			bad = append(bad, p.mistake(0, "the translation lacks the source “"+s.text+"”",
+				"cite it with [@"+s.text+"] where the original does"))
 		case !slices.Contains(used, s.text):
 			at(s, "nothing on this page uses the source “"+s.text+"”",
 				"cite it with [@"+s.text+"] or take it out of the header")

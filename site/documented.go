@@ -56,6 +56,13 @@ var documented = []setting{
 	{"booking", "The web address at which an appointment is made.", "booking: https://alder-bank.example/book"},
 	{"units", "What lengths are shown in at first: mm, cm or in. Every reader can change it.", "units: cm"},
 	{"language", "The language of your chapters, as the web writes it (BCP 47).", "language: en-GB"},
+	{
+		"languages",
+		"The languages in which the guide is published, the one of your chapters among them. The built-in chapters " +
+			"are there in English and German. Each language but yours has a folder of its own name here, for what " +
+			"you say in it: de/guide.yaml, de/shop/how-we-fit.md. What is missing there is shown as you wrote it.",
+		"languages: [en, de]",
+	},
 	{"leave_out", "Chapters of the built-in guide that you do not want. Links to them become plain words.",
 		"leave_out: [cockpit/bar-roll-and-rise, feet/shoe-size]"},
 	{

@@ -6,36 +6,43 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"golang.org/x/text/collate"
+	"golang.org/x/text/language"
 )
 
 // term is one entry of the glossary.
 type term struct {
-	Key   string // the anchor
-	Name  string
-	Also  []string // other names
-	Forms []string // words that use it and are no names for it
-	Not   []string // phrases in which its words mean something else
-	Shows string   // a figure with its little picture; may be empty
-	Says  string
-	Pages []*guidePage // where the term is used, found in the text
+	Key    string // the anchor
+	Name   string
+	Origin string   // its name in the language that it was first written in
+	Also   []string // other names
+	Forms  []string // words that use it and are no names for it
+	Not    []string // phrases in which its words mean something else
+	Shows  string   // a figure with its little picture; may be empty
+	Says   string
+	Pages  []*guidePage // where the term is used, found in the text
 }
 
 // glossary reads glossary.yaml of both layers: a term for each key, and below it
 // “says”, and where needed “also” with other names, “forms” with words that use it,
 // “not” with phrases in which its words mean something else, and “figure” with its
-// picture. A shop's term replaces a built-in one of the same name.
-func (l *layers) glossary(figures []string) (terms []term, bad []Mistake) {
-	for _, layer := range []map[string]source{l.base, l.local} {
+// picture. A shop's term replaces a built-in one of the same name. A translation stands
+// under the term's own key and has its name in “term”; its anchor stays that of the key.
+func (l *layers) glossary(figures []string, tag string) (terms []term, bad []Mistake) {
+	for _, layer := range []map[string]source{l.base, l.baseSaid, l.local, l.localSaid} {
 		from, ok := layer[glossaryFile]
 		if !ok {
 			continue
 		}
 		y := &yamlReader{file: from.file}
 		for _, e := range y.root(from.text) {
-			t := term{Name: e.key}
+			t := term{Name: e.key, Origin: e.key}
 			for _, e := range y.mapping(e.value, "a term") {
 				switch {
-				case !y.known(e, "says", "also", "forms", "not", "figure"):
+				case !y.known(e, "term", "says", "also", "forms", "not", "figure"):
+				case e.key == "term":
+					t.Name = y.text(e)
 				case e.key == "says":
 					t.Says = y.text(e)
 				case e.key == "forms":
@@ -54,7 +61,12 @@ func (l *layers) glossary(figures []string) (terms []term, bad []Mistake) {
 			if t.Says == "" {
 				y.mistake(e.at, "the term “"+e.key+"” is not explained", "add “says:”")
 			}
-			if i := slices.IndexFunc(terms, func(o term) bool { return strings.EqualFold(o.Name, t.Name) }); i >= 0 {
+			same := func(o term) bool { return strings.EqualFold(o.Origin, e.key) || strings.EqualFold(o.Name, e.key) }
+			if i := slices.IndexFunc(terms, same); i >= 0 {
+				t.Origin = terms[i].Origin
+				if t.Shows == "" && t.Name != e.key { // a translation shows the same
+					t.Shows = terms[i].Shows
+				}
 				terms[i] = t
 			} else {
 				terms = append(terms, t)
@@ -62,13 +74,14 @@ func (l *layers) glossary(figures []string) (terms []term, bad []Mistake) {
 		}
 		bad = append(bad, y.bad...)
 	}
-	slices.SortFunc(terms, func(a, b term) int {
-		return cmp.Or(cmp.Compare(strings.ToLower(a.Name), strings.ToLower(b.Name)), cmp.Compare(a.Name, b.Name))
-	})
 	ids := reservedIDs()
 	for i := range terms {
-		terms[i].Key = unique(slug(terms[i].Name), ids)
+		terms[i].Key = unique(slug(terms[i].Origin), ids)
 	}
+	order := collate.New(language.Make(tag), collate.IgnoreCase)
+	slices.SortFunc(terms, func(a, b term) int {
+		return cmp.Or(order.CompareString(a.Name, b.Name), cmp.Compare(a.Name, b.Name))
+	})
 	return terms, bad
 }
 

@@ -15,6 +15,11 @@ import (
 // any number of times.
 type Guide struct {
 	settings
+	said   *tongue  // the language that it is read in
+	others []*Guide // the same in each other language, in folders below this one's
+	within string   // its own folder, "" for the guide itself
+	home   *Guide   // the guide itself, nil for that
+
 	front *guidePage
 	parts []guidePart
 	pages []*guidePage // front page, then each part's page with its chapters, in order
@@ -71,25 +76,49 @@ func load(overlayDir string, kept *memory) (*Guide, []Mistake) {
 func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
 	g, bad := assembled(builtIn, local, localName, on, kept)
 	if len(bad) > 0 {
-		return nil, sorted(bad)
+		return nil, slices.Compact(sorted(bad)) // what is read in two languages is wrong once
 	}
-	g.findTerms()
+	for _, each := range g.everyLanguage() {
+		each.findTerms()
+	}
 	return g, nil
 }
 
 // assembled is a guide with all that is wrong with it.
 func assembled(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
-	l, bad := lay(builtIn, local, localName)
-	g := &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*guidePage{}, shown: map[string]shownFile{},
-		gone: map[string][]string{}}
+	all, bad := lay(builtIn, local, localName)
+	own, more := all.settings() // the languages are known before anything is read in one
+	bad = append(bad, more...)
+	folders := all.languageFolders(own)
+	g, more := spokenGuide(all.in(spokenIn(own.Language), own.Language, folders), own.Language, on, kept)
+	bad = append(bad, more...)
+	for _, tag := range own.Languages {
+		if tag == own.Language {
+			continue
+		}
+		o, more := spokenGuide(all.in(spokenIn(tag), own.Language, folders), tag, on, kept)
+		bad = append(bad, more...)
+		o.home, o.within = g, tag+"/"
+		g.others = append(g.others, o)
+	}
+	return g, bad
+}
+
+// spokenGuide is a guide in one language, and what is wrong with it.
+func spokenGuide(l *layers, tag string, on *shelf, kept *memory) (g *Guide, bad []Mistake) {
+	g = &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*guidePage{}, shown: map[string]shownFile{},
+		gone: map[string][]string{}, said: spokenIn(tag)}
 	add := func(more []Mistake) { bad = append(bad, more...) }
 	var more []Mistake
 	g.settings, more = l.settings()
+	g.Language = tag
 	add(more)
-	g.reader = &words.Reader{Units: g.Units}
+	reader := *g.said.reader
+	reader.Units = g.Units
+	g.reader = &reader
 	g.library, more = l.library()
 	add(more)
-	g.terms, more = l.glossary(on.figureNames())
+	g.terms, more = l.glossary(on.figureNames(), tag)
 	add(more)
 	add(g.assemble())
 	add(g.readAsked())
@@ -108,6 +137,9 @@ func assembled(builtIn, local fs.FS, localName string, on *shelf, kept *memory) 
 	return g, bad
 }
 
+// everyLanguage is the guide in each of its languages, its own first.
+func (g *Guide) everyLanguage() []*Guide { return append([]*Guide{g}, g.others...) }
+
 // assemble reads the pages in the order of guide.yaml.
 func (g *Guide) assemble() (bad []Mistake) {
 	many := len(g.layers.paths) > manyPages && g.kept == nil
@@ -116,7 +148,9 @@ func (g *Guide) assemble() (bad []Mistake) {
 		if !ok {
 			return nil
 		}
+		s, unlike := s.matched()
 		s, wrong := g.composed(s)
+		wrong = append(unlike, wrong...)
 		page, more := parsePage(s)
 		page.wrong = append(wrong, more...)
 		if many {
@@ -185,7 +219,7 @@ func (g *Guide) walk() (bad []Mistake) {
 		switch {
 		case p != nil:
 			g.path = append(g.path, p)
-			if _, ok := readTime(p.Time); !ok {
+			if _, ok := readTime(p.Clock, p.said); !ok {
 				bad = append(
 					bad,
 					Mistake{p.file, 1, 1, "this page is a step of “path”, and its time cannot be counted",

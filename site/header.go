@@ -15,10 +15,26 @@ type header struct {
 	Time     string
 	Sources  []item
 	Cautions []item
-	Replaces item // the edition of the built-in chapter that the shop's was made from
+	Replaces item   // the edition of the built-in chapter that the shop's was made from
+	Original item   // the edition of the original that the translation was made from
+	Clock    string // Time as the original says it, from which it is read
 }
 
-var headerKeys = []string{"title", "nav", "question", "summary", "needs", "time", "sources", "cautions", "replaces"}
+var headerKeys = []string{"title", "nav", "question", "summary", "needs", "time", "sources", "cautions", "replaces",
+	"original"}
+
+// from is the header of a translation, with what its original says once for all languages.
+func (h header) from(original source) header {
+	o, _, _ := readHeader(original)
+	h.Sources, h.Cautions, h.Clock = o.Sources, o.Cautions, o.Time
+	if h.Time == "" {
+		h.Time = o.Time
+	}
+	if h.Needs == nil {
+		h.Needs = o.Needs
+	}
+	return h
+}
 
 // splitHeader parts a page into header and text. at is where the text begins.
 func splitHeader(text []byte) (head []byte, at int, ok bool) {
@@ -73,6 +89,8 @@ func readHeader(s source) (h header, at int, bad []Mistake) {
 			h.Cautions = y.list(e)
 		case "replaces":
 			h.Replaces = item{y.raw(e), e.value.GetToken(), s.file}
+		case "original":
+			h.Original = item{y.raw(e), e.value.GetToken(), s.file}
 		}
 	}
 	if len(y.bad) == 0 {

@@ -28,6 +28,9 @@ func (g *Guide) made(in paths) ([]file, error) {
 			v.Modules = append(v.Modules, "search.js")
 		}},
 	} {
+		if m.kind == "lost" && g.home != nil {
+			continue // a server shows one page for all addresses that do not exist
+		}
 		v := g.view(m.kind, m.url, in)
 		m.fill(v)
 		b, err := v.write()
@@ -36,11 +39,7 @@ func (g *Guide) made(in paths) ([]file, error) {
 		}
 		out = append(out, file{path: m.url, data: b})
 	}
-	out = append(out, file{path: indexURL, data: g.index()}, file{path: wordsURL, data: g.wordList()})
-	if m := g.sitemap(); m != nil {
-		out = append(out, file{path: sitemapURL, data: m})
-	}
-	return out, nil
+	return append(out, file{path: indexURL, data: g.index()}, file{path: wordsURL, data: g.wordList()}), nil
 }
 
 func (g *Guide) fillGlossary(v *view) {

@@ -49,7 +49,7 @@ func (m *memory) keep(path string, sum [sha256.Size]byte, html []byte) {
 // sum is a hash of everything that a page's rendered text depends on.
 func (g *Guide) sum(p *guidePage) (sum [sha256.Size]byte) {
 	h := sha256.New()
-	fmt.Fprintf(h, "%s\n%d\n", g.Units, len(p.text))
+	fmt.Fprintf(h, "%s\n%s\n%d\n", g.Language, g.Units, len(p.text))
 	h.Write(p.text)
 	for _, step := range g.path { // a step says what comes next
 		fmt.Fprintf(h, "%q %q\n", step.Path, step.Title)
@@ -63,7 +63,7 @@ func (g *Guide) sum(p *guidePage) (sum [sha256.Size]byte) {
 			fmt.Fprintf(h, "%q %q %t\n", to.Path, to.Nav, to.has(sheetBlock))
 		}
 	}
-	for _, layer := range []map[string]source{g.layers.base, g.layers.local} {
+	for _, layer := range []map[string]source{g.layers.base, g.layers.baseSaid, g.layers.local, g.layers.localSaid} {
 		for _, name := range []string{sourcesFile, cautionsFile, glossaryFile} {
 			fmt.Fprintf(h, "%d\n", len(layer[name].text))
 			h.Write(layer[name].text)

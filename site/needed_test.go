@@ -98,7 +98,7 @@ func TestTheFrontPageCountsWhatTheListsTake(t *testing.T) {
 	}
 	for path, want := range map[string]string{"start/measure-yourself.md": "9 minutes",
 		"start/measure-your-bike.md": "32 minutes", "saddle/height.md": "30 minutes, then two or three rides"} {
-		if got := g.stepTime(g.byPath[path]); got != want {
+		if got, _ := g.stepTime(g.byPath[path]); got != want {
 			t.Errorf("%s takes %q, not %q", path, got, want)
 		}
 	}

@@ -69,7 +69,11 @@ type offlineList struct {
 
 // keptOffline is an empty list that waits for so many files.
 func (g *Guide) keptOffline(files int) *offlineList {
-	k := &offlineList{pages: len(g.pages) <= mostKept, hashes: map[string]string{}}
+	pages := 0
+	for _, each := range g.everyLanguage() {
+		pages += len(each.pages)
+	}
+	k := &offlineList{pages: pages <= mostKept, hashes: map[string]string{}}
 	k.wait.Add(files)
 	return k
 }

@@ -9,16 +9,17 @@ import (
 
 // The headings by which a chapter that computes is ordered: the reader who stands
 // in a garage comes first, the one who wants to know why comes after.
+// They are known by their ids, which are the same in every language (language.go).
 const (
-	trailHeading = "Check it on the trail"
-	feelHeading  = "If it feels wrong"
+	trailID = "check-it-on-the-trail"
+	feelID  = "if-it-feels-wrong"
 )
 
-// actHeadings head the list of acts of a chapter. A chapter has one of them.
-var actHeadings = []string{"Set it", "Choose it", "Try it", "Read it", "Decide"}
+// actIDs are those of the headings of a chapter's acts. A chapter has one of them.
+var actIDs = []string{"set-it", "choose-it", "try-it", "read-it", "decide"}
 
 // isAct tells whether a heading is that of a chapter's acts.
-func (h heading) isAct() bool { return h.level == 2 && slices.Contains(actHeadings, h.text) }
+func (h heading) isAct() bool { return h.level == 2 && slices.Contains(actIDs, h.id) }
 
 // rank is the place of a section in a chapter: acts, trail, what to do if it feels
 // wrong, the rest.
@@ -26,9 +27,9 @@ func (h heading) rank() int {
 	switch {
 	case h.isAct():
 		return 1
-	case h.text == trailHeading:
+	case h.id == trailID:
 		return 2
-	case h.text == feelHeading:
+	case h.id == feelID:
 		return 3
 	}
 	return 4
@@ -98,7 +99,7 @@ func (p *guidePage) checkOrder() (bad []Mistake) {
 			bad = append(
 				bad,
 				p.mistake(h.at, "“"+h.text+"” comes after “"+before.text+"”", "put the sections in the order "+
-					p.headings[acts].text+", "+trailHeading+", "+feelHeading+", then the rest"),
+					p.headings[acts].text+", Check it on the trail, If it feels wrong, then the rest"),
 			)
 		}
 		before = h
@@ -113,9 +114,9 @@ func (p *guidePage) checkOrder() (bad []Mistake) {
 // checkActless finds a chapter that tells what to do under no heading of its acts.
 func (p *guidePage) checkActless(calculator int) (bad []Mistake) {
 	for _, h := range p.headings {
-		if h.text == trailHeading {
-			bad = append(bad, p.mistake(h.at, "the chapter computes and has a section “"+trailHeading+
-				"”, but none of its acts", "write ## "+actHeadings[0]+" above it, with a numbered list"))
+		if h.id == trailID {
+			bad = append(bad, p.mistake(h.at, "the chapter computes and has a section “"+h.text+
+				"”, but none of its acts", "write ## Set it above it, with a numbered list"))
 		}
 	}
 	return bad

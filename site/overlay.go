@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 	"path"
+	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -20,6 +21,12 @@ type source struct {
 	text  []byte
 	local bool       // from the shop's own folder
 	lines []textLine // where each line was written, of a page that was put together; else nil
+
+	lang     string         // the language that it is written in
+	said     *tongue        // the same, where it is that of the guide around it
+	original *source        // what it is a translation of
+	alike    bool           // it may have the original's headings and need not
+	ids      map[int]string // of its headings, by their lines, where they are the original's
 }
 
 // The files of a guide that are not pages. In the shop's folder they are laid
@@ -53,6 +60,8 @@ const maxFile = 8 << 20
 type layers struct {
 	base, local map[string]source
 	paths       []string // every path once, sorted
+
+	baseSaid, localSaid map[string]source // keyed files that say the words of others in a language
 }
 
 // file returns the file at p that counts.
@@ -223,8 +232,11 @@ func misplaced(p string) (what, remedy string) {
 // wanted tells whether a guide reads a file of that name.
 func wanted(p string) bool {
 	ext := path.Ext(p)
-	return ext == ".md" || ext == markFile || isFile(p) || slices.Contains(keyed, p)
+	return ext == ".md" || ext == markFile || isFile(p) || slices.Contains(keyed, inLanguage.ReplaceAllString(p, ""))
 }
+
+// inLanguage is the folder of a language at the beginning of a path.
+var inLanguage = regexp.MustCompile(`^[a-z]{2,3}(-[A-Za-z0-9]+)*/`)
 
 // tooLarge is the error for a file that is not read for its size.
 type tooLarge string

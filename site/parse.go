@@ -16,6 +16,7 @@ import (
 	"github.com/yuin/goldmark/util"
 
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // guidePage is one page of the guide, read from one Markdown file.
@@ -48,7 +49,8 @@ type heading struct {
 	level    int
 	text, id string
 	at       int
-	from     int // where its text begins in the page's words
+	from     int  // where its text begins in the page's words
+	measured bool // it is that of a measurement, which a block shows
 }
 
 // reservedIDs are the ids that the page templates use.
@@ -59,27 +61,41 @@ func reservedIDs() map[string]bool {
 
 // newParser parses Markdown with tables, typographic quotes, and the blocks and
 // citations of a guide.
-func newParser() parser.Parser {
-	md := goldmark.New(goldmark.WithExtensions(extension.NewTable(), quotes, guideSyntax{}))
+func newParser(marks [4]string) parser.Parser {
+	md := goldmark.New(goldmark.WithExtensions(extension.NewTable(), quotes(marks), guideSyntax{}))
 	return md.Parser()
 }
 
 // quotes sets typed quotation marks and apostrophes as a printer would. They are
 // written as letters, not as entities, so that headings and the search index
 // have them as they are read.
-var quotes = extension.NewTypographer(extension.WithTypographicSubstitutions(marks))
+func quotes(marks [4]string) goldmark.Extender {
+	return extension.NewTypographer(extension.WithTypographicSubstitutions(map[extension.TypographicPunctuation][]byte{
+		extension.LeftSingleQuote:  []byte(marks[2]),
+		extension.RightSingleQuote: []byte(marks[3]),
+		extension.LeftDoubleQuote:  []byte(marks[0]),
+		extension.RightDoubleQuote: []byte(marks[1]),
+		extension.Apostrophe:       []byte("’"),
+		extension.EnDash:           nil,
+		extension.EmDash:           nil,
+		extension.Ellipsis:         nil,
+		extension.LeftAngleQuote:   nil,
+		extension.RightAngleQuote:  nil,
+	}))
+}
 
-var marks = map[extension.TypographicPunctuation][]byte{
-	extension.LeftSingleQuote:  []byte("‘"),
-	extension.RightSingleQuote: []byte("’"),
-	extension.LeftDoubleQuote:  []byte("“"),
-	extension.RightDoubleQuote: []byte("”"),
-	extension.Apostrophe:       []byte("’"),
-	extension.EnDash:           nil,
-	extension.EmDash:           nil,
-	extension.Ellipsis:         nil,
-	extension.LeftAngleQuote:   nil,
-	extension.RightAngleQuote:  nil,
+// The quotation marks of a language: the outer two, and the two inside those.
+var (
+	englishMarks = [4]string{"“", "”", "‘", "’"}
+	otherMarks   = map[string][4]string{"de": {"„", "“", "‚", "‘"}}
+)
+
+// marksOf are the quotation marks of a language.
+func marksOf(tag string) [4]string {
+	if marks, ok := otherMarks[baseOf(tag)]; ok {
+		return marks
+	}
+	return englishMarks
 }
 
 // guideSyntax is the goldmark extension for blocks and citations.
@@ -93,7 +109,17 @@ func (guideSyntax) Extend(m goldmark.Markdown) {
 	)
 }
 
-var guideParser = newParser()
+var parsers sync.Map // by their quotation marks
+
+// parserOf returns the parser for pages in a language.
+func parserOf(tag string) parser.Parser {
+	marks := marksOf(tag)
+	if p, ok := parsers.Load(marks); ok {
+		return p.(parser.Parser)
+	}
+	p, _ := parsers.LoadOrStore(marks, newParser(marks))
+	return p.(parser.Parser)
+}
 
 // parsePage reads one page. The mistakes are those that show without knowing
 // any other page.
@@ -101,6 +127,10 @@ func parsePage(s source) (*guidePage, []Mistake) {
 	p := &guidePage{part: -1, source: s, Path: s.path, URL: strings.TrimSuffix(s.path, ".md") + ".html"}
 	h, at, bad := readHeader(s)
 	p.header, p.at = h, at
+	p.Clock = h.Time
+	if s.original != nil {
+		p.header = h.from(*s.original)
+	}
 	if line := tooDeep(p.body()); line > 0 {
 		m := p.mistake(0, "this entry of a list is indented by more than "+strconv.Itoa(deepestList)+" columns",
 			"indent it less: nobody can follow so many levels")
@@ -108,7 +138,7 @@ func parsePage(s source) (*guidePage, []Mistake) {
 		bad = append(bad, m)
 		p.at = len(p.text) // the rest is not read
 	}
-	p.tree = guideParser.Parse(text.NewReader(p.body()))
+	p.tree = parserOf(s.lang).Parse(text.NewReader(p.body()))
 	p.collect()
 	p.boxes()
 	return p, bad
@@ -183,9 +213,9 @@ func (p *guidePage) collect() {
 		switch n := n.(type) {
 		case *ast.Heading:
 			said := string(inlineText(n, p.body()))
-			id := unique(slug(said), ids)
+			id := unique(p.idOf(n, said), ids)
 			n.SetAttributeString("id", []byte(id))
-			p.headings = append(p.headings, heading{n.Level, said, id, blockStart(n), plain.Len()})
+			p.headings = append(p.headings, heading{n.Level, said, id, blockStart(n), plain.Len(), false})
 		case *ast.Link:
 			p.links = append(p.links, n)
 		case *ast.Image:
@@ -196,8 +226,9 @@ func (p *guidePage) collect() {
 			p.blocks = append(p.blocks, n)
 			for _, key := range n.keys {
 				if q := measure.Named(key); q != nil {
-					p.headings = append(p.headings, heading{3, string(q.Label), measureID(key), n.at, plain.Len()})
-					plain.WriteString(string(q.Label + ". " + q.How.Text + " " + q.How.Slip + "\n"))
+					p.headings = append(p.headings, heading{3, q.Label.Say(p.reader()), measureID(key), n.at, plain.Len(), true})
+					r := p.reader()
+					plain.WriteString(q.Label.Say(r) + ". " + q.How.Text.Say(r) + " " + q.How.Slip.Say(r) + "\n")
 				}
 			}
 			return ast.WalkSkipChildren, nil
@@ -217,6 +248,25 @@ func (p *guidePage) collect() {
 		return ast.WalkContinue, nil
 	})
 	p.words = plain.String()
+}
+
+// idOf is the id of a heading: its original's where the page is a translation.
+func (p *guidePage) idOf(n *ast.Heading, said string) string {
+	if p.ids != nil {
+		line, _ := place(p.text, p.at+blockStart(n))
+		if file, at := p.written(line); file == p.file && p.ids[at] != "" {
+			return p.ids[at]
+		}
+	}
+	return p.said.named(said)
+}
+
+// reader says the texts of calculators in the page's language.
+func (p *guidePage) reader() *words.Reader {
+	if p.said == nil {
+		return nil
+	}
+	return p.said.reader
 }
 
 // reserve numbers the page's blocks and takes their ids before any heading can.

@@ -194,7 +194,7 @@ func (r *reviewer) structure() {
 	if len(r.g.used(p)) == 0 && !mentionsPractice(p.words) {
 		r.whole(ruleSource, "this chapter names no source", "cite one with [@key], or say that it is common practice")
 	}
-	sets := slices.ContainsFunc(p.headings, func(h heading) bool { return h.text == "Set it" })
+	sets := slices.ContainsFunc(p.headings, func(h heading) bool { return h.id == actIDs[0] })
 	stops, checks := r.g.warnings(p)
 	if sets && len(stops)+len(checks) == 0 && !p.has(cautionBlock) {
 		r.whole(ruleCaution, "something is set in this chapter and no caution stands in it",

@@ -139,7 +139,9 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	at := time.Now()
 	o.bestPages = !o.Quick && len(g.pages) <= mostBest
 	r, err := o.fill(ctx, stage, dir, files, old)
-	r.Pages = len(g.pages)
+	for _, each := range g.everyLanguage() {
+		r.Pages += len(each.pages)
+	}
 	if err == nil {
 		o.log("pages     %9d pages         %s", r.Pages, since(at))
 		o.log("files     %9s in %d files, %d unchanged", size(r.Bytes), r.Files, r.Linked)

@@ -41,6 +41,29 @@ func (g *Guide) News() (list []string) {
 			list = append(list, p.file+": the built-in chapter is newer than the one that yours was made from")
 		}
 	}
+	for _, each := range g.others {
+		list = append(list, each.olderThanTheirs()...)
+	}
+	return append(list, g.olderThanTheirs()...)
+}
+
+// olderThanTheirs tells of each translated chapter whose original has changed since, and of
+// those that do not say what they were made from.
+func (g *Guide) olderThanTheirs() (list []string) {
+	for _, p := range g.pages {
+		if p.original == nil {
+			continue
+		}
+		switch now := edition(p.original.text); p.Original.text {
+		case now:
+		case "":
+			list = append(list, p.file+": the translation does not say what it was made from. Add “original: "+now+
+				"” to its header, and you are told when the original changes")
+		default:
+			list = append(list, p.file+": the original is newer than the one that this was made from. When it is "+
+				"brought up to date, write “original: "+now+"” into its header")
+		}
+	}
 	return list
 }
 

@@ -18,6 +18,7 @@ const numbersFrom = "where-the-numbers-come-from"
 // stands below it. The first one has no heading.
 type section struct {
 	id    string // of the heading
+	own   string // what it would be by the words of the heading alone
 	lines []textLine
 }
 
@@ -45,7 +46,7 @@ func (g *Guide) composed(s source) (source, []Mistake) {
 	sections := sectionsOf(s, at)
 	for _, h := range hidden {
 		_, heading, _ := strings.Cut(h.text, "#")
-		i := slices.IndexFunc(sections, func(x section) bool { return x.id == slug(heading) })
+		i := slices.IndexFunc(sections, func(x section) bool { return x.id == slug(heading) || x.own == slug(heading) })
 		if i < 1 {
 			bad = append(bad, Mistake{h.file, h.at.Position.Line, h.at.Position.Column,
 				"“" + s.path + "” has no section “" + heading + "”",
@@ -109,11 +110,11 @@ func withAddition(sections []section, addition source, bad []Mistake) ([]section
 		end = len(sections)
 	}
 	for _, x := range own[1:] {
-		if i := slices.IndexFunc(sections, func(s section) bool { return s.id == x.id }); i >= 0 {
+		if i := slices.IndexFunc(sections, func(s section) bool { return s.id == x.id || s.own == x.own }); i >= 0 {
 			sections[i].lines = append(endedLine(sections[i].lines), x.lines[1:]...)
 			continue
 		}
-		sections = slices.Insert(sections, end, section{x.id, endedLine(x.lines)})
+		sections = slices.Insert(sections, end, section{x.id, x.own, endedLine(x.lines)})
 		end++
 	}
 	return sections, bad
@@ -144,7 +145,11 @@ func sectionsOf(s source, at int) []section {
 		case fence == "" && (strings.HasPrefix(mark, "```") || strings.HasPrefix(mark, "~~~")):
 			fence = mark[:3]
 		case fence == "" && strings.HasPrefix(text, "## "):
-			sections = append(sections, section{id: slug(strings.Trim(text, "# "))})
+			x := section{id: s.said.named(strings.Trim(text, "# ")), own: slug(strings.Trim(text, "# "))}
+			if id := s.ids[l.at]; id != "" && l.file == s.file {
+				x.id = id
+			}
+			sections = append(sections, x)
 		}
 		last := &sections[len(sections)-1]
 		last.lines = append(last.lines, l)

@@ -26,12 +26,15 @@ type settings struct {
 	Licence  string // how the shop's own chapters may be used; may be empty
 	Units    string // what lengths are shown in at first: mm, cm or in
 	Language string // BCP 47, of the chapters' text
-	LeftOut  []string
-	Parts    []outline
-	Path     []string        // the way through the guide for a newcomer, as part/chapter
-	Request  string          // what a client is asked before a fitting, as a fragment
-	Requests []desk.Template // requests that a fitter keeps for kinds of appointments
+	// Languages are those in which the guide is published, Language among them.
+	Languages []string
+	LeftOut   []string
+	Parts     []outline
+	Path      []string        // the way through the guide for a newcomer, as part/chapter
+	Request   string          // what a client is asked before a fitting, as a fragment
+	Requests  []desk.Template // requests that a fitter keeps for kinds of appointments
 
+	languages []item   // Languages, with their places
 	hostFiles []string // files for hosts that the guide is published with
 	hide      []item   // sections that are not shown, as part/chapter#heading
 	asking    asking   // what Request is made of
@@ -66,6 +69,9 @@ func (l *layers) settings() (settings, []Mistake) {
 	if ok {
 		_, bad = s.read(base, nil)
 	}
+	if said, ok := l.baseSaid[settingsFile]; ok {
+		bad = append(bad, s.translate(said)...)
+	}
 	local, has := l.local[settingsFile]
 	if !has {
 		if !ok {
@@ -73,9 +79,10 @@ func (l *layers) settings() (settings, []Mistake) {
 				Remedy: "write one with name, tagline, contact, notice and parts"})
 		}
 		s.ask()
-		return s, bad
+		return s, append(bad, s.checkLanguages()...)
 	}
 	before := s
+	s.languages = nil // a shop's own are read by who speaks them
 	// Who asks and where the record goes follow from the shop's own name and contact.
 	s.asking.byGiven, s.asking.replyGiven = false, false
 	for i := range s.templates {
@@ -86,8 +93,11 @@ func (l *layers) settings() (settings, []Mistake) {
 	if ok && s.Name != before.Name && before.Name != "" {
 		bad = append(bad, s.own(before, given, local.file)...)
 	}
+	if said, ok := l.localSaid[settingsFile]; ok {
+		bad = append(bad, s.translate(said)...)
+	}
 	s.ask()
-	return s, bad
+	return s, append(bad, s.checkLanguages()...)
 }
 
 // ask makes the requests, once name and contact are known.
@@ -187,6 +197,8 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 					"write one like en, en-GB or de (BCP 47)")
 				s.Language = "en"
 			}
+		case "languages":
+			s.languages = y.list(e)
 		case "leave_out":
 			s.leaveOut = y.list(e)
 			s.LeftOut = texts(s.leaveOut)

@@ -18,7 +18,14 @@ func (g *Guide) onTheWeb(page string) string {
 	if page == "index.html" {
 		page = ""
 	}
-	return strings.TrimSuffix(g.Address, "/") + "/" + (&url.URL{Path: page}).EscapedPath()
+	return strings.TrimSuffix(g.Address, "/") + "/" + g.within + (&url.URL{Path: page}).EscapedPath()
+}
+
+// alternate is the same page in a language, as search engines read it in a sitemap.
+type alternate struct {
+	Rel      string `xml:"rel,attr"`
+	Language string `xml:"hreflang,attr"`
+	Href     string `xml:"href,attr"`
 }
 
 // sitemap lists the pages as the protocol of sitemaps.org has it (version 0.9), nil
@@ -28,17 +35,31 @@ func (g *Guide) sitemap() []byte {
 		return nil
 	}
 	type place struct {
-		Loc string `xml:"loc"`
+		Loc   string      `xml:"loc"`
+		Other []alternate `xml:"xhtml:link"`
 	}
 	set := struct {
 		XMLName xml.Name `xml:"http://www.sitemaps.org/schemas/sitemap/0.9 urlset"`
+		XHTML   string   `xml:"xmlns:xhtml,attr,omitempty"`
 		Places  []place  `xml:"url"`
 	}{}
-	for _, p := range g.pages {
-		set.Places = append(set.Places, place{g.onTheWeb(p.URL)})
+	if len(g.others) > 0 {
+		set.XHTML = "http://www.w3.org/1999/xhtml"
 	}
-	for _, page := range []string{glossaryURL, sourcesURL, elsewhereURL} {
-		set.Places = append(set.Places, place{g.onTheWeb(page)})
+	for _, each := range g.everyLanguage() {
+		var urls []string
+		for _, p := range each.pages {
+			urls = append(urls, p.URL)
+		}
+		for _, page := range append(urls, glossaryURL, sourcesURL, elsewhereURL) {
+			at := place{Loc: each.onTheWeb(page)}
+			if len(g.others) > 0 {
+				for _, other := range g.everyLanguage() {
+					at.Other = append(at.Other, alternate{"alternate", other.Language, other.onTheWeb(page)})
+				}
+			}
+			set.Places = append(set.Places, at)
+		}
 	}
 	b, err := xml.MarshalIndent(set, "", " ")
 	if err != nil {

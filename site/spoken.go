@@ -3,23 +3,31 @@ package site
 import (
 	"strings"
 
-	"golang.org/x/text/language"
+	"plumbline/calculators/words"
 )
 
-// around is the language of what stands around a shop's own chapters: navigation,
-// calculators, built-in chapters. It is English, in the shop's spelling where it has one.
-func (g *Guide) around() string {
-	if base, _ := language.Make(g.Language).Base(); base.String() == "en" {
-		return g.Language
+// readerOf says the texts of calculators and pages in a language.
+func readerOf(tag string) *words.Reader {
+	if baseOf(tag) == builtInLanguage {
+		return &words.Reader{}
 	}
-	return "en"
+	return &words.Reader{Tag: tag, Decimal: ","}
+}
+
+// around is the language of what stands around a chapter: navigation, calculators. Where
+// there is no catalogue for the guide's language it is English.
+func (g *Guide) around() string {
+	if g.said.reader.Said == nil && baseOf(g.Language) != builtInLanguage {
+		return builtInLanguage
+	}
+	return g.Language
 }
 
 // speaks is the language of a page's own text where that is another than what stands
 // around it, so that a screen reader pronounces both; "" elsewhere.
 func (g *Guide) speaks(p *guidePage) string {
-	if p.local && g.Language != g.around() {
-		return g.Language
+	if p.lang != "" && baseOf(p.lang) != baseOf(g.around()) {
+		return p.lang
 	}
 	return ""
 }

@@ -43,7 +43,7 @@ func TestEachTextIsMarkedWithItsLanguage(t *testing.T) {
 
 func TestASpellingOfEnglishIsThatOfAllTexts(t *testing.T) {
 	for given, want := range map[string]string{"en": "en", "en-GB": "en-GB", "de": "en", "de-AT": "en"} {
-		g := &Guide{settings: settings{Language: given}}
+		g := &Guide{settings: settings{Language: given}, said: spokenIn(given)}
 		assert.Equal(t, want, g.around(), given)
 	}
 }

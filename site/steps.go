@@ -7,6 +7,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"plumbline/calculators/words"
 )
 
 // wayView is where a page stands on the newcomer's way through the guide.
@@ -32,12 +34,12 @@ func (g *Guide) way(url string) wayView {
 	var w wayView
 	var total spent
 	for i, p := range g.path {
-		s := stepView{entryView: entry1(url, p), Number: i + 1, Time: g.stepTime(p), Here: p.URL == url}
+		said, t := g.stepTime(p)
+		s := stepView{entryView: entry1(url, p), Number: i + 1, Time: said, Here: p.URL == url}
 		if s.Here {
 			w.Step = i + 1
 		}
 		w.Steps = append(w.Steps, s)
-		t, _ := readTime(s.Time)
 		total.minutes += t.minutes
 		total.rides += t.rides
 	}
@@ -47,20 +49,25 @@ func (g *Guide) way(url string) wayView {
 	if w.Step > 0 && w.Step < len(w.Steps) {
 		w.Next = &w.Steps[w.Step]
 	}
-	w.Time = hours(total.minutes)
+	w.Time = hours(total.minutes).Say(g.reader)
 	if total.rides > 0 {
-		w.Rides = counted(total.rides)
+		w.Rides = spelled(total.rides, g.reader)
 	}
 	return w
 }
 
 // stepTime says what a step takes: a step that measures, only what the later ones need.
-func (g *Guide) stepTime(p *guidePage) string {
+func (g *Guide) stepTime(p *guidePage) (said string, t spent) {
 	if list := g.neededLater(p); len(list) > 0 {
-		return strconv.Itoa(minutesOf(list)) + " minutes"
+		t.minutes = minutesOf(list)
+		return words.Of("{0} minutes", digits(t.minutes)).Say(g.reader), t
 	}
-	return p.Time
+	t, _ = readTime(p.Clock, p.said)
+	return p.Time, t
 }
+
+// digits is a number without decimals in a sentence.
+func digits(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 
 // onward writes what stands directly under a page's answer: the way to do what it
 // says, and on a step what comes next.
@@ -94,41 +101,67 @@ type spent struct{ minutes, rides int }
 // Words between the two, such as “to measure”, may stand there.
 var timeForm = regexp.MustCompile(`^(\d+) minutes\b(?:.*?\bthen (\w+)\b(?: (?:or|to) \w+)? rides?\b)?`)
 
+// otherTime is the same in another language than English: “30 Minuten, dann zwei Fahrten”.
+var otherTime = regexp.MustCompile(`^(\d+) (\pL+)[^,]*(?:,(.*))?$`)
+
 // numerals are the numbers that a text spells out.
-var numerals = []string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+var numerals = []words.English{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
 	"eleven", "twelve"}
 
-// readTime reads a chapter's time; of “two or three rides” the smaller number counts.
+// readTime reads a chapter's time in its language; of “two or three rides” the smaller number counts.
 // It tells whether the text says any time at all.
-func readTime(text string) (spent, bool) {
+func readTime(text string, t *tongue) (spent, bool) {
 	m := timeForm.FindStringSubmatch(text)
+	// How a setting is ridden is told in rides alone, which its own chapter counts.
+	if m == nil && strings.Contains(text, " rides") {
+		return spent{}, true
+	}
+	if m == nil && t != nil {
+		return t.readTime(text)
+	}
 	if m == nil {
-		// How a setting is ridden is told in rides alone, which its own chapter counts.
-		return spent{}, strings.Contains(text, " rides")
+		return spent{}, false
 	}
 	minutes, err := strconv.Atoi(m[1])
-	return spent{minutes, max(slices.Index(numerals, m[2]), 0)}, err == nil
+	return spent{minutes, max(slices.Index(numerals, words.English(m[2])), 0)}, err == nil
+}
+
+// readTime reads the time of a chapter that is written in another language.
+func (t *tongue) readTime(text string) (spent, bool) {
+	m := otherTime.FindStringSubmatch(text)
+	if m == nil || m[2] != words.English("minutes").Say(t.reader) {
+		return spent{}, strings.Contains(text, " "+words.English("rides").Say(t.reader))
+	}
+	minutes, err := strconv.Atoi(m[1])
+	for _, w := range strings.Fields(m[3]) {
+		for n, numeral := range numerals {
+			if w == numeral.Say(t.reader) {
+				return spent{minutes, n}, err == nil
+			}
+		}
+	}
+	return spent{minutes: minutes}, err == nil
 }
 
 // hours says minutes to the nearest half hour, as a person would.
-func hours(minutes int) string {
+func hours(minutes int) words.Text {
 	if minutes < 50 {
-		return strconv.Itoa(minutes) + " minutes"
+		return words.Of("{0} minutes", digits(minutes))
 	}
 	halves := (minutes + 15) / 30
 	switch {
 	case halves == 2:
-		return "about an hour"
+		return words.Of("about an hour")
 	case halves%2 == 1:
-		return "about " + strconv.Itoa(halves/2) + "½ hours"
+		return words.Of("about {0}½ hours", digits(halves/2))
 	}
-	return "about " + strconv.Itoa(halves/2) + " hours"
+	return words.Of("about {0} hours", digits(halves/2))
 }
 
-// counted spells a small number out.
-func counted(n int) string {
+// spelled spells a small number out.
+func spelled(n int, r *words.Reader) string {
 	if n < len(numerals) {
-		return numerals[n]
+		return numerals[n].Say(r)
 	}
 	return strconv.Itoa(n)
 }

@@ -17,18 +17,18 @@ func TestAChaptersTimeIsRead(t *testing.T) {
 		"20 minutes to measure, then four rides": {20, 4},
 		"two to four rides for each setting":     {0, 0},
 	} {
-		if got, ok := readTime(text); !ok || got != want {
+		if got, ok := readTime(text, nil); !ok || got != want {
 			t.Errorf("%q is read as %v, %t", text, got, ok)
 		}
 	}
 	for _, text := range []string{"", "an evening", "about 30 minutes"} {
-		if got, ok := readTime(text); ok {
+		if got, ok := readTime(text, nil); ok {
 			t.Errorf("%q is read as %v", text, got)
 		}
 	}
 	for minutes, want := range map[int]string{20: "20 minutes", 60: "about an hour", 89: "about 1½ hours",
 		245: "about 4 hours", 260: "about 4½ hours"} {
-		if got := hours(minutes); got != want {
+		if got := hours(minutes).Say(nil); got != want {
 			t.Errorf("%d minutes are said as %q", minutes, got)
 		}
 	}

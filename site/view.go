@@ -46,7 +46,8 @@ type view struct {
 	Near                             string // the engine that the page needs first, "" for none
 	Modules, Preloads                []string
 	Boot                             string
-	Worker, Manifest                 string // the service worker and the web app's manifest
+	Languages                        []languageView // the same page in each language; none where there is one
+	Worker, Manifest                 string         // the service worker and the web app's manifest
 	Rail                             []railPart
 
 	PartTitle, PartURL string
@@ -153,7 +154,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		Contact: g.Contact, ContactURL: contactURL(g.Contact), Booking: g.Booking,
 		Root: root, Assets: to(in.assets), Engine: to(in.engine),
 		Home: to("index.html"), Find: to(findURL), Glossary: to(glossaryURL), SourceList: to(sourcesURL),
-		Licences: to(licencesURL), Licence: g.Licence,
+		Licences: to(g.up() + licencesURL), Licence: g.Licence,
 		Elsewhere: to(elsewhereURL), Icon: to(in.assets) + "icon.svg",
 	}
 	if m := g.brand.drawn; m != nil {
@@ -165,7 +166,8 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	}
 	if kind != "lost" {
 		v.Canonical = g.onTheWeb(url)
-		v.Worker, v.Manifest = to(workerURL), to(manifestURL)
+		v.Worker, v.Manifest = to(g.up()+workerURL), to(manifestURL)
+		v.Languages = g.languagesAt(url, to)
 	}
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
 		v.Boot = to(in.assets) + "boot.js"
@@ -337,9 +339,9 @@ func (g *Guide) body(p *guidePage) ([]byte, error) {
 			return
 		}
 		sum := g.sum(p)
-		if p.html = g.kept.rendered(p.Path, sum); p.html == nil {
+		if p.html = g.kept.rendered(g.within+p.Path, sum); p.html == nil {
 			p.html, p.err = g.render(p)
-			g.kept.keep(p.Path, sum, p.html)
+			g.kept.keep(g.within+p.Path, sum, p.html)
 		}
 	})
 	return p.html, p.err

@@ -24,6 +24,8 @@ news();
 
 if (document.querySelector(".acts")) import("./acts.js");
 
+if (document.querySelector(".language")) import("./language.js").then(({ languages }) => languages(), () => {});
+
 const benches = all(document, ".bench").map((root) => new Bench(root));
 if (benches.length) {
   follow();
