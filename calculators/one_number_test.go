@@ -266,7 +266,7 @@ func TestFiguresSayTheCalculatorsNumbers(t *testing.T) {
 	ready, seated := of(catalog.Named("ready-position")), of(catalog.Named("seated-reach"))
 	said := strings.ReplaceAll(cockpit.WholeRider().Figure(nil, nil).Description.Say(nil), "\u00a0", " ")
 	numbers := regexp.MustCompile(
-		`the trunk leans ([0-9.]+)°.*the hips lie ([0-9.]+) mm behind the bottom bracket, the elbows bend ([0-9.]+)°`,
+		`the trunk leans ([0-9.]+)°.*the hips lie ([0-9.]+) mm behind the crank axle, the elbows bend ([0-9.]+)°`,
 	).FindStringSubmatch(
 		said,
 	)

@@ -9,7 +9,7 @@ import (
 // What one input of a fuzz target may take. The time is that of a loaded machine; what
 // computes for ever, or with the square of its input, takes far more.
 const (
-	mostTime  = 5 * time.Second
+	mostTime  = 15 * time.Second
 	mostBytes = 512 << 20
 )
 

@@ -47,7 +47,7 @@ var (
 		Between: "saddle’s top, straight down to the middle of the grips; negative where they are higher"}
 	reachAtBar = &calculators.Output{Name: "reach-at-bar", Label: "Reach left at the bar", Unit: measure.Mm,
 		Folded:  true,
-		Between: "bottom bracket, level forward to the steering axis at the height of the bar’s clamp"}
+		Between: "crank axle, level forward to the steering axis at the height of the bar’s clamp"}
 	roomAtBar = &calculators.Output{Name: "top-tube-at-bar", Label: "Room at the bar", Unit: measure.Mm, Folded: true,
 		Between: "seat line, level forward to the steering axis at the height of the bar’s clamp"}
 )

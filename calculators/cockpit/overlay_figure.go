@@ -20,9 +20,9 @@ func TwoPoints() *calculators.Illustration {
 		f := &drawing.Figure{
 			Title: words.Of("One position on two bikes: two points coincide"),
 			Description: words.Of(
-				"Two bikes from the side, laid over each other at the bottom bracket: the old one in "+
+				"Two bikes from the side, laid over each other at the crank axle: the old one in "+
 					"thin lines, the new one in ink. Frame, fork and wheels stand elsewhere, but the saddle’s top "+
-					"lies at the same place, {0} behind the bottom bracket and {1} above it, and so do the grips, {2} "+
+					"lies at the same place, {0} behind the crank axle and {1} above it, and so do the grips, {2} "+
 					"ahead and {3} above, to {4} with parts on sale.",
 				measure.Millimetres(-saddle.X),
 				measure.Millimetres(saddle.Y),
@@ -53,7 +53,7 @@ func TwoPoints() *calculators.Illustration {
 				Side:   drawing.Point{X: -1, Y: 1},
 				Leader: true,
 			},
-			drawing.Label{Role: drawing.Ink, At: drawing.Point{}, Text: words.Of("bottom bracket"),
+			drawing.Label{Role: drawing.Ink, At: drawing.Point{}, Text: words.Of("crank axle"),
 				Side: drawing.Point{X: 0.3, Y: -1}, Leader: true},
 		)
 		return f

@@ -87,7 +87,7 @@ var (
 	aboveHead = &calculators.Output{Name: "above-head", Label: "Grips above the head tube", Unit: measure.Mm,
 		Between: "centre of the new head tube’s top, straight up to the middle of the grips"}
 	sameSetback = &calculators.Output{Name: "saddle-setback", Label: "Saddle setback", Unit: measure.Mm, Folded: true,
-		Between: "saddle’s top, level forward to the bottom bracket, on the new bike"}
+		Between: "saddle’s top, level forward to the crank axle, on the new bike"}
 )
 
 // onceGiven assumes a value once another input was given.

@@ -132,7 +132,7 @@ func TestSameSaysWhatIsMissing(t *testing.T) {
 	assert.False(t, calctest.Says(r, "contradict"))
 	assert.InDelta(t, 737, calctest.Value(r, sameHeight), 1e-9, "the height needs no setback")
 	assert.False(t, r.At(railShift).Exists() || r.At(sameSetback).Exists())
-	assert.Contains(t, r.At(railShift).Meaning.Say(nil), "Give “Saddle setback” or “Nose behind the bottom bracket”")
+	assert.Contains(t, r.At(railShift).Meaning.Say(nil), "Give “Saddle setback” or “Nose behind the crank axle”")
 	assert.InDelta(t, 456-485, calctest.Value(r, aheadOfHead), 1e-9)
 	assert.NotEmpty(t, calctest.Column(t, r, "combinations", "stem"))
 	assert.True(t, calctest.Says(r, "Without “New seat tube's own angle” the seat line is taken straight"))
@@ -142,10 +142,10 @@ func TestSameSaysWhatIsMissing(t *testing.T) {
 	assert.Contains(t, r.At(sameHeight).Meaning.Say(nil),
 		"Give “Saddle height” to have it, or “Saddle above the floor”, “Bottom-bracket height” and “Saddle setback”")
 	assert.Contains(t, r.At(aheadOfHead).Meaning.Say(nil),
-		"Give “Grips ahead of the bottom bracket”, or “Nose to grips” and “Nose behind the bottom bracket”, to "+
+		"Give “Grips ahead of the crank axle”, or “Nose to grips” and “Nose behind the crank axle”, to "+
 			"have it")
 	assert.Contains(t, r.At(aboveHead).Meaning.Say(nil),
-		"Give “Grips above the bottom bracket”, or “Grips above the floor” and “Bottom-bracket height”, to have it")
+		"Give “Grips above the crank axle”, or “Grips above the floor” and “Bottom-bracket height”, to have it")
 	assert.Empty(t, r.Tables)
 	assert.NotContains(t, r.Figure.SVG("x", nil, 530), "NaN")
 	assert.NotContains(t, r.Figure.Description.Say(nil), "–")

@@ -106,7 +106,7 @@ func (c carried) noSaddle(v calculators.Values) (why words.Text, none bool) {
 			"unit.", measure.SaddleHeight.Named(), measure.NewCrankLength.Named()), true
 	case v.Has(measure.SaddleSetback) && !c.seated:
 		return words.Of("{0} and {1} contradict each other: the saddle cannot be further back than it is from the "+
-			"bottom bracket.", measure.SaddleHeight.Named(), measure.SaddleSetback.Named()), true
+			"crank axle.", measure.SaddleHeight.Named(), measure.SaddleSetback.Named()), true
 	}
 	return words.Text{}, false
 }
@@ -134,7 +134,7 @@ func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
 		rails.Meaning, setback.Meaning = why, why
 		return
 	}
-	setback.Meaning = words.Of("The same direction from the bottom bracket as on the old bike. Measure it with a " +
+	setback.Meaning = words.Of("The same direction from the crank axle as on the old bike. Measure it with a " +
 		"plumb line before you trust the rails.")
 	shift := float64(rails.Value)
 	switch {

@@ -41,7 +41,7 @@ func sameFigure(w wanted, c carried, list []combination, best int, r *calculator
 	switch {
 	case c.seated && c.gripped():
 		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The saddle’s top "+
-			"stands {0} from the bottom bracket. The grips’ old place lies {1} ahead of the head tube’s top and "+
+			"stands {0} from the crank axle. The grips’ old place lies {1} ahead of the head tube’s top and "+
 			"{2} above it. Wheels and chainstay are stand-ins.", height.Uncertain(), ahead.Uncertain(),
 			above.Uncertain())
 	case c.gripped():
@@ -50,7 +50,7 @@ func sameFigure(w wanted, c carried, list []combination, best int, r *calculator
 			ahead.Uncertain(), above.Uncertain())
 	case c.seated:
 		f.Description = words.Of("The new bike from the side, to scale. The saddle’s top stands {0} from the "+
-			"bottom bracket. Wheels, chainstay and parts are stand-ins.", height.Uncertain())
+			"crank axle. Wheels, chainstay and parts are stand-ins.", height.Uncertain())
 	default:
 		f.Description = words.Of("The new bike from the side, to scale. Wheels, chainstay and parts are stand-ins.")
 	}

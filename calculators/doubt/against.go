@@ -201,7 +201,7 @@ func saddleAgainstLeg(p Person) []Doubt {
 	switch off := saddle.Value - want; {
 	case off > saddleWithin*leg.Value && math.Abs(off-crank) < off:
 		return []Doubt{{Keys: keys, Text: words.Of("{0} of {1} is much for this leg. It may have been measured from "+
-			"the pedal, which is one crank more: from the bottom bracket it would then be {2}.",
+			"the pedal, which is one crank more: from the crank axle it would then be {2}.",
 			q.Named(), q.Amount(saddle.Value), q.Amount(saddle.Value-crank))}}
 	case off < -saddleWithin*leg.Value:
 		return []Doubt{{Keys: keys, Text: words.Of("{0} of {1} is little for this leg; about {2} would be usual. A "+

@@ -111,7 +111,7 @@ var armAbove = Scenery{Name: "The right crank from above, level and pointing for
 // rearAbove is the rear of a bike from above, forward upwards: the crank axle at the
 // origin, the rear axle behind it.
 func rearAbove(low, high Point) Scenery {
-	return Scenery{Name: "The rear of a bike from above, forward upwards: bottom bracket, chainstays, wheel and axle",
+	return Scenery{Name: "The rear of a bike from above, forward upwards: crank axle, chainstays, wheel and axle",
 		Frame: func(Build) (Point, Point) { return low, high }, Marks: func(Build) []drawing.Mark {
 			const axle = -437
 			m := []drawing.Mark{

@@ -21,11 +21,11 @@ var faults = []struct {
 	{geometry.HeadAngleRange, measure.HeadAngle, words.Of("The head angle leaves no front wheel to steer: it has " +
 		"to lie above 0 and at most at 90 degrees, counted from the ground.")},
 	{geometry.SeatAngleRange, measure.SeatAngle, words.Of("The seat angle has to lie between 0 and 180 degrees, " +
-		"counted from the ground behind the bottom bracket.")},
+		"counted from the ground behind the crank axle.")},
 	{geometry.RadiusRange, measure.FrontTyre, words.Of("These rims and tyres leave a wheel without a size. Read " +
 		"both numbers off the tyre’s side wall, such as 57-622.")},
 	{geometry.ChainstayTooShort, measure.Chainstay, words.Of("The chainstay is shorter than the rear axle’s height " +
-		"above the bottom bracket, so the rear wheel has no place. Check the chainstay, the drop and the wheels.")},
+		"above the crank axle, so the rear wheel has no place. Check the chainstay, the drop and the wheels.")},
 	{geometry.ForkTooShort, measure.Stack, words.Of("With these numbers the head tube’s top lies below the front " +
 		"axle. Check the stack and the drop, and that none of them is in another unit.")},
 	{geometry.WheelsOverlap, measure.Reach, words.Of("With these numbers the wheels stand in one another’s place. " +

@@ -19,7 +19,7 @@ func changeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	head, height, reach := r.At(afterChange.headAngle), r.At(afterChange.bbHeight), r.At(afterChange.reach)
 	f := &drawing.Figure{
 		Title: words.Of("The bike after the change, over the bike before"),
-		Description: words.Of("Two bikes from the side with the bottom bracket in one place, the earlier one in "+
+		Description: words.Of("Two bikes from the side with the crank axle in one place, the earlier one in "+
 			"thin lines. The head angle goes from {0} to {1}, the bottom bracket from {2} to {3} above the ground, "+
 			"the reach from {4} to {5}.",
 			r.At(beforeChange.headAngle).Amount(), head.Uncertain(), r.At(beforeChange.bbHeight).Amount(),
@@ -83,6 +83,6 @@ func enlarged(before, after geometry.Bike) (details []drawing.Detail) {
 	}
 	add(figure.At(before.HeadBottom), figure.At(after.HeadBottom), 60, words.Of("the lower end of the head tube"))
 	add(drawing.Point{Y: before.Ground()}, drawing.Point{Y: after.Ground()}, 24,
-		words.Of("the ground under the bottom bracket"))
+		words.Of("the ground under the crank axle"))
 	return details
 }

@@ -81,7 +81,7 @@ func oneNumberAtATime(v calculators.Values) *drawing.Figure {
 		f.Frame(caption, append(marks, ways(before, after)...)...)
 	}
 	f.Description = words.Of(
-		"Six pairs of bikes from the side with the bottom bracket in one place, the bike before in "+
+		"Six pairs of bikes from the side with the crank axle in one place, the bike before in "+
 			"thin lines, and an arrow where something has moved. {0}.",
 		said,
 	)
@@ -123,7 +123,7 @@ func sameReach(v calculators.Values) *drawing.Figure {
 	reach := measure.Millimetres(tall.Bike.Reach())
 	f := &drawing.Figure{Title: words.Of("Same reach, another stack"),
 		Description: words.Of(
-			"Two bikes from the side over each other, the bottom bracket in one place. Both have a reach "+
+			"Two bikes from the side over each other, the crank axle in one place. Both have a reach "+
 				"of {0}; the one in thin lines has a stack of {1}, the one in ink {2}. Spacers lift the lower one’s "+
 				"bar to the same height, and because they go along the slanting steering axis the grips "+
 				"come back by {3}.",

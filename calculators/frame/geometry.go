@@ -61,7 +61,7 @@ var (
 		Between: "trail × sine × cosine of the head angle"}
 	saddleSeatAngle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at your saddle",
 		Unit: measure.Deg, Folded: true,
-		Between: "bottom bracket to the seat tube’s line at your saddle’s height, above the horizontal"}
+		Between: "crank axle to the seat tube’s line at your saddle’s height, above the horizontal"}
 	chartMismatch = &calculators.Output{Name: "chart-mismatch", Label: "The chart contradicts itself by",
 		Unit: measure.Mm, Folded: true,
 		Between: "beyond what rounding and an unknown lower cup allow, in its worst comparison"}

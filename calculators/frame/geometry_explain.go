@@ -13,7 +13,7 @@ func explainGeometry(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	r.At(frontCentre).Meaning = words.Of("Stand with your weight over the bottom bracket and {0} of it rests on "+
+	r.At(frontCentre).Meaning = words.Of("Stand with your weight over the crank axle and {0} of it rests on "+
 		"the front wheel. A long front-centre is calm on steep ground; in flat turns you lean forward to load the "+
 		"front tyre.",
 		r.At(standingShare).Uncertain())
@@ -25,7 +25,7 @@ func explainGeometry(v calculators.Values, r *calculators.Result) {
 		measure.Millimetres(geometry.Trail(b.FrontRadius, b.HeadAngle-1, b.Offset)))
 	r.At(effectiveTopTube).Meaning = topTubeMeaning(b)
 	r.At(wheelbase).Meaning = words.Of("Longer is calmer in a straight line and takes a wider turn. {0} of it lie "+
-		"behind the bottom bracket.", measure.Millimetres(-b.Rear.X))
+		"behind the crank axle.", measure.Millimetres(-b.Rear.X))
 	r.At(mechanicalTrail).Meaning = words.Of("The arm on which side forces at the tyre turn the bar.")
 	r.At(wheelFlop).Meaning = words.Of("How strongly the bar falls into a turn at walking pace. With your hands "+
 		"off the ground stays put and the head sinks {0} in the first 10 degrees of turning.",
@@ -57,7 +57,7 @@ func explainSeatAngle(v calculators.Values, b geometry.Bike, x *calculators.Answ
 		x.Meaning = words.Of("Give {0} to have it: without it nobody can say where the tube points above the level "+
 			"that the chart reads at, and a guess would be worth nothing.", measure.SeatTubeAngle.Named())
 	case !x.Exists():
-		x.Meaning = words.Of("This seat tube passes the bottom bracket at a greater distance than your saddle’s "+
+		x.Meaning = words.Of("This seat tube passes the crank axle at a greater distance than your saddle’s "+
 			"height. Check {0} and {1}.", measure.SeatTubeAngle.Named(), measure.SeatAngle.Named())
 	default:
 		x.Meaning = words.Of("This is the angle you pedal at, against {0} on the chart. The more it falls short, "+

@@ -33,7 +33,7 @@ func TestTheHeadsetsMarkIsSaidWithItsOwnMargin(t *testing.T) {
 // (372·cos 64.5 − 44) / sin 64.5 = 128.7 mm for a wheel of 311 + 61 = 372 mm.
 func TestTheSentencesOfTheChart(t *testing.T) {
 	r := calctest.Answer(t, Geometry(), testBike)
-	require.Contains(t, r.At(wheelbase).Meaning.Say(nil), "turn. 436\u00a0mm of it lie behind the bottom bracket")
+	require.Contains(t, r.At(wheelbase).Meaning.Say(nil), "turn. 436\u00a0mm of it lie behind the crank axle")
 	a := 64.5 * math.Pi / 180
 	require.InDelta(t, 128.7, (372*math.Cos(a)-44)/math.Sin(a), 0.1)
 	require.Contains(t, r.At(trail).Meaning.Say(nil), "it would be 129\u00a0mm")

@@ -43,13 +43,13 @@ func Trial() *calculators.Calculator {
 // What it answers.
 var (
 	trialAhead = &calculators.Output{Name: "grips-ahead", Label: "That size’s grips, ahead of yours", Unit: measure.Mm,
-		Between: "your grips level forward to that size’s, seen from the bottom bracket; negative is nearer"}
+		Between: "your grips level forward to that size’s, seen from the crank axle; negative is nearer"}
 	trialAbove = &calculators.Output{
 		Name:    "grips-above",
 		Label:   "That size’s grips, above yours",
 		Beside:  true,
 		Unit:    measure.Mm,
-		Between: "your grips straight up to that size’s, seen from the bottom bracket; negative is lower",
+		Between: "your grips straight up to that size’s, seen from the crank axle; negative is lower",
 	}
 	trialStem = &calculators.Output{Name: "stem-change", Label: "As stem length", Unit: measure.Mm,
 		Between: "your bar to that size’s, square to your steering axis; plus is a longer stem"}
@@ -80,7 +80,7 @@ func newUnmatched(name string, label words.English, unit *measure.Unit, without 
 var (
 	noWheelbase = newUnmatched("wheelbase", "Wheelbase", measure.Mm,
 		"how calmly it runs and how wide it turns", geometry.Bike.Wheelbase)
-	noFrontCentre = newUnmatched("front-centre", "Bottom bracket to front axle", measure.Mm,
+	noFrontCentre = newUnmatched("front-centre", "Crank axle to front axle", measure.Mm,
 		"how far ahead of your feet the front wheel stands on steep ground", geometry.Bike.FrontCentre)
 	noFeet = newUnmatched("feet-between", "Feet from the rear wheel, of the wheelbase", measure.Percent,
 		"how much of you the front wheel carries standing",

@@ -14,7 +14,7 @@ import (
 func trialFigure(s trialPair, r *calculators.Result, list []fit.Combination) *drawing.Figure {
 	wheel := s.size.Front.X - s.bike.Front.X
 	f := &drawing.Figure{Title: words.Of("Your bike with the borrowed parts, over that size"),
-		Description: words.Of("Two bikes from the side with the bottom bracket in one place: yours in ink with the "+
+		Description: words.Of("Two bikes from the side with the crank axle in one place: yours in ink with the "+
 			"parts to borrow, the size in question in thin lines. The grips lie {0} ahead of yours and {1} above "+
 			"them; the front axle stands {2} further forward, which no part changes.",
 			r.At(trialAhead).Uncertain(), r.At(trialAbove).Uncertain(), measure.Millimetres(wheel))}

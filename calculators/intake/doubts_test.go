@@ -50,10 +50,10 @@ func TestBallJointsMaySwapWithinTheirErrors(t *testing.T) {
 func TestASaddleIsComparedWithTheLeg(t *testing.T) {
 	for _, c := range []struct{ text, says string }{
 		{"saddle-height=786&crank-length=150", ""},
-		{"saddle-height=790&crank-length=165", "from the bottom bracket it would then be 625\u00a0mm"},
+		{"saddle-height=790&crank-length=165", "from the crank axle it would then be 625\u00a0mm"},
 		// 80.6 mm too much, but 175 mm less would be 94.4 mm too little.
 		{"saddle-height=787&crank-length=175", ""},
-		{"saddle-height=800", "from the bottom bracket it would then be 630\u00a0mm"}, // with a crank of 170
+		{"saddle-height=800", "from the crank axle it would then be 630\u00a0mm"}, // with a crank of 170
 		{"saddle-height=627", ""},
 		{"saddle-height=626", "about 706\u00a0mm would be usual"},
 	} {

@@ -40,7 +40,7 @@ func TestSlipsOfTheTapeAreSeen(t *testing.T) {
 		{"the two ball joints swapped", "heel-to-ball-inner=160&heel-to-ball-outer=190",
 			"against heel-to-ball-outer,heel-to-ball-inner: “Heel to outer ball” is longer"},
 		{"saddle from the pedal", "inseam=830&saddle-height=905&crank-length=170",
-			"from the bottom bracket it would then be 735\u00a0mm"},
+			"from the crank axle it would then be 735\u00a0mm"},
 		{"saddle lowered", "inseam=830&saddle-height=560", "has to be fully up"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

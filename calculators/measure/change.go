@@ -48,13 +48,13 @@ var (
 	NewReach = &Quantity{Key: "new-reach", Label: "New bike's reach", Unit: Mm, Low: 320, High: 560, Least: 160,
 		Most: 840, Repeat: 2,
 		How: Instruction{
-			Text: "Take it from the new bike’s chart: level from the bottom bracket to the centre of the head " +
+			Text: "Take it from the new bike’s chart: level from the crank axle to the centre of the head " +
 				"tube’s top.",
 			Figure: "measure-reach"}}
 	NewStack = &Quantity{Key: "new-stack", Label: "New bike's stack", Unit: Mm, Low: 470, High: 740, Least: 235,
 		Most: 1110, Repeat: 2,
 		How: Instruction{
-			Text: "Take it from the new bike’s chart: upright from the bottom bracket to the centre of the head " +
+			Text: "Take it from the new bike’s chart: upright from the crank axle to the centre of the head " +
 				"tube’s top.",
 			Figure: "measure-stack"}}
 	NewHeadAngle = &Quantity{Key: "new-head-angle", Label: "New bike's head angle", Unit: Deg, Low: 58, High: 76,
@@ -70,7 +70,7 @@ var (
 	NewSeatAngleHeight = &Quantity{Key: "new-seat-angle-height", Label: "Height the new seat angle is read at",
 		Unit: Mm, Low: 400, High: 850, Least: 200, Most: 1275,
 		How: Instruction{
-			Text: "Look in the new chart’s small print for the height above the bottom bracket at which the " +
+			Text: "Look in the new chart’s small print for the height above the crank axle at which the " +
 				"effective seat angle is read.",
 			Figure: "measure-seat-angle"}}
 	NewSeatTubeAngle = &Quantity{Key: "new-seat-tube-angle", Label: "New seat tube's own angle", Unit: Deg,
@@ -139,18 +139,18 @@ var (
 	NewChainstay = &Quantity{Key: "new-chainstay", Label: "New bike's chainstay", Unit: Mm, Low: 370, High: 500,
 		Least: 185, Most: 750, Repeat: 2,
 		How: Instruction{
-			Text:   "Take it from the new bike’s chart: straight from the bottom bracket to the rear axle.",
+			Text:   "Take it from the new bike’s chart: straight from the crank axle to the rear axle.",
 			Figure: "measure-chainstay"}}
 	NewBBDrop = &Quantity{Key: "new-bb-drop", Label: "New bike's bottom-bracket drop", Unit: Mm, Low: -30, High: 80,
 		Least: -80, Most: 130, Repeat: 2,
 		How: Instruction{
-			Text: "Take it from the new bike’s chart: how far the bottom bracket lies below the line between the " +
+			Text: "Take it from the new bike’s chart: how far the crank axle lies below the line between the " +
 				"axles.",
 			Figure: "measure-bb-drop"}}
 	NewSeatTubeLength = &Quantity{Key: "new-seat-tube-length", Label: "New bike's seat tube", Unit: Mm, Low: 270,
 		High: 560, Least: 135, Most: 840, Repeat: 2,
 		How: Instruction{
-			Text:   "Take it from the new bike’s chart: along the tube from the bottom bracket to its top edge.",
+			Text:   "Take it from the new bike’s chart: along the tube from the crank axle to its top edge.",
 			Figure: "measure-seat-tube-length"}}
 	NewStemLength = &Quantity{Key: "new-stem-length", Label: "New bike's stem", Unit: Mm, Low: 20, High: 140,
 		Most:   210,

@@ -110,7 +110,7 @@ var (
 			Text: "Measure the part of the grip that the hand can hold, along the bar.",
 			Slip: "Flange and lock ring are counted in.",
 			Take: "ruler", Minutes: 1, Figure: "measure-grip-length"}}
-	GripX = &Quantity{Key: "grip-x", Label: "Grips ahead of the bottom bracket", Unit: Mm, Low: 250, High: 750,
+	GripX = &Quantity{Key: "grip-x", Label: "Grips ahead of the crank axle", Unit: Mm, Low: 250, High: 750,
 		Least: 50, Most: 1100, Repeat: 4,
 		How: Instruction{
 			Text: "Bike upright on level ground, front wheel straight. Mark the middle of each grip with tape. " +
@@ -119,7 +119,7 @@ var (
 			Why:  "A straightedge across both grips would do as well, but stem and cables are in its way.",
 			Slip: "The wheel is a little turned: then left and right differ.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 8, Figure: "measure-grip-x"}}
-	GripY = &Quantity{Key: "grip-y", Label: "Grips above the bottom bracket", Unit: Mm, Low: 480, High: 950,
+	GripY = &Quantity{Key: "grip-y", Label: "Grips above the crank axle", Unit: Mm, Low: 480, High: 950,
 		Least: 200, Most: 1400, Repeat: 4,
 		How: Instruction{
 			Text: "Bike upright on level ground, front wheel straight. Measure from the floor to the middle of each " +

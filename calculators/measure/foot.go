@@ -196,7 +196,7 @@ var (
 	StayWidth = &Quantity{Key: "stay-width", Label: "Stays, outside to outside", Unit: Mm, Low: 80, High: 170,
 		Least: 40, Most: 255, Repeat: 3,
 		How: Instruction{
-			Text: "Measure across the outer faces of both chainstays, about 180 mm behind the bottom bracket, where " +
+			Text: "Measure across the outer faces of both chainstays, about 180 mm behind the crank axle, where " +
 				"the heels pass.",
 			Slip: "A cable or chain guard on the stay is left out. Count what the heel would touch.",
 			Take: "callipers, or two straightedges and a ruler", Minutes: 3, Figure: "measure-stay-width"}}

@@ -34,7 +34,7 @@ var (
 	SeatAngleHeight = &Quantity{Key: "seat-angle-height", Label: "Height the seat angle is read at", Unit: Mm,
 		Low: 400, High: 850, Least: 200, Most: 1275,
 		How: Instruction{
-			Text: "Look in the chart’s small print for the height above the bottom bracket at which the effective " +
+			Text: "Look in the chart’s small print for the height above the crank axle at which the effective " +
 				"seat angle is read. Where nothing is said, the stack is usual.",
 			Figure: "measure-seat-angle"}}
 	SeatTubeAngle = &Quantity{Key: "seat-tube-angle", Label: "Seat tube's own angle", Unit: Deg, Low: 55,
@@ -116,7 +116,7 @@ var (
 				"between the marks.",
 			Slip: "The front wheel is a little turned. Line it up with the frame.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 5, Figure: "measure-wheelbase"}}
-	FrontCentre = &Quantity{Key: "front-centre", Label: "Bottom bracket to front axle", Unit: Mm, Low: 550,
+	FrontCentre = &Quantity{Key: "front-centre", Label: "Crank axle to front axle", Unit: Mm, Low: 550,
 		High: 950, Least: 275, Most: 1425, Repeat: 3,
 		How: Instruction{
 			Text: "Set the front wheel straight, nobody on the bike. Measure in a straight line from the centre of " +
@@ -131,7 +131,7 @@ var (
 			Slip: "The tape follows the top tube, which slopes.",
 			Who:  Helper, Take: "straightedge with a level, tape measure", Minutes: 5,
 			Figure: "measure-effective-top-tube"}}
-	BBToHeadTube = &Quantity{Key: "bb-to-head-tube", Label: "Bottom bracket to head tube", Unit: Mm, Low: 540,
+	BBToHeadTube = &Quantity{Key: "bb-to-head-tube", Label: "Crank axle to head tube", Unit: Mm, Low: 540,
 		High: 950, Least: 270, Most: 1425, Repeat: 3,
 		How: Instruction{
 			Text: "Measure in a straight line from the centre of the crank axle to the middle of the head tube’s " +

@@ -27,7 +27,7 @@ var (
 				"its way.",
 			Slip: "The sign is lost where the nose is ahead of the crank axle.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 6, Figure: "measure-saddle-setback"}}
-	NoseSetback = &Quantity{Key: "nose-setback", Label: "Nose behind the bottom bracket", Unit: Mm, Low: -150,
+	NoseSetback = &Quantity{Key: "nose-setback", Label: "Nose behind the crank axle", Unit: Mm, Low: -150,
 		High: 200, Least: -400, Most: 450, Repeat: 5,
 		How: Instruction{
 			Text: "Post fully up, bike upright on level ground. Hang a plumb line from the tip of the saddle’s " +

@@ -81,7 +81,7 @@ func TestTheReferenceRiderStandsAsExpected(t *testing.T) {
 		r := w.ready(t, posture.ReadyStance, referenceGrip)
 		t.Logf("sex %v: hip %.0f mm behind, elbow %.1f, front knee %.1f, rear %.1f", sex, r.HipBehind(),
 			r.ElbowBend, r.Front.KneeBend, r.Rear.KneeBend)
-		within(t, "hip behind the bottom bracket", r.HipBehind(), 180, 220)
+		within(t, "hip behind the crank axle", r.HipBehind(), 180, 220)
 		within(t, "elbow", r.ElbowBend, 55, 66)
 		within(t, "front knee", r.Front.KneeBend, 37, 43)
 		within(t, "rear knee", r.Rear.KneeBend, 57, 63)

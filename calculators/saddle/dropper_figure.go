@@ -76,12 +76,12 @@ func describeDropper(v calculators.Values, r *calculators.Result) words.Text {
 	edge, top := measure.Millimetres(v.Of(measure.SeatTubeLength)), measure.Millimetres(v.Of(measure.SaddleHeight))
 	longest, inside, left := r.At(longestTravel), r.At(postInsertion), r.At(depthLeft)
 	if !inside.Exists() || !left.Exists() {
-		return words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the "+
+		return words.Of("A post in its seat tube. From the crank axle to the tube’s edge are {0}, to the "+
 			"saddle’s top {1}. The room above the frame allows a travel of {2}; how deep the post sits is not known "+
 			"yet.",
 			edge, top, longest.Uncertain())
 	}
-	return words.Of("A post in its seat tube. From the bottom bracket to the tube’s edge are {0}, to the saddle’s "+
+	return words.Of("A post in its seat tube. From the crank axle to the tube’s edge are {0}, to the saddle’s "+
 		"top {1}. The longest travel that fits is {2}. The post’s outer tube reaches {3} into the frame and {4} of "+
 		"depth are left below it.",
 		edge, top, longest.Uncertain(), inside.Amount(), left.Amount())

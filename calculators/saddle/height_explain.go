@@ -16,7 +16,7 @@ func explainHeight(v calculators.Values, r *calculators.Result) {
 	h.Low, h.High = calculators.Number(low), calculators.Number(high)
 	h.Meaning = startMeaning(v, low, high)
 	r.At(pedalToSaddle).Meaning = words.Of("Books that measure from the pedal print this number: one crank more. " +
-		"Never compare it with one taken from the bottom bracket.")
+		"Never compare it with one taken from the crank axle.")
 	explainKnee(r.At(kneeBend))
 	explainSpread(r.At(methodSpread), counting(methods))
 	r.Tables = append(r.Tables, methodTable(r, methods, v))
@@ -81,16 +81,16 @@ func explainSpread(x *calculators.Answer, count int) {
 
 // published says what each method measures in the work it comes from.
 var published = map[*calculators.Output]words.Text{
-	byFactor:       words.Of("bottom bracket to saddle top"),
+	byFactor:       words.Of("crank axle to saddle top"),
 	byHundredNine:  words.Of("pedal spindle to saddle top"),
 	byRegression:   words.Of("pedal spindle to saddle top"),
 	byTrochanteric: words.Of("pedal spindle to saddle top"),
-	byModel:        words.Of("bottom bracket to saddle top"),
+	byModel:        words.Of("crank axle to saddle top"),
 }
 
 // methodTable shows every method, those that do not count included.
 func methodTable(r *calculators.Result, methods []methodHeight, v calculators.Values) calculators.Table {
-	t := calculators.Table{Name: "methods", Caption: words.Of("What each method says, from the bottom bracket"),
+	t := calculators.Table{Name: "methods", Caption: words.Of("What each method says, from the crank axle"),
 		Columns: []calculators.Column{
 			{Name: "method", Label: words.Of("Method")},
 			{Name: "saddle-height", Label: words.Of("Saddle height"), Unit: "mm"},

@@ -134,8 +134,8 @@ func TestWhatIsSaidOfTheMethods(t *testing.T) {
 	require.Equal(t, []string{"yes", "yes", "yes", "yes; its ± holds how people’s proportions differ"},
 		calctest.Column(t, r, "methods", "counts"))
 	require.False(t, calctest.Says(r, "The knee bend that you aim for moves two methods only"))
-	require.Equal(t, []string{"bottom bracket to saddle top", "pedal spindle to saddle top",
-		"pedal spindle to saddle top", "bottom bracket to saddle top"},
+	require.Equal(t, []string{"crank axle to saddle top", "pedal spindle to saddle top",
+		"pedal spindle to saddle top", "crank axle to saddle top"},
 		calctest.Column(t, r, "methods", "published-as"))
 }
 
@@ -220,6 +220,6 @@ func TestHeightWithoutAPose(t *testing.T) {
 	require.Contains(t, r.Figure.Description.Say(nil), "The rider is left out")
 	require.True(t, r.At(saddleHeight).Exists())
 	require.Contains(t, calctest.Answer(t, Height(), fiveMethods).Figure.Description.Say(nil),
-		"The saddle’s top stands 723\u00a0±\u00a09\u00a0mm from the bottom bracket along the seat line, and "+
+		"The saddle’s top stands 723\u00a0±\u00a09\u00a0mm from the crank axle along the seat line, and "+
 			"885\u00a0mm from the pedal")
 }

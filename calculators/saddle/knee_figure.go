@@ -26,13 +26,13 @@ func kneeFigure(v calculators.Values, r *calculators.Result, rider posture.Seate
 		pose := figure.Legs(near, nil, v.Of(measure.SoleHeight))
 		b.PedalAngle = near.HeelUp
 		leg = append(figure.Pedalling(b, &pose), figure.KneeBend(pose, drawing.Ink, words.Of("{0}", bottom.Amount())))
-		f.Description = words.Of("A leg at the bottom of the stroke with the saddle {0} above the bottom bracket. "+
+		f.Description = words.Of("A leg at the bottom of the stroke with the saddle {0} above the crank axle. "+
 			"The knee bends {1} there and {2} at the top. A plot of the bend against the crank’s angle shows the "+
 			"window of 30 to 40 degrees at the bottom.",
 			said, bottom.Uncertain(), top.Amount())
 	} else {
 		leg = figure.Pedalling(b, nil)
-		f.Description = words.Of("A saddle {0} above the bottom bracket. The leg is left out, because it does not "+
+		f.Description = words.Of("A saddle {0} above the crank axle. The leg is left out, because it does not "+
 			"reach the pedal.", said)
 	}
 	f.Frame(words.Of("At the bottom of the stroke"), append(leg, figure.SeatLine(b),

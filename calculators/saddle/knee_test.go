@@ -252,8 +252,8 @@ func TestDirectionsOfTheKnee(t *testing.T) {
 func TestTheKneesFigure(t *testing.T) {
 	r := calctest.Answer(t, Knee(), fewLengths)
 	few := kneeNumbersOf(fewLeg, 778)
-	require.Contains(t, r.Figure.Description.Say(nil), "with the saddle 778\u00a0±\u00a06\u00a0mm above the bottom"+
-		" bracket")
+	require.Contains(t, r.Figure.Description.Say(nil), "with the saddle 778\u00a0±\u00a06\u00a0mm above the crank"+
+		" axle")
 	require.Contains(t, r.Figure.Description.Say(nil), fmt.Sprintf("and %.1f° at the top", few.top))
 	require.Contains(t, r.Figure.SVG("a", nil, 530), "yours, about 31° moving")
 	require.Contains(t, calctest.Answer(t, Knee(), ownLengths).Figure.SVG("a", nil, 530), "yours, 29°")

@@ -59,10 +59,10 @@ func Setback() *calculators.Calculator {
 var (
 	saddleSetback = &calculators.Output{Name: "setback", Label: "Saddle behind the cranks", Unit: measure.Mm,
 		Feeds: measure.SaddleSetback, Now: true,
-		Between: "plumb line through the bottom bracket back to the saddle point, level"}
+		Between: "plumb line through the crank axle back to the saddle point, level"}
 	angleAtSaddle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle",
 		Unit:    measure.Deg,
-		Between: "horizontal to the line from the bottom bracket to the saddle point"}
+		Between: "horizontal to the line from the crank axle to the saddle point"}
 	kneeAhead = &calculators.Output{Name: "knee-over-spindle", Label: "Knee ahead of the spindle", Unit: measure.Mm,
 		Between: "pedal spindle to the knee joint, level, crank forward and level; minus is behind"}
 	wantedSetback = &calculators.Output{Name: "setback-to-set", Label: "Setback to set", Unit: measure.Mm,

@@ -26,7 +26,7 @@ func explainSetback(v calculators.Values, r *calculators.Result) {
 			"falls to {0} against gravity, and sag takes more.",
 			measure.Degrees(geometry.SeatAngleOnGrade(float64(angle.Value), 20)))
 	default:
-		angle.Meaning = words.Of("Not guessed: many seat tubes do not point at the bottom bracket. Type {0}, or "+
+		angle.Meaning = words.Of("Not guessed: many seat tubes do not point at the crank axle. Type {0}, or "+
 			"hang a plumb line and type {1}.", measure.SeatTubeAngle.Named(), measure.NoseSetback.Named())
 	}
 	if knee.Exists() {
@@ -95,7 +95,7 @@ func noteSeatLine(v calculators.Values, r *calculators.Result) {
 	if apart > 5+math.Hypot(float64(tape.Uncertainty), float64(chart.Uncertainty)) {
 		r.Note(calculators.CheckNote, "Plumb line and chart disagree by {0}. The plumb line was used. "+
 			"Check the nose’s length and the floor; if both hold, the printed angle is read at another height "+
-			"or the tube does not point at the bottom bracket.", measure.Millimetres(apart))
+			"or the tube does not point at the crank axle.", measure.Millimetres(apart))
 	}
 }
 
@@ -146,11 +146,11 @@ func setbackFigure(v calculators.Values, r *calculators.Result) *drawing.Figure 
 		f.Add(figure.Scene(b, &p)...)
 		f.Add(kneeThread(b, p, float64(knee.Value))...)
 		f.Description = words.Of("A leg with the crank level and forward. The saddle point lies {0} behind the "+
-			"bottom bracket, and the knee joint {1} ahead of the pedal’s spindle, minus meaning behind.",
+			"crank axle, and the knee joint {1} ahead of the pedal’s spindle, minus meaning behind.",
 			back.Uncertain(), knee.Uncertain())
 	} else {
 		f.Add(figure.Pedalling(b, nil)...)
-		f.Description = words.Of("A saddle whose point lies {0} behind the bottom bracket. The leg is left out, "+
+		f.Description = words.Of("A saddle whose point lies {0} behind the crank axle. The leg is left out, "+
 			"because it does not reach the pedal.", back.Uncertain())
 	}
 	f.Add(figure.HiddenSaddle(b), drawing.Axis{Role: drawing.Soft, B: figure.Point{Y: top.Y + 60}}, figure.SeatLine(b))

@@ -46,7 +46,7 @@ var (
 		Between: "the post as it is, up to where it only just meets the limit that counts"}
 	highestSaddle = &calculators.Output{Name: "highest-saddle", Label: "Highest saddle with this post",
 		Unit:    measure.Mm,
-		Between: "bottom bracket to saddle top, the post just at the limit that counts", Folded: true}
+		Between: "crank axle to saddle top, the post just at the limit that counts", Folded: true}
 )
 
 // What the post has to spare of each limit.

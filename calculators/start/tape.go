@@ -90,7 +90,7 @@ var tapeFaults = []struct {
 	{geometry.FrontCentreTooShort, measure.FrontCentre, words.Of("The distance to the front axle is shorter than " +
 		"the difference of its height and the bottom bracket’s. Check all three.")},
 	{geometry.HeadOutOfReach, measure.BBToHeadTube, words.Of("These two distances to the head tube do not meet in a " +
-		"point. Measure both again to the centre of the head tube’s top, from bottom bracket and from rear axle.")},
+		"point. Measure both again to the centre of the head tube’s top, from crank axle and from rear axle.")},
 	{geometry.HeadAngleRange, measure.HeadAngle, words.Of("The head angle has to lie above 0 and at most at 90 " +
 		"degrees, counted from the floor. If your phone counts from the vertical, subtract from 90.")},
 }

@@ -14,7 +14,7 @@ func explainTape(v calculators.Values, r *calculators.Result) {
 	reach.Meaning = words.Of("How far the front of the frame stands ahead of your feet. Compare it with a chart " +
 		"only inside the ±.")
 	if !(reach.Value > 0) {
-		reach.Meaning = words.Of("The head tube comes out behind the bottom bracket, which no bike has. Measure " +
+		reach.Meaning = words.Of("The head tube comes out behind the crank axle, which no bike has. Measure " +
 			"both distances to the head tube again.")
 	}
 	stack.Meaning = words.Of("How high the front of the frame stands above your feet, spacers and stem not counted.")

@@ -19,7 +19,7 @@ func tapeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	}
 	f := &drawing.Figure{
 		Title: words.Of("The bike that the tape found"),
-		Description: words.Of("A bike from the side with the distances taken: bottom bracket to head tube {0}, rear "+
+		Description: words.Of("A bike from the side with the distances taken: crank axle to head tube {0}, rear "+
 			"axle to head tube {1}, chainstay {2}, front-centre {3}. They give a reach of {4} and a stack of {5}.",
 			measure.BBToHeadTube.Amount(t.BBToHead), measure.RearAxleToHeadTube.Amount(t.RearToHead),
 			measure.Chainstay.Amount(t.BBToRear), measure.FrontCentre.Amount(t.BBToFront),

@@ -116,7 +116,7 @@ func TestMoreHeightIsMoreDrop(t *testing.T) {
 		r, problems := Tape().Run(typedPairs(append(append([]string{}, typed...),
 			"bb-height="+strconv.FormatFloat(b.BBHeight()+float64(up), 'f', 6, 64))), nil)
 		if len(problems) > 0 || calctest.Value(r, tapedDrop) >= b.Drop() {
-			t.Fatal("a higher bottom bracket hangs lower below the axles")
+			t.Fatal("a higher crank axle hangs lower below the axles")
 		}
 	})
 }

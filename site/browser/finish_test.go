@@ -40,8 +40,11 @@ func (b *tab) drawn() *tab {
 func (b *tab) press(selector string) {
 	b.Helper()
 	b.until(fmt.Sprintf(`document.querySelector(%q)?.checkVisibility()`, selector))
-	eval[bool](b, fmt.Sprintf(`(document.querySelector(%q).scrollIntoView({block: "center"}), true)`, selector))
-	b.do(chromedp.Click(chromedp.CSS(selector)))
+	// A finger taps a place, not a node: an answer may be written anew between the look and the tap.
+	at := eval[[]float64](b, fmt.Sprintf(`((e) => { e.scrollIntoView({block: "center", behavior: "instant"});
+		const r = e.getClientRects()[0]; return [r.x + r.width / 2, r.y + r.height / 2] })
+		(document.querySelector(%q))`, selector))
+	b.do(chromedp.MouseClickXY(at[0], at[1]))
 }
 
 // write types into one field that a selector finds.
