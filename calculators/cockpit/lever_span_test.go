@@ -19,9 +19,10 @@ func TestTheLeverIsDrawnAsItIsMeasured(t *testing.T) {
 	f := LeverSpan().Figure([]calculators.Pair{{Key: "lever-reach", Typed: "61"},
 		{Key: "grip-diameter", Typed: "31.5"}}, nil)
 	lengths := map[string]float64{}
-	var radii []float64
+	var radii, rulers []float64
 	var blade drawing.Limb
-	for _, m := range f.Marks {
+	require.Len(t, f.Frames, 2)
+	for _, m := range f.Frames[0].Marks {
 		switch m := m.(type) {
 		case drawing.Dimension:
 			lengths[m.Text.Say(nil)] = m.B.X - m.A.X
@@ -31,8 +32,21 @@ func TestTheLeverIsDrawnAsItIsMeasured(t *testing.T) {
 			radii = append(radii, m.Radius)
 		case drawing.Limb:
 			blade = m
+		case drawing.Line:
+			if m.Closed {
+				rulers = append(rulers, m.Points[0].X)
+			}
 		}
 	}
+	// The scales begin where the lengths do: at the grip's back, and at its front.
+	require.InDeltaSlice(t, []float64{-15.75, 15.75}, rulers, 1e-9)
+	above := map[string]float64{}
+	for _, m := range f.Frames[1].Marks {
+		if m, ok := m.(drawing.Dimension); ok {
+			above[m.Text.Say(nil)] = m.B.Y - m.A.Y
+		}
+	}
+	require.InDeltaMapValues(t, map[string]float64{"Over both": 92.5, string(measure.LeverReach.Label): 61}, above, 1e-9)
 	said := func(format words.English, x float64) string { return words.Of(format, measure.Millimetres(x)).Say(nil) }
 	require.InDeltaMapValues(t, map[string]float64{
 		words.Of("{0} {1}", words.Of(measure.LeverReach.Label), measure.Millimetres(61)).Say(nil):     61,
@@ -44,7 +58,4 @@ func TestTheLeverIsDrawnAsItIsMeasured(t *testing.T) {
 	require.InDelta(t, 15.75+61, blade.A.X+blade.Ra, 1e-9, "the blade's outer face")
 	require.InDelta(t, 15.75+52, blade.B.X-blade.Rb, 1e-9, "and its inner one")
 	require.InDelta(t, blade.A.Y, -blade.B.Y, 1e-9)
-	// The whole span stands in the middle of the picture.
-	require.InDelta(t, f.High.X-(15.75+61), -15.75-f.Low.X, 1e-9)
-	require.Greater(t, f.High.X, 15.75+61)
 }

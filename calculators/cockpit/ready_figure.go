@@ -156,7 +156,31 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 		"with the elbows bent {0}, the trunk leans {1} above the ground. {2}", measure.Degrees(fit.SeatedElbow),
 		measure.Degrees(trunk), stands)
 	bothWaysOf(f, left, right)
+	standing := &f.Frames[len(f.Frames)-1]
+	standing.Details = append(roomShown(figure.At(now.Centre), r), gripsShown(figure.At(s.grip), figure.At(grip))...)
 	return f
+}
+
+// roomShown is the room of the hips, larger: its shorter way is often a few line widths.
+func roomShown(centre drawing.Point, r *calculators.Result) []drawing.Detail {
+	back, ahead := r.At(roomBack), r.At(roomForward)
+	if !back.Exists() || !ahead.Exists() || back.Value < 0 || ahead.Value < 0 {
+		return nil
+	}
+	from, to := -float64(back.Value), float64(ahead.Value)
+	return []drawing.Detail{{At: centre.Plus(drawing.Point{X: (from + to) / 2}), Radius: max(60, (to-from)/2+24),
+		Caption: words.Of("the room of your hips"), Apart: min(-from, to) / 3}}
+}
+
+// gripsShown are the grips before and after they were moved.
+func gripsShown(was, is drawing.Point) []drawing.Detail {
+	apart := is.Minus(was).Length()
+	if apart < 0.5 || apart > 200 {
+		return nil
+	}
+	return []drawing.Detail{{At: was.Plus(is).Times(0.5), Radius: max(50, 0.5*apart+34), Apart: apart,
+		Caption: words.Of("the grips, before and after"), Marks: []drawing.Mark{
+			drawing.Line{Role: drawing.Hot, Points: []drawing.Point{was, is}}}}}
 }
 
 // bothWaysOf puts the seated rider and the standing one beside or below each other.

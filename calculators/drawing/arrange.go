@@ -25,6 +25,7 @@ type picture struct {
 	cells         []cell
 	letter        float64 // pixels
 	width, height float64 // pixels
+	enlarged      int     // details that stand in it
 }
 
 // arrange lays the figure out for a width.
@@ -89,22 +90,39 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 	}
 	cells := make([]cell, len(f.Frames))
 	views := make([]view, len(f.Frames))
-	em := 0.0
+	var em float64
+	lay := func() {
+		em = 0
+		for i := range f.Frames {
+			cells[i].sheet = newSheet(r, level)
+			cells[i].sheet.longest = longest(wide / p.letter)
+			p.lay(&cells[i], &views[i], wide, high, 0)
+			em = max(em, cells[i].sheet.em)
+		}
+		for i := range cells {
+			if c := &cells[i]; !f.Apart && c.sheet.em != em {
+				p.lay(c, &views[i], wide, high, em)
+			}
+		}
+	}
 	for i := range f.Frames {
 		g := &f.Frames[i]
 		views[i] = view{g.Low, g.High, g.Marks}
-		cells[i].sheet = newSheet(r, level)
-		cells[i].sheet.longest = longest(wide / p.letter)
-		p.lay(&cells[i], &views[i], wide, high, 0)
 		if !g.Caption.None() {
 			cells[i].caption, _ = broken(g.Caption.Say(r), true, wide/p.letter-0.5)
 		}
-		em = max(em, cells[i].sheet.em)
 	}
-	for i := range cells {
-		if c := &cells[i]; !f.Apart && c.sheet.em != em {
-			p.lay(c, &views[i], wide, high, em)
+	lay()
+	details, ringed := make([][]*Detail, len(f.Frames)), 0
+	for i := range f.Frames {
+		g := &f.Frames[i]
+		if details[i] = needed(g.Details, cells[i].scale); len(details[i]) > 0 {
+			views[i].marks = append(g.Marks[:len(g.Marks):len(g.Marks)], rings(details[i], ringed)...)
+			ringed += len(details[i])
 		}
+	}
+	if ringed > 0 {
+		lay()
 	}
 	for i := range cells {
 		c := &cells[i]
@@ -112,12 +130,27 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 		_, fixed := views[i].fixed()
 		c.cut = fixed && !c.frame.holds(c.sheet.extent())
 	}
-	for len(cells) > 0 {
-		row := cells[:min(n, len(cells))]
-		cells = cells[len(row):]
-		p.row(row, gap, !f.Apart)
+	for first := 0; first < len(cells); first += n {
+		last := min(first+n, len(cells))
+		p.row(cells[first:last], gap, !f.Apart)
+		p.enlargements(cells[first:last], details[first:last], f.Frames[first:last], r, level, wide)
 	}
 	p.height -= gap
+}
+
+// enlargements sets the details of a row of frames below it, each below its frame.
+func (p *picture) enlargements(row []cell, details [][]*Detail, frames []Frame, r *words.Reader, level bool,
+	wide float64) {
+	top, bottom, gap := p.height, p.height, between*p.letter
+	for i, list := range details {
+		across := min((wide-gap*float64(len(list)-1))/float64(max(1, len(list))), 10*p.letter)
+		for j, d := range list {
+			p.height = top
+			p.enlarge(d, frames[i].Marks, r, level, across, row[i].x+float64(j)*(across+gap), row[i].scale)
+			bottom = max(bottom, p.height+gap)
+		}
+	}
+	p.height = bottom
 }
 
 // row sets cells side by side below what is there: those of one scale at one level,

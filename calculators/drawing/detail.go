@@ -17,6 +17,8 @@ type Detail struct {
 	// Marks are drawn over the enlarged part and not in the view, such as the dimension
 	// of what has changed.
 	Marks []Mark
+	// Of is what is enlarged, where that is not the whole view.
+	Of []Mark
 	// Apart is how far before and after are apart, mm. The detail is left out where the
 	// view shows that well enough by itself; with zero it is always there.
 	Apart float64
@@ -33,75 +35,84 @@ func (f *Figure) single(p *picture, r *words.Reader, level bool) {
 	high := f.tallest(p.width)
 	main.sheet.longest = longest(p.width / p.letter)
 	p.lay(&main, &v, p.width, high, 0)
-	var needed []*Detail
-	for i := range f.Details {
-		d := &f.Details[i]
-		if drawable(d.At) && d.Radius > 0 && finite(d.Radius) && !(d.Apart*main.scale >= plain) {
-			needed = append(needed, d)
-		}
-	}
-	if len(needed) == 0 {
+	list := needed(f.Details, main.scale)
+	if len(list) == 0 {
 		p.put(main)
 		return
 	}
 	gap := between * p.letter
 	aside := p.width >= broadFrom
-	abreast := min(len(needed), 3)
+	abreast := min(len(list), 3)
 	if level {
 		abreast = min(abreast, 2)
 	}
 	wide, across := p.width, min((p.width-gap*float64(abreast-1))/float64(abreast), 15*p.letter)
 	if aside {
-		across = min(0.36*p.width, high/float64(len(needed)))
+		across = min(0.36*p.width, high/float64(len(list)))
 		wide -= across + gap
 	}
-	v.marks = append(f.Marks[:len(f.Marks):len(f.Marks)], rings(needed)...)
+	v.marks = append(f.Marks[:len(f.Marks):len(f.Marks)], rings(list, 0)...)
 	main.sheet.longest = longest(wide / p.letter)
 	p.lay(&main, &v, wide, high, 0)
 	p.put(main)
 	if aside {
 		bottom := p.height
 		p.height = 0
-		for _, d := range needed {
-			p.enlarge(d, f.Marks, r, level, across, wide+gap)
+		for _, d := range list {
+			p.enlarge(d, f.Marks, r, level, across, wide+gap, main.scale)
 			p.height += gap
 		}
 		p.height = max(p.height-gap, bottom)
 		p.width = max(p.width, wide+gap+across)
 		return
 	}
-	for len(needed) > 0 {
+	for len(list) > 0 {
 		top, bottom := p.height+gap, 0.0
-		for i, d := range needed[:min(abreast, len(needed))] {
+		for i, d := range list[:min(abreast, len(list))] {
 			p.height = top
-			p.enlarge(d, f.Marks, r, level, across, float64(i)*(across+gap))
+			p.enlarge(d, f.Marks, r, level, across, float64(i)*(across+gap), main.scale)
 			bottom = max(bottom, p.height)
 		}
 		p.height = bottom
-		needed = needed[min(abreast, len(needed)):]
+		list = list[min(abreast, len(list)):]
 	}
 }
 
-// rings are the circles round what is enlarged, each with its letter.
-func rings(details []*Detail) []Mark {
+// needed returns the details of which a view at a scale, in pixels per mm, shows too little.
+func needed(details []Detail, scale float64) (list []*Detail) {
+	for i := range details {
+		d := &details[i]
+		if drawable(d.At) && d.Radius > 0 && finite(d.Radius) && !(d.Apart*scale >= plain) {
+			list = append(list, d)
+		}
+	}
+	return list
+}
+
+// rings are the circles round what is enlarged, each with its letter; before is how many
+// letters are taken.
+func rings(details []*Detail, before int) []Mark {
 	marks := make([]Mark, 0, 2*len(details))
 	for i, d := range details {
 		marks = append(marks, Circle{Role: Soft, Centre: d.At, Radius: d.Radius},
-			Label{Role: Ink, At: d.At.Plus(Polar(60, d.Radius)), Text: letterOf(i), Side: Polar(60, 1), Priority: 3})
+			Label{Role: Ink, At: d.At.Plus(Polar(60, d.Radius)), Text: letterOf(before + i), Side: Polar(60, 1), Priority: 3})
 	}
 	return marks
 }
 
 func letterOf(i int) words.Text { return words.Of("{0}", words.Name(string(rune('A'+i)))) }
 
-// enlarge puts a detail at x below what is there.
-func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, across, x float64) {
+// enlarge puts a detail at x below what is there, of a view at a scale.
+func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, across, x, whole float64) {
 	c := cell{sheet: newSheet(r, level), round: d, x: x, y: p.height}
 	s := c.sheet
 	s.longest = longest(across / p.letter)
 	c.scale = across / (2.04 * d.Radius)
 	s.reset(p.letter / c.scale)
 	s.bare = true
+	if d.Of != nil {
+		marks = d.Of
+	}
 	for _, m := range marks {
 		if m != nil {
 			m.draw(s)
@@ -119,16 +130,14 @@ func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, 
 	var room bounds
 	room.addAround(d.At, 1.02*d.Radius)
 	c.frame = s.settle(room)
-	times := c.scale / p.cells[0].scale
-	said := words.Of("{0}: {1}, {2} times as large", letterOf(p.letterAt()), d.Caption,
+	times := c.scale / whole
+	said := words.Of("{0}: {1}, {2} times as large", letterOf(p.enlarged), d.Caption,
 		words.Name(strconv.FormatFloat(math.Round(times), 'f', -1, 64)))
 	c.caption, _ = broken(said.Say(r), true, across/p.letter-0.5)
 	p.height += c.height() + (captionRoom+captionLine*float64(len(c.caption)))*p.letter
 	p.cells = append(p.cells, c)
+	p.enlarged++
 }
-
-// letterAt is the place of the next detail in the alphabet.
-func (p *picture) letterAt() int { return len(p.cells) - 1 }
 
 // keepNear leaves out shapes that lie wholly off a circle.
 func (s *sheet) keepNear(centre Point, radius float64) {

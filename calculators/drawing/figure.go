@@ -43,6 +43,7 @@ type Frame struct {
 	Caption   words.Text // below the view
 	Low, High Point      // as in Figure
 	Marks     []Mark
+	Details   []Detail // circles of this view, drawn larger below it
 }
 
 // Add puts marks on the drawing, over those that are there.

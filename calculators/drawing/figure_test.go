@@ -12,7 +12,9 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
 	"plumbline/calculators/words"
 )
 
@@ -325,4 +327,20 @@ func TestTextIsSaidToTheReader(t *testing.T) {
 	if !strings.Contains(svg, "Eine Zeichnung") || !strings.Contains(svg, ">hier<") {
 		t.Error(svg)
 	}
+}
+
+// A frame's detail stands below it where the view shows too little, three widths of a line
+// or 4.5 pixels, and is left out where it shows enough; letters go on from frame to frame.
+func TestAFramesDetailIsThereWhereItIsNeeded(t *testing.T) {
+	apart := func(mm float64) Frame {
+		return Frame{High: Point{1000, 400}, Marks: []Mark{Line{Role: Ink, Points: []Point{{0, 0}, {1000, 400}}}},
+			Details: []Detail{{At: Point{500, 200}, Radius: 50, Caption: words.Of("near"), Apart: mm}}}
+	}
+	f := &Figure{Title: words.Of("t"), Description: words.Of("d"), Frames: []Frame{apart(300), apart(3), apart(2)}}
+	svg := f.SVG("x", nil, 930)
+	require.NotContains(t, svg, "C: near")
+	require.Contains(t, svg, "A: near")
+	require.Contains(t, svg, "B: near")
+	f.Frames = []Frame{apart(300), apart(200)}
+	require.NotContains(t, f.SVG("x", nil, 930), "near")
 }

@@ -9,6 +9,8 @@ var (
 		1.02, 0.07)
 	upperArmFront = even(-0.13, 0.10, 0.04, 0.165, 0.22, 0.168, 0.50, 0.145, 0.78, 0.128, 0.98, 0.12, 1.06, 0.07)
 	forearmFront  = even(-0.05, 0.08, 0.06, 0.155, 0.22, 0.165, 0.48, 0.135, 0.76, 0.10, 0.96, 0.092, 1.05, 0.06)
+	shortsFront   = even(-0.02, 0.19, 0.10, 0.222, 0.28, 0.228, 0.50, 0.21, 0.62, 0.20, 0.62, 0.20)
+	sleeveFront   = even(-0.12, 0.115, 0.04, 0.18, 0.22, 0.19, 0.42, 0.185, 0.52, 0.185, 0.52, 0.185)
 	handFront     = even(-0.04, 0.14, 0.10, 0.17, 0.30, 0.225, 0.50, 0.225, 0.70, 0.19, 0.90, 0.13, 1.0, 0.05)
 )
 
@@ -76,18 +78,21 @@ func (p Person) Front(arms Arms) []drawing.Mark {
 		if i == 0 {
 			low = func(q Point) Point { return side(q.Plus(Point{Y: -p.Longer})) }
 		}
-		m = append(m, footFront(low, ankle, s),
+		m = append(m, footFront(low, ankle, s, p.Back)...)
+		m = append(m,
 			form(drawing.Wide, drawing.Hatch, side(knee), low(ankle), shankFront),
 			form(drawing.Wide, drawing.Hatch, side(hip), side(knee), thighFront),
+			form(drawing.Wide, drawing.Wash, side(hip), side(knee), shortsFront),
 			thumb(side, arm, arms, s),
 			form(drawing.Wide, drawing.Hatch, side(arm[2]), side(arm[3]), handFront),
 			form(drawing.Wide, drawing.Hatch, side(arm[1]), side(arm[2]), forearmFront),
-			form(drawing.Wide, drawing.Hatch, side(arm[0]), side(arm[1]), upperArmFront))
+			form(drawing.Wide, drawing.Hatch, side(arm[0]), side(arm[1]), upperArmFront),
+			form(drawing.Wide, drawing.Wash, side(arm[0]), side(arm[1]), sleeveFront))
 	}
 	m = append(m, drawing.Tube{Role: drawing.Body, Fill: drawing.Hatch, A: Point{Y: p.Neck - 10*s},
 		B: Point{Y: p.Stature - 0.1*p.Stature}, Ra: 54 * s, Rb: 50 * s})
 	m = append(m, faceFront(p.Stature, 0.130*p.Stature)...)
-	m = append(m, p.trunkFront())
+	m = append(m, p.trunkFront(), p.waist())
 	line := func(a, b Point) {
 		m = append(m, drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []Point{a, b}})
 	}
@@ -123,7 +128,14 @@ func (p Person) trunkFront() drawing.Mark {
 	for i := len(half) - 3; i >= 0; i-- {
 		points = append(points, mirrored(half[i]))
 	}
-	return drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Points: points, Closed: true, Smooth: true}
+	return drawing.Line{Role: drawing.Body, Fill: drawing.Wash, Points: points, Closed: true, Smooth: true}
+}
+
+// waist is where shirt and shorts meet.
+func (p Person) waist() drawing.Mark {
+	y, h := p.Inseam+0.24*(p.Shoulder-p.Inseam), 0.455*p.HipWidth
+	return drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Smooth: true, Points: []Point{{X: -h, Y: y},
+		{X: 0, Y: y - 8*p.scale()}, {X: h, Y: y}}}
 }
 
 // faceFront returns a head that looks at the reader, its crown at a height and
@@ -148,16 +160,25 @@ func faceFront(top, height float64) []drawing.Mark {
 	}
 }
 
-// footFront returns a bare foot that points at the reader.
-func footFront(side func(Point) Point, ankle Point, s float64) drawing.Mark {
+// footFront returns a bare foot that points at the reader with its toes, or away.
+func footFront(side func(Point) Point, ankle Point, s float64, away bool) []drawing.Mark {
 	points := []Point{{X: -26 * s, Y: 4 * s}, {X: -34 * s, Y: -0.35 * ankle.Y}, {X: -44 * s, Y: -0.86 * ankle.Y},
-		{X: -36 * s, Y: -ankle.Y},
-		{X: 50 * s, Y: -ankle.Y}, {X: 58 * s, Y: -0.86 * ankle.Y}, {X: 42 * s, Y: -0.35 * ankle.Y}, {X: 28 * s,
-			Y: 4 * s}}
+		{X: -36 * s, Y: -ankle.Y}, {X: 50 * s, Y: -ankle.Y}, {X: 58 * s, Y: -0.86 * ankle.Y},
+		{X: 42 * s, Y: -0.35 * ankle.Y}, {X: 28 * s, Y: 4 * s}}
 	for i := range points {
 		points[i] = side(ankle.Plus(points[i]))
 	}
-	return drawing.Line{Role: drawing.Body, Fill: drawing.Wash, Points: points, Closed: true, Smooth: true}
+	marks := []drawing.Mark{drawing.Line{Role: drawing.Body, Fill: drawing.Wash, Points: points, Closed: true,
+		Smooth: true}}
+	if away {
+		return marks
+	}
+	for _, t := range [5][2]float64{{-26, 17}, {0, 12}, {19, 11}, {36, 10}, {50, 9}} { // place and half width
+		at := side(ankle.Plus(Point{X: t[0] * s, Y: t[1]*s - ankle.Y}))
+		marks = append(marks, drawing.Circle{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Hatch, Centre: at,
+			Radius: t[1] * s})
+	}
+	return marks
 }
 
 // thumb returns the thumb of a hand: upwards on an arm stretched out, forwards

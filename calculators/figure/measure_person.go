@@ -15,6 +15,8 @@ type Person struct {
 	Foot, Ball                     float64
 	Longer                         float64 // how much longer the leg on the drawing's left is
 	Sex                            body.Sex
+	Back                           bool    // turned away from the reader
+	ElbowBend                      float64 // of the arm that hangs, degrees
 }
 
 // PersonOf returns a person of a stature and an inside leg, mm, either of which

@@ -13,6 +13,41 @@ type Plate struct {
 	Of    *measure.Quantity
 	On    Scenery
 	Spans []Span
+	// Not are places that are taken for the right one by mistake: crossed out where the
+	// nearer end is shown larger.
+	Not []Spot
+	// Wrong is drawn beside the right way, where people go wrong.
+	Wrong *Mistake
+	Hold
+}
+
+// Mistake is a wrong way: what both frames are called, and through which places the tape
+// runs in the second.
+type Mistake struct {
+	Right, Wrong words.English
+	Tape         []Spot
+	// On is another view, where the mistake cannot be seen in the plate's own: Well is the
+	// tape's way there as it should be.
+	On   *Scenery
+	Well []Spot
+}
+
+// frames returns the right way and the wrong one.
+func (m Mistake) frames(p Plate, b Build, f *drawing.Figure, marks []drawing.Mark) []drawing.Frame {
+	right, wrong := words.Of("Right: {0}", words.Of(m.Right)), words.Of("Wrong: {0}", words.Of(m.Wrong))
+	if m.On == nil {
+		return []drawing.Frame{{Caption: right, Low: f.Low, High: f.High, Marks: marks},
+			{Caption: wrong, Low: f.Low, High: f.High, Marks: append(p.On.Marks(b), tape(b, m.Tape, p.On.Ruled)...)}}
+	}
+	frames := []drawing.Frame{{Caption: words.Of("From the side"), Low: f.Low, High: f.High, Marks: marks},
+		{Caption: right, Marks: append(m.On.Marks(b), tape(b, m.Well, false)...)},
+		{Caption: wrong, Marks: append(m.On.Marks(b), tape(b, m.Tape, p.On.Ruled)...)}}
+	for i := range 2 {
+		if m.On.Frame != nil {
+			frames[i+1].Low, frames[i+1].High = m.On.Frame(b)
+		}
+	}
+	return frames
 }
 
 // Scenery is what a plate is drawn over: a name for readers who cannot see it, and
@@ -23,6 +58,9 @@ type Scenery struct {
 	Marks func(Build) []drawing.Mark
 	Fit   func(Build) Build
 	Frame func(Build) (low, high Point)
+	// Held says that tape, thread and hands are drawn, and both ends shown larger; Ruled
+	// that a ruler lies beside the part.
+	Held, Ruled bool
 }
 
 // Spot is a place to which a tape, a thread or a phone is put, with what it is called.
@@ -73,7 +111,13 @@ func (p Plate) Draw(b Build) *drawing.Figure {
 	f.Title = words.Of("{0}: {1} to {2}", label, words.Of(first.From.Name), words.Of(first.To.Name))
 	f.Description = words.Of("{0}. {1} is measured {2}.", words.Of(p.On.Name), label,
 		words.Of(said[first.Way], words.Of(first.From.Name), words.Of(first.To.Name)))
-	f.Add(p.On.Marks(b)...)
+	marks := p.On.Marks(b)
+	if p.On.Held || p.Phone != nil {
+		marks = append(marks, p.held(b)...)
+	}
+	if p.On.Ruled {
+		marks = append(marks, p.Spans[0].ruled(b)...)
+	}
 	for i, s := range p.Spans {
 		role := drawing.Hot
 		if i > 0 {
@@ -83,7 +127,20 @@ func (p Plate) Draw(b Build) *drawing.Figure {
 		if s.Label != "" {
 			text = words.Of(s.Label)
 		}
-		f.Add(s.marks(b, role, text)...)
+		marks = append(marks, s.marks(b, role, text)...)
+	}
+	if w := p.Wrong; w != nil {
+		f.Frames = w.frames(p, b, f, marks)
+		f.Least, f.Apart = 24, w.On != nil
+		if f.Apart {
+			f.Least = 12
+		}
+		f.Description = words.Of("{0} The second picture shows a wrong way: {1}.", f.Description, words.Of(w.Wrong))
+		return f
+	}
+	f.Marks = marks
+	if p.On.Held {
+		f.Details = p.ends(b)
 	}
 	return f
 }

@@ -158,7 +158,6 @@ func abovePlates() []Plate {
 	arm := part(measure.ArmSetIn, armAbove, LevelWay, spot("the arm’s outer face at the crank axle", 72, 0),
 		spot("the straightedge", 88, 0), -75)
 	arm.Spans[0].Label = "Set in"
-	return []Plate{{measure.ToeOutLeft, onCard, []Span{left, right}}, {measure.CleatAngleLeft, clippedIn,
-		[]Span{shoe}},
-		arm, stays, rear}
+	return []Plate{{Of: measure.ToeOutLeft, On: onCard, Spans: []Span{left, right}},
+		{Of: measure.CleatAngleLeft, On: clippedIn, Spans: []Span{shoe}}, arm, stays, rear}
 }

@@ -35,13 +35,47 @@ var (
 	contact  = Spot{"where the rear wheel touches the ground", func(b Build) Point { return At(b.Bike.RearContact()) }}
 )
 
+// What is taken for the head tube's edge, and how a hand gets there past stem and bar.
+var (
+	notCover = []Spot{{"the bearing cover", func(b Build) Point {
+		return cover.At(b).Along(At(b.Bike.AxisAhead()), 34)
+	}}}
+	fromBehind = [2]float64{0, -24}
+)
+
+// Places where a tape goes wrong.
+var (
+	topTubeLow = Spot{"the top tube at the seat tube", func(b Build) Point {
+		head, seat := At(b.Bike.HeadTop), b.seatTop()
+		return seat.Along(head.Minus(seat), 0.1).Plus(Point{Y: -12})
+	}}
+	downTubeLow = Spot{"the down tube’s lower side", func(b Build) Point {
+		_, bottom := b.headEnds()
+		return bottom.Times(0.56).Along(bottom.Unit().Left(), -46)
+	}}
+	forkFloor = Spot{"the floor in line with the fork", func(b Build) Point {
+		at, down := At(b.Bike.Front), At(b.Bike.AxisDown())
+		return at.Along(down, (b.Bike.Ground()-at.Y)/down.Y)
+	}}
+	seatFloor = Spot{"the floor in line with the seat", func(b Build) Point {
+		top := b.SaddleTop()
+		return top.Times(b.Bike.Ground() / top.Y)
+	}}
+)
+
+// onForkLeg lays the phone along the straight front of a fork leg.
+func onForkLeg(b Build) (middle, way Point) {
+	up, ahead := At(b.Bike.AxisDown()).Times(-1), At(b.Bike.AxisAhead())
+	return At(b.Bike.Front).Along(up, 190).Along(ahead, 8), up.Times(-1)
+}
+
 // floorBelow is the floor below a spot.
 func floorBelow(s Spot) Spot {
 	return Spot{"the floor", func(b Build) Point { return Point{X: s.At(b).X, Y: b.Bike.Ground()} }}
 }
 
 // wholeBike is the bike from the side, the cranks level.
-var wholeBike = Scenery{Name: "A bike from the side, upright on level ground, front wheel straight",
+var wholeBike = Scenery{Name: "A bike from the side, upright on level ground, front wheel straight", Held: true,
 	Marks: func(b Build) []drawing.Mark {
 		b.CrankAngle = 90
 		return Scene(b, nil)
@@ -51,6 +85,7 @@ var wholeBike = Scenery{Name: "A bike from the side, upright on level ground, fr
 // axles.
 func around(frame func(Build) (low, high Point)) Scenery {
 	part := wholeBike
+	part.Held = false
 	part.Frame = frame
 	part.Marks = func(b Build) []drawing.Mark {
 		return append(wholeBike.Marks(b), SteeringAxis(b), drawing.Axis{Role: drawing.Soft, A: At(b.Bike.Rear),
@@ -61,7 +96,7 @@ func around(frame func(Build) (low, high Point)) Scenery {
 
 // onBike makes a plate of one span on the whole bike.
 func onBike(q *measure.Quantity, way Way, from, to Spot, beside float64) Plate {
-	return Plate{q, wholeBike, []Span{{From: from, To: to, Way: way, Beside: beside}}}
+	return Plate{Of: q, On: wholeBike, Spans: []Span{{From: from, To: to, Way: way, Beside: beside}}}
 }
 
 // aboveFloor makes a plate of a spot's height above the floor.
@@ -95,23 +130,69 @@ func bikePlates() []Plate {
 	seat.Spans[0].Label = "Saddle"
 	back.Spans = append(back.Spans, Span{From: saddleTip, To: saddleTop, Way: LevelWay, Beside: -110,
 		Label: "plus this"})
+	reach := onBike(measure.Reach, Plumbed, crankAxle, headTop, 90)
+	reach.Not, reach.Ways = notCover, fromBehind
+	stack := onBike(measure.Stack, UprightWay, crankAxle, headTop, -300)
+	stack.Along, stack.Not = &Span{From: floorBelow(headTop), To: headTop, Way: UprightWay, Beside: -1}, notCover
+	stack.Spans = append(stack.Spans, Span{From: floorBelow(crankAxle), To: crankAxle, Way: UprightWay, Beside: -130,
+		Label: "less this"})
+	stack.Spans[0].Label = "Stack"
+	toHead := onBike(measure.BBToHeadTube, Straight, crankAxle, headTop, -130)
+	toHead.Not = notCover
+	head := onBike(measure.HeadAngle, Tilt, axisFloor, axisTop, 260)
+	head.Phone = onForkLeg
+	seatAngle := onBike(measure.SeatAngle, Tilt, crankAxle, postMiddle, 230)
+	seatAngle.Phone = func(b Build) (Point, Point) {
+		to := postMiddle.At(b)
+		return to.Times(0.5), to
+	}
+	tubeAngle := onBike(measure.SeatTubeAngle, Tilt, tubeFoot, tubeTop, 230)
+	tubeAngle.Phone = func(b Build) (Point, Point) {
+		foot, top := tubeFoot.At(b), tubeTop.At(b)
+		way := top.Minus(foot)
+		return foot.Along(way, 0.62).Along(way.Unit().Left(), halfSeatTube), way
+	}
+	over := aboveFloor(measure.StandOver, straddle, 60)
+	over.Wrong = &Mistake{Right: "where you straddle the bike", Wrong: "at the seat tube, where the top tube is lower",
+		Tape: []Spot{floorBelow(topTubeLow), topTubeLow}}
+	tube := onBike(measure.EffectiveTopTube, LevelWay, headTop, postMiddle, 90)
+	tube.Ways = [2]float64{-150, -25}
+	tube.Wrong = &Mistake{Right: "level", Wrong: "along the top tube, which slopes", Tape: []Spot{headTop, tubeTop}}
+	front := onBike(measure.FrontCentre, Straight, crankAxle, frontAxle, -120)
+	front.Wrong = &Mistake{Right: "straight from centre to centre", Wrong: "the tape bends round the frame",
+		Tape: []Spot{crankAxle, downTubeLow, frontAxle}}
+	axle := aboveFloor(measure.FrontAxleHeight, frontAxle, -110)
+	axle.Wrong = &Mistake{Right: "straight down to the floor", Wrong: "the tape leans with the fork",
+		Tape: []Spot{forkFloor, frontAxle}}
+	seat.Wrong = &Mistake{Right: "the tape hangs plumb", Wrong: "the tape leans along the seat tube",
+		Tape: []Spot{seatFloor, saddleTop}}
+	tubeLong := onBike(measure.SeatTubeLength, Straight, crankAxle, tubeTop, 130)
+	tubeLong.Not = []Spot{{"the seat clamp", func(b Build) Point {
+		_, up := b.seatLine()
+		return b.seatTop().Along(up, 10)
+	}}}
+	stays := onBike(measure.Chainstay, Straight, crankAxle, rearAxle, -130)
+	stays.On.Frame = func(b Build) (low, high Point) {
+		return Point{X: b.Bike.Rear.X - 250, Y: b.Bike.Ground() + 60}, Point{X: 260, Y: 330}
+	}
+	rear := rearAbove(Point{X: -190, Y: -520}, Point{X: 190, Y: 70})
+	stays.Wrong = &Mistake{Right: "from above, the tape runs beside the bike, as straight as the bike",
+		Wrong: "from above, the tape runs slantwise from end to end", On: &rear,
+		Well: []Spot{spot("beside the crank axle", -112, 0), spot("beside the rear axle", -112, -437)},
+		Tape: []Spot{spot("the crank axle’s end", -42, 0), spot("the rear axle’s end", -112, -437)}}
+	nose := onBike(measure.NoseToGrip, Plumbed, saddleTip, gripMiddle, 90)
+	// Nobody can lay a tape on a centre of mass: it is weighed.
+	forward, height := onBike(measure.COMForward, Plumbed, contact, balance, 90),
+		aboveFloor(measure.COMHeight, balance, 0)
+	forward.On.Held, height.On.Held = false, false
 	return []Plate{
-		onBike(measure.Reach, Plumbed, crankAxle, headTop, 90),
-		onBike(measure.Stack, UprightWay, crankAxle, headTop, -300),
-		onBike(measure.HeadAngle, Tilt, axisFloor, axisTop, 260),
-		onBike(measure.SeatAngle, Tilt, crankAxle, postMiddle, 230),
-		onBike(measure.SeatTubeAngle, Tilt, tubeFoot, tubeTop, 230),
-		onBike(measure.SeatTubeLength, Straight, crankAxle, tubeTop, 130),
-		aboveFloor(measure.StandOver, straddle, 0),
-		onBike(measure.Chainstay, Straight, crankAxle, rearAxle, -130),
-		drop,
+		reach, stack, head, seatAngle, tubeAngle, tubeLong, over,
+		stays, drop,
 		aboveFloor(measure.BBHeight, crankAxle, -130),
 		onBike(measure.Wheelbase, Plumbed, rearAxle, frontAxle, 90),
-		onBike(measure.FrontCentre, Straight, crankAxle, frontAxle, -120),
-		onBike(measure.EffectiveTopTube, LevelWay, headTop, postMiddle, 90),
-		onBike(measure.BBToHeadTube, Straight, crankAxle, headTop, -130),
+		front, tube, toHead,
 		onBike(measure.RearAxleToHeadTube, Straight, rearAxle, headTop, 0),
-		aboveFloor(measure.FrontAxleHeight, frontAxle, -110),
+		axle,
 		aboveFloor(measure.RearAxleHeight, rearAxle, 110),
 		aboveFloor(measure.FrontRadius, frontAxle, -110),
 		aboveFloor(measure.RearRadius, rearAxle, 110),
@@ -122,11 +203,10 @@ func bikePlates() []Plate {
 		onBike(measure.GripX, Plumbed, crankAxle, gripMiddle, 90),
 		above,
 		grips,
-		onBike(measure.NoseToGrip, Plumbed, saddleTip, gripMiddle, 90),
+		nose,
 		onBike(measure.ForkLength, Straight, crownSeat, frontAxle, 140),
 		offset,
 		onBike(measure.CrankLength, Straight, crankAxle, spindle, -130),
-		onBike(measure.COMForward, Plumbed, contact, balance, 90),
-		aboveFloor(measure.COMHeight, balance, 0),
+		forward, height,
 	}
 }

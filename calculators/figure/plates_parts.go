@@ -14,7 +14,7 @@ func spot(name words.English, x, y float64) Spot {
 
 // part makes a plate of one span on a part.
 func part(q *measure.Quantity, on Scenery, way Way, from, to Spot, beside float64) Plate {
-	return Plate{q, on, []Span{{From: from, To: to, Way: way, Beside: beside}}}
+	return Plate{Of: q, On: on, Spans: []Span{{From: from, To: to, Way: way, Beside: beside}}}
 }
 
 // onSteerer is a place on the steering axis: how far above the top of the head tube.
@@ -65,7 +65,7 @@ var (
 const drawnAbove, drawnStemAngle, drawnRoll, drawnCup = 10, 12, 20, 14
 
 // headSide is the head tube with what stands on it, from the side.
-var headSide = Scenery{Name: "Head tube, spacers, stem and bar from the side", Fit: func(b Build) Build {
+var headSide = Scenery{Name: "Head tube, spacers, stem and bar from the side", Ruled: true, Fit: func(b Build) Build {
 	b.Cockpit.Stem, b.Cockpit.StemAngle, b.Cockpit.Spacers = 60, drawnStemAngle, 20
 	return b
 }, Marks: func(b Build) []drawing.Mark {
@@ -78,7 +78,7 @@ var headSide = Scenery{Name: "Head tube, spacers, stem and bar from the side", F
 }}
 
 // lowered is the same with a lower cup below the head tube, which the stand-in bike has not.
-var lowered = Scenery{Name: headSide.Name, Fit: func(b Build) Build {
+var lowered = Scenery{Name: headSide.Name, Ruled: true, Fit: func(b Build) Build {
 	b = headSide.Fit(b)
 	crown := headFoot.At(b).Along(At(b.Bike.AxisDown()), drawnCup)
 	b.Bike.Crown = geometry.Point{X: crown.X, Y: crown.Y}
@@ -93,6 +93,11 @@ var lowered = Scenery{Name: headSide.Name, Fit: func(b Build) Build {
 func headPlates() []Plate {
 	stem := part(measure.StemAngle, headSide, Tilt, steererMiddle, barMiddle, 120)
 	stem.Spans[0].Against = square
+	lever := part(measure.LeverAngle, headSide, Tilt, leverRoot, leverTip, 90)
+	lever.Phone = func(b Build) (middle, way Point) {
+		root, tip := leverRoot.At(b).Plus(Point{X: 8}), leverTip.At(b)
+		return root.Plus(tip).Times(0.5), tip.Minus(root)
+	}
 	roll := part(measure.BarRoll, headSide, Tilt, barMiddle, gripMiddle, 90)
 	roll.Spans[0].Against = rolled
 	return []Plate{
@@ -108,7 +113,7 @@ func headPlates() []Plate {
 		stem,
 		part(measure.BarRise, headSide, UprightWay, barMiddle, gripMiddle, -110),
 		roll,
-		part(measure.LeverAngle, headSide, Tilt, leverRoot, leverTip, 90),
+		lever,
 	}
 }
 
@@ -135,13 +140,13 @@ var barAbove = Scenery{Name: "A bar from above, the front wheel upwards, with gr
 
 // halfBar is its one end alone.
 var halfBar = Scenery{Name: "One half of a bar from above, the front wheel upwards, with grip, brake lever and clamps",
-	Marks: func(b Build) (m []drawing.Mark) {
+	Ruled: true, Marks: func(b Build) (m []drawing.Mark) {
 		all := barAbove.Marks(b)
 		return append(append(m, all[7:14]...), all[14:]...)
 	}}
 
 // leverAlone is the grip with its lever.
-var leverAlone = Scenery{Name: "A grip from above with the brake lever in front of it", Marks: halfBar.Marks,
+var leverAlone = Scenery{Name: "A grip from above with the brake lever in front of it", Ruled: true, Marks: halfBar.Marks,
 	Frame: func(Build) (low, high Point) { return Point{X: 165, Y: -90}, Point{X: 440, Y: 95} }}
 
 // barPlates are what is taken on the bar from above.
@@ -153,8 +158,16 @@ func barPlates() []Plate {
 	sweep := part(measure.BarSweep, barAbove, UprightWay, middle, clamp, -110)
 	sweep.Spans = append(sweep.Spans, Span{From: spot("the middle of one grip", -315, -27),
 		To: spot("the middle of the other", 315, -27), Way: LevelWay, Beside: 0, Label: "straightedge"})
+	width := part(measure.BarWidth, barAbove, LevelWay, spot("one end of the bar", -380, -35), end, -80)
+	width.On.Held = true
+	width.Wrong = &Mistake{Right: "straight across", Wrong: "the tape follows the sweep",
+		Tape: []Spot{spot("one end", -380, -35), spot("where it bends", -95, 2), clamp, spot("the other bend", 95, 2), end}}
+	reach := part(measure.LeverReach, leverAlone, UprightWay, spot("the front of the grip", 325, -12),
+		spot("the blade’s outer face", 325, 45), -70)
+	reach.Wrong = &Mistake{Right: "from the front of the grip", Wrong: "from its back, so that the grip is counted in",
+		Tape: []Spot{spot("the back of the grip", 325, -46), spot("the blade’s outer face", 325, 45)}}
 	return []Plate{
-		part(measure.BarWidth, barAbove, LevelWay, spot("one end of the bar", -380, -35), end, -80),
+		width,
 		sweep,
 		part(measure.BackSweep, halfBar, Tilt, spot("where the bar bends", 90, 0), end, 160),
 		part(measure.BarStraight, halfBar, Straight, end, spot("where the bar bends", 95, 0), 70),
@@ -163,8 +176,7 @@ func barPlates() []Plate {
 		part(measure.LeverInset, halfBar, Straight, inner, spot("the near edge of the lever’s clamp", 220, -16), 70),
 		part(measure.LeverLength, halfBar, Straight, spot("the lever’s pivot", 224, 30),
 			spot("where the finger rests", 330, 42), 60),
-		part(measure.LeverReach, leverAlone, UprightWay, spot("the front of the grip", 325, -12),
-			spot("the blade’s outer face", 325, 45), -70),
+		reach,
 	}
 }
 
@@ -183,10 +195,16 @@ var cranks = Scenery{Name: "Both cranks from behind, one up and one down, with a
 			drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 62}, B: Point{X: 78, Y: -170},
 				Ra: 16, Rb: 10},
 			tube(88, -170, 196, -170, 6), tube(100, -170, 200, -170, 10),
-			drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: []Point{
-				{X: 104, Y: -158}, {X: 192, Y: -158}, {X: 196, Y: -138}, {X: 184, Y: -96}, {X: 166,
-					Y: -64}, {X: 132, Y: -64}, {X: 114, Y: -96}, {X: 100, Y: -138}}},
-			drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Points: []Point{{X: 100, Y: -142}, {X: 196, Y: -142}}},
+			drawing.Tube{Role: drawing.Body, Fill: drawing.Hatch, A: Point{X: 148, Y: -84}, B: Point{X: 146, Y: -20},
+				Ra: 25, Rb: 31},
+			drawing.Line{Role: drawing.Body, Fill: drawing.Wash, Closed: true, Smooth: true, Points: []Point{
+				{X: 108, Y: -141}, {X: 108, Y: -141}, {X: 188, Y: -141}, {X: 188, Y: -141}, {X: 184, Y: -112},
+				{X: 176, Y: -84}, {X: 178, Y: -66}, {X: 166, Y: -72}, {X: 148, Y: -75}, {X: 130, Y: -72},
+				{X: 118, Y: -66}, {X: 120, Y: -84}, {X: 112, Y: -112}}},
+			drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Smooth: true, Points: []Point{{X: 128, Y: -141},
+				{X: 134, Y: -112}, {X: 148, Y: -98}, {X: 162, Y: -112}, {X: 168, Y: -141}}},
+			drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []Point{{X: 102, Y: -158},
+				{X: 194, Y: -158}, {X: 196, Y: -141}, {X: 100, Y: -141}}},
 			drawing.Axis{Role: drawing.Soft, A: Point{X: 148, Y: -50}, B: Point{X: 148, Y: -190}},
 		}
 	}}
@@ -343,7 +361,7 @@ var inFrame = Scenery{Name: "The seat tube cut open, a rod in it down to the fir
 	}}
 
 // saddleSide is the saddle on its post from the side.
-var saddleSide = Scenery{Name: "A saddle on its rails from the side", Marks: saddle,
+var saddleSide = Scenery{Ruled: true, Name: "A saddle on its rails from the side", Marks: saddle,
 	Fit: func(b Build) Build { b.Back = 0; return b },
 	Frame: func(b Build) (low, high Point) {
 		return b.SaddleTop().Plus(Point{X: -210, Y: -150}), b.SaddleTop().Plus(Point{X: 210, Y: 70})
@@ -355,7 +373,7 @@ func onSaddle(name words.English, x, y float64) Spot {
 }
 
 // sagLegs is a fork leg with the rubber ring on its stanchion, from the side.
-var sagLegs = Scenery{Name: "A stanchion with its rubber ring above the seal",
+var sagLegs = Scenery{Ruled: true, Name: "A stanchion with its rubber ring above the seal",
 	Frame: func(Build) (low, high Point) {
 		return Point{X: -170, Y: -120}, Point{X: 170,
 			Y: 170}
@@ -384,13 +402,21 @@ func saddlePlates() []Plate {
 			Way: UprightWay, Beside: 90, Label: measure.TravelPost.Label},
 		Span{From: onPost("the collar’s rim", postCollarTop, 0), To: onPost("the frame’s edge", postTubeTop, 0),
 			Way: UprightWay, Beside: -70, Label: measure.PostCollar.Label})
+	tilt := part(measure.SaddleTilt, saddleSide, Tilt, onSaddle("the saddle’s rear", -112, 14),
+		onSaddle("the tip of the nose", 155, 0), 240)
+	tilt.Board, tilt.Phone = 300, func(b Build) (middle, way Point) {
+		rear, nose := tilt.Spans[0].From.At(b), tilt.Spans[0].To.At(b)
+		return rear.Plus(nose).Times(0.5).Plus(Point{Y: 6}), nose.Minus(rear)
+	}
+	tilt.On.Ruled, tilt.On.Frame = false, func(b Build) (low, high Point) {
+		return b.SaddleTop().Plus(Point{X: -210, Y: -110}), b.SaddleTop().Plus(Point{X: 210, Y: 190})
+	}
 	return []Plate{
 		part(measure.SaddleNose, saddleSide, LevelWay, onSaddle("the tip of the nose", 155, -9),
 			onSaddle("the middle of the rails’ marked zone", -5, -stack), -70),
 		part(measure.SaddleStack, saddleSide, UprightWay, onSaddle("the middle of the rail", -5, -stack),
 			onSaddle("the saddle’s top", -5, 0), 160),
-		part(measure.SaddleTilt, saddleSide, Tilt, onSaddle("the saddle’s rear", -112, 14),
-			onSaddle("the tip of the nose", 155, 0), 240),
+		tilt,
 		part(measure.RailShift, saddleSide, LevelWay, onSaddle("the middle of the marked zone", -5, -stack),
 			onSaddle("the middle of the clamp", 14, -stack), -60),
 		part(measure.PostOffset, postTop, LevelWay, onPost("the post’s centre line", 0, 0),

@@ -9,4 +9,5 @@ type Pose struct {
 	Shoulder, Elbow, Hand, Head        Point
 	// Sole is how far the shoe's underside lies below heel, ball and toe, mm.
 	Sole float64
+	Bare bool // no shoe
 }

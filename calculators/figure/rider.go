@@ -107,7 +107,11 @@ func hem(a, b Point, s station) drawing.Mark {
 func Limbs(p Pose) []drawing.Mark {
 	var m []drawing.Mark
 	if known(p.Knee, p.Ankle, p.Heel, p.Toe) {
-		m = append(m, shoe(drawing.Wide, drawing.Wash, p.Heel, p.Toe, p.Sole)...)
+		if p.Bare {
+			m = append(m, bareFootSide(p.Heel, p.Toe, 1)...)
+		} else {
+			m = append(m, shoe(drawing.Wide, drawing.Wash, p.Heel, p.Toe, p.Sole)...)
+		}
 		m = append(m, form(drawing.Wide, drawing.Hatch, p.Knee, p.Ankle, shankForm))
 	}
 	if known(p.Hip, p.Knee) {

@@ -79,6 +79,7 @@ func oneNumberAtATime(v calculators.Values) *drawing.Figure {
 		said = append(said, words.Of("{0}: {1}", caption, words.Of(c.text)))
 		marks := figure.Over(before, after)
 		f.Frame(caption, append(marks, ways(before, after)...)...)
+		f.Frames[len(f.Frames)-1].Details = farthest(before, after, marks)
 	}
 	f.Description = words.Of(
 		"Six pairs of bikes from the side with the crank axle in one place, the bike before in "+
@@ -88,14 +89,40 @@ func oneNumberAtATime(v calculators.Values) *drawing.Figure {
 	return f
 }
 
+// farthest is the part of the bike that has moved most, larger: where the whole is small, a
+// step of a chart is a line's width.
+func farthest(before, after figure.Build, over []drawing.Mark) []drawing.Detail {
+	var most drawing.Detail
+	for _, p := range moving(before, after) {
+		if way := p.is.Minus(p.was); way.Length() > most.Apart {
+			most = drawing.Detail{At: p.was.Plus(p.is).Times(0.5), Radius: max(70, way.Length()), Apart: way.Length(),
+				Caption: words.Of(p.name), Of: over,
+				Marks: figure.Arrow(drawing.Hot, p.was, p.is, 0.4*way.Length())}
+		}
+	}
+	if most.Apart == 0 {
+		return nil
+	}
+	return []drawing.Detail{most}
+}
+
+// part is a place of the bike before and after.
+type part struct {
+	name    words.English
+	was, is drawing.Point
+}
+
+// moving are the places that a number of a chart moves.
+func moving(before, after figure.Build) [4]part {
+	return [4]part{{"the grips", before.Grip(), after.Grip()}, {"the saddle", before.SaddleTop(), after.SaddleTop()},
+		{"the front axle", figure.At(before.Bike.Front), figure.At(after.Bike.Front)},
+		{"the rear axle", figure.At(before.Bike.Rear), figure.At(after.Bike.Rear)}}
+}
+
 // ways are arrows from where a wheel, the grips or the saddle were to where they are.
 func ways(before, after figure.Build) (marks []drawing.Mark) {
-	for _, p := range [4][2]drawing.Point{
-		{before.Grip(), after.Grip()}, {before.SaddleTop(), after.SaddleTop()},
-		{figure.At(before.Bike.Front), figure.At(after.Bike.Front)},
-		{figure.At(before.Bike.Rear), figure.At(after.Bike.Rear)},
-	} {
-		way := p[1].Minus(p[0])
+	for _, p := range moving(before, after) {
+		way := p.is.Minus(p.was)
 		if way.Length() < 6 {
 			continue
 		}
@@ -103,7 +130,7 @@ func ways(before, after figure.Build) (marks []drawing.Mark) {
 		// part now is.
 		marks = append(
 			marks,
-			figure.Arrow(drawing.Hot, p[1].Along(way.Unit(), -max(3*way.Length(), 130)), p[1], 55)...)
+			figure.Arrow(drawing.Hot, p.is.Along(way.Unit(), -max(3*way.Length(), 130)), p.is, 55)...)
 	}
 	return marks
 }

@@ -31,7 +31,7 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 	}
 	var said words.List
 	for i, s := range drawn {
-		marks, grips := m.onSize(s.row)
+		marks, grips, has := m.onSize(s.row)
 		if !math.IsNaN(m.target.X) {
 			marks = append(marks, drawing.Circle{Role: drawing.Hot, Pen: drawing.Heavy, Centre: grips, Radius: 34},
 				drawing.Cross{Role: drawing.Hot, At: grips, Size: 34})
@@ -42,7 +42,14 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 		}
 		caption := sizeCaption(s, s.row.Name == all[0].row.Name)
 		said = append(said, caption)
-		f.Frame(caption, marks...)
+		frame := drawing.Frame{Caption: caption, Marks: marks}
+		if apart := has.Minus(grips).Length(); apart > 1 && apart < 200 {
+			frame.Details = []drawing.Detail{{At: has.Plus(grips).Times(0.5), Radius: max(60, 0.5*apart+40),
+				Caption: words.Of("ring: your grips, disc: this size’s"), Apart: apart, Marks: []drawing.Mark{
+					drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: has, Radius: 16},
+					drawing.Line{Role: drawing.Hot, Points: []drawing.Point{has, grips}}}}}
+		}
+		f.Frames = append(f.Frames, frame)
 	}
 	f.Description = words.Of(
 		"The same rider on the sizes of one bike from the side, at sag and to one scale, each with the "+
@@ -84,8 +91,8 @@ func sizeCaption(s sized, first bool) words.Text {
 }
 
 // onSize draws the rider on a row's bike at sag and returns where the rider's own grips
-// are on it. Without a posture that reaches pedals and grips the bike stands alone.
-func (m *matcher) onSize(row calculators.Row) ([]drawing.Mark, drawing.Point) {
+// are on it, and the bike's. Without a posture that reaches pedals and grips the bike stands alone.
+func (m *matcher) onSize(row calculators.Row) (marks []drawing.Mark, own, has drawing.Point) {
 	b, _ := sizeBike(row)
 	d := sizeBuild(m.v, row, b)
 	d.Crank = m.feet.Crank
@@ -96,7 +103,7 @@ func (m *matcher) onSize(row calculators.Row) ([]drawing.Mark, drawing.Point) {
 	grips := m.target
 	sagged, err := geometry.Sagged(b, cell(row, cForkTravel, 0), m.sagFront, d.RearTravel, m.sagRear)
 	if err != nil {
-		return figure.Scene(d, nil), figure.At(grips)
+		return figure.Scene(d, nil), figure.At(grips), d.Grip()
 	}
 	tilt := sagged.HeadAngle - b.HeadAngle
 	grips = grips.Turn(-tilt)
@@ -107,23 +114,23 @@ func (m *matcher) onSize(row calculators.Row) ([]drawing.Mark, drawing.Point) {
 		d.Back = on.X - saddle.X
 	}
 	if !placed || !m.hasLeg {
-		return figure.Scene(d, nil), figure.At(grips)
+		return figure.Scene(d, nil), figure.At(grips), d.Grip()
 	}
 	sitter, ok := fit.Sit(m.leg, m.feet, m.upper, saddle)
 	if !ok {
-		return figure.Scene(d, nil), figure.At(grips)
+		return figure.Scene(d, nil), figure.At(grips), d.Grip()
 	}
 	hold, ok := d.Cockpit.Hold(d.Bike)
 	if !ok {
-		return figure.Scene(d, nil), figure.At(grips)
+		return figure.Scene(d, nil), figure.At(grips), d.Grip()
 	}
 	s, ok := sitter.Reach(hold.Grip, fit.SeatedElbow)
 	if !ok {
-		return figure.Scene(d, nil), figure.At(grips)
+		return figure.Scene(d, nil), figure.At(grips), d.Grip()
 	}
 	d.PedalAngle, d.FarPedalAngle = s.Near.HeelUp, s.Far.HeelUp
 	pose := figure.Legs(s.Near, &s.Far, s.SoleHeight).Hold(s.Trunk.Shoulder, s.Elbow, s.Grip)
-	return figure.Scene(d, &pose), figure.At(grips)
+	return figure.Scene(d, &pose), figure.At(grips), d.Grip()
 }
 
 // sizeBuild makes a row's bike ready to be drawn with the reader's saddle on it.

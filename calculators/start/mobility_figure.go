@@ -61,12 +61,8 @@ func drawLunge(f *drawing.Figure, p figure.Person, given float64) (kneeAt drawin
 	kneeAt = at(ankle.X-across, ankle.Y+math.Sqrt(float64(shin*shin)-float64(across*across)))
 	hip := kneeAt.Plus(drawing.Polar(35, p.Hip-p.Knee))
 	f.Add(figure.Wall(0, kneeAt.Y+330)...)
-	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: hip, B: kneeAt, Ra: 78, Rb: half},
-		drawing.Line{Role: drawing.Body, Fill: drawing.Sheet, Closed: true, Smooth: true, Points: []drawing.Point{
-			at(heel, 8), at(heel-4, 60), at(ankle.X+30, p.Ankle+20), at(ankle.X-45, p.Ankle+5),
-			at(toe+0.2*p.Foot, 34), at(toe, 22), at(toe, 3), at(toe+0.5*p.Foot, 2)}},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: kneeAt, B: ankle, Ra: half, Rb: 36},
-		note(at(heel, 10), at(1, 0.4), "Heel stays down"))
+	f.Add(figure.LegOf{Hip: hip, Knee: kneeAt, Ankle: ankle, Heel: at(heel, 3), Toe: at(toe, 3), Left: true}.Marks()...)
+	f.Add(note(at(heel, 10), at(1, 0.4), "Heel stays down"))
 	if !math.IsNaN(given) {
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(toe, 0), Along: at(1, 0), Offset: -60,
 			Text: words.Of("{0}", measure.LungeLeft.Amount(given))})
@@ -79,12 +75,10 @@ func drawLunge(f *drawing.Figure, p figure.Person, given float64) (kneeAt drawin
 func lying(f *drawing.Figure, p figure.Person) (hip drawing.Point) {
 	thigh, shin := p.Hip-p.Knee, p.Knee-p.Ankle
 	hip = at(1420, 95)
-	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: hip, B: at(hip.X+thigh, 62), Ra: 82, Rb: 52},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X+thigh, 62), B: at(hip.X+thigh+shin, 45),
-			Ra: 52, Rb: 36},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: at(hip.X-500, 110), B: hip, Ra: 105, Rb: 95},
-		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: at(hip.X-740, 112), Radius: 100},
-		note(at(hip.X+thigh+0.4*shin, 90), at(0.4, 1), "Other leg flat"))
+	f.Add(figure.LegOf{Hip: hip, Knee: at(hip.X+thigh, 64), Ankle: at(hip.X+thigh+shin, 46), Thin: true,
+		Heel: at(hip.X+thigh+shin+0.25*p.Foot, 10), Toe: at(hip.X+thigh+shin+0.3*p.Foot, p.Foot)}.Marks()...)
+	f.Add(figure.TrunkOf(hip, at(hip.X-500, 118), 6)...)
+	f.Add(note(at(hip.X+thigh+0.4*shin, 90), at(0.4, 1), "Other leg flat"))
 	return hip
 }
 
@@ -94,10 +88,9 @@ func bentLeg(f *drawing.Figure, p figure.Person, hip drawing.Point, thighUp, shi
 	ankle drawing.Point) {
 	kneeAt = hip.Plus(drawing.Polar(thighUp, p.Hip-p.Knee))
 	ankle = kneeAt.Plus(drawing.Polar(shinUp, p.Knee-p.Ankle))
-	toe := ankle.Plus(drawing.Polar(shinUp+80, 0.6*p.Foot))
-	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: ankle, B: toe, Ra: 30, Rb: 18},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: kneeAt, B: ankle, Ra: 52, Rb: 36},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: hip, B: kneeAt, Ra: 82, Rb: 52})
+	heel := ankle.Plus(drawing.Polar(shinUp-25, 0.28*p.Foot))
+	f.Add(figure.LegOf{Hip: hip, Knee: kneeAt, Ankle: ankle, Heel: heel,
+		Toe: heel.Plus(drawing.Polar(shinUp+82, p.Foot))}.Marks()...)
 	return kneeAt, ankle
 }
 

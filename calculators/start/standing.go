@@ -90,11 +90,43 @@ func legLength(q *measure.Quantity, p figure.Person, f *drawing.Figure) {
 	}
 	if from != to {
 		f.Add(figure.Tape(from, to)...)
+		f.Add(helping(to.Plus(at(8, 0)), 205, true)...)
+		if from.Y > 1 {
+			f.Add(helping(from.Plus(at(8, 0)), 155, true)...)
+		}
 		f.Add(figure.Landmark(from, 26), figure.Landmark(to, 26))
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: from, B: to, Offset: -280, Text: words.Of("{0}",
 			q.Amount(to.Minus(from).Length()))})
 	}
 	frame(f, -560, -80, 620, p.Hip+180)
+}
+
+// helping is a helper's hand whose fingertips are at a place and point a way, degrees: a
+// forefinger that feels for a point, or finger and thumb that hold a tape.
+func helping(p drawing.Point, way float64, feels bool) []drawing.Mark {
+	g := figure.Grasp{At: p, Way: way, Role: drawing.Before}
+	g.Over = way > 90 && way < 270
+	if feels {
+		return g.Point()
+	}
+	return g.Pinch()
+}
+
+// bothWays sets a right way beside a wrong one in one frame each.
+func bothWays(f *drawing.Figure, low, high drawing.Point, right, wrong []drawing.Mark, well, ill words.English) {
+	f.Least = 18
+	f.Frames = []drawing.Frame{
+		{Caption: words.Of("Right: {0}", words.Of(well)), Low: low, High: high, Marks: right},
+		{Caption: words.Of("Wrong: {0}", words.Of(ill)), Low: low, High: high, Marks: wrong},
+	}
+}
+
+// tapeAlong is a tape that bends from place to place.
+func tapeAlong(places ...drawing.Point) (marks []drawing.Mark) {
+	for i := range len(places) - 1 {
+		marks = append(marks, figure.Tape(places[i], places[i+1])...)
+	}
+	return marks
 }
 
 // drawnStature is the height that a figure is drawn for where nobody gave one, mm:
@@ -140,20 +172,23 @@ func stature(p figure.Person, f *drawing.Figure) {
 	h := p.Stature
 	f.Title = words.Of("Height: floor to the book on your head")
 	f.Description = words.Of("Somebody {0} tall stands barefoot with heels, seat and shoulders against a wall and "+
-		"looks level. A book lies flat on the head, square to the wall; the tape runs from the floor to the book’s "+
-		"lower edge.", measure.Stature.Amount(h))
+		"looks level. A helper holds a book flat on the head, square to the wall; the tape runs from the floor to "+
+		"the book’s lower edge. Wrong: the book is tilted.", measure.Stature.Amount(h))
 	wall := -p.Foot * 0.62
-	f.Add(figure.Floor(wall, 620))
-	f.Add(figure.Wall(wall, h+110)...)
-	f.Add(p.Side()...)
-	f.Add(figure.Book(at(wall, h), at(wall+250, h)))
-	f.Add(figure.Tape(at(wall+10, 0), at(wall+10, h))...)
-	f.Add(upright(420, wall+250, h, words.Of("{0}", measure.Stature.Amount(h))),
-		note(at(wall+240, h), at(1, 0.6), "Read at the lower edge"),
-		drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{at(110, h-0.075*h), at(520,
+	scene := func(lift float64) []drawing.Mark {
+		marks := append([]drawing.Mark{figure.Floor(wall, 620)}, figure.Wall(wall, h+110)...)
+		marks = append(marks, p.Side()...)
+		marks = append(marks, figure.Book(at(wall, h+lift), at(wall+250, h)))
+		marks = append(marks, helping(at(wall+256, h+12), 195, false)...)
+		return append(marks, figure.Tape(at(wall+10, 0), at(wall+10, h+lift))...)
+	}
+	right := append(scene(0), upright(420, wall+250, h, words.Of("{0}", measure.Stature.Amount(h))),
+		note(at(wall+60, h), at(-1, 0.9), "Read at the lower edge"),
+		drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{at(110, h-0.075*h), at(330,
 			h-0.075*h)}},
-		note(at(500, h-0.075*h), at(1, -0.5), "Gaze level"))
-	frame(f, wall-420, -90, 800, h+170)
+		note(at(320, h-0.075*h), at(0.4, -1), "Gaze level"))
+	wrong := append(scene(74), note(at(wall+6, h+74), at(-0.4, 1), "Too high"))
+	bothWays(f, at(wall-230, -90), at(560, h+170), right, wrong, "the book is level", "the book is tilted")
 }
 
 func inseam(p figure.Person, f *drawing.Figure) {
@@ -194,6 +229,8 @@ func trochanter(p figure.Person, f *drawing.Figure) {
 	f.Add(figure.Floor(-420, 620))
 	f.Add(p.Side()...)
 	f.Add(figure.Tape(at(k.X, 0), at(k.X, k.Y))...)
+	f.Add(helping(k.Plus(at(6, 4)), 200, true)...)
+	f.Add(helping(at(k.X+6, 12), 196, false)...)
 	f.Add(figure.Landmark(k, 26), upright(330, k.X, k.Y, words.Of("{0}", measure.TrochanterHeight.Amount(k.Y))),
 		note(k, at(1, 0.8), "The knob that rolls under your fingers"),
 		note(at(k.X, 0), at(-1, 0.5), "Tape plumb to the floor"))
@@ -207,26 +244,34 @@ func armSpan(p figure.Person, f *drawing.Figure) {
 		"Between the tips of the middle fingers lie {1}.", measure.Stature.Amount(p.Stature),
 		measure.ArmSpan.Amount(p.Span))
 	f.Add(p.Front(figure.ArmsOut)...)
+	f.Add(drawing.Line{Role: drawing.Soft, Points: []drawing.Point{at(-tip.X, tip.Y-230), at(-tip.X, tip.Y+200)}})
+	f.Add(drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: tip.Plus(at(4, 2)), B: tip.Plus(at(120, 60)), Ra: 3, Rb: 7})
+	f.Add(helping(tip.Plus(at(62, 34)), 215, false)...)
 	f.Add(figure.Landmark(at(-tip.X, tip.Y), 26), figure.Landmark(tip, 26),
 		drawing.Dimension{Role: drawing.Hot, A: at(-tip.X, tip.Y), B: tip, Along: at(1, 0), Offset: -190,
 			Text: words.Of("{0}", measure.ArmSpan.Amount(p.Span))},
 		note(at(-tip.X, tip.Y), at(-0.2, 1), "Against a corner"), note(tip, at(0.2, 1), "Helper marks here"))
-	frame(f, -tip.X-60, p.Inseam+60, tip.X+60, p.Stature+60)
+	frame(f, -tip.X-60, p.Inseam+60, tip.X+240, p.Stature+60)
 }
 
 func shoulderWidth(p figure.Person, f *drawing.Figure) {
 	a, b := at(-p.ShoulderPoint().X, p.Shoulder), p.ShoulderPoint()
 	f.Title = words.Of("Between the shoulder points")
 	f.Description = words.Of("The upper body of somebody {0} tall, arms hanging. The tape runs straight across from "+
-		"the outermost bony point on top of one shoulder to the other, {1}, and does not follow the muscles.",
+		"the outermost bony point on top of one shoulder to the other, {1}. A helper holds it. Wrong: the tape "+
+		"follows the muscles.",
 		measure.Stature.Amount(p.Stature), measure.ShoulderWidth.Amount(p.ShoulderWidth))
-	f.Add(p.Front(figure.ArmsDown)...)
-	f.Add(figure.Tape(a, b)...)
-	f.Add(figure.Landmark(a, 26), figure.Landmark(b, 26),
+	p.Back = true
+	right := append(p.Front(figure.ArmsDown), figure.Tape(a, b)...)
+	right = append(append(right, helping(a.Plus(at(-6, 4)), -25, false)...), helping(b.Plus(at(6, 4)), 205, false)...)
+	right = append(right, figure.Landmark(a, 26), figure.Landmark(b, 26),
 		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: p.Stature - p.Shoulder + 60,
 			Text: words.Of("{0}", measure.ShoulderWidth.Amount(p.ShoulderWidth))},
-		note(b, at(1, 0.3), "Bony point"), note(a, at(-1, 0.3), "Bony point"))
-	frame(f, -560, p.Shoulder-460, 560, p.Stature+140)
+		note(b, at(1, -0.8), "Bony point"))
+	wrong := append(p.Front(figure.ArmsDown), tapeAlong(a.Plus(at(-34, -52)), a.Plus(at(-8, 8)), a.Plus(at(60, 44)),
+		at(0, p.Shoulder+58), b.Plus(at(-60, 44)), b.Plus(at(8, 8)), b.Plus(at(34, -52)))...)
+	bothWays(f, at(-400, p.Shoulder-330), at(400, p.Stature+140), right, wrong, "straight across your back",
+		"over the curve of the muscles")
 }
 
 func trunkLength(p figure.Person, f *drawing.Figure) {
@@ -234,15 +279,21 @@ func trunkLength(p figure.Person, f *drawing.Figure) {
 	length := shoulder.Minus(hip).Length()
 	f.Title = words.Of("Hip to shoulder, in a straight line")
 	f.Description = words.Of("The trunk of somebody {0} tall from the side. The tape runs straight from the bony "+
-		"knob of the hip to the bony point on top of the shoulder, {1}.", measure.Stature.Amount(p.Stature),
+		"knob of the hip to the bony point on top of the shoulder, {1}. A helper holds both ends. Wrong: the tape "+
+		"follows the ribs.", measure.Stature.Amount(p.Stature),
 		measure.TrunkLength.Amount(length))
-	f.Add(p.Side()...)
-	f.Add(figure.Tape(hip, shoulder)...)
-	f.Add(figure.Landmark(hip, 26), figure.Landmark(shoulder, 26),
-		drawing.Dimension{Role: drawing.Hot, A: hip, B: shoulder, Offset: -300, Text: words.Of("{0}",
+	right := append(p.Side(), figure.Tape(hip, shoulder)...)
+	right = append(right, helping(shoulder.Plus(at(6, 6)), 215, false)...)
+	right = append(right, helping(hip.Plus(at(6, -6)), 150, false)...)
+	right = append(right, figure.Landmark(hip, 26), figure.Landmark(shoulder, 26),
+		drawing.Dimension{Role: drawing.Hot, A: hip, B: shoulder, Offset: 260, Text: words.Of("{0}",
 			measure.TrunkLength.Amount(length))},
-		note(shoulder, at(-1, 0.6), "Top of the shoulder"), note(hip, at(-1, -0.3), "Hip knob"))
-	frame(f, -520, p.Hip-240, 560, p.Stature+40)
+		note(shoulder, at(-1, 0.9), "Top of the shoulder"), note(hip, at(-1, -0.6), "Hip knob"))
+	up := shoulder.Minus(hip)
+	wrong := append(p.Side(), tapeAlong(hip, hip.Along(up, 0.22).Plus(at(62, 0)), hip.Along(up, 0.5).Plus(at(92, 0)),
+		hip.Along(up, 0.8).Plus(at(76, 0)), shoulder)...)
+	wrong = append(wrong, figure.Landmark(hip, 26), figure.Landmark(shoulder, 26))
+	bothWays(f, at(-300, p.Hip-240), at(330, p.Stature+40), right, wrong, "straight", "the tape follows the ribs")
 }
 
 func armLength(p figure.Person, f *drawing.Figure) {
@@ -250,16 +301,24 @@ func armLength(p figure.Person, f *drawing.Figure) {
 	length := grip.Minus(top).Length()
 	f.Title = words.Of("Shoulder to grip")
 	f.Description = words.Of("Somebody {0} tall from the side, one arm hanging straight with a pencil in the fist. "+
-		"From the bony point on top of the shoulder to the pencil it is {1}.", measure.Stature.Amount(p.Stature),
+		"From the bony point on top of the shoulder to the pencil it is {1}. Wrong: the elbow is bent.", measure.Stature.Amount(p.Stature),
 		measure.ArmLength.Amount(length))
-	f.Add(p.Side()...)
-	f.Add(figure.Tape(top, grip)...)
-	f.Add(drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: grip, Radius: 8}, figure.Landmark(top, 26),
-		figure.Landmark(grip, 26),
-		drawing.Dimension{Role: drawing.Hot, A: grip, B: top, Offset: -300, Text: words.Of("{0}",
+	scene := func(p figure.Person) []drawing.Mark {
+		end := p.GripCentre()
+		marks := append(p.Side(), figure.Tape(top, end)...)
+		marks = append(marks, helping(top.Plus(at(6, 8)), 215, false)...)
+		return append(marks, drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: end, Radius: 8},
+			figure.Landmark(top, 26), figure.Landmark(end, 26))
+	}
+	right := append(scene(p),
+		drawing.Dimension{Role: drawing.Hot, A: grip, B: top, Offset: 250, Text: words.Of("{0}",
 			measure.ArmLength.Amount(length))},
-		note(top, at(-1, 0.6), "Top of the shoulder"), note(grip, at(-1, -0.3), "Pencil in the fist"))
-	frame(f, -520, grip.Y-180, 560, p.Stature+40)
+		note(top, at(-1, 0.9), "Top of the shoulder"), note(grip, at(-1, -0.9), "Pencil in the fist"))
+	bent := p
+	bent.ElbowBend = 38
+	wrong := append(scene(bent), note(bent.SidePose().Elbow, at(-1, 0.2), "Elbow bent"))
+	bothWays(f, at(-300, grip.Y-180), at(330, p.Stature+40), right, wrong, "the arm hangs straight",
+		"the elbow is bent, so it comes out too short")
 }
 
 func handLength(p figure.Person, f *drawing.Figure) {
@@ -267,10 +326,11 @@ func handLength(p figure.Person, f *drawing.Figure) {
 	f.Description = words.Of("A hand flat on a table, palm up. From the crease of the wrist nearest the palm to the "+
 		"tip of the middle finger it is {0}.", measure.HandLength.Amount(p.Hand))
 	f.Add(figure.Hand(p.Hand)...)
+	f.Add(figure.Ruler(at(0, -0.26*p.Hand), at(p.Hand, -0.26*p.Hand), -1)...)
 	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(p.Hand, 0.07*p.Hand), Along: at(1, 0),
-		Offset: -0.36 * p.Hand, Text: words.Of("{0}", measure.HandLength.Amount(p.Hand))},
+		Offset: -0.48 * p.Hand, Text: words.Of("{0}", measure.HandLength.Amount(p.Hand))},
 		note(at(0, 0.1*p.Hand), at(-0.6, 1), "Crease nearest the palm"))
-	frame(f, -0.42*p.Hand, -0.55*p.Hand, 1.2*p.Hand, 0.62*p.Hand)
+	frame(f, -0.42*p.Hand, -0.62*p.Hand, 1.2*p.Hand, 0.62*p.Hand)
 }
 
 // sole returns the person's foot seen from above.
@@ -309,11 +369,12 @@ func heelToBall(p figure.Person, f *drawing.Figure) {
 	j := s.InnerJoint()
 	f.Add(heelWall(p)...)
 	f.Add(figure.FootPlan(s)...)
+	f.Add(figure.Grasp{At: j.Plus(at(2, 4)), Way: -68, Role: drawing.Body}.Point()...)
 	f.Add(figure.Landmark(j, 9),
 		drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: j, Along: at(1, 0), Offset: 0.42 * p.Foot,
 			Text: words.Of("{0}", measure.HeelToBallInner.Amount(s.Inner))},
-		note(j, at(1, 0.7), "Inner ball"), note(at(0, -0.22*p.Foot), at(-1, -0.3), "Wall"))
-	frame(f, -0.34*p.Foot, -0.46*p.Foot, 1.36*p.Foot, 0.58*p.Foot)
+		note(j, at(1, 0.4), "Inner ball"), note(at(0, -0.22*p.Foot), at(-1, -0.3), "Wall"))
+	frame(f, -0.34*p.Foot, -0.46*p.Foot, 1.36*p.Foot, 0.86*p.Foot)
 }
 
 // drawnSitBones and drawnDent are the sit bones of the picture, mm, where height
@@ -391,6 +452,8 @@ func hipWidth(p figure.Person, f *drawing.Figure) {
 		measure.Millimetres(0.72*drawnHipPoints))
 	f.Add(p.Front(figure.ArmsOut)...)
 	f.Add(figure.Tape(a, b)...)
+	f.Add(helping(a.Plus(at(-6, 0)), -12, false)...)
+	f.Add(helping(b.Plus(at(6, 0)), 192, false)...)
 	f.Add(figure.Landmark(a, 20), figure.Landmark(b, 20),
 		drawing.Dimension{Role: drawing.Hot, A: a, B: b, Along: at(1, 0), Offset: 110, Text: words.Of("{0}",
 			measure.Millimetres(drawnHipPoints))},
@@ -406,7 +469,7 @@ const drawnBoards = 20
 
 func legDifference(p figure.Person, f *drawing.Figure) {
 	crest := p.Hip + 0.095*p.Stature
-	p.Longer = drawnBoards
+	p.Longer, p.Back = drawnBoards, true
 	f.Title = words.Of("Boards under the shorter leg until the hip crests are level")
 	f.Description = words.Of("Somebody {0} tall from behind, barefoot, knees straight. Boards under the whole of "+
 		"one foot make the two hip crests level; their height, {1} here, is the difference. The picture’s number "+
@@ -417,10 +480,13 @@ func legDifference(p figure.Person, f *drawing.Figure) {
 	f.Add(drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{at(20,
 		-drawnBoards), at(170, -drawnBoards), at(170, 0), at(20, 0)}},
 		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []drawing.Point{at(-300, crest), at(300, crest)}},
-		figure.Landmark(at(-125, crest), 24), figure.Landmark(at(125, crest), 24),
-		note(at(300, crest), at(1, 0.6), "Crests level"),
+		note(at(300, crest), at(1, 0.6), "Crests level"), note(at(-250, crest-50), at(-1, -0.9), "Helper’s hands"),
 		drawing.Dimension{Role: drawing.Hot, A: at(170, -drawnBoards), B: at(170, 0), Along: at(0, 1),
 			Offset: -110, Text: words.Of("{0}", measure.Millimetres(drawnBoards))})
+	for _, side := range [2]float64{-1, 1} {
+		f.Add(helping(at(side*128, crest+6), 90+side*72, true)...)
+		f.Add(figure.Landmark(at(side*125, crest), 24))
+	}
 	frame(f, -640, -120, 700, p.Hip+260)
 }
 

@@ -15,12 +15,40 @@ func lungeStanding(p figure.Person, f *drawing.Figure) {
 	f.Description = words.Of("Foot, shin and thigh of somebody {0} tall from the side, barefoot before a wall. The "+
 		"knee touches the wall and the heel is just about to lift; the tape on the floor runs from the tip of the "+
 		"big toe to the wall, {1}, which is the "+
-		"average.", measure.Stature.Amount(p.Stature), measure.LungeLeft.Amount(toe))
-	f.Add(figure.Floor(0, toe+p.Foot+260))
-	kneeAt := drawLunge(f, p, toe)
-	f.Add(figure.Tape(at(0, 8), at(toe, 8))...)
-	f.Add(note(kneeAt.Plus(at(30, -30)), at(1, -0.2), "Knee touches the wall"))
-	frame(f, -110, -150, toe+p.Foot+280, kneeAt.Y+380)
+		"average. Wrong: the heel has lifted.", measure.Stature.Amount(p.Stature), measure.LungeLeft.Amount(toe))
+	right := &drawing.Figure{}
+	right.Add(figure.Floor(0, toe+p.Foot+260))
+	kneeAt := drawLunge(right, p, toe)
+	right.Add(figure.Tape(at(0, 8), at(toe, 8))...)
+	right.Add(note(kneeAt.Plus(at(30, -30)), at(1, -0.2), "Knee touches the wall"))
+	wrong := &drawing.Figure{}
+	wrong.Add(figure.Floor(0, toe+p.Foot+260))
+	lifted(wrong, p, toe+50, 22)
+	low, high := at(-110, -150), at(toe+p.Foot+280, kneeAt.Y+250)
+	f.Least = 11
+	f.Frames = []drawing.Frame{
+		{Caption: words.Of("Right: the heel is down"), Low: low, High: high, Marks: right.Marks},
+		{Caption: words.Of("Wrong: the heel has lifted"), Low: low, High: high, Marks: wrong.Marks},
+	}
+}
+
+// lifted draws the lunge with the toe further from the wall, the foot tipped up by degrees
+// about its ball, so that the knee reaches the wall all the same.
+func lifted(f *drawing.Figure, p figure.Person, toe, up float64) {
+	shin := p.Knee - p.Ankle
+	ball := at(toe+0.28*p.Foot, 3)
+	back := drawing.Polar(up, 1) // from the toes to the heel
+	heel := ball.Along(back, 0.72*p.Foot)
+	ankle := heel.Along(back, -0.25*p.Foot).Along(back.Left(), p.Ankle)
+	const half = 52
+	across := min(ankle.X-half, 0.97*shin)
+	kneeAt := at(ankle.X-across, ankle.Y+math.Sqrt(shin*shin-across*across))
+	f.Add(figure.Wall(0, kneeAt.Y+330)...)
+	f.Add(figure.LegOf{Hip: kneeAt.Plus(drawing.Polar(35, p.Hip-p.Knee)), Knee: kneeAt, Ankle: ankle, Heel: heel,
+		Toe: ball.Along(back, -0.28*p.Foot).Plus(at(0, 0.1*p.Foot)), Left: true}.Marks()...)
+	under := at(heel.X-20, 0)
+	f.Add(figure.Arrow(drawing.Hot, under, heel.Plus(at(-20, -6)), 22)...)
+	f.Add(note(heel, at(1, 0.2), "This heel is up"))
 }
 
 // phoneOn draws a phone that lies along a segment of the body, between two shares of it,
@@ -50,14 +78,11 @@ func kneeShort(p figure.Person, f *drawing.Figure) {
 	// One of the helper's hands keeps the thigh from behind, the other lifts the heel.
 	hold := at(kneeAt.X+58, kneeAt.Y-0.28*(p.Hip-p.Knee))
 	lift := ankle.Plus(drawing.Polar(-short, 44))
-	for _, hand := range []drawing.Point{hold, lift} {
-		f.Add(drawing.Limb{Role: drawing.Soft, Fill: drawing.Sheet, B: hand, Ra: 44, Rb: 30,
-			A: hand.Plus(at(p.Forearm, -0.35*p.Forearm))},
-			drawing.Circle{Role: drawing.Soft, Fill: drawing.Sheet, Centre: hand, Radius: 40})
-	}
+	f.Add(figure.Grasp{At: hold.Plus(at(-70, 20)), Way: 165, Over: true, Role: drawing.Before}.Pinch()...)
+	f.Add(figure.Grasp{At: lift.Plus(at(-40, 10)), Way: 150, Over: true, Role: drawing.Before}.Pinch()...)
 	f.Add(phoneOn(kneeAt, ankle, 0.28, 0.62, 58), note(phoneAt, at(-1, 0.3), "Phone on the shin"),
 		note(hold.Plus(at(0.5*p.Forearm, -0.17*p.Forearm)), at(1, -0.6), "Helper’s hands"))
-	frameLying(f, p, kneeAt.Y+p.Knee-p.Ankle+90)
+	frameLying(f, p, kneeAt.Y+p.Knee-p.Ankle+170)
 }
 
 func hipBend(p figure.Person, f *drawing.Figure) {
@@ -72,10 +97,8 @@ func hipBend(p figure.Person, f *drawing.Figure) {
 	hand := kneeAt.Along(ankle.Minus(kneeAt), 0.16).Plus(at(0, 50))
 	shoulder := at(hip.X-480, 150)
 	elbow := shoulder.Plus(hand).Times(0.5).Along(hand.Minus(shoulder).Unit().Left(), 0.35*p.UpperArm)
-	f.Add(drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: shoulder, B: elbow, Ra: 52, Rb: 40},
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Sheet, A: elbow, B: hand, Ra: 40, Rb: 28},
-		drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: hand, Radius: 36},
-		phoneOn(hip, kneeAt, 0.5, 0.85, 76),
+	f.Add(figure.ArmOf(shoulder, elbow, hand.Along(hand.Minus(elbow).Unit(), -40), p.Hand)...)
+	f.Add(phoneOn(hip, kneeAt, 0.5, 0.85, 76),
 		note(hip.Along(kneeAt.Minus(hip), 0.68).Plus(kneeAt.Minus(hip).Unit().Left().Times(80)), at(-1, -0.2),
 			"Phone on the thigh"),
 		drawing.Angle{Role: drawing.Hot, Vertex: hip, From: 0, To: turned, Radius: 0.62 * (p.Hip - p.Knee),
@@ -105,19 +128,14 @@ func sitAndReach(p figure.Person, f *drawing.Figure) {
 	hand := tip.Along(shoulder.Minus(tip).Unit(), 0.8*p.Hand)
 	elbow := shoulder.Along(hand.Minus(shoulder), p.UpperArm/(p.UpperArm+p.Forearm))
 	kneeAt, ankle := at(-p.Knee+p.Ankle-40, 68), at(-60, 58)
-	limb := func(fill drawing.Fill, a, b drawing.Point, ra, rb float64) drawing.Mark {
-		return drawing.Limb{Role: drawing.Body, Fill: fill, A: a, B: b, Ra: ra, Rb: rb}
-	}
 	f.Add(figure.Floor(-leg-200, 420),
 		drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{
 			at(0, 0), at(340, 0), at(340, top), at(0, top)}})
 	f.Add(figure.Tape(at(0, top+8), at(300, top+8))...)
-	f.Add(drawing.Circle{Role: drawing.Body, Fill: drawing.Sheet, Centre: shoulder.Plus(drawing.Polar(lean-25, 205)),
-		Radius: 100},
-		limb(drawing.Sheet, ankle, at(-24, 0.92*p.Foot), 34, 20), limb(drawing.Hatch, kneeAt, ankle, 52, 36),
-		limb(drawing.Hatch, hip, kneeAt, 88, 54), limb(drawing.Hatch, hip, shoulder, 96, 100),
-		limb(drawing.Sheet, hand, tip, 22, 9), limb(drawing.Sheet, elbow, hand, 40, 26),
-		limb(drawing.Sheet, shoulder, elbow, 54, 42),
+	f.Add(figure.LegOf{Hip: hip, Knee: kneeAt, Ankle: ankle, Heel: at(-4, 12), Toe: at(-4, 12+p.Foot)}.Marks()...)
+	f.Add(figure.TrunkOf(hip, shoulder, -12)...)
+	f.Add(figure.ArmOf(shoulder, elbow, hand, tip.Minus(hand).Length())...)
+	f.Add(
 		drawing.Dimension{Role: drawing.Hot, A: at(0, top), B: at(drawnPast, top), Along: at(1, 0), Offset: 150,
 			Text: words.Of("{0}", measure.SitAndReach.Amount(drawnPast))},
 		note(at(260, top+8), at(1, 0.8), "Tape from the soles"), note(at(2, 40), at(1, -1.2), "Soles against the box"),
