@@ -9,7 +9,8 @@ import "embed"
 
 // Files is everything a reader sees or a chapter cites. The top level holds
 // guide.yaml, sources.yaml, cautions.yaml and the front page; each folder below
-// is a part with its own index.md.
+// is a part with its own index.md. The folder texts has the template and the
+// catalogues of what calculators and pages say in other languages.
 //
-//go:embed *.yaml *.md */*.md */*.csv
+//go:embed *.yaml *.md */*.md */*.csv texts
 var Files embed.FS

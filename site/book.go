@@ -66,7 +66,7 @@ func (g *Guide) Book(o BookOptions) (*Book, error) {
 		units = g.Units
 	}
 	g.Units = units
-	g.reader = &words.Reader{Units: units}
+	g.reader = &words.Reader{Language: g.reader.Language, Units: units}
 	g.paper = &paper{own: o.Record, name: words.Of("Your numbers")}
 	if o.Record != nil {
 		g.shelf = g.shelf.of(o.Record.Pairs())

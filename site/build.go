@@ -38,7 +38,7 @@ type part struct {
 
 // files are all files of the guide, in the order of their paths.
 func (g *Guide) files(engine engineFiles) ([]part, paths, error) {
-	assets, in, err := assetFiles(engine, g.brand)
+	assets, in, err := assetFiles(engine, g)
 	if err != nil {
 		return nil, in, err
 	}
@@ -169,8 +169,8 @@ func inParallel(n int, job func(i int) error) error {
 	return nil
 }
 
-// assetFiles are the files of the two hashed folders.
-func assetFiles(engine engineFiles, look brand) (files []file, in paths, err error) {
+// assetFiles are the files of the two hashed folders, with the brand and the language of g.
+func assetFiles(engine engineFiles, g *Guide) (files []file, in paths, err error) {
 	var page, core []file
 	var style bytes.Buffer
 	for _, name := range templates.Styles {
@@ -181,14 +181,14 @@ func assetFiles(engine engineFiles, look brand) (files []file, in paths, err err
 		style.Write(b)
 		style.WriteByte('\n')
 	}
-	style.Write(look.css())
+	style.Write(g.brand.css())
 	page = append(page, file{path: "style.css", data: style.Bytes()})
-	icon, err := look.icon()
+	icon, err := g.brand.icon()
 	if err != nil {
 		return nil, in, err
 	}
 	page = append(page, file{path: "icon.svg", data: icon})
-	if m := look.drawn; m != nil {
+	if m := g.brand.drawn; m != nil {
 		page = append(page, file{path: m.name(), data: m.data})
 	}
 	if page, err = modules(page, "page"); err != nil {
@@ -197,7 +197,7 @@ func assetFiles(engine engineFiles, look brand) (files []file, in paths, err err
 	if core, err = modules(core, "engine"); err != nil {
 		return nil, in, err
 	}
-	core = append(append(core, engine.engines...), file{path: "wasm_exec.js", data: engine.exec})
+	core = slices.Concat(core, engine.engines, g.textFiles(), []file{{path: "wasm_exec.js", data: engine.exec}})
 	in = paths{"assets/page-" + sum(page) + "/", "assets/engine-" + sum(core) + "/"}
 	for _, f := range page {
 		f.path = in.assets + f.path

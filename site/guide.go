@@ -90,13 +90,17 @@ func assembled(builtIn, local fs.FS, localName string, on *shelf, kept *memory) 
 	own, more := all.settings() // the languages are known before anything is read in one
 	bad = append(bad, more...)
 	folders := all.languageFolders(own)
-	g, more := spokenGuide(all.in(spokenIn(own.Language), own.Language, folders), own.Language, on, kept)
+	t, more := all.spokenIn(own.Language)
+	bad = append(bad, more...)
+	g, more := spokenGuide(all.in(t, own.Language, folders), t, on, kept)
 	bad = append(bad, more...)
 	for _, tag := range own.Languages {
 		if tag == own.Language {
 			continue
 		}
-		o, more := spokenGuide(all.in(spokenIn(tag), own.Language, folders), tag, on, kept)
+		t, more := all.spokenIn(tag)
+		bad = append(bad, more...)
+		o, more := spokenGuide(all.in(t, own.Language, folders), t, on, kept)
 		bad = append(bad, more...)
 		o.home, o.within = g, tag+"/"
 		g.others = append(g.others, o)
@@ -105,20 +109,20 @@ func assembled(builtIn, local fs.FS, localName string, on *shelf, kept *memory) 
 }
 
 // spokenGuide is a guide in one language, and what is wrong with it.
-func spokenGuide(l *layers, tag string, on *shelf, kept *memory) (g *Guide, bad []Mistake) {
+func spokenGuide(l *layers, t *tongue, on *shelf, kept *memory) (g *Guide, bad []Mistake) {
 	g = &Guide{kept: kept, layers: l, shelf: on, byPath: map[string]*guidePage{}, shown: map[string]shownFile{},
-		gone: map[string][]string{}, said: spokenIn(tag)}
+		gone: map[string][]string{}, said: t}
 	add := func(more []Mistake) { bad = append(bad, more...) }
 	var more []Mistake
 	g.settings, more = l.settings()
-	g.Language = tag
+	g.Language = t.tag
 	add(more)
 	reader := *g.said.reader
 	reader.Units = g.Units
 	g.reader = &reader
 	g.library, more = l.library()
 	add(more)
-	g.terms, more = l.glossary(on.figureNames(), tag)
+	g.terms, more = l.glossary(on.figureNames(), t.tag)
 	add(more)
 	add(g.assemble())
 	add(g.readAsked())

@@ -10,6 +10,7 @@ import (
 	"golang.org/x/text/language/display"
 
 	"plumbline/calculators/words"
+	"plumbline/site/catalogue"
 )
 
 // A guide may be published in several languages side by side: its own at the top, each
@@ -21,9 +22,10 @@ import (
 
 // tongue is a language in which a guide is published.
 type tongue struct {
-	tag    string
-	reader *words.Reader
-	roles  map[string]string // how its headings with a meaning would be named, and how ours are
+	tag       string
+	catalogue *catalogue.Catalogue // nil in English
+	reader    *words.Reader
+	roles     map[string]string // how its headings with a meaning would be named, and how ours are
 }
 
 // roleHeadings are the headings by which the guide knows what a section is for.
@@ -32,13 +34,14 @@ func roleHeadings() []words.English {
 		"If it feels wrong", "Check before you ride", "In short", "Where the numbers come from"}
 }
 
-// spokenIn returns a language.
-func spokenIn(tag string) *tongue {
-	t := &tongue{tag: tag, reader: readerOf(tag), roles: map[string]string{}}
+// spokenIn returns a language of a guide.
+func (l *layers) spokenIn(tag string) (*tongue, []Mistake) {
+	c, bad := l.catalogue(tag)
+	t := &tongue{tag: tag, catalogue: c, reader: &words.Reader{Language: c.Language()}, roles: map[string]string{}}
 	for _, h := range roleHeadings() {
 		t.roles[slug(h.Say(t.reader))] = slug(string(h))
 	}
-	return t
+	return t, bad
 }
 
 // base is a language without its region: de of de-CH.

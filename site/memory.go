@@ -3,8 +3,11 @@ package site
 import (
 	"crypto/sha256"
 	"fmt"
+	"path"
 	"slices"
 	"sync"
+
+	"plumbline/site/catalogue"
 )
 
 // memory keeps what was made from content that has not changed, so that a
@@ -46,6 +49,15 @@ func (m *memory) keep(path string, sum [sha256.Size]byte, html []byte) {
 	m.pages[path] = kept{sum, html}
 }
 
+// told are the files beside its chapters that a page's text is made with.
+func (g *Guide) told() []string {
+	list := []string{sourcesFile, cautionsFile, glossaryFile}
+	for _, name := range catalogue.Names(g.Language) {
+		list = append(list, path.Join(catalogue.Folder, name+catalogue.Ending))
+	}
+	return list
+}
+
 // sum is a hash of everything that a page's rendered text depends on.
 func (g *Guide) sum(p *guidePage) (sum [sha256.Size]byte) {
 	h := sha256.New()
@@ -64,7 +76,7 @@ func (g *Guide) sum(p *guidePage) (sum [sha256.Size]byte) {
 		}
 	}
 	for _, layer := range []map[string]source{g.layers.base, g.layers.baseSaid, g.layers.local, g.layers.localSaid} {
-		for _, name := range []string{sourcesFile, cautionsFile, glossaryFile} {
+		for _, name := range g.told() {
 			fmt.Fprintf(h, "%d\n", len(layer[name].text))
 			h.Write(layer[name].text)
 		}

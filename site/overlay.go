@@ -12,6 +12,7 @@ import (
 	"unicode/utf8"
 
 	"plumbline/calculators/measure"
+	"plumbline/site/catalogue"
 )
 
 // source is one file of the guide and where it came from.
@@ -232,7 +233,8 @@ func misplaced(p string) (what, remedy string) {
 // wanted tells whether a guide reads a file of that name.
 func wanted(p string) bool {
 	ext := path.Ext(p)
-	return ext == ".md" || ext == markFile || isFile(p) || slices.Contains(keyed, inLanguage.ReplaceAllString(p, ""))
+	return ext == ".md" || ext == markFile || isFile(p) || slices.Contains(keyed, inLanguage.ReplaceAllString(p, "")) ||
+		ext == catalogue.Ending && path.Dir(p) == catalogue.Folder
 }
 
 // inLanguage is the folder of a language at the beginning of a path.

@@ -101,7 +101,7 @@ func (p *previewer) refresh() error {
 	start := time.Now()
 	g, mistakes := p.load()
 	var files map[string][]byte
-	assets, in, err := assetFiles(p.engine, brand{})
+	assets, in, err := assetFiles(p.engine, &Guide{})
 	if err != nil {
 		return err
 	}

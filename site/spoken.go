@@ -1,23 +1,49 @@
 package site
 
 import (
+	"path"
 	"strings"
 
 	"plumbline/calculators/words"
+	"plumbline/site/catalogue"
 )
 
-// readerOf says the texts of calculators and pages in a language.
-func readerOf(tag string) *words.Reader {
-	if baseOf(tag) == builtInLanguage {
-		return &words.Reader{}
+// catalogue reads what calculators and pages say in a language: the built-in translations
+// with the shop's own over them. It is nil for English, and for a language of which there
+// is neither.
+func (l *layers) catalogue(tag string) (*catalogue.Catalogue, []Mistake) {
+	for _, name := range catalogue.Names(tag) {
+		var files [][]byte
+		p := path.Join(catalogue.Folder, name+catalogue.Ending)
+		in := source{file: p}
+		for _, layer := range []map[string]source{l.base, l.local} {
+			if s, ok := layer[p]; ok {
+				files, in = append(files, s.text), s
+			}
+		}
+		if files == nil {
+			continue
+		}
+		c, faults := catalogue.Read(tag, files...)
+		var bad []Mistake
+		for _, f := range faults { // the built-in ones have none: a test reads them
+			bad = append(bad, Mistake{File: in.file, Line: f.Line, What: f.What,
+				Remedy: "mend it there, or leave the translation empty"})
+		}
+		return c, bad
 	}
-	return &words.Reader{Tag: tag, Decimal: ","}
+	return nil, nil
+}
+
+// say says a text of the pages in the guide's language.
+func (g *Guide) say(english words.English, holes ...words.Sayer) string {
+	return words.Of(english, holes...).Say(g.reader)
 }
 
 // around is the language of what stands around a chapter: navigation, calculators. Where
 // there is no catalogue for the guide's language it is English.
 func (g *Guide) around() string {
-	if g.said.reader.Said == nil && baseOf(g.Language) != builtInLanguage {
+	if g.said.catalogue == nil && baseOf(g.Language) != builtInLanguage {
 		return builtInLanguage
 	}
 	return g.Language
@@ -39,4 +65,26 @@ func (g *Guide) inside(p *guidePage, block string) string {
 		return block
 	}
 	return strings.Replace(block, ` class="`, ` lang="`+g.around()+`" class="`, 1)
+}
+
+// textFiles are the files by which the engines learn the guide's languages; none of English.
+func (g *Guide) textFiles() (files []file) {
+	for _, each := range g.everyLanguage() {
+		if each.said == nil || each.said.catalogue == nil {
+			continue
+		}
+		c := each.said.catalogue
+		for _, f := range c.Files() {
+			files = append(files, file{path: "texts-" + c.Tag + "-" + f.Name + ".txt", data: []byte(f.Text)})
+		}
+	}
+	return files
+}
+
+// textNames are the names of the files of the guide's own language as a page lists them.
+func (g *Guide) textNames() string {
+	if g.said.catalogue == nil {
+		return ""
+	}
+	return strings.Join(catalogue.FileNames(), " ")
 }

@@ -15,7 +15,7 @@ import (
 // screen reader says German in German and what is not translated in English.
 func TestEachTextIsMarkedWithItsLanguage(t *testing.T) {
 	local := fstest.MapFS{
-		"guide.yaml": {Data: []byte("language: de\n")},
+		"guide.yaml": {Data: []byte("language: da\n")},
 		"saddle/tilt.md": {Data: []byte("---\ntitle: Wie der Sattel steht\nnav: Neigung\nquestion: Wie steht er?\n" +
 			"summary: Der Sattel steht waagrecht.\nneeds: [Wasserwaage]\ntime: 5 minutes\n---\n\nEin Satz.\n\n" +
 			"```calculator saddle-tilt\n```\n")},
@@ -30,20 +30,20 @@ func TestEachTextIsMarkedWithItsLanguage(t *testing.T) {
 			pages[p.URL] = string(b)
 		}
 	}
-	german, english := pages["saddle/tilt.html"], pages["saddle/height.html"]
+	danish, english := pages["saddle/tilt.html"], pages["saddle/height.html"]
 	for _, page := range pages {
 		assert.Contains(t, page, `<html lang="en"`)
 	}
-	assert.Contains(t, german, `<h1 lang="de">Wie der Sattel steht</h1>`)
-	assert.Contains(t, german, `<p class="lede" lang="de">`)
-	assert.Contains(t, german, `<div class="prose" lang="de">`)
-	assert.Contains(t, german, `<section lang="en" class="bench"`)
+	assert.Contains(t, danish, `<h1 lang="da">Wie der Sattel steht</h1>`)
+	assert.Contains(t, danish, `<p class="lede" lang="da">`)
+	assert.Contains(t, danish, `<div class="prose" lang="da">`)
+	assert.Contains(t, danish, `<section lang="en" class="bench"`)
 	assert.NotRegexp(t, regexp.MustCompile(`<(h1|p|div|section)[^>]* lang=`), english)
 }
 
 func TestASpellingOfEnglishIsThatOfAllTexts(t *testing.T) {
 	for given, want := range map[string]string{"en": "en", "en-GB": "en-GB", "de": "en", "de-AT": "en"} {
-		g := &Guide{settings: settings{Language: given}, said: spokenIn(given)}
+		g := &Guide{settings: settings{Language: given}, said: &tongue{}}
 		assert.Equal(t, want, g.around(), given)
 	}
 }

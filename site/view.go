@@ -44,6 +44,7 @@ type view struct {
 	MarkWidth, MarkHeight            int
 	Canonical                        string // the page's address on the web, where the shop said it
 	Near                             string // the engine that the page needs first, "" for none
+	Texts                            string // the files of the language beside the engine, "" in English
 	Modules, Preloads                []string
 	Boot                             string
 	Languages                        []languageView // the same page in each language; none where there is one
@@ -155,7 +156,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		Root: root, Assets: to(in.assets), Engine: to(in.engine),
 		Home: to("index.html"), Find: to(findURL), Glossary: to(glossaryURL), SourceList: to(sourcesURL),
 		Licences: to(g.up() + licencesURL), Licence: g.Licence,
-		Elsewhere: to(elsewhereURL), Icon: to(in.assets) + "icon.svg",
+		Elsewhere: to(elsewhereURL), Icon: to(in.assets) + "icon.svg", Texts: g.textNames(),
 	}
 	if m := g.brand.drawn; m != nil {
 		v.Mark, v.MarkWidth, v.MarkHeight = to(in.assets)+m.name(), m.width, m.height

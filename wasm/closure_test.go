@@ -8,6 +8,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"plumbline/site/catalogue"
 )
 
 // goList runs go list for the browser and returns its lines.
@@ -55,6 +57,19 @@ func TestASectionsEngineLeavesTheOthersOut(t *testing.T) {
 		}
 		if slices.Contains(deps, "plumbline/calculators/desk") != (name == Whole) {
 			t.Errorf("the engine %s: only the whole one answers the pages that work on the whole record", name)
+		}
+	}
+}
+
+// What an engine says in another language it learns from the files that a page fetches for it.
+func TestAnEngineIsToldTheTextsOfItsPackages(t *testing.T) {
+	for _, name := range Names() {
+		for _, p := range goList(t, "-deps", "plumbline/wasm/engine/"+name) {
+			by, ours := strings.CutPrefix(p, "plumbline/")
+			file := catalogue.FileOf([]string{by})
+			if ours && file != "" && name != Whole && file != catalogue.Shared && file != name {
+				t.Errorf("the engine %s has %s, whose texts are in the file %s", name, by, file)
+			}
 		}
 	}
 }

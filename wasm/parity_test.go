@@ -26,6 +26,8 @@ import (
 	"plumbline/calculators/panel"
 	"plumbline/calculators/saddle"
 	"plumbline/calculators/start"
+	"plumbline/calculators/words"
+	"plumbline/site/catalogue"
 )
 
 // question is panel.Ask as the bridge takes it.
@@ -36,6 +38,9 @@ type question struct {
 	Query  string `json:"query"`
 	Bare   string `json:"bare"`
 	Units  string `json:"units"`
+
+	Language *words.Language `json:"-"` // of native answers
+
 	Fields string `json:"fields"`
 	Whole  bool   `json:"whole"`
 
@@ -69,26 +74,28 @@ type problem struct {
 
 // native answers a question without the engine, in the engine's form.
 func native(q question) reply {
+	r := panel.Reader(q.Units, q.Language)
 	a := panel.Answer(catalog.All(), panel.Ask(q))
-	r := reply{Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting}
-	r.Drawn, r.Parts, _ = strings.Cut(a.Parts, panel.Divider)
+	x := reply{Form: a.Form, Example: a.Example, Spoken: a.Spoken, Waiting: a.Waiting}
+	x.Drawn, x.Parts, _ = strings.Cut(a.Parts, panel.Divider)
 	for _, p := range a.Record {
-		r.Record += "\x00" + p.Key + "\x00" + p.Typed
+		x.Record += "\x00" + p.Key + "\x00" + p.Typed
 	}
 	for _, p := range a.Problems {
-		r.Problems = append(
-			r.Problems,
-			problem{p.Input, p.Text.Say(panel.Reader(q.Units)), p.Needed, p.Suggest, false},
+		x.Problems = append(
+			x.Problems,
+			problem{p.Input, p.Text.Say(r), p.Needed, p.Suggest, false},
 		)
 	}
 	for _, n := range a.Doubts {
-		r.Problems = append(r.Problems, problem{n.Input, n.Text.Say(panel.Reader(q.Units)), false, n.Suggest, true})
+		x.Problems = append(x.Problems, problem{n.Input, n.Text.Say(r), false, n.Suggest, true})
 	}
-	return r
+	return x
 }
 
 // node runs a built engine in Node and hands out a function that asks it.
-func node(t testing.TB, name string) func(args ...any) []byte {
+// The engine has learned the texts of these files.
+func node(t testing.TB, name string, texts ...string) func(args ...any) []byte {
 	t.Helper()
 	program, err := exec.LookPath("node")
 	if err != nil {
@@ -110,6 +117,13 @@ func node(t testing.TB, name string) func(args ...any) []byte {
 	}
 	cmd := exec.CommandContext(t.Context(), program, "../testdata/parity/driver.mjs", filepath.Join(dir,
 		"wasm_exec.js"), filepath.Join(dir, "engine.wasm"))
+	for i, text := range texts {
+		file := filepath.Join(dir, fmt.Sprint("texts", i))
+		if err := os.WriteFile(file, []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		cmd.Args = append(cmd.Args, file)
+	}
 	cmd.Stderr = os.Stderr
 	in, err := cmd.StdinPipe()
 	if err != nil {
@@ -153,7 +167,15 @@ const (
 )
 
 func TestTheEngineAnswersAsTheNativeCalculatorsDo(t *testing.T) {
-	compared(t, Whole, catalog.All(), parityRuns)
+	compared(t, Whole, catalog.All(), parityRuns, nil)
+}
+
+// In another language too: every text of the template in marks, with a decimal comma, a
+// narrow space before units, and the forms of counts told apart.
+func TestTheEngineSpeaksAsTheNativeCalculatorsDo(t *testing.T) {
+	c := catalogue.Marked("lt")
+	compared(t, Whole, catalog.All(), sectionRuns, c)
+	compared(t, "feet", feet.Calculators(), sectionRuns, c)
 }
 
 // sections are what the engine of each section has.
@@ -171,20 +193,31 @@ func TestEachSectionsEngineAnswersAsTheNativeCalculatorsDo(t *testing.T) {
 			t.Errorf("what the engine %s has is not compared", name)
 			continue
 		}
-		t.Run(name, func(t *testing.T) { compared(t, name, sections[name](), sectionRuns) })
+		t.Run(name, func(t *testing.T) { compared(t, name, sections[name](), sectionRuns, nil) })
 	}
 }
 
-// compared asks an engine about the calculators that it has.
-func compared(t *testing.T, engine string, list []*calculators.Calculator, runs int) {
+// compared asks an engine about the calculators that it has, in the language of c, English
+// where it is nil.
+func compared(t *testing.T, engine string, list []*calculators.Calculator, runs int, c *catalogue.Catalogue) {
 	if runtime.GOARCH != "amd64" {
 		t.Skip("only amd64 and wasm agree to the bit; other processors fuse products and sums")
 	}
-	ask := node(t, engine)
+	var texts []string
+	if c != nil {
+		for _, f := range c.Files() {
+			if engine == Whole || f.Name == engine || f.Name == catalogue.Shared {
+				texts = append(texts, f.Text)
+			}
+		}
+	}
+	language := c.Language()
+	ask := node(t, engine, texts...)
 	rng := rand.New(rand.NewPCG(7, 11))
 	own, passed := 0, 0
 	for i := range runs {
 		q := randomQuestion(rng, list)
+		q.Language = language
 		var got reply
 		if err := json.Unmarshal(ask(q), &got); err != nil {
 			t.Fatal(err)

@@ -40,6 +40,14 @@ func listed() (all []*calculators.Calculator, figures []*calculators.Illustratio
 	return all, figures
 }
 
+// Sections lists the packages that have calculators, in guide order.
+func Sections() (names []string) {
+	for _, s := range sections {
+		names = append(names, s.name)
+	}
+	return names
+}
+
 // Section names the package that has the named calculator, "" if none has.
 func Section(name string) string {
 	for _, s := range sections {

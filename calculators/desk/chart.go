@@ -21,7 +21,7 @@ func chart(a Ask) Reply {
 		return Reply{Problems: []calculators.Problem{{Text: words.Of("“{0}” is no table that this guide knows.",
 			measure.Quoted(a.Key))}}}
 	}
-	c := q.Table.Chart(q, a.Text, readerOf(a.Bare))
+	c := q.Table.Chart(q, a.Text, a.readerOf(a.Bare))
 	if len(c.Lines) == 0 {
 		return Reply{}
 	}

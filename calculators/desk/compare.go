@@ -47,11 +47,11 @@ func States(b *record.Book) (list []State) {
 		if i == b.Bike {
 			continue
 		}
-		name := rider.Bikes[i].Record.Bike
-		if name == "" {
-			name = "Bike " + strconv.Itoa(i+1)
+		name := words.Sayer(words.Name(rider.Bikes[i].Record.Bike))
+		if rider.Bikes[i].Record.Bike == "" {
+			name = words.Of("Bike {0}", words.Name(strconv.Itoa(i+1)))
 		}
-		list = append(list, State{"bike " + strconv.Itoa(i), words.Of("{0}, as it is now", words.Name(name))})
+		list = append(list, State{"bike " + strconv.Itoa(i), words.Of("{0}, as it is now", name)})
 	}
 	return list
 }

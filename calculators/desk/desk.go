@@ -36,9 +36,12 @@ type Ask struct {
 	Day    string // the day on which a client sends, year-month-day
 	Bare   string // units of bare numbers that were typed: mm, cm, in, kg or lb; "" is mm and kg
 	Units  string // units to read in: mm, cm or in; "" is mm
-	Root   string // the way from the page to the guide's top, "../"
-	Ways   string // the chapters that the guide has, with spaces, without .md
-	Taken  string // where it shows how things are measured: "chapter key key;chapter key"
+
+	Language *words.Language // to read in; nil is English
+
+	Root  string // the way from the page to the guide's top, "../"
+	Ways  string // the chapters that the guide has, with spaces, without .md
+	Taken string // where it shows how things are measured: "chapter key key;chapter key"
 
 	// Width is how wide a drawing stands in the page, in pixels, or drawing.Anywhere.
 	Width float64
@@ -121,17 +124,18 @@ func ID(kind, place string) string {
 	return kind + "-" + place
 }
 
-// reader reads English in the units that were asked for.
-func (a *Ask) reader() *words.Reader { return readerOf(a.Units) }
+// reader reads in the language and the units that were asked for.
+func (a *Ask) reader() *words.Reader { return a.readerOf(a.Units) }
 
-func readerOf(units string) *words.Reader {
+// readerOf reads in other units.
+func (a *Ask) readerOf(units string) *words.Reader {
 	if units == measure.Pound.Symbol { // who reads pounds reads inches
 		units = measure.Inch.Symbol
 	}
 	if units != measure.Cm.Symbol && units != measure.Inch.Symbol {
 		units = measure.Mm.Symbol
 	}
-	return &words.Reader{Units: units}
+	return &words.Reader{Language: a.Language, Units: units}
 }
 
 // way leads to a chapter that the guide has, "" to another.

@@ -34,7 +34,7 @@ func log(a Ask) string {
 			w.Raw(`<span class="said">`).Lines(c.Note).Raw(`</span>`)
 		}
 		if c.Scores != "" {
-			w.Raw(`<small>`).Say("scores {0}", words.Name(strings.ReplaceAll(c.Scores, ";", ", "))).Raw(`</small>`)
+			w.Raw(`<small>`).Say("scores {0}", measure.AsTyped(strings.ReplaceAll(c.Scores, ";", "; "))).Raw(`</small>`)
 		}
 		w.Raw(`</div><button type="button" data-unnote="`).Text(record.Decimals(float64(i), 0)).Raw(`">`).
 			Say("Take out").Raw(`<span class="unseen"> `).Text(c.On).Raw(`</span></button></li>`)

@@ -91,7 +91,7 @@ func fieldReader(a Ask, q *measure.Quantity) *words.Reader {
 	in := a.reader()
 	record.Fields(a.Record, func(key, symbol string) {
 		if u := measure.UnitNamed(symbol); key == q.Key+record.MarkUnit && u != nil && u.Kind == q.Unit.Kind {
-			in = readerOf(symbol)
+			in = a.readerOf(symbol)
 		}
 	})
 	return in
@@ -126,10 +126,10 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry, in *words.R
 	case !e.Read():
 		given[0] = e.Text
 	case len(e.Readings) > readings || e.Readings == nil:
-		given[0] = record.Roughly(e.Value, unit)
+		given[0] = measure.Written(record.Roughly(e.Value, unit), in)
 	default:
 		for i, x := range e.Readings {
-			given[i] = record.Roughly(x, unit)
+			given[i] = measure.Written(record.Roughly(x, unit), in)
 		}
 	}
 	w.Raw(`<div class="readings" role="group" aria-labelledby="`).Name("-" + q.Key + "-t").
@@ -225,7 +225,7 @@ func check(a Ask) (reply Reply) {
 				measure.Quoted(a.Key))})
 		return reply
 	}
-	value, why, suggest, ok := readingsOf(q, a.Text, readerOf(a.Bare))
+	value, why, suggest, ok := readingsOf(q, a.Text, a.readerOf(a.Bare))
 	if !ok {
 		reply.Problems = append(reply.Problems, calculators.Problem{Input: q.Key, Text: why, Suggest: suggest})
 		return reply

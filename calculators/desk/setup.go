@@ -59,7 +59,7 @@ func write(a Ask) (reply Reply) {
 			Text: words.Of("“{0}” is no setting of the sheet.", measure.Quoted(f["key"]))})
 		return reply
 	}
-	bare := readerOf(a.Bare)
+	bare := a.readerOf(a.Bare)
 	take := func(field string) (value string) {
 		value, why, ok := canonical(q, f[field], bare)
 		if !ok {

@@ -25,7 +25,7 @@ const garage = `{"version":2,"rider":"1","riders":[{"id":"1","bike":"2","record"
 func TestTheLogSaysWhatWasChangedAndWhichRidesAreLeft(t *testing.T) {
 	html := spaced(d.Answer(desk.Ask{Name: desk.Log, Text: garage}).HTML)
 	assert.Contains(t, html, "722 mm → 737 mm")
-	assert.Contains(t, html, "scores 3, 4")
+	assert.Contains(t, html, "scores 3; 4")
 	assert.Contains(t, html, "&lt;b&gt;knees&lt;/b&gt;")
 	assert.Contains(t, html, `data-tick="saddle-height 737 ridden once" checked`)
 	assert.Contains(t, html, `data-tick="saddle-height 737 ridden twice">`)

@@ -167,7 +167,7 @@ func massAgainstHeight(p Person) []Doubt {
 	if asPounds := index * measure.Pound.Base; asPounds >= usualIndex && asPounds <= highIndex {
 		d.Suggest = measure.Typed(math.Round(mass.Value*10)/10, measure.Pound)
 		d.Text = words.Of("{0} of {1} does not go with {2} of {3}. Did you mean {4}?", m.Named(),
-			m.Amount(mass.Value), s.Named(), s.Amount(stature.Value), words.Name(d.Suggest))
+			m.Amount(mass.Value), s.Named(), s.Amount(stature.Value), measure.AsTyped(d.Suggest))
 		return []Doubt{d}
 	}
 	d.Text = words.Of("{0} of {1} hardly goes with {2} of {3}. Look at both again.", m.Named(),

@@ -23,7 +23,7 @@ func Unlikely(q *measure.Quantity, r measure.Repeated) (Doubt, bool) {
 	d := Doubt{Keys: []string{q.Key}, Suggest: r.Suggest}
 	if d.Suggest != "" {
 		d.Text = words.Of("{0} is unusual for {1}; most lie between {2} and {3}. Did you mean {4}?",
-			q.Amount(r.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High), words.Name(d.Suggest))
+			q.Amount(r.Value), q.Named(), q.Amount(q.Low), q.Amount(q.High), measure.AsTyped(d.Suggest))
 		return d, true
 	}
 	d.Text = words.Of("{0} is unusual for {1}; most lie between {2} and {3}. Measure it again if you are not sure.",

@@ -322,7 +322,8 @@ func TestAMarkThatIsNoNumberIsLeftOut(t *testing.T) {
 }
 
 func TestTextIsSaidToTheReader(t *testing.T) {
-	r := &words.Reader{Said: map[words.English]string{"A drawing": "Eine Zeichnung", "here": "hier"}}
+	r := &words.Reader{Language: words.Speaking(words.Language{Tag: "de"},
+		map[words.English]string{"A drawing": "Eine Zeichnung", "here": "hier"})}
 	svg := figure(Label{Role: Ink, At: Point{1, 1}, Text: words.Of("here")}).SVG("x", r, 530)
 	if !strings.Contains(svg, "Eine Zeichnung") || !strings.Contains(svg, ">hier<") {
 		t.Error(svg)

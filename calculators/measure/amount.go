@@ -27,7 +27,7 @@ func Percentage(x float64) Amount { return Amount{Value: x, Unit: Percent} }
 
 // Say writes the amount as r reads it, for example "832 mm" or "32 3/4 in".
 func (a Amount) Say(r *words.Reader) string {
-	return WithUnit(a.Number(r), a.Unit.ReadIn(r))
+	return WithUnit(a.Number(r), a.Unit.ReadIn(r), r)
 }
 
 // Number writes the amount without its unit.
@@ -95,7 +95,7 @@ type Uncertain struct {
 }
 
 // Say writes value, ± and unit; where there is no ± it writes the value alone.
-func (u Uncertain) Say(r *words.Reader) string { return WithUnit(u.Number(r), u.Unit.ReadIn(r)) }
+func (u Uncertain) Say(r *words.Reader) string { return WithUnit(u.Number(r), u.Unit.ReadIn(r), r) }
 
 // Number writes value and ± without the unit.
 func (u Uncertain) Number(r *words.Reader) string {
@@ -120,7 +120,7 @@ type Numeric interface{ Number(r *words.Reader) string }
 type Error struct{ Amount }
 
 // Say writes the ± with its unit.
-func (e Error) Say(r *words.Reader) string { return WithUnit(e.Margin(r), e.Unit.ReadIn(r)) }
+func (e Error) Say(r *words.Reader) string { return WithUnit(e.Margin(r), e.Unit.ReadIn(r), r) }
 
 // Number writes the ± without its unit.
 func (e Error) Number(r *words.Reader) string { return e.Margin(r) }
@@ -135,15 +135,15 @@ func (a Amount) MarshalJSON() ([]byte, error) {
 }
 
 // WithUnit puts a unit behind a written number: a degree sign follows without a
-// space, every other symbol after a no-break space (ISO 80000-1).
-func WithUnit(number string, u *Unit) string {
+// space, every other symbol after the one that r's language has there.
+func WithUnit(number string, u *Unit, r *words.Reader) string {
 	switch u {
 	case Deg:
 		return number + "°"
 	case One:
 		return number
 	}
-	return number + "\u00a0" + u.Symbol
+	return number + r.UnitSpace() + u.Symbol
 }
 
 // Mark is the unit as written beside a form field or in a table head.
@@ -167,11 +167,31 @@ func Decimal(x float64, digits int, r *words.Reader) string {
 			s = "−" + rest
 		}
 	}
-	if sign := r.DecimalSign(); sign != "." {
-		s = strings.Replace(s, ".", sign, 1)
-	}
-	return s
+	return Written(s, r)
 }
+
+// Written puts r's decimal sign into numbers that are written with a point.
+func Written(numbers string, r *words.Reader) string {
+	if sign := r.DecimalSign(); sign != "." {
+		return strings.ReplaceAll(numbers, ".", sign)
+	}
+	return numbers
+}
+
+// AsTyped fills a hole with numbers as one types them.
+type AsTyped string
+
+// Say writes them with r's decimal sign.
+func (t AsTyped) Say(r *words.Reader) string { return Written(string(t), r) }
+
+// In is a number that is said in one unit, whatever its reader’s is: what was typed.
+type In struct {
+	Number string // with a point
+	Unit   *Unit
+}
+
+// Say writes number and unit.
+func (x In) Say(r *words.Reader) string { return WithUnit(Written(x.Number, r), x.Unit, r) }
 
 // Exact writes x in the shortest form that reads back as x: what goes into
 // fields, addresses and records. It uses a plain hyphen-minus and a point.
@@ -188,7 +208,7 @@ func Exact(x float64) string {
 type Difference struct{ Amount }
 
 // Say writes the difference with its unit.
-func (d Difference) Say(r *words.Reader) string { return WithUnit(d.Number(r), d.Unit.ReadIn(r)) }
+func (d Difference) Say(r *words.Reader) string { return WithUnit(d.Number(r), d.Unit.ReadIn(r), r) }
 
 // Number writes the difference without its unit.
 func (d Difference) Number(r *words.Reader) string {

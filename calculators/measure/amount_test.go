@@ -17,7 +17,7 @@ import (
 
 var (
 	inches = &words.Reader{Units: "in"}
-	comma  = &words.Reader{Units: "cm", Decimal: ","}
+	comma  = &words.Reader{Units: "cm", Language: &words.Language{Tag: "de", Decimal: ","}}
 )
 
 func TestAnAmountIsSaidInTheReadersUnit(t *testing.T) {

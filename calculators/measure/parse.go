@@ -132,25 +132,24 @@ func (q *Quantity) unreadable(typed string) words.Text {
 // example writes a plausible value of q in two units where it has two.
 func (q *Quantity) example() words.Text {
 	mid := math.Round((q.Low + q.High) / 2)
-	plain := Amount{Value: mid, Unit: q.Unit}
 	if q.Unit == Mm && mid >= 100 {
-		return words.Of("{0}, {1} or {2}", words.Name(plain.Say(nil)), words.Name(WithUnit(Decimal(mid/10, 1,
-			nil), Cm)), words.Name(WithUnit(Decimal(mid/25.4, 1, nil), Inch)))
+		return words.Of("{0}, {1} or {2}", In{Exact(mid), Mm}, In{Decimal(mid/10, 1, nil), Cm},
+			In{Decimal(mid/25.4, 1, nil), Inch})
 	}
-	return words.Of("{0}", plain)
+	return words.Of("{0}", Amount{Value: mid, Unit: q.Unit})
 }
 
 // refuse says what was read, what is possible, and the slip that would explain it:
 // x in u, where u is not nil.
 func (q *Quantity) refuse(typed string, g Given, x float64, u *Unit) words.Text {
-	read := words.Name(WithUnit(Decimal(g.Value/g.Unit.Base, readDigits(g), nil), g.Unit))
+	read := words.Sayer(In{Decimal(g.Value/g.Unit.Base, readDigits(g), nil), g.Unit})
 	if math.Abs(g.Value) >= 1e9 { // a row of zeros, or infinite, tells nobody anything
-		read = "“" + Quoted(typed) + "”"
+		read = words.Of("“{0}”", Quoted(typed))
 	}
 	least, most := q.Amount(q.Least), q.Amount(q.Most)
 	if u != nil {
 		return words.Of("{0} is not possible for {1}; {2} to {3} is. Did you mean {4}?", read, q.Named(), least,
-			most, words.Name(WithUnit(Exact(x), u)))
+			most, In{Exact(x), u})
 	}
 	return words.Of("{0} is not possible for {1}; {2} to {3} is.", read, q.Named(), least, most)
 }

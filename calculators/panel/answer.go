@@ -27,6 +27,8 @@ type Ask struct {
 	Bare  string // units of bare numbers in Query: mm, cm or in; "" is mm
 	Units string // units to read in: mm, cm or in; "" is mm
 
+	Language *words.Language // to read in; nil is English
+
 	// Fields names the units of fields that are read in one of their own, as
 	// form-urlencoded KEY.unit=cm. The same pair in Query tells what a bare number
 	// there is in.
@@ -94,7 +96,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 		return Reply{Problems: []calculators.Problem{{Text: words.Of("There is no calculator “{0}”.",
 			measure.Quoted(a.Name))}}}
 	}
-	bare, units := Reader(a.Bare), Reader(a.Units)
+	bare, units := Reader(a.Bare, a.Language), Reader(a.Units, a.Language)
 	entries, whole := entriesOf(c, a, bare, units)
 	result, problems := c.Run(append(a.others(c), pairsOf(c, entries)...), bare)
 	var reply Reply
@@ -174,7 +176,7 @@ func (e *entry) ownUnit(q *measure.Quantity) string {
 	}
 	bare := q.Unit.ReadIn(e.bare)
 	g, _, ok := q.ParseRepeated(e.typed, bare)
-	if !ok || g.Unit == bare || ReaderOf(g.Unit) == nil {
+	if !ok || g.Unit == bare || ReaderOf(g.Unit, nil) == nil {
 		return ""
 	}
 	return g.Unit.Symbol
@@ -182,25 +184,25 @@ func (e *entry) ownUnit(q *measure.Quantity) string {
 
 // ReaderOf reads one field in a unit of its own; nil for a unit that no field is read
 // in.
-func ReaderOf(u *measure.Unit) *words.Reader {
+func ReaderOf(u *measure.Unit, l *words.Language) *words.Reader {
 	switch u {
 	case measure.Mm, measure.Kg:
-		return Reader("")
+		return Reader("", l)
 	case measure.Cm:
-		return Reader(u.Symbol)
+		return Reader(u.Symbol, l)
 	case measure.Inch, measure.Pound:
-		return Reader(measure.Inch.Symbol)
+		return Reader(measure.Inch.Symbol, l)
 	}
 	return nil
 }
 
-// Reader reads English in the named units, millimetres if there are none such.
-func Reader(units string) *words.Reader {
+// Reader reads a language in the named units, millimetres if there are none such.
+func Reader(units string, l *words.Language) *words.Reader {
 	switch units {
 	case measure.Cm.Symbol, measure.Inch.Symbol:
-		return &words.Reader{Units: units}
+		return &words.Reader{Language: l, Units: units}
 	}
-	return &words.Reader{Units: measure.Mm.Symbol}
+	return &words.Reader{Language: l, Units: measure.Mm.Symbol}
 }
 
 // entriesOf returns an entry for each input: what was typed, or else what the record has. It tells
@@ -224,7 +226,7 @@ func entriesOf(c *calculators.Calculator, a Ask, bare, units *words.Reader) (ent
 		of, is := strings.CutSuffix(key, record.MarkUnit)
 		if i := at(c, of); is && i >= 0 && c.Inputs[i].Is() == measure.Number {
 			if u := measure.UnitNamed(symbol); u != nil && u.Kind == c.Inputs[i].Unit.Kind {
-				return i, ReaderOf(u)
+				return i, ReaderOf(u, units.Language)
 			}
 		}
 		return -1, nil
@@ -277,7 +279,7 @@ func (a *Ask) others(c *calculators.Calculator) []calculators.Pair {
 }
 
 // inBase reads bare numbers in base units.
-var inBase = Reader("")
+var inBase = Reader("", nil)
 
 // pairsOf turns the entries into the pairs that Run reads.
 func pairsOf(c *calculators.Calculator, entries []entry) []calculators.Pair {

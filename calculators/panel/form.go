@@ -207,7 +207,7 @@ func (w *writer) hints(in *calculators.Input, e entry, offer calculators.Assumpt
 		w.Say("Without a choice: {0}, {1}.", words.Of(in.Choices[int(offer.Value)].Label), words.Of(offer.From))
 	case offer.SD > 0:
 		w.Say("Without a number: {0} ± {1}, {2}.", said(offer.Value),
-			words.Name(measure.WithUnit(in.Amount(2*offer.SD).Margin(r), in.Unit.ReadIn(r))), words.Of(offer.From))
+			words.Name(measure.WithUnit(in.Amount(2*offer.SD).Margin(r), in.Unit.ReadIn(r), r)), words.Of(offer.From))
 	default:
 		w.Say("Without a number: {0}, {1}.", said(offer.Value), words.Of(offer.From))
 	}

@@ -25,9 +25,9 @@ func Paper(c *calculators.Calculator, place string, level int, numbers string, o
 	var lacks words.List
 	result, problems := (*calculators.Result)(nil), []calculators.Problem(nil)
 	if ask := (Ask{Record: numbers}); numbers != "" {
-		mine, _ := entriesOf(c, ask, Reader(""), r)
+		mine, _ := entriesOf(c, ask, inBase, r)
 		if typed(mine) {
-			result, problems = c.Run(append(ask.others(c), pairsOf(c, mine)...), Reader(""))
+			result, problems = c.Run(append(ask.others(c), pairsOf(c, mine)...), inBase)
 		}
 		if result != nil && problems == nil {
 			entries, of = mine, theReaders
@@ -144,13 +144,13 @@ func (w *writer) given(in *calculators.Input, e entry) {
 	case measure.List:
 		w.Raw(`<span class="listed">`).Lines(show(in.Quantity, e.typed, nil, w.R)).Raw(`</span>`)
 	default:
-		unit := in.Unit.ReadIn(w.R)
+		unit, r := in.Unit.ReadIn(w.R), w.R
 		g, _, ok := in.ParseRepeated(e.typed, in.Unit)
 		if !ok {
 			w.Text(e.typed)
 			return
 		}
-		w.Text(measure.WithUnit(record.Roughly(g.Value, unit), unit))
+		w.Text(measure.WithUnit(measure.Written(record.Roughly(g.Value, unit), r), unit, r))
 	}
 }
 

@@ -31,7 +31,7 @@ func show(q *measure.Quantity, typed string, bare, r *words.Reader) string {
 	if !ok {
 		return typed
 	}
-	return record.Repeated(g, q.Unit.ReadIn(r), "; ", " ± ", roughly)
+	return measure.Written(record.Repeated(g, q.Unit.ReadIn(r), "; ", " ± ", roughly), r)
 }
 
 // roughly writes numbers in base units as fields show them. As long as nobody edits a

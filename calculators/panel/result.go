@@ -95,7 +95,7 @@ func margin(x *calculators.Answer) float64 {
 }
 
 func marginWithUnit(x *calculators.Answer, r *words.Reader) string {
-	return measure.WithUnit(x.Margin().Margin(r), x.Output.Unit.ReadIn(r))
+	return measure.WithUnit(x.Margin().Margin(r), x.Output.Unit.ReadIn(r), r)
 }
 
 // spread returns the low and high end of a reading where it has them.

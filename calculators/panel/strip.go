@@ -71,7 +71,7 @@ func (w *writer) stamp(of whose) {
 // unit writes the unit behind a number that has none of its own.
 func (w *writer) unit(x *calculators.Answer) {
 	if mark := x.Output.Unit.ReadIn(w.R).Mark(); mark != "" && x.Exists() {
-		w.Raw("\u00a0<span class=\"unit\">").Text(mark).Raw(`</span>`)
+		w.Raw(w.R.UnitSpace()).Raw(`<span class="unit">`).Text(mark).Raw(`</span>`)
 	}
 }
 

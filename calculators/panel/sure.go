@@ -108,13 +108,12 @@ func (w *writer) otherGuesses(result *calculators.Result, worth []*calculators.I
 	x := &result.Answers[0]
 	switch u := margin(x); {
 	case u == 0 || share < littleShare:
-		w.Say(oneOrMore(n, "One other guess hardly matters", "{0} other guesses hardly matter"), count(n))
+		w.Said(words.Count(n, "One other guess hardly matters", "{0} other guesses hardly matter"))
 	default:
 		part := x.Margin()
 		part.Value *= math.Sqrt(min(share, 1))
-		w.Say(oneOrMore(n, "One other guess makes ± {1} of it", "{0} other guesses make ± {1} of it"),
-			count(n), words.Name(measure.WithUnit(part.Margin(w.R),
-				x.Output.Unit.ReadIn(w.R))))
+		w.Said(words.Count(n, "One other guess makes ± {1} of it", "{0} other guesses make ± {1} of it",
+			words.Name(measure.WithUnit(part.Margin(w.R), x.Output.Unit.ReadIn(w.R), w.R))))
 	}
 	w.Raw(`</summary>`)
 	w.list(result, calculators.AssumedNote, "")
@@ -123,14 +122,6 @@ func (w *writer) otherGuesses(result *calculators.Result, worth []*calculators.I
 
 // count returns a number of things as a text for a hole.
 func count(n int) words.Name { return words.Name(strconv.Itoa(n)) }
-
-// oneOrMore picks the sentence for one, or for any other number.
-func oneOrMore(n int, one, more words.English) words.English {
-	if n == 1 {
-		return one
-	}
-	return more
-}
 
 // littleShare is the share of the variance up to which guesses hardly matter: without
 // them the ± would be smaller by a twentieth.

@@ -96,7 +96,7 @@ func (w *writer) column(t *calculators.Table, i int) (c column) {
 	if symbol := t.Columns[i].Unit; symbol != "" {
 		if unit := measure.UnitNamed(symbol); unit != nil {
 			c.unit = unit.ReadIn(w.R)
-			c.suffix = measure.WithUnit("", c.unit)
+			c.suffix = measure.WithUnit("", c.unit, w.R)
 		}
 	}
 	amounts := c.unit != nil

@@ -111,7 +111,7 @@ func (p *Plan) HTML(r *words.Reader) string {
 		if q.Is() == measure.Pick {
 			w.Said(w.said(&p.Row, x))
 		} else {
-			w.Text(fine(q, x).Number(r)).Raw("<small>\u00a0").Text(q.Unit.ReadIn(r).Mark()).Raw(`</small>`)
+			w.Text(fine(q, x).Number(r)).Raw(`<small>` + r.UnitSpace()).Text(q.Unit.ReadIn(r).Mark()).Raw(`</small>`)
 		}
 		w.Raw(`</p><p class="of"><b>`).Say(q.Label).Raw(`.</b> `)
 		p.say(w, i, from, values)

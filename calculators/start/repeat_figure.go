@@ -33,8 +33,7 @@ func repeatFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			height = 3.6 * u
 			if t > low+3*u && t < high-3*u {
 				f.Add(drawing.Label{Role: drawing.Soft, At: drawing.Point{X: t, Y: 6.2 * u}, Fixed: true,
-					Text: words.Of("{0}",
-						words.Name(measure.Exact(t)))})
+					Text: words.Of("{0}", measure.AsTyped(measure.Exact(t)))})
 			}
 		}
 		f.Add(drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []drawing.Point{{X: t}, {X: t, Y: height}}})

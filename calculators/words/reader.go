@@ -1,14 +1,10 @@
 package words
 
-// Reader is how one person reads: the language, its decimal sign, and the units
-// that lengths and masses are shown in. A nil *Reader reads English,
-// millimetres and kilograms with a decimal point.
+// Reader is how one person reads: the language, and the units that lengths and masses are
+// shown in. A nil *Reader reads English and millimetres.
 type Reader struct {
-	Tag     string             // language, BCP 47; "" is English
-	Decimal string             // decimal sign, "." or ","; "" is "."
-	Units   string             // "mm", "cm" or "in"; "" is "mm"; "in" brings pounds
-	Said    map[English]string // English to this language
-	Missing func(english English)
+	Language *Language // nil is English
+	Units    string    // "mm", "cm" or "in"; "" is "mm"; "in" brings pounds
 }
 
 // LengthUnit returns the symbol of the unit that r reads lengths in.
@@ -21,22 +17,32 @@ func (r *Reader) LengthUnit() string {
 
 // DecimalSign returns r's decimal sign.
 func (r *Reader) DecimalSign() string {
-	if r == nil || r.Decimal == "" {
-		return "."
+	if l := r.language(); l != nil && l.Decimal != "" {
+		return l.Decimal
 	}
-	return r.Decimal
+	return "."
 }
 
-// translate finds the sentence for an English one and reports a missing one.
-func (r *Reader) translate(english English) string {
-	if r == nil || r.Said == nil || english == "" {
-		return string(english)
+// UnitSpace returns what stands between a number and its unit: a no-break space (ISO
+// 80000-1), in some languages a narrow one.
+func (r *Reader) UnitSpace() string {
+	if l := r.language(); l != nil && l.Space != "" {
+		return l.Space
 	}
-	if said, ok := r.Said[english]; ok {
+	return "\u00a0"
+}
+
+func (r *Reader) language() *Language {
+	if r == nil {
+		return nil
+	}
+	return r.Language
+}
+
+// translate finds the sentence for an English one.
+func (r *Reader) translate(english English) string {
+	if said, ok := r.language().say(english); ok {
 		return said
 	}
-	if r.Missing != nil {
-		r.Missing(english)
-	}
-	return string(english)
+	return english.plain()
 }

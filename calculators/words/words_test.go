@@ -51,26 +51,26 @@ func TestAListEndsWithAnAnd(t *testing.T) {
 	for n, want := range said {
 		assert.Equal(t, want, words.List(names("abcd"[:n])).Say(nil))
 	}
-	german := &words.Reader{Tag: "de", Said: map[words.English]string{" and ": " und "}}
+	german := german(map[words.English]string{" and ": " und "})
 	assert.Equal(t, "a, b und c", words.List(names("abc")).Say(german))
 }
 
 func TestATranslationMayReorderTheHoles(t *testing.T) {
-	r := &words.Reader{Tag: "de", Said: map[words.English]string{"{0} of {1}": "{1}: {0}", "saddle": "Sattel"}}
+	r := german(map[words.English]string{"{0} of {1}": "{1}: {0}", "saddle": "Sattel"})
 	assert.Equal(t, "Sattel: x", words.Of("{0} of {1}", words.Name("x"), words.Of("saddle")).Say(r))
 	assert.Equal(t, "saddle", words.Name("saddle").Say(r), "a name is never translated")
 }
 
 func TestAMissingTranslationFallsBackAndIsReported(t *testing.T) {
 	var missing []string
-	r := &words.Reader{Tag: "de", Said: map[words.English]string{"known": "bekannt"},
-		Missing: func(s words.English) { missing = append(missing, string(s)) }}
+	r := german(map[words.English]string{"known": "bekannt"})
+	r.Language.Missing = func(s words.English) { missing = append(missing, string(s)) }
 	assert.Equal(t, "bekannt", words.Of("known").Say(r))
 	assert.Equal(t, "unknown x", words.Of("unknown {0}", words.Name("x")).Say(r))
 	assert.Empty(t, words.Text{}.Say(r))
 	assert.Equal(t, []string{"unknown {0}"}, missing, "the key is reported, and nothing for an empty text")
 
-	r.Missing = nil
+	r.Language.Missing = nil
 	assert.Equal(t, "unknown", words.Of("unknown").Say(r))
 }
 
@@ -81,7 +81,9 @@ func TestAReaderThatIsNilReadsPlainEnglish(t *testing.T) {
 	assert.Equal(t, "mm", (&words.Reader{}).LengthUnit())
 	assert.Equal(t, ".", (&words.Reader{}).DecimalSign())
 	assert.Equal(t, "in", (&words.Reader{Units: "in"}).LengthUnit())
-	assert.Equal(t, ",", (&words.Reader{Decimal: ","}).DecimalSign())
+	assert.Equal(t, ",", (&words.Reader{Language: &words.Language{Decimal: ","}}).DecimalSign())
+	assert.Equal(t, "\u00a0", nobody.UnitSpace())
+	assert.Equal(t, "\u202f", (&words.Reader{Language: &words.Language{Space: "\u202f"}}).UnitSpace())
 }
 
 func TestATextIsEnglishInJSON(t *testing.T) {

@@ -316,7 +316,7 @@ func (p sheets) value(e *record.Entry) string {
 // exactAmount says a measured value with the decimals that it has, up to two.
 func exactAmount(x float64, u *measure.Unit, r *words.Reader) string {
 	u = u.ReadIn(r)
-	return measure.WithUnit(record.Decimals(x/u.Base, 2), u)
+	return measure.WithUnit(measure.Written(record.Decimals(x/u.Base, 2), r), u, r)
 }
 
 // remarks say how a value came about.

@@ -8,7 +8,6 @@ import (
 	"unicode"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 	"golang.org/x/net/html"
 
 	"plumbline/calculators/catalog"
@@ -18,23 +17,18 @@ import (
 	"plumbline/calculators/panel"
 	"plumbline/calculators/symptom"
 	"plumbline/calculators/words"
+	"plumbline/site/catalogue"
 )
 
 // marked reads a language in which every text of the template stands between marks, so
 // that what goes around the catalogue is seen.
-func marked(t *testing.T) *words.Reader {
-	list, err := gather("../..")
-	require.NoError(t, err)
-	said := map[words.English]string{}
-	for _, x := range list {
-		said[words.English(x.english)] = "⟦" + x.english + "⟧"
-	}
-	return &words.Reader{Tag: "qps", Said: said}
+func marked() *words.Reader {
+	return &words.Reader{Language: catalogue.Marked("de").Language()}
 }
 
 // Nobody reads a word of a calculator or a figure that no translator was asked for.
 func TestNoWordGoesAroundTheCatalogue(t *testing.T) {
-	r := marked(t)
+	r := marked()
 	for _, c := range catalog.All() {
 		around(t, c.Name, panel.Bench(c, "1", 2, r))
 	}

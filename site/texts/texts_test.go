@@ -34,11 +34,14 @@ func TestEveryTextIsInTheTemplate(t *testing.T) {
 
 // The template is read back with the library that reads the catalogues.
 func TestTheTemplateIsRead(t *testing.T) {
-	list := []text{{"a “{0}”\nb \"c\" \\ d", []string{"calculators/saddle", "site"}}, {"Sort",
-		[]string{"cmd/plumbline"}}}
+	list := []text{{"a “{0}”\nb \"c\" \\ d", "", []string{"calculators/saddle", "site"}}, {"Sort", "",
+		[]string{"cmd/plumbline"}}, {"{0} day", "{0} days", nil}, {"a way\x04trail", "", nil}}
 	f, err := po.Load(write(list))
 	require.NoError(t, err)
-	require.Len(t, f.Messages, 2)
+	require.Len(t, f.Messages, 4)
+	assert.Equal(t, "{0} days", f.Messages[2].MsgIdPlural)
+	assert.Equal(t, "a way", f.Messages[3].MsgContext)
+	assert.Equal(t, "trail", f.Messages[3].MsgId)
 	assert.Equal(t, list[0].english, f.Messages[0].MsgId)
 	assert.Equal(t, "calculators/saddle, site", f.Messages[0].ExtractedComment)
 }
@@ -56,7 +59,7 @@ msgstr "Stell den Sattel {0} höher"
 msgid "No longer said"
 msgstr "Gestrichen"
 `), 0o644))
-	require.NoError(t, os.WriteFile(template, write([]text{{"Raise the saddle by {0}.", nil}, {"Stem", nil}}), 0o644))
+	require.NoError(t, os.WriteFile(template, write([]text{{english: "Raise the saddle by {0}."}, {english: "Stem"}}), 0o644))
 	require.NoError(t, offer(template, german))
 	text, err := os.ReadFile(german)
 	require.NoError(t, err)

@@ -4,6 +4,8 @@ import (
 	"strings"
 
 	"github.com/chai2010/gettext-go/po"
+
+	"plumbline/calculators/words"
 )
 
 // head begins the template, as gettext wants it.
@@ -25,7 +27,13 @@ func write(list []text) []byte {
 	var b strings.Builder
 	b.WriteString(head)
 	for _, t := range list {
-		m := po.Message{MsgId: t.english}
+		m := po.Message{MsgId: t.english, MsgIdPlural: t.more}
+		if context, english, has := strings.Cut(t.english, words.Context); has {
+			m.MsgContext, m.MsgId = context, english
+		}
+		if t.more != "" {
+			m.MsgStrPlural = make([]string, 2)
+		}
 		m.ExtractedComment = strings.Join(t.by, ", ")
 		b.WriteString(m.String())
 		b.WriteByte('\n')

@@ -10,4 +10,4 @@ interface Go {
 declare var Go: new () => Go;
 
 /** What the engine offers once it runs; see wasm/engine. */
-declare var plumbline: { answer(question: object): object; rest(): void } | undefined;
+declare var plumbline: { answer(question: object): object; learn(texts: string): boolean; rest(): void } | undefined;

@@ -1,10 +1,10 @@
-// An engine in its own thread: the compiled module first, then questions in, replies out.
+// An engine in its own thread: the compiled module with the texts of its language first, then questions in, replies out.
 import "./wasm_exec.js";
 
 const go = new globalThis.Go();
 
-/** @param {WebAssembly.Module} module */
-async function run(module) {
+/** @param {{ module: WebAssembly.Module, texts: string[] }} parts */
+async function run({ module, texts }) {
   const end = go.run(await WebAssembly.instantiate(module, go.importObject));
   while (!globalThis.plumbline) {
     await new Promise((again) => {
@@ -12,6 +12,7 @@ async function run(module) {
     });
   }
   const engine = globalThis.plumbline;
+  for (const file of texts) if (!engine.learn(file)) throw new Error("The texts of this language were cut off.");
   onmessage = ({ data }) => {
     postMessage({ id: data.id, begun: true });
     postMessage({ id: data.id, reply: engine.answer(data.question) });
@@ -22,5 +23,5 @@ async function run(module) {
 
 const dead = () => postMessage({ dead: true });
 onmessage = ({ data }) => {
-  run(data.module).then(dead, dead);
+  run(data).then(dead, dead);
 };

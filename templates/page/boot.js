@@ -2,9 +2,9 @@
 // opened as a file, and needs nothing else. It begins to load the page's engine before
 // all other scripts, and says so where those do not come.
 {
-  const { dataset } = document.documentElement;
-  /** @type {Map<string, Promise<WebAssembly.Module>>} */
-  const modules = new Map();
+  const { dataset, lang } = document.documentElement;
+  /** @type {Map<string, ReturnType<typeof engineParts>>} */
+  const engines = new Map();
 
   /** @param {string} name */
   const compile = async (name) => {
@@ -20,14 +20,40 @@
     }
   };
 
-  globalThis.engineModule = (name) => {
-    const begun = modules.get(name) ?? compile(name);
-    modules.set(name, begun);
-    begun.catch(() => modules.delete(name));
+  /** @type {Map<string, Promise<string>>} */
+  const files = new Map();
+  /** @param {string} file */
+  const fetched = async (file) => {
+    const reply = await fetch(`${dataset.engine}texts-${lang}-${file}.txt`);
+    if (!reply.ok) throw new Error(`${reply.url}: ${reply.status}`);
+    return reply.text();
+  };
+  /**
+   * What an engine says in the page's language, where that is not English: what all engines
+   * say, and what it alone does. The whole one says everything.
+   * @param {string} name
+   */
+  const texts = (name) => (dataset.texts?.split(" ") ?? []).filter((file) => ["shared", name].includes(file) || name === "whole").map((file) => {
+    const begun = files.get(file) ?? fetched(file);
+    files.set(file, begun);
+    begun.catch(() => files.delete(file));
+    return begun;
+  });
+
+  /** @param {string} name */
+  const load = async (name) => {
+    const [module, ...said] = await Promise.all([compile(name), ...texts(name)]);
+    return { module, texts: said };
+  };
+
+  globalThis.engineParts = (name) => {
+    const begun = engines.get(name) ?? load(name);
+    engines.set(name, begun);
+    begun.catch(() => engines.delete(name));
     return begun;
   };
   const { near } = dataset;
-  if (near && location.protocol !== "file:" && !navigator.connection?.saveData) globalThis.engineModule(near).catch(() => {});
+  if (near && location.protocol !== "file:" && !navigator.connection?.saveData) globalThis.engineParts(near).catch(() => {});
 
   /** @param {(line: Element) => void} change */
   const lines = (change) => document.querySelectorAll(".offline").forEach(change);

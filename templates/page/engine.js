@@ -68,7 +68,7 @@ class Engine {
     const mine = this.worker = new Worker(sameOrigin(url.href), { type: "module", name: this.name });
     mine.onmessage = ({ data }) => mine === this.worker && this.heard(data);
     mine.onerror = () => mine === this.worker && this.died();
-    globalThis.engineModule(this.name).then((module) => mine.postMessage({ module }), () => mine === this.worker && this.missing());
+    globalThis.engineParts(this.name).then((parts) => mine.postMessage(parts), () => mine === this.worker && this.missing());
   }
 
   missing() {

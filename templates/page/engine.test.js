@@ -7,9 +7,9 @@ document.documentElement.dataset.near = "saddle";
 /** @type {string[]} the engines that were asked for */
 const loaded = [];
 let broken = false;
-globalThis.engineModule = (name) => {
+globalThis.engineParts = (name) => {
   loaded.push(name);
-  return broken ? Promise.reject(new Error("no network")) : Promise.resolve(/** @type {any} */ ({}));
+  return broken ? Promise.reject(new Error("no network")) : Promise.resolve({ module: /** @type {any} */ ({}), texts: [] });
 };
 const engine = await import("./engine.js");
 

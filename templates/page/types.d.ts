@@ -174,8 +174,8 @@ export interface Index {
 }
 
 declare global {
-  /** Of boot.js: the compiled engine of that name. */
-  var engineModule: (name: string) => Promise<WebAssembly.Module>;
+  /** Of boot.js: the compiled engine of that name, and its texts where the page is not in English. */
+  var engineParts: (name: string) => Promise<{ module: WebAssembly.Module; texts: string[] }>;
   interface Navigator {
     connection?: { saveData?: boolean };
   }

@@ -11,12 +11,17 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/panel"
+	"plumbline/calculators/words"
 )
 
 // Serve answers questions until the page goes: those about the calculators of list, and
 // with whole all others. whole is nil in the engine of one section, which says of what it
 // has not that it is elsewhere, so that the page asks the whole engine.
-func Serve(list []*calculators.Calculator, whole func(q js.Value, units string) any) {
+//
+// Before the first question the page hands over the texts of its language, a file at a
+// time, where that is not English; learn tells whether a file could be read.
+func Serve(list []*calculators.Calculator, whole func(q js.Value, r *words.Reader) any) {
+	var spoken *words.Language
 	answer := func(_ js.Value, args []js.Value) (out any) {
 		defer func() {
 			if recover() != nil {
@@ -27,20 +32,26 @@ func Serve(list []*calculators.Calculator, whole func(q js.Value, units string) 
 			return map[string]any{"error": "The question has to be an object."}
 		}
 		q := args[0]
-		units := Text(q, "units")
+		r := panel.Reader(Text(q, "units"), spoken)
 		if Text(q, "desk") != "" || Text(q, "figure") != "" {
 			if whole == nil {
 				return elsewhere
 			}
-			return whole(q, units)
+			return whole(q, r)
 		}
-		ask := asked(q, units)
+		ask := asked(q, r)
 		if whole == nil && panel.Elsewhere(list, ask) {
 			return elsewhere
 		}
-		return written(panel.Answer(list, ask), units)
+		return written(panel.Answer(list, ask), r)
 	}
-	js.Global().Set("plumbline", map[string]any{"answer": js.FuncOf(answer)})
+	learn := func(_ js.Value, args []js.Value) (out any) {
+		if spoken == nil {
+			spoken = &words.Language{}
+		}
+		return spoken.Learn(args[0].String()) == nil
+	}
+	js.Global().Set("plumbline", map[string]any{"answer": js.FuncOf(answer), "learn": js.FuncOf(learn)})
 	select {}
 }
 
@@ -48,16 +59,16 @@ func Serve(list []*calculators.Calculator, whole func(q js.Value, units string) 
 var elsewhere = map[string]any{"elsewhere": true}
 
 // asked takes one object with the fields of panel.Ask in lower case.
-func asked(q js.Value, units string) panel.Ask {
+func asked(q js.Value, r *words.Reader) panel.Ask {
 	return panel.Ask{
 		Name: Text(q, "name"), Place: Text(q, "place"), Record: Text(q, "record"), Query: Text(q, "query"),
-		Fields: Text(q, "fields"), Bare: Text(q, "bare"), Units: units,
+		Fields: Text(q, "fields"), Bare: Text(q, "bare"), Units: r.Units, Language: r.Language,
 		Whole: q.Get("whole").Truthy(), Play: q.Get("play").Truthy(), Width: Number(q, "width"),
 	}
 }
 
 // written is a reply as the page takes it apart.
-func written(reply panel.Reply, units string) js.Value {
+func written(reply panel.Reply, r *words.Reader) js.Value {
 	answered := js.Global().Get("Object").New()
 	// The drawing by itself: it mostly has no letter beyond Latin-1, so that a browser
 	// reads, copies and compares it at a byte each.
@@ -71,7 +82,7 @@ func written(reply panel.Reply, units string) js.Value {
 	if reply.Example {
 		answered.Set("example", true)
 	}
-	if list := append(Problems(reply.Problems, units), doubts(reply.Doubts, units)...); len(list) > 0 {
+	if list := append(Problems(reply.Problems, r), doubts(reply.Doubts, r)...); len(list) > 0 {
 		answered.Set("problems", list)
 	}
 	return answered
@@ -101,20 +112,20 @@ func Text(q js.Value, field string) string {
 }
 
 // Problems are handed over with their messages said.
-func Problems(list []calculators.Problem, units string) []any {
+func Problems(list []calculators.Problem, r *words.Reader) []any {
 	out := make([]any, len(list))
 	for i, p := range list {
-		out[i] = map[string]any{"input": p.Input, "message": p.Text.Say(panel.Reader(units)), "needed": p.Needed,
+		out[i] = map[string]any{"input": p.Input, "message": p.Text.Say(r), "needed": p.Needed,
 			"suggest": p.Suggest}
 	}
 	return out
 }
 
 // doubts are handed over as problems are, with a mark.
-func doubts(list []calculators.Note, units string) []any {
+func doubts(list []calculators.Note, r *words.Reader) []any {
 	out := make([]any, len(list))
 	for i, n := range list {
-		out[i] = map[string]any{"input": n.Input, "message": n.Text.Say(panel.Reader(units)), "suggest": n.Suggest,
+		out[i] = map[string]any{"input": n.Input, "message": n.Text.Say(r), "suggest": n.Suggest,
 			"doubt": true}
 	}
 	return out
