@@ -130,14 +130,14 @@ func (c *Catalogue) take(m *po.Message, forms string) string {
 	if !known || len(said) == 0 || slices.Contains(said, "") {
 		return ""
 	}
-	if what := wrong(m, said, forms); what != "" {
-		return what
-	}
+	what := ""
 	if t.fuzzy = m.GetFuzzy(); !t.fuzzy {
-		t.said = strings.Join(said, "\t")
+		if what = wrong(m, said, forms); what == "" {
+			t.said = strings.Join(said, "\t")
+		}
 	}
 	c.texts[key(m)] = t
-	return ""
+	return what
 }
 
 // wrong says why a translation cannot be used.
