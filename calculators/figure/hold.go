@@ -117,31 +117,46 @@ func Phone(middle, way Point) []drawing.Mark {
 }
 
 // HexKey returns a hex key whose short end goes into a bolt at a place, along a way, and
-// whose long arm points to the left of that.
-func HexKey(bolt, way Point) []drawing.Mark {
+// whose long arm points to the left of that, or to the right where side is -1; and where
+// that arm ends.
+func HexKey(bolt, way Point, side float64) (marks []drawing.Mark, end Point) {
 	const short, long, half = 26, 92, 3
 	u := way.Unit()
 	corner := bolt.Along(u, -short)
-	end := corner.Along(u.Left(), long)
+	end = corner.Along(u.Left(), side*long)
 	return []drawing.Mark{
 		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: corner, B: end, Ra: half, Rb: half},
-		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: bolt, B: corner, Ra: half, Rb: half}}
+		drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: bolt, B: corner, Ra: half, Rb: half}}, end
 }
 
-// TorqueWrench returns a torque wrench from the side, its bit in a bolt at a place along a
-// way, its handle pointing to the left of that: head, shaft, grip with its scale.
-func TorqueWrench(bolt, way Point) []drawing.Mark {
-	u := way.Unit()
-	out, head := u.Left(), bolt.Along(u, -40)
-	tube := func(from, to Point, half float64) drawing.Mark {
-		return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: from, B: to, Ra: half, Rb: half}
+// Fist returns the hand closed round a handle that runs through its At, across its Way: to
+// be drawn after the handle.
+func (g Grasp) Fist() []drawing.Mark {
+	marks := []drawing.Mark{g.part(-134, 0, -118, 0, 26, 26)}
+	cuff := g.placed(-126, 0, -168, 0)
+	marks = append(marks, drawing.Tube{Role: g.Role, Fill: drawing.Sheet, A: cuff[0], B: cuff[1], Ra: 34, Rb: 38},
+		drawing.Line{Role: g.Role, Pen: drawing.Thin, Fill: g.fill(), Closed: true, Smooth: true, Points: g.placed(
+			-128, 25, -92, 34, -50, 43, -18, 45, -8, 20, -10, -20, -20, -44, -52, -42, -92, -31, -128, -25)})
+	for _, y := range [4]float64{33, 12, -9, -29} {
+		marks = append(marks, g.part(-24, y, 15, y-2, 11, 9.5))
 	}
-	m := []drawing.Mark{tube(bolt, head, 4), tube(head.Along(out, 10), head.Along(out, 130), 7),
-		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: head, Radius: 17},
-		tube(head.Along(out, 130), head.Along(out, 225), 12)}
-	for i := range 5 {
-		at := head.Along(out, 108+5*float64(i))
-		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{at.Along(u, -6), at.Along(u, 1)}})
+	return append(marks, g.part(-40, 40, -4, 56, 12, 10), g.part(-4, 56, 20, 50, 10, 8.5))
+}
+
+// TorqueWrench returns a torque wrench on a bolt that is looked at head on, its handle
+// pointing a way, degrees: head, shaft, scale and grip; and the grip's middle.
+func TorqueWrench(bolt Point, way float64) (marks []drawing.Mark, grip Point) {
+	out := drawing.Polar(way, 1)
+	tube := func(from, to, half float64) drawing.Mark {
+		return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: bolt.Along(out, from), B: bolt.Along(out, to),
+			Ra: half, Rb: half}
 	}
-	return m
+	marks = []drawing.Mark{tube(10, 140, 7), drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: bolt, Radius: 15},
+		drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Centre: bolt, Radius: 5}, tube(140, 270, 12)}
+	for i := range 6 {
+		at := bolt.Along(out, 104+6*float64(i))
+		marks = append(marks, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin,
+			Points: []Point{at.Along(out.Left(), -6), at.Along(out.Left(), 1)}})
+	}
+	return marks, bolt.Along(out, 210)
 }

@@ -169,7 +169,7 @@ func bikePlates() []Plate {
 	tubeLong := onBike(measure.SeatTubeLength, Straight, crankAxle, tubeTop, 130)
 	tubeLong.Not = []Spot{{"the seat clamp", func(b Build) Point {
 		_, up := b.seatLine()
-		return b.seatTop().Along(up, 10)
+		return b.seatTop().Along(up, 8).Along(up.Left(), -26)
 	}}}
 	stays := onBike(measure.Chainstay, Straight, crankAxle, rearAxle, -130)
 	stays.On.Frame = func(b Build) (low, high Point) {

@@ -135,11 +135,16 @@ func boltsBelow(tilt float64) []drawing.Mark {
 		said, from, to := words.Of("slacken"), head.Plus(drawing.Point{Y: -44}), head.Plus(drawing.Point{Y: -16})
 		if down {
 			said, from, to = words.Of("tighten"), to, from
+			key, end := figure.HexKey(head.Plus(drawing.Point{Y: -4}), drawing.Point{Y: 1}, -side)
+			hand := figure.Grasp{At: end, Way: 90 + side*78, Role: drawing.Body, Over: side > 0}
+			marks = append(append(marks, hand.Pinch()...), key...)
+			below := drawing.Point{Y: -30} // of the key
+			from, to = from.Plus(below), to.Plus(below)
 		}
 		marks = append(marks, figure.Arrow(drawing.Hot, from, to, 15)...)
 		marks = append(
 			marks,
-			drawing.Label{Role: drawing.Hot, At: head.Plus(drawing.Point{X: side * 8, Y: -34}), Text: said,
+			drawing.Label{Role: drawing.Hot, At: from.Plus(to).Times(0.5).Plus(drawing.Point{X: side * 8}), Text: said,
 				Side: drawing.Point{X: side}, Priority: 2},
 		)
 	}

@@ -38,11 +38,14 @@ func boltsInACross() *drawing.Figure {
 				"in which they are turned: 1 at the upper left, 2 at the lower right, 3 at the upper right, 4 at the " +
 				"lower left, and round again, a little each time. Second frame: the stem from the side, right, the " +
 				"gap between plate and stem as wide above the bar as below it. Third frame: wrong, the upper bolts " +
-				"tightened first, so the gap is shut above and wide open below.",
+				"tightened first, so the gap is shut above and wide open below. Fourth frame: a hand turns " +
+				"a bolt clockwise with a torque wrench, holding it by its grip.",
 		)}
 	f.Frame(words.Of("1 to 4 and round again, a little each time"), platefront()...)
 	f.Frame(words.Of("Right: both gaps alike"), plateSide(0, "gap", "same gap")...)
 	f.Frame(words.Of("Wrong: one side pulled shut first"), plateSide(plateLean, "shut", "open")...)
+	f.Apart = true
+	f.Frame(words.Of("Hold the torque wrench by its grip; stop at the maker’s value"), wrenched()...)
 	return f
 }
 
@@ -94,6 +97,19 @@ func plateSide(lean float64, above, below words.English) []drawing.Mark {
 		drawing.Label{Role: role, At: at(0, plateHigh), Side: at(-0.4, 1), Text: words.Of(above), Fixed: true},
 		drawing.Label{Role: role, At: at(0, -plateHigh), Side: at(0.4, -1), Text: words.Of(below), Fixed: true},
 	)
+}
+
+// wrenched is the plate from the front with the wrench on one bolt.
+func wrenched() []drawing.Mark {
+	const way = 68.0 // of the handle, degrees
+	marks := platefront()[:2]
+	for _, p := range boltOrder {
+		marks = append(marks, boltHead(p)...)
+	}
+	wrench, grip := figure.TorqueWrench(boltOrder[2], way)
+	marks = append(marks, wrench...)
+	marks = append(marks, figure.Grasp{At: grip, Way: way - 90, Role: drawing.Body}.Fist()...)
+	return append(marks, figure.Bow(drawing.Hot, boltOrder[2], 225, way-14, way-36, 26)...)
 }
 
 // half is one half of the clamp, cut open: with the bar's round in its face, on the side

@@ -14,7 +14,7 @@ import (
 // beside it; the numbers 1 to 4 stand each at the corner of its bolt.
 func TestBoltsAreTurnedInACross(t *testing.T) {
 	f := BoltsInACross().Figure(nil, nil)
-	require.Len(t, f.Frames, 3)
+	require.Len(t, f.Frames, 4)
 	var ways []drawing.Point
 	numbers := map[string]drawing.Point{}
 	for _, m := range f.Frames[0].Marks {
@@ -91,4 +91,23 @@ func TestTheBarTurnsTheWayItIsTwisted(t *testing.T) {
 		assert.InDelta(t, turn, bar, 1e-9)
 		assert.InDelta(t, 90, wheel, 1e-9)
 	}
+}
+
+// Right-hand threads are tightened clockwise (ISO 261 threads, from memory): seen from the
+// bolt, each point of the arrow lies further clockwise than the one before.
+func TestTheWrenchTightens(t *testing.T) {
+	f := BoltsInACross().Figure(nil, nil)
+	turned := 0
+	for _, m := range f.Frames[3].Marks {
+		l, ok := m.(drawing.Line)
+		if !ok || l.Role != drawing.Hot || !l.Smooth {
+			continue
+		}
+		for i := 1; i < len(l.Points); i++ {
+			a, b := l.Points[i-1].Minus(boltOrder[2]), l.Points[i].Minus(boltOrder[2])
+			assert.Negative(t, a.X*b.Y-a.Y*b.X)
+			turned++
+		}
+	}
+	assert.Positive(t, turned)
 }
