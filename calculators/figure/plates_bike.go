@@ -176,7 +176,7 @@ func bikePlates() []Plate {
 		return Point{X: b.Bike.Rear.X - 250, Y: b.Bike.Ground() + 60}, Point{X: 260, Y: 330}
 	}
 	rear := rearAbove(Point{X: -190, Y: -520}, Point{X: 190, Y: 70})
-	stays.Wrong = &Mistake{Right: "from above, the tape runs beside the bike, as straight as the bike",
+	stays.Wrong = &Mistake{Right: "from above, the tape runs beside the bike and parallel to it",
 		Wrong: "from above, the tape runs slantwise from end to end", On: &rear,
 		Well: []Spot{spot("beside the crank axle", -112, 0), spot("beside the rear axle", -112, -437)},
 		Tape: []Spot{spot("the crank axle’s end", -42, 0), spot("the rear axle’s end", -112, -437)}}

@@ -41,6 +41,14 @@ func drawClimbAt(v calculators.Values, r *calculators.Result, at float64) drawin
 		f.Caption = words.Of("{0}: the front wheel lifts", measure.Percentage(at))
 	}
 	f.Marks = figure.Turned(slope, drawing.Point{}, marks...)
+	if load.Exists() {
+		// Beside one another, one state's arrow differs from the next by ten hundredths of
+		// the weight or less.
+		contact := figure.At(b.Bike.FrontContact()).Plus(drawing.Point{Y: -0.2 * fullForce})
+		at := drawing.Point{}.Along(drawing.Polar(slope, 1), contact.X).Along(drawing.Polar(slope+90, 1), contact.Y)
+		f.Details = []drawing.Detail{{At: at, Radius: 0.28 * fullForce, Apart: 0.09 * fullForce,
+			Caption: words.Of("the arrow under the front wheel")}}
+	}
 	if slope != 0 {
 		f.Marks = append(f.Marks, level(b.Bike, slope, words.Text{})...)
 	}
