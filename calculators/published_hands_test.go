@@ -8,13 +8,8 @@ import (
 )
 
 var _ = register(rowChecks{
-	"lever-us-max": func(*testing.T, publishedRow) any { middle, _ := cockpit.LegalSpan(false); return middle },
-	"lever-us-max-sidewalk": func(*testing.T, publishedRow) any {
-		middle, _ := cockpit.LegalSpan(true)
-		return middle
-	},
-	"lever-us-end":          func(*testing.T, publishedRow) any { _, end := cockpit.LegalSpan(false); return end },
-	"lever-us-end-sidewalk": func(*testing.T, publishedRow) any { _, end := cockpit.LegalSpan(true); return end },
+	"lever-us-max": func(*testing.T, publishedRow) any { return float64(cockpit.LegalSpan) },
+	"lever-us-end": func(*testing.T, publishedRow) any { return cockpit.LegalSpanEnd },
 	"lever-gap-": func(t *testing.T, r publishedRow) any {
 		span, grip, blade := r.num(t, "span_mm"), r.num(t, "grip_diameter_mm"), r.num(t, "blade_thickness_mm")
 		gap := cockpit.FreeGap(span, grip, blade)

@@ -133,19 +133,12 @@ func SpanOutside(reach, grip float64) float64 { return reach + grip }
 //	span − grip − blade
 func FreeGap(span, grip, blade float64) float64 { return span - grip - blade }
 
-// LegalSpan returns the largest span from outside to outside, mm, that the law of the
-// United States allows a brake lever between its pivot and its middle, and the largest
-// further out, the last 12.7 mm of the lever left out. A sidewalk bicycle is one
-// whose saddle goes no higher than 635 mm.
+// LegalSpan is the largest span from outside to outside, mm, that the law of the United
+// States allows a brake lever between its pivot and its middle, and LegalSpanEnd the
+// largest further out, the last 12.7 mm of the lever left out.
 //
 // Source: 16 CFR 1512.5(b)(3).
-func LegalSpan(sidewalk bool) (middle, end float64) {
-	const growth = 12.7
-	if sidewalk {
-		return 76, 76 + growth
-	}
-	return 89, 89 + growth
-}
+const LegalSpan, LegalSpanEnd = 89, 89 + 12.7
 
 // isoSpan is the largest such span in ISO 4210-2, mm, and isoSpanEnd the largest further
 // out: from memory; nobody opened the clause.

@@ -105,8 +105,7 @@ func explainLeverReach(v calculators.Values, r *calculators.Result) {
 // compared for certain.
 func explainLeverSpan(v calculators.Values, r *calculators.Result) {
 	x := r.At(leverSpan)
-	middle, end := LegalSpan(false)
-	atMiddle, atEnd, slack := measure.Millimetres(middle), tenth(end), float64(x.Uncertainty)
+	atMiddle, atEnd, slack := measure.Millimetres(LegalSpan), tenth(LegalSpanEnd), float64(x.Uncertainty)
 	law := words.Of("The law of the United States allows {0} over grip and lever, from the pivot to the lever’s "+
 		"middle, and up to {1} further out; the international standard ISO 4210-2 allows {2} and {3}, from memory. "+
 		"These are limits for makers and no target for you.",
@@ -118,7 +117,7 @@ func explainLeverSpan(v calculators.Values, r *calculators.Result) {
 	}
 	span := float64(x.Value)
 	x.Meaning = words.Of("{0} {1}", leverVerdict(v, span, slack), law)
-	if span-slack > middle {
+	if span-slack > LegalSpan {
 		// Said on a usual grip's diameter too: a warning costs less than it saves.
 		r.Note(calculators.CheckNote, "Grip and lever together span {0}, which is more than {1}. Bring the lever "+
 			"in with its adjuster before you ride, or have it looked at.", x.Uncertain(), atMiddle)
@@ -130,17 +129,16 @@ func explainLeverSpan(v calculators.Values, r *calculators.Result) {
 // what is inside the first is inside both, and what is beyond 101.7 mm beyond both. It is
 // sure of nothing where grip or reach was not measured.
 func leverVerdict(v calculators.Values, span, slack float64) words.Text {
-	middle, end := LegalSpan(false)
 	switch {
 	case !v.Given(measure.GripDiameter) || v.Guessed(measure.GripDiameter) || v.Guessed(measure.LeverReach):
 		return words.Of("Nobody can say from this whether the lever is inside the law: the grip or the reach was " +
 			"not measured. Measure both.")
-	case span-slack > end:
+	case span-slack > LegalSpanEnd:
 		return words.Of("That is beyond the limit of both rule books, wherever on the lever you measured.")
-	case span-slack > middle:
+	case span-slack > LegalSpan:
 		return words.Of("That is inside the limit only if you measured nearer to the lever’s open end than to its " +
 			"pivot: measure again at the lever’s middle.")
-	case span+slack > middle:
+	case span+slack > LegalSpan:
 		return words.Of("That is too near to the limit to be sure: the ± reaches beyond it. Measure again, at the " +
 			"lever’s middle.")
 	}
