@@ -21,7 +21,7 @@ func (c *Calculator) Assumptions(typed []Pair, in *words.Reader) []Assumption {
 		if a, ok := input.offer(v); ok {
 			offers[i] = a
 		} else if input.Grown && v.Small() {
-			offers[i].From = "nothing stands in for it, because you are taken for a rider under 1.45 m"
+			offers[i].From = "nothing is used in its place, because you are taken for a rider under 1.45 m"
 		}
 	}
 	return offers

@@ -111,7 +111,7 @@ func TestEdgesAreOneSided(t *testing.T) {
 	r, problems = edge(10).Run(pairs("x=10±1"), nil)
 	require.Empty(t, problems)
 	require.Zero(t, float64(r.Answers[0].Uncertainty))
-	require.Contains(t, r.Notes[len(r.Notes)-1].Text.Say(nil), "exists only for very nearly this")
+	require.Contains(t, r.Notes[len(r.Notes)-1].Text.Say(nil), "only for very nearly this")
 }
 
 // An assumption may rest on an input that is declared after its own, and on other

@@ -85,7 +85,7 @@ func (c *Calculator) noteInfluence(v Values, effects uncertainty.Effects, r *Res
 			Rests: v.basis(i)})
 	}
 	for _, i := range effects.Alone {
-		r.Note(CheckNote, "The answer exists only for very nearly this {0}; its ± leaves that out.",
+		r.Note(CheckNote, "There is an answer only for very nearly this {0}; the ± does not allow for that.",
 			v.inputs[i].Named())
 	}
 }
@@ -118,8 +118,8 @@ func (c *Calculator) noteUnmeasured(v Values, r *Result) {
 	for i, in := range c.Inputs {
 		switch v.state[i] {
 		case guessed:
-			r.Note(CheckNote, "{0} is an estimate, good to ± {1} (95 %), not a measurement. Everything below "+
-				"inherits that; take a tape to it before you trust it.",
+			r.Note(CheckNote, "{0} is an estimate, good to ± {1} (95 %), not a measurement. Everything below rests "+
+				"on it: measure it before you trust the answer.",
 				in.Named(), measure.Amount{Value: 2 * v.u[i], Unit: in.Unit})
 		case assumed:
 			a, _ := in.Assume(v)

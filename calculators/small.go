@@ -57,7 +57,7 @@ func (v Values) IfTaller() words.Text {
 	if !v.shortLeg {
 		return words.Of("")
 	}
-	return words.Of(" So short an inside leg is taken for that of such a rider; if you are taller, type {0}.",
+	return words.Of(" We take so short an inside leg to belong to such a rider. If you are taller, type {0}.",
 		measure.Stature.Named())
 }
 
@@ -75,8 +75,8 @@ func (c *Calculator) explainSmall(v Values, r *Result) {
 			"rather than at these numbers.{1}", limit, v.IfTaller())
 		return
 	}
-	r.Note(CheckNote, "For riders under {0} this guide fills no gap with numbers of grown people. What rests on "+
-		"these is left out until you type them: {1}.{2}", limit, Named(missing), v.IfTaller())
+	r.Note(CheckNote, "For riders under {0} this guide does not guess from the numbers of grown people. What rests "+
+		"on these is left out until you type them: {1}.{2}", limit, Named(missing), v.IfTaller())
 	filled := c.filled(v)
 	for i := range r.Answers {
 		if a := &r.Answers[i]; !a.Exists() && !math.IsNaN(filled.At(c.Answers[i])) {

@@ -69,7 +69,7 @@ func TestNothingIsEstimatedOfASmallRider(t *testing.T) {
 			require.Len(t, problems, 1, "%s without %s", name, q.Key)
 			assert.Equal(t, q.Key, problems[0].Input)
 			assert.True(t, problems[0].Needed)
-			assert.Contains(t, problems[0].Text.Say(nil), "fills no gap with numbers of grown people")
+			assert.Contains(t, problems[0].Text.Say(nil), "does not guess from the numbers of grown people")
 			for i := range typed {
 				if typed[i].Key == "stature" {
 					typed[i].Typed = "1450"
@@ -172,7 +172,7 @@ func TestEveryCalculatorKnowsASmallRider(t *testing.T) {
 			if _, ok := growing(r); slices.Contains(c.Cautions, caution.Growing) {
 				assert.Equal(t, small, ok, "%s of %s", c.Name, rider)
 			}
-			if calctest.Says(r, "fills no gap with numbers of grown people") {
+			if calctest.Says(r, "does not guess from the numbers of grown people") {
 				told++
 				for key, u := range r.Complete().Inputs {
 					i := slices.IndexFunc(c.Inputs, func(in calculators.Input) bool { return in.Key == key })
@@ -198,12 +198,12 @@ func TestOnlyWhatASmallRiderLacksIsLeftOut(t *testing.T) {
 	assert.Contains(
 		t,
 		form,
-		"Without a number, nothing stands in for it, because you are taken for a rider under 1.45 m.",
+		"Without a number, nothing is used in its place, because you are taken for a rider under 1.45 m.",
 	)
 	_, problems := catalog.Named("saddle-height").Run(calctest.Pairs("inseam=650"), nil)
 	require.Len(t, problems, 1)
 	assert.Equal(t, "crank-length", problems[0].Input)
-	assert.Contains(t, problems[0].Text.Say(nil), "if you are taller, type “Height”")
+	assert.Contains(t, problems[0].Text.Say(nil), "If you are taller, type “Height”")
 }
 
 // TestTheSaddleOfASmallRider: the methods that rest on the measured inside leg answer; the

@@ -30,7 +30,7 @@ func (g *Guide) instructions(p *guidePage, b *block) string {
 			}
 		} else if first != nil {
 			w.Raw(`<p class="shown"><a href="#`).Text(measureID(first.Key)).Raw(`">`).
-				Say("The picture stands with {0}.", first.Named()).Raw(`</a></p>`)
+				Say("The picture is with {0}.", first.Named()).Raw(`</a></p>`)
 		}
 		w.Take(q, "")
 		if q.Is() == measure.Number && !g.formAsks(p, q) {

@@ -59,14 +59,14 @@ var (
 		"Leg-length differences, wedges, children, pregnancy, recent surgery, prostheses and adaptive bikes need " +
 			"a licensed professional before this guide."}
 	Numbness = &Caution{"numbness", Stop, "Numbness",
-		"Numbness between the legs or in the hands that comes back or outlasts the ride, blood in urine, or any " +
-			"bladder or bowel trouble is a reason to stop riding and see a clinician, the last one at once."}
+		"Stop riding and see a clinician if numbness between the legs or in the hands comes back or outlasts the " +
+			"ride, or if there is blood in your urine. With any bladder or bowel trouble do so at once."}
 	Emergency = &Caution{"emergency", Stop, "Stop and call the emergency number",
 		"Chest pain, breathlessness, a swollen painful calf, back pain with leg weakness, a numb saddle area, " +
 			"bladder or bowel trouble, or a blow to the head: stop, and call the emergency number."}
 	ForkAndWheels = &Caution{"fork-and-wheels", Stop, "Fork, headset and wheels",
-		"Fit only the fork length, wheel size, tyre and headset that the makers of frame and fork both allow, " +
-			"with room for mud when the suspension is pressed to its end. No answer from a maker means no."}
+		"Fit only the fork length, wheel size, tyre and headset that the makers of frame and fork both allow. " +
+			"Leave room for mud when the suspension is pressed to its end. No answer from a maker means no."}
 	AirSpring = &Caution{"air-spring", Stop, "Air springs",
 		"Use a shock pump, stay inside the pressures that the maker prints, and let all air out before you open " +
 			"anything. A spring under pressure can throw parts."}

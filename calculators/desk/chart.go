@@ -18,7 +18,7 @@ import (
 func chart(a Ask) Reply {
 	q := measure.Named(a.Key)
 	if q == nil || q.Table == nil || len(q.Columns) < 2 {
-		return Reply{Problems: []calculators.Problem{{Text: words.Of("“{0}” is no table that this guide knows.",
+		return Reply{Problems: []calculators.Problem{{Text: words.Of("“{0}” is not a table that this guide knows.",
 			measure.Quoted(a.Key))}}}
 	}
 	c := q.Table.Chart(q, a.Text, a.readerOf(a.Bare))
@@ -66,7 +66,7 @@ func (w *charted) understood() {
 		}
 		w.Raw(` `).Say("Not used: {0}.", list)
 	}
-	w.Raw(` `).Say("Mend any cell below.").Raw(`</p>`)
+	w.Raw(` `).Say("Correct any cell below.").Raw(`</p>`)
 }
 
 func number(n int) words.Name { return words.Name(measure.Exact(float64(n))) }
@@ -123,7 +123,7 @@ func (w *charted) mine() {
 	}
 	w.Raw(`<div class="mine" data-parts="`).Text(strings.Join(parts, " ")).Raw(`" role="group" aria-label="`).
 		Say("Your own size").Raw(`"><p>`).
-		Say("Is one of these your bike? Its numbers then stand in every chapter.").Raw(`</p>`)
+		Say("Is one of these your bike? Choose it, and every chapter has its numbers.").Raw(`</p>`)
 	for _, l := range w.chart.Lines {
 		var pairs []byte
 		for k, col := range w.q.Columns {

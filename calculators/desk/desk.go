@@ -112,8 +112,8 @@ func (d Desk) Answer(a Ask) Reply {
 	case Chart:
 		return chart(a)
 	}
-	return Reply{Problems: []calculators.Problem{{Text: words.Of("This page asks for “{0}”, which the guide’s "+
-		"engine does not know.", measure.Quoted(a.Name))}}}
+	return Reply{Problems: []calculators.Problem{{Text: words.Of("This page asks for “{0}”, which this guide does "+
+		"not have.", measure.Quoted(a.Name))}}}
 }
 
 // ID is what every id of a block begins with.

@@ -59,7 +59,7 @@ func TestBothValuesOfASettingAreKeptWhicheverIsWrittenFirst(t *testing.T) {
 		{"next alone has no way back", "", "key=saddle-height&next=736", "", ""},
 		{"inches", "", "key=bar-width&now=30+1/2+in&next=29.5", "in", "bar-width=749.3&bar-width.was=774.7"},
 		{"a part that is exchanged", "", "key=pedals&now=Clipped+in&next=flat", "", "pedals=flat&pedals.was=clip"},
-		{"no setting", "", "key=inseam&now=830", "", ""},
+		{"not a setting", "", "key=inseam&now=830", "", ""},
 		{"nothing", "", "key=saddle-height", "", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -140,7 +140,7 @@ func note(a Ask) (reply Reply) {
 		reply.Problems = append(reply.Problems, calculators.Problem{Input: input, Text: why})
 	}
 	if !record.IsDate(f["on"]) {
-		bad("on", words.Of("“{0}” is no date. Write year, month and day: 2026-01-31.", measure.Quoted(f["on"])))
+		bad("on", words.Of("“{0}” is not a date. Write year, month and day: 2026-01-31.", measure.Quoted(f["on"])))
 	}
 	text := record.Plain(f["note"], record.LongestNote, true)
 	scores, why, ok := "", words.Text{}, true

@@ -91,7 +91,7 @@ func (d Desk) PreparePage(b Block) string {
 	w.Raw(`<div class="line walk" hidden><button type="button" data-do="before">`).
 		Say("Back").Raw(`</button><button type="button" data-do="skip">`).
 		Say("Leave this out").
-		Raw(`</button><button type="button" class="main" data-do="after">`).Say("Next").
+		Raw(`</button><button type="button" class="main" data-do="after">`).Say("Go on").
 		Raw(`</button></div><div class="line hand" hidden>` +
 			`<a class="button main" data-do="message" hidden>`).
 		Say("Send it").Raw(`</a>`)

@@ -12,9 +12,9 @@ import (
 func Planned(key, typed string, bare *words.Reader) (p calculators.Pair, problem calculators.Problem, ok bool) {
 	q := measure.Named(key)
 	if q == nil || sheet.SettingOf(q) == nil {
-		problem.Input, problem.Text = key, words.Of("“{0}” is no setting of the sheet.", measure.Quoted(key))
+		problem.Input, problem.Text = key, words.Of("“{0}” is not a setting of the sheet.", measure.Quoted(key))
 		if near := measure.Nearest(key); near != nil && sheet.SettingOf(near) != nil {
-			problem.Text = words.Of("“{0}” is no setting of the sheet. Did you mean {1} ({2})?", measure.Quoted(key),
+			problem.Text = words.Of("“{0}” is not a setting of the sheet. Did you mean {1} ({2})?", measure.Quoted(key),
 				near.Named(), words.Name(near.Key))
 		}
 		return p, problem, false

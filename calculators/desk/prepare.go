@@ -40,7 +40,7 @@ func (d Desk) prepare(a Ask) string {
 	}
 	visit(w, q.Visit)
 	w.Raw(`<p class="why">`).
-		Say("With these numbers known, the appointment is for you and your bike and not for the tape.").
+		Say("With these numbers known, there is more time at the appointment for you and your bike.").
 		Raw(` `).Said(q.Handling()).Raw(`</p>`)
 	if q.Note != "" {
 		w.Raw(`<blockquote class="note"><p>`).Lines(q.Note).Raw(`</p></blockquote>`)
@@ -59,7 +59,7 @@ func (d Desk) prepare(a Ask) string {
 	}
 	w.Raw(`<li class="step send" id="`).Name("-send").
 		Raw(`" data-step="send" tabindex="-1"><h3>`).
-		Say("A last look, and on its way").Raw(`</h3><div class="look">`)
+		Say("Check it, then send it").Raw(`</h3><div class="look">`)
 	look(w, q, r)
 	w.Raw(`</div></li></ol>`)
 	return w.String()
@@ -221,7 +221,7 @@ func check(a Ask) (reply Reply) {
 	q := measure.Named(a.Key)
 	if q == nil {
 		reply.Problems = append(reply.Problems,
-			calculators.Problem{Text: words.Of("“{0}” is no measurement that this guide knows.",
+			calculators.Problem{Text: words.Of("“{0}” is not a measurement that this guide knows.",
 				measure.Quoted(a.Key))})
 		return reply
 	}

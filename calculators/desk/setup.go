@@ -56,7 +56,7 @@ func write(a Ask) (reply Reply) {
 	q := measure.Named(f["key"])
 	if q == nil || sheet.SettingOf(q) == nil {
 		reply.Problems = append(reply.Problems, calculators.Problem{Input: "key",
-			Text: words.Of("“{0}” is no setting of the sheet.", measure.Quoted(f["key"]))})
+			Text: words.Of("“{0}” is not a setting of the sheet.", measure.Quoted(f["key"]))})
 		return reply
 	}
 	bare := a.readerOf(a.Bare)

@@ -118,7 +118,7 @@ func logging(w *markup.Writer) {
 		`aria-describedby="`).Name("-lh ").Name("-lp").Raw(`"></label><button type="submit">`).Say("Write it down").
 		Raw(`</button></div><p class="how" id="`).Name("-lh").Raw(`">`).
 		Say("A score says how much something troubled you on a ride: 0 is nothing, 10 unbearable. Changes that you " +
-			"mark as made stand in the log by themselves.").Raw(`</p><p class="problem" id="`).Name("-lp").
+			"mark as made appear in the log by themselves.").Raw(`</p><p class="problem" id="`).Name("-lp").
 		Raw(`" hidden></p></fieldset></form><details class="compare" id="`).Name("-compare").Raw(`"><summary>`).
 		Say("Lay two states over one another").Raw(`</summary><div class="laid"></div></details>`)
 }

@@ -57,7 +57,7 @@ func buys(w *markup.Writer, g *sheet.Gain) {
 		for _, c := range g.Gives {
 			list = append(list, words.Of("“{0}”", words.Of(c.Title)))
 		}
-		w.Say("is all that lacks for {0}", list)
+		w.Say("is all that is missing for {0}", list)
 	} else {
 		w.Say("takes {0} of the doubt out of “{1}”", measure.Amount{Value: math.Round(100 * g.Share),
 			Unit: measure.Percent}, words.Of(g.From.Title))

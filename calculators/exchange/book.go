@@ -144,16 +144,16 @@ func OpenBook(text string) (*record.Book, []calculators.Problem) {
 
 func nothingKnown(text string) []calculators.Problem {
 	first, _, _ := strings.Cut(text, "\n")
-	return []calculators.Problem{{Text: words.Of("This is no measurement record: it holds nothing that this guide "+
-		"measures. It begins “{0}”.", measure.Quoted(first))}}
+	return []calculators.Problem{{Text: words.Of("This is not a measurement record: it holds nothing that this "+
+		"guide measures. It begins “{0}”.", measure.Quoted(first))}}
 }
 
 // bookOf reads several riders.
 func bookOf(v *value) (*record.Book, []calculators.Problem) {
 	if f := v.member("format"); f == nil || f.text != Format {
 		return nil, []calculators.Problem{
-			{Text: words.Of("This is JSON but no measurement record: a record says that "+
-				"its “format” is “{0}”.", words.Name(Format))},
+			{Text: words.Of("This is JSON but not a measurement record: a record says that its “format” is “{0}”.",
+				words.Name(Format))},
 		}
 	}
 	riders := v.member("riders")

@@ -163,7 +163,7 @@ func TestWhatHasNoKeyIsNamedByItsPlace(t *testing.T) {
 	for text, says := range map[string]string{
 		"key,value\nname,\"Rowan\nAsh\"\n,70\ninseam,830":    "Line 4 has no key",
 		`{"values":[{"key":"mass","value":70},{"value":1}]}`: "Value 2 of the record has no key",
-		`{"name":"A","name":"B","values":[]}`:                "“name” stands more than once in the record",
+		`{"name":"A","name":"B","values":[]}`:                "“name” is in the record more than once",
 		`{"values":[` + strings.Repeat("1,", 512) + `1]}`:    "The record has 513 values, where 512 are read",
 		"key,value\n" + strings.Repeat("a,1\n", 513): "The record has more than 512 values, where 512 are " +
 			"read",

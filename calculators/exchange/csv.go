@@ -141,7 +141,7 @@ func fromCSV(text string) (*record.Record, []calculators.Problem, bool) {
 const headed = 1 + record.MostPairs
 
 func notCSV(first string) []calculators.Problem {
-	return []calculators.Problem{{Text: words.Of("This is no record as CSV: its first line reads “{0}”, where "+
+	return []calculators.Problem{{Text: words.Of("This is not a record as CSV: its first line reads “{0}”, where "+
 		"columns named key and value are expected.", measure.Quoted(first))}}
 }
 

@@ -170,12 +170,12 @@ func must[T any](v T, err error) func(t require.TestingT) T {
 func TestWhatIsNoRecordIsSaidWithItsPlace(t *testing.T) {
 	for text, says := range map[string]string{
 		"":                           "nothing to read",
-		`{"values":[1,]}`:            "line 1, column 14 “]}” stands where a value is expected",
-		"{\n  \"values\" [":          "line 2, column 12 “[” stands where a colon is expected",
-		`{"values":[{"key":"inseam"`: "the text ends where a comma or } is expected",
+		`{"values":[1,]}`:            "Line 1, column 14: it reads “]}”, but a value is expected",
+		"{\n  \"values\" [":          "Line 2, column 12: it reads “[”, but a colon is expected",
+		`{"values":[{"key":"inseam"`: "the text ends, but a comma or } is expected",
 		`{"a":"` + "\x01" + `"}`:     "an escape for this character",
-		`[1,2]`:                      "no measurement record",
-		`{"values":{}}`:              "no measurement record",
+		`[1,2]`:                      "not a measurement record",
+		`{"values":{}}`:              "not a measurement record",
 		`{"format":"x","values":[]}`: "another format",
 		strings.Repeat("[", 100):     "an end to values inside values",
 		"hello there":                "neither a link with one, nor JSON, nor CSV",

@@ -193,8 +193,8 @@ func FromJSON(text string) (*record.Record, []calculators.Problem) {
 	}
 	values := v.member("values")
 	if v.kind != anObject || values == nil || values.kind != anArray {
-		return nil, []calculators.Problem{{Text: words.Of("This is JSON but no measurement record: an object with " +
-			"the list “values” is expected.")}}
+		return nil, []calculators.Problem{{Text: words.Of("This is JSON but not a measurement record: an object " +
+			"with the list “values” is expected.")}}
 	}
 	if f := v.member("format"); f != nil && f.text != Format {
 		return nil, []calculators.Problem{{Text: words.Of("This is JSON of another format, “{0}”; a record says "+
@@ -264,7 +264,7 @@ func (g *gathered) about(v *value) {
 		m := &v.items[i]
 		if seen[name]++; seen[name] == 2 {
 			g.problems = append(g.problems, calculators.Problem{Input: name,
-				Text: words.Of("“{0}” stands more than once in the record; the last one counts.",
+				Text: words.Of("“{0}” is in the record more than once; the last one counts.",
 					measure.Quoted(name))})
 		}
 		switch name {

@@ -25,7 +25,7 @@ func Open(text string) (*record.Record, []calculators.Problem) {
 	r, problems, headed := fromCSV(text)
 	if !headed && len(text) <= Longest {
 		first, _, _ := strings.Cut(text, "\n")
-		problems[0].Text = words.Of("This is no measurement record: neither a link with one, nor JSON, nor CSV "+
+		problems[0].Text = words.Of("This is not a measurement record: neither a link with one, nor JSON, nor CSV "+
 			"with the columns key and value. It begins “{0}”.", measure.Quoted(first))
 	}
 	return r, problems

@@ -74,9 +74,9 @@ func parse(s string) (value, words.Text, bool) {
 	column := 1 + utf8.RuneCountInString(before[strings.LastIndexByte(before, '\n')+1:])
 	found := words.Of("the text ends")
 	if p.i < len(p.s) {
-		found = words.Of("“{0}” stands", measure.Quoted(p.s[p.i:min(p.i+12, len(p.s))]))
+		found = words.Of("it reads “{0}”", measure.Quoted(p.s[p.i:min(p.i+12, len(p.s))]))
 	}
-	return v, words.Of("This is no JSON: at line {0}, column {1} {2} where {3} is expected.",
+	return v, words.Of("This is not JSON. Line {0}, column {1}: {2}, but {3} is expected.",
 		words.Name(strconv.Itoa(line)), words.Name(strconv.Itoa(column)), found, words.Of(p.what)), false
 }
 

@@ -224,10 +224,10 @@ func TestWhatIsSaidOfFootAngles(t *testing.T) {
 	require.True(t, calctest.Says(at(usualFeet+" pedal-float=3.9"), "float under 4"))
 	require.False(t, calctest.Says(at(usualFeet+" pedal-float=4"), "float under 4"))
 	room := func(more string) string { return at(unlikeFeet + more).At(leftFoot.least).Meaning.Say(nil) }
-	require.Contains(t, room(" rear-end-width=150"), "Nearest to the crank arm")
+	require.Contains(t, room(" rear-end-width=150"), "Least room at the crank arm")
 	require.NotContains(t, room(" rear-end-width=150"), "may touch")
-	require.Contains(t, room(""), "Nearest to the frame")
-	require.Contains(t, room(" rear-end-width=250"), "it may touch")
+	require.Contains(t, room(""), "Least room at the frame")
+	require.Contains(t, room(" rear-end-width=250"), "the heel may touch")
 	require.Contains(t, room(" rear-end-width=150 toe-out-left=20"), "By these numbers the heel meets the crank arm")
 }
 

@@ -48,7 +48,7 @@ func explainTurn(r *calculators.Result, f oneFoot) {
 func explainRoom(r *calculators.Result, f oneFoot) {
 	x := r.At(f.least)
 	if !x.Exists() {
-		x.Meaning = words.Of("A foot of this length has no heel to place: check it.")
+		x.Meaning = words.Of("With this foot length the heel cannot be placed: check it.")
 		return
 	}
 	where := words.Of("the crank arm, while the crank points forward")
@@ -58,12 +58,12 @@ func explainRoom(r *calculators.Result, f oneFoot) {
 	switch room, error := float64(x.Value), float64(x.Uncertainty); {
 	case room < -error:
 		x.Meaning = words.Of("By these numbers the heel meets {0}. Turn the cranks backwards by hand with the heel "+
-			"fully in before you ride, and see what a wider stance gives.", where)
+			"fully in before you ride, and see whether a wider stance helps.", where)
 	case room <= error:
-		x.Meaning = words.Of("Nearest to {0}, and by less than the ±: it may touch, and only your eyes can tell. "+
-			"Turn the cranks backwards by hand with the heel fully in.", where)
+		x.Meaning = words.Of("Least room at {0}, and less than the ±: the heel may touch, and only your eyes can "+
+			"tell. Turn the cranks backwards by hand with the heel fully in.", where)
 	default:
-		x.Meaning = words.Of("Nearest to {0}. Turn the cranks backwards by hand with the heel fully in all the "+
+		x.Meaning = words.Of("Least room at {0}. Turn the cranks backwards by hand with the heel fully in all the "+
 			"same.", where)
 	}
 }
@@ -136,8 +136,9 @@ func circleTable(r *calculators.Result) calculators.Table {
 
 func noteFootAngle(v calculators.Values, r *calculators.Result) {
 	r.Note(calculators.PlainNote, "People walk with each foot turned out by 5 to 10 degrees, and no two steps are "+
-		"alike. In 400 young people it was {0} at 16 years (SD {1}), and from {2} to {3} counted as normal. Those are "+
-		"walking feet; nobody measured as many standing.", measure.Degrees(usualToeOut), measure.Degrees(usualToeOutSD),
+		"alike. In 400 young people it was {0} at 16 years, give or take {1}, and from {2} to {3} counted as "+
+		"normal. Those are walking feet; nobody measured as many standing.",
+		measure.Degrees(usualToeOut), measure.Degrees(usualToeOutSD),
 		measure.Degrees(normalFrom), measure.Degrees(normalTo))
 	if apart := math.Abs(v.Of(measure.ToeOutLeft) - v.Of(measure.ToeOutRight)); apart > 2*math.Hypot(
 		v.SD(measure.ToeOutLeft),
@@ -148,12 +149,12 @@ func noteFootAngle(v calculators.Values, r *calculators.Result) {
 			measure.Degrees(apart))
 	}
 	if v.Of(measure.PedalFloat) < 4 {
-		r.Note(calculators.CheckNote, "A float under 4 degrees leaves little for an error in these angles. 4 to 6 "+
-			"degrees suit most riders: common practice.")
+		r.Note(calculators.CheckNote, "With a float under 4 degrees, even a small error in these angles matters. 4 "+
+			"to 6 degrees suit most riders: common practice.")
 	}
 	r.Note(calculators.PlainNote, "Known well: feet turn on a free pedal and people differ. Known poorly: whether "+
-		"freedom spares the knee. In ten riders the loads fell at the pedal; at the knee the fall was mostly not "+
-		"significant. Not known at all: the right float for a mountain bike.")
+		"freedom spares the knee. In ten riders the loads fell at the pedal; at the knee most of the fall was too "+
+		"small to be sure of. Not known at all: the right float for a mountain bike.")
 	r.Note(calculators.PlainNote, "The shoe’s heel is taken as {0} wide. The heel counts at any height, so a heel "+
 		"that passes above a chainstay has more room than this says.", measure.Millimetres(2*heelHalf))
 }

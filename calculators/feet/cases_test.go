@@ -131,7 +131,7 @@ func TestWhatIsSaidOfADifference(t *testing.T) {
 			"leg-difference="+difference+"±0.2"+rest).At(legDifference).Meaning.Say(nil)
 	}
 	require.Contains(t, found("0.3"), "cannot be told from no difference")
-	require.Contains(t, found("0.3"), "5.2\u00a0mm on average (SD 4.1\u00a0mm)")
+	require.Contains(t, found("0.3"), "5.2\u00a0mm on average, give or take 4.1\u00a0mm")
 	require.Contains(t, found("13.3"), "within what people have")
 	require.Contains(t, found("13.5"), "nineteen people in twenty")
 	require.Contains(t, found("19.9"), "nineteen people in twenty")
@@ -144,7 +144,7 @@ func TestWhatIsSaidOfADifference(t *testing.T) {
 	require.Contains(t, advice("blocks", "6.1"), "over 6\u00a0mm belongs to a clinician")
 	require.Contains(t, advice("home", "5.9"), "measure again with boards")
 	require.Contains(t, advice("home", "6.1"), "over 6\u00a0mm belongs to a clinician")
-	require.Contains(t, advice("clinician", "6.1"), "the clinician who measured it leads")
+	require.Contains(t, advice("clinician", "6.1"), "the clinician who measured it decides")
 	require.Contains(t, advice("clinician", "2.9"), "under 3\u00a0mm nobody could show")
 	weaker := func(how string) bool {
 		return calctest.Says(calctest.Answer(t, Difference(), "warning-sign=none leg-difference=5 "+

@@ -23,8 +23,8 @@ func explainCleat(v calculators.Values, r *calculators.Result) {
 			"further forward, so that the spindle comes nearer to the "+
 			"arch.", measure.Millimetres(10), measure.Millimetres(30))
 	} else {
-		from.Meaning = words.Of("The middle of the usual window. Stay in it; go to the rear if you are new to this, " +
-			"descend a lot or have tired calves, to the front if you miss the snap when you sprint.")
+		from.Meaning = words.Of("The middle of the usual window. Stay in it; go to the rear if you are new to " +
+			"this, descend a lot or have tired calves. Go to the front if your sprint feels weak.")
 	}
 	behind.Meaning = behindMeaning(v, behind)
 	explainSaddleChange(v, r.At(cleatSaddleChange))
@@ -67,8 +67,8 @@ func explainSaddleChange(v calculators.Values, x *calculators.Answer) {
 		x.Meaning = words.Of("With these lengths the leg model finds no place for the saddle: check the inside leg " +
 			"and the foot.")
 	case math.Abs(d) < 5:
-		x.Meaning = words.Of("A foot further forward on the pedal reaches less far. This little can wait until the " +
-			"saddle’s turn comes.")
+		x.Meaning = words.Of("A foot further forward on the pedal reaches less far. This little can wait until you " +
+			"set the saddle.")
 	case d < 0:
 		x.Meaning = words.Of("A foot further forward on the pedal reaches less far. Once your steps add up to 5 mm " +
 			"of saddle, lower it as well, on another day.")

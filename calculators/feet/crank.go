@@ -63,10 +63,11 @@ func Crank() *calculators.Calculator {
 var (
 	crankByLeg = &calculators.Output{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm, Folded: true,
 		Between: "20 % of the hip bone’s height; crank axle to pedal spindle"}
-	crankByShank = &calculators.Output{Name: "crank-by-tibia", Label: "By the shank", Unit: measure.Mm, Folded: true,
+	crankByShank = &calculators.Output{Name: "crank-by-tibia", Label: "By the lower leg",
+		Unit: measure.Mm, Folded: true,
 		Between: "41 % of the lower leg; crank axle to pedal spindle"}
 	kneeAtTop = &calculators.Output{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg,
-		Between: "thigh’s line and shank, crank straight up; a straight leg is 0"}
+		Between: "thigh’s line and lower leg, crank straight up; a straight leg is 0"}
 	hipAtTop = &calculators.Output{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg,
 		Between: "trunk and thigh, the inner angle, crank straight up"}
 	pedalClearance = &calculators.Output{Name: "pedal-clearance", Label: "Pedal clearance", Unit: measure.Mm,

@@ -241,7 +241,7 @@ func TestWhatIsSaidOfCranks(t *testing.T) {
 	low := func(crank string) *calculators.Result {
 		return calctest.Answer(t, Crank(), wholeBike+" bb-height=262 new-crank-length="+crank)
 	}
-	require.False(t, calctest.Says(low("162"), "less than 25 degrees"))
+	require.False(t, calctest.Says(low("162"), "before the bike leans 25 degrees"))
 	require.True(t, calctest.Says(low("165"), "keeps to it here is 163\u00a0mm"))
 	require.InDelta(t, 163.26947, float64(low("165").At(crankByLeg).High), 1e-4)
 	require.InDelta(t, 157.6, float64(low("165").At(crankByLeg).Low), 1e-9)

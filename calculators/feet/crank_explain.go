@@ -42,12 +42,13 @@ func explainRule(x *calculators.Answer, limit float64) {
 	x.High = calculators.Number(high)
 	x.Low = calculators.Number(min(max(rule-crankFlat, crankSoldFrom), high))
 	if rule > limit {
-		x.Meaning = words.Of("An old proportion, told for its history: more than is sold or clears the ground here. "+
-			"Read it as anything up to {0}.", measure.Millimetres(limit))
+		x.Meaning = words.Of("An old rule of thumb, shown for its history: more than is sold or clears the ground "+
+			"here. Read it as anything up to {0}.", measure.Millimetres(limit))
 		return
 	}
-	x.Meaning = words.Of("An old proportion from sprints on an ergometer, told for its history. Power hardly cares "+
-		"over some {0} to each side, so read it as: anything near here is fine.", measure.Millimetres(crankFlat))
+	x.Meaning = words.Of("An old rule of thumb from sprints on an ergometer, shown for its history. Power hardly "+
+		"changes within some {0} to each side, so read it as: anything near here is fine.",
+		measure.Millimetres(crankFlat))
 }
 
 func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
@@ -62,10 +63,10 @@ func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 	opens := float64(hip.Value) - today.hip
 	switch {
 	case math.IsNaN(gain) || v.Of(measure.NewCrankLength) == v.Of(measure.CrankLength):
-		knee.Meaning = words.Of("How tightly the knee folds. The table shows what 5 mm of crank are worth with the " +
+		knee.Meaning = words.Of("How tightly the knee folds. The table shows what 5 mm of crank change with the " +
 			"saddle moved along.")
-		hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A pinch at the front of "+
-			"the hip asks for more.", measure.Degrees(v.Of(measure.SeatedTrunk)))
+		hip.Meaning = words.Of("The room left between trunk and thigh with the trunk at {0}. If the front of the "+
+			"hip pinches, it needs more.", measure.Degrees(v.Of(measure.SeatedTrunk)))
 	case gain >= 0:
 		knee.Meaning = words.Of("{0} less folded than on your present crank, with the saddle moved along: the top "+
 			"of the stroke is easier to get over.", measure.Degrees(gain))
@@ -85,8 +86,8 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 	needs := words.Of("Type {0} to see this.", measure.BBHeight.Named())
 	clear.Meaning, lean.Meaning, toe.Meaning = needs, needs, needs
 	if clear.Exists() {
-		clear.Meaning = words.Of("What a stone may stand out of the ground before it meets the pedal, with you "+
-			"seated. A step of crank is the same step here, and five percent of rear sag is worth about {0}.",
+		clear.Meaning = words.Of("How high a stone may be before it meets the pedal, with you seated. A step of "+
+			"crank changes it by the same step, and five percent of rear sag by about {0}.",
 			measure.Millimetres(5))
 	}
 	switch {
@@ -157,8 +158,8 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 			measure.Millimetres(crankSoldFrom), measure.Millimetres(crankSoldTo), measure.Millimetres(crank))
 	}
 	if !math.IsNaN(clears) && crank > clears {
-		r.Note(calculators.CheckNote, "On the stand the bike leans less than 25 degrees before this pedal strikes: "+
-			"United States rules ask for that much. The longest crank that keeps to it here is {0}.",
+		r.Note(calculators.CheckNote, "On the stand this pedal strikes before the bike leans 25 degrees: United "+
+			"States rules ask for that much. The longest crank that keeps to it here is {0}.",
 			measure.Millimetres(clears))
 	}
 	if x := r.At(toeRoom); x.Exists() && float64(x.Value) < LawToeRoom {
@@ -169,11 +170,12 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 		r.Note(calculators.PlainNote, "The hip bone’s height was estimated, which makes up most of the ± of the "+
 			"angles at the top. A measured one narrows it.")
 	}
-	r.Note(calculators.PlainNote, "Power hardly cares between {0} and {1}: gears give back what the lever takes. "+
+	r.Note(calculators.PlainNote, "Power hardly changes between {0} and {1}: the gears make up for the lever. "+
 		"Choose for clearance and for room at the top of the stroke. Two published equations for the best crank "+
-		"contradict each other even in the sign of the leg’s length, so neither is used here.",
+		"contradict each other: for a longer leg one asks for a longer crank, the other for a shorter one. So "+
+		"neither is used here.",
 		measure.Millimetres(145),
 		measure.Millimetres(195))
-	r.Note(calculators.PlainNote, "No trial was found that gave riders shorter cranks to cure a hip or a knee. Check "+
-		"sag for strikes, saddle height for knees and bar height for the hip first.")
+	r.Note(calculators.PlainNote, "We found no trial that gave riders shorter cranks to cure a hip or a knee. "+
+		"First check the sag if pedals strike, the saddle height if a knee hurts, and the bar height if a hip does.")
 }

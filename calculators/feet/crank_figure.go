@@ -55,8 +55,8 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 			drawing.Angle{Role: drawing.Ink, Vertex: p.Hip, From: c.trunk, To: p.Knee.Minus(p.Hip).Angle(),
 				Radius: 190,
 				Text:   words.Of("{0}", hip.Amount())})
-		f.Description = words.Of("A leg with the pedal at the top, on a crank of {0}. The knee bends {1} and the hip "+
-			"keeps {2}. The lower pedal stands {3} above the ground at sag.",
+		f.Description = words.Of("A leg with the pedal at the top, on a crank of {0}. The knee bends {1} and the "+
+			"hip keeps {2}. The lower pedal is {3} above the ground at sag.",
 			measure.Millimetres(crank), knee.Amount(), hip.Amount(), clear.Amount())
 		if crank != now {
 			f.Description = words.Of("{0} In thin lines over it: the same leg on the present crank of {1}.",
@@ -64,8 +64,9 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 		}
 	} else {
 		f.Add(figure.Pedalling(b, nil)...)
-		f.Description = words.Of("A crank of {0} under the saddle. The leg is left out, because it finds no pose. "+
-			"The lower pedal stands {1} above the ground at sag.", measure.Millimetres(crank), clear.Amount())
+		f.Description = words.Of("A crank of {0} under the saddle. The leg is left out, because it cannot take any "+
+			"position here. The lower pedal is {1} above the ground at sag.",
+			measure.Millimetres(crank), clear.Amount())
 	}
 	if crank != now {
 		was, marks := crankBefore(c, now, v.Of(measure.SoleHeight))

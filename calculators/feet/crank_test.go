@@ -62,7 +62,7 @@ func TestLongestCrankForTheLaw(t *testing.T) {
 	require.True(t, ok)
 	require.InDelta(t, 25, lean, 1e-9)
 	require.True(t, calctest.Says(calctest.Answer(t, Crank(), "inseam=830 crank-length=175 bb-height=280 "+
-		"pedal-width=140"), "less than 25 degrees"))
+		"pedal-width=140"), "before the bike leans 25 degrees"))
 }
 
 // The design's tall man: the proportion asks for 216 mm, and the range stays

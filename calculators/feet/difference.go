@@ -22,7 +22,7 @@ func Difference() *calculators.Calculator {
 			{Quantity: measure.WarningSign, Example: "none"},
 			{Quantity: measure.LegDifference, Example: "4"},
 			{Quantity: measure.DifferenceFound, Example: "blocks", Assume: calculators.Fixed(foundByTape, 0,
-				"because nobody should be taken for examined who was not")},
+				"because that is the safer answer")},
 		},
 		First:   []*measure.Quantity{measure.DifferenceFound},
 		Answers: []*calculators.Output{legDifference, shim},

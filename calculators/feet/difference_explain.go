@@ -34,7 +34,8 @@ func foundMeaning(value, error float64) words.Text {
 	switch {
 	case value <= error:
 		return words.Of("Read the ± first: it is as large as the value or larger, so this cannot be told from no "+
-			"difference at all. Nor need it be none: nine people in ten have one, {0} on average (SD {1}).", usual,
+			"difference at all. It may well be real: nine people in ten have one, {0} on average, give or take {1}.",
+			usual,
 			spread)
 	case value >= matteringFrom:
 		return words.Of("From about {0} a difference is thought to matter. Take it to a clinician before you change "+
@@ -42,11 +43,12 @@ func foundMeaning(value, error float64) words.Text {
 			measure.Millimetres(matteringFrom))
 	case value > usualDifference+2*usualDifferenceSD:
 		return words.Of("More than the measuring error, and more than nineteen people in twenty have: {0} on "+
-			"average, SD {1}. Whether it is in the bones or in how you stand, a clinician can tell.", usual, spread)
+			"average, give or take {1}. A clinician can tell whether it is in the bones or in how you stand.",
+			usual, spread)
 	}
 	return words.Of("More than the measuring error, and within what people have: nine in ten have some, {0} on "+
-		"average (SD {1}), and most bikes hide it. Whether it is in the bones or in how you stand, a clinician can "+
-		"tell.", usual,
+		"average, give or take {1}, and most bikes hide it. A clinician can tell whether it is in the bones or in "+
+		"how you stand.", usual,
 		spread)
 }
 
@@ -55,8 +57,8 @@ func shimMeaning(v calculators.Values, value float64) words.Text {
 	clinician := v.Is(measure.DifferenceFound, "clinician")
 	switch {
 	case v.Is(measure.WarningSign, "some"):
-		return words.Of("None. With one of these signs the answer is a clinician, whatever boards or a tape show. " +
-			"Put the bike away until then.")
+		return words.Of("None. With one of these signs see a clinician, whatever boards or a tape show. Leave the " +
+			"bike until then.")
 	case !clinician && value > shimTo:
 		return words.Of("None: there is no shim from a reading at home. A difference over {0} belongs to a "+
 			"clinician; take your notes along.", measure.Millimetres(shimTo))
@@ -67,12 +69,12 @@ func shimMeaning(v calculators.Values, value float64) words.Text {
 		return words.Of("None: there is no shim from a tape reading. Check the bike first, as in the table, and " +
 			"measure again with boards.")
 	case value > shimTo:
-		return words.Of("None from here: over {0} the clinician who measured it leads.", measure.Millimetres(shimTo))
+		return words.Of("None from here: over {0} the clinician who measured it decides.", measure.Millimetres(shimTo))
 	case value < shimFrom:
 		return words.Of("None: under {0} nobody could show that it matters on a bike.", measure.Millimetres(shimFrom))
 	}
-	return words.Of("About half of the difference, from where one goes on in small steps. Take it to the " +
-		"appointment, to talk over and not to build.")
+	return words.Of("About half of the difference; go on from there in small steps. Take it to the appointment to " +
+		"talk about it. Do not build it.")
 }
 
 // waysToMeasure compares boards and tape with a picture of the bones.
@@ -83,7 +85,7 @@ func waysToMeasure() calculators.Table {
 		Columns: []calculators.Column{
 			{Name: "way", Label: words.Of("Way")},
 			{Name: "wrong-leg", Label: words.Of("Named the wrong leg, of 20")},
-			{Name: "off", Label: words.Of("Off on average"), Unit: "mm"},
+			{Name: "off", Label: words.Of("Average error"), Unit: "mm"},
 			{Name: "found", Label: words.Of("Differences over 5 mm that it found"), Unit: "%"},
 			{Name: "cleared", Label: words.Of("Smaller ones that it cleared"), Unit: "%"},
 		}}
@@ -109,7 +111,7 @@ func noteDifference(v calculators.Values, r *calculators.Result) {
 		"a bike.")
 	r.Note(calculators.PlainNote, "In the one randomised trial, standing workers with back pain had less of it with "+
 		"insoles for 70 % of the difference. Fitters begin with about half: common practice.")
-	r.Note(calculators.PlainNote, "Set the saddle for the leg that reaches less far and let the other bend more: a "+
+	r.Note(calculators.PlainNote, "Set the saddle for the leg that reaches less far and let the other bend more. A "+
 		"little too low for one leg is kinder than too high for the other.")
 	r.Note(calculators.PlainNote, "No wedge and no stack under a cleat is advised here. A stack takes thread from "+
 		"the cleat’s bolts, changes the release and raises the foot.")
@@ -128,7 +130,8 @@ func bikeFirst() calculators.Table {
 		{words.Of("Pedals and shoes"), words.Of("The same model, the same insoles, the same wear?")},
 		{words.Of("Cleats"), words.Of("Each in the same place on its own foot, not on the shoe?")},
 		{words.Of("Bar"), words.Of("Both grips at one height and distance?")},
-		{words.Of("Pelvis"), words.Of("A wallet or a pack on one side, a stiff hip, an old habit of sitting askew?")},
+		{words.Of("Pelvis"), words.Of("A wallet or a pack on one side, a stiff hip, an old habit of sitting " +
+			"crooked?")},
 		{words.Of("How it was measured"), words.Of("Three times, by a helper, on two days, and the middle value?")},
 	} {
 		t.Rows = append(t.Rows, []words.Sayer{row[0], row[1]})
@@ -145,8 +148,8 @@ func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure 
 		Y: 0}, To: figure.Point{X: to, Y: 1}}
 	f := &drawing.Figure{Title: words.Of("The difference and its ± on a ruler"),
 		Description: words.Of("A ruler in millimetres of difference. The reading of {0} is drawn as a bar as wide "+
-			"as its error. Below {1} a difference is too small to matter, from {1} to {2} it is a question for "+
-			"a clinician, and above {2} a clinician leads.", found.Uncertain(), measure.Millimetres(shimFrom),
+			"as its error. Below {1} a difference is too small to matter, from {1} to {2} it is a question for a "+
+			"clinician, and above {2} a clinician decides.", found.Uncertain(), measure.Millimetres(shimFrom),
 			measure.Millimetres(shimTo))}
 	tick := func(x float64, text words.Text) {
 		f.Add(drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []figure.Point{p.At(x, 0), p.At(x, 0.45)}},
@@ -171,7 +174,7 @@ func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure 
 	}
 	zone(0, 0, shimFrom, 1, "too small to matter")
 	zone(1, shimFrom, shimTo, 1, "ask a clinician")
-	zone(2, shimTo, to, -1, "a clinician leads")
+	zone(2, shimTo, to, -1, "a clinician decides")
 	bar := func(x, low, high float64) drawing.Mark {
 		return drawing.Line{Role: drawing.Body, Points: []figure.Point{p.At(x, low), p.At(x, high)}}
 	}

@@ -58,11 +58,10 @@ var (
 		Label:   "Set the saddle to",
 		Beside:  true,
 		Unit:    measure.Mm,
-		Between: "bottom-bracket centre to saddle top, along the seat line",
+		Between: "crank axle to saddle top, along the seat line",
 	}
 	pedalSetback = &calculators.Output{Name: "setback", Label: "Setback for the same foot", Unit: measure.Mm,
-		Between: "bottom-bracket centre level back to the saddle’s point, so that you sit as far behind your feet " +
-			"as before"}
+		Between: "crank axle level back to the saddle’s point, so that you sit as far behind your feet as before"}
 	footForward = &calculators.Output{Name: "foot-forward", Label: "The foot comes forward by", Unit: measure.Mm,
 		Between: "ball of the foot before to the ball after, along a level sole; minus is back"}
 	footHigher = &calculators.Output{Name: "foot-higher", Label: "The foot comes up by", Unit: measure.Mm,

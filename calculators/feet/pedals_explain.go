@@ -53,7 +53,8 @@ func explainPedalSaddle(v calculators.Values, r *calculators.Result) {
 		return
 	}
 	back.Meaning = words.Of("For a knee as far from the foot as before. Most riders leave the rails alone, because " +
-		"this also changes the reach to the bar; try it only if a knee complains. The height then is the last row’s.")
+		"this also changes the reach to the bar; try it only if a knee complains. Then the height in the last row " +
+		"counts.")
 }
 
 // explainFoot says how the foot comes to lie, and what that is for the hands.

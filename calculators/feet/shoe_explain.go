@@ -39,8 +39,8 @@ func explainShoe(v calculators.Values, r *calculators.Result) {
 			"longer one decides.")
 	}
 	explainMeant(v, r)
-	r.Note(calculators.PlainNote, "Labels stray from the standard: EU labels by about half a size, US men’s by half "+
-		"a size and more. Each maker adds his own room.")
+	r.Note(calculators.PlainNote, "Printed sizes differ from the standard: EU sizes by about half a size, US men’s "+
+		"by half a size and more. Each maker adds his own room.")
 	r.Figure = shoeFigure(v, r)
 }
 

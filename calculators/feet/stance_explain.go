@@ -10,18 +10,21 @@ import (
 
 func explainStance(v calculators.Values, r *calculators.Result) {
 	feet, line := r.At(stance), r.At(kneeLine)
-	feet.Meaning = words.Of("Cranks and frame fix most of it. Wider than the hips is normal on a mountain bike and " +
-		"no fault to be cured; good is a sole that presses evenly and knees you do not think of.")
+	feet.Meaning = words.Of("Your cranks and frame set most of it. On a mountain bike the feet stand wider than " +
+		"the hips, and that is no fault. It is right when the soles press evenly and you never think about your " +
+		"knees.")
 	switch d := float64(line.Value); {
 	case math.Abs(d) <= float64(line.Uncertainty):
 		line.Meaning = words.Of("Within the errors the foot stands under its hip. Most of the ± comes from the " +
 			"hips, whose joints nobody can touch.")
 	case d > 0:
 		line.Meaning = words.Of("The foot stands outside its hip, as on nearly every mountain bike. Act only on " +
-			"what you feel: pressure on the inner edge of the foot, or an ache inside the knee, asks for less.")
+			"what you feel: pressure on the inner edge of the foot, or an ache inside the knee, asks for a " +
+			"narrower stance.")
 	default:
 		line.Meaning = words.Of("The foot stands inside its hip, which is rare on a mountain bike. Act only on " +
-			"what you feel: pressure on the outer edge of the foot, or an ache outside the knee, asks for more.")
+			"what you feel: pressure on the outer edge of the foot, or an ache outside the knee, asks for a wider " +
+			"stance.")
 	}
 	r.Tables = append(r.Tables, kneeLineTable(r), waysTable(v, feet))
 	noteStance(v, r)
@@ -38,8 +41,8 @@ func kneeLineTable(r *calculators.Result) calculators.Table {
 			{Name: "know", Label: words.Of("To know")},
 		}}
 	know := map[*calculators.Output]words.Text{
-		hipsApart: words.Of("0.72 of the distance between the front hip points, unless you gave it; the ± holds " +
-			"how far that may be off"),
+		hipsApart: words.Of("0.72 of the distance between the front hip points, unless you gave it; the ± allows " +
+			"for how far that may be off"),
 		kneeSlant: words.Of("from the hip joint to the foot, for a straight leg; a few degrees either way are " +
 			"ordinary"),
 		heelRoom: words.Of("to the plane of its face at the pedal, with your toe-out; many arms lie further in at " +
@@ -90,9 +93,9 @@ func noteStance(v calculators.Values, r *calculators.Result) {
 	}
 	r.Note(calculators.PlainNote, "Known well: your stance and how the hips follow from the two points. When ten "+
 		"riders could choose, they settled on a Q-factor of {0}, narrower than any common mountain-bike crank. "+
-		"Known poorly: what wider costs. In 24 riders it was 1.5 to 2 % of efficiency; in 15 who went from {1} "+
-		"wider by up to 8 % of their leg, the sideways moment at the knee was over 30 % higher at the widest; "+
-		"comfort and effort hardly changed in another group.",
+		"Known poorly: what wider costs. In 24 riders it was 1.5 to 2 % of efficiency. 15 riders went from {1} "+
+		"wider by up to 8 % of their leg. At the widest the sideways moment at their knee was over 30 % higher. In "+
+		"another group comfort and effort hardly changed.",
 		measure.Millimetres(142), measure.Millimetres(160))
 	r.Note(calculators.PlainNote, "Not known at all: which stance is best off road. No stance is tied to knee injury.")
 	r.Note(calculators.PlainNote, "The slots of a sole are taken as {0} to each side and the shoe’s heel as {1} "+

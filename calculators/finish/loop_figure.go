@@ -25,13 +25,13 @@ var (
 		{words.Of("2 Easy gear: do you bounce?"), 0.22, 0.36, 0.08, 0.10, false},
 		{words.Of("3 Long climb: are hands open?"), 0.36, 0.72, 0.10, 0.62, true},
 		{words.Of("4 Steep pitch: front wheel down?"), 0.72, 0.86, 0.62, 1, true},
-		{words.Of("5 Flat turns: does the tyre bite?"), 0.86, 1, 1, 0.98, false},
+		{words.Of("5 Flat turns: does the tyre grip?"), 0.86, 1, 1, 0.98, false},
 	}
 	downAndHome = []stretch{
 		{words.Of("6 Rough descent: can elbows bend more?"), 0, 0.34, 0.98, 0.52, true},
 		{words.Of("7 Braking: is the finger bent?"), 0.34, 0.48, 0.52, 0.26, false},
 		{words.Of("8 Slow turns: are knees free?"), 0.48, 0.68, 0.26, 0.14, true},
-		{words.Of("9 Home: what complains first?"), 0.68, 1, 0.14, 0.04, false},
+		{words.Of("9 Home: what hurts first?"), 0.68, 1, 0.14, 0.04, false},
 	}
 )
 

@@ -38,7 +38,7 @@ var (
 		Between: "mean of the new setting’s scores less that of the old one’s, in points of 10; less is better"}
 	chance = &calculators.Output{Name: "chance", Label: "As much by chance alone", Unit: measure.Percent, Finer: 1,
 		Between: "of all ways to deal the same scores to the two settings, those whose means differ at least as much"}
-	moreRides = &calculators.Output{Name: "more-rides", Label: "More rides that would tell", Unit: measure.One,
+	moreRides = &calculators.Output{Name: "more-rides", Label: "More rides needed to tell", Unit: measure.One,
 		Between: "from the rides you have to as many as show such a difference four times out of five, both " +
 			"settings together"}
 	rideScatter = &calculators.Output{Name: "ride-scatter", Label: "One ride differs from the next by",

@@ -31,14 +31,15 @@ func explainScores(v calculators.Values, r *calculators.Result) {
 			"and half points are as fine as anybody feels.")
 	}
 	if ok {
-		r.Note(calculators.PlainNote, "The range holds every difference that these rides do not refute, to a "+
+		r.Note(calculators.PlainNote, "The range holds every difference that these rides do not rule out, to a "+
 			"quarter of a point.")
 	} else {
-		r.Note(calculators.PlainNote, "No range is shown: so few rides refute no difference at all.")
+		r.Note(calculators.PlainNote, "No range is shown: so few rides cannot rule out any difference.")
 	}
-	r.Note(calculators.PlainNote, "This weighs chance, not hope: you knew which setting you rode. Mix the order of "+
-		"the settings, or let a friend set the mark without telling you.")
-	r.Note(calculators.PlainNote, "One in twenty, where chance is ruled out here, is a habit of research and no law.")
+	r.Note(calculators.PlainNote, "This tests for chance only. You knew which setting you rode, and that can sway "+
+		"a score. Mix the order of the settings, or let a friend set the mark without telling you.")
+	r.Note(calculators.PlainNote, "One in twenty, where chance is ruled out here, is a habit of research, not a "+
+		"law.")
 	r.Figure = scoresFigure(r, before, after, ok)
 }
 
@@ -59,19 +60,19 @@ func verdict(r *calculators.Result, before, after int) words.Text {
 	case p > seldom && d == 0:
 		return words.Of("You cannot tell them apart: the means are the same.")
 	case p > seldom:
-		return words.Of("You cannot tell yet. The means lie {0} apart, and chance alone does as much in {1} of the "+
-			"ways to deal these scores.", size, r.At(chance).Amount())
+		return words.Of("You cannot tell yet. The means lie {0} apart, and chance alone would do as much in {1} of "+
+			"cases.", size, r.At(chance).Amount())
 	case d < 0 && d > -1:
-		return words.Of("The new setting troubles you a little less, and that is hardly chance. At {0} of a point "+
-			"it is hardly worth a bolt either.", size)
+		return words.Of("The new setting troubles you a little less, and that is hardly chance. But {0} of a point "+
+			"is hardly worth the work.", size)
 	case d < 0:
 		return words.Of("The new setting troubles you less, by {0} points, and that is hardly chance. Keep it, "+
 			"unless something else got worse.", size)
 	case d < 1:
 		return words.Of("The new setting troubles you a little more, by {0} of a point, and that is hardly chance. "+
-			"Back to the mark.", size)
+			"Go back to the mark.", size)
 	}
-	return words.Of("The new setting troubles you more, by {0} points, and that is hardly chance. Back to the "+
+	return words.Of("The new setting troubles you more, by {0} points, and that is hardly chance. Go back to the "+
 		"mark.", size)
 }
 
@@ -79,7 +80,7 @@ func explainChance(r *calculators.Result) {
 	x := r.At(chance)
 	if float64(x.Value) <= 100*seldom {
 		x.Meaning = words.Of("If the setting did nothing, scores this far apart would be rare: less than one time " +
-			"in twenty. So something other than chance parts them.")
+			"in twenty. So it is hardly chance.")
 		return
 	}
 	x.Meaning = words.Of("If the setting did nothing, scores this far apart would be no surprise. That does not " +
@@ -94,13 +95,12 @@ func explainMore(r *calculators.Result, before, after int) {
 		x.Meaning = words.Of("No number of rides shows a difference that is not there. Stop here, or try a larger " +
 			"step.")
 	case !x.Exists():
-		x.Meaning = words.Of("More than {0} of each setting. The difference, if it is one, is too small against "+
-			"how much your rides differ: it does not matter to you.", most)
+		x.Meaning = words.Of("More than {0} of each setting. The difference, if there is one, is small beside how "+
+			"much your rides differ anyway: it does not matter to you.", most)
 	case x.Value == 0:
 		x.Meaning = words.Of("None. These tell already.")
 	case !r.At(rideScatter).Exists() || !Tells(before, after, seldom):
-		x.Meaning = words.Of("At least, if your rides go on as they began. Share them so that both settings have " +
-			"as many.")
+		x.Meaning = words.Of("At least, if your rides go on as they began. Ride both settings equally often.")
 	default:
 		x.Meaning = words.Of("If your rides go on as they began. Share them so that both settings have as many; if " +
 			"the difference fades on the way, it was chance.")

@@ -64,7 +64,7 @@ func FromPairs(list []calculators.Pair) (*Record, []calculators.Problem) {
 	pairs := make([]pair, 0, len(list))
 	for _, p := range list {
 		if p.Key == "" || len(p.Key) > LongestKey {
-			problems = append(problems, problem("", "“{0}” is no key: a key has 1 to {1} characters.",
+			problems = append(problems, problem("", "“{0}” is not a key: a key has 1 to {1} characters.",
 				measure.Quoted(p.Key), words.Name(strconv.Itoa(LongestKey))))
 			continue
 		}
@@ -101,8 +101,8 @@ func fromPairs(pairs []pair, problems []calculators.Problem) (*Record, []calcula
 		i, twice := place[p.key]
 		if twice && e.Quantity != nil {
 			if r.Entries[i].Text != e.Text {
-				problems = append(problems, problem(p.key, "“{0}” stands twice, with “{1}” and “{2}”; the last one "+
-					"counts.", measure.Quoted(p.key), measure.Quoted(r.Entries[i].Text), measure.Quoted(e.Text)))
+				problems = append(problems, problem(p.key, "“{0}” is given twice, with “{1}” and “{2}”; the last "+
+					"one counts.", measure.Quoted(p.key), measure.Quoted(r.Entries[i].Text), measure.Quoted(e.Text)))
 			}
 			r.Entries[i] = e
 			continue
@@ -151,8 +151,8 @@ func (r *Record) about(p pair, problems *[]calculators.Problem) bool {
 	case keyVersion:
 		n, err := strconv.Atoi(p.value)
 		if err != nil || n < 1 {
-			*problems = append(*problems, problem(p.key, "“{0}” is no version of a record; it is read as version "+
-				"{1}.", measure.Quoted(p.value), words.Name(strconv.Itoa(Version))))
+			*problems = append(*problems, problem(p.key, "“{0}” is not a version of a record; it is read as "+
+				"version {1}.", measure.Quoted(p.value), words.Name(strconv.Itoa(Version))))
 			return true
 		}
 		r.Version = n
@@ -165,7 +165,7 @@ func (r *Record) about(p pair, problems *[]calculators.Problem) bool {
 	case keyDate:
 		if !IsDate(p.value) {
 			if p.value != "" {
-				*problems = append(*problems, problem(p.key, "“{0}” is no date. Write year, month and day: "+
+				*problems = append(*problems, problem(p.key, "“{0}” is not a date. Write year, month and day: "+
 					"2026-01-31.", measure.Quoted(p.value)))
 			}
 			return true

@@ -158,9 +158,9 @@ func (r *Request) ask(list string) (problems []calculators.Problem) {
 			r.Ask = append(r.Ask, q)
 		case q == nil && len(key) <= record.LongestKey:
 			r.Unknown = append(r.Unknown, key)
-			why := words.Of("“{0}” is no measurement that this guide knows.", measure.Quoted(key))
+			why := words.Of("“{0}” is not a measurement that this guide knows.", measure.Quoted(key))
 			if near := measure.Nearest(key); near != nil {
-				why = words.Of("“{0}” is no measurement that this guide knows. Did the fitter mean {1} ({2})?",
+				why = words.Of("“{0}” is not a measurement that this guide knows. Did the fitter mean {1} ({2})?",
 					measure.Quoted(key), near.Named(), words.Name(near.Key))
 			}
 			problems = append(problems, calculators.Problem{Input: keyAsk, Text: why})
@@ -190,13 +190,13 @@ func ReadReply(s string) (Reply, words.Text, bool) {
 		if isAddress(to) {
 			return Reply{Mail, to}, words.Text{}, true
 		}
-		return Reply{}, words.Of("“{0}” is no mail address. Write one such as you@example.org.",
+		return Reply{}, words.Of("“{0}” is not a mail address. Write one such as you@example.org.",
 			measure.Quoted(to)), false
 	case Phone:
 		if number, ok := phone(to); ok {
 			return Reply{Phone, number}, words.Text{}, true
 		}
-		return Reply{}, words.Of("“{0}” is no phone number. Write digits, with + and the country’s number in "+
+		return Reply{}, words.Of("“{0}” is not a phone number. Write digits, with + and the country’s number in "+
 			"front.", measure.Quoted(to)), false
 	}
 	return Reply{}, words.Of("A record comes back by mailto: or sms:, not by “{0}”.", measure.Quoted(way)), false

@@ -94,7 +94,7 @@ func TestWhatAFitterMistypesIsSaid(t *testing.T) {
 	require.True(t, ok)
 	assert.Equal(t, []*measure.Quantity{measure.Inseam}, r.Ask)
 	require.Len(t, problems, 3)
-	assert.Contains(t, problems[0].Text.Say(nil), "“inside-leg” is no measurement that this guide knows. Did the "+
+	assert.Contains(t, problems[0].Text.Say(nil), "“inside-leg” is not a measurement that this guide knows. Did the "+
 		"fitter mean “Inside leg” (inseam)?")
 	assert.Contains(t, problems[1].Text.Say(nil), "saddle-height")
 	assert.Contains(t, problems[2].Text.Say(nil), "not by “javascript”")

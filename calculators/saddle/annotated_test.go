@@ -24,10 +24,10 @@ func TestTheAnnotatedResultIsTheExample(t *testing.T) {
 	x := &r.Answers[0]
 	for part, word := range map[string]string{
 		"Set the saddle to": "what you set", x.Amount().Say(nil): "the number",
-		"± " + measure.Error{Amount: x.Margin()}.Say(nil):          "what your tape leaves open",
-		"bottom-bracket centre to saddle top, along the seat line": "measured between these",
-		"What moves the answer most: Inside leg":                   "measure this again first",
-		"Caution: The post":                                        "read it before you ride",
+		"± " + measure.Error{Amount: x.Margin()}.Say(nil): "what your tape leaves open",
+		"crank axle to saddle top, along the seat line":   "measured between these",
+		"What moves the answer most: Inside leg":          "measure this again first",
+		"Caution: The post":                               "read it before you ride",
 	} {
 		require.Contains(t, said, part)
 		require.Contains(t, said, word)

@@ -128,10 +128,10 @@ func TestDropperUncertainty(t *testing.T) {
 func TestWhatIsSaidOfThePost(t *testing.T) {
 	roomy, tight := calctest.Answer(t, Dropper(), roomyFrame), calctest.Answer(t, Dropper(), tightFrame)
 	require.Contains(t, meaning(roomy, longestTravel),
-		"The depth in the tube binds: the room above would allow 222\u00a0mm")
+		"The depth in the tube is the limit: the room above would allow 222\u00a0mm")
 	deep := calctest.Answer(t, Dropper(), tightFrame+" free-depth=333±3")
 	require.Contains(t, meaning(deep, longestTravel),
-		"The room above the collar binds: the depth would allow 210\u00a0mm")
+		"The room above the collar is the limit: the depth would allow 210\u00a0mm")
 	require.Contains(t, meaning(roomy, postInsertion), "of which the deeper is 112\u00a0mm")
 	require.Contains(t, meaning(tight, postInsertion), "of which the deeper is 160\u00a0mm")
 	require.True(t, calctest.Says(tight, "this post still holds the saddle 50\u00a0mm above your height"))
@@ -233,5 +233,5 @@ func TestExactlyEnough(t *testing.T) {
 	require.False(t, calctest.Says(calctest.Answer(t, Dropper(), roomyFrame+" insertion-post=63.2"), "two diameters"))
 	// Both allow 222: 185 + (296 + 275 − 497)/2.
 	r = calctest.Answer(t, Dropper(), roomyFrame+" free-depth=296")
-	require.Contains(t, meaning(r, longestTravel), "The room above the collar binds")
+	require.Contains(t, meaning(r, longestTravel), "The room above the collar is the limit")
 }

@@ -45,17 +45,17 @@ func explainTravel(v calculators.Values, r *calculators.Result) {
 		x.Meaning = words.Of("The room above the frame allows this much; whether the tube is deep enough is not " +
 			"known yet. Round down to a length that is sold.")
 	case depth.Value < room.Value:
-		x.Meaning = words.Of("The depth in the tube binds: the room above would allow {0}. It is reckoned for a "+
+		x.Meaning = words.Of("The depth in the tube is the limit: the room above would allow {0}. This takes a "+
 			"post built like yours, which grows by two millimetres for each of travel. Round down to a length that "+
 			"is sold.", room.Amount())
 	default:
-		x.Meaning = words.Of("The room above the collar binds: the depth would allow {0}. A lower collar or head, "+
-			"or a thinner saddle, gains a little. Round down to a length that is sold.", depth.Amount())
+		x.Meaning = words.Of("The room above the collar is the limit: the depth would allow {0}. A lower collar or "+
+			"head, or a thinner saddle, gains a little. Round down to a length that is sold.", depth.Amount())
 	}
 	apart, errors := math.Abs(float64(depth.Value-room.Value)), float64(depth.Uncertainty+room.Uncertainty)
 	if depth.Exists() && apart < errors {
 		r.Note(calculators.CheckNote, "Room and depth allow nearly the same travel, and within the measurements’ "+
-			"errors either may bind; the ± allows for both.")
+			"errors either may be the limit; the ± allows for both.")
 	}
 }
 
@@ -76,8 +76,8 @@ func explainDepth(v calculators.Values, r *calculators.Result) {
 		x.Meaning = words.Of("Type the post’s length and travel and {0} to see whether it goes in.",
 			measure.FreeDepth.Named())
 	case x.Value < 0:
-		x.Meaning = words.Of("The post meets the obstacle before the saddle is down at its height. Force nothing: " +
-			"only a shorter post helps.")
+		x.Meaning = words.Of("The post meets the obstacle before the saddle is down at its height. Do not force " +
+			"it: only a shorter post helps.")
 	default:
 		x.Meaning = words.Of("The post clears the obstacle by this much; the cable or hose needs some of it for " +
 			"its bend.")
@@ -93,6 +93,6 @@ func notePost(v calculators.Values, r *calculators.Result, room *calculators.Ans
 		fit.NoteMissingMinimums(v, r, both)
 	}
 	fit.NoteLowMark(v, r)
-	r.Note(calculators.PlainNote, "The insertion limits are never traded for travel. Nobody knows how much travel "+
-		"is enough: no study of dropper posts was found.")
+	r.Note(calculators.PlainNote, "Do not give up insertion depth to gain travel. Nobody knows how much travel is "+
+		"enough: we found no study of dropper posts.")
 }

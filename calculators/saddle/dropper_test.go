@@ -47,11 +47,11 @@ func TestLongestTravelByTrial(t *testing.T) {
 
 func TestWhichLimitBinds(t *testing.T) {
 	r := calctest.Answer(t, Dropper(), dropperExample)
-	require.Contains(t, meaning(r, longestTravel), "depth in the tube binds")
+	require.Contains(t, meaning(r, longestTravel), "depth in the tube is the limit")
 	require.Equal(t, []string{"met", "met; this one binds first", "met", "met"}, calctest.Column(t, r, "limits",
 		"verdict"))
 	r = calctest.Answer(t, Dropper(), dropperExample+" free-depth=340")
-	require.Contains(t, meaning(r, longestTravel), "room above the collar binds")
+	require.Contains(t, meaning(r, longestTravel), "room above the collar is the limit")
 }
 
 // Both minimum insertions, whichever is deeper: one that is not met is never

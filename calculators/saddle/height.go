@@ -42,7 +42,7 @@ func Height() *calculators.Calculator {
 // What it answers.
 var (
 	saddleHeight = &calculators.Output{Name: "saddle-height", Label: "Set the saddle to", Unit: measure.Mm,
-		Feeds: measure.SaddleHeight, Between: "bottom-bracket centre to saddle top, along the seat line"}
+		Feeds: measure.SaddleHeight, Between: "crank axle to saddle top, along the seat line"}
 	pedalToSaddle = &calculators.Output{Name: "pedal-to-saddle", Label: "From the pedal", Unit: measure.Mm,
 		Between: "pedal spindle at its farthest to saddle top, along the seat line"}
 	kneeBend = &calculators.Output{Name: "knee-bend", Label: "Your knee then bends", Unit: measure.Deg,
@@ -55,7 +55,7 @@ var (
 var (
 	byFactor       = &calculators.Output{Name: "factor", Label: "0.883 × inside leg", Unit: measure.Mm}
 	byHundredNine  = &calculators.Output{Name: "hundred-nine", Label: "109 % of inside leg", Unit: measure.Mm}
-	byRegression   = &calculators.Output{Name: "regression", Label: "Regression on 23 riders", Unit: measure.Mm}
+	byRegression   = &calculators.Output{Name: "regression", Label: "Formula from 23 riders", Unit: measure.Mm}
 	byTrochanteric = &calculators.Output{Name: "trochanteric", Label: "Height of the trochanter", Unit: measure.Mm}
 	byModel        = &calculators.Output{Name: "model", Label: "Leg model", Unit: measure.Mm}
 )

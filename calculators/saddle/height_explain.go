@@ -112,15 +112,15 @@ func inMiddle(m methodHeight, v calculators.Values) words.Text {
 	shift := factorCrank - v.Of(measure.CrankLength)
 	switch {
 	case m.by == byRegression && m.weight > 0 && m.weight < 1:
-		return words.Of("in part: towards {0} and {1} it fades out, because it was made for inside legs between "+
-			"them", measure.Millimetres(regressionFrom), measure.Millimetres(regressionTo))
+		return words.Of("in part: near {0} and {1} it counts less, because it was made for inside legs between them",
+			measure.Millimetres(regressionFrom), measure.Millimetres(regressionTo))
 	case m.by == byRegression && m.weight == 0:
 		return words.Of("no: made for inside legs of {0} to {1}", measure.Millimetres(regressionFrom),
 			measure.Millimetres(regressionTo))
 	case m.by == byFactor && math.Abs(shift) >= 5:
 		return words.Of("yes, moved by {0}: it was made with cranks of 170 to 175 mm", measure.Millimetres(shift))
 	case m.by == byModel && !v.Given(measure.TrochanterHeight):
-		return words.Of("yes; its ± holds how people’s proportions differ")
+		return words.Of("yes; its ± allows for how people’s proportions differ")
 	}
 	return words.Of("yes")
 }
@@ -130,16 +130,16 @@ func noteRange(v calculators.Values, r *calculators.Result) {
 	leg := v.Of(measure.Inseam)
 	switch {
 	case leg < regressionFrom:
-		r.Note(calculators.CheckNote, "An inside leg under {0} is shorter than the riders the regression was made "+
-			"from. There it puts the saddle too high, so it is shown and not counted.",
+		r.Note(calculators.CheckNote, "An inside leg under {0} is shorter than those of the riders this formula "+
+			"was made from. There it puts the saddle too high, so its result is shown but not counted.",
 			measure.Millimetres(regressionFrom))
 	case leg > regressionTo:
-		r.Note(calculators.CheckNote, "An inside leg over {0} is longer than the riders the regression was made "+
-			"from, so it is shown and not counted.", measure.Millimetres(regressionTo))
+		r.Note(calculators.CheckNote, "An inside leg over {0} is longer than those of the riders this formula was "+
+			"made from, so its result is shown but not counted.", measure.Millimetres(regressionTo))
 	}
 	if v.Given(measure.TargetKnee) && v.Of(measure.TargetKnee) != 35 {
-		r.Note(calculators.PlainNote, "The knee bend that you aim for moves two methods only: the regression by "+
-			"1.5 mm a degree and the leg model by about 5 mm a degree. The others know nothing of it.")
+		r.Note(calculators.PlainNote, "The knee bend that you aim for moves two methods only: the formula from 23 "+
+			"riders by 1.5 mm a degree, the leg model by about 5 mm a degree. The others do not use it.")
 	}
 	r.Note(calculators.PlainNote, "Move in steps of 5 mm and ride in between. A change under about 4 % of the "+
 		"hip’s height is not known to alter power or injury; comfort and control decide.")

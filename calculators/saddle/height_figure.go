@@ -23,15 +23,15 @@ func heightFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	bend := knee.Amount()
 	bend.Extra = -1 // a drawing is no place for tenths of a degree
 	if pose, ok := seatedPose(v, &b, float64(h.Value)); ok {
-		f.Description = words.Of("A rider seated with one foot at the bottom of the stroke. The saddle’s top "+
-			"stands {0} from the crank axle along the seat line, and {1} from the pedal. The knee bends {2}. "+
-			"The bike and the upper body are drawn for a rider of that leg length; only the leg is computed.",
+		f.Description = words.Of("A rider seated with one foot at the bottom of the stroke. The saddle’s top is "+
+			"{0} from the crank axle along the seat line, and {1} from the pedal. The knee bends {2}. The bike and "+
+			"the upper body are drawn for a rider of that leg length; only the leg is computed.",
 			height, pedal.Amount(), knee.Amount())
 		f.Add(figure.Scene(b, &pose)...)
 		f.Add(figure.KneeBend(pose, drawing.Ink, words.Of("{0}", bend)))
 	} else {
-		f.Description = words.Of("The saddle’s top stands {0} from the crank axle along the seat line, and {1} "+
-			"from the pedal. The rider is left out, because the leg does not reach.", height, pedal.Amount())
+		f.Description = words.Of("The saddle’s top is {0} from the crank axle along the seat line, and {1} from "+
+			"the pedal. The rider is left out, because the leg does not reach.", height, pedal.Amount())
 		f.Add(figure.Scene(b, nil)...)
 	}
 	f.Add(figure.SeatLine(b), figure.SaddleHeight(b, drawing.Hot, height),

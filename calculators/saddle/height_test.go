@@ -126,12 +126,12 @@ func TestWhatIsSaidOfTheMethods(t *testing.T) {
 	require.Equal(t, []string{"yes, moved by 10\u00a0mm: it was made with cranks of 170 to 175 mm", "yes", "yes",
 		"yes", "yes"},
 		calctest.Column(t, r, "methods", "counts"))
-	require.True(t, calctest.Says(r, "the regression by 1.5 mm a degree and the leg model by about 5 mm a degree"))
+	require.True(t, calctest.Says(r, "the formula from 23 riders by 1.5 mm a degree, the leg model by about 5 mm a degree"))
 
 	r = calctest.Answer(t, Height(), "inseam=846 sex=m")
 	require.Contains(t, meaning(r, saddleHeight), "go to the low end for long descents")
 	require.Contains(t, meaning(r, methodSpread), "4 methods, made with different riders and aims")
-	require.Equal(t, []string{"yes", "yes", "yes", "yes; its ± holds how people’s proportions differ"},
+	require.Equal(t, []string{"yes", "yes", "yes", "yes; its ± allows for how people’s proportions differ"},
 		calctest.Column(t, r, "methods", "counts"))
 	require.False(t, calctest.Says(r, "The knee bend that you aim for moves two methods only"))
 	require.Equal(t, []string{"crank axle to saddle top", "pedal spindle to saddle top",
@@ -148,10 +148,10 @@ func TestWhereTheMethodsWereMade(t *testing.T) {
 		r := calctest.Answer(t, Height(), "inseam="+leg)
 		counts := calctest.Column(t, r, "methods", "counts")[2]
 		if says == "" || says == "in part" {
-			require.Equal(t, "yes", strings.Replace(counts, says+": towards 780\u00a0mm and 920\u00a0mm it fades "+
-				"out, because it was made for inside legs between them", "yes", 1), leg)
+			require.Equal(t, "yes", strings.Replace(counts, says+": near 780\u00a0mm and 920\u00a0mm it counts "+
+				"less, because it was made for inside legs between them", "yes", 1), leg)
 			require.Equal(t, says == "", counts == "yes", leg)
-			require.False(t, calctest.Says(r, "the riders the regression was made from"), leg)
+			require.False(t, calctest.Says(r, "the riders this formula was made from"), leg)
 			continue
 		}
 		require.Equal(t, "no: made for inside legs of 780\u00a0mm to 920\u00a0mm", counts, leg)
@@ -220,6 +220,6 @@ func TestHeightWithoutAPose(t *testing.T) {
 	require.Contains(t, r.Figure.Description.Say(nil), "The rider is left out")
 	require.True(t, r.At(saddleHeight).Exists())
 	require.Contains(t, calctest.Answer(t, Height(), fiveMethods).Figure.Description.Say(nil),
-		"The saddle’s top stands 723\u00a0±\u00a09\u00a0mm from the crank axle along the seat line, and "+
+		"The saddle’s top is 723\u00a0±\u00a09\u00a0mm from the crank axle along the seat line, and "+
 			"885\u00a0mm from the pedal")
 }

@@ -49,16 +49,16 @@ func Knee() *calculators.Calculator {
 // What it answers.
 var (
 	kneeAtBottom = &calculators.Output{Name: "knee-bottom", Label: "Knee at the bottom, moving", Unit: measure.Deg,
-		Between: "thigh’s line and shank, crank in line with the seat, while pedalling; a straight leg is 0"}
+		Between: "thigh’s line and lower leg, crank in line with the seat, while pedalling; a straight leg is 0"}
 	kneeHeldStill = &calculators.Output{Name: "knee-bottom-static", Label: "The same, sitting still",
 		Unit:    measure.Deg,
-		Between: "thigh’s line and shank, crank in line with the seat, held still"}
+		Between: "thigh’s line and lower leg, crank in line with the seat, held still"}
 	kneeAtTop = &calculators.Output{Name: "knee-top", Label: "Knee at the top", Unit: measure.Deg,
-		Between: "thigh’s line and shank, crank straight up"}
+		Between: "thigh’s line and lower leg, crank straight up"}
 	hipAtTop = &calculators.Output{Name: "hip-at-top", Label: "Hip at the top", Unit: measure.Deg,
 		Between: "trunk and thigh, the inner angle, crank straight up"}
 	leastBend = &calculators.Output{Name: "knee-minimum", Label: "Least bend", Unit: measure.Deg,
-		Between: "thigh’s line and shank, where in the circle it is least"}
+		Between: "thigh’s line and lower leg, where in the circle it is least"}
 	leastBendAt = &calculators.Output{Name: "minimum-at", Label: "Least bend at", Unit: measure.Deg,
 		Between: "crank straight up to the crank there, turning forward"}
 )

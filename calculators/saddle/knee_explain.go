@@ -26,7 +26,7 @@ func explainKneeBend(v calculators.Values, r *calculators.Result) {
 		}
 	}
 	r.Note(calculators.PlainNote, "The leg is a chain of straight segments in which heel and pelvis give as they "+
-		"did in measured riders. It knows your lengths and not your style: one rider’s knee may differ from it by "+
+		"did in measured riders. It knows your lengths but not your style: one rider’s knee may differ from it by "+
 		"{0}.", measure.Degrees(riderSpread))
 	if u := float64(bottom.Uncertainty); u > straightBends {
 		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee. Within so "+
@@ -77,8 +77,8 @@ func explainTop(v calculators.Values, r *calculators.Result) {
 	}
 	knee.Meaning = words.Of("How tightly the knee folds. If this feels cramped while the bottom is right, the " +
 		"saddle cannot help: look at the crank’s length.")
-	hip.Meaning = words.Of("What is left between trunk and thigh with the trunk at {0}. A lower bar or a longer "+
-		"crank takes from it; a pinch at the front of the hip asks for more.",
+	hip.Meaning = words.Of("The room left between trunk and thigh with the trunk at {0}. A lower bar or a longer "+
+		"crank takes from it. If the front of the hip pinches, it needs more.",
 		measure.Degrees(v.Of(measure.SeatedTrunk)))
 }
 
@@ -150,8 +150,8 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 			measure.Degrees(allowed))
 	}
 	if !still {
-		r.Note(calculators.PlainNote, "Film from the side reads the knee about 2 degrees low. Nothing was added "+
-			"here: enter the reading with the 2 degrees in it.")
+		r.Note(calculators.PlainNote, "A film from the side shows about 2 degrees too little bend. Nothing was "+
+			"added here: add the 2 degrees yourself before you type the reading.")
 	}
 }
 
@@ -214,7 +214,7 @@ func circleTable(v calculators.Values, circle posture.Circle) calculators.Table 
 			{Name: "crank", Label: words.Of("Crank from the top"), Unit: "deg"},
 			{Name: "knee", Label: words.Of("Knee"), Unit: "deg"},
 			{Name: "hip", Label: words.Of("Hip, inner angle"), Unit: "deg"},
-			{Name: "ankle", Label: words.Of("Ankle, shank to sole"), Unit: "deg"},
+			{Name: "ankle", Label: words.Of("Ankle, lower leg to sole"), Unit: "deg"},
 		}}
 	trunk := v.Of(measure.SeatedTrunk)
 	for _, p := range circle.Poses {

@@ -172,7 +172,7 @@ func TestTheWindows(t *testing.T) {
 	} {
 		r := calctest.Answer(t, Knee(), "inseam=871 saddle-height=778 knee-reading="+typed)
 		require.True(t, calctest.Says(r, says), typed)
-		require.Equal(t, strings.HasSuffix(typed, "moving"), calctest.Says(r, "reads the knee about 2 degrees low"),
+		require.Equal(t, strings.HasSuffix(typed, "moving"), calctest.Says(r, "about 2 degrees too little bend"),
 			typed)
 	}
 }

@@ -220,18 +220,18 @@ func TestWhatIsSaidOfTheSetback(t *testing.T) {
 	// A climb of 20 % is atan 0.2 = 11.310°.
 	require.Contains(t, meaning(r, angleAtSaddle), fmt.Sprintf("On a climb of 20 %% it falls to %.1f° against"+
 		" gravity", angleOf(741, back)-11.310))
-	require.Contains(t, meaning(r, kneeAhead), "give it 10\u00a0mm to 20\u00a0mm either way", "common practice")
+	require.Contains(t, meaning(r, kneeAhead), "allow it 10\u00a0mm to 20\u00a0mm either way", "common practice")
 	require.Contains(t, meaning(r, kneeAhead), "from points 20\u00a0mm to 40\u00a0mm further forward",
 		"common practice")
 	for typed, says := range map[string]string{
 		// The rails reach 25 mm to each side: from −7 that is 32 back and 18 forward.
-		fmt.Sprintf(" new-saddle-setback=%v", back+31.9): "it goes back by 32",
+		fmt.Sprintf(" new-saddle-setback=%v", back+31.9): "move it back by 32",
 		fmt.Sprintf(" new-saddle-setback=%v", back+32.1): "it would go back by 32",
-		fmt.Sprintf(" new-saddle-setback=%v", back-17.9): "it goes forward by 18",
+		fmt.Sprintf(" new-saddle-setback=%v", back-17.9): "move it forward by 18",
 		fmt.Sprintf(" new-saddle-setback=%v", back-18.1): "it would go forward by 18",
 		fmt.Sprintf(" new-saddle-setback=%v", back+0.99): "stands where you want it",
 		fmt.Sprintf(" new-saddle-setback=%v", back-0.99): "stands where you want it",
-		fmt.Sprintf(" new-saddle-setback=%v", back+1.01): "it goes back by 1",
+		fmt.Sprintf(" new-saddle-setback=%v", back+1.01): "move it back by 1",
 	} {
 		require.True(t, calctest.Says(calctest.Answer(t, Setback(), onTheChart+typed), says), "%s: %s", typed, says)
 	}
@@ -258,7 +258,7 @@ func TestWhatIsSaidOfTheSetback(t *testing.T) {
 // rails in the middle.
 func TestTheEndsOfTheRails(t *testing.T) {
 	for wanted, says := range map[int]string{
-		208: "it goes back by 25", 158: "it goes forward by 25", 184: "it goes back by 1", 182: "it goes forward by 1",
+		208: "move it back by 25", 158: "move it forward by 25", 184: "move it back by 1", 182: "move it forward by 1",
 	} {
 		r := answer(t, Setback(), "%s rail-shift=0 new-saddle-setback=%d", onTheTape, wanted)
 		require.True(t, calctest.Says(r, says), says)

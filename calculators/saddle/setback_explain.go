@@ -15,10 +15,10 @@ func explainSetback(v calculators.Values, r *calculators.Result) {
 	back, angle, knee := r.At(saddleSetback), r.At(angleAtSaddle), r.At(kneeAhead)
 	if back.Exists() {
 		back.Meaning = words.Of("Further back loads the rear wheel and lightens the front on a climb; further " +
-			"forward holds the front down and puts more on your hands. Good is sitting in the middle of the saddle " +
-			"on a steep pitch.")
+			"forward holds the front down and puts more on your hands. It is right when you can sit in the middle " +
+			"of the saddle on a steep pitch.")
 	} else {
-		back.Meaning = words.Of("No saddle can stand there: check the saddle height and the angles.")
+		back.Meaning = words.Of("No saddle can be there: check the saddle height and the angles.")
 	}
 	switch {
 	case angle.Exists():
@@ -30,7 +30,7 @@ func explainSetback(v calculators.Values, r *calculators.Result) {
 			"hang a plumb line and type {1}.", measure.SeatTubeAngle.Named(), measure.NoseSetback.Named())
 	}
 	if knee.Exists() {
-		knee.Meaning = words.Of("The old plumb-line rule, a mark to describe where you are and no target: give it "+
+		knee.Meaning = words.Of("The old plumb-line rule. It describes where you sit and is no target: allow it "+
 			"{0} to {1} either way. It means the joint here; books hang the thread from points {1} to {2} further "+
 			"forward.",
 			measure.Millimetres(10), measure.Millimetres(20), measure.Millimetres(40))
@@ -44,7 +44,7 @@ func explainSetback(v calculators.Values, r *calculators.Result) {
 	}
 	r.Note(calculators.PlainNote, "It is often said that a saddle further forward loads the kneecap. Two "+
 		"laboratory studies do not support it; sitting back raised other loads in the knee by 14 to 19 %. Neither "+
-		"looked for injuries, and no study ties the plumb line to them.")
+		"study looked for injuries, and no study ties the plumb line to injuries.")
 	r.At(wantedSetback).Meaning = words.Of("The setback you want. Taken over, it is the next thing to set.")
 	if !v.Has(measure.NewSaddleSetback) {
 		r.At(wantedSetback).Meaning = words.Of("Say above which setback you want, and it can go on your sheet.")
@@ -65,19 +65,19 @@ func explainMove(v calculators.Values, r *calculators.Result) {
 	case math.Abs(m) < 1:
 		r.Note(calculators.PlainNote, "The saddle stands where you want it.")
 	case math.Abs(ends) <= railZone && m > 0:
-		r.Note(calculators.PlainNote, "To the setback you want it goes back by {0}, in steps of 5 mm. That stays "+
-			"inside a usual marked zone of the rails; yours has the last word.", by)
+		r.Note(calculators.PlainNote, "For the setback you want, move it back by {0}, in steps of 5 mm. That stays "+
+			"inside a usual marked zone of the rails; the marks on yours decide.", by)
 	case math.Abs(ends) <= railZone:
-		r.Note(calculators.PlainNote, "To the setback you want it goes forward by {0}, in steps of 5 mm. That "+
-			"stays inside a usual marked zone of the rails; yours has the last word.", by)
+		r.Note(calculators.PlainNote, "For the setback you want, move it forward by {0}, in steps of 5 mm. That "+
+			"stays inside a usual marked zone of the rails; the marks on yours decide.", by)
 	case m > 0:
-		r.Note(calculators.CheckNote, "To the setback you want it would go back by {0}, which is more than rails "+
-			"usually allow: about {1} from where they are now. The rest would need a post whose clamp stands "+
-			"further back.", by, measure.Millimetres(max(0, railZone-v.Of(measure.RailShift))))
+		r.Note(calculators.CheckNote, "For the setback you want it would go back by {0}, which is more than rails "+
+			"usually allow: about {1} from where they are now. The rest needs a post whose clamp is further back.",
+			by, measure.Millimetres(max(0, railZone-v.Of(measure.RailShift))))
 	default:
-		r.Note(calculators.CheckNote, "To the setback you want it would go forward by {0}, which is more than "+
-			"rails usually allow: about {1} from where they are now. The rest would need a post whose clamp stands "+
-			"further forward.", by, measure.Millimetres(max(0, railZone+v.Of(measure.RailShift))))
+		r.Note(calculators.CheckNote, "For the setback you want it would go forward by {0}, which is more than "+
+			"rails usually allow: about {1} from where they are now. The rest needs a post whose clamp is further "+
+			"forward.", by, measure.Millimetres(max(0, railZone+v.Of(measure.RailShift))))
 	}
 }
 
@@ -85,8 +85,8 @@ func explainMove(v calculators.Values, r *calculators.Result) {
 func noteSeatLine(v calculators.Values, r *calculators.Result) {
 	if !v.Has(measure.NoseSetback) && !v.Has(measure.SeatTubeAngle) {
 		r.Note(calculators.CheckNote, "The saddle was placed on the printed angle, which holds at one height only. "+
-			"On a frame whose seat tube is slacker than that a high saddle stands {0} or more further back: "+
-			"hang the plumb line, or type the tube’s own angle.", measure.Millimetres(10))
+			"On a frame whose seat tube is slacker than that a high saddle is {0} or more further back: hang the "+
+			"plumb line, or type the tube’s own angle.", measure.Millimetres(10))
 		return
 	}
 	tape, chart := r.At(setbackByTape), r.At(setbackByChart)

@@ -57,7 +57,7 @@ func TestTheAngleIsNotGuessed(t *testing.T) {
 	r := calctest.Answer(t, Setback(), "saddle-height=735 seat-angle=76.5 inseam=830")
 	require.True(t, math.IsNaN(calctest.Value(r, angleAtSaddle)))
 	require.Contains(t, meaning(r, angleAtSaddle), "Not guessed")
-	require.True(t, calctest.Says(r, "stands 10\u00a0mm or more further back: hang the plumb line"))
+	require.True(t, calctest.Says(r, "is 10\u00a0mm or more further back: hang the plumb line"))
 	require.False(t, calctest.Says(calctest.Answer(t, Setback(), setbackExample), "hang the plumb line,"))
 	r = calctest.Answer(t, Setback(), "saddle-height=735 seat-angle=76.5 inseam=830 nose-setback=20 saddle-nose=155")
 	require.InDelta(t, 175, calctest.Value(r, saddleSetback), 1e-9)
@@ -66,7 +66,7 @@ func TestTheAngleIsNotGuessed(t *testing.T) {
 
 func TestTheMoveAndTheRails(t *testing.T) {
 	inside := calctest.Answer(t, Setback(), setbackExample+" new-saddle-setback=190")
-	require.True(t, calctest.Says(inside, "goes back by"))
+	require.True(t, calctest.Says(inside, "move it back by"))
 	require.True(t, calctest.Says(calctest.Answer(t, Setback(), setbackExample+" new-saddle-setback=240"),
 		"more than rails usually allow"))
 	require.True(t, calctest.Says(calctest.Answer(t, Setback(), setbackExample+" new-saddle-setback=120"),

@@ -22,16 +22,16 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 	}
 	pitch, tip := r.At(pitchAtSag), r.At(slopeTip)
 	if p := float64(pitch.Value); p >= 0 {
-		sag.Meaning = words.Of("The rear sinks more than the front and tips the saddle back by {0}. Good is "+
-			"resting on the bones without holding yourself.", pitch.Amount())
+		sag.Meaning = words.Of("The rear sinks more than the front and tips the saddle back by {0}. It is right "+
+			"when you rest on the bones without holding on.", pitch.Amount())
 	} else {
-		sag.Meaning = words.Of("The front sinks more than the rear and tips the saddle forward by {0}. Good is "+
-			"resting on the bones without sliding.", measure.Degrees(-p))
+		sag.Meaning = words.Of("The front sinks more than the rear and tips the saddle forward by {0}. It is right "+
+			"when you rest on the bones without sliding.", measure.Degrees(-p))
 	}
 	switch t := float64(grade.Value); {
 	case !grade.Exists():
 	case t < 0:
-		grade.Meaning = words.Of("On {0} the nose stands {1} up under you. If it presses, or you creep forward on "+
+		grade.Meaning = words.Of("On {0} the nose points {1} up under you. If it presses, or you creep forward on "+
 			"every climb, go one degree nose-down and ride twice.", slope, measure.Degrees(-t))
 	default:
 		grade.Meaning = words.Of("On {0} the nose still points down.", slope)
@@ -42,8 +42,8 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 	if tip.Exists() {
 		r.Tables = append(r.Tables, tiltTable(v, float64(pitch.Value), float64(tip.Value)))
 	} else {
-		none := words.Of("With the weight there one wheel carries nothing on this slope, so the suspension finds " +
-			"no rest. Check the grade and the place of the weight.")
+		none := words.Of("With the weight there one wheel carries nothing on this slope, so there is no answer. " +
+			"Check the grade and the place of the weight.")
 		grade.Meaning, level.Meaning = none, none
 	}
 	if stand.Value < 0 {
@@ -54,16 +54,16 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 			"too far back or the wrong shape, and watch your hands.")
 	}
 	if t := float64(tip.Value); t >= 0.05 {
-		r.Note(calculators.PlainNote, "The climb takes load off the fork and puts it on the rear: at a steady "+
-			"speed that tips the bike back by {0} beyond the sag you typed, which is counted in.", tip.Uncertain())
+		r.Note(calculators.PlainNote, "The climb takes load off the fork and puts it on the rear. At a steady "+
+			"speed that tips the bike back by {0} beyond the sag you typed; the answer includes it.", tip.Uncertain())
 	} else if t <= -0.05 {
-		r.Note(calculators.PlainNote, "The descent puts load on the fork and takes it off the rear: at a steady "+
-			"speed that tips the bike forward by {0} beyond the sag you typed, which is counted in.",
+		r.Note(calculators.PlainNote, "The descent puts load on the fork and takes it off the rear. At a steady "+
+			"speed that tips the bike forward by {0} beyond the sag you typed; the answer includes it.",
 			measure.Degrees(-t))
 	}
 	r.Note(calculators.PlainNote, "Laboratory climbs at 8 degrees and 20 % gained 1.4 and about 3 % of efficiency "+
-		"with the nose down, and most riders with low back pain in one study improved; in one race the tilt went "+
-		"with pain in the buttocks. How far it may be tilted before the hands suffer, nobody has measured.")
+		"with the nose down. Most riders with low back pain in one study improved. In one race the tilt went with "+
+		"pain in the buttocks. How far it may be tilted before the hands suffer, nobody has measured.")
 	r.Figure = tiltFigure(v, r)
 }
 
@@ -77,7 +77,7 @@ func explainLevel(level *calculators.Answer) {
 			"saddle made level for such a pitch throws you onto your hands everywhere else.")
 	case t >= 0:
 		level.Meaning = words.Of("The far end of what to try, not a target. Go there one degree at a time, ride " +
-			"twice, and stop before your hands pay for it.")
+			"twice, and stop before your hands hurt.")
 	default:
 		level.Meaning = words.Of("Downhill this would ask for a nose that points up. Nobody sits there for long: " +
 			"leave it level.")

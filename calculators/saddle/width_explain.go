@@ -17,8 +17,8 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 			"ride, see a clinician before you try another saddle.")}}, r.Notes...)
 	x, edges := r.At(saddleWidth), r.At(boneEdges)
 	x.Low, x.High = x.Value-widthRange, x.Value+widthRange
-	x.Meaning = words.Of("Start with what you have if it lies in the range. Good feels dull: you can point to the " +
-		"two places that carry you, and nothing else reports.")
+	x.Meaning = words.Of("Start with what you have if it lies in the range. It is right when you can point to the " +
+		"two places that carry you, and nothing else hurts.")
 	t := calculators.Table{Name: "postures", Caption: words.Of("The further you lean, the less of the bones " +
 		"touches"), Columns: []calculators.Column{
 		{Name: "leaning", Label: words.Of("How you sit")},
@@ -54,7 +54,7 @@ func noteWidth(v calculators.Values, r *calculators.Result) {
 	}
 	if v.Is(measure.SitBoneRead, "centres") {
 		r.Note(calculators.PlainNote, "Measured between the centres, the outer edges lie some {0} further apart: "+
-			"{1}. The two ways are often mixed up, so distrust a chart that does not ask.",
+			"{1}. The two ways are often mixed up, so do not trust a chart that does not say which it means.",
 			measure.Millimetres(v.Of(measure.SitBoneEdges)), edges.Uncertain())
 	}
 	if w := float64(x.Value); w < widthSoldFrom || w > widthSoldTo {

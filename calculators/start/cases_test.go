@@ -116,7 +116,7 @@ func TestKnownPointsComeBackFromTheirDistances(t *testing.T) {
 // points above in round numbers; in the second the head tube's top is moved to
 // (−20, 629), in the third the bottom bracket is 50 mm higher, above both axles.
 func TestWhatTheTapeSaysOfImpossibleBikes(t *testing.T) {
-	const behind, above = "comes out behind the crank axle", "stands above the line between the axles"
+	const behind, above = "comes out behind the crank axle", "lies above the line between the wheel axles"
 	head := func(x float64) string {
 		return fmt.Sprintf("bb-to-head-tube=%v rear-axle-to-head-tube=%v ", math.Hypot(x, 629), math.Hypot(x+431, 600))
 	}

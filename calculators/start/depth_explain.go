@@ -23,7 +23,7 @@ func explainDepth(v calculators.Values, r *calculators.Result) {
 	}
 	fit.NoteMissingMinimums(v, r, both)
 	fit.NoteLowMark(v, r)
-	r.Note(calculators.PlainNote, "The arithmetic cannot see the tube: pull the post out once, look for a bend, a "+
+	r.Note(calculators.PlainNote, "The calculator cannot see the tube: pull the post out once, look for a bend, a "+
 		"shim or a cut end, and read the mark itself.")
 	r.Figure = depthFigure(v, r, both)
 }
@@ -34,7 +34,7 @@ func explainLimit(v calculators.Values, r *calculators.Result, both [2]fit.Limit
 	switch {
 	case !v.Has(post.Ask) && !v.Has(frame.Ask):
 		x.Meaning = words.Of("Neither the post’s mark nor the frame’s minimum was given. The mark is on the post; " +
-			"the frame’s stands in its manual.")
+			"the frame’s minimum is in its manual.")
 	case !v.Has(post.Ask):
 		x.Meaning = words.Of("Only the frame’s minimum was given, {0}. The post’s own may be deeper, so which one "+
 			"counts is not known.", measure.Millimetres(frame.Needs))
@@ -56,11 +56,11 @@ func explainLimit(v calculators.Values, r *calculators.Result, both [2]fit.Limit
 func explainRise(v calculators.Values, r *calculators.Result) {
 	x, highest := r.At(mayRise), r.At(highestSaddle)
 	sure := measure.Millimetres(float64(x.Value - x.Uncertainty))
-	highest.Meaning = words.Of("Above it the post is too short for this frame, whatever your legs ask for.")
+	highest.Meaning = words.Of("Above it the post is too short for this frame, whatever height your legs need.")
 	switch {
 	case !x.Exists():
-		x.Meaning = words.Of("Not known before both limits are. Do not raise the saddle on a guess.")
-		highest.Meaning = words.Of("Not known before both limits are.")
+		x.Meaning = words.Of("Not known until both limits are. Do not raise the saddle on a guess.")
+		highest.Meaning = words.Of("Not known until both limits are.")
 	case x.Value < 0:
 		x.Meaning = words.Of("None. It is {0} too high already: lower the saddle by more than that, or fit a "+
 			"longer post, before you ride.", measure.Millimetres(-float64(x.Value)))

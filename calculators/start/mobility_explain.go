@@ -13,10 +13,10 @@ import (
 func explainMobility(v calculators.Values, r *calculators.Result) {
 	knee := kneeUsual(fit.Sex(v))
 	explainPlace(r.At(hamstrings), knee,
-		words.Of("Start with the bar level with the saddle or above it, and lower it only if that feels easy: "+
-			"among fifty trained road cyclists supple hamstrings went with a lower bar. By how many millimetres "+
+		words.Of("Start with the bar level with the saddle or above it, and lower it only if that feels easy. "+
+			"Among fifty trained road cyclists supple hamstrings went with a lower bar. By how many millimetres "+
 			"was not published, so no number here is changed."),
-		words.Of("A lower bar is open to you, nothing more: supple road cyclists had lower bars, and nobody has "+
+		words.Of("You can have a lower bar, but you need not. Supple road cyclists had lower bars; nobody has "+
 			"shown that they should."))
 	explainPlace(r.At(ankles), lungeUsual,
 		words.Of("On the bike the ankle seldom bends that far. Dropped heels on descents are where you would feel "+
@@ -31,7 +31,7 @@ func explainMobility(v calculators.Values, r *calculators.Result) {
 	r.Tables = append(r.Tables, mobilityTable(v, knee))
 	if v.Has(measure.SitAndReach) {
 		r.Note(calculators.PlainNote, "Sit and reach ({0}) has no average here, because it depends on arms and "+
-			"legs as much as on suppleness: it follows the hamstrings only in part, and the back hardly. Compare "+
+			"legs as much as on suppleness. It follows the hamstrings only in part, and the back hardly. Compare "+
 			"it with yourself in three months.", measure.SitAndReach.Amount(v.Of(measure.SitAndReach)))
 	}
 	if (v.Has(measure.KneeShortLeft) || v.Has(measure.KneeShortRight)) && v.Choice(measure.Sex) == "" {
@@ -89,8 +89,8 @@ func explainSides(x *calculators.Answer, above, below words.Text) {
 		x.Meaning = words.Of("No more than two tests of one side differ. Take both sides as alike.")
 	default:
 		x.Meaning = words.Of("The {0} side is stiffer by more than the test’s own error. Test again on another "+
-			"day. If it stays, set saddle height by the stiffer leg, as common practice has it, and ask a "+
-			"professional if that side aches.", stiffer)
+			"day. If it stays, set saddle height by the stiffer leg (common practice), and ask a professional if "+
+			"that side aches.", stiffer)
 	}
 }
 

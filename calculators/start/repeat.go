@@ -130,19 +130,19 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 	q := wanted(v)
 	median, spread, error := r.At(medianReading), r.At(readingsApart), r.At(technicalError)
 	median.Feeds = q
-	median.Meaning = words.Of("Use this one for {0}. The middle reading, unlike the mean, is not dragged along by "+
-		"one slip.", q.Named())
+	median.Meaning = words.Of("Use this one for {0}. One slip does not change the middle reading, as it would "+
+		"change the mean.", q.Named())
 	if !v.Has(measure.Third) {
 		median.Meaning = words.Of(
-			"Half way between your two readings of {0}. Take a third: two alone cannot tell how "+
-				"well you repeat yourself, nor which of them was the slip, so the ± grows fast as they part.",
+			"Half way between your two readings of {0}. Take a third: two alone cannot tell how well you repeat "+
+				"yourself, nor which of them is wrong. So the ± grows fast the further they are apart.",
 			q.Named(),
 		)
 	}
 	again := float64(spread.Value) > q.AgreeWithin()
 	if again {
 		spread.Meaning = words.Of("Too far apart: more than {0} for {1}. Measure again, all of them. Usually the "+
-			"landmark is to blame, so find the bone anew each time.", q.Amount(q.AgreeWithin()), q.Named())
+			"landmark is to blame, so find the bone again each time.", q.Amount(q.AgreeWithin()), q.Named())
 		r.Note(calculators.CheckNote, "Take {0} again: the readings lie {1} apart, where {2} is close enough.",
 			q.Named(),
 			spread.Amount(), q.Amount(q.AgreeWithin()))
@@ -151,8 +151,8 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 			q.Amount(q.AgreeWithin()), q.Named())
 	}
 	error.Meaning = words.Of("How well you repeat yourself, as far as so few readings can tell. The ± of the first "+
-		"line has this scatter in it, and with it the usual error of this length, ± {0}: a landmark felt in the "+
-		"wrong place shows in no scatter.",
+		"line has this scatter in it, and the usual error of this length, ± {0}. A landmark felt in the wrong "+
+		"place does not show in the scatter.",
 		measure.Error{Amount: q.Amount(2 * v.SD(sharedError))})
 	if !q.Plausible(float64(median.Value)) {
 		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and "+

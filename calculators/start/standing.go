@@ -417,7 +417,7 @@ func measureBike(calculators.Values) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Where the tape goes on a bike"),
 		Description: words.Of("A bike from the side on a level floor, front wheel straight, nobody on it. Heights "+
 			"go straight up from the floor; reach and wheelbase are taken between plumb marks on the floor. The "+
-			"bike of the picture has a reach of {0}, a stack of {1} and a bottom bracket {2} up.",
+			"bike of the picture has a reach of {0}, a stack of {1} and its crank axle {2} up.",
 			measure.Reach.Amount(b.Reach()), measure.Stack.Amount(b.Stack()), measure.BBHeight.Amount(b.BBHeight()))}
 	f.Least = 24
 	scene := func(marks ...drawing.Mark) []drawing.Mark {
@@ -446,7 +446,7 @@ func hipWidth(p figure.Person, f *drawing.Figure) {
 	a, b := at(-drawnHipPoints/2, y), at(drawnHipPoints/2, y)
 	f.Title = words.Of("Between the hip points, and 0.72 of that")
 	f.Description = words.Of("The hips of somebody {0} tall from the front. The tape runs straight across between "+
-		"the two bony points at the front of the pelvis, {1} apart here; the hip joints, deep inside and lower, "+
+		"the two bony points at the front of the pelvis, {1} apart here. The hip joints, deep inside and lower, "+
 		"lie 0.72 of that apart, {2}. The picture’s numbers are an example.",
 		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnHipPoints),
 		measure.Millimetres(0.72*drawnHipPoints))

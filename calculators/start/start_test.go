@@ -202,6 +202,6 @@ func TestRepeatSaysTheUsualErrorAsAMargin(t *testing.T) {
 	for typed, sd := range map[string]float64{"": usual, " helped=help": usual / 2} {
 		r := calctest.Answer(t, Repeat(), "quantity=arm-length first=636 second=641 third=633"+typed)
 		want := "± " + measure.Error{Amount: measure.ArmLength.Amount(2 * sd)}.Say(nil)
-		require.Contains(t, r.At(technicalError).Meaning.Say(nil), want+":")
+		require.Contains(t, r.At(technicalError).Meaning.Say(nil), want+".")
 	}
 }

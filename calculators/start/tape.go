@@ -38,17 +38,17 @@ func Tape() *calculators.Calculator {
 // What it answers.
 var (
 	tapedReach = &calculators.Output{Name: "reach", Label: "Reach", Unit: measure.Mm, Feeds: measure.Reach,
-		Between: "bottom-bracket centre forward to the head tube’s top, level"}
+		Between: "crank axle forward to the head tube’s top, level"}
 	tapedStack = &calculators.Output{
 		Name:    "stack",
 		Label:   "Stack",
 		Beside:  true,
 		Unit:    measure.Mm,
 		Feeds:   measure.Stack,
-		Between: "bottom-bracket centre up to the head tube’s top",
+		Between: "crank axle up to the head tube’s top",
 	}
 	tapedDrop = &calculators.Output{Name: "bb-drop", Label: "Bottom-bracket drop", Unit: measure.Mm,
-		Feeds: measure.BBDrop, Between: "line between the axles down to the bottom-bracket centre"}
+		Feeds: measure.BBDrop, Between: "line between the wheel axles down to the crank axle"}
 	tapedFrontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm,
 		Feeds: measure.FrontCentre, Between: "bottom-bracket centre to front axle, in a straight line"}
 	tapedForkOffset = &calculators.Output{Name: "fork-offset", Label: "Fork offset", Unit: measure.Mm, Folded: true,
@@ -86,9 +86,9 @@ var tapeFaults = []struct {
 	text  words.Text
 }{
 	{geometry.ChainstayTooShort, measure.Chainstay, words.Of("The chainstay is shorter than the difference of the " +
-		"heights of rear axle and bottom bracket. Check all three.")},
+		"heights of rear axle and crank axle. Check all three.")},
 	{geometry.FrontCentreTooShort, measure.FrontCentre, words.Of("The distance to the front axle is shorter than " +
-		"the difference of its height and the bottom bracket’s. Check all three.")},
+		"the difference of its height and the crank axle’s. Check all three.")},
 	{geometry.HeadOutOfReach, measure.BBToHeadTube, words.Of("These two distances to the head tube do not meet in a " +
 		"point. Measure both again to the centre of the head tube’s top, from crank axle and from rear axle.")},
 	{geometry.HeadAngleRange, measure.HeadAngle, words.Of("The head angle has to lie above 0 and at most at 90 " +

@@ -11,24 +11,24 @@ import (
 func explainTape(v calculators.Values, r *calculators.Result) {
 	reach, stack, drop, front, offset := r.At(tapedReach), r.At(tapedStack), r.At(tapedDrop), r.At(tapedFrontCentre),
 		r.At(tapedForkOffset)
-	reach.Meaning = words.Of("How far the front of the frame stands ahead of your feet. Compare it with a chart " +
-		"only inside the ±.")
+	reach.Meaning = words.Of("How far the front of the frame stands ahead of your feet. If a chart differs by less " +
+		"than the ±, it says the same.")
 	if !(reach.Value > 0) {
 		reach.Meaning = words.Of("The head tube comes out behind the crank axle, which no bike has. Measure " +
 			"both distances to the head tube again.")
 	}
 	stack.Meaning = words.Of("How high the front of the frame stands above your feet, spacers and stem not counted.")
-	drop.Meaning = words.Of("The bottom bracket hangs this far below the axles. It is what a chart prints; the " +
-		"height above the floor changes with the tyres.")
+	drop.Meaning = words.Of("The crank axle lies this far below the wheel axles. It is what a chart prints as the " +
+		"drop; the height above the floor changes with the tyres.")
 	if drop.Value < 0 {
-		drop.Meaning = words.Of("The bottom bracket stands above the line between the axles. Small wheels do that; " +
+		drop.Meaning = words.Of("The crank axle lies above the line between the wheel axles. Small wheels do that; " +
 			"check the heights if yours are large.")
 	}
-	front.Meaning = words.Of("The distance you measured. Take the distance from axle to axle too, and it is had in " +
-		"two ways.")
+	front.Meaning = words.Of("The distance you measured. Measure from axle to axle too, and it is found in two " +
+		"ways.")
 	if v.Has(measure.Wheelbase) {
-		front.Meaning = words.Of("Had in two ways, straight and from axle to axle, and counted by how well each " +
-			"repeats.")
+		front.Meaning = words.Of("Found in two ways, straight and from axle to axle. The one that repeats better " +
+			"counts for more.")
 		r.Tables = append(r.Tables, twiceTable(r))
 		noteApart(r)
 	}
@@ -40,20 +40,20 @@ func explainTape(v calculators.Values, r *calculators.Result) {
 
 func offsetMeaning(v calculators.Values, x *calculators.Answer) words.Text {
 	if !x.Exists() {
-		return words.Of("Give {0}, by phone on the fork’s leg, to have it.", measure.HeadAngle.Named())
+		return words.Of("To get it, type {0}, measured with a phone on the fork’s leg.", measure.HeadAngle.Named())
 	}
 	if !measure.ForkOffset.Plausible(float64(x.Value)) {
 		return words.Of("No fork in the shops has this offset: forks lie between {0} and {1}. Read the head angle "+
 			"again, phone turned end for end.", measure.ForkOffset.Amount(measure.ForkOffset.Low),
 			measure.ForkOffset.Amount(measure.ForkOffset.High))
 	}
-	return words.Of("A tape and a phone are coarse for this: a tenth of a degree moves it by more than a " +
-		"millimetre. The fork’s sticker wins.")
+	return words.Of("A tape and a phone are too coarse for this: a tenth of a degree moves it by more than a " +
+		"millimetre. Go by the fork’s sticker.")
 }
 
 // twiceTable shows the front-centre both ways.
 func twiceTable(r *calculators.Result) calculators.Table {
-	t := calculators.Table{Name: "twice", Caption: words.Of("Front-centre, had in two ways"), Folded: true,
+	t := calculators.Table{Name: "twice", Caption: words.Of("Front-centre, found in two ways"), Folded: true,
 		Columns: []calculators.Column{
 			{Name: "way", Label: words.Of("Way")},
 			{Name: "front-centre", Label: words.Of("Front-centre"), Unit: "mm"},

@@ -33,7 +33,7 @@ var all = []*Symptom{
 				"rides.", Chapter: "saddle/checking-the-knee"},
 		{Why: "The crank is long for the leg, so the knee bends further at the top", Evidence: Measured,
 			First: "Work out what a shorter crank would change before you buy one.", Chapter: "feet/crank-length"},
-		{Why: "The saddle is far forward; too low far more often than too far forward", Evidence: Clinical,
+		{Why: "The saddle is far forward; much more often it is too low", Evidence: Clinical,
 			Sources: knees, First: "Move the saddle back, once its height is " +
 				"right", Of: measure.SaddleSetback, More: true, Chapter: "saddle/fore-and-aft"},
 	}},
@@ -46,7 +46,7 @@ var all = []*Symptom{
 			{Why: "The saddle is far back, which lengthens the reach to the pedal", Evidence: Measured,
 				Sources: []*literature.Source{literature.Bini2013}, First: "Move the saddle forward, once its " +
 					"height is right", Of: measure.SaddleSetback, Chapter: "saddle/fore-and-aft"},
-			{Why: "The cleat lets the foot swim: very much float", Evidence: Clinical, Sources: knees,
+			{Why: "The cleat holds the foot loosely: a lot of float", Evidence: Clinical, Sources: knees,
 				First: "Try less float, if your pedals offer it.", Chapter: "feet/rotation-and-float"},
 			{Why: "The cleat was moved back and the saddle stayed where it was", Evidence: Geometry,
 				First: "Lower the saddle", Of: measure.SaddleHeight, Chapter: "feet/cleat-fore-and-aft"},
@@ -93,8 +93,8 @@ var all = []*Symptom{
 		"pain in the groin that comes " +
 			"with every step"}, jointFlags...), Causes: Causes{
 		{Why: "The hip closes far at the top of the stroke: low saddle, or a crank that is long for the leg",
-			Evidence: Geometry, First: "Raise the saddle, if it stands below the " +
-				"range", Of: measure.SaddleHeight, More: true, Chapter: "saddle/checking-the-knee"},
+			Evidence: Geometry, First: "Raise the saddle, if it is below the range",
+			Of: measure.SaddleHeight, More: true, Chapter: "saddle/checking-the-knee"},
 		{Why: "The saddle is high and the hips rock", Evidence: Trade, First: "Lower the saddle",
 			Of: measure.SaddleHeight, Chapter: "saddle/height"},
 		{Why: "The crank is long for the leg", Evidence: Measured, First: "Work out what a shorter crank would " +
@@ -175,8 +175,8 @@ var all = []*Symptom{
 		{Why: "The brake levers stand far out, so the hand works before it brakes", Evidence: Trade,
 			First: "Bring the levers in", Of: measure.LeverReach, Chapter: "cockpit/levers-and-grips"},
 		{Why: "Weight hangs on the hands instead of standing on the feet", Evidence: Geometry,
-			First: "Drop the saddle, lower the chest and put the heels down; nothing is set " +
-				"yet.", Chapter: "cockpit/standing-ready"},
+			First:   "Drop the saddle, lower the chest and put the heels down; do not change a setting yet.",
+			Chapter: "cockpit/standing-ready"},
 		{Why: "The arms are nearly straight: the grips are far or low", Evidence: Geometry,
 			First: "Raise the stem by one " +
 				"spacer", Of: measure.Spacers, More: true, Chapter: "cockpit/standing-ready"},

@@ -43,7 +43,7 @@ type writer struct {
 
 // flagsFirst writes what goes before everything else, set apart.
 func (w *writer) flagsFirst() {
-	w.Raw(`<div class="flags"><h2 id="`).Name("-flags").Raw(`">`).Say("First, what is not for tools").Raw(`</h2>`)
+	w.Raw(`<div class="flags"><h2 id="`).Name("-flags").Raw(`">`).Say("First: when to see a clinician").Raw(`</h2>`)
 	w.Caution(caution.Emergency)
 	w.Raw(`<p>`).Say("Stop riding and see a clinician, before you change anything, for any of these:").Raw(`</p><ul>`)
 	for _, f := range Clinician {
