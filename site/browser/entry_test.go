@@ -81,7 +81,7 @@ func TestAPastedChartIsMendedAndBecomesTheBike(t *testing.T) {
 	)
 	const cell = `document.querySelector("#size-match-1-sizes-chart-head-angle-1")`
 	b.until(cell + ` && ` + cell + `.getAttribute("aria-invalid") === "true"`)
-	if got := b.text(".understood"); got != "Read: 2 sizes, 1 complete. Not used: “ETT”. Mend any cell below." {
+	if got := b.text(".understood"); got != "Read: 2 sizes, 1 complete. Not used: “ETT”. Correct any cell below." {
 		t.Errorf("it was understood as %q", got)
 	}
 	eval[bool](b, `(`+cell+`.focus(), `+cell+`.select(), true)`)
