@@ -47,9 +47,10 @@ func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		e := s.Along(g.Minus(s), share)
 		f.Add(
 			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: s, B: e, Ra: 56, Rb: 42},
-			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: e, B: g.Along(g.Minus(s).Unit(), -35), Ra: 42,
-				Rb: 30},
-			drawing.Circle{Role: drawing.Body, Fill: drawing.Wash, Centre: g, Radius: 44},
+			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: e, B: g.Along(g.Minus(s).Unit(), -70), Ra: 42,
+				Rb: 30})
+		f.Add(fist(g, g.Along(g.Minus(s).Unit(), -70), side)...)
+		f.Add(
 			drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []drawing.Point{s, g}},
 			drawing.Cross{Role: drawing.Body, At: s}, drawing.Cross{Role: drawing.Body, At: g})
 	}

@@ -28,7 +28,7 @@ func mobilityFigure(v calculators.Values, r *calculators.Result) *drawing.Figure
 	f.Add(figure.Floor(0, 2300))
 	drawLunge(f, p, lunge)
 	drawLying(f, p, knee)
-	frame(f, -60, -130, 2340, p.Hip+120)
+	frame(f, -60, -130, 2340, p.Hip+210)
 	return f
 }
 

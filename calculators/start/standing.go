@@ -38,7 +38,7 @@ func Figures() []*calculators.Illustration {
 // Stills are the section's pictures that no number of a reader changes; see
 // catalog.Pictures.
 func Stills() []*calculators.Illustration {
-	return []*calculators.Illustration{BoltsInACross(), TwistTest()}
+	return []*calculators.Illustration{BoltsInACross(), TwistTest(), PostInTheFrame(), LeverStop()}
 }
 
 // leg makes a standing figure of a length of the leg.
@@ -195,7 +195,7 @@ func inseam(p figure.Person, f *drawing.Figure) {
 	h := p.Inseam
 	top := p.Shoulder - 0.35*(p.Shoulder-h)
 	f.Title = words.Of("Inside leg: floor to the book between your legs")
-	f.Least = 18
+	f.Least = 22
 	f.Description = words.Of("The legs of somebody {0} tall from the front, barefoot, the feet 15 to 20 cm apart. A "+
 		"book is pulled up firmly between the legs, level; the tape runs from the floor to the book’s upper edge, "+
 		"{1} up. Wrong: the book is tilted, so one end is too high, and the tape reads that end.",
@@ -272,6 +272,7 @@ func shoulderWidth(p figure.Person, f *drawing.Figure) {
 		at(0, p.Shoulder+58), b.Plus(at(-60, 44)), b.Plus(at(8, 8)), b.Plus(at(34, -52)))...)
 	bothWays(f, at(-400, p.Shoulder-330), at(400, p.Stature+140), right, wrong, "straight across your back",
 		"over the curve of the muscles")
+	f.Least = 22
 }
 
 func trunkLength(p figure.Person, f *drawing.Figure) {
