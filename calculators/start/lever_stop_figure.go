@@ -11,7 +11,7 @@ import (
 // before the grip.
 func LeverStop() *calculators.Illustration {
 	return &calculators.Illustration{Name: "lever-stop", Draw: func(calculators.Values) *drawing.Figure {
-		f := &drawing.Figure{Title: words.Of("A brake lever pulled hard"), Least: 11,
+		f := &drawing.Figure{Title: words.Of("A brake lever pulled hard"), Least: 18,
 			Description: words.Of("A hand on the grip from the side, one finger pulling the brake lever as hard as it " +
 				"can, twice; thin lines show the lever at rest. Right: the lever stops before the grip. Wrong: it " +
 				"comes to the grip, so the brake has no more to give.")}
@@ -30,10 +30,12 @@ const (
 
 // pulled draws the hand with the lever's outer face so far before the grip.
 func pulled(reach float64) []drawing.Mark {
-	h := figure.HandOnGrip{Thick: stopGrip, Reach: reach, Forearm: 90}
+	h := figure.HandOnGrip{Thick: stopGrip, Reach: reach, Forearm: 40}
 	rest := at(stopGrip/2+stopRest-stopBlade/2, 0)
 	marks := append([]drawing.Mark{}, figure.Ghost(drawing.Limb{A: rest.Plus(at(0, 5)), B: rest.Plus(at(0, -5)),
 		Ra: stopBlade / 2, Rb: stopBlade / 2})...)
 	marks = append(marks, h.Side()...)
+	marks = append(marks, drawing.Label{Role: drawing.Before, At: rest.Plus(at(stopBlade/2, 6)), Side: at(0.5, 1),
+		Text: words.Of("at rest")})
 	return append(marks, figure.Arrow(drawing.Hot, rest.Plus(at(0, -26)), at(stopGrip/2+reach-stopBlade/2, -26), 10)...)
 }
