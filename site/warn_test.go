@@ -135,7 +135,7 @@ func TestACautionTwiceIsAMistake(t *testing.T) {
 	}
 	_, bad := loadFS(content.Files, own, "", everything(), nil)
 	text := lines(bad)
-	if !strings.Contains(text, "is given twice") {
+	if !strings.Contains(text, "stands twice") {
 		t.Errorf("no mistake:\n%s", text)
 	}
 }
