@@ -4,6 +4,7 @@ import { all, fieldOf, hit, make } from "./dom.js";
 import * as engine from "./engine.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 /** @import { Pair } from "./types.d.ts" */
 
 const pause = 400; // ms without typing before the table is drawn
@@ -97,7 +98,7 @@ function own(place, button) {
   const free = (/** @type {string} */ key) => !record.at(key) || record.at(`from ${key}`) === `${key}.${source}`;
   const kept = mine.filter(([key, value]) => !free(key) && Number(record.at(key)) !== Number(value));
   lay(mine.filter(([key]) => free(key)), parts);
-  const said = `${button.textContent}. Numbers of the chart that every chapter uses now: ${mine.length - kept.length}.`;
+  const said = t("{0}. Numbers of the chart that every chapter uses now: {1}.", button.textContent ?? "", mine.length - kept.length);
   const line = /** @type {HTMLElement} */ (place.querySelector(".taken"));
   line.replaceChildren(said);
   const act = (/** @type {string} */ label, /** @type {() => void} */ does) => {
@@ -109,14 +110,14 @@ function own(place, button) {
     line.append(" ", it);
   };
   if (kept.length) {
-    line.append(` Kept as you have them: ${kept.map(([key]) => name(place, key)).join(", ")}.`);
-    act("Take the chart’s for these too", () => lay(kept, parts));
+    line.append(" ", t("Kept as you have them: {0}.", kept.map(([key]) => name(place, key)).join(", ")));
+    act(t("Take the chart’s for these too"), () => lay(kept, parts));
   }
-  act("Undo", () => {
+  act(t("Undo"), () => {
     const was = new Map([...new URLSearchParams(before)].filter(([key]) => key !== "from" && key !== "estimated"));
     const marks = [...new URLSearchParams(before)].filter(([key, value]) => (key === "from" || key === "estimated") && mine.some(([k]) => k === value.split(".")[0]));
     record.put(mine.map(([key]) => [key, was.get(key) ?? ""]), undefined, marks);
-    line.replaceChildren("Your numbers are as they were.");
+    line.replaceChildren(t("Your numbers are as they were."));
     say(line.textContent);
   });
   line.hidden = false;

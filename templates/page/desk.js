@@ -6,6 +6,7 @@ import { mend } from "./mend.js";
 import * as record from "./record.js";
 import { across, follow } from "./room.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 /** @import { Pair, Problem, Question, Reply } from "./types.d.ts" */
 
 const { root } = document.documentElement.dataset;
@@ -69,12 +70,12 @@ export function begin(place) {
   engine.on.down = (loaded) => {
     const note = place.querySelector(".offline") ?? place.insertBefore(make("p", {}), place.firstChild);
     note.className = "offline problem";
-    const again = make("button", { type: "button", textContent: "Try again" });
+    const again = make("button", { type: "button", textContent: t("Try again") });
     again.onclick = () => {
       note.remove();
       engine.again();
     };
-    note.replaceChildren(loaded ? "What computes stopped three times within a minute. Your numbers are kept. " : "What computes on this page could not be loaded. Your numbers are kept. ", again);
+    note.replaceChildren(loaded ? t("What computes stopped three times within a minute. Your numbers are kept.") : t("What computes on this page could not be loaded. Your numbers are kept."), " ", again);
   };
   engine.begin();
   place.addEventListener("pointerenter", engine.begin, { once: true });
@@ -112,15 +113,15 @@ export async function copy(text, place) {
   try {
     await navigator.clipboard.writeText(text);
     place.querySelector(".by-hand")?.remove();
-    say("The link is copied.");
+    say(t("The link is copied."));
     return true;
   } catch {
     const old = /** @type {HTMLTextAreaElement | null} */ (place.querySelector(".by-hand"));
-    const box = old ?? make("textarea", { className: "by-hand", readOnly: true, rows: 3, ariaLabel: "The link, to be copied" });
+    const box = old ?? make("textarea", { className: "by-hand", readOnly: true, rows: 3, ariaLabel: t("The link, to be copied") });
     box.value = text;
     place.append(box);
     box.select();
-    say("The link is marked. Copy it.");
+    say(t("The link is marked. Copy it."));
     return false;
   }
 }
@@ -142,7 +143,7 @@ export async function code(text, place) {
   try {
     bits = generate(text, { minCorrectionLevel: text.length > 700 ? correction.L : correction.M });
   } catch {
-    caption.textContent = "That is too much for a code. Send the link or the file.";
+    caption.textContent = t("That is too much for a code. Send the link or the file.");
   }
   if (bits) {
     const svg = document.createElementNS("http://www.w3.org/2000/svg", "svg"), path = document.createElementNS(svg.namespaceURI, "path");
@@ -152,12 +153,12 @@ export async function code(text, place) {
     }
     svg.setAttribute("viewBox", `0 0 ${bits.size + 8} ${bits.size + 8}`);
     svg.setAttribute("role", "img");
-    svg.setAttribute("aria-label", "Code with the link");
+    svg.setAttribute("aria-label", t("Code with the link"));
     svg.setAttribute("shape-rendering", "crispEdges");
     path.setAttribute("d", d);
     svg.append(path);
     figure.append(svg);
-    caption.textContent = "Point another phone’s camera at it. The link in it holds everything that is shown above.";
+    caption.textContent = t("Point another phone’s camera at it. The link in it holds everything that is shown above.");
   }
   figure.append(caption);
   place.append(figure);

@@ -3,6 +3,7 @@
 // the newest of each bench waiting. A dead worker is replaced, and never asked again what
 // it died of.
 import { policy, sameOrigin } from "./policy.js";
+import { t } from "./text.js";
 /** @import { Asker, Message, Question, Reply } from "./types.d.ts" */
 
 const patience = 5000; // ms for one answer
@@ -11,7 +12,7 @@ const fragment = policy("plumbline-fragment", { createHTML: (/** @type {string} 
 const trusted = (html) => fragment.createHTML(html);
 /** @type {Set<string>} questions that a worker died of */
 const deadly = new Set();
-const spared = "The engine stopped while it computed this and was started again. Your numbers are kept. Change one of them to ask again.";
+const spared = t("The engine stopped while it computed this and was started again. Your numbers are kept. Change one of them to ask again.");
 let begun = false, count = 0;
 
 /**

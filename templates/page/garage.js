@@ -6,17 +6,20 @@ import { all, make, one } from "./dom.js";
 import * as engine from "./engine.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 import * as voice from "./voice.js";
 
 const acts = all(document, ".acts > li");
-const rides = ["ridden once", "ridden twice"];
+const rides = ["ridden once", "ridden twice"]; // the names of their ticks
+/** @param {string} ride */
+const rideSaid = (ride) => (ride === rides[0] ? t("ridden once") : t("ridden twice"));
 
 const where = make("p", { className: "at" });
 const plan = make("div", { className: "setting" }), act = make("div", { className: "act", tabIndex: -1 });
-const aloud = make("button", { type: "button", hidden: true }, "Read aloud");
-const shut = make("button", { type: "button" }, "Close");
-const back = make("button", { type: "button" }, "Back"), on = make("button", { type: "button", className: "main" }, "Next");
-const dialog = make("dialog", { className: "walk-through", ariaLabel: "Set it, one act a screen" },
+const aloud = make("button", { type: "button", hidden: true }, t("Read aloud"));
+const shut = make("button", { type: "button" }, t("Close"));
+const back = make("button", { type: "button" }, t("Back")), on = make("button", { type: "button", className: "main" }, t("Next"));
+const dialog = make("dialog", { className: "walk-through", ariaLabel: t("Set it, one act a screen") },
   make("div", { className: "head" }, where, aloud, shut),
   make("div", { className: "room" }, plan, act), make("div", { className: "turn" }, back, on));
 document.body.append(dialog);
@@ -65,7 +68,7 @@ function doing() {
   const item = /** @type {HTMLElement} */ (acts[at].cloneNode(true));
   const tick = one(item, "[data-tick]", HTMLInputElement), cautions = all(item, ".caution");
   for (const part of [tick, ...cautions]) part.remove();
-  return [make("div", { className: "do" }, ...item.childNodes), ...cautions, box(tick.dataset.tick ?? "", "Done")];
+  return [make("div", { className: "do" }, ...item.childNodes), ...cautions, box(tick.dataset.tick ?? "", t("Done"))];
 }
 
 /** What is ridden before the next step, and what then stands on the sheet. */
@@ -73,10 +76,10 @@ function riding() {
   const here = current(), list = here?.parentElement;
   if (!here || !list?.dataset.value) {
     const page = acts[0].querySelector("[data-tick]")?.getAttribute("data-tick")?.split(" ")[0];
-    return [titled("Ride it"), make("p", {}, "Ride this setting twice before you change anything else."), ...rides.map((ride) => box(`${page} ${ride}`, ride))];
+    return [titled(t("Ride it")), make("p", {}, t("Ride this setting twice before you change anything else.")), ...rides.map((ride) => box(`${page} ${ride}`, rideSaid(ride)))];
   }
-  return [titled(`Ride ${one(here, ".big").textContent}`), make("p", {}, "Slowly and on safe ground first, then a loop that you know."),
-    ...rides.map((ride) => box(name(here, ride), ride)), ...(ridden(here) ? afterwards(here, list) : [])];
+  return [titled(t("Ride {0}", one(here, ".big").textContent ?? "")), make("p", {}, t("Slowly and on safe ground first, then a loop that you know.")),
+    ...rides.map((ride) => box(name(here, ride), rideSaid(ride))), ...(ridden(here) ? afterwards(here, list) : [])];
 }
 
 /**
@@ -85,7 +88,7 @@ function riding() {
  * @param {HTMLElement} list
  */
 function afterwards(here, { dataset: { key = "", value = "", from } }) {
-  const last = "last" in here.dataset, press = make("button", { type: "button", className: "main" }, last ? "Write it on the sheet as made" : "Take the next step");
+  const last = "last" in here.dataset, press = make("button", { type: "button", className: "main" }, last ? t("Write it on the sheet as made") : t("Take the next step"));
   press.onclick = () => {
     if (!last) {
       for (const { dataset } of all(document, ".acts > li [data-tick]")) record.tick(dataset.tick ?? "", false);
@@ -97,20 +100,20 @@ function afterwards(here, { dataset: { key = "", value = "", from } }) {
     if (record.at(key) !== value) record.use(key, value, from ? [["from", `${key}.${from}`]] : []);
     record.put([], undefined, [[`${key}.done`, today()]]);
     dialog.close();
-    say("It stands on your sheet as made. The old value is kept beside it.");
+    say(t("It stands on your sheet as made. The old value is kept beside it."));
   };
-  return [make("p", {}, last ? "That was the last step." : "Go on, or stop here if it feels good."), press];
+  return [make("p", {}, last ? t("That was the last step.") : t("Go on, or stop here if it feels good.")), press];
 }
 
 /** Shows the act, and takes the focus to it. */
 function show() {
   const end = at >= acts.length;
-  where.replaceChildren(make("b", {}, end ? "The ride" : `Act ${at + 1} of ${acts.length}`), ` ${document.querySelector("h1")?.textContent ?? ""}`);
+  where.replaceChildren(make("b", {}, end ? t("The ride") : t("Act {0} of {1}", at + 1, acts.length)), ` ${document.querySelector("h1")?.textContent ?? ""}`);
   const here = current();
   for (const item of steps()) item.hidden = item !== here;
   act.replaceChildren(...(end ? riding() : doing()));
   back.disabled = at === 0;
-  on.textContent = end ? "Finish" : at === acts.length - 1 ? "Next: ride" : "Next";
+  on.textContent = end ? t("Finish") : at === acts.length - 1 ? t("Next: ride") : t("Next");
   act.parentElement?.scrollTo(0, 0);
   voice.stop();
 }

@@ -4,6 +4,7 @@ import { ask, drawer, fill, tell, today } from "./desk.js";
 import { all, fieldOf, hit, named, one } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 
 /**
  * Follows the log of the bike that is on show.
@@ -57,7 +58,7 @@ export function logs(desk) {
     if (!pairs?.length) return;
     record.note({ on: "", ...Object.fromEntries(pairs) });
     empty();
-    say("The line stands in the log.");
+    say(t("The line stands in the log."));
   };
 
   function show() {

@@ -1,5 +1,6 @@
 // What was likely meant, as a button beside the sentence that asks for it.
 import { make } from "./dom.js";
+import { t } from "./text.js";
 /** @import { Problem } from "./types.d.ts" */
 
 /**
@@ -10,7 +11,7 @@ import { make } from "./dom.js";
  */
 export function mend(line, { suggest }, take) {
   if (!suggest) return;
-  const button = make("button", { type: "button", className: "mend" }, `Use ${suggest}`);
+  const button = make("button", { type: "button", className: "mend" }, t("Use {0}", suggest));
   // The field keeps the focus, or leaving it would write this line anew under the finger.
   button.onpointerdown = (event) => event.preventDefault();
   button.onclick = () => take(suggest);

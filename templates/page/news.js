@@ -3,9 +3,10 @@
 import { make, one } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 /** @import { Answer } from "./types.d.ts" */
 
-const place = make("section", { className: "news", hidden: true, tabIndex: -1, ariaLabel: "Your numbers" });
+const place = make("section", { className: "news", hidden: true, tabIndex: -1, ariaLabel: t("Your numbers") });
 one(document, "main").prepend(place);
 
 /** @param {string} text @param {() => void} does @param {string} [className] */
@@ -14,28 +15,28 @@ const button = (text, does, className = "") => make("button", { type: "button", 
 // Whose numbers came, as the page says it.
 function whose() {
   const riders = record.arrived()?.riders ?? [], names = riders.map((rider) => new URLSearchParams(rider.record).get("name") ?? "").filter(Boolean);
-  if (riders.length > 1) return `${riders.length} riders’ numbers`;
-  return names[0] ? `${names[0]}’s numbers` : "numbers that are not yours on this device";
+  if (riders.length > 1) return t("{0} riders’ numbers", riders.length);
+  return names[0] ? t("{0}’s numbers", names[0]) : t("numbers that are not yours on this device");
 }
 
 /** @param {Answer} how */
 const answer = (how) => {
   record.answer(how);
-  say(record.undoable() && how !== "cancel" ? record.undoable() : "Your own numbers are on show.");
+  say(record.undoable() && how !== "cancel" ? record.undoable() : t("Your own numbers are on show."));
 };
 
 function question() {
   const link = record.apart(), sent = record.at("ask.back") !== undefined && link;
   const about = link
-    ? `This page shows ${whose()}${sent ? ", sent for a fitting" : ", from a link"}. Nothing of them is kept here yet.`
-    : `The file has ${whose()}. Nothing of it is taken in yet.`;
+    ? sent ? t("This page shows {0}, sent for a fitting. Nothing of them is kept here yet.", whose()) : t("This page shows {0}, from a link. Nothing of them is kept here yet.", whose())
+    : t("The file has {0}. Nothing of it is taken in yet.", whose());
   const none = !record.owns();
   return [
     make("p", {}, about),
     make("p", { className: "line" },
-      button(none ? "Keep them" : "Keep both", () => answer("both"), "main"),
-      ...none ? [] : [button("Replace mine", () => answer("replace"))],
-      button(link ? none ? "Leave them" : "Back to mine" : "Cancel", () => answer("cancel"))),
+      button(none ? t("Keep them") : t("Keep both"), () => answer("both"), "main"),
+      ...none ? [] : [button(t("Replace mine"), () => answer("replace"))],
+      button(link ? none ? t("Leave them") : t("Back to mine") : t("Cancel"), () => answer("cancel"))),
   ];
 }
 
@@ -43,9 +44,9 @@ function question() {
 export function show() {
   const asks = record.arrived() !== undefined, can = record.undoable(), was = place.hidden ? "" : place.textContent;
   place.hidden = !asks && !can;
-  place.replaceChildren(...asks ? question() : [], ...!asks && can ? [make("p", { className: "line" }, make("span", {}, can), button("Undo", () => {
+  place.replaceChildren(...asks ? question() : [], ...!asks && can ? [make("p", { className: "line" }, make("span", {}, can), button(t("Undo"), () => {
     record.undo();
-    say("It is as it was.");
+    say(t("It is as it was."));
   }))] : []);
   if (!place.hidden && place.textContent !== was) {
     place.scrollIntoView({ block: "nearest" });

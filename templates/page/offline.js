@@ -2,6 +2,7 @@
 import { one } from "./dom.js";
 import { sameOrigin } from "./policy.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 
 /**
  * Under which a tab knows that the copy is not wanted, for as long as it is open.
@@ -27,7 +28,7 @@ const offer = (place, worker) => {
     } catch { /* it comes back with the next page */ }
     await worker.unregister();
     await drop(worker.scope);
-    place.textContent = "The offline copy is removed. It comes back at your next visit.";
+    place.textContent = t("The offline copy is removed. It comes back at your next visit.");
     say(place.textContent);
   };
   place.hidden = false;

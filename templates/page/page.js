@@ -5,11 +5,12 @@ import { all, hit, one } from "./dom.js";
 import * as engine from "./engine.js";
 import { follow } from "./keyboard.js";
 import * as record from "./record.js";
+import { t } from "./text.js";
 import { fill } from "./tools.js";
 
 record.open();
 fill(one(document, "[data-tools]"));
-for (const line of all(document, ".offline")) line.textContent = "Worked example. Your own numbers can be typed in a moment.";
+for (const line of all(document, ".offline")) line.textContent = t("Worked example. Your own numbers can be typed in a moment.");
 if (document.querySelector("main[data-step]:not(:has(.sheet-desk))")) import("./where.js").then(({ arrive }) => arrive(), () => {});
 const front = /** @type {HTMLElement | null} */ (document.querySelector("[data-welcome]"));
 if (front) {

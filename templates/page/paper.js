@@ -3,6 +3,7 @@
 // chapter.
 
 import { make } from "./dom.js";
+import { t } from "./text.js";
 
 /**
  * Offers the print below the acts.
@@ -16,7 +17,7 @@ export function offer(acts) {
       dataset.paper = "garage";
       print();
     },
-  }, "Print this for the garage");
+  }, t("Print this for the garage"));
   acts.after(make("p", { className: "paper" }, button));
   addEventListener("afterprint", () => {
     delete dataset.paper;

@@ -4,12 +4,13 @@ import { bend } from "./bend.js";
 import { all, make, named } from "./dom.js";
 import { draw, open as load } from "./photofile.js";
 import * as record from "./record.js";
+import { decimal, pieces, t } from "./text.js";
 /** @import { Bend } from "./types.d.ts" */
 
 const low = 2.2; // degrees that film from the side reads low (Fonda, Šarabon and Li 2014)
 const off = 3; // pixels on the screen by which a point may be misplaced
 const near = 16; // pixels on the screen within which a click means a point that is there
-const names = ["Hip", "Knee", "Ankle"];
+const names = [t("Hip"), t("Knee"), t("Ankle")], clicks = [t("Click the hip."), t("Click the knee."), t("Click the ankle.")];
 
 /**
  * Makes an element of a drawing.
@@ -36,13 +37,13 @@ const line = (d, kind) => [shape("path", { d, class: "halo" }), shape("path", { 
  */
 const cross = (x, y, arm) => `M${x - arm} ${y}h${arm - 4}m8 0h${arm - 4}M${x} ${y - arm}v${arm - 4}m0 8v${arm - 4}`;
 
-const canvas = make("canvas", { role: "img", ariaLabel: "Your photo" });
+const canvas = make("canvas", { role: "img", ariaLabel: t("Your photo") });
 const sketch = shape("svg", { "aria-hidden": "true" });
 const whole = make("div", { className: "whole" }, canvas, sketch);
 const points = names.map((joint, i) => {
   const glass = make("canvas", {}), mark = shape("svg", { "aria-hidden": "true", viewBox: "-50 -50 100 100" }, ...line(cross(0, 0, 26), "hot"));
   const state = make("small", {});
-  const aim = make("div", { role: "slider", className: "aim", tabIndex: 0, ariaLabel: joint, ariaRoleDescription: "cross on the photo", ariaValueMin: "0" }, glass, mark);
+  const aim = make("div", { role: "slider", className: "aim", tabIndex: 0, ariaLabel: joint, ariaRoleDescription: t("cross on the photo"), ariaValueMin: "0" }, glass, mark);
   aim.setAttribute("aria-describedby", "photo-keys");
   const box = make("div", { className: "point" }, aim, make("p", {}, make("b", {}, joint), " ", state));
   return { name: joint, aim, glass, state, start: 0.3 + 0.25 * i, box, x: 0, y: 0, by: 1, placed: false };
@@ -53,22 +54,22 @@ const points = names.map((joint, i) => {
 const file = make("input", { type: "file", id: "photo-file", accept: "image/jpeg,image/png,image/webp" });
 const wrong = make("p", { role: "alert", className: "wrong", id: "photo-wrong" });
 const work = make("div", { className: "work", hidden: true },
-  make("p", { id: "photo-keys" }, "Click hip, knee and ankle. Then slide each detail until its cross sits on the joint. By keys: Tab goes from point to point, arrows move by 1 pixel, with Shift by 10, Enter places."),
+  make("p", { id: "photo-keys" }, t("Click hip, knee and ankle. Then slide each detail until its cross sits on the joint. By keys: Tab goes from point to point, arrows move by 1 pixel, with Shift by 10, Enter places.")),
   whole, make("div", { className: "points" }, ...points.map(({ box }) => box)));
 const status = make("p", { role: "status" });
 const note = make("p", { className: "note" });
 const ways = make("fieldset", {});
 const add = make("input", { type: "checkbox" });
-const use = make("button", { type: "button", className: "take" }, "Use this");
-const again = make("button", { type: "button" }, "Clear the points");
+const use = make("button", { type: "button", className: "take" }, t("Use this"));
+const again = make("button", { type: "button" }, t("Clear the points"));
 const end = make("div", { className: "end", hidden: true }, note, ways,
-  make("label", {}, add, ` Add ${low}°: film from the side read about that much low against a measurement in space (Fonda, Šarabon and Li 2014).`),
+  make("label", {}, add, " ", t("Add {0}°: film from the side read about that much low against a measurement in space (Fonda, Šarabon and Li 2014).", low)),
   make("div", { className: "buttons" }, use, again));
-const shut = make("button", { type: "button" }, "Close");
+const shut = make("button", { type: "button" }, t("Close"));
 const dialog = make("dialog", { className: "photo" },
-  make("div", { className: "head" }, make("h2", { id: "photo-title" }, "Read your knee off a photo"), shut),
-  make("p", {}, "Take it from the side, square to the bike, with the crank in line with the seat. The photo stays on this page: it is not sent and not kept."),
-  make("label", { htmlFor: file.id }, "Your side photo"), file, wrong, work, status, end);
+  make("div", { className: "head" }, make("h2", { id: "photo-title" }, t("Read your knee off a photo")), shut),
+  make("p", {}, t("Take it from the side, square to the bike, with the crank in line with the seat. The photo stays on this page: it is not sent and not kept.")),
+  make("label", { htmlFor: file.id }, t("Your side photo")), file, wrong, work, status, end);
 dialog.setAttribute("aria-labelledby", "photo-title");
 file.setAttribute("aria-describedby", wrong.id);
 document.body.append(dialog);
@@ -153,14 +154,15 @@ function show() {
  */
 function tell(next, found) {
   note.textContent = "";
-  if (work.hidden) status.textContent = wrong.textContent ? "" : "Pick a photo first.";
-  else if (next) status.textContent = `Click the ${next.name.toLowerCase()}.`;
-  else if (!found) status.textContent = "Two of the points lie on one spot. Move one of them to its joint.";
+  if (work.hidden) status.textContent = wrong.textContent ? "" : t("Pick a photo first.");
+  else if (next) status.textContent = clicks[points.indexOf(next)];
+  else if (!found) status.textContent = t("Two of the points lie on one spot. Move one of them to its joint.");
   else {
-    status.replaceChildren("Knee bend ", make("b", {}, `${reading}°`), ` ± ${found.margin.toFixed(1)}°${add.checked ? `, with ${low}° added` : ""}. A straight leg is 0.`);
-    note.textContent = `The ± comes from ${off} pixels on your screen at each point; where the stickers sit adds to it.`;
-    if (found.margin > 4) note.textContent += " The leg is small here: slide each detail, or take a photo in which it is larger.";
-    if (found.angle > 70) note.textContent += " A knee as bent as this is not at the bottom of the stroke. Is each point on its joint?";
+    const bold = make("b", {}, `${decimal(Number(reading), 1)}°`), margin = decimal(found.margin, 1);
+    status.replaceChildren(...add.checked ? pieces("Knee bend {0} ± {1}°, with {2}° added. A straight leg is 0.", bold, margin, String(low)) : pieces("Knee bend {0} ± {1}°. A straight leg is 0.", bold, margin));
+    note.textContent = t("The ± comes from {0} pixels on your screen at each point; where the stickers sit adds to it.", off);
+    if (found.margin > 4) note.append(" ", t("The leg is small here: slide each detail, or take a photo in which it is larger."));
+    if (found.angle > 70) note.append(" ", t("A knee as bent as this is not at the bottom of the stroke. Is each point on its joint?"));
   }
 }
 
@@ -210,17 +212,17 @@ function magnify({ glass, aim, state, x, y, placed }, { detail }) {
     ink.drawImage(canvas, x - width / detail / 2, y - height / detail / 2, width / detail, height / detail, 0, 0, glass.width, glass.height);
   }
   aim.classList.toggle("loose", !placed);
-  state.textContent = placed ? "" : "not placed";
+  state.textContent = placed ? "" : t("not placed");
   aim.ariaValueMax = String(canvas.width);
   aim.ariaValueNow = String(Math.round(x));
-  aim.ariaValueText = `${placed ? "" : "not placed, "}${Math.round(x)} across, ${Math.round(y)} down`;
+  aim.ariaValueText = placed ? t("{0} across, {1} down", Math.round(x), Math.round(y)) : t("not placed, {0} across, {1} down", Math.round(x), Math.round(y));
 }
 
 file.onchange = async () => {
   const picked = file.files?.[0], mine = ++turn;
   if (!picked) return;
   wrong.textContent = "";
-  status.textContent = "The photo is being opened.";
+  status.textContent = t("The photo is being opened.");
   let bitmap;
   try {
     bitmap = await load(picked);
@@ -309,7 +311,7 @@ const inForm = (key) => (form ? named(form, key) : []);
 use.onclick = () => {
   const choices = all(ways, "input", HTMLInputElement), way = choices.find(({ checked }) => checked);
   if (choices.length && !way) {
-    status.textContent = "Say first how the knee was read.";
+    status.textContent = t("Say first how the knee was read.");
     choices[0].focus();
     return;
   }

@@ -1,5 +1,6 @@
 // Opens a photo that the reader picked. Its size is read from its first bytes, so
 // that a huge one is refused before it is decoded, and a large one is decoded small.
+import { t } from "./text.js";
 const most = 64e6; // pixels: decoded, about 256 MB, which a phone may still hold
 const longest = 1600; // pixels of the copy that is worked on
 const least = 100; // pixels; on less nobody finds a joint
@@ -67,19 +68,19 @@ function webp(head, kind) {
  */
 export async function open(file) {
   const found = await size(file).catch(() => undefined);
-  if (!found) throw new Error(`“${file.name}” is no photo that this page can open. It opens JPEG, PNG and WebP: save the photo as one of these, or pick a screenshot of it.`);
-  const [wide, high] = found, said = `${wide} by ${high} pixels`;
+  if (!found) throw new Error(t("“{0}” is no photo that this page can open. It opens JPEG, PNG and WebP: save the photo as one of these, or pick a screenshot of it.", file.name));
+  const [wide, high] = found, said = t("{0} by {1} pixels", wide, high);
   if (wide * high > most) {
-    throw new Error(`This photo has ${said}, more than the ${most / 1e6} million that this page opens. Save a smaller copy: 4000 pixels along its longer side are plenty.`);
+    throw new Error(t("This photo has {0}, more than the {1} million that this page opens. Save a smaller copy: 4000 pixels along its longer side are plenty.", said, most / 1e6));
   }
   const shrink = Math.min(1, longest / Math.max(wide, high));
-  if (Math.min(wide, high) * shrink < least) throw new Error(`This picture has ${said}, too few to find three joints on. Pick one in which the whole leg can be seen.`);
+  if (Math.min(wide, high) * shrink < least) throw new Error(t("This picture has {0}, too few to find three joints on. Pick one in which the whole leg can be seen.", said));
   try {
     // One side is given and the other follows, because a photo that was taken
     // upright may be turned while it is decoded.
     return await globalThis.createImageBitmap(file, shrink < 1 ? { resizeWidth: Math.round(wide * shrink), resizeQuality: "high" } : {});
   } catch {
-    throw new Error(`“${file.name}” begins like a photo, but could not be opened. It may be damaged or copied only in part.`);
+    throw new Error(t("“{0}” begins like a photo, but could not be opened. It may be damaged or copied only in part.", file.name));
   }
 }
 

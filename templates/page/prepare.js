@@ -5,6 +5,7 @@ import { all, fieldOf, hit, make, named, one } from "./dom.js";
 import { file } from "./file.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 import { kept, units as tapped } from "./unit.js";
 
 const pause = 400; // ms without typing before a reading is looked at
@@ -104,7 +105,7 @@ async function show(to, still) {
   });
   one(paper, ".asking").hidden = step > 0;
   progress.hidden = false;
-  progress.textContent = last ? "Ready to send" : `${step + 1} of ${steps.length - 1}`;
+  progress.textContent = last ? t("Ready to send") : t("{0} of {1}", step + 1, steps.length - 1);
   walk.hidden = false;
   one(walk, "[data-do=before]", HTMLButtonElement).disabled = step === 0;
   for (const name of ["skip", "after"]) one(walk, `[data-do=${name}]`).hidden = last;
@@ -133,7 +134,7 @@ async function look() {
   if (link) {
     message.href = link;
     const [, to = ""] = /^(?:mailto|sms):([^?]*)/.exec(link) ?? [];
-    message.textContent = link.startsWith("sms:") ? `Send a message to ${to}` : `Send a mail to ${to}`;
+    message.textContent = link.startsWith("sms:") ? t("Send a message to {0}", to) : t("Send a mail to {0}", to);
   }
   one(form, "[data-do=share]").hidden = !canShare();
 }
@@ -210,7 +211,7 @@ const ways = {
     await check(key);
     show(step + 1);
   },
-  share: () => share("Measurements for a fitting", sentLink()),
+  share: () => share(t("Measurements for a fitting"), sentLink()),
   copy: () => copy(sentLink(), place()),
   code: () => code(sentLink(), place()),
   json: async () => {
@@ -290,7 +291,7 @@ composer.onsubmit = (event) => event.preventDefault();
 /** @type {Record<string, () => unknown>} */
 const fitters = {
   copy: () => copy(link.value, one(composer, ".code-place")),
-  share: () => share("Measurements for a fitting", link.value),
+  share: () => share(t("Measurements for a fitting"), link.value),
   code: () => code(link.value, one(composer, ".code-place")),
   try: () => {
     lay([...new URLSearchParams(composed)]);

@@ -6,6 +6,7 @@ import { sixteenths } from "./fraction.js";
 import { mend } from "./mend.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 import { beside, kept, unitOf, units } from "./unit.js";
 /** @import { Reply } from "./types.d.ts" */
 
@@ -21,7 +22,7 @@ export const readings = () => all(document, "[data-reading]").forEach(reading);
 function reading(place) {
   const { reading: key = "", label = "", unit: own = "", keyboard = "" } = place.dataset;
   const rows = make("div", { className: "rows" }), problem = make("p", { className: "problem", hidden: true });
-  const more = make("button", { type: "button", className: "more" }, "Add a reading");
+  const more = make("button", { type: "button", className: "more" }, t("Add a reading"));
   /** @type {HTMLInputElement[]} */
   let fields = [];
   let shown = "", told = "[]";
@@ -34,7 +35,7 @@ function reading(place) {
   const add = (text = "") => {
     const field = make("input", {
       type: "text", autocomplete: "off", spellcheck: false, value: text,
-      inputMode: shown === "in" ? "text" : keyboard, ariaLabel: fields.length ? `${label}, reading ${fields.length + 1}` : label,
+      inputMode: shown === "in" ? "text" : keyboard, ariaLabel: fields.length ? t("{0}, reading {1}", label, fields.length + 1) : label,
     });
     const box = make("span", { className: "entry" }, field, beside(key, shown));
     field.oninput = () => {

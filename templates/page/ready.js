@@ -1,6 +1,7 @@
 // A form that is typed into before the engine has come.
 import { all, one } from "./dom.js";
 import * as record from "./record.js";
+import { t } from "./text.js";
 
 /**
  * Makes the published form, which shows the worked example, one to type into: empty, with
@@ -15,12 +16,12 @@ export function ready(form) {
   for (const field of fields) {
     if (field.type === "radio") field.checked = field.value === "";
     else {
-      if (field.value && "placeholder" in field) field.placeholder = `for example ${field.value}`;
+      if (field.value && "placeholder" in field) field.placeholder = t("for example {0}", field.value);
       field.value = "";
     }
   }
   for (const slide of all(form, "[type=range]", HTMLInputElement)) slide.disabled = true; // it moves with the engine
-  one(form, "legend").textContent = "Your numbers";
+  one(form, "legend").textContent = t("Your numbers");
   one(form, "fieldset", HTMLFieldSetElement).disabled = false;
-  for (const line of all(form, ".offline")) line.textContent = "You can type already. The answer to your own numbers comes in a moment.";
+  for (const line of all(form, ".offline")) line.textContent = t("You can type already. The answer to your own numbers comes in a moment.");
 }

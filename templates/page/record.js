@@ -4,6 +4,7 @@
 import * as books from "./book.js";
 import * as device from "./device.js";
 import { all, decoded } from "./dom.js";
+import { t } from "./text.js";
 /** @import { Answer, Book, Change, Hear, Pair, Pairs, Place } from "./types.d.ts" */
 
 const pause = 500; // ms between addresses
@@ -238,7 +239,7 @@ export function note(...entries) {
  * @param {number} i
  */
 export function unnote(i) {
-  remark("The line is taken out.");
+  remark(t("The line is taken out."));
   commit(() => {
     here().bike.log.splice(i, 1);
   });
@@ -322,7 +323,7 @@ export const undoable = () => before?.said;
 export function undo() {
   const last = before;
   if (!last) return;
-  remark("It is as it was before.");
+  remark(t("It is as it was before."));
   ({ book, place, alone } = last);
   const { pairs: had, kept: was } = last;
   arrival = alone ? books.bookOf(had) : undefined;
@@ -344,7 +345,7 @@ export function forget(what = "all") {
     answer("cancel");
     return;
   }
-  remark(what === "all" ? "Your numbers are forgotten." : `The ${what} is forgotten.`);
+  remark(what === "all" ? t("Your numbers are forgotten.") : what === "rider" ? t("The rider is forgotten.") : t("The bike is forgotten."));
   const last = at("u");
   unsaved.clear();
   commit((now) => {
@@ -404,7 +405,7 @@ export function answer(how) {
   if (!them && !mine) return;
   if (mine) unsaved.clear();
   if (how !== "cancel") {
-    remark(how === "replace" ? "Your numbers are replaced." : "Both are kept.");
+    remark(how === "replace" ? t("Your numbers are replaced.") : t("Both are kept."));
     alone = false;
     commit((now) => {
       place = books[how === "replace" ? "replaceBy" : "addAll"](now, place, mine || !them ? books.bookOf(pairs) : them);
@@ -464,7 +465,7 @@ function arrive(given) {
     return given;
   }
   pairs = own;
-  remark("The link’s numbers took the place of those that were here.");
+  remark(t("The link’s numbers took the place of those that were here."));
   place = books.replaceBy(book, place, arrival);
   device.save(book, false);
   arrival = undefined;

@@ -5,6 +5,7 @@
 import { all, make, one } from "./dom.js";
 import { file } from "./file.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 
 const space = "http://www.w3.org/2000/svg";
 const looks = ["fill", "stroke", "stroke-width", "stroke-dasharray", "stroke-linejoin", "stroke-opacity"];
@@ -287,9 +288,9 @@ export async function save(button) {
   else {
     try {
       await navigator.clipboard.write([new ClipboardItem({ "image/png": png(of) })]);
-      tell("The picture is copied.");
+      tell(t("The picture is copied."));
     } catch {
-      tell("This browser does not let a page copy a picture. Save it instead.");
+      tell(t("This browser does not let a page copy a picture. Save it instead."));
     }
   }
 }

@@ -5,6 +5,7 @@ import { make, one } from "./dom.js";
 import MiniSearch from "./minisearch.js";
 import { openedBy } from "./number.js";
 import { splitter, written } from "./split.js";
+import { counted, t } from "./text.js";
 /** @import { Index, Opened, Thing } from "./types.d.ts" */
 
 // How much each kind of thing weighs against the others with the same words.
@@ -187,8 +188,8 @@ export const lostWords = (path) => written(path.split("/").slice(-2).join(" ").r
 
 /** @type {Record<string, string>} */
 const kinds = {
-  chapter: "Chapter", section: "Section", calculator: "Calculator", input: "Measurement", answer: "Answer",
-  table: "Table", symptom: "Symptom", word: "Word",
+  chapter: t("Chapter"), section: t("Section"), calculator: t("Calculator"), input: t("Measurement"), answer: t("Answer"),
+  table: t("Table"), symptom: t("Symptom"), word: t("Word"),
 };
 
 /**
@@ -197,12 +198,12 @@ const kinds = {
  * @param {Thing[]} more
  */
 function entry({ url, title, kind, in: where, says }, more) {
-  const about = `${kinds[kind] ?? kind}${where ? ` in ${where}` : ""}`;
+  const about = where ? t("{0} in {1}", kinds[kind] ?? kind, where) : kinds[kind] ?? kind;
   const item = make("li", {}, make("a", { href: way(url) }, title), " ",
     make("span", { className: "kind" }, about));
   if (says) item.append(make("p", {}, says));
   if (more.length > 0) {
-    item.append(make("p", { className: "also" }, "Also there: ", ...more.flatMap((thing, i) => [i > 0 ? " · " : "",
+    item.append(make("p", { className: "also" }, t("Also there:"), " ", ...more.flatMap((thing, i) => [i > 0 ? " · " : "",
       make("a", { href: way(thing.url) }, thing.title)])));
   }
   return item;
@@ -214,8 +215,8 @@ function entry({ url, title, kind, in: where, says }, more) {
  */
 function filled({ field, value, said }) {
   const href = way(field.url, { [field.key]: String(value) });
-  return make("li", { className: "filled" }, make("a", { href }, `${field.title}: ${field.label.toLowerCase()} ${said}`), " ",
-    make("span", { className: "kind" }, "Calculator"), make("p", {}, "Opens with this number filled in."));
+  return make("li", { className: "filled" }, make("a", { href }, `${field.title}: ${field.label} ${said}`), " ",
+    make("span", { className: "kind" }, kinds.calculator), make("p", {}, t("Opens with this number filled in.")));
 }
 
 /**
@@ -224,7 +225,7 @@ function filled({ field, value, said }) {
  * @param {HTMLElement} whole what lists everything
  */
 function start(place, whole) {
-  const label = make("label", { htmlFor: "find-words" }, "What are you looking for?");
+  const label = make("label", { htmlFor: "find-words" }, t("What are you looking for?"));
   const input = make("input", { id: "find-words", type: "search", name: "q", autocomplete: "off", spellcheck: false });
   const status = make("p", { role: "status" });
   const form = make("form", { role: "search" }, label, input, status);
@@ -258,18 +259,18 @@ function start(place, whole) {
     } catch {
       index = undefined;
       whole.hidden = false;
-      status.textContent = "The index could not be read. Everything is listed below.";
+      status.textContent = t("The index could not be read. Everything is listed below.");
       return;
     }
     if (mine !== turn) return;
     const { opens, found, read, missing } = result;
     list.replaceChildren(...opens ? [filled(opens)] : [], ...found.slice(0, 20).map(({ thing, more }) => entry(thing, more)));
     const said = [];
-    if (found.length === 0 && !opens) said.push("Nothing found. Try another word, or choose from the list below.");
-    if (read) said.push(`Shown for “${read}”.`);
-    if (missing.length > 0 && found.length > 0) said.push(`Nothing has “${missing.join("”, “")}”.`);
+    if (found.length === 0 && !opens) said.push(t("Nothing found. Try another word, or choose from the list below."));
+    if (read) said.push(t("Shown for “{0}”.", read));
+    if (missing.length > 0 && found.length > 0) said.push(...missing.map((word) => t("Nothing has “{0}”.", word)));
     whole.hidden = found.length > 0 || opens !== undefined;
-    status.textContent = said.join(" ") || `${found.length === 1 ? "One page" : `${found.length} pages`} found.`;
+    status.textContent = said.join(" ") || counted(found.length, "{0} page found.", "{0} pages found.");
   };
 
   load().catch(() => {

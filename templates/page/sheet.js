@@ -8,6 +8,7 @@ import { logs } from "./log.js";
 import { retype } from "./mend.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 import { beside, kept, unitOf, units } from "./unit.js";
 import { whose } from "./whose.js";
 
@@ -111,7 +112,7 @@ form.onsubmit = async (event) => {
   now.value = next.value = "";
   draft();
   hint.textContent = doubts?.join(" ") ?? "";
-  say(`${said} is written on the sheet. ${hint.textContent}`);
+  say(`${t("{0} is written on the sheet.", said)} ${hint.textContent}`);
   now.focus();
 };
 
@@ -121,17 +122,17 @@ paper.addEventListener("click", (event) => {
   const { use, value = "", from, back = "" } = button.dataset;
   if (use) {
     record.use(use, value, [["from", `${use}.${from}`]]);
-    say("Taken over.");
+    say(t("Taken over."));
   } else {
     record.back(back);
-    say("The old value is back.");
+    say(t("The old value is back."));
   }
 });
 paper.addEventListener("change", (event) => {
   const { checked, dataset: { done } } = fieldOf(event);
   if (!done || !checked) return;
   record.put([], undefined, [[`${done}.done`, today()]]);
-  say("Marked as made. The old value stays on the sheet.");
+  say(t("Marked as made. The old value stays on the sheet."));
 });
 
 // What leaves the page has a date on it.
@@ -160,7 +161,7 @@ const ways = {
   },
   json: () => save("json", "application/json"),
   csv: () => save("csv", "text/csv"),
-  share: () => share("Bike setup", link()),
+  share: () => share(t("Bike setup"), link()),
   copy: () => copy(link(), one(keep, ".code-place")),
   code: () => code(link(), one(keep, ".code-place")),
 };
@@ -176,10 +177,10 @@ picker.onchange = async () => {
   const chosen = picker.files?.[0];
   if (!chosen) return;
   picker.value = ""; // the same file can be picked again
-  const large = { text: "", spoken: "", problems: [], error: "It is larger than a record can be." };
+  const large = { text: "", spoken: "", problems: [], error: t("It is larger than a record can be.") };
   const { text, problems = [], spoken, error } = chosen.size > most ? large : await ask(desk, "open", { text: await chosen.text() });
   const messages = (error ? [{ message: error }] : problems).map(({ message }) => make("li", {}, message));
-  const result = text ? `${chosen.name}: ${spoken}` : `${chosen.name} was not opened. Nothing is changed.`;
+  const result = text ? `${chosen.name}: ${spoken}` : t("{0} was not opened. Nothing is changed.", chosen.name);
   one(keep, ".opened").replaceChildren(make("p", {}, result), ...(messages.length ? [make("ul", {}, ...messages)] : []));
   const book = text ? parse(text) : undefined;
   if (book) record.receive(book);

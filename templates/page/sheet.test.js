@@ -155,7 +155,7 @@ test("a bike is added, named, chosen and forgotten", async () => {
   field.value = "Hardtail";
   field.dispatchEvent(new Event("change"));
   assert.deepEqual([...bike.options].map(({ text }) => text), ["Trail bike", "Hardtail"]);
-  assert.match(line.textContent ?? "", /^Two bikes, one rider\. 2 steps lead to a finished setup\. Begin: A$/);
+  assert.match(line.textContent ?? "", /^2 bikes, 1 rider\. 2 steps lead to a finished setup\. Begin: A$/);
   [bike.value] = [...bike.options].map(({ value }) => value);
   bike.dispatchEvent(new Event("change"));
   assert.equal(record.at("bike"), "Trail bike");

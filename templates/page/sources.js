@@ -1,6 +1,7 @@
 // The page of sources: sorts the list by topic, as it is written, or by kind of work.
 
 import { all, make, one } from "./dom.js";
+import { t } from "./text.js";
 
 /**
  * Groups the sources by their kind, in that order; kinds that it lacks come last.
@@ -41,8 +42,8 @@ function start(place) {
   };
   const choice = (/** @type {string} */ how, /** @type {string} */ name, /** @type {boolean} */ checked) =>
     make("label", {}, make("input", { type: "radio", name: "sort", value: how, defaultChecked: checked, onchange: () => sort(how) }), ` ${name}`);
-  place.before(make("fieldset", { className: "sort" }, make("legend", {}, "Sort by"), choice("topic", "topic", true),
-    choice("kind", "strength", false)));
+  place.before(make("fieldset", { className: "sort" }, make("legend", {}, t("Sort by")), choice("topic", t("topic"), true),
+    choice("kind", t("strength"), false)));
 }
 
 // The tests have no page.

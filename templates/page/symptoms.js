@@ -4,6 +4,7 @@ import { ask, begin, fill } from "./desk.js";
 import { all, fieldOf, hit, one } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { t } from "./text.js";
 
 const place = one(document, ".symptoms"), together = one(place, ".together");
 const bar = one(place, ".ticked"), link = one(bar, "a");
@@ -27,7 +28,7 @@ async function show() {
   for (const box of boxes) box.checked = record.ticked(name(box));
   const felt = boxes.filter(({ checked }) => checked), mine = ++turn;
   hide();
-  link.textContent = `${felt.length} ticked: what to try first`;
+  link.textContent = t("{0} ticked: what to try first", felt.length);
   if (!felt.length) {
     together.hidden = true;
     return;
@@ -47,7 +48,7 @@ together.addEventListener("click", (event) => {
   if (!button) return;
   const { use = "", value = "" } = button.dataset;
   record.use(use, value, []);
-  say("It stands on your sheet as Next. The bike’s own value is kept beside it.");
+  say(t("It stands on your sheet as Next. The bike’s own value is kept beside it."));
 });
 // A place on the drawing opens the first thing that is felt there.
 place.addEventListener("click", (event) => {

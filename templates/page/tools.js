@@ -2,6 +2,7 @@
 import { make } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { pieces, t } from "./text.js";
 import { follow } from "./unit.js";
 
 /**
@@ -9,9 +10,9 @@ import { follow } from "./unit.js";
  * @param {HTMLElement} place
  */
 export function fill(place) {
-  const units = make("select", {}, ...["mm", "cm", "in"].map((unit) => make("option", { value: unit }, unit === "in" ? "inches" : unit)));
+  const units = make("select", {}, ...["mm", "cm", "in"].map((unit) => make("option", { value: unit }, unit === "in" ? t("inches") : unit)));
   const kept = make("input", { type: "checkbox" });
-  const keeping = make("label", {}, kept, " Keep on this device");
+  const keeping = make("label", {}, kept, " ", t("Keep on this device"));
   const whose = make("a", { className: "whose" });
   whose.onclick = () => {
     whose.href = `${place.dataset.setup}${record.text() ? `#${record.text()}` : ""}`;
@@ -29,10 +30,10 @@ export function fill(place) {
   kept.onchange = () => {
     const wanted = kept.checked;
     kept.checked = record.keep(wanted);
-    if (wanted && !kept.checked) say("This browser keeps nothing for this page.");
-    else say(kept.checked ? "Your numbers stay in this browser until you forget them." : "Nothing is kept on this device. Your numbers stay in this tab until you close it.");
+    if (wanted && !kept.checked) say(t("This browser keeps nothing for this page."));
+    else say(kept.checked ? t("Your numbers stay in this browser until you forget them.") : t("Nothing is kept on this device. Your numbers stay in this tab until you close it."));
   };
-  place.replaceChildren(make("label", {}, "Lengths in ", units), keeping, whose);
+  place.replaceChildren(make("label", {}, ...pieces("Lengths in {0}", units)), keeping, whose);
   // On a phone the line has room only where there are several to be mistaken for one another.
   const count = () => whose.classList.toggle("several", record.riders().flatMap(({ bikes }) => bikes).length > 1);
   record.listen((_keys, _source, replaced) => {

@@ -1,6 +1,7 @@
 // The unit beside a field: a tap changes it, and never the value.
 import { hit, make } from "./dom.js";
 import * as record from "./record.js";
+import { t } from "./text.js";
 /** @import { Pair } from "./types.d.ts" */
 
 /**
@@ -36,7 +37,7 @@ export function unitOf(key, own) {
  */
 export function beside(key, unit) {
   if (!next[unit]) return make("span", { className: "unit" }, unit);
-  const button = make("button", { type: "button", className: "unit" }, make("span", {}, unit), make("span", { className: "unseen" }, ", read it in another unit"));
+  const button = make("button", { type: "button", className: "unit" }, make("span", {}, unit), make("span", { className: "unseen" }, `, ${t("read it in another unit")}`));
   Object.assign(button.dataset, { unitOf: key, next: next[unit] });
   return button;
 }

@@ -1,6 +1,7 @@
 // The front page knows a reader who was here before: at which step they are.
 import { all, make } from "./dom.js";
 import * as record from "./record.js";
+import { t } from "./text.js";
 import { reached } from "./where.js";
 
 /**
@@ -12,13 +13,13 @@ export function welcome(place) {
   place.hidden = !record.owns() && !step;
   if (place.hidden) return;
   const name = record.at("name"), link = steps[Math.max(step, 1) - 1];
-  const setup = make("a", { className: "button", href: place.dataset.welcome ?? "" }, "Your setup");
-  const on = make("a", { className: "button main", href: link?.href.split("#")[0] ?? "" }, step ? "Go on" : "Begin with step 1");
+  const setup = make("a", { className: "button", href: place.dataset.welcome ?? "" }, t("Your setup"));
+  const on = make("a", { className: "button main", href: link?.href.split("#")[0] ?? "" }, step ? t("Go on") : t("Begin with step 1"));
   for (const way of [setup, on]) {
     way.addEventListener("click", () => {
       way.href = `${way.href.split("#")[0]}${record.text() ? `#${record.text()}` : ""}`;
     });
   }
-  place.replaceChildren(make("p", {}, make("b", {}, `Welcome back${name ? `, ${name}` : ""}${step ? `: step ${step} of ${steps.length}` : ""}`), step ? ` ${link.textContent}` : ""),
+  place.replaceChildren(make("p", {}, make("b", {}, [name ? t("Welcome back, {0}", name) : t("Welcome back"), ...step ? [t("step {0} of {1}", step, steps.length)] : []].join(": ")), step ? ` ${link.textContent}` : ""),
     make("p", { className: "line" }, ...link ? [on] : [], ...place.dataset.welcome ? [setup] : []));
 }

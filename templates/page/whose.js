@@ -3,14 +3,8 @@
 import { all, make, named, one } from "./dom.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { counted, t } from "./text.js";
 import { reached } from "./where.js";
-
-/**
- * How many there are, in words.
- * @param {number} n
- * @param {string} what
- */
-const count = (n, what) => `${["No", "One", "Two", "Three", "Four", "Five"][n] ?? n} ${what}${n === 1 ? "" : "s"}`;
 
 /**
  * Choices of riders or bikes by their names, or by number where they have none.
@@ -36,17 +30,17 @@ export function whose(desk) {
    * @param {number} riding
    */
   function tell(bikes, riding) {
-    const step = reached(steps), link = steps[Math.max(step, 1) - 1], on = record.at("bike") ? ` on ${record.at("bike")}` : "";
-    const many = riding > 1 || bikes > 1 ? `${count(bikes, "bike")}, ${count(riding, "rider").toLowerCase()}. ` : "";
-    const where = step ? `Step ${step} of ${steps.length}${on}: ` : `${steps.length} steps lead to a finished setup. `;
-    line.replaceChildren(many, ...link ? [where, make("a", { href: link.href, className: "go" }, step ? `go on with ${link.textContent}` : `Begin: ${link.textContent}`)] : []);
+    const step = reached(steps), link = steps[Math.max(step, 1) - 1], on = record.at("bike");
+    const many = riding > 1 || bikes > 1 ? `${counted(bikes, "{0} bike", "{0} bikes")}, ${counted(riding, "{0} rider", "{0} riders")}. ` : "";
+    const where = !step ? t("{0} steps lead to a finished setup.", steps.length) : on ? t("Step {0} of {1} on {2}:", step, steps.length, on) : t("Step {0} of {1}:", step, steps.length);
+    line.replaceChildren(many, ...link ? [where, " ", make("a", { href: link.href, className: "go" }, step ? t("go on with {0}", link.textContent ?? "") : t("Begin: {0}", link.textContent ?? ""))] : []);
   }
 
   function show() {
     const alone = record.apart(), list = alone ? [] : record.riders(), at = record.chosen();
     const here = list.find(({ id }) => id === at?.rider), other = { id: "", name: record.at("name") ?? "" };
-    rider.replaceChildren(...options(list.length ? list : [other], alone ? "Somebody else" : "Rider", at?.rider));
-    bike.replaceChildren(...options(here?.bikes.length ? here.bikes : [{ id: "", name: record.at("bike") ?? "" }], "Bike", at?.bike));
+    rider.replaceChildren(...options(list.length ? list : [other], alone ? t("Somebody else") : t("Rider"), at?.rider));
+    bike.replaceChildren(...options(here?.bikes.length ? here.bikes : [{ id: "", name: record.at("bike") ?? "" }], t("Bike"), at?.bike));
     for (const [field, key] of fields) if (document.activeElement !== field) field.value = record.at(key) ?? "";
     tell(here?.bikes.length || 1, Math.max(list.length, 1));
   }
@@ -64,7 +58,7 @@ export function whose(desk) {
       add("");
       one(form, "details").setAttribute("open", "");
       named(form, what === "rider" ? "name" : "bike-name")[0].focus();
-      say(`A ${what} is added. Give it a name.`);
+      say(what === "rider" ? t("A rider is added. Give them a name.") : t("A bike is added. Give it a name."));
     };
   };
   adding("rider", record.addRider);

@@ -2,6 +2,7 @@
 // the glossary's own page.
 
 import { decoded, make } from "./dom.js";
+import { t } from "./text.js";
 
 /** @type {Map<string, Promise<Document>>} */
 const pages = new Map();
@@ -54,10 +55,10 @@ export async function explain(link) {
   if (!entry || !says) throw new Error("the glossary lacks this word");
   box ??= document.body.appendChild(make("div", { id: "word", className: "explained", popover: "auto", tabIndex: -1 }));
   const picture = entry.querySelector(".picture svg");
-  const close = make("button", { type: "button", onclick: () => box?.hidePopover() }, "Close");
+  const close = make("button", { type: "button", onclick: () => box?.hidePopover() }, t("Close"));
   box.replaceChildren(make("p", {}, make("b", {}, `${entry.querySelector("dfn")?.textContent ?? ""}. `), says),
     ...picture ? [document.importNode(picture, true)] : [],
-    make("p", { className: "ways" }, make("a", { href: link.href }, "Glossary"), " ", close));
+    make("p", { className: "ways" }, make("a", { href: link.href }, t("Glossary")), " ", close));
   box.setAttribute("aria-label", link.textContent ?? "");
   box.showPopover();
   const at = link.getBoundingClientRect(), size = box.getBoundingClientRect();
