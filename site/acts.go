@@ -112,7 +112,7 @@ func (w *writer) box(out util.BufWriter, _ []byte, n ast.Node, entering bool) (a
 	if entering {
 		b := n.(*box)
 		_, _ = out.WriteString(`<input type="checkbox" data-tick="` + stdhtml.EscapeString(b.name) +
-			`" aria-label="Done: ` + stdhtml.EscapeString(b.label) + `">`)
+			`" aria-label="` + string(teller{w.g.reader}.Say("Done: {0}", b.label)) + `">`)
 	}
 	return ast.WalkContinue, nil
 }
@@ -155,7 +155,7 @@ func (w *writer) onward(out util.BufWriter, _ []byte, _ ast.Node, entering bool)
 	if err != nil {
 		return ast.WalkStop, err
 	}
-	_, _ = out.WriteString(next + "\n" + w.p.needs())
+	_, _ = out.WriteString(next + "\n" + w.p.needs(w.g.reader))
 	return ast.WalkContinue, nil
 }
 
@@ -167,8 +167,7 @@ func (g *Guide) button(p *guidePage) string {
 		return ""
 	}
 	return `<p class="garage" hidden><button type="button" data-settings="` + strings.Join(g.settingsOf(p), " ") +
-		`">` +
-		string(escaped(p.headings[i].text)) + `, one act a screen</button></p>`
+		`">` + string(teller{g.reader}.Say("{0}, one act a screen", p.headings[i].text)) + `</button></p>`
 }
 
 // settingsOf are the settings of the bike that a page is about, in the sheet's order:

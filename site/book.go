@@ -121,10 +121,10 @@ type leaf struct {
 func (g *Guide) volume() (*volume, error) {
 	v := &volume{guide: g, Title: g.front.Title, byKey: map[string]*leaf{}, sourceNote: map[string]int{}}
 	if g.paper.own != nil {
-		v.For = g.paper.whose()
+		v.For = g.paper.whose(g.reader)
 	}
 	for _, s := range []string{g.Notice, g.Local,
-		"Local law and the makers’ manuals come before this guide. Where something hurts, stop and ask a clinician."} {
+		g.say("Local law and the makers’ manuals come before this guide. Where something hurts, stop and ask a clinician.")} {
 		if s != "" {
 			v.Notice = append(v.Notice, s)
 		}
@@ -139,7 +139,7 @@ func (g *Guide) volume() (*volume, error) {
 		v.Cover = x.String()
 	}
 	// The sources are numbered first, because the chapters cite them by number.
-	lists := &view{}
+	lists := &view{teller: teller{g.reader}}
 	g.fillSources(lists)
 	for _, topic := range lists.Library {
 		for _, s := range topic.Sources {
@@ -147,7 +147,7 @@ func (g *Guide) volume() (*volume, error) {
 		}
 	}
 	var err error
-	if v.Front, err = v.chapter(g.front, "", "Introduction", ""); err != nil {
+	if v.Front, err = v.chapter(g.front, "", g.say("Introduction"), ""); err != nil {
 		return nil, err
 	}
 	for i := range g.parts {
@@ -166,10 +166,10 @@ func (g *Guide) volume() (*volume, error) {
 		}
 		v.Parts = append(v.Parts, p)
 	}
-	if v.Glossary, err = v.list(glossaryURL, "Glossary", g.glossaryOnPaper()); err != nil {
+	if v.Glossary, err = v.list(glossaryURL, g.say("Glossary"), g.glossaryOnPaper()); err != nil {
 		return nil, err
 	}
-	if v.Sources, err = v.list(sourcesURL, "Sources", g.sourcesOnPaper(lists)); err != nil {
+	if v.Sources, err = v.list(sourcesURL, g.say("Sources"), g.sourcesOnPaper(lists)); err != nil {
 		return nil, err
 	}
 	for _, l := range v.leaves {
@@ -179,14 +179,14 @@ func (g *Guide) volume() (*volume, error) {
 }
 
 // whose says for whom the book is.
-func (p *paper) whose() (lines []string) {
+func (p *paper) whose(r *words.Reader) (lines []string) {
 	for _, s := range []string{p.own.Name, p.own.Bike, p.own.Date} {
 		if s != "" {
 			lines = append(lines, s)
 		}
 	}
 	if lines == nil {
-		lines = []string{"With your own numbers"}
+		lines = []string{words.English("With your own numbers").Say(r)}
 	}
 	return lines
 }

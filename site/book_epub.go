@@ -41,6 +41,7 @@ type epubPicture struct{ ID, File, Type string }
 
 // epubView is what the lists are filled with.
 type epubView struct {
+	teller
 	Language, Title, Tagline string
 	Maker, ID, Modified      string
 	Summary                  string
@@ -60,7 +61,7 @@ var epubTypes = map[string]bool{".png": true, ".jpg": true, ".jpeg": true}
 // epub writes the book as an EPUB 3.
 func (v *volume) epub(made time.Time) ([]byte, error) {
 	g := v.guide
-	view := &epubView{Language: g.Language, Title: v.Title, Tagline: g.Tagline, Maker: g.Name, For: v.For,
+	view := &epubView{teller: teller{g.reader}, Language: g.Language, Title: v.Title, Tagline: g.Tagline, Maker: g.Name, For: v.For,
 		Notice: v.Notice, Own: g.paper.own != nil, CoverSVG: v.Cover, Summary: g.front.Summary,
 		Modified: made.UTC().Format("2006-01-02T15:04:05Z")}
 	view.TitleSize, view.TaglineSize = fitting(v.Title, 34), fitting(g.Tagline, 15)

@@ -29,6 +29,7 @@ type partView struct {
 
 // bookView is what the book's frame is filled with.
 type bookView struct {
+	teller
 	Language, Title, Maker, Tagline, Policy string
 	For, Notice                             []string
 	Own                                     bool
@@ -41,7 +42,7 @@ type bookView struct {
 
 // html writes the book as one page made for printing, with its style and pictures in it.
 func (v *volume) html() ([]byte, error) {
-	view := bookView{Language: v.guide.Language, Title: v.Title, Maker: v.guide.Name,
+	view := bookView{teller: teller{v.guide.reader}, Language: v.guide.Language, Title: v.Title, Maker: v.guide.Name,
 		Tagline: v.guide.Tagline, For: v.For, Notice: v.Notice,
 		Own: v.guide.paper.own != nil, Cover: template.HTML(v.Cover)}
 	link := func(key, id string) string {

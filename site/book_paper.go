@@ -25,9 +25,9 @@ func (g *Guide) onPaper(p *guidePage) (string, error) {
 		return "", err
 	}
 	kind, part, _ := g.standing(p)
-	v := &view{Kind: kind, Summary: p.Summary, Question: p.Question, Body: trusted(body)}
+	v := &view{teller: teller{g.reader}, Kind: kind, Summary: p.Summary, Question: p.Question, Body: trusted(body)}
 	if p.needsAt() == "" {
-		v.Needs = trusted([]byte(p.needs()))
+		v.Needs = trusted([]byte(p.needs(g.reader)))
 	}
 	v.Stops, v.Checks = g.warnings(p)
 	if kind == "part" {
@@ -133,7 +133,7 @@ func blankSheet(id string, g *Guide) string {
 
 // glossaryOnPaper writes the book's glossary.
 func (g *Guide) glossaryOnPaper() string {
-	v := &view{}
+	v := &view{teller: teller{g.reader}}
 	g.fillGlossary(v)
 	s, err := filled("glossary", v)
 	if err != nil {

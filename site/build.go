@@ -194,6 +194,11 @@ func assetFiles(engine engineFiles, g *Guide) (files []file, in paths, err error
 	if page, err = modules(page, "page"); err != nil {
 		return nil, in, err
 	}
+	texts, err := g.textModules()
+	if err != nil {
+		return nil, in, err
+	}
+	page = append(page, texts...)
 	if core, err = modules(core, "engine"); err != nil {
 		return nil, in, err
 	}

@@ -60,7 +60,7 @@ func (g *Guide) embeddedPage(at placed, url string, in paths) ([]byte, error) {
 	v.Modules = append(v.Modules, "framed.js")
 	v.Near = p.engine()
 	for _, key := range g.used(p) {
-		v.Sources = append(v.Sources, viewSource(g.library.sources[key]))
+		v.Sources = append(v.Sources, g.viewSource(g.library.sources[key]))
 	}
 	v.Stops, v.Checks = g.warningsOf(c)
 	var b bytes.Buffer
@@ -85,7 +85,7 @@ func (g *Guide) warningsOf(c *calculators.Calculator) (stops []template.HTML, ch
 
 // fillElsewhere shows what to copy.
 func (g *Guide) fillElsewhere(v *view) {
-	v.Title, v.Summary = "Calculators on another page", "How a calculator of this guide comes onto a page of yours."
+	v.Title, v.Summary = g.say("Calculators on another page"), g.say("How a calculator of this guide comes onto a page of yours.")
 	at := g.onTheWeb("index.html")
 	if at == "" {
 		at = "https://guide.example/"

@@ -3,6 +3,8 @@ package site
 import (
 	"regexp"
 	"strings"
+
+	"plumbline/calculators/words"
 )
 
 // knownView is what one chapter says of how well its subject is known.
@@ -11,18 +13,25 @@ type knownView struct {
 	Says string
 }
 
-// knownTitles are the words with which a chapter says what is known, and the headings
+// knownTitles are, in English, the words with which a chapter says what is known, and the headings
 // under which the page of sources gathers that.
-var knownTitles = []string{"Known well", "Known poorly", "Not known at all"}
+var knownTitles = []words.English{"Known well", "Known poorly", "Not known at all"}
 
-// known matches the two sentences in which every chapter says it.
-var known = regexp.MustCompile(`(?s)Known well: (.+?)\. Known poorly: (.+?); not known at all: (.+?)\.(?:\s|$)`)
+// known matches the two sentences in which every chapter of a language says it.
+func known(r *words.Reader) *regexp.Regexp {
+	said := func(i int) string { return regexp.QuoteMeta(knownTitles[i].Say(r)) }
+	return regexp.MustCompile(`(?s)` + said(0) + `: (.+?)\. ` + said(1) + `: (.+?); (?i:` + said(2) +
+		`): (.+?)\.(?:\s|$)`)
+}
 
 // knowledge gathers what the chapters say of what is known well, poorly and not at all,
 // in that order. It stands in the chapters once; this page only gathers it.
 func (g *Guide) knowledge() (lists [3][]knownView) {
 	for _, p := range g.pages {
-		m := known.FindStringSubmatch(strings.Join(strings.Fields(p.words), " "))
+		if p.said == nil && p.lang != "" && baseOf(p.lang) != builtInLanguage {
+			continue
+		}
+		m := known(p.reader()).FindStringSubmatch(strings.Join(strings.Fields(p.words), " "))
 		if m == nil {
 			continue
 		}

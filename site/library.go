@@ -55,6 +55,14 @@ func (l *layers) library() (*library, []Mistake) {
 			bad = append(bad, b.readCautions(s)...)
 		}
 	}
+	for _, said := range []map[string]source{l.baseSaid, l.localSaid} {
+		if s, ok := said[sourcesFile]; ok {
+			bad = append(bad, b.translateSources(s)...)
+		}
+		if s, ok := said[cautionsFile]; ok {
+			bad = append(bad, b.translateCautions(s)...)
+		}
+	}
 	for k := range b.sources {
 		b.sourceKeys = append(b.sourceKeys, k)
 	}
@@ -64,6 +72,51 @@ func (l *layers) library() (*library, []Mistake) {
 	slices.Sort(b.sourceKeys)
 	slices.Sort(b.cautionKeys)
 	return b, bad
+}
+
+// translateSources reads what is taken from each source in another language.
+func (b *library) translateSources(from source) []Mistake {
+	y := &yamlReader{file: from.file}
+	for _, e := range y.root(from.text) {
+		s := b.sources[e.key]
+		if s == nil {
+			y.mistake(e.at, "there is no source “"+e.key+"”", "take it out, or write its key as sources.yaml has it")
+			continue
+		}
+		own := *s
+		for _, e := range y.mapping(e.value, "a source") {
+			if y.known(e, "for") {
+				own.For = y.text(e)
+			}
+		}
+		b.sources[e.key] = &own
+	}
+	return y.bad
+}
+
+// translateCautions reads the guide's own cautions in another language.
+func (b *library) translateCautions(from source) []Mistake {
+	y := &yamlReader{file: from.file}
+	for _, e := range y.root(from.text) {
+		c := b.cautions[e.key]
+		if c == nil || b.ours["caution "+e.key] {
+			y.mistake(e.at, "the guide has no caution “"+e.key+"” of its own",
+				"take it out, or write its key as cautions.yaml has it")
+			continue
+		}
+		own := *c
+		for _, e := range y.mapping(e.value, "a caution") {
+			switch {
+			case !y.known(e, "title", "text"):
+			case e.key == "title":
+				own.Title = words.English(y.text(e))
+			default:
+				own.Text = words.English(y.text(e))
+			}
+		}
+		b.cautions[e.key] = &own
+	}
+	return y.bad
 }
 
 func (b *library) readSources(from source) []Mistake {

@@ -47,10 +47,10 @@ func TestEverySourceCanBeFoundAndWeighed(t *testing.T) {
 // TestSourcesStandInOrderOfStrength sorts four invented works.
 func TestSourcesStandInOrderOfStrength(t *testing.T) {
 	list := []sourceView{
-		{Key: "habit", Strength: "common practice", Opened: "common practice"},
-		{Key: "unread", Strength: "controlled study", Opened: "from memory", Authors: "A"},
-		{Key: "read", Strength: "controlled study", Opened: "abstract", Authors: "Z"},
-		{Key: "trial", Strength: "randomised trial", Opened: "abstract"},
+		{Key: "habit", Strength: "common practice"},
+		{Key: "unread", Strength: "controlled study", Memory: true, Authors: "A"},
+		{Key: "read", Strength: "controlled study", Authors: "Z"},
+		{Key: "trial", Strength: "randomised trial"},
 	}
 	slices.SortFunc(list, strongerFirst)
 	var keys []string

@@ -7,7 +7,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
-	"plumbline/calculators/literature"
+	"plumbline/calculators/words"
 )
 
 // made writes the pages that have no Markdown file: glossary, sources, find and the
@@ -23,7 +23,7 @@ func (g *Guide) made(in paths) ([]file, error) {
 		{"find", findURL, g.fillFind},
 		{"elsewhere", elsewhereURL, g.fillElsewhere},
 		{"lost", lostURL, func(v *view) {
-			v.Title, v.Summary = "There is no such page", "The guide has no page at this address."
+			v.Title, v.Summary = g.say("There is no such page"), g.say("The guide has no page at this address.")
 			v.Index = g.mount() + indexURL
 			v.Modules = append(v.Modules, "search.js")
 		}},
@@ -43,9 +43,10 @@ func (g *Guide) made(in paths) ([]file, error) {
 }
 
 func (g *Guide) fillGlossary(v *view) {
-	v.Title, v.Summary = "Glossary", "The words of the trade in plain English, and the chapters that use them."
+	v.Title = g.say("Glossary")
+	v.Summary = g.say("The words of the trade in plain English, and the chapters that use them.")
 	for _, t := range g.terms {
-		w := termView{Key: t.Key, Name: t.Name, Says: t.Says, Also: t.Also}
+		w := termView{Key: t.Key, Name: t.Name, Says: t.Says, AlsoListed: strings.Join(t.Also, ", ")}
 		if t.Shows != "" {
 			w.Picture = trusted(
 				[]byte(drawn(g.shelf.figure(t.Shows, g.reader), "shows-"+t.Key, g.reader, drawing.Small)),
@@ -68,12 +69,12 @@ func first(pages []*guidePage) []*guidePage { return pages[:min(len(pages), whol
 // earlier ones are the more general), from the kind of work that
 // bears most weight to the one that bears least, and unread works last in each.
 func (g *Guide) fillSources(v *view) {
-	v.Title, v.Summary = "Sources", "What is known about bike fit, how surely, and "+
-		"every source that this guide rests on."
+	v.Title = g.say("Sources")
+	v.Summary = g.say("What is known about bike fit, how surely, and every source that this guide rests on.")
 	v.Modules = append(v.Modules, "sources.js")
 	for i, list := range g.knowledge() {
 		if len(list) > 0 {
-			v.Known = append(v.Known, knowledgeView{knownTitles[i], knownShort[i], list})
+			v.Known = append(v.Known, knowledgeView{knownTitles[i].Say(g.reader), knownShort[i].Say(g.reader), list})
 		}
 	}
 	cited := map[string][]*guidePage{}
@@ -82,12 +83,12 @@ func (g *Guide) fillSources(v *view) {
 			cited[key] = append(cited[key], p)
 		}
 	}
-	topics := []topicView{{Title: "The whole guide"}} // for what only the front page cites
+	topics := []topicView{{Title: g.say("The whole guide")}} // for what only the front page cites
 	for i := range g.parts {
 		topics = append(topics, topicView{Title: g.parts[i].Title})
 	}
 	for key, pages := range cited {
-		s := viewSource(g.library.sources[key])
+		s := g.viewSource(g.library.sources[key])
 		count := make([]int, len(topics))
 		for _, p := range first(pages) {
 			s.Pages = append(s.Pages, entry1(sourcesURL, p))
@@ -113,7 +114,7 @@ func (g *Guide) fillSources(v *view) {
 }
 
 // knownShort says in two sentences what the chapters say at length under knownTitles.
-var knownShort = []string{
+var knownShort = []words.English{
 	"Geometry, standards and how much a tape can be off. When a part moves, we can work out where your hands, feet " +
 		"and hips go.",
 	"Which position is best for comfort, power or sore joints. Most studies are small, last some weeks, and put " +
@@ -131,7 +132,7 @@ func strongerFirst(a, b sourceView) int {
 		return len(strengths())
 	}
 	unread := func(s sourceView) int {
-		if s.Opened == string(literature.Memory) {
+		if s.Memory {
 			return 1
 		}
 		return 0
@@ -142,7 +143,7 @@ func strongerFirst(a, b sourceView) int {
 }
 
 func (g *Guide) fillFind(v *view) {
-	v.Title, v.Summary = "Find", "Every chapter, calculator and term of the guide."
+	v.Title, v.Summary = g.say("Find"), g.say("Every chapter, calculator and term of the guide.")
 	v.Index = indexURL
 	v.Modules = append(v.Modules, "search.js")
 	for _, p := range g.pages {

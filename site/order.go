@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"github.com/yuin/goldmark/ast"
+
+	"plumbline/calculators/words"
 )
 
 // The headings by which a chapter that computes is ordered: the reader who stands
@@ -162,11 +164,11 @@ func oneSentence(s string) bool {
 }
 
 // needs says what the chapter's acts take, "" if its header does not.
-func (p *guidePage) needs() string {
+func (p *guidePage) needs(r *words.Reader) string {
 	var b strings.Builder
-	line := func(name, value string) {
+	line := func(name words.English, value string) {
 		if value != "" {
-			b.WriteString("<div><dt>" + name + "</dt><dd>" + string(escaped(value)) + "</dd></div>\n")
+			b.WriteString("<div><dt>" + string(escaped(name.Say(r))) + "</dt><dd>" + string(escaped(value)) + "</dd></div>\n")
 		}
 	}
 	line("You need", strings.Join(p.Needs, "; "))

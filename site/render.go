@@ -15,6 +15,7 @@ import (
 	"github.com/yuin/goldmark/util"
 
 	"plumbline/calculators/drawing"
+	"plumbline/calculators/words"
 )
 
 func escaped(s string) []byte { return []byte(stdhtml.EscapeString(s)) }
@@ -100,7 +101,7 @@ func (w *writer) heading(b util.BufWriter, src []byte, n ast.Node, entering bool
 	}
 	fmt.Fprintf(b, "</h%d>\n", h.Level)
 	if w.p.needsAt() == string(id.([]byte)) {
-		_, _ = b.WriteString(w.p.needs())
+		_, _ = b.WriteString(w.p.needs(w.g.reader))
 	}
 	return ast.WalkContinue, nil
 }
@@ -136,7 +137,7 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 		if err != nil {
 			return ast.WalkStop, fmt.Errorf("%s: %s", w.p.file, err.what)
 		}
-		s = f.html()
+		s = f.html(teller{w.g.reader})
 	default:
 		s = w.g.whole(w.p, b)
 	}
@@ -152,9 +153,9 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 }
 
 // html is the source of a formula, in a details element.
-func (f formula) html() string {
-	return "<details class=\"formula\"><summary>The code that computed this</summary>\n<p><code>" +
-		stdhtml.EscapeString(f.name) + "</code> in <code>" + stdhtml.EscapeString(f.file) + "</code></p>\n" +
+func (f formula) html(t teller) string {
+	return "<details class=\"formula\"><summary>" + string(t.Say("The code that computed this")) + "</summary>\n<p>" +
+		string(t.Say("{0} in {1}", t.Code(f.name), t.Code(f.file))) + "</p>\n" +
 		"<pre class=\"code\" tabindex=\"0\"><code>" + string(inColour(f.code, "go")) + "</code></pre></details>"
 }
 
@@ -170,7 +171,7 @@ func (w *writer) citation(out util.BufWriter, _ []byte, n ast.Node, entering boo
 			_, _ = out.WriteString(", ")
 		}
 		num := strconv.Itoa(c.numbers[i])
-		_, _ = out.WriteString("<a href=\"#source-" + key + "\" aria-label=\"source " + num + "\">" + num + "</a>")
+		_, _ = out.WriteString("<a href=\"#source-" + key + "\" aria-label=\"" + string(teller{w.g.reader}.Say("source {0}", num)) + "\">" + num + "</a>")
 	}
 	_, _ = out.WriteString("]</span>")
 	return ast.WalkSkipChildren, nil
@@ -203,9 +204,9 @@ func (w *writer) table(out util.BufWriter, src []byte, n ast.Node, entering bool
 		_, _ = out.WriteString("</table></section>\n")
 		return ast.WalkContinue, nil
 	}
-	label, class := "Table", ""
+	label, class := w.g.say("Table"), ""
 	if first := n.FirstChild(); first != nil && first.FirstChild() != nil {
-		label = "Table: " + string(inlineText(first.FirstChild(), src))
+		label = w.g.say("Table: {0}", words.Name(inlineText(first.FirstChild(), src)))
 		if first.ChildCount() >= cardColumns {
 			class = " class=\"cards\""
 		}

@@ -67,7 +67,7 @@ func (g *Guide) index() []byte {
 	index.Things = append(index.Things, g.symptoms()...)
 	for _, t := range g.terms {
 		index.Things = append(index.Things, found{URL: glossaryURL + "#" + t.Key, Title: t.Name, Kind: wordFound,
-			In: "Glossary", Says: t.Says, Asked: slices.Concat(t.Also, t.Forms)})
+			In: g.say("Glossary"), Says: t.Says, Asked: slices.Concat(t.Also, t.Forms)})
 	}
 	// Plain strings and numbers cannot fail to be written.
 	out, _ := json.Marshal(index)

@@ -13,6 +13,7 @@ import (
 
 // wayView is where a page stands on the newcomer's way through the guide.
 type wayView struct {
+	teller
 	Steps []stepView
 	Step  int       // which of them this page is, from 1; 0 for none
 	Next  *stepView // nil on the last step, and off the way
@@ -31,7 +32,7 @@ type stepView struct {
 
 // way returns where a page stands. Its number is the same wherever the way is shown.
 func (g *Guide) way(url string) wayView {
-	var w wayView
+	w := wayView{teller: teller{g.reader}}
 	var total spent
 	for i, p := range g.path {
 		said, t := g.stepTime(p)

@@ -10,6 +10,7 @@ import (
 
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 	"plumbline/templates"
 )
 
@@ -30,6 +31,7 @@ const (
 
 // view is what the templates are filled with.
 type view struct {
+	teller
 	Language, Units, Policy          string
 	Speaks                           string // of the page’s own text, where it is not in Language
 	Carried                          string // keys of what a rider takes along to another bike
@@ -45,6 +47,7 @@ type view struct {
 	Canonical                        string // the page's address on the web, where the shop said it
 	Near                             string // the engine that the page needs first, "" for none
 	Texts                            string // the files of the language beside the engine, "" in English
+	Said                             string // the language of the page's modules, "" in English
 	Modules, Preloads                []string
 	Boot                             string
 	Languages                        []languageView // the same page in each language; none where there is one
@@ -89,10 +92,13 @@ type railItem struct {
 type entryView struct{ Title, Question, URL string }
 
 type sourceView struct {
-	Key, Authors, Title, Where, DOI, Link, For, Opened, Strength string
-	Year                                                         int
-	Pages                                                        []entryView
-	More                                                         int // pages beyond those
+	Key, Authors, Title, Where, DOI, Link, For, Strength string
+
+	Read, Kind string // what of it was read, and its kind, in the guide's language
+	Memory     bool   // nobody opened it
+	Year       int
+	Pages      []entryView
+	More       int // pages beyond those
 }
 
 // knowledgeView is what is known well, poorly or not at all.
@@ -109,7 +115,7 @@ type topicView struct {
 
 type termView struct {
 	Key, Name, Says string
-	Also            []string
+	AlsoListed      string // other names
 	Picture         template.HTML
 	Pages           []entryView
 	More            int // pages beyond those
@@ -150,6 +156,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		to = func(target string) string { return root + target }
 	}
 	v := &view{
+		teller:   teller{g.reader},
 		Language: g.around(), Units: g.Units, Carried: carried, Policy: policy, Kind: kind,
 		Name: g.Name, Tagline: g.Tagline, Notice: g.Notice, Local: g.Local,
 		Contact: g.Contact, ContactURL: contactURL(g.Contact), Booking: g.Booking,
@@ -169,6 +176,10 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		v.Canonical = g.onTheWeb(url)
 		v.Worker, v.Manifest = to(g.up()+workerURL), to(manifestURL)
 		v.Languages = g.languagesAt(url, to)
+	}
+	if g.said.catalogue != nil {
+		v.Said = g.Language
+		v.Preloads = append(v.Preloads, g.textModuleName())
 	}
 	if _, err := templates.Files.Open("page/page.js"); err == nil {
 		v.Boot = to(in.assets) + "boot.js"
@@ -240,10 +251,10 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	v.Speaks = g.speaks(p)
 	v.Body = trusted(body)
 	if p.needsAt() == "" && !slices.ContainsFunc(p.headings, heading.isBrief) {
-		v.Needs = trusted([]byte(p.needs()))
+		v.Needs = trusted([]byte(p.needs(g.reader)))
 	}
 	for _, key := range g.used(p) {
-		v.Sources = append(v.Sources, viewSource(g.library.sources[key]))
+		v.Sources = append(v.Sources, g.viewSource(g.library.sources[key]))
 	}
 	v.Stops, v.Checks = g.warnings(p)
 	if part != nil {
@@ -268,7 +279,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	}
 	v.Near = p.engine()
 	if v.Near != "" {
-		v.Preloads = imports()
+		v.Preloads = append(v.Preloads, imports()...)
 	}
 	if i > 0 {
 		e := entry1(p.URL, g.pages[i-1])
@@ -356,8 +367,14 @@ func entry1(at string, p *guidePage) entryView {
 	return entryView{p.Title, p.Question, relative(at, p.URL)}
 }
 
-func viewSource(s *literature.Source) sourceView {
+func (g *Guide) viewSource(s *literature.Source) sourceView {
+	kind, opened := sourceWord(string(s.Strength)), sourceWord(string(s.Opened))
+	read := words.Of("Read: {0}.", opened)
+	if s.Strength != "" && string(s.Strength) != string(s.Opened) {
+		read = words.Of("Kind: {0}. Read: {1}.", kind, opened)
+	}
 	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.Authors, "."),
 		Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Where, "."),
-		DOI: s.DOI, Link: s.Link(), For: s.For, Opened: string(s.Opened), Strength: string(s.Strength), Year: s.Year}
+		DOI: s.DOI, Link: s.Link(), For: s.For, Strength: string(s.Strength), Year: s.Year,
+		Read: read.Say(g.reader), Kind: kind.Say(g.reader), Memory: s.Opened == literature.Memory}
 }

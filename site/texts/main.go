@@ -33,6 +33,9 @@ func update(root string) error {
 	if err != nil {
 		return err
 	}
+	if list, err = withPages(list); err != nil {
+		return err
+	}
 	template := filepath.Join(root, folder, templateFile)
 	if err := os.WriteFile(template, write(list), 0o644); err != nil {
 		return err

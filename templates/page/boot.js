@@ -60,17 +60,17 @@
   const again = () => {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = "Try again";
+    button.textContent = dataset.again ?? "Try again";
     button.onclick = () => location.reload();
     return button;
   };
   const told = () => {
     if (location.protocol === "file:") {
       lines((line) => {
-        line.append(" Open it through a web server: a page that was opened as a file cannot run it.");
+        line.append(" ", dataset.opened ?? "Open it through a web server: a page that was opened as a file cannot run it.");
       });
     } else if (!document.documentElement.classList.contains("scripted")) {
-      lines((line) => line.replaceChildren("The part of this page that computes could not be loaded. ", again()));
+      lines((line) => line.replaceChildren(dataset.failed ?? "The part of this page that computes could not be loaded.", " ", again()));
     }
   };
   // By the load event every module has run or failed.

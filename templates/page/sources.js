@@ -24,7 +24,7 @@ const order = ["randomised trial", "review", "controlled study", "study without 
   "standard or law", "data set", "textbook or theory", "common practice"];
 
 /** @param {string} kind */
-const titled = (kind) => (kind === "" ? "Other" : kind[0].toUpperCase() + kind.slice(1));
+const titled = (kind) => (kind === "" ? t("Other") : kind[0].toUpperCase() + kind.slice(1));
 
 /** @param {HTMLElement} place */
 function start(place) {
@@ -38,7 +38,7 @@ function start(place) {
       return;
     }
     place.replaceChildren(...byKind(items, order).flatMap(([kind, list]) =>
-      [make("h2", {}, titled(kind)), make("ul", { className: "library" }, ...list)]));
+      [make("h2", {}, titled(list[0].dataset.said ?? kind)), make("ul", { className: "library" }, ...list)]));
   };
   const choice = (/** @type {string} */ how, /** @type {string} */ name, /** @type {boolean} */ checked) =>
     make("label", {}, make("input", { type: "radio", name: "sort", value: how, defaultChecked: checked, onchange: () => sort(how) }), ` ${name}`);

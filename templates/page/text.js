@@ -1,6 +1,6 @@
 // What the page's modules say, in the language of the page. The English stands where it is
 // said; the translations come in one module a language, written by the publication
-// (site/said.go), which a page in English does without.
+// (site/textmodule.go), which a page in English does without.
 
 /** @type {Record<string, string | string[]>} */
 let texts = {};

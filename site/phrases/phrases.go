@@ -1,6 +1,6 @@
-// Package said finds the texts that page templates and page modules say, for the template
+// Package phrases finds the texts that page templates and page modules say, for the template
 // of the catalogues (site/texts) and for the modules by which pages learn a language.
-package said
+package phrases
 
 import (
 	"fmt"

@@ -1,4 +1,4 @@
-package said
+package phrases
 
 import (
 	"slices"
