@@ -21,7 +21,7 @@ func twoTongues(more map[string]string) fstest.MapFS {
 			"## Why so\n\nThe nose [@riel2005].\n\n### More\n\n## Set it\n\n1. Turn the screw.\n"),
 		"saddle/height.md":  chapterOf("Height", "", "## High\n\nText.\n"),
 		"glossary.yaml":     "nose:\n  says: The front end of a saddle.\n",
-		"de/guide.yaml":     "tagline: Passt.\nparts:\n  saddle: Sattel\n",
+		"de/guide.yaml":     "tagline: Passt.\nparts:\n  - key: saddle\n    title: Sattel\n",
 		"de/index.md":       chapterOf("Anfang", "", "Sieh [Neigung](saddle/tilt.md#why-so).\n"),
 		"de/saddle/tilt.md": chapterOf("Neigung", "time: 20 Minuten, dann eine Fahrt\n", germanTilt),
 		"de/glossary.yaml":  "nose:\n  term: Nase\n  says: Das vordere Ende.\n  forms: [Nasen]\n",

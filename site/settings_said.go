@@ -57,17 +57,17 @@ func (s *settings) translate(from source) []Mistake {
 // titles reads the titles of parts by their keys.
 func (s *settings) titles(y *yamlReader, e entry) {
 	s.Parts = slices.Clone(s.Parts)
-	for _, x := range y.mapping(e.value, "“parts”") {
-		i := slices.IndexFunc(s.Parts, func(p outline) bool { return p.Key == x.key })
+	for _, x := range y.outlines(e, s.Parts) {
+		i := slices.IndexFunc(s.Parts, func(p outline) bool { return p.Key == x.Key })
 		if i < 0 {
 			var keys []string
 			for _, p := range s.Parts {
 				keys = append(keys, p.Key)
 			}
-			y.mistake(x.at, "the guide has no part “"+x.key+"”", meant(x.key, keys, "its parts are "+listed(keys)))
+			y.mistake(x.at, "the guide has no part “"+x.Key+"”", meant(x.Key, keys, "its parts are "+listed(keys)))
 			continue
 		}
-		s.Parts[i].Title = y.text(x)
+		s.Parts[i].Title = x.Title
 	}
 }
 

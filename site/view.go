@@ -368,13 +368,16 @@ func entry1(at string, p *guidePage) entryView {
 }
 
 func (g *Guide) viewSource(s *literature.Source) sourceView {
-	kind, opened := sourceWord(string(s.Strength)), sourceWord(string(s.Opened))
+	kind, opened := sourceWord(string(s.Strength)).Say(g.reader), sourceWord(string(s.Opened))
+	if own := g.library.kinds[s.Key]; own != "" {
+		kind = own
+	}
 	read := words.Of("Read: {0}.", opened)
 	if s.Strength != "" && string(s.Strength) != string(s.Opened) {
-		read = words.Of("Kind: {0}. Read: {1}.", kind, opened)
+		read = words.Of("Kind: {0}. Read: {1}.", words.Name(kind), opened)
 	}
 	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.Authors, "."),
 		Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Where, "."),
 		DOI: s.DOI, Link: s.Link(), For: s.For, Strength: string(s.Strength), Year: s.Year,
-		Read: read.Say(g.reader), Kind: kind.Say(g.reader), Memory: s.Opened == literature.Memory}
+		Read: read.Say(g.reader), Kind: kind, Memory: s.Opened == literature.Memory}
 }
