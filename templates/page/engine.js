@@ -59,7 +59,7 @@ class Engine {
     }
     // What the page is about comes first.
     if (this.failed || this !== first && !first.ready && !first.failed) return;
-    this.deaths = this.deaths.filter((t) => t > performance.now() - 60000);
+    this.deaths = this.deaths.filter((at) => at > performance.now() - 60000);
     if (this.deaths.length > 2) {
       on.down(true);
       return;

@@ -75,7 +75,7 @@ export function visit(body, hash = "") {
   for (const name of names) Object.defineProperty(globalThis, name, { value: found[name], configurable: true, writable: true });
   Object.assign(globalThis, {
     Worker: Engine,
-    engineModule: async () => ({}),
+    engineParts: async () => ({}),
     addEventListener: window.addEventListener.bind(window),
     dispatchEvent: window.dispatchEvent.bind(window),
   });
