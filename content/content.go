@@ -12,5 +12,5 @@ import "embed"
 // is a part with its own index.md. The folder texts has the template and the
 // catalogues of what calculators and pages say in other languages.
 //
-//go:embed *.yaml *.md */*.md */*.csv texts
+//go:embed *.yaml *.md */*.md */*.csv texts de
 var Files embed.FS

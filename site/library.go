@@ -18,7 +18,6 @@ type library struct {
 
 	sourceKeys, cautionKeys []string // sorted
 	ours                    map[string]bool
-	kinds                   map[string]string // how a language calls the kind of a source, where it says that itself
 }
 
 // accesses are the ways a source may have been read.
@@ -38,7 +37,7 @@ func strengths() (list []string) {
 // rewords or drops one.
 func (l *layers) library() (*library, []Mistake) {
 	b := &library{sources: map[string]*literature.Source{}, cautions: map[string]*caution.Caution{},
-		ours: map[string]bool{}, kinds: map[string]string{}}
+		ours: map[string]bool{}}
 	for _, s := range literature.All() {
 		b.sources[s.Key] = s
 		b.ours["source "+s.Key] = true
@@ -79,22 +78,18 @@ func (l *layers) library() (*library, []Mistake) {
 func (b *library) translateSources(from source) []Mistake {
 	y := &yamlReader{file: from.file}
 	for _, e := range y.root(from.text) {
-		key, s := e.key, b.sources[e.key]
+		s := b.sources[e.key]
 		if s == nil {
 			y.mistake(e.at, "there is no source “"+e.key+"”", "take it out, or write its key as sources.yaml has it")
 			continue
 		}
 		own := *s
 		for _, e := range y.mapping(e.value, "a source") {
-			switch {
-			case !y.known(e, "for", "strength"):
-			case e.key == "for":
+			if y.known(e, "for") {
 				own.For = y.text(e)
-			default:
-				b.kinds[key] = y.text(e)
 			}
 		}
-		b.sources[key] = &own
+		b.sources[e.key] = &own
 	}
 	return y.bad
 }

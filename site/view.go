@@ -369,9 +369,6 @@ func entry1(at string, p *guidePage) entryView {
 
 func (g *Guide) viewSource(s *literature.Source) sourceView {
 	kind, opened := sourceWord(string(s.Strength)).Say(g.reader), sourceWord(string(s.Opened))
-	if own := g.library.kinds[s.Key]; own != "" {
-		kind = own
-	}
 	read := words.Of("Read: {0}.", opened)
 	if s.Strength != "" && string(s.Strength) != string(s.Opened) {
 		read = words.Of("Kind: {0}. Read: {1}.", words.Name(kind), opened)
