@@ -32,14 +32,14 @@ func Grip() *calculators.Calculator {
 // What it answers.
 var (
 	gripX = &calculators.Output{Name: "grip-x", Label: "Grips ahead", Unit: measure.Mm, Feeds: measure.GripX,
-		Between: "bottom-bracket centre, level forward to the middle of the grips"}
+		Between: "crank axle, level forward to the middle of the grips"}
 	gripY = &calculators.Output{
 		Name:    "grip-y",
 		Label:   "Grips above",
 		Beside:  true,
 		Unit:    measure.Mm,
 		Feeds:   measure.GripY,
-		Between: "bottom-bracket centre, straight up to the middle of the grips",
+		Between: "crank axle, straight up to the middle of the grips",
 	}
 	gripFromSaddle = &calculators.Output{Name: "saddle-to-grip", Label: "Saddle to grips", Unit: measure.Mm,
 		Between: "saddle’s top to the middle of the grips, straight, seen from the side"}

@@ -57,9 +57,9 @@ var (
 		Between: "the centre of mass over the feet and where it is when the elbows fold past 120° or the shoulders " +
 			"stand over the grips, level"}
 	feetToHands = &calculators.Output{Name: "bb-to-grip", Label: "Feet to hands", Unit: measure.Mm, Folded: true,
-		Between: "bottom-bracket centre to the middle of the grips, straight, seen from the side"}
+		Between: "crank axle to the middle of the grips, straight, seen from the side"}
 	hipBehind = &calculators.Output{Name: "hip-behind", Label: "Hips behind the feet", Unit: measure.Mm, Folded: true,
-		Between: "bottom-bracket centre, level back to the hip joint, with the bike at sag"}
+		Between: "crank axle, level back to the hip joint, with the bike at sag"}
 	frontKnee = &calculators.Output{Name: "front-knee", Label: "Front knee", Unit: measure.Deg, Folded: true,
 		Between: "thigh and shank; a straight leg is 0"}
 	rearKnee = &calculators.Output{Name: "rear-knee", Label: "Rear knee", Unit: measure.Deg, Folded: true,

@@ -74,7 +74,7 @@ func Same() *calculators.Calculator {
 // What it answers.
 var (
 	sameHeight = &calculators.Output{Name: "saddle-height", Label: "Saddle height on the new bike", Unit: measure.Mm,
-		Between: "bottom-bracket centre to saddle top, in a straight line"}
+		Between: "crank axle to saddle top, in a straight line"}
 	railShift = &calculators.Output{
 		Name:    "rail-shift",
 		Label:   "Saddle back on its rails",

@@ -57,9 +57,9 @@ var (
 	leftOver = &calculators.Output{Name: "left-over", Label: "And leave you short by", Unit: measure.Mm,
 		Between: "the wanted place of the grips and where those spacers alone put them"}
 	gripXAfter = &calculators.Output{Name: "grip-x", Label: "Grips ahead, afterwards", Unit: measure.Mm, Folded: true,
-		Between: "bottom-bracket centre, level forward to the middle of the grips after the move"}
+		Between: "crank axle, level forward to the middle of the grips after the move"}
 	gripYAfter = &calculators.Output{Name: "grip-y", Label: "Grips above, afterwards", Unit: measure.Mm, Folded: true,
-		Between: "bottom-bracket centre, straight up to the middle of the grips after the move"}
+		Between: "crank axle, straight up to the middle of the grips after the move"}
 )
 
 // feelings are the first small move for each trouble, mm: common practice, the

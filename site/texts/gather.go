@@ -134,5 +134,8 @@ func named(t types.Type) string {
 	return ""
 }
 
-// hasWords tells whether there is something to translate: “{0} ± {1}” has no words.
-func hasWords(s string) bool { return strings.IndexFunc(s, unicode.IsLetter) >= 0 }
+// hasWords tells whether there is something to translate: {0} ± {1} has no words. Marks of
+// quotation are another language's own.
+func hasWords(s string) bool {
+	return strings.IndexFunc(s, unicode.IsLetter) >= 0 || strings.ContainsRune(s, '“')
+}
