@@ -155,7 +155,7 @@ func TestStraightArmsAreAResult(t *testing.T) {
 	assert.Less(t, value(r, roomBack), 0.0)
 	steep := run(t, Ready(), "grade=-100 standing-knee=10")
 	assert.False(t, steep.At(roomBack).Exists())
-	assert.Contains(t, said(steep), "No such stance")
+	assert.Contains(t, said(steep), "This position is impossible")
 	far := run(t, Seated(), "grip-x=1000 grip-y=500")
 	assert.False(t, far.At(seatedTrunk).Exists())
 	assert.Contains(t, said(far), "Out of reach")

@@ -16,7 +16,7 @@ import (
 func Grip() *calculators.Calculator {
 	return &calculators.Calculator{
 		Name: "grip-position", Section: calculators.Cockpit,
-		Title: "Grip position", Question: "Where do your grips stand, seen from your feet and from your saddle?",
+		Title: "Grip position", Question: "Where are your grips, seen from your feet and from your saddle?",
 		Scenario: "The test bike: a 45 mm stem on 15 mm of spacers, a bar with 30 mm of rise.",
 		Inputs:   slices.Concat(fit.FrontInputs(), fit.PartsInputs(), fit.SeatLineInputs()),
 		Answers:  []*calculators.Output{gripX, gripY, gripFromSaddle, gripDrop, reachAtBar, roomAtBar},

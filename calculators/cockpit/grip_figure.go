@@ -22,10 +22,9 @@ func gripFigure(v calculators.Values, b geometry.Bike, r *calculators.Result) *d
 	x, y := r.At(gripX), r.At(gripY)
 	parts := fit.Parts(v)
 	f := &drawing.Figure{
-		Title: words.Of("Where the grips stand, from the crank axle"),
+		Title: words.Of("Where the grips are, from the crank axle"),
 		Description: words.Of("The front of the bike from the side, to scale. The middle of the grips lies {0} "+
-			"ahead of the crank axle and {1} above it: a stem of {2} on {3} of spacers, and a bar with {4} of "+
-			"rise.",
+			"ahead of the crank axle and {1} above it: a stem of {2} on {3} of spacers, and a bar with {4} of rise.",
 			x.Uncertain(), y.Uncertain(), measure.Millimetres(parts.Stem), measure.Millimetres(parts.Spacers),
 			measure.Millimetres(parts.Rise)),
 	}

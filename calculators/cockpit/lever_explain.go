@@ -43,13 +43,13 @@ func explainLever(v calculators.Values, r *calculators.Result) {
 		measure.Degrees(32.7), measure.Degrees(14.5), measure.Degrees(21.8), measure.Degrees(35))
 	r.Note(calculators.PlainNote, "In this order: inboard, angle, reach. Turn by 2 degrees at a time and look at a "+
 		"picture of your wrist, standing ready and then seated.")
-	r.Note(calculators.PlainNote, "Squeeze hard afterwards: a lever that comes near the grip, or feels soft, needs "+
-		"the brake seen to before you ride.")
+	r.Note(calculators.PlainNote, "Squeeze hard afterwards: if a lever comes near the grip, or feels soft, have "+
+		"the brake put right before you ride.")
 	r.Note(calculators.PlainNote, "Numb or tingling fingers: first the wrist straighter and less weight on the "+
 		"hands, by the saddle’s tilt or one spacer up. If it comes back or outlasts the ride, stop and see a "+
 		"clinician.")
-	r.Note(calculators.CheckNote, "The forearm’s line hangs on where you carry your elbows, and estimated arms "+
-		"vary widely. A picture from the side beats the model.")
+	r.Note(calculators.CheckNote, "The forearm’s line depends on where you carry your elbows, and estimated arms "+
+		"vary widely. A picture from the side is better than the model.")
 	r.Figure = leverFigure(v, r)
 }
 
@@ -63,17 +63,17 @@ func explainLeverAngle(r *calculators.Result, bike fit.Ridden) {
 	}
 	seated := r.At(forearmSeated)
 	if !seated.Exists() {
-		x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near "+
-			"straight. Seated the forearm points otherwise: give {0} to see how far, and choose a place between "+
+		x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist is nearly "+
+			"straight. Seated, the forearm points elsewhere: give {0} to see how far, and choose a place between "+
 			"the two.", measure.SaddleHeight.Named())
 		return
 	}
 	other := float64(seated.Value) - bike.Tilt
 	x.Low, x.High = calculators.Number(math.Min(other, float64(x.Value))),
 		calculators.Number(math.Max(other, float64(x.Value)))
-	x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist lies near "+
-		"straight. Seated your forearm would ask for {0}: a place between the two suits most riders, nearer to "+
-		"standing if you brake there.", measure.Degrees(other))
+	x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist is nearly "+
+		"straight. Seated, your forearm needs {0}: a place between the two suits most riders, nearer to standing "+
+		"if you brake there.", measure.Degrees(other))
 }
 
 func explainLeverReach(v calculators.Values, r *calculators.Result) {
@@ -131,7 +131,7 @@ func explainLeverSpan(v calculators.Values, r *calculators.Result) {
 func leverVerdict(v calculators.Values, span, slack float64) words.Text {
 	switch {
 	case !v.Given(measure.GripDiameter) || v.Guessed(measure.GripDiameter) || v.Guessed(measure.LeverReach):
-		return words.Of("Nobody can say from this whether the lever is inside the law: the grip or the reach was " +
+		return words.Of("We cannot tell from this whether the lever is inside the law: the grip or the reach was " +
 			"not measured. Measure both.")
 	case span-slack > LegalSpanEnd:
 		return words.Of("That is beyond the limit of both rule books, wherever on the lever you measured.")

@@ -24,8 +24,8 @@ func Overlay(before, after []calculators.Pair) *drawing.Figure {
 	a, b := stateOf(before), stateOf(after)
 	f := &drawing.Figure{
 		Title: words.Of("Two states of the bike, one over the other"),
-		Description: words.Of("The later state is drawn in ink, the earlier one in thin lines, both on one crank " +
-			"axle and to scale. What the record does not have is the test bike’s in both."),
+		Description: words.Of("The later state is drawn in ink, the earlier one in thin lines, to scale and with " +
+			"the crank axle in one place. Where the record lacks a number, both drawings use the test bike’s."),
 	}
 	f.Add(figure.Over(a, b)...)
 	if a.Saddle != b.Saddle {

@@ -20,10 +20,10 @@ func TwoPoints() *calculators.Illustration {
 		f := &drawing.Figure{
 			Title: words.Of("One position on two bikes: two points coincide"),
 			Description: words.Of(
-				"Two bikes from the side, laid over each other at the crank axle: the old one in "+
-					"thin lines, the new one in ink. Frame, fork and wheels stand elsewhere, but the saddle’s top "+
-					"lies at the same place, {0} behind the crank axle and {1} above it, and so do the grips, {2} "+
-					"ahead and {3} above, to {4} with parts on sale.",
+				"Two bikes from the side, laid over each other at the crank axle: the old one in thin lines, the "+
+					"new one in ink. Frame, fork and wheels are elsewhere, but the saddle’s top is in the same "+
+					"place, {0} behind the crank axle and {1} above it. So are the grips, {2} ahead and {3} above, "+
+					"to {4} with parts on sale.",
 				measure.Millimetres(-saddle.X),
 				measure.Millimetres(saddle.Y),
 				measure.Millimetres(grip.X),

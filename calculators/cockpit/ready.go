@@ -61,9 +61,9 @@ var (
 	hipBehind = &calculators.Output{Name: "hip-behind", Label: "Hips behind the feet", Unit: measure.Mm, Folded: true,
 		Between: "crank axle, level back to the hip joint, with the bike at sag"}
 	frontKnee = &calculators.Output{Name: "front-knee", Label: "Front knee", Unit: measure.Deg, Folded: true,
-		Between: "thigh and shank; a straight leg is 0"}
+		Between: "thigh and lower leg; a straight leg is 0"}
 	rearKnee = &calculators.Output{Name: "rear-knee", Label: "Rear knee", Unit: measure.Deg, Folded: true,
-		Between: "thigh and shank; a straight leg is 0"}
+		Between: "thigh and lower leg; a straight leg is 0"}
 	armSlack = &calculators.Output{Name: "arm-slack", Label: "Arms straight after", Unit: measure.Mm, Folded: true,
 		Between: "the grips and where straight arms would end, along the line from the shoulder; negative where " +
 			"they end before the grips"}

@@ -50,16 +50,16 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 			"degrees is worth {0} of elbow; a stem 10 mm longer is worth {1}.",
 			measure.Degrees(trunk.elbow), measure.Degrees(stem.elbow))
 	}
-	r.Note(calculators.PlainNote, "This is the bike at sag, which tips it {0} by {1}. The model is honest "+
-		"mechanics with a posture that you chose: it holds while you stand still in balance, not while you brake, "+
-		"pump or jump.",
+	r.Note(calculators.PlainNote, "This is the bike at sag, which tips it {0} by {1}. The model is plain mechanics "+
+		"with a posture that you chose: it holds while you stand still in balance, not while you brake, pump or "+
+		"jump.",
 		tipped(s.bike.Tilt), measure.Degrees(max(s.bike.Tilt, -s.bike.Tilt)))
 	if wide := !v.Given(measure.ArmLength) || !v.Given(measure.TrunkLength) ||
 		!v.Given(measure.TrochanterHeight); wide {
 		r.Note(calculators.CheckNote, "Lengths of your body that were estimated leave a wide margin for elbow and "+
-			"room. A helper with a tape on arm, trunk and hip bone is worth more here than anything else.")
+			"room. Let a helper measure arm, trunk and hip bone: nothing else narrows it as much.")
 	} else if now.ElbowBend < straightish {
-		r.Note(calculators.CheckNote, "Nearly straight, an elbow changes fast with every millimetre.")
+		r.Note(calculators.CheckNote, "When your arm is nearly straight, each millimetre changes the elbow a lot.")
 	}
 	r.Note(calculators.PlainNote, "Heavy or tingling hands, a sore neck or back after descents: try hips back and "+
 		"chest low first, because it costs nothing. Then one spacer up. If it comes back or outlasts the ride, "+
@@ -82,16 +82,16 @@ func tipped(tilt float64) words.Text {
 func unready(err error) words.Text {
 	switch err {
 	case posture.TooFarBack:
-		return words.Of("No such stance: your front leg ends before your weight comes back over your feet. Bend " +
-			"the knees more, or choose a gentler slope.")
+		return words.Of("This position is impossible: your front leg is too short for your weight to come back " +
+			"over your feet. Bend the knees more, or choose a gentler slope.")
 	case posture.TooFarForward:
-		return words.Of("No such stance: your rear leg ends before your weight comes forward over your feet. Bend " +
-			"the knees more, or choose a gentler slope.")
+		return words.Of("This position is impossible: your rear leg is too short for your weight to come forward " +
+			"over your feet. Bend the knees more, or choose a gentler slope.")
 	case posture.LegsFold:
-		return words.Of("No such stance: your legs cannot hold this knee bend with the cranks level. Try about 50 " +
-			"degrees.")
+		return words.Of("This position is impossible: your legs cannot hold this knee bend with the cranks level. " +
+			"Try about 50 degrees.")
 	}
-	return words.Of("No such stance: the lengths or angles make no rider. Check those behind “Refine”.")
+	return words.Of("This position is impossible: the lengths or angles make no rider. Check those behind “Refine”.")
 }
 
 // noStand gives every answer that needs a pose the reason why there is none.
@@ -121,10 +121,10 @@ func explainElbow(r *calculators.Result, now *stood) {
 	switch bend := float64(x.Value); {
 	case bend < elbowFrom:
 		x.Meaning = words.Of("Straighter than the {0} to {1} of common practice: little left to give when the "+
-			"front wheel drops. Look at the trunk beside it before you reach for a hex key.", from, to)
+			"front wheel drops. Look at the trunk beside it before you change a part.", from, to)
 	case bend > elbowTo:
 		x.Meaning = words.Of("More than the {0} to {1} of common practice: little left to fold when the front "+
-			"wheel comes up. Standing taller mends that as surely as any part.", from, to)
+			"wheel comes up. Standing taller helps as much as any new part.", from, to)
 	default:
 		x.Meaning = words.Of("Between the {0} and {1} of common practice: bend left to give when the front wheel "+
 			"drops, and to take when it comes up.", from, to)
@@ -159,7 +159,7 @@ func explainRooms(r *calculators.Result, now *stood) {
 	}
 	switch room := now.forward; {
 	case !forward.Exists():
-		forward.Meaning = words.Of("At this trunk angle no place leaves the arms room in front.")
+		forward.Meaning = words.Of("Wherever you stand at this trunk angle, your arms have no room in front.")
 	case room.Length < 0:
 		forward.Meaning = words.Of("None: at this trunk angle your arms have nothing left to fold. Stand taller, " +
 			"or move the hips back.")

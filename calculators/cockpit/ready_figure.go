@@ -141,9 +141,8 @@ func readyFigure(v calculators.Values, s stand, now posture.Ready, r *calculator
 	if !now.Reaches() {
 		elbow = words.Of("the straight arms end {0} before the grips", measure.Millimetres(-now.Slack))
 	}
-	stands := words.Of("Standing ready, the trunk {0} above the ground, the hips lie {1} behind the crank "+
-		"axle, {2}, and the front knee bends {3}. The centre of mass is marked on the plumb line over the "+
-		"crank axle.",
+	stands := words.Of("Standing ready, the trunk {0} above the ground, the hips lie {1} behind the crank axle, "+
+		"{2}, and the front knee bends {3}. The centre of mass is marked on the plumb line over the crank axle.",
 		measure.Degrees(now.Trunk.Angle), measure.Millimetres(now.HipBehind()), elbow,
 		measure.Degrees(now.Front.KneeBend))
 	if !seated {

@@ -106,7 +106,7 @@ func TestLeverSays(t *testing.T) {
 	want := leverByHand("f")(leverRecord)
 	tilt := handBikeOf(leverRecord).tilt(leverRecord)
 	other := want[forearmSeated] - tilt
-	assert.Contains(t, meaning(r, leverAngle), "Seated your forearm would ask for "+deg(other))
+	assert.Contains(t, meaning(r, leverAngle), "Seated, your forearm needs "+deg(other))
 	ranges(t, r, leverAngle, math.Min(other, want[leverAngle]), math.Max(other, want[leverAngle]))
 	ranges(t, r, leverReach, 0.6*71, 0.75*71)
 	// 71·2/3 = 47.33: a lever at 58 comes in by 10.67; within 3 mm it is there.
@@ -197,7 +197,7 @@ func TestReadySays(t *testing.T) {
 	for bend, wide := range map[float64]bool{39: true, 41: false} {
 		all := readyRecord.with(numbers{"trunk-angle": trunkFor(rider, s, grip, bend)})
 		assert.Equal(t, wide, saysPlain(calctest.Answer(t, Ready(), "sex=f "+all.typed()),
-			"Nearly straight, an elbow changes fast"), "%v", bend)
+			"When your arm is nearly straight"), "%v", bend)
 	}
 	for _, length := range []string{"arm-length", "trunk-length", "trochanter-height"} {
 		estimated := readyRecord.with(nil)
@@ -250,7 +250,7 @@ func TestReadySaysWhatEndsTheRoom(t *testing.T) {
 		full, folds, rearLeg = "None: at this trunk angle your arms have nothing left",
 			"before your elbows fold past 120 degrees", "before your rear leg reaches no further"
 		over             = "before your shoulders stand over the grips"
-		nowhere, crowded = "the grips stay out of reach", "no place leaves the arms room in front"
+		nowhere, crowded = "the grips stay out of reach", "your arms have no room in front"
 	)
 	// The model closes in on the legs' own end to a hundredth of a degree of the knee,
 	// which can be over a millimetre where they only just meet.
@@ -355,7 +355,7 @@ func TestSeatedSays(t *testing.T) {
 	ranges(t, r, seatedTrunk, low, tall)
 	assert.Contains(t, meaning(r, seatedTrunk),
 		"allow "+deg(tall)+" with straight arms and "+deg(low)+" with the elbows bent by 60 degrees")
-	assert.False(t, saysPlain(r, "This near to upright"))
+	assert.False(t, saysPlain(r, "When the trunk is nearly upright"))
 	assert.Equal(t, []string{"As it is", "10 mm more of spacers under the stem", "Bar 10 mm higher, straight up",
 		"Stem 10 mm longer",
 		"Elbows bent 10.0° more"}, plainColumn(t, r, "steps", "step"))
@@ -417,7 +417,7 @@ func TestSeatedSays(t *testing.T) {
 		})
 		at := calctest.Answer(t, Seated(), "sex=f "+record.with(numbers{"grip-x": -x, "grip-y": y}).typed())
 		assert.InDelta(t, trunk, calctest.Value(at, seatedTrunk), 1e-4)
-		assert.Equal(t, says, saysPlain(at, "This near to upright"), "%v", trunk)
+		assert.Equal(t, says, saysPlain(at, "When the trunk is nearly upright"), "%v", trunk)
 	}
 }
 
@@ -429,7 +429,7 @@ func TestStemSays(t *testing.T) {
 	assert.Contains(t, meaning(answer(nil), spacersChange), "you have to look up")
 	assert.Contains(t, meaning(answer(numbers{"spacers-limit": 17 + along - 0.4}), spacersChange), "in whole rings")
 	assert.Contains(t, meaning(answer(numbers{"spacers-limit": 17 + along - 0.6}), spacersChange),
-		"That would stand "+mm(17+along)+" under the stem, and your steerer allows "+mm(17+along-0.6))
+		"That would put "+mm(17+along)+" of spacers under the stem, and your steerer allows "+mm(17+along-0.6))
 	// What the steerer holds now and what its maker allows: the less counts.
 	for _, limits := range []numbers{{"spacers-above": 9}, {"spacers-above": 9, "spacers-limit": 40},
 		{"spacers-above": 30, "spacers-limit": 26}} {
@@ -450,7 +450,7 @@ func TestStemSays(t *testing.T) {
 	assert.True(t, saysPlain(answer(nil), "every 10 mm of height from spacers takes "+tenthMm(lost)+" off the room"))
 	assert.True(t, saysPlain(answer(nil), tenthMm(kept)+" more room for the same height"))
 	assert.False(t, saysPlain(answer(numbers{"seat-angle": 61.5}), "of height from spacers takes"))
-	assert.True(t, saysPlain(answer(nil), "Stems of about 40 mm are the norm now. Within some 10 mm of that"))
+	assert.True(t, saysPlain(answer(nil), "Stems of about 40 mm are the norm now. Within about 10 mm of that"))
 	assert.False(t, saysPlain(answer(nil), "years ago"), "the chapter says what was usual then, once")
 	assert.True(t, saysPlain(answer(nil), "at most 5 mm below the top of the stem")) // ISO 4210
 	// Steps over 20 mm are to be taken in several.
@@ -522,7 +522,7 @@ func TestWidthSays(t *testing.T) {
 	r := calctest.Answer(t, Width(), "sex=f tree-gap=810 "+widthRecord.typed())
 	ranges(t, r, barWidth, 711, 751)
 	ranges(t, r, armSpread, 8, 14)
-	assert.Contains(t, meaning(r, barWidth), "Anything from 711 mm to 751 mm is worth a test. Your bar of 788 mm "+
+	assert.Contains(t, meaning(r, barWidth), "Try anything from 711 mm to 751 mm. Your bar of 788 mm "+
 		"is wider")
 	assert.Contains(t, meaning(r, armSpread), "Common practice lies between 8.0° and 14.0°")
 	assert.Contains(t, meaning(r, armSpread),
@@ -555,7 +555,7 @@ func TestWidthSays(t *testing.T) {
 	steps := calctest.Column(t, calctest.Answer(t, Width(), widthRecord.with(numbers{"bar-width": 860}).typed()),
 		"trim", "in")
 	assert.Len(t, steps, 12)
-	assert.Equal(t, "look up the maker’s least width before any saw",
+	assert.Equal(t, "look up the maker’s least width before you cut",
 		calctest.Column(t, calctest.Answer(t, Width(), widthRecord.typed()), "trim", "mark")[0])
 	// Arms that do not span a bar.
 	r = calctest.Answer(t, Width(), "push-up-width=900 arm-length=220 shoulder-width=280")
@@ -639,7 +639,7 @@ func TestReadySaysWhenThereIsNoStance(t *testing.T) {
 	for i := range r.Answers {
 		x := &r.Answers[i]
 		assert.Equal(t, x.Output == feetToHands, x.Exists(), x.Name)
-		assert.Equal(t, x.Output != feetToHands, strings.HasPrefix(x.Meaning.Say(nil), "No such stance"), x.Name)
+		assert.Equal(t, x.Output != feetToHands, strings.HasPrefix(x.Meaning.Say(nil), "This position is impossible"), x.Name)
 	}
 	r = calctest.Answer(t, Ready(), readyRecord.typed())
 	assert.Contains(t, meaning(r, trunkAtElbow), "Lean your chest to this angle and your elbows keep 60 degrees")
@@ -677,10 +677,10 @@ func TestLeverSpanSays(t *testing.T) {
 		// 88 mm of reach alone look legal; over a grip of 32 mm they are 120 mm.
 		{"lever-reach=88 grip-diameter=32", "beyond the limit of both rule books, wherever", true},
 		// Without the grip nobody knows; a reach too long for any usual grip is warned of.
-		{"lever-reach=50", "Nobody can say from this whether the lever is inside the law", false},
+		{"lever-reach=50", "We cannot tell from this whether the lever is inside the law", false},
 		// 100 + 32 ± 4 is beyond everything, yet nobody measured the grip: warned, not judged.
-		{"lever-reach=100", "Nobody can say from this whether the lever is inside the law", true},
-		{"lever-reach=75", "Nobody can say from this whether the lever is inside the law", true},
+		{"lever-reach=100", "We cannot tell from this whether the lever is inside the law", true},
+		{"lever-reach=75", "We cannot tell from this whether the lever is inside the law", true},
 	} {
 		verdict, check := of(k.typed)
 		assert.Contains(t, verdict, k.verdict, k.typed)
@@ -697,7 +697,7 @@ func TestLeverSpanOfEstimates(t *testing.T) {
 		}
 		r, problems := Lever().Run(pairs, nil)
 		assert.Empty(t, problems)
-		assert.Contains(t, meaning(r, leverSpan), "Nobody can say from this", guessed.Key)
+		assert.Contains(t, meaning(r, leverSpan), "We cannot tell from this", guessed.Key)
 	}
 }
 

@@ -125,17 +125,17 @@ func explainSaddlePart(v calculators.Values, c carried, r *calculators.Result) {
 	height.Meaning = words.Of("The old height, because crank, pedal and sole are the same.")
 	if math.Abs(change) >= 0.5 {
 		height.Meaning = words.Of("{0} against the old bike, because crank, pedal or sole move the foot at the "+
-			"bottom of the stroke and the saddle hangs from the foot.",
+			"bottom of the stroke, and the saddle’s height is measured from the foot.",
 			measure.Difference{Amount: measure.Millimetres(change)})
 	}
 	if !c.seated {
-		why := words.Of("Give {0} or {1} to have it: without one of them nobody knows how far back the saddle "+
-			"stands on the old bike.", measure.SaddleSetback.Named(), measure.NoseSetback.Named())
+		why := words.Of("Give {0} or {1} to have it: without one of them we do not know how far back the saddle is "+
+			"on the old bike.", measure.SaddleSetback.Named(), measure.NoseSetback.Named())
 		rails.Meaning, setback.Meaning = why, why
 		return
 	}
-	setback.Meaning = words.Of("The same direction from the crank axle as on the old bike. Measure it with a " +
-		"plumb line before you trust the rails.")
+	setback.Meaning = words.Of("The same direction from the crank axle as on the old bike. Measure it with a plumb " +
+		"line before you trust the rails.")
 	shift := float64(rails.Value)
 	switch {
 	case shift > railRoom:
@@ -155,8 +155,8 @@ func explainGripPart(r *calculators.Result, list []combination, best int) {
 	ahead, above := r.At(aheadOfHead), r.At(aboveHead)
 	ahead.Meaning = words.Of("What headset, spacers, stem and bar have to make together on the new frame; the " +
 		"table shows which parts do.")
-	above.Meaning = words.Of("A number worth having before you pay for a frame: what spacers and rise cannot make " +
-		"up, no stem will.")
+	above.Meaning = words.Of("Know this number before you pay for a frame: if spacers and rise cannot make it up, " +
+		"no stem can.")
 	if len(list) == 0 || best >= 0 && list[best].off <= near5 {
 		return
 	}

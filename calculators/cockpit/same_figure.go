@@ -41,16 +41,16 @@ func sameFigure(w wanted, c carried, list []combination, best int, r *calculator
 	switch {
 	case c.seated && c.gripped():
 		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The saddle’s top "+
-			"stands {0} from the crank axle. The grips’ old place lies {1} ahead of the head tube’s top and "+
-			"{2} above it. Wheels and chainstay are stand-ins.", height.Uncertain(), ahead.Uncertain(),
+			"is {0} from the crank axle. The grips’ old place lies {1} ahead of the head tube’s top and {2} above "+
+			"it. Wheels and chainstay are stand-ins.", height.Uncertain(), ahead.Uncertain(),
 			above.Uncertain())
 	case c.gripped():
 		f.Description = words.Of("The new bike from the side, to scale, with the nearest parts. The grips’ old "+
 			"place lies {0} ahead of the head tube’s top and {1} above it. Wheels and chainstay are stand-ins.",
 			ahead.Uncertain(), above.Uncertain())
 	case c.seated:
-		f.Description = words.Of("The new bike from the side, to scale. The saddle’s top stands {0} from the "+
-			"crank axle. Wheels, chainstay and parts are stand-ins.", height.Uncertain())
+		f.Description = words.Of("The new bike from the side, to scale. The saddle’s top is {0} from the crank "+
+			"axle. Wheels, chainstay and parts are stand-ins.", height.Uncertain())
 	default:
 		f.Description = words.Of("The new bike from the side, to scale. Wheels, chainstay and parts are stand-ins.")
 	}

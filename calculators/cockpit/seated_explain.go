@@ -52,15 +52,15 @@ func explainSeated(v calculators.Values, r *calculators.Result) {
 	r.Tables = append(r.Tables, leanTable(r))
 	r.Note(calculators.PlainNote, "Compare the drawing with a picture of yourself, taken square from the side "+
 		"after ten minutes of riding. If they differ, try another elbow bend first.")
-	r.Note(calculators.PlainNote, "Never move the saddle to mend the reach: it belongs to your legs. Change the "+
+	r.Note(calculators.PlainNote, "Never move the saddle to correct the reach: it belongs to your legs. Change the "+
 		"height by one spacer first, because that can be undone, then the stem. Look at your standing position "+
 		"with the new numbers before you ride.")
 	r.Note(calculators.PlainNote, "Sore neck or heavy, tingling hands: check the saddle’s tilt, then raise the bar "+
 		"by one spacer. A low back that aches: check the saddle’s height first. If it comes back or outlasts the "+
 		"ride, stop and see a clinician.")
 	if t.Angle > 85 || t.Angle < 25 {
-		r.Note(calculators.CheckNote, "This near to upright, or to lying flat, a trunk turns far for a small move "+
-			"of the grips.")
+		r.Note(calculators.CheckNote, "When the trunk is nearly upright or nearly flat, a small move of the grips "+
+			"turns it a lot.")
 	}
 	if !v.Given(measure.ArmLength) {
 		r.Note(calculators.PlainNote, "Of everything that was estimated, arm length matters most: a helper with a "+

@@ -98,7 +98,7 @@ func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allow
 		x.Meaning = words.Of("There are only {0} under the stem to take away.",
 			measure.Millimetres(v.Of(measure.Spacers)))
 	case !math.IsNaN(allowed) && after > allowed+0.5:
-		x.Meaning = words.Of("That would stand {0} under the stem, and your steerer allows {1}.",
+		x.Meaning = words.Of("That would put {0} of spacers under the stem, and your steerer allows {1}.",
 			measure.Millimetres(after), measure.Millimetres(allowed))
 	case math.IsNaN(allowed):
 		x.Meaning = words.Of("Spacers cost nothing and can be undone, so try them first. Whether the steerer and " +
@@ -224,15 +224,15 @@ func noteStem(w wanted, r *calculators.Result, within bool, best int) {
 	}
 	if within && best < 0 {
 		r.Note(calculators.CheckNote, "Every combination that comes near needs more spacers than the steerer "+
-			"allows. They are geometry, not an option: look for a bar with more rise, or a stem that points up.")
+			"allows. They work on paper only: look for a bar with more rise, or a stem that points up.")
 	}
 	if w.move.Length() > 20 {
 		r.Note(calculators.CheckNote, "The grips would move by {0}. Plan that as several steps, and ride in between.",
 			measure.Millimetres(w.move.Length()))
 	}
-	r.Note(calculators.PlainNote, "Stems of about {0} are the norm now. Within some {1} of that a stem trades fit "+
-		"against grip at the front wheel. Outside it you are mending a frame of the wrong size: common practice, no "+
-		"study.", measure.Millimetres(normStem), measure.Millimetres(normWindow))
+	r.Note(calculators.PlainNote, "Stems of about {0} are the norm now. Within about {1} of that a stem trades fit "+
+		"against grip at the front wheel. Beyond it, a stem only makes up for a frame of the wrong size: common "+
+		"practice, no study.", measure.Millimetres(normStem), measure.Millimetres(normWindow))
 	lost := w.bike.RoomAt(w.bike.Stack()) - w.bike.RoomAt(w.bike.Stack()+10)
 	kept := 10 * cotangent(w.bike.SeatTubeAngle)
 	if lost > 0 {
@@ -241,8 +241,8 @@ func noteStem(w wanted, r *calculators.Result, within bool, best int) {
 			"opposite: {2} more room for the same height.",
 			measure.Millimetres(10), tenth(lost), tenth(kept))
 	}
-	r.Note(calculators.PlainNote, "The steerer’s top may stand at most {0} below the top of the stem, no threaded "+
-		"part may be clamped, and where a maker is stricter the maker counts.", measure.Millimetres(5))
+	r.Note(calculators.PlainNote, "The steerer’s top may be at most {0} below the top of the stem, and no threaded "+
+		"part may be clamped. Where a maker is stricter, follow the maker.", measure.Millimetres(5))
 	r.Note(calculators.PlainNote, "Tingling hands, a sore neck or back: check the saddle’s height and tilt, then "+
 		"one spacer up. If it comes back or outlasts the ride, stop and see a clinician; no stem treats it.")
 }

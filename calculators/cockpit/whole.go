@@ -150,7 +150,7 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 		Title: words.Of("One rider, one bike: seated, and standing ready"),
 		Description: words.Of("A rider of {0} with an inside leg of {1} on a trail bike at sag. Seated, the trunk "+
 			"leans {2} above the ground. Standing ready, it leans {3}, the hips lie {4} behind the crank axle, "+
-			"{5}, and the centre of mass stands plumb over the crank axle.",
+			"{5}, and the centre of mass is plumb over the crank axle.",
 			measure.Millimetres(stature), measure.Millimetres(inseam), whole(measure.Degrees(lean)),
 			whole(measure.Degrees(ready.Trunk.Angle)), measure.Millimetres(ready.HipBehind()), elbow),
 	}

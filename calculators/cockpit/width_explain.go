@@ -59,27 +59,27 @@ func widthMeaning(v calculators.Values, body, low, high float64) words.Text {
 	lo, hi := measure.Millimetres(low), measure.Millimetres(high)
 	switch {
 	case body > soldTo:
-		return words.Of("That is wider than bars are sold: {0} is about the widest. Anything from {1} to {2} is "+
-			"worth a test, never one number.", measure.Millimetres(soldTo), lo, hi)
+		return words.Of("Bars are not sold that wide: {0} is about the widest. Try anything from {1} to {2}. There "+
+			"is no single right number.", measure.Millimetres(soldTo), lo, hi)
 	case body < soldFrom:
-		return words.Of("That is narrower than bars for trails are sold: {0} is about the narrowest, and some may "+
-			"be cut further. Start with a bar whose maker allows that.", measure.Millimetres(soldFrom))
+		return words.Of("Trail bars are not sold that narrow: {0} is about the narrowest, and some may be cut "+
+			"further. Start with a bar whose maker allows that.", measure.Millimetres(soldFrom))
 	}
 	if !v.Has(measure.BarWidth) {
-		return words.Of("Anything from {0} to {1} is worth a test, never one number.", lo, hi)
+		return words.Of("Try anything from {0} to {1}. There is no single right number.", lo, hi)
 	}
 	bar := v.Of(measure.BarWidth)
 	now := measure.Millimetres(bar)
 	switch {
 	case bar > high:
-		return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} is wider: slide the controls in "+
-			"before you think of cutting.", lo, hi, now)
+		return words.Of("Try anything from {0} to {1}. Your bar of {2} is wider: slide the controls in before you "+
+			"think of cutting.", lo, hi, now)
 	case bar < low:
-		return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} is narrower: borrow a wider one "+
-			"before you buy.", lo, hi, now)
+		return words.Of("Try anything from {0} to {1}. Your bar of {2} is narrower: borrow a wider one before you "+
+			"buy.", lo, hi, now)
 	}
-	return words.Of("Anything from {0} to {1} is worth a test. Your bar of {2} lies inside, so there may be "+
-		"nothing to do.", lo, hi, now)
+	return words.Of("Try anything from {0} to {1}. Your bar of {2} lies inside, so there may be nothing to "+
+		"do.", lo, hi, now)
 }
 
 func explainSpread(x *calculators.Answer, v calculators.Values, r *calculators.Result) {
@@ -177,7 +177,7 @@ func trimMark(v calculators.Values, width, in float64) words.Text {
 			measure.Millimetres(v.Of(measure.BarLimit)))
 	}
 	if !v.Has(measure.BarLimit) {
-		return words.Of("look up the maker’s least width before any saw")
+		return words.Of("look up the maker’s least width before you cut")
 	}
 	return words.Of("two rides, then go on or go back")
 }

@@ -28,8 +28,8 @@ var faults = []struct {
 		"above the crank axle, so the rear wheel has no place. Check the chainstay, the drop and the wheels.")},
 	{geometry.ForkTooShort, measure.Stack, words.Of("With these numbers the head tube’s top lies below the front " +
 		"axle. Check the stack and the drop, and that none of them is in another unit.")},
-	{geometry.WheelsOverlap, measure.Reach, words.Of("With these numbers the wheels stand in one another’s place. " +
-		"Check reach, head angle, chainstay and the wheels.")},
+	{geometry.WheelsOverlap, measure.Reach, words.Of("With these numbers the wheels overlap. Check reach, head " +
+		"angle, chainstay and the wheels.")},
 	{geometry.SeatTubeRange, measure.SeatTubeAngle, words.Of("The seat tube’s own angle has to lie between 0 and " +
 		"180 degrees.")},
 }

@@ -8,8 +8,8 @@ import (
 // HipOff is by how much a seated rider's hip joint lies higher above the saddle than the
 // leg model has it, mm. Nobody is asked for it: see calculators.Calculator.Unasked.
 var HipOff = &measure.Quantity{Key: "hip-off", Label: "Hip above the saddle", Unit: measure.Mm, Low: -80, High: 80,
-	Least: -160, Most: 160, How: measure.Instruction{Text: "It is not measured: it stands for what is not known of " +
-		"the model."}}
+	Least: -160, Most: 160, How: measure.Instruction{Text: "Nobody measures this: it stands for what we do not " +
+		"know about the model."}}
 
 // HipUnasked is the error of where the trunk hangs from. The model's hip was fitted to
 // what knees do, so that of all places along the leg only the knee bears it out; padding,

@@ -76,9 +76,9 @@ func (l Limit) verdict(binds, known bool) words.Text {
 	case l.Close():
 		return words.Of("met, but by less than the measuring errors")
 	case binds && !known:
-		return words.Of("met; of the limits that are known this one binds first")
+		return words.Of("met; of the limits that are known this is the tightest")
 	case binds:
-		return words.Of("met; this one binds first")
+		return words.Of("met; this is the tightest")
 	}
 	return words.Of("met")
 }

@@ -19,7 +19,7 @@ type told struct {
 // is common practice.
 var effects = map[*calculators.Output]told{
 	changeBy.headAngle: {words.Of("Steeper: quicker to answer, less calm on steep ground."),
-		words.Of("Slacker: calmer on steep ground, and the bar asks for more input at walking pace."), 0.3},
+		words.Of("Slacker: calmer on steep ground, and the bar takes more effort at walking pace."), 0.3},
 	changeBy.seatAngle: {words.Of("Steeper: you sit further over the pedals and load the front wheel more on climbs."),
 		words.Of("Slacker: you sit further behind the pedals, and the front wheel wanders sooner on climbs. Moving " +
 			"the saddle forward takes some of it back."), 0.3},

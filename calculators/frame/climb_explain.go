@@ -64,8 +64,8 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 		load.Meaning = words.Of("On a grade of {0} the front wheel still touches, but each push takes what is "+
 			"left. Lean forward, elbows low, and push evenly.", measure.Percentage(grade))
 	case grade < 0:
-		load.Meaning = words.Of("On a grade of {0}, seated and at a steady speed. Standing is how a descent is "+
-			"ridden: see the braking limits.", measure.Percentage(grade))
+		load.Meaning = words.Of("On a grade of {0}, seated and at a steady speed. You ride descents standing: see "+
+			"the braking limits.", measure.Percentage(grade))
 	default:
 		load.Meaning = words.Of("On a grade of {0} at a steady speed. Good feels calm: the front tyre keeps its "+
 			"line while your hands rest.", measure.Percentage(grade))
@@ -99,8 +99,8 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 	}
 	r.Note(calculators.PlainNote,
 		"The standard for bicycles asks for {0} of the weight on the front wheel with saddle and rider as far back "+
-			"as they go. With the saddle {1} further back you have {2}, so it is a floor that you stand well "+
-			"above, not a target.",
+			"as they go. With the saddle {1} further back you have {2}. So it is a lower limit that you clear "+
+			"easily, not a target.",
 		measure.Percentage(steeringFloor), measure.Millimetres(postForward), back.Uncertain())
 }
 
@@ -132,7 +132,7 @@ func explainBike(v calculators.Values, r *calculators.Result) {
 		return
 	}
 	r.Note(calculators.CheckNote, "By the scale the bike’s own mass would sit outside {0} to {1} above the ground, "+
-		"where no bike has it. A tenth of a kilogram moves it by some 30 mm: read again, with the raise measured "+
+		"where no bike has it. A tenth of a kilogram moves it by about 30 mm: read again, with the raise measured "+
 		"at the axle.",
 		measure.Millimetres(bikeLowest), measure.Millimetres(bikeHighest))
 }
@@ -142,19 +142,20 @@ func explainRest(v calculators.Values, r *calculators.Result) {
 	tip, seat := r.At(slopeTip), r.At(slopeSeat)
 	switch t := float64(tip.Value); {
 	case !tip.Exists():
-		tip.Meaning = words.Of("On this slope the suspension finds no rest.")
+		tip.Meaning = words.Of("On this slope the suspension does not come to rest.")
 	case v.Of(measure.ForkTravel) == 0 && v.Of(measure.RearTravel) == 0:
-		tip.Meaning = words.Of("Without suspension nothing settles.")
+		tip.Meaning = words.Of("Without suspension nothing sinks.")
 	case v.Is(measure.Riding, "rolling"):
 		tip.Meaning = words.Of("Rolling freely, both wheels carry as much of the weight as on the level; a steep " +
 			"slope only takes a little off both.")
 	case t >= 0:
-		tip.Meaning = words.Of("Load leaves the fork and presses the rear further down, so the seat ends up " +
-			"slacker than slope and chart say. Both ends are taken as linear springs at rest; pedalling and " +
-			"damping hold them elsewhere, and by how much nobody has measured.")
+		tip.Meaning = words.Of("Uphill, load moves from the fork to the rear and presses it further down. So the " +
+			"seat ends up slacker than slope and chart say. Both ends are taken as linear springs at rest. " +
+			"Pedalling and damping change that, and nobody has measured by how much.")
 	default:
-		tip.Meaning = words.Of("Load leaves the rear and presses the fork further down. Both ends are taken as " +
-			"linear springs at rest; braking and damping hold them elsewhere, and by how much nobody has measured.")
+		tip.Meaning = words.Of("Downhill, load moves from the rear to the fork and presses it further down. Both " +
+			"ends are taken as linear springs at rest. Braking and damping change that, and nobody has measured by " +
+			"how much.")
 	}
 	seat.Meaning = words.Of("What the chart’s seat angle has become under you on this slope. A steep one on the " +
 		"flat is a slack one on a hill.")

@@ -43,7 +43,7 @@ func Geometry() *calculators.Calculator {
 var (
 	frontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm,
 		Feeds:   measure.FrontCentre,
-		Between: "bottom-bracket centre to front axle, in a straight line"}
+		Between: "crank axle to front axle, in a straight line"}
 	bbHeight = &calculators.Output{Name: "bb-height", Label: "Bottom bracket", Unit: measure.Mm,
 		Feeds:   measure.BBHeight,
 		Between: "ground to bottom-bracket centre, nobody on the bike"}

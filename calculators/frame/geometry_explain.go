@@ -13,14 +13,14 @@ func explainGeometry(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	r.At(frontCentre).Meaning = words.Of("Stand with your weight over the crank axle and {0} of it rests on "+
-		"the front wheel. A long front-centre is calm on steep ground; in flat turns you lean forward to load the "+
+	r.At(frontCentre).Meaning = words.Of("Stand with your weight over the crank axle and {0} of it rests on the "+
+		"front wheel. A long front-centre is calm on steep ground; in flat turns you lean forward to load the "+
 		"front tyre.",
 		r.At(standingShare).Uncertain())
 	r.At(bbHeight).Meaning = words.Of("The bottom bracket hangs {0} below the line between the axles. Lower feels "+
 		"planted in a turn and strikes pedals sooner; your weight takes off some more when you ride.",
 		measure.Millimetres(b.Drop()))
-	r.At(trail).Meaning = words.Of("This pulls the wheel straight: more is steady at speed and wants a firmer hand "+
+	r.At(trail).Meaning = words.Of("This pulls the wheel straight: more is steady at speed and needs a firmer hand "+
 		"at walking pace. With the head angle one degree slacker it would be {0}.",
 		measure.Millimetres(geometry.Trail(b.FrontRadius, b.HeadAngle-1, b.Offset)))
 	r.At(effectiveTopTube).Meaning = topTubeMeaning(b)
@@ -28,7 +28,7 @@ func explainGeometry(v calculators.Values, r *calculators.Result) {
 		"behind the crank axle.", measure.Millimetres(-b.Rear.X))
 	r.At(mechanicalTrail).Meaning = words.Of("The arm on which side forces at the tyre turn the bar.")
 	r.At(wheelFlop).Meaning = words.Of("How strongly the bar falls into a turn at walking pace. With your hands "+
-		"off the ground stays put and the head sinks {0} in the first 10 degrees of turning.",
+		"off the bar, the head sinks {0} in the first 10 degrees of turning.",
 		measure.Amount{Value: geometry.HeadDrop(b.FrontRadius, b.HeadAngle, b.Offset, 10), Unit: measure.Mm, Extra: 1})
 	explainSeatAngle(v, b, r.At(saddleSeatAngle))
 	explainMismatch(v, r)
@@ -54,14 +54,15 @@ func explainSeatAngle(v calculators.Values, b geometry.Bike, x *calculators.Answ
 		x.Meaning = words.Of("Give {0} to have it. On most bikes the seat slackens as the saddle goes up.",
 			measure.SaddleHeight.Named())
 	case !b.SeatTubeKnown:
-		x.Meaning = words.Of("Give {0} to have it: without it nobody can say where the tube points above the level "+
-			"that the chart reads at, and a guess would be worth nothing.", measure.SeatTubeAngle.Named())
+		x.Meaning = words.Of("Give {0} to have it: without it we cannot tell where the tube points above the "+
+			"height that the chart uses, and we do not guess.", measure.SeatTubeAngle.Named())
 	case !x.Exists():
 		x.Meaning = words.Of("This seat tube passes the crank axle at a greater distance than your saddle’s "+
 			"height. Check {0} and {1}.", measure.SeatTubeAngle.Named(), measure.SeatAngle.Named())
 	default:
-		x.Meaning = words.Of("This is the angle you pedal at, against {0} on the chart. The more it falls short, "+
-			"the more a long leg sits behind the pedals.", measure.Degrees(v.Of(measure.SeatAngle)))
+		x.Meaning = words.Of("This is the angle you pedal at, against {0} on the chart. The further it lies below "+
+			"that, the further a rider with long legs sits behind the pedals.",
+			measure.Degrees(v.Of(measure.SeatAngle)))
 	}
 }
 

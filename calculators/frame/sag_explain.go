@@ -55,9 +55,9 @@ func explainSag(v calculators.Values, r *calculators.Result) {
 				"rear axle is taken to rise straight up.")
 	}
 	r.Note(calculators.PlainNote,
-		"All this is at rest. While you ride, damping, pedalling and braking hold both ends elsewhere, and no "+
-			"published measurement of where was found. What was studied is effort: six men climbed as fast on full "+
-			"as on front suspension, and a review found little lost by bobbing on most ground.")
+		"All this is at rest. While you ride, damping, pedalling and braking change it, and we found no published "+
+			"measurement of how much. Studies looked at effort instead: six men climbed as fast on full as on "+
+			"front suspension, and a review found little lost by bobbing on most ground.")
 	r.Figure = sagFigure(v, r, chart, both)
 }
 

@@ -28,7 +28,7 @@ func drawSagAt(v calculators.Values, r *calculators.Result, at float64) drawing.
 	chart, p := fit.Bike(v)
 	both, err := geometry.Sagged(chart, v.Of(measure.ForkTravel), at, v.Of(measure.RearTravel), at)
 	if p != nil || err != nil {
-		return drawing.Frame{Caption: words.Of("No bike of these numbers")}
+		return drawing.Frame{Caption: words.Of("No bike has these numbers")}
 	}
 	was := build(v, chart)
 	ground := chart.RearContact()

@@ -238,18 +238,18 @@ func TestWhereAVerdictTurns(t *testing.T) {
 	for _, c := range []struct{ line, more, says, not string }{
 		{good, "", "Nothing in the way", "Out"},
 		// 736 − 46 − 53 = 637 mm: a seat tube from there on leaves no travel.
-		{line("420", "644"), "", "Out: the seat tube is 7 mm too long", "dropper travel;"},
+		{line("420", "644"), "", "Ruled out: the seat tube is 7 mm too long", "dropper travel;"},
 		{line("420", "637"), "", "The seat tube leaves 0 mm of dropper travel", "Out"},
 		{line("420", "636"), "", "The seat tube leaves 1 mm of dropper travel", "Out"},
 		{line("420", "488"), "", "The seat tube leaves 149 mm of dropper travel", "Out"},
 		{line("420", "486"), "", "Nothing in the way", "dropper travel"},
 		// 420 + 46 + 390 − 35 − 110 = 711 mm, 25 short of 736.
-		{good, "post-length=390 insertion-post=110 post-actuator=35", "Out with this post: it ends 25 mm short", ""},
+		{good, "post-length=390 insertion-post=110 post-actuator=35", "Ruled out with this post: it ends 25 mm short", ""},
 		{good, "post-length=416 insertion-post=110 post-actuator=35", "Nothing in the way", "Out"},
 		// 830 mm of leg.
-		{line("731", "833"), "", "Out: the top tube stands 3 mm higher", "law"},
-		{line("731", "829.6"), "", "Out: 0 mm between you and the top tube", "higher than you can"},
-		{line("731", "806"), "", "Out: 24 mm between you and the top tube, where the law asks for 25 mm", ""},
+		{line("731", "833"), "", "Ruled out: the top tube is 3 mm higher", "law"},
+		{line("731", "829.6"), "", "Ruled out: 0 mm between you and the top tube", "higher than you can"},
+		{line("731", "806"), "", "Ruled out: 24 mm between you and the top tube, where the law asks for 25 mm", ""},
 		{line("731", "804"), "", "26 mm of room to stand over it", "Out"},
 		{strings.Replace(line("420", "488"), "731", "804", 1), "", "a little more. 26 mm of room to stand over it",
 			"Out"},
@@ -283,7 +283,7 @@ func TestWhatPutsTheGripsRight(t *testing.T) {
 		stem, up float64
 		says     string
 	}{
-		{45, 9.9, "Grips 10 mm from yours: a spacer or the bar’s roll settles it."},
+		{45, 9.9, "Grips 10 mm from yours: a spacer or the bar’s roll makes it up."},
 		{45, 10.1, "A stem of 45 mm and 10 mm more under the stem or in the bar’s rise put them right."},
 		{-2, 0, "No stem is short enough"},
 		{1, 0, "A stem of 1 mm would be needed, and the shortest that are sold are about 30 mm"},

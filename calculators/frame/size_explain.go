@@ -69,25 +69,26 @@ func judge(v calculators.Values, row calculators.Row, x lineAnswers) sized {
 	rule := func(english words.English, holes ...words.Sayer) { s.out = true; say(english, holes...) }
 	b, ok := sizeBike(row)
 	if !ok {
-		rule("Out: these numbers describe no bike. Check the line.")
+		rule("Ruled out: these numbers describe no bike. Check the line.")
 		return s
 	}
 	drop, high, room := float64(x.dropper.Value), float64(x.highest.Value), float64(x.standOver.Value)
 	if drop < 0 {
-		rule("Out: the seat tube is {0} too long. Even a post without travel, pushed all the way in, holds the "+
-			"saddle too high; only a shorter collar, head or saddle would change it.", measure.Millimetres(-drop))
+		rule("Ruled out: the seat tube is {0} too long. Even a post without travel, pushed all the way in, holds "+
+			"the saddle too high; only a shorter collar, head or saddle would change it.", measure.Millimetres(-drop))
 	}
 	if high < v.Of(measure.SaddleHeight) {
-		rule("Out with this post: it ends {0} short of your saddle height at its minimum insertion. A longer post "+
-			"would change it.", measure.Millimetres(v.Of(measure.SaddleHeight)-high))
+		rule("Ruled out with this post: it ends {0} short of your saddle height at its minimum insertion. A longer "+
+			"post would change it.", measure.Millimetres(v.Of(measure.SaddleHeight)-high))
 	}
 	switch {
 	case room < 0:
-		rule("Out: the top tube stands {0} higher than you can straddle. Only a lower frame would change it.",
+		rule("Ruled out: the top tube is {0} higher than you can straddle. Only a lower frame would change it.",
 			measure.Millimetres(-room))
 	case room < standOverFloor:
-		rule("Out: {0} between you and the top tube, where the law asks for {1}. Smaller wheels or tyres would "+
-			"change it, if the makers allow them.", measure.Millimetres(room), measure.Millimetres(standOverFloor))
+		rule("Ruled out: {0} between you and the top tube, where the law asks for {1}. Smaller wheels or tyres "+
+			"would change it, if the makers allow "+
+			"them.", measure.Millimetres(room), measure.Millimetres(standOverFloor))
 	}
 	if lean := float64(x.lean.Value); lean < leanFloor {
 		say("A pedal strikes at {0} of lean, where the law asks for {1}: shorter cranks would change it.",
@@ -102,13 +103,14 @@ func judge(v calculators.Values, row calculators.Row, x lineAnswers) sized {
 			measure.Millimetres(drop))
 	}
 	if room >= standOverFloor && room < standOverWish {
-		say("{0} of room to stand over it: lawful, and little on steep ground.", measure.Millimetres(room))
+		say("{0} of room to stand over it: enough for the law, but little on steep "+
+			"ground.", measure.Millimetres(room))
 	}
 	if !math.IsNaN(s.gap) {
 		s.reasons = append(s.reasons, gripsNeed(v, row, b, x.offset()))
 	}
 	if len(s.reasons) == 0 {
-		say("Nothing in the way. Give your present grips to see what it would ask of the stem.")
+		say("Nothing in the way. Give your present grips to see which stem you would need.")
 	}
 	return s
 }
@@ -117,7 +119,7 @@ func judge(v calculators.Values, row calculators.Row, x lineAnswers) sized {
 // the steering axis is spacers or rise, the move square to it is stem.
 func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, offset geometry.Point) words.Text {
 	if gap := offset.Length(); gap <= gripsSettled {
-		return words.Of("Grips {0} from yours: a spacer or the bar’s roll settles it.", measure.Millimetres(gap))
+		return words.Of("Grips {0} from yours: a spacer or the bar’s roll makes it up.", measure.Millimetres(gap))
 	}
 	need := offset.Scale(-1)
 	stem := cell(row, cStem, v.Of(measure.StemLength)) + need.Dot(b.AxisAhead())
@@ -199,11 +201,11 @@ func explainSize(v calculators.Values, r *calculators.Result) {
 		ahead.Label, above.Label = words.Of("{0}, grips ahead of yours", near), words.Of("{0}, grips above yours",
 			near)
 		ahead.Meaning = words.Of("Of these sizes {0} puts the grips nearest to yours, with the same bar and "+
-			"spacers on each. Within {1} a stem or spacer settles it.", near, measure.Millimetres(gripsSettled))
+			"spacers on each. Within {1} a stem or spacer makes it up.", near, measure.Millimetres(gripsSettled))
 		above.Meaning = words.Of("Height is the easier of the two: spacers and the bar’s rise give it.")
 	} else {
-		none := words.Of("Give {0} and {1}, of the bike you have or the one you liked, and the sizes are held "+
-			"against them.", measure.GripX.Named(), measure.GripY.Named())
+		none := words.Of("Give {0} and {1}, of the bike you have or the one you liked, and we compare the sizes "+
+			"with them.", measure.GripX.Named(), measure.GripY.Named())
 		if v.Has(measure.GripX) && v.Has(measure.GripY) {
 			none = words.Of("No line of the table describes a bike. Check its numbers.")
 		}
@@ -296,10 +298,10 @@ func noteSizes(v calculators.Values, r *calculators.Result) {
 			"cannot tell two near sizes apart. Ride both.")
 	if !v.Has(measure.GripX) || !v.Has(measure.GripY) {
 		r.Note(calculators.CheckNote,
-			"Without the grips of a bike that you know no size can be called the nearest: the numbers above are "+
-				"those of the first line. Strike out the sizes whose post or stand-over does not fit, and of those "+
-				"left ride the two in the middle before you choose. What a friend’s bike that you liked "+
-				"measures serves as well as your own.")
+			"Without the grips of a bike that you know, no size can be called the nearest: the numbers above are "+
+				"those of the first line. Strike out the sizes whose post or stand-over does not fit. Of those "+
+				"left, ride the two in the middle before you choose. You can also use the measurements of a "+
+				"friend’s bike that you liked.")
 	}
 	if !v.Has(measure.PostLength) {
 		r.Note(calculators.PlainNote,

@@ -89,7 +89,7 @@ func TestTheStemThatIsNamedPutsTheGripsRight(t *testing.T) {
 	fitted := match(t, "grip-x=441", "grip-y=733", "sizes="+sizes, fmt.Sprintf("spacers=%v", 15+more))
 	require.InDelta(t, 0, calctest.Value(fitted, sizeAhead), 1.5)
 	require.InDelta(t, 0, calctest.Value(fitted, sizeAbove), 1.5)
-	require.Contains(t, line(t, fitted, "M")[1], "a spacer or the bar’s roll settles it")
+	require.Contains(t, line(t, fitted, "M")[1], "a spacer or the bar’s roll makes it up")
 }
 
 // TestALimitThatBindsPutsASizeOut: a seat tube that holds the saddle too high, a
@@ -97,17 +97,17 @@ func TestTheStemThatIsNamedPutsTheGripsRight(t *testing.T) {
 // 1512.19(c), 25 mm), each with its number and what part would change it.
 func TestALimitThatBindsPutsASizeOut(t *testing.T) {
 	short := match(t, "inseam=790", "saddle-height=575", "stature=1650", "grip-x=500", "grip-y=765")
-	require.Contains(t, line(t, short, "XL")[1], "Out: the seat tube is 7 mm too long")
+	require.Contains(t, line(t, short, "XL")[1], "Ruled out: the seat tube is 7 mm too long")
 	require.Contains(t, line(t, short, "XL")[1], "shorter collar, head or saddle would change it")
 	require.Contains(t, line(t, short, "L")[1], "of dropper travel")
 	require.True(t, strings.HasSuffix(order(short), "XL"))
 
 	tall := match(t, "inseam=770")
-	require.Contains(t, line(t, tall, "XL")[1], "Out: 15 mm between you and the top tube, where the law asks for "+
+	require.Contains(t, line(t, tall, "XL")[1], "Ruled out: 15 mm between you and the top tube, where the law asks for "+
 		"25 mm")
 
 	post := match(t, "post-length=390", "insertion-post=110", "saddle-height=780")
-	require.Contains(t, line(t, post, "M")[1], "Out with this post: it ends")
+	require.Contains(t, line(t, post, "M")[1], "Ruled out with this post: it ends")
 	require.Contains(t, line(t, post, "M")[1], "A longer post would change it")
 	// 420 + 48 + 390 − 35 − 110, the deeper of 100 and 110.
 	require.Contains(t, line(t, post, "M")[5], "713")

@@ -230,7 +230,7 @@ func TestWhatATrialIsSaidToMean(t *testing.T) {
 	says("new-seat-angle=80", "More than rails give from their middle, about 15 mm")
 	says("new-seat-angle=76.3", "saddle and feet lie alike on both")
 	says("", "slide the saddle so far on its rails")
-	says("", "ride-scores then says whether the difference is more than chance")
+	says("", "then says whether the difference is more than chance")
 	r := calctest.Answer(t, Trial(), trialRims+typedOf(trialKeys, trialX, trialSD))
 	mine, size, _, _ := pairOf(trialX)
 	assert.Contains(t, r.Figure.Description.Say(nil), plain(fmt.Sprintf("stands %.0f mm further forward",

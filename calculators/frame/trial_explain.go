@@ -30,12 +30,12 @@ func explainTrial(v calculators.Values, r *calculators.Result) {
 			measure.SpacersAbove.Named(), measure.SpacersLimit.Named())
 	}
 	r.Note(calculators.PlainNote,
-		"Ride both settings three times each on one stretch that you know, in an order drawn by lot and saddle and "+
-			"tyres unchanged, and score every ride before you talk about it. Chapter The test ride’s ride-scores "+
-			"then says whether the difference is more than chance.")
+		"Ride both settings three times each on one stretch that you know. Draw lots for the order, and leave "+
+			"saddle and tyres unchanged. Score every ride before you talk about it. The calculator ride-scores in "+
+			"the chapter The test ride then says whether the difference is more than chance.")
 	r.Note(calculators.PlainNote,
-		"This answers one question, whether you like your hands there. A longer front turns and brakes otherwise, "+
-			"and no part lends you that: ride the real size before you pay.")
+		"This answers one question: do you like your hands there? A longer front turns and brakes differently, and "+
+			"no part can copy that. Ride the real size before you pay.")
 	r.Figure = trialFigure(s, r, list)
 }
 
@@ -46,8 +46,8 @@ func explainTrialHands(s trialPair, r *calculators.Result, list []fit.Combinatio
 	way := math.Hypot(float64(ahead.Value), float64(above.Value))
 	switch {
 	case way <= fit.NearGrips:
-		ahead.Meaning = words.Of("Standing, your hands are there already, within {0}. What would differ is under "+
-			"you and before you: see what no part imitates.", measure.Millimetres(fit.NearGrips))
+		ahead.Meaning = words.Of("Standing, your hands are there already, within {0}. The rest of the bike would "+
+			"still differ: see what no part can imitate.", measure.Millimetres(fit.NearGrips))
 	case near > 0:
 		ahead.Meaning = words.Of("Standing, this is what the size does to your hands with the same bar. Your bike "+
 			"can do it too: {0}.", lentParts(s, list[0]))
@@ -63,7 +63,7 @@ func explainTrialHands(s trialPair, r *calculators.Result, list []fit.Combinatio
 		stem.Meaning = words.Of("With this much less of stem your hands are as near, though the steering feels the " +
 			"shorter lever too: it answers a little quicker.")
 	}
-	height.Meaning = words.Of("Rings under the stem come in steps of 5 mm; a bar with more rise or a little roll " +
+	height.Meaning = words.Of("Spacers under the stem come in steps of 5 mm; a bar with more rise or a little roll " +
 		"does the rest.")
 	switch d := math.Abs(float64(saddle.Value)); {
 	case !saddle.Exists():

@@ -7,7 +7,7 @@ var (
 		How: Instruction{
 			Text: "Take it from the new fork’s chart, unloaded, and stay inside what the frame’s maker allows. Or " +
 				"measure the new fork along its leg, from the axle’s centre to the crown’s seat.",
-			Slip: "The straight line from crown to axle is taken for the length along the leg.",
+			Slip: "You took the straight line from crown to axle for the length along the leg.",
 			Take: "tape measure", Minutes: 3, Figure: "measure-fork-length"}}
 	NewForkOffset = &Quantity{Key: "new-fork-offset", Label: "New fork offset", Unit: Mm, Low: 30, High: 60,
 		Least: -80, Most: 110, Repeat: 0.5,
@@ -42,7 +42,7 @@ var (
 		How: Instruction{
 			Text: "Measure from the head tube’s top down to the point about which the angle headset tilts the " +
 				"steering axis: half the head tube where both cups are offset.",
-			Slip: "It is measured from the bearing cover.",
+			Slip: "You measured from the bearing cover.",
 			Take: "ruler", Minutes: 2, Figure: "measure-headset-pivot"}}
 
 	NewReach = &Quantity{Key: "new-reach", Label: "New bike's reach", Unit: Mm, Low: 320, High: 560, Least: 160,

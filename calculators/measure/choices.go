@@ -54,8 +54,8 @@ var (
 	WarningSign = &Quantity{Key: "warning-sign", Of: OfRider, Label: "Pain, or a new difference", Unit: One,
 		High: 1, Most: 1,
 		How: Instruction{
-			Text: "Say whether anything hurts, swells, locks, is weak or numb, or whether the difference is new, " +
-				"followed a fall, an operation or an illness, or whether you are still growing."},
+			Text: "Say whether anything hurts, swells, locks, is weak or numb. Say it too if the difference is " +
+				"new, if it followed a fall, an operation or an illness, or if you are still growing."},
 		Choices: []Choice{{"none", "None of these"}, {"some", "One or more"}}}
 	SizeSystem = &Quantity{Key: "size-system", Of: OfShoes, Label: "Size system", Unit: One, High: 4, Most: 4,
 		How: Instruction{
@@ -91,7 +91,7 @@ var RiderLengths = []*Quantity{
 // Feeling is what troubles a rider about where the hands are.
 var Feeling = &Quantity{Key: "feeling", Label: "What troubles you", Unit: One, High: 2, Most: 2,
 	How: Instruction{
-		Text: "Pick what you notice on the trail, and a first small move of the grips is proposed. A move that " +
-			"you type yourself wins over it."},
+		Text: "Pick what you notice on the trail, and we propose a first small move of the grips. If you type a " +
+			"move yourself, that one counts."},
 	Choices: []Choice{{"stretched", "Too stretched"}, {"wanders", "Front wheel wanders on climbs"}, {"pitched",
 		"Pitched forward on descents"}}}

@@ -5,11 +5,11 @@ var (
 	FootLength = &Quantity{Key: "foot-length", Of: OfRider, Label: "Foot", Unit: Mm, Low: 200, High: 330, Least: 100,
 		Most: 495, Repeat: 2,
 		How: Instruction{
-			Text: "Late in the day, in riding socks, put a sheet of paper against a wall and stand on it with your " +
+			Text: "Late in the day, in riding socks, put a sheet of paper against a wall. Stand on it with your " +
 				"heel touching the wall and your weight on that foot. Hold a pencil upright and mark the tip of " +
 				"the longest toe. Measure from the wall to the mark, straight and not along the slanting foot. " +
 				"Take both feet and enter the longer one.",
-			Slip: "The big toe is marked where the second is longer, or the pencil drifts under the foot.",
+			Slip: "You marked the big toe where the second is longer, or the pencil drifts under the foot.",
 			Take: "paper, pencil, ruler, wall", Minutes: 5, Figure: "measure-foot-length"}}
 	OtherFoot = &Quantity{Key: "other-foot", Of: OfRider, Label: "Other foot", Unit: Mm, Low: 200, High: 330,
 		Least: 100,
@@ -33,9 +33,9 @@ var (
 		High: 250, Least: 65, Most: 375, Repeat: 3,
 		How: Instruction{
 			Text: "Stay on the paper, heel against the wall. Feel for the bump on the outer side, the joint at the " +
-				"base of the little toe, mark its middle beside the foot and measure from the wall, parallel to " +
+				"base of the little toe, and mark its middle beside the foot. Measure from the wall, parallel to " +
 				"the foot.",
-			Slip: "The bump half-way along the outer edge, further back, is taken for the joint.",
+			Slip: "You took the bump half-way along the outer edge, further back, for the joint.",
 			Take: "paper, pencil, ruler, wall", Minutes: 3, Figure: "measure-heel-to-ball"}}
 	CleatBehindBall = &Quantity{Key: "cleat-behind-ball", Of: OfShoes, Label: "Spindle behind the ball", Unit: Mm,
 		Low:  -10,
@@ -52,7 +52,7 @@ var (
 		How: Instruction{
 			Text: "Measure from the middle of the pedal’s spindle up to the face that the shoe stands on, with the " +
 				"cleat in place when you ride clipped in.",
-			Slip: "The pins are measured too: the sole sinks between them.",
+			Slip: "You measured the pins too: the sole sinks between them.",
 			Take: "ruler", Minutes: 2, Figure: "measure-pedal-height"}}
 	SoleHeight = &Quantity{Key: "sole-height", Of: OfShoes, Label: "Sole under the ball", Unit: Mm, Low: 5,
 		High: 35, Most: 80,
@@ -61,7 +61,7 @@ var (
 			Text: "Measure the thickness of the shoe under the ball of the foot, from the face that stands on the " +
 				"pedal to the skin: one ruler inside, one outside, or the outer height less the inner depth. The " +
 				"insole counts.",
-			Slip: "The side wall of the sole is measured. It stands higher than the foot.",
+			Slip: "You measured the side wall of the sole. It is higher than the foot.",
 			Take: "two rulers", Minutes: 3, Figure: "measure-sole-height"}}
 	QFactor = &Quantity{Key: "q-factor", Label: "Q-factor", Unit: Mm, Low: 130, High: 240, Least: 65, Most: 360,
 		Repeat: 1,
@@ -78,7 +78,7 @@ var (
 		How: Instruction{
 			Text: "Step on or clip in as you ride. A helper measures from the crank’s outer face to the middle of " +
 				"the shoe over the spindle, on both sides. Enter the mean.",
-			Slip: "The foot is set where it ought to stand and not where it stands after a mile.",
+			Slip: "You set the foot where you think it belongs, not where it is after a kilometre of riding.",
 			Who:  Helper, Take: "ruler", Minutes: 4, Figure: "measure-foot-offset"}}
 	PedalWidth = &Quantity{Key: "pedal-width", Label: "Crank to pedal edge", Unit: Mm, Low: 80, High: 140,
 		Least: 40, Most: 210, Repeat: 2,
@@ -90,12 +90,12 @@ var (
 		Least: 4, Most: 60, Repeat: 1,
 		How: Instruction{
 			Text: "Measure the pedal’s body at its outer end from the top face to the bottom face, without pins.",
-			Slip: "It is taken at the spindle, where the body is thicker.",
+			Slip: "You measured at the spindle, where the body is thicker.",
 			Take: "ruler", Minutes: 2, Figure: "measure-pedal-thickness"}}
 	PedalSpacer = &Quantity{Key: "pedal-spacer", Label: "Pedal spacer", Unit: Mm, High: 3, Most: 30, Repeat: 0.1,
 		How: Instruction{
 			Text: "Measure the thickness of all washers and spacers between one pedal’s shoulder and the crank.",
-			Slip: "The washer that stays stuck to the crank is forgotten.",
+			Slip: "You forgot the washer that stays stuck to the crank.",
 			Take: "callipers", Minutes: 2, Figure: "measure-pedal-spacer"}}
 	CleatShift = &Quantity{Key: "cleat-shift", Of: OfShoes, Label: "Cleat inwards", Unit: Mm, Low: -5, High: 5,
 		Least: -15,
@@ -103,7 +103,7 @@ var (
 		How: Instruction{
 			Text: "Turn the shoe over. Measure how far the cleat sits inwards of the middle of its slots, towards " +
 				"the bike. Outwards counts as negative; a cleat further in sets the foot further out.",
-			Slip: "Inwards and outwards are swapped because the shoe lies upside down.",
+			Slip: "You swapped inwards and outwards because the shoe lies upside down.",
 			Take: "ruler", Minutes: 3, Figure: "measure-cleat-shift"}}
 	HeelCup = &Quantity{Key: "heel-cup", Of: OfShoes, Label: "Heel cup", Unit: Mm, High: 12, Most: 40, Repeat: 1,
 		How: Instruction{
@@ -116,14 +116,14 @@ var (
 		How: Instruction{
 			Text: "Take the pedal out. Measure the length of its thread from the shoulder, or from the washer that " +
 				"stays on, to the end.",
-			Slip: "The smooth end beyond the last turn is counted.",
+			Slip: "You counted the smooth end beyond the last turn.",
 			Take: "pedal spanner, callipers", Minutes: 5, Figure: "measure-pedal-thread"}}
 	ToeOut = &Quantity{Key: "toe-out", Of: OfRider, Label: "Toes outwards", Unit: Deg, Low: -10, High: 25, Least: -40,
 		Most: 60, Repeat: 3,
 		How: Instruction{
 			Text: "Walk on the spot over a line on card with closed eyes, stop, and let a helper draw round both " +
 				"feet. Measure each foot’s angle to the line and enter the mean. Inwards counts as negative.",
-			Why:  "A foot that hangs from a table’s edge would do as well, but it is hard to read from above.",
+			Why:  "A foot that hangs from a table’s edge works too, but it is hard to read from above.",
 			Slip: "You look down while you stop, and the feet follow the line.",
 			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out"}}
 	ShoeSize = &Quantity{Key: "shoe-size", Of: OfShoes, Label: "Shoe size", Unit: One, Low: 1, High: 52, Least: 0,
@@ -142,7 +142,7 @@ var (
 		How: Instruction{
 			Text: "Mark the inner ball joint on the new shoe’s side and set the foot on the new pedal, level. " +
 				"Measure from the mark back to the spindle; a spindle ahead of the mark counts as negative.",
-			Slip: "The shoe’s widest place is taken for the joint. Feel for the joint through the shoe.",
+			Slip: "You took the shoe’s widest place for the joint. Feel for the joint through the shoe.",
 			Who:  Eased, Take: "ruler, tape to mark with", Minutes: 4, Figure: "measure-cleat-behind-ball"}}
 
 	// The angle of each foot, and what lets it turn.
@@ -185,7 +185,7 @@ var (
 		How: Instruction{
 			Text: "Read it in the sheet of the pedal and cleat: how far the shoe turns in all, from one stop to the " +
 				"other, before it begins to release.",
-			Slip: "A sheet that prints the float to one side is read as the whole."}}
+			Slip: "You read a sheet that prints the float to one side as the whole."}}
 	ArmSetIn = &Quantity{Key: "arm-set-in", Label: "Crank arm set in at the axle", Unit: Mm, High: 30, Least: -10,
 		Most: 60, Repeat: 2,
 		How: Instruction{
@@ -198,13 +198,13 @@ var (
 		How: Instruction{
 			Text: "Measure across the outer faces of both chainstays, about 180 mm behind the crank axle, where " +
 				"the heels pass.",
-			Slip: "A cable or chain guard on the stay is left out. Count what the heel would touch.",
+			Slip: "You left out a cable or chain guard on the stay. Count what the heel would touch.",
 			Take: "callipers, or two straightedges and a ruler", Minutes: 3, Figure: "measure-stay-width"}}
 	RearEndWidth = &Quantity{Key: "rear-end-width", Label: "Rear end, outside to outside", Unit: Mm, Low: 130,
 		High: 230, Least: 65, Most: 345, Repeat: 3,
 		How: Instruction{
 			Text: "Measure across the outermost parts at the rear axle: frame, axle, brake and gear mechanism. " +
 				"Where one side stands out further, take twice the distance from the wheel’s middle.",
-			Slip: "The gear mechanism is forgotten; it is what a heel touches first.",
+			Slip: "You forgot the gear mechanism; it is what a heel touches first.",
 			Take: "two straightedges, ruler", Minutes: 3, Figure: "measure-rear-end-width"}}
 )

@@ -5,15 +5,15 @@ var (
 	Reach = &Quantity{Key: "reach", Label: "Reach", Unit: Mm, Low: 320, High: 560, Least: 160, Most: 840, Repeat: 2,
 		How: Instruction{
 			Text: "Take it from the maker’s chart. On the bike, hang a plumb line from the centre of the crank " +
-				"axle and one from the middle of the head tube’s upper edge, bearing cover not counted, and mark " +
-				"the floor below each. Reach is the length between the marks.",
-			Slip: "Bearing cover or spacers are counted in, or the chart is for another fork.",
+				"axle and mark the floor below. Do the same at the middle of the head tube’s upper edge, bearing " +
+				"cover not counted. Reach is the length between the marks.",
+			Slip: "You counted in the bearing cover or spacers, or the chart is for another fork.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 8, Figure: "measure-reach"}}
 	Stack = &Quantity{Key: "stack", Label: "Stack", Unit: Mm, Low: 470, High: 740, Least: 235, Most: 1110, Repeat: 2,
 		How: Instruction{
 			Text: "Take it from the maker’s chart. On the bike, measure from the floor up to the middle of the head " +
 				"tube’s upper edge and take off the bottom-bracket height.",
-			Slip: "The bearing cover is counted in.",
+			Slip: "You counted in the bearing cover.",
 			Who:  Eased, Take: "tape measure", Minutes: 6, Figure: "measure-stack"}}
 	HeadAngle = &Quantity{Key: "head-angle", Label: "Head angle", Unit: Deg, Low: 58, High: 76, Least: 45,
 		Most: 85, Repeat: 0.3,
@@ -27,9 +27,9 @@ var (
 		Least: 50, Most: 100, Repeat: 0.3,
 		How: Instruction{
 			Text: "Take it from the maker’s chart. On the bike, stretch a thread from the centre of the crank axle " +
-				"to the middle of the seat post at the height that the chart names, usually that of the head " +
-				"tube’s top, and lay a phone along the thread.",
-			Slip: "The tilt of the tube itself is read. That is another number, and mostly a smaller one.",
+				"to the middle of the seat post. Take the height that the chart names, usually that of the head " +
+				"tube’s top. Lay a phone along the thread.",
+			Slip: "You read the tilt of the tube itself. That is another number, and mostly a smaller one.",
 			Who:  Helper, Take: "thread, phone with a level", Minutes: 6, Figure: "measure-seat-angle"}}
 	SeatAngleHeight = &Quantity{Key: "seat-angle-height", Label: "Height the seat angle is read at", Unit: Mm,
 		Low: 400, High: 850, Least: 200, Most: 1275,
@@ -43,34 +43,34 @@ var (
 			Text: "Lay a phone along the seat tube, or along the fully raised post, with the bike upright on level " +
 				"ground. It is the tilt of the tube itself from the horizontal, often called the actual angle. " +
 				"Turn the phone end for end and use the mean.",
-			Slip: "A bend of the tube is read. Use the straight part that holds the post.",
+			Slip: "You measured at a bend of the tube. Use the straight part that holds the post.",
 			Take: "phone with a level", Minutes: 4, Figure: "measure-seat-tube-angle"}}
 	SeatTubeLength = &Quantity{Key: "seat-tube-length", Label: "Seat tube", Unit: Mm, Low: 270, High: 560,
 		Least: 135, Most: 840, Repeat: 2,
 		How: Instruction{
 			Text: "Measure along the seat tube from the centre of the crank axle to the top edge of the tube, where " +
 				"the post goes in.",
-			Slip: "The seat clamp is counted in.",
+			Slip: "You counted in the seat clamp.",
 			Take: "tape measure", Minutes: 2, Figure: "measure-seat-tube-length"}}
 	StandOver = &Quantity{Key: "stand-over", Label: "Stand-over", Unit: Mm, Low: 550, High: 900, Least: 275,
 		Most: 1350, Repeat: 5,
 		How: Instruction{
 			Text: "Bike upright on level ground. Measure from the floor to the top of the top tube where you " +
 				"straddle it.",
-			Slip: "It is taken at the seat tube, where the top tube is lower.",
+			Slip: "You measured at the seat tube, where the top tube is lower.",
 			Who:  Eased, Take: "tape measure", Minutes: 3, Figure: "measure-stand-over"}}
 	HeadTubeLength = &Quantity{Key: "head-tube-length", Label: "Head tube", Unit: Mm, Low: 80, High: 200,
 		Least: 40, Most: 300, Repeat: 1,
 		How: Instruction{
 			Text: "Measure the head tube from its lower edge to its upper edge, along the tube and without the " +
 				"headset’s covers.",
-			Slip: "A cup that looks like part of the frame is counted in.",
+			Slip: "You counted in a cup that looks like part of the frame.",
 			Take: "ruler", Minutes: 2, Figure: "measure-head-tube-length"}}
 	LowerHeadset = &Quantity{Key: "lower-headset", Label: "Lower headset", Unit: Mm, High: 20, Most: 50, Repeat: 1,
 		How: Instruction{
 			Text: "Measure how far the headset’s lower cup stands out below the head tube, down to the fork’s " +
 				"crown. A bearing sunk in the frame counts as zero.",
-			Slip: "The crown’s own race is counted twice.",
+			Slip: "You counted the crown race twice.",
 			Take: "ruler", Minutes: 2, Figure: "measure-lower-headset"}}
 	ForkLength = &Quantity{Key: "fork-length", Label: "Fork, axle to crown", Unit: Mm, Low: 400, High: 640,
 		Least: 200, Most: 960, Repeat: 2,
@@ -85,7 +85,7 @@ var (
 		How: Instruction{
 			Text: "Read it off the sticker on the fork or from its maker’s chart. It is how far the axle lies ahead " +
 				"of the steering axis, square to that axis. A tape is too coarse for it.",
-			Slip: "The offset of another year’s fork is read.",
+			Slip: "You read the offset of another year’s fork.",
 			Take: "the fork’s sticker or data sheet", Minutes: 2, Figure: "measure-fork-offset"}}
 	Chainstay = &Quantity{Key: "chainstay", Label: "Chainstay", Unit: Mm, Low: 370, High: 500, Least: 185,
 		Most: 750, Repeat: 2,
@@ -100,7 +100,7 @@ var (
 		How: Instruction{
 			Text: "Take it from the maker’s chart, or take an axle’s height above the floor and subtract the " +
 				"bottom-bracket height. Above the line between the axles it counts as negative.",
-			Slip: "The wheels differ in height, and only one axle is measured.",
+			Slip: "The wheels differ in height, and you measured only one axle.",
 			Take: "tape measure", Minutes: 4, Figure: "measure-bb-drop"}}
 	BBHeight = &Quantity{Key: "bb-height", Label: "Bottom-bracket height", Unit: Mm, Low: 270, High: 400,
 		Least: 135, Most: 600, Repeat: 3,
@@ -136,7 +136,7 @@ var (
 		How: Instruction{
 			Text: "Measure in a straight line from the centre of the crank axle to the middle of the head tube’s " +
 				"upper edge, the tape parallel to the frame’s middle.",
-			Slip: "Bearing cover or spacers are counted in.",
+			Slip: "You counted in the bearing cover or spacers.",
 			Who:  Eased, Take: "tape measure", Minutes: 4, Figure: "measure-bb-to-head-tube"}}
 	RearAxleToHeadTube = &Quantity{Key: "rear-axle-to-head-tube", Label: "Rear axle to head tube", Unit: Mm,
 		Low: 800, High: 1350, Least: 400, Most: 2025, Repeat: 3,
@@ -163,19 +163,19 @@ var (
 		Repeat: 0.3,
 		How: Instruction{
 			Text: "Weigh yourself holding the bike, then alone, and take the difference. A luggage scale at the " +
-				"saddle does as well.",
+				"saddle works too.",
 			Slip: "A wheel touches the floor while you read.",
 			Take: "bathroom scale", Minutes: 3}}
 	Load = &Quantity{Key: "load", Of: OfRider, Label: "Pack and clothing", Unit: Kg, High: 25, Most: 60, Repeat: 0.5,
 		How: Instruction{
 			Text: "Weigh your full pack, shoes, helmet and riding clothes together.",
-			Slip: "The water is left out: a litre is a kilogram.",
+			Slip: "You left out the water: a litre is a kilogram.",
 			Take: "scale", Minutes: 2}}
 	Sizes = &Quantity{Key: "sizes", Label: "Sizes", Unit: One, Low: 1, High: 12, Least: 1, Most: 12, Rows: 12,
 		Table: Grid,
 		How: Instruction{
-			Text: "Paste the maker’s size chart as you copied it, sizes across or down. Below it you see how it " +
-				"was understood, and can mend it."},
+			Text: "Paste the maker’s size chart as you copied it, sizes across or down. Below it you see how we " +
+				"read it, and can correct it."},
 		Columns: []*Column{
 			{Reach, false}, {Stack, false}, {HeadAngle, false}, {SeatAngle, false}, {SeatTubeLength, false},
 			{SeatAngleHeight, true}, {SeatTubeAngle, true}, {StandOver, true}, {HeadTubeLength,

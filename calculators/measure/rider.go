@@ -45,14 +45,14 @@ var (
 		How: Instruction{
 			Text: "Stand barefoot with straight knees. Find the bony bump on the outer side of the knee, just above " +
 				"the joint line. A helper measures from its middle straight down to the floor.",
-			Slip: "The head of the smaller shin bone, two fingers lower, is taken for the bump.",
+			Slip: "You took the head of the smaller shin bone, two fingers lower, for the bump.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 3, Figure: "measure-knee-height"}}
 	TrunkLength = &Quantity{Key: "trunk-length", Of: OfRider, Label: "Hip to shoulder", Unit: Mm, Low: 380, High: 680,
 		Least: 190, Most: 1020, Repeat: 15,
 		How: Instruction{
-			Text: "Stand upright. A helper measures along your side, in a straight line, from the upper edge of " +
-				"the bony knob at the side of the hip to the bony edge on top of the shoulder on the same side. As " +
-				"a check take both heights from the floor: their difference should agree.",
+			Text: "Stand upright. A helper measures along your side, in a straight line. Start at the upper edge " +
+				"of the bony knob at the side of the hip and go to the bony edge on top of the same shoulder. As a " +
+				"check take both heights from the floor: their difference should agree.",
 			Slip: "The tape follows the ribs, or the shoulder is pulled up while it is read.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 5, Figure: "measure-trunk-length"}}
 	ArmLength = &Quantity{Key: "arm-length", Of: OfRider, Label: "Shoulder to grip", Unit: Mm, Low: 430,
@@ -94,7 +94,7 @@ var (
 		How: Instruction{
 			Text: "Stand straight. A helper measures from the bony bump on the outer side of the knee to the middle " +
 				"of the outer ankle knob.",
-			Slip: "The lower edge of the ankle knob is taken for its middle.",
+			Slip: "You took the lower edge of the ankle knob for its middle.",
 			Who:  Helper, Take: "tape measure, pencil", Minutes: 3, Figure: "measure-shank-length"}}
 	FrontHipPoints = &Quantity{Key: "front-hip-points", Of: OfRider, Label: "Front hip points apart", Unit: Mm,
 		Low:  180,
@@ -103,7 +103,7 @@ var (
 			Text: "Stand upright and feel for the bony point at the front of the pelvis on each side, where the hip " +
 				"crest ends. A helper measures straight across from one point to the other.",
 			Why:  "The middle of the groin crease is hard to find twice; the bony points can be felt through clothes.",
-			Slip: "The tape is laid round the belly, or at the crests, which lie further apart.",
+			Slip: "You laid the tape round the belly, or at the crests, which lie further apart.",
 			Who:  Helper, Take: "tape measure", Minutes: 4, Figure: "measure-hip-width"}}
 	HipWidth = &Quantity{Key: "hip-width", Of: OfRider, Label: "Between hip joints", Unit: Mm, Low: 130,
 		High: 220, Least: 65,
@@ -112,7 +112,7 @@ var (
 		How: Instruction{
 			Text: "The joints lie too deep to be felt. Measure the distance between the two front hip points " +
 				"instead and leave this empty; fill it in only from a picture that a clinician took.",
-			Slip: "The outer width of the hips is entered, which is far more.", Figure: "measure-hip-width"}}
+			Slip: "You entered the outer width of the hips, which is far more.", Figure: "measure-hip-width"}}
 	SitBoneWidth = &Quantity{Key: "sit-bone-width", Of: OfRider, Label: "Sit bones", Unit: Mm, Low: 80, High: 180,
 		Least: 40,
 		Most:  270, Repeat: 5,
@@ -120,7 +120,7 @@ var (
 			Text: "Put corrugated cardboard on a hard step and sit down on it in thin clothes. Lean forward as you " +
 				"do on the bike, pull yourself down by the edge of the step and hold it for half a minute. Measure " +
 				"across the two dents, and say whether between their deepest points or between their outer edges.",
-			Slip: "Centres and outer edges are mixed up: they differ by three to four centimetres.",
+			Slip: "You mixed up centres and outer edges: they differ by three to four centimetres.",
 			Take: "corrugated cardboard, hard step, ruler", Minutes: 6, Figure: "measure-sit-bones"}}
 	HandLength = &Quantity{Key: "hand-length", Of: OfRider, Label: "Hand", Unit: Mm, Low: 130, High: 240,
 		Least: 65, Most: 360,
@@ -128,7 +128,7 @@ var (
 		How: Instruction{
 			Text: "Lay the hand flat on a table, palm up, fingers straight. Measure from the crease of the wrist " +
 				"nearest the palm to the tip of the middle finger.",
-			Slip: "A second crease further up the arm is taken.",
+			Slip: "You took a second crease further up the arm.",
 			Take: "ruler", Minutes: 2, Figure: "measure-hand-length"}}
 	FingerLength = &Quantity{Key: "finger-length", Of: OfRider, Label: "Index finger", Unit: Mm, Low: 50,
 		High: 110, Least: 25,
@@ -136,7 +136,7 @@ var (
 		How: Instruction{
 			Text: "Hold the braking finger straight. Measure on the palm side from the crease where it leaves the " +
 				"palm to its tip.",
-			Slip: "The crease of the middle joint is taken.",
+			Slip: "You took the crease of the middle joint.",
 			Take: "ruler", Minutes: 2, Figure: "measure-hand-length"}}
 	PushUpWidth = &Quantity{Key: "push-up-width", Of: OfRider, Label: "Press-up hand width", Unit: Mm, Low: 450,
 		High:  900,

@@ -14,7 +14,7 @@ var (
 		How: Instruction{
 			Text: "Saddle level. Measure from the tip of its nose back, level, to the middle of the rails’ marked " +
 				"zone.",
-			Slip: "The middle of the clamp is taken for the middle of the marked zone.",
+			Slip: "You took the middle of the clamp for the middle of the marked zone.",
 			Take: "ruler, set square", Minutes: 3, Figure: "measure-saddle-nose"}}
 	SaddleSetback = &Quantity{Key: "saddle-setback", Label: "Saddle setback", Unit: Mm, High: 350, Least: -200,
 		Most: 600, Repeat: 5,
@@ -25,7 +25,7 @@ var (
 				"of the axle, subtract the first length instead.",
 			Why: "A line from the nose hangs free. One from the middle of the rails has the saddle and the wheel in " +
 				"its way.",
-			Slip: "The sign is lost where the nose is ahead of the crank axle.",
+			Slip: "You lost the sign where the nose is ahead of the crank axle.",
 			Who:  Eased, Take: "plumb line, tape measure, masking tape", Minutes: 6, Figure: "measure-saddle-setback"}}
 	NoseSetback = &Quantity{Key: "nose-setback", Label: "Nose behind the crank axle", Unit: Mm, Low: -150,
 		High: 200, Least: -400, Most: 450, Repeat: 5,
@@ -46,7 +46,7 @@ var (
 		Least: 17.5, Most: 105, Repeat: 2,
 		How: Instruction{
 			Text: "Measure from the middle of the rail where the clamp holds it straight up to the saddle’s top.",
-			Slip: "The clamp’s lower edge is taken for the rail.",
+			Slip: "You took the clamp’s lower edge for the rail.",
 			Take: "ruler", Minutes: 2, Figure: "measure-saddle-stack"}}
 	SaddleTilt = &Quantity{Key: "saddle-tilt", Label: "Saddle tilt", Unit: Deg, Low: -5, High: 15, Least: -30,
 		Most: 45, Repeat: 0.5,
@@ -62,7 +62,7 @@ var (
 		How: Instruction{
 			Text: "Measure from the middle of the rails’ marked zone to the middle of the clamp. A saddle pushed " +
 				"back counts as positive, one pushed forward as negative.",
-			Slip: "The whole rail is halved and not the marked zone.",
+			Slip: "You halved the whole rail and not the marked zone.",
 			Take: "ruler", Minutes: 2, Figure: "measure-rail-shift"}}
 	NewSaddleSetback = &Quantity{Key: "new-saddle-setback", Label: "Setback you want", Unit: Mm, High: 350,
 		Least: -200, Most: 600, Repeat: 5,
@@ -76,7 +76,7 @@ var (
 		How: Instruction{
 			Text: "On the card, measure both ways: between the outer edges of the two dents and between their " +
 				"deepest points. Enter the difference.",
-			Slip: "The rim of the dent is read in a poor light.",
+			Slip: "You read the rim of the dent in a poor light.",
 			Take: "card with your dents, ruler", Minutes: 3, Figure: "measure-sit-bones"}}
 	TargetKnee = &Quantity{Key: "target-knee", Of: OfRider, Label: "Knee bend to aim for", Unit: Deg, Low: 30,
 		High:  40,
@@ -94,7 +94,7 @@ var (
 				"have a helper lay a goniometer on the three marks, middle of three stops; or film from the side, " +
 				"5 m away at knee height, and read the frame with the crank there, middle of five strokes. A " +
 				"straight leg is zero, so take an inner angle from 180.",
-			Slip: "The points are marked while standing and slide over the bone when you sit; or the crank points " +
+			Slip: "You marked the points standing, and they slide over the bone when you sit; or the crank points " +
 				"at the floor and not along the seat.",
 			Who: Helper, Take: "goniometer or camera, marker, straightedge", Minutes: 20,
 			Figure: "measure-knee-reading"}}

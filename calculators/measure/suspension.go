@@ -22,7 +22,7 @@ var (
 		How: Instruction{
 			Text: "Push the rubber ring on the shock to the seal, get on as for the fork, take your posture, stay " +
 				"still and get off gently. Measure from seal to ring and enter it as a share of the shock’s stroke.",
-			Slip: "The share is taken of the rear travel and not of the shock’s stroke.",
+			Slip: "You took the share of the rear travel and not of the shock’s stroke.",
 			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 6,
 			Figure: "measure-sag"}}
 	ShockStroke = &Quantity{Key: "shock-stroke", Label: "Shock stroke", Unit: Mm, Low: 30, High: 90, Least: 15,
@@ -34,7 +34,7 @@ var (
 		How: Instruction{
 			Text: "Rise over level distance, uphill positive. Lay a straight board on the trail with a phone’s " +
 				"level on it: 45 degrees is 100 percent.",
-			Slip: "The degrees are entered as percent: 10 degrees are 18 percent.",
+			Slip: "You entered degrees as percent: 10 degrees are 18 percent.",
 			Take: "straight board, phone with a level", Minutes: 3}}
 	COMForward = &Quantity{Key: "com-forward", Label: "Centre of mass ahead of the rear wheel", Unit: Mm,
 		Low: 200, High: 800, Least: 50, Most: 1400, Repeat: 15,
@@ -46,19 +46,17 @@ var (
 				"contact is the wheelbase × (total − rear reading) ÷ total.",
 			Why: "The rear wheel goes on the scale because the second weighing then raises the front, as a climb " +
 				"does.",
-			Slip: "A helper lifts, or you lean on the wall. Half a kilogram is worth some 6 mm.",
+			Slip: "A helper lifts, or you lean on the wall. Half a kilogram changes the height by about 6 mm.",
 			Who:  Helper, Take: "bathroom scale, firm blocks, wall", Minutes: 20, Figure: "measure-com-forward"}}
 	COMHeight = &Quantity{Key: "com-height", Label: "Centre of mass above the ground", Unit: Mm, Low: 700,
 		High: 1400, Least: 300, Most: 2000, Repeat: 25,
 		How: Instruction{
 			Text: "Weigh the rear wheel on the level as for the length before. Then set the front wheel on firm, " +
-				"level blocks 200 to 250 mm higher, measure this rise exactly, keep your posture to the bike and " +
-				"weigh " +
-				"the rear wheel again, three times. With level = √(wheelbase² − rise²), the height is rear wheel " +
-				"radius + " +
-				"wheelbase × level × (rear raised − rear level) ÷ (total × rise).",
-			Slip: "You sit up when the front is raised. It rests on a small difference: half a kilogram is worth " +
-				"some 30 mm.",
+				"level blocks 200 to 250 mm higher and measure this rise exactly. Keep your posture to the bike " +
+				"and weigh the rear wheel again, three times. With level = √(wheelbase² − rise²), the height is " +
+				"rear wheel radius + wheelbase × level × (rear raised − rear level) ÷ (total × rise).",
+			Slip: "You sit up when the front is raised. It rests on a small difference: half a kilogram changes " +
+				"the height by about 30 mm.",
 			Who: Helper, Take: "bathroom scale, firm blocks, wall, tape measure", Minutes: 20,
 			Figure: "measure-com-height"}}
 )

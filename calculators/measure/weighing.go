@@ -15,7 +15,7 @@ var (
 		How: Instruction{
 			Text: "Turn the bike round: rear wheel on the scale, front wheel on the block. Both readings add up to " +
 				"the bike’s mass.",
-			Slip: "You hold the bike up a little. Compare the sum with the bike weighed at once.",
+			Slip: "You hold the bike up a little. Compare the sum with the whole bike weighed in one go.",
 			Who:  Eased, Take: "bathroom scale that shows 0.1 kg, firm block as high as the scale", Minutes: 5}}
 	ScaleRise = &Quantity{Key: "scale-rise", Label: "Front wheel raised by", Unit: Mm, Low: 200, High: 600, Least: 100,
 		Most: 900, Repeat: 2,
@@ -23,7 +23,7 @@ var (
 			Text: "Leave the rear wheel on the scale and set the front wheel on something firm, 300 to 500 mm " +
 				"higher than before. Measure to the front axle’s middle before and after: the difference is the " +
 				"rise.",
-			Slip: "The block’s height is taken, and the tyre sinks into it or rolls off its middle.",
+			Slip: "You took the block’s height, but the tyre sinks into it or rolls off its middle.",
 			Who:  Eased, Take: "firm crate or bench, tape measure", Minutes: 5, Figure: "measure-scale-rise"}}
 	ScaleRearRaised = &Quantity{Key: "scale-rear-raised", Label: "Rear wheel’s reading, front raised", Unit: Kg,
 		Low:  2,
@@ -31,8 +31,9 @@ var (
 		How: Instruction{
 			Text: "Read the scale under the rear wheel again with the front wheel raised, the bike upright and " +
 				"neither brake pulled. It reads more than on the level.",
-			Slip: "A tenth of a kilogram moves the height of the bike’s mass by some 30 mm. Take the middle of three.",
-			Who:  Helper, Take: "bathroom scale that shows 0.1 kg", Minutes: 5}}
+			Slip: "A tenth of a kilogram moves the height of the bike’s mass by about 30 mm. Take the middle of " +
+				"three.",
+			Who: Helper, Take: "bathroom scale that shows 0.1 kg", Minutes: 5}}
 	BikeKind = &Quantity{Key: "bike-kind", Label: "Kind of bike", Unit: One, High: 4, Most: 4,
 		How: Instruction{
 			Text: "Pick what comes nearest. It stands in for the bike’s mass and for where that mass sits, until " +

@@ -26,7 +26,7 @@ var (
 		How: Instruction{
 			Text: "Sit on the bike with the tyres at riding pressure. A helper measures from the centre of the " +
 				"front axle straight down to the floor.",
-			Slip: "The wheel is measured without you. A loaded tyre is lower.",
+			Slip: "You measured the wheel without you on the bike. A loaded tyre is lower.",
 			Who:  Helper, Take: "tape measure", Minutes: 3, Figure: "measure-front-radius"}}
 	RearRadius = &Quantity{Key: "rear-radius", Label: "Rear wheel radius", Unit: Mm, Low: 240, High: 400,
 		Least: 120, Most: 600, Repeat: 2,
@@ -39,6 +39,6 @@ var (
 		How: Instruction{
 			Text: "Read the number on the crank’s inner side, or measure from the centre of the crank axle to the " +
 				"centre of the pedal hole.",
-			Slip: "The whole arm is measured, end to end.",
+			Slip: "You measured the whole arm, end to end.",
 			Take: "ruler", Minutes: 1, Figure: "measure-crank-length"}}
 )

@@ -136,7 +136,7 @@ func TestWhatIsSaidOfThePost(t *testing.T) {
 	require.Contains(t, meaning(tight, postInsertion), "of which the deeper is 160\u00a0mm")
 	require.True(t, calctest.Says(tight, "this post still holds the saddle 50\u00a0mm above your height"))
 	require.False(t, calctest.Says(roomy, "above your height"))
-	require.Equal(t, []string{"met; this one binds first", "met", "met", "met"}, calctest.Column(t, roomy, "limits",
+	require.Equal(t, []string{"met; this is the tightest", "met", "met", "met"}, calctest.Column(t, roomy, "limits",
 		"verdict"))
 	require.Equal(t, []string{"not met", "met", "met", "met"}, calctest.Column(t, tight, "limits", "verdict"))
 	require.Contains(t, roomy.Figure.Description.Say(nil),
@@ -191,7 +191,7 @@ func TestHowALimitStands(t *testing.T) {
 	for spare, verdict := range map[float64]string{
 		-0.1: "not met", 0.1: "met, but by less than the measuring errors",
 		8.9: "met, but by less than the measuring errors",
-		9.1: "met; this one binds first", 36.9: "met; this one binds first", 37.1: "met",
+		9.1: "met; this is the tightest", 36.9: "met; this is the tightest", 37.1: "met",
 	} {
 		r := answer(t, Dropper(), "%s free-depth=%v±3", roomyFrame, 222+spare)
 		require.Equal(t, verdict, calctest.Column(t, r, "limits", "verdict")[1], spare)

@@ -48,7 +48,7 @@ func TestLongestTravelByTrial(t *testing.T) {
 func TestWhichLimitBinds(t *testing.T) {
 	r := calctest.Answer(t, Dropper(), dropperExample)
 	require.Contains(t, meaning(r, longestTravel), "depth in the tube is the limit")
-	require.Equal(t, []string{"met", "met; this one binds first", "met", "met"}, calctest.Column(t, r, "limits",
+	require.Equal(t, []string{"met", "met; this is the tightest", "met", "met"}, calctest.Column(t, r, "limits",
 		"verdict"))
 	r = calctest.Answer(t, Dropper(), dropperExample+" free-depth=340")
 	require.Contains(t, meaning(r, longestTravel), "room above the collar is the limit")

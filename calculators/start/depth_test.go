@@ -115,7 +115,7 @@ func TestEnoughIsSaidOnlyWhereItIsKnown(t *testing.T) {
 		}
 	}
 	r := calctest.Answer(t, Depth(), post+" insertion-post=80")
-	require.Equal(t, []string{"met; of the limits that are known this one binds first",
+	require.Equal(t, []string{"met; of the limits that are known this is the tightest",
 		"not known: look it up or measure it"},
 		calctest.Column(t, r, "limits", "verdict"))
 	require.Equal(t, "–\u00a0mm", calctest.Column(t, r, "limits", "uncertainty")[1])

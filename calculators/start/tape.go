@@ -50,7 +50,7 @@ var (
 	tapedDrop = &calculators.Output{Name: "bb-drop", Label: "Bottom-bracket drop", Unit: measure.Mm,
 		Feeds: measure.BBDrop, Between: "line between the wheel axles down to the crank axle"}
 	tapedFrontCentre = &calculators.Output{Name: "front-centre", Label: "Front-centre", Unit: measure.Mm,
-		Feeds: measure.FrontCentre, Between: "bottom-bracket centre to front axle, in a straight line"}
+		Feeds: measure.FrontCentre, Between: "crank axle to front axle, in a straight line"}
 	tapedForkOffset = &calculators.Output{Name: "fork-offset", Label: "Fork offset", Unit: measure.Mm, Folded: true,
 		Feeds: measure.ForkOffset, Between: "front axle ahead of the steering axis, square to it"}
 )
