@@ -55,7 +55,7 @@ func leverSide(h figure.HandOnGrip, r *calculators.Result) []drawing.Mark {
 		drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []drawing.Point{
 			wrist.Along(along, -105), wrist, h.Grip.Along(along, h.Thick/2+h.Reach+55)}},
 		drawing.Dimension{Role: drawing.Hot, A: front, B: h.Face(), Along: along, Offset: -52,
-			Text: words.Of("Reach {0}", r.At(leverReach).Amount()), Priority: 3},
+			Text: words.Of("Lever reach {0}", r.At(leverReach).Amount()), Priority: 3},
 		drawing.Dimension{Role: drawing.Ink, A: back, B: h.Face(), Along: along, Offset: -84,
 			Text: words.Of("Over both: {0}", measure.Millimetres(SpanOutside(h.Reach, h.Thick))), Priority: 2})
 	if r.At(leverAngle).Exists() {
