@@ -1,6 +1,8 @@
 package start
 
 import (
+	"math"
+
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
@@ -191,33 +193,43 @@ func stature(p figure.Person, f *drawing.Figure) {
 	bothWays(f, at(wall-230, -90), at(560, h+170), right, wrong, "the book is level", "the book is tilted")
 }
 
+// The book of the picture between the legs, mm: how long its spine is and how high it
+// stands, and by how many degrees the wrong one is tilted.
+const bookLong, bookHigh, bookTilt = 230.0, 165.0, 16.0
+
 func inseam(p figure.Person, f *drawing.Figure) {
 	h := p.Inseam
-	top := p.Shoulder - 0.35*(p.Shoulder-h)
 	f.Title = words.Of("Inside leg: floor to the book between your legs")
-	f.Least = 22
-	f.Description = words.Of("The legs of somebody {0} tall from the front, barefoot, the feet 15 to 20 cm apart. A "+
-		"book is pulled up firmly between the legs, level; the tape runs from the floor to the book’s upper edge, "+
-		"{1} up. Wrong: the book is tilted, so one end is too high, and the tape reads that end.",
+	f.Description = words.Of("Somebody {0} tall from the side, barefoot, the back to a wall, the feet 15 to 20 cm "+
+		"apart. A book stands between the legs, spine uppermost and one edge against the wall, pulled up firmly and "+
+		"level; the tape runs up the wall from the floor to the book’s upper edge, {1} up. Wrong: the book is "+
+		"tilted, so its edge at the wall is too high, and the tape reads that edge.",
 		measure.Stature.Amount(p.Stature), measure.Inseam.Amount(h))
-	low, high := at(-520, -170), at(660, top)
-	right := append([]drawing.Mark{figure.Floor(-460, 640)}, p.Front(figure.ArmsOut)...)
-	right = append(right, figure.Book(at(-150, h-22), at(150, h-22)))
-	right = append(right, figure.Tape(at(0, 0), at(0, h-22))...)
-	right = append(right, upright(360, 150, h, words.Of("{0}", measure.Inseam.Amount(h))),
-		note(at(150, h), at(1, 0.8), "Read at the upper edge"),
-		drawing.Dimension{Role: drawing.Ink, A: at(-88, 40), B: at(88, 40), Along: at(1, 0), Offset: -95,
-			Text: words.Of("{0} to {1}", measure.Millimetres(150), measure.Millimetres(200))},
-		note(at(-150, h-10), at(-1, 0.5), "Book, pulled up firmly and level"))
-	wrong := append([]drawing.Mark{figure.Floor(-460, 640)}, p.Front(figure.ArmsOut)...)
-	wrong = append(wrong, figure.Book(at(-143, h-62), at(143, h+18)))
-	wrong = append(wrong, figure.Tape(at(143, 0), at(143, h+18))...)
-	wrong = append(wrong, note(at(143, h+40), at(1, 0.8), "This end is too high"),
-		drawing.Angle{Role: drawing.Hot, Vertex: at(-143, h-62), To: 15.6, Radius: 420, ArmFrom: 440, ArmTo: 440})
-	f.Frames = []drawing.Frame{
-		{Caption: words.Of("Right: the book is level"), Low: low, High: high, Marks: right},
-		{Caption: words.Of("Wrong: the book is tilted"), Low: low, High: high, Marks: wrong},
+	wall := -p.Foot * 0.62
+	scene := func(tilt float64) []drawing.Mark {
+		marks := append([]drawing.Mark{figure.Floor(wall, 520)}, figure.Wall(wall, p.Hip+290)...)
+		marks = append(marks, p.Side()...)
+		// It turns about where it meets the body, and its lower corner stays at the wall.
+		sine := math.Sin(tilt * math.Pi / 180)
+		along, end := drawing.Polar(-tilt, 1), at(wall+bookHigh*sine, h+bookLong*0.7*sine)
+		corner := func(x, y float64) drawing.Point { return end.Along(along, x).Along(along.Left(), y) }
+		marks = append(marks,
+			drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Points: []drawing.Point{corner(0, 0),
+				corner(bookLong, 0), corner(bookLong, -bookHigh), corner(0, -bookHigh)}},
+			drawing.Line{Role: drawing.Ink, Fill: drawing.Wash, Closed: true, Points: []drawing.Point{corner(0, 0),
+				corner(bookLong, 0), corner(bookLong, -20), corner(0, -20)}})
+		g := figure.Grasp{At: corner(bookLong+6, -bookHigh/2), Way: 182, Over: true, Role: drawing.Body}
+		marks = append(marks, g.Pinch()...)
+		return append(marks, figure.Tape(at(wall+9, 0), at(wall+9, end.Y))...)
 	}
+	right := append(scene(0), upright(360, wall+bookLong, h, words.Of("{0}", measure.Inseam.Amount(h))),
+		note(at(wall+14, h), at(-1, 0.8), "Read at the upper edge"),
+		note(at(wall+bookLong-10, h-8), at(1, 1.1), "Book, pulled up firmly and level"))
+	high := at(wall, h+bookLong*0.7*math.Sin(bookTilt*math.Pi/180))
+	wrong := append(scene(bookTilt), note(high, at(-1, 0.8), "This end is too high"),
+		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []drawing.Point{at(wall, h), at(wall+330, h)}})
+	bothWays(f, at(wall-230, -90), at(560, p.Hip+250), right, wrong, "the book is level", "the book is tilted")
+	f.Least = 22
 }
 
 func trochanter(p figure.Person, f *drawing.Figure) {
