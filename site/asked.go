@@ -25,7 +25,7 @@ type numberAsked struct {
 // leaves out is passed over; a shop's own line must name something that is there.
 func (g *Guide) readAsked() (bad []Mistake) {
 	g.asked = asked{same: [][]string{}, pages: map[string][]string{}, symptoms: map[string][]string{}}
-	for _, layer := range []map[string]source{g.layers.base, g.layers.baseSaid, g.layers.local, g.layers.localSaid} {
+	for _, layer := range []map[string]source{g.layers.baseSaid, g.layers.base, g.layers.localSaid, g.layers.local} {
 		from, ok := layer[searchFile]
 		if !ok {
 			continue

@@ -56,7 +56,12 @@ func (g *Guide) index() []byte {
 		Things  []found    `json:"things"`
 		Same    [][]string `json:"same"`
 		Numbers []opened   `json:"numbers"`
-	}{[]found{}, g.asked.same, g.opens()}
+		// Language is that of the words, where it is not English.
+		Language string `json:"language,omitempty"`
+	}{[]found{}, g.asked.same, g.opens(), ""}
+	if baseOf(g.Language) != builtInLanguage {
+		index.Language = g.Language
+	}
 	for _, p := range g.pages {
 		index.Things = append(index.Things, g.sections(p)...)
 	}

@@ -4,7 +4,7 @@
 import { make, one } from "./dom.js";
 import MiniSearch from "./minisearch.js";
 import { openedBy } from "./number.js";
-import { splitter, written } from "./split.js";
+import { splitter, tongueOf, written } from "./split.js";
 import { counted, t } from "./text.js";
 /** @import { Index, Opened, Thing } from "./types.d.ts" */
 
@@ -23,9 +23,11 @@ const asIs = { tokenize: (/** @type {string} */ text) => text.split(" "), proces
  * @returns {Promise<Index>}
  */
 export async function readIndex(text) {
-  /** @type {{ things: Thing[], same: string[][], numbers: Opened[] }} */
-  const { things, same, numbers } = JSON.parse(text);
-  const split = splitter(same);
+  /** @type {{ things: Thing[], same: string[][], numbers: Opened[], language?: string }} */
+  const { things, same, numbers, language } = JSON.parse(text);
+  const tongue = await tongueOf(language);
+  const vocabulary = new Set(tongue.compounds ? things.flatMap(({ title, says, asked, text: body }) => written([title, says, ...asked ?? [], body].join(" "))) : []);
+  const split = splitter(same, tongue, vocabulary);
   const joined = (/** @type {string | undefined} */ s) => split(s ?? "").join(" ");
   /** @type {MiniSearch<{ id: number }>} */
   const lookup = new MiniSearch({ fields: ["title", "asked", "says", "text"], ...asIs, searchOptions: asIs });
