@@ -7,11 +7,16 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"plumbline/content"
 )
 
 // twoTongues is a small guide in English and German.
 func twoTongues(more map[string]string) fstest.MapFS {
 	files := fstest.MapFS{}
+	if said, err := content.Files.ReadFile("texts/de.po"); err == nil {
+		files["texts/de.po"] = &fstest.MapFile{Data: said}
+	}
 	for name, text := range map[string]string{
 		"guide.yaml": "name: X\ntagline: Fit.\ncontact: x@example.org\nnotice: Ours.\nlanguages: [en, de]\n" +
 			"parts:\n  - key: saddle\n    title: Saddle\n    chapters: [tilt, height]\n",
@@ -62,6 +67,7 @@ func TestAGuideIsPublishedInTwoLanguages(t *testing.T) {
 	assert.Contains(t, german, `href="../../saddle/tilt.html" hreflang="en"`)
 	assert.Contains(t, pages["saddle/tilt.html"], `href="../de/saddle/tilt.html" hreflang="de"`)
 	assert.Contains(t, german, `id="source-riel2005"`, "sources come from the original")
+	assert.Contains(t, german, `<html lang="de"`)
 	assert.Contains(t, german, "Passt.")
 	assert.Contains(t, pages["de/index.html"], "Sattel</a>")
 	assert.Contains(t, pages["de/glossary.html"], `<div id="nose"><dt><dfn>Nase</dfn>`)
@@ -75,7 +81,9 @@ func TestAGuideIsPublishedInTwoLanguages(t *testing.T) {
 	assert.Equal(t, 1, spent.rides, "which the original says")
 
 	english := pages["de/saddle/height.html"]
-	assert.Contains(t, english, `lang="en"`, "what is not translated says so")
+	assert.Contains(t, english, `<h1 lang="en">Height</h1>`)
+	assert.Contains(t, english, `<p class="untranslated">Diese Seite ist noch nicht übersetzt.</p>`)
+	assert.NotContains(t, german, `class="untranslated"`)
 	assert.Contains(t, english, `<h2 id="high">High</h2>`)
 }
 

@@ -34,6 +34,7 @@ type view struct {
 	teller
 	Language, Units, Policy          string
 	Speaks                           string // of the page’s own text, where it is not in Language
+	Untranslated                     bool   // the page is there in another language alone
 	Carried                          string // keys of what a rider takes along to another bike
 	Kind, Title, Summary, Question   string
 	Name, Tagline, Notice, Local     string
@@ -249,6 +250,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	v := g.view(kind, p.URL, in)
 	v.Title, v.Summary, v.Question = p.Title, p.Summary, p.Question
 	v.Speaks = g.speaks(p)
+	v.Untranslated = v.Speaks != "" && baseOf(p.lang) != baseOf(g.Language)
 	v.Body = trusted(body)
 	if p.needsAt() == "" && !slices.ContainsFunc(p.headings, heading.isBrief) {
 		v.Needs = trusted([]byte(p.needs(g.reader)))

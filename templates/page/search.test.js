@@ -112,3 +112,20 @@ test("a lost address is read as a question", () => {
   assert.equal(lostWords("/saddle/index.html"), "saddle");
   assert.equal(lostWords("/"), "");
 });
+
+test("a German compound is found by its parts, and finds what has them", async () => {
+  const german = await readIndex(JSON.stringify({
+    language: "de",
+    same: [["Schmerz", "weh"]],
+    numbers: [],
+    things: [
+      { url: "hoehe.html", title: "Sattelhöhe", kind: "chapter", says: "Wie hoch der Sattel steht", text: "die Höhe und das Knie" },
+      { url: "breite.html", title: "Lenkerbreite", kind: "chapter", says: "Wie breit?", text: "Lenker Breite" },
+      { url: "knie.html", title: "Knie schmerzt", kind: "symptom" },
+    ],
+  }));
+  const first = (/** @type {string} */ query) => search(german, query).found[0]?.thing.url;
+  for (const query of ["Sattelhöhe", "Höhe Sattel", "die Höhe des Sattels", "Satelhöhe"]) assert.equal(first(query), "hoehe.html", query);
+  assert.equal(first("breiter Lenker"), "breite.html");
+  assert.equal(first("das Knie tut weh"), "knie.html");
+});
