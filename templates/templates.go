@@ -10,9 +10,10 @@ import "embed"
 // The top level holds the html/template files, style/ the parts of the style
 // sheet in the order of Styles, page/ the modules that pages load, engine/ what
 // stands beside the engine, offline/ the service worker, preview/ what only a preview adds
-// to a page, book/ what the guide as a book is made of, element/ what other sites load.
+// to a page, book/ what the guide as a book is made of, element/ what other sites load, intake/ the
+// pages of a fitter’s clients.
 //
-//go:embed *.html *.svg style page engine offline preview book element
+//go:embed *.html *.svg style page engine offline preview book element intake
 var Files embed.FS
 
 // Styles are the parts of the style sheet, in the order in which they are

@@ -192,7 +192,7 @@ func look(w *markup.Writer, q *request.Request, r *record.Record) {
 		w.Raw(`</dd></div>`)
 	}
 	for _, x := range request.Answers(r) {
-		w.Raw(`<div><dt>`).Say(x.Question.Text).Raw(`</dt><dd>`).Lines(x.Text).Raw(`</dd></div>`)
+		w.Raw(`<div><dt>`).Say(x.Question.Text).Raw(`</dt><dd>`).Lines(x.Said(w.R)).Raw(`</dd></div>`)
 	}
 	w.Raw(`</dl>`)
 }

@@ -41,7 +41,7 @@ func came(id string, r *record.Record, in *words.Reader) string {
 	if answers != nil {
 		w.Raw(`<dl>`)
 		for _, x := range answers {
-			w.Raw(`<div><dt>`).Say(x.Question.Text).Raw(`</dt><dd>`).Lines(x.Text).Raw(`</dd></div>`)
+			w.Raw(`<div><dt>`).Say(x.Question.Text).Raw(`</dt><dd>`).Lines(x.Said(w.R)).Raw(`</dd></div>`)
 		}
 		w.Raw(`</dl>`)
 	}

@@ -43,7 +43,17 @@ const longestAnswer = 500
 // Answered is a question with its answer in a record, made plain.
 type Answered struct {
 	Question *Question
-	Text     string
+	Text     string // a choice in English
+	chosen   words.English
+}
+
+// Said is the answer as r reads it: a choice in the reader's language, all else as it was
+// written.
+func (a Answered) Said(r *words.Reader) string {
+	if a.chosen != "" {
+		return a.chosen.Say(r)
+	}
+	return a.Text
 }
 
 // Answers returns the questions that a record answers, in their order.
@@ -56,13 +66,14 @@ func Answers(r *record.Record) []Answered {
 			continue
 		}
 		text := record.Plain(e.Text, longestAnswer, true)
+		a := Answered{q, text, ""}
 		for _, c := range q.Choices {
 			if c.Key == text {
-				text = string(c.Label)
+				a.Text, a.chosen = string(c.Label), c.Label
 			}
 		}
 		if text != "" {
-			list = append(list, Answered{q, text})
+			list = append(list, a)
 		}
 	}
 	return list

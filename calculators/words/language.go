@@ -18,7 +18,8 @@ type Language struct {
 	// 0 for the first. Beyond its length, which is two hundred, the last two digits decide.
 	Forms string
 
-	// Missing is called for each text that the language lacks, by several at once; nil for nobody.
+	// Missing is called for each text with words that the language lacks, by several at
+	// once; nil for nobody.
 	Missing func(english English)
 
 	said map[uint32]string // by the Key of the English; the forms of a counted text have a tab between
@@ -96,11 +97,14 @@ func (l *Language) say(english English) (said string, ok bool) {
 	if l == nil || english == "" {
 		return "", false
 	}
-	if said, ok = l.said[Key(english)]; !ok && l.Missing != nil {
+	if said, ok = l.said[Key(english)]; !ok && l.Missing != nil && strings.IndexFunc(string(english), isLetter) >= 0 {
 		l.Missing(english)
 	}
 	return said, ok
 }
+
+// isLetter tells whether c is a letter of English.
+func isLetter(c rune) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' }
 
 // form is the place of the form for n things among a text's forms.
 func (l *Language) form(n int) int {

@@ -18,12 +18,17 @@ type calc struct {
 	Values []string `arg:"" optional:"" placeholder:"key=value" help:"${calc_values}"`
 	JSON   bool     `help:"Print the whole answer as JSON, in base units at full precision."`
 	Units  string   `enum:"mm,cm,in" default:"mm" help:"Print lengths in mm, cm or in."`
+	spoken
 }
 
 // Run answers one calculator, or lists them.
 func (c *calc) Run(s streams) error {
+	reader, err := c.reader(c.Units)
+	if err != nil {
+		return err
+	}
 	if c.Name == "" {
-		list(s)
+		list(s, reader)
 		return nil
 	}
 	calculator, err := named(c.Name)
@@ -32,16 +37,16 @@ func (c *calc) Run(s streams) error {
 	}
 	pairs, problems := c.pairs(calculator)
 	if problems != nil {
-		return c.fail(s, problems, statusUsage)
+		return c.fail(s, problems, statusUsage, reader)
 	}
 	result, problems := calculator.Run(pairs, nil)
 	if problems != nil {
-		return c.fail(s, problems, failedStatus(problems))
+		return c.fail(s, problems, failedStatus(problems), reader)
 	}
 	if c.JSON {
 		return writeJSON(s.out, result.Complete())
 	}
-	report{s.out, &words.Reader{Units: c.Units}}.result(calculator, result)
+	report{s.out, reader}.result(calculator, result)
 	return nil
 }
 
@@ -124,7 +129,7 @@ func failedStatus(problems []calculators.Problem) int {
 }
 
 // fail prints every problem at once and answers with the status.
-func (c *calc) fail(s streams, problems []calculators.Problem, status int) error {
+func (c *calc) fail(s streams, problems []calculators.Problem, status int, r *words.Reader) error {
 	if c.JSON {
 		if err := writeJSON(s.out, map[string]any{"errors": problems}); err != nil {
 			return err
@@ -139,21 +144,26 @@ func (c *calc) fail(s streams, problems []calculators.Problem, status int) error
 		if p.Input != "" {
 			b.WriteString(p.Input + ": ")
 		}
-		b.WriteString(p.Text.Say(nil))
+		b.WriteString(p.Text.Say(r))
 	}
-	fmt.Fprintf(&b, "\nSee plumbline calc %s --help.", c.Name)
+	b.WriteString("\n" + say(r, "See {0}.", name("plumbline calc "+c.Name+" --help")))
 	return refusal{status, b.String()}
 }
 
+// sectionNames head the list of calculators.
+var sectionNames = map[calculators.Section]words.English{"start": "Start", "frame": "Frame", "feet": "Feet",
+	"saddle": "Saddle", "cockpit": "Cockpit", "finish": "Finish"}
+
 // list prints every calculator with its question.
-func list(s streams) {
+func list(s streams, r *words.Reader) {
 	section := calculators.Section("")
 	for _, c := range catalog.All() {
 		if c.Section != section {
 			section = c.Section
-			fmt.Fprintf(s.out, "%s\n", strings.ToUpper(string(section[:1]))+string(section[1:]))
+			fmt.Fprintln(s.out, sectionNames[section].Say(r))
 		}
-		fmt.Fprintf(s.out, "  %-22s %s\n", c.Name, c.Question)
+		fmt.Fprintf(s.out, "  %-22s %s\n", c.Name, c.Question.Say(r))
 	}
-	fmt.Fprintln(s.out, "\nplumbline calc NAME --help explains a calculator's inputs and how to measure them.")
+	fmt.Fprintln(s.out, "\n"+say(r, "{0} explains a calculator’s inputs and how to measure them.",
+		name("plumbline calc NAME --help")))
 }

@@ -10,68 +10,72 @@ import (
 )
 
 // explain prints a calculator's inputs with their ranges and how to take them.
-func explain(s streams, name string) error {
-	c, err := named(name)
+func explain(s streams, called string, in spoken) error {
+	c, err := named(called)
 	if err != nil {
 		return err
 	}
-	p := report{w: s.out}
-	fmt.Fprintf(s.out, "plumbline calc %s key=value… [--json] [--units mm|cm|in]\n\n%s\n\nInputs\n", c.Name,
-		c.Question)
+	r, err := in.reader("mm")
+	if err != nil {
+		return err
+	}
+	p := report{s.out, r}
+	fmt.Fprintf(s.out, "plumbline calc %s key=value… [--json] [--units mm|cm|in] [--language TAG]\n\n%s\n\n%s\n", c.Name,
+		c.Question.Say(r), say(r, "Inputs"))
 	for _, in := range c.Inputs {
-		fmt.Fprintf(s.out, "\n  %s  %s%s\n", in.Key, in.Label, needed(in))
-		p.prose("      ", span(in))
-		for _, line := range taking(in.Quantity) {
+		fmt.Fprintf(s.out, "\n  %s  %s\n", in.Key, needed(in).Say(r))
+		p.prose("      ", span(in).Say(r))
+		for _, line := range taking(in.Quantity, r) {
 			p.prose("      ", line)
 		}
 	}
-	fmt.Fprintf(s.out, "\nAnswers\n\n")
+	fmt.Fprintf(s.out, "\n%s\n\n", say(r, "Answers"))
 	for _, m := range c.Answers {
-		p.prose("  ", m.Name+": "+string(m.Label)+", "+string(m.Between)+".")
+		p.prose("  ", m.Name+": "+m.Label.Say(r)+", "+m.Between.Say(r)+".")
 	}
-	fmt.Fprintf(s.out, "\nWorked example\n\n  plumbline calc %s%s\n", c.Name, exampleArguments(c))
+	fmt.Fprintf(s.out, "\n%s\n\n  plumbline calc %s%s\n", say(r, "Worked example"), c.Name, exampleArguments(c))
 	return nil
 }
 
 // taking tells how q is taken, a paragraph each: what to do, what goes wrong, who and
 // what is needed.
-func taking(q *measure.Quantity) (lines []string) {
-	lines = append(lines, strings.TrimSpace(string(q.How.Text+" "+q.How.Why)))
+func taking(q *measure.Quantity, r *words.Reader) (lines []string) {
+	lines = append(lines, strings.TrimSpace(q.How.Text.Say(r)+" "+q.How.Why.Say(r)))
 	if q.How.Slip != "" {
-		lines = append(lines, "What goes wrong: "+string(q.How.Slip))
+		lines = append(lines, say(r, "What goes wrong:")+" "+q.How.Slip.Say(r))
 	}
 	if q.How.Taken() {
-		lines = append(lines, q.How.Needs().Say(nil))
+		lines = append(lines, q.How.Needs().Say(r))
 	}
 	return lines
 }
 
-// needed tells what happens when the input is left out.
-func needed(in calculators.Input) string {
+// needed names the input and tells what happens when it is left out.
+func needed(in calculators.Input) words.Text {
 	switch {
 	case in.Assume != nil:
-		return " (assumed when left out)"
+		return words.Of("{0} (assumed when left out)", in.Label)
 	case in.Optional:
-		return " (optional)"
+		return words.Of("{0} (optional)", in.Label)
 	}
-	return " (needed)"
+	return words.Of("{0} (needed)", in.Label)
 }
 
 // span tells what may be typed.
-func span(in calculators.Input) string {
+func span(in calculators.Input) words.Text {
 	switch in.Is() {
 	case measure.Pick:
-		var keys []string
+		var keys words.List
 		for _, c := range in.Choices {
-			keys = append(keys, c.Key+" ("+string(c.Label)+")")
+			keys = append(keys, words.Of("{0} ({1})", name(c.Key), c.Label))
 		}
-		return "One of " + strings.Join(keys, ", ") + "."
+		return words.Of("One of these: {0}.", keys)
 	case measure.List:
 		var keys []string
 		for _, c := range in.Columns {
 			keys = append(keys, c.Key)
 		}
-		return "A table with the columns name, " + strings.Join(keys, ", ") + "; from a file with @."
+		return words.Of("A table with the columns {0}; from a file with @.", name("name, "+strings.Join(keys, ", ")))
 	}
 	t := words.Of("Usually {0} to {1}, at most {2} to {3}; most people repeat it to within {4}.",
 		in.Amount(in.Low), in.Amount(in.High), in.Amount(in.Least), in.Amount(in.Most),
@@ -80,7 +84,7 @@ func span(in calculators.Input) string {
 		t = words.Of("Usually {0} to {1}, at most {2} to {3}.", in.Amount(in.Low), in.Amount(in.High),
 			in.Amount(in.Least), in.Amount(in.Most))
 	}
-	return t.Say(nil)
+	return t
 }
 
 // exampleArguments is the worked example as arguments for a shell.

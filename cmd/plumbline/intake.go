@@ -26,6 +26,7 @@ type intakeCommand struct {
 	Notes   string   `placeholder:"FILE" help:"${intake_notes}"`
 	Full    bool     `help:"${intake_full}"`
 	Units   string   `enum:"mm,cm,in" default:"mm" help:"${intake_units}"`
+	spoken
 }
 
 // printer writes records in one output format. before and after are printed around
@@ -41,7 +42,10 @@ type printer interface {
 // Run reads every record, finds out which belong together, and prints them. A record
 // that cannot be read is said in its place and stops nothing.
 func (c *intakeCommand) Run(s streams) error {
-	reader := &words.Reader{Units: c.Units}
+	reader, err := c.reader(c.Units)
+	if err != nil {
+		return err
+	}
 	var p printer = sheets{reader, c.Full}
 	switch {
 	case c.JSON:
@@ -80,7 +84,7 @@ func (c *intakeCommand) Run(s streams) error {
 		list = inIndexOrder(list)
 	}
 	out := bufio.NewWriterSize(s.out, 64<<10)
-	err := inOrder(list, p, out)
+	err = inOrder(list, p, out)
 	if err == nil {
 		err = out.Flush()
 	}
@@ -90,12 +94,12 @@ func (c *intakeCommand) Run(s streams) error {
 	if err != nil {
 		return fmt.Errorf("the output cannot be written: %w", err)
 	}
-	return c.told(list, notes, s)
+	return c.told(list, notes, reader, s)
 }
 
 // told says on the error stream what the notes do not fit, and refuses where something
 // could not be read.
-func (c *intakeCommand) told(list []*arrival, notes *notebook, s streams) error {
+func (c *intakeCommand) told(list []*arrival, notes *notebook, r *words.Reader, s streams) error {
 	for _, line := range slices.Concat(notes.hints, notes.mistakes) {
 		fmt.Fprintln(s.err, line)
 	}
@@ -107,12 +111,10 @@ func (c *intakeCommand) told(list []*arrival, notes *notebook, s streams) error 
 	}
 	switch {
 	case bad > 0:
-		return refusal{
-			statusNo,
-			fmt.Sprintf("%d of %d could not be read; each says why in its place.", bad, len(list)),
-		}
+		return refusal{statusNo, say(r, "{0} of {1} could not be read; each says why in its place.", figures(bad),
+			figures(len(list)))}
 	case notes.mistakes != nil:
-		return refusal{statusNo, "The replies are read; what is said above of your notes could not be."}
+		return refusal{statusNo, say(r, "The replies are read; what is said above of your notes could not be.")}
 	}
 	return nil
 }

@@ -60,7 +60,7 @@ func (clients) sheet(l look) string {
 		return csvLine(row)
 	}
 	row := []string{oneLine(l.from), l.name(), strconv.Itoa(l.rider + 1), l.visit.When, l.visit.Bike,
-		l.record.Date, stateNames[l.state], "", "", strings.Join(l.arrival.before(), " "),
+		l.record.Date, stateNames[l.state], "", "", strings.Join(l.arrival.before(nil), " "),
 		strings.Join(l.slips(nil), " "), strings.Join(keys(l.lacking), " "), strings.Join(l.noted(), " ")}
 	if l.earlier != nil {
 		row[7], row[8] = kinNames[l.Kin], oneLine(l.earlier.from)

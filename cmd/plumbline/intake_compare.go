@@ -24,21 +24,21 @@ type comparison struct {
 }
 
 // comparisons are all that a record can be compared with.
-func (a *arrival) comparisons() (list []comparison) {
+func (a *arrival) comparisons(r *words.Reader) (list []comparison) {
 	if a.record == nil || a.replaced() {
 		return nil
 	}
 	now := record.Now(a.record)
 	if earlier, kin := a.visitBefore(); earlier != nil {
-		list = append(list, comparison{title: "Against " + earlier.called(kin), left: earlier.called(kin),
+		list = append(list, comparison{title: say(r, "Against {0}", name(earlier.called(kin))), left: earlier.called(kin),
 			right: a.called(kin), before: record.Now(earlier.record), after: now, otherBike: kin == intake.OtherBike})
 	}
-	if before, since := a.unchanged(); before != nil {
-		list = append(list, comparison{title: "Before and after the changes", left: since, right: "With the changes",
+	if before, since := a.unchanged(r); before != nil {
+		list = append(list, comparison{title: say(r, "Before and after the changes"), left: since, right: say(r, "With the changes"),
 			before: before, after: record.Next(a.record)})
 	}
 	if advice := a.advice(); advice != nil {
-		list = append(list, comparison{title: "As it is and as you set it", left: "As it is", right: "As you set it",
+		list = append(list, comparison{title: say(r, "As it is and as you set it"), left: say(r, "As it is"), right: say(r, "As you set it"),
 			before: now, after: record.Next(advice.Over(a.record)), chosen: true})
 	}
 	return list
@@ -59,10 +59,10 @@ func (a *arrival) called(kin intake.Kin) string {
 
 // unchanged is the bike before any change that the record knows of, and how that is
 // called; nil where it knows of none.
-func (a *arrival) unchanged() (before *record.Record, called string) {
+func (a *arrival) unchanged(reader *words.Reader) (before *record.Record, called string) {
 	for _, c := range a.log {
 		if c.Key != "" {
-			return record.State(a.record, a.log, "0000-01-01"), "Before " + c.On
+			return record.State(a.record, a.log, "0000-01-01"), say(reader, "Before {0}", name(c.On))
 		}
 	}
 	r := *a.record
@@ -80,7 +80,7 @@ func (a *arrival) unchanged() (before *record.Record, called string) {
 	if !changed {
 		return nil, ""
 	}
-	return &r, "Before"
+	return &r, say(reader, "Before")
 }
 
 // differ is one line of a comparison.
@@ -96,7 +96,7 @@ func (c comparison) rows(r *words.Reader) (rows []differ) {
 			continue
 		}
 		q, by := d.Quantity, d.After-d.Before
-		row := differ{Label: string(q.Label), Before: valueOf(q, d.Before, r), After: valueOf(q, d.After, r),
+		row := differ{Label: q.Label.Say(r), Before: valueOf(q, d.Before, r), After: valueOf(q, d.After, r),
 			Beyond: !d.Same}
 		switch {
 		case q.Is() == measure.Pick:
@@ -104,9 +104,9 @@ func (c comparison) rows(r *words.Reader) (rows []differ) {
 			row.Change = signed(by, exactAmount(math.Abs(by), q.Unit, r))
 		default:
 			size := measure.Uncertain{Amount: q.Amount(math.Abs(by)), Plus: d.Margin}
-			row.Change = signed(by, size.Say(r)) + ", more than the error"
+			row.Change = say(r, "{0}, more than the error", name(signed(by, size.Say(r))))
 			if d.Same {
-				row.Change = signed(by, size.Say(r)) + ", within the error of measuring"
+				row.Change = say(r, "{0}, within the error of measuring", name(signed(by, size.Say(r))))
 			}
 		}
 		rows = append(rows, row)
@@ -115,7 +115,7 @@ func (c comparison) rows(r *words.Reader) (rows []differ) {
 }
 
 // onlyOne says what one state has and the other has not, "" if nothing.
-func (c comparison) onlyOne() string {
+func (c comparison) onlyOne(r *words.Reader) string {
 	var parts []string
 	for _, x := range []struct {
 		called     string
@@ -130,7 +130,7 @@ func (c comparison) onlyOne() string {
 			}
 		}
 		if list != nil {
-			parts = append(parts, "Only in “"+x.called+"”: "+labels(list)+".")
+			parts = append(parts, say(r, "Only in “{0}”: {1}.", name(x.called), labels(list)))
 		}
 	}
 	return strings.Join(parts, " ")

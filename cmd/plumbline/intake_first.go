@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"math"
 	"strings"
 
@@ -63,7 +62,7 @@ func answerFor(answers []intake.Answered, q *measure.Quantity) *calculators.Answ
 // fitter wrote.
 func (s suggested) cells(r *words.Reader) [5]string {
 	q, x := s.setting.Quantity, s.answer
-	cells := [5]string{string(q.Label), "not sent"}
+	cells := [5]string{q.Label.Say(r), say(r, "not sent")}
 	if !math.IsNaN(s.now) {
 		cells[1] = valueOf(q, s.now, r)
 	}
@@ -79,12 +78,12 @@ func (s suggested) cells(r *words.Reader) [5]string {
 	}
 	by := float64(x.Value) - s.now
 	if math.Abs(by) < q.AgreeWithin() {
-		cells[3] = "none that a tape can tell"
+		cells[3] = say(r, "none that a tape can tell")
 		return cells
 	}
 	cells[3] = signed(by, q.Amount(math.Abs(by)).Say(r))
 	if order := s.setting.Order(by > 0); order != "" {
-		cells[3] += ", " + string(order)
+		cells[3] += ", " + order.Say(r)
 	}
 	return cells
 }
@@ -93,7 +92,7 @@ func (s suggested) cells(r *words.Reader) [5]string {
 func valueOf(q *measure.Quantity, x float64, r *words.Reader) string {
 	if q.Is() == measure.Pick {
 		if i := int(x); i >= 0 && i < len(q.Choices) {
-			return string(q.Choices[i].Label)
+			return q.Choices[i].Label.Say(r)
 		}
 		return ""
 	}
@@ -108,33 +107,33 @@ func signed(by float64, amount string) string {
 }
 
 // about says which visit a record is for, and when it was sent.
-func (a *arrival) about() string {
+func (a *arrival) about(r *words.Reader) string {
 	var parts []string
 	if a.visit.Bike != "" {
 		parts = append(parts, a.visit.Bike)
 	}
 	if a.visit.When != "" {
-		parts = append(parts, "appointment "+a.visit.When)
+		parts = append(parts, say(r, "appointment {0}", name(a.visit.When)))
 	}
 	if a.record.Date != "" {
-		sent := "measured "
+		sent := words.English("measured {0}")
 		if request.IsReply(a.record) {
-			sent = "sent "
+			sent = "sent {0}"
 		}
-		parts = append(parts, sent+a.record.Date)
+		parts = append(parts, say(r, sent, name(a.record.Date)))
 	}
 	return strings.Join(parts, ", ")
 }
 
 // condition says what happened to a reply on its way, "" if nothing.
-func (a *arrival) condition() string {
+func (a *arrival) condition(r *words.Reader) string {
 	switch a.state {
 	case request.Cut:
-		return "The end of this reply was cut off on its way. What is here was read; ask the client to send it " +
-			"again, as a file if they can."
+		return say(r, "The end of this reply was cut off on its way. What is here was read; ask the client to send it "+
+			"again, as a file if they can.")
 	case request.Changed:
-		return "This reply is not as it was sent: something in it was lost or changed on the way. Ask the client to " +
-			"send it again, as a file if they can."
+		return say(r, "This reply is not as it was sent: something in it was lost or changed on the way. Ask the client to "+
+			"send it again, as a file if they can.")
 	}
 	return ""
 }
@@ -142,44 +141,41 @@ func (a *arrival) condition() string {
 // kinship says what a record has to do with another one, "" if nothing.
 func (a *arrival) kinship(r *words.Reader) string {
 	if a.later != nil {
-		return fmt.Sprintf("A corrected reply takes its place: %s.", oneLine(a.later.from))
+		return say(r, "A corrected reply takes its place: {0}.", name(oneLine(a.later.from)))
 	}
 	if a.namesake != nil && (a.earlier == nil || a.Kin == intake.Namesake) {
-		return fmt.Sprintf(
-			"Somebody of the same name is in %s, but the two bodies do not agree: two people, or one of "+
-				"them measured wrongly. Their numbers are kept apart.",
-			oneLine(a.namesake.from),
-		)
+		return say(r, "Somebody of the same name is in {0}, but the two bodies do not agree: two people, or one of "+
+			"them measured wrongly. Their numbers are kept apart.", name(oneLine(a.namesake.from)))
 	}
 	said := ""
 	if a.newer != nil {
-		said = fmt.Sprintf("The same rider came again: %s.", oneLine(a.newer.from))
+		said = say(r, "The same rider came again: {0}.", name(oneLine(a.newer.from)))
 	}
 	if a.earlier == nil {
 		return said
 	}
-	from := oneLine(a.earlier.from)
+	from := name(oneLine(a.earlier.from))
 	switch a.Kin {
 	case intake.Duplicate:
-		return fmt.Sprintf("It says the same as %s.", from)
+		return say(r, "It says the same as {0}.", from)
 	case intake.Corrected:
-		said = strings.TrimSpace(said + fmt.Sprintf(" It corrects an earlier reply, %s. What only that one says "+
-			"is kept, with its day.", from))
+		said = strings.TrimSpace(said + " " + say(r, "It corrects an earlier reply, {0}. What only that one says is kept, "+
+			"with its day.", from))
 		var changes []string
 		for _, d := range a.amended {
 			if d.Before != d.After {
-				changes = append(changes, fmt.Sprintf("%s %s instead of %s", d.Quantity.Label,
-					valueOf(d.Quantity, d.After, r), valueOf(d.Quantity, d.Before, r)))
+				changes = append(changes, say(r, "{0} {1} instead of {2}", d.Quantity.Label,
+					name(valueOf(d.Quantity, d.After, r)), name(valueOf(d.Quantity, d.Before, r))))
 			}
 		}
 		if changes != nil {
-			said += " It says " + strings.Join(changes, ", ") + "."
+			said += " " + say(r, "It says {0}.", name(strings.Join(changes, ", ")))
 		}
 		return said
 	case intake.Again:
-		return strings.TrimSpace(fmt.Sprintf("The same rider as in %s, at a later visit. %s", from, said))
+		return strings.TrimSpace(say(r, "The same rider as in {0}, at a later visit.", from) + " " + said)
 	case intake.OtherBike:
-		return strings.TrimSpace(fmt.Sprintf("The same rider as in %s, on another bike. %s", from, said))
+		return strings.TrimSpace(say(r, "The same rider as in {0}, on another bike.", from) + " " + said)
 	}
 	return said
 }
@@ -198,13 +194,13 @@ func (a *arrival) slips(r *words.Reader) (said []string) {
 }
 
 // before says what a fitter should know before the appointment.
-func (a *arrival) before() (said []string) {
+func (a *arrival) before(r *words.Reader) (said []string) {
 	for _, w := range a.warnings {
-		said = append(said, string(w.Question.Text)+" "+w.Text+".")
+		said = append(said, w.Question.Text.Say(r)+" "+w.Said(r)+".")
 	}
 	if intake.Young(a.record) {
-		said = append(said, "The rider is still growing, or smaller than the riders that the guide's estimates were "+
-			"made from.")
+		said = append(said, say(r, "The rider is still growing, or smaller than the riders that the guide’s estimates "+
+			"were made from."))
 	}
 	return said
 }

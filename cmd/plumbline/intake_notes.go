@@ -15,6 +15,7 @@ import (
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
+	"plumbline/calculators/words"
 )
 
 // notebook is what a fitter wrote beside the replies: who they are, where their guide is,
@@ -307,10 +308,10 @@ func (a *arrival) link() string {
 }
 
 // unlinked says why there is no link though there are settings.
-func (a *arrival) unlinked() string {
+func (a *arrival) unlinked(r *words.Reader) string {
 	if a.advice() == nil || a.plan.book.guide != "" {
 		return ""
 	}
-	return "For a link that opens the client’s setup with these settings, write in the notes where your guide is: " +
-		"guide: https://…"
+	return say(r, "For a link that opens the client’s setup with these settings, write in the notes where your guide "+
+		"is: {0}", name("guide: https://…"))
 }

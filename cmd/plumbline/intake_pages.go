@@ -1,7 +1,6 @@
 package main
 
 import (
-	_ "embed"
 	"errors"
 	"fmt"
 	"html/template"
@@ -23,13 +22,20 @@ import (
 // pagesMark stands in a folder that intake has written, which it may write again.
 const pagesMark = ".plumbline-intake"
 
-//go:embed intake_pages.html
-var pagesSource string
+var pagesTemplates = template.Must(template.ParseFS(templates.Files, "intake/clients.html"))
 
-//go:embed intake_pages.css
-var pagesStyle []byte
+// pageView is what a page is filled with, and who reads it.
+type pageView struct {
+	Language, Title string
+	Page            map[string]any
+	reader          *words.Reader
+}
 
-var pagesTemplates = template.Must(template.New("").Parse(pagesSource))
+// Say says a text of the template.
+func (v pageView) Say(english words.English) string { return english.Say(v.reader) }
+
+// Told says a text that the template is given.
+func (v pageView) Told(text words.English) string { return text.Say(v.reader) }
 
 // pages writes a folder with a printable page for each client and an index.
 type pages struct {
@@ -63,11 +69,15 @@ func newPages(dir string, r *words.Reader) (*pages, error) {
 	if err := os.MkdirAll(dir, 0o700); err != nil {
 		return nil, err
 	}
+	style, err := templates.Files.ReadFile("intake/clients.css")
+	if err != nil {
+		return nil, err
+	}
 	figures, err := templates.Files.ReadFile("style/figure.css")
 	if err != nil {
 		return nil, err
 	}
-	if err := os.WriteFile(filepath.Join(dir, "style.css"), slices.Concat(pagesStyle, figures), 0o600); err != nil {
+	if err := os.WriteFile(filepath.Join(dir, "style.css"), slices.Concat(style, figures), 0o600); err != nil {
 		return nil, err
 	}
 	return &pages{dir: dir, reader: r, files: map[*arrival]string{}}, os.WriteFile(mark, nil, 0o600)
@@ -85,18 +95,21 @@ type pageComparison struct {
 	Title, Left, Right, Only string
 	Rows                     []differ
 	Figure                   template.HTML
+	Laid                     string // what the figure’s lines are
 }
 
 // compared writes the comparisons of a record, with their figures.
 func (p *pages) compared(l look) (list []pageComparison) {
-	for i, c := range l.comparisons() {
-		one := pageComparison{Title: c.title, Left: c.left, Right: c.right, Only: c.onlyOne(), Rows: c.rows(p.reader)}
+	for i, c := range l.comparisons(p.reader) {
+		one := pageComparison{Title: c.title, Left: c.left, Right: c.right, Only: c.onlyOne(p.reader), Rows: c.rows(p.reader)}
 		if c.chosen { // all that was not set stays as it is
 			one.Only = ""
 		}
 		if f := c.figure(); f != nil {
 			// The writer of figures escapes every text in them.
 			one.Figure = template.HTML(f.SVG(fmt.Sprintf("laid-%d", i+1), p.reader, drawing.Anywhere))
+			one.Laid = say(p.reader, "Thin lines: {0}. In ink: {1}. What neither says of the bike is drawn as on the "+
+				"guide’s test bike.", name(c.left), name(c.right))
 		}
 		if one.Rows != nil || one.Figure != "" {
 			list = append(list, one)
@@ -123,15 +136,15 @@ func (p *pages) before(list []*arrival) string {
 			}
 			rest = append(rest, pageLine{From: oneLine(a.from), Brief: why})
 		case a.replaced():
-			rest = append(rest, pageLine{From: oneLine(a.from), Brief: a.name() + ": " + a.kinship(p.reader)})
+			rest = append(rest, pageLine{From: oneLine(a.from), Brief: a.shown(p.reader) + ": " + a.kinship(p.reader)})
 		default:
-			lines = append(lines, pageLine{strings.TrimSpace(mark(a.wants())), a.name(), a.about(), a.brief(),
+			lines = append(lines, pageLine{strings.TrimSpace(mark(a.wants())), a.shown(p.reader), a.about(p.reader), a.brief(p.reader),
 				p.files[a], oneLine(a.from), last == a.rider})
 			last = a.rider
 		}
 	}
-	p.write("index.html", "index", map[string]any{"Lines": lines, "Rest": rest,
-		"People": people(len(riders), len(lines))})
+	p.write("index.html", "index", say(p.reader, "Clients"), map[string]any{"Lines": lines, "Rest": rest,
+		"People": people(len(riders), len(lines)).Say(p.reader)})
 	return ""
 }
 
@@ -147,31 +160,39 @@ func (p *pages) sheet(l look) string {
 	var asked [][2]string
 	for _, a := range request.Answers(l.record) {
 		if !a.Question.Health {
-			asked = append(asked, [2]string{string(a.Question.Text), a.Text})
+			asked = append(asked, [2]string{a.Question.Text.Say(p.reader), a.Said(p.reader)})
 		}
+	}
+	note := ""
+	if l.record.Note != "" {
+		note = say(p.reader, "Note: {0}", name(l.record.Note))
 	}
 	var measured [][3]string
 	s := sheets{reader: p.reader}
 	for i := range l.record.Entries {
 		if e := &l.record.Entries[i]; e.Read() && !request.IsKey(e.Key) {
-			measured = append(measured, [3]string{string(e.Quantity.Label), s.value(e), s.remarks(l.record, e)})
+			measured = append(measured, [3]string{e.Quantity.Label.Say(p.reader), s.value(e), s.remarks(l.record, e)})
 		}
 	}
-	p.write(file, "client", map[string]any{
-		"Name": l.name(), "About": l.about(), "From": oneLine(l.from),
-		"Condition": l.condition(), "Kinship": l.kinship(p.reader), "Note": l.record.Note, "Asked": asked,
-		"Before": l.arrival.before(), "Again": l.slips(p.reader), "Now": now, "Yours": l.advice() != nil,
-		"Notes": l.noted(), "Link": l.link(), "Unlinked": l.unlinked(), "Compared": p.compared(l),
-		"Lacking": labels(l.lacking), "Measured": measured,
-		"Cautions": intake.Cautions(l.answers), "OneWay": oneWay(l.care),
+	p.write(file, "client", l.shown(p.reader), map[string]any{
+		"About": l.about(p.reader), "From": oneLine(l.from),
+		"Condition": l.condition(p.reader), "Kinship": l.kinship(p.reader), "Note": note, "Asked": asked,
+		"Before": l.arrival.before(p.reader), "Again": l.slips(p.reader), "Now": now, "Yours": l.advice() != nil,
+		"Notes": l.noted(), "Link": l.link(), "Unlinked": l.unlinked(p.reader), "Compared": p.compared(l),
+		"Lacking": labels(l.lacking).Say(p.reader), "Measured": measured,
+		"Cautions": intake.Cautions(l.answers), "Certainly": certainly(words.Of("Suggested to begin with"), l.care).Say(p.reader),
 	})
 	return ""
 }
 
 // write writes one page; the first failure is told at the end.
-func (p *pages) write(file, name string, data any) {
+func (p *pages) write(file, name, title string, data map[string]any) {
 	var b strings.Builder
-	err := pagesTemplates.ExecuteTemplate(&b, name, data)
+	v := pageView{"en", title, data, p.reader}
+	if l := p.reader.Language; l != nil {
+		v.Language = l.Tag
+	}
+	err := pagesTemplates.ExecuteTemplate(&b, name, v)
 	if err == nil {
 		err = os.WriteFile(filepath.Join(p.dir, file), []byte(b.String()), 0o600)
 	}
@@ -188,8 +209,9 @@ func (p *pages) after([]*caution.Caution) string {
 	if p.err != nil {
 		return ""
 	}
-	return fmt.Sprintf("%s and an index are in %s. They hold people's measurements: keep them to yourself.\n",
-		counted(len(p.files), "page", "pages"), filepath.Join(p.dir, "index.html"))
+	return words.Count(len(p.files), "{0} page and an index are in {1}. They hold people’s measurements: keep them to "+
+		"yourself.", "{0} pages and an index are in {1}. They hold people’s measurements: keep them to yourself.",
+		name(filepath.Join(p.dir, "index.html"))).Say(p.reader) + "\n"
 }
 
 // failed is what went wrong while writing, nil if nothing.

@@ -176,6 +176,17 @@ func (a *arrival) visitBefore() (*arrival, intake.Kin) {
 	return nil, intake.Alone
 }
 
+// noName stands in place of a name.
+const noName words.English = "No name given"
+
+// shown is the name as a reader sees it.
+func (a *arrival) shown(r *words.Reader) string {
+	if n := a.name(); n != string(noName) {
+		return n
+	}
+	return noName.Say(r)
+}
+
 // name is whose record it is, as they or the fitter wrote it.
 func (a *arrival) name() string {
 	switch {
@@ -184,7 +195,7 @@ func (a *arrival) name() string {
 	case a.visit.For != "":
 		return a.visit.For
 	}
-	return "No name given"
+	return string(noName)
 }
 
 // replaced tells whether the record is said by another one.

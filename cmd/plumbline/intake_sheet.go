@@ -38,18 +38,18 @@ func (p sheets) before(list []*arrival) string {
 		if a.record == nil || a.replaced() {
 			continue
 		}
-		name := a.name()
+		called := a.shown(p.reader)
 		if last == a.rider {
-			name = strings.Repeat(" ", 2) + "also"
+			called = strings.Repeat(" ", 2) + say(p.reader, "also")
 		}
 		last, riders[a.rider] = a.rider, true
-		rows = append(rows, []string{mark(a.wants()), name, a.about(), a.brief()})
+		rows = append(rows, []string{mark(a.wants()), called, a.about(p.reader), a.brief(p.reader)})
 	}
-	b.WriteString(people(len(riders), len(rows)))
+	said := people(len(riders), len(rows))
 	if other := len(list) - len(rows); other > 0 {
-		fmt.Fprintf(&b, ", and %s", counted(other, "thing that is none", "things that are none"))
+		said = words.Count(other, "{1}, and {0} thing that is none", "{1}, and {0} things that are none", said)
 	}
-	fmt.Fprintln(&b)
+	fmt.Fprintln(&b, said.Say(p.reader))
 	if rows != nil {
 		report{&b, p.reader}.columns(rows)
 	}
@@ -57,10 +57,10 @@ func (p sheets) before(list []*arrival) string {
 }
 
 // people says how many clients there are, and how many sheets where some have several.
-func people(clients, sheets int) string {
-	said := counted(clients, "client", "clients")
+func people(clients, sheets int) words.Text {
+	said := words.Count(clients, "{0} client", "{0} clients")
 	if sheets > clients {
-		said += fmt.Sprintf(" with %d sheets", sheets)
+		return words.Count(sheets, "{1} with {0} sheet", "{1} with {0} sheets", said)
 	}
 	return said
 }
@@ -102,31 +102,32 @@ func inIndexOrder(list []*arrival) []*arrival {
 func mark(urgency int) string { return [...]string{" ", "?", "!"}[urgency] }
 
 // brief says in a few words what a fitter has to look at.
-func (a *arrival) brief() string {
+func (a *arrival) brief(r *words.Reader) string {
 	var parts []string
-	if n := len(a.before()); n > 0 {
-		parts = append(parts, "read before the appointment")
+	add := func(english words.English, holes ...words.Sayer) { parts = append(parts, say(r, english, holes...)) }
+	if n := len(a.before(r)); n > 0 {
+		add("read before the appointment")
 	}
 	if a.hurt() {
-		parts = append(parts, "cut on its way")
+		add("cut on its way")
 	}
 	if n := len(a.slips(nil)); n > 0 {
-		parts = append(parts, fmt.Sprintf("%d to look at again", n))
+		add("{0} to look at again", figures(n))
 	}
 	if n := len(a.lacking); n > 0 {
-		parts = append(parts, fmt.Sprintf("%d not sent", n))
+		add("{0} not sent", figures(n))
 	}
 	switch _, kin := a.visitBefore(); kin {
 	case intake.Again:
-		parts = append(parts, "came before")
+		add("came before")
 	case intake.OtherBike:
-		parts = append(parts, "another bike")
+		add("another bike")
 	}
 	if a.namesake != nil {
-		parts = append(parts, "shares a name")
+		add("shares a name")
 	}
 	if a.notes != nil {
-		parts = append(parts, "your notes")
+		add("your notes")
 	}
 	return strings.Join(parts, ", ")
 }
@@ -144,10 +145,10 @@ func (p sheets) sheet(l look) string {
 	if l.record == nil {
 		fmt.Fprintf(&b, "%s\n", oneLine(l.from))
 		if l.aside != "" {
-			r.prose("  ", "Passed over: "+l.aside+".")
+			r.prose("  ", say(p.reader, "Passed over: {0}.", name(l.aside)))
 		}
 		for _, x := range l.problems {
-			r.prose("  ", "Cannot be read: "+x.Text.Say(p.reader))
+			r.prose("  ", say(p.reader, "Cannot be read: {0}", x.Text))
 		}
 		return b.String()
 	}
@@ -155,28 +156,28 @@ func (p sheets) sheet(l look) string {
 	if l.replaced() {
 		return b.String()
 	}
-	list := func(title string, lines []string) {
+	list := func(title words.English, lines []string) {
 		for i, s := range lines {
 			if i == 0 {
-				fmt.Fprintf(&b, "\n%s\n", title)
+				fmt.Fprintf(&b, "\n%s\n", title.Say(p.reader))
 			}
 			r.prose("  ", s)
 		}
 	}
-	list("Before the appointment", l.before())
+	list("Before the appointment", l.before(p.reader))
 	list("Your notes", l.noted())
 	list("Look again", l.slips(p.reader))
 	p.suggest(&b, r, l)
-	for _, c := range l.comparisons() {
+	for _, c := range l.comparisons(p.reader) {
 		p.compare(&b, r, c)
 	}
 	if len(l.lacking) > 0 {
-		list("Asked for and not sent", []string{labels(l.lacking)})
+		list("Asked for and not sent", []string{labels(l.lacking).Say(p.reader)})
 	}
 	if link := l.link(); link != "" {
-		fmt.Fprintf(&b, "\nLink for the client, with your settings as Next\n  %s\n", link)
+		fmt.Fprintf(&b, "\n%s\n  %s\n", say(p.reader, "Link for the client, with your settings as Next"), link)
 	}
-	r.prose("  ", l.unlinked())
+	r.prose("  ", l.unlinked(p.reader))
 	if p.full {
 		p.values(&b, r, l.record)
 		p.answers(&b, r, l)
@@ -190,22 +191,22 @@ func (p sheets) sheet(l look) string {
 func oneLine(s string) string { return record.Plain(s, 300, false) }
 
 func (p sheets) heading(b *strings.Builder, r report, l look) {
-	fmt.Fprintln(b, l.name())
-	if about := l.about(); about != "" {
+	fmt.Fprintln(b, l.shown(p.reader))
+	if about := l.about(p.reader); about != "" {
 		fmt.Fprintln(b, about)
 	}
 	fmt.Fprintln(b, oneLine(l.from))
-	r.prose("", l.condition())
+	r.prose("", l.condition(p.reader))
 	r.prose("", l.kinship(p.reader))
 	if l.replaced() {
 		return
 	}
 	if l.record.Note != "" {
-		r.prose("", "Note: "+l.record.Note)
+		r.prose("", say(p.reader, "Note: {0}", name(l.record.Note)))
 	}
 	for _, a := range request.Answers(l.record) {
 		if !a.Question.Health {
-			r.prose("", string(a.Question.Text)+" "+a.Text)
+			r.prose("", a.Question.Text.Say(p.reader)+" "+a.Said(p.reader))
 		}
 	}
 }
@@ -216,11 +217,11 @@ func (p sheets) suggest(b *strings.Builder, r report, l look) {
 	if list == nil {
 		return
 	}
-	head := "Now, suggested to begin with, and the change"
+	head := words.Of("Now, suggested to begin with, and the change")
 	if l.advice() != nil {
-		head = "Now, suggested to begin with, the change, and what you wrote"
+		head = words.Of("Now, suggested to begin with, the change, and what you wrote")
 	}
-	fmt.Fprintf(b, "\n%s (± from the measurements, 95 %%%s)\n", head, oneWay(l.care))
+	fmt.Fprintln(b, "\n"+certainly(head, l.care).Say(p.reader))
 	var rows [][]string
 	for _, s := range list {
 		cells := s.cells(p.reader)
@@ -242,7 +243,7 @@ func (p sheets) compare(b *strings.Builder, r report, c comparison) {
 		cells = append(cells, []string{d.Label, d.Before, d.After, d.Change})
 	}
 	r.columns(cells)
-	r.prose("  ", c.onlyOne())
+	r.prose("  ", c.onlyOne(p.reader))
 }
 
 // noted are the fitter's notes on a client, a line each.
@@ -262,18 +263,19 @@ func (p sheets) cautions(b *strings.Builder, r report, l look) {
 	if list == nil {
 		return
 	}
-	fmt.Fprintln(b, "\nCautions")
+	fmt.Fprintln(b, "\n"+say(p.reader, "Cautions"))
 	if p.full {
 		for _, k := range list {
-			r.prose("  ", string(k.Grade.Label()+": "+k.Title+". "+k.Text))
+			r.prose("  ", k.Grade.Label().Say(p.reader)+": "+k.Title.Say(p.reader)+". "+k.Text.Say(p.reader))
 		}
 		return
 	}
 	var titles []string
 	for _, k := range list {
-		titles = append(titles, string(k.Grade.Label()+": "+k.Title))
+		titles = append(titles, k.Grade.Label().Say(p.reader)+": "+k.Title.Say(p.reader))
 	}
-	r.prose("  ", strings.Join(titles, "; ")+". Their texts, every value and every answer: --full.")
+	r.prose("  ", say(p.reader, "{0}. Their texts, every value and every answer: {1}.", name(strings.Join(titles, "; ")),
+		name("--full")))
 }
 
 // values prints what was measured and chosen, and what this version does not know.
@@ -286,15 +288,15 @@ func (p sheets) values(b *strings.Builder, r report, rec *record.Record) {
 		case !e.Read():
 			rest = append(rest, []string{oneLine(e.Key), string(measure.Quoted(e.Text))})
 		default:
-			table = append(table, []string{string(e.Quantity.Label), p.value(e), p.remarks(rec, e)})
+			table = append(table, []string{e.Quantity.Label.Say(p.reader), p.value(e), p.remarks(rec, e)})
 		}
 	}
 	if table != nil {
-		fmt.Fprintln(b, "\nMeasured and chosen")
+		fmt.Fprintln(b, "\n"+say(p.reader, "Measured and chosen"))
 		r.columns(table)
 	}
 	if rest != nil {
-		fmt.Fprintln(b, "\nNot understood, as it came")
+		fmt.Fprintln(b, "\n"+say(p.reader, "Not understood, as it came"))
 		r.columns(rest)
 	}
 }
@@ -304,11 +306,11 @@ func (p sheets) value(e *record.Entry) string {
 	switch e.Quantity.Is() {
 	case measure.Pick:
 		if i, _, ok := e.Quantity.Pick(e.Text); ok {
-			return string(e.Quantity.Choices[i].Label)
+			return e.Quantity.Choices[i].Label.Say(p.reader)
 		}
 		return e.Text
 	case measure.List:
-		return fmt.Sprintf("%d rows", strings.Count(e.Text, "\n"))
+		return words.Count(strings.Count(e.Text, "\n"), "{0} row", "{0} rows").Say(p.reader)
 	}
 	return exactAmount(e.Value, e.Quantity.Unit, p.reader)
 }
@@ -322,30 +324,33 @@ func exactAmount(x float64, u *measure.Unit, r *words.Reader) string {
 // remarks say how a value came about.
 func (p sheets) remarks(rec *record.Record, e *record.Entry) string {
 	var list []string
+	add := func(english words.English, holes ...words.Sayer) {
+		list = append(list, say(p.reader, english, holes...))
+	}
 	if len(e.Readings) > 0 {
 		var s []string
 		for _, x := range e.Readings {
-			s = append(s, record.Roughly(x, e.Quantity.Unit.ReadIn(p.reader)))
+			s = append(s, measure.Written(record.Roughly(x, e.Quantity.Unit.ReadIn(p.reader)), p.reader))
 		}
-		list = append(list, "read "+strings.Join(s, ", "))
+		add("read {0}", name(strings.Join(s, " / ")))
 	}
 	if e.Quantity.Is() == measure.Number && e.Error == e.Error {
-		list = append(list, "repeat error ± "+exactAmount(e.Error, e.Quantity.Unit, p.reader))
+		add("repeat error ± {0}", name(exactAmount(e.Error, e.Quantity.Unit, p.reader)))
 	}
 	if e.Typed != nil && e.Typed != e.Quantity.Unit.ReadIn(p.reader) {
-		list = append(list, "typed in "+e.Typed.Mark())
+		add("typed in {0}", name(e.Typed.Mark()))
 	}
 	if e.Estimated {
-		list = append(list, "estimated, not measured")
+		add("estimated, not measured")
 	}
 	if e.From != "" {
-		list = append(list, "from "+e.From)
+		add("from {0}", name(e.From))
 	}
 	if was := e.Former(); was == was {
-		list = append(list, "was "+exactAmount(was, e.Quantity.Unit, p.reader))
+		add("was {0}", name(exactAmount(was, e.Quantity.Unit, p.reader)))
 	}
 	if e.Date != "" && e.Date != rec.Date {
-		list = append(list, "on "+e.Date)
+		add("on {0}", name(e.Date))
 	}
 	return strings.Join(list, "; ")
 }
@@ -354,7 +359,7 @@ func (p sheets) answers(b *strings.Builder, r report, l look) {
 	if l.answers == nil {
 		return
 	}
-	fmt.Fprintf(b, "\nWhat the calculators make of it (± from the measurements, 95 %%%s)\n", oneWay(l.care))
+	fmt.Fprintln(b, "\n"+certainly(words.Of("What the calculators make of it"), l.care).Say(p.reader))
 	var table [][]string
 	for _, a := range l.answers {
 		title := a.Calculator.Title
@@ -363,38 +368,46 @@ func (p sheets) answers(b *strings.Builder, r report, l look) {
 			if x.Output.Folded || !x.Exists() {
 				continue
 			}
-			table = append(table, []string{string(title), x.Label.Say(p.reader), x.Uncertain().Say(p.reader)})
+			table = append(table, []string{title.Say(p.reader), x.Label.Say(p.reader), x.Uncertain().Say(p.reader)})
 			title = ""
 		}
 	}
 	r.columns(table)
 }
 
-// oneWay says that the uncertainties of a large batch were computed to first order.
-func oneWay(care calculators.Care) string {
+// certainly says where the ± of a table comes from, and of a large batch that it was
+// computed to first order.
+func certainly(head words.Text, care calculators.Care) words.Text {
 	if care == calculators.Quick {
-		return ", to first order"
+		return words.Of("{0} (± from the measurements, 95 %, to first order)", head)
 	}
-	return ""
+	return words.Of("{0} (± from the measurements, 95 %)", head)
 }
 
 func (p sheets) missing(b *strings.Builder, r report, l look) {
 	for i, m := range l.missing {
 		if i == 0 {
-			fmt.Fprintln(b, "\nStill missing")
+			fmt.Fprintln(b, "\n"+say(p.reader, "Still missing"))
 		}
 		why := m.Why.Say(p.reader)
 		if m.Inputs != nil {
-			why = labels(m.Inputs) + "."
+			why = labels(m.Inputs).Say(p.reader) + "."
 		}
-		r.prose("  ", string(m.Calculator.Title)+": "+why)
+		r.prose("  ", m.Calculator.Title.Say(p.reader)+": "+why)
 	}
 }
 
-func labels(list []*measure.Quantity) string {
+// labels names quantities, in a list without an “and”.
+func labels(list []*measure.Quantity) words.Sayer { return labelled(list) }
+
+// labelled says what several quantities are called.
+type labelled []*measure.Quantity
+
+// Say names them.
+func (n labelled) Say(r *words.Reader) string {
 	var s []string
-	for _, q := range list {
-		s = append(s, string(q.Label))
+	for _, q := range n {
+		s = append(s, q.Label.Say(r))
 	}
 	return strings.Join(s, ", ")
 }

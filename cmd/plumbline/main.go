@@ -65,6 +65,8 @@ var longHelp = kong.Vars{
 	"intake_notes": "Your own notes on clients, in YAML: a note, words to the client, settings to try next, and from " +
 		"them a link back to the client. A file called notes.yaml in a folder of replies is read by itself.",
 	"intake_units": "Print lengths on the sheet in mm, cm or in. JSON and CSV are in base units.",
+	"language": "Print in this language: en, or one that the guide is translated into, such as de. JSON and CSV " +
+		"stay as they are.",
 	"licences": "Print the licences of the project, of Go and of every library in this program " +
 		"and in the guide.",
 	"preview_at": "Where to listen, on this machine only; 127.0.0.1:8040 when left out, " +
@@ -97,8 +99,8 @@ func main() { os.Exit(run(os.Args[1:], streams{os.Stdout, os.Stderr})) }
 
 // run parses and carries out one command line and returns the exit status.
 func run(args []string, s streams) int {
-	if name, ok := helpWanted(args); ok {
-		return finish(explain(s, name), s)
+	if name, in, ok := helpWanted(args); ok {
+		return finish(explain(s, name, in), s)
 	}
 	var c commands
 	exited := -1
@@ -147,18 +149,24 @@ func finish(err error, s streams) int {
 }
 
 // helpWanted tells whether a calculator is to be explained, which the parser
-// cannot do: its help knows flags, not inputs.
-func helpWanted(args []string) (name string, ok bool) {
+// cannot do: its help knows flags, not inputs. in is the language to explain it in.
+func helpWanted(args []string) (name string, in spoken, ok bool) {
+	in.Language = "en"
 	if len(args) < 2 || args[0] != "calc" {
-		return "", false
+		return "", in, false
 	}
-	for _, a := range args[1:] {
+	for i, a := range args[1:] {
+		tag, joined := strings.CutPrefix(a, "--language=")
 		switch {
+		case joined:
+			in.Language = tag
+		case args[i] == "--language": // the argument before this one
+			in.Language = a
 		case a == "--help" || a == "-h":
 			ok = true
 		case name == "" && !strings.HasPrefix(a, "-"):
 			name = a
 		}
 	}
-	return name, ok && name != ""
+	return name, in, ok && name != ""
 }

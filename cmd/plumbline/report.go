@@ -30,7 +30,7 @@ type report struct {
 const width = 78
 
 func (p report) result(c *calculators.Calculator, r *calculators.Result) {
-	fmt.Fprintf(p.w, "%s: %s\n", c.Title, c.Question)
+	fmt.Fprintf(p.w, "%s: %s\n", c.Title.Say(p.reader), c.Question.Say(p.reader))
 	for i := range r.Answers {
 		p.reading(&r.Answers[i])
 	}
@@ -47,16 +47,16 @@ func (p report) reading(x *calculators.Answer) {
 	if !x.Exists() {
 		fmt.Fprintln(p.w, "–")
 	} else {
-		fmt.Fprintf(p.w, "%s", x.Amount().Say(p.reader))
+		said := words.Text{English: "{0}", Holes: []words.Sayer{x.Amount()}}
 		if x.Uncertainty > 0 {
-			fmt.Fprintf(p.w, " ± %s from your measurements", x.Margin().Margin(p.reader))
+			said = words.Of("{0} ± {1} from your measurements", x.Amount(), name(x.Margin().Margin(p.reader)))
 		}
 		if x.Low != 0 || x.High != 0 {
 			lo, hi := x.Amount(), x.Amount()
 			lo.Value, hi.Value = float64(x.Low), float64(x.High)
-			fmt.Fprintf(p.w, ", range %s to %s", lo.Number(p.reader), hi.Say(p.reader))
+			said = words.Of("{0}, range {1} to {2}", said, measure.Bare{Amount: lo}, hi)
 		}
-		fmt.Fprintln(p.w)
+		fmt.Fprintln(p.w, said.Say(p.reader))
 	}
 	p.prose("  ", x.Between.Say(p.reader))
 	p.prose("  ", x.Meaning.Say(p.reader))
@@ -107,11 +107,11 @@ func (p report) influence(r *calculators.Result) {
 	if len(r.Influence) == 0 {
 		return
 	}
-	fmt.Fprintf(p.w, "\nWhat moves the first answer, each off by one usual error\n")
+	fmt.Fprintln(p.w, "\n"+say(p.reader, "What moves the first answer, each off by one usual error"))
 	rows := [][]string{}
 	for _, in := range r.Influence {
 		effect := measure.Amount{Value: float64(in.Effect), Unit: r.Answers[0].Output.Unit, Extra: 1}
-		rows = append(rows, []string{string(in.Quantity.Label), in.Quantity.Amount(in.SD).Say(p.reader),
+		rows = append(rows, []string{in.Quantity.Label.Say(p.reader), in.Quantity.Amount(in.SD).Say(p.reader),
 			effect.Say(p.reader),
 			measure.Percentage(100 * float64(in.Share)).Say(p.reader)})
 	}
@@ -119,9 +119,9 @@ func (p report) influence(r *calculators.Result) {
 }
 
 func (p report) notes(r *calculators.Result) {
-	heads := map[calculators.NoteKind]string{
-		calculators.CheckNote:   "Look again: ",
-		calculators.AssumedNote: "Assumed: ",
+	heads := map[calculators.NoteKind]words.English{
+		calculators.CheckNote:   "Look again",
+		calculators.AssumedNote: "Assumed",
 	}
 	for i, n := range r.Notes {
 		if i == 0 {
@@ -129,21 +129,25 @@ func (p report) notes(r *calculators.Result) {
 		}
 		head := heads[n.Kind]
 		if n.Grade != "" {
-			head = string(n.Grade.Label() + ": ")
+			head = n.Grade.Label()
 		}
+		said := n.Text.Say(p.reader)
 		if n.Title != "" {
-			head += string(n.Title) + ". "
+			said = n.Title.Say(p.reader) + ". " + said
 		}
-		p.prose("", head+n.Text.Say(p.reader))
+		if head != "" {
+			said = head.Say(p.reader) + ": " + said
+		}
+		p.prose("", said)
 	}
 }
 
 func (p report) sources(c *calculators.Calculator) {
-	fmt.Fprintln(p.w, "\nSources")
+	fmt.Fprintln(p.w, "\n"+say(p.reader, "Sources"))
 	for _, s := range c.Sources {
 		line := s.Where
 		if s.Authors != "" {
-			line = fmt.Sprintf("%s %d, %s (%s)", s.Authors, s.Year, s.Where, s.Opened)
+			line = fmt.Sprintf("%s %d, %s (%s)", s.Authors, s.Year, s.Where, words.English(s.Opened).Say(p.reader))
 		}
 		p.prose("  ", line)
 	}

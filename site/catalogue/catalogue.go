@@ -5,6 +5,7 @@ package catalogue
 
 import (
 	"fmt"
+	"io/fs"
 	"path"
 	"slices"
 	"strings"
@@ -62,14 +63,30 @@ func Built(tag string) *Catalogue {
 	return nil
 }
 
+// BuiltIn are the languages of the catalogues that come with the program.
+func BuiltIn() (tags []string) {
+	list, _ := fs.Glob(content.Files, path.Join(Folder, "*"+Ending)) // the pattern is sound
+	for _, file := range list {
+		tags = append(tags, strings.TrimSuffix(path.Base(file), Ending))
+	}
+	return tags
+}
+
+// English tells whether a language needs no catalogue.
+func English(tag string) bool {
+	t, err := language.Parse(tag)
+	base, sure := t.Base()
+	return err == nil && base.String() == "en" && sure == language.Exact
+}
+
 // Names are the names that a language's catalogue may have, the nearest first: of de-AT
 // “de-AT” and “de”; none for English, which needs no catalogue.
 func Names(tag string) []string {
 	t, err := language.Parse(tag)
-	base, _ := t.Base()
-	if err != nil || base.String() == "en" {
+	if err != nil || English(tag) {
 		return nil
 	}
+	base, _ := t.Base()
 	return slices.Compact([]string{t.String(), base.String()})
 }
 
