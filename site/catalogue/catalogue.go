@@ -76,7 +76,7 @@ func BuiltIn() (tags []string) {
 func English(tag string) bool {
 	t, err := language.Parse(tag)
 	base, sure := t.Base()
-	return err == nil && base.String() == "en" && sure == language.Exact
+	return tag == "" || err == nil && base.String() == "en" && sure == language.Exact
 }
 
 // Names are the names that a language's catalogue may have, the nearest first: of de-AT
