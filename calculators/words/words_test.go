@@ -103,6 +103,9 @@ func TestNoTextBreaksSaying(t *testing.T) {
 			fill = append(fill, words.Name(f))
 		}
 		said := words.Of(words.English(s), fill...).Say(nil)
+		if _, after, has := strings.Cut(s, words.Context); has {
+			s = after
+		}
 		if !strings.Contains(s, "{") {
 			assert.Equal(t, s, said)
 		}
