@@ -4,7 +4,9 @@
 // It writes content/texts/plumbline.pot, which has the English of them all, and brings
 // each language's catalogue beside it up to date with msgmerge of GNU gettext: new texts
 // come in empty, a text whose English has changed keeps its translation, marked fuzzy and
-// with the English that it was made for, and what is said no more goes to the end.
+// with the English that it was made for, and what is said no more goes to the end. A
+// translated chapter that does not say what it was made from is given its original's
+// edition.
 package main
 
 import (
@@ -12,6 +14,9 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strings"
+
+	"plumbline/site"
 )
 
 // folder has the template and a catalogue for each language.
@@ -46,6 +51,13 @@ func update(root string) error {
 	}
 	for _, c := range catalogues {
 		if err := offer(template, c); err != nil {
+			return err
+		}
+		tag := strings.TrimSuffix(filepath.Base(c), filepath.Ext(c))
+		if _, err := os.Stat(filepath.Join(root, "content", tag)); err != nil {
+			continue // no chapter is there in it
+		}
+		if _, err := site.Stamp(filepath.Join(root, "content"), tag); err != nil {
 			return err
 		}
 	}
