@@ -181,6 +181,9 @@ func bikePlates() []Plate {
 		Well: []Spot{spot("beside the crank axle", -112, 0), spot("beside the rear axle", -112, -437)},
 		Tape: []Spot{spot("the crank axle’s end", -42, 0), spot("the rear axle’s end", -112, -437)}}
 	nose := onBike(measure.NoseToGrip, Plumbed, saddleTip, gripMiddle, 90)
+	// The length is stamped on the arm, so one picture of it is enough.
+	cranks := onBike(measure.CrankLength, Straight, crankAxle, spindle, -130)
+	cranks.On.Held = false
 	// Nobody can lay a tape on a centre of mass: it is weighed.
 	forward, height := onBike(measure.COMForward, Plumbed, contact, balance, 90),
 		aboveFloor(measure.COMHeight, balance, 0)
@@ -206,7 +209,7 @@ func bikePlates() []Plate {
 		nose,
 		onBike(measure.ForkLength, Straight, crownSeat, frontAxle, 140),
 		offset,
-		onBike(measure.CrankLength, Straight, crankAxle, spindle, -130),
+		cranks,
 		forward, height,
 	}
 }
