@@ -19,8 +19,8 @@ const garage = `{"version":2,"rider":"1","riders":[{"id":"1","bike":"2","record"
 	`"log":[{"on":"2026-09-12","key":"saddle-height","value":"722","was":"710","note":"<b>knees</b>"},` +
 	`{"on":"2026-10-01","key":"saddle-height","value":"737","was":"722","scores":"3;4"},` +
 	`{"on":"2026-10-02","note":"rain"}],
-"ticks":{"saddle-height 737 ridden once":"2026-10-03"},"drafts":{}},
-{"id":"3","record":"bike=Hardtail&reach=440&saddle-height=730","log":[],"ticks":{},"drafts":{}}]}]}`
+"ticks":{"saddle-height 737 ridden once":"2026-10-03"}},
+{"id":"3","record":"bike=Hardtail&reach=440&saddle-height=730","log":[],"ticks":{}}]}]}`
 
 func TestTheLogSaysWhatWasChangedAndWhichRidesAreLeft(t *testing.T) {
 	html := spaced(d.Answer(desk.Ask{Name: desk.Log, Text: garage}).HTML)

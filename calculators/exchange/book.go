@@ -422,8 +422,5 @@ func (w *writer) keptBike(b *record.Bike, id string) {
 		w.string(t.On)
 	}
 	w.close('}')
-	w.name("drafts")
-	w.open('{')
-	w.close('}')
 	w.close('}')
 }

@@ -24,9 +24,9 @@ const household = `{"version":2,"count":5,"units":"cm","rider":"1","riders":[
 	`{"on":"2026-10-01","note":"new tyres"},` +
 	`{"on":"2026-10-02","key":"pedals","value":"clip","was":"flat"}],
 "ticks":{"saddle/height 1":"2026-11-20"},"drafts":{"note":"half"}},
-{"id":"3","record":"bike=Hardtail&reach=440&later-thing=x","log":[],"ticks":{},"drafts":{}}]},
+{"id":"3","record":"bike=Hardtail&reach=440&later-thing=x","log":[],"ticks":{}}]},
 {"id":"4","bike":"5","record":"name=Kim&stature=1650","bikes":[` +
-	`{"id":"5","record":"bike=Hire","log":[],"ticks":{},"drafts":{}}]}]}`
+	`{"id":"5","record":"bike=Hire","log":[],"ticks":{}}]}]}`
 
 func TestSeveralRidersAndBikesSurviveTheFile(t *testing.T) {
 	b := exchange.FromDevice(household)

@@ -3,9 +3,10 @@ import test from "node:test";
 import { visit } from "../../testdata/judges/dom.js";
 
 visit('<p class="garage" hidden><button type="button" data-settings="saddle-height">Set it</button></p><ol class="acts"><li><p><input type="checkbox" data-tick="saddle/height wrap-tape">Wrap tape.</p></li><li><p><input type="checkbox" data-tick="saddle/height loosen">Loosen.</p></li></ol>', "#inseam=830");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { all, one } = await import("./dom.js");
-record.open();
+owner.open();
 record.tick("saddle/height loosen", true);
 await import("./acts.js");
 const boxes = all(document, "[data-tick]", HTMLInputElement);

@@ -17,12 +17,13 @@ visit(`<section class="bench" id="b" data-calculator="saddle-height" data-place=
 <p class="unstarted" hidden>It did not start.<button type="button">Again</button></p><p class="stopped" hidden>It stopped.<button type="button">Again</button></p></form>
 <div class="drawing"></div><div class="strip"></div><div class="answer"><p>Worked example</p></div></section>`, "#inseam=830");
 const engine = await import("./engine.js");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { Bench } = await import("./bench.js");
 const { one } = await import("./dom.js");
 const { play } = await import("./play.js");
 
-record.open();
+owner.open();
 const root = one(document, ".bench"), answer = one(root, ".answer");
 const bench = new Bench(root);
 engine.begin();

@@ -105,7 +105,7 @@ export function join(book, place) {
  * @returns {{ rider: Rider, bike: Bike }}
  */
 export function add(book, rider) {
-  const next = () => String(++book.count), bike = { id: next(), record: "", log: [], ticks: {}, drafts: {} };
+  const next = () => String(++book.count), bike = { id: next(), record: "", log: [], ticks: {} };
   const of = rider ?? { id: next(), record: "", bike: bike.id, bikes: [] };
   of.bikes.push(bike);
   if (!rider) book.riders.push(of);
@@ -161,7 +161,7 @@ export function bookOf(pairs) {
  * @param {Bike} bike
  * @param {Bike} into
  */
-const copy = ({ record, log = [], ticks = {}, drafts = {} }, into) => Object.assign(into, structuredClone({ record, log, ticks, drafts }));
+const copy = ({ record, log = [], ticks = {}, drafts }, into) => Object.assign(into, structuredClone({ record, log, ticks, drafts }));
 
 /**
  * Adds everybody of another book. A rider who is here already gets the bikes.

@@ -4,11 +4,12 @@ import { Engine, type, until, visit } from "../../testdata/judges/dom.js";
 
 visit('<form><textarea id="b-sizes" name="sizes" data-chart="sizes">Size\tM\tL</textarea></form>', "#stem-length=50&reach=455");
 const engine = await import("./engine.js");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { one } = await import("./dom.js");
 const { chart, text } = await import("./chart.js");
 
-record.open();
+owner.open();
 const form = one(document, "form", HTMLFormElement), field = one(form, "textarea", HTMLTextAreaElement);
 chart(field);
 engine.begin();

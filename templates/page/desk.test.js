@@ -3,12 +3,13 @@ import test from "node:test";
 import { Engine, until, visit } from "../../testdata/judges/dom.js";
 
 visit('<main data-place="p" data-ways="w"><p class="line" hidden></p><div class="paper"><a href="a.html#b">A</a><a href="#c">C</a></div><div class="code-place"></div></main>', "#inseam=830");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { ask, begin, canShare, code, copy, drawer, isMark, lay, page, tell, today } = await import("./desk.js");
 const engine = await import("./engine.js");
 const { one } = await import("./dom.js");
 
-record.open();
+owner.open();
 const place = one(document, "main"), heard = () => document.querySelector(".unseen")?.textContent;
 
 test("questions name the desk and carry the record", async () => {

@@ -3,9 +3,10 @@ import test from "node:test";
 import { Engine, until, visit } from "../../testdata/judges/dom.js";
 
 visit('<h1>Saddle height</h1><p class="garage"><button type="button" data-settings="saddle-height">Set it</button></p><ol class="acts"><li><p><input type="checkbox" data-tick="saddle/height wrap">Wrap tape.</p></li><li><p><input type="checkbox" data-tick="saddle/height loosen">Loosen.</p><aside class="caution">The mark stays inside.</aside></li></ol>', "#saddle-height=722");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { all, one } = await import("./dom.js");
-record.open();
+owner.open();
 record.tick("saddle/height wrap", true);
 const { walk } = await import("./garage.js");
 const dialog = one(document, ".walk-through"), act = one(dialog, ".act");

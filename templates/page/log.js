@@ -2,6 +2,7 @@
 // laid over one another.
 import { ask, drawer, fill, tell, today } from "./desk.js";
 import { all, fieldOf, hit, named, one } from "./dom.js";
+import * as owner from "./owner.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 import { t } from "./text.js";
@@ -19,14 +20,14 @@ export function logs(desk) {
     const { tick } = /** @type {HTMLElement} */ (document.activeElement).dataset;
     fill(logged, html);
     if (tick) all(logged, `[data-tick="${CSS.escape(tick)}"]`)[0]?.focus();
-  }, () => ({ text: record.whole() }));
+  }, () => ({ text: owner.whole() }));
   const lay = drawer(desk, "compare", ({ html }) => {
     const { id } = /** @type {HTMLElement} */ (document.activeElement);
     fill(laid, html);
     if (id && document.activeElement === document.body) document.getElementById(id)?.focus();
   }, () => {
     const [a = "", b = ""] = all(laid, "select", HTMLSelectElement).map(({ value }) => value);
-    return { text: record.whole(), query: new URLSearchParams({ a, b }).toString(), width: laid.clientWidth };
+    return { text: owner.whole(), query: new URLSearchParams({ a, b }).toString(), width: laid.clientWidth };
   });
 
   logged.addEventListener("change", (event) => {

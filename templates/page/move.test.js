@@ -8,9 +8,9 @@ const figure = (/** @type {string} */ shown, /** @type {string} */ seen) => `<fi
 visit(figure("<svg><title>states</title></svg>", ""), "#inseam=830");
 Object.assign(globalThis, { requestAnimationFrame: (/** @type {() => void} */ f) => setTimeout(f) });
 const engine = await import("./engine.js");
-const record = await import("./record.js");
+const owner = await import("./owner.js");
 const { one } = await import("./dom.js");
-record.open();
+owner.open();
 const { moves } = await import("./move.js");
 const slider = one(document, "[type=range]", HTMLInputElement), button = one(document, ".move button");
 const before = location.hash;

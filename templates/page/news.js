@@ -1,6 +1,7 @@
 // What stands at the top of a page when numbers came from elsewhere and wait for an
 // answer, or when something can be undone.
 import { make, one } from "./dom.js";
+import * as owner from "./owner.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 import { t } from "./text.js";
@@ -14,23 +15,23 @@ const button = (text, does, className = "") => make("button", { type: "button", 
 
 // Whose numbers came, as the page says it.
 function whose() {
-  const riders = record.arrived()?.riders ?? [], names = riders.map((rider) => new URLSearchParams(rider.record).get("name") ?? "").filter(Boolean);
+  const riders = owner.arrived()?.riders ?? [], names = riders.map((rider) => new URLSearchParams(rider.record).get("name") ?? "").filter(Boolean);
   if (riders.length > 1) return t("{0} riders’ numbers", riders.length);
   return names[0] ? t("{0}’s numbers", names[0]) : t("numbers that are not yours on this device");
 }
 
 /** @param {Answer} how */
 const answer = (how) => {
-  record.answer(how);
-  say(record.undoable() && how !== "cancel" ? record.undoable() : t("Your own numbers are on show."));
+  owner.answer(how);
+  say(owner.undoable() && how !== "cancel" ? owner.undoable() : t("Your own numbers are on show."));
 };
 
 function question() {
-  const link = record.apart(), sent = record.at("ask.back") !== undefined && link;
+  const link = owner.apart(), sent = record.at("ask.back") !== undefined && link;
   const about = link
     ? sent ? t("This page shows {0}, sent for a fitting. Nothing of them is kept here yet.", whose()) : t("This page shows {0}, from a link. Nothing of them is kept here yet.", whose())
     : t("The file has {0}. Nothing of it is taken in yet.", whose());
-  const none = !record.owns();
+  const none = !owner.owns();
   return [
     make("p", {}, about),
     make("p", { className: "line" },
@@ -42,10 +43,10 @@ function question() {
 
 /** Shows what there is to say. */
 export function show() {
-  const asks = record.arrived() !== undefined, can = record.undoable(), was = place.hidden ? "" : place.textContent;
+  const asks = owner.arrived() !== undefined, can = owner.undoable(), was = place.hidden ? "" : place.textContent;
   place.hidden = !asks && !can;
   place.replaceChildren(...asks ? question() : [], ...!asks && can ? [make("p", { className: "line" }, make("span", {}, can), button(t("Undo"), () => {
-    record.undo();
+    owner.undo();
     say(t("It is as it was."));
   }))] : []);
   if (!place.hidden && place.textContent !== was) {

@@ -5,8 +5,9 @@ import { visit } from "../../testdata/judges/dom.js";
 visit("<main><h1>Saddle height</h1></main>", "#name=Kim&inseam=790");
 HTMLElement.prototype.scrollIntoView = () => {};
 localStorage.setItem("plumbline", JSON.stringify({ version: 1, record: "name=Rowan&inseam=830" }));
+const owner = await import("./owner.js");
 const record = await import("./record.js");
-record.open();
+owner.open();
 const { show } = await import("./news.js");
 const { all, one } = await import("./dom.js");
 
@@ -29,19 +30,19 @@ test("going back leaves nothing to say", () => {
 });
 
 test("what was done is said, and undone", () => {
-  record.forget();
+  owner.forget();
   assert.deepEqual([place.querySelector("span")?.textContent, buttons()], ["Your numbers are forgotten.", ["Undo"]]);
   press("Undo");
   assert.equal(record.at("inseam"), "830");
 });
 
 test("where there are no own numbers nothing can be replaced", () => {
-  record.forget();
+  owner.forget();
   history.pushState(null, "", "#inseam=700&ask.back=yes");
   dispatchEvent(new Event("hashchange"));
   assert.match(place.querySelector("p")?.textContent ?? "", /^This page shows numbers that are not yours on this device, sent for a fitting/);
   assert.deepEqual(buttons(), ["Keep them", "Leave them"]);
   press("Keep them");
   assert.equal(record.at("inseam"), "700");
-  assert.equal(record.apart(), false);
+  assert.equal(owner.apart(), false);
 });

@@ -4,11 +4,12 @@ import { Bench } from "./bench.js";
 import { all, hit, one } from "./dom.js";
 import * as engine from "./engine.js";
 import { follow } from "./keyboard.js";
+import * as owner from "./owner.js";
 import * as record from "./record.js";
 import { t } from "./text.js";
 import { fill } from "./tools.js";
 
-record.open();
+owner.open();
 fill(one(document, "[data-tools]"));
 for (const line of all(document, ".offline")) line.textContent = t("Worked example. Your own numbers can be typed in a moment.");
 if (document.querySelector("main[data-step]:not(:has(.sheet-desk))")) import("./where.js").then(({ arrive }) => arrive(), () => {});
@@ -19,7 +20,7 @@ if (front) {
     record.listen(() => welcome(front));
   }, () => {});
 }
-const news = () => (record.arrived() ?? record.undoable()) && import("./news.js").then(({ show }) => show(), () => {});
+const news = () => (owner.arrived() ?? owner.undoable()) && import("./news.js").then(({ show }) => show(), () => {});
 record.listen(news);
 news();
 

@@ -6,6 +6,7 @@ visit(`<div data-tools></div>
 <figure class="plate" id="figure-measure-bike-1">1</figure><figure class="plate" id="figure-saddle-height-2">2</figure>
 <figure class="plate" id="figure-whole-rider-3">3</figure>`);
 await import("./page.js");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 
 test("a page without numbers asks for nothing", async () => {
@@ -32,7 +33,7 @@ test("figures are drawn anew, one after the other, once there is any number", as
 
 test("and as they were when the numbers are gone", async () => {
   const worker = Engine.ready();
-  record.forget();
+  owner.forget();
   await until(() => worker.asked.length === 4);
   assert.equal(worker.question.record, "");
 });

@@ -4,11 +4,12 @@ import { Engine, type, until, visit } from "../../testdata/judges/dom.js";
 
 visit('<div data-pasted="sizes" data-label="Sizes"></div>', "#sizes=name%3Breach%0AM%3B460&u=cm");
 const engine = await import("./engine.js");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { one } = await import("./dom.js");
 const { pasted } = await import("./pasted.js");
 
-record.open();
+owner.open();
 pasted();
 engine.begin();
 const worker = Engine.ready();

@@ -12,7 +12,7 @@ Object.assign(globalThis, {
   createImageBitmap: async () => ({ width: 800, height: 600, close() {} }),
 });
 const { all, one } = await import("./dom.js");
-const record = await import("./record.js");
+const owner = await import("./owner.js");
 const { open } = await import("./photo.js");
 
 const form = one(document, "form", HTMLFormElement), field = one(form, "[name=elbow]", HTMLInputElement);
@@ -107,7 +107,7 @@ test("a form that was written anew meanwhile gets the reading too", () => {
 });
 
 test("forgetting puts the photo away", () => {
-  record.forget();
+  owner.forget();
   assert.equal(work.hidden, true);
   assert.equal(one(dialog, "canvas", HTMLElement).getAttribute("width"), "1");
 });

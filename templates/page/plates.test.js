@@ -3,8 +3,8 @@ import test from "node:test";
 import { Engine, visit } from "../../testdata/judges/dom.js";
 
 visit('<figure class="plate" id="figure-inseam-1"></figure><figure class="plate" id="figure-stature-2"></figure>', "#inseam=830");
-const record = await import("./record.js");
-record.open();
+const owner = await import("./owner.js");
+owner.open();
 const { redraw } = await import("./plates.js");
 
 test("figures are asked for one after the other, with the reader's numbers", () => {

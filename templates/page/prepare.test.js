@@ -8,6 +8,7 @@ visit(`<section data-desk="prepare" data-place="p" data-request="ask=inseam" dat
 <details class="compose"><form><input type="checkbox" name="ask" value="inseam" checked><input type="checkbox" name="ask" value="mass" checked><input name="ask.by" value="Larch">
 <input name="link"><p class="problem"></p><button type="button" data-do="share">Share</button><div class="code-place"></div></form></details></section>`);
 HTMLElement.prototype.scrollIntoView = () => {};
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 await import("./prepare.js");
 const engine = await import("./engine.js");
@@ -139,6 +140,6 @@ test("a request that is half written waits in this tab", () => {
   named(one(desk, ".compose form", HTMLFormElement), "ask")[1].checked = false;
   by.dispatchEvent(new Event("input", { bubbles: true }));
   assert.equal(sessionStorage.getItem("plumbline-request"), "ask=inseam&ask.by=Birch");
-  record.forget();
+  owner.forget();
   assert.equal(sessionStorage.getItem("plumbline-request"), null);
 });

@@ -4,11 +4,12 @@ import { Engine, type, until, visit } from "../../testdata/judges/dom.js";
 
 visit('<div data-reading="inseam" data-label="Inside leg" data-unit="mm" data-keyboard="decimal"></div><div data-reading="mass" data-label="Body mass" data-unit="kg" data-keyboard="decimal"></div><div class="reading row" data-reading="reach" data-label="Reach" data-unit="mm" data-keyboard="decimal"></div>', "#inseam=830%3B834&mass=70&mass.unit=lb");
 const engine = await import("./engine.js");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { all, one } = await import("./dom.js");
 const { readings } = await import("./readings.js");
 
-record.open();
+owner.open();
 readings();
 engine.begin();
 const worker = Engine.ready();

@@ -7,6 +7,7 @@ visit(`<form><fieldset disabled><legend>The example’s numbers</legend>
 <input type="radio" name="pedals" value="clip" checked><input type="radio" name="pedals" value="">
 <select name="kind"><option value="" >Not sure</option><option value="a" selected>A</option></select>
 <textarea name="rows">a;b</textarea></fieldset><p class="offline">Worked example.</p></form>`);
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { ready } = await import("./ready.js");
 const { one } = await import("./dom.js");
@@ -15,7 +16,7 @@ const form = one(document, "form", HTMLFormElement), before = form.innerHTML;
 const fields = () => one(form, "fieldset", HTMLFieldSetElement);
 
 test("without a number the form can be typed into, with the example as a hint", () => {
-  record.open();
+  owner.open();
   record.put([["stature", "1800"]]);
   ready(form);
   assert.equal(fields().disabled, false);

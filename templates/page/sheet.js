@@ -6,6 +6,7 @@ import { all, fieldOf, hit, make, named, one } from "./dom.js";
 import { file } from "./file.js";
 import { logs } from "./log.js";
 import { retype } from "./mend.js";
+import * as owner from "./owner.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 import { t } from "./text.js";
@@ -148,7 +149,7 @@ const title = () => `setup-sheet-${record.at("date")}`;
  */
 const save = async (kind, type) => {
   dated();
-  const { text = "" } = await ask(desk, kind, { text: record.whole() });
+  const { text = "" } = await ask(desk, kind, { text: owner.whole() });
   file(`${title()}.${kind}`, type, text);
 };
 /** @type {Record<string, () => unknown>} */
@@ -167,7 +168,7 @@ const ways = {
 };
 one(desk, ".forget").addEventListener("click", (event) => {
   const { forget } = hit(event, "[data-forget]")?.dataset ?? {};
-  if (forget === "all" || forget === "rider" || forget === "bike") record.forget(forget);
+  if (forget === "all" || forget === "rider" || forget === "bike") owner.forget(forget);
 });
 one(keep, "[data-do=share]").hidden = !canShare();
 keep.addEventListener("click", (event) => ways[hit(event, "[data-do]")?.dataset.do ?? ""]?.());
@@ -183,7 +184,7 @@ picker.onchange = async () => {
   const result = text ? `${chosen.name}: ${spoken}` : t("{0} was not opened. Nothing is changed.", chosen.name);
   one(keep, ".opened").replaceChildren(make("p", {}, result), ...(messages.length ? [make("ul", {}, ...messages)] : []));
   const book = text ? parse(text) : undefined;
-  if (book) record.receive(book);
+  if (book) owner.receive(book);
 };
 
 // What to measure next takes the engine longer than the sheet, and comes after it.

@@ -14,6 +14,7 @@ visit(`<section data-desk="sheet" data-place="s"><form class="whom"><select name
 <details class="compare"><div class="laid"></div></details>
 <div class="keep"><button data-do="csv">CSV</button><button data-do="share">Share</button><input type="file"><div class="opened"></div><div class="code-place"></div></div>
 <fieldset class="forget"><button data-forget="bike">Bike</button><button data-forget="all">All</button></fieldset></section>`);
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 await import("./sheet.js");
 const engine = await import("./engine.js");
@@ -163,7 +164,7 @@ test("a bike is added, named, chosen and forgotten", async () => {
   assert.match(line.textContent ?? "", /Step 2 of 2 on Trail bike: go on with Saddle height$/);
   one(desk, "[data-forget=bike]").click();
   assert.equal(record.at("bike"), "Hardtail");
-  record.undo();
+  owner.undo();
   assert.equal(record.at("bike"), "Trail bike");
   await draws();
 });

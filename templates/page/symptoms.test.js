@@ -16,9 +16,10 @@ Object.assign(globalThis, {
   },
 });
 const engine = await import("./engine.js");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { all, one } = await import("./dom.js");
-record.open();
+owner.open();
 await import("./symptoms.js");
 engine.begin();
 const worker = Engine.ready();

@@ -1,5 +1,6 @@
 // What stands in the header of every page: units, keeping, and whose numbers are on show.
 import { make } from "./dom.js";
+import * as owner from "./owner.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 import { pieces, t } from "./text.js";
@@ -23,19 +24,19 @@ export function fill(place) {
     whose.textContent = names.join(", ");
     whose.href = place.dataset.setup ?? "";
     units.value = record.units();
-    kept.checked = record.kept();
-    keeping.hidden = record.apart();
+    kept.checked = owner.kept();
+    keeping.hidden = owner.apart();
   };
   units.onchange = () => follow(units.value);
   kept.onchange = () => {
     const wanted = kept.checked;
-    kept.checked = record.keep(wanted);
+    kept.checked = owner.keep(wanted);
     if (wanted && !kept.checked) say(t("This browser keeps nothing for this page."));
     else say(kept.checked ? t("Your numbers stay in this browser until you forget them.") : t("Nothing is kept on this device. Your numbers stay in this tab until you close it."));
   };
   place.replaceChildren(make("label", {}, ...pieces("Lengths in {0}", units)), keeping, whose);
   // On a phone the line has room only where there are several to be mistaken for one another.
-  const count = () => whose.classList.toggle("several", record.riders().flatMap(({ bikes }) => bikes).length > 1);
+  const count = () => whose.classList.toggle("several", owner.riders().flatMap(({ bikes }) => bikes).length > 1);
   record.listen((_keys, _source, replaced) => {
     show();
     if (replaced) count();

@@ -3,11 +3,12 @@ import test from "node:test";
 import { visit } from "../../testdata/judges/dom.js";
 
 visit('<div data-tools data-setup="sheet.html"></div>', "#inseam=830&u=cm");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { one } = await import("./dom.js");
 const { fill } = await import("./tools.js");
 
-record.open();
+owner.open();
 const place = one(document, "[data-tools]");
 fill(place);
 const units = one(place, "select", HTMLSelectElement), kept = one(place, "[type=checkbox]", HTMLInputElement);
@@ -40,6 +41,6 @@ test("whose bike it is stands there once it has a name", () => {
   whose.dispatchEvent(new Event("click"));
   assert.match(whose.getAttribute("href") ?? "", /^sheet\.html#.*bike=Trail/);
   assert.equal(whose.classList.contains("several"), false);
-  record.addBike("Hardtail");
+  owner.addBike("Hardtail");
   assert.deepEqual([whose.classList.contains("several"), whose.textContent], [true, "Hardtail, Ada"]);
 });

@@ -24,7 +24,7 @@ export interface Bike {
   record: string;
   log: Change[];
   ticks: Record<string, string>;
-  drafts: Record<string, string>;
+  drafts?: Record<string, string>; // of a book that an earlier version kept; only read
 }
 
 /** A rider as a device keeps them; bike is the one that was chosen last. */
@@ -42,6 +42,19 @@ export interface Book {
   units?: string;
   rider: string;
   riders: Rider[];
+}
+
+/** What a tab holds: the record on show, what of it the book lacks, and whose it is. */
+export interface Held {
+  pairs: Pairs;
+  unsaved: Map<string, Pair | undefined>; // what changed here since the book was written to
+  book: Book;
+  place?: Place; // whose numbers these are, in the book
+  arrival?: Book; // somebody's numbers that came and are in nobody's place yet
+  before?: { said: string; book: Book; place?: Place; kept: boolean; pairs: Pairs; alone: boolean }; // what undoing brings back
+  keeping: boolean; // the book is on the device
+  alone: boolean; // the numbers on show are somebody else's
+  passing: Record<string, string>; // what is ticked on them
 }
 
 /** A rider and one of their bikes, by id. */

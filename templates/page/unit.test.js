@@ -3,11 +3,12 @@ import test from "node:test";
 import { visit } from "../../testdata/judges/dom.js";
 
 visit('<form><button type="button" data-unit-of="inseam" data-next="cm"><span>mm</span></button></form>', "#inseam=830&mass.unit=lb");
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { one } = await import("./dom.js");
 const { chosen, follow, kept, units } = await import("./unit.js");
 
-record.open();
+owner.open();
 units(one(document, "form"));
 
 test("a tap changes the field's unit and no value", () => {

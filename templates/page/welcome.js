@@ -1,5 +1,6 @@
 // The front page knows a reader who was here before: at which step they are.
 import { all, make } from "./dom.js";
+import * as owner from "./owner.js";
 import * as record from "./record.js";
 import { t } from "./text.js";
 import { reached } from "./where.js";
@@ -10,7 +11,7 @@ import { reached } from "./where.js";
  */
 export function welcome(place) {
   const steps = all(document, ".path ol a", HTMLAnchorElement), step = reached(steps);
-  place.hidden = !record.owns() && !step;
+  place.hidden = !owner.owns() && !step;
   if (place.hidden) return;
   const name = record.at("name"), link = steps[Math.max(step, 1) - 1];
   const setup = make("a", { className: "button", href: place.dataset.welcome ?? "" }, t("Your setup"));

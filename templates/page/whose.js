@@ -1,6 +1,7 @@
 // Whose setup it is: riders and bikes to choose from, their names, and where the
 // reader is on the way.
 import { all, make, named, one } from "./dom.js";
+import * as owner from "./owner.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 import { counted, t } from "./text.js";
@@ -37,7 +38,7 @@ export function whose(desk) {
   }
 
   function show() {
-    const alone = record.apart(), list = alone ? [] : record.riders(), at = record.chosen();
+    const alone = owner.apart(), list = alone ? [] : owner.riders(), at = owner.chosen();
     const here = list.find(({ id }) => id === at?.rider), other = { id: "", name: record.at("name") ?? "" };
     rider.replaceChildren(...options(list.length ? list : [other], alone ? t("Somebody else") : t("Rider"), at?.rider));
     bike.replaceChildren(...options(here?.bikes.length ? here.bikes : [{ id: "", name: record.at("bike") ?? "" }], t("Bike"), at?.bike));
@@ -50,8 +51,8 @@ export function whose(desk) {
     if (link && record.text()) link.href = `${link.href.split("#")[0]}#${record.text()}`;
   });
   for (const [field, key] of fields) field.onchange = () => record.put([[key, field.value.trim()]]);
-  rider.onchange = () => record.choose({ rider: rider.value, bike: "" });
-  bike.onchange = () => record.choose({ rider: record.chosen()?.rider ?? "", bike: bike.value });
+  rider.onchange = () => owner.choose({ rider: rider.value, bike: "" });
+  bike.onchange = () => owner.choose({ rider: owner.chosen()?.rider ?? "", bike: bike.value });
   /** @param {string} what @param {(name: string) => void} add */
   const adding = (what, add) => {
     one(form, `[data-do=add-${what}]`).onclick = () => {
@@ -61,8 +62,8 @@ export function whose(desk) {
       say(what === "rider" ? t("A rider is added. Give them a name.") : t("A bike is added. Give it a name."));
     };
   };
-  adding("rider", record.addRider);
-  adding("bike", record.addBike);
+  adding("rider", owner.addRider);
+  adding("bike", owner.addBike);
   form.onsubmit = (event) => event.preventDefault();
   record.listen(show);
   show();

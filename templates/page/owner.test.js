@@ -5,14 +5,15 @@ import { visit } from "../../testdata/judges/dom.js";
 visit("", "#name=Kim&inseam=790&reach=430");
 const mine = "name=Rowan&inseam=830&stature=1740&reach=460";
 localStorage.setItem("plumbline", JSON.stringify({ version: 1, record: mine }));
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { bookOf, read } = await import("./book.js");
 
 /** @type {(boolean | undefined)[]} */
 const heard = [];
 record.listen((_keys, _source, replaced) => heard.push(replaced));
-record.open();
-const names = () => record.riders().map(({ name }) => name);
+owner.open();
+const names = () => owner.riders().map(({ name }) => name);
 const kept = () => localStorage.getItem("plumbline") ?? "";
 /** @param {string} hash */
 const follow = (hash) => {
@@ -22,7 +23,7 @@ const follow = (hash) => {
 
 test("a link of other numbers is shown apart, and nothing of it reaches the device", () => {
   assert.equal(record.text(), "name=Kim&inseam=790&reach=430");
-  assert.equal(record.apart(), true);
+  assert.equal(owner.apart(), true);
   record.put([["inseam", "795"]]);
   record.tick("x", true);
   assert.equal(record.ticked("x"), true);
@@ -30,85 +31,85 @@ test("a link of other numbers is shown apart, and nothing of it reaches the devi
 });
 
 test("the reader goes back to their own", () => {
-  record.answer("cancel");
+  owner.answer("cancel");
   assert.equal(record.text(), mine);
-  assert.equal(record.apart(), false);
+  assert.equal(owner.apart(), false);
   assert.equal(record.ticked("x"), false, "a tick of somebody else's goes with them");
   assert.equal(heard.at(-2), true);
 });
 
 test("both are kept, beside one another, and that can be undone", () => {
   follow("#name=Kim&inseam=790&reach=430");
-  assert.deepEqual([record.at("inseam"), record.apart(), record.at("stature")], ["790", true, undefined]);
-  record.answer("both");
+  assert.deepEqual([record.at("inseam"), owner.apart(), record.at("stature")], ["790", true, undefined]);
+  owner.answer("both");
   assert.deepEqual(names(), ["Rowan", "Kim"]);
-  assert.deepEqual([record.at("name"), record.apart()], ["Kim", false]);
+  assert.deepEqual([record.at("name"), owner.apart()], ["Kim", false]);
   assert.match(kept(), /Kim/);
-  record.undo();
+  owner.undo();
   assert.deepEqual(names(), ["Rowan"]);
   assert.doesNotMatch(kept(), /Kim/);
   assert.equal(record.at("name"), "Kim", "the link is on show as before");
-  record.answer("cancel");
+  owner.answer("cancel");
 });
 
 test("the other numbers take the place of these whole, and that can be undone", () => {
   follow("#name=Kim&inseam=790&reach=430");
-  record.answer("replace");
+  owner.answer("replace");
   assert.equal(record.text(), "name=Kim&inseam=790&reach=430");
   assert.doesNotMatch(kept(), /Rowan|1740/, "no number of the first stays among those of the second");
-  record.undo();
-  record.answer("cancel");
+  owner.undo();
+  owner.answer("cancel");
   assert.equal(record.text(), mine);
 });
 
 test("what a client sent back stays apart even from the same numbers", () => {
   follow("#inseam=830&ask=inseam&ask.back=yes");
-  assert.equal(record.apart(), true);
-  record.forget();
+  assert.equal(owner.apart(), true);
+  owner.forget();
   assert.equal(record.text(), mine, "forgetting what they sent leaves the own numbers");
 });
 
 test("a link of the same numbers asks nothing, and neither does a request", () => {
   follow("#inseam=830");
-  assert.deepEqual([record.apart(), record.text()], [false, mine]);
+  assert.deepEqual([owner.apart(), record.text()], [false, mine]);
   follow("#ask=stature&ask.by=Larch");
-  assert.deepEqual([record.apart(), record.at("ask"), record.at("inseam")], [false, "stature", "830"]);
+  assert.deepEqual([owner.apart(), record.at("ask"), record.at("inseam")], [false, "stature", "830"]);
   assert.doesNotMatch(kept(), /ask/);
 });
 
 test("a file waits for its answer, and changes nothing until then", () => {
   follow("#inseam=830");
-  assert.equal(record.receive(bookOf(read("name=Kim&inseam=790"))), true);
-  assert.deepEqual([record.text(), record.apart()], [mine, false]);
-  record.answer("cancel");
+  assert.equal(owner.receive(bookOf(read("name=Kim&inseam=790"))), true);
+  assert.deepEqual([record.text(), owner.apart()], [mine, false]);
+  owner.answer("cancel");
   assert.equal(record.text(), mine);
-  record.receive(bookOf(read("name=Kim&inseam=790")));
-  record.answer("both");
+  owner.receive(bookOf(read("name=Kim&inseam=790")));
+  owner.answer("both");
   assert.deepEqual(names(), ["Rowan", "Kim"]);
   assert.equal(record.at("stature"), undefined);
 });
 
 test("where nothing is kept a corrected link is followed, and can be undone", () => {
-  record.keep(false);
+  owner.keep(false);
   follow("#inseam=84O");
-  assert.deepEqual([record.text(), record.apart()], ["inseam=84O", false]);
+  assert.deepEqual([record.text(), owner.apart()], ["inseam=84O", false]);
   heard.length = 0;
   follow("#inseam=840");
   assert.equal(record.text(), "inseam=840");
   assert.equal(heard.includes(true), true, "fields with what could not be read are written anew");
-  record.undo();
+  owner.undo();
   assert.equal(record.text(), "inseam=84O");
 });
 
 test("numbers come in without a question where there are none", () => {
-  record.forget();
-  assert.equal(record.receive(bookOf(read("name=Kim&inseam=790"))), false);
+  owner.forget();
+  assert.equal(owner.receive(bookOf(read("name=Kim&inseam=790"))), false);
   assert.equal(record.text(), "inseam=790&name=Kim".split("&").reverse().join("&"));
 });
 
 test("a later version's book on the device is left alone", () => {
-  record.keep(false);
+  owner.keep(false);
   localStorage.setItem("plumbline", '{"version":9}');
-  assert.equal(record.keep(true), false);
+  assert.equal(owner.keep(true), false);
   assert.equal(kept(), '{"version":9}');
 });
