@@ -16,10 +16,40 @@ import (
 func (d Desk) sheet(a Ask) string {
 	r, _ := record.Decode(a.Record)
 	asked := came(ID(Sheet, a.Place), r, a.reader())
+	from := advised(ID(Sheet, a.Place), r, a.reader())
 	r.Drop(request.IsKey)
 	r.Drop(request.IsQuestion)
-	return sheet.Of(r, d.Calculators).HTML(ID(Sheet, a.Place), d.figure("whole-rider", r), a.Width, a.reader(),
+	return from + sheet.Of(r, d.Calculators).HTML(ID(Sheet, a.Place), d.figure("whole-rider", r), a.Width, a.reader(),
 		a.way) + asked
+}
+
+// advised writes whom a fitter's settings are from and what the fitter wrote, and that a
+// link was cut on its way.
+func advised(id string, r *record.Record, in *words.Reader) string {
+	a, whole := request.AdviceOf(r), request.EndsWhole(r)
+	if a == nil && whole {
+		return ""
+	}
+	w := &markup.Writer{ID: id, R: in}
+	if !whole {
+		w.Raw(`<p class="notice">`).Say("The end of this link was cut off on its way. What is here was read. Ask for " +
+			"the link again, or for a file.").Raw(`</p>`)
+	}
+	if a == nil {
+		return w.String()
+	}
+	w.Raw(`<section class="came" aria-labelledby="`).Name("-from").Raw(`"><h2 id="`).Name("-from").Raw(`">`)
+	if a.From == "" {
+		w.Say("Settings from a fitter")
+	} else {
+		w.Say("Settings from {0}", words.Name(a.From))
+	}
+	w.Raw(`</h2><p class="how">`).Say("They stand below as Next, beside what your bike has now.").Raw(`</p>`)
+	if a.Note != "" {
+		w.Raw(`<blockquote class="note"><p>`).Lines(a.Note).Raw(`</p></blockquote>`)
+	}
+	w.Raw(`</section>`)
+	return w.String()
 }
 
 // came writes what was asked for and is not in the record, and the client's words.

@@ -8,8 +8,11 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"plumbline/calculators"
+	"plumbline/calculators/catalog"
 	"plumbline/calculators/desk"
 	"plumbline/calculators/exchange"
+	"plumbline/calculators/record"
+	"plumbline/calculators/request"
 )
 
 // garage is what a page keeps of a rider with two bikes; the first is on show.
@@ -99,4 +102,20 @@ func flat(pairs []calculators.Pair) string {
 		list = append(list, p.Key+"="+p.Typed)
 	}
 	return strings.Join(list, " ")
+}
+
+func TestTheSheetSaysWhomSettingsAreFrom(t *testing.T) {
+	client, _ := record.Decode("name=Rowan+Ash&inseam=831&saddle-height=725")
+	link := (&request.Advice{From: "Larch <Hollow>", Note: "One step a week.",
+		Next: []calculators.Pair{{Key: "saddle-height", Typed: "741"}}}).Fragment(client)
+	d := desk.Desk{Calculators: catalog.All()}
+	text := d.Answer(desk.Ask{Name: desk.Sheet, Record: link}).HTML
+	assert.Contains(t, text, "Settings from Larch &lt;Hollow&gt;")
+	assert.Contains(t, text, "One step a week.")
+	assert.Regexp(t, `(?s)<td class="now">725.mm</td><td class="next">741.mm`, text)
+	assert.NotContains(t, text, "cut off")
+	text = d.Answer(desk.Ask{Name: desk.Sheet, Record: link[:len(link)-25]}).HTML
+	assert.Contains(t, text, "cut off")
+	text = d.Answer(desk.Ask{Name: desk.Sheet, Record: "name=Rowan&inseam=831"}).HTML
+	assert.NotContains(t, text, "cut off")
 }

@@ -228,6 +228,8 @@ func (w *writer) provenance(in *calculators.Input, e entry, list []*calculators.
 		w.Say("Taken from “{0}”.", words.Of(c.Title))
 	case e.estimated:
 		w.Say("An estimate. Replace it with a measurement.")
+	case e.from == record.FromFitter:
+		w.Say("A setting that your fitter chose.")
 	default:
 		w.Say("Taken from another calculator.")
 	}

@@ -221,6 +221,52 @@ export const filled = (pairs) => [...pairs.keys()].some((name) => kinds.includes
 export const same = (own, given) => [...given].every(([name, pair]) => !kinds.includes(home(name)) || String(own.get(name)) === String(pair));
 
 /**
+ * The keys of the settings that a fitter chose.
+ * @param {Pairs} pairs
+ */
+export const advised = (pairs) => [...pairs].flatMap(([name, [, value]]) => (name.startsWith("from ") && value.endsWith(".fitting") ? [name.slice(5)] : []));
+
+/**
+ * Where a book has the rider and the bike of those pairs: a rider of whom they say nothing
+ * that the book does not say, and at least one number; their only bike, or the one of that
+ * name.
+ * @param {Book} book
+ * @param {Pairs} given
+ * @returns {Place | undefined}
+ */
+export function placeOf(book, given) {
+  const body = new Map([...given].filter(([name]) => home(name) === "rider")), name = given.get("bike")?.[1];
+  if (![...body.keys()].some((key) => key !== "name")) return undefined;
+  for (const { id, record, bikes } of book.riders) {
+    if (!same(read(record), body)) continue;
+    const bike = bikes.length === 1 ? bikes[0] : bikes.find((one) => name && read(one.record).get("bike")?.[1] === name);
+    if (bike) return { rider: id, bike: bike.id };
+  }
+  return undefined;
+}
+
+/**
+ * What a fitter's settings change on a record: each becomes the next value, beside what the
+ * bike has by now. No other number is taken.
+ * @param {Pairs} own
+ * @param {Pairs} given
+ * @returns {Map<string, Pair | undefined>}
+ */
+export function planned(own, given) {
+  /** @type {Map<string, Pair | undefined>} */
+  const changes = new Map();
+  for (const key of advised(given)) {
+    const value = given.get(key)?.[1], was = present(own, key);
+    if (!value || value === was) continue;
+    for (const name of [`estimated ${key}`, `${key}.on`, `${key}.done`, `${key}.was`]) changes.set(name, undefined);
+    changes.set(key, [key, value]);
+    changes.set(`from ${key}`, ["from", `${key}.fitting`]);
+    if (was) changes.set(`${key}.was`, [`${key}.was`, was]);
+  }
+  return changes;
+}
+
+/**
  * What the bike has by now of a key: the value before a change that is not yet made.
  * @param {Pairs} pairs
  * @param {string} key

@@ -28,6 +28,16 @@ const answer = (how) => {
 
 function question() {
   const link = owner.apart(), sent = record.at("ask.back") !== undefined && link;
+  const from = owner.adviser(), plan = owner.plannable();
+  if (from !== undefined) {
+    return [
+      make("p", {}, from ? t("This page shows {0}, with settings from {1} as Next. Nothing of them is kept here yet.", whose(), from) : t("This page shows {0}, with a fitter’s settings as Next. Nothing of them is kept here yet.", whose())),
+      make("p", { className: "line" },
+        ...plan ? [button(t("Plan these settings on my bike"), () => answer("plan"), "main")] : [],
+        button(owner.owns() ? t("Keep both") : t("Keep them"), () => answer("both"), plan ? "" : "main"),
+        button(owner.owns() ? t("Back to mine") : t("Leave them"), () => answer("cancel"))),
+    ];
+  }
   const about = link
     ? sent ? t("This page shows {0}, sent for a fitting. Nothing of them is kept here yet.", whose()) : t("This page shows {0}, from a link. Nothing of them is kept here yet.", whose())
     : t("The file has {0}. Nothing of it is taken in yet.", whose());

@@ -36,6 +36,18 @@ test("what was done is said, and undone", () => {
   assert.equal(record.at("inseam"), "830");
 });
 
+test("a fitter's settings name whom they are from, and are planned where they fit", () => {
+  history.pushState(null, "", "#ask.from=Larch+Hollow&name=Rowan&inseam=830&saddle-height=736&from=saddle-height.fitting");
+  dispatchEvent(new Event("hashchange"));
+  assert.equal(place.querySelector("p")?.textContent, "This page shows Rowan’s numbers, with settings from Larch Hollow as Next. Nothing of them is kept here yet.");
+  assert.deepEqual(buttons(), ["Plan these settings on my bike", "Keep both", "Back to mine"]);
+  press("Plan these settings on my bike");
+  assert.equal(record.at("saddle-height"), "736");
+  assert.deepEqual(buttons(), ["Undo"]);
+  press("Undo");
+  press("Back to mine");
+});
+
 test("where there are no own numbers nothing can be replaced", () => {
   owner.forget();
   history.pushState(null, "", "#inseam=700&ask.back=yes");

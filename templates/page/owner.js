@@ -4,8 +4,7 @@ import { addressed, carry, collect } from "./address.js";
 import * as books from "./book.js";
 import * as device from "./device.js";
 import { at, log } from "./record.js";
-import { become, commit, here, remark, save, state, text, told, waiting } from "./state.js";
-import { t } from "./text.js";
+import { become, commit, here, remark, save, state, text, today, told, waiting } from "./state.js";
 /** @import { Answer, Book, Pairs, Place } from "./types.d.ts" */
 
 /** Whether the book is kept on this device. */
@@ -155,20 +154,46 @@ export function receive(them) {
 }
 /** What came and waits for an answer. */
 export const arrived = () => state.arrival;
+/** Whom settings are from that a fitter sent, undefined where the numbers are no such. */
+export const adviser = () => (state.alone ? at("ask.from") : undefined);
+/** Whether such settings can be planned on a bike of the reader's, because they are that rider's. */
+export const plannable = () => adviser() !== undefined && books.placeOf(state.book, state.pairs) !== undefined;
+
+/**
+ * What becomes of the numbers that came, in a book.
+ * @param {Book} book
+ * @param {Answer} how
+ * @param {Book} them
+ * @returns {Place | undefined}
+ */
+function take(book, how, them) {
+  if (how !== "plan") return books[how === "replace" ? "replaceBy" : "addAll"](book, state.place, them);
+  const to = books.placeOf(book, state.pairs);
+  return to && books.lay(book, to, books.planned(books.join(book, to), state.pairs)) && to;
+}
+
+/** @param {Answer} how */
+function said(how) {
+  if (how === "plan") return t("The settings are planned on your bike.");
+  return how === "replace" ? t("Your numbers are replaced.") : t("Both are kept.");
+}
+
 /**
  * What to do with what came: it takes the place of this rider and bike (all of them if
- * several came), or stands beside them, or goes.
+ * several came), or stands beside them, or goes. Of a fitter's settings nothing but those
+ * is planned on the bike that they are for.
  * @param {Answer} how
  */
 export function answer(how) {
-  const them = state.arrival, mine = state.alone;
+  const them = state.arrival, mine = state.alone, from = adviser(), word = at("ask.note");
   if (!them && !mine) return;
   if (mine) state.unsaved.clear();
   if (how !== "cancel") {
-    remark(how === "replace" ? t("Your numbers are replaced.") : t("Both are kept."));
+    remark(said(how));
     state.alone = false;
     commit((now) => {
-      state.place = books[how === "replace" ? "replaceBy" : "addAll"](now, state.place, mine || !them ? books.bookOf(state.pairs) : them);
+      state.place = take(now, how, mine || !them ? books.bookOf(state.pairs) : them);
+      if (from !== undefined) books.find(now, state.place).bike?.log.push({ on: today(), note: [from ? t("Settings from {0}", from) : t("Settings from a fitter"), word].filter(Boolean).join(": ").slice(0, 500) });
     });
   }
   state.alone = false;
@@ -190,7 +215,7 @@ export function answer(how) {
 function arrive(given) {
   if (state.unsaved.size && !state.alone) commit(() => {});
   const own = books.join(state.book, state.place);
-  state.alone = given.has("ask.back");
+  state.alone = given.has("ask.back") || given.has("ask.from");
   state.arrival = state.alone ? books.bookOf(given) : undefined;
   if (state.alone) return given;
   if (books.same(own, given)) {

@@ -69,6 +69,25 @@ test("what a client sent back stays apart even from the same numbers", () => {
   assert.equal(record.text(), mine, "forgetting what they sent leaves the own numbers");
 });
 
+test("a fitter's settings stay apart, and are planned on the bike of the same rider alone", () => {
+  record.put([["saddle-height", "720"]]);
+  const sent = "#ask.from=Larch+Hollow&ask.note=Slowly.&name=Rowan&inseam=830&stature=1740&reach=460&saddle-height=736&from=saddle-height.fitting&saddle-height.was=718&bar-width=755&from=bar-width.fitting&ask.end=9.0";
+  follow(sent.replace("inseam=830", "inseam=790"));
+  assert.deepEqual([owner.apart(), owner.adviser(), owner.plannable()], [true, "Larch Hollow", false], "another body is another person");
+  follow(sent);
+  assert.deepEqual([owner.apart(), owner.plannable(), record.at("saddle-height.was")], [true, true, "718"]);
+  assert.doesNotMatch(kept(), /736|755|Larch/, "nothing is taken before the answer");
+  owner.answer("plan");
+  assert.equal(owner.apart(), false);
+  assert.deepEqual(["saddle-height", "saddle-height.was", "from saddle-height", "bar-width", "bar-width.was", "reach", "ask.from"].map(record.at),
+    ["736", "720", "saddle-height.fitting", "755", undefined, "460", undefined], "the bike's own value is the way back, not the one in the link");
+  assert.equal(record.log().at(-1)?.note, "Settings from Larch Hollow: Slowly.");
+  owner.undo();
+  owner.answer("cancel");
+  assert.equal(record.at("saddle-height"), "720");
+  record.put([["saddle-height", ""]]);
+});
+
 test("a link of the same numbers asks nothing, and neither does a request", () => {
   follow("#inseam=830");
   assert.deepEqual([owner.apart(), record.text()], [false, mine]);

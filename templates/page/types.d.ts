@@ -71,7 +71,7 @@ export interface Tab {
 }
 
 /** What becomes of numbers that came from elsewhere. */
-export type Answer = "replace" | "both" | "cancel";
+export type Answer = "replace" | "both" | "plan" | "cancel";
 
 /** Is told of changes of the record: the keys, who made them, and whether all was replaced. */
 export type Hear = (keys: Set<string>, source: unknown, all?: boolean) => void;
