@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"plumbline/calculators/exchange"
+	"plumbline/calculators/intake"
 	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
@@ -118,12 +119,43 @@ func (d Desk) compare(a Ask) string {
 	pick("a", "Thin lines", left)
 	pick("b", "In ink", right)
 	w.Raw(`</div>`)
-	d.laid(w, stateOf(b, left), stateOf(b, right))
+	before, after := stateOf(b, left), stateOf(b, right)
+	d.over(w, before, after)
+	differences(w, before, after, false)
 	return w.String()
 }
 
-// laid writes the figure and the table of the differences.
-func (d Desk) laid(w *markup.Writer, before, after *record.Record) {
+// over writes the figure of two states.
+func (d Desk) over(w *markup.Writer, before, after *record.Record) {
+	if d.Overlay != nil {
+		w.Drawing(d.Overlay(before.Pairs(), after.Pairs()), w.ID+"-figure")
+	}
+}
+
+// Drawable makes two visits of a rider ready to be drawn over one another: what only one
+// says of the bike counts for both. Of two bikes both frames have to be known. ok is false
+// where they would be drawn alike, or as bikes that nobody measured.
+func Drawable(before, after *record.Record, otherBike bool) (from, to *record.Record, ok bool) {
+	if otherBike {
+		for _, r := range [...]*record.Record{before, after} {
+			if !(r.Value(measure.Reach) > 0 && r.Value(measure.Stack) > 0) {
+				return nil, nil, false
+			}
+		}
+	} else {
+		before, after = record.Merge(after, before), record.Merge(before, after)
+	}
+	for _, d := range intake.Differences(before, after) {
+		if d.Quantity.Of == measure.OfBike && d.Before != d.After {
+			return before, after, true
+		}
+	}
+	return nil, nil, false
+}
+
+// differences writes the table of what differs; errors says of each whether the errors of
+// measuring explain it.
+func differences(w *markup.Writer, before, after *record.Record, errors bool) {
 	type row struct {
 		q        *measure.Quantity
 		was, now string
@@ -134,9 +166,6 @@ func (d Desk) laid(w *markup.Writer, before, after *record.Record) {
 		if was != now && q.Is() != measure.List && !strings.HasPrefix(q.Key, "new-") {
 			rows = append(rows, row{q, was, now})
 		}
-	}
-	if d.Overlay != nil {
-		w.Drawing(d.Overlay(before.Pairs(), after.Pairs()), w.ID+"-figure")
 	}
 	if rows == nil {
 		w.Raw(`<p class="how">`).Say("Nothing differs.").Raw(`</p>`)
@@ -160,6 +189,9 @@ func (d Desk) laid(w *markup.Writer, before, after *record.Record) {
 		}
 		w.Raw(`<td>`)
 		difference(w, x.q, x.was, x.now)
+		if errors {
+			within(w, x.q, x.was, x.now)
+		}
 		w.Raw(`</td></tr>`)
 	}
 	w.Raw(`</tbody></table>`)

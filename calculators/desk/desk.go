@@ -64,6 +64,8 @@ const (
 	Check   = "check"   // one measurement of a client: Record, Doubts
 	Back    = "back"    // what a client sends: HTML for a last look, Text, Link
 	Compose = "compose" // what a fitter asks: Text
+	Replies = "replies" // what clients sent, of Text, and one of them, of Query: HTML; what goes back: Text, Link
+	Set     = "set"     // a setting that a fitter types for a client: Record
 	Chart   = "chart"   // a pasted chart as it was understood: HTML, Text in the reader’s units
 )
 
@@ -109,6 +111,10 @@ func (d Desk) Answer(a Ask) Reply {
 		return back(a)
 	case Compose:
 		return compose(a)
+	case Replies:
+		return d.replies(a)
+	case Set:
+		return set(a)
 	case Chart:
 		return chart(a)
 	}

@@ -107,6 +107,7 @@ func (d Desk) PreparePage(b Block) string {
 			"and nothing else is. It goes only where you send it.").
 		Raw(`</p><div class="code-place"></div></fieldset></form>`)
 	d.composer(w, &b)
+	reading(w, &b)
 	w.Raw(`</section>`)
 	return w.String()
 }
@@ -175,6 +176,54 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}
 	w.Raw(`</div><div class="code-place"></div></fieldset></form></details>`)
+}
+
+// reading writes the fitter's place for what came back: opened on their device, beside their
+// own numbers, with settings to send to the client.
+func reading(w *markup.Writer, b *Block) {
+	q, _ := asked(b.Request)
+	w.Raw(`<details class="compose replies" id="`).Name("-replies").Raw(`"><summary>`).
+		Say("For a fitter: read what came back").Raw(`</summary><form class="opening" novalidate><fieldset disabled>` +
+		`<legend>`).Say("Replies").Raw(`</legend><p class="how">`).
+		Say("Replies are opened on this device, each by itself, and never among your own numbers. Nothing is " +
+			"uploaded. What you opened and wrote stays in this tab until you put it away or close the tab.").
+		Raw(`</p><div class="drop"><label class="file">`).
+		Say("Open replies").
+		Raw(` <input type="file" multiple name="files" accept=".json,.csv,.txt,application/json,text/csv,` +
+			`text/plain"></label><p class="how">`).Say("You can also drop several files here.").
+		Raw(`</p></div><label class="row">`).Say("Or paste links or a mail’s text").
+		Raw(` <textarea rows="3" autocomplete="off" spellcheck="false" name="pasted"></textarea></label>` +
+			`<div class="line"><button type="button" data-do="paste">`).Say("Open what is pasted").
+		Raw(`</button></div><p class="problem" role="status" hidden></p></fieldset></form>` +
+			`<div class="paper received"></div><form class="advice" novalidate hidden><fieldset disabled><legend>`).
+		Say("What you give this client").Raw(`</legend><div class="line"><label class="wide">`).Say("Setting").
+		Raw(` <select name="key" autocomplete="off">`)
+	settings(w)
+	w.Raw(`</select></label><div class="asked"><label for="`).Name("-value").Raw(`">`).Say("Next").
+		Raw(`</label><span class="entry"><input type="text" autocomplete="off" spellcheck="false" name="value" id="`).
+		Name("-value").Raw(`" aria-describedby="`).Name("-vp").Raw(`"></span></div>` +
+		`<button type="button" data-do="set">`).
+		Say("Write it down").Raw(`</button></div><p class="problem" id="`).Name("-vp").
+		Raw(`" hidden></p><ul class="chosen"></ul><label class="row">`).Say("Your notes, for yourself").
+		Raw(` <textarea rows="3" autocomplete="off" name="note" maxlength="2000"></textarea></label>` +
+			`<label class="row">`).
+		Say("A message to the client").
+		Raw(` <textarea rows="2" autocomplete="off" name="message" maxlength="1000"></textarea></label>` +
+			`<label class="row">`).Say("From").
+		Raw(` <input type="text" autocomplete="off" maxlength="80" name="from" value="`).
+		Text(q.By).Raw(`"></label><label class="row">`).Say("Link for the client, with your settings as Next").
+		Raw(` <input type="text" readonly name="link" autocomplete="off"></label><div class="line">`)
+	for _, do := range []struct {
+		name  string
+		label words.English
+	}{{"copy", "Copy the link"}, {"share", "Share it"}, {"code", "Show a code"}, {"notes", "Save your notes"},
+		{"away", "Put all replies away"}} {
+		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
+	}
+	w.Raw(`</div><p class="how">`).
+		Say("The link opens the client’s own setup. It has their numbers and your settings, and not what they told " +
+			"you about their health. Your notes are for you alone; plumbline intake reads the file with them too.").
+		Raw(`</p><div class="code-place"></div></fieldset></form></details>`)
 }
 
 // RequestOf makes a guide's own request from what its guide.yaml says.

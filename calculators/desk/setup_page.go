@@ -59,11 +59,8 @@ func standing(w *markup.Writer, steps []Step) {
 	w.Raw(`</div>`)
 }
 
-// writing writes the form that puts a setting on the sheet.
-func writing(w *markup.Writer) {
-	w.Raw(`<form class="entry-line" novalidate><fieldset disabled><legend>`).Say("Write on the sheet").
-		Raw(`</legend><div class="line"><label class="wide">`).Say("Setting").
-		Raw(` <select name="key" autocomplete="off">`)
+// settings writes the options of a choice of settings.
+func settings(w *markup.Writer) {
 	group := sheet.Group("")
 	for _, s := range sheet.Settings {
 		if s.Group != group {
@@ -82,7 +79,16 @@ func writing(w *markup.Writer) {
 		}
 		w.Raw(`">`).Say(s.Label).Raw(`</option>`)
 	}
-	w.Raw(`</optgroup></select></label>`)
+	w.Raw(`</optgroup>`)
+}
+
+// writing writes the form that puts a setting on the sheet.
+func writing(w *markup.Writer) {
+	w.Raw(`<form class="entry-line" novalidate><fieldset disabled><legend>`).Say("Write on the sheet").
+		Raw(`</legend><div class="line"><label class="wide">`).Say("Setting").
+		Raw(` <select name="key" autocomplete="off">`)
+	settings(w)
+	w.Raw(`</select></label>`)
 	for _, f := range []struct {
 		name  string
 		label words.English

@@ -6,6 +6,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/record"
 	"plumbline/calculators/words"
 )
 

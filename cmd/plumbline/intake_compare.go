@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"plumbline/calculators/cockpit"
+	"plumbline/calculators/desk"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/intake"
 	"plumbline/calculators/measure"
@@ -137,20 +138,10 @@ func (c comparison) onlyOne(r *words.Reader) string {
 }
 
 // figure lays the two states over one another, nil where they are drawn alike or too little
-// of a bike is known. What only one of them says of a bike counts for both.
+// of a bike is known.
 func (c comparison) figure() *drawing.Figure {
-	before, after := c.before, c.after
-	frames := func(r *record.Record) bool { return r.Value(measure.Reach) > 0 && r.Value(measure.Stack) > 0 }
-	if c.otherBike {
-		if !frames(before) || !frames(after) {
-			return nil
-		}
-	} else {
-		before, after = record.Merge(after, before), record.Merge(before, after)
-	}
-	if !slices.ContainsFunc(intake.Differences(before, after), func(d intake.Difference) bool {
-		return d.Quantity.Of == measure.OfBike && d.Before != d.After
-	}) {
+	before, after, ok := desk.Drawable(c.before, c.after, c.otherBike)
+	if !ok {
 		return nil
 	}
 	return cockpit.Overlay(before.Pairs(), after.Pairs())

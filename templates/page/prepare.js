@@ -302,5 +302,15 @@ composer.addEventListener("click", (event) => fitters[hit(event, "[data-do]")?.d
 one(composer, "[data-do=share]").hidden = !canShare();
 recallRequest();
 
+// What reads replies is loaded when a fitter opens its place, or left it open in this tab.
+const replies = desk.querySelector("details.replies");
+if (replies instanceof HTMLDetailsElement) {
+  const load = () => replies.open && import("./replies.js");
+  replies.addEventListener("toggle", load);
+  try {
+    replies.open ||= sessionStorage.getItem("plumbline-replies") !== null;
+  } catch { /* nothing is kept here */ }
+}
+
 begin(desk);
 draw();

@@ -57,6 +57,21 @@ export interface Held {
   passing: Record<string, string>; // what is ticked on them
 }
 
+/** What a fitter wrote for one client. */
+export interface Wrote {
+  client?: string; // as notes name them
+  note: string;
+  message: string;
+  next: { key: string; value: string; typed: string; label: string }[];
+}
+
+/** What a fitter opened in this tab: names and texts, which reply is on show, what was written. */
+export interface Benched {
+  replies: [name: string, text: string][];
+  at: number;
+  wrote: Record<number, Wrote>;
+}
+
 /** A rider and one of their bikes, by id. */
 export interface Place {
   rider: string;

@@ -78,15 +78,15 @@ func readObjects(name string, r *bufio.Reader, each func(Found)) {
 
 // readText reads a file of text with links in it. A link may run over several lines.
 func readText(name string, r *bufio.Reader, first string, each func(Found)) {
-	l := linker{name: name, each: each}
+	l := linkFinder(name, false, each)
 	eachLine(r, func(n int, line string, err error) {
 		if err != nil {
 			each(Found{From: fmt.Sprintf("%s:%d", name, n), Err: plainError(err)})
 			return
 		}
-		l.line(n, line)
+		l.Line(n, line)
 	})
-	if l.end(); l.count == 0 {
+	if l.End(); l.Count == 0 {
 		each(Found{From: name, Err: nothingIn(first)})
 	}
 }
@@ -125,14 +125,14 @@ func longLine(r *bufio.Reader) ([]byte, error) {
 // texts reads a text that is at hand: an argument.
 func texts(name, text string, each func(Found)) {
 	found := false
-	l := linker{name: name, whole: true, each: func(f Found) {
+	l := linkFinder(name, true, func(f Found) {
 		found = true
 		each(f)
-	}}
+	})
 	for line := range strings.Lines(text) {
-		l.line(1, line)
+		l.Line(1, line)
 	}
-	if l.end(); !found {
+	if l.End(); !found {
 		each(Found{From: name, Text: text}) // its reader says what is wrong with it
 	}
 }

@@ -15,6 +15,7 @@ import (
 	"golang.org/x/net/html/atom"
 
 	"plumbline/calculators/exchange"
+	"plumbline/calculators/links"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
 )
@@ -127,14 +128,14 @@ func (m *mail) file(name string, body []byte) {
 
 // text looks for links in a mail's own text.
 func (m *mail) text(body []byte) {
-	l := linker{whole: true, each: func(f Found) { m.found = append(m.found, f) }}
+	l := linkFinder("", true, func(f Found) { m.found = append(m.found, f) })
 	eachLine(bufio.NewReader(bytes.NewReader(body)), func(n int, line string, err error) {
 		if err == nil {
-			l.line(n, line)
+			l.Line(n, line)
 			m.guide = m.guide || strings.Contains(line, ".html")
 		}
 	})
-	l.end()
+	l.End()
 }
 
 // hand hands over what was found, each record once, and the best copy of it.
@@ -202,7 +203,7 @@ func same(a, b string) bool { return decoded(a) == decoded(b) }
 func partOf(cut, other string) bool {
 	short, long := decoded(cut), decoded(other)
 	return len(short) < len(long) && strings.HasPrefix(long, strings.TrimRight(short, "\n")) &&
-		(stateOf(other) == request.Whole || stateOf(cut) != request.Whole)
+		(links.StateOf(other) == request.Whole || links.StateOf(cut) != request.Whole)
 }
 
 // decoded writes the pairs of a link or fragment plainly; another text stays as it is.
