@@ -221,8 +221,8 @@ func reading(w *markup.Writer, b *Block) {
 		w.Raw(`<button type="button" data-do="`).Raw(do.name).Raw(`">`).Say(do.label).Raw(`</button>`)
 	}
 	w.Raw(`</div><p class="how">`).
-		Say("The link opens the client’s own setup. It has their numbers and your settings, and not what they told " +
-			"you about their health. Your notes are for you alone; plumbline intake reads the file with them too.").
+		Say("The link opens the client’s own setup. It has their numbers and your settings. What they told you about " +
+			"their health is left out. Your notes are for you alone; plumbline intake reads the file with them too.").
 		Raw(`</p><div class="code-place"></div></fieldset></form></details>`)
 }
 

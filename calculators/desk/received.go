@@ -106,7 +106,7 @@ func repliesIn(name, text string) (list []*received) {
 	find := links.Finder{Each: func(_ int, link string) {
 		if links.IsRequest(link) {
 			list = append(list, &received{from: name,
-				why: words.Of("This is your own request as it went to the client, and no reply.")})
+				why: words.Of("This is your own request as it went to the client. It is no reply.")})
 			return
 		}
 		fragment, _ := exchange.Fragment(link)

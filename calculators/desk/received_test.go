@@ -31,12 +31,14 @@ func bench(query string, texts ...string) desk.Reply {
 // before, after and namesake are two visits of one rider, and somebody of the same name.
 var (
 	before   = sentBy("name=Rowan&date=2026-03-01&inseam=831&stature=1742&saddle-height=718&bar-width=780")
-	after    = sentBy("name=Rowan&date=2026-11-20&inseam=833&stature=1740&saddle-height=735&bar-width=781&ask-signs=yes")
+	after    = sentBy("name=Rowan&date=2026-11-20&inseam=833&stature=1740&saddle-height=735&bar-width=781" +
+		"&ask-signs=yes")
 	namesake = sentBy("name=Rowan&date=2026-11-21&inseam=741&stature=1590&mass=58")
 )
 
 func TestRepliesAreListedByRiderAndShownOneAtATime(t *testing.T) {
-	text := bench("at=1", "march.txt", before, "mail.txt", "> "+after[:60]+"\n> "+after[60:]+"\n", "kim.txt", namesake).HTML
+	wrapped := "> " + after[:60] + "\n> " + after[60:] + "\n"
+	text := bench("at=1", "march.txt", before, "mail.txt", wrapped, "kim.txt", namesake).HTML
 	assert.Equal(t, 3, strings.Count(text, `<button type="button" data-at="`))
 	assert.Contains(t, text, `data-at="1" aria-current="true">Rowan</button>`)
 	assert.Regexp(t, `(?s)Read before the appointment.*<h4>Before the appointment</h4>`, text)
@@ -44,9 +46,10 @@ func TestRepliesAreListedByRiderAndShownOneAtATime(t *testing.T) {
 	assert.NotContains(t, text, "cut off", "a quoted and wrapped reply is whole")
 	// 735 − 718 = 17 mm, ± 2·√(3² + 3²) = 8.5 mm by the tape's repeat error of each; and 1 of
 	// 781 − 780 mm is within it (JCGM 100:2008, 5.1.2 and 6.2.1).
-	assert.Regexp(t, `Saddle height</th><td>718.mm</td><td>735.mm</td><td>\+17.mm <small>more than the error of measuring`,
-		text)
-	assert.Regexp(t, `Bar width</th><td>780.mm</td><td>781.mm</td><td>\+1.mm <small>within the error of measuring`, text)
+	assert.Regexp(t, `Saddle height</th><td>718.mm</td><td>735.mm</td><td>\+17.mm <small>more than the error of `+
+		`measuring`, text)
+	assert.Regexp(t, `Bar width</th><td>780.mm</td><td>781.mm</td><td>\+1.mm <small>within the error of `+
+		`measuring`, text)
 	// The namesake's page has nothing of the others', and says that there are two.
 	other := bench("at=2", "march.txt", before, "mail.txt", after, "kim.txt", namesake).HTML
 	shown := other[strings.Index(other, `class="arrived"`):]
