@@ -83,7 +83,7 @@ var floors = map[string]int{
 	"posture": 2, "markup": 2, "doubt": 2,
 	"":       3,
 	"record": 4, "figure": 4,
-	"fit": 5, "exchange": 5, "request": 5,
+	"fit": 5, "exchange": 5, "request": 5, "links": 6,
 	"panel": 6, "intake": 6,
 	"start": 6, "frame": 6, "feet": 6, "saddle": 6, "cockpit": 6, "finish": 6,
 	"sheet":   7,

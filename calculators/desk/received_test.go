@@ -30,8 +30,8 @@ func bench(query string, texts ...string) desk.Reply {
 
 // before, after and namesake are two visits of one rider, and somebody of the same name.
 var (
-	before   = sentBy("name=Rowan&date=2026-03-01&inseam=831&stature=1742&saddle-height=718&bar-width=780")
-	after    = sentBy("name=Rowan&date=2026-11-20&inseam=833&stature=1740&saddle-height=735&bar-width=781" +
+	before = sentBy("name=Rowan&date=2026-03-01&inseam=831&stature=1742&saddle-height=718&bar-width=780")
+	after  = sentBy("name=Rowan&date=2026-11-20&inseam=833&stature=1740&saddle-height=735&bar-width=781" +
 		"&ask-signs=yes")
 	namesake = sentBy("name=Rowan&date=2026-11-21&inseam=741&stature=1590&mass=58")
 )
@@ -81,7 +81,8 @@ func TestASettingBecomesALinkForTheClient(t *testing.T) {
 func TestWhatIsNoReplyIsNamedAndCostsNoOther(t *testing.T) {
 	corrected := sentBy("name=Rowan&date=2026-11-22&inseam=834&stature=1740&ask-signs=yes")
 	text := bench("", "photo.txt", "\xff\xd8 no reply", "own.txt", "https://x.example/#ask=inseam&ask.by=Larch",
-		"mail.eml", "From: a@b.example\nMIME-Version: 1.0\nContent-Type: text/plain\n\nx", "cut.txt", after[:len(after)-30],
+		"mail.eml", "From: a@b.example\nMIME-Version: 1.0\nContent-Type: text/plain\n\nx",
+		"cut.txt", after[:len(after)-30],
 		"book.json", `{"format":"plumbline-record","version":1,"name":"Kim","values":[{"key":"inseam","value":790}]}`,
 		"again.txt", after, "new.txt", corrected).HTML
 	for _, want := range []string{"photo.txt: ", "own.txt: This is your own request", "mail.eml: This is a mail",

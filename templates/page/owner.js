@@ -5,6 +5,7 @@ import * as books from "./book.js";
 import * as device from "./device.js";
 import { at, log } from "./record.js";
 import { become, commit, here, remark, save, state, text, today, told, waiting } from "./state.js";
+import { t } from "./text.js";
 /** @import { Answer, Book, Pairs, Place } from "./types.d.ts" */
 
 /** Whether the book is kept on this device. */

@@ -5,6 +5,7 @@ import { all, fieldOf, hit, make, named, one } from "./dom.js";
 import { file } from "./file.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
+import { counted, t } from "./text.js";
 /** @import { Benched, Wrote } from "./types.d.ts" */
 
 const store = "plumbline-replies", most = 2 ** 20; // bytes of a file that is opened
@@ -38,7 +39,7 @@ const sheet = () => new URL(desk.dataset.back ?? "", document.baseURI).href.spli
 
 function settings() {
   one(form, ".chosen").replaceChildren(...wrote().next.map(({ key: of, typed, label }) => make("li", {}, `${label}: ${typed} `,
-    make("button", { type: "button", onclick: () => unset(of), ariaLabel: `Take out ${label}` }, "Take out"))));
+    make("button", { type: "button", onclick: () => unset(of), ariaLabel: t("Take out {0}", label) }, t("Take out")))));
 }
 
 /** The newest drawing counts, should two be under way. */
@@ -86,7 +87,7 @@ function add(list) {
   const fresh = list.filter(([, text]) => text.trim());
   held.replies.push(...fresh);
   if (fresh.length) draw();
-  say(fresh.length === 1 ? "One is opened." : `${fresh.length} are opened.`);
+  say(counted(fresh.length, "{0} reply is opened.", "{0} replies are opened."));
 }
 
 /**
@@ -105,7 +106,7 @@ async function take(files) {
   const list = [];
   const large = [];
   for (const sent of files) {
-    if (sent.size > most) large.push({ message: `${sent.name} is larger than a reply can be.` });
+    if (sent.size > most) large.push({ message: t("{0} is larger than a reply can be.", sent.name) });
     else list.push([sent.name, await textOf(sent)]);
   }
   tell(wrong, large);
@@ -125,7 +126,7 @@ fold.addEventListener("drop", (event) => {
   event.preventDefault();
   const { files, text } = { files: [...event.dataTransfer?.files ?? []], text: event.dataTransfer?.getData("text") ?? "" };
   if (files.length) take(files);
-  else add([["a link", text]]);
+  else add([[t("a link"), text]]);
 });
 
 /**
@@ -145,7 +146,7 @@ function unset(of) {
   const mark = wrote();
   mark.next = mark.next.filter((old) => old.key !== of);
   draw();
-  say("It is taken out.");
+  say(t("It is taken out."));
 }
 
 async function write() {
@@ -179,19 +180,19 @@ function notes() {
 /** @type {Record<string, () => unknown>} */
 const ways = {
   paste: () => {
-    add([["what was pasted", pasted.value]]);
+    add([[t("what was pasted"), pasted.value]]);
     pasted.value = "";
   },
   set: write,
   copy: () => copy(link.value, place),
-  share: () => share("Settings for your bike", link.value),
+  share: () => share(t("Settings for your bike"), link.value),
   code: () => code(link.value, place),
   notes,
   away: () => {
     held = { replies: [], at: 0, wrote: {} };
     place.replaceChildren();
     draw();
-    say("All replies are put away.");
+    say(t("All replies are put away."));
   },
 };
 fold.addEventListener("click", (event) => {
