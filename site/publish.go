@@ -125,6 +125,7 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 		return Report{}, err
 	}
 	o.log("engines   %9d engines       %s", len(engine.engines), since(start))
+	o.untranslated(g)
 	files, _, err := g.files(engine)
 	if err != nil {
 		return Report{}, err
@@ -155,6 +156,16 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	}
 	o.log("published %9s to %s     %s", "", dir, since(start))
 	return r, nil
+}
+
+// untranslated says how many texts each language of the guide lacks. They stand in English.
+func (o *Options) untranslated(g *Guide) {
+	for _, each := range g.everyLanguage() {
+		if c := each.said.catalogue; c != nil && c.Empty+c.Fuzzy > 0 {
+			o.log("texts     %9d not in %s: %d are not translated, %d only for an earlier English", c.Empty+c.Fuzzy, c.Tag,
+				c.Empty, c.Fuzzy)
+		}
+	}
 }
 
 // resolved is dir in full, with links followed, so that what stands beside it is

@@ -47,8 +47,47 @@ func (w *Writer) Name(ending string) *Writer { return w.Text(w.ID).Text(ending) 
 // Text writes s escaped.
 func (w *Writer) Text(s string) *Writer { return w.Raw(drawing.Escape(s)) }
 
-// Said writes a sentence in the reader's words.
-func (w *Writer) Said(t words.Sayer) *Writer { return w.Text(t.Say(w.R)) }
+// Said writes a sentence in the reader's words. One that the reader's language lacks is
+// marked as English where an element can stand, so that it is read aloud as such.
+func (w *Writer) Said(t words.Sayer) *Writer {
+	if w.R == nil || w.R.Language == nil || said(t, w.R.Language) || !w.between() {
+		return w.Text(t.Say(w.R))
+	}
+	return w.Raw(`<span lang="en">`).Text(t.Say(w.R)).Raw(`</span>`)
+}
+
+// said tells whether a language has the sentence.
+func said(t words.Sayer, l *words.Language) bool {
+	switch t := t.(type) {
+	case words.Text:
+		return l.Has(t.English)
+	case words.English:
+		return l.Has(t)
+	}
+	return true
+}
+
+// plainOnly are the elements in which no other may stand.
+var plainOnly = []string{"option", "textarea", "title"}
+
+// between tells whether what is written next stands where an element may.
+func (w *Writer) between() bool {
+	s := w.String()
+	at := strings.LastIndexByte(s, '<')
+	if at < 0 {
+		return true
+	}
+	tag := s[at+1:]
+	if !strings.Contains(tag, ">") { // in an attribute: text is escaped, so this is the tag's own end
+		return false
+	}
+	for _, name := range plainOnly {
+		if strings.HasPrefix(tag, name) {
+			return false
+		}
+	}
+	return true
+}
 
 // Say writes English, with its holes, in the reader's words.
 func (w *Writer) Say(english words.English, holes ...words.Sayer) *Writer {

@@ -83,9 +83,10 @@ func (l *Language) Learn(file string) error {
 	return nil
 }
 
-// Has tells whether the language says an English text; English says all.
+// Has tells whether the language says an English text; English says all, and what has no
+// words needs no saying.
 func (l *Language) Has(english English) bool {
-	if l == nil || english == "" {
+	if l == nil || !worded(english) {
 		return true
 	}
 	_, ok := l.said[Key(english)]
@@ -97,14 +98,21 @@ func (l *Language) say(english English) (said string, ok bool) {
 	if l == nil || english == "" {
 		return "", false
 	}
-	if said, ok = l.said[Key(english)]; !ok && l.Missing != nil && strings.IndexFunc(string(english), isLetter) >= 0 {
+	if said, ok = l.said[Key(english)]; !ok && l.Missing != nil && worded(english) {
 		l.Missing(english)
 	}
 	return said, ok
 }
 
-// isLetter tells whether c is a letter of English.
-func isLetter(c rune) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' }
+// worded tells whether a text has words.
+func worded(english English) bool {
+	for i := range len(english) {
+		if c := english[i] | 0x20; c >= 'a' && c <= 'z' { // a letter, made small
+			return true
+		}
+	}
+	return false
+}
 
 // form is the place of the form for n things among a text's forms.
 func (l *Language) form(n int) int {

@@ -87,6 +87,7 @@ func TestALanguageIsLearned(t *testing.T) {
 	assert.Equal(t, "de", l.Tag)
 	assert.True(t, l.Has("stem"))
 	assert.False(t, l.Has("pedal"))
+	assert.True(t, l.Has("{0} ± {1}"), "there is nothing to say in another way")
 	assert.True(t, (*words.Language)(nil).Has("pedal"), "English says everything")
 }
 

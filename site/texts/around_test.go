@@ -10,7 +10,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"golang.org/x/net/html"
 
+	"plumbline/calculators"
 	"plumbline/calculators/catalog"
+	"plumbline/calculators/cockpit"
+	"plumbline/calculators/desk"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
@@ -36,6 +39,45 @@ func TestNoWordGoesAroundTheCatalogue(t *testing.T) {
 		around(t, s.Name, panel.Figure(s.Figure(nil, nil), "f", r, drawing.Anywhere))
 	}
 	around(t, "symptoms", symptom.HTML("s", r, symptom.Ways{}))
+}
+
+// Nor of the pages that work on the whole record, a client's preparation included.
+func TestNoWordOfTheDeskGoesAroundTheCatalogue(t *testing.T) {
+	r := marked()
+	d := desk.Desk{Calculators: catalog.All(), Figures: catalog.Figures(), Overlay: cockpit.Overlay}
+	const numbers = "inseam=830&crank-length=170&stature=1780&saddle-height=735.5&pedals=flat&reach=480&stack=640&" +
+		"estimated=stature"
+	for name, ask := range map[string]desk.Ask{
+		"sheet": {Name: desk.Sheet, Record: numbers}, "empty sheet": {Name: desk.Sheet},
+		"prepare": {Name: desk.Prepare, Record: numbers + "&ask=inseam+pedals+arm-span"},
+		"worth":   {Name: desk.Worth, Record: numbers},
+		"back":    {Name: desk.Back, Record: numbers + "&ask=inseam+arm-span", Day: "2026-11-27"},
+		"act":     {Name: desk.Act, Record: numbers, Key: "saddle-height"},
+		"felt":    {Name: desk.Felt, Record: numbers, Key: "knee-front knee-behind"},
+		"chart":   {Name: desk.Chart, Key: "sizes", Text: "name\treach\tstack\nS\t440\t610\nM\t465\t625"},
+	} {
+		ask.Language = r.Language
+		html := d.Answer(ask).HTML
+		assert.NotEmpty(t, html, name)
+		around(t, name, html)
+	}
+}
+
+// Nor of what is said of what cannot be read, of a record or a value.
+func TestNoMistakeGoesAroundTheCatalogue(t *testing.T) {
+	r := marked()
+	for _, c := range catalog.All() {
+		for _, in := range c.Inputs {
+			for _, typed := range []string{"-1", "1e99", "x", "12 kg 3", "1.2.3"} {
+				_, problems := c.Run([]calculators.Pair{{Key: in.Key, Typed: typed}}, nil)
+				for _, p := range problems {
+					said := strings.ReplaceAll(p.Text.Say(r), typed, "")
+					assert.NotEmpty(t, said)
+					around(t, c.Name+" "+in.Key, html.EscapeString(said))
+				}
+			}
+		}
+	}
 }
 
 // around finds the words of a page that stand outside all marks.
