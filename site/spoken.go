@@ -35,6 +35,24 @@ func (l *layers) catalogue(tag string) (*catalogue.Catalogue, []Mistake) {
 	return nil, nil
 }
 
+// In is the guide in one of the languages that it is published in, nil where it is not.
+func (g *Guide) In(tag string) *Guide {
+	for _, each := range g.everyLanguage() {
+		if each.Language == tag {
+			return each
+		}
+	}
+	return nil
+}
+
+// Spoken lists the languages that the guide is published in, its own first.
+func (g *Guide) Spoken() (tags []string) {
+	for _, each := range g.everyLanguage() {
+		tags = append(tags, each.Language)
+	}
+	return tags
+}
+
 // say says a text of the pages in the guide's language.
 func (g *Guide) say(english words.English, holes ...words.Sayer) string {
 	return words.Of(english, holes...).Say(g.reader)

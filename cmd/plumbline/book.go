@@ -25,6 +25,8 @@ type bookCommand struct {
 	Rider  string `placeholder:"NAME" help:"Whose record to take from a file of several riders."`
 	Bike   string `placeholder:"NAME" help:"Which bike to take from a file of several bikes."`
 	Units  string `enum:"mm,cm,in," default:"" help:"${book_units}"`
+
+	Language string `placeholder:"TAG" help:"${book_language}"`
 }
 
 // Run writes the guide as a book.
@@ -36,6 +38,13 @@ func (b *bookCommand) Run(s streams) error {
 	guide, mistakes := site.Load(b.Guide)
 	if len(mistakes) > 0 {
 		return refusal{statusNo, told(mistakes)}
+	}
+	if b.Language != "" {
+		spoken := guide.Spoken()
+		if guide = guide.In(b.Language); guide == nil {
+			return refusal{statusUsage, fmt.Sprintf("this guide has no language %q. It has %s.", b.Language,
+				strings.Join(spoken, ", "))}
+		}
 	}
 	made, err := now()
 	if err != nil {

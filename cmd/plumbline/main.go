@@ -47,8 +47,9 @@ var longHelp = kong.Vars{
 	"changes_done": "Note that you have taken over what you want of this built-in chapter.",
 	"book": "Write the whole guide as one book: a page made for printing and an EPUB, with somebody's own " +
 		"numbers where a record is named.",
-	"book_out":   "The folder for book.html and book.epub. Files of these names are written over.",
-	"book_units": "Write lengths in mm, cm or in; when left out, as the record or the guide does.",
+	"book_out":      "The folder for book.html and book.epub. Files of these names are written over.",
+	"book_units":    "Write lengths in mm, cm or in; when left out, as the record or the guide does.",
+	"book_language": "Write the book in this language of the guide; when left out, in the guide’s own.",
 	"book_record": "A measurement record, as a page saves it: JSON, CSV or a link in a text file. Every figure and " +
 		"every number in the book is then that rider's.",
 	"calc_values": "Inputs, for example inseam=830, inseam=83cm, 'inseam=32 3/4 in', inseam=830±3. A bare number " +
