@@ -6,7 +6,7 @@ import { sixteenths } from "./fraction.js";
 import { mend } from "./mend.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
-import { t } from "./text.js";
+import { t, written } from "./text.js";
 import { beside, kept, unitOf, units } from "./unit.js";
 /** @import { Reply } from "./types.d.ts" */
 
@@ -60,7 +60,7 @@ function reading(place) {
     const write = (/** @type {string} */ text) => {
       const x = Number(text) / (base[shown] ?? 1);
       if (!text || Number.isNaN(x)) return text;
-      return shown === "in" && x >= 2 ? sixteenths(x) : String(Number(x.toFixed(2)));
+      return shown === "in" && x >= 2 ? sixteenths(x) : written(String(Number(x.toFixed(2))));
     };
     fields = [];
     rows.replaceChildren();

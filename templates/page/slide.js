@@ -1,6 +1,7 @@
 // A slider beside a field moves the field's number and follows what is typed.
 import { all, one } from "./dom.js";
 import { fromText, sixteenths } from "./fraction.js";
+import { written } from "./text.js";
 
 /** @param {HTMLFormElement} form */
 export function slide(form) {
@@ -12,7 +13,7 @@ export function slide(form) {
     };
     bar.oninput = (event) => {
       event.stopPropagation();
-      field.value = field.dataset.unit === "in" ? sixteenths(Number(bar.value)) : bar.value;
+      field.value = field.dataset.unit === "in" ? sixteenths(Number(bar.value)) : written(bar.value);
       field.dispatchEvent(new Event("input", { bubbles: true }));
     };
     bar.onchange = (event) => event.stopPropagation();

@@ -42,11 +42,14 @@ export const pieces = (english, ...holes) => String(texts[english] ?? english).s
   .map((piece, i) => (i % 2 ? holes[Number(piece)] : piece)).filter((piece) => piece !== "");
 
 /**
+ * A number that is written with a point, with the language's decimal sign.
+ * @param {string} number
+ */
+export const written = (number) => number.replace(".", String(texts["."] ?? "."));
+
+/**
  * A number with its decimals as the language writes it.
  * @param {number} value
  * @param {number} decimals
  */
-export const decimal = (value, decimals) => {
-  const said = value.toFixed(decimals);
-  return language && texts["."] ? said.replace(".", String(texts["."])) : said;
-};
+export const decimal = (value, decimals) => written(value.toFixed(decimals));
