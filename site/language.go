@@ -274,3 +274,12 @@ func selfName(tag string) string {
 	first, n := utf8.DecodeRuneInString(name)
 	return string(unicode.ToUpper(first)) + name[n:]
 }
+
+// direction is "rtl" for a language that is written from right to left, "" for others.
+func direction(tag string) string {
+	script, _ := language.Make(tag).Script()
+	if slices.Contains([]string{"Arab", "Hebr", "Syrc", "Thaa", "Nkoo", "Adlm", "Rohg"}, script.String()) {
+		return "rtl"
+	}
+	return ""
+}

@@ -48,6 +48,7 @@ type view struct {
 	Canonical                        string // the page's address on the web, where the shop said it
 	Near                             string // the engine that the page needs first, "" for none
 	Texts                            string // the files of the language beside the engine, "" in English
+	Direction                        string // "rtl" where the language is written from right to left, else ""
 	Said                             string // the language of the page's modules, "" in English
 	Modules, Preloads                []string
 	Boot                             string
@@ -178,6 +179,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 		v.Worker, v.Manifest = to(g.up()+workerURL), to(manifestURL)
 		v.Languages = g.languagesAt(url, to)
 	}
+	v.Direction = direction(g.around())
 	if g.said.catalogue != nil {
 		v.Said = g.Language
 		v.Preloads = append(v.Preloads, g.textModuleName())
