@@ -58,7 +58,8 @@ type charted struct {
 // understood says in a line what was read and what was not.
 func (w *charted) understood() {
 	w.Raw(`<p class="understood">`).
-		Say("Read: {0} sizes, {1} complete.", number(len(w.chart.Lines)), number(len(w.chart.Rows)))
+		Said(words.Count(len(w.chart.Lines), "Read: {0} size, {1} complete.", "Read: {0} sizes, {1} complete.",
+			number(len(w.chart.Rows))))
 	if len(w.chart.Unused) > 0 {
 		var list words.List
 		for _, head := range w.chart.Unused {

@@ -292,8 +292,8 @@ func (w *writer) open(s *Sheet) {
 	if s.Open == nil {
 		return
 	}
-	w.Raw(`<details class="open" id="`).Name("-open").Raw(`"><summary>`).Say("Still empty: {0} settings",
-		measure.Amount{Value: float64(len(s.Open)), Unit: measure.One}).Raw(`</summary><ul>`)
+	w.Raw(`<details class="open" id="`).Name("-open").Raw(`"><summary>`).
+		Said(words.Count(len(s.Open), "Still empty: {0} setting", "Still empty: {0} settings")).Raw(`</summary><ul>`)
 	for i := range s.Open {
 		row := &s.Open[i]
 		w.Raw(`<li>`)
