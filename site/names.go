@@ -102,7 +102,10 @@ func (g *Guide) fileAt(p *guidePage, dest string) (source, bool) {
 	}
 	for _, name := range names {
 		to := path.Join(path.Dir(p.Path), name)
-		if s, ok := g.layers.file(to); ok && isFile(to) {
+		if !isFile(to) {
+			continue // most links lead to pages, of which a large guide has many
+		}
+		if s, ok := g.layers.file(to); ok {
 			return s, true
 		}
 		for _, q := range g.layers.paths {

@@ -259,7 +259,7 @@ func TestAnErrorOnTheSheetIsAnnounced(t *testing.T) {
 // TestSpotsAreLargeAndApart measures what a finger hits on the picture of the symptoms:
 // 24 px at least (WCAG 2.2, 2.5.8), and none lies over another.
 func TestSpotsAreLargeAndApart(t *testing.T) {
-	for _, width := range []int64{390, 1360} {
+	for _, width := range []int64{320, 360, 390, 1360} {
 		b := open(t, symptomPage, chromedp.EmulateViewport(width, 844))
 		spots := eval[[][]float64](b, `[...document.querySelectorAll("main svg a")].filter((a) => a.checkVisibility())
 			.map((a) => [...a.querySelectorAll("circle")].map((c) => c.getBoundingClientRect())

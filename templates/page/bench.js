@@ -56,7 +56,10 @@ export class Bench {
     root.addEventListener("click", (event) => this.use(hit(event, "[data-use]")));
     units(this.form);
     ready(this.form);
-    follow(root, () => this.width(), () => engine.ask(this));
+    follow(root, () => this.width(), () => {
+      one(root, ".drawing").style.minBlockSize = "";
+      engine.ask(this);
+    });
     engine.ask(this);
   }
 
@@ -234,6 +237,9 @@ export class Bench {
       return before[i] && patch(place(i), before[i], now) ? [] : [i];
     });
     if (whole.length) {
+      // The first answer's drawing has at least the room of the published one, so that the
+      // form below it stays where it is.
+      const tall = before.length ? 0 : one(this.root, ".drawing").offsetHeight;
       this.keep(() => {
         if (!before.length) answer.replaceChildren();
         for (const i of whole) {
@@ -242,6 +248,7 @@ export class Bench {
           else answer.append(box.content);
         }
       });
+      if (tall) one(this.root, ".drawing").style.minBlockSize = `${tall}px`;
     }
     soon(this.root);
   }

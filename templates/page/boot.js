@@ -2,7 +2,17 @@
 // opened as a file, and needs nothing else. It begins to load the page's engine before
 // all other scripts, and says so where those do not come.
 {
-  const { dataset, lang } = document.documentElement;
+  const { classList, dataset, lang } = document.documentElement;
+
+  // Whether the reader was here before is known before anything is painted, so that what
+  // modules show them later has its room from the start and nothing moves.
+  const known = [location.hash.includes("=") ? '"record":"x' : ""];
+  try {
+    known.push(...[localStorage, sessionStorage].map((store) => store.getItem("plumbline") ?? ""));
+  } catch { /* nothing is kept here */ }
+  classList.toggle("has-numbers", known.some((book) => /"record":"[^"]/.test(book)));
+  classList.toggle("has-steps", known.some((book) => book.includes('"step ')));
+
   /** @type {Map<string, ReturnType<typeof engineParts>>} */
   const engines = new Map();
 
@@ -67,10 +77,14 @@
   const told = () => {
     if (location.protocol === "file:") {
       lines((line) => {
+        line.classList.add("stays");
         line.append(" ", dataset.opened ?? "Open it through a web server: a page that was opened as a file cannot run it.");
       });
-    } else if (!document.documentElement.classList.contains("scripted")) {
-      lines((line) => line.replaceChildren(dataset.failed ?? "The part of this page that computes could not be loaded.", " ", again()));
+    } else if (!classList.contains("scripted")) {
+      lines((line) => {
+        line.classList.add("stays");
+        line.replaceChildren(dataset.failed ?? "The part of this page that computes could not be loaded.", " ", again());
+      });
     }
   };
   // By the load event every module has run or failed.

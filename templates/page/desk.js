@@ -69,7 +69,7 @@ export function fill(place, html) {
 export function begin(place) {
   engine.on.down = (loaded) => {
     const note = place.querySelector(".offline") ?? place.insertBefore(make("p", {}), place.firstChild);
-    note.className = "offline problem";
+    note.className = "offline stays problem";
     const again = make("button", { type: "button", textContent: t("Try again") });
     again.onclick = () => {
       note.remove();

@@ -192,6 +192,7 @@ const worth = one(desk, ".worth");
 const value = drawer(desk, "worth", ({ html }) => {
   const open = worth.querySelector("details")?.open;
   fill(worth, html);
+  worth.classList.add("answered");
   if (open) worth.querySelector("details")?.setAttribute("open", "");
 }, () => ({ taken: desk.dataset.taken }));
 /** @type {ReturnType<typeof setTimeout> | undefined} */

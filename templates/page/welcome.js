@@ -12,7 +12,10 @@ import { reached } from "./where.js";
 export function welcome(place) {
   const steps = all(document, ".path ol a", HTMLAnchorElement), step = reached(steps);
   place.hidden = !owner.owns() && !step;
-  if (place.hidden) return;
+  if (place.hidden) {
+    document.documentElement.classList.remove("has-numbers", "has-steps"); // nor is room kept for it
+    return;
+  }
   const name = record.at("name"), link = steps[Math.max(step, 1) - 1];
   const setup = make("a", { className: "button", href: place.dataset.welcome ?? "" }, t("Your setup"));
   const on = make("a", { className: "button main", href: link?.href.split("#")[0] ?? "" }, step ? t("Go on") : t("Begin with step 1"));
@@ -22,5 +25,5 @@ export function welcome(place) {
     });
   }
   place.replaceChildren(make("p", {}, make("b", {}, [name ? t("Welcome back, {0}", name) : t("Welcome back"), ...step ? [t("step {0} of {1}", step, steps.length)] : []].join(": ")), step ? ` ${link.textContent}` : ""),
-    make("p", { className: "line" }, ...link ? [on] : [], ...place.dataset.welcome ? [setup] : []));
+    make("p", { className: "line" }, ...link && (step || !place.dataset.welcome) ? [on] : [], ...place.dataset.welcome ? [setup] : []));
 }

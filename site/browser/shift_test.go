@@ -1,0 +1,82 @@
+package browser
+
+import (
+	"net/http"
+	"net/http/httptest"
+	"path"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/chromedp"
+)
+
+// shifts collects what moves in a page without a reader having touched it: the browser's
+// own list of it (the W3C's Layout Instability), with the nodes that moved.
+const shifts = `globalThis.shifted = [];
+	new PerformanceObserver((list) => { for (const e of list.getEntries()) if (!e.hadRecentInput)
+		shifted.push({ by: e.value, at: Math.round(e.startTime), what: e.sources.map(({ node, previousRect: a, currentRect: b }) =>
+			[node?.nodeType === 1 ? node.cloneNode().outerHTML.slice(0, 70) : node?.textContent.trim().slice(0, 40),
+				[a.y, a.height].map(Math.round), "to", [b.y, b.height].map(Math.round)].join(" ")) }); })
+		.observe({ type: "layout-shift", buffered: true });`
+
+// shift is one of them.
+type shift struct {
+	By   float64
+	At   float64 // ms after the navigation
+	What []string
+}
+
+// TestNothingMovesWhileAPageLoads: what scripts put into a page has its room before, for a
+// new reader, for one who comes with a link, and for one whose numbers this tab has. The
+// scripts and the engine are held back until the page was painted without them. Web Vitals
+// call 0.1 good; ours is a tenth of that.
+func TestNothingMovesWhileAPageLoads(t *testing.T) {
+	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if late := path.Base(r.URL.Path); late == "page.js" || late == "sheet.js" || path.Ext(late) == ".wasm" {
+			time.Sleep(300 * time.Millisecond)
+		}
+		server.Config.Handler.ServeHTTP(w, r)
+	}))
+	defer host.Close()
+	b := openAt(t, host.URL, "/404.html", chromedp.EmulateViewport(360, 800), onNew(shifts))
+	for _, with := range []string{"nothing", "a link’s numbers", "the tab’s numbers"} {
+		for _, page := range []string{"/index.html", chapter, setupPage, preparePage} {
+			hash := ""
+			if with == "nothing" {
+				eval[bool](b, `(sessionStorage.clear(), true)`)
+			} else if with == "a link’s numbers" {
+				hash = "#" + fullRecord()
+			}
+			b.do(chromedp.Navigate(host.URL + page + hash))
+			b.still(page, with)
+		}
+	}
+}
+
+// still waits until a page shows all it has to show, and fails if that moved.
+func (b *tab) still(page, with string) {
+	b.Helper()
+	switch page {
+	case "/index.html":
+		b.until(`document.documentElement.classList.contains("scripted")`)
+	case chapter:
+		b.ready()
+	default:
+		b.drawn()
+	}
+	if page == setupPage {
+		b.until(`document.querySelector(".worth.answered")`)
+	}
+	time.Sleep(300 * time.Millisecond) // for what comes after the answer
+	sum, list := 0.0, eval[[]shift](b, `shifted`)
+	for _, s := range list {
+		sum += s.By
+	}
+	if sum > 0.01 {
+		b.Errorf("%s with %s moved by %.3f:", page, with, sum)
+		for _, s := range list {
+			b.Logf("  %.4f after %.0f ms: %s", s.By, s.At, strings.Join(s.What, "\n      "))
+		}
+	}
+}
