@@ -124,7 +124,8 @@ func (g *Guide) volume() (*volume, error) {
 		v.For = g.paper.whose(g.reader)
 	}
 	for _, s := range []string{g.Notice, g.Local,
-		g.say("Local law and the makers’ manuals come before this guide. Where something hurts, stop and ask a clinician.")} {
+		g.say("Local law and the makers’ manuals come before this guide. Where something hurts, " +
+			"stop and ask a clinician.")} {
 		if s != "" {
 			v.Notice = append(v.Notice, s)
 		}

@@ -61,9 +61,19 @@ var epubTypes = map[string]bool{".png": true, ".jpg": true, ".jpeg": true}
 // epub writes the book as an EPUB 3.
 func (v *volume) epub(made time.Time) ([]byte, error) {
 	g := v.guide
-	view := &epubView{teller: teller{g.reader}, Language: g.Language, Title: v.Title, Tagline: g.Tagline, Maker: g.Name, For: v.For,
-		Notice: v.Notice, Own: g.paper.own != nil, CoverSVG: v.Cover, Summary: g.front.Summary,
-		Modified: made.UTC().Format("2006-01-02T15:04:05Z")}
+	view := &epubView{
+		teller:   teller{g.reader},
+		Language: g.Language,
+		Title:    v.Title,
+		Tagline:  g.Tagline,
+		Maker:    g.Name,
+		For:      v.For,
+		Notice:   v.Notice,
+		Own:      g.paper.own != nil,
+		CoverSVG: v.Cover,
+		Summary:  g.front.Summary,
+		Modified: made.UTC().Format("2006-01-02T15:04:05Z"),
+	}
 	view.TitleSize, view.TaglineSize = fitting(v.Title, 34), fitting(g.Tagline, 15)
 	pictures := map[string]bool{}
 	write := func(l *leaf, kind string) *epubPage {

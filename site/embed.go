@@ -85,7 +85,11 @@ func (g *Guide) warningsOf(c *calculators.Calculator) (stops []template.HTML, ch
 
 // fillElsewhere shows what to copy.
 func (g *Guide) fillElsewhere(v *view) {
-	v.Title, v.Summary = g.say("Calculators on another page"), g.say("How a calculator of this guide comes onto a page of yours.")
+	v.Title, v.Summary = g.say(
+		"Calculators on another page",
+	), g.say(
+		"How a calculator of this guide comes onto a page of yours.",
+	)
 	at := g.onTheWeb("index.html")
 	if at == "" {
 		at = "https://guide.example/"

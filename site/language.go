@@ -155,7 +155,14 @@ func (s source) matched() (source, []Mistake) {
 	var bad []Mistake
 	for i, h := range mine {
 		if i >= len(theirs) {
-			bad = append(bad, own.mistake(h.at, "“"+h.text+"” is one heading more than the original has", "keep the headings of "+s.original.file))
+			bad = append(
+				bad,
+				own.mistake(
+					h.at,
+					"“"+h.text+"” is one heading more than the original has",
+					"keep the headings of "+s.original.file,
+				),
+			)
 			break
 		}
 		if h.level != theirs[i].level {

@@ -41,7 +41,8 @@ func twoTongues(more map[string]string) fstest.MapFS {
 	return files
 }
 
-const germanTilt = "## Warum\n\nDie Nase sagt \"so\" [@riel2005].\n\n### Mehr\n\n## Einstellen\n\n1. Dreh die Schraube.\n"
+const germanTilt = "## Warum\n\nDie Nase sagt \"so\" [@riel2005].\n\n" +
+	"### Mehr\n\n## Einstellen\n\n1. Dreh die Schraube.\n"
 
 // chapterOf is a page with a header.
 func chapterOf(title, more, text string) string {
@@ -125,8 +126,13 @@ func TestAShopWritesInItsOwnLanguage(t *testing.T) {
 
 func TestAnOlderTranslationIsNamed(t *testing.T) {
 	header := "original: 0123456789ab\n"
-	g, bad := loadFS(twoTongues(map[string]string{"de/saddle/tilt.md": chapterOf("Neigung", header, germanTilt)}), nil, "",
-		everything(), nil)
+	g, bad := loadFS(
+		twoTongues(map[string]string{"de/saddle/tilt.md": chapterOf("Neigung", header, germanTilt)}),
+		nil,
+		"",
+		everything(),
+		nil,
+	)
 	require.NotNil(t, g, "%v", bad)
 	assert.Contains(t, strings.Join(g.News(), "\n"), "content/de/saddle/tilt.md: the original is newer")
 

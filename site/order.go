@@ -168,7 +168,9 @@ func (p *guidePage) needs(r *words.Reader) string {
 	var b strings.Builder
 	line := func(name words.English, value string) {
 		if value != "" {
-			b.WriteString("<div><dt>" + string(escaped(name.Say(r))) + "</dt><dd>" + string(escaped(value)) + "</dd></div>\n")
+			b.WriteString(
+				"<div><dt>" + string(escaped(name.Say(r))) + "</dt><dd>" + string(escaped(value)) + "</dd></div>\n",
+			)
 		}
 	}
 	line("You need", strings.Join(p.Needs, "; "))

@@ -226,7 +226,10 @@ func (p *guidePage) collect() {
 			p.blocks = append(p.blocks, n)
 			for _, key := range n.keys {
 				if q := measure.Named(key); q != nil {
-					p.headings = append(p.headings, heading{3, q.Label.Say(p.reader()), measureID(key), n.at, plain.Len(), true})
+					p.headings = append(
+						p.headings,
+						heading{3, q.Label.Say(p.reader()), measureID(key), n.at, plain.Len(), true},
+					)
 					r := p.reader()
 					plain.WriteString(q.Label.Say(r) + ". " + q.How.Text.Say(r) + " " + q.How.Slip.Say(r) + "\n")
 				}

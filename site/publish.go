@@ -162,8 +162,13 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 func (o *Options) untranslated(g *Guide) {
 	for _, each := range g.everyLanguage() {
 		if c := each.said.catalogue; c != nil && c.Empty+c.Fuzzy > 0 {
-			o.log("texts     %9d not in %s: %d are not translated, %d only for an earlier English", c.Empty+c.Fuzzy, c.Tag,
-				c.Empty, c.Fuzzy)
+			o.log(
+				"texts     %9d not in %s: %d are not translated, %d only for an earlier English",
+				c.Empty+c.Fuzzy,
+				c.Tag,
+				c.Empty,
+				c.Fuzzy,
+			)
 		}
 	}
 }

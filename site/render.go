@@ -171,7 +171,11 @@ func (w *writer) citation(out util.BufWriter, _ []byte, n ast.Node, entering boo
 			_, _ = out.WriteString(", ")
 		}
 		num := strconv.Itoa(c.numbers[i])
-		_, _ = out.WriteString("<a href=\"#source-" + key + "\" aria-label=\"" + string(teller{w.g.reader}.Say("source {0}", num)) + "\">" + num + "</a>")
+		_, _ = out.WriteString(
+			"<a href=\"#source-" + key + "\" aria-label=\"" + string(
+				teller{w.g.reader}.Say("source {0}", num),
+			) + "\">" + num + "</a>",
+		)
 	}
 	_, _ = out.WriteString("]</span>")
 	return ast.WalkSkipChildren, nil

@@ -33,7 +33,13 @@ func Stamp(guide, folder string) (wrote int, err error) {
 			return nil
 		}
 		wrote++
-		stamped := "---\n" + string(head) + "original: " + edition(normal(original)) + "\n---\n" + string(normal(text)[at:])
+		stamped := "---\n" + string(
+			head,
+		) + "original: " + edition(
+			normal(original),
+		) + "\n---\n" + string(
+			normal(text)[at:],
+		)
 		return os.WriteFile(file, []byte(stamped), 0o644)
 	})
 	return wrote, err

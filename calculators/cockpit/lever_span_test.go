@@ -46,7 +46,12 @@ func TestTheLeverIsDrawnAsItIsMeasured(t *testing.T) {
 			above[m.Text.Say(nil)] = m.B.Y - m.A.Y
 		}
 	}
-	require.InDeltaMapValues(t, map[string]float64{"Over both": 92.5, string(measure.LeverReach.Label): 61}, above, 1e-9)
+	require.InDeltaMapValues(
+		t,
+		map[string]float64{"Over both": 92.5, string(measure.LeverReach.Label): 61},
+		above,
+		1e-9,
+	)
 	said := func(format words.English, x float64) string { return words.Of(format, measure.Millimetres(x)).Say(nil) }
 	require.InDeltaMapValues(t, map[string]float64{
 		words.Of("{0} {1}", words.Of(measure.LeverReach.Label), measure.Millimetres(61)).Say(nil):     61,

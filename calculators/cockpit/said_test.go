@@ -639,7 +639,12 @@ func TestReadySaysWhenThereIsNoStance(t *testing.T) {
 	for i := range r.Answers {
 		x := &r.Answers[i]
 		assert.Equal(t, x.Output == feetToHands, x.Exists(), x.Name)
-		assert.Equal(t, x.Output != feetToHands, strings.HasPrefix(x.Meaning.Say(nil), "This position is impossible"), x.Name)
+		assert.Equal(
+			t,
+			x.Output != feetToHands,
+			strings.HasPrefix(x.Meaning.Say(nil), "This position is impossible"),
+			x.Name,
+		)
 	}
 	r = calctest.Answer(t, Ready(), readyRecord.typed())
 	assert.Contains(t, meaning(r, trunkAtElbow), "Lean your chest to this angle and your elbows keep 60 degrees")

@@ -37,7 +37,9 @@ func TestARequestAndItsReplyCrossLanguages(t *testing.T) {
 		assert.Contains(t, page.HTML, "Werkstatt Süd")
 
 		typed := map[bool]string{true: "83,05 cm", false: "83.05 cm"}[answers != nil]
-		checked := d.Answer(desk.Ask{Name: desk.Check, Key: "inseam", Text: typed, Record: asked.Text, Language: answers})
+		checked := d.Answer(
+			desk.Ask{Name: desk.Check, Key: "inseam", Text: typed, Record: asked.Text, Language: answers},
+		)
 		require.Empty(t, checked.Problems)
 		require.Len(t, checked.Record, 1)
 		assert.Equal(t, "830.5", checked.Record[0].Typed)

@@ -94,8 +94,17 @@ func needed(details []Detail, scale float64) (list []*Detail) {
 func rings(details []*Detail, before int) []Mark {
 	marks := make([]Mark, 0, 2*len(details))
 	for i, d := range details {
-		marks = append(marks, Circle{Role: Soft, Centre: d.At, Radius: d.Radius},
-			Label{Role: Ink, At: d.At.Plus(Polar(60, d.Radius)), Text: letterOf(before + i), Side: Polar(60, 1), Priority: 3})
+		marks = append(
+			marks,
+			Circle{Role: Soft, Centre: d.At, Radius: d.Radius},
+			Label{
+				Role:     Ink,
+				At:       d.At.Plus(Polar(60, d.Radius)),
+				Text:     letterOf(before + i),
+				Side:     Polar(60, 1),
+				Priority: 3,
+			},
+		)
 	}
 	return marks
 }

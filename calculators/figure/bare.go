@@ -17,7 +17,12 @@ func bareFootSide(heel, toe Point, flip float64) []drawing.Mark {
 			0.86, 0.012, 0.95, 0.004, 1, 0.03, 0.985, 0.075, 0.90, 0.092, 0.80, 0.10, 0.72, 0.135, 0.58, 0.21,
 			0.46, 0.30, 0.40, 0.38, 0.16, 0.39, 0.075, 0.30, 0.02, 0.19)}
 	line := func(at ...float64) drawing.Mark {
-		return drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Smooth: true, Points: place(heel, u, length, flip, at...)}
+		return drawing.Line{
+			Role:   drawing.Body,
+			Pen:    drawing.Thin,
+			Smooth: true,
+			Points: place(heel, u, length, flip, at...),
+		}
 	}
 	return []drawing.Mark{foot,
 		line(0.915, 0.078, 0.955, 0.074, 0.99, 0.05),              // the nail
@@ -101,14 +106,24 @@ func ArmOf(shoulder, elbow, wrist Point, hand float64) []drawing.Mark {
 	u := wrist.Minus(elbow).Unit()
 	tip := wrist.Along(u, hand)
 	m := []drawing.Mark{
-		drawing.Limb{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Wash, A: wrist.Along(u, 0.18*hand).Along(u.Left(), 0.1*hand),
-			B: wrist.Along(u, 0.62*hand).Along(u.Left(), 0.2*hand), Ra: 0.085 * hand, Rb: 0.06 * hand},
+		drawing.Limb{
+			Role: drawing.Body,
+			Pen:  drawing.Thin,
+			Fill: drawing.Wash,
+			A:    wrist.Along(u, 0.18*hand).Along(u.Left(), 0.1*hand),
+			B:    wrist.Along(u, 0.62*hand).Along(u.Left(), 0.2*hand),
+			Ra:   0.085 * hand,
+			Rb:   0.06 * hand,
+		},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: wrist.Along(u, 0.08*hand), B: tip.Along(u, -0.05*hand),
 			Ra: 0.15 * hand, Rb: 0.055 * hand},
 	}
 	for _, y := range [2]float64{0.05, -0.04} {
 		m = append(m, drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Points: []Point{
-			wrist.Along(u, 0.55*hand).Along(u.Left(), 1.4*y*hand), wrist.Along(u, 0.95*hand).Along(u.Left(), 0.5*y*hand)}})
+			wrist.Along(u, 0.55*hand).
+				Along(u.Left(), 1.4*y*hand),
+			wrist.Along(u, 0.95*hand).Along(u.Left(), 0.5*y*hand),
+		}})
 	}
 	return append(m, form(drawing.Wide, drawing.Hatch, elbow, wrist.Along(u, 0.05*hand), forearmForm),
 		form(drawing.Wide, drawing.Hatch, shoulder, elbow, upperArmForm),

@@ -50,7 +50,11 @@ func (g Grasp) behind() []drawing.Mark {
 	marks := []drawing.Mark{g.part(-175, 1, -160, 1, 26, 26)}
 	for i := len(pinchBent) - 1; i >= 0; i-- {
 		b := pinchBent[i]
-		marks = append(marks, g.part(b.at-24, b.left+8, b.at, b.left, 11, 10), g.part(b.at, b.left, b.at-14, b.right, 10, 8))
+		marks = append(
+			marks,
+			g.part(b.at-24, b.left+8, b.at, b.left, 11, 10),
+			g.part(b.at, b.left, b.at-14, b.right, 10, 8),
+		)
 	}
 	return append(marks, drawing.Tube{Role: g.Role, Fill: drawing.Sheet, A: cuff[0], B: cuff[1], Ra: 34, Rb: 38})
 }
@@ -110,10 +114,12 @@ func Phone(middle, way Point) []drawing.Mark {
 	const half, thick = 72, 9
 	u := way.Unit()
 	low := middle.Along(u.Left(), thick/2)
-	return []drawing.Mark{drawing.Tube{Role: drawing.Ink, Fill: drawing.Solid, A: low.Along(u, -half), B: low.Along(u, half),
-		Ra: thick / 2, Rb: thick / 2},
+	return []drawing.Mark{
+		drawing.Tube{Role: drawing.Ink, Fill: drawing.Solid, A: low.Along(u, -half), B: low.Along(u, half),
+			Ra: thick / 2, Rb: thick / 2},
 		drawing.Tube{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, A: low.Along(u, -half+5),
-			B: low.Along(u, half-5), Ra: thick/2 - 2.5, Rb: thick/2 - 2.5}}
+			B: low.Along(u, half-5), Ra: thick/2 - 2.5, Rb: thick/2 - 2.5},
+	}
 }
 
 // HexKey returns a hex key whose short end goes into a bolt at a place, along a way, and
@@ -151,8 +157,12 @@ func TorqueWrench(bolt Point, way float64) (marks []drawing.Mark, grip Point) {
 		return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: bolt.Along(out, from), B: bolt.Along(out, to),
 			Ra: half, Rb: half}
 	}
-	marks = []drawing.Mark{tube(10, 140, 7), drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: bolt, Radius: 15},
-		drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Centre: bolt, Radius: 5}, tube(140, 270, 12)}
+	marks = []drawing.Mark{
+		tube(10, 140, 7),
+		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: bolt, Radius: 15},
+		drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Centre: bolt, Radius: 5},
+		tube(140, 270, 12),
+	}
 	for i := range 6 {
 		at := bolt.Along(out, 104+6*float64(i))
 		marks = append(marks, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin,

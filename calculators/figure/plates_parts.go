@@ -146,8 +146,12 @@ var halfBar = Scenery{Name: "One half of a bar from above, the front wheel upwar
 	}}
 
 // leverAlone is the grip with its lever.
-var leverAlone = Scenery{Name: "A grip from above with the brake lever in front of it", Ruled: true, Marks: halfBar.Marks,
-	Frame: func(Build) (low, high Point) { return Point{X: 165, Y: -90}, Point{X: 440, Y: 95} }}
+var leverAlone = Scenery{
+	Name:  "A grip from above with the brake lever in front of it",
+	Ruled: true,
+	Marks: halfBar.Marks,
+	Frame: func(Build) (low, high Point) { return Point{X: 165, Y: -90}, Point{X: 440, Y: 95} },
+}
 
 // barPlates are what is taken on the bar from above.
 func barPlates() []Plate {
@@ -160,8 +164,17 @@ func barPlates() []Plate {
 		To: spot("the middle of the other", 315, -27), Way: LevelWay, Beside: 0, Label: "straightedge"})
 	width := part(measure.BarWidth, barAbove, LevelWay, spot("one end of the bar", -380, -35), end, -80)
 	width.On.Held = true
-	width.Wrong = &Mistake{Right: "straight across", Wrong: "the tape follows the sweep",
-		Tape: []Spot{spot("one end", -380, -35), spot("where it bends", -95, 2), clamp, spot("the other bend", 95, 2), end}}
+	width.Wrong = &Mistake{
+		Right: "straight across",
+		Wrong: "the tape follows the sweep",
+		Tape: []Spot{
+			spot("one end", -380, -35),
+			spot("where it bends", -95, 2),
+			clamp,
+			spot("the other bend", 95, 2),
+			end,
+		},
+	}
 	reach := part(measure.LeverReach, leverAlone, UprightWay, spot("the front of the grip", 325, -12),
 		spot("the blade’s outer face", 325, 45), -70)
 	reach.Wrong = &Mistake{Right: "from the front of the grip", Wrong: "from its back, so that the grip is counted in",

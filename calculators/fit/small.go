@@ -41,8 +41,15 @@ func Unmeasured(v calculators.Values) *calculators.Problem {
 	if len(list) == 0 {
 		return nil
 	}
-	return &calculators.Problem{Input: list[0].Key, Needed: true,
-		Text: words.Of("For riders under {0} this guide does not guess from the numbers of grown people. Measure these, "+
-			"best with a helper: {1}.{2}", measure.Millimetres(body.LeastStature), calculators.Named(list),
-			v.IfTaller())}
+	return &calculators.Problem{
+		Input:  list[0].Key,
+		Needed: true,
+		Text: words.Of(
+			"For riders under {0} this guide does not guess from the numbers of grown people. Measure these, "+
+				"best with a helper: {1}.{2}",
+			measure.Millimetres(body.LeastStature),
+			calculators.Named(list),
+			v.IfTaller(),
+		),
+	}
 }

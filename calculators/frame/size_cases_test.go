@@ -244,7 +244,8 @@ func TestWhereAVerdictTurns(t *testing.T) {
 		{line("420", "488"), "", "The seat tube leaves 149 mm of dropper travel", "Out"},
 		{line("420", "486"), "", "Nothing in the way", "dropper travel"},
 		// 420 + 46 + 390 − 35 − 110 = 711 mm, 25 short of 736.
-		{good, "post-length=390 insertion-post=110 post-actuator=35", "Ruled out with this post: it ends 25 mm short", ""},
+		{good, "post-length=390 insertion-post=110 post-actuator=35",
+			"Ruled out with this post: it ends 25 mm short", ""},
 		{good, "post-length=416 insertion-post=110 post-actuator=35", "Nothing in the way", "Out"},
 		// 830 mm of leg.
 		{line("731", "833"), "", "Ruled out: the top tube is 3 mm higher", "law"},

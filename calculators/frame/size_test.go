@@ -103,8 +103,12 @@ func TestALimitThatBindsPutsASizeOut(t *testing.T) {
 	require.True(t, strings.HasSuffix(order(short), "XL"))
 
 	tall := match(t, "inseam=770")
-	require.Contains(t, line(t, tall, "XL")[1], "Ruled out: 15 mm between you and the top tube, where the law asks for "+
-		"25 mm")
+	require.Contains(
+		t,
+		line(t, tall, "XL")[1],
+		"Ruled out: 15 mm between you and the top tube, where the law asks for "+
+			"25 mm",
+	)
 
 	post := match(t, "post-length=390", "insertion-post=110", "saddle-height=780")
 	require.Contains(t, line(t, post, "M")[1], "Ruled out with this post: it ends")

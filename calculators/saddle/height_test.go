@@ -126,7 +126,10 @@ func TestWhatIsSaidOfTheMethods(t *testing.T) {
 	require.Equal(t, []string{"yes, moved by 10\u00a0mm: it was made with cranks of 170 to 175 mm", "yes", "yes",
 		"yes", "yes"},
 		calctest.Column(t, r, "methods", "counts"))
-	require.True(t, calctest.Says(r, "the formula from 23 riders by 1.5 mm a degree, the leg model by about 5 mm a degree"))
+	require.True(
+		t,
+		calctest.Says(r, "the formula from 23 riders by 1.5 mm a degree, the leg model by about 5 mm a degree"),
+	)
 
 	r = calctest.Answer(t, Height(), "inseam=846 sex=m")
 	require.Contains(t, meaning(r, saddleHeight), "go to the low end for long descents")

@@ -11,10 +11,15 @@ import (
 // before the grip.
 func LeverStop() *calculators.Illustration {
 	return &calculators.Illustration{Name: "lever-stop", Draw: func(calculators.Values) *drawing.Figure {
-		f := &drawing.Figure{Title: words.Of("A brake lever pulled hard"), Least: 18,
-			Description: words.Of("A hand on the grip from the side, one finger pulling the brake lever as hard as it " +
-				"can, twice; thin lines show the lever at rest. Right: the lever stops before the grip. Wrong: it " +
-				"comes to the grip, so the brake has no more to give.")}
+		f := &drawing.Figure{
+			Title: words.Of("A brake lever pulled hard"),
+			Least: 18,
+			Description: words.Of(
+				"A hand on the grip from the side, one finger pulling the brake lever as hard as it " +
+					"can, twice; thin lines show the lever at rest. Right: the lever stops before the grip. Wrong: " +
+					"it comes to the grip, so the brake has no more to give.",
+			),
+		}
 		f.Frame(words.Of("Right: it stops before the grip"), pulled(stopsAt)...)
 		f.Frame(words.Of("Wrong: it comes to the grip. Do not ride"), pulled(stopBlade)...)
 		return f

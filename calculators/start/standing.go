@@ -257,7 +257,16 @@ func armSpan(p figure.Person, f *drawing.Figure) {
 		measure.ArmSpan.Amount(p.Span))
 	f.Add(p.Front(figure.ArmsOut)...)
 	f.Add(drawing.Line{Role: drawing.Soft, Points: []drawing.Point{at(-tip.X, tip.Y-230), at(-tip.X, tip.Y+200)}})
-	f.Add(drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: tip.Plus(at(4, 2)), B: tip.Plus(at(120, 60)), Ra: 3, Rb: 7})
+	f.Add(
+		drawing.Limb{
+			Role: drawing.Ink,
+			Fill: drawing.Sheet,
+			A:    tip.Plus(at(4, 2)),
+			B:    tip.Plus(at(120, 60)),
+			Ra:   3,
+			Rb:   7,
+		},
+	)
 	f.Add(helping(tip.Plus(at(62, 34)), 215, false)...)
 	f.Add(figure.Landmark(at(-tip.X, tip.Y), 26), figure.Landmark(tip, 26),
 		drawing.Dimension{Role: drawing.Hot, A: at(-tip.X, tip.Y), B: tip, Along: at(1, 0), Offset: -190,
@@ -314,8 +323,8 @@ func armLength(p figure.Person, f *drawing.Figure) {
 	length := grip.Minus(top).Length()
 	f.Title = words.Of("Shoulder to grip")
 	f.Description = words.Of("Somebody {0} tall from the side, one arm hanging straight with a pencil in the fist. "+
-		"From the bony point on top of the shoulder to the pencil it is {1}. Wrong: the elbow is bent.", measure.Stature.Amount(p.Stature),
-		measure.ArmLength.Amount(length))
+		"From the bony point on top of the shoulder to the pencil it is {1}. Wrong: the elbow is bent.",
+		measure.Stature.Amount(p.Stature), measure.ArmLength.Amount(length))
 	scene := func(p figure.Person) []drawing.Mark {
 		end := p.GripCentre()
 		marks := append(p.Side(), figure.Tape(top, end)...)

@@ -20,8 +20,13 @@ func explain(s streams, called string, in spoken) error {
 		return err
 	}
 	p := report{s.out, r}
-	fmt.Fprintf(s.out, "plumbline calc %s key=value… [--json] [--units mm|cm|in] [--language TAG]\n\n%s\n\n%s\n", c.Name,
-		c.Question.Say(r), say(r, "Inputs"))
+	fmt.Fprintf(
+		s.out,
+		"plumbline calc %s key=value… [--json] [--units mm|cm|in] [--language TAG]\n\n%s\n\n%s\n",
+		c.Name,
+		c.Question.Say(r),
+		say(r, "Inputs"),
+	)
 	for _, in := range c.Inputs {
 		fmt.Fprintf(s.out, "\n  %s  %s\n", in.Key, needed(in).Say(r))
 		p.prose("      ", span(in).Say(r))

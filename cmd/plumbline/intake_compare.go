@@ -31,16 +31,39 @@ func (a *arrival) comparisons(r *words.Reader) (list []comparison) {
 	}
 	now := record.Now(a.record)
 	if earlier, kin := a.visitBefore(); earlier != nil {
-		list = append(list, comparison{title: say(r, "Against {0}", name(earlier.called(kin))), left: earlier.called(kin),
-			right: a.called(kin), before: record.Now(earlier.record), after: now, otherBike: kin == intake.OtherBike})
+		list = append(
+			list,
+			comparison{
+				title: say(r, "Against {0}", name(earlier.called(kin))),
+				left:  earlier.called(kin),
+				right: a.called(
+					kin,
+				),
+				before:    record.Now(earlier.record),
+				after:     now,
+				otherBike: kin == intake.OtherBike,
+			},
+		)
 	}
 	if before, since := a.unchanged(r); before != nil {
-		list = append(list, comparison{title: say(r, "Before and after the changes"), left: since, right: say(r, "With the changes"),
-			before: before, after: record.Next(a.record)})
+		list = append(
+			list,
+			comparison{title: say(r, "Before and after the changes"), left: since, right: say(r, "With the changes"),
+				before: before, after: record.Next(a.record)},
+		)
 	}
 	if advice := a.advice(); advice != nil {
-		list = append(list, comparison{title: say(r, "As it is and as you set it"), left: say(r, "As it is"), right: say(r, "As you set it"),
-			before: now, after: record.Next(advice.Over(a.record)), chosen: true})
+		list = append(
+			list,
+			comparison{
+				title:  say(r, "As it is and as you set it"),
+				left:   say(r, "As it is"),
+				right:  say(r, "As you set it"),
+				before: now,
+				after:  record.Next(advice.Over(a.record)),
+				chosen: true,
+			},
+		)
 	}
 	return list
 }

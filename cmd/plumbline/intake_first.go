@@ -132,8 +132,11 @@ func (a *arrival) condition(r *words.Reader) string {
 		return say(r, "The end of this reply was cut off on its way. What is here was read; ask the client to send it "+
 			"again, as a file if they can.")
 	case request.Changed:
-		return say(r, "This reply is not as it was sent: something in it was lost or changed on the way. Ask the client to "+
-			"send it again, as a file if they can.")
+		return say(
+			r,
+			"This reply is not as it was sent: something in it was lost or changed on the way. Ask the client to "+
+				"send it again, as a file if they can.",
+		)
 	}
 	return ""
 }
@@ -159,8 +162,10 @@ func (a *arrival) kinship(r *words.Reader) string {
 	case intake.Duplicate:
 		return say(r, "It says the same as {0}.", from)
 	case intake.Corrected:
-		said = strings.TrimSpace(said + " " + say(r, "It corrects an earlier reply, {0}. What only that one says is kept, "+
-			"with its day.", from))
+		said = strings.TrimSpace(
+			said + " " + say(r, "It corrects an earlier reply, {0}. What only that one says is kept, "+
+				"with its day.", from),
+		)
 		var changes []string
 		for _, d := range a.amended {
 			if d.Before != d.After {

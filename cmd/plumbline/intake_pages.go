@@ -101,7 +101,13 @@ type pageComparison struct {
 // compared writes the comparisons of a record, with their figures.
 func (p *pages) compared(l look) (list []pageComparison) {
 	for i, c := range l.comparisons(p.reader) {
-		one := pageComparison{Title: c.title, Left: c.left, Right: c.right, Only: c.onlyOne(p.reader), Rows: c.rows(p.reader)}
+		one := pageComparison{
+			Title: c.title,
+			Left:  c.left,
+			Right: c.right,
+			Only:  c.onlyOne(p.reader),
+			Rows:  c.rows(p.reader),
+		}
 		if c.chosen { // all that was not set stays as it is
 			one.Only = ""
 		}
@@ -138,8 +144,11 @@ func (p *pages) before(list []*arrival) string {
 		case a.replaced():
 			rest = append(rest, pageLine{From: oneLine(a.from), Brief: a.shown(p.reader) + ": " + a.kinship(p.reader)})
 		default:
-			lines = append(lines, pageLine{strings.TrimSpace(mark(a.wants())), a.shown(p.reader), a.about(p.reader), a.brief(p.reader),
-				p.files[a], oneLine(a.from), last == a.rider})
+			lines = append(
+				lines,
+				pageLine{strings.TrimSpace(mark(a.wants())), a.shown(p.reader), a.about(p.reader), a.brief(p.reader),
+					p.files[a], oneLine(a.from), last == a.rider},
+			)
 			last = a.rider
 		}
 	}
@@ -175,12 +184,26 @@ func (p *pages) sheet(l look) string {
 		}
 	}
 	p.write(file, "client", l.shown(p.reader), map[string]any{
-		"About": l.about(p.reader), "From": oneLine(l.from),
-		"Condition": l.condition(p.reader), "Kinship": l.kinship(p.reader), "Note": note, "Asked": asked,
-		"Before": l.arrival.before(p.reader), "Again": l.slips(p.reader), "Now": now, "Yours": l.advice() != nil,
-		"Notes": l.noted(), "Link": l.link(), "Unlinked": l.unlinked(p.reader), "Compared": p.compared(l),
-		"Lacking": labels(l.lacking).Say(p.reader), "Measured": measured,
-		"Cautions": intake.Cautions(l.answers), "Certainly": certainly(words.Of("Suggested to begin with"), l.care).Say(p.reader),
+		"About":     l.about(p.reader),
+		"From":      oneLine(l.from),
+		"Condition": l.condition(p.reader),
+		"Kinship":   l.kinship(p.reader),
+		"Note":      note,
+		"Asked":     asked,
+		"Before":    l.arrival.before(p.reader),
+		"Again":     l.slips(p.reader),
+		"Now":       now,
+		"Yours":     l.advice() != nil,
+		"Notes":     l.noted(),
+		"Link":      l.link(),
+		"Unlinked":  l.unlinked(p.reader),
+		"Compared":  p.compared(l),
+		"Lacking":   labels(l.lacking).Say(p.reader),
+		"Measured":  measured,
+		"Cautions": intake.Cautions(
+			l.answers,
+		),
+		"Certainly": certainly(words.Of("Suggested to begin with"), l.care).Say(p.reader),
 	})
 	return ""
 }

@@ -274,8 +274,11 @@ func (p sheets) cautions(b *strings.Builder, r report, l look) {
 	for _, k := range list {
 		titles = append(titles, k.Grade.Label().Say(p.reader)+": "+k.Title.Say(p.reader))
 	}
-	r.prose("  ", say(p.reader, "{0}. Their texts, every value and every answer: {1}.", name(strings.Join(titles, "; ")),
-		name("--full")))
+	r.prose(
+		"  ",
+		say(p.reader, "{0}. Their texts, every value and every answer: {1}.", name(strings.Join(titles, "; ")),
+			name("--full")),
+	)
 }
 
 // values prints what was measured and chosen, and what this version does not know.

@@ -15,7 +15,8 @@ import (
 // own list of it (the W3C's Layout Instability), with the nodes that moved.
 const shifts = `globalThis.shifted = [];
 	new PerformanceObserver((list) => { for (const e of list.getEntries()) if (!e.hadRecentInput)
-		shifted.push({ by: e.value, at: Math.round(e.startTime), what: e.sources.map(({ node, previousRect: a, currentRect: b }) =>
+		shifted.push({ by: e.value, at: Math.round(e.startTime),
+			what: e.sources.map(({ node, previousRect: a, currentRect: b }) =>
 			[node?.nodeType === 1 ? node.cloneNode().outerHTML.slice(0, 70) : node?.textContent.trim().slice(0, 40),
 				[a.y, a.height].map(Math.round), "to", [b.y, b.height].map(Math.round)].join(" ")) }); })
 		.observe({ type: "layout-shift", buffered: true });`

@@ -61,7 +61,10 @@ msgstr "Stell den Sattel {0} höher"
 msgid "No longer said"
 msgstr "Gestrichen"
 `), 0o644))
-	require.NoError(t, os.WriteFile(template, write([]text{{english: "Raise the saddle by {0}."}, {english: "Stem"}}), 0o644))
+	require.NoError(
+		t,
+		os.WriteFile(template, write([]text{{english: "Raise the saddle by {0}."}, {english: "Stem"}}), 0o644),
+	)
 	require.NoError(t, offer(template, german))
 	text, err := os.ReadFile(german)
 	require.NoError(t, err)

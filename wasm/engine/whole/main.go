@@ -33,9 +33,23 @@ func whole(q js.Value, r *words.Reader) any {
 	}
 	d := desk.Desk{Calculators: catalog.All(), Figures: catalog.Figures(), Overlay: cockpit.Overlay}
 	reply := d.Answer(desk.Ask{
-		Name: text("desk"), Place: text("place"), Record: text("record"), Query: text("query"), Text: text("text"),
-		Key: text("key"), Link: text("link"), Day: text("day"), Bare: text("bare"), Units: text("units"), Language: r.Language, Root: text("root"),
-		Ways: text("ways"), Taken: text("taken"), Width: width,
+		Name:   text("desk"),
+		Place:  text("place"),
+		Record: text("record"),
+		Query:  text("query"),
+		Text:   text("text"),
+		Key: text(
+			"key",
+		),
+		Link:     text("link"),
+		Day:      text("day"),
+		Bare:     text("bare"),
+		Units:    text("units"),
+		Language: r.Language,
+		Root:     text("root"),
+		Ways:     text("ways"),
+		Taken:    text("taken"),
+		Width:    width,
 	})
 	return map[string]any{
 		"html": reply.HTML, "text": reply.Text, "link": reply.Link, "spoken": reply.Spoken,
