@@ -100,7 +100,7 @@ func (g *Guide) wholeOnPaper(p *guidePage, b *block) string {
 			return "", ""
 		},
 		Source: func(key string) string { return "#source-" + key },
-	})
+	}, g.ownSymptoms)
 }
 
 // blankSheet is a setup sheet to be filled in with a pencil.

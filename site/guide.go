@@ -7,6 +7,7 @@ import (
 	"strings"
 	"sync"
 
+	"plumbline/calculators/symptom"
 	"plumbline/calculators/words"
 	"plumbline/content"
 )
@@ -30,6 +31,10 @@ type Guide struct {
 	library *library
 	terms   []term
 	asked   asked
+
+	ownSymptoms []symptom.Own // what the shop says of symptoms
+	bikes       []shopBike
+
 	shelf   *shelf
 	reader  *words.Reader
 	byPath  map[string]*guidePage
@@ -126,6 +131,8 @@ func spokenGuide(l *layers, t *tongue, on *shelf, kept *memory) (g *Guide, bad [
 	add(more)
 	add(g.assemble())
 	add(g.readAsked())
+	add(g.readSymptoms())
+	add(g.readBikes())
 	g.developAll()
 	wrong := make([][]Mistake, len(g.pages))
 	_ = inParallel(len(g.pages), func(i int) error {

@@ -22,14 +22,18 @@ func (g *Guide) made(in paths) ([]file, error) {
 		{"sources", sourcesURL, g.fillSources},
 		{"find", findURL, g.fillFind},
 		{"elsewhere", elsewhereURL, g.fillElsewhere},
+		{"bikes", bikesURL, g.fillBikes},
 		{"lost", lostURL, func(v *view) {
 			v.Title, v.Summary = g.say("There is no such page"), g.say("The guide has no page at this address.")
 			v.Index = g.mount() + indexURL
 			v.Modules = append(v.Modules, "search.js")
 		}},
 	} {
-		if m.kind == "lost" && g.home != nil {
+		switch {
+		case m.kind == "lost" && g.home != nil:
 			continue // a server shows one page for all addresses that do not exist
+		case m.kind == "bikes" && len(g.bikes) == 0:
+			continue
 		}
 		v := g.view(m.kind, m.url, in)
 		m.fill(v)
@@ -38,6 +42,13 @@ func (g *Guide) made(in paths) ([]file, error) {
 			return nil, err
 		}
 		out = append(out, file{path: m.url, data: b})
+	}
+	if len(g.bikes) > 0 {
+		b, err := g.bikesList()
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, file{path: bikesListURL, data: b})
 	}
 	return append(out, file{path: indexURL, data: g.index()}, file{path: wordsURL, data: g.wordList()}), nil
 }

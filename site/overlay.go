@@ -40,7 +40,7 @@ const (
 	searchFile   = "search.yaml"
 )
 
-var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile, searchFile, avoidFile}
+var keyed = []string{settingsFile, sourcesFile, cautionsFile, glossaryFile, searchFile, avoidFile, symptomsFile}
 
 // markFile is the ending of a shop's mark. A chapter shows no SVG, because it can carry
 // script.
@@ -233,7 +233,8 @@ func misplaced(p string) (what, remedy string) {
 // wanted tells whether a guide reads a file of that name.
 func wanted(p string) bool {
 	ext := path.Ext(p)
-	return ext == ".md" || ext == markFile || isFile(p) || slices.Contains(keyed, inLanguage.ReplaceAllString(p, "")) ||
+	return ext == ".md" || ext == markFile || isFile(p) || isBike(p) ||
+		slices.Contains(keyed, inLanguage.ReplaceAllString(p, "")) ||
 		ext == catalogue.Ending && path.Dir(p) == catalogue.Folder
 }
 

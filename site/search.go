@@ -70,6 +70,10 @@ func (g *Guide) index() []byte {
 		index.Things = append(index.Things, g.inBench(b, asked)...)
 	}
 	index.Things = append(index.Things, g.symptoms()...)
+	for _, b := range g.bikes {
+		index.Things = append(index.Things, found{URL: bikesURL + "#" + b.Key, Title: b.title(), Kind: tableFound,
+			In: g.say("Our bikes"), Says: b.Note})
+	}
 	for _, t := range g.terms {
 		index.Things = append(index.Things, found{URL: glossaryURL + "#" + t.Key, Title: t.Name, Kind: wordFound,
 			In: g.say("Glossary"), Says: t.Says, Asked: slices.Concat(t.Also, t.Forms)})
@@ -153,7 +157,7 @@ func (g *Guide) symptoms() (list []found) {
 	if p == nil {
 		return nil
 	}
-	for _, s := range symptom.All() {
+	for _, s := range symptom.With(g.ownSymptoms) {
 		says := make([]string, 0, len(s.Causes))
 		for _, c := range s.Causes {
 			says = append(says, c.Why.Say(g.reader))

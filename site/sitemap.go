@@ -51,7 +51,11 @@ func (g *Guide) sitemap() []byte {
 		for _, p := range each.pages {
 			urls = append(urls, p.URL)
 		}
-		for _, page := range append(urls, glossaryURL, sourcesURL, elsewhereURL) {
+		urls = append(urls, glossaryURL, sourcesURL, elsewhereURL)
+		if len(each.bikes) > 0 {
+			urls = append(urls, bikesURL)
+		}
+		for _, page := range urls {
 			at := place{Loc: each.onTheWeb(page)}
 			if len(g.others) > 0 {
 				for _, other := range g.everyLanguage() {

@@ -47,6 +47,7 @@ type view struct {
 	MarkWidth, MarkHeight            int
 	Canonical                        string // the page's address on the web, where the shop said it
 	Near                             string // the engine that the page needs first, "" for none
+	BikePage, BikeList               string // ways to the shop's bikes, "" where there are none
 	Texts                            string // the files of the language beside the engine, "" in English
 	Direction                        string // "rtl" where the language is written from right to left, else ""
 	Said                             string // the language of the page's modules, "" in English
@@ -75,6 +76,8 @@ type view struct {
 	Known       []knowledgeView
 	Terms       []termView
 	Embeds      []embedView
+	Bikes       []bikeView
+	Exchanged   string // keys of the bikes' parts that a rider may have exchanged
 	Index       string
 }
 
@@ -128,7 +131,7 @@ var layouts = sync.OnceValue(func() map[string]*template.Template {
 	frame := template.Must(template.ParseFS(templates.Files, "base.html", "step.html"))
 	out := map[string]*template.Template{}
 	for _, kind := range []string{"front", "part", "chapter", "find", "glossary", "sources", "lost",
-		"elsewhere", "embedded"} {
+		"elsewhere", "embedded", "bikes"} {
 		out[kind] = template.Must(template.Must(frame.Clone()).ParseFS(templates.Files, kind+".html"))
 	}
 	return out
@@ -173,6 +176,9 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	}
 	if sheet := g.pageWith(sheetBlock); sheet != nil && sheet.URL != url {
 		v.Sheet = to(sheet.URL)
+	}
+	if len(g.bikes) > 0 {
+		v.BikePage, v.BikeList = to(bikesURL), to(bikesListURL)
 	}
 	if kind != "lost" {
 		v.Canonical = g.onTheWeb(url)

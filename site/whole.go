@@ -43,7 +43,7 @@ func (g *Guide) whole(p *guidePage, b *block) string {
 		},
 		Source: func(key string) string { return "#source-" + key },
 		All:    g.ways(),
-	})
+	}, g.ownSymptoms)
 }
 
 // taken says which chapter shows how what is measured: "chapter key key;chapter key".

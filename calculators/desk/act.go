@@ -33,9 +33,11 @@ func (d Desk) act(a Ask) (reply Reply) {
 // none is known.
 func (d Desk) felt(a Ask) (reply Reply) {
 	var felt []*symptom.Symptom
+	all := symptom.With(symptom.ReadOwn(a.Text))
 	for key := range strings.FieldsSeq(a.Key) {
-		if s := symptom.Named(key); s != nil && !slices.Contains(felt, s) {
-			felt = append(felt, s)
+		at := slices.IndexFunc(all, func(s *symptom.Symptom) bool { return s.Key == key })
+		if at >= 0 && !slices.Contains(felt, all[at]) {
+			felt = append(felt, all[at])
 		}
 	}
 	if felt == nil {

@@ -19,18 +19,23 @@ type Ways struct {
 
 // HTML writes the finder, complete without script: the signs that are not for
 // tools, the figure with the list of places, and every symptom with its causes.
-// Every id begins with id; a symptom's own is id-KEY, so that it can be linked to.
-func HTML(id string, r *words.Reader, ways Ways) string {
+// Every id begins with id; a symptom's own is id-KEY, so that it can be linked to. own are
+// the guide's own words, which the page's script hands to the engine.
+func HTML(id string, r *words.Reader, ways Ways, own []Own) string {
 	w := &writer{Writer: &markup.Writer{ID: id, R: r}, ways: ways}
 	w.Grow(48 << 10)
 	w.Raw(`<section class="symptoms" id="`).Name("").Raw(`" data-place="1" data-ways="`).
-		Text(strings.Join(ways.All, " ")).Raw(`">`)
+		Text(strings.Join(ways.All, " "))
+	if len(own) > 0 {
+		w.Raw(`" data-own="`).Text(WriteOwn(own))
+	}
+	w.Raw(`">`)
 	w.flagsFirst()
 	w.Raw(`<p class="tell">`).Say("Tick what you feel, one or several. Open one to read its causes.").Raw(`</p>`)
 	w.Raw(`<div class="finder">`).Drawing(linked(func(s Spot) string {
 		return "#" + id + "-at-" + string(s.Place)
 	}), id+"-figure")
-	w.list()
+	w.list(With(own))
 	w.Raw(`</div><div class="together" id="`).Name("-together").Raw(`" tabindex="-1" hidden></div>`)
 	w.Raw(`<p class="ticked" hidden><a href="#`).Name("-together").Raw(`"></a></p></section>`)
 	return w.String()
@@ -58,11 +63,11 @@ func (w *writer) flagsFirst() {
 
 // list writes the places with their numbers, and what is felt there. One symptom is
 // open at a time, so that a phone shows one and not all of them.
-func (w *writer) list() {
+func (w *writer) list(symptoms []*Symptom) {
 	w.Raw(`<ol class="places">`)
 	for _, spot := range Spots() {
 		w.Raw(`<li id="`).Name("-at-" + string(spot.Place)).Raw(`"><span>`).Say(spot.Label).Raw(`</span>`)
-		for _, s := range All() {
+		for _, s := range symptoms {
 			if s.Place == spot.Place {
 				w.symptom(s)
 			}

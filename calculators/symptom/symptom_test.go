@@ -76,7 +76,7 @@ func TestFlagsComeFirstAndNothingDiagnoses(t *testing.T) {
 	text := symptom.HTML("s", nil, symptom.Ways{
 		Chapter: func(path string) (string, string) { return "../" + path + ".html", path },
 		Source:  func(key string) string { return "../sources.html#source-" + key },
-	})
+	}, nil)
 	first := strings.Index(text, `class="flags"`)
 	require.Positive(t, first)
 	assert.Less(t, first, strings.Index(text, `class="places"`))
@@ -120,7 +120,7 @@ func TestFlagsComeFirstAndNothingDiagnoses(t *testing.T) {
 // drawing 358 px wide, as it is on a phone of 390 (WCAG 2.2, success criterion 2.5.8),
 // and no two of them share a pixel.
 func TestTheLinksLieOnTheNumbers(t *testing.T) {
-	text := symptom.HTML("s", nil, symptom.Ways{})
+	text := symptom.HTML("s", nil, symptom.Ways{}, nil)
 	_, rest, ok := strings.Cut(text, `<svg`)
 	require.True(t, ok)
 	drawn, links, ok := strings.Cut(rest, `<a class="spot"`)

@@ -38,7 +38,7 @@ func TestNoWordGoesAroundTheCatalogue(t *testing.T) {
 	for _, s := range catalog.Figures() {
 		around(t, s.Name, panel.Figure(s.Figure(nil, nil), "f", r, drawing.Anywhere))
 	}
-	around(t, "symptoms", symptom.HTML("s", r, symptom.Ways{}))
+	around(t, "symptoms", symptom.HTML("s", r, symptom.Ways{}, nil))
 }
 
 // Nor of the pages that work on the whole record, a client's preparation included.

@@ -87,19 +87,29 @@ export function text(place) {
 }
 
 /**
- * Makes a size the reader's bike. What they measured or wrote down themselves stays.
+ * Makes a size of the table the reader's bike.
  * @param {HTMLElement} place
  * @param {HTMLElement} button
  */
 function own(place, button) {
-  const parts = (button.parentElement?.dataset.parts ?? "").split(" ");
-  const mine = /** @type {Pair[]} */ ([...new URLSearchParams(button.dataset.mine)]);
+  take({
+    said: button.textContent ?? "", mine: /** @type {Pair[]} */ ([...new URLSearchParams(button.dataset.mine)]),
+    parts: (button.parentElement?.dataset.parts ?? "").split(" "),
+    line: /** @type {HTMLElement} */ (place.querySelector(".taken")), label: (key) => name(place, key),
+  });
+}
+
+/**
+ * Makes a size the reader's bike, and says so in a line. What they measured or wrote down
+ * themselves stays. parts are the keys of what may have been exchanged.
+ * @param {{ said: string, mine: Pair[], parts: string[], line: HTMLElement, label: (key: string) => string }} size
+ */
+export function take({ said: begins, mine, parts, line, label }) {
   const before = record.text();
   const free = (/** @type {string} */ key) => !record.at(key) || record.at(`from ${key}`) === `${key}.${source}`;
   const kept = mine.filter(([key, value]) => !free(key) && Number(record.at(key)) !== Number(value));
   lay(mine.filter(([key]) => free(key)), parts);
-  const said = t("{0}. Numbers of the chart that every chapter uses now: {1}.", button.textContent ?? "", mine.length - kept.length);
-  const line = /** @type {HTMLElement} */ (place.querySelector(".taken"));
+  const said = t("{0}. Numbers of the chart that every chapter uses now: {1}.", begins, mine.length - kept.length);
   line.replaceChildren(said);
   const act = (/** @type {string} */ label, /** @type {() => void} */ does) => {
     const it = make("button", { type: "button" }, label);
@@ -110,18 +120,28 @@ function own(place, button) {
     line.append(" ", it);
   };
   if (kept.length) {
-    line.append(" ", t("Kept as you have them: {0}.", kept.map(([key]) => name(place, key)).join(", ")));
+    line.append(" ", t("Kept as you have them: {0}.", kept.map(([key]) => label(key)).join(", ")));
     act(t("Take the chart’s for these too"), () => lay(kept, parts));
   }
   act(t("Undo"), () => {
-    const was = new Map([...new URLSearchParams(before)].filter(([key]) => key !== "from" && key !== "estimated"));
-    const marks = [...new URLSearchParams(before)].filter(([key, value]) => (key === "from" || key === "estimated") && mine.some(([k]) => k === value.split(".")[0]));
-    record.put(mine.map(([key]) => [key, was.get(key) ?? ""]), undefined, marks);
+    restore(before, mine.map(([key]) => key));
     line.replaceChildren(t("Your numbers are as they were."));
     say(line.textContent);
   });
   line.hidden = false;
   say(said);
+}
+
+/**
+ * Puts back what a record, as text, had of these keys.
+ * @param {string} before
+ * @param {string[]} keys
+ */
+export function restore(before, keys) {
+  const pairs = /** @type {Pair[]} */ ([...new URLSearchParams(before)]), mark = (/** @type {string} */ key) => key === "from" || key === "estimated";
+  const was = new Map(pairs.filter(([key]) => !mark(key)));
+  const marks = pairs.filter(([key, value]) => mark(key) && keys.includes(value.split(".")[0]));
+  record.put(keys.map((key) => [key, was.get(key) ?? ""]), undefined, marks);
 }
 
 /**

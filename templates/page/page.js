@@ -39,6 +39,9 @@ if (benches.length) {
   for (const { root } of benches) for (const reach of ["pointerenter", "focusin"]) root.addEventListener(reach, engine.begin, { once: true });
 }
 
+// The bikes of whoever publishes the guide are offered by name.
+if (document.documentElement.dataset.bikes) import("./bikes.js").then(({ bikes }) => bikes(benches), () => {});
+
 // A copy for when there is no signal, once nothing else is waited for.
 const { worker, near } = document.documentElement.dataset;
 if (worker && "serviceWorker" in navigator && !navigator.connection?.saveData) {

@@ -33,7 +33,7 @@ async function show() {
     together.hidden = true;
     return;
   }
-  const { html = "" } = await ask(place, "felt", { key: felt.map(({ dataset }) => dataset.symptom).join(" ") });
+  const { html = "" } = await ask(place, "felt", { key: felt.map(({ dataset }) => dataset.symptom).join(" "), text: place.dataset.own });
   if (mine !== turn) return;
   fill(together, html);
   together.hidden = false;
