@@ -118,6 +118,9 @@ func (g *Guide) inItsFolder(in paths) (list []part, err error) {
 		}})
 	}
 	list = append(list, g.embedded(in)...)
+	if g.Address != "" {
+		list = append(list, part{cardURL, g.card})
+	}
 	for i := range list {
 		in, make := g.within+list[i].path, list[i].make
 		list[i] = part{in, func() (file, error) {

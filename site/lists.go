@@ -37,6 +37,7 @@ func (g *Guide) made(in paths) ([]file, error) {
 		}
 		v := g.view(m.kind, m.url, in)
 		m.fill(v)
+		g.shared(v, nil)
 		b, err := v.write()
 		if err != nil {
 			return nil, err

@@ -79,9 +79,9 @@ func (g *Guide) keptOffline(files int) *offlineList {
 }
 
 // note puts a file on the list. The engines of single sections are not kept: the whole one
-// stands in for them.
+// stands in for them. Nor is the picture that only others show.
 func (k *offlineList) note(f *file) {
-	if path.Ext(f.path) == ".wasm" && path.Base(f.path) != wasm.Whole+".wasm" ||
+	if isCard(f.path) || path.Ext(f.path) == ".wasm" && path.Base(f.path) != wasm.Whole+".wasm" ||
 		path.Ext(f.path) == ".html" && !k.pages {
 		return
 	}

@@ -314,6 +314,9 @@ func inlineText(n ast.Node, src []byte) []byte {
 		switch c := c.(type) {
 		case *ast.Text:
 			out = append(out, c.Segment.Value(src)...)
+			if c.SoftLineBreak() || c.HardLineBreak() {
+				out = append(out, ' ')
+			}
 		case *ast.String:
 			out = append(out, c.Value...)
 		}

@@ -45,12 +45,15 @@ type view struct {
 	Icon                             string
 	Mark                             string // way to the shop's mark, or ""
 	MarkWidth, MarkHeight            int
-	Canonical                        string // the page's address on the web, where the shop said it
-	Near                             string // the engine that the page needs first, "" for none
-	BikePage, BikeList               string // ways to the shop's bikes, "" where there are none
-	Texts                            string // the files of the language beside the engine, "" in English
-	Direction                        string // "rtl" where the language is written from right to left, else ""
-	Said                             string // the language of the page's modules, "" in English
+	Canonical                        string      // the page's address on the web, where the shop said it
+	Card, CardSays                   string      // the picture for those who show a link, and what it shows
+	CardWidth, CardHeight            int         // in pixels
+	Structured                       template.JS // what search engines read of the page (JSON-LD)
+	Near                             string      // the engine that the page needs first, "" for none
+	BikePage, BikeList               string      // ways to the shop's bikes, "" where there are none
+	Texts                            string      // the files of the language beside the engine, "" in English
+	Direction                        string      // "rtl" where the language is written from right to left, else ""
+	Said                             string      // the language of the page's modules, "" in English
 	Modules, Preloads                []string
 	Boot                             string
 	Languages                        []languageView // the same page in each language; none where there is one
@@ -299,6 +302,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 		e := entry1(p.URL, g.pages[i+1])
 		v.After = &e
 	}
+	g.shared(v, g.ready(p))
 	return v.write()
 }
 

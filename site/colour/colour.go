@@ -83,3 +83,6 @@ func rounded(c colorful.Color) Colour {
 	step := func(x float64) float64 { return math.Round(x*255) / 255 }
 	return Colour{colorful.Color{R: step(c.R), G: step(c.G), B: step(c.B)}}
 }
+
+// RGBA is the colour as package image wants it.
+func (c Colour) RGBA() (r, g, b, a uint32) { return c.c.RGBA() }
