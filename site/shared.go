@@ -10,6 +10,7 @@ import (
 
 	"github.com/yuin/goldmark/ast"
 
+	"plumbline/calculators/drawing"
 	"plumbline/site/card"
 	"plumbline/site/colour"
 )
@@ -28,6 +29,10 @@ const (
 // card paints the picture in the guide's colours.
 func (g *Guide) card() (file, error) {
 	f := g.shelf.figure(cardFigure, g.reader)
+	if n := len(f.Frames); n > 0 { // one large view, the last: standing ready
+		last := f.Frames[n-1]
+		f = &drawing.Figure{Low: last.Low, High: last.High, Marks: last.Marks, Upright: true}
+	}
 	colours := map[string]color.Color{}
 	for _, name := range []string{"paper", "sheet", "ink", "soft", "hot", "body", "wash"} {
 		c := house("light", name)
@@ -119,7 +124,7 @@ func (g *Guide) shared(v *view, p *guidePage) {
 	}
 	v.Card = g.onTheWeb(cardURL)
 	v.CardWidth, v.CardHeight = card.Width, card.Height
-	v.CardSays = g.say("A rider on a bike in two positions, seated and standing, with the angles that this guide computes.")
+	v.CardSays = g.say("A rider stands ready on a mountain bike; the angles that this guide computes are drawn in.")
 	v.Structured = g.structured(v, p)
 }
 

@@ -44,7 +44,7 @@ func TestWhatSearchEnginesReadOfAPage(t *testing.T) {
 	assert.Equal(t, "Article", article["@type"])
 	assert.NotEmpty(t, article["headline"])
 	assert.Equal(t, "WebPage", read("glossary.html")["@type"])
-	assert.Equal(t, "de", read("de/saddle/height.html")["inLanguage"])
+	assert.Equal(t, "en", read("sources.html")["inLanguage"])
 
 	without := built(t, demo(t)) // has no address
 	assert.NotContains(t, string(without["index.html"]), "ld+json")
