@@ -23,6 +23,7 @@ func (g *Guide) made(in paths) ([]file, error) {
 		{"find", findURL, g.fillFind},
 		{"elsewhere", elsewhereURL, g.fillElsewhere},
 		{"bikes", bikesURL, g.fillBikes},
+		{"hosting", hostingURL, g.fillHosting},
 		{"lost", lostURL, func(v *view) {
 			v.Title, v.Summary = g.say("There is no such page"), g.say("The guide has no page at this address.")
 			v.Index = g.mount() + indexURL

@@ -80,6 +80,8 @@ type view struct {
 	Terms       []termView
 	Embeds      []embedView
 	Bikes       []bikeView
+	Hosts       []hostView
+	HostFolder  string // where the guide lies on a server's disk, in those settings
 	Exchanged   string // keys of the bikes' parts that a rider may have exchanged
 	Index       string
 }
@@ -134,7 +136,7 @@ var layouts = sync.OnceValue(func() map[string]*template.Template {
 	frame := template.Must(template.ParseFS(templates.Files, "base.html", "step.html"))
 	out := map[string]*template.Template{}
 	for _, kind := range []string{"front", "part", "chapter", "find", "glossary", "sources", "lost",
-		"elsewhere", "embedded", "bikes"} {
+		"elsewhere", "embedded", "bikes", "hosting"} {
 		out[kind] = template.Must(template.Must(frame.Clone()).ParseFS(templates.Files, kind+".html"))
 	}
 	return out
