@@ -26,8 +26,9 @@ type hostView struct {
 // hostTitles are the servers as a heading has them, and hostLanguages as what their
 // settings are coloured.
 var (
-	hostTitles = map[string]words.English{"nginx": "nginx", "caddy": "Caddy", "apache": "Apache",
-		"storage": "Object storage, and hosts that only take files"}
+	hostTitles = map[string]words.Sayer{"nginx": words.Name("nginx"), "caddy": words.Name("Caddy"),
+		"apache":  words.Name("Apache"),
+		"storage": words.Of("Object storage, and hosts that only take files")}
 	hostLanguages = map[string]string{"nginx": "nginx", "caddy": "caddyfile", "apache": "apacheconf", "storage": "text"}
 )
 
