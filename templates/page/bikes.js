@@ -17,7 +17,7 @@ import { t } from "./text.js";
 const pairsOf = (text) => /** @type {Pair[]} */ ([...new URLSearchParams(text)]);
 
 /** The sizes of all bikes. @param {List} list @returns {Choice[]} */
-const sizes = ({ bikes: all }) => all.flatMap(({ name, sizes: some }) => some.map((size) => ({ text: `${name}, ${size.name}`, pairs: pairsOf(size.mine) })));
+const sizes = ({ bikes: list }) => list.flatMap(({ name, sizes: some }) => some.map((size) => ({ text: `${name}, ${size.name}`, pairs: pairsOf(size.mine) })));
 
 /**
  * Offers the bikes in the forms of a page, and on their own page.

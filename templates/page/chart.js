@@ -111,8 +111,8 @@ export function take({ said: begins, mine, parts, line, label }) {
   lay(mine.filter(([key]) => free(key)), parts);
   const said = t("{0}. Numbers of the chart that every chapter uses now: {1}.", begins, mine.length - kept.length);
   line.replaceChildren(said);
-  const act = (/** @type {string} */ label, /** @type {() => void} */ does) => {
-    const it = make("button", { type: "button" }, label);
+  const act = (/** @type {string} */ words, /** @type {() => void} */ does) => {
+    const it = make("button", { type: "button" }, words);
     it.onclick = () => {
       does();
       it.remove();
