@@ -95,7 +95,8 @@ func TestAPageWithoutScriptIsWhole(t *testing.T) {
 	})
 	for _, page := range []string{chapter, setupPage, symptomPage, preparePage, "/index.html"} {
 		b := open(t, page, off, chromedp.EmulateViewport(390, 844))
-		got := eval[[]string](b, `(() => { const out = [], shown = (e) => e.checkVisibility({ visibilityProperty: true });
+		got := eval[[]string](b, `(() => {
+			const out = [], shown = (e) => e.checkVisibility({ visibilityProperty: true });
 			if (!document.querySelector("main h1")?.innerText) out.push("no heading");
 			if (document.documentElement.classList.contains("scripted")) out.push("scripts ran");
 			for (const e of document.querySelectorAll(".saves, .move, .garage, .welcome, .play, [data-offline]"))

@@ -16,8 +16,8 @@ import (
 const shifts = `globalThis.shifted = [];
 	new PerformanceObserver((list) => { for (const e of list.getEntries()) if (!e.hadRecentInput)
 		shifted.push({ by: e.value, at: Math.round(e.startTime),
-			what: e.sources.map(({ node, previousRect: a, currentRect: b }) =>
-			[node?.nodeType === 1 ? node.cloneNode().outerHTML.slice(0, 70) : node?.textContent.trim().slice(0, 40),
+			what: e.sources.map(({ node, previousRect: a, currentRect: b }) => [
+				node?.nodeType === 1 ? node.cloneNode().outerHTML.slice(0, 70) : node?.textContent.trim().slice(0, 40),
 				[a.y, a.height].map(Math.round), "to", [b.y, b.height].map(Math.round)].join(" ")) }); })
 		.observe({ type: "layout-shift", buffered: true });`
 
