@@ -140,6 +140,10 @@ Everything else comes from the guide that is built into the command.
 - To change a built-in chapter, copy it here: plumbline adopt . saddle/height.
   When a later plumbline has a newer one, publishing tells you,
   and plumbline changes . shows what is new.
+- bikes/ has the bikes that you sell, a file each: the maker's size chart as you copied it,
+  below three lines that name the bike (---, name: …, ---). They get a page of their own,
+  and forms offer their sizes by name.
+- symptoms.yaml says symptoms in your words, with the first move that you would try.
 - Pictures stand beside the chapters that show them: PNG, JPEG, WebP or AVIF.
 
 See it while you write:

@@ -30,7 +30,8 @@ func TestAShopsBikesAreListedAndOffered(t *testing.T) {
 	complete(t, bikesURL, page)
 	text := string(all[bikesURL])
 	for _, want := range []string{"Heron 120 2026", "Otter Hardtail", "The light one of our two",
-		`href="https://brook-end.example/heron"`, `<tr data-key="stack"><th scope="row">Stack <span class="unit">mm</span></th>` +
+		`href="https://brook-end.example/heron"`,
+		`<tr data-key="stack"><th scope="row">Stack <span class="unit">mm</span></th>` +
 			`<td>606</td><td>617</td><td>630</td></tr>`,
 		`<td>76.4</td><td>76.2</td><td>76</td>`} {
 		assert.Contains(t, text, want)
@@ -72,11 +73,15 @@ func TestMistakesInASizeChartNameTheirLine(t *testing.T) {
 		head + "S,432,606,66,76,395\n\nM,4570,617,66,76,425\n":             "shop/bikes/b.csv:7:1: ",
 		strings.Replace(head, "stack", "stakc", 1) + "S,432,606,66,76,1\n": "shop/bikes/b.csv:4:1: ",
 		"---\nname: Heron\nyear: soon\n---\n":                              "shop/bikes/b.csv:3:7: “soon” is no year",
-		"---\nname: Heron\nlink: heron\n---\n":                             "shop/bikes/b.csv:3:7: “heron” is no web address",
-		"---\nnmae: Heron\n---\n":                                          "shop/bikes/b.csv:2:1: the key “nmae” is not known here",
-		"---\nname: Heron\n":                                               "shop/bikes/b.csv:1:1: the lines that name the bike have no end",
-		"S;432\n":                                                          "shop/bikes/b.csv:1:1: the bike has no name",
-		"---\nname: Heron\n---\n":                                          "shop/bikes/b.csv:4:1: ",
+		"---\nname: Heron\nlink: heron\n---\n": "shop/" +
+			"bikes/b.csv:3:7: “heron” is no web address",
+		"---\nnmae: Heron\n---\n": "shop/" +
+			"bikes/b.csv:2:1: the key “nmae” is not known here",
+		"---\nname: Heron\n": "shop/" +
+			"bikes/b.csv:1:1: the lines that name the bike have no end",
+		"S;432\n": "shop/" +
+			"bikes/b.csv:1:1: the bike has no name",
+		"---\nname: Heron\n---\n": "shop/bikes/b.csv:4:1: ",
 	} {
 		local := fstest.MapFS{"bikes/b.csv": {Data: []byte(text)}}
 		_, bad := loadFS(os.DirFS("testdata/demo"), local, "shop", everything(), nil)
@@ -110,15 +115,25 @@ func TestAShopSaysSymptomsInItsOwnWords(t *testing.T) {
 // TestMistakesInSymptomsAreTold tries what cannot be said, and what may not be changed.
 func TestMistakesInSymptomsAreTold(t *testing.T) {
 	for text, want := range map[string]string{
-		"knee-frnt:\n  label: A\n":                                             "shop/symptoms.yaml:1:1: there is no symptom “knee-frnt”, did you mean “knee-front”?",
-		"knee-front:\n  flags: []\n":                                           "shop/symptoms.yaml:2:3: the signs to stop at, and the cautions, cannot be changed",
-		"clinician: []\n":                                                      "shop/symptoms.yaml:1:1: the signs to stop at, and the cautions, cannot be changed",
-		"knee-front:\n  lable: A\n":                                            "shop/symptoms.yaml:2:3: the key “lable” is not known here, did you mean “label”?",
-		"knee-front:\n  first:\n    why: A\n":                                  "shop/symptoms.yaml:2:3: the first move of “knee-front” does not say what to do",
-		"hands:\n  first:\n    do: A\n":                                        "shop/symptoms.yaml:2:3: the first move of “hands” does not say why",
-		"hands:\n  first:\n    do: A\n    why: B\n    more: sadle-height\n":    "shop/symptoms.yaml:5:11: “sadle-height” is no setting that a move can change, did you mean “saddle-height”?",
-		"hands:\n  first:\n    do: A\n    why: B\n    chapter: saddle/hight\n": "shop/symptoms.yaml:5:14: there is no chapter “saddle/hight”, did you mean “saddle/height”?",
-		"hands:\n  first:\n    do: A\n    why: B\n    more: saddle-height\n    less: saddle-height\n": "shop/symptoms.yaml:6:5: a first move changes one setting",
+		"knee-frnt:\n  label: A\n": "shop/" +
+			"symptoms.yaml:1:1: there is no symptom “knee-frnt”, did you mean “knee-front”?",
+		"knee-front:\n  flags: []\n": "shop/" +
+			"symptoms.yaml:2:3: the signs to stop at, and the cautions, cannot be changed",
+		"clinician: []\n": "shop/" +
+			"symptoms.yaml:1:1: the signs to stop at, and the cautions, cannot be changed",
+		"knee-front:\n  lable: A\n": "shop/" +
+			"symptoms.yaml:2:3: the key “lable” is not known here, did you mean “label”?",
+		"knee-front:\n  first:\n    why: A\n": "shop/" +
+			"symptoms.yaml:2:3: the first move of “knee-front” does not say what to do",
+		"hands:\n  first:\n    do: A\n": "shop/" +
+			"symptoms.yaml:2:3: the first move of “hands” does not say why",
+		"hands:\n  first:\n    do: A\n    why: B\n    more: sadle-height\n": "shop/" +
+			"symptoms.yaml:5:11: “sadle-height” is no setting that a move can change, did you mean " +
+			"“saddle-height”?",
+		"hands:\n  first:\n    do: A\n    why: B\n    chapter: saddle/hight\n": "shop/" +
+			"symptoms.yaml:5:14: there is no chapter “saddle/hight”, did you mean “saddle/height”?",
+		"hands:\n  first:\n    do: A\n    why: B\n    more: saddle-height\n    less: saddle-height\n": "shop/" +
+			"symptoms.yaml:6:5: a first move changes one setting",
 	} {
 		local := fstest.MapFS{"symptoms.yaml": {Data: []byte(text)}}
 		_, bad := loadFS(content.Files, local, "shop", everything(), nil)

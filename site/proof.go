@@ -32,15 +32,17 @@ var (
 	ruleCaution = &Rule{"caution", "A chapter in which something is set carries a caution."}
 	ruleMeasure = &Rule{"measure", "A chapter with a calculator shows how its first length is measured, or " +
 		"links to it."}
-	ruleJargon   = &Rule{"jargon", "A word of the trade is explained where it first stands."}
-	ruleSentence = &Rule{"sentence", "A sentence can be read in one breath."}
-	ruleGrade    = &Rule{"grade", "A chapter can be read by somebody who left school at sixteen."}
-	ruleIdiom    = &Rule{"idiom", "No phrase that a reader could take literally, or may never have read."}
+	ruleReference = &Rule{"reference", "Words in square brackets lead somewhere."}
+	ruleJargon    = &Rule{"jargon", "A word of the trade is explained where it first stands."}
+	ruleSentence  = &Rule{"sentence", "A sentence can be read in one breath."}
+	ruleGrade     = &Rule{"grade", "A chapter can be read by somebody who left school at sixteen."}
+	ruleIdiom     = &Rule{"idiom", "No phrase that a reader could take literally, or may never have read."}
 )
 
 // Rules are all of them.
 func Rules() []*Rule {
-	return []*Rule{ruleMistake, ruleClaim, ruleFigure, ruleSource, ruleCaution, ruleMeasure, ruleJargon, ruleSentence,
+	return []*Rule{ruleMistake, ruleClaim, ruleFigure, ruleSource, ruleCaution, ruleMeasure,
+		ruleReference, ruleJargon, ruleSentence,
 		ruleGrade, ruleIdiom}
 }
 
@@ -163,6 +165,7 @@ func (r *reviewer) review() {
 			r.claims(x)
 		}
 		r.idioms(x)
+		r.references(x)
 		if x.cell || x.head {
 			continue
 		}
@@ -280,6 +283,19 @@ func (r *reviewer) idioms(x passage) {
 			}
 			r.advise(ruleIdiom, x.at[at[4]], "“"+x.text[at[4]:at[5]]+"”", remedy)
 		}
+	}
+}
+
+// bracketed are words in square brackets. As [text], or [text][] with a line “[text]: address”
+// somewhere, they would have become a link.
+var bracketed = regexp.MustCompile(`\[(\pL[^\[\]]*)\]`)
+
+// references finds words in square brackets that no line gives an address.
+func (r *reviewer) references(x passage) {
+	for _, at := range bracketed.FindAllStringSubmatchIndex(x.text, -1) {
+		said := x.text[at[2]:at[3]]
+		r.advise(ruleReference, x.at[at[0]], "“["+said+"]” stays as it is typed: no line gives its address",
+			"write ["+said+"](address), or add a line “["+said+"]: address”, or take the brackets away")
 	}
 }
 

@@ -30,7 +30,7 @@ type Ask struct {
 	Place  string // the block's place in its page; every id begins with it
 	Record string // the record as it stands in the address, a request included
 	Query  string // what was typed in a form: form-urlencoded pairs
-	Text   string // a file, or for JSON all that the page keeps; for Check what was typed, for Felt the guide's own words
+	Text   string // a file, or for JSON all that the page keeps; for Check what was typed, for Felt the guide's words
 	Key    string // the quantity that Check is about; for Act the settings, for Felt the symptoms, with spaces
 	Link   string // the page that a client's link leads to
 	Day    string // the day on which a client sends, year-month-day

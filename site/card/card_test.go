@@ -36,9 +36,11 @@ func isAt(t *testing.T, img image.Image, x, y int, want color.Color) {
 // TestShapesStandWhereTheyAre paints a drawing without words, whose unit is then a known
 // number of pixels: 1072 by 502 are left of the edges, and 200 by 100 fit at a scale of 5.02.
 func TestShapesStandWhereTheyAre(t *testing.T) {
-	img := painted(t, Card{SVG: `<svg viewBox="0 0 200 100"><title>x</title><defs><path class="ink solid" d="M0 0L200 0L200 100Z"/></defs>` +
+	img := painted(t, Card{SVG: `<svg viewBox="0 0 200 100"><title>x</title>` +
+		`<defs><path class="ink solid" d="M0 0L200 0L200 100Z"/></defs>` +
 		`<circle class="hot nopen solid" cx="50" cy="50" r="20"/>` +
-		`<path class="ink wide" d="M100 10L100 90"/><path class="body nopen wash" d="M120 20L180 20L180 80L120 80Z"/></svg>`})
+		`<path class="ink wide" d="M100 10L100 90"/>` +
+		`<path class="body nopen wash" d="M120 20L180 20L180 80L120 80Z"/></svg>`})
 	left := (Width - 200*5.02) / 2
 	at := func(x, y float64) (int, int) { return int(left + x*5.02), int(edge + y*5.02) }
 	x, y := at(50, 50)

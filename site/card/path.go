@@ -151,7 +151,10 @@ func (r *pathReader) letter() (c byte) {
 func (r *pathReader) number() float64 {
 	r.more()
 	end := 0
-	for end < len(r.rest) && strings.IndexByte("0123456789.", r.rest[end]) >= 0 || end == 0 && strings.HasPrefix(r.rest, "-") {
+	if strings.HasPrefix(r.rest, "-") {
+		end++
+	}
+	for end < len(r.rest) && strings.IndexByte("0123456789.", r.rest[end]) >= 0 {
 		end++
 	}
 	x, err := strconv.ParseFloat(r.rest[:end], 64)

@@ -174,7 +174,8 @@ func (p *painter) text(e xml.StartElement, said string) error {
 	}
 	high := letterSize * p.scale
 	if !slices.Contains(classes, "caption") {
-		box := []point{{x, y - high/2}, {x + wide, y - high/2}, {x + wide, y + high/2}, {x, y + high/2}, {x, y - high/2}}
+		left, right, top, foot := x, x+wide, y-high/2, y+high/2
+		box := []point{{left, top}, {right, top}, {right, foot}, {left, foot}, {left, top}}
 		fill(p.img, [][]point{box}, p.Colours["paper"])
 	}
 	write(p.img, said, f, p.colour(classes), x, y+high*0.36)
