@@ -81,7 +81,8 @@ func TestAnEditorsRemarks(t *testing.T) {
 		"saddle/ours.md": "---\ntitle: Ours\nnav: Ours\nquestion: Q?\nsummary: S.\n---\n\n" +
 			"```calculator saddle-height\n```\n\n## Set it\n\n" +
 			"In order to set it, utilise a tape. Kill two birds.\n\n" + long + "end.\n\n" +
-			"Studies show that it helps. See [there](nowhere.md).\n\nTake the XYZ now, as [our list] says.\n\n![photo](a.png)\n",
+			"Studies show that it helps. See [there](nowhere.md).\n\nTake the XYZ now, as [our list] says.\n\n" +
+			"![photo](a.png)\n",
 		"saddle/a.png": pngOf(t, 4, 3),
 	}
 	got := strings.Join(proofed(t, files), "\n")
@@ -92,8 +93,7 @@ func TestAnEditorsRemarks(t *testing.T) {
 		"advice idiom shop/saddle/ours.md:13:37: “Kill two birds”, write “do both”",
 		"advice sentence shop/saddle/ours.md:15:1: this sentence has 34 words, make two of it; 30 are enough",
 		"advice jargon shop/saddle/ours.md:19:10: “XYZ” is explained nowhere on this page",
-		"advice reference shop/saddle/ours.md:19:22: “[our list]” stays as it is typed: no line " +
-			"gives its address",
+		"advice reference shop/saddle/ours.md:19:22: “[our list]” stays as it is typed: no line",
 		"advice figure-words shop/saddle/ours.md:21:10: “photo” does not say what the picture shows",
 		"advice measure shop/saddle/ours.md:8:4: no measure block on this page",
 	} {
