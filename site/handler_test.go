@@ -95,6 +95,16 @@ func TestHandlerNegotiatesCompression(t *testing.T) {
 }
 
 // TestHandlerGivesNothingElse asks for what no reader should get.
+// TestCalculatorsOfEveryLanguageMayStandInAFrame: those of another language are in its folder.
+func TestCalculatorsOfEveryLanguageMayStandInAFrame(t *testing.T) {
+	for p, want := range map[string]bool{"embed/a.html": true, "de/embed/a.html": true, "de/fit-calculator.js": true,
+		"de/index.html": false, "saddle/embed/a.html": false, "de/embedded.html": false} {
+		if got := areaOf(p).foreign; got != want {
+			t.Errorf("%s: %v", p, got)
+		}
+	}
+}
+
 func TestHandlerGivesNothingElse(t *testing.T) {
 	h, _ := served(t)
 	for _, address := range []string{

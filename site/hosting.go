@@ -2,9 +2,12 @@ package site
 
 import (
 	"fmt"
+	"io/fs"
 	"path"
 	"slices"
 	"strings"
+
+	"plumbline/content"
 )
 
 // What a web server has to send with a guide is said once, here: the preview sends it
@@ -22,12 +25,21 @@ const (
 	keepForGood = "public, max-age=31536000, immutable"
 )
 
-// areas are those of a guide, the particular ones first. The last is all the rest.
-var areas = []area{
-	{under: "assets/", keep: keepForGood},
-	{under: embedFolder, keep: keepAsking, foreign: true},
-	{under: elementURL, keep: keepAsking, foreign: true},
-	{under: "", keep: keepAsking},
+// areas are those of a guide, the particular ones first. The last is all the rest. Each
+// language of the built-in guide has calculators for other pages in its own folder.
+var areas = slices.Concat([]area{{under: "assets/", keep: keepForGood}}, foreignAreas(), []area{{keep: keepAsking}})
+
+func foreignAreas() (list []area) {
+	folders := []string{""}
+	said, _ := fs.Glob(content.Files, "*/"+settingsFile) // the pattern is a good one
+	for _, p := range said {
+		folders = append(folders, path.Dir(p)+"/")
+	}
+	for _, in := range folders {
+		list = append(list, area{under: in + embedFolder, keep: keepAsking, foreign: true},
+			area{under: in + elementURL, keep: keepAsking, foreign: true})
+	}
+	return list
 }
 
 // areaOf is the area of a path.
