@@ -40,8 +40,9 @@ func TestNothingMovesWhileAPageLoads(t *testing.T) {
 		server.Config.Handler.ServeHTTP(w, r)
 	}))
 	defer host.Close()
-	b := openAt(t, host.URL, "/404.html", chromedp.EmulateViewport(360, 800), onNew(shifts))
-	for _, with := range []string{"nothing", "a link’s numbers", "the tab’s numbers"} {
+	b := openAt(t, host.URL, "/404.html", onNew(shifts))
+	for i, with := range []string{"nothing", "a link’s numbers", "the tab’s numbers"} {
+		b.do(chromedp.EmulateViewport([]int64{360, 390, 412}[i], 820))
 		for _, page := range []string{"/index.html", chapter, setupPage, preparePage} {
 			hash := ""
 			if with == "nothing" {

@@ -1,5 +1,9 @@
 // How wide a drawing stands in the page: the engine draws for that width.
 
+// Between these widths a drawing is the one for a phone, a little larger: one that was
+// drawn anew would be up to half as high again as the published one, and move the form.
+const phone = 350, page = 400; // px
+
 /**
  * The width that is free for a drawing in the first of the places that is on show, in
  * steps of ten pixels, so that not every pixel of a moving window asks for another
@@ -10,6 +14,7 @@ export function across(places) {
   for (const place of places) {
     const { paddingInlineStart: from, paddingInlineEnd: to } = getComputedStyle(place);
     const free = place.clientWidth - (parseFloat(from) || 0) - (parseFloat(to) || 0);
+    if (free > phone && free < page) return phone;
     if (free > 0) return Math.floor(free / 10) * 10;
   }
   return 0;
