@@ -89,7 +89,8 @@ func hostedGuide(t *testing.T) string {
 	t.Cleanup(func() { os.RemoveAll(above) })
 	require.NoError(t, os.Chmod(above, 0o755))
 	dir := filepath.Join(above, "guide")
-	g, bad := shopOver(map[string]string{"guide.yaml": "address: https://alder-bank.example/fit/\nlanguages: [en, de]\n",
+	g, bad := shopOver(map[string]string{
+		"guide.yaml":     "address: https://alder-bank.example/fit/\nlanguages: [en, de]\n",
 		"saddle/tilt.md": string(page("```calculator saddle-height\n```\n").Data)})
 	require.Empty(t, lines(bad))
 	publish(t, g, dir)
@@ -106,7 +107,8 @@ func sendsTheSame(t *testing.T, dir, base string, codings ...string) {
 	var paths []string
 	for _, pattern := range []string{"index.html", "saddle/height.html", "find.json", "licences.txt", sitemapURL,
 		"assets/page-*/style.css", "assets/page-*/page.js", "assets/page-*/icon.svg", "assets/engine-*/whole.wasm",
-		"embed/saddle-height.html", "de/embed/saddle-height.html", "de/" + elementURL, elementURL} {
+		"embed/saddle-height.html", "de/embed/saddle-height.html",
+		"de/" + elementURL, elementURL} {
 		found, err := filepath.Glob(filepath.Join(dir, filepath.FromSlash(pattern)))
 		require.NoError(t, err)
 		require.NotEmpty(t, found, pattern)

@@ -69,6 +69,16 @@ func TestACalculatorComputesOnAPageOfAnotherSite(t *testing.T) {
 	tells[bool](t, frame, typing)
 	becomes[string](t, frame, frameAnswer)
 	assert.True(t, becomes[bool](t, frame, `location.hash.includes("inseam=845")`))
+	paint := func(colour string) {
+		tells[bool](t, ctx, `(() => { const c = document.querySelector("fit-calculator"); `+
+			`c.style.setProperty("--fit-first", "`+colour+`"); c.paint(); return true })()`)
+	}
+	const hot = `getComputedStyle(document.documentElement).getPropertyValue("--hot").trim()`
+	ours := tells[string](t, frame, hot)
+	paint("#0b5d3b") // 7 to 1 and more on white
+	becomes[bool](t, frame, hot+` === "#0b5d3b"`)
+	paint("#ffdd00") // yellow on white cannot be read
+	becomes[bool](t, frame, hot+` === "`+ours+`"`)
 	assert.Equal(t, s.URL+"/", tells[string](t, ctx, `location.href`))
 	assert.Regexp(t, `^\[(\{"height":\d+\},?)*\]$`, tells[string](t, ctx, `JSON.stringify(heard)`))
 }

@@ -15,12 +15,13 @@ visit(`${bench("size-match", '<textarea name="sizes"></textarea>')}${bench("size
 <section class="bike"><table><tr data-key="reach"><th>Reach <span>mm</span></th></tr></table><div class="mine" data-parts="stem-length" hidden><button data-mine="reach=475&amp;stack=640" data-said="Otter, Large">x</button></div><p class="taken" hidden></p></section>`, "#reach=480");
 document.documentElement.dataset.bikes = "bikes.json";
 globalThis.fetch = async () => new Response(JSON.stringify(list));
+const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { Bench } = await import("./bench.js");
 const { all, one } = await import("./dom.js");
 const { bikes } = await import("./bikes.js");
 
-record.open();
+owner.open();
 const benches = all(document, ".bench").map((root) => new Bench(root));
 await bikes(benches);
 const selects = all(document, ".ours select", HTMLSelectElement);
