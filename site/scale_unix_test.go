@@ -36,7 +36,7 @@ func publishMany(dir string, chapters int) int {
 	return 0
 }
 
-// TestLargeGuidesTakeTimeInProportion publishes a guide of 200 chapters and one of 1,000,
+// TestLargeGuidesTakeTimeInProportion publishes a guide of 400 chapters and one of 1,000,
 // or of as many as PLUMBLINE_CHAPTERS says, each in a program of its own. Per chapter the
 // larger one may take a tenth more of the processors' time, and some for what machines are
 // like; and no more memory than Memory and what the program itself takes.
@@ -59,7 +59,7 @@ func TestLargeGuidesTakeTimeInProportion(t *testing.T) {
 		t.Logf("%d chapters: %v of the processors, %v in all, %d MB", chapters, cpu, time.Since(begun), memory>>10)
 		return cpu, memory
 	}
-	const small = 200
+	const small = 400 // more than mostBest, so that both take the compression of large guides
 	large := numberFrom("PLUMBLINE_CHAPTERS", 1000)
 	one, _ := cost(small)
 	many, memory := cost(large)
