@@ -74,37 +74,67 @@ func (b *box) Dump(source []byte, level int) {
 }
 
 // boxes puts a box before every act. An act's name is made of its words, so that a
-// tick stays with them when another act is put before it.
+// tick stays with them when another act is put before it. The acts of a translation have
+// the names of its original's, so that a tick is there in every language.
 func (p *guidePage) boxes() {
-	if list := p.listUnder(heading.isRide); list != nil {
-		p.box(list, "acts ride")
+	named := p
+	if p.original != nil {
+		named, _ = parsePage(*p.original)
 	}
-	if list := p.listUnder(heading.isBrief); list != nil {
-		p.box(list, "acts brief")
+	box := func(is func(heading) bool, class string) *ast.List {
+		list := p.listUnder(is)
+		if list != nil {
+			p.box(list, class, named.actNames(named.listUnder(is)))
+		}
+		return list
+	}
+	box(heading.isRide, "acts ride")
+	if list := box(heading.isBrief, "acts brief"); list != nil {
 		list.Parent().InsertAfter(list.Parent(), list, &onward{})
 	}
-	if list := p.acts(); list != nil {
+	if list := box(heading.isAct, "acts"); list != nil {
 		list.Parent().InsertBefore(list.Parent(), list, &garage{})
-		p.box(list, "acts")
 	}
 }
 
-// box puts a box before every item of a list.
-func (p *guidePage) box(list *ast.List, class string) {
-	list.SetAttributeString("class", []byte(class))
-	names := map[string]bool{}
-	page := strings.TrimSuffix(p.Path, ".md")
+// actNames are the names of a list's acts: the page's, and the first words of each.
+func (p *guidePage) actNames(list *ast.List) (names []string) {
+	if list == nil {
+		return nil
+	}
+	taken := map[string]bool{}
 	for item := list.FirstChild(); item != nil; item = item.NextSibling() {
-		first := item.FirstChild()
-		if first == nil {
-			continue
-		}
-		said := string(inlineText(first, p.body()))
-		name := slug(said)
+		name := slug(actWords(p, item))
 		if len(name) > longestAct {
-			name = strings.TrimRight(name[:longestAct], "-")
+			// A letter of several bytes that is cut goes as a whole.
+			name = strings.TrimRight(strings.ToValidUTF8(name[:longestAct], ""), "-")
 		}
-		first.InsertBefore(first, first.FirstChild(), &box{name: page + " " + unique(name, names), label: said})
+		names = append(names, strings.TrimSuffix(p.Path, ".md")+" "+unique(name, taken))
+	}
+	return names
+}
+
+// actWords are the words of an act's first paragraph.
+func actWords(p *guidePage, item ast.Node) string {
+	if first := item.FirstChild(); first != nil {
+		return string(inlineText(first, p.body()))
+	}
+	return ""
+}
+
+// box puts a box before every item of a list. A translation that has more acts than its
+// original names the rest itself.
+func (p *guidePage) box(list *ast.List, class string, names []string) {
+	list.SetAttributeString("class", []byte(class))
+	if own := p.actNames(list); len(names) < len(own) {
+		names = append(names, own[len(names):]...)
+	}
+	i := 0
+	for item := list.FirstChild(); item != nil; item = item.NextSibling() {
+		if first := item.FirstChild(); first != nil {
+			first.InsertBefore(first, first.FirstChild(), &box{name: names[i], label: actWords(p, item)})
+		}
+		i++
 	}
 }
 

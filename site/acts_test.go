@@ -1,8 +1,10 @@
 package site
 
 import (
+	"slices"
 	"strings"
 	"testing"
+	"unicode/utf8"
 )
 
 // TestEveryActHasABox looks at every chapter's own acts: each has one box, named once
@@ -37,15 +39,8 @@ func TestEveryActHasABox(t *testing.T) {
 			cautions += len(at.all(".caution"))
 		}
 		// What every ride needs is ticked too, and nothing walks through it.
-		walked := len(
-			page.all(".acts"),
-		) - len(
-			page.all(".acts.checks"),
-		) - len(
-			page.all(".acts.ride"),
-		) - len(
-			page.all(".acts.brief"),
-		)
+		walked := len(page.all(".acts")) - len(page.all(".acts.checks")) - len(page.all(".acts.ride")) -
+			len(page.all(".acts.brief"))
 		if walked > 0 && len(page.all(".garage button")) == 0 {
 			t.Errorf("%s: nothing walks through its acts", p.Path)
 		}
@@ -56,5 +51,48 @@ func TestEveryActHasABox(t *testing.T) {
 	button := parsed(t, pages["saddle/height.html"]).all(".garage button")
 	if len(button) != 2 || attribute(button[0], "data-settings") != "saddle-height" {
 		t.Errorf("saddle height has %d buttons", len(button))
+	}
+}
+
+// TestATickIsThereInEveryLanguage: whoever goes on reading in German finds in every chapter
+// what they ticked in English.
+func TestATickIsThereInEveryLanguage(t *testing.T) {
+	g, mistakes := Load("")
+	if g == nil {
+		t.Fatal(mistakes)
+	}
+	pages := built(t, g)
+	ticks := func(url string) (names []string) {
+		for _, box := range parsed(t, pages[url]).all("[data-tick]") {
+			names = append(names, attribute(box, "data-tick"))
+		}
+		return names
+	}
+	compared := 0
+	for _, p := range g.pages {
+		theirs := ticks("de/" + p.URL)
+		if own := ticks(p.URL); !slices.Equal(own, theirs) {
+			t.Errorf("%s: %q, in German %q", p.Path, own, theirs)
+		}
+		compared += len(theirs)
+	}
+	if compared < 100 {
+		t.Errorf("%d ticks are alike", compared)
+	}
+}
+
+// TestANameOfAnActIsCutBetweenLetters: a letter of two bytes at the longest name's end goes
+// as a whole.
+func TestANameOfAnActIsCutBetweenLetters(t *testing.T) {
+	for letters := range 4 {
+		act := strings.Repeat("x", longestAct-2+letters-1) + "ü fest"
+		p, bad := parsePage(source{path: "saddle/x.md", text: []byte("---\ntitle: X\n---\n\n## Set it\n\n1. " + act + "\n"),
+			file: "x.md", lang: "de"})
+		if p.acts() == nil {
+			t.Fatal(bad)
+		}
+		if name := p.actNames(p.acts())[0]; !utf8.ValidString(name) {
+			t.Errorf("%q", name)
+		}
 	}
 }

@@ -55,9 +55,10 @@ func (t teller) Uses(pages []entryView, more int) template.HTML {
 	return t.Say("Used in {0}.", all)
 }
 
-// sourceWords are the kinds of work that a source may be and the ways in which it may have
-// been read (package literature), which the list of sources says to a reader.
-var sourceWords = []words.English{"randomised trial", "review", "controlled study", "study without a control group",
+// The kinds of work that a source may be and the ways in which it may have been read
+// (package literature): the list of sources says them to a reader, so they are written here
+// for the catalogue.
+var _ = []words.English{"randomised trial", "review", "controlled study", "study without a control group",
 	"cross-sectional study", "standard or law", "data set", "textbook or theory", "common practice", "text",
 	"abstract", "data", "second hand", "from memory"}
 

@@ -103,12 +103,16 @@ func short(s *literature.Source, r *words.Reader) string {
 	if s.Authors == "" {
 		return words.Of("Common practice").Say(r)
 	}
-	first, _, more := strings.Cut(s.Authors, ", ")
-	name := words.Of("{0} {1}", words.Name(first), words.Name(strconv.Itoa(s.Year)))
-	if more {
-		name = words.Of("{0} and others {1}", words.Name(first), words.Name(strconv.Itoa(s.Year)))
+	first, _, several := strings.Cut(s.Authors, ", ")
+	first, others := strings.CutSuffix(first, " and others")
+	var who words.Sayer = words.Name(first)
+	if several || others {
+		who = words.Of("{0} and others", who)
 	}
-	return name.Say(r)
+	if s.Year == 0 {
+		return who.Say(r)
+	}
+	return words.Of("{0} {1}", who, words.Name(strconv.Itoa(s.Year))).Say(r)
 }
 
 // access says in a reader's words how much of a source was read.

@@ -39,6 +39,9 @@ type progress struct {
 // tell is called after each thing that is done.
 func (p *progress) tell(done, all int) {
 	now := p.now()
+	if done == 1 {
+		p.begun = now // what came before the first file tells nothing of those to come
+	}
 	took := now.Sub(p.begun)
 	if done == all {
 		if p.screen && !p.last.IsZero() {

@@ -147,7 +147,11 @@ func (p report) sources(c *calculators.Calculator) {
 	for _, s := range c.Sources {
 		line := s.Where
 		if s.Authors != "" {
-			line = fmt.Sprintf("%s %d, %s (%s)", s.Authors, s.Year, s.Where, words.English(s.Opened).Say(p.reader))
+			year := ""
+			if s.Year > 0 {
+				year = fmt.Sprintf(" %d", s.Year)
+			}
+			line = fmt.Sprintf("%s%s, %s (%s)", s.Authors, year, s.Where, words.English(s.Opened).Say(p.reader))
 		}
 		p.prose("  ", line)
 	}
