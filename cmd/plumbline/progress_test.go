@@ -29,8 +29,10 @@ func TestProgressIsToldOfLongWork(t *testing.T) {
 	assert.Equal(t, 1, strings.Count(file.String(), "\n"), "once in ten seconds")
 
 	screen, p := told(true, onScreen)
+	at = at.Add(time.Minute) // an engine is built before the first file
+	p.tell(1, 4)
 	at = at.Add(4 * time.Second)
-	p.tell(1, 2)
-	p.tell(2, 2)
-	assert.Equal(t, "\r\x1b[K1 of 2 files, about 4s left\r\x1b[K", screen.String())
+	p.tell(2, 4)
+	p.tell(4, 4)
+	assert.Equal(t, "\r\x1b[K2 of 4 files, about 4s left\r\x1b[K", screen.String())
 }
