@@ -86,8 +86,8 @@ func TestATickIsThereInEveryLanguage(t *testing.T) {
 func TestANameOfAnActIsCutBetweenLetters(t *testing.T) {
 	for letters := range 4 {
 		act := strings.Repeat("x", longestAct-2+letters-1) + "ü fest"
-		p, bad := parsePage(source{path: "saddle/x.md", text: []byte("---\ntitle: X\n---\n\n## Set it\n\n1. " + act + "\n"),
-			file: "x.md", lang: "de"})
+		text := "---\ntitle: X\n---\n\n## Set it\n\n1. " + act + "\n"
+		p, bad := parsePage(source{path: "saddle/x.md", text: []byte(text), file: "x.md", lang: "de"})
 		if p.acts() == nil {
 			t.Fatal(bad)
 		}
