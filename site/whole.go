@@ -15,7 +15,7 @@ import (
 func (g *Guide) whole(p *guidePage, b *block) string {
 	d := desk.Desk{Calculators: g.shelf.calculators, Figures: g.shelf.standing, Overlay: cockpit.Overlay}
 	page := desk.Block{
-		Ask:     desk.Ask{Place: b.place, Units: g.Units, Language: g.reader.Language, Root: rootFrom(p.URL),
+		Ask: desk.Ask{Place: b.place, Units: g.Units, Language: g.reader.Language, Root: rootFrom(p.URL),
 			Ways: strings.Join(g.ways(), " ")},
 		Request: g.Request, Requests: g.Requests,
 	}
