@@ -40,11 +40,14 @@ func (b *tab) drawn() *tab {
 func (b *tab) press(selector string) {
 	b.Helper()
 	b.until(fmt.Sprintf(`document.querySelector(%q)?.checkVisibility()`, selector))
-	// A finger taps a place, not a node: an answer may be written anew between the look and the tap.
-	at := eval[[]float64](b, fmt.Sprintf(`((e) => { e.scrollIntoView({block: "center", behavior: "instant"});
-		const r = e.getClientRects()[0]; return [r.x + r.width / 2, r.y + r.height / 2] })
-		(document.querySelector(%q))`, selector))
-	b.do(chromedp.MouseClickXY(at[0], at[1]))
+	// A finger taps a place, not a node: an answer may be written anew between the look and the tap. It
+	// waits until what it wants lies there and nothing over it.
+	at := fmt.Sprintf(`((e) => { e?.scrollIntoView({block: "center", behavior: "instant"});
+		const r = e?.getClientRects()[0], x = r && r.x + r.width / 2, y = r && r.y + r.height / 2;
+		return r && e.contains(document.elementFromPoint(x, y)) ? [x, y] : [] })(document.querySelector(%q))`, selector)
+	b.until(at + `.length === 2`)
+	place := eval[[]float64](b, at)
+	b.do(chromedp.MouseClickXY(place[0], place[1]))
 }
 
 // write types into one field that a selector finds.

@@ -17,7 +17,7 @@ func TestTextsOfTemplatesAndModulesAreFound(t *testing.T) {
 		{"Licences", "", "templates/base.html"},
 		{"Knee bend {0} ± {1}°. A straight leg is 0.", "", "templates/page/photo.js"},
 		{"{0} page found.", "{0} pages found.", "templates/page/search.js"},
-		{"Your numbers are forgotten.", "", "templates/page/record.js"}, // one of two
+		{"Your numbers are forgotten.", "", "templates/page/owner.js"}, // one of two
 	} {
 		assert.True(t, slices.Contains(list, x), "%v", x)
 	}
