@@ -45,8 +45,8 @@ func (b *tab) press(selector string) {
 	at := fmt.Sprintf(`((e) => { e?.scrollIntoView({block: "center", behavior: "instant"});
 		const r = e?.getClientRects()[0], x = r && r.x + r.width / 2, y = r && r.y + r.height / 2;
 		return r && e.contains(document.elementFromPoint(x, y)) ? [x, y] : [] })(document.querySelector(%q))`, selector)
-	b.until(at + `.length === 2`)
-	place := eval[[]float64](b, at)
+	b.until(`(window.pressedAt = ` + at + `).length === 2`)
+	place := eval[[]float64](b, `window.pressedAt`)
 	b.do(chromedp.MouseClickXY(place[0], place[1]))
 }
 
