@@ -239,7 +239,9 @@ export class Bench {
     if (whole.length) {
       // The first answer's drawing has at least the room of the published one, so that the
       // form below it stays where it is.
-      const tall = before.length ? 0 : one(this.root, ".drawing").offsetHeight;
+      const drawing = one(this.root, ".drawing");
+      const below = this.form.offsetTop > drawing.offsetTop;
+      const tall = below && !before.length ? drawing.offsetHeight : 0;
       this.keep(() => {
         if (!before.length) answer.replaceChildren();
         for (const i of whole) {
