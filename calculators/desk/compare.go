@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"math"
 	"strconv"
 	"strings"
 
@@ -158,12 +157,12 @@ func Drawable(before, after *record.Record, otherBike bool) (from, to *record.Re
 func differences(w *markup.Writer, before, after *record.Record, errors bool) {
 	type row struct {
 		q        *measure.Quantity
-		was, now string
+		was, now *record.Entry // nil where a record has none
 	}
 	var rows []row
 	for _, q := range measure.All() {
-		was, now := textOf(before, q), textOf(after, q)
-		if was != now && q.Is() != measure.List && !strings.HasPrefix(q.Key, "new-") {
+		was, now := readOf(before, q), readOf(after, q)
+		if textOf(was) != textOf(now) && q.Is() != measure.List && !strings.HasPrefix(q.Key, "new-") {
 			rows = append(rows, row{q, was, now})
 		}
 	}
@@ -178,45 +177,57 @@ func differences(w *markup.Writer, before, after *record.Record, errors bool) {
 	w.Raw(`</tr></thead><tbody>`)
 	for _, x := range rows {
 		w.Raw(`<tr><th scope="row">`).Say(x.q.Label).Raw(`</th>`)
-		for _, text := range []string{x.was, x.now} {
+		for _, e := range []*record.Entry{x.was, x.now} {
 			w.Raw(`<td>`)
-			if text == "" {
+			if e == nil {
 				w.Raw(`<span class="unknown">`).Say("not known").Raw(`</span>`)
 			} else {
-				w.Said(said1(x.q, text))
+				w.Said(said1(x.q, e.Text))
 			}
 			w.Raw(`</td>`)
 		}
 		w.Raw(`<td>`)
-		difference(w, x.q, x.was, x.now)
-		if errors {
-			within(w, x.q, x.was, x.now)
+		if x.q.Is() == measure.Number && x.was != nil && x.now != nil {
+			difference(w, x.was, x.now, errors)
 		}
 		w.Raw(`</td></tr>`)
 	}
 	w.Raw(`</tbody></table>`)
 }
 
-// difference says by how much a number differs, and which way.
-func difference(w *markup.Writer, q *measure.Quantity, was, now string) {
-	if q.Is() != measure.Number || was == "" || now == "" {
+// difference says by how much a number differs, and which way; with errors also whether
+// the errors of both measurements explain it.
+func difference(w *markup.Writer, a, b *record.Entry, errors bool) {
+	sign, apart := "+", b.Value-a.Value
+	if apart < 0 {
+		sign, apart = "−", -apart
+	}
+	w.Text(sign).Said(a.Quantity.Amount(apart))
+	if !errors {
 		return
 	}
-	a, b := entryOf(q, was), entryOf(q, now)
-	if a == nil || b == nil {
-		return
+	margin := intake.Margin(a, b)
+	w.Raw(` <small>`)
+	if apart <= margin {
+		w.Say("within the error of measuring, {0}", a.Quantity.Amount(margin))
+	} else {
+		w.Say("more than the error of measuring, {0}", a.Quantity.Amount(margin))
 	}
-	sign := "+"
-	if b.Value < a.Value {
-		sign = "−"
-	}
-	w.Text(sign).Said(q.Amount(math.Abs(b.Value - a.Value)))
+	w.Raw(`</small>`)
 }
 
-// textOf is the canonical text that a record has of a quantity, "" for none.
-func textOf(r *record.Record, q *measure.Quantity) string {
+// readOf returns what a record has of a quantity, nil where nothing of it could be read.
+func readOf(r *record.Record, q *measure.Quantity) *record.Entry {
 	if e := r.Of(q); e != nil && e.Read() {
-		return e.Text
+		return e
 	}
-	return ""
+	return nil
+}
+
+// textOf is the canonical text of a value, "" for none.
+func textOf(e *record.Entry) string {
+	if e == nil {
+		return ""
+	}
+	return e.Text
 }

@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"math"
 	"strconv"
 	"strings"
 
@@ -10,7 +9,6 @@ import (
 	"plumbline/calculators/intake"
 	"plumbline/calculators/links"
 	"plumbline/calculators/markup"
-	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
 	"plumbline/calculators/sheet"
@@ -307,23 +305,4 @@ func set(a Ask) (reply Reply) {
 		reply.Record = append(reply.Record, p)
 	}
 	return reply
-}
-
-// within says of a difference whether the errors of both measurements explain it.
-func within(w *markup.Writer, q *measure.Quantity, was, now string) {
-	if q.Is() != measure.Number || was == "" || now == "" {
-		return
-	}
-	a, b := entryOf(q, was), entryOf(q, now)
-	if a == nil || b == nil {
-		return
-	}
-	margin := 2 * measure.Quadrature(a.SD(), b.SD())
-	w.Raw(` <small>`)
-	if math.Abs(b.Value-a.Value) <= margin {
-		w.Say("within the error of measuring, {0}", q.Amount(margin))
-	} else {
-		w.Say("more than the error of measuring, {0}", q.Amount(margin))
-	}
-	w.Raw(`</small>`)
 }

@@ -18,9 +18,12 @@ type Difference struct {
 	Same   bool // there is no difference, or it is within Margin
 }
 
-// Differences compares what two records say, in the order of the later one. A change of
-// a length counts where it is more than the repeat error of both together at k = 2
-// (JCGM 100:2008, 5.1.2 and 6.2.1).
+// Margin is how far the difference of two values of one quantity may be off by the errors
+// of both, in base units: their repeat errors together at k = 2 (JCGM 100:2008, 5.1.2 and
+// 6.2.1). A larger difference counts as a change.
+func Margin(a, b *record.Entry) float64 { return 2 * measure.Quadrature(a.SD(), b.SD()) }
+
+// Differences compares what two records say, in the order of the later one.
 func Differences(before, after *record.Record) (list []Difference) {
 	for i := range after.Entries {
 		b := &after.Entries[i]
@@ -35,7 +38,7 @@ func Differences(before, after *record.Record) (list []Difference) {
 		switch b.Quantity.Is() {
 		case measure.Number:
 			d.Before, d.After = a.Value, b.Value
-			d.Margin = 2 * measure.Quadrature(a.SD(), b.SD())
+			d.Margin = Margin(a, b)
 			d.Same = math.Abs(b.Value-a.Value) <= d.Margin
 		case measure.Pick:
 			from, _, _ := b.Quantity.Pick(a.Text)
