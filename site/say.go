@@ -54,13 +54,3 @@ func (t teller) Uses(pages []entryView, more int) template.HTML {
 	}
 	return t.Say("Used in {0}.", all)
 }
-
-// The kinds of work that a source may be and the ways in which it may have been read
-// (package literature): the list of sources says them to a reader, so they are written here
-// for the catalogue.
-var _ = []words.English{"randomised trial", "review", "controlled study", "study without a control group",
-	"cross-sectional study", "standard or law", "data set", "textbook or theory", "common practice", "text",
-	"abstract", "data", "second hand", "from memory"}
-
-// sourceWord is one of them.
-func sourceWord(s string) words.English { return words.English(s) }

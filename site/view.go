@@ -384,10 +384,10 @@ func entry1(at string, p *guidePage) entryView {
 }
 
 func (g *Guide) viewSource(s *literature.Source) sourceView {
-	kind, opened := sourceWord(string(s.Strength)).Say(g.reader), sourceWord(string(s.Opened))
-	read := words.Of("Read: {0}.", opened)
-	if s.Strength != "" && string(s.Strength) != string(s.Opened) {
-		read = words.Of("Kind: {0}. Read: {1}.", words.Name(kind), opened)
+	kind := s.Strength.Say(g.reader)
+	read := words.Of("Read: {0}.", s.Opened)
+	if s.Strength != "" && s.Strength != s.Opened {
+		read = words.Of("Kind: {0}. Read: {1}.", words.Name(kind), s.Opened)
 	}
 	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.Authors, "."),
 		Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Where, "."),

@@ -3,8 +3,11 @@
 // exist does not compile, and the engine carries only what it cites.
 package literature
 
-// Access tells how much of a source was read when its numbers were taken over.
-type Access string
+import "plumbline/calculators/words"
+
+// Access tells how much of a source was read when its numbers were taken over. It is a
+// text, because the list of sources says it to a reader.
+type Access = words.English
 
 // The kinds of access.
 const (
@@ -17,8 +20,8 @@ const (
 )
 
 // Strength tells what kind of work a source is, and with it how much weight a
-// single finding in it can bear.
-type Strength string
+// single finding in it can bear; a text as well.
+type Strength = words.English
 
 // The kinds of work.
 const (

@@ -128,7 +128,7 @@ func called(p *packages.Package, c *ast.CallExpr) string {
 
 // named is a type's name with its package's path, "" for a type without.
 func named(t types.Type) string {
-	if n, ok := t.(*types.Named); ok && n.Obj().Pkg() != nil {
+	if n, ok := types.Unalias(t).(*types.Named); ok && n.Obj().Pkg() != nil {
 		return n.Obj().Pkg().Path() + "." + n.Obj().Name()
 	}
 	return ""
