@@ -64,7 +64,7 @@ func TestThePhoneOnTheBenchFindsThePreview(t *testing.T) {
 			lines = append(lines, l)
 		case err := <-ended:
 			t.Fatal(err)
-		case <-time.After(20 * time.Second):
+		case <-time.After(2 * time.Minute):
 			t.Fatal("the preview does not start")
 		}
 	}
