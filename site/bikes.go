@@ -50,7 +50,7 @@ func (g *Guide) readBikes() (bad []Mistake) {
 		}
 		b, more := readBike(s)
 		title := strings.ToLower(b.title())
-		if other := named[title]; other != "" {
+		if other := named[title]; title != "" && other != "" {
 			more = append(more, Mistake{s.file, 1, 1, "“" + b.title() + "” is the name of the bike in " + other +
 				" too", "give this one another name or year"})
 		}

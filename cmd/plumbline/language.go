@@ -19,7 +19,7 @@ type spoken struct {
 func (s spoken) reader(units string) (*words.Reader, error) {
 	c := catalogue.Built(s.Language)
 	if c == nil && !catalogue.English(s.Language) {
-		return nil, refusal{statusUsage, fmt.Sprintf("nothing is said in the language %q. There are %s.", s.Language,
+		return nil, refusal{statusUsage, fmt.Sprintf("this guide does not speak %q; its languages are %s.", s.Language,
 			strings.Join(append([]string{"en"}, catalogue.BuiltIn()...), ", "))}
 	}
 	return &words.Reader{Language: c.Language(), Units: units}, nil
