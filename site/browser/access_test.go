@@ -61,6 +61,7 @@ const spaced = `* { line-height: 1.5 !important; letter-spacing: 0.12em !importa
 // TestTextMayGrow sets letters of twice the size, and text with the spacing of WCAG 2.2,
 // 1.4.4 and 1.4.12, on a phone and on the narrowest window of 1.4.10.
 func TestTextMayGrow(t *testing.T) {
+	t.Parallel()
 	for _, page := range kindsOfPages {
 		b := open(t, page)
 		if eval[bool](b, `!!document.querySelector(".bench")`) {
@@ -139,6 +140,7 @@ var (
 
 // TestWhateverCanBeOperatedHasAName asks the trees of pages.
 func TestWhateverCanBeOperatedHasAName(t *testing.T) {
+	t.Parallel()
 	for _, page := range kindsOfPages {
 		b := open(t, page)
 		if eval[bool](b, `!!document.querySelector(".bench")`) {
@@ -155,6 +157,7 @@ func TestWhateverCanBeOperatedHasAName(t *testing.T) {
 // TestTheTreesOfPages compares what a screen reader has of one page of each kind with the
 // files in testdata/tree. Whoever changes one reads the difference as somebody who hears it.
 func TestTheTreesOfPages(t *testing.T) {
+	t.Parallel()
 	for name, page := range map[string]string{"chapter": chapter, "symptoms": symptomPage, "prepare": preparePage} {
 		b := open(t, page)
 		if page == chapter {
@@ -207,6 +210,7 @@ func (b *tab) key(k string) {
 // TestTheChapterIsWalkedByKeyboard goes from the top to the answer with Tab alone: the
 // skip link comes first, every stop is in view and has an outline, and nothing traps.
 func TestTheChapterIsWalkedByKeyboard(t *testing.T) {
+	t.Parallel()
 	for _, page := range []string{chapter, setupPage, symptomPage, preparePage} {
 		b := open(t, page)
 		if page == chapter {
@@ -247,6 +251,7 @@ func TestTheChapterIsWalkedByKeyboard(t *testing.T) {
 // TestAnErrorOnTheSheetIsAnnounced: Enter in a field that cannot be read says why, to
 // those who hear the page too.
 func TestAnErrorOnTheSheetIsAnnounced(t *testing.T) {
+	t.Parallel()
 	b := open(t, setupPage).drawn()
 	b.write(".entry-line [name=now]", "abc")
 	b.key(kb.Enter)
@@ -259,6 +264,7 @@ func TestAnErrorOnTheSheetIsAnnounced(t *testing.T) {
 // TestSpotsAreLargeAndApart measures what a finger hits on the picture of the symptoms:
 // 24 px at least (WCAG 2.2, 2.5.8), and none lies over another.
 func TestSpotsAreLargeAndApart(t *testing.T) {
+	t.Parallel()
 	for _, width := range []int64{320, 360, 390, 1360} {
 		b := open(t, symptomPage, chromedp.EmulateViewport(width, 844))
 		spots := eval[[][]float64](b, `[...document.querySelectorAll("main svg a")].filter((a) => a.checkVisibility())

@@ -55,6 +55,7 @@ type span struct{ Top, Bottom float64 }
 // field is within 1.2 screens and the answer in view with it, and both stay in view once
 // the field has the focus and a keyboard takes its part of the screen.
 func TestEveryAnswerComesSoonAndStaysWhileTyping(t *testing.T) {
+	t.Parallel()
 	for _, path := range answering(t) {
 		t.Run(path, func(t *testing.T) {
 			t.Parallel()
@@ -103,6 +104,7 @@ func TestEveryAnswerComesSoonAndStaysWhileTyping(t *testing.T) {
 // TestNoTableRunsOutOfAPhone opens the chapters with tables on a phone:
 // what does not fit is a card, and no cell runs out of its own box.
 func TestNoTableRunsOutOfAPhone(t *testing.T) {
+	t.Parallel()
 	for _, path := range []string{chapter, "/frame/choosing-a-size.html", "/feet/crank-length.html",
 		"/frame/sag.html"} {
 		b := open(t, path, chromedp.EmulateViewport(phoneWide, phoneHigh)).ready()

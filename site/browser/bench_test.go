@@ -34,6 +34,7 @@ func same(t testing.TB, fragment string) string {
 }
 
 func TestTypedNumbersAreAnsweredAsNativeCodeAnswersThem(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter).ready()
 	if !strings.Contains(b.text(".bench .whose"), "Worked example") {
 		t.Errorf("before anything is typed the bench says %q", b.text(".bench .whose"))
@@ -72,6 +73,7 @@ func drawnAt(b *tab) float64 {
 }
 
 func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830").ready()
 	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	before := b.text(".value b")
@@ -103,6 +105,7 @@ func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
 }
 
 func TestUnitsChangeWhatIsShownAndNotWhatIsKept(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830&strange=a%20b").ready()
 	b.typed("crank-length", "nonsense")
 	b.until(`document.querySelector("[aria-invalid]")`)
@@ -127,6 +130,7 @@ func TestUnitsChangeWhatIsShownAndNotWhatIsKept(t *testing.T) {
 }
 
 func TestFocusCaretAndOpenDetailsSurviveAnAnswer(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830").ready()
 	b.typed("seat-angle", "75")
 	eval[bool](b, `(f => { f.setSelectionRange(1, 1); return true })(document.querySelector("[name=seat-angle]"))`)
@@ -140,6 +144,7 @@ func TestFocusCaretAndOpenDetailsSurviveAnAnswer(t *testing.T) {
 }
 
 func TestAnAnswerTouchesOnlyWhatDiffers(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830").ready()
 	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	eval[bool](
@@ -160,6 +165,7 @@ func TestAnAnswerTouchesOnlyWhatDiffers(t *testing.T) {
 }
 
 func TestEnterComputesAndLeavesThePage(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter).ready()
 	b.typed("inseam", "830\r")
 	b.until(`location.hash.includes("inseam=830")`)
@@ -169,6 +175,7 @@ func TestEnterComputesAndLeavesThePage(t *testing.T) {
 }
 
 func TestWithoutScriptThePageIsComplete(t *testing.T) {
+	t.Parallel()
 	off := chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
 		_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled,
 			emulation.SetScriptExecutionDisabledParams{Value: true})
@@ -190,6 +197,7 @@ func TestWithoutScriptThePageIsComplete(t *testing.T) {
 }
 
 func TestABlockedEngineIsToldAndTheExampleStands(t *testing.T) {
+	t.Parallel()
 	// Another server is another origin, with nothing of the engine in a cache.
 	without := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if strings.HasSuffix(r.URL.Path, ".wasm") {
@@ -218,6 +226,7 @@ const watched = `{ const Real = Worker; window.made = [];
 	} }; }`
 
 func TestAKilledEngineIsReplacedAndAskedAgain(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter, onNew(watched)).ready()
 	b.typed("inseam", "830")
 	b.until(`location.hash.includes("inseam=830")`)
@@ -238,6 +247,7 @@ func TestAKilledEngineIsReplacedAndAskedAgain(t *testing.T) {
 }
 
 func TestUseThisWritesIntoTheRecordAndSaysSo(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830").ready()
 	b.until(`document.querySelector("[data-use=saddle-height]")`)
 	b.press("[data-use=saddle-height]")
@@ -259,6 +269,7 @@ func TestUseThisWritesIntoTheRecordAndSaysSo(t *testing.T) {
 
 // A browser that translates a page puts elements of its own around the words.
 func TestAPageWithElementsOfTheBrowsersOwnIsAnsweredWhole(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830").ready()
 	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
 	eval[bool](b, `(() => {
@@ -285,6 +296,7 @@ func TestAPageWithElementsOfTheBrowsersOwnIsAnsweredWhole(t *testing.T) {
 }
 
 func TestTheAddressIsRewrittenSeldom(t *testing.T) {
+	t.Parallel()
 	count := `{ const real = history.replaceState; window.times = [];
 		history.replaceState = function (...a) { times.push(performance.now());
 		return real.apply(this, a); }; }`
@@ -305,6 +317,7 @@ func TestTheAddressIsRewrittenSeldom(t *testing.T) {
 }
 
 func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/frame/reading-a-geometry-chart.html#reach=455").ready()
 	b.until(`document.querySelector(".play.offer").checkVisibility()`)
 	b.do(chromedp.Click(chromedp.CSS(".play.offer button")))
@@ -348,6 +361,7 @@ func TestTheExamplesNumbersCanBePlayedWithAndAreNobodys(t *testing.T) {
 }
 
 func TestFiguresAreDrawnAtTheReadersSize(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/start/measure-yourself.html").ready()
 	drawn := func() string {
 		return eval[string](b, `[...document.querySelectorAll(".plate svg")].map((s) => s.outerHTML).join("")`)

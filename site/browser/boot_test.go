@@ -13,6 +13,7 @@ import (
 // TestWhatCannotBeLoadedIsSaidAndTriedAgain withholds a module, or an engine, until the
 // reader asks again.
 func TestWhatCannotBeLoadedIsSaidAndTriedAgain(t *testing.T) {
+	t.Parallel()
 	for _, missing := range []string{"/patch.js", "/worker.js", ".wasm"} {
 		t.Run(missing, func(t *testing.T) {
 			var back atomic.Bool
@@ -48,6 +49,7 @@ func TestWhatCannotBeLoadedIsSaidAndTriedAgain(t *testing.T) {
 }
 
 func TestAPageThatIsOpenedAsAFileAsksForAWebServer(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/404.html")
 	b.mayError = true // modules are refused there, and the console says so
 	b.do(chromedp.Navigate("file://" + folder + chapter))

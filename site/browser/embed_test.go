@@ -47,8 +47,9 @@ const (
 // change; the frame takes the height of what it shows, and the page around it learns
 // nothing else.
 func TestACalculatorComputesOnAPageOfAnotherSite(t *testing.T) {
+	t.Parallel()
 	s := elsewhere(t)
-	ctx, cancel := chromedp.NewContext(chromium)
+	ctx, cancel := visitor(t)
 	defer cancel()
 	ctx, stop := context.WithTimeout(ctx, time.Minute)
 	defer stop()
@@ -111,6 +112,7 @@ const frameAnswer = `/\b7[4-6]\d\b/.test(document.querySelector(".strip").textCo
 
 // TestFirefoxComputesOnAPageOfAnotherSite does the same in the other browser.
 func TestFirefoxComputesOnAPageOfAnotherSite(t *testing.T) {
+	t.Parallel()
 	f := openFox(t)
 	s := elsewhere(t)
 	f.ask("browsingContext.navigate", fmt.Sprintf(`{"context": %q, "url": %q, "wait": "complete"}`, f.tab, s.URL+"/"))

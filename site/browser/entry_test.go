@@ -9,6 +9,7 @@ import (
 )
 
 func TestWhatWasLikelyMeantIsOneTap(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter).ready()
 	b.typed("inseam", "83")
 	b.until(`document.querySelector("#saddle-height-1-inseam-p .mend")`)
@@ -24,6 +25,7 @@ func TestWhatWasLikelyMeantIsOneTap(t *testing.T) {
 }
 
 func TestAUnitIsTappedAndNoValueChanges(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830").ready()
 	tap := `(document.querySelector("[data-unit-of=inseam]").click(), true)`
 	b.until(`document.querySelector("[name=inseam]").value === "830"`)
@@ -48,6 +50,7 @@ func TestAUnitIsTappedAndNoValueChanges(t *testing.T) {
 }
 
 func TestAFieldStaysWhereItIsWhileSomebodyTypes(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter, chromedp.EmulateViewport(390, 844)).ready()
 	eval[bool](
 		b,
@@ -69,6 +72,7 @@ func TestAFieldStaysWhereItIsWhileSomebodyTypes(t *testing.T) {
 }
 
 func TestAPastedChartIsMendedAndBecomesTheBike(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/frame/choosing-a-size.html#inseam=830").ready()
 	const pasted = "Geometry\tS\tM\nReach (mm)\t435\t460\nStack (mm)\t610\t625\nHead tube angle\t65,5°\tx65\n" +
 		"Seat angle\t76.8°\t76.5°\nSeat tube length\t390\t420\nETT\t578\t603"
@@ -105,6 +109,7 @@ func TestAPastedChartIsMendedAndBecomesTheBike(t *testing.T) {
 }
 
 func TestReadingsAreWrittenWhereTheyAreExplained(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/start/measure-yourself.html", chromedp.EmulateViewport(390, 844)).ready()
 	const place = `[data-reading=inseam]`
 	b.until(`document.querySelector("` + place + ` input")`)
@@ -143,6 +148,7 @@ func TestReadingsAreWrittenWhereTheyAreExplained(t *testing.T) {
 }
 
 func TestWhatOneSetsGoesToTheSheetAndWhatDescribesDoesNot(t *testing.T) {
+	t.Parallel()
 	const rider = "inseam=830&stature=1740&hand-length=188&grip-x=456&grip-y=721"
 	b := open(t, "/cockpit/levers-and-grips.html#lever-angle=40&"+rider).ready()
 	b.press(`#lever-setup-1 [data-use="lever-angle lever-reach"]`)

@@ -77,6 +77,7 @@ const vanished = `(() => {
 // TestNothingVanishesInForcedColours: where the system lays down the colours (CSS Color
 // Adjustment, forced-colors) every text, line and field still stands out from what is behind it.
 func TestNothingVanishesInForcedColours(t *testing.T) {
+	t.Parallel()
 	viewed(t, func(b *tab, name string) {
 		b.media("forced-colors", "active")
 		if !eval[bool](b, `matchMedia("(forced-colors: active)").matches`) {
@@ -91,6 +92,7 @@ func TestNothingVanishesInForcedColours(t *testing.T) {
 // TestNothingSticksOutAtFourHundredPercent has the window that a screen of 1280 × 1024 has
 // left at 400 % (WCAG 2.2, 1.4.10): 320 × 256. What can be used there is in the window's width.
 func TestNothingSticksOutAtFourHundredPercent(t *testing.T) {
+	t.Parallel()
 	viewed(t, func(b *tab, name string) {
 		b.do(chromedp.EmulateViewport(320, 256))
 		if got := eval[[]string](b, over); got[0] != "0" || len(got) > 1 {
@@ -113,6 +115,7 @@ func TestNothingSticksOutAtFourHundredPercent(t *testing.T) {
 // TestNothingMovesForWhoWantsNoMotion: no animation and no transition runs, also after a
 // press, and nothing scrolls smoothly.
 func TestNothingMovesForWhoWantsNoMotion(t *testing.T) {
+	t.Parallel()
 	viewed(t, func(b *tab, name string) {
 		b.media("prefers-reduced-motion", "reduce")
 		if name == "chapter" {
@@ -135,6 +138,7 @@ func TestNothingMovesForWhoWantsNoMotion(t *testing.T) {
 // TestTheGarageIsWalkedByKeyboard opens the walk through the acts, does one, turns the page
 // and closes it, with keys alone; focus stays inside it and comes back to the button.
 func TestTheGarageIsWalkedByKeyboard(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830&saddle-height=722", chromedp.EmulateViewport(390, 844)).ready()
 	defer eval[bool](b, `(localStorage.clear(), sessionStorage.clear(), true)`)
 	b.until(`document.querySelector(".garage button")?.checkVisibility()`)

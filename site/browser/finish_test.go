@@ -36,7 +36,8 @@ func (b *tab) drawn() *tab {
 	return b
 }
 
-// press clicks on the first element that a selector finds, as a finger does.
+// press clicks on the first element that a selector finds, as a finger does: on a place
+// where it has come to rest.
 func (b *tab) press(selector string) {
 	b.Helper()
 	b.until(fmt.Sprintf(`document.querySelector(%q)?.checkVisibility()`, selector))
@@ -45,7 +46,8 @@ func (b *tab) press(selector string) {
 	at := fmt.Sprintf(`((e) => { e?.scrollIntoView({block: "center", behavior: "instant"});
 		const r = e?.getClientRects()[0], x = r && r.x + r.width / 2, y = r && r.y + r.height / 2;
 		return r && e.contains(document.elementFromPoint(x, y)) ? [x, y] : [] })(document.querySelector(%q))`, selector)
-	b.until(`(window.pressedAt = ` + at + `).length === 2`)
+	b.until(`((before, now) => (window.pressedAt = now).length === 2 && before?.join() === now.join())(
+		window.pressedAt, ` + at + `)`)
 	place := eval[[]float64](b, `window.pressedAt`)
 	b.do(chromedp.MouseClickXY(place[0], place[1]))
 }
@@ -132,6 +134,7 @@ func fullRecord() string {
 }
 
 func TestTheFullSetupSheetPrintsOnOnePage(t *testing.T) {
+	t.Parallel()
 	for _, paper := range []struct {
 		name          string
 		width, height float64 // inches
@@ -157,6 +160,7 @@ func TestTheFullSetupSheetPrintsOnOnePage(t *testing.T) {
 }
 
 func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
+	t.Parallel()
 	b := open(t, setupPage+"#inseam=830&saddle-height=736%C2%B12&from=saddle-height.saddle-height&later-key=kept",
 		chromedp.EmulateViewport(390, 844)).drawn()
 	eval[bool](
@@ -191,6 +195,7 @@ func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
 }
 
 func TestUseThisKeepsWhatTheBikeHas(t *testing.T) {
+	t.Parallel()
 	b := open(
 		t,
 		chapter+"#inseam=830&crank-length=170&saddle-height=722&saddle-height.unit=cm&saddle-height.on=2026-01-02",
@@ -211,6 +216,7 @@ func TestUseThisKeepsWhatTheBikeHas(t *testing.T) {
 }
 
 func TestFilesComeBackAndSaySoWhereTheyAreNewer(t *testing.T) {
+	t.Parallel()
 	saved := onNew(
 		`globalThis.saved = []; const make = URL.createObjectURL;
 			URL.createObjectURL = (blob) =>
@@ -263,6 +269,7 @@ func (b *tab) choose(text, name string) {
 }
 
 func TestTwoSheetsInTwoTabsKeepEachOthersEntries(t *testing.T) {
+	t.Parallel()
 	a := open(t, setupPage).drawn()
 	defer eval[bool](a, `(localStorage.clear(), true)`)
 	a.keeps()
@@ -295,6 +302,7 @@ func TestTwoSheetsInTwoTabsKeepEachOthersEntries(t *testing.T) {
 // TestANewcomerReachesAPrintedSheet walks the way through the guide on a phone with
 // nothing but what a tape gives.
 func TestANewcomerReachesAPrintedSheet(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/index.html", chromedp.EmulateViewport(390, 844))
 	b.press(".path li:nth-child(1) a")
 	b.until(`location.pathname.endsWith("before-you-touch-a-bolt.html")`)
@@ -369,6 +377,7 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 }
 
 func TestAClientIsLedThroughAndSendsItBack(t *testing.T) {
+	t.Parallel()
 	shared := onNew(`navigator.share = async (what) => { globalThis.shared = what }`)
 	ask := "ask=stature+inseam+foot-length+pedals&ask.by=Larch+Hollow&ask.note=Bring+shoes." +
 		"&ask.reply=mailto:workshop@example.org&ask.health=yes"
@@ -507,6 +516,7 @@ func (b *tab) scan(selector string) string {
 }
 
 func TestAFitterComposesARequest(t *testing.T) {
+	t.Parallel()
 	b := open(t, preparePage).drawn()
 	if got := b.text(".asking"); !strings.Contains(got, "Larch Hollow Cycles asks") {
 		t.Errorf("the guide's own request reads %q", got)
@@ -555,6 +565,7 @@ func TestAFitterComposesARequest(t *testing.T) {
 }
 
 func TestASymptomLeadsFromTheDrawingToItsCauses(t *testing.T) {
+	t.Parallel()
 	b := open(t, symptomPage, chromedp.EmulateViewport(390, 844))
 	b.press(".symptoms svg.narrow .spot")
 	b.until(`location.hash.startsWith("#symptoms-1-at-")`)
@@ -569,6 +580,7 @@ func TestASymptomLeadsFromTheDrawingToItsCauses(t *testing.T) {
 }
 
 func TestOthersTextInTheAddressIsOnlyText(t *testing.T) {
+	t.Parallel()
 	const evil = `<img src=x onerror="document.title='broken'"><script>document.title='broken'</script>`
 	fields := url.Values{}
 	for _, key := range []string{"name", "note", "ask.by", "ask.note", "ask", "ask-ache", "ask-riding", "inseam",

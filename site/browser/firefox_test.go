@@ -171,6 +171,7 @@ func (f *fox) pdf(width, height float64) []byte {
 }
 
 func TestFirefoxAnswersAndPrintsAsChromiumDoes(t *testing.T) {
+	t.Parallel()
 	f := openFox(t)
 	f.show(chapter + "#inseam=830")
 	f.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)

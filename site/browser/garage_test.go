@@ -18,6 +18,7 @@ globalThis.SpeechSynthesisUtterance = function (text) { this.text = text };
 speechSynthesis.speak = (words) => heard.push([words.voice.name, words.text]);`
 
 func TestARiderSetsTheSaddleWithDirtyHands(t *testing.T) {
+	t.Parallel()
 	const numbers = "#inseam=830&crank-length=170&saddle-height=736&from=saddle-height.saddle-height" +
 		"&saddle-height.was=722"
 	b := open(t, chapter+numbers, onNew(device), chromedp.EmulateViewport(390, 844)).ready()
@@ -74,6 +75,7 @@ func TestARiderSetsTheSaddleWithDirtyHands(t *testing.T) {
 
 // Without a voice of its own a device is not offered one that sends the text away.
 func TestNoTextIsReadByAVoiceElsewhere(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter, onNew(device+`globalThis.noVoice = true`)).ready()
 	b.press(".garage button")
 	b.until(`document.querySelector(".walk-through[open]")`)
@@ -87,6 +89,7 @@ func TestNoTextIsReadByAVoiceElsewhere(t *testing.T) {
 }
 
 func TestTwoSymptomsGiveOneChangeOnTheSheet(t *testing.T) {
+	t.Parallel()
 	b := open(t, symptomPage+"#saddle-tilt=1&saddle-height=730&spacers=15", chromedp.EmulateViewport(390, 844))
 	defer eval[bool](b, `(localStorage.clear(), sessionStorage.clear(), true)`)
 	b.press("[data-symptom=seat-sore]")
@@ -106,6 +109,7 @@ func TestTwoSymptomsGiveOneChangeOnTheSheet(t *testing.T) {
 // On a phone one symptom is open at a time, and every number on the drawing is large
 // enough for a finger (WCAG 2.2, 2.5.8).
 func TestAPhoneShowsOneSymptom(t *testing.T) {
+	t.Parallel()
 	b := open(t, symptomPage, chromedp.EmulateViewport(390, 844))
 	b.press(".symptoms .symptom:nth-of-type(1) summary")
 	b.press(".symptoms .places > li:nth-child(3) summary")

@@ -21,6 +21,7 @@ import (
 // TestWhoSavesDataLoadsTheEngineWhenItIsWanted has a browser that says so (Save-Data in the
 // Network Information API): no engine comes and nothing is kept, until a field is reached for.
 func TestWhoSavesDataLoadsTheEngineWhenItIsWanted(t *testing.T) {
+	t.Parallel()
 	var mu sync.Mutex
 	var heavy []string
 	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
@@ -51,6 +52,7 @@ func TestWhoSavesDataLoadsTheEngineWhenItIsWanted(t *testing.T) {
 // TestAHostThatCompressesLittleServesTheGuide sends each file as it is, or all of them
 // compressed with gzip, and in either case nothing as application/wasm.
 func TestAHostThatCompressesLittleServesTheGuide(t *testing.T) {
+	t.Parallel()
 	for _, coding := range []string{"", "gzip"} {
 		t.Run("coding "+coding, func(t *testing.T) {
 			files := http.FileServerFS(published)
@@ -88,6 +90,7 @@ func TestAHostThatCompressesLittleServesTheGuide(t *testing.T) {
 // TestAPageWithoutScriptIsWhole switches scripts off: the worked example, its drawing and
 // its acts are there, nothing is offered that needs a script, and no room is left for it.
 func TestAPageWithoutScriptIsWhole(t *testing.T) {
+	t.Parallel()
 	off := chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
 		_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled,
 			emulation.SetScriptExecutionDisabledParams{Value: true})

@@ -12,6 +12,7 @@ import (
 // TestAStrayPercentSignStopsNothing: neither an anchor nor a record with one keeps the
 // page's script from starting.
 func TestAStrayPercentSignStopsNothing(t *testing.T) {
+	t.Parallel()
 	for _, hash := range []string{"#50%", "#%E0%A4%A", "#inseam=83%&at=50%", "#%=%&inseam=830", "#at=%"} {
 		b := open(t, chapter+hash).ready()
 		b.typed("inseam", "841")
@@ -21,6 +22,7 @@ func TestAStrayPercentSignStopsNothing(t *testing.T) {
 
 // TestALinkCorrectedInTheSameTabIsHeard: who typed O for 0 mends the address.
 func TestALinkCorrectedInTheSameTabIsHeard(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=84O").ready()
 	b.until(`document.querySelector("[name=inseam]").value === "84O"`)
 	b.until(`document.querySelector("[name=inseam][aria-invalid=true]")`)
@@ -44,6 +46,7 @@ const deadly = `{ const Real = Worker; window.lost = 0; window.asked = []; windo
 // TestWhatKilledTheWorkerIsNotAskedAgain: it is told beside the form, and the next number
 // is answered by a new worker.
 func TestWhatKilledTheWorkerIsNotAskedAgain(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter, onNew(deadly)).ready()
 	b.typed("inseam", "830")
 	b.until(`location.hash.includes("inseam=830")`)

@@ -88,9 +88,11 @@ func sheetOf(t *testing.T) string {
 }
 
 func TestNoLabelCoversAnotherOrLeavesTheFrame(t *testing.T) {
+	t.Parallel()
 	at := sheetOf(t)
 	for _, c := range catalog.All() {
 		t.Run(c.Name, func(t *testing.T) {
+			t.Parallel()
 			b := openAt(t, at, "/")
 			figures, inputs := draw(c)
 			if len(figures) < drawings/2 {
@@ -163,6 +165,7 @@ func draw(c *calculators.Calculator) (drawn []*drawing.Figure, inputs []string) 
 
 // The standing figures, at their example and at the sizes of small and large riders.
 func TestNoLabelOfAStandingFigureCoversAnother(t *testing.T) {
+	t.Parallel()
 	b := openAt(t, sheetOf(t), "/")
 	for _, s := range catalog.Pictures() {
 		t.Run(s.Name, func(t *testing.T) {

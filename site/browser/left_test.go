@@ -11,6 +11,7 @@ import (
 // What is typed, ticked and chosen is there again when a page was left or read anew.
 
 func TestWhatCouldNotBeReadIsThereAgainAfterAReload(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830").ready()
 	b.typed("inseam", "84x")
 	b.until(`document.querySelector("[name=inseam]").getAttribute("aria-invalid")`)
@@ -33,6 +34,7 @@ func TestWhatCouldNotBeReadIsThereAgainAfterAReload(t *testing.T) {
 }
 
 func TestTicksAndTheChosenBikeAreThereAgainAfterAReload(t *testing.T) {
+	t.Parallel()
 	b := open(t, setupPage+"#inseam=830&bike=Trail").drawn()
 	b.press("[data-do=add-bike]")
 	b.write("[name=bike-name]", "Hardtail")
@@ -64,6 +66,7 @@ func TestTicksAndTheChosenBikeAreThereAgainAfterAReload(t *testing.T) {
 
 // Devices keep what the version of the guide before this one wrote.
 func TestWhatAnEarlierVersionKeptIsRead(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter, onNew(`if (!localStorage.plumbline) localStorage.plumbline =
 		'{"version":1,"record":"inseam=841&bike=Trail&saddle-height=742"}'`)).ready()
 	defer eval[bool](b, `(localStorage.clear(), true)`)
@@ -86,6 +89,7 @@ func TestWhatAnEarlierVersionKeptIsRead(t *testing.T) {
 }
 
 func TestAFileOfSeveralRidersIsOpenedBesideOnesOwn(t *testing.T) {
+	t.Parallel()
 	a := open(t, setupPage+"#name=Rowan&inseam=830&bike=Trail").drawn()
 	a.press("[data-do=add-bike]")
 	a.write("[name=bike-name]", "Hardtail")

@@ -14,10 +14,11 @@ import (
 // TestLongWordsFitAPhone publishes a shop whose language writes words of fifty letters, and
 // opens its pages on a narrow and on a common phone: nothing may stand out of the page.
 func TestLongWordsFitAPhone(t *testing.T) {
+	t.Parallel()
 	g, mistakes := site.Load("testdata/longwords")
 	require.Empty(t, mistakes)
 	dir := t.TempDir() + "/guide"
-	_, err := site.Publish(t.Context(), g, dir, site.Options{})
+	_, err := site.Publish(t.Context(), g, dir, site.Options{Quick: true})
 	require.NoError(t, err)
 	s := httptest.NewServer(site.Handler(dir))
 	defer s.Close()

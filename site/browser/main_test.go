@@ -60,9 +60,12 @@ func run(m *testing.M) int {
 	server = httptest.NewServer(site.Handler(dir + "/guide"))
 	defer server.Close()
 	options := append(chromedp.DefaultExecAllocatorOptions[:],
-		chromedp.ExecPath(program), chromedp.NoSandbox, chromedp.DisableGPU, chromedp.Flag("disable-quic", true),
-		chromedp.Flag("disable-component-update", true), chromedp.Flag("disable-sync",
-			true), chromedp.Flag("disable-background-networking", true))
+		chromedp.ExecPath(program), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-component-update", true),
+		chromedp.Flag("disable-sync", true), chromedp.Flag("disable-background-networking", true),
+		// Each tab has a window, and a window's own buttons, which nobody sees, are pages
+		// too: they cost as much time as what is tested.
+		chromedp.Flag("disable-features", "Translate,InitialWebUI,WebUIReloadButton,WebUIToolbar"))
 	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...)
 	defer stop()
 	var close context.CancelFunc

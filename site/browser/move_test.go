@@ -13,6 +13,7 @@ import (
 // large at each as before, while the record stays as it is. Whoever wants no motion has
 // the slider alone. Without script the states stand beside one another.
 func TestAFigureMovesAndTheRecordDoesNot(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/frame/sag.html#fork-travel=160").ready()
 	eval[bool](b, `(() => {
 		window.m = document.querySelector(".moves");
@@ -54,6 +55,7 @@ func TestAFigureMovesAndTheRecordDoesNot(t *testing.T) {
 }
 
 func TestWithoutScriptAFigureShowsItsStates(t *testing.T) {
+	t.Parallel()
 	off := chromedp.Func(func(ctx context.Context, t *chromedp.Target) error {
 		_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled,
 			emulation.SetScriptExecutionDisabledParams{Value: true})

@@ -61,6 +61,7 @@ var hasForm = regexp.MustCompile(`data-calculator="([^"]+)"|data-reading=|data-p
 
 // The judge of the console at the end of each tab is part of this test.
 func TestNonsenseIsToldBesideItsFieldAndNothingIsLost(t *testing.T) {
+	t.Parallel()
 	seen := map[string]bool{}
 	err := fs.WalkDir(published, ".", func(path string, _ fs.DirEntry, err error) error {
 		if err != nil || !strings.HasSuffix(path, ".html") || strings.HasPrefix(path, "de/") {
@@ -95,6 +96,7 @@ func TestNonsenseIsToldBesideItsFieldAndNothingIsLost(t *testing.T) {
 }
 
 func typeNonsense(t *testing.T, path string) {
+	t.Parallel()
 	b := open(t, path).ready()
 	b.until(`[...document.querySelectorAll(".bench fieldset")].every((f) => !f.disabled)`)
 	b.until(`[...document.querySelectorAll("[data-reading], [data-pasted]")].every((p) => p.firstChild)`)
@@ -121,6 +123,7 @@ func typeNonsense(t *testing.T, path string) {
 
 // A megabyte in one field is refused as a whole, before any field is read, and stays.
 func TestAMegabyteIsToldAndStays(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter).ready()
 	eval[bool](b, `((f) => {
 		f.value = "7x".repeat(2 ** 19);
@@ -139,6 +142,7 @@ func TestAMegabyteIsToldAndStays(t *testing.T) {
 }
 
 func TestNonsenseOnTheSheetIsToldAndKept(t *testing.T) {
+	t.Parallel()
 	b := open(t, setupPage).drawn()
 	b.set("select[name=key]", "saddle-height")
 	for _, text := range nonsense {

@@ -33,6 +33,7 @@ const left = `Promise.all([caches.keys(), navigator.serviceWorker.getRegistratio
 func awaited[T any](b *tab, js string) T { return eval[T](b, js, chromedp.EvalAwaitPromise) }
 
 func TestTheSecondVisitNeedsNoServer(t *testing.T) {
+	t.Parallel()
 	var gone atomic.Bool
 	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if gone.Load() {
@@ -80,6 +81,7 @@ func anotherGuide(t *testing.T) http.Handler {
 }
 
 func TestAnUpdateKeepsWhatIsTypedAndMixesNoVersions(t *testing.T) {
+	t.Parallel()
 	next := anotherGuide(t)
 	var now atomic.Pointer[http.Handler]
 	now.Store(&server.Config.Handler)
@@ -117,6 +119,7 @@ func TestAnUpdateKeepsWhatIsTypedAndMixesNoVersions(t *testing.T) {
 }
 
 func TestTwoGuidesOnOneHostKeepApartAndLeaveNothing(t *testing.T) {
+	t.Parallel()
 	other := anotherGuide(t)
 	var gone atomic.Bool
 	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {

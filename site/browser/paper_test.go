@@ -10,6 +10,7 @@ import (
 // TestFormsPrintAsLines looks at forms as paper shows them: each field is a line without a
 // hint in it, and no fold hides any of them.
 func TestFormsPrintAsLines(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		page   string
 		fields int

@@ -185,6 +185,7 @@ func (b *tab) near(what string, got, want float64) {
 }
 
 func TestAKneeIsReadOffAPhotoAndUsed(t *testing.T) {
+	t.Parallel()
 	b := reader(t, "#inseam=830&saddle-height=735").pick(keep(t, "knee.png", asPNG(t, scene(1))))
 	if got := b.text(".photo [role=status]"); got != "Click the hip." {
 		t.Errorf("before a click the sheet says %q", got)
@@ -235,6 +236,7 @@ func TestAKneeIsReadOffAPhotoAndUsed(t *testing.T) {
 }
 
 func TestAKneeIsReadOffAPhotoByKeys(t *testing.T) {
+	t.Parallel()
 	b := reader(t, "").pick(keep(t, "knee.png", asPNG(t, scene(1))))
 	eval[bool](b, `(document.querySelector("#photo-file").focus(), true)`)
 	press := func(key string, times int, shift bool) {
@@ -326,6 +328,7 @@ func (b *tab) cross(i int) (s spot) {
 
 // A thumb places roughly and then slides the detail under the cross.
 func TestADetailIsSlidUnderItsCrossOnAPhone(t *testing.T) {
+	t.Parallel()
 	b := reader(t, "", chromedp.EmulateViewport(390, 844)).pick(keep(t, "knee.png", asPNG(t, scene(1))))
 	for _, s := range stickers {
 		b.click(spot{s.x + 25, s.y - 20})
@@ -382,6 +385,7 @@ func TestADetailIsSlidUnderItsCrossOnAPhone(t *testing.T) {
 }
 
 func TestWhatIsNoPhotoIsRefusedWithAReason(t *testing.T) {
+	t.Parallel()
 	huge := image.NewPaletted(image.Rect(0, 0, 12000, 9000), color.Palette{color.Black, color.White})
 	photo := asPNG(t, scene(1))
 	for _, c := range []struct {
@@ -424,6 +428,7 @@ func TestWhatIsNoPhotoIsRefusedWithAReason(t *testing.T) {
 
 // A large photo taken upright: it is decoded small, and stands upright.
 func TestALargePhotoIsMadeSmallAndStandsUpright(t *testing.T) {
+	t.Parallel()
 	m := scene(3)
 	for name, turned := range map[string]byte{"as it is": 0, "turned by a quarter": 6} {
 		t.Run(name, func(t *testing.T) {
@@ -465,6 +470,7 @@ func TestALargePhotoIsMadeSmallAndStandsUpright(t *testing.T) {
 // The three kinds of WebP (RFC 9649) as Chromium itself writes them, and a JPEG
 // by Go: the size is read before anything is decoded.
 func TestSizesAreReadFromTheFirstBytes(t *testing.T) {
+	t.Parallel()
 	b := reader(t, "")
 	written := `(async (kind, quality, clear) => {
 		const c = document.createElement("canvas"); c.width = 311; c.height = 173;
@@ -507,6 +513,7 @@ func TestSizesAreReadFromTheFirstBytes(t *testing.T) {
 // Nothing but the modules is asked for, nothing is stored, the address is left
 // alone; and all of it is gone when the reader's numbers are forgotten.
 func TestAPhotoGoesNowhere(t *testing.T) {
+	t.Parallel()
 	var mu sync.Mutex
 	var asked []string
 	listen := chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
@@ -578,6 +585,7 @@ func TestAPhotoGoesNowhere(t *testing.T) {
 }
 
 func TestThePhotoIsOfferedOnlyWhereAKneeIsRead(t *testing.T) {
+	t.Parallel()
 	if eval[bool](open(t, chapter).ready(), `!!document.querySelector(".off-photo")`) {
 		t.Error("saddle height offers to read a knee")
 	}
@@ -592,6 +600,7 @@ func TestThePhotoIsOfferedOnlyWhereAKneeIsRead(t *testing.T) {
 }
 
 func TestAPhotoReaderThatDoesNotLoadSaysSo(t *testing.T) {
+	t.Parallel()
 	without := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if strings.HasSuffix(r.URL.Path, "/photo.js") {
 			http.NotFound(w, r)
@@ -609,6 +618,7 @@ func TestAPhotoReaderThatDoesNotLoadSaysSo(t *testing.T) {
 }
 
 func TestThePhotoSheetIsAccessible(t *testing.T) {
+	t.Parallel()
 	script, err := os.ReadFile("../../testdata/judges/node_modules/axe-core/axe.min.js")
 	if err != nil {
 		if os.Getenv("PLUMBLINE_NEED_BROWSER") == "1" {

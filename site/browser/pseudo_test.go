@@ -64,6 +64,7 @@ func invented(t *testing.T, tag string, made func(word string) string) string {
 // from right to left, in which drawings stay as they are. Swedish and Urdu stand for them:
 // the guide has no catalogue of either, and both count as English does.
 func TestAnyLanguageFitsAPhone(t *testing.T) {
+	t.Parallel()
 	for tag, made := range map[string]func(string) string{"sv": longer, "ur": turned} {
 		g, mistakes := site.Load(invented(t, tag, made))
 		require.Empty(t, mistakes)

@@ -9,6 +9,7 @@ import (
 )
 
 func TestTwoTabsMergeByKey(t *testing.T) {
+	t.Parallel()
 	a := open(t, chapter).ready()
 	eval[bool](a, `(localStorage.clear(), true)`)
 	a = open(t, chapter).ready() // a page that has seen nothing kept by an earlier test
@@ -56,6 +57,7 @@ func TestTwoTabsMergeByKey(t *testing.T) {
 }
 
 func TestStorageThatThrowsOrIsOfAnotherVersionIsLeftAlone(t *testing.T) {
+	t.Parallel()
 	broken := onNew(
 		`Object.defineProperty(window, "localStorage", { get() { throw new DOMException("no", "SecurityError"); } })`,
 	)
@@ -78,6 +80,7 @@ func TestStorageThatThrowsOrIsOfAnotherVersionIsLeftAlone(t *testing.T) {
 }
 
 func TestAPastedLinkIsHeardAndAnAnchorKeepsTheNumbers(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830&at=saddle-height-1").ready()
 	b.until(`document.querySelector("[name=inseam]").value === "830"`)
 	b.until(`location.hash === "#inseam=830&at=saddle-height-1" && scrollY > 100`)
@@ -93,6 +96,7 @@ func TestAPastedLinkIsHeardAndAnAnchorKeepsTheNumbers(t *testing.T) {
 }
 
 func TestALinkInsideTheGuideCarriesNumbersAndAnchor(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=830").ready()
 	href := eval[string](
 		b,
@@ -108,6 +112,7 @@ func TestALinkInsideTheGuideCarriesNumbersAndAnchor(t *testing.T) {
 }
 
 func TestWhatAClientSentStaysApartFromOwnNumbers(t *testing.T) {
+	t.Parallel()
 	own := open(t, chapter).ready()
 	eval[bool](own, `(localStorage.clear(), true)`)
 	defer eval[bool](own, `(localStorage.clear(), true)`)
@@ -129,6 +134,7 @@ func TestWhatAClientSentStaysApartFromOwnNumbers(t *testing.T) {
 
 // TestTwoRidersNeverMix opens somebody else's link on a device that keeps a rider.
 func TestTwoRidersNeverMix(t *testing.T) {
+	t.Parallel()
 	const mine, theirs = "name=Rowan&inseam=830&stature=1740", "name=Kim&inseam=790&crank-length=165"
 	own := open(t, chapter+"#"+mine).ready()
 	eval[bool](own, `(localStorage.clear(), true)`)
@@ -170,6 +176,7 @@ func TestTwoRidersNeverMix(t *testing.T) {
 }
 
 func TestACorrectedLinkIsFollowedAndTheBackButtonBringsALivePage(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=84O").ready()
 	b.until(`document.querySelector("[name=inseam]").value === "84O"`)
 	eval[bool](b, `(location.hash = "#inseam=840", true)`)

@@ -46,6 +46,7 @@ func handed(b *tab, kind string) []byte {
 // A picture is saved as the reader sees it, with its numbers and where it comes from,
 // on light ground even for those who read on dark. The page's policy stays as it is.
 func TestAPictureIsSaved(t *testing.T) {
+	t.Parallel()
 	b := open(t, chapter+"#inseam=812&crank-length=170").ready()
 	b.dress(390, 844, "dark")
 	b.until(`!document.querySelector(".drawing .mark")`)

@@ -8,6 +8,7 @@ import (
 // A field's fold shows the picture of how its number is taken, drawn when it is opened
 // and at the reader's size; the chapter's instruction is the same text.
 func TestAFoldShowsThePictureOfTheChapter(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/saddle/height.html#inseam=900").ready()
 	const fold = `document.querySelector("#saddle-height-1-inseam-w")`
 	eval[bool](b, fold+`.querySelector("summary").click(), true`)

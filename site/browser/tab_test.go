@@ -8,8 +8,11 @@ import (
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/cdproto/target"
 	"github.com/chromedp/chromedp"
 )
 
@@ -22,6 +25,33 @@ type tab struct {
 	console  []string // errors and warnings of the console, policy violations too
 	strange  []string // addresses that were asked for at another origin
 	mayError bool     // this test breaks things on purpose
+}
+
+// profiles are what tests keep apart: storage, caches and service workers, one for each
+// test with its subtests. So tests run side by side, as two people with two phones do.
+var profiles struct {
+	sync.Mutex
+	of map[string]cdp.BrowserContextID // by the name of the test
+}
+
+// visitor makes a new tab of the test's own profile, which lives as long as the browser.
+func visitor(t testing.TB) (context.Context, context.CancelFunc) {
+	t.Helper()
+	name, _, _ := strings.Cut(t.Name(), "/")
+	profiles.Lock()
+	defer profiles.Unlock()
+	if _, made := profiles.of[name]; !made {
+		browser := chromedp.FromContext(chromium).Browser
+		made, err := cdp.Call(chromium, browser, target.CreateBrowserContext, target.CreateBrowserContextParams{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if profiles.of == nil {
+			profiles.of = map[string]cdp.BrowserContextID{}
+		}
+		profiles.of[name] = made.BrowserContextID
+	}
+	return chromedp.NewContext(chromium, chromedp.WithExistingBrowserContext(profiles.of[name]))
 }
 
 // open opens a path of the guide in a new tab. What the console and the network
@@ -42,8 +72,8 @@ func openAt(t testing.TB, base, path string, before ...chromedp.Action[chromedp.
 // openKept is openAt in a browser that keeps the guide offline.
 func openKept(t testing.TB, base, path string, before ...chromedp.Action[chromedp.Void]) *tab {
 	t.Helper()
-	ctx, close := chromedp.NewContext(chromium)
-	ctx, stop := context.WithTimeout(ctx, 2*time.Minute)
+	ctx, close := visitor(t)
+	ctx, stop := context.WithTimeout(ctx, 5*time.Minute)
 	b := &tab{TB: t, ctx: ctx}
 	b.do(chromedp.Func(func(ctx context.Context, t *chromedp.Target) error { return nil }))
 	messages := chromedp.Console(ctx)
@@ -87,6 +117,11 @@ func openKept(t testing.TB, base, path string, before ...chromedp.Action[chromed
 	if _, err := chromedp.Call(ctx, network.Enable, network.EnableParams{}); err != nil {
 		t.Fatal(err)
 	}
+	// Tests run side by side, and only one window of a browser has the focus.
+	if _, err := chromedp.Call(ctx, emulation.SetFocusEmulationEnabled,
+		emulation.SetFocusEmulationEnabledParams{Enabled: true}); err != nil {
+		t.Fatal(err)
+	}
 	for _, a := range before {
 		b.do(a)
 	}
@@ -116,7 +151,7 @@ func eval[T any](b *tab, js string, options ...chromedp.EvaluateOption) T {
 // the next one is.
 func (b *tab) until(js string) {
 	b.Helper()
-	for end := time.Now().Add(20 * time.Second); time.Now().Before(end); time.Sleep(15 * time.Millisecond) {
+	for end := time.Now().Add(time.Minute); time.Now().Before(end); time.Sleep(15 * time.Millisecond) {
 		if holds, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("!!("+js+")")); err == nil && holds {
 			return
 		} else if b.ctx.Err() != nil {

@@ -76,6 +76,7 @@ func (w *walker) arrive(page string) {
 // taps with each typed character counted as one: above that nobody arrives. The limits
 // are the project's own.
 func TestTheWholePathOnAPhone(t *testing.T) {
+	t.Parallel()
 	w := &walker{tab: open(t, "/index.html", chromedp.EmulateViewport(390, 844))}
 	defer eval[bool](w.tab, `(localStorage.clear(), sessionStorage.clear(), true)`)
 	use := func(key string) func() {

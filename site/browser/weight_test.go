@@ -38,6 +38,7 @@ func modules(t *testing.T, dir, name string, seen map[string]bool) (all []byte) 
 }
 
 func TestAChapterPageIsLight(t *testing.T) {
+	t.Parallel()
 	seen := map[string]bool{}
 	page := fetched(t, chapter)
 	script := regexp.MustCompile(`src="[./]*(/assets/page-[0-9a-f]+/)page\.js"`).FindSubmatch(page)
@@ -80,6 +81,7 @@ func squeezed(t *testing.T, b []byte) int {
 }
 
 func TestAStandingFigureIsDrawnAtTheReadersSize(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/start/measure-yourself.html#stature=1900&inseam=900")
 	b.until(`document.querySelector("#figure-measure-stature-m desc")?.textContent.includes("1900")`)
 	eval[bool](b, `(location.hash = "#stature=1740", true)`)
@@ -87,6 +89,7 @@ func TestAStandingFigureIsDrawnAtTheReadersSize(t *testing.T) {
 }
 
 func TestTheDrawingStaysInViewBesideTheInputs(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/frame/reading-a-geometry-chart.html", chromedp.EmulateViewport(1400, 700)).ready()
 	got := eval[map[string]float64](b, `(() => {
 		const board = document.querySelector(".board"), fields = board.querySelector("form"),

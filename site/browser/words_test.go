@@ -8,6 +8,7 @@ import (
 // TestWordsInFormsAndAnswersAreExplained: the first use of a term in a bench can be tapped
 // and reached by keyboard, and an answer that is written anew has its words once.
 func TestWordsInFormsAndAnswersAreExplained(t *testing.T) {
+	t.Parallel()
 	b := open(t, "/saddle/height.html").ready()
 	b.typed("inseam", "830")
 	b.until(`document.querySelector(".bench .answer dfn.word a")`)
