@@ -8,15 +8,12 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
-	"strconv"
 	"strings"
 	"testing"
 	"time"
 
 	"golang.org/x/net/websocket"
 
-	"plumbline/calculators/catalog"
-	"plumbline/calculators/panel"
 	"plumbline/calculators/sheet"
 )
 
@@ -116,12 +113,11 @@ func (f *fox) into(out any, method, params string) {
 	}
 }
 
-// show loads a page of the published guide.
-func (f *fox) show(path string) {
+func (f *fox) show(address string) {
 	f.Helper()
 	f.ask(
 		"browsingContext.navigate",
-		fmt.Sprintf(`{"context": %q, "url": %q, "wait": "complete"}`, f.tab, server.URL+path),
+		fmt.Sprintf(`{"context": %q, "url": %q, "wait": "complete"}`, f.tab, address),
 	)
 }
 
@@ -170,38 +166,13 @@ func (f *fox) pdf(width, height float64) []byte {
 	return file
 }
 
-func TestFirefoxAnswersAndPrintsAsChromiumDoes(t *testing.T) {
+func TestFirefoxAnswersPrintsAndGoesOffline(t *testing.T) {
 	t.Parallel()
 	f := openFox(t)
-	f.show(chapter + "#inseam=830")
-	f.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
-	f.eval(
-		`(f => { f.value = "84.5 cm"; f.dispatchEvent(new Event("input", {bubbles: true})) })
-			(document.querySelector("[name=inseam]"))`,
-	)
-	f.until(`location.hash.includes("inseam=845")`)
-	// As room.js has it.
-	width, err := strconv.ParseFloat(
-		f.eval(`String(Math.floor(document.querySelector(".drawing svg").getBoundingClientRect().width / 10) * 10)`),
-		64,
-	)
-	if err != nil {
-		t.Fatal(err)
-	}
-	want := panel.Answer(
-		catalog.All(),
-		panel.Ask{Name: "saddle-height", Place: "1", Record: "inseam=845", Width: width},
-	)
-	got := f.eval(
-		`[".drawing", ".strip", ".cost", ".answer"].map((part) => document.querySelector(part).outerHTML).join("")
-			.replace(/ style="min-block-size: [^"]*"/, "")`, // the room that room.js keeps for the drawing
-	)
-	if same(t, got) != same(t, want.HTML()) {
-		t.Errorf("Firefox shows\n%s\nnative code answers\n%s", got, want.HTML())
-	}
+	answersAsNativeCode(t, f)
 
-	f.show("/") // a change of the fragment alone would not load the page
-	f.show(setupPage + "#" + fullRecord())
+	f.show(server.URL + "/") // a change of the fragment alone would not load the page
+	f.show(server.URL + setupPage + "#" + fullRecord())
 	f.until(fmt.Sprintf(`document.querySelectorAll(".setup td.steps ol").length === %d`, len(sheet.Settings)))
 	for _, paper := range []struct {
 		name          string
@@ -217,4 +188,5 @@ func TestFirefoxAnswersAndPrintsAsChromiumDoes(t *testing.T) {
 			t.Errorf("Firefox prints the sheet on %d pages of %s", n, paper.name)
 		}
 	}
+	goesOffline(t, f)
 }
