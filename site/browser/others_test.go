@@ -44,7 +44,8 @@ func answersAsNativeCode(t *testing.T, o other) {
 		for at < min(len(shown), len(native)) && shown[at] == native[at] {
 			at++
 		}
-		t.Errorf("the browser shows …%.300s\nnative code answers …%.300s", shown[max(at-60, 0):], native[max(at-60, 0):])
+		from := max(at-60, 0)
+		t.Errorf("the browser shows …%.300s\nnative code answers …%.300s", shown[from:], native[from:])
 	}
 }
 

@@ -29,7 +29,8 @@ func openKit(t *testing.T) *kit {
 	t.Helper()
 	driver, err := exec.LookPath("WebKitWebDriver")
 	if err != nil {
-		t.Skip("NO WEBKIT: it was not driven (Debian: apt-get install webkit2gtk-driver xvfb dbus bubblewrap xdg-dbus-proxy)")
+		t.Skip("NO WEBKIT: it was not driven " +
+			"(Debian: apt-get install webkit2gtk-driver xvfb dbus bubblewrap xdg-dbus-proxy)")
 	}
 	screen := start(t, nil, "Xvfb", "-displayfd", "1", "-screen", "0", "1400x1000x24", "-nolisten", "tcp")
 	display, err := bufio.NewReader(screen).ReadString('\n')
