@@ -7,10 +7,10 @@ TIME   ?= 1h
 GO     ?= go
 
 .DEFAULT_GOAL := help
-.PHONY: help guide preview test check lint bench mutate figures texts fuzz picture engine judges browser servers release
+.PHONY: help guide preview test check lint bench mutate figures texts fuzz picture engine judges browser servers release lighthouse
 
 help: ## print this list
-	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-9s %s\n", $$1, $$2}'
+	@grep -hE '^[a-z]+:.*## ' $(MAKEFILE_LIST) | awk -F':.*## ' '{printf "  make %-10s %s\n", $$1, $$2}'
 
 engine:
 	@$(GO) generate ./wasm
@@ -38,6 +38,9 @@ check: browser judges servers engine ## what the build server runs: format, vet,
 
 lint: judges engine ## judge the published pages, their styles and scripts, and run the scripts' tests
 	@.ci/lint
+
+lighthouse: browser engine ## let Lighthouse judge eight pages, as on a slow phone and on a desk
+	@.ci/lighthouse
 
 bench: engine ## measure speed and size against the figures in DEVELOPERS.md
 	@.ci/bench

@@ -20,6 +20,8 @@ var (
 	server    *httptest.Server
 	published fs.FS // its files
 	folder    string
+
+	chromiumPath string // where its program is
 )
 
 func TestMain(m *testing.M) { os.Exit(run(m)) }
@@ -40,6 +42,7 @@ func run(m *testing.M) int {
 		}
 		return 0
 	}
+	chromiumPath = program
 	dir, err := os.MkdirTemp("", "plumbline-browser-")
 	if err != nil {
 		fmt.Println(err)
