@@ -70,30 +70,47 @@ func (f *Figure) columns(p *picture) int {
 	if least <= 0 {
 		least = leastFrame
 	}
-	n := len(f.Frames)
+	n := 0
+	for i := range f.Frames {
+		if !f.Frames[i].Broad {
+			n++
+		}
+	}
 	most := int((p.width/p.letter + between) / (least + between))
 	most = max(1, min(most, n))
 	rows := (n + most - 1) / most
 	return (n + rows - 1) / rows
 }
 
-// rows lays the frames out in rows.
-func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
-	n, gap := f.columns(p), between*p.letter
-	wide := (p.width - gap*float64(n-1)) / float64(n)
-	high := min(f.tallest(p.width), 1.3*wide)
+// room returns the width of a frame where n stand side by side, and how high it may be.
+func (f *Figure) room(g *Frame, p *picture, n int) (wide, high float64) {
+	if g.Broad {
+		return p.width, 200 + 0.4*p.width
+	}
+	wide = (p.width - between*p.letter*float64(n-1)) / float64(n)
+	high = min(f.tallest(p.width), 1.3*wide)
 	if n == 1 && len(f.Frames) > 1 {
 		high = min(high, 0.75*wide)
 	}
 	if f.Upright {
 		high = min(f.tallest(p.width), max(high, 1.15*wide))
+		if n > 1 {
+			high = min(f.tallest(p.width), 2.1*wide)
+		}
 	}
+	return wide, high
+}
+
+// rows lays the frames out in rows.
+func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
+	n, gap := f.columns(p), between*p.letter
 	cells := make([]cell, len(f.Frames))
 	views := make([]view, len(f.Frames))
 	var em float64
 	lay := func() {
 		em = 0
 		for i := range f.Frames {
+			wide, high := f.room(&f.Frames[i], p, n)
 			cells[i].sheet = newSheet(r, level)
 			cells[i].sheet.longest = longest(wide / p.letter)
 			p.lay(&cells[i], &views[i], wide, high, 0)
@@ -101,6 +118,7 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 		}
 		for i := range cells {
 			if c := &cells[i]; !f.Apart && c.sheet.em != em {
+				wide, high := f.room(&f.Frames[i], p, n)
 				p.lay(c, &views[i], wide, high, em)
 			}
 		}
@@ -108,7 +126,7 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 	for i := range f.Frames {
 		g := &f.Frames[i]
 		views[i] = view{g.Low, g.High, g.Marks}
-		if !g.Caption.None() {
+		if wide, _ := f.room(g, p, n); !g.Caption.None() {
 			cells[i].caption, _ = broken(g.Caption.Say(r), true, wide/p.letter-0.5)
 		}
 	}
@@ -130,8 +148,13 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 		_, fixed := views[i].fixed()
 		c.cut = fixed && !c.frame.holds(c.sheet.extent())
 	}
-	for first := 0; first < len(cells); first += n {
-		last := min(first+n, len(cells))
+	for first, last := 0, 0; first < len(cells); first = last {
+		wide, _ := f.room(&f.Frames[first], p, n)
+		for last = first + 1; last < len(cells) && last < first+n && !f.Frames[first].Broad; last++ {
+			if f.Frames[last].Broad {
+				break
+			}
+		}
 		p.row(cells[first:last], gap, !f.Apart)
 		p.enlargements(cells[first:last], details[first:last], f.Frames[first:last], r, level, wide)
 	}

@@ -44,6 +44,7 @@ type Frame struct {
 	Low, High Point      // as in Figure
 	Marks     []Mark
 	Details   []Detail // circles of this view, drawn larger below it
+	Broad     bool     // has a row of its own, as wide as the picture
 }
 
 // Add puts marks on the drawing, over those that are there.

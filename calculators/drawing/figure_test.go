@@ -345,3 +345,15 @@ func TestAFramesDetailIsThereWhereItIsNeeded(t *testing.T) {
 	f.Frames = []Frame{apart(300), apart(200)}
 	require.NotContains(t, f.SVG("x", nil, 930), "near")
 }
+
+func TestABroadFrameHasARowOfItsOwn(t *testing.T) {
+	one := func(broad bool) Frame {
+		return Frame{High: Point{1000, 400}, Marks: []Mark{Line{Role: Ink, Points: []Point{{0, 0}, {1000, 400}}}}, Broad: broad}
+	}
+	f := &Figure{Frames: []Frame{one(true), one(false), one(false)}, Apart: true, Least: 9}
+	p := f.arrange(nil, 346)
+	require.Greater(t, p.cells[0].scale, 2*p.cells[1].scale)
+	require.GreaterOrEqual(t, p.cells[1].y, p.cells[0].height())
+	require.InDelta(t, p.cells[1].y, p.cells[2].y, 1e-9)
+	require.Greater(t, p.cells[2].x, p.cells[1].width())
+}

@@ -60,6 +60,7 @@ func (a Astride) Marks() []drawing.Mark {
 			Ra: 58 * k, Rb: 52 * k},
 	)
 	m = append(m, faceFront(shoulder+290*k, 225*k)...)
+	m = append(m, helmet(shoulder+290*k, 225*k, false)...)
 	m = append(
 		m,
 		drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: torsoFront(a.Hips/2,
@@ -71,32 +72,37 @@ func (a Astride) Marks() []drawing.Mark {
 	grip := Point{Y: hip + barOverHips}
 	m = append(m, a.frontWheel(grip.Y)...)
 	for _, side := range [2]float64{-1, 1} {
-		joint, hand := Point{X: side * 172 * k, Y: shoulder - 26*k}, Point{X: side * gripAside, Y: grip.Y}
-		elbow := Point{X: side * (gripAside + 56), Y: (joint.Y+hand.Y)/2 - 10}
-		m = append(
-			m,
-			drawing.Limb{
-				Role: drawing.Body,
-				Fill: drawing.Hatch,
-				A:    elbow,
-				B:    hand.Plus(Point{Y: 12}),
-				Ra:   40 * k,
-				Rb:   28 * k,
-			},
-			drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: joint, B: elbow, Ra: 54 * k, Rb: 42 * k},
-		)
-		for i := range 4 {
-			x := hand.X + side*(float64(i)*19-28)
-			m = append(
-				m,
-				drawing.Limb{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Wash, A: Point{X: x, Y: hand.Y + 18},
-					B: Point{X: x, Y: hand.Y - 16}, Ra: 10, Rb: 10},
-			)
-		}
+		m = append(m, a.arm(side, shoulder, grip.Y, k)...)
 	}
 	for _, side := range [2]float64{-1, 1} {
 		m = append(m, drawing.Axis{Role: drawing.Body, A: a.Hip(side), B: a.Pedalled(side)},
 			drawing.Cross{Role: drawing.Body, At: a.Hip(side)}, drawing.Cross{Role: drawing.Body, At: a.Knee(side)})
+	}
+	return m
+}
+
+// Elbow returns where an elbow is seen.
+func (a Astride) Elbow(side float64) Point {
+	k, hip := a.Leg/900, a.HipHeight()
+	return Point{X: side * (gripAside + 56), Y: (hip+350*k-26*k+hip+barOverHips)/2 - 10}
+}
+
+// Gripped returns the middle of a grip.
+func (a Astride) Gripped(side float64) Point {
+	return Point{X: side * gripAside, Y: a.HipHeight() + barOverHips}
+}
+
+// arm draws an arm with its hand from a shoulder's height to a grip's.
+func (a Astride) arm(side, shoulder, grip, k float64) (m []drawing.Mark) {
+	joint, hand, elbow := Point{X: side * 172 * k, Y: shoulder - 26*k}, Point{X: side * gripAside, Y: grip}, a.Elbow(side)
+	m = append(m,
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: elbow, B: hand.Plus(Point{Y: 12}), Ra: 40 * k, Rb: 28 * k},
+		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: joint, B: elbow, Ra: 54 * k, Rb: 42 * k},
+	)
+	for i := range 4 {
+		x := hand.X + side*(float64(i)*19-28)
+		m = append(m, drawing.Limb{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Wash, A: Point{X: x, Y: hand.Y + 18},
+			B: Point{X: x, Y: hand.Y - 16}, Ra: 10, Rb: 10})
 	}
 	return m
 }
@@ -180,7 +186,7 @@ func (a Astride) drive() []drawing.Mark {
 
 // frontWheel draws what stands before the rider, in thin lines that hide nothing: wheel,
 // fork, head tube, stem and bar.
-func (a Astride) frontWheel(bar float64) []drawing.Mark {
+func (a Astride) frontWheel(grip float64) []drawing.Mark {
 	const radius, half = 372.0, 30.0
 	axle := radius - a.Ground
 	m := []drawing.Mark{
@@ -193,12 +199,17 @@ func (a Astride) frontWheel(bar float64) []drawing.Mark {
 	}
 	m = append(
 		m,
-		drawing.Tube{A: Point{Y: crown}, B: Point{Y: bar - 22}, Ra: 26, Rb: 24},
-		drawing.Line{
-			Smooth: true,
-			Points: []Point{{X: -barAside, Y: bar}, {X: -160, Y: bar + 2}, {X: -60, Y: bar - 20}, {X: 60, Y: bar - 20},
-				{X: 160, Y: bar + 2}, {X: barAside, Y: bar}},
-		},
+		drawing.Tube{A: Point{Y: crown}, B: Point{Y: grip - 22}, Ra: 26, Rb: 24},
+		bar(grip),
 	)
 	return Ghost(m...)
+}
+
+// bar is a handlebar at a height, as seen from the front or from behind.
+func bar(y float64) drawing.Mark {
+	return drawing.Line{
+		Smooth: true,
+		Points: []Point{{X: -barAside, Y: y}, {X: -160, Y: y + 2}, {X: -60, Y: y - 20}, {X: 60, Y: y - 20},
+			{X: 160, Y: y + 2}, {X: barAside, Y: y}},
+	}
 }

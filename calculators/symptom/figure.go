@@ -80,30 +80,60 @@ func scene() (f *drawing.Figure, spots []Spot) {
 	}
 }
 
-// Figure draws a rider on a bike with a number at every place.
+// Figure draws a rider on a bike from the side, from the front and from behind, with the
+// number of its place at everything that is felt there.
 func Figure() *drawing.Figure {
-	f, spots := scene()
+	side, spots := scene()
+	f := &drawing.Figure{Title: words.Of("Where do you feel it?"), Apart: true, Upright: true, Least: 9, Frames: []drawing.Frame{
+		{Caption: words.Of("From the side"), Low: side.Low, High: side.High, Marks: side.Marks, Broad: true}}}
 	var names words.List
 	for i, s := range spots {
-		number := words.Name(strconv.Itoa(i + 1))
-		names = append(names, words.Of("{0} {1}", number, words.Of(s.Label)))
-		f.Add(drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: s.at,
-			Radius: spotRadius},
-			drawing.Label{Role: drawing.Ink, At: s.at, Text: words.Of("{0}", number), Fixed: true, Priority: 1})
+		names = append(names, words.Of("{0} {1}", numbered(i), words.Of(s.Label)))
+		f.Frames[0].Marks = append(f.Frames[0].Marks, mark(i, s.at, spotRadius)...)
 	}
-	f.Title = words.Of("Where do you feel it?")
-	f.Description = words.Of("A rider seated on a bike, seen from the side, with numbers: {0}. The same numbers "+
-		"stand in the list beside it.", names)
+	for _, v := range views() {
+		marks := v.marks
+		for _, s := range v.spots {
+			marks = append(marks, mark(s.place(spots), s.at, viewRadius)...)
+		}
+		f.Frames = append(f.Frames, drawing.Frame{Caption: words.Of(v.caption), Low: v.low, High: v.high, Marks: marks})
+	}
+	f.Description = words.Of("A rider seated on a bike, seen from the side, from the front and from behind, with "+
+		"numbers: {0}. The same numbers stand in the list beside it.", names)
 	return f
 }
 
-// linked returns the figure with a link over every number, to what way says of its
-// place. The drawing is then a group of links and no longer one picture.
-func linked(way func(Spot) string) *drawing.Figure {
+func numbered(i int) words.Text { return words.Of("{0}", words.Name(strconv.Itoa(i+1))) }
+
+// mark is a number in its circle.
+func mark(i int, at drawing.Point, radius float64) []drawing.Mark {
+	return []drawing.Mark{drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Sheet, Centre: at,
+		Radius: radius}, drawing.Label{Role: drawing.Ink, At: at, Text: numbered(i), Fixed: true, Priority: 1}}
+}
+
+// linked returns the figure with a link over every number: to what way says of a place, or
+// to what felt says of one symptom, where only that is felt there. The drawing is then a
+// group of links and no longer one picture.
+func linked(way func(Spot) string, felt func(*Symptom) string) *drawing.Figure {
 	f := Figure()
-	for i, s := range Spots() {
-		f.Add(drawing.Link{At: s.at, Radius: spotReach, Href: way(s),
-			Text: words.Of("{0}: {1}", words.Name(strconv.Itoa(i+1)), words.Of(s.Label))})
+	spots := Spots()
+	link := func(frame int, at drawing.Point, radius float64, i int, href string, what words.English) {
+		g := &f.Frames[frame]
+		g.Marks = append(g.Marks, drawing.Link{At: at, Radius: radius, Href: href,
+			Text: words.Of("{0}: {1}", words.Name(strconv.Itoa(i+1)), words.Of(what))})
+	}
+	for i, s := range spots {
+		link(0, s.at, spotReach, i, way(s), s.Label)
+	}
+	for n, v := range views() {
+		for _, s := range v.spots {
+			i := s.place(spots)
+			if known := Named(s.felt); known != nil {
+				link(n+1, s.at, viewReach, i, felt(known), known.Label)
+			} else {
+				link(n+1, s.at, viewReach, i, way(spots[i]), spots[i].Label)
+			}
+		}
 	}
 	return f
 }

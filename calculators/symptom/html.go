@@ -34,7 +34,7 @@ func HTML(id string, r *words.Reader, ways Ways, own []Own) string {
 	w.Raw(`<p class="tell">`).Say("Tick what you feel, one or several. Open one to read its causes.").Raw(`</p>`)
 	w.Raw(`<div class="finder">`).Drawing(linked(func(s Spot) string {
 		return "#" + id + "-at-" + string(s.Place)
-	}), id+"-figure")
+	}, func(s *Symptom) string { return "#" + id + "-" + s.Key }), id+"-figure")
 	w.list(With(own))
 	w.Raw(`</div><div class="together" id="`).Name("-together").Raw(`" tabindex="-1" hidden></div>`)
 	w.Raw(`<p class="ticked" hidden><a href="#`).Name("-together").Raw(`"></a></p></section>`)

@@ -50,10 +50,12 @@ together.addEventListener("click", (event) => {
   record.use(use, value, []);
   say(t("It stands on your sheet as Next. The bike’s own value is kept beside it."));
 });
-// A place on the drawing opens the first thing that is felt there.
+// A place on the drawing opens the first thing that is felt there, or the one that its
+// spot is for.
 place.addEventListener("click", (event) => {
   const spot = hit(event, ".spot");
-  const found = spot && document.getElementById((spot.getAttribute("href") ?? "").slice(1))?.querySelector("details");
+  const aim = spot && document.getElementById((spot.getAttribute("href") ?? "").slice(1));
+  const found = aim?.closest("details") ?? aim?.querySelector("details");
   if (found) found.open = true;
 });
 record.listen(show);

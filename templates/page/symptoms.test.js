@@ -4,7 +4,7 @@ import { Engine, until, visit } from "../../testdata/judges/dom.js";
 
 /** @type {(list: { isIntersecting: boolean }[]) => void} */
 let scrolled = () => {};
-visit('<div class="symptoms"><a class="spot" href="#hands"></a><section id="hands"><details></details></section><input type="checkbox" data-symptom="numb-hands"><input type="checkbox" data-symptom="sore-sit-bones"><section class="together" hidden></section><p class="ticked" hidden><a href="#together"></a></p></div>', "#saddle-tilt=-1");
+visit('<div class="symptoms"><a class="spot" href="#hands"></a><section id="hands"><details></details></section><a class="spot" href="#back"></a><details><p id="back"></p></details><input type="checkbox" data-symptom="numb-hands"><input type="checkbox" data-symptom="sore-sit-bones"><section class="together" hidden></section><p class="ticked" hidden><a href="#together"></a></p></div>', "#saddle-tilt=-1");
 Object.assign(globalThis, {
   IntersectionObserver: class {
     /** @param {typeof scrolled} hear */
@@ -58,6 +58,8 @@ test("the first change goes on the sheet, and the bike's own value stays beside 
 test("a place on the drawing opens what is felt there", () => {
   one(document, ".spot").click();
   assert.equal(one(document, "#hands details", HTMLDetailsElement).open, true);
+  one(document, ".spot[href='#back']").click();
+  assert.equal(one(document, "details:has(#back)", HTMLDetailsElement).open, true);
 });
 
 test("nothing ticked, nothing on show", async () => {
