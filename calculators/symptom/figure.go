@@ -84,8 +84,14 @@ func scene() (f *drawing.Figure, spots []Spot) {
 // number of its place at everything that is felt there.
 func Figure() *drawing.Figure {
 	side, spots := scene()
-	f := &drawing.Figure{Title: words.Of("Where do you feel it?"), Apart: true, Upright: true, Least: 9, Frames: []drawing.Frame{
-		{Caption: words.Of("From the side"), Low: side.Low, High: side.High, Marks: side.Marks, Broad: true}}}
+	f := &drawing.Figure{
+		Title:   words.Of("Where do you feel it?"),
+		Apart:   true,
+		Upright: true,
+		Least:   9,
+		Frames: []drawing.Frame{
+			{Caption: words.Of("From the side"), Low: side.Low, High: side.High, Marks: side.Marks, Broad: true}},
+	}
 	var names words.List
 	for i, s := range spots {
 		names = append(names, words.Of("{0} {1}", numbered(i), words.Of(s.Label)))
