@@ -14,7 +14,9 @@ import (
 	"regexp"
 	"strings"
 
+	"plumbline/calculators"
 	"plumbline/calculators/catalog"
+	"plumbline/calculators/cockpit"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/panel"
 	"plumbline/calculators/symptom"
@@ -51,6 +53,9 @@ func all(only *regexp.Regexp) (list []named) {
 		}
 	}
 	add("symptoms", symptom.Figure())
+	add("now-and-next", cockpit.Overlay(
+		[]calculators.Pair{{Key: "saddle-height", Typed: "730"}, {Key: "spacers", Typed: "15"}},
+		[]calculators.Pair{{Key: "saddle-height", Typed: "738"}, {Key: "spacers", Typed: "20"}}))
 	return list
 }
 

@@ -19,25 +19,64 @@ var overlaid = slices.Concat(fit.FrontInputs(), fit.PartsInputs(), fit.SeatLineI
 	[]calculators.Input{{Quantity: measure.RailShift, Optional: true}, {Quantity: measure.SaddleTilt, Optional: true}})
 
 // Overlay draws two states of a bike over one another, on one bottom bracket: the later
-// in ink, the earlier in thin lines.
+// in ink, the earlier in thin lines, and larger where saddle or grips move by less than
+// the eye parts. It returns nil where both would be drawn alike.
 func Overlay(before, after []calculators.Pair) *drawing.Figure {
 	a, b := stateOf(before), stateOf(after)
+	if a == b {
+		return nil
+	}
+	seat, hands := shift{"the saddle", a.SaddleTop(), b.SaddleTop()}, shift{"the grips", a.Grip(), b.Grip()}
 	f := &drawing.Figure{
 		Title: words.Of("Two states of the bike, one over the other"),
-		Description: words.Of("The later state is drawn in ink, the earlier one in thin lines, to scale and with " +
-			"the crank axle in one place. Where the record lacks a number, both drawings use the test bike’s."),
+		Description: words.Of("The later state is drawn in ink, the earlier one in thin lines, to scale and with "+
+			"the crank axle in one place. The saddle’s top moves by {0}, the grips move by {1}. Where the record "+
+			"lacks a number, both drawings use the test bike’s.", measure.Millimetres(seat.length()),
+			measure.Millimetres(hands.length())),
 	}
 	f.Add(figure.Over(a, b)...)
 	if a.Saddle != b.Saddle {
 		f.Add(figure.SaddleHeight(b, drawing.Hot, words.Of("{0}", measure.Millimetres(b.Saddle))))
 	}
-	if was, is := a.Grip(), b.Grip(); was != is {
+	for _, w := range [2]shift{seat, hands} {
+		if w.length() < leastSeen {
+			continue
+		}
 		f.Add(
-			drawing.Cross{Role: drawing.Before, At: was, Size: 36},
-			drawing.Cross{Role: drawing.Hot, At: is, Size: 36},
+			drawing.Cross{Role: drawing.Before, At: w.was, Size: 22},
+			drawing.Cross{Role: drawing.Hot, At: w.is, Size: 22},
 		)
+		f.Details = append(f.Details, w.larger())
 	}
 	return f
+}
+
+// shift is a place of the bike in both states.
+type shift struct {
+	name    words.English
+	was, is drawing.Point
+}
+
+// leastSeen is the least move that is worth a look, mm.
+const leastSeen = 0.5
+
+func (w shift) length() float64 { return w.is.Minus(w.was).Length() }
+
+// larger is the place in a circle, with an arrow from where it was to where it is.
+func (w shift) larger() drawing.Detail {
+	long := w.length()
+	return drawing.Detail{At: w.was.Plus(w.is).Times(0.5), Radius: max(55, 1.5*long), Apart: long / 3,
+		Caption: words.Of(w.name), Marks: append(
+			figure.Arrow(drawing.Hot, w.was, w.is, 0.4*long),
+			drawing.Label{
+				Role:   drawing.Before,
+				At:     w.was,
+				Text:   words.Of("before"),
+				Side:   w.was.Minus(w.is),
+				Leader: true,
+			},
+			drawing.Label{Role: drawing.Ink, At: w.is, Text: words.Of("after"), Side: w.is.Minus(w.was), Leader: true},
+		)}
 }
 
 // stateOf makes one state ready to be drawn. What makes no bike is left out.

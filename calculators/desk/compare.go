@@ -126,8 +126,11 @@ func (d Desk) compare(a Ask) string {
 
 // over writes the figure of two states.
 func (d Desk) over(w *markup.Writer, before, after *record.Record) {
-	if d.Overlay != nil {
-		w.Drawing(d.Overlay(before.Pairs(), after.Pairs()), w.ID+"-figure")
+	if d.Overlay == nil {
+		return
+	}
+	if f := d.Overlay(before.Pairs(), after.Pairs()); f != nil {
+		w.Drawing(f, w.ID+"-figure")
 	}
 }
 

@@ -3,6 +3,7 @@ package desk
 import (
 	"plumbline/calculators"
 	"plumbline/calculators/doubt"
+	"plumbline/calculators/drawing"
 	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
@@ -19,8 +20,22 @@ func (d Desk) sheet(a Ask) string {
 	from := advised(ID(Sheet, a.Place), r, a.reader())
 	r.Drop(request.IsKey)
 	r.Drop(request.IsQuestion)
-	return from + sheet.Of(r, d.Calculators).HTML(ID(Sheet, a.Place), d.figure("whole-rider", r), a.Width, a.reader(),
+	return from + sheet.Of(r, d.Calculators).HTML(ID(Sheet, a.Place), d.picture(r), a.Width, a.reader(),
 		a.way) + asked
+}
+
+// picture is the reader's own bike as it is in thin lines, with everything planned in
+// ink; where nothing is planned that a drawing shows, the rider.
+func (d Desk) picture(r *record.Record) *drawing.Figure {
+	if d.Overlay != nil {
+		if now, next, ok := Drawable(record.Now(r), record.Next(r), false); ok {
+			if f := d.Overlay(now.Pairs(), next.Pairs()); f != nil {
+				f.Title = words.Of("Your bike now, in thin lines, and next, in ink")
+				return f
+			}
+		}
+	}
+	return d.figure("whole-rider", r)
 }
 
 // advised writes whom a fitter's settings are from and what the fitter wrote, and that a

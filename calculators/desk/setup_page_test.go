@@ -119,3 +119,16 @@ func TestTheSheetSaysWhomSettingsAreFrom(t *testing.T) {
 	text = d.Answer(desk.Ask{Name: desk.Sheet, Record: "name=Rowan&inseam=831"}).HTML
 	assert.NotContains(t, text, "cut off")
 }
+
+func TestTheSheetDrawsTheBikeNowAndNext(t *testing.T) {
+	sheet := func(fragment string) string {
+		return spaced(d.Answer(desk.Ask{Name: desk.Sheet, Record: fragment, Width: 346}).HTML)
+	}
+	html := sheet("reach=460&stack=625&saddle-height=740&saddle-height.was=730")
+	assert.Contains(t, html, "Your bike now, in thin lines, and next, in ink")
+	assert.Contains(t, html, "saddle’s top moves by 10 mm, the grips move by 0 mm")
+	assert.NotContains(t, html, "One rider, one bike")
+	for _, unplanned := range []string{"", "saddle-height=740", "lever-reach=60&lever-reach.was=58"} {
+		assert.Contains(t, sheet(unplanned), "One rider, one bike", unplanned)
+	}
+}

@@ -348,7 +348,11 @@ func TestAFramesDetailIsThereWhereItIsNeeded(t *testing.T) {
 
 func TestABroadFrameHasARowOfItsOwn(t *testing.T) {
 	one := func(broad bool) Frame {
-		return Frame{High: Point{1000, 400}, Marks: []Mark{Line{Role: Ink, Points: []Point{{0, 0}, {1000, 400}}}}, Broad: broad}
+		return Frame{
+			High:  Point{1000, 400},
+			Marks: []Mark{Line{Role: Ink, Points: []Point{{0, 0}, {1000, 400}}}},
+			Broad: broad,
+		}
 	}
 	f := &Figure{Frames: []Frame{one(true), one(false), one(false)}, Apart: true, Least: 9}
 	p := f.arrange(nil, 346)

@@ -40,8 +40,13 @@ func (a Astride) back(shoulder, k float64) []drawing.Mark {
 	}
 	m := []drawing.Mark{
 		drawing.Line{Role: drawing.Body, Fill: drawing.Hatch, Closed: true, Smooth: true, Points: points},
-		drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Smooth: true, Points: []Point{{X: -half - 68*k, Y: hip + 66*k},
-			{Y: hip + 52*k}, {X: half + 68*k, Y: hip + 66*k}}},
+		drawing.Line{
+			Role:   drawing.Body,
+			Pen:    drawing.Thin,
+			Smooth: true,
+			Points: []Point{{X: -half - 68*k, Y: hip + 66*k},
+				{Y: hip + 52*k}, {X: half + 68*k, Y: hip + 66*k}},
+		},
 		drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []Point{{Y: shoulder + 20*k}, {Y: hip + 70*k}}},
 		drawing.Line{Role: drawing.Body, Pen: drawing.Thin, Points: []Point{{Y: hip + 20*k}, {Y: hip - 84*k}}},
 	}
@@ -82,9 +87,26 @@ func helmet(top, height float64, behind bool) []drawing.Mark {
 	if behind {
 		low = 0.46
 	}
-	m := []drawing.Mark{drawing.Line{Role: drawing.Ink, Fill: drawing.Sheet, Closed: true, Smooth: true,
-		Points: []Point{at(-1.18, low+0.02), at(-1.2, 0.84), at(-0.75, 1.08), at(0, 1.16), at(0.75, 1.08), at(1.2, 0.84),
-			at(1.18, low+0.02), at(0.6, low-0.02), at(0, low), at(-0.6, low-0.02)}}}
+	m := []drawing.Mark{
+		drawing.Line{
+			Role:   drawing.Ink,
+			Fill:   drawing.Sheet,
+			Closed: true,
+			Smooth: true,
+			Points: []Point{
+				at(-1.18, low+0.02),
+				at(-1.2, 0.84),
+				at(-0.75, 1.08),
+				at(0, 1.16),
+				at(0.75, 1.08),
+				at(1.2, 0.84),
+				at(1.18, low+0.02),
+				at(0.6, low-0.02),
+				at(0, low),
+				at(-0.6, low-0.02),
+			},
+		},
+	}
 	for _, side := range [2]float64{-1, 1} {
 		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Smooth: true,
 			Points: []Point{at(side*0.4, 1.1), at(side*0.62, 0.95), at(side*0.58, low+0.06)}})

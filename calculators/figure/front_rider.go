@@ -94,15 +94,34 @@ func (a Astride) Gripped(side float64) Point {
 
 // arm draws an arm with its hand from a shoulder's height to a grip's.
 func (a Astride) arm(side, shoulder, grip, k float64) (m []drawing.Mark) {
-	joint, hand, elbow := Point{X: side * 172 * k, Y: shoulder - 26*k}, Point{X: side * gripAside, Y: grip}, a.Elbow(side)
-	m = append(m,
-		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: elbow, B: hand.Plus(Point{Y: 12}), Ra: 40 * k, Rb: 28 * k},
+	joint, hand, elbow := Point{
+		X: side * 172 * k,
+		Y: shoulder - 26*k,
+	}, Point{
+		X: side * gripAside,
+		Y: grip,
+	}, a.Elbow(
+		side,
+	)
+	m = append(
+		m,
+		drawing.Limb{
+			Role: drawing.Body,
+			Fill: drawing.Hatch,
+			A:    elbow,
+			B:    hand.Plus(Point{Y: 12}),
+			Ra:   40 * k,
+			Rb:   28 * k,
+		},
 		drawing.Limb{Role: drawing.Body, Fill: drawing.Hatch, A: joint, B: elbow, Ra: 54 * k, Rb: 42 * k},
 	)
 	for i := range 4 {
 		x := hand.X + side*(float64(i)*19-28)
-		m = append(m, drawing.Limb{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Wash, A: Point{X: x, Y: hand.Y + 18},
-			B: Point{X: x, Y: hand.Y - 16}, Ra: 10, Rb: 10})
+		m = append(
+			m,
+			drawing.Limb{Role: drawing.Body, Pen: drawing.Thin, Fill: drawing.Wash, A: Point{X: x, Y: hand.Y + 18},
+				B: Point{X: x, Y: hand.Y - 16}, Ra: 10, Rb: 10},
+		)
 	}
 	return m
 }
