@@ -7,13 +7,19 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // readmeFile explains a shop's folder to whoever opens it. It is no page of the guide.
 const readmeFile = "README.md"
 
-// Adoption is what a new folder is begun with. All may be empty.
-type Adoption struct{ Name, Contact string }
+// Adoption is what a new folder is begun with. Name and Contact may be empty.
+type Adoption struct {
+	Name, Contact string
+	Reader        *words.Reader // whose language it is written in; nil is English
+}
 
 // Adopt begins a shop's folder in dir: guide.yaml with every setting explained, a part
 // of the shop's own with one chapter to write over, and a README. It returns the paths
@@ -22,16 +28,16 @@ type Adoption struct{ Name, Contact string }
 func Adopt(dir string, a Adoption) ([]string, error) {
 	files := []struct{ path, text string }{
 		{settingsFile, a.settings()},
-		{"shop/index.md", adoptedPart},
-		{"shop/how-we-fit.md", adoptedChapter},
-		{readmeFile, adoptedReadme},
+		{"shop/index.md", a.part()},
+		{"shop/how-we-fit.md", a.chapter()},
+		{readmeFile, a.readme()},
 	}
 	for _, f := range files {
 		name := filepath.Join(dir, filepath.FromSlash(f.path))
 		if _, err := os.Lstat(name); err == nil {
-			return nil, fmt.Errorf("%s is there already; nothing was written. Name another folder", name)
+			return nil, told.Wrong("{0} is there already; nothing was written. Name another folder", name)
 		} else if !errors.Is(err, fs.ErrNotExist) {
-			return nil, fmt.Errorf("%s cannot be looked at: %w", name, err)
+			return nil, told.Wrong("{0} cannot be looked at: {1}", name, err)
 		}
 	}
 	var wrote []string
@@ -50,13 +56,11 @@ func Adopt(dir string, a Adoption) ([]string, error) {
 // added, and every other setting is explained and commented out.
 func (a Adoption) settings() string {
 	var b strings.Builder
-	b.WriteString(
-		"# The settings of your guide. A line that begins with # is a comment: take the # away to use it.\n" +
-			"# “plumbline preview” shows what you change at every save, and every mistake with its remedy.\n",
-	)
+	comment(&b, a.say("The settings of your guide. A line that begins with # is a comment: take the # away to use it."))
+	comment(&b, a.say("“plumbline preview” shows what you change at every save, and every mistake with its remedy."))
 	for _, s := range documented {
 		b.WriteByte('\n')
-		comment(&b, s.says)
+		comment(&b, a.say(s.says))
 		switch {
 		case s.key == "name" && a.Name != "":
 			fmt.Fprintf(&b, "name: %s\n", quotedYAML(a.Name))
@@ -66,11 +70,14 @@ func (a Adoption) settings() string {
 			fmt.Fprintf(
 				&b,
 				"notice: %s\n",
-				quotedYAML(a.Name+" publishes this guide as general information for healthy "+
-					"adult riders. It does not replace the maker's manual, local law, or the advice of a clinician."),
+				quotedYAML(a.say("{0} publishes this guide as general information for healthy "+
+					"adult riders. It does not replace the maker's manual, local law, or the advice of a "+
+					"clinician.", a.Name)),
 			)
+		case s.key == "language" && a.Reader != nil && a.Reader.Language != nil:
+			fmt.Fprintf(&b, "language: %s\n", a.Reader.Language.Tag)
 		case s.key == "add":
-			b.WriteString("add:\n  shop:\n    title: Our workshop\n    chapters: [how-we-fit]\n")
+			fmt.Fprintf(&b, "add:\n  shop:\n    title: %s\n    chapters: [how-we-fit]\n", a.say(ourWorkshop))
 		default:
 			for line := range strings.Lines(s.example + "\n") {
 				b.WriteString("# " + line)
@@ -78,6 +85,11 @@ func (a Adoption) settings() string {
 		}
 	}
 	return b.String()
+}
+
+// say says a text of the new folder.
+func (a Adoption) say(english words.English, holes ...any) string {
+	return told.Of(english, holes...).Say(a.Reader)
 }
 
 // quotedYAML writes a text so that YAML reads it as it is.
@@ -96,64 +108,68 @@ func comment(b *strings.Builder, text string) {
 	b.WriteString(line + "\n")
 }
 
-const adoptedPart = `---
-title: Our workshop
-nav: Our workshop
-question: Who are we, and how do we fit bikes?
-summary: How we work, and how you come to an appointment with us.
----
+const (
+	ourWorkshop words.English = "Our workshop"
+	howWeFit    words.English = "How we fit"
+)
 
-We fit mountain bikes. What you set up yourself with this guide you need not pay us for; for the rest we are here.
-`
+func (a Adoption) part() string {
+	return "---\ntitle: " + a.say(ourWorkshop) + "\nnav: " + a.say(ourWorkshop) +
+		"\nquestion: " + a.say("Who are we, and how do we fit bikes?") +
+		"\nsummary: " + a.say("How we work, and how you come to an appointment with us.") + "\n---\n\n" +
+		a.say(
+			"We fit mountain bikes. What you set up yourself with this guide you need not pay us for; for the rest we "+
+				"are here.",
+		) + "\n"
+}
 
-const adoptedChapter = `---
-title: How we fit
-nav: How we fit
-question: What happens at an appointment, and what do you bring?
-summary: Measure at home, send us your numbers, and your appointment is for riding and setting.
----
+func (a Adoption) chapter() string {
+	return "---\ntitle: " + a.say(howWeFit) + "\nnav: " + a.say(howWeFit) +
+		"\nquestion: " + a.say("What happens at an appointment, and what do you bring?") +
+		"\nsummary: " + a.say("Measure at home, send us your numbers, and your appointment is for riding and "+
+		"setting.") +
+		"\n---\n\n## " + a.say("Before you come") + "\n\n" +
+		a.say(
+			"Fill in [Prepare for a fitting](../finish/prepare-for-a-fitting.md) and send us what you measured. "+
+				"Half an "+
+				"hour with a tape is enough.",
+		) + "\n\n## " + a.say("What we do") + "\n\n" +
+		a.say("Write here, in your own words, what happens at an appointment, what it costs and how long it takes.") +
+		"\n\n" + a.say("A calculator can stand on any page. This one is the saddle’s:") +
+		"\n\n```calculator saddle-height\n```\n\n```caution post-insertion\n```\n\n```caution torque\n```\n"
+}
 
-## Before you come
-
-Fill in [Prepare for a fitting](../finish/prepare-for-a-fitting.md) and send us what you measured.
-Half an hour with a tape is enough.
-
-## What we do
-
-Write here, in your own words, what happens at an appointment, what it costs and how long it takes.
-
-A calculator can stand on any page. This one is the saddle's:
-
-` + "```calculator saddle-height\n```" + `
-
-` + "```caution post-insertion\n```\n\n```caution torque\n```\n"
-
-const adoptedReadme = `# Your guide
-
-This folder holds what is yours: your name, your contact and your own chapters.
-Everything else comes from the guide that is built into the command.
-
-- guide.yaml has your settings. Each is explained in the file.
-- A folder is a part of the guide, a file in it a chapter, in Markdown.
-  A file at the same path as a built-in chapter takes its place;
-  a new one is named in guide.yaml under "add".
-- To change a built-in chapter, copy it here: plumbline adopt . saddle/height.
-  When a later plumbline has a newer one, publishing tells you,
-  and plumbline changes . shows what is new.
-- bikes/ has the bikes that you sell, a file each: the maker's size chart as you copied it,
-  below three lines that name the bike (---, name: …, ---). They get a page of their own,
-  and forms offer their sizes by name.
-- symptoms.yaml says symptoms in your words, with the first move that you would try.
-- Pictures stand beside the chapters that show them: PNG, JPEG, WebP or AVIF.
-
-See it while you write:
-
-    plumbline preview .
-
-Publish it into a folder, and put that folder on any web server:
-
-    plumbline publish . -o ../published
-
-Nothing is published as long as there is a mistake; each is told with file, line and remedy.
-This README is not published.
-`
+func (a Adoption) readme() string {
+	var b strings.Builder
+	b.WriteString("# " + a.say("Your guide") + "\n\n")
+	b.WriteString(
+		a.say("This folder holds what is yours: your name, your contact and your own chapters. Everything else "+
+			"comes from the guide that is built into the command.") + "\n\n",
+	)
+	for _, line := range []string{
+		a.say("guide.yaml has your settings. Each is explained in the file."),
+		a.say("A folder is a part of the guide, a file in it a chapter, in Markdown. A file at the same path as a " +
+			"built-in " +
+			"chapter takes its place; a new one is named in guide.yaml under “add”."),
+		a.say("To change a built-in chapter, copy it here: {0}. When a later plumbline has a newer one, publishing "+
+			"tells "+
+			"you, and {1} shows what is new.", "`plumbline adopt . saddle/height`", "`plumbline changes .`"),
+		a.say("bikes/ has the bikes that you sell, a file each: the maker’s size chart as you copied it, below "+
+			"three lines "+
+			"that name the bike ({0}). They get a page of their own, and forms offer their sizes by name.",
+			"`---`, `name: …`, `---`"),
+		a.say("symptoms.yaml says symptoms in your words, with the first move that you would try."),
+		a.say("Pictures stand beside the chapters that show them: PNG, JPEG, WebP or AVIF."),
+	} {
+		b.WriteString("- " + line + "\n")
+	}
+	b.WriteString("\n" + a.say("See it while you write:") + "\n\n    plumbline preview .\n\n" +
+		a.say("Publish it into a folder, and put that folder on any web server:") +
+		"\n\n    plumbline publish . -o ../published\n\n" +
+		a.say(
+			"Nothing is published as long as there is a mistake; each is told with file, line and remedy. This "+
+				"README is "+
+				"not published.",
+		) + "\n")
+	return b.String()
+}

@@ -16,7 +16,7 @@ import (
 // TestAnAdoptedFolderIsAGuide publishes nothing yet but has no mistake either, with and
 // without a name.
 func TestAnAdoptedFolderIsAGuide(t *testing.T) {
-	for _, a := range []Adoption{{}, {"Brook End’s: “Bikes”", "hello@brook-end.example"}} {
+	for _, a := range []Adoption{{}, {Name: "Brook End’s: “Bikes”", Contact: "hello@brook-end.example"}} {
 		dir := filepath.Join(t.TempDir(), "guide")
 		wrote, err := Adopt(dir, a)
 		require.NoError(t, err)
@@ -53,7 +53,7 @@ func TestAdoptingWritesNothingOver(t *testing.T) {
 func TestEverySettingIsExplainedWithAnExampleThatHolds(t *testing.T) {
 	for _, s := range documented {
 		assert.True(t, strings.HasPrefix(s.example, s.key+":"), s.key)
-		assert.True(t, strings.HasSuffix(s.says, "."), s.key)
+		assert.True(t, strings.HasSuffix(string(s.says), "."), s.key)
 		text := s.example
 		if s.key == "name" {
 			text += "\ncontact: a@b.example\nnotice: Ours.\nrequest: {note: Ours.}"

@@ -4,6 +4,8 @@ import (
 	"slices"
 
 	"plumbline/calculators/symptom"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // asked is search.yaml of both layers, one after the other: what people type when
@@ -37,13 +39,13 @@ func (g *Guide) readAsked() (bad []Mistake) {
 			case e.key == "same":
 				g.readSame(y, e)
 			case e.key == "pages":
-				g.readPhrases(y, e, g.asked.pages, from.local, "page", g.ways())
+				g.readPhrases(y, e, g.asked.pages, from.local, "there is no page “{0}”", g.ways())
 			case e.key == "symptoms":
 				var keys []string
 				for _, s := range symptom.All() {
 					keys = append(keys, s.Key)
 				}
-				g.readPhrases(y, e, g.asked.symptoms, true, "symptom", keys)
+				g.readPhrases(y, e, g.asked.symptoms, true, "there is no symptom “{0}”", keys)
 			default:
 				g.readNumbers(y, e)
 			}
@@ -57,7 +59,11 @@ func (g *Guide) readSame(y *yamlReader, e entry) {
 	for _, n := range y.items(e) {
 		group := texts(y.list(entry{e.key, n.GetToken(), n}))
 		if len(group) == 1 {
-			y.mistake(n.GetToken(), "“"+group[0]+"” stands alone", "name two words or more that mean the same")
+			y.mistake(
+				n.GetToken(),
+				told.Of("“{0}” stands alone", group[0]),
+				told.Of("name two words or more that mean the same"),
+			)
 		}
 		g.asked.same = append(g.asked.same, group)
 	}
@@ -69,26 +75,26 @@ func (g *Guide) readPhrases(
 	e entry,
 	into map[string][]string,
 	strict bool,
-	what string,
+	missing words.English,
 	known []string,
 ) {
-	for _, e := range y.mapping(e.value, "“"+e.key+"”") {
+	for _, e := range y.mapping(e.value, told.Of("“{0}”", e.key)) {
 		if strict && !slices.Contains(known, e.key) {
-			y.mistake(e.at, "there is no "+what+" “"+e.key+"”", meant(e.key, known, "they are "+listed(known)))
+			y.mistake(e.at, told.Of(missing, e.key), meant(e.key, known, told.Of("they are {0}", listed(known))))
 		}
 		into[e.key] = append(into[e.key], texts(y.list(e))...)
 	}
 }
 
 func (g *Guide) readNumbers(y *yamlReader, e entry) {
-	for _, e := range y.mapping(e.value, "“numbers”") {
+	for _, e := range y.mapping(e.value, told.Of("“numbers”")) {
 		c := g.shelf.calculator(e.key)
 		if c == nil {
-			y.mistake(e.at, "there is no calculator “"+e.key+"”", meant(e.key, g.shelf.calculatorNames(),
-				"plumbline calc lists them"))
+			y.mistake(e.at, told.Of("there is no calculator “{0}”", e.key), meant(e.key, g.shelf.calculatorNames(),
+				told.Of("plumbline calc lists them")))
 			continue
 		}
-		for _, in := range y.mapping(e.value, "a calculator's fields") {
+		for _, in := range y.mapping(e.value, told.Of("a calculator's fields")) {
 			if inputOf(c, in.key) == nil {
 				var keys []string
 				for i := range c.Inputs {
@@ -96,8 +102,8 @@ func (g *Guide) readNumbers(y *yamlReader, e entry) {
 				}
 				y.mistake(
 					in.at,
-					"“"+e.key+"” asks for no number “"+in.key+"”",
-					meant(in.key, keys, "it asks for "+listed(keys)),
+					told.Of("“{0}” asks for no number “{1}”", e.key, in.key),
+					meant(in.key, keys, told.Of("it asks for {0}", listed(keys))),
 				)
 				continue
 			}

@@ -16,6 +16,7 @@ import (
 	"plumbline/calculators/record"
 	"plumbline/calculators/sheet"
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // A shop's bikes are files in its folder, one a bike: bikes/NAME.csv is the maker's size
@@ -51,8 +52,16 @@ func (g *Guide) readBikes() (bad []Mistake) {
 		b, more := readBike(s)
 		title := strings.ToLower(b.title())
 		if other := named[title]; title != "" && other != "" {
-			more = append(more, Mistake{s.file, 1, 1, "“" + b.title() + "” is the name of the bike in " + other +
-				" too", "give this one another name or year"})
+			more = append(
+				more,
+				Mistake{
+					s.file,
+					1,
+					1,
+					told.Of("“{0}” is the name of the bike in {1} too", b.title(), other),
+					told.Of("give this one another name or year"),
+				},
+			)
 		}
 		named[title] = s.file
 		bad = append(bad, more...)
@@ -69,7 +78,15 @@ func readBike(s source) (b shopBike, bad []Mistake) {
 	b.Key = slug(strings.TrimSuffix(path.Base(s.path), path.Ext(s.path)))
 	head, at, ok := splitHeader(s.text)
 	if !ok && strings.HasPrefix(string(s.text), "---") {
-		return b, []Mistake{{s.file, 1, 1, "the lines that name the bike have no end", "close them with a line of ---"}}
+		return b, []Mistake{
+			{
+				s.file,
+				1,
+				1,
+				told.Of("the lines that name the bike have no end"),
+				told.Of("close them with a line of ---"),
+			},
+		}
 	}
 	if ok {
 		y := &yamlReader{file: s.file, above: 1}
@@ -83,20 +100,24 @@ func readBike(s source) (b shopBike, bad []Mistake) {
 			case e.key == "link":
 				b.Link = y.raw(e)
 				if u, err := url.Parse(b.Link); err != nil || u.Scheme != "https" || u.Host == "" {
-					y.mistake(e.value.GetToken(), "“"+b.Link+"” is no web address", "begin it with https://")
+					y.mistake(
+						e.value.GetToken(),
+						told.Of("“{0}” is no web address", b.Link),
+						told.Of("begin it with https://"),
+					)
 				}
 			default:
 				b.Year = y.raw(e)
 				if n, err := strconv.Atoi(b.Year); err != nil || n < 1970 || n > 2100 {
-					y.mistake(e.value.GetToken(), "“"+b.Year+"” is no year", "write four digits")
+					y.mistake(e.value.GetToken(), told.Of("“{0}” is no year", b.Year), told.Of("write four digits"))
 				}
 			}
 		}
 		bad = y.bad
 	}
 	if b.Name == "" {
-		bad = append(bad, Mistake{s.file, 1, 1, "the bike has no name",
-			"begin the file with three lines: “---”, “name: …” and “---”"})
+		bad = append(bad, Mistake{s.file, 1, 1, told.Of("the bike has no name"),
+			told.Of("begin the file with three lines: “---”, “name: …” and “---”")})
 	}
 	text := string(s.text[at:])
 	table := strings.TrimLeft(text, "\n")
@@ -104,24 +125,31 @@ func readBike(s source) (b shopBike, bad []Mistake) {
 	chart := measure.Sizes.Table.Chart(measure.Sizes, table, nil)
 	b.sizes = chart.Rows
 	if len(chart.Columns) == 0 {
-		return b, append(bad, Mistake{s.file, above + 1, 1, "this cannot be read as a size chart", sizeRemedy})
+		return b, append(
+			bad,
+			Mistake{s.file, above + 1, 1, told.Of("this cannot be read as a size chart"), told.Of(sizeRemedy)},
+		)
 	}
 	for _, why := range chart.Unread {
-		bad = append(bad, chartMistake(s.file, table, above, why.Say(nil)))
+		bad = append(bad, chartMistake(s.file, table, above, why))
 	}
 	for _, head := range chart.Unused {
 		if near := nearestColumn(head); near != "" {
-			bad = append(bad, Mistake{s.file, above + lineOf(table, head), 1, "the column “" + head + "” is not read",
-				"did you mean “" + near + "”?"})
+			bad = append(
+				bad,
+				Mistake{s.file, above + lineOf(table, head), 1, told.Of("the column “{0}” is not read", head),
+					told.Of("did you mean “{0}”?", near)},
+			)
 		}
 	}
 	if len(b.sizes) == 0 && len(chart.Unread) == 0 {
-		bad = append(bad, Mistake{s.file, above + 1, 1, "there is no size in this chart", sizeRemedy})
+		bad = append(bad, Mistake{s.file, above + 1, 1, told.Of("there is no size in this chart"), told.Of(sizeRemedy)})
 	}
 	return b, bad
 }
 
-const sizeRemedy = "paste the maker’s chart as you copied it, with a column for the reach, stack, head angle, seat " +
+const sizeRemedy words.English = "paste the maker’s chart as you copied it, with a column for the reach, stack, " +
+	"head angle, seat " +
 	"angle and seat tube"
 
 // nearestColumn is the column that a slip in a heading meant, "" for none.
@@ -133,29 +161,49 @@ func nearestColumn(head string) string {
 	return measure.NearestName(strings.ToLower(head), keys)
 }
 
-// lineNamed is a line of the chart that a message begins with.
-var lineNamed = regexp.MustCompile(`^Line (\d+)(, column |: | )`)
+// lineNamed is a line of the chart that a message begins with, in any language.
+var lineNamed = regexp.MustCompile(`^\pL+ (\d+)(, \pL+ |: | )`)
 
 // chartMistake is what could not be read of a chart, with its line in the file: that which
 // the message names, or that of the size which it begins with, or else the heading. What
 // its second sentence advises is the remedy.
-func chartMistake(file, table string, above int, said string) Mistake {
+func chartMistake(file, table string, above int, why words.Text) Mistake {
 	line := 1
+	said := why.Say(nil)
 	if m := lineNamed.FindStringSubmatch(said); m != nil {
 		line, _ = strconv.Atoi(m[1])
-		said = said[len(m[0]):]
 	} else if name, _, ok := strings.Cut(said, ":"); ok {
 		line = lineOf(table, name)
 	} else if name, _, ok := strings.Cut(said, " is left out"); ok {
 		line = lineOf(table, name)
 	}
-	what, remedy, ok := strings.Cut(said, ". ")
-	if !ok {
-		remedy = "mend it there"
-	} else if r, n := utf8.DecodeRuneInString(remedy); n > 0 {
-		remedy = string(unicode.ToLower(r)) + remedy[n:]
+	m := Mistake{file, above + line, 1, told.Of("{0}", halfOf{why, false}), told.Of("mend it there")}
+	if (halfOf{why, true}).Say(nil) != "" {
+		m.Remedy = told.Of("{0}", halfOf{why, true})
 	}
-	return Mistake{file, above + line, 1, strings.TrimSuffix(what, "."), strings.TrimSuffix(remedy, ".")}
+	return m
+}
+
+// halfOf is the first sentence of a message without the line that it names, or what comes
+// after it.
+type halfOf struct {
+	why  words.Text
+	rest bool
+}
+
+// Say says it without its full stop; what is advised goes on in the sentence.
+func (h halfOf) Say(r *words.Reader) string {
+	said := h.why.Say(r)
+	said = said[len(lineNamed.FindString(said)):]
+	what, rest, _ := strings.Cut(said, ". ")
+	if !h.rest {
+		return strings.TrimSuffix(what, ".")
+	}
+	first, n := utf8.DecodeRuneInString(rest)
+	if n == 0 {
+		return ""
+	}
+	return string(unicode.ToLower(first)) + strings.TrimSuffix(rest[n:], ".")
 }
 
 // lineOf is the first line of a table with that cell, 1 where there is none.

@@ -70,7 +70,7 @@ func TestListsInListsEndSomewhere(t *testing.T) {
 		wantMistake(t, bad, "indented by more than 64 columns")
 		head, _, _ := strings.Cut(string(text.Data), entry+" a\n")
 		for _, m := range bad {
-			if want := strings.Count(head, "\n") + 34; strings.Contains(m.What, "indented") && m.Line != want {
+			if want := strings.Count(head, "\n") + 34; strings.Contains(m.What.Say(nil), "indented") && m.Line != want {
 				t.Errorf("%s: told at line %d, which is %d", entry, m.Line, want)
 			}
 		}

@@ -8,7 +8,9 @@ import (
 
 	"github.com/goccy/go-yaml/token"
 
+	"plumbline/calculators/words"
 	"plumbline/site/colour"
+	"plumbline/site/told"
 	"plumbline/templates"
 )
 
@@ -18,7 +20,7 @@ import (
 // job is what one of a shop's colours is for, by the names of the style sheet.
 type job struct {
 	key    string // in guide.yaml; with _dark behind it, for a dark screen
-	says   string
+	says   words.English
 	token  string   // the colour in the style sheet
 	ground []string // what it stands on
 	tint   string   // a ground that is made of it, or ""
@@ -56,14 +58,14 @@ func (y *yamlReader) colours(e entry) map[string]map[string]string {
 	for _, j := range jobs {
 		keys = append(keys, j.key, j.key+"_dark")
 	}
-	for _, x := range y.mapping(e.value, "“"+e.key+"”") {
+	for _, x := range y.mapping(e.value, told.Of("“{0}”", e.key)) {
 		if !y.known(x, keys...) {
 			continue
 		}
 		c, err := colour.Parse(y.raw(x))
 		if err != nil {
-			y.mistake(x.value.GetToken(), err.Error(),
-				"write # and six digits or letters from a to f, in quotes: \"#0b5d3b\"")
+			y.mistake(x.value.GetToken(), told.Of("“{0}” is no colour", y.raw(x)),
+				told.Of("write # and six digits or letters from a to f, in quotes: \"#0b5d3b\""))
 			continue
 		}
 		named[x.key] = given{c, x.value.GetToken()}
@@ -76,7 +78,11 @@ func (y *yamlReader) colours(e entry) map[string]map[string]string {
 		light, ok := named[j.key]
 		if !ok {
 			if dark, alone := named[j.key+"_dark"]; alone {
-				y.mistake(dark.at, "“"+j.key+"_dark” is given and “"+j.key+"” is not", "give both, or only “"+j.key+"”")
+				y.mistake(
+					dark.at,
+					told.Of("“{0}_dark” is given and “{1}” is not", j.key, j.key),
+					told.Of("give both, or only “{0}”", j.key),
+				)
 			}
 			continue
 		}
@@ -98,22 +104,34 @@ func (y *yamlReader) colours(e entry) map[string]map[string]string {
 // colour takes a colour for some schemes, or the nearest one that can be read there where
 // the shop left that open.
 func (y *yamlReader) colour(j job, c given, own bool, on []string, all map[string]map[string]string) {
-	lacks := func(c colour.Colour) string {
+	lacks := func(c colour.Colour) words.Text {
 		for _, scheme := range on {
-			if what := j.lacks(scheme, c); what != "" {
+			if what := j.lacks(scheme, c); !what.None() {
 				return what
 			}
 		}
-		return ""
+		return words.Text{}
 	}
-	near, found := c.colour.Nearest(func(c colour.Colour) bool { return lacks(c) == "" })
+	near, found := c.colour.Nearest(func(c colour.Colour) bool { return lacks(c).None() })
 	if !found {
-		y.mistake(c.at, "“"+c.colour.String()+"” cannot be read "+schemeNames[on[0]], "choose another colour")
+		y.mistake(
+			c.at,
+			told.Of("“{0}” cannot be read {1}", c.colour.String(), schemeNames[on[0]]),
+			told.Of("choose another colour"),
+		)
 		return
 	}
 	if own && near != c.colour {
-		y.mistake(c.at, "“"+c.colour.String()+"” is for "+j.says+", and cannot be read well enough: "+lacks(c.colour),
-			"the nearest colour that can is "+near.String())
+		y.mistake(
+			c.at,
+			told.Of(
+				"“{0}” is for {1}, and cannot be read well enough: {2}",
+				c.colour.String(),
+				j.says,
+				lacks(c.colour),
+			),
+			told.Of("the nearest colour that can is {0}", near.String()),
+		)
 	}
 	for _, scheme := range on {
 		all[scheme][j.token] = near.String()
@@ -124,29 +142,34 @@ func (y *yamlReader) colour(j job, c given, own bool, on []string, all map[strin
 }
 
 // lacks says where a colour has too little contrast for its job, "" where it has enough.
-func (j job) lacks(scheme string, c colour.Colour) string {
-	try := func(front, ground colour.Colour, name string) string {
+func (j job) lacks(scheme string, c colour.Colour) words.Text {
+	try := func(front, ground colour.Colour, name words.Text) words.Text {
 		if got := colour.Contrast(front, ground); got < colour.Text {
-			return fmt.Sprintf("%.1f to 1 %s %s, and %.1f is needed", got, schemeNames[scheme], name, colour.Text)
+			return told.Of("{0} to 1 {1} {2}, and {3} is needed", told.Tenths(got), schemeNames[scheme], name,
+				told.Tenths(colour.Text))
 		}
-		return ""
+		return words.Text{}
 	}
 	for _, name := range j.ground {
-		if what := try(c, house(scheme, name), "("+name+" "+house(scheme, name).String()+")"); what != "" {
+		if what := try(c, house(scheme, name), told.Of("({0} {1})", name, house(scheme, name))); !what.None() {
 			return what
 		}
 	}
 	if j.tint == "" {
-		return ""
+		return words.Text{}
 	}
 	ground := j.tinted(scheme, c)
-	if what := try(c, ground, "on a tint of itself"); what != "" {
+	if what := try(c, ground, told.Of("on a tint of itself")); !what.None() {
 		return what
 	}
-	return try(house(scheme, "ink"), ground, "for the text on a tint of it")
+	return try(house(scheme, "ink"), ground, told.Of("for the text on a tint of it"))
 }
 
-var schemeNames = map[string]string{"light": "on a light screen", "dark": "on a dark screen", "print": "on paper"}
+var schemeNames = map[string]words.English{
+	"light": "on a light screen",
+	"dark":  "on a dark screen",
+	"print": "on paper",
+}
 
 // tinted is the ground that is made of a colour. Paper stays white.
 func (j job) tinted(scheme string, c colour.Colour) colour.Colour {

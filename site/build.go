@@ -13,6 +13,7 @@ import (
 	"sync"
 	"sync/atomic"
 
+	"plumbline/site/told"
 	"plumbline/templates"
 )
 
@@ -64,7 +65,7 @@ func (g *Guide) files(engine engineFiles) ([]part, paths, error) {
 	there := make(map[string]bool, len(list))
 	for _, p := range list {
 		if there[p.path] {
-			return nil, in, fmt.Errorf("two pages of the guide want the address %s", p.path)
+			return nil, in, told.Wrong("two pages of the guide want the address {0}", p.path)
 		}
 		there[p.path] = true
 	}
@@ -278,7 +279,7 @@ func check(f *file, there map[string]bool, mount string) error {
 					dest = strings.TrimPrefix(dest, mount)
 				}
 				if to := path.Join(path.Dir(f.path), dest); !there[to] {
-					return fmt.Errorf("%s leads to %s, which is not in the guide", f.path, to)
+					return told.Wrong("{0} leads to {1}, which is not in the guide", f.path, to)
 				}
 			}
 		}

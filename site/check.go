@@ -8,6 +8,8 @@ import (
 	"github.com/yuin/goldmark/ast"
 
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // check finds every mistake of one page that needs the rest of the guide, and
@@ -19,9 +21,9 @@ func (g *Guide) check(p *guidePage) (bad []Mistake) {
 	for _, c := range p.cites {
 		for i, key := range c.keys {
 			if g.library.sources[key] == nil {
-				bad = append(bad, p.mistake(c.at[i], "there is no source “"+key+"”",
+				bad = append(bad, p.mistake(c.at[i], told.Of("there is no source “{0}”", key),
 					meant(key, g.library.sourceKeys,
-						"add it to sources.yaml with where it was published and what of it was read")))
+						told.Of("add it to sources.yaml with where it was published and what of it was read"))))
 			}
 		}
 	}
@@ -41,23 +43,35 @@ func (g *Guide) checkBlock(p *guidePage, b *block) (bad []Mistake) {
 	case nameless(b.kind):
 		return g.checkWhole(p, b)
 	case b.name == "" && b.kind == measureBlock:
-		return []Mistake{p.mistake(b.at, "this measure block names no measurement",
-			"write ```measure KEY, or several keys with spaces between them")}
+		return []Mistake{p.mistake(b.at, told.Of("this measure block names no measurement"),
+			told.Of("write ```measure KEY, or several keys with spaces between them"))}
 	case b.name == "":
-		return []Mistake{p.mistake(b.at, "this "+b.kind+" block names no "+b.kind, "write ```"+b.kind+" NAME")}
+		return []Mistake{
+			p.mistake(
+				b.at,
+				told.Of("this {0} block names no {1}", b.kind, b.kind),
+				told.Of("write ```{0} NAME", b.kind),
+			),
+		}
 	case b.more != "":
-		bad = append(bad, p.mistake(b.nameAt+len(b.name)+1, "“"+b.more+"” after the name means nothing",
-			"take it out"))
+		bad = append(bad, p.mistake(b.nameAt+len(b.name)+1, told.Of("“{0}” after the name means nothing", b.more),
+			told.Of("take it out")))
 	case b.filled:
-		bad = append(bad, p.mistake(b.at, "a "+b.kind+" block takes no lines", "move them out of the block"))
+		bad = append(
+			bad,
+			p.mistake(b.at, told.Of("a {0} block takes no lines", b.kind), told.Of("move them out of the block")),
+		)
 	}
-	unknown := func(known []string, otherwise string) {
-		bad = append(bad, p.mistake(b.nameAt, "there is no "+b.kind+" “"+b.name+"”", meant(b.name, known, otherwise)))
+	unknown := func(known []string, otherwise words.Text) {
+		bad = append(
+			bad,
+			p.mistake(b.nameAt, told.Of("there is no {0} “{1}”", b.kind, b.name), meant(b.name, known, otherwise)),
+		)
 	}
 	switch b.kind {
 	case calculatorBlock:
 		if g.shelf.calculator(b.name) == nil {
-			unknown(g.shelf.calculatorNames(), "“plumbline calc” alone lists the calculators")
+			unknown(g.shelf.calculatorNames(), told.Of("“plumbline calc” alone lists the calculators"))
 		}
 	case figureBlock:
 		switch f := g.shelf.figure(b.name, g.reader); {
@@ -66,22 +80,25 @@ func (g *Guide) checkBlock(p *guidePage, b *block) (bad []Mistake) {
 			slices.SortStableFunc(names, func(a, c string) int {
 				return cmp.Compare(measure.EditDistance(b.name, a), measure.EditDistance(b.name, c))
 			})
-			unknown(names, "the figures are, nearest name first, "+listed(names))
+			unknown(names, told.Of("the figures are, nearest name first, {0}", listed(names)))
 		case f == nil:
-			bad = append(bad, p.mistake(b.nameAt, "the calculator “"+b.name+"” has no figure",
-				"name another, or take the block out"))
+			bad = append(bad, p.mistake(b.nameAt, told.Of("the calculator “{0}” has no figure", b.name),
+				told.Of("name another, or take the block out")))
 		case f.Title.None() || f.Description.None():
-			bad = append(bad, p.mistake(b.nameAt, "the figure “"+b.name+"” has no text for readers who cannot see it",
-				"give the figure a title and a description in its calculator"))
+			bad = append(
+				bad,
+				p.mistake(b.nameAt, told.Of("the figure “{0}” has no text for readers who cannot see it", b.name),
+					told.Of("give the figure a title and a description in its calculator")),
+			)
 		}
 	case cautionBlock:
 		if g.library.cautions[b.name] == nil {
-			unknown(g.library.cautionKeys, "add it to cautions.yaml")
+			unknown(g.library.cautionKeys, told.Of("add it to cautions.yaml"))
 		}
 		same := func(o *block) bool { return o.kind == b.kind && o.name == b.name }
 		if p.blocks[slices.IndexFunc(p.blocks, same)] != b {
-			bad = append(bad, p.mistake(b.nameAt, "the caution “"+b.name+"” stands twice on this page",
-				"keep it where the risk arises"))
+			bad = append(bad, p.mistake(b.nameAt, told.Of("the caution “{0}” stands twice on this page", b.name),
+				told.Of("keep it where the risk arises")))
 		}
 	case measureBlock:
 		bad = append(bad, p.checkMeasure(b)...)
@@ -98,14 +115,26 @@ func (g *Guide) checkBlock(p *guidePage, b *block) (bad []Mistake) {
 func (g *Guide) checkWhole(p *guidePage, b *block) (bad []Mistake) {
 	switch {
 	case b.name != "":
-		bad = append(bad, p.mistake(b.nameAt, "a "+b.kind+" block takes no name", "write ```"+b.kind))
+		bad = append(
+			bad,
+			p.mistake(b.nameAt, told.Of("a {0} block takes no name", b.kind), told.Of("write ```{0}", b.kind)),
+		)
 	case b.filled:
-		bad = append(bad, p.mistake(b.at, "a "+b.kind+" block takes no lines", "move them out of the block"))
+		bad = append(
+			bad,
+			p.mistake(b.at, told.Of("a {0} block takes no lines", b.kind), told.Of("move them out of the block")),
+		)
 	}
 	if first := g.pageWith(b.kind); !p.is(first) {
-		bad = append(bad, p.mistake(b.at, "“"+first.Path+"” has a "+b.kind+" block already", "keep one of them"))
+		bad = append(
+			bad,
+			p.mistake(b.at, told.Of("“{0}” has a {1} block already", first.Path, b.kind), told.Of("keep one of them")),
+		)
 	} else if b.place != "1" {
-		bad = append(bad, p.mistake(b.at, "there is a second "+b.kind+" block on this page", "keep one of them"))
+		bad = append(
+			bad,
+			p.mistake(b.at, told.Of("there is a second {0} block on this page", b.kind), told.Of("keep one of them")),
+		)
 	}
 	return bad
 }
@@ -128,25 +157,33 @@ func (p *guidePage) has(kind string) bool {
 // checkHeader checks the keys that a header lists. A source that nothing on the page
 // uses is a mistake.
 func (g *Guide) checkHeader(p *guidePage) (bad []Mistake) {
-	at := func(i item, what, remedy string) {
+	at := func(i item, what, remedy words.Text) {
 		bad = append(bad, Mistake{i.file, i.at.Position.Line + 1, i.at.Position.Column, what, remedy})
 	}
 	used := g.used(p)
 	for _, s := range p.Sources {
 		switch {
 		case g.library.sources[s.text] == nil:
-			at(s, "there is no source “"+s.text+"”", meant(s.text, g.library.sourceKeys, "add it to sources.yaml"))
+			at(
+				s,
+				told.Of("there is no source “{0}”", s.text),
+				meant(s.text, g.library.sourceKeys, told.Of("add it to sources.yaml")),
+			)
 		case !slices.Contains(used, s.text) && p.original != nil:
-			bad = append(bad, p.mistake(0, "the translation lacks the source “"+s.text+"”",
-				"cite it with [@"+s.text+"] where the original does"))
+			bad = append(bad, p.mistake(0, told.Of("the translation lacks the source “{0}”", s.text),
+				told.Of("cite it with [@{0}] where the original does", s.text)))
 		case !slices.Contains(used, s.text):
-			at(s, "nothing on this page uses the source “"+s.text+"”",
-				"cite it with [@"+s.text+"] or take it out of the header")
+			at(s, told.Of("nothing on this page uses the source “{0}”", s.text),
+				told.Of("cite it with [@{0}] or take it out of the header", s.text))
 		}
 	}
 	for _, c := range p.Cautions {
 		if g.library.cautions[c.text] == nil {
-			at(c, "there is no caution “"+c.text+"”", meant(c.text, g.library.cautionKeys, "add it to cautions.yaml"))
+			at(
+				c,
+				told.Of("there is no caution “{0}”", c.text),
+				meant(c.text, g.library.cautionKeys, told.Of("add it to cautions.yaml")),
+			)
 		}
 	}
 	return bad
@@ -184,16 +221,16 @@ func (p *guidePage) checkHeadings() (bad []Mistake) {
 		switch {
 		case h.level == 1:
 			bad = append(bad,
-				p.mistake(h.at, "“"+h.text+"” is a first-level heading, and the page's title is that already",
-					"write ## "+h.text))
+				p.mistake(h.at, told.Of("“{0}” is a first-level heading, and the page's title is that already", h.text),
+					told.Of("write ## {0}", h.text)))
 		case p.measured(h): // its block is looked at below
 			continue
 		case h.level > above+1:
-			bad = append(bad, p.mistake(h.at, "the heading “"+h.text+"” skips a level",
-				"write "+strings.Repeat("#", above+1)+" "+h.text))
+			bad = append(bad, p.mistake(h.at, told.Of("the heading “{0}” skips a level", h.text),
+				told.Of("write {0} {1}", strings.Repeat("#", above+1), h.text)))
 		}
 		if h.text == "" {
-			bad = append(bad, p.mistake(h.at, "this heading has no text", "write it or take it out"))
+			bad = append(bad, p.mistake(h.at, told.Of("this heading has no text"), told.Of("write it or take it out")))
 		}
 		above = max(h.level, 1)
 	}
@@ -208,9 +245,14 @@ func (p *guidePage) checkHeadings() (bad []Mistake) {
 			func(h heading) bool { return h.level > 1 && h.at < b.at && !p.measured(h) },
 		) {
 			bad = append(bad,
-				p.mistake(b.at,
-					"no heading stands above this "+b.kind+" block, whose own headings are of the third level",
-					"write a heading above it, such as ## What it changes for you"))
+				p.mistake(
+					b.at,
+					told.Of(
+						"no heading stands above this {0} block, whose own headings are of the third level",
+						b.kind,
+					),
+					told.Of("write a heading above it, such as ## What it changes for you"),
+				))
 		}
 	}
 	return bad
@@ -218,7 +260,7 @@ func (p *guidePage) checkHeadings() (bad []Mistake) {
 
 // checkCode finds raw HTML, which is not rendered, and fences of an unknown kind.
 func (p *guidePage) checkCode() (bad []Mistake) {
-	const remedy = "write it in Markdown"
+	const remedy words.English = "write it in Markdown"
 	_ = ast.Walk(p.tree, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if !entering {
 			return ast.WalkContinue, nil
@@ -233,17 +275,26 @@ func (p *guidePage) checkCode() (bad []Mistake) {
 			if strings.HasPrefix(tag, "</") {
 				break // its beginning is reported
 			}
-			bad = append(bad, p.mistake(max(n.Pos(), 0), "raw HTML (“"+tag+"”) is not allowed in a page", remedy))
+			bad = append(
+				bad,
+				p.mistake(max(n.Pos(), 0), told.Of("raw HTML (“{0}”) is not allowed in a page", tag), told.Of(remedy)),
+			)
 		case *ast.HTMLBlock:
-			bad = append(bad, p.mistake(blockStart(n), "raw HTML is not allowed in a page", remedy))
+			bad = append(bad, p.mistake(blockStart(n), told.Of("raw HTML is not allowed in a page"), told.Of(remedy)))
 		case *ast.FencedCodeBlock:
 			if n.Info == nil {
 				break
 			}
 			if lang := string(n.Language(p.body())); !knownLanguage(lang) {
-				bad = append(bad, p.mistake(n.Info.Segment.Start, "there is no block “"+lang+"”",
-					meant(lang, blockKinds,
-						"the blocks are "+listed(blockKinds)+"; code takes the name of its language, or none")))
+				bad = append(bad, p.mistake(n.Info.Segment.Start, told.Of("there is no block “{0}”", lang),
+					meant(
+						lang,
+						blockKinds,
+						told.Of(
+							"the blocks are {0}; code takes the name of its language, or none",
+							listed(blockKinds),
+						),
+					)))
 			}
 		}
 		return ast.WalkContinue, nil

@@ -1,11 +1,13 @@
 package site
 
+import "plumbline/calculators/words"
+
 // setting is one key of guide.yaml: what it says, and how it is written. It is the one
 // place where settings are explained; the file that Adopt writes is made from it.
 type setting struct {
 	key     string
-	says    string // for somebody who has never seen the project
-	example string // lines of YAML
+	says    words.English // for somebody who has never seen the project
+	example string        // lines of YAML
 }
 
 // documented are the keys of guide.yaml, in the order in which somebody fills them in.

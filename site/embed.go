@@ -9,6 +9,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/caution"
+	"plumbline/site/told"
 	"plumbline/templates"
 )
 
@@ -65,7 +66,7 @@ func (g *Guide) embeddedPage(at placed, url string, in paths) ([]byte, error) {
 	v.Stops, v.Checks = g.warningsOf(c)
 	var b bytes.Buffer
 	if err := layouts()[v.Kind].ExecuteTemplate(&b, "embedded", v); err != nil {
-		return nil, fmt.Errorf("the page “%s” could not be written: %w", url, err)
+		return nil, told.Wrong("the page “{0}” could not be written: {1}", url, err)
 	}
 	return b.Bytes(), nil
 }

@@ -2,11 +2,12 @@ package site
 
 import (
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
+
+	"plumbline/site/told"
 )
 
 // A publication is prepared in a sibling folder, because only within one file
@@ -28,7 +29,7 @@ func (d disk) recoverSite(dir string) error {
 	if _, ours := readMarker(aside); ours {
 		if _, err := os.Lstat(dir); errors.Is(err, fs.ErrNotExist) {
 			if err := d.rename(aside, dir); err != nil {
-				return fmt.Errorf("the site that an interrupted publication set aside could not be put back: %w", err)
+				return told.Wrong("the site that an interrupted publication set aside could not be put back: {0}", err)
 			}
 		} else if err := d.remove(aside); err != nil {
 			return err
@@ -48,7 +49,7 @@ func (d disk) recoverSite(dir string) error {
 }
 
 // errAside says that the old site is whole and not in its place.
-var errAside = errors.New("the old site is kept")
+var errAside = told.Wrong("the old site is kept")
 
 // exchange puts the new site in place of the old one. Where the system can swap
 // two folders, a reader finds either the old or the new site at every moment;
@@ -76,7 +77,7 @@ func (d disk) exchange(stage, dir string, swap func(a, b string) error) error {
 	}
 	if err := d.rename(stage, dir); err != nil {
 		if back := d.rename(aside, dir); back != nil {
-			return errors.Join(err, back, fmt.Errorf("%w as %s; the next publication puts it back", errAside, aside))
+			return errors.Join(err, back, told.Wrong("{0} as {1}; the next publication puts it back", errAside, aside))
 		}
 		return err
 	}

@@ -11,6 +11,8 @@ import (
 	"sync"
 
 	"plumbline/calculators"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // formula is the source of one function of the calculators, with its comment.
@@ -19,7 +21,7 @@ type formula struct {
 }
 
 // noFormula says why a formula was not found.
-type noFormula struct{ what, remedy string }
+type noFormula struct{ what, remedy words.Text }
 
 // formulas is every function, method, type and value of the embedded
 // calculators by pkg.Name or pkg.Type.Name; read once, when first asked for.
@@ -54,12 +56,12 @@ func findFormula(name string) (formula, *noFormula) {
 			}
 		}
 		if same != nil {
-			return formula{}, &noFormula{"there is no formula “" + name + "”",
-				meant(name, same, "the package "+pkg+" has "+listed(same))}
+			return formula{}, &noFormula{told.Of("there is no formula “{0}”", name),
+				meant(name, same, told.Of("the package {0} has {1}", pkg, listed(same)))}
 		}
 	}
-	return formula{}, &noFormula{"there is no formula “" + name + "”",
-		meant(name, names, "write it as package.Function")}
+	return formula{}, &noFormula{told.Of("there is no formula “{0}”", name),
+		meant(name, names, told.Of("write it as package.Function"))}
 }
 
 // readFormulas adds the declarations of one file.

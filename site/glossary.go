@@ -9,6 +9,8 @@ import (
 
 	"golang.org/x/text/collate"
 	"golang.org/x/text/language"
+
+	"plumbline/site/told"
 )
 
 // term is one entry of the glossary.
@@ -38,7 +40,7 @@ func (l *layers) glossary(figures []string, tag string) (terms []term, bad []Mis
 		y := &yamlReader{file: from.file}
 		for _, e := range y.root(from.text) {
 			t := term{Name: e.key, Origin: e.key}
-			for _, e := range y.mapping(e.value, "a term") {
+			for _, e := range y.mapping(e.value, told.Of("a term")) {
 				switch {
 				case !y.known(e, "term", "says", "also", "forms", "not", "figure"):
 				case e.key == "term":
@@ -51,15 +53,19 @@ func (l *layers) glossary(figures []string, tag string) (terms []term, bad []Mis
 					t.Not = texts(y.list(e))
 				case e.key == "figure":
 					if t.Shows = y.raw(e); !slices.Contains(figures, t.Shows) {
-						y.mistake(e.value.GetToken(), "there is no figure “"+t.Shows+"”", meant(t.Shows, figures,
-							"a figure block with a wrong name lists them"))
+						y.mistake(
+							e.value.GetToken(),
+							told.Of("there is no figure “{0}”", t.Shows),
+							meant(t.Shows, figures,
+								told.Of("a figure block with a wrong name lists them")),
+						)
 					}
 				default:
 					t.Also = typesetAll(texts(y.list(e)))
 				}
 			}
 			if t.Says == "" {
-				y.mistake(e.at, "the term “"+e.key+"” is not explained", "add “says:”")
+				y.mistake(e.at, told.Of("the term “{0}” is not explained", e.key), told.Of("add “says:”"))
 			}
 			same := func(o term) bool { return strings.EqualFold(o.Origin, e.key) || strings.EqualFold(o.Name, e.key) }
 			if i := slices.IndexFunc(terms, same); i >= 0 {

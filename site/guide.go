@@ -10,6 +10,7 @@ import (
 	"plumbline/calculators/symptom"
 	"plumbline/calculators/words"
 	"plumbline/content"
+	"plumbline/site/told"
 )
 
 // Guide is a guide that has been read and checked. It is ready to be published
@@ -70,7 +71,9 @@ func load(overlayDir string, kept *memory) (*Guide, []Mistake) {
 	}
 	root, err := openFolder(overlayDir)
 	if err != nil {
-		return nil, []Mistake{{File: overlayDir, What: err.Error(), Remedy: "name a folder that exists"}}
+		return nil, []Mistake{
+			{File: overlayDir, What: told.Of("{0}", err), Remedy: told.Of("name a folder that exists")},
+		}
 	}
 	defer root.Close()
 	return loadFS(content.Files, root.FS(), overlayDir, everything(), kept)
@@ -81,7 +84,7 @@ func load(overlayDir string, kept *memory) (*Guide, []Mistake) {
 func loadFS(builtIn, local fs.FS, localName string, on *shelf, kept *memory) (*Guide, []Mistake) {
 	g, bad := assembled(builtIn, local, localName, on, kept)
 	if len(bad) > 0 {
-		return nil, slices.Compact(sorted(bad)) // what is read in two languages is wrong once
+		return nil, sorted(bad) // what is read in two languages is wrong once
 	}
 	for _, each := range g.everyLanguage() {
 		each.findTerms()
@@ -172,10 +175,13 @@ func (g *Guide) assemble() (bad []Mistake) {
 		return page
 	}
 	if g.front = take("index.md"); g.front == nil {
-		bad = append(bad, Mistake{File: "index.md", What: "the guide has no front page", Remedy: "write index.md"})
+		bad = append(
+			bad,
+			Mistake{File: "index.md", What: told.Of("the guide has no front page"), Remedy: told.Of("write index.md")},
+		)
 	}
 	for _, o := range g.settings.Parts {
-		at := func(i *item, what, remedy string) {
+		at := func(i *item, what, remedy words.Text) {
 			m := Mistake{File: o.file, What: what, Remedy: remedy}
 			t := o.at
 			if i != nil {
@@ -188,7 +194,11 @@ func (g *Guide) assemble() (bad []Mistake) {
 		}
 		part := guidePart{Key: o.Key, Title: o.Title, Page: take(o.Key + "/index.md")}
 		if part.Page == nil {
-			at(nil, "the part “"+o.Key+"” has no page", meant(o.Key, g.folders(), "write "+o.Key+"/index.md"))
+			at(
+				nil,
+				told.Of("the part “{0}” has no page", o.Key),
+				meant(o.Key, g.folders(), told.Of("write {0}/index.md", o.Key)),
+			)
 		}
 		for _, c := range o.chapters {
 			p := o.Key + "/" + c.text + ".md"
@@ -196,14 +206,14 @@ func (g *Guide) assemble() (bad []Mistake) {
 			case slices.Contains(g.LeftOut, o.Key+"/"+c.text):
 				g.leftOut = append(g.leftOut, p)
 			case c.text == "index":
-				at(&c, "“index” is the part's own page", "take it out of the chapters")
+				at(&c, told.Of("“index” is the part's own page"), told.Of("take it out of the chapters"))
 			case g.byPath[p] != nil:
-				at(&c, "the chapter “"+c.text+"” is listed twice", "keep one of them")
+				at(&c, told.Of("the chapter “{0}” is listed twice", c.text), told.Of("keep one of them"))
 			default:
 				page := take(p)
 				if page == nil {
-					at(&c, "there is no page “"+p+"”", meant(c.text, g.chaptersIn(o.Key),
-						"write it or take it out of the list"))
+					at(&c, told.Of("there is no page “{0}”", p), meant(c.text, g.chaptersIn(o.Key),
+						told.Of("write it or take it out of the list")))
 					continue
 				}
 				part.Chapters = append(part.Chapters, page)
@@ -233,14 +243,14 @@ func (g *Guide) walk() (bad []Mistake) {
 			if _, ok := readTime(p.Clock, p.said); !ok {
 				bad = append(
 					bad,
-					Mistake{p.file, 1, 1, "this page is a step of “path”, and its time cannot be counted",
-						"begin “time” with minutes: 30 minutes, then two rides"},
+					Mistake{p.file, 1, 1, told.Of("this page is a step of “path”, and its time cannot be counted"),
+						told.Of("begin “time” with minutes: 30 minutes, then two rides")},
 				)
 			}
 		case g.stepsFile != built.file:
 			bad = append(bad, Mistake{g.stepsFile, step.at.Position.Line, step.at.Position.Column,
-				"there is no chapter “" + step.text + "”",
-				meant(step.text, g.ways(), "write it as part/chapter, without .md")})
+				told.Of("there is no chapter “{0}”", step.text),
+				meant(step.text, g.ways(), told.Of("write it as part/chapter, without .md"))})
 		}
 	}
 	return bad
@@ -255,29 +265,43 @@ func (g *Guide) unlisted() (bad []Mistake) {
 			if g.byPath[chapter+".md"] == nil && !slices.Contains(g.leftOut, chapter+".md") {
 				bad = append(
 					bad,
-					Mistake{s.file, 1, 1, "this adds to “" + chapter + ".md”, which is no chapter of the guide",
-						meant(chapter, g.ways(), "name it like the chapter that it adds to")},
+					Mistake{s.file, 1, 1, told.Of("this adds to “{0}.md”, which is no chapter of the guide", chapter),
+						meant(chapter, g.ways(), told.Of("name it like the chapter that it adds to"))},
 				)
 			}
 			continue
 		}
 		if s.local && !g.broken && path.Ext(p) == ".md" && g.byPath[p] == nil && !slices.Contains(g.leftOut, p) {
-			bad = append(bad, Mistake{s.file, 1, 1, "no part of guide.yaml lists this page",
-				"add it to a part's chapters in your guide.yaml"})
+			bad = append(bad, Mistake{s.file, 1, 1, told.Of("no part of guide.yaml lists this page"),
+				told.Of("add it to a part's chapters in your guide.yaml")})
 		}
 	}
 	for _, h := range g.hide {
 		if chapter, _, ok := strings.Cut(h.text, "#"); !ok || g.byPath[chapter+".md"] == nil {
-			bad = append(bad, Mistake{h.file, h.at.Position.Line, h.at.Position.Column, "“" + h.text +
-				"” names no section of a chapter", "write it as part/chapter#heading"})
+			bad = append(
+				bad,
+				Mistake{
+					h.file,
+					h.at.Position.Line,
+					h.at.Position.Column,
+					told.Of("“{0}” names no section of a chapter", h.text),
+					told.Of("write it as part/chapter#heading"),
+				},
+			)
 		}
 	}
 	for _, out := range g.leaveOut {
 		if !slices.Contains(g.leftOut, out.text+".md") {
-			bad = append(bad, Mistake{out.file, out.at.Position.Line, out.at.Position.Column, "leave_out names " +
-				"“" + out.text +
-				"”, which is no chapter of the guide", meant(out.text, g.ways(), "write it as part/chapter, "+
-				"without .md")})
+			bad = append(
+				bad,
+				Mistake{
+					out.file,
+					out.at.Position.Line,
+					out.at.Position.Column,
+					told.Of("leave_out names “{0}”, which is no chapter of the guide", out.text),
+					meant(out.text, g.ways(), told.Of("write it as part/chapter, without .md")),
+				},
+			)
 		}
 	}
 	return bad
@@ -297,8 +321,8 @@ func (g *Guide) sameTitles() (bad []Mistake) {
 		if first.local && !p.local {
 			own, other = first, p
 		}
-		bad = append(bad, Mistake{own.file, 1, 1, "the title “" + own.Title + "” is also that of " + other.file,
-			"give each page a title of its own"})
+		bad = append(bad, Mistake{own.file, 1, 1, told.Of("the title “{0}” is also that of {1}", own.Title, other.file),
+			told.Of("give each page a title of its own")})
 	}
 	return bad
 }

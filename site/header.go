@@ -3,6 +3,8 @@ package site
 import (
 	"bytes"
 	"slices"
+
+	"plumbline/site/told"
 )
 
 // header is what stands between the --- lines at the top of a page.
@@ -60,8 +62,8 @@ func splitHeader(text []byte) (head []byte, at int, ok bool) {
 func readHeader(s source) (h header, at int, bad []Mistake) {
 	head, at, ok := splitHeader(s.text)
 	if !ok {
-		return h, 0, []Mistake{{s.file, 1, 1, "the page has no header",
-			"begin it with a line ---, then title, nav, question and summary, then a line ---"}}
+		return h, 0, []Mistake{{s.file, 1, 1, told.Of("the page has no header"),
+			told.Of("begin it with a line ---, then title, nav, question and summary, then a line ---")}}
 	}
 	y := &yamlReader{file: s.file, above: 1}
 	given := []string{}
@@ -96,8 +98,8 @@ func readHeader(s source) (h header, at int, bad []Mistake) {
 	if len(y.bad) == 0 {
 		for _, k := range []string{"title", "nav", "question", "summary"} {
 			if !slices.Contains(given, k) {
-				y.bad = append(y.bad, Mistake{s.file, 1, 1, "the header has no “" + k + "”",
-					"add a line “" + k + ": …”"})
+				y.bad = append(y.bad, Mistake{s.file, 1, 1, told.Of("the header has no “{0}”", k),
+					told.Of("add a line “{0}: …”", k)})
 			}
 		}
 	}

@@ -7,7 +7,9 @@ import (
 	"slices"
 	"strings"
 
+	"plumbline/calculators/words"
 	"plumbline/content"
+	"plumbline/site/told"
 )
 
 // What a web server has to send with a guide is said once, here: the preview sends it
@@ -67,8 +69,14 @@ func (a area) sent() [][2]string {
 
 // host is where a guide is put.
 type host struct {
-	mount  string // path on the server, with a slash at both ends
-	folder string // on its disk, without a slash at the end
+	mount  string        // path on the server, with a slash at both ends
+	folder string        // on its disk, without a slash at the end
+	reader *words.Reader // of the comments
+}
+
+// comment writes a text as comments.
+func (h host) comment(b *strings.Builder, english words.English, holes ...any) {
+	comment(b, told.Of(english, holes...).Say(h.reader))
 }
 
 // hosts write the settings for kinds of servers.
@@ -80,10 +88,10 @@ func Hosts() []string { return []string{"nginx", "caddy", "apache", "storage"} }
 // Hosting returns the settings with which a web server sends a guide as it should be
 // sent. mount is the path of the guide on the server, like /fit/, and folder where it
 // lies there.
-func Hosting(server, mount, folder string) (string, error) {
+func Hosting(server, mount, folder string, r *words.Reader) (string, error) {
 	write, ok := hosts[server]
 	if !ok {
-		return "", fmt.Errorf("there is nothing about “%s” here; the servers are %s", server, listed(Hosts()))
+		return "", told.Wrong("there is nothing about “{0}” here; the servers are {1}", server, listed(Hosts()))
 	}
 	mount = path.Clean("/" + mount)
 	if mount != "/" {
@@ -91,11 +99,13 @@ func Hosting(server, mount, folder string) (string, error) {
 	}
 	for _, s := range []string{mount, folder} {
 		if strings.ContainsAny(s, "\"'\n{};$ #\\<>") {
-			return "", fmt.Errorf("“%s” has a letter that settings of servers read as something else; choose "+
-				"another path", s)
+			return "", told.Wrong(
+				"“{0}” has a letter that settings of servers read as something else; choose another path",
+				s,
+			)
 		}
 	}
-	return write(host{mount, strings.TrimRight(folder, "/")}), nil
+	return write(host{mount, strings.TrimRight(folder, "/"), r}), nil
 }
 
 // endings are the endings of files with their types, sorted.
@@ -109,16 +119,14 @@ func endings() (list []string) {
 
 func nginx(h host) string {
 	var b strings.Builder
-	fmt.Fprintf(&b, `# nginx: put this file beside your settings and name it in the server block of your site:
-#
-#     include /etc/nginx/guide.conf;
-#
-# The compressed copies need gzip_static, which is in every nginx. For the smaller ones
-# add the module ngx_brotli (Debian: libnginx-mod-http-brotli-static) and take the # away
-# before brotli_static.
-
-location = %[1]s.plumbline { return 404; }
-`, h.mount)
+	h.comment(&b, "nginx: put this file beside your settings and name it in the server block of your site:")
+	b.WriteString("#\n#     include /etc/nginx/guide.conf;\n#\n")
+	h.comment(
+		&b,
+		"The compressed copies need gzip_static, which is in every nginx. For the smaller ones add the module "+
+			"ngx_brotli (Debian: libnginx-mod-http-brotli-static) and take the # away before brotli_static.",
+	)
+	fmt.Fprintf(&b, "\nlocation = %s.plumbline { return 404; }\n", h.mount)
 	for _, a := range areas {
 		match := "^~ " + h.mount + a.under
 		at := h.folder + "/" + a.under
@@ -143,7 +151,7 @@ location = %[1]s.plumbline { return 404; }
 
 func caddy(h host) string {
 	var b strings.Builder
-	b.WriteString("# Caddy: put this into the block of your site in the Caddyfile.\n")
+	h.comment(&b, "Caddy: put this into the block of your site in the Caddyfile.")
 	matcher := func(a area, i int) string {
 		name := fmt.Sprintf("@guide%d", i)
 		p := h.mount + a.under
@@ -198,10 +206,14 @@ func caddy(h host) string {
 
 func apache(h host) string {
 	var b strings.Builder
-	fmt.Fprintf(&b, `# Apache: save this as .htaccess in the guide's folder (AllowOverride All), or put it into a
-# <Directory> block of your site. It needs the modules headers, rewrite, mime and dir.
-# “host_files: [apache]” in guide.yaml writes it at every publish.
-DirectoryIndex index.html
+	h.comment(
+		&b,
+		"Apache: save this as .htaccess in the guide’s folder (AllowOverride All), or put it into a <Directory> "+
+			"block of your site. It needs the modules headers, rewrite, mime and dir. “host_files: [apache]” in "+
+			"guide.yaml "+
+			"writes it at every publish.",
+	)
+	fmt.Fprintf(&b, `DirectoryIndex index.html
 ErrorDocument 404 %s%s
 AddDefaultCharset Off
 Options -Indexes -MultiViews
@@ -216,8 +228,9 @@ FileETag MTime Size
   ErrorDocument 403 default
 </Files>
 
-# A compressed copy for whoever takes it.
-RewriteEngine On
+`)
+	h.comment(&b, "A compressed copy for whoever takes it.")
+	b.WriteString(`RewriteEngine On
 RewriteCond %{REQUEST_METHOD} "!^(GET|HEAD)$"
 RewriteRule "" - [R=405,L]
 `)
@@ -260,19 +273,21 @@ RemoveEncoding .br .gz
 
 func storage(h host) string {
 	var b strings.Builder
-	b.WriteString(`# Object storage (a bucket that is shown as a website), or any host that only takes files:
-#
-# 1. Upload the published folder as it is. The files that end in .br and .gz may stay behind.
-# 2. Name index.html as the index document and 404.html as the error document.
-# 3. Give the files these types. A host that knows them already needs nothing from you.
-`)
+	h.comment(&b, "Object storage (a bucket that is shown as a website), or any host that only takes files:")
+	b.WriteString("#\n")
+	h.comment(&b, "1. Upload the published folder as it is. The files that end in .br and .gz may stay behind.")
+	h.comment(&b, "2. Name index.html as the index document and 404.html as the error document.")
+	h.comment(&b, "3. Give the files these types. A host that knows them already needs nothing from you.")
 	for _, ext := range endings() {
 		fmt.Fprintf(&b, "#      %-6s %s\n", ext, kinds[ext])
 	}
-	b.WriteString(`# 4. Where headers can be set, set the ones below, path by path. “host_files: [headers]” in
-#    guide.yaml writes this list into the guide as _headers, which several hosts read.
-#    Where none can be set the guide works too: each page carries its policy in itself.
-`)
+	h.comment(
+		&b,
+		"4. Where headers can be set, set the ones below, path by path. “host_files: [headers]” in guide.yaml "+
+			"writes this list into the guide as _headers, which several hosts read. Where none can be set the "+
+			"guide works "+
+			"too: each page carries its policy in itself.",
+	)
 	return b.String() + headersFile(h.mount)
 }
 
@@ -303,7 +318,7 @@ func (g *Guide) hostFile(name string) file {
 	}
 	text := headersFile(mount)
 	if name == "apache" {
-		text = apache(host{mount: mount})
+		text = apache(host{mount: mount, reader: g.reader})
 	}
 	return file{path: hostFiles[name], data: []byte(text)}
 }

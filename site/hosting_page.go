@@ -41,7 +41,7 @@ func (g *Guide) fillHosting(v *view) {
 		mount = "/"
 	}
 	for _, name := range Hosts() {
-		text, err := Hosting(name, mount, hostFolder)
+		text, err := Hosting(name, mount, hostFolder, g.reader)
 		if err != nil {
 			continue // an address with letters that settings read as something else: none can be shown
 		}

@@ -19,7 +19,7 @@ func TestThePageOfSettingsSaysWhatTheCommandWrites(t *testing.T) {
 	blocks := page.all("pre.code")
 	require.Len(t, blocks, len(Hosts()))
 	for i, name := range Hosts() {
-		want, err := Hosting(name, "/fit/", hostFolder)
+		want, err := Hosting(name, "/fit/", hostFolder, nil)
 		require.NoError(t, err)
 		assert.Equal(t, strings.Join(strings.Fields(want), " "), said(blocks[i]), name)
 	}

@@ -172,7 +172,7 @@ func TestNginxSendsAGuideAsItShould(t *testing.T) {
 	name := program(t, "nginx")
 	dir := hostedGuide(t)
 	for _, mount := range []string{"/fit/", "/"} {
-		text, err := Hosting("nginx", mount, dir)
+		text, err := Hosting("nginx", mount, dir, nil)
 		require.NoError(t, err)
 		codings, load := []string{"gzip"}, ""
 		if module := "/usr/lib/nginx/modules/ngx_http_brotli_static_module.so"; isReadable(module) {
@@ -199,7 +199,7 @@ func TestCaddySendsAGuideAsItShould(t *testing.T) {
 	name := program(t, "caddy")
 	dir := hostedGuide(t)
 	for _, mount := range []string{"/fit/", "/"} {
-		text, err := Hosting("caddy", mount, dir)
+		text, err := Hosting("caddy", mount, dir, nil)
 		require.NoError(t, err)
 		port := freePort(t)
 		conf := filepath.Join(t.TempDir(), "Caddyfile")
@@ -221,7 +221,7 @@ func TestApacheSendsAGuideAsItShould(t *testing.T) {
 	}
 	dir := hostedGuide(t)
 	for _, mount := range []string{"/fit/", "/"} {
-		text, err := Hosting("apache", mount, dir)
+		text, err := Hosting("apache", mount, dir, nil)
 		require.NoError(t, err)
 		require.NoError(t, os.WriteFile(filepath.Join(dir, ".htaccess"), []byte(text), 0o644))
 		port, work := freePort(t), t.TempDir()
@@ -247,11 +247,11 @@ func TestApacheSendsAGuideAsItShould(t *testing.T) {
 }
 
 func TestHostingOfWhatIsNotThere(t *testing.T) {
-	_, err := Hosting("iis", "/", "/srv")
+	_, err := Hosting("iis", "/", "/srv", nil)
 	assert.ErrorContains(t, err, "the servers are nginx, caddy, apache and storage")
-	_, err = Hosting("nginx", "/a;b/", "/srv")
+	_, err = Hosting("nginx", "/a;b/", "/srv", nil)
 	assert.ErrorContains(t, err, "choose another path")
-	text, err := Hosting("storage", "fit", "")
+	text, err := Hosting("storage", "fit", "", nil)
 	require.NoError(t, err)
 	assert.Contains(t, text, "\n/fit/assets/*\n  Cache-Control: public, max-age=31536000, immutable\n")
 	assert.Contains(t, text, ".wasm  application/wasm")

@@ -9,6 +9,7 @@ import (
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
+	"plumbline/site/told"
 )
 
 // measureID is the id of a measurement's instruction in a page.
@@ -141,10 +142,13 @@ func (p *guidePage) checkMeasure(b *block) (bad []Mistake) {
 		}
 		switch {
 		case measure.Named(key) == nil:
-			bad = append(bad, p.mistake(at, "there is no measurement “"+key+"”",
-				meant(key, known, "“plumbline calc NAME --help” lists what a calculator asks for")))
+			bad = append(bad, p.mistake(at, told.Of("there is no measurement “{0}”", key),
+				meant(key, known, told.Of("“plumbline calc NAME --help” lists what a calculator asks for"))))
 		case n > 1 && (slices.Index(b.keys, key) < i || p.firstWith(key) != b):
-			bad = append(bad, p.mistake(at, "“"+key+"” stands on this page already", "keep one of them"))
+			bad = append(
+				bad,
+				p.mistake(at, told.Of("“{0}” stands on this page already", key), told.Of("keep one of them")),
+			)
 		}
 		at += len(key) + 1
 	}

@@ -143,7 +143,12 @@ func TestMistakesInAMeasureBlock(t *testing.T) {
 		own := fstest.MapFS{"saddle/tilt.md": {Data: []byte("---\ntitle: Seat\nnav: Seat\nquestion: " +
 			"Where?\nsummary: Here.\n---\n\n" + text)}}
 		_, bad := loadFS(content.Files, own, "", everything(), nil)
-		assert.True(t, slices.ContainsFunc(bad, func(m Mistake) bool { return strings.Contains(m.What, what) }),
-			"%q: %s", text, lines(bad))
+		assert.True(
+			t,
+			slices.ContainsFunc(bad, func(m Mistake) bool { return strings.Contains(m.What.Say(nil), what) }),
+			"%q: %s",
+			text,
+			lines(bad),
+		)
 	}
 }

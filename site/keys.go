@@ -4,15 +4,18 @@ import (
 	"strings"
 
 	"github.com/goccy/go-yaml/ast"
+
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // key checks that an entry's key can stand in a citation and in an address.
-func (y *yamlReader) key(e entry, what string) bool {
+func (y *yamlReader) key(e entry, wrong words.English) bool {
 	if validKey(e.key) {
 		return true
 	}
-	y.mistake(e.at, "“"+e.key+"” cannot be the key of a "+what,
-		"use small letters, digits and hyphens, beginning with a letter")
+	y.mistake(e.at, told.Of(wrong, e.key),
+		told.Of("use small letters, digits and hyphens, beginning with a letter"))
 	return false
 }
 

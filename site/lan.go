@@ -5,7 +5,6 @@ import (
 	"crypto/rand"
 	"crypto/subtle"
 	"errors"
-	"fmt"
 	"net"
 	"net/http"
 	"strings"
@@ -13,6 +12,8 @@ import (
 
 	"github.com/makiuchi-d/gozxing"
 	"github.com/makiuchi-d/gozxing/qrcode"
+
+	"plumbline/site/told"
 )
 
 // PreviewOnNetwork is Preview for the other devices of a local network too, such as the
@@ -44,9 +45,9 @@ func PreviewOnNetwork(ctx context.Context, overlayDir, port string, o Options) e
 			if err != nil {
 				return errors.Join(err, listener.Close())
 			}
-			o.log("%s", code)
+			o.log("{0}", code)
 		}
-		o.log("preview at %s", at)
+		o.log("preview at {0}", at)
 	}
 	o.log("Whoever is on this network and has the address can read the guide until you end this with Ctrl-C. " +
 		"Use it on your own network, and hand the address to nobody.")
@@ -58,11 +59,14 @@ func listenAt(ctx context.Context, addr string) (net.Listener, error) {
 	listener, err := (&net.ListenConfig{}).Listen(ctx, "tcp", addr)
 	if errors.Is(err, syscall.EADDRINUSE) {
 		host, port, _ := net.SplitHostPort(addr)
-		return nil, fmt.Errorf("port %s is taken, perhaps by another preview: end that one, "+
-			"or take any free port with --at %s", port, net.JoinHostPort(host, "0"))
+		return nil, told.Wrong(
+			"port {0} is taken, perhaps by another preview: end that one, or take any free port with --at {1}",
+			port,
+			net.JoinHostPort(host, "0"),
+		)
 	}
 	if err != nil {
-		return nil, fmt.Errorf("the preview cannot listen at %s: %w", addr, err)
+		return nil, told.Wrong("the preview cannot listen at {0}: {1}", addr, err)
 	}
 	return listener, nil
 }

@@ -11,6 +11,7 @@ import (
 
 	"plumbline/calculators/words"
 	"plumbline/site/catalogue"
+	"plumbline/site/told"
 )
 
 // A guide may be published in several languages side by side: its own at the top, each
@@ -159,21 +160,37 @@ func (s source) matched() (source, []Mistake) {
 				bad,
 				own.mistake(
 					h.at,
-					"“"+h.text+"” is one heading more than the original has",
-					"keep the headings of "+s.original.file,
+					told.Of("“{0}” is one heading more than the original has", h.text),
+					told.Of("keep the headings of {0}", s.original.file),
 				),
 			)
 			break
 		}
 		if h.level != theirs[i].level {
-			bad = append(bad, own.mistake(h.at, "“"+h.text+"” stands where the original has “"+theirs[i].text+
-				"”, which is of another level", "keep the headings of "+s.original.file))
+			bad = append(
+				bad,
+				own.mistake(
+					h.at,
+					told.Of(
+						"“{0}” stands where the original has “{1}”, which is of another level",
+						h.text,
+						theirs[i].text,
+					),
+					told.Of("keep the headings of {0}", s.original.file),
+				),
+			)
 			break
 		}
 	}
 	if len(bad) == 0 && len(theirs) > len(mine) {
-		bad = append(bad, own.mistake(len(own.body()), "the heading “"+theirs[len(mine)].text+
-			"” of the original is missing", "keep the headings of "+s.original.file))
+		bad = append(
+			bad,
+			own.mistake(
+				len(own.body()),
+				told.Of("the heading “{0}” of the original is missing", theirs[len(mine)].text),
+				told.Of("keep the headings of {0}", s.original.file),
+			),
+		)
 	}
 	if s.alike {
 		if len(bad) > 0 {
@@ -217,15 +234,18 @@ func (p *guidePage) sameBlocks(original *guidePage) (bad []Mistake) {
 	for _, b := range original.blocks {
 		i := slices.Index(has, name(b))
 		if i < 0 {
-			bad = append(bad, p.mistake(0, "the block “"+name(b)+"” of the original is missing",
-				"put it where "+original.file+" has it"))
+			bad = append(bad, p.mistake(0, told.Of("the block “{0}” of the original is missing", name(b)),
+				told.Of("put it where {0} has it", original.file)))
 			continue
 		}
 		has[i] = ""
 	}
 	for i, b := range p.blocks {
 		if has[i] != "" {
-			bad = append(bad, p.mistake(b.at, "the original has no block “"+name(b)+"”", "take it out"))
+			bad = append(
+				bad,
+				p.mistake(b.at, told.Of("the original has no block “{0}”", name(b)), told.Of("take it out")),
+			)
 		}
 	}
 	return bad

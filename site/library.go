@@ -8,6 +8,7 @@ import (
 	"plumbline/calculators/caution"
 	"plumbline/calculators/literature"
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // library is every source and caution that a page may name: those of the
@@ -80,11 +81,15 @@ func (b *library) translateSources(from source) []Mistake {
 	for _, e := range y.root(from.text) {
 		s := b.sources[e.key]
 		if s == nil {
-			y.mistake(e.at, "there is no source “"+e.key+"”", "take it out, or write its key as sources.yaml has it")
+			y.mistake(
+				e.at,
+				told.Of("there is no source “{0}”", e.key),
+				told.Of("take it out, or write its key as sources.yaml has it"),
+			)
 			continue
 		}
 		own := *s
-		for _, e := range y.mapping(e.value, "a source") {
+		for _, e := range y.mapping(e.value, told.Of("a source")) {
 			if y.known(e, "for") {
 				own.For = y.text(e)
 			}
@@ -100,12 +105,12 @@ func (b *library) translateCautions(from source) []Mistake {
 	for _, e := range y.root(from.text) {
 		c := b.cautions[e.key]
 		if c == nil || b.ours["caution "+e.key] {
-			y.mistake(e.at, "the guide has no caution “"+e.key+"” of its own",
-				"take it out, or write its key as cautions.yaml has it")
+			y.mistake(e.at, told.Of("the guide has no caution “{0}” of its own", e.key),
+				told.Of("take it out, or write its key as cautions.yaml has it"))
 			continue
 		}
 		own := *c
-		for _, e := range y.mapping(e.value, "a caution") {
+		for _, e := range y.mapping(e.value, told.Of("a caution")) {
 			switch {
 			case !y.known(e, "title", "text"):
 			case e.key == "title":
@@ -123,15 +128,15 @@ func (b *library) readSources(from source) []Mistake {
 	y := &yamlReader{file: from.file}
 	for _, e := range y.root(from.text) {
 		if b.ours["source "+e.key] {
-			y.mistake(e.at, "the calculators have a source “"+e.key+"” already",
-				"cite that one, or give yours another key")
+			y.mistake(e.at, told.Of("the calculators have a source “{0}” already", e.key),
+				told.Of("cite that one, or give yours another key"))
 			continue
 		}
-		if !y.key(e, "source") {
+		if !y.key(e, "“{0}” cannot be the key of a source") {
 			continue
 		}
 		s := &literature.Source{Key: e.key}
-		for _, e := range y.mapping(e.value, "a source") {
+		for _, e := range y.mapping(e.value, told.Of("a source")) {
 			if !y.known(e, "authors", "year", "title", "where", "doi", "url", "opened", "strength", "for") {
 				continue
 			}
@@ -142,7 +147,7 @@ func (b *library) readSources(from source) []Mistake {
 			case "year":
 				n, err := strconv.Atoi(v)
 				if err != nil || n < 1500 || n > 2200 {
-					y.mistake(e.value.GetToken(), "“"+v+"” is no year", "write four digits")
+					y.mistake(e.value.GetToken(), told.Of("“{0}” is no year", v), told.Of("write four digits"))
 				}
 				s.Year = n
 			case "title":
@@ -153,25 +158,29 @@ func (b *library) readSources(from source) []Mistake {
 				s.DOI = v
 			case "url":
 				if s.URL = v; !strings.HasPrefix(v, "https://") {
-					y.mistake(e.value.GetToken(), "“"+v+"” is no address that a page may link to",
-						"begin it with https://")
+					y.mistake(e.value.GetToken(), told.Of("“{0}” is no address that a page may link to", v),
+						told.Of("begin it with https://"))
 				}
 			case "strength":
 				if s.Strength = literature.Strength(v); !slices.Contains(strengths(), v) {
-					y.mistake(e.value.GetToken(), "“"+v+"” is no kind of source", "write one of "+listed(strengths()))
+					y.mistake(
+						e.value.GetToken(),
+						told.Of("“{0}” is no kind of source", v),
+						told.Of("write one of {0}", listed(strengths())),
+					)
 				}
 			case "opened":
 				if s.Opened = literature.Access(v); !slices.Contains(accesses, v) {
-					y.mistake(e.value.GetToken(), "“"+v+"” does not tell how the source was read",
-						"write one of "+listed(accesses))
+					y.mistake(e.value.GetToken(), told.Of("“{0}” does not tell how the source was read", v),
+						told.Of("write one of {0}", listed(accesses)))
 				}
 			case "for":
 				s.For = typeset(v)
 			}
 		}
 		if s.Title == "" || s.Where == "" || s.Opened == "" {
-			y.mistake(e.at, "the source “"+e.key+"” lacks “title”, “where” or “opened”",
-				"say what it is called, where it was published and what of it was read")
+			y.mistake(e.at, told.Of("the source “{0}” lacks “title”, “where” or “opened”", e.key),
+				told.Of("say what it is called, where it was published and what of it was read"))
 		}
 		b.sources[e.key] = s
 	}
@@ -183,24 +192,24 @@ func (b *library) readCautions(from source) []Mistake {
 	y := &yamlReader{file: from.file}
 	for _, e := range y.root(from.text) {
 		if b.ours["caution "+e.key] {
-			y.mistake(e.at, "the calculators have a caution “"+e.key+"” already",
-				"a guide may add cautions, never reword one: give yours another key")
+			y.mistake(e.at, told.Of("the calculators have a caution “{0}” already", e.key),
+				told.Of("a guide may add cautions, never reword one: give yours another key"))
 			continue
 		}
-		if !y.key(e, "caution") {
+		if !y.key(e, "“{0}” cannot be the key of a caution") {
 			continue
 		}
 		c := &caution.Caution{Key: e.key, Grade: caution.Know, Title: words.English(titled(e.key))}
 		if _, single := scalar(e.value); single {
 			c.Text = words.English(y.text(e))
 		} else {
-			for _, e := range y.mapping(e.value, "a caution") {
+			for _, e := range y.mapping(e.value, told.Of("a caution")) {
 				switch {
 				case !y.known(e, "grade", "title", "text"):
 				case e.key == "grade":
 					if c.Grade = caution.Grade(y.raw(e)); !slices.Contains(caution.Grades(), c.Grade) {
-						y.mistake(e.value.GetToken(), "“"+string(c.Grade)+"” is no grade of a caution",
-							"write stop (danger to life or of lasting harm), check (before the ride) or know")
+						y.mistake(e.value.GetToken(), told.Of("“{0}” is no grade of a caution", string(c.Grade)),
+							told.Of("write stop (danger to life or of lasting harm), check (before the ride) or know"))
 					}
 				case e.key == "title":
 					c.Title = words.English(y.text(e))
@@ -210,7 +219,7 @@ func (b *library) readCautions(from source) []Mistake {
 			}
 		}
 		if c.Text == "" {
-			y.mistake(e.at, "the caution “"+e.key+"” has no text", "say what to do")
+			y.mistake(e.at, told.Of("the caution “{0}” has no text", e.key), told.Of("say what to do"))
 		}
 		b.cautions[e.key] = c
 	}

@@ -11,6 +11,8 @@ import (
 	"github.com/yuin/goldmark/ast"
 
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // where returns the place of a link's address in the page's text.
@@ -41,60 +43,66 @@ type target struct {
 }
 
 // resolve finds what an address leads to, or says what is wrong with it.
-func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy string) {
+func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy words.Text) {
 	if s, ok := g.fileAt(p, dest); ok {
-		return target{file: s.path}, "", ""
+		return target{file: s.path}, words.Text{}, words.Text{}
 	}
 	u, err := url.Parse(dest)
 	switch {
 	case err != nil || dest == "":
-		return t, "“" + dest + "” is no address", "write one like height.md or https://example.org"
+		return t, told.Of("“{0}” is no address", dest), told.Of("write one like height.md or https://example.org")
 	case u.Scheme == "https" || u.Scheme == "http":
 		if u.Host == "" {
-			return t, "“" + dest + "” names no host", "write the address in full"
+			return t, told.Of("“{0}” names no host", dest), told.Of("write the address in full")
 		}
-		return target{away: true}, "", ""
+		return target{away: true}, words.Text{}, words.Text{}
 	case u.Scheme == "mailto" || u.Scheme == "tel":
-		return target{away: true}, "", ""
+		return target{away: true}, words.Text{}, words.Text{}
 	case u.Scheme != "":
-		return t, "links of the kind “" + u.Scheme + ":” are not allowed",
-			"link to a page of the guide or to a web address"
+		return t, told.Of("links of the kind “{0}:” are not allowed", u.Scheme),
+			told.Of("link to a page of the guide or to a web address")
 	case u.Host != "" || strings.HasPrefix(u.Path, "/"):
-		return t, "“" + dest + "” begins at the top of some web server",
-			"write the path from this file, like ../saddle/height.md"
+		return t, told.Of("“{0}” begins at the top of some web server", dest),
+			told.Of("write the path from this file, like ../saddle/height.md")
 	case u.RawQuery != "":
-		return t, "a link inside the guide takes no “?”", "take “?" + u.RawQuery + "” out"
+		return t, told.Of("a link inside the guide takes no “?”"), told.Of("take “?{0}” out", u.RawQuery)
 	}
 	if u.Path == "" {
 		return g.anchored(p, u.Fragment)
 	}
 	to := path.Join(path.Dir(p.Path), u.Path)
 	if strings.HasPrefix(to, "../") || to == ".." {
-		return t, "“" + dest + "” leads out of the guide's folder", "put the file into the folder"
+		return t, told.Of("“{0}” leads out of the guide's folder", dest), told.Of("put the file into the folder")
 	}
 	if page := g.byPath[to]; page != nil {
 		return g.anchored(page, u.Fragment)
 	}
 	if slices.Contains(g.leftOut, to) {
-		return target{out: true}, "", ""
+		return target{out: true}, words.Text{}, words.Text{}
 	}
 	return g.lost(p, to, dest)
 }
 
 // lost explains a path that no page has.
-func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy string) {
+func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy words.Text) {
 	if _, ok := g.layers.file(to); ok {
-		return t, "“" + dest + "” is in no part of guide.yaml", "add it to the part's chapters"
+		return t, told.Of("“{0}” is in no part of guide.yaml", dest), told.Of("add it to the part's chapters")
 	}
 	if path.Ext(to) == ".html" || path.Ext(to) == "" {
 		with := strings.TrimSuffix(to, ".html") + ".md"
 		if g.byPath[with] != nil {
-			return t, "“" + dest + "” names no file of the guide", "write “" + from(p, with) + "”"
+			return t, told.Of("“{0}” names no file of the guide", dest), told.Of("write “{0}”", from(p, with))
 		}
 	}
 	for _, q := range g.layers.paths {
 		if strings.EqualFold(q, to) {
-			return t, "“" + dest + "” differs from the file's name only in case", "write “" + from(p, q) + "”"
+			return t, told.Of(
+					"“{0}” differs from the file's name only in case",
+					dest,
+				), told.Of(
+					"write “{0}”",
+					from(p, q),
+				)
 		}
 	}
 	var known []string
@@ -102,33 +110,38 @@ func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy stri
 		known = append(known, q.Path)
 	}
 	if near := measure.NearestName(to, known); near != "" {
-		return t, "there is no page “" + dest + "”", "did you mean “" + from(p, near) + "”?"
+		return t, told.Of("there is no page “{0}”", dest), told.Of("did you mean “{0}”?", from(p, near))
 	}
 	for _, q := range known {
 		if path.Base(q) == path.Base(to) {
-			return t, "there is no page “" + dest + "”", "did you mean “" + from(p, q) + "”?"
+			return t, told.Of("there is no page “{0}”", dest), told.Of("did you mean “{0}”?", from(p, q))
 		}
 	}
-	return t, "there is no page “" + dest + "”", "write the path of a chapter from this file, or take the link out"
+	return t, told.Of(
+			"there is no page “{0}”",
+			dest,
+		), told.Of(
+			"write the path of a chapter from this file, or take the link out",
+		)
 }
 
 // anchored checks an anchor of a page.
-func (g *Guide) anchored(p *guidePage, anchor string) (t target, what, remedy string) {
+func (g *Guide) anchored(p *guidePage, anchor string) (t target, what, remedy words.Text) {
 	if anchor == "" {
-		return target{page: p}, "", ""
+		return target{page: p}, words.Text{}, words.Text{}
 	}
 	if slices.Contains(g.gone[p.Path], anchor) {
-		return target{page: p}, "", "" // the section is hidden; its chapter is not
+		return target{page: p}, words.Text{}, words.Text{} // the section is hidden; its chapter is not
 	}
 	var known []string
 	for _, h := range p.headings {
 		if h.id == anchor {
-			return target{page: p, anchor: anchor}, "", ""
+			return target{page: p, anchor: anchor}, words.Text{}, words.Text{}
 		}
 		known = append(known, h.id)
 	}
-	return t, "“" + p.Path + "” has no heading “#" + anchor + "”",
-		meant(anchor, known, "its headings are "+listed(known))
+	return t, told.Of("“{0}” has no heading “#{1}”", p.Path, anchor),
+		meant(anchor, known, told.Of("its headings are {0}", listed(known)))
 }
 
 // from is the path of a file as a page would write it.
@@ -150,7 +163,7 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 		dest := n.Destination
 		t, what, remedy := g.resolve(p, string(dest))
 		switch {
-		case what != "":
+		case !what.None():
 			bad = append(bad, p.mistake(p.where(n, dest), what, remedy))
 		case t.out:
 			unlink(n)
@@ -161,8 +174,8 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 			g.show(t.file, shownFile{url: url})
 			n.Destination = []byte(relative(p.URL, url))
 		case t.file != "":
-			bad = append(bad, p.mistake(p.where(n, dest), "“"+string(dest)+"” is a picture",
-				"show it with ![what it shows]("+string(dest)+")"))
+			bad = append(bad, p.mistake(p.where(n, dest), told.Of("“{0}” is a picture", string(dest)),
+				told.Of("show it with ![what it shows]({0})", string(dest))))
 		case p.is(t.page):
 			n.Destination = []byte("#" + t.anchor)
 		default:
@@ -172,15 +185,15 @@ func (g *Guide) relink(p *guidePage) (bad []Mistake) {
 			}
 		}
 		if n.FirstChild() == nil {
-			bad = append(bad, p.mistake(p.where(n, dest), "this link has no text",
-				"say in the brackets where it leads"))
+			bad = append(bad, p.mistake(p.where(n, dest), told.Of("this link has no text"),
+				told.Of("say in the brackets where it leads")))
 		}
 	}
 	for _, n := range p.images {
 		bad = append(bad, g.picture(p, n)...)
 	}
 	for _, n := range p.autos {
-		if t, what, remedy := g.resolve(p, string(n.URL(p.body()))); what != "" || !t.away {
+		if t, what, remedy := g.resolve(p, string(n.URL(p.body()))); !what.None() || !t.away {
 			bad = append(bad, p.mistake(max(n.Pos(), 0), what, remedy))
 		}
 	}
@@ -219,28 +232,34 @@ func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 	dest := string(n.Destination)
 	t, what, remedy := g.resolve(p, dest)
 	switch {
-	case what == "" && t.away:
-		what, remedy = "a picture from another server would tell it who reads the guide",
-			"put the file into the guide's folder"
-	case what != "" && path.Ext(dest) != ".md" && !strings.Contains(what, "folder") &&
-		!strings.Contains(what, "not allowed") && !strings.Contains(what, "case"):
-		what, remedy = "there is no picture “"+dest+"”", "put it into the folder as "+listed(pictures)
-	case what == "" && !slices.Contains(pictures, strings.ToLower(path.Ext(t.file))):
-		what, remedy = "“"+dest+"” is no picture", "name a file that ends in "+listed(pictures)
+	case what.None() && t.away:
+		what, remedy = told.Of("a picture from another server would tell it who reads the guide"),
+			told.Of("put the file into the guide's folder")
+	case !what.None() && path.Ext(dest) != ".md" && !strings.Contains(what.Say(nil), "folder") &&
+		!strings.Contains(what.Say(nil), "not allowed") && !strings.Contains(what.Say(nil), "case"):
+		what, remedy = told.Of(
+			"there is no picture “{0}”",
+			dest,
+		), told.Of(
+			"put it into the folder as {0}",
+			listed(pictures),
+		)
+	case what.None() && !slices.Contains(pictures, strings.ToLower(path.Ext(t.file))):
+		what, remedy = told.Of("“{0}” is no picture", dest), told.Of("name a file that ends in {0}", listed(pictures))
 	}
-	if what != "" {
+	if !what.None() {
 		return []Mistake{p.mistake(at, what, remedy)}
 	}
 	if len(inlineText(n, p.body())) == 0 {
-		bad = append(bad, p.mistake(at, "the picture has no text for readers who cannot see it",
-			"say between the brackets what it shows"))
+		bad = append(bad, p.mistake(at, told.Of("the picture has no text for readers who cannot see it"),
+			told.Of("say between the brackets what it shows")))
 	}
 	s, _ := g.layers.file(t.file)
 	made, err := develop(t.file, s.text)
 	if err != nil {
 		var why wrongFile
 		if !errors.As(err, &why) {
-			why = wrongFile{err.Error(), "save it as PNG or JPEG once more"}
+			why = wrongFile{told.Of("{0}", err), told.Of("save it as PNG or JPEG once more")}
 		}
 		return append(bad, Mistake{File: s.file, What: why.what, Remedy: why.remedy})
 	}

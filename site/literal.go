@@ -2,29 +2,38 @@ package site
 
 import (
 	"bytes"
-	"fmt"
 	"regexp"
-	"strconv"
 
 	"github.com/yuin/goldmark/ast"
 	extast "github.com/yuin/goldmark/extension/ast"
+
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // literals is Markdown that was meant and stays on the page as it was typed.
 var literals = []struct {
 	is           *regexp.Regexp
-	what, remedy string
+	what, remedy words.Text
 }{
-	{regexp.MustCompile(`\]\s?\([^)]*`), "this link stays as it is typed",
-		"write [text](address) without a space between them, and put an address with spaces in < >"},
-	{regexp.MustCompile(`\]\[`), "this link stays as it is typed: no line gives its address",
-		"write [text](address)"},
-	{regexp.MustCompile(`\*\*|__`), "these marks for bold stay as they are typed",
-		"put ** directly before and behind the bold words, on both sides"},
-	{regexp.MustCompile(`^\s*\|.*\|\s*$`), "this line of a table stays as it is typed",
-		"a table needs a line of | --- | under its head, and an empty line above it"},
-	{regexp.MustCompile(`^#{1,6}\S`), "this heading stays as it is typed", "put a space behind the #"},
-	{regexp.MustCompile(`\[@|\[\^`), "this reference stays as it is typed", "cite a source as [@key]"},
+	{regexp.MustCompile(`\]\s?\([^)]*`), told.Of("this link stays as it is typed"),
+		told.Of("write [text](address) without a space between them, and put an address with spaces in < >")},
+	{regexp.MustCompile(`\]\[`), told.Of("this link stays as it is typed: no line gives its address"),
+		told.Of("write [text](address)")},
+	{regexp.MustCompile(`\*\*|__`), told.Of("these marks for bold stay as they are typed"),
+		told.Of("put ** directly before and behind the bold words, on both sides")},
+	{regexp.MustCompile(`^\s*\|.*\|\s*$`), told.Of("this line of a table stays as it is typed"),
+		told.Of("a table needs a line of | --- | under its head, and an empty line above it")},
+	{
+		regexp.MustCompile(`^#{1,6}\S`),
+		told.Of("this heading stays as it is typed"),
+		told.Of("put a space behind the #"),
+	},
+	{
+		regexp.MustCompile(`\[@|\[\^`),
+		told.Of("this reference stays as it is typed"),
+		told.Of("cite a source as [@key]"),
+	},
 }
 
 // checkLiterals finds Markdown that did not become what it was meant to be. Code is
@@ -88,8 +97,18 @@ func (p *guidePage) checkTables() (bad []Mistake) {
 			at := c.Lines().At(0).Start
 			line := lineAround(p.body(), at)
 			if cells := cellsIn(line); cells != head {
-				bad = append(bad, p.mistake(at, fmt.Sprintf("this row has %s and the head of the table %d",
-					numberOf(cells, "cell"), head), "give both the same number, and write \\| for a | inside a cell"))
+				bad = append(
+					bad,
+					p.mistake(
+						at,
+						told.Of(
+							"this row has {0} and the head of the table {1}",
+							words.Count(cells, "{0} cell", "{0} cells"),
+							head,
+						),
+						told.Of("give both the same number, and write \\| for a | inside a cell"),
+					),
+				)
 			}
 			break
 		}
@@ -112,12 +131,4 @@ func cellsIn(line []byte) int {
 	line = bytes.ReplaceAll(bytes.TrimSpace(line), []byte(`\|`), nil)
 	line = bytes.TrimSuffix(bytes.TrimPrefix(line, []byte("|")), []byte("|"))
 	return 1 + bytes.Count(line, []byte("|"))
-}
-
-// numberOf is a number of things in words.
-func numberOf(n int, noun string) string {
-	if n == 1 {
-		return "1 " + noun
-	}
-	return strconv.Itoa(n) + " " + noun + "s"
 }

@@ -79,7 +79,7 @@ func TestMistakesAreAllNamedWithPlaceAndRemedy(t *testing.T) {
 		t.Errorf("%d mistakes found, want at least 20", len(bad))
 	}
 	for _, m := range bad {
-		if m.Remedy == "" {
+		if m.Remedy.None() {
 			t.Errorf("no remedy: %s", m)
 		}
 	}
@@ -495,7 +495,7 @@ func FuzzHeader(f *testing.F) {
 		calctest.Bounded(t, func() {
 			text := slices.Concat([]byte("---\n"), head, []byte("\n---\nWords.\n"))
 			for _, m := range second(readHeader(source{path: "a/b.md", file: "a/b.md", text: text})) {
-				if m.What == "" || m.Line < 1 {
+				if m.What.None() || m.Line < 1 {
 					t.Fatalf("%+v says nothing or stands nowhere", m)
 				}
 			}

@@ -3,11 +3,12 @@ package site
 import (
 	"context"
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"time"
+
+	"plumbline/site/told"
 )
 
 // One publication at a time may work on a folder, from the first look at what is there
@@ -30,7 +31,7 @@ func (o *Options) hold(ctx context.Context, dir string) (let func(), err error) 
 	if o.patience > 0 {
 		end = time.Now().Add(o.patience)
 	}
-	for told := false; ; {
+	for said := false; ; {
 		f, err := o.disk.open(lockName(dir))
 		if err != nil {
 			return nil, err
@@ -46,16 +47,18 @@ func (o *Options) hold(ctx context.Context, dir string) (let func(), err error) 
 		_ = f.Close()
 		switch {
 		case err != nil:
-			return nil, fmt.Errorf("%s cannot be locked: %w", f.Name(), err)
+			return nil, told.Wrong("{0} cannot be locked: {1}", f.Name(), err)
 		case !held:
 			continue // it was removed meanwhile: a new one is made
 		case time.Now().After(end):
-			return nil, fmt.Errorf("another publication into %s is still under way; wait until it has ended and "+
-				"publish again", dir)
+			return nil, told.Wrong(
+				"another publication into {0} is still under way; wait until it has ended and publish again",
+				dir,
+			)
 		}
-		if !told {
-			o.log("waiting: another publication into %s is under way (Ctrl-C ends this one)", dir)
-			told = true
+		if !said {
+			o.log("waiting: another publication into {0} is under way (Ctrl-C ends this one)", dir)
+			said = true
 		}
 		select {
 		case <-ctx.Done():
@@ -87,8 +90,11 @@ func placeable(dir string) error {
 	}
 	above, err := os.Stat(filepath.Dir(dir))
 	if err == nil && otherDevice(info, above) {
-		return fmt.Errorf("%s is a mount point, which cannot be replaced as a whole; name a folder in it, such as %s",
-			dir, filepath.Join(dir, "guide"))
+		return told.Wrong(
+			"{0} is a mount point, which cannot be replaced as a whole; name a folder in it, such as {1}",
+			dir,
+			filepath.Join(dir, "guide"),
+		)
 	}
 	return nil
 }

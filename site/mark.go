@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"encoding/xml"
 	"errors"
-	"fmt"
 	"image/png"
 	"io"
 	"math"
@@ -12,6 +11,9 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // mark is a shop's mark, checked.
@@ -35,8 +37,8 @@ const (
 func readMark(name string, data []byte) (*mark, error) {
 	m := &mark{data: data, ext: strings.ToLower(path.Ext(name))}
 	if len(data) > markBytes {
-		return nil, wrongFile{fmt.Sprintf("the mark has %s, and every page loads it", size(int64(len(data)))),
-			"make it smaller than " + size(markBytes)}
+		return nil, wrongFile{told.Of("the mark has {0}, and every page loads it", size(int64(len(data)))),
+			told.Of("make it smaller than {0}", size(markBytes))}
 	}
 	var w, h float64
 	var err error
@@ -46,20 +48,20 @@ func readMark(name string, data []byte) (*mark, error) {
 	case ".png":
 		c, bad := png.DecodeConfig(bytes.NewReader(data))
 		if w, h = float64(c.Width), float64(c.Height); bad != nil {
-			err = wrongFile{"the mark is no PNG", "save it as PNG once more"}
+			err = wrongFile{told.Of("the mark is no PNG"), told.Of("save it as PNG once more")}
 		} else if max(c.Width, c.Height) > markPixels {
-			err = wrongFile{fmt.Sprintf("the mark has %d by %d pixels", c.Width, c.Height),
-				fmt.Sprintf("make it at most %d wide and high", markPixels)}
+			err = wrongFile{told.Of("the mark has {0} by {1} pixels", c.Width, c.Height),
+				told.Of("make it at most {0} wide and high", markPixels)}
 		}
 	default:
-		err = wrongFile{"“" + name + "” is no mark", "save it as SVG or PNG"}
+		err = wrongFile{told.Of("“{0}” is no mark", name), told.Of("save it as SVG or PNG")}
 	}
 	if err != nil {
 		return nil, err
 	}
 	if w < h/2 || w > 8*h {
-		return nil, wrongFile{fmt.Sprintf("the mark is %g wide and %g high, and has no room beside the name", w, h),
-			"make it between half and eight times as wide as it is high"}
+		return nil, wrongFile{told.Of("the mark is {0} wide and {1} high, and has no room beside the name", w, h),
+			told.Of("make it between half and eight times as wide as it is high")}
 	}
 	m.height = markHeight
 	m.width = int(math.Round(markHeight * w / h))
@@ -78,11 +80,11 @@ var (
 func checkSVG(data []byte) (w, h float64, err error) {
 	d := xml.NewDecoder(bytes.NewReader(data))
 	d.Strict = true
-	bad := func(what, remedy string) error {
+	bad := func(what, remedy words.Text) error {
 		line, _ := d.InputPos()
-		return wrongFile{fmt.Sprintf("the mark has %s in line %d", what, line), remedy}
+		return wrongFile{told.Of("the mark has {0} in line {1}", what, line), remedy}
 	}
-	const simple = "save it from your drawing program as plain SVG, without scripts and linked files"
+	const simple words.English = "save it from your drawing program as plain SVG, without scripts and linked files"
 	first := true
 	for {
 		t, err := d.Token()
@@ -90,20 +92,20 @@ func checkSVG(data []byte) (w, h float64, err error) {
 			break
 		}
 		if err != nil {
-			return 0, 0, bad("XML that is not well formed ("+err.Error()+")", simple)
+			return 0, 0, bad(told.Of("XML that is not well formed ({0})", err.Error()), told.Of(simple))
 		}
 		switch t := t.(type) {
 		case xml.Directive:
 			if !bytes.HasPrefix(t, []byte("DOCTYPE")) || bytes.ContainsRune(t, '[') {
-				return 0, 0, bad("a declaration of entities", simple)
+				return 0, 0, bad(told.Of("a declaration of entities"), told.Of(simple))
 			}
 		case xml.ProcInst:
 			if t.Target != "xml" {
-				return 0, 0, bad("an instruction “"+t.Target+"”", simple)
+				return 0, 0, bad(told.Of("an instruction “{0}”", t.Target), told.Of(simple))
 			}
 		case xml.StartElement:
 			if first && t.Name.Local != "svg" {
-				return 0, 0, wrongFile{"the mark is no SVG", simple}
+				return 0, 0, wrongFile{told.Of("the mark is no SVG"), told.Of(simple)}
 			}
 			if first {
 				w, h = svgSize(t)
@@ -111,26 +113,32 @@ func checkSVG(data []byte) (w, h float64, err error) {
 			first = false
 			switch space := t.Name.Space; {
 			case strings.HasSuffix(space, "1999/xhtml"):
-				return 0, 0, bad("a piece of a web page", simple)
+				return 0, 0, bad(told.Of("a piece of a web page"), told.Of(simple))
 			case space != "" && space != "http://www.w3.org/2000/svg":
 				continue // a drawing program's notes, which browsers pass over
 			case t.Name.Local == "style":
-				return 0, 0, bad("a style sheet", "save it with “presentation attributes” instead")
+				return 0, 0, bad(told.Of("a style sheet"), told.Of("save it with “presentation attributes” instead"))
 			case slices.Contains(svgText, t.Name.Local):
-				return 0, 0, bad("text, which looks different wherever its font is missing", "turn it into paths")
+				return 0, 0, bad(
+					told.Of("text, which looks different wherever its font is missing"),
+					told.Of("turn it into paths"),
+				)
 			case !slices.Contains(svgElements, t.Name.Local):
-				return 0, 0, bad("an element “"+t.Name.Local+"”", simple)
+				return 0, 0, bad(told.Of("an element “{0}”", t.Name.Local), told.Of(simple))
 			}
 			if a := harmful(t.Attr); a != "" {
-				return 0, 0, bad("“"+a+"”", simple)
+				return 0, 0, bad(told.Of("“{0}”", a), told.Of(simple))
 			}
 		}
 	}
 	if first {
-		return 0, 0, wrongFile{"the mark is no SVG", simple}
+		return 0, 0, wrongFile{told.Of("the mark is no SVG"), told.Of(simple)}
 	}
 	if !(w > 0 && h > 0) {
-		return 0, 0, wrongFile{"the mark does not say how large it is", "give its svg element a viewBox"}
+		return 0, 0, wrongFile{
+			told.Of("the mark does not say how large it is"),
+			told.Of("give its svg element a viewBox"),
+		}
 	}
 	return w, h, nil
 }
@@ -184,19 +192,30 @@ func (g *Guide) findMark() (bad []Mistake) {
 	name := strings.TrimPrefix(path.Clean(m.text), "./")
 	for p, s := range g.layers.local {
 		if path.Ext(p) == ".svg" && p != name {
-			bad = append(bad, Mistake{File: s.file, What: "an SVG can carry script and is not shown in a chapter",
-				Remedy: "save the picture as PNG or JPEG; as your mark, name it in guide.yaml under “mark”"})
+			bad = append(
+				bad,
+				Mistake{
+					File: s.file,
+					What: told.Of("an SVG can carry script and is not shown in a chapter"),
+					Remedy: told.Of(
+						"save the picture as PNG or JPEG; as your mark, name it in guide.yaml under “mark”",
+					),
+				},
+			)
 		}
 	}
 	if m.text == "" {
 		return bad
 	}
-	wrong := func(what, remedy string) []Mistake {
+	wrong := func(what, remedy words.Text) []Mistake {
 		return append(bad, Mistake{m.file, m.at.Position.Line, m.at.Position.Column, what, remedy})
 	}
 	s, ok := g.layers.file(name)
 	if !ok {
-		return wrong("there is no file “"+m.text+"” in your folder", "put the mark there as SVG or PNG")
+		return wrong(
+			told.Of("there is no file “{0}” in your folder", m.text),
+			told.Of("put the mark there as SVG or PNG"),
+		)
 	}
 	drawn, err := readMark(name, s.text)
 	if err != nil {

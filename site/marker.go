@@ -11,6 +11,8 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+
+	"plumbline/site/told"
 )
 
 // markerFile stands in every published folder. It says that Plumbline may replace
@@ -67,7 +69,7 @@ func replaceable(dir string) (old map[string]string, err error) {
 		return nil, err
 	}
 	if !info.IsDir() {
-		return nil, fmt.Errorf("%s is not a folder; name a new or an empty one", dir)
+		return nil, told.Wrong("{0} is not a folder; name a new or an empty one", dir)
 	}
 	list, err := os.ReadDir(dir)
 	if err != nil {
@@ -80,8 +82,11 @@ func replaceable(dir string) (old map[string]string, err error) {
 	old, ours := readMarker(dir)
 	if !ours {
 		return nil,
-			fmt.Errorf("%s was not published by Plumbline and is not empty, so it is left alone; "+
-				"name a new or an empty folder", dir)
+			told.Wrong(
+				"{0} was not published by Plumbline and is not empty, so it is left alone; name a new or an empty "+
+					"folder",
+				dir,
+			)
 	}
 	return old, foreign(dir, old)
 }
@@ -97,8 +102,11 @@ func foreign(dir string, old map[string]string) error {
 			return err
 		}
 		if rel = filepath.ToSlash(rel); old[rel] == "" && rel != markerFile && !slices.Contains(debris, d.Name()) {
-			return fmt.Errorf("%s holds %s, which Plumbline did not put there and would delete; "+
-				"move it elsewhere first", dir, rel)
+			return told.Wrong(
+				"{0} holds {1}, which Plumbline did not put there and would delete; move it elsewhere first",
+				dir,
+				rel,
+			)
 		}
 		return nil
 	})

@@ -8,6 +8,8 @@ import (
 	"unicode/utf8"
 
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // Mistake is one thing in the content that must be mended before it can be
@@ -15,36 +17,42 @@ import (
 type Mistake struct {
 	File         string // as the author sees it, with / between folders
 	Line, Column int    // from 1, Column in characters; 0 where the whole file is meant
-	What, Remedy string
+	What, Remedy words.Text
 }
 
-// String is the mistake on one line, in the form that editors jump to.
-func (m Mistake) String() string {
+// String is the mistake on one line in English, in the form that editors jump to.
+func (m Mistake) String() string { return m.Say(nil) }
+
+// Say says it on one line the way r reads.
+func (m Mistake) Say(r *words.Reader) string {
 	var b strings.Builder
 	b.WriteString(m.File)
 	if m.Line > 0 {
 		fmt.Fprintf(&b, ":%d:%d", m.Line, m.Column)
 	}
-	b.WriteString(": " + m.Said())
+	b.WriteString(": " + m.Said(r))
 	return b.String()
 }
 
 // Said is the mistake without its place.
-func (m Mistake) Said() string {
-	if m.Remedy == "" {
-		return m.What
+func (m Mistake) Said(r *words.Reader) string {
+	if m.Remedy.None() {
+		return m.What.Say(r)
 	}
-	return m.What + ", " + m.Remedy
+	return words.Of("{0}, {1}", m.What, m.Remedy).Say(r)
 }
 
 // sorted puts mistakes in the order of reading and drops repeated ones.
 func sorted(list []Mistake) []Mistake {
 	slices.SortStableFunc(list, func(a, b Mistake) int {
 		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column),
-			cmp.Compare(a.What, b.What))
+			cmp.Compare(a.What.Say(nil), b.What.Say(nil)))
 	})
-	return slices.Compact(list)
+	return slices.CompactFunc(list, oneMistake)
 }
+
+// oneMistake tells whether two mistakes are one.
+func oneMistake(a, b Mistake) bool { return a.String() == b.String() }
 
 // place turns a byte offset in text into a line and a column, both from 1; the
 // column counts characters, as editors do.
@@ -61,20 +69,12 @@ func place(text []byte, offset int) (line, column int) {
 }
 
 // meant is the remedy for a name that is not known.
-func meant(name string, known []string, otherwise string) string {
+func meant(name string, known []string, otherwise words.Text) words.Text {
 	if k := measure.NearestName(name, known); k != "" {
-		return "did you mean “" + k + "”?"
+		return told.Of("did you mean “{0}”?", k)
 	}
 	return otherwise
 }
 
 // listed joins names for a message.
-func listed(names []string) string {
-	switch len(names) {
-	case 0:
-		return "none"
-	case 1:
-		return names[0]
-	}
-	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
-}
+func listed(names []string) words.Sayer { return told.Names(names) }

@@ -10,6 +10,9 @@ import (
 	"unicode"
 
 	"golang.org/x/text/unicode/norm"
+
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // Files have the names that people give them. What becomes an address of the guide has to
@@ -72,7 +75,7 @@ var plainName = regexp.MustCompile(`^[A-Za-z0-9_.-]+$`)
 
 // misnamedPage tells whether the name of a chapter or of its folder cannot stand in an
 // address.
-func misnamedPage(p string) (what, remedy string) {
+func misnamedPage(p string) (what, remedy words.Text) {
 	var parts []string
 	good := true
 	for part := range strings.SplitSeq(p, "/") {
@@ -84,12 +87,18 @@ func misnamedPage(p string) (what, remedy string) {
 		parts = append(parts, addressed(strings.TrimSuffix(part, ext))+ext)
 	}
 	if good {
-		return "", ""
+		return words.Text{}, words.Text{}
 	}
-	return "the name of a chapter is its address, and “" + p + "” cannot stand in one", "name it " + strings.Join(
-		parts,
-		"/",
-	)
+	return told.Of(
+			"the name of a chapter is its address, and “{0}” cannot stand in one",
+			p,
+		), told.Of(
+			"name it {0}",
+			strings.Join(
+				parts,
+				"/",
+			),
+		)
 }
 
 // fileAt finds the picture or table that an address in a chapter means: the name as it is

@@ -7,6 +7,7 @@ import (
 	"github.com/yuin/goldmark/ast"
 
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // The headings by which a chapter that computes is ordered: the reader who stands
@@ -81,15 +82,21 @@ func (p *guidePage) checkOrder() (bad []Mistake) {
 	if !oneSentence(p.Summary) {
 		bad = append(
 			bad,
-			p.inHeader("summary:", "the summary has more than one sentence, and the calculator comes right below it",
-				"keep what the reader gets out of the chapter, in one sentence"),
+			p.inHeader(
+				"summary:",
+				told.Of("the summary has more than one sentence, and the calculator comes right below it"),
+				told.Of("keep what the reader gets out of the chapter, in one sentence"),
+			),
 		)
 	}
 	if b := p.blocks[first]; p.headings[0].at < b.at {
 		bad = append(
 			bad,
-			p.mistake(b.at, "“"+p.headings[0].text+"” stands above the calculator, and a chapter answers first",
-				"move this block to the top of the text, above all headings"),
+			p.mistake(
+				b.at,
+				told.Of("“{0}” stands above the calculator, and a chapter answers first", p.headings[0].text),
+				told.Of("move this block to the top of the text, above all headings"),
+			),
 		)
 	}
 	before := heading{}
@@ -100,15 +107,21 @@ func (p *guidePage) checkOrder() (bad []Mistake) {
 		if h.rank() < before.rank() && before.text != "" {
 			bad = append(
 				bad,
-				p.mistake(h.at, "“"+h.text+"” comes after “"+before.text+"”", "put the sections in the order "+
-					p.headings[acts].text+", Check it on the trail, If it feels wrong, then the rest"),
+				p.mistake(
+					h.at,
+					told.Of("“{0}” comes after “{1}”", h.text, before.text),
+					told.Of(
+						"put the sections in the order {0}, Check it on the trail, If it feels wrong, then the rest",
+						p.headings[acts].text,
+					),
+				),
 			)
 		}
 		before = h
 	}
 	if !p.lists(acts) {
-		bad = append(bad, p.mistake(p.headings[acts].at, "“"+p.headings[acts].text+"” has no numbered list",
-			"write what the reader does as 1., 2., 3."))
+		bad = append(bad, p.mistake(p.headings[acts].at, told.Of("“{0}” has no numbered list", p.headings[acts].text),
+			told.Of("write what the reader does as 1., 2., 3.")))
 	}
 	return bad
 }
@@ -117,8 +130,14 @@ func (p *guidePage) checkOrder() (bad []Mistake) {
 func (p *guidePage) checkActless(calculator int) (bad []Mistake) {
 	for _, h := range p.headings {
 		if h.id == trailID {
-			bad = append(bad, p.mistake(h.at, "the chapter computes and has a section “"+h.text+
-				"”, but none of its acts", "write ## Set it above it, with a numbered list"))
+			bad = append(
+				bad,
+				p.mistake(
+					h.at,
+					told.Of("the chapter computes and has a section “{0}”, but none of its acts", h.text),
+					told.Of("write ## Set it above it, with a numbered list"),
+				),
+			)
 		}
 	}
 	return bad
@@ -149,7 +168,7 @@ func (p *guidePage) lists(i int) bool {
 }
 
 // inHeader is a mistake at the header's first line that begins so.
-func (p *guidePage) inHeader(begins, what, remedy string) Mistake {
+func (p *guidePage) inHeader(begins string, what, remedy words.Text) Mistake {
 	for i, line := range strings.Split(string(p.text[:p.at]), "\n") {
 		if strings.HasPrefix(line, begins) {
 			return Mistake{p.file, i + 1, 1, what, remedy}

@@ -12,7 +12,9 @@ import (
 	"unicode/utf8"
 
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 	"plumbline/site/catalogue"
+	"plumbline/site/told"
 )
 
 // source is one file of the guide and where it came from.
@@ -105,8 +107,8 @@ func (l *layers) twins() []Mistake {
 			if o, _ := l.file(other); !s.local && o.local {
 				s, other = o, p
 			}
-			bad = append(bad, Mistake{File: s.file, What: "the name differs from “" + other + "” only in case",
-				Remedy: "give it the same spelling, or another name"})
+			bad = append(bad, Mistake{File: s.file, What: told.Of("the name differs from “{0}” only in case", other),
+				Remedy: told.Of("give it the same spelling, or another name")})
 			continue
 		}
 		seen[low] = p
@@ -125,8 +127,8 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 	walk := func(p string, d fs.DirEntry, err error) error {
 		file := path.Join(name, p)
 		if err != nil {
-			bad = append(bad, Mistake{File: file, What: "cannot be read: " + plain(err),
-				Remedy: "check that it exists and that you may read it"})
+			bad = append(bad, Mistake{File: file, What: told.Of("cannot be read: {0}", plain(err)),
+				Remedy: told.Of("check that it exists and that you may read it")})
 			return nil
 		}
 		if p != "." && strings.HasPrefix(path.Base(p), ".") {
@@ -151,38 +153,46 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 			return nil
 		}
 		if !wanted(p) {
-			if what, remedy := misplaced(p); local && what != "" {
+			if what, remedy := misplaced(p); local && !what.None() {
 				bad = append(bad, Mistake{File: file, What: what, Remedy: remedy})
 				return nil
 			}
 			if near := measure.NearestName(path.Base(p), keyed); local && near != "" {
-				bad = append(bad, Mistake{File: file, What: "this name is not read",
-					Remedy: "did you mean “" + near + "”?"})
+				bad = append(bad, Mistake{File: file, What: told.Of("this name is not read"),
+					Remedy: told.Of("did you mean “{0}”?", near)})
 			}
 			return nil
 		}
 		text, err := read(folder, p)
 		if err != nil {
-			m := Mistake{File: file, What: "cannot be read: " + plain(err), Remedy: "check that you may read it"}
+			m := Mistake{
+				File:   file,
+				What:   told.Of("cannot be read: {0}", plain(err)),
+				Remedy: told.Of("check that you may read it"),
+			}
 			if large := tooLarge(""); errors.As(err, &large) {
-				m.Remedy = "make it smaller, or take it out of the folder"
+				m.Remedy = told.Of("make it smaller, or take it out of the folder")
 			}
 			if d.Type()&fs.ModeSymlink != 0 {
-				m.What, m.Remedy = "the link leads out of the folder or nowhere", "put the file itself into the folder"
+				m.What = told.Of("the link leads out of the folder or nowhere")
+				m.Remedy = told.Of("put the file itself into the folder")
 			}
 			bad = append(bad, m)
 			return nil
 		}
 		s := source{path: p, file: file, text: text, local: local}
-		if what, remedy := misnamedPage(p); local && path.Ext(p) == ".md" && what != "" {
+		if what, remedy := misnamedPage(p); local && path.Ext(p) == ".md" && !what.None() {
 			bad = append(bad, Mistake{File: file, What: what, Remedy: remedy})
 			return nil
 		}
 		if !slices.Contains(pictures, strings.ToLower(path.Ext(p))) {
 			if at := invalid(text); at >= 0 {
 				line, column := place(text, at)
-				bad = append(bad, Mistake{file, line, column, fmt.Sprintf("byte 0x%02x is not UTF-8", text[at]),
-					"save the file as UTF-8"})
+				bad = append(
+					bad,
+					Mistake{file, line, column, told.Of("byte 0x{0} is not UTF-8", fmt.Sprintf("%02x", text[at])),
+						told.Of("save the file as UTF-8")},
+				)
 				return nil
 			}
 			s.text = normal(text)
@@ -202,32 +212,32 @@ func linked(folder fs.FS, p, file string) []Mistake {
 	if err == nil && !info.IsDir() {
 		return nil // a link to a file that a guide does not read
 	}
-	return []Mistake{{File: file, What: "this is a link to another folder, which is not followed",
-		Remedy: "put the folder itself here, with its files"}}
+	return []Mistake{{File: file, What: told.Of("this is a link to another folder, which is not followed"),
+		Remedy: told.Of("put the folder itself here, with its files")}}
 }
 
 // misplaced says of a file that somebody put into their folder in the belief that it
 // would be used why it is not; "" for other files, which are passed over.
-func misplaced(p string) (what, remedy string) {
+func misplaced(p string) (what, remedy words.Text) {
 	low := strings.ToLower(p)
 	ext := path.Ext(low)
 	switch {
 	case strings.HasPrefix(low, "templates/"), ext == ".html", ext == ".htm", ext == ".js", ext == ".css":
-		return "pages, scripts and styles of your own are not used",
-			"write chapters as .md files and settings in guide.yaml, and take this file out"
+		return told.Of("pages, scripts and styles of your own are not used"),
+			told.Of("write chapters as .md files and settings in guide.yaml, and take this file out")
 	case ext != path.Ext(p) && wanted(strings.TrimSuffix(p, path.Ext(p))+ext):
-		return "the ending “" + path.Ext(p) + "” is not read", "write it small: " + ext
+		return told.Of("the ending “{0}” is not read", path.Ext(p)), told.Of("write it small: {0}", ext)
 	case ext == ".yml":
-		return "files that end in .yml are not read", "name it " + strings.TrimSuffix(
+		return told.Of("files that end in .yml are not read"), told.Of("name it {0}.yaml", strings.TrimSuffix(
 			path.Base(p),
 			path.Ext(p),
-		) + ".yaml"
+		))
 	case ext == ".gif", ext == ".heic", ext == ".avif", ext == ".tif", ext == ".tiff", ext == ".bmp":
-		return "pictures of this kind are not shown", "save it as " + listed(pictures)
+		return told.Of("pictures of this kind are not shown"), told.Of("save it as {0}", listed(pictures))
 	case ext == ".markdown", ext == ".mdown":
-		return "chapters end in .md", "give the file that ending"
+		return told.Of("chapters end in .md"), told.Of("give the file that ending")
 	}
-	return "", ""
+	return words.Text{}, words.Text{}
 }
 
 // wanted tells whether a guide reads a file of that name.
@@ -256,7 +266,7 @@ func read(folder fs.FS, p string) ([]byte, error) {
 	case err != nil:
 		return nil, err
 	case !info.Mode().IsRegular():
-		return nil, errors.New("it is not a plain file")
+		return nil, told.Wrong("it is not a plain file")
 	case info.Size() > limit:
 		return nil, tooLarge(
 			fmt.Sprintf("it is too large: it has %s, and at most %s are read", size(info.Size()), size(limit)),
@@ -297,7 +307,7 @@ func plain(err error) string {
 func openFolder(dir string) (*os.Root, error) {
 	root, err := os.OpenRoot(dir)
 	if err != nil {
-		return nil, fmt.Errorf("the guide's folder %s cannot be opened: %s", dir, plain(err))
+		return nil, told.Wrong("the guide's folder {0} cannot be opened: {1}", dir, plain(err))
 	}
 	return root, nil
 }

@@ -17,6 +17,7 @@ import (
 
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // guidePage is one page of the guide, read from one Markdown file.
@@ -132,8 +133,11 @@ func parsePage(s source) (*guidePage, []Mistake) {
 		p.header = h.from(*s.original)
 	}
 	if line := tooDeep(p.body()); line > 0 {
-		m := p.mistake(0, "this entry of a list is indented by more than "+strconv.Itoa(deepestList)+" columns",
-			"indent it less: nobody can follow so many levels")
+		m := p.mistake(
+			0,
+			told.Of("this entry of a list is indented by more than {0} columns", strconv.Itoa(deepestList)),
+			told.Of("indent it less: nobody can follow so many levels"),
+		)
 		m.Line, m.Column = m.Line+line-1, 1
 		bad = append(bad, m)
 		p.at = len(p.text) // the rest is not read
@@ -191,7 +195,7 @@ func (p *guidePage) forget() {
 func (p *guidePage) body() []byte { return p.text[p.at:] }
 
 // mistake is a mistake at an offset of the page's text.
-func (p *guidePage) mistake(offset int, what, remedy string) Mistake {
+func (p *guidePage) mistake(offset int, what, remedy words.Text) Mistake {
 	line, column := place(p.text, p.at+offset)
 	file, line := p.written(line)
 	return Mistake{file, line, column, what, remedy}

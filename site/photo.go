@@ -17,6 +17,9 @@ import (
 	"github.com/yuin/goldmark/util"
 	"golang.org/x/image/draw"
 	_ "golang.org/x/image/webp" // registers the format with image.Decode
+
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // A picture is never published as it came. A photo tells where and when it was taken, is
@@ -73,32 +76,32 @@ func misnamed(name string, data []byte) error {
 	if err != nil || len(endings) == 0 || slices.Contains(endings, ext) {
 		return nil
 	}
-	return wrongFile{"this is a " + strings.ToUpper(kind) + " and its name ends in " + path.Ext(name),
-		"name it " + strings.TrimSuffix(path.Base(name), path.Ext(name)) + endings[0]}
+	return wrongFile{told.Of("this is a {0} and its name ends in {1}", strings.ToUpper(kind), path.Ext(name)),
+		told.Of("name it {0}{1}", strings.TrimSuffix(path.Base(name), path.Ext(name)), endings[0])}
 }
 
 // wrongFile is why a file of the shop's cannot be used.
-type wrongFile struct{ what, remedy string }
+type wrongFile struct{ what, remedy words.Text }
 
-func (w wrongFile) Error() string { return w.what }
+func (w wrongFile) Error() string { return w.what.Say(nil) }
 
 func developAnew(data []byte) (*picture, error) {
-	const again = "save it as PNG or JPEG once more"
+	const again words.English = "save it as PNG or JPEG once more"
 	size, kind, err := image.DecodeConfig(bytes.NewReader(data))
 	switch {
 	case err != nil:
-		return nil, wrongFile{"this cannot be read as a picture", again}
+		return nil, wrongFile{told.Of("this cannot be read as a picture"), told.Of(again)}
 	case size.Width*size.Height > picturePixels:
 		return nil, wrongFile{
-			fmt.Sprintf("the picture has %d by %d pixels, which is too large", size.Width, size.Height),
-			fmt.Sprintf("scale it to %d on its longer side", longSide),
+			told.Of("the picture has {0} by {1} pixels, which is too large", size.Width, size.Height),
+			told.Of("scale it to {0} on its longer side", longSide),
 		}
 	case size.Width < 1 || size.Height < 1:
-		return nil, wrongFile{"the picture is empty", again}
+		return nil, wrongFile{told.Of("the picture is empty"), told.Of(again)}
 	}
 	src, _, err := image.Decode(bytes.NewReader(data))
 	if err != nil {
-		return nil, wrongFile{"the picture is damaged: " + err.Error(), again}
+		return nil, wrongFile{told.Of("the picture is damaged: {0}", err.Error()), told.Of(again)}
 	}
 	src = upright(fitted(src), orientation(kind, data))
 	p := &picture{width: src.Bounds().Dx(), height: src.Bounds().Dy(), ext: ".jpg"}

@@ -15,6 +15,8 @@ import (
 	"sync"
 	"time"
 
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 	"plumbline/templates"
 )
 
@@ -46,7 +48,7 @@ func Preview(ctx context.Context, overlayDir, addr string, o Options) error {
 	if err := p.refresh(); err != nil {
 		return errors.Join(err, listener.Close())
 	}
-	o.log("preview at http://%s/  (end it with Ctrl-C)", listener.Addr())
+	o.log("preview at {0}  (end it with Ctrl-C)", "http://"+listener.Addr().String()+"/")
 	return p.run(ctx, listener)
 }
 
@@ -54,11 +56,14 @@ func Preview(ctx context.Context, overlayDir, addr string, o Options) error {
 func ownAddress(addr string) error {
 	host, _, err := net.SplitHostPort(addr)
 	if err != nil {
-		return fmt.Errorf("“%s” is no address; write host and port, like %s", addr, previewAddress)
+		return told.Wrong("“{0}” is no address; write host and port, like {1}", addr, previewAddress)
 	}
 	if !ownName(host) {
-		return fmt.Errorf("the preview is for this machine alone and does not listen at “%s”; "+
-			"use 127.0.0.1, or publish and serve the folder", host)
+		return told.Wrong(
+			"the preview is for this machine alone and does not listen at “{0}”; use 127.0.0.1, or publish and "+
+				"serve the folder",
+			host,
+		)
 	}
 	return nil
 }
@@ -108,7 +113,7 @@ func (p *previewer) refresh() error {
 	if g != nil {
 		if files, err = inMemory(g, p.engine); err != nil {
 			// No reader of the pages ever looks at the terminal.
-			mistakes = []Mistake{{File: p.dir, What: err.Error()}}
+			mistakes = []Mistake{{File: p.dir, What: told.Of("{0}", err)}}
 		}
 	}
 	p.mu.Lock()
@@ -127,12 +132,12 @@ func (p *previewer) refresh() error {
 	close(p.changed)
 	p.changed = make(chan struct{})
 	for _, m := range mistakes {
-		p.o.log("%s", m)
+		p.o.log("{0}", m)
 	}
 	if mistakes == nil {
-		p.o.log("%d pages  %s", len(g.pages), since(start))
-		for _, line := range g.News() {
-			p.o.log("%s; see plumbline changes %s", line, p.dir)
+		p.o.log("{0} pages, {1}", len(g.pages), p.o.since(start))
+		for _, news := range g.News() {
+			p.o.log("{0}; see {1}", news, "plumbline changes "+p.dir)
 		}
 	}
 	return nil
@@ -179,7 +184,7 @@ func (p *previewer) read(name string) ([]byte, bool, error) {
 	if p.mistakes != nil && p.files["index.html"] == nil && (strings.HasSuffix(name, ".html")) {
 		var b bytes.Buffer
 		err := previewPages().ExecuteTemplate(&b, "nothing",
-			map[string]any{"Top": p.top, "Assets": p.top + p.assets, "Mistakes": p.mistakes})
+			p.view())
 		return b.Bytes(), false, err
 	}
 	return nil, false, fs.ErrNotExist
@@ -188,6 +193,32 @@ func (p *previewer) read(name string) ([]byte, bool, error) {
 var previewPages = sync.OnceValue(func() *template.Template {
 	return template.Must(template.ParseFS(templates.Files, "preview/mistakes.html"))
 })
+
+// mistakesView is what a preview says of the guide's mistakes.
+type mistakesView struct {
+	teller
+	Lang, Title, Top, Assets string
+	Mistakes                 []string
+}
+
+func (p *previewer) view() mistakesView {
+	r := p.o.Reader
+	v := mistakesView{
+		teller: teller{r},
+		Lang:   builtInLanguage,
+		Top:    p.top,
+		Assets: p.top + p.assets,
+		Title: words.Count(len(p.mistakes), "One mistake in the guide’s folder", "{0} mistakes in the guide’s folder").
+			Say(r),
+	}
+	if r != nil && r.Language != nil {
+		v.Lang = r.Language.Tag
+	}
+	for _, m := range p.mistakes {
+		v.Mistakes = append(v.Mistakes, m.Say(r))
+	}
+	return v
+}
 
 // change adds to a page the reload script and the list of mistakes.
 func (p *previewer) change(page []byte) []byte {
@@ -199,7 +230,7 @@ func (p *previewer) change(page []byte) []byte {
 		[]byte("<script type=\"module\" src=\""+p.top+".plumbline/reload.js\"></script>\n</head>"), 1)
 	if len(p.mistakes) > 0 {
 		var b bytes.Buffer
-		if err := previewPages().ExecuteTemplate(&b, "mistakes", p.mistakes); err == nil {
+		if err := previewPages().ExecuteTemplate(&b, "mistakes", p.view()); err == nil {
 			page = bytes.Replace(page, []byte(`<header class="top">`), append(b.Bytes(), `<header class="top">`...), 1)
 		}
 	}
@@ -289,7 +320,7 @@ func (p *previewer) run(ctx context.Context, listener net.Listener) error {
 			return err
 		case <-watch.changed:
 			if err := p.refresh(); err != nil {
-				p.o.log("%v", err)
+				p.o.log("{0}", err)
 			}
 		}
 	}

@@ -9,7 +9,9 @@ import (
 	"strings"
 	"unicode"
 
+	"plumbline/calculators/words"
 	"plumbline/content"
+	"plumbline/site/told"
 )
 
 // Remark is what an editor would write on the margin of a guide.
@@ -20,7 +22,10 @@ type Remark struct {
 }
 
 // Rule is one thing that a guide is read for.
-type Rule struct{ ID, Says string }
+type Rule struct {
+	ID   string
+	Says words.English
+}
 
 // The rules of proof.
 var (
@@ -99,7 +104,7 @@ func ordered(list []Remark) []Remark {
 	places = sorted(places)
 	out := make([]Remark, 0, len(places))
 	for _, m := range places {
-		out = append(out, list[slices.IndexFunc(list, func(r Remark) bool { return r.Mistake == m })])
+		out = append(out, list[slices.IndexFunc(list, func(r Remark) bool { return oneMistake(r.Mistake, m) })])
 	}
 	return out
 }
@@ -143,11 +148,11 @@ type reviewer struct {
 	list  []Remark
 }
 
-func (r *reviewer) advise(rule *Rule, at int, what, remedy string) {
+func (r *reviewer) advise(rule *Rule, at int, what, remedy words.Text) {
 	r.list = append(r.list, Remark{r.p.mistake(at, what, remedy), rule, false})
 }
 
-func (r *reviewer) whole(rule *Rule, what, remedy string) {
+func (r *reviewer) whole(rule *Rule, what, remedy words.Text) {
 	r.list = append(r.list, Remark{Mistake{r.p.file, 1, 1, what, remedy}, rule, false})
 }
 
@@ -172,8 +177,8 @@ func (r *reviewer) review() {
 		for _, s := range sentences(x.text) {
 			w := spoken(s.text)
 			if len(w) > longSentence {
-				r.advise(ruleSentence, x.at[s.from], fmt.Sprintf("this sentence has %d words", len(w)),
-					fmt.Sprintf("make two of it; %d are enough", longSentence))
+				r.advise(ruleSentence, x.at[s.from], told.Of("this sentence has {0} words", len(w)),
+					told.Of("make two of it; {0} are enough", longSentence))
 			}
 			words, count = words+len(w), count+1
 			for _, word := range w {
@@ -184,8 +189,11 @@ func (r *reviewer) review() {
 	english := strings.HasPrefix(strings.ToLower(r.g.Language), "en") // the formula holds for English alone
 	if words >= enoughWords && english {
 		if grade := readingGrade(words, count, sounds); grade > highGrade {
-			r.whole(ruleGrade, fmt.Sprintf("this page reads like a school book of grade %.0f (Flesch–Kincaid)", grade),
-				"write shorter sentences and shorter words")
+			r.whole(
+				ruleGrade,
+				told.Of("this page reads like a school book of grade {0} (Flesch–Kincaid)", fmt.Sprintf("%.0f", grade)),
+				told.Of("write shorter sentences and shorter words"),
+			)
 		}
 	}
 }
@@ -195,18 +203,25 @@ func (r *reviewer) structure() {
 	p := r.p
 	calculator := slices.IndexFunc(p.blocks, func(b *block) bool { return b.kind == calculatorBlock })
 	if len(r.g.used(p)) == 0 && !mentionsPractice(p.words) {
-		r.whole(ruleSource, "this chapter names no source", "cite one with [@key], or say that it is common practice")
+		r.whole(
+			ruleSource,
+			told.Of("this chapter names no source"),
+			told.Of("cite one with [@key], or say that it is common practice"),
+		)
 	}
 	sets := slices.ContainsFunc(p.headings, func(h heading) bool { return h.id == actIDs[0] })
 	stops, checks := r.g.warnings(p)
 	if sets && len(stops)+len(checks) == 0 && !p.has(cautionBlock) {
-		r.whole(ruleCaution, "something is set in this chapter and no caution stands in it",
-			"put one where the risk arises: ```caution torque")
+		r.whole(ruleCaution, told.Of("something is set in this chapter and no caution stands in it"),
+			told.Of("put one where the risk arises: ```caution torque"))
 	}
 	if calculator >= 0 && !p.has(measureBlock) && !r.linksToMeasures() {
-		r.advise(ruleMeasure, p.blocks[calculator].at, "no measure block on this page, nor a link to one, tells "+
-			"how its numbers "+
-			"are measured", "add ```measure KEY, or a link to the chapter that has it")
+		r.advise(
+			ruleMeasure,
+			p.blocks[calculator].at,
+			told.Of("no measure block on this page, nor a link to one, tells how its numbers are measured"),
+			told.Of("add ```measure KEY, or a link to the chapter that has it"),
+		)
 	}
 }
 
@@ -236,8 +251,12 @@ func (r *reviewer) figures() {
 		case said == "":
 		case low == "picture" || low == "photo" || low == "image" || strings.Contains(low, ".jp") ||
 			strings.Contains(low, ".png") || len(spoken(said)) < 2:
-			r.advise(ruleFigure, r.p.where(n, n.Destination), "“"+said+"” does not say what the picture shows",
-				"tell a reader on the telephone what is to be seen")
+			r.advise(
+				ruleFigure,
+				r.p.where(n, n.Destination),
+				told.Of("“{0}” does not say what the picture shows", said),
+				told.Of("tell a reader on the telephone what is to be seen"),
+			)
 		}
 	}
 }
@@ -252,8 +271,8 @@ func (r *reviewer) claims(x passage) {
 	if at == nil || denies.MatchString(x.text) {
 		return
 	}
-	m := r.p.mistake(x.at[at[0]], "“"+x.text[at[0]:at[1]]+"” stands here without its source",
-		"cite it with [@key], or take the claim out")
+	m := r.p.mistake(x.at[at[0]], told.Of("“{0}” stands here without its source", x.text[at[0]:at[1]]),
+		told.Of("cite it with [@key], or take the claim out"))
 	r.list = append(r.list, Remark{m, ruleClaim, true})
 }
 
@@ -277,11 +296,11 @@ var denies = regexp.MustCompile(
 func (r *reviewer) idioms(x passage) {
 	for _, ph := range r.avoid {
 		for _, at := range ph.is.FindAllStringSubmatchIndex(x.text, -1) {
-			remedy := "write “" + ph.instead + "”"
+			remedy := told.Of("write “{0}”", ph.instead)
 			if strings.HasPrefix(ph.instead, "(") {
-				remedy = strings.Trim(ph.instead, "()")
+				remedy = told.Of("{0}", strings.Trim(ph.instead, "()"))
 			}
-			r.advise(ruleIdiom, x.at[at[4]], "“"+x.text[at[4]:at[5]]+"”", remedy)
+			r.advise(ruleIdiom, x.at[at[4]], told.Of("“{0}”", x.text[at[4]:at[5]]), remedy)
 		}
 	}
 }
@@ -294,8 +313,8 @@ var bracketed = regexp.MustCompile(`\[(\pL[^\[\]]*)\]`)
 func (r *reviewer) references(x passage) {
 	for _, at := range bracketed.FindAllStringSubmatchIndex(x.text, -1) {
 		said := x.text[at[2]:at[3]]
-		r.advise(ruleReference, x.at[at[0]], "“["+said+"]” stays as it is typed: no line gives its address",
-			"write ["+said+"](address), or add a line “["+said+"]: address”, or take the brackets away")
+		r.advise(ruleReference, x.at[at[0]], told.Of("“[{0}]” stays as it is typed: no line gives its address", said),
+			told.Of("write [{0}](address), or add a line “[{1}]: address”, or take the brackets away", said, said))
 	}
 }
 
@@ -316,8 +335,12 @@ func (r *reviewer) jargon(passages []passage) {
 				continue
 			}
 			if x.head && !r.titled(t) {
-				r.advise(ruleJargon, x.at[from], "the heading says “"+x.text[from:to]+"” before the text explains it",
-					"say it in common words, or let a sentence above use the word")
+				r.advise(
+					ruleJargon,
+					x.at[from],
+					told.Of("the heading says “{0}” before the text explains it", x.text[from:to]),
+					told.Of("say it in common words, or let a sentence above use the word"),
+				)
 			}
 			break
 		}
@@ -330,8 +353,8 @@ func (r *reviewer) jargon(passages []passage) {
 				continue
 			}
 			said[short] = true
-			r.advise(ruleJargon, x.at[at[0]], "“"+short+"” is explained nowhere on this page",
-				"write it out at its first use, or explain it in glossary.yaml")
+			r.advise(ruleJargon, x.at[at[0]], told.Of("“{0}” is explained nowhere on this page", short),
+				told.Of("write it out at its first use, or explain it in glossary.yaml"))
 		}
 	}
 }

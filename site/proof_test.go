@@ -3,6 +3,7 @@ package site
 import (
 	"bytes"
 	"os"
+	"plumbline/calculators/words"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -132,17 +133,24 @@ func TestSARIFHoldsToItsSchema(t *testing.T) {
 	schema, err := jsonschema.NewCompiler().Compile("testdata/sarif-2.1.0.schema.json")
 	require.NoError(t, err)
 	for _, remarks := range [][]Remark{nil, {
-		{Mistake{"my shop/höhe.md", 3, 0, "what", "remedy"}, ruleIdiom, false},
-		{Mistake{"guide.yaml", 0, 0, "what", ""}, ruleMistake, true},
+		{Mistake{"my shop/höhe.md", 3, 0, words.Of("what"), words.Of("remedy")}, ruleIdiom, false},
+		{Mistake{"guide.yaml", 0, 0, words.Of("what"), words.Text{}}, ruleMistake, true},
 	}} {
 		var b bytes.Buffer
-		require.NoError(t, WriteSARIF(&b, remarks))
+		require.NoError(t, WriteSARIF(&b, remarks, nil))
 		written, err := jsonschema.UnmarshalJSON(&b)
 		require.NoError(t, err)
 		require.NoError(t, schema.Validate(written))
 	}
 	var b bytes.Buffer
-	require.NoError(t, WriteSARIF(&b, []Remark{{Mistake{"my shop/höhe.md", 3, 7, "a", "b"}, ruleIdiom, false}}))
+	require.NoError(
+		t,
+		WriteSARIF(
+			&b,
+			[]Remark{{Mistake{"my shop/höhe.md", 3, 7, words.Of("a"), words.Of("b")}, ruleIdiom, false}},
+			nil,
+		),
+	)
 	for _, want := range []string{`"uri": "my%20shop/h%C3%B6he.md"`, `"startLine": 3`, `"startColumn": 7`,
 		`"level": "note"`, `"text": "a, b"`, `"ruleId": "idiom"`} {
 		assert.Contains(t, b.String(), want)

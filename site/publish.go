@@ -11,11 +11,14 @@ import (
 	"path"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 	"syscall"
 	"time"
 
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 	"plumbline/wasm"
 )
 
@@ -29,6 +32,8 @@ type Options struct {
 	Quick bool
 
 	bestPages bool // pages take the best compression
+	// Reader is whom Log tells it to; nil reads English.
+	Reader *words.Reader
 	// Log is told one line a stage, with sizes and times; nil stays silent.
 	Log func(line string)
 	// Progress is told how many of all files are done; nil is not told.
@@ -65,9 +70,17 @@ func (o Options) cache() string {
 	return ""
 }
 
-func (o Options) log(format string, values ...any) {
+// log tells a line in the reader's language.
+func (o Options) log(english words.English, holes ...any) {
 	if o.Log != nil {
-		o.Log(fmt.Sprintf(format, values...))
+		o.Log(told.Of(english, holes...).Say(o.Reader))
+	}
+}
+
+// stage tells what a stage made, a number and of what, and when it was done.
+func (o Options) stage(name words.English, n any, things words.Text, took string) {
+	if o.Log != nil {
+		o.Log(fmt.Sprintf("%-14s %9v %-18s %s", name.Say(o.Reader), n, things.Say(o.Reader), took))
 	}
 }
 
@@ -124,7 +137,7 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	if err != nil {
 		return Report{}, err
 	}
-	o.log("engines   %9d engines       %s", len(engine.engines), since(start))
+	o.stage("built", len(engine.engines), told.Of("engines"), o.since(start))
 	o.untranslated(g)
 	files, _, err := g.files(engine)
 	if err != nil {
@@ -144,17 +157,17 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 		r.Pages += len(each.pages)
 	}
 	if err == nil {
-		o.log("pages     %9d pages         %s", r.Pages, since(at))
-		o.log("files     %9s in %d files, %d unchanged", size(r.Bytes), r.Files, r.Linked)
+		o.stage("written", r.Pages, told.Of("pages"), o.since(at))
+		o.log("{0} in {1} files, {2} unchanged", size(r.Bytes), r.Files, r.Linked)
 		err = o.disk.exchange(stage, dir, o.swap)
 	}
 	if err != nil {
 		if !errors.Is(err, errAside) {
-			err = fmt.Errorf("%s was left as it was: %w", dir, err)
+			err = told.Wrong("{0} was left as it was: {1}", dir, err)
 		}
 		return Report{}, errors.Join(err, o.disk.remove(stage))
 	}
-	o.log("published %9s to %s     %s", "", dir, since(start))
+	o.log("published to {0} in {1}", dir, o.since(start))
 	return r, nil
 }
 
@@ -163,8 +176,7 @@ func (o *Options) untranslated(g *Guide) {
 	for _, each := range g.everyLanguage() {
 		if c := each.said.catalogue; c != nil && c.Empty+c.Fuzzy > 0 {
 			o.log(
-				"texts     %9d not in %s: %d are not translated, %d only for an earlier English",
-				c.Empty+c.Fuzzy,
+				"texts that stand in English for {0}: {1} are not translated, {2} only for an earlier English",
 				c.Tag,
 				c.Empty,
 				c.Fuzzy,
@@ -177,7 +189,7 @@ func (o *Options) untranslated(g *Guide) {
 // on the same file system.
 func resolved(dir string) (string, error) {
 	if strings.TrimSpace(dir) == "" {
-		return "", errors.New("no folder was named to publish to")
+		return "", told.Wrong("no folder was named to publish to")
 	}
 	full, err := filepath.Abs(dir)
 	if err != nil {
@@ -187,7 +199,7 @@ func resolved(dir string) (string, error) {
 		full = real
 	}
 	if filepath.Dir(full) == full {
-		return "", fmt.Errorf("%s is the top of the file system; name a folder in it", full)
+		return "", told.Wrong("{0} is the top of the file system; name a folder in it", full)
 	}
 	return full, nil
 }
@@ -197,8 +209,12 @@ func beside(above string, err error) error {
 	if !errors.Is(err, os.ErrPermission) && !errors.Is(err, syscall.EROFS) {
 		return err
 	}
-	return fmt.Errorf("the new site is put together beside the old one, and %s may not be written; "+
-		"name a folder inside one that you may write: %w", above, err)
+	return told.Wrong(
+		"the new site is put together beside the old one, and {0} may not be written; name a folder inside one "+
+			"that you may write: {1}",
+		above,
+		err,
+	)
 }
 
 // fill makes the files and writes them, their compressed copies and the marker. Files that
@@ -346,4 +362,8 @@ func size(n int64) string {
 	return fmt.Sprintf("%d B", n)
 }
 
-func since(t time.Time) string { return fmt.Sprintf("%.2f s", time.Since(t).Seconds()) }
+// since is how long something took.
+func (o Options) since(t time.Time) string {
+	s := strconv.FormatFloat(time.Since(t).Seconds(), 'f', 2, 64)
+	return strings.Replace(s, ".", o.Reader.DecimalSign(), 1) + " s"
+}

@@ -16,6 +16,7 @@ import (
 
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 func escaped(s string) []byte { return []byte(stdhtml.EscapeString(s)) }
@@ -135,7 +136,7 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 	case formulaBlock:
 		f, err := findFormula(b.name)
 		if err != nil {
-			return ast.WalkStop, fmt.Errorf("%s: %s", w.p.file, err.what)
+			return ast.WalkStop, told.Wrong("{0}: {1}", w.p.file, err.what)
 		}
 		s = f.html(teller{w.g.reader})
 	default:

@@ -4,7 +4,6 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path"
@@ -14,8 +13,9 @@ import (
 
 	"github.com/rogpeppe/go-internal/diff"
 
-	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 	"plumbline/content"
+	"plumbline/site/told"
 )
 
 // A chapter of the shop's that takes the place of a built-in one remembers, in a line
@@ -34,11 +34,14 @@ func edition(text []byte) string {
 
 // News tells of each chapter in the shop's folder that replaces a built-in one of which
 // there is a newer edition now.
-func (g *Guide) News() (list []string) {
+func (g *Guide) News() (list []words.Text) {
 	for _, p := range g.pages {
 		if base, ok := g.layers.base[p.Path]; ok && p.local && p.Replaces.text != "" &&
 			p.Replaces.text != edition(base.text) {
-			list = append(list, p.file+": the built-in chapter is newer than the one that yours was made from")
+			list = append(
+				list,
+				told.Of("{0}: the built-in chapter is newer than the one that yours was made from", p.file),
+			)
 		}
 	}
 	for _, each := range g.others {
@@ -49,7 +52,7 @@ func (g *Guide) News() (list []string) {
 
 // olderThanTheirs tells of each translated chapter whose original has changed since, and of
 // those that do not say what they were made from.
-func (g *Guide) olderThanTheirs() (list []string) {
+func (g *Guide) olderThanTheirs() (list []words.Text) {
 	for _, p := range g.pages {
 		if p.original == nil {
 			continue
@@ -57,11 +60,11 @@ func (g *Guide) olderThanTheirs() (list []string) {
 		switch now := edition(p.original.text); p.Original.text {
 		case now:
 		case "":
-			list = append(list, p.file+": the translation does not say what it was made from. Add “original: "+now+
-				"” to its header, and you are told when the original changes")
+			list = append(list, told.Of("{0}: the translation does not say what it was made from. Add “original: "+
+				"{1}” to its header, and you are told when the original changes", p.file, now))
 		default:
-			list = append(list, p.file+": the original is newer than the one that this was made from. When it is "+
-				"brought up to date, write “original: "+now+"” into its header")
+			list = append(list, told.Of("{0}: the original is newer than the one that this was made from. When "+
+				"it is brought up to date, write “original: {1}” into its header", p.file, now))
 		}
 	}
 	return list
@@ -74,8 +77,8 @@ func (g *Guide) checkReplaces(p *guidePage) []Mistake {
 	}
 	at := p.Replaces.at.Position
 	return []Mistake{
-		{p.file, at.Line + 1, at.Column, "there is no built-in chapter “" + p.Path + "” that this could replace",
-			"take the line “replaces” out"},
+		{p.file, at.Line + 1, at.Column, told.Of("there is no built-in chapter “{0}” that this could replace", p.Path),
+			told.Of("take the line “replaces” out")},
 	}
 }
 
@@ -93,11 +96,8 @@ func builtIn(name string) (p string, text []byte, err error) {
 		}
 		return nil
 	})
-	remedy := "write it as part/chapter, like saddle/height"
-	if near := measure.NearestName(strings.TrimSuffix(p, ".md"), known); near != "" {
-		remedy = "did you mean “" + near + "”?"
-	}
-	return "", nil, fmt.Errorf("there is no built-in chapter “%s”, %s", name, remedy)
+	return "", nil, told.Wrong("there is no built-in chapter “{0}”, {1}", name,
+		meant(strings.TrimSuffix(p, ".md"), known, told.Of("write it as part/chapter, like saddle/height")))
 }
 
 // AdoptChapters copies chapters of the built-in guide into the folder dir, where they
@@ -113,7 +113,7 @@ func AdoptChapters(dir string, names []string) (wrote []string, err error) {
 		}
 		file := filepath.Join(dir, filepath.FromSlash(p))
 		if _, err := os.Lstat(file); err == nil {
-			return nil, fmt.Errorf("%s is there already; nothing was written", file)
+			return nil, told.Wrong("{0} is there already; nothing was written", file)
 		}
 		pieces = append(pieces, piece{p, string(marked(text, edition(text)))})
 	}
@@ -176,7 +176,7 @@ func marked(text []byte, mark string) []byte {
 type Change struct {
 	Chapter string // part/chapter
 	// What says how the two stand to each other.
-	What string
+	What words.Text
 	// Diff is what is new in the built-in chapter, or how the shop's differs from it, as a
 	// unified diff; "" where there is nothing to show.
 	Diff string
@@ -184,9 +184,15 @@ type Change struct {
 	Newer bool
 }
 
+// What a comparison calls the two chapters.
+const (
+	today words.English = "built in now"
+	yours words.English = "yours"
+)
+
 // Changes compares every chapter in the shop's folder that replaces a built-in one with
 // what is built in now.
-func Changes(dir string) (list []Change, err error) {
+func Changes(dir string, r *words.Reader) (list []Change, err error) {
 	root, err := openFolder(dir)
 	if err != nil {
 		return nil, err
@@ -206,23 +212,24 @@ func Changes(dir string) (list []Change, err error) {
 		from := h.Replaces.text
 		switch {
 		case from == "":
-			c.What = "your chapter does not say what it was made from. This is how it differs from the built-in one. " +
-				"Add “replaces: " + edition(now) + "” to its header, and you are told when that one changes"
-			c.Diff = compared(name, "built in now", now, "yours", own.text)
+			c.What = told.Of("your chapter does not say what it was made from. This is how it differs from the "+
+				"built-in one. Add “replaces: {0}” to its header, and you are told when that one changes", edition(now))
+			c.Diff = compared(name, today.Say(r), now, yours.Say(r), own.text)
 		case from == edition(now):
-			c.What = "the built-in chapter is the one that yours was made from"
+			c.What = told.Of("the built-in chapter is the one that yours was made from")
 		default:
 			c.Newer = true
 			old, err := root.ReadFile(path.Join(originalsFolder, from+".md"))
 			if err == nil && edition(old) == from {
-				c.What = "this is new in the built-in chapter"
-				c.Diff = compared(name, "built in when you copied it", old, "built in now", now)
+				c.What = told.Of("this is new in the built-in chapter")
+				c.Diff = compared(name, words.Of("built in when you copied it").Say(r), old, today.Say(r), now)
 				break
 			}
-			c.What = "the built-in chapter is newer than the one that yours was made from, which is not in the " +
-				"folder " +
-				"any more. This is how yours differs from it"
-			c.Diff = compared(name, "built in now", now, "yours", own.text)
+			c.What = told.Of(
+				"the built-in chapter is newer than the one that yours was made from, which is not in the " +
+					"folder any more. This is how yours differs from it",
+			)
+			c.Diff = compared(name, today.Say(r), now, yours.Say(r), own.text)
 		}
 		list = append(list, c)
 	}
@@ -250,11 +257,11 @@ func Caught(dir, name string) error {
 	file := filepath.Join(dir, filepath.FromSlash(p))
 	own, err := os.ReadFile(file)
 	if err != nil {
-		return fmt.Errorf("%s cannot be read: %s", file, plain(err))
+		return told.Wrong("{0} cannot be read: {1}", file, plain(err))
 	}
 	own = normal(own)
 	if _, _, ok := splitHeader(own); !ok {
-		return fmt.Errorf("%s has no header", file)
+		return told.Wrong("{0} has no header", file)
 	}
 	if err := keepOriginal(dir, now); err != nil {
 		return err

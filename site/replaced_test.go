@@ -22,11 +22,11 @@ func TestAReplacedChapterRemembersItsOriginal(t *testing.T) {
 	g, bad := Load(dir)
 	require.Empty(t, lines(bad))
 	assert.Empty(t, g.News())
-	list, err := Changes(dir)
+	list, err := Changes(dir, nil)
 	require.NoError(t, err)
 	require.Len(t, list, 2)
 	for _, c := range list {
-		assert.Equal(t, "the built-in chapter is the one that yours was made from", c.What)
+		assert.Equal(t, "the built-in chapter is the one that yours was made from", c.What.Say(nil))
 		assert.Empty(t, c.Diff)
 	}
 
@@ -44,9 +44,9 @@ func TestAReplacedChapterRemembersItsOriginal(t *testing.T) {
 	assert.Equal(
 		t,
 		[]string{filepath.ToSlash(file) + ": the built-in chapter is newer than the one that yours was made from"},
-		g.News(),
+		news(g),
 	)
-	list, err = Changes(dir)
+	list, err = Changes(dir, nil)
 	require.NoError(t, err)
 	c := list[1]
 	assert.True(t, c.Newer)
@@ -61,9 +61,9 @@ func TestAReplacedChapterRemembersItsOriginal(t *testing.T) {
 
 	// Where that edition is gone, what is shown is how the two differ now.
 	require.NoError(t, os.Remove(filepath.Join(dir, originalsFolder, edition(old)+".md")))
-	list, err = Changes(dir)
+	list, err = Changes(dir, nil)
 	require.NoError(t, err)
-	assert.Contains(t, list[1].What, "is not in the folder any more")
+	assert.Contains(t, list[1].What.Say(nil), "is not in the folder any more")
 	assert.Contains(t, list[1].Diff, "+replaces: "+edition(old))
 
 	require.NoError(t, Caught(dir, "saddle/tilt"))

@@ -5,13 +5,15 @@ import (
 	"io"
 	"net/url"
 	"path/filepath"
+
+	"plumbline/calculators/words"
 )
 
 // WriteSARIF writes remarks as SARIF 2.1.0 (OASIS, Static Analysis Results Interchange
 // Format), which editors and build servers show beside the text. It is written from a few
 // structs of our own: a library for the whole of the format would fill in much that it
 // does not allow to be empty. A test holds it to the schema of OASIS.
-func WriteSARIF(w io.Writer, remarks []Remark) error {
+func WriteSARIF(w io.Writer, remarks []Remark, reader *words.Reader) error {
 	type text struct {
 		Text string `json:"text"`
 	}
@@ -58,10 +60,10 @@ func WriteSARIF(w io.Writer, remarks []Remark) error {
 	}
 	r := run{Tool: tool{driver{Name: "plumbline proof"}}, Columns: "unicodeCodePoints", Results: []result{}}
 	for _, x := range Rules() {
-		r.Tool.Driver.Rules = append(r.Tool.Driver.Rules, rule{x.ID, text{x.Says}})
+		r.Tool.Driver.Rules = append(r.Tool.Driver.Rules, rule{x.ID, text{x.Says.Say(reader)}})
 	}
 	for _, m := range remarks {
-		x := result{RuleID: m.Rule.ID, Level: "note", Message: text{m.Said()}}
+		x := result{RuleID: m.Rule.ID, Level: "note", Message: text{m.Said(reader)}}
 		if m.Error {
 			x.Level = "error"
 		}

@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"slices"
 	"strings"
+
+	"plumbline/site/told"
 )
 
 // additionEnding is how a file ends that adds to a chapter of the same name: what stands
@@ -49,14 +51,14 @@ func (g *Guide) composed(s source) (source, []Mistake) {
 		i := slices.IndexFunc(sections, func(x section) bool { return x.id == slug(heading) || x.own == slug(heading) })
 		if i < 1 {
 			bad = append(bad, Mistake{h.file, h.at.Position.Line, h.at.Position.Column,
-				"“" + s.path + "” has no section “" + heading + "”",
-				meant(slug(heading), ids(sections), "its sections are "+listed(ids(sections)))})
+				told.Of("“{0}” has no section “{1}”", s.path, heading),
+				meant(slug(heading), ids(sections), told.Of("its sections are {0}", listed(ids(sections))))})
 			continue
 		}
 		if sections[i].warns() {
 			bad = append(bad, Mistake{h.file, h.at.Position.Line, h.at.Position.Column,
-				"the section “" + heading + "” of “" + s.path + "” carries a caution and cannot be hidden",
-				"leave it, or write a chapter of your own at the same path"})
+				told.Of("the section “{0}” of “{1}” carries a caution and cannot be hidden", heading, s.path),
+				told.Of("leave it, or write a chapter of your own at the same path")})
 			continue
 		}
 		g.gone[s.path] = append(g.gone[s.path], sections[i].id)
@@ -100,8 +102,11 @@ func withAddition(sections []section, addition source, bad []Mistake) ([]section
 	own := sectionsOf(addition, 0)
 	for _, l := range own[0].lines {
 		if len(bytes.TrimSpace(l.text)) > 0 {
-			bad = append(bad, Mistake{l.file, l.at, 1, "this stands above every heading, so it belongs nowhere",
-				"begin with a heading of the chapter (## Set it), or with a new one; no header is needed"})
+			bad = append(
+				bad,
+				Mistake{l.file, l.at, 1, told.Of("this stands above every heading, so it belongs nowhere"),
+					told.Of("begin with a heading of the chapter (## Set it), or with a new one; no header is needed")},
+			)
 			break
 		}
 	}

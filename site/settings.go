@@ -12,6 +12,8 @@ import (
 	"plumbline/calculators/desk"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/request"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // settings are a guide's own name, people and order of chapters: guide.yaml.
@@ -75,8 +77,8 @@ func (l *layers) settings() (settings, []Mistake) {
 	local, has := l.local[settingsFile]
 	if !has {
 		if !ok {
-			bad = append(bad, Mistake{File: settingsFile, What: "the guide has no guide.yaml",
-				Remedy: "write one with name, tagline, contact, notice and parts"})
+			bad = append(bad, Mistake{File: settingsFile, What: told.Of("the guide has no guide.yaml"),
+				Remedy: told.Of("write one with name, tagline, contact, notice and parts")})
 		}
 		s.ask()
 		return s, append(bad, s.checkLanguages()...)
@@ -113,14 +115,14 @@ func (s *settings) ask() {
 // nothing that names or reaches the people of that guide, to whom its readers would
 // otherwise send their measurements and their answers about health.
 func (s *settings) own(before settings, given []string, file string) (bad []Mistake) {
-	lacks := func(what, remedy string) {
+	lacks := func(what, remedy words.Text) {
 		at := s.nameAt.Position
 		bad = append(bad, Mistake{file, at.Line, at.Column, what, remedy})
 	}
 	if !slices.Contains(given, "contact") {
 		s.Contact = ""
-		lacks("the name is yours but the contact is still that of "+before.Name,
-			"add a “contact” with your mail or web address")
+		lacks(told.Of("the name is yours but the contact is still that of {0}", before.Name),
+			told.Of("add a “contact” with your mail or web address"))
 	}
 	if !slices.Contains(given, "booking") {
 		s.Booking = ""
@@ -135,8 +137,8 @@ func (s *settings) own(before settings, given []string, file string) (bad []Mist
 		{"notice", s.Notice}, {"tagline", s.Tagline}, {"request", s.asking.note},
 	} {
 		if !slices.Contains(given, text.key) && strings.Contains(text.says, before.Name) {
-			lacks("the name is yours but the "+text.key+" still speaks of "+before.Name,
-				"add a “"+text.key+"” of your own")
+			lacks(told.Of("the name is yours but the {0} still speaks of {1}", text.key, before.Name),
+				told.Of("add a “{0}” of your own", text.key))
 		}
 	}
 	return bad
@@ -157,7 +159,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			if name := y.text(e); name != "" {
 				s.Name, s.nameAt = name, e.at
 			} else {
-				y.mistake(e.at, "the name is empty", "write the name of your shop, or your own")
+				y.mistake(e.at, told.Of("the name is empty"), told.Of("write the name of your shop, or your own"))
 			}
 		case "tagline":
 			s.Tagline = y.text(e)
@@ -178,7 +180,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 		case "host_files":
 			for _, i := range y.list(e) {
 				if hostFiles[i.text] == "" {
-					y.mistake(i.at, "there is no file for “"+i.text+"”", "write apache or headers")
+					y.mistake(i.at, told.Of("there is no file for “{0}”", i.text), told.Of("write apache or headers"))
 					continue
 				}
 				s.hostFiles = append(s.hostFiles, i.text)
@@ -187,14 +189,18 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 			s.brand.colours = y.colours(e)
 		case "units":
 			if s.Units = y.raw(e); s.Units != "mm" && s.Units != "cm" && s.Units != "in" {
-				y.mistake(e.value.GetToken(), "“"+s.Units+"” is not a unit for lengths here", "write mm, cm or in")
+				y.mistake(
+					e.value.GetToken(),
+					told.Of("“{0}” is not a unit for lengths here", s.Units),
+					told.Of("write mm, cm or in"),
+				)
 				s.Units = "mm"
 			}
 		case "language":
 			s.Language = y.raw(e)
 			if _, err := language.Parse(s.Language); err != nil {
-				y.mistake(e.value.GetToken(), "“"+s.Language+"” is no language that the web knows",
-					"write one like en, en-GB or de (BCP 47)")
+				y.mistake(e.value.GetToken(), told.Of("“{0}” is no language that the web knows", s.Language),
+					told.Of("write one like en, en-GB or de (BCP 47)"))
 				s.Language = "en"
 			}
 		case "languages":
@@ -250,12 +256,12 @@ func (s *settings) add(added []outline) {
 // additions reads what is added to the parts: the part's key with its chapters, or with
 // a title and chapters for a part of the shop's own.
 func (y *yamlReader) additions(e entry) (list []outline) {
-	for _, part := range y.mapping(e.value, "“add”") {
+	for _, part := range y.mapping(e.value, told.Of("“add”")) {
 		o := outline{Key: part.key, at: part.at, file: y.file}
 		if _, ok := part.value.(*ast.SequenceNode); ok {
 			o.chapters = y.list(part)
 		} else {
-			for _, x := range y.mapping(part.value, "what is added to “"+part.key+"”") {
+			for _, x := range y.mapping(part.value, told.Of("what is added to “{0}”", part.key)) {
 				switch {
 				case !y.known(x, "title", "chapters"):
 				case x.key == "title":
@@ -276,7 +282,7 @@ func (y *yamlReader) outlines(e entry, titles []outline) []outline {
 	var list []outline
 	for _, n := range y.items(e) {
 		o := outline{at: n.GetToken(), file: y.file}
-		for _, e := range y.mapping(n, "a part") {
+		for _, e := range y.mapping(n, told.Of("a part")) {
 			switch {
 			case !y.known(e, "key", "title", "chapters"):
 			case e.key == "key":
@@ -297,12 +303,12 @@ func (y *yamlReader) outlines(e entry, titles []outline) []outline {
 		}
 		switch {
 		case o.Key == "":
-			y.mistake(o.at, "this part has no key", "add “key:” with the name of its folder")
+			y.mistake(o.at, told.Of("this part has no key"), told.Of("add “key:” with the name of its folder"))
 			continue
 		case o.Title == "":
-			y.mistake(o.at, "the part “"+o.Key+"” has no title", "add “title:”")
+			y.mistake(o.at, told.Of("the part “{0}” has no title", o.Key), told.Of("add “title:”"))
 		case slices.ContainsFunc(list, func(p outline) bool { return p.Key == o.Key }):
-			y.mistake(o.at, "the part “"+o.Key+"” is listed twice", "keep one of them")
+			y.mistake(o.at, told.Of("the part “{0}” is listed twice", o.Key), told.Of("keep one of them"))
 			continue
 		}
 		list = append(list, o)
@@ -344,11 +350,15 @@ func (y *yamlReader) request(n ast.Node, named bool) (a asking) {
 		keys = append(keys, "name")
 		defer func() {
 			if a.name == "" {
-				y.mistake(n.GetToken(), "this request has no name", "add “name:”, for example “First fitting”")
+				y.mistake(
+					n.GetToken(),
+					told.Of("this request has no name"),
+					told.Of("add “name:”, for example “First fitting”"),
+				)
 			}
 		}()
 	}
-	for _, e := range y.mapping(n, "a request") {
+	for _, e := range y.mapping(n, told.Of("a request")) {
 		if !y.known(e, keys...) {
 			continue
 		}
@@ -358,11 +368,11 @@ func (y *yamlReader) request(n ast.Node, named bool) (a asking) {
 		case "ask":
 			for _, i := range y.list(e) {
 				if measure.Named(i.text) == nil {
-					near := "the keys are those of “plumbline calc NAME --help”"
+					near := told.Of("the keys are those of “plumbline calc NAME --help”")
 					if q := measure.Nearest(i.text); q != nil {
-						near = "did you mean “" + q.Key + "”?"
+						near = told.Of("did you mean “{0}”?", q.Key)
 					}
-					y.mistake(i.at, "there is no measurement “"+i.text+"”", near)
+					y.mistake(i.at, told.Of("there is no measurement “{0}”", i.text), near)
 					continue
 				}
 				a.ask = append(a.ask, i.text)
@@ -374,7 +384,7 @@ func (y *yamlReader) request(n ast.Node, named bool) (a asking) {
 		case "reply":
 			a.reply, a.replyGiven = y.raw(e), true
 			if _, why, ok := request.ReadReply(a.reply); !ok {
-				y.mistake(e.value.GetToken(), why.Say(nil), "write a mail address, a phone number, or nothing")
+				y.mistake(e.value.GetToken(), why, told.Of("write a mail address, a phone number, or nothing"))
 				a.reply = ""
 			}
 		case "health":
@@ -383,7 +393,7 @@ func (y *yamlReader) request(n ast.Node, named bool) (a asking) {
 				a.health = true
 			case "no", "false":
 			default:
-				y.mistake(e.value.GetToken(), "“"+v+"” is neither yes nor no", "write yes or no")
+				y.mistake(e.value.GetToken(), told.Of("“{0}” is neither yes nor no", v), told.Of("write yes or no"))
 			}
 		}
 	}
@@ -398,8 +408,8 @@ func (y *yamlReader) contact(e entry) string {
 	}
 	// Records are sent to it, so it has to be an address that a request can carry.
 	if to, _, ok := request.ReadReply("mailto:" + s); !ok || to.To != s {
-		y.mistake(e.value.GetToken(), "“"+s+"” is no mail or web address",
-			"write one like you@example.org or https://example.org/contact")
+		y.mistake(e.value.GetToken(), told.Of("“{0}” is no mail or web address", s),
+			told.Of("write one like you@example.org or https://example.org/contact"))
 		return ""
 	}
 	return s
@@ -423,7 +433,11 @@ func (y *yamlReader) web(e entry) string {
 	}
 	u, err := url.Parse(s)
 	if err != nil || u.Host == "" || u.Scheme != "https" && u.Scheme != "http" {
-		y.mistake(e.value.GetToken(), "“"+s+"” is no web address", "write it in full, like https://example.org/book")
+		y.mistake(
+			e.value.GetToken(),
+			told.Of("“{0}” is no web address", s),
+			told.Of("write it in full, like https://example.org/book"),
+		)
 		return ""
 	}
 	return u.String()

@@ -4,6 +4,9 @@ import (
 	"slices"
 
 	"golang.org/x/text/language"
+
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // The words of guide.yaml in another language stand in a guide.yaml in that language's
@@ -38,7 +41,7 @@ func (s *settings) translate(from source) []Mistake {
 		case "parts":
 			s.titles(y, e)
 		case "request":
-			for _, x := range y.mapping(e.value, "a request") {
+			for _, x := range y.mapping(e.value, told.Of("a request")) {
 				switch {
 				case !y.known(x, "by", "note"):
 				case x.key == "by":
@@ -64,7 +67,11 @@ func (s *settings) titles(y *yamlReader, e entry) {
 			for _, p := range s.Parts {
 				keys = append(keys, p.Key)
 			}
-			y.mistake(x.at, "the guide has no part “"+x.Key+"”", meant(x.Key, keys, "its parts are "+listed(keys)))
+			y.mistake(
+				x.at,
+				told.Of("the guide has no part “{0}”", x.Key),
+				meant(x.Key, keys, told.Of("its parts are {0}", listed(keys))),
+			)
 			continue
 		}
 		s.Parts[i].Title = x.Title
@@ -76,10 +83,14 @@ func (s *settings) requestsSaid(y *yamlReader, e entry) {
 	s.templates = slices.Clone(s.templates)
 	for i, n := range y.items(e) {
 		if i >= len(s.templates) {
-			y.mistake(n.GetToken(), "there are fewer requests in guide.yaml", "take this one out, or add it there")
+			y.mistake(
+				n.GetToken(),
+				told.Of("there are fewer requests in guide.yaml"),
+				told.Of("take this one out, or add it there"),
+			)
 			break
 		}
-		for _, x := range y.mapping(n, "a request") {
+		for _, x := range y.mapping(n, told.Of("a request")) {
 			switch {
 			case !y.known(x, "name", "note"):
 			case x.key == "name":
@@ -96,21 +107,26 @@ func (s *settings) checkLanguages() (bad []Mistake) {
 	s.Languages = []string{s.Language}
 	own := len(s.languages) == 0
 	for _, i := range s.languages {
-		wrong := func(what, remedy string) {
+		wrong := func(what, remedy words.Text) {
 			at := i.at.Position
 			bad = append(bad, Mistake{i.file, at.Line, at.Column, what, remedy})
 		}
 		_, err := language.Parse(i.text)
 		switch {
 		case err != nil || !plainName.MatchString(i.text):
-			wrong("“"+i.text+"” is no language that the web knows", "write one like en, en-GB or de (BCP 47)")
+			wrong(
+				told.Of("“{0}” is no language that the web knows", i.text),
+				told.Of("write one like en, en-GB or de (BCP 47)"),
+			)
 		case baseOf(i.text) == baseOf(s.Language):
 			own = true
 		case slices.Contains(s.Languages, i.text):
-			wrong("“"+i.text+"” is listed twice", "keep one of them")
+			wrong(told.Of("“{0}” is listed twice", i.text), told.Of("keep one of them"))
 		case slices.ContainsFunc(s.Parts, func(p outline) bool { return p.Key == i.text }):
-			wrong("a part of the guide has the key “"+i.text+"”, and the language needs a folder of that name",
-				"give the part another key")
+			wrong(
+				told.Of("a part of the guide has the key “{0}”, and the language needs a folder of that name", i.text),
+				told.Of("give the part another key"),
+			)
 		default:
 			s.Languages = append(s.Languages, i.text)
 		}
@@ -118,8 +134,8 @@ func (s *settings) checkLanguages() (bad []Mistake) {
 	if !own {
 		i := s.languages[0]
 		bad = append(bad, Mistake{i.file, i.at.Position.Line, i.at.Position.Column,
-			"the language of the chapters, “" + s.Language + "”, is not among the languages",
-			"add it, or set “language” to the one that you write in"})
+			told.Of("the language of the chapters, “{0}”, is not among the languages", s.Language),
+			told.Of("add it, or set “language” to the one that you write in")})
 	}
 	return bad
 }

@@ -6,6 +6,7 @@ import (
 
 	"plumbline/calculators/words"
 	"plumbline/site/catalogue"
+	"plumbline/site/told"
 )
 
 // catalogue reads what calculators and pages say in a language: the built-in translations
@@ -28,7 +29,7 @@ func (l *layers) catalogue(tag string) (*catalogue.Catalogue, []Mistake) {
 		var bad []Mistake
 		for _, f := range faults { // the built-in ones have none: a test reads them
 			bad = append(bad, Mistake{File: in.file, Line: f.Line, What: f.What,
-				Remedy: "mend it there, or leave the translation empty"})
+				Remedy: told.Of("mend it there, or leave the translation empty")})
 		}
 		return c, bad
 	}

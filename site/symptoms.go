@@ -7,6 +7,7 @@ import (
 	"plumbline/calculators/measure"
 	"plumbline/calculators/symptom"
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // A shop says symptoms in words of its own and names the first move that it would try, in
@@ -55,7 +56,11 @@ func (g *Guide) readSymptom(y *yamlReader, e entry) {
 		for _, s := range symptom.All() {
 			keys = append(keys, s.Key)
 		}
-		y.mistake(e.at, "there is no symptom “"+e.key+"”", meant(e.key, keys, "the symptoms are "+listed(keys)))
+		y.mistake(
+			e.at,
+			told.Of("there is no symptom “{0}”", e.key),
+			meant(e.key, keys, told.Of("the symptoms are {0}", listed(keys))),
+		)
 		return
 	}
 	i := slices.IndexFunc(g.ownSymptoms, func(o symptom.Own) bool { return o.Key == e.key })
@@ -64,7 +69,7 @@ func (g *Guide) readSymptom(y *yamlReader, e entry) {
 		g.ownSymptoms = append(g.ownSymptoms, symptom.Own{Key: e.key})
 	}
 	own := &g.ownSymptoms[i]
-	for _, e := range y.mapping(e.value, "a symptom") {
+	for _, e := range y.mapping(e.value, told.Of("a symptom")) {
 		switch {
 		case slices.Contains(fixedOfSymptoms, e.key):
 			y.fixed(e)
@@ -79,14 +84,14 @@ func (g *Guide) readSymptom(y *yamlReader, e entry) {
 
 // fixed says that a shop tried to change what keeps its readers safe.
 func (y *yamlReader) fixed(e entry) {
-	y.mistake(e.at, "the signs to stop at, and the cautions, cannot be changed",
-		"take “"+e.key+"” out; a caution of your own belongs into cautions.yaml and a chapter of yours")
+	y.mistake(e.at, told.Of("the signs to stop at, and the cautions, cannot be changed"),
+		told.Of("take “{0}” out; a caution of your own belongs into cautions.yaml and a chapter of yours", e.key))
 }
 
 // readMove reads a first move of a shop's own.
 func (g *Guide) readMove(y *yamlReader, e entry, s *symptom.Symptom, m *symptom.Move) {
 	at := e.at
-	for _, e := range y.mapping(e.value, "“"+e.key+"”") {
+	for _, e := range y.mapping(e.value, told.Of("“{0}”", e.key)) {
 		switch {
 		case !y.known(e, "do", "why", "more", "less", "chapter"):
 		case e.key == "do":
@@ -96,29 +101,41 @@ func (g *Guide) readMove(y *yamlReader, e entry, s *symptom.Symptom, m *symptom.
 		case e.key == "chapter":
 			m.Chapter = strings.TrimSuffix(y.raw(e), ".md")
 			if g.byPath[m.Chapter+".md"] == nil {
-				y.mistake(e.value.GetToken(), "there is no chapter “"+m.Chapter+"”", meant(m.Chapter, g.ways(),
-					"write it as part/chapter, without .md"))
+				y.mistake(
+					e.value.GetToken(),
+					told.Of("there is no chapter “{0}”", m.Chapter),
+					meant(m.Chapter, g.ways(),
+						told.Of("write it as part/chapter, without .md")),
+				)
 			}
 		default:
 			key := y.raw(e)
 			if m.Of != nil {
-				y.mistake(e.at, "a first move changes one setting, one way", "keep one of “more” and “less”")
+				y.mistake(
+					e.at,
+					told.Of("a first move changes one setting, one way"),
+					told.Of("keep one of “more” and “less”"),
+				)
 			}
 			if !slices.Contains(symptom.Movable(), key) {
-				y.mistake(e.value.GetToken(), "“"+key+"” is no setting that a move can change", meant(key,
-					symptom.Movable(), "the settings are "+listed(symptom.Movable())))
+				y.mistake(e.value.GetToken(), told.Of("“{0}” is no setting that a move can change", key), meant(key,
+					symptom.Movable(), told.Of("the settings are {0}", listed(symptom.Movable()))))
 				continue
 			}
 			m.Of, m.More = measure.Named(key), e.key == "more"
 		}
 	}
 	if m.Do == "" {
-		y.mistake(at, "the first move of “"+s.Key+"” does not say what to do", "add “do:”")
+		y.mistake(at, told.Of("the first move of “{0}” does not say what to do", s.Key), told.Of("add “do:”"))
 	} else if m.Of == nil {
 		m.Do += "."
 	}
 	if m.Why == "" && s.Same(*m) == nil {
-		y.mistake(at, "the first move of “"+s.Key+"” does not say why", "add “why:”, which readers see above the move")
+		y.mistake(
+			at,
+			told.Of("the first move of “{0}” does not say why", s.Key),
+			told.Of("add “why:”, which readers see above the move"),
+		)
 	}
 }
 

@@ -2,7 +2,6 @@ package site
 
 import (
 	"bytes"
-	"fmt"
 	"html/template"
 	"slices"
 	"strings"
@@ -11,6 +10,7 @@ import (
 	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 	"plumbline/templates"
 )
 
@@ -247,7 +247,7 @@ func (v *view) write() ([]byte, error) {
 	var b bytes.Buffer
 	b.Grow(len(v.Body) + 16<<10)
 	if err := layouts()[v.Kind].ExecuteTemplate(&b, "base", v); err != nil {
-		return nil, fmt.Errorf("the page “%s” could not be written: %w", v.Title, err)
+		return nil, told.Wrong("the page “{0}” could not be written: {1}", v.Title, err)
 	}
 	return b.Bytes(), nil
 }

@@ -9,6 +9,9 @@ import (
 	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/parser"
 	"github.com/goccy/go-yaml/token"
+
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // yamlReader reads one YAML text strictly: it knows the place of every key and
@@ -29,7 +32,7 @@ type entry struct {
 	value ast.Node
 }
 
-func (y *yamlReader) mistake(at *token.Token, what, remedy string) {
+func (y *yamlReader) mistake(at *token.Token, what, remedy words.Text) {
 	m := Mistake{File: y.file, What: what, Remedy: remedy}
 	if at != nil && at.Position != nil {
 		m.Line, m.Column = at.Position.Line+y.above, at.Position.Column
@@ -57,12 +60,12 @@ func (y *yamlReader) root(text []byte) []entry {
 		return nil
 	}
 	if len(f.Docs) > 1 {
-		y.mistake(f.Docs[1].Start, "there is a second YAML document", "keep everything in one")
+		y.mistake(f.Docs[1].Start, told.Of("there is a second YAML document"), told.Of("keep everything in one"))
 	}
 	if len(f.Docs) == 0 || f.Docs[0].Body == nil {
 		return nil
 	}
-	return y.mapping(f.Docs[0].Body, "this file")
+	return y.mapping(f.Docs[0].Body, told.Of("this file"))
 }
 
 // maxBroken is how many keys of a file may be invalid YAML before the rest is given up.
@@ -71,18 +74,22 @@ const maxBroken = 25
 // invalid reports what the parser says and returns a line of the key that it means, 0 if
 // it names none.
 func (y *yamlReader) invalid(err error) int {
-	const remedy = "mend the line or put the value in quotes"
+	const remedy words.English = "mend the line or put the value in quotes"
 	var ye yaml.Error
 	if errors.As(err, &ye) && ye.GetToken() != nil && ye.GetToken().Position != nil {
 		at := ye.GetToken().Position
 		if strings.Contains(ye.GetMessage(), "must be specified") && at.Column == 1 {
-			y.mistake(ye.GetToken(), "this is not valid YAML: a bracket above is still open", "close it with ] or }")
+			y.mistake(
+				ye.GetToken(),
+				told.Of("this is not valid YAML: a bracket above is still open"),
+				told.Of("close it with ] or }"),
+			)
 			return at.Line - 1
 		}
-		y.mistake(ye.GetToken(), "this is not valid YAML: "+ye.GetMessage(), remedy)
+		y.mistake(ye.GetToken(), told.Of("this is not valid YAML: {0}", ye.GetMessage()), told.Of(remedy))
 		return at.Line
 	}
-	y.mistake(nil, "this is not valid YAML: "+err.Error(), remedy)
+	y.mistake(nil, told.Of("this is not valid YAML: {0}", err.Error()), told.Of(remedy))
 	return 0
 }
 
@@ -113,14 +120,14 @@ func withoutKey(text []byte, line int) (rest []byte, key string, ok bool) {
 }
 
 // mapping returns the entries of n in order.
-func (y *yamlReader) mapping(n ast.Node, what string) []entry {
+func (y *yamlReader) mapping(n ast.Node, what words.Text) []entry {
 	var list []entry
 	add := func(v *ast.MappingValueNode) {
 		at := v.Key.GetToken()
 		key := at.Value
 		for _, e := range list {
 			if e.key == key {
-				y.mistake(at, "the key “"+key+"” stands here twice", "keep one of them")
+				y.mistake(at, told.Of("the key “{0}” stands here twice", key), told.Of("keep one of them"))
 				return
 			}
 		}
@@ -136,7 +143,7 @@ func (y *yamlReader) mapping(n ast.Node, what string) []entry {
 	case *ast.NullNode:
 	case *ast.CommentGroupNode:
 	default:
-		y.mistake(n.GetToken(), what+" must be lines of “key: value”", "")
+		y.mistake(n.GetToken(), told.Of("{0} must be lines of “key: value”", what), words.Text{})
 	}
 	return list
 }
@@ -148,7 +155,11 @@ func (y *yamlReader) known(e entry, names ...string) bool {
 			return true
 		}
 	}
-	y.mistake(e.at, "the key “"+e.key+"” is not known here", meant(e.key, names, "the keys are "+listed(names)))
+	y.mistake(
+		e.at,
+		told.Of("the key “{0}” is not known here", e.key),
+		meant(e.key, names, told.Of("the keys are {0}", listed(names))),
+	)
 	return false
 }
 
@@ -165,9 +176,13 @@ func (y *yamlReader) raw(e entry) string {
 	case *ast.IntegerNode, *ast.FloatNode, *ast.BoolNode:
 		return strings.TrimSpace(v.GetToken().Value)
 	case *ast.NullNode:
-		y.mistake(e.at, "the key “"+e.key+"” has no value", "write one or take the key out")
+		y.mistake(e.at, told.Of("the key “{0}” has no value", e.key), told.Of("write one or take the key out"))
 	default:
-		y.mistake(e.value.GetToken(), "“"+e.key+"” must be one value", "put text with a colon or a bracket in quotes")
+		y.mistake(
+			e.value.GetToken(),
+			told.Of("“{0}” must be one value", e.key),
+			told.Of("put text with a colon or a bracket in quotes"),
+		)
 	}
 	return ""
 }
@@ -183,15 +198,15 @@ type item struct {
 func (y *yamlReader) list(e entry) []item {
 	seq, ok := e.value.(*ast.SequenceNode)
 	if !ok {
-		y.mistake(e.value.GetToken(), "“"+e.key+"” must be a list",
-			"write ["+e.value.GetToken().Value+"], or one value a line after a dash")
+		y.mistake(e.value.GetToken(), told.Of("“{0}” must be a list", e.key),
+			told.Of("write [{0}], or one value a line after a dash", e.value.GetToken().Value))
 		return nil
 	}
 	var out []item
 	for _, v := range seq.Values {
 		at := v.GetToken()
 		if _, empty := v.(*ast.NullNode); empty {
-			y.mistake(at, "an entry of “"+e.key+"” is empty", "write it or take it out")
+			y.mistake(at, told.Of("an entry of “{0}” is empty", e.key), told.Of("write it or take it out"))
 			continue
 		}
 		if s := y.raw(entry{e.key, at, v}); s != "" {
@@ -205,7 +220,7 @@ func (y *yamlReader) list(e entry) []item {
 func (y *yamlReader) items(e entry) []ast.Node {
 	seq, ok := e.value.(*ast.SequenceNode)
 	if !ok {
-		y.mistake(e.value.GetToken(), "“"+e.key+"” must be a list", "begin each entry with a dash")
+		y.mistake(e.value.GetToken(), told.Of("“{0}” must be a list", e.key), told.Of("begin each entry with a dash"))
 		return nil
 	}
 	return seq.Values

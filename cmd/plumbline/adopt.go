@@ -2,16 +2,17 @@ package main
 
 import (
 	"fmt"
-	"strings"
 
+	"plumbline/calculators/words"
 	"plumbline/site"
+	"plumbline/site/told"
 )
 
 // adopt is "plumbline adopt".
 type adopt struct {
 	Dir      string   `arg:"" help:"${adopt_dir}"`
 	Chapters []string `arg:"" optional:"" help:"${adopt_chapters}"`
-	Name     string   `placeholder:"NAME" help:"Your shop's name, or your own."`
+	Name     string   `placeholder:"NAME" help:"${adopt_name}"`
 	Contact  string   `placeholder:"ADDRESS" help:"${adopt_contact}"`
 }
 
@@ -20,49 +21,57 @@ func (a *adopt) Run(s streams) error {
 	if (a.Name == "") != (a.Contact == "") {
 		return refusal{
 			statusUsage,
-			"give --name and --contact together: what clients send must reach you and nobody else.",
+			told.Of(
+				"give {0} and {1} together: what clients send must reach you and nobody else.",
+				"--name",
+				"--contact",
+			),
 		}
 	}
 	if a.Dir == "" {
-		return refusal{statusUsage, "name the folder to begin, for example my-guide."}
+		return refusal{statusUsage, told.Of("name the folder to begin, for example {0}.", "my-guide")}
 	}
 	if len(a.Chapters) > 0 {
 		return a.copy(s)
 	}
-	wrote, err := site.Adopt(a.Dir, site.Adoption{Name: a.Name, Contact: a.Contact})
+	wrote, err := site.Adopt(a.Dir, site.Adoption{Name: a.Name, Contact: a.Contact, Reader: s.reader()})
 	for _, name := range wrote {
 		fmt.Fprintln(s.out, name)
 	}
 	if err != nil {
-		return refusal{statusNo, err.Error() + "."}
+		return refusal{statusNo, told.Of("{0}.", err)}
 	}
 	// What was given on the command line stands in guide.yaml now, slips and all.
 	if _, mistakes := site.Load(a.Dir); len(mistakes) > 0 {
-		var b strings.Builder
-		for _, m := range mistakes {
-			b.WriteString(m.String() + "\n")
+		return refusal{
+			statusNo,
+			told.Of("{0}{1}", lines(mistakes), words.English("The folder is begun; mend this in it.")),
 		}
-		return refusal{statusNo, b.String() + "The folder is begun; mend this in it."}
 	}
-	fmt.Fprintf(s.out, "\nOpen guide.yaml and read it once. Then: plumbline preview %s\n", a.Dir)
+	fmt.Fprintln(s.out, "\n"+s.say("Open guide.yaml and read it once. Then: {0}", "plumbline preview "+a.Dir))
 	return nil
 }
 
 // copy copies built-in chapters into the folder.
 func (a *adopt) copy(s streams) error {
+	s.speakAs(a.Dir)
 	if a.Name != "" {
-		return refusal{statusUsage, "--name and --contact begin a folder; copy chapters into it afterwards."}
+		return refusal{
+			statusUsage,
+			told.Of("{0} and {1} begin a folder; copy chapters into it afterwards.", "--name", "--contact"),
+		}
 	}
 	wrote, err := site.AdoptChapters(a.Dir, a.Chapters)
 	for _, name := range wrote {
 		fmt.Fprintln(s.out, name)
 	}
 	if err != nil {
-		return refusal{statusNo, err.Error() + "."}
+		return refusal{statusNo, told.Of("{0}.", err)}
 	}
-	fmt.Fprintf(
+	fmt.Fprintln(
 		s.out,
-		"\nThese take the place of the built-in chapters. When a later plumbline has newer ones, you are told.\n",
+		"\n"+s.say("These take the place of the built-in chapters. When a later plumbline has newer ones, "+
+			"you are told."),
 	)
 	return nil
 }

@@ -14,7 +14,9 @@ import (
 	"plumbline/calculators/exchange"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
+	"plumbline/calculators/words"
 	"plumbline/site"
+	"plumbline/site/told"
 )
 
 // bookCommand is "plumbline book".
@@ -22,27 +24,26 @@ type bookCommand struct {
 	Guide  string `arg:"" optional:"" type:"existingdir" help:"${publish_guide}"`
 	Out    string `short:"o" default:"." placeholder:"DIR" help:"${book_out}"`
 	Record string `placeholder:"FILE" help:"${book_record}"`
-	Rider  string `placeholder:"NAME" help:"Whose record to take from a file of several riders."`
-	Bike   string `placeholder:"NAME" help:"Which bike to take from a file of several bikes."`
+	Rider  string `placeholder:"NAME" help:"${book_rider}"`
+	Bike   string `placeholder:"NAME" help:"${book_bike}"`
 	Units  string `enum:"mm,cm,in," default:"" help:"${book_units}"`
-
-	Language string `placeholder:"TAG" help:"${book_language}"`
 }
 
 // Run writes the guide as a book.
 func (b *bookCommand) Run(s streams) error {
+	s.speakAs(b.Guide)
 	own, problems, err := b.record()
 	if err != nil {
 		return err
 	}
 	guide, mistakes := site.Load(b.Guide)
 	if len(mistakes) > 0 {
-		return refusal{statusNo, told(mistakes)}
+		return refusal{statusNo, unpublished(mistakes)}
 	}
-	if b.Language != "" {
+	if asked := s.asked(); asked != "" {
 		spoken := guide.Spoken()
-		if guide = guide.In(b.Language); guide == nil {
-			return refusal{statusUsage, fmt.Sprintf("this guide has no language %q. It has %s.", b.Language,
+		if guide = guide.In(asked); guide == nil {
+			return refusal{statusUsage, told.Of("this guide has no language “{0}”. It has {1}.", asked,
 				strings.Join(spoken, ", "))}
 		}
 	}
@@ -69,12 +70,16 @@ func (b *bookCommand) Run(s streams) error {
 			return err
 		}
 	}
-	fmt.Fprintf(s.out, "%s is made for printing: open it in a browser and print it, or save it as PDF.\n"+
-		"%s is for an e-reader.\n", filepath.Join(b.Out, "book.html"), filepath.Join(b.Out, "book.epub"))
+	fmt.Fprintln(s.out, s.say("{0} is made for printing: open it in a browser and print it, or save it as PDF.",
+		filepath.Join(b.Out, "book.html")))
+	fmt.Fprintln(s.out, s.say("{0} is for an e-reader.", filepath.Join(b.Out, "book.epub")))
 	if own != nil {
-		fmt.Fprintf(s.out, "%s with the record’s numbers, %s with the worked example. Both files hold somebody’s "+
-			"measurements: keep them to yourself.\n", counted(book.Own, "calculator", "calculators"),
-			counted(book.Example, "calculator", "calculators"))
+		fmt.Fprintln(
+			s.out,
+			s.say("{0} with the record’s numbers, {1} with the worked example. Both files hold somebody’s "+
+				"measurements: keep them to yourself.", words.Count(book.Own, "{0} calculator", "{0} calculators"),
+				words.Count(book.Example, "{0} calculator", "{0} calculators")),
+		)
 	}
 	if len(problems) > 0 {
 		return refusal{statusNo, unreadOf(b.Record, problems)}
@@ -86,13 +91,16 @@ func (b *bookCommand) Run(s streams) error {
 func (b *bookCommand) record() (*record.Record, []calculators.Problem, error) {
 	if b.Record == "" {
 		if b.Rider != "" || b.Bike != "" {
-			return nil, nil, refusal{statusUsage, "--rider and --bike choose from a file: name it with --record."}
+			return nil, nil, refusal{
+				statusUsage,
+				told.Of("{0} and {1} choose from a file: name it with {2}.", "--rider", "--bike", "--record"),
+			}
 		}
 		return nil, nil, nil
 	}
 	text, err := os.ReadFile(b.Record)
 	if err != nil {
-		return nil, nil, refusal{statusUsage, err.Error()}
+		return nil, nil, refusal{statusUsage, told.Of("{0}", err)}
 	}
 	all, problems := exchange.OpenBook(string(text))
 	if all == nil {
@@ -112,25 +120,35 @@ func (b *bookCommand) record() (*record.Record, []calculators.Problem, error) {
 	case len(found) == 1:
 		return found[0], problems, nil
 	case len(found) == 0:
-		return nil, nil, refusal{statusUsage, fmt.Sprintf("%s has no rider and bike of these names. It has:\n  %s",
-			b.Record, strings.Join(names, "\n  "))}
+		return nil, nil, refusal{statusUsage, told.Of("{0} has no rider and bike of these names. It has:{1}",
+			b.Record, "\n  "+strings.Join(names, "\n  "))}
 	}
-	return nil, nil, refusal{statusUsage, fmt.Sprintf("%s holds several riders or bikes, and a book is of one. "+
-		"Name it:\n  %s", b.Record, strings.Join(names, "\n  "))}
+	return nil, nil, refusal{statusUsage, told.Of("{0} holds several riders or bikes, and a book is of one. "+
+		"Name it:{1}", b.Record, "\n  "+strings.Join(names, "\n  "))}
 }
 
 // unreadOf says what of a record could not be read.
-func unreadOf(file string, problems []calculators.Problem) string {
+func unreadOf(file string, problems []calculators.Problem) words.Text {
+	return told.Of("{0}", unread{file, problems})
+}
+
+type unread struct {
+	file     string
+	problems []calculators.Problem
+}
+
+// Say says each problem on a line.
+func (u unread) Say(r *words.Reader) string {
 	var b strings.Builder
-	for i, p := range problems {
+	for i, p := range u.problems {
 		if i > 0 {
 			b.WriteString("\nplumbline: ")
 		}
-		b.WriteString(file + ": ")
+		b.WriteString(u.file + ": ")
 		if q := measure.Named(p.Input); q != nil {
 			b.WriteString(p.Input + ": ")
 		}
-		b.WriteString(p.Text.Say(nil))
+		b.WriteString(p.Text.Say(r))
 	}
 	return b.String()
 }
@@ -145,7 +163,7 @@ func now() (time.Time, error) {
 	seconds, err := strconv.ParseInt(s, 10, 64)
 	if err != nil {
 		return time.Time{}, refusal{statusUsage,
-			fmt.Sprintf("SOURCE_DATE_EPOCH is %q, and should be seconds since 1970", s)}
+			told.Of("SOURCE_DATE_EPOCH is “{0}”, and should be seconds since 1970", s)}
 	}
 	return time.Unix(seconds, 0), nil
 }

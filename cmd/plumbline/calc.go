@@ -10,23 +10,20 @@ import (
 	"plumbline/calculators/catalog"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // calc is "plumbline calc".
 type calc struct {
-	Name   string   `arg:"" optional:"" help:"The calculator, for example saddle-height."`
+	Name   string   `arg:"" optional:"" help:"${calc_name}"`
 	Values []string `arg:"" optional:"" placeholder:"key=value" help:"${calc_values}"`
-	JSON   bool     `help:"Print the whole answer as JSON, in base units at full precision."`
-	Units  string   `enum:"mm,cm,in" default:"mm" help:"Print lengths in mm, cm or in."`
-	spoken
+	JSON   bool     `help:"${calc_json}"`
+	Units  string   `enum:"mm,cm,in" default:"mm" help:"${calc_units}"`
 }
 
 // Run answers one calculator, or lists them.
 func (c *calc) Run(s streams) error {
-	reader, err := c.reader(c.Units)
-	if err != nil {
-		return err
-	}
+	reader := s.reading(c.Units)
 	if c.Name == "" {
 		list(s, reader)
 		return nil
@@ -59,11 +56,11 @@ func named(name string) (*calculators.Calculator, error) {
 	for _, c := range catalog.All() {
 		names = append(names, c.Name)
 	}
-	hint := "The calculators are " + strings.Join(names, ", ") + "."
 	if near := measure.NearestName(name, names); near != "" {
-		hint = "Did you mean " + near + "?"
+		return nil, refusal{statusUsage, told.Of("there is no calculator “{0}”. Did you mean {1}?", name, near)}
 	}
-	return nil, refusal{statusUsage, fmt.Sprintf("there is no calculator %q. %s", name, hint)}
+	return nil, refusal{statusUsage, told.Of("there is no calculator “{0}”. The calculators are {1}.", name,
+		strings.Join(names, ", "))}
 }
 
 // pairs splits the arguments into keys and what was typed for them. A key that the
@@ -147,7 +144,7 @@ func (c *calc) fail(s streams, problems []calculators.Problem, status int, r *wo
 		b.WriteString(p.Text.Say(r))
 	}
 	b.WriteString("\n" + say(r, "See {0}.", name("plumbline calc "+c.Name+" --help")))
-	return refusal{status, b.String()}
+	return refusal{status, told.Of("{0}", b.String())}
 }
 
 // sectionNames head the list of calculators.

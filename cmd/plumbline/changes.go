@@ -4,42 +4,40 @@ import (
 	"fmt"
 
 	"plumbline/site"
+	"plumbline/site/told"
 )
 
 // changesCommand is "plumbline changes".
 type changesCommand struct {
-	Guide string   `arg:"" type:"existingdir" help:"Your folder."`
+	Guide string   `arg:"" type:"existingdir" help:"${changes_guide}"`
 	Done  []string `placeholder:"CHAPTER" help:"${changes_done}"`
 }
 
 // Run shows what is new in the built-in chapters that the shop has replaced.
 func (c *changesCommand) Run(s streams) error {
+	s.speakAs(c.Guide)
 	for _, name := range c.Done {
 		if err := site.Caught(c.Guide, name); err != nil {
-			return refusal{statusNo, err.Error() + "."}
+			return refusal{statusNo, told.Of("{0}.", err)}
 		}
 	}
-	list, err := site.Changes(c.Guide)
+	list, err := site.Changes(c.Guide, s.reader())
 	if err != nil {
 		return err
 	}
 	if len(list) == 0 {
-		fmt.Fprintln(s.out, "No chapter of yours replaces a built-in one.")
+		fmt.Fprintln(s.out, s.say("No chapter of yours replaces a built-in one."))
 	}
 	newer := ""
 	for _, x := range list {
-		fmt.Fprintf(s.out, "%s: %s.\n%s", x.Chapter, x.What, x.Diff)
+		fmt.Fprintf(s.out, "%s: %s.\n%s", x.Chapter, x.What.Say(s.reader()), x.Diff)
 		if x.Newer {
 			newer = x.Chapter
 		}
 	}
 	if newer != "" {
-		fmt.Fprintf(
-			s.out,
-			"\nTake over into your chapter what you want, then: plumbline changes %s --done %s\n",
-			c.Guide,
-			newer,
-		)
+		fmt.Fprintln(s.out, "\n"+s.say("Take over into your chapter what you want, then: {0}",
+			"plumbline changes "+c.Guide+" --done "+newer))
 	}
 	return nil
 }

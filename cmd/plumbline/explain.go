@@ -10,15 +10,12 @@ import (
 )
 
 // explain prints a calculator's inputs with their ranges and how to take them.
-func explain(s streams, called string, in spoken) error {
+func explain(s streams, called string) error {
 	c, err := named(called)
 	if err != nil {
 		return err
 	}
-	r, err := in.reader("mm")
-	if err != nil {
-		return err
-	}
+	r := s.reading("mm")
 	p := report{s.out, r}
 	fmt.Fprintf(
 		s.out,

@@ -31,8 +31,18 @@ func TestACautionHasItsGradeEverywhere(t *testing.T) {
 			}
 		}
 		var text, object, bad bytes.Buffer
-		require.NoError(t, (&calc{Name: c.Name, Values: typed}).Run(streams{&text, &bad}), "%s: %s", c.Name, &bad)
-		require.NoError(t, (&calc{Name: c.Name, Values: typed, JSON: true}).Run(streams{&object, &bad}), c.Name)
+		require.NoError(
+			t,
+			(&calc{Name: c.Name, Values: typed}).Run(streams{out: &text, err: &bad}),
+			"%s: %s",
+			c.Name,
+			&bad,
+		)
+		require.NoError(
+			t,
+			(&calc{Name: c.Name, Values: typed, JSON: true}).Run(streams{out: &object, err: &bad}),
+			c.Name,
+		)
 		var said struct {
 			Notes []struct{ Kind, Title, Text, Grade string }
 		}
@@ -63,7 +73,11 @@ func TestACautionHasItsGradeEverywhere(t *testing.T) {
 func TestIntakesTableHasTheGrades(t *testing.T) {
 	var out, bad bytes.Buffer
 	link := "https://guide.example/#" + everywhere["much"]
-	require.NoError(t, (&intakeCommand{From: []string{link}, CSV: true}).Run(streams{&out, &bad}), bad.String())
+	require.NoError(
+		t,
+		(&intakeCommand{From: []string{link}, CSV: true}).Run(streams{out: &out, err: &bad}),
+		bad.String(),
+	)
 	rows, err := csv.NewReader(&out).ReadAll()
 	require.NoError(t, err)
 	graded := 0

@@ -4,20 +4,21 @@ import (
 	"io"
 
 	"plumbline/site"
+	"plumbline/site/told"
 )
 
 // hosting is "plumbline hosting".
 type hosting struct {
-	Server string `arg:"" help:"nginx, caddy, apache, or storage for a host that only takes files."`
-	Path   string `default:"/" placeholder:"/fit/" help:"Where the guide is on the server."`
-	Folder string `default:"/srv/guide" placeholder:"DIR" help:"Where it lies on the server's disk."`
+	Server string `arg:"" help:"${hosting_server}"`
+	Path   string `default:"/" placeholder:"/fit/" help:"${hosting_path}"`
+	Folder string `default:"/srv/guide" placeholder:"DIR" help:"${hosting_folder}"`
 }
 
 // Run prints settings for a web server.
 func (h *hosting) Run(s streams) error {
-	text, err := site.Hosting(h.Server, h.Path, h.Folder)
+	text, err := site.Hosting(h.Server, h.Path, h.Folder, s.reader())
 	if err != nil {
-		return refusal{statusUsage, err.Error() + "."}
+		return refusal{statusUsage, told.Of("{0}.", err)}
 	}
 	_, err = io.WriteString(s.out, text)
 	return err

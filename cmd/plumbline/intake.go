@@ -14,19 +14,19 @@ import (
 	"plumbline/calculators/intake"
 	"plumbline/calculators/words"
 	"plumbline/cmd/plumbline/inbox"
+	"plumbline/site/told"
 )
 
 // intakeCommand is "plumbline intake".
 type intakeCommand struct {
 	From    []string `arg:"" name:"link|file" help:"${intake_from}"`
 	JSON    bool     `xor:"form" help:"${intake_json}"`
-	CSV     bool     `xor:"form" help:"Print one row for each value, doubt, answer and missing measurement."`
-	Clients bool     `xor:"form" help:"Print CSV with one row for each client."`
-	HTML    string   `xor:"form" name:"html" placeholder:"DIR" help:"${intake_html}"`
+	CSV     bool     `xor:"form" help:"${intake_csv}"`
+	Clients bool     `xor:"form" help:"${intake_clients}"`
+	HTML    string   `name:"html" xor:"form" placeholder:"DIR" help:"${intake_html}"`
 	Notes   string   `placeholder:"FILE" help:"${intake_notes}"`
 	Full    bool     `help:"${intake_full}"`
 	Units   string   `enum:"mm,cm,in" default:"mm" help:"${intake_units}"`
-	spoken
 }
 
 // printer writes records in one output format. before and after are printed around
@@ -42,10 +42,7 @@ type printer interface {
 // Run reads every record, finds out which belong together, and prints them. A record
 // that cannot be read is said in its place and stops nothing.
 func (c *intakeCommand) Run(s streams) error {
-	reader, err := c.reader(c.Units)
-	if err != nil {
-		return err
-	}
+	reader := s.reading(c.Units)
 	var p printer = sheets{reader, c.Full}
 	switch {
 	case c.JSON:
@@ -57,13 +54,17 @@ func (c *intakeCommand) Run(s streams) error {
 	case c.HTML != "":
 		pages, err := newPages(c.HTML, reader)
 		if err != nil {
-			return refusal{statusUsage, err.Error()}
+			return refusal{statusUsage, told.Of("{0}", err)}
 		}
 		p = pages
 	}
 	var list []*arrival
 	var noted []string
-	inbox.Read(c.From, os.Stdin, func(f inbox.Found) {
+	places := reader
+	if c.JSON || c.CSV || c.Clients { // the same in all languages
+		places = nil
+	}
+	inbox.Read(c.From, os.Stdin, places, func(f inbox.Found) {
 		if f.Notes {
 			noted = append(noted, f.From)
 			return
@@ -75,7 +76,7 @@ func (c *intakeCommand) Run(s streams) error {
 	}
 	if len(list) == 0 {
 		return refusal{statusUsage,
-			"nothing was found to read. Give a link, a file or a folder; see plumbline intake --help."}
+			told.Of("nothing was found to read. Give a link, a file or a folder; see {0}.", "plumbline intake --help")}
 	}
 	relate(list)
 	notes := readNotes(noted)
@@ -84,7 +85,7 @@ func (c *intakeCommand) Run(s streams) error {
 		list = inIndexOrder(list)
 	}
 	out := bufio.NewWriterSize(s.out, 64<<10)
-	err = inOrder(list, p, out)
+	err := inOrder(list, p, out)
 	if err == nil {
 		err = out.Flush()
 	}
@@ -92,7 +93,7 @@ func (c *intakeCommand) Run(s streams) error {
 		err = pages.failed()
 	}
 	if err != nil {
-		return fmt.Errorf("the output cannot be written: %w", err)
+		return told.Wrong("the output cannot be written: {0}", err)
 	}
 	return c.told(list, notes, reader, s)
 }
@@ -101,20 +102,19 @@ func (c *intakeCommand) Run(s streams) error {
 // could not be read.
 func (c *intakeCommand) told(list []*arrival, notes *notebook, r *words.Reader, s streams) error {
 	for _, line := range slices.Concat(notes.hints, notes.mistakes) {
-		fmt.Fprintln(s.err, line)
+		fmt.Fprintln(s.err, line.Say(r))
 	}
 	bad := 0
 	for _, a := range list {
-		if a.record == nil && a.aside == "" {
+		if a.record == nil && a.aside.None() {
 			bad++
 		}
 	}
 	switch {
 	case bad > 0:
-		return refusal{statusNo, say(r, "{0} of {1} could not be read; each says why in its place.", figures(bad),
-			figures(len(list)))}
+		return refusal{statusNo, told.Of("{0} of {1} could not be read; each says why in its place.", bad, len(list))}
 	case notes.mistakes != nil:
-		return refusal{statusNo, say(r, "The replies are read; what is said above of your notes could not be.")}
+		return refusal{statusNo, told.Of("The replies are read; what is said above of your notes could not be.")}
 	}
 	return nil
 }

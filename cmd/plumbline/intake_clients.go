@@ -48,13 +48,13 @@ func (clients) after([]*caution.Caution) string { return "" }
 
 func (clients) sheet(l look) string {
 	if l.record == nil {
-		why := l.aside
+		why := l.aside.Say(nil)
 		for _, x := range l.problems {
 			why = strings.TrimSpace(why + " " + x.Text.Say(nil))
 		}
 		row := make([]string, 13+len(clientBody)+4*len(clientSettings()))
 		row[0], row[6], row[10] = oneLine(l.from), "not read", why
-		if l.aside != "" {
+		if !l.aside.None() {
 			row[6] = "passed over"
 		}
 		return csvLine(row)

@@ -108,7 +108,7 @@ type warned struct {
 }
 
 func (objects) sheet(l look) string {
-	t := taken{From: l.from, Aside: l.aside}
+	t := taken{From: l.from, Aside: l.aside.Say(nil)}
 	if l.record == nil {
 		t.Errors = l.problems
 		return marshal(t)
@@ -239,8 +239,8 @@ func (p rows) sheet(l look) string {
 		}
 		row(csvRow{kind: kind, key: x.Input, text: x.Text.Say(nil)})
 	}
-	if l.aside != "" {
-		row(csvRow{kind: "passed over", text: l.aside})
+	if !l.aside.None() {
+		row(csvRow{kind: "passed over", text: l.aside.Say(nil)})
 	}
 	if l.record == nil {
 		return b.String()

@@ -16,6 +16,7 @@ import (
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // notebook is what a fitter wrote beside the replies: who they are, where their guide is,
@@ -23,8 +24,8 @@ import (
 type notebook struct {
 	from, guide string
 	clients     []*clientNotes
-	mistakes    []string // each with its file and line
-	hints       []string
+	mistakes    []words.Text // each with its file and line
+	hints       []words.Text
 }
 
 // clientNotes are the notes of one client.
@@ -48,9 +49,9 @@ func readNotes(files []string) *notebook {
 		text, err := os.ReadFile(file)
 		switch {
 		case err != nil:
-			b.mistakes = append(b.mistakes, fmt.Sprintf("%s cannot be read: %v", oneLine(file), err))
+			b.mistakes = append(b.mistakes, told.Of("{0} cannot be read: {1}", oneLine(file), err))
 		case len(text) > longestNotes:
-			b.mistakes = append(b.mistakes, oneLine(file)+" is too long for notes.")
+			b.mistakes = append(b.mistakes, told.Of("{0} is too long for notes.", oneLine(file)))
 		default:
 			b.read(file, text)
 		}
@@ -63,20 +64,24 @@ func (b *notebook) read(file string, text []byte) {
 	f, err := parser.ParseBytes(text, 0)
 	if err != nil {
 		why, _, _ := strings.Cut(strings.TrimSpace(err.Error()), "\n")
-		b.mistakes = append(b.mistakes, fmt.Sprintf("%s: this is not valid YAML: %s. Mend the line or put the text in "+
+		b.mistakes = append(b.mistakes, told.Of("{0}: this is not valid YAML: {1}. Mend the line or put the text in "+
 			"quotes.", oneLine(file), why))
 		return
 	}
 	y := notesReader{b, file}
 	for _, doc := range f.Docs {
-		y.each(doc.Body, "the file", func(key string, v *ast.MappingValueNode) {
+		y.each(doc.Body, "the file must be lines of “key: value”.", func(key string, v *ast.MappingValueNode) {
 			switch key {
 			case "from":
 				b.from = y.text(v)
 			case "guide":
 				b.guide = y.address(v)
 			case "clients":
-				y.each(v.Value, "“clients”", func(name string, v *ast.MappingValueNode) { y.client(name, v) })
+				y.each(
+					v.Value,
+					"“clients” must be lines of “key: value”.",
+					func(name string, v *ast.MappingValueNode) { y.client(name, v) },
+				)
 			default:
 				y.unknown(v, key, "from", "guide", "clients")
 			}
@@ -91,8 +96,8 @@ type notesReader struct {
 }
 
 // mistake says what is wrong at a node.
-func (y notesReader) mistake(n ast.Node, format string, a ...any) {
-	y.mistakes = append(y.mistakes, y.place(n)+": "+fmt.Sprintf(format, a...))
+func (y notesReader) mistake(n ast.Node, english words.English, holes ...any) {
+	y.mistakes = append(y.mistakes, told.Of("{0}: {1}", y.place(n), told.Of(english, holes...)))
 }
 
 func (y notesReader) place(n ast.Node) string {
@@ -103,7 +108,7 @@ func (y notesReader) place(n ast.Node) string {
 }
 
 // each calls do for every key of a mapping.
-func (y notesReader) each(n ast.Node, what string, do func(key string, v *ast.MappingValueNode)) {
+func (y notesReader) each(n ast.Node, wrong words.English, do func(key string, v *ast.MappingValueNode)) {
 	var list []*ast.MappingValueNode
 	switch m := n.(type) {
 	case nil, *ast.NullNode, *ast.CommentGroupNode:
@@ -112,7 +117,7 @@ func (y notesReader) each(n ast.Node, what string, do func(key string, v *ast.Ma
 	case *ast.MappingValueNode:
 		list = []*ast.MappingValueNode{m}
 	default:
-		y.mistake(n, "%s must be lines of “key: value”.", what)
+		y.mistake(n, wrong)
 	}
 	for _, v := range list {
 		do(v.Key.GetToken().Value, v)
@@ -131,7 +136,7 @@ func (y notesReader) text(v *ast.MappingValueNode) string {
 	case *ast.NullNode:
 		return ""
 	}
-	y.mistake(v.Value, "“%s” must be one text; put it in quotes if it has a colon or a bracket in it.",
+	y.mistake(v.Value, "“{0}” must be one text; put it in quotes if it has a colon or a bracket in it.",
 		v.Key.GetToken().Value)
 	return ""
 }
@@ -147,7 +152,7 @@ func (y notesReader) address(v *ast.MappingValueNode) string {
 		return ""
 	case !strings.HasPrefix(text, "https://") && !strings.HasPrefix(text, "http://"),
 		strings.ContainsAny(text, "#?\"<> \n"):
-		y.mistake(v.Value, "“%s” is no address of a guide. Write it as a browser shows it, with https:// and without "+
+		y.mistake(v.Value, "“{0}” is no address of a guide. Write it as a browser shows it, with https:// and without "+
 			"#.",
 			measure.Quoted(text))
 		return ""
@@ -159,11 +164,16 @@ func (y notesReader) address(v *ast.MappingValueNode) string {
 
 // unknown says that a key is none of those that are known.
 func (y notesReader) unknown(v *ast.MappingValueNode, key string, known ...string) {
-	meant := "The keys are " + strings.Join(known, ", ") + "."
 	if near := measure.NearestName(key, known); near != "" {
-		meant = "Did you mean “" + near + "”?"
+		y.mistake(v.Key, "the key “{0}” is not known here. Did you mean “{1}”?", measure.Quoted(key), near)
+		return
 	}
-	y.mistake(v.Key, "the key “%s” is not known here. %s", measure.Quoted(key), meant)
+	y.mistake(
+		v.Key,
+		"the key “{0}” is not known here. The keys are {1}.",
+		measure.Quoted(key),
+		strings.Join(known, ", "),
+	)
 }
 
 // client reads the notes of one client.
@@ -174,23 +184,23 @@ func (y notesReader) client(name string, v *ast.MappingValueNode) {
 		y.clients = append(y.clients, c)
 		return
 	}
-	y.each(v.Value, "the notes of a client", func(key string, v *ast.MappingValueNode) {
+	y.each(v.Value, "the notes of a client must be lines of “key: value”.", func(key string, v *ast.MappingValueNode) {
 		switch key {
 		case "note":
 			c.note = y.text(v)
 		case "message":
 			c.message = y.text(v)
 		case "next":
-			y.each(v.Value, "“next”", func(key string, v *ast.MappingValueNode) {
+			y.each(v.Value, "“next” must be lines of “key: value”.", func(key string, v *ast.MappingValueNode) {
 				typed := y.text(v)
 				p, problem, ok := desk.Planned(key, typed, nil)
 				switch {
 				case !ok:
-					said := problem.Text.Say(nil)
-					if problem.Suggest != "" && !strings.Contains(said, "Did you mean") {
-						said += " Did you mean " + problem.Suggest + "?"
+					if problem.Suggest != "" && !strings.Contains(problem.Text.Say(nil), "Did you mean") {
+						y.mistake(v.Key, "{0} Did you mean {1}?", problem.Text, problem.Suggest)
+						return
 					}
-					y.mistake(v.Key, "%s", said)
+					y.mistake(v.Key, "{0}", problem.Text)
 				case p.Typed != "":
 					c.next = append(c.next, p)
 				}
@@ -230,20 +240,20 @@ func (b *notebook) layOver(list []*arrival) {
 		switch {
 		case found == nil:
 			if near := measure.NearestName(c.client, names); near != "" {
-				b.mistakes = append(b.mistakes, fmt.Sprintf("%s: none of these replies is from “%s”. Did you mean "+
-					"“%s”?",
+				b.mistakes = append(b.mistakes, told.Of("{0}: none of these replies is from “{1}”. Did you mean “{2}”?",
 					c.place, oneLine(c.client), near))
 			} else {
 				left = append(left, oneLine(c.client))
 			}
 			continue
 		case len(riders) > 1:
-			b.mistakes = append(b.mistakes, fmt.Sprintf("%s: two people are called “%s”: %s and %s. Name the file "+
+			b.mistakes = append(b.mistakes, told.Of("{0}: two people are called “{1}”: {2} and {3}. Name the file "+
 				"instead.", c.place, oneLine(c.client), oneLine(found[0].from), oneLine(otherRider(found).from)))
 			continue
 		case len(now) > 1 && c.next != nil:
-			b.mistakes = append(b.mistakes, fmt.Sprintf("%s: “%s” has %s here. Write for which the settings are, as "+
-				"in “%s, %s”, or name the file.", c.place, oneLine(c.client), counted(len(now), "bike", "bikes"),
+			b.mistakes = append(b.mistakes, told.Of("{0}: “{1}” has {2} here. Write for which the settings are, as "+
+				"in “{3}, {4}”, or name the "+
+				"file.", c.place, oneLine(c.client), words.Count(len(now), "{0} bike", "{0} bikes"),
 				now[0].name(), cmpName(now[len(now)-1])))
 		default:
 			for _, a := range now {
@@ -259,8 +269,8 @@ func (b *notebook) layOver(list []*arrival) {
 		if n > 5 {
 			left = append(left[:5], "…")
 		}
-		b.hints = append(b.hints, fmt.Sprintf("Notes on %s are about nobody in these replies: %s.",
-			counted(n, "client", "clients"), strings.Join(left, "; ")))
+		b.hints = append(b.hints, words.Count(n, "Notes on {0} client are about nobody in these replies: {1}.",
+			"Notes on {0} clients are about nobody in these replies: {1}.", name(strings.Join(left, "; "))))
 	}
 }
 

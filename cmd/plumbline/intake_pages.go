@@ -16,6 +16,7 @@ import (
 	"plumbline/calculators/intake"
 	"plumbline/calculators/request"
 	"plumbline/calculators/words"
+	"plumbline/site/told"
 	"plumbline/templates"
 )
 
@@ -52,11 +53,11 @@ type pages struct {
 func newPages(dir string, r *words.Reader) (*pages, error) {
 	entries, err := os.ReadDir(dir)
 	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return nil, fmt.Errorf("%s cannot be used: %w", dir, err)
+		return nil, told.Wrong("{0} cannot be used: {1}", dir, err)
 	}
 	mark := filepath.Join(dir, pagesMark)
 	if _, err := os.Stat(mark); err != nil && len(entries) > 0 {
-		return nil, fmt.Errorf("%s holds other files. Name a new or an empty folder", dir)
+		return nil, told.Wrong("{0} holds other files. Name a new or an empty folder", dir)
 	}
 	for _, e := range entries { // what an earlier run wrote, and nothing else
 		if name := e.Name(); name == "index.html" ||
@@ -136,7 +137,7 @@ func (p *pages) before(list []*arrival) string {
 	for _, a := range list {
 		switch {
 		case a.record == nil:
-			why := a.aside
+			why := a.aside.Say(p.reader)
 			for _, x := range a.problems {
 				why = strings.TrimSpace(why + " " + x.Text.Say(p.reader))
 			}

@@ -13,12 +13,13 @@ import (
 	"plumbline/calculators/request"
 	"plumbline/calculators/words"
 	"plumbline/cmd/plumbline/inbox"
+	"plumbline/site/told"
 )
 
 // arrival is one record as it came, before any calculator was asked.
 type arrival struct {
 	from     string
-	aside    string         // why it is no reply, though it could be read
+	aside    words.Text     // why it is no reply, though it could be read
 	record   *record.Record // nil where nothing could be read
 	problems []calculators.Problem
 	doubts   []intake.Doubt
@@ -55,7 +56,8 @@ func arrivals(f inbox.Found) (list []*arrival) {
 				problems = nil // they are the file's, and said once
 				a.visit = visitOf(joined)
 				if joined.Empty() {
-					a.record, a.aside = nil, "the file names a bike of "+joined.Name+" and nothing that was measured"
+					a.record, a.aside = nil, words.Of("the file names a bike of {0} and nothing that was measured",
+						words.Name(joined.Name))
 				} else {
 					a.judge()
 				}
@@ -71,10 +73,10 @@ func arrivals(f inbox.Found) (list []*arrival) {
 func arrive(f inbox.Found) *arrival {
 	a := &arrival{from: f.From, aside: f.Aside}
 	switch {
-	case f.Aside != "":
+	case !f.Aside.None():
 		return a
 	case f.Err != nil:
-		a.problems = []calculators.Problem{{Text: words.Of("{0}", words.Name(f.Err.Error()))}}
+		a.problems = []calculators.Problem{{Text: told.Of("{0}", f.Err)}}
 		return a
 	}
 	a.record, a.problems = exchange.Open(f.Text)

@@ -132,20 +132,13 @@ func (a *arrival) brief(r *words.Reader) string {
 	return strings.Join(parts, ", ")
 }
 
-func counted(n int, one, more string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %s", n, more)
-}
-
 func (p sheets) sheet(l look) string {
 	var b strings.Builder
 	r := report{&b, p.reader}
 	if l.record == nil {
 		fmt.Fprintf(&b, "%s\n", oneLine(l.from))
-		if l.aside != "" {
-			r.prose("  ", say(p.reader, "Passed over: {0}.", name(l.aside)))
+		if !l.aside.None() {
+			r.prose("  ", say(p.reader, "Passed over: {0}.", l.aside))
 		}
 		for _, x := range l.problems {
 			r.prose("  ", say(p.reader, "Cannot be read: {0}", x.Text))

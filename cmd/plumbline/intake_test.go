@@ -41,7 +41,7 @@ func TestABatchKeepsItsOrderAndLosesNobody(t *testing.T) {
 	const n = many + 300
 	file := batch(t, n)
 	var out strings.Builder
-	require.NoError(t, (&intakeCommand{From: []string{file}, JSON: true}).Run(streams{&out, io.Discard}))
+	require.NoError(t, (&intakeCommand{From: []string{file}, JSON: true}).Run(streams{out: &out, err: io.Discard}))
 	var list []struct {
 		From              string
 		Record            json.RawMessage
@@ -61,7 +61,7 @@ func TestABatchKeepsItsOrderAndLosesNobody(t *testing.T) {
 	}
 
 	out.Reset()
-	require.NoError(t, (&intakeCommand{From: []string{file}, CSV: true}).Run(streams{&out, io.Discard}))
+	require.NoError(t, (&intakeCommand{From: []string{file}, CSV: true}).Run(streams{out: &out, err: io.Discard}))
 	table, err := csv.NewReader(strings.NewReader(out.String())).ReadAll()
 	require.NoError(t, err, "every row has as many cells as the first")
 	clients := map[string]bool{}
@@ -80,7 +80,7 @@ func TestALineOfMegabytesStopsNothing(t *testing.T) {
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)
 	var out strings.Builder
-	_ = (&intakeCommand{From: []string{file}}).Run(streams{&out, io.Discard})
+	_ = (&intakeCommand{From: []string{file}}).Run(streams{out: &out, err: io.Discard})
 	runtime.ReadMemStats(&after)
 	assert.Less(t, after.TotalAlloc-before.TotalAlloc, uint64(40<<20), "what is too long is not held")
 	for _, want := range []string{"A\n", "too long", "B\n"} {
@@ -95,7 +95,7 @@ func BenchmarkIntake(b *testing.B) {
 		b.Run(name, func(b *testing.B) {
 			c.From = []string{file}
 			for b.Loop() {
-				if err := c.Run(streams{io.Discard, io.Discard}); err != nil {
+				if err := c.Run(streams{out: io.Discard, err: io.Discard}); err != nil {
 					b.Fatal(err)
 				}
 			}

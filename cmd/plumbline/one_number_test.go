@@ -67,7 +67,8 @@ func TestOneNumberEverywhere(t *testing.T) {
 				}
 			}
 			var out, bad bytes.Buffer
-			if len(typed) == 0 || (&calc{Name: c.Name, Values: typed, JSON: true}).Run(streams{&out, &bad}) != nil {
+			if len(typed) == 0 ||
+				(&calc{Name: c.Name, Values: typed, JSON: true}).Run(streams{out: &out, err: &bad}) != nil {
 				continue // something is missing, which other tests hold each of them to saying
 			}
 			var said struct {

@@ -8,11 +8,12 @@ import (
 	"os/signal"
 
 	"plumbline/site"
+	"plumbline/site/told"
 )
 
 // preview is "plumbline preview".
 type preview struct {
-	Guide string `arg:"" optional:"" type:"existingdir" help:"Your folder, laid over the built-in guide."`
+	Guide string `arg:"" optional:"" type:"existingdir" help:"${preview_guide}"`
 	At    string `placeholder:"HOST:PORT" help:"${preview_at}"`
 	Lan   bool   `help:"${preview_lan}"`
 }
@@ -21,7 +22,8 @@ type preview struct {
 func (p *preview) Run(s streams) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	o := site.Options{Log: func(line string) { fmt.Fprintln(s.out, line) }}
+	s.speakAs(p.Guide)
+	o := site.Options{Reader: s.reader(), Log: func(line string) { fmt.Fprintln(s.out, line) }}
 	if !p.Lan {
 		return site.Preview(ctx, p.Guide, p.At, o)
 	}
@@ -29,7 +31,8 @@ func (p *preview) Run(s streams) error {
 	if p.At != "" {
 		var err error
 		if _, port, err = net.SplitHostPort(p.At); err != nil {
-			return refusal{statusUsage, "“" + p.At + "” is no address; with --lan write the port, like --at :8041."}
+			return refusal{statusUsage, told.Of("“{0}” is no address; with --lan write the port, like {1}.", p.At,
+				"--at :8041")}
 		}
 	}
 	return site.PreviewOnNetwork(ctx, p.Guide, port, o)

@@ -5,6 +5,8 @@ import (
 	"io"
 	"os"
 	"time"
+
+	"plumbline/calculators/words"
 )
 
 // How a long work tells how far it is: on a terminal in a line that changes, elsewhere
@@ -15,11 +17,11 @@ const (
 	inTheFile = 10 * time.Second
 )
 
-// progressOn returns what tells on w how many of all are done, and about how long the rest
+// progressOn returns what tells on the error stream how many of all are done, and about how long the rest
 // takes.
-func progressOn(w io.Writer) func(done, all int) {
-	p := progress{out: w, every: inTheFile, begun: time.Now(), now: time.Now}
-	if f, ok := w.(*os.File); ok {
+func progressOn(s streams) func(done, all int) {
+	p := progress{out: s.err, say: s.say, every: inTheFile, begun: time.Now(), now: time.Now}
+	if f, ok := s.err.(*os.File); ok {
 		if info, err := f.Stat(); err == nil && info.Mode()&os.ModeCharDevice != 0 {
 			p.every, p.screen = onScreen, true
 		}
@@ -29,6 +31,7 @@ func progressOn(w io.Writer) func(done, all int) {
 
 type progress struct {
 	out    io.Writer
+	say    func(english words.English, holes ...any) string
 	screen bool
 	every  time.Duration
 	begun  time.Time
@@ -54,7 +57,7 @@ func (p *progress) tell(done, all int) {
 	}
 	p.last = now
 	left := (took * time.Duration(all-done) / time.Duration(done)).Round(time.Second)
-	line := fmt.Sprintf("%d of %d files, about %v left", done, all, left)
+	line := p.say("{0} of {1} files, about {2} left", done, all, left)
 	if p.screen {
 		fmt.Fprint(p.out, "\r\x1b[K"+line)
 	} else {

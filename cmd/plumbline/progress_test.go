@@ -14,7 +14,8 @@ func TestProgressIsToldOfLongWork(t *testing.T) {
 	at := time.Now()
 	told := func(screen bool, every time.Duration) (*strings.Builder, *progress) {
 		var b strings.Builder
-		return &b, &progress{out: &b, screen: screen, every: every, begun: at, now: func() time.Time { return at }}
+		return &b, &progress{out: &b, say: streams{}.say, screen: screen, every: every, begun: at,
+			now: func() time.Time { return at }}
 	}
 	file, p := told(false, inTheFile)
 	at = at.Add(2 * time.Second)

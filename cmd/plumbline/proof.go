@@ -4,7 +4,9 @@ import (
 	"fmt"
 	"os"
 
+	"plumbline/calculators/words"
 	"plumbline/site"
+	"plumbline/site/told"
 )
 
 // proof is "plumbline proof".
@@ -15,44 +17,37 @@ type proof struct {
 
 // Run prints what an editor would remark. The status is 1 where there is an error.
 func (p *proof) Run(s streams) error {
+	s.speakAs(p.Guide)
 	remarks, err := site.Proof(p.Guide)
 	if err != nil {
 		return err
 	}
 	mistakes := 0
 	for _, r := range remarks {
-		kind := "advice"
+		kind := words.English("advice")
 		if r.Error {
 			kind = "error"
 			mistakes++
 		}
-		fmt.Fprintf(s.out, "%s [%s: %s]\n", r.String(), kind, r.Rule.ID)
+		fmt.Fprintf(s.out, "%s [%s: %s]\n", r.Say(s.reader()), kind.Say(s.reader()), r.Rule.ID)
 	}
 	if p.SARIF != "" {
 		f, err := os.Create(p.SARIF)
 		if err != nil {
 			return err
 		}
-		if err := site.WriteSARIF(f, remarks); err != nil {
+		if err := site.WriteSARIF(f, remarks, s.reader()); err != nil {
 			return err
 		}
 		if err := f.Close(); err != nil {
 			return err
 		}
 	}
-	sum := fmt.Sprintf("%s, %s.", numbered(mistakes, "error", "errors"), numbered(len(remarks)-mistakes, "piece "+
-		"of advice", "pieces of advice"))
+	sum := told.Of("{0}, {1}.", words.Count(mistakes, "{0} error", "{0} errors"),
+		words.Count(len(remarks)-mistakes, "{0} piece of advice", "{0} pieces of advice"))
 	if mistakes > 0 {
 		return refusal{statusNo, sum}
 	}
-	fmt.Fprintln(s.out, sum)
+	fmt.Fprintln(s.out, sum.Say(s.reader()))
 	return nil
-}
-
-// numbered is a number of things in words.
-func numbered(n int, one, more string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %s", n, more)
 }

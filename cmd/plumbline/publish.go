@@ -8,7 +8,9 @@ import (
 	"runtime/debug"
 	"strings"
 
+	"plumbline/calculators/words"
 	"plumbline/site"
+	"plumbline/site/told"
 )
 
 // publish is "plumbline publish".
@@ -22,34 +24,43 @@ func (p *publish) Run(s streams) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
 	debug.SetMemoryLimit(site.Memory)
+	s.speakAs(p.Guide)
 	guide, mistakes := site.Load(p.Guide)
 	if len(mistakes) > 0 {
-		return refusal{statusNo, told(mistakes)}
+		return refusal{statusNo, unpublished(mistakes)}
 	}
 	log := func(line string) { fmt.Fprintln(s.out, line) }
-	if _, err := site.Publish(ctx, guide, p.Out, site.Options{Log: log, Progress: progressOn(s.err)}); err != nil {
+	if _, err := site.Publish(
+		ctx,
+		guide,
+		p.Out,
+		site.Options{Log: log, Reader: s.reader(), Progress: progressOn(s)},
+	); err != nil {
 		return err
 	}
-	for _, line := range guide.News() {
-		fmt.Fprintf(s.out, "%s; see plumbline changes %s\n", line, p.Guide)
+	for _, news := range guide.News() {
+		fmt.Fprintln(s.out, s.say("{0}; see {1}", news, "plumbline changes "+p.Guide))
 	}
-	fmt.Fprintf(s.out,
-		"\nOpen %s/index.html: the pages read without a server.\n"+
-			"To compute with your own numbers, run plumbline preview (make preview), "+
-			"or put the folder on any web server.\n", strings.TrimRight(p.Out, "/"))
+	fmt.Fprintf(s.out, "\n%s\n%s\n", s.say("Open {0}: the pages read without a server.",
+		strings.TrimRight(p.Out, "/")+"/index.html"), s.say("To compute with your own numbers, run plumbline preview "+
+		"(make preview), or put the folder on any web server."))
 	return nil
 }
 
-// told lists every mistake of the content, one a line.
-func told(mistakes []site.Mistake) string {
+// unpublished lists every mistake of the content, one a line.
+func unpublished(mistakes []site.Mistake) words.Text {
+	return told.Of("{0}{1}", lines(mistakes), words.Count(len(mistakes), "{0} mistake; nothing was published.",
+		"{0} mistakes; nothing was published."))
+}
+
+// lines are mistakes, each on a line.
+type lines []site.Mistake
+
+// Say says them with a line end behind each.
+func (l lines) Say(r *words.Reader) string {
 	var b strings.Builder
-	for _, m := range mistakes {
-		b.WriteString(m.String() + "\n")
+	for _, m := range l {
+		b.WriteString(m.Say(r) + "\n")
 	}
-	noun := "mistakes"
-	if len(mistakes) == 1 {
-		noun = "mistake"
-	}
-	fmt.Fprintf(&b, "%d %s; nothing was published.", len(mistakes), noun)
 	return b.String()
 }

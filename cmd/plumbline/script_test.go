@@ -13,7 +13,7 @@ import (
 
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
-		"plumbline": func() { os.Exit(run(os.Args[1:], streams{os.Stdout, os.Stderr})) },
+		"plumbline": func() { os.Exit(run(os.Args[1:], streams{out: os.Stdout, err: os.Stderr})) },
 	})
 }
 

@@ -3,10 +3,12 @@ package main
 import (
 	"fmt"
 	"io"
+	"os"
 	"runtime/debug"
 
 	"github.com/alecthomas/kong"
 
+	"plumbline/calculators/words"
 	"plumbline/site"
 	"plumbline/wasm"
 )
@@ -27,7 +29,7 @@ type versionFlag bool
 // kong calls it before it checks that a command was named.
 func (versionFlag) BeforeReset(app *kong.Kong) error {
 	info, _ := debug.ReadBuildInfo()
-	fmt.Fprint(app.Stdout, version(info))
+	fmt.Fprint(app.Stdout, version(info, site.SpeakerOf(languageAsked(os.Args[1:]))))
 	app.Exit(statusDone)
 	return nil
 }
@@ -35,8 +37,9 @@ func (versionFlag) BeforeReset(app *kong.Kong) error {
 // version says which program this is. The Go command writes version and commit into
 // a program that it builds inside the source repository; one that go run started has
 // neither.
-func version(info *debug.BuildInfo) string {
-	release, commit, changed := "unknown", "unknown", ""
+func version(info *debug.BuildInfo, r *words.Reader) string {
+	unknown := say(r, "unknown")
+	release, commit, changed := unknown, unknown, ""
 	if info != nil {
 		if info.Main.Version != "" {
 			release = info.Main.Version
@@ -46,9 +49,10 @@ func version(info *debug.BuildInfo) string {
 			case s.Key == "vcs.revision":
 				commit = s.Value
 			case s.Key == "vcs.modified" && s.Value == "true":
-				changed = ", with changes since"
+				changed = say(r, ", with changes since")
 			}
 		}
 	}
-	return fmt.Sprintf("plumbline %s\ncommit    %s%s\nengine    %s\n", release, commit, changed, wasm.Stamp())
+	return fmt.Sprintf("%-9s %s\n%-9s %s%s\n%-9s %s\n", "plumbline", release, say(r, "commit"), commit, changed,
+		say(r, "engine"), wasm.Stamp())
 }

@@ -4,7 +4,6 @@
 package catalogue
 
 import (
-	"fmt"
 	"io/fs"
 	"path"
 	"slices"
@@ -15,6 +14,7 @@ import (
 
 	"plumbline/calculators/words"
 	"plumbline/content"
+	"plumbline/site/told"
 )
 
 // Folder has the catalogues, in content and in a shop's folder, and Ending is that of one.
@@ -48,7 +48,7 @@ type text struct {
 // Fault is what is wrong with a catalogue, and where.
 type Fault struct {
 	Line int
-	What string
+	What words.Text
 }
 
 // Built reads the catalogue of the language that comes with the program: that of the tag
@@ -96,7 +96,7 @@ func Read(tag string, files ...[]byte) (*Catalogue, []Fault) {
 	c := &Catalogue{Tag: tag, texts: map[words.English]text{}}
 	template, err := content.Files.ReadFile(path.Join(Folder, Template))
 	if err != nil {
-		return c, []Fault{{What: err.Error()}}
+		return c, []Fault{{What: told.Of("{0}", err)}}
 	}
 	var faults []Fault
 	narrow := false
@@ -104,14 +104,14 @@ func Read(tag string, files ...[]byte) (*Catalogue, []Fault) {
 	for i, file := range append([][]byte{template}, files...) {
 		f, err := po.Load(file)
 		if err != nil {
-			return c, append(faults, Fault{1, "this is no gettext catalogue: " + err.Error()})
+			return c, append(faults, Fault{1, told.Of("this is no gettext catalogue: {0}", err)})
 		}
 		narrow = narrow || f.MimeHeader.UnknowFields["X-Unit-Space"] == "narrow"
 		for k := range f.Messages {
 			m := &f.Messages[k]
 			if i == 0 {
 				c.texts[key(m)] = text{more: m.MsgIdPlural, by: strings.Split(m.ExtractedComment, ", ")}
-			} else if what := c.take(m, forms); what != "" {
+			} else if what := c.take(m, forms); !what.None() {
 				faults = append(faults, Fault{m.StartLine, what})
 			}
 		}
@@ -138,18 +138,17 @@ func key(m *po.Message) words.English {
 }
 
 // take puts one translation into the catalogue, and says what is wrong with it.
-func (c *Catalogue) take(m *po.Message, forms string) string {
+func (c *Catalogue) take(m *po.Message, forms string) (what words.Text) {
 	t, known := c.texts[key(m)]
 	said := []string{m.MsgStr}
 	if m.MsgIdPlural != "" {
 		said = m.MsgStrPlural
 	}
 	if !known || len(said) == 0 || slices.Contains(said, "") {
-		return ""
+		return words.Text{}
 	}
-	what := ""
 	if t.fuzzy = m.GetFuzzy(); !t.fuzzy {
-		if what = wrong(m, said, forms); what == "" {
+		if what = wrong(m, said, forms); what.None() {
 			t.said = strings.Join(said, "\t")
 		}
 	}
@@ -158,15 +157,15 @@ func (c *Catalogue) take(m *po.Message, forms string) string {
 }
 
 // wrong says why a translation cannot be used.
-func wrong(m *po.Message, said []string, forms string) string {
+func wrong(m *po.Message, said []string, forms string) words.Text {
 	if m.MsgIdPlural != "" {
 		if want := count(forms); len(said) != want {
-			return fmt.Sprintf("“%s” has %d forms, and the language has %d", m.MsgId, len(said), want)
+			return told.Of("“{0}” has {1} forms, and the language has {2}", m.MsgId, len(said), want)
 		}
 	}
 	for _, s := range said {
 		if strings.ContainsAny(s, "\n\t") {
-			return fmt.Sprintf("“%s” is one line without tabs, and its translation is not", m.MsgId)
+			return told.Of("“{0}” is one line without tabs, and its translation is not", m.MsgId)
 		}
 		// A counted text may leave its number out: “one day”.
 		english := holes(m.MsgId)
@@ -175,16 +174,16 @@ func wrong(m *po.Message, said []string, forms string) string {
 		}
 		for _, h := range holes(s) {
 			if !slices.Contains(english, h) {
-				return fmt.Sprintf("“%s” has no %s, and its translation has", m.MsgId, h)
+				return told.Of("“{0}” has no {1}, and its translation has", m.MsgId, h)
 			}
 		}
 		for _, h := range english {
 			if !slices.Contains(holes(s), h) && m.MsgIdPlural == "" {
-				return fmt.Sprintf("“%s” has %s, and its translation has not", m.MsgId, h)
+				return told.Of("“{0}” has {1}, and its translation has not", m.MsgId, h)
 			}
 		}
 	}
-	return ""
+	return words.Text{}
 }
 
 // holes lists the holes of a text, each once, in order.

@@ -86,7 +86,7 @@ func TestFaultyTranslationsAreNamed(t *testing.T) {
 	} {
 		c, faults := Read("de", []byte(said))
 		require.Len(t, faults, 1, said)
-		assert.Contains(t, faults[0].What, want)
+		assert.Contains(t, faults[0].What.Say(nil), want)
 		assert.Equal(t, 1, faults[0].Line)
 		assert.False(t, c.Language().Has("Inside leg"))
 	}

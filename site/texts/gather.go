@@ -34,7 +34,7 @@ const (
 func gather(root string) ([]text, error) {
 	pkgs, err := packages.Load(&packages.Config{Dir: root, Mode: packages.NeedName | packages.NeedFiles |
 		packages.NeedSyntax | packages.NeedTypes | packages.NeedTypesInfo | packages.NeedImports},
-		"./calculators/...", "./site", "./cmd/...")
+		"./calculators/...", "./site/...", "./cmd/...")
 	if err != nil {
 		return nil, err
 	}

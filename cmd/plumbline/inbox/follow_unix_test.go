@@ -21,7 +21,7 @@ func TestNothingIsFollowedOrWaitedFor(t *testing.T) {
 	require.NoError(t, syscall.Mkfifo(filepath.Join(dir, "c"), 0o600))
 	require.NoError(t, os.WriteFile(filepath.Join(dir, "d.txt"), []byte("https://x.example/#inseam=840\n"), 0o600))
 	var list []Found
-	Read([]string{dir, "/dev/zero"}, nil, func(f Found) { list = append(list, f) })
+	Read([]string{dir, "/dev/zero"}, nil, nil, func(f Found) { list = append(list, f) })
 	require.Len(t, list, 5)
 	assert.ErrorContains(t, list[0].Err, "not followed")
 	assert.ErrorContains(t, list[1].Err, "not followed")

@@ -8,7 +8,6 @@ import (
 	"bufio"
 	"bytes"
 	"errors"
-	"fmt"
 	"io"
 	"io/fs"
 	"os"
@@ -16,6 +15,8 @@ import (
 	"strings"
 
 	"plumbline/calculators/exchange"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // Found is one record as it came, or why there is none.
@@ -26,7 +27,7 @@ type Found struct {
 
 	// Aside says why something that could be read is no reply, such as the fitter's own
 	// request sent back. It makes no client and is no error.
-	Aside string
+	Aside words.Text
 
 	Notes bool // From is a file of the fitter's own, NotesName, which is not read here
 }
@@ -35,16 +36,16 @@ type Found struct {
 const NotesName = "notes.yaml"
 
 // Read hands every record behind the arguments to each, in order. An argument is a
-// link, a file, a folder, or - for input.
-func Read(args []string, input io.Reader, each func(Found)) {
+// link, a file, a folder, or - for input. Places are named the way r reads.
+func Read(args []string, input io.Reader, r *words.Reader, each func(Found)) {
 	for i, arg := range args {
 		switch {
 		case arg == "-":
-			read("standard input", input, each)
+			read(words.Of("standard input").Say(r), input, r, each)
 		case isLink(arg):
-			texts(fmt.Sprintf("argument %d", i+1), arg, each)
+			texts(told.Of("argument {0}", i+1).Say(r), arg, each)
 		default:
-			readPath(arg, each)
+			readPath(arg, r, each)
 		}
 	}
 }
@@ -61,7 +62,7 @@ func isLink(arg string) bool {
 // readPath reads a file, or every file of a folder in the order of their names.
 // Names that begin with a point are passed over, and links to other places are not
 // followed: a folder of mail holds what strangers sent.
-func readPath(path string, each func(Found)) {
+func readPath(path string, r *words.Reader, each func(Found)) {
 	err := filepath.WalkDir(path, func(p string, e fs.DirEntry, err error) error {
 		switch {
 		case err != nil:
@@ -78,11 +79,15 @@ func readPath(path string, each func(Found)) {
 		case e.IsDir():
 			return nil
 		case e.Type()&fs.ModeSymlink != 0:
-			each(Found{From: p, Err: errors.New("this is a link to another file, which is not followed; " +
-				"name that file itself")})
+			each(
+				Found{
+					From: p,
+					Err:  told.Wrong("this is a link to another file, which is not followed; name that file itself"),
+				},
+			)
 			return nil
 		case !e.Type().IsRegular():
-			each(Found{From: p, Err: errors.New("this is a device or a pipe and no file that can be read")})
+			each(Found{From: p, Err: told.Wrong("this is a device or a pipe and no file that can be read")})
 			return nil
 		case e.Name() == NotesName:
 			each(Found{From: p, Notes: true})
@@ -94,7 +99,7 @@ func readPath(path string, each func(Found)) {
 			return nil
 		}
 		defer f.Close()
-		read(p, f, each)
+		read(p, f, r, each)
 		return nil
 	})
 	if err != nil {
@@ -106,7 +111,7 @@ func readPath(path string, each func(Found)) {
 func plainError(err error) error {
 	var p *fs.PathError
 	if errors.As(err, &p) {
-		return fmt.Errorf("the file cannot be read: %w", p.Err)
+		return told.Wrong("the file cannot be read: {0}", p.Err)
 	}
 	return err
 }
@@ -116,7 +121,7 @@ const peeked = 64 << 10
 
 // read finds out what a file holds and reads it so. Nothing is read whole that may be
 // longer than one record or one mail.
-func read(name string, file io.Reader, each func(Found)) {
+func read(name string, file io.Reader, reader *words.Reader, each func(Found)) {
 	r := bufio.NewReaderSize(file, peeked)
 	head, _ := r.Peek(peeked)
 	if utf16, ok := fromUTF16(head, r); ok {
@@ -127,16 +132,20 @@ func read(name string, file io.Reader, each func(Found)) {
 	first, rest, lines := bytes.Cut(head, []byte("\n"))
 	switch kind := binary(head); {
 	case len(head) == 0:
-		each(Found{From: name, Err: errors.New("the file is empty")})
-	case kind != "":
-		each(Found{From: name, Err: fmt.Errorf("this is %s and no reply; a reply is a link, a mail, JSON or CSV",
-			kind)})
+		each(Found{From: name, Err: told.Wrong("the file is empty")})
+	case !kind.None():
+		each(
+			Found{
+				From: name,
+				Err:  told.Wrong("this is {0} and no reply; a reply is a link, a mail, JSON or CSV", kind),
+			},
+		)
 	case bytes.HasPrefix(head, []byte("From ")):
-		readMailbox(name, r, each)
+		readMailbox(name, r, reader, each)
 	case isMail(head):
 		readMail(name, r, each)
 	case head[0] == '[':
-		readArray(name, r, each)
+		readArray(name, r, reader, each)
 	case head[0] == '{' && lines && len(bytes.TrimSpace(rest)) > 0 && isObject(first):
 		readObjects(name, r, each)
 	case head[0] == '{', isTable(string(first)):

@@ -37,7 +37,7 @@ const asked = "https://larch-hollow.example/finish/prepare-for-a-fitting.html#as
 
 // in reads one text as a file and returns what was found.
 func in(text string) (list []Found) {
-	read("x", strings.NewReader(text), func(f Found) { list = append(list, f) })
+	read("x", strings.NewReader(text), nil, func(f Found) { list = append(list, f) })
 	return list
 }
 
@@ -215,7 +215,7 @@ func TestWhatIsNoReplyIsNamedOnce(t *testing.T) {
 		list := in(text)
 		require.Len(t, list, 1)
 		assert.NoError(t, list[0].Err)
-		assert.Contains(t, list[0].Aside, "the request itself")
+		assert.Contains(t, list[0].Aside.Say(nil), "the request itself")
 		assert.Empty(t, list[0].Text, "it makes no client")
 	}
 }
@@ -272,7 +272,7 @@ func TestAnEndlessLineIsPassedOver(t *testing.T) {
 			runtime.GC()
 			runtime.ReadMemStats(&before)
 			var list []Found
-			read("x", endless(x.before, size, x.after), func(f Found) { list = append(list, f) })
+			read("x", endless(x.before, size, x.after), nil, func(f Found) { list = append(list, f) })
 			runtime.ReadMemStats(&now)
 			assert.Len(t, list, x.found)
 			assert.Less(t, now.Sys-before.Sys, uint64(100<<20), "memory taken from the system")
@@ -291,7 +291,7 @@ func FuzzInbox(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string) {
 		calctest.Bounded(t, func() {
 			for _, found := range in(text) {
-				if (found.Err == nil) == (found.Text == "" && found.Aside == "") {
+				if (found.Err == nil) == (found.Text == "" && found.Aside.None()) {
 					t.Fatalf("%+v is neither a record nor a reason", found)
 				}
 			}

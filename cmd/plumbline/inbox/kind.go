@@ -13,6 +13,8 @@ import (
 	"golang.org/x/text/transform"
 
 	"plumbline/calculators/exchange"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // fromUTF16 reads a file as UTF-8 that a program saved as UTF-16: with a byte order
@@ -44,27 +46,27 @@ func zeroAt(head []byte, place int) bool {
 	return true
 }
 
-// binary names what is no text: a photo, a PDF, an archive. It returns "" for text.
-func binary(head []byte) string {
+// binary names what is no text: a photo, a PDF, an archive. It returns none for text.
+func binary(head []byte) words.Text {
 	kind, _, _ := mime.ParseMediaType(http.DetectContentType(head[:min(len(head), 512)]))
 	switch {
 	case strings.HasPrefix(kind, "text/"):
-		return ""
+		return words.Text{}
 	case kind == "application/octet-stream":
 		if bytes.IndexByte(head[:min(len(head), 512)], 0) < 0 {
-			return "" // text with a stray control character
+			return words.Text{} // text with a stray control character
 		}
-		return "a file of bytes"
+		return told.Of("a file of bytes")
 	case strings.HasPrefix(kind, "image/"):
-		return "a photo or drawing (" + kind + ")"
+		return told.Of("a photo or drawing ({0})", kind)
 	case strings.HasPrefix(kind, "video/"), strings.HasPrefix(kind, "audio/"):
-		return "a recording (" + kind + ")"
+		return told.Of("a recording ({0})", kind)
 	case kind == "application/pdf":
-		return "a PDF"
+		return told.Of("a PDF")
 	case kind == "application/zip", strings.HasSuffix(kind, "gzip"), strings.Contains(kind, "compressed"):
-		return "an archive or an office document (" + kind + ")"
+		return told.Of("an archive or an office document ({0})", kind)
 	}
-	return "a file of kind " + kind
+	return told.Of("a file of kind {0}", kind)
 }
 
 // aField is the first line of a mail: the name of a header field as RFC 5322 has it.

@@ -2,25 +2,26 @@ package inbox
 
 import (
 	"bufio"
-	"errors"
 	"fmt"
 	"io"
 	"strings"
 
 	"plumbline/calculators/exchange"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // readArray reads an array of records, one at a time. It finds where each ends by its
 // brackets and quotes, so that one of a gigabyte is told as too long and never held.
 // Whether an element is JSON is for its reader to say.
-func readArray(name string, r *bufio.Reader, each func(Found)) {
+func readArray(name string, r *bufio.Reader, reader *words.Reader, each func(Found)) {
 	var one []byte
 	n, depth := 0, 0
 	quoted, escaped := false, false
 	hand := func() {
 		if text := strings.TrimSpace(string(one)); text != "" {
 			n++
-			each(Found{From: fmt.Sprintf("%s, record %d", name, n), Text: text})
+			each(Found{From: told.Of("{0}, record {1}", name, n).Say(reader), Text: text})
 		}
 		one = one[:0]
 	}
@@ -30,7 +31,7 @@ func readArray(name string, r *bufio.Reader, each func(Found)) {
 			if hand(); err != io.EOF {
 				each(Found{From: name, Err: plainError(err)})
 			} else {
-				each(Found{From: name, Err: errors.New("the array has no end: the file may have been cut")})
+				each(Found{From: name, Err: told.Wrong("the array has no end: the file may have been cut")})
 			}
 			return
 		}
@@ -48,7 +49,7 @@ func readArray(name string, r *bufio.Reader, each func(Found)) {
 		case c == ']' || c == '}':
 			if depth--; depth <= 0 {
 				if hand(); n == 0 {
-					each(Found{From: name, Err: errors.New("the array is empty")})
+					each(Found{From: name, Err: told.Wrong("the array is empty")})
 				}
 				return
 			}

@@ -6,6 +6,8 @@ import (
 
 	"plumbline/calculators/links"
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // linkFinder finds links in a text of that name. Where whole is set lines have no numbers:
@@ -17,7 +19,7 @@ func linkFinder(name string, whole bool, each func(Found)) *links.Finder {
 			f.From = fmt.Sprintf("%s:%d", name, n)
 		}
 		if links.IsRequest(text) {
-			f.Aside, f.Text = "this is the request itself, as it was sent to the client, and no reply", ""
+			f.Aside, f.Text = words.Of("this is the request itself, as it was sent to the client, and no reply"), ""
 		}
 		each(f)
 	}}
@@ -25,6 +27,9 @@ func linkFinder(name string, whole bool, each func(Found)) *links.Finder {
 
 // nothingIn says that a text holds no record.
 func nothingIn(first string) error {
-	return fmt.Errorf("no record was found: neither a link, nor a mail, nor JSON, "+
-		"nor CSV with the columns key and value. It begins “%s”", measure.Quoted(strings.TrimSpace(first)))
+	return told.Wrong(
+		"no record was found: neither a link, nor a mail, nor JSON, nor CSV with the columns key and value. It "+
+			"begins “{0}”",
+		measure.Quoted(strings.TrimSpace(first)),
+	)
 }

@@ -3,8 +3,6 @@ package inbox
 import (
 	"bufio"
 	"bytes"
-	"errors"
-	"fmt"
 	"io"
 	"strings"
 
@@ -18,6 +16,8 @@ import (
 	"plumbline/calculators/links"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
+	"plumbline/calculators/words"
+	"plumbline/site/told"
 )
 
 // The bounds of one mail. What lies beyond them is not looked at: a reply is short,
@@ -29,16 +29,16 @@ const (
 )
 
 // readMailbox reads a file of many mails, as mail programs export a folder.
-func readMailbox(name string, r io.Reader, each func(Found)) {
+func readMailbox(name string, r io.Reader, reader *words.Reader, each func(Found)) {
 	box := mbox.NewReader(r)
 	for n := 1; ; n++ {
 		one, err := box.NextMessage()
 		if err == io.EOF {
 			return
 		}
-		from := fmt.Sprintf("%s, mail %d", name, n)
+		from := told.Of("{0}, mail {1}", name, n).Say(reader)
 		if err != nil {
-			each(Found{From: from, Err: fmt.Errorf("the mailbox cannot be read further: %w", err)})
+			each(Found{From: from, Err: told.Wrong("the mailbox cannot be read further: {0}", err)})
 			return
 		}
 		readMail(from, one, each)
@@ -52,7 +52,7 @@ func readMail(name string, r io.Reader, each func(Found)) {
 	limited := &io.LimitedReader{R: r, N: longestMail}
 	entity, err := message.Read(bufio.NewReader(limited))
 	if err != nil && !message.IsUnknownCharset(err) && !message.IsUnknownEncoding(err) {
-		each(Found{From: name, Err: fmt.Errorf("the mail cannot be read: %w", err)})
+		each(Found{From: name, Err: told.Wrong("the mail cannot be read: {0}", err)})
 		return
 	}
 	m.subject, _ = entity.Header.Text("Subject")
@@ -64,8 +64,8 @@ func readMail(name string, r io.Reader, each func(Found)) {
 type mail struct {
 	name, subject string
 	found         []Found
-	other         string // what hangs on it and is no record, such as a photo
-	guide         bool   // it has a link to a page of a guide, without what stands behind #
+	other         words.Text // what hangs on it and is no record, such as a photo
+	guide         bool       // it has a link to a page of a guide, without what stands behind #
 }
 
 // part looks into one part of a mail, and into the parts of that.
@@ -113,13 +113,13 @@ func fileName(e *message.Entity) string {
 // file looks at what hangs on a mail.
 func (m *mail) file(name string, body []byte) {
 	text := bytes.TrimSpace(body)
-	if kind := binary(text); kind != "" || len(text) == 0 {
-		if m.other == "" && kind != "" {
+	if kind := binary(text); !kind.None() || len(text) == 0 {
+		if m.other.None() && !kind.None() {
 			m.other = kind
 		}
 		return
 	}
-	read(name, bytes.NewReader(body), func(f Found) {
+	read(name, bytes.NewReader(body), nil, func(f Found) {
 		if f.Err == nil || f.Text != "" {
 			m.found = append(m.found, f)
 		}
@@ -144,7 +144,7 @@ func (m *mail) hand(each func(Found)) {
 	var aside *Found
 	for i := range m.found {
 		f := &m.found[i]
-		if f.Aside != "" {
+		if !f.Aside.None() {
 			aside = f
 			continue
 		}
@@ -170,13 +170,16 @@ func (m *mail) nothing() error {
 		about = " (“" + s + "”)"
 	}
 	switch {
-	case m.other != "":
-		return fmt.Errorf("this mail%s brings %s and no measurements", about, m.other)
+	case !m.other.None():
+		return told.Wrong("this mail{0} brings {1} and no measurements", about, m.other)
 	case m.guide:
-		return fmt.Errorf("this mail%s has a link to the guide, but the part behind # that holds the measurements "+
-			"was lost on the way. Ask for the file instead", about)
+		return told.Wrong(
+			"this mail{0} has a link to the guide, but the part behind # that holds the measurements was lost on "+
+				"the way. Ask for the file instead",
+			about,
+		)
 	}
-	return errors.New("this mail" + about + " holds no measurements: neither a link nor a file with them")
+	return told.Wrong("this mail{0} holds no measurements: neither a link nor a file with them", about)
 }
 
 // withBest adds a record to those of one mail unless it is there already. Of two
