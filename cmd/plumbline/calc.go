@@ -148,7 +148,7 @@ func (c *calc) fail(s streams, problems []calculators.Problem, status int, r *wo
 }
 
 // sectionNames head the list of calculators.
-var sectionNames = map[calculators.Section]words.English{"start": "Start", "frame": "Frame", "feet": "Feet",
+var sectionNames = map[calculators.Section]words.English{"start": "Start here", "frame": "Frame", "feet": "Feet",
 	"saddle": "Saddle", "cockpit": "Cockpit", "finish": "Finish"}
 
 // list prints every calculator with its question.

@@ -2,6 +2,7 @@ package browser
 
 import (
 	"encoding/json"
+	"math"
 	"strings"
 	"testing"
 
@@ -173,6 +174,49 @@ func TestTwoRidersNeverMix(t *testing.T) {
 		`localStorage.plumbline.includes("Kim") && !localStorage.plumbline.includes("Rowan") &&
 			!localStorage.plumbline.includes("1740")`,
 	)
+}
+
+// TestNewsMovesNothing: neither the question whose numbers a page shows, nor what can be
+// undone, moves what stands under a finger; both can be put away, and give way to the answer
+// while somebody types.
+func TestNewsMovesNothing(t *testing.T) {
+	t.Parallel()
+	own := open(t, setupPage+"#name=Rowan&inseam=830").drawn()
+	own.do(chromedp.EmulateViewport(390, 844))
+	own.keeps()
+	own.until(`localStorage.plumbline?.includes("Rowan")`)
+	const button = `[...document.querySelectorAll(".forget button")].at(-1)`
+	eval[bool](own, button+`.scrollIntoView({block: "center"}), true`)
+	before := eval[float64](own, button+`.getBoundingClientRect().top`)
+	eval[bool](own, button+`.click(), true`)
+	own.until(`document.querySelector(".news")?.checkVisibility()`)
+	if after := eval[float64](own, button+`.getBoundingClientRect().top`); math.Abs(after-before) > 1 {
+		t.Errorf("the button that was pressed went from %.0f to %.0f", before, after)
+	}
+	own.press(".news button:nth-of-type(2)") // close
+	own.until(`!document.querySelector(".news").checkVisibility()`)
+}
+
+// TestALinkOfSomebodyElsesMovesNothing: the page of a link stands still while it asks whose
+// numbers these are.
+func TestALinkOfSomebodyElsesMovesNothing(t *testing.T) {
+	t.Parallel()
+	own := open(t, chapter+"#name=Rowan&inseam=830").ready()
+	own.keeps()
+	own.until(`localStorage.plumbline?.includes("Rowan")`)
+	for _, page := range []string{"/index.html", chapter, setupPage} {
+		own.do(chromedp.EmulateViewport(390, 820), chromedp.Navigate("about:blank"))
+		own.do(chromedp.Navigate(server.URL + page + "#name=Kim&inseam=790"))
+		own.until(`document.querySelector(".news")?.checkVisibility()`)
+		eval[bool](own, "("+shifts+", true)")
+		own.still(page, "somebody else’s link")
+	}
+	own.do(chromedp.Navigate(server.URL + chapter + "#name=Kim&inseam=790"))
+	own.ready()
+	own.typed("inseam", "795")
+	if eval[bool](own, `document.querySelector(".news").checkVisibility({visibilityProperty: true})`) {
+		t.Error("the question covers the answer while somebody types")
+	}
 }
 
 func TestACorrectedLinkIsFollowedAndTheBackButtonBringsALivePage(t *testing.T) {

@@ -239,8 +239,8 @@ export class Bench {
     if (whole.length) {
       // The first answer's drawing has at least the room of the published one, so that the
       // form below it stays where it is.
-      const drawing = one(this.root, ".drawing");
-      const below = this.form.offsetTop > drawing.offsetTop;
+      const drawing = one(this.root, ".drawing"), { left, right } = drawing.getBoundingClientRect();
+      const form = this.form.getBoundingClientRect(), below = form.left < right && left < form.right;
       const tall = below && !before.length ? drawing.offsetHeight : 0;
       this.keep(() => {
         if (!before.length) answer.replaceChildren();

@@ -1,5 +1,6 @@
-// What stands at the top of a page when numbers came from elsewhere and wait for an
-// answer, or when something can be undone.
+// What a page says when numbers came from elsewhere and wait for an answer, or when
+// something can be undone. It stands over the page's lower edge, so that nothing moves
+// under a finger when it comes or goes, and is the first thing that a screen reader meets.
 import { make, one } from "./dom.js";
 import * as owner from "./owner.js";
 import * as record from "./record.js";
@@ -51,17 +52,25 @@ function question() {
   ];
 }
 
+/** @type {string | undefined} what can be undone and was put away */
+let away;
+
+/** @param {string} can */
+const undoing = (can) => make("p", { className: "line" }, make("span", {}, can), button(t("Undo"), () => {
+  owner.undo();
+  say(t("It is as it was."));
+}), button(t("Close"), () => {
+  away = can;
+  show();
+}));
+
 /** Shows what there is to say. */
 export function show() {
   const asks = owner.arrived() !== undefined, can = owner.undoable(), was = place.hidden ? "" : place.textContent;
-  place.hidden = !asks && !can;
-  place.replaceChildren(...asks ? question() : [], ...!asks && can ? [make("p", { className: "line" }, make("span", {}, can), button(t("Undo"), () => {
-    owner.undo();
-    say(t("It is as it was."));
-  }))] : []);
-  if (!place.hidden && place.textContent !== was) {
-    place.scrollIntoView({ block: "nearest" });
-    say(asks ? place.querySelector("p")?.textContent : "");
-  }
+  if (can !== away) away = undefined;
+  place.hidden = !asks && (!can || can === away);
+  place.replaceChildren(...asks ? question() : can ? [undoing(can)] : []);
+  document.documentElement.classList.toggle("has-news", !place.hidden);
+  if (!place.hidden && place.textContent !== was) say(asks ? place.querySelector("p")?.textContent : "");
 }
 record.listen(show);

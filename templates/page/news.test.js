@@ -3,7 +3,6 @@ import test from "node:test";
 import { visit } from "../../testdata/judges/dom.js";
 
 visit("<main><h1>Saddle height</h1></main>", "#name=Kim&inseam=790");
-HTMLElement.prototype.scrollIntoView = () => {};
 localStorage.setItem("plumbline", JSON.stringify({ version: 1, record: "name=Rowan&inseam=830" }));
 const owner = await import("./owner.js");
 const record = await import("./record.js");
@@ -31,9 +30,19 @@ test("going back leaves nothing to say", () => {
 
 test("what was done is said, and undone", () => {
   owner.forget();
-  assert.deepEqual([place.querySelector("span")?.textContent, buttons()], ["Your numbers are forgotten.", ["Undo"]]);
+  assert.deepEqual([place.querySelector("span")?.textContent, buttons()], ["Your numbers are forgotten.", ["Undo", "Close"]]);
   press("Undo");
   assert.equal(record.at("inseam"), "830");
+});
+
+test("what can be undone is put away until there is something else to undo", () => {
+  owner.forget();
+  press("Close");
+  assert.equal(place.hidden, true);
+  record.put([["inseam", "700"]]);
+  assert.equal(place.hidden, true);
+  owner.undo();
+  assert.deepEqual([place.hidden, buttons()], [false, ["Undo", "Close"]]);
 });
 
 test("a fitter's settings name whom they are from, and are planned where they fit", () => {
@@ -43,7 +52,7 @@ test("a fitter's settings name whom they are from, and are planned where they fi
   assert.deepEqual(buttons(), ["Plan these settings on my bike", "Keep both", "Back to mine"]);
   press("Plan these settings on my bike");
   assert.equal(record.at("saddle-height"), "736");
-  assert.deepEqual(buttons(), ["Undo"]);
+  assert.deepEqual(buttons(), ["Undo", "Close"]);
   press("Undo");
   press("Back to mine");
 });
