@@ -201,14 +201,13 @@ func TestNewsMovesNothing(t *testing.T) {
 // numbers these are.
 func TestALinkOfSomebodyElsesMovesNothing(t *testing.T) {
 	t.Parallel()
-	own := open(t, chapter+"#name=Rowan&inseam=830").ready()
+	own := open(t, chapter+"#name=Rowan&inseam=830", onNew(shifts)).ready()
 	own.keeps()
 	own.until(`localStorage.plumbline?.includes("Rowan")`)
 	for _, page := range []string{"/index.html", chapter, setupPage} {
 		own.do(chromedp.EmulateViewport(390, 820), chromedp.Navigate("about:blank"))
-		own.do(chromedp.Navigate(server.URL + page + "#name=Kim&inseam=790"))
+		own.do(chromedp.Navigate(server.URL + page + "#" + fullRecord()))
 		own.until(`document.querySelector(".news")?.checkVisibility()`)
-		eval[bool](own, "("+shifts+", true)")
 		own.still(page, "somebody else’s link")
 	}
 	own.do(chromedp.Navigate(server.URL + chapter + "#name=Kim&inseam=790"))
