@@ -118,6 +118,44 @@ func TestAnUpdateKeepsWhatIsTypedAndMixesNoVersions(t *testing.T) {
 	}
 }
 
+// A host onto which a new version was copied by halves has pages of both. None of it is
+// kept until it is whole.
+func TestAVersionThatIsThereByHalvesIsNotKept(t *testing.T) {
+	t.Parallel()
+	next := anotherGuide(t)
+	var half, whole atomic.Bool
+	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if whole.Load() || half.Load() && r.URL.Path != "/glossary.html" {
+			next.ServeHTTP(w, r)
+		} else {
+			server.Config.Handler.ServeHTTP(w, r)
+		}
+	}))
+	defer host.Close()
+	b := openKept(t, host.URL, chapter)
+	b.mayError = true // the browser says which file is not as it was published
+	b.until(kept)
+	const update = `navigator.serviceWorker.getRegistration().then((r) => r.update()).then((r) => new Promise((done) => {
+		const made = r.installing;
+		if (!made) return done(r.waiting ? "waits" : "is the same");
+		made.onstatechange = () => made.state === "installing" || done(made.state);
+	}))`
+	half.Store(true)
+	b.do(emptied)
+	if got := awaited[string](b, update); got != "redundant" {
+		t.Errorf("a version whose glossary is of another is %s", got)
+	}
+	b.do(chromedp.Navigate(host.URL + "/glossary.html"))
+	if got := b.text(".home"); got == "Other" {
+		t.Error("a page of the new version is shown before all of it is there")
+	}
+	whole.Store(true)
+	b.do(emptied)
+	awaited[string](b, update)
+	b.do(chromedp.Navigate(host.URL + "/glossary.html"))
+	b.until(`document.querySelector(".home")?.textContent === "Other"`)
+}
+
 func TestTwoGuidesOnOneHostKeepApartAndLeaveNothing(t *testing.T) {
 	t.Parallel()
 	other := anotherGuide(t)
