@@ -135,11 +135,12 @@ func TestAVersionThatIsThereByHalvesIsNotKept(t *testing.T) {
 	b := openKept(t, host.URL, chapter)
 	b.mayError = true // the browser says which file is not as it was published
 	b.until(kept)
-	const update = `navigator.serviceWorker.getRegistration().then((r) => r.update()).then((r) => new Promise((done) => {
-		const made = r.installing;
-		if (!made) return done(r.waiting ? "waits" : "is the same");
-		made.onstatechange = () => made.state === "installing" || done(made.state);
-	}))`
+	const update = `navigator.serviceWorker.getRegistration().then((r) => r.update()).then(
+		(r) => new Promise((done) => {
+			const made = r.installing;
+			if (!made) return done(r.waiting ? "waits" : "is the same");
+			made.onstatechange = () => made.state === "installing" || done(made.state);
+		}))`
 	half.Store(true)
 	b.do(emptied)
 	if got := awaited[string](b, update); got != "redundant" {
