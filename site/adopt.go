@@ -154,16 +154,22 @@ func (a Adoption) readme() string {
 		a.say("To change a built-in chapter, copy it here: {0}. When a later plumbline has a newer one, publishing "+
 			"tells "+
 			"you, and {1} shows what is new.", "`plumbline adopt . saddle/height`", "`plumbline changes .`"),
-		a.say("bikes/ has the bikes that you sell, a file each: the maker’s size chart as you copied it, below "+
-			"three lines "+
-			"that name the bike ({0}). They get a page of their own, and forms offer their sizes by name.",
-			"`---`, `name: …`, `---`"),
+		a.say("To add to a built-in chapter, write a file of its name that ends in .add.md, like {0}. What stands "+
+			"there under a heading of the chapter is added to that section; other headings become sections of "+
+			"their own.", "`saddle/height.add.md`"),
+		a.say("bikes/ has the bikes that you sell, a file each, which ends in .csv: the maker’s size chart as you " +
+			"copied it, below the lines that name the bike. They get a page of their own, and forms offer their " +
+			"sizes by name."),
 		a.say("symptoms.yaml says symptoms in your words, with the first move that you would try."),
-		a.say("Pictures stand beside the chapters that show them: PNG, JPEG, WebP or AVIF."),
+		a.say("Pictures stand beside the chapters that show them: PNG, JPEG or WebP, at any size."),
+		a.say("Another language has a folder of its own, like {0} for German.", "`de/`"),
 	} {
 		b.WriteString("- " + line + "\n")
 	}
-	b.WriteString("\n" + a.say("See it while you write:") + "\n\n    plumbline preview .\n\n" +
+	b.WriteString("\n" + a.say("The name of a chapter is in the address of its page: {0} is {1}.", "saddle/height.html",
+		"saddle/height") + "\n\n" + a.say("A bike, for example {0}:", "bikes/heron.csv") + "\n\n" + adoptedBike +
+		"\n" + a.say("A symptom in {0}:", "symptoms.yaml") + "\n\n" + a.symptom() + "\n")
+	b.WriteString(a.say("See it while you write:") + "\n\n    plumbline preview .\n\n" +
 		a.say("Publish it into a folder, and put that folder on any web server:") +
 		"\n\n    plumbline publish . -o ../published\n\n" +
 		a.say(
@@ -172,4 +178,23 @@ func (a Adoption) readme() string {
 				"not published.",
 		) + "\n")
 	return b.String()
+}
+
+// adoptedBike and symptom are examples, as a README has code.
+const adoptedBike = `    ---
+    name: Heron
+    year: 2026
+    ---
+    Size;S;M;L
+    Reach;430;455;480
+    Stack;610;620;630
+    Head angle;64.5;64.5;64.5
+    Seat angle;76;76.5;77
+    Seat tube;390;420;445
+`
+
+func (a Adoption) symptom() string {
+	return "    hands:\n      label: " + a.say("My hands go to sleep") +
+		"\n      first:\n        do: " + a.say("Turn the bar a little, so that your wrists are straight.") +
+		"\n        why: " + a.say("Most hands that we see are bent up at the wrist.") + "\n"
 }

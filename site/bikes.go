@@ -32,8 +32,11 @@ const (
 
 // isBike tells whether a path is that of a bike's size chart.
 func isBike(p string) bool {
-	return path.Dir(p)+"/" == bikesFolder && slices.Contains([]string{".csv", ".txt"}, path.Ext(p))
+	return path.Dir(p)+"/" == bikesFolder && slices.Contains(bikeFiles, strings.ToLower(path.Ext(p)))
 }
+
+// bikeFiles are the endings of a bike's file.
+var bikeFiles = []string{".csv", ".txt"}
 
 // shopBike is a bike with its sizes.
 type shopBike struct {
@@ -172,8 +175,12 @@ func chartMistake(file, table string, above int, why words.Text) Mistake {
 	said := why.Say(nil)
 	if m := lineNamed.FindStringSubmatch(said); m != nil {
 		line, _ = strconv.Atoi(m[1])
-	} else if name, _, ok := strings.Cut(said, ":"); ok {
-		line = lineOf(table, name)
+	} else if name, rest, ok := strings.Cut(said, ":"); ok {
+		if line = lineOf(table, name); strings.HasPrefix(rest, " “") {
+			// The cell itself, where sizes stand across: their names are all in the first line.
+			cell, _, _ := strings.Cut(rest[len(" “"):], "”")
+			line = max(line, lineOf(table, cell))
+		}
 	} else if name, _, ok := strings.Cut(said, " is left out"); ok {
 		line = lineOf(table, name)
 	}

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/token"
 
 	"plumbline/calculators/words"
@@ -60,6 +61,12 @@ func (y *yamlReader) colours(e entry) map[string]map[string]string {
 	}
 	for _, x := range y.mapping(e.value, told.Of("“{0}”", e.key)) {
 		if !y.known(x, keys...) {
+			continue
+		}
+		if _, none := x.value.(*ast.NullNode); none {
+			y.mistake(x.at,
+				told.Of("“{0}” has no colour; what stands behind a # is a comment unless it is in quotes", x.key),
+				told.Of("put the colour in quotes: {0}", `"#0b5d3b"`))
 			continue
 		}
 		c, err := colour.Parse(y.raw(x))

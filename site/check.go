@@ -34,6 +34,7 @@ func (g *Guide) check(p *guidePage) (bad []Mistake) {
 	bad = append(bad, g.relink(p)...)
 	bad = append(bad, p.checkLiterals()...)
 	bad = append(bad, p.checkTables()...)
+	bad = append(bad, p.checkFences()...)
 	return append(bad, p.checkCode()...)
 }
 

@@ -65,7 +65,8 @@ var documented = []setting{
 			"you say in it: de/guide.yaml, de/shop/how-we-fit.md. What is missing there is shown as you wrote it.",
 		"languages: [en, de]",
 	},
-	{"leave_out", "Chapters of the built-in guide that you do not want. Links to them become plain words.",
+	{"leave_out", "Chapters of the built-in guide that you do not want, or a whole part by its folder’s name. Links " +
+		"to them become plain words.",
 		"leave_out: [cockpit/bar-roll-and-rise, feet/shoe-size]"},
 	{
 		"hide",
@@ -80,7 +81,8 @@ var documented = []setting{
 			"a folder, and an index.md in it.",
 		"add:\n  saddle: [saddles-we-lend]\n  shop:\n    title: Our workshop\n    chapters: [how-we-fit]",
 	},
-	{"path", "The newcomer’s way through the guide, step by step. Leave it out for the built-in way.",
+	{"path", "The newcomer’s way through the guide, step by step. Leave it out for the built-in way. A " +
+		"chapter of yours in it says in its header how long it takes, like “time: 10 minutes”.",
 		"path:\n  - start/before-you-touch-a-bolt\n  - start/measure-yourself\n  - saddle/height"},
 	{
 		"request",

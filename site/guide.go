@@ -192,6 +192,13 @@ func (g *Guide) assemble() (bad []Mistake) {
 			}
 			bad = append(bad, m)
 		}
+		if slices.Contains(g.LeftOut, o.Key) { // a whole part
+			g.leftOut = append(g.leftOut, o.Key+".md", o.Key+"/index.md")
+			for _, c := range o.chapters {
+				g.leftOut = append(g.leftOut, o.Key+"/"+c.text+".md")
+			}
+			continue
+		}
 		part := guidePart{Key: o.Key, Title: o.Title, Page: take(o.Key + "/index.md")}
 		if part.Page == nil {
 			at(
@@ -244,7 +251,7 @@ func (g *Guide) walk() (bad []Mistake) {
 				bad = append(
 					bad,
 					Mistake{p.file, 1, 1, told.Of("this page is a step of “path”, and its time cannot be counted"),
-						told.Of("begin “time” with minutes: 30 minutes, then two rides")},
+						told.Of("write “time: 10 minutes” into its header, or “time: 30 minutes, then two rides”")},
 				)
 			}
 		case g.stepsFile != built.file:
@@ -298,8 +305,9 @@ func (g *Guide) unlisted() (bad []Mistake) {
 					out.file,
 					out.at.Position.Line,
 					out.at.Position.Column,
-					told.Of("leave_out names “{0}”, which is no chapter of the guide", out.text),
-					meant(out.text, g.ways(), told.Of("write it as part/chapter, without .md")),
+					told.Of("leave_out names “{0}”, which is no chapter and no part of the guide", out.text),
+					meant(out.text, g.ways(), told.Of("write a chapter as part/chapter, and a part as the name of its "+
+						"folder")),
 				},
 			)
 		}

@@ -54,10 +54,18 @@ func PreviewOnNetwork(ctx context.Context, overlayDir, port string, o Options) e
 	return p.run(ctx, listener)
 }
 
+// takenOnWindows is what Windows says of a port that is taken (WSAEADDRINUSE); no other system
+// has an error of that number.
+const takenOnWindows = syscall.Errno(10048)
+
+func portTaken(err error) bool {
+	return errors.Is(err, syscall.EADDRINUSE) || errors.Is(err, takenOnWindows)
+}
+
 // listenAt opens a port. Where it is taken the remedy is named.
 func listenAt(ctx context.Context, addr string) (net.Listener, error) {
 	listener, err := (&net.ListenConfig{}).Listen(ctx, "tcp", addr)
-	if errors.Is(err, syscall.EADDRINUSE) {
+	if portTaken(err) {
 		host, port, _ := net.SplitHostPort(addr)
 		return nil, told.Wrong(
 			"port {0} is taken, perhaps by another preview: end that one, or take any free port with --at {1}",

@@ -7,8 +7,10 @@ import (
 	"io"
 	"net"
 	"net/http"
+	"os"
 	"regexp"
 	"strings"
+	"syscall"
 	"testing"
 	"time"
 
@@ -123,4 +125,7 @@ func TestATakenPortNamesTheRemedy(t *testing.T) {
 		"port "+port+" is taken, perhaps by another preview: end that one, or take any free port "+
 			"with --at 127.0.0.1:0",
 	)
+	// What Windows says: 10048, WSAEADDRINUSE in its winsock2.h.
+	assert.True(t, portTaken(&net.OpError{Err: os.NewSyscallError("bind", syscall.Errno(10048))}))
+	assert.False(t, portTaken(&net.OpError{Err: os.NewSyscallError("bind", syscall.EACCES)}))
 }

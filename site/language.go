@@ -72,7 +72,7 @@ func topFolder(p string) string {
 // in is the guide as a reader of a language has it. spoken is the language of what the
 // shop writes at the usual places, and folders are those of all languages.
 func (l *layers) in(t *tongue, spoken string, folders []string) *layers {
-	out := &layers{base: map[string]source{}, local: map[string]source{}}
+	out := &layers{base: map[string]source{}, local: map[string]source{}, refused: l.refused}
 	out.baseSaid = pick(l.base, out.base, t, builtInLanguage, folders)
 	out.localSaid = pick(l.local, out.local, t, spoken, folders)
 	for p, s := range out.local {

@@ -158,7 +158,7 @@ func TestLanguagesAreChecked(t *testing.T) {
 
 // news is what is told of newer originals, in English.
 func news(g *Guide) (list []string) {
-	for _, x := range g.News() {
+	for _, x := range g.News("shop") {
 		list = append(list, x.Say(nil))
 	}
 	return list

@@ -105,6 +105,11 @@ func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy word
 				)
 		}
 	}
+	if ext := path.Ext(to); len(ext) > 1 && !strings.ContainsAny(ext, " #") && ext != ".md" && ext != ".html" {
+		return t, told.Of("“{0}” is no chapter, and files of this kind are not in a guide", dest),
+			told.Of("put it on your web site and link to its address there; a guide has chapters, pictures and " +
+				".csv tables")
+	}
 	var known []string
 	for _, q := range g.pages {
 		known = append(known, q.Path)
@@ -226,6 +231,14 @@ func unlink(n *ast.Link) {
 	block.RemoveChild(block, n)
 }
 
+// asNamed is an address as the file is named.
+func asNamed(dest string) string {
+	if name, err := url.PathUnescape(dest); err == nil {
+		return name
+	}
+	return dest
+}
+
 // picture checks one image: the guide loads nothing from elsewhere.
 func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 	at := p.where(n, n.Destination)
@@ -242,10 +255,13 @@ func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 			dest,
 		), told.Of(
 			"put it into the folder as {0}",
-			listed(pictures),
+			either(pictures),
 		)
 	case what.None() && !slices.Contains(pictures, strings.ToLower(path.Ext(t.file))):
-		what, remedy = told.Of("“{0}” is no picture", dest), told.Of("name a file that ends in {0}", listed(pictures))
+		what, remedy = told.Of("“{0}” is no picture", dest), told.Of("name a file that ends in {0}", either(pictures))
+	}
+	if !what.None() && slices.Contains(g.layers.refused, path.Join(path.Dir(p.Path), asNamed(dest))) {
+		return nil // why the file itself is not read is told already
 	}
 	if !what.None() {
 		return []Mistake{p.mistake(at, what, remedy)}

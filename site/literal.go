@@ -22,6 +22,8 @@ var literals = []struct {
 		told.Of("write [text](address)")},
 	{regexp.MustCompile(`\*\*|__`), told.Of("these marks for bold stay as they are typed"),
 		told.Of("put ** directly before and behind the bold words, on both sides")},
+	{regexp.MustCompile(`(?:^|[\s(])[*_][\pL\d“"]`), told.Of("this mark for slanted words stays as it is typed"),
+		told.Of(`put * directly before and behind the words, or write {0} for the sign itself`, `\*`)},
 	{regexp.MustCompile(`^\s*\|.*\|\s*$`), told.Of("this line of a table stays as it is typed"),
 		told.Of("a table needs a line of | --- | under its head, and an empty line above it")},
 	{
@@ -62,6 +64,7 @@ func (p *guidePage) literalsIn(block ast.Node) (bad []Mistake) {
 			continue
 		}
 		// Neighbouring pieces of text are one: a bracket that opens nothing parts them.
+		first := c
 		from, to := t.Segment.Start, t.Segment.Stop
 		for {
 			next, ok := c.NextSibling().(*ast.Text)
@@ -71,6 +74,11 @@ func (p *guidePage) literalsIn(block ast.Node) (bad []Mistake) {
 			to, c = next.Segment.Stop, next
 		}
 		text := p.body()[from:to]
+		if at := strayMark(text, first, c); at >= 0 {
+			bad = append(bad, p.mistake(from+at, told.Of("a * stays as it is typed beside slanted words"),
+				told.Of("put as many before the words as behind them")))
+			continue
+		}
 		for _, l := range literals {
 			if at := l.is.FindIndex(text); at != nil {
 				bad = append(bad, p.mistake(from+at[0], l.what, l.remedy))
@@ -79,6 +87,46 @@ func (p *guidePage) literalsIn(block ast.Node) (bad []Mistake) {
 		}
 	}
 	return bad
+}
+
+// strayMark is where a text has one * too many before or behind emphasised words, as in
+// **takes*; -1 where it has none. first and last are the ends of the text.
+func strayMark(text []byte, first, last ast.Node) int {
+	slanted := func(n ast.Node) bool { return n != nil && n.Kind() == ast.KindEmphasis }
+	end := len(text) - 1
+	switch {
+	case slanted(last.NextSibling()) && text[end] == '*' && !bytes.HasSuffix(text, []byte(`\*`)):
+		return end
+	case slanted(first.PreviousSibling()) && text[0] == '*':
+		return 0
+	}
+	return -1
+}
+
+// fence begins or ends a block of code, or one of ours (CommonMark, “Fenced code blocks”).
+var fence = regexp.MustCompile("^[ >]*(?:[-*+] +|[0-9]+[.)] +)?(`{3,}|~{3,})([^`]*)$")
+
+// checkFences finds a block without an end, which swallows the rest of the page.
+func (p *guidePage) checkFences() []Mistake {
+	open, at, offset := "", 0, 0
+	for line := range bytes.Lines(p.body()) {
+		var m [][]byte // most lines have none, and a regular expression takes its time
+		if bytes.Contains(line, []byte("```")) || bytes.Contains(line, []byte("~~~")) {
+			m = fence.FindSubmatch(bytes.TrimRight(line, "\r\n"))
+		}
+		switch {
+		case m == nil:
+		case open == "":
+			open, at = string(m[1]), offset
+		case bytes.HasPrefix(m[1], []byte(open)) && len(bytes.TrimSpace(m[2])) == 0:
+			open = ""
+		}
+		offset += len(line)
+	}
+	if open == "" {
+		return nil
+	}
+	return []Mistake{p.mistake(at, told.Of("this block has no end"), told.Of("close it with a line of {0}", open))}
 }
 
 // checkTables finds rows of tables that have more or fewer cells than their head: Markdown

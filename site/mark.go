@@ -191,7 +191,7 @@ func (g *Guide) findMark() (bad []Mistake) {
 	m := &g.brand.mark
 	name := strings.TrimPrefix(path.Clean(m.text), "./")
 	for p, s := range g.layers.local {
-		if path.Ext(p) == ".svg" && p != name {
+		if strings.ToLower(path.Ext(p)) == markFile && p != name {
 			bad = append(
 				bad,
 				Mistake{

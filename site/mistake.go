@@ -76,5 +76,11 @@ func meant(name string, known []string, otherwise words.Text) words.Text {
 	return otherwise
 }
 
+// either joins names of which one is to be chosen.
+func either(names []string) words.Sayer {
+	last := len(names) - 1
+	return told.Of("{0} or {1}", strings.Join(names[:last], ", "), names[last])
+}
+
 // listed joins names for a message.
 func listed(names []string) words.Sayer { return told.Names(names) }

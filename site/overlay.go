@@ -63,6 +63,7 @@ const maxFile = 8 << 20
 type layers struct {
 	base, local map[string]source
 	paths       []string // every path once, sorted
+	refused     []string // files of the shop’s that cannot be read, which was told
 
 	baseSaid, localSaid map[string]source // keyed files that say the words of others in a language
 }
@@ -83,6 +84,9 @@ func lay(base fs.FS, local fs.FS, localName string) (*layers, []Mistake) {
 	l.base, bad = gather(base, "content", false)
 	l.local, more = gather(local, localName, true)
 	bad = append(bad, more...)
+	for _, m := range more {
+		l.refused = append(l.refused, strings.TrimPrefix(m.File, localName+"/"))
+	}
 	for p := range l.base {
 		l.paths = append(l.paths, p)
 	}
@@ -227,23 +231,29 @@ func misplaced(p string) (what, remedy words.Text) {
 			told.Of("write chapters as .md files and settings in guide.yaml, and take this file out")
 	case ext != path.Ext(p) && wanted(strings.TrimSuffix(p, path.Ext(p))+ext):
 		return told.Of("the ending “{0}” is not read", path.Ext(p)), told.Of("write it small: {0}", ext)
+	case strings.HasPrefix(low, bikesFolder) && slices.Contains(sheets, ext):
+		return told.Of("a bike is a file that ends in {0}", either(bikeFiles)),
+			told.Of("save the maker’s table from your spreadsheet as CSV")
 	case ext == ".yml":
 		return told.Of("files that end in .yml are not read"), told.Of("name it {0}.yaml", strings.TrimSuffix(
 			path.Base(p),
 			path.Ext(p),
 		))
 	case ext == ".gif", ext == ".heic", ext == ".avif", ext == ".tif", ext == ".tiff", ext == ".bmp":
-		return told.Of("pictures of this kind are not shown"), told.Of("save it as {0}", listed(pictures))
+		return told.Of("pictures of this kind are not shown"), told.Of("save it as {0}", either(pictures))
 	case ext == ".markdown", ext == ".mdown":
 		return told.Of("chapters end in .md"), told.Of("give the file that ending")
 	}
 	return words.Text{}, words.Text{}
 }
 
+// sheets are the endings of tables as other programs keep them.
+var sheets = []string{".xlsx", ".xls", ".ods", ".numbers", ".tsv", ".pdf"}
+
 // wanted tells whether a guide reads a file of that name.
 func wanted(p string) bool {
 	ext := path.Ext(p)
-	return ext == ".md" || ext == markFile || isFile(p) || isBike(p) ||
+	return ext == ".md" || strings.ToLower(ext) == markFile || isFile(p) || isBike(p) ||
 		slices.Contains(keyed, inLanguage.ReplaceAllString(p, "")) ||
 		ext == catalogue.Ending && path.Dir(p) == catalogue.Folder
 }

@@ -136,8 +136,8 @@ func (p *previewer) refresh() error {
 	}
 	if mistakes == nil {
 		p.o.log("{0} pages, {1}", len(g.pages), p.o.since(start))
-		for _, news := range g.News() {
-			p.o.log("{0}; see {1}", news, "plumbline changes "+p.dir)
+		for _, news := range g.News(p.dir) {
+			p.o.log("{0}", news)
 		}
 	}
 	return nil

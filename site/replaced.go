@@ -13,6 +13,7 @@ import (
 
 	"github.com/rogpeppe/go-internal/diff"
 
+	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 	"plumbline/content"
 	"plumbline/site/told"
@@ -33,21 +34,49 @@ func edition(text []byte) string {
 }
 
 // News tells of each chapter in the shop's folder that replaces a built-in one of which
-// there is a newer edition now.
-func (g *Guide) News() (list []words.Text) {
+// there is a newer edition now, and of what other languages of the guide lack. dir is the
+// folder as the shop names it.
+func (g *Guide) News(dir string) (list []words.Text) {
 	for _, p := range g.pages {
 		if base, ok := g.layers.base[p.Path]; ok && p.local && p.Replaces.text != "" &&
 			p.Replaces.text != edition(base.text) {
 			list = append(
 				list,
-				told.Of("{0}: the built-in chapter is newer than the one that yours was made from", p.file),
+				told.Of("{0}: the built-in chapter is newer than the one that yours was made from; see {1}",
+					p.file, strings.TrimSpace("plumbline changes "+dir)),
 			)
 		}
 	}
 	for _, each := range g.others {
 		list = append(list, each.olderThanTheirs()...)
+		list = append(list, g.missingIn(each)...)
 	}
 	return append(list, g.olderThanTheirs()...)
+}
+
+// missingIn tells what a shop wrote in the guide's own language alone: chapters, which are
+// shown as they are, and what it adds to built-in chapters, which is left out, because nobody
+// reads two languages in one chapter.
+func (g *Guide) missingIn(other *Guide) (list []words.Text) {
+	folder := strings.TrimSuffix(other.within, "/")
+	var pages []string
+	for _, p := range g.pages {
+		if to := other.byPath[p.Path]; p.local && to != nil && to.local && to.said == nil {
+			pages = append(pages, p.Path)
+		}
+	}
+	if len(pages) > 0 {
+		list = append(list, told.Of("{0}: not translated, so shown as you wrote it: {1}; a translation stands in {0}/",
+			folder, listed(pages)))
+	}
+	for _, p := range g.layers.paths {
+		_, said := other.layers.local[p]
+		if s := g.layers.local[p]; s.local && strings.HasSuffix(p, additionEnding) && !said {
+			list = append(list, told.Of("{0}: what {1} adds is left out there; write {0}/{2} to add it", folder,
+				s.file, p))
+		}
+	}
+	return list
 }
 
 // olderThanTheirs tells of each translated chapter whose original has changed since, and of
@@ -96,8 +125,21 @@ func builtIn(name string) (p string, text []byte, err error) {
 		}
 		return nil
 	})
-	return "", nil, told.Wrong("there is no built-in chapter “{0}”, {1}", name,
-		meant(strings.TrimSuffix(p, ".md"), known, told.Of("write it as part/chapter, like saddle/height")))
+	remedy := told.Of("write it as part/chapter, like saddle/height; the address of its page has both")
+	if near := nearestChapter(strings.TrimSuffix(p, ".md"), known); near != "" {
+		remedy = told.Of("did you mean “{0}”?", near)
+	}
+	return "", nil, told.Wrong("there is no built-in chapter “{0}”, {1}", name, remedy)
+}
+
+// nearestChapter is the chapter that somebody most likely meant: one of that file name in any
+// part, before one that is spelled nearly so. Translations come last.
+func nearestChapter(name string, known []string) string {
+	slices.SortStableFunc(known, func(a, b string) int { return strings.Count(a, "/") - strings.Count(b, "/") })
+	if i := slices.IndexFunc(known, func(k string) bool { return path.Base(k) == name }); i >= 0 {
+		return known[i]
+	}
+	return measure.NearestName(name, known)
 }
 
 // AdoptChapters copies chapters of the built-in guide into the folder dir, where they

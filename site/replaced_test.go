@@ -21,7 +21,7 @@ func TestAReplacedChapterRemembersItsOriginal(t *testing.T) {
 	assert.Equal(t, []string{file, filepath.Join(dir, "feet", "shoe-size.md")}, wrote)
 	g, bad := Load(dir)
 	require.Empty(t, lines(bad))
-	assert.Empty(t, g.News())
+	assert.Empty(t, newer(g))
 	list, err := Changes(dir, nil)
 	require.NoError(t, err)
 	require.Len(t, list, 2)
@@ -43,8 +43,9 @@ func TestAReplacedChapterRemembersItsOriginal(t *testing.T) {
 	require.Empty(t, lines(bad))
 	assert.Equal(
 		t,
-		[]string{filepath.ToSlash(file) + ": the built-in chapter is newer than the one that yours was made from"},
-		news(g),
+		[]string{filepath.ToSlash(file) + ": the built-in chapter is newer than the one that yours was made from; " +
+			"see plumbline changes shop"},
+		newer(g),
 	)
 	list, err = Changes(dir, nil)
 	require.NoError(t, err)
@@ -69,7 +70,7 @@ func TestAReplacedChapterRemembersItsOriginal(t *testing.T) {
 	require.NoError(t, Caught(dir, "saddle/tilt"))
 	g, bad = Load(dir)
 	require.Empty(t, lines(bad))
-	assert.Empty(t, g.News())
+	assert.Empty(t, newer(g))
 }
 
 func TestCopyingWritesNothingOver(t *testing.T) {
@@ -88,4 +89,14 @@ func TestCopyingWritesNothingOver(t *testing.T) {
 		bad,
 		"shop/saddle/ours.md:6:11: there is no built-in chapter “saddle/ours.md” that this could replace",
 	)
+}
+
+// newer are the lines of a guide's news that tell of a newer built-in chapter.
+func newer(g *Guide) (list []string) {
+	for _, line := range news(g) {
+		if strings.Contains(line, "newer") {
+			list = append(list, line)
+		}
+	}
+	return list
 }

@@ -90,7 +90,8 @@ func (x section) warns() bool {
 // hidden are the entries of “hide” that speak of a chapter.
 func (g *Guide) hidden(name string) (list []item) {
 	for _, h := range g.hide {
-		if chapter, _, _ := strings.Cut(h.text, "#"); chapter == name {
+		// What names no section is told elsewhere.
+		if chapter, heading, _ := strings.Cut(h.text, "#"); chapter == name && heading != "" {
 			list = append(list, h)
 		}
 	}

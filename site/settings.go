@@ -206,7 +206,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 		case "languages":
 			s.languages = y.list(e)
 		case "leave_out":
-			s.leaveOut = y.list(e)
+			s.leaveOut = y.chapters(e)
 			s.LeftOut = texts(s.leaveOut)
 		case "parts":
 			s.Parts = y.outlines(e, titles)
@@ -215,7 +215,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 		case "add":
 			added = y.additions(e)
 		case "path":
-			s.steps, s.stepsFile = y.list(e), y.file
+			s.steps, s.stepsFile = y.chapters(e), y.file
 			s.Path = texts(s.steps)
 		case "request":
 			s.asking = y.request(e.value, false)
@@ -258,21 +258,32 @@ func (s *settings) add(added []outline) {
 func (y *yamlReader) additions(e entry) (list []outline) {
 	for _, part := range y.mapping(e.value, told.Of("“add”")) {
 		o := outline{Key: part.key, at: part.at, file: y.file}
-		if _, ok := part.value.(*ast.SequenceNode); ok {
-			o.chapters = y.list(part)
-		} else {
+		switch part.value.(type) {
+		case *ast.MappingNode, *ast.MappingValueNode:
 			for _, x := range y.mapping(part.value, told.Of("what is added to “{0}”", part.key)) {
 				switch {
 				case !y.known(x, "title", "chapters"):
 				case x.key == "title":
 					o.Title = y.text(x)
 				default:
-					o.chapters = y.list(x)
+					o.chapters = y.chapters(x)
 				}
 			}
+		default:
+			o.chapters = y.chapters(part)
 		}
 		o.Chapters = texts(o.chapters)
 		list = append(list, o)
+	}
+	return list
+}
+
+// chapters reads a list of chapters. Their files end in .md, and who writes that too means
+// the same.
+func (y *yamlReader) chapters(e entry) []item {
+	list := y.list(e)
+	for i := range list {
+		list[i].text = strings.TrimSuffix(list[i].text, ".md")
 	}
 	return list
 }
@@ -290,7 +301,7 @@ func (y *yamlReader) outlines(e entry, titles []outline) []outline {
 			case e.key == "title":
 				o.Title = y.text(e)
 			default:
-				o.chapters = y.list(e)
+				o.chapters = y.chapters(e)
 				o.Chapters = texts(o.chapters)
 			}
 		}

@@ -44,8 +44,8 @@ func TestTwentyMistakesGiveTwentyMessages(t *testing.T) {
 		"shop/guide.yaml:4:1: the key “langauge” is not known here, did you mean “language”?",
 		"shop/guide.yaml:5:18: “#ffdd00” is for what the reader sets",
 		"shop/guide.yaml:6:7: there is no file “logo.svg” in your folder",
-		"shop/guide.yaml:7:13: leave_out names “saddle/hieght”, which is no chapter of the guide, did you mean " +
-			"“saddle/height”?",
+		"shop/guide.yaml:7:13: leave_out names “saddle/hieght”, which is no chapter and no part of the guide, did " +
+			"you mean “saddle/height”?",
 		"shop/guide.yaml:8:14: there is no file for “iis”, write apache or headers",
 		"shop/guide.yaml:10:40: there is no page “shop/gone.md”",
 		"shop/style.css: pages, scripts and styles of your own are not used",

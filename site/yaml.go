@@ -197,6 +197,11 @@ type item struct {
 // list reads a list of single values.
 func (y *yamlReader) list(e entry) []item {
 	seq, ok := e.value.(*ast.SequenceNode)
+	if _, none := e.value.(*ast.NullNode); none {
+		y.mistake(e.at, told.Of("the list “{0}” is empty", e.key),
+			told.Of("write its entries in [ ], or take the key out"))
+		return nil
+	}
 	if !ok {
 		y.mistake(e.value.GetToken(), told.Of("“{0}” must be a list", e.key),
 			told.Of("write [{0}], or one value a line after a dash", e.value.GetToken().Value))

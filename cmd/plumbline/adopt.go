@@ -2,6 +2,8 @@ package main
 
 import (
 	"fmt"
+	"os"
+	"path/filepath"
 
 	"plumbline/calculators/words"
 	"plumbline/site"
@@ -39,7 +41,7 @@ func (a *adopt) Run(s streams) error {
 		fmt.Fprintln(s.out, name)
 	}
 	if err != nil {
-		return refusal{statusNo, told.Of("{0}.", err)}
+		return refusal{statusNo, ended(err)}
 	}
 	// What was given on the command line stands in guide.yaml now, slips and all.
 	if _, mistakes := site.Load(a.Dir); len(mistakes) > 0 {
@@ -48,7 +50,7 @@ func (a *adopt) Run(s streams) error {
 			told.Of("{0}{1}", lines(mistakes), words.English("The folder is begun; mend this in it.")),
 		}
 	}
-	fmt.Fprintln(s.out, "\n"+s.say("Open guide.yaml and read it once. Then: {0}", "plumbline preview "+a.Dir))
+	fmt.Fprintln(s.out, "\n"+s.say("Open guide.yaml and read it once. Then: {0}", "plumbline preview "+typed(a.Dir)))
 	return nil
 }
 
@@ -66,7 +68,11 @@ func (a *adopt) copy(s streams) error {
 		fmt.Fprintln(s.out, name)
 	}
 	if err != nil {
-		return refusal{statusNo, told.Of("{0}.", err)}
+		return refusal{statusNo, ended(err)}
+	}
+	if _, err := os.Stat(filepath.Join(a.Dir, "guide.yaml")); err != nil {
+		fmt.Fprintln(s.out, "\n"+s.say("{0} has no guide.yaml yet; {1} adds one, with your name and contact.", a.Dir,
+			"plumbline adopt "+typed(a.Dir)))
 	}
 	fmt.Fprintln(
 		s.out,

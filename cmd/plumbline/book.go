@@ -21,7 +21,7 @@ import (
 
 // bookCommand is "plumbline book".
 type bookCommand struct {
-	Guide  string `arg:"" optional:"" type:"existingdir" help:"${publish_guide}"`
+	Guide  string `arg:"" optional:"" help:"${publish_guide}"`
 	Out    string `short:"o" default:"." placeholder:"DIR" help:"${book_out}"`
 	Record string `placeholder:"FILE" help:"${book_record}"`
 	Rider  string `placeholder:"NAME" help:"${book_rider}"`
@@ -31,6 +31,9 @@ type bookCommand struct {
 
 // Run writes the guide as a book.
 func (b *bookCommand) Run(s streams) error {
+	if err := s.folderThere(b.Guide); err != nil {
+		return err
+	}
 	s.speakAs(b.Guide)
 	own, problems, err := b.record()
 	if err != nil {

@@ -4,21 +4,23 @@ import (
 	"fmt"
 
 	"plumbline/site"
-	"plumbline/site/told"
 )
 
 // changesCommand is "plumbline changes".
 type changesCommand struct {
-	Guide string   `arg:"" type:"existingdir" help:"${changes_guide}"`
+	Guide string   `arg:"" help:"${changes_guide}"`
 	Done  []string `placeholder:"CHAPTER" help:"${changes_done}"`
 }
 
 // Run shows what is new in the built-in chapters that the shop has replaced.
 func (c *changesCommand) Run(s streams) error {
+	if err := s.folderThere(c.Guide); err != nil {
+		return err
+	}
 	s.speakAs(c.Guide)
 	for _, name := range c.Done {
 		if err := site.Caught(c.Guide, name); err != nil {
-			return refusal{statusNo, told.Of("{0}.", err)}
+			return refusal{statusNo, ended(err)}
 		}
 	}
 	list, err := site.Changes(c.Guide, s.reader())
@@ -37,7 +39,7 @@ func (c *changesCommand) Run(s streams) error {
 	}
 	if newer != "" {
 		fmt.Fprintln(s.out, "\n"+s.say("Take over into your chapter what you want, then: {0}",
-			"plumbline changes "+c.Guide+" --done "+newer))
+			"plumbline changes "+typed(c.Guide)+" --done "+newer))
 	}
 	return nil
 }

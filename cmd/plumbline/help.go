@@ -154,9 +154,6 @@ var usageErrors = []struct {
 	{regexp.MustCompile(`^(\S+?): expected \S+ value but got .*$`), "{0} needs a value behind it."},
 	{regexp.MustCompile(`^(\S+) must be one of (.*) but got "(.*)"$`), "{0} is “{2}”, and should be one of {1}."},
 	{regexp.MustCompile(`^(--\S+) and (--\S+) can't be used together$`), "{0} and {1} do not go together."},
-	{regexp.MustCompile(`^(\S+): stat (.*): no such file or directory$`), "there is no folder “{1}” for {0}."},
-	{regexp.MustCompile(`^(\S+): stat (.*): .*$`), "{0}: the folder “{1}” cannot be looked at."},
-	{regexp.MustCompile(`^(\S+): "(.*)" exists but is not a directory$`), "{0}: “{1}” is a file and no folder."},
 }
 
 // usageError tells what is wrong with a command line.

@@ -9,13 +9,17 @@ import (
 
 // hosting is "plumbline hosting".
 type hosting struct {
-	Server string `arg:"" help:"${hosting_server}"`
+	Server string `arg:"" optional:"" help:"${hosting_server}"`
 	Path   string `default:"/" placeholder:"/fit/" help:"${hosting_path}"`
 	Folder string `default:"/srv/guide" placeholder:"DIR" help:"${hosting_folder}"`
 }
 
 // Run prints settings for a web server.
 func (h *hosting) Run(s streams) error {
+	if h.Server == "" {
+		return refusal{statusUsage,
+			told.Of("name the server: nginx, caddy, apache, or storage for a host that only takes files.")}
+	}
 	text, err := site.Hosting(h.Server, h.Path, h.Folder, s.reader())
 	if err != nil {
 		return refusal{statusUsage, told.Of("{0}.", err)}

@@ -13,7 +13,7 @@ import (
 
 // preview is "plumbline preview".
 type preview struct {
-	Guide string `arg:"" optional:"" type:"existingdir" help:"${preview_guide}"`
+	Guide string `arg:"" optional:"" help:"${preview_guide}"`
 	At    string `placeholder:"HOST:PORT" help:"${preview_at}"`
 	Lan   bool   `help:"${preview_lan}"`
 }
@@ -22,6 +22,9 @@ type preview struct {
 func (p *preview) Run(s streams) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
+	if err := s.folderThere(p.Guide); err != nil {
+		return err
+	}
 	s.speakAs(p.Guide)
 	o := site.Options{Reader: s.reader(), Log: func(line string) { fmt.Fprintln(s.out, line) }}
 	if !p.Lan {

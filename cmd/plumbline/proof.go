@@ -11,12 +11,15 @@ import (
 
 // proof is "plumbline proof".
 type proof struct {
-	Guide string `arg:"" optional:"" type:"existingdir" help:"${proof_guide}"`
+	Guide string `arg:"" optional:"" help:"${proof_guide}"`
 	SARIF string `name:"sarif" placeholder:"FILE" help:"${proof_sarif}"`
 }
 
 // Run prints what an editor would remark. The status is 1 where there is an error.
 func (p *proof) Run(s streams) error {
+	if err := s.folderThere(p.Guide); err != nil {
+		return err
+	}
 	s.speakAs(p.Guide)
 	remarks, err := site.Proof(p.Guide)
 	if err != nil {

@@ -15,7 +15,7 @@ import (
 
 // publish is "plumbline publish".
 type publish struct {
-	Guide string `arg:"" optional:"" type:"existingdir" help:"${publish_guide}"`
+	Guide string `arg:"" optional:"" help:"${publish_guide}"`
 	Out   string `short:"o" required:"" placeholder:"DIR" help:"${publish_out}"`
 }
 
@@ -23,6 +23,9 @@ type publish struct {
 func (p *publish) Run(s streams) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
+	if err := s.folderThere(p.Guide); err != nil {
+		return err
+	}
 	debug.SetMemoryLimit(site.Memory)
 	s.speakAs(p.Guide)
 	guide, mistakes := site.Load(p.Guide)
@@ -38,12 +41,16 @@ func (p *publish) Run(s streams) error {
 	); err != nil {
 		return err
 	}
-	for _, news := range guide.News() {
-		fmt.Fprintln(s.out, s.say("{0}; see {1}", news, "plumbline changes "+p.Guide))
+	for _, news := range guide.News(typed(p.Guide)) {
+		fmt.Fprintln(s.out, news.Say(s.reader()))
+	}
+	preview := "plumbline preview " + typed(p.Guide)
+	if p.Guide == "" {
+		preview = "plumbline preview (make preview)"
 	}
 	fmt.Fprintf(s.out, "\n%s\n%s\n", s.say("Open {0}: the pages read without a server.",
-		strings.TrimRight(p.Out, "/")+"/index.html"), s.say("To compute with your own numbers, run plumbline preview "+
-		"(make preview), or put the folder on any web server."))
+		strings.TrimRight(p.Out, "/")+"/index.html"),
+		s.say("To compute with your own numbers, run {0}, or put the folder on any web server.", preview))
 	return nil
 }
 
