@@ -28,7 +28,7 @@ var sections = []section{
 	{"feet", feet.Calculators(), feet.Figures()},
 	{"saddle", saddle.Calculators(), saddle.Figures()},
 	{"cockpit", cockpit.Calculators(), cockpit.Figures()},
-	{"finish", finish.Calculators(), finish.Figures()},
+	{"finish", finish.Calculators(), nil},
 }
 
 var all, figures = listed()
@@ -70,7 +70,8 @@ func Figures() []*calculators.Illustration { return figures }
 // Pictures returns those and the pictures that no number of a reader changes. The
 // engine does not call it, so that the linker leaves those out.
 func Pictures() []*calculators.Illustration {
-	return slices.Concat(figures, start.Stills(), frame.Stills(), saddle.Stills(), cockpit.Stills())
+	return slices.Concat(figures, start.Stills(), frame.Stills(), saddle.Stills(), cockpit.Stills(),
+		finish.Stills())
 }
 
 // Named returns the calculator of that name, or nil.

@@ -6,8 +6,10 @@ import (
 	"plumbline/calculators/words"
 )
 
-// Figures are the section's standing figures.
-func Figures() []*calculators.Illustration { return []*calculators.Illustration{TestLoop()} }
+// Stills are the section's standing figures, which no number of a reader changes.
+func Stills() []*calculators.Illustration {
+	return []*calculators.Illustration{TestLoop(), WarningSigns(), WhatToSay()}
+}
 
 // stretch is one part of the test loop: what to ask there, and where it ends. Distances
 // are shares of the loop, heights shares of its highest point.

@@ -4,6 +4,6 @@ import "plumbline/calculators"
 
 // Figures are the section's standing figures.
 func Figures() []*calculators.Illustration {
-	return []*calculators.Illustration{AnnotatedResult(), BonesOnSaddles(),
+	return []*calculators.Illustration{BonesOnSaddles(),
 		Knee().Moving(kneeMotion()), Dropper().Moving(dropperMotion())}
 }

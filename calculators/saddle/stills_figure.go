@@ -11,7 +11,7 @@ import (
 // catalog.Pictures.
 func Stills() []*calculators.Illustration {
 	return []*calculators.Illustration{
-		RailsAndClamp(), TwoBolts(),
+		AnnotatedResult(), RailsAndClamp(), TwoBolts(),
 		{Name: "tape-on-the-post", Draw: tapeOnThePost},
 		{Name: "hips-rock", Draw: hipsRock},
 		{Name: "flat-and-curved", Draw: flatAndCurved},
