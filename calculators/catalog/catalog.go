@@ -70,7 +70,7 @@ func Figures() []*calculators.Illustration { return figures }
 // Pictures returns those and the pictures that no number of a reader changes. The
 // engine does not call it, so that the linker leaves those out.
 func Pictures() []*calculators.Illustration {
-	return slices.Concat(figures, start.Stills(), frame.Stills(), saddle.Stills(), cockpit.Stills(),
+	return slices.Concat(figures, start.Stills(), frame.Stills(), feet.Stills(), saddle.Stills(), cockpit.Stills(),
 		finish.Stills())
 }
 

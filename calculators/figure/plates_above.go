@@ -94,8 +94,10 @@ var clippedIn = Scenery{Name: "The left shoe from above, clipped in with no foot
 var shoeHeel = drawing.Polar(drawnCleatOut, -195)
 
 // armAbove is the right crank from above, level, its pedal forward.
-var armAbove = Scenery{Name: "The right crank from above, level and pointing forward, with a straightedge along its " +
-	"outer face at the pedal",
+var armAbove = Scenery{
+	Ruled: true,
+	Name: "The right crank from above, level and pointing forward, with a straightedge along its " +
+		"outer face at the pedal",
 	Frame: func(Build) (low, high Point) { return Point{X: -70, Y: -120}, Point{X: 230, Y: 240} },
 	Marks: func(Build) []drawing.Mark {
 		return []drawing.Mark{
@@ -106,13 +108,17 @@ var armAbove = Scenery{Name: "The right crank from above, level and pointing for
 				Rb: 10},
 			tube(91, -40, 91, 215, 3, 3),
 		}
-	}}
+	},
+}
 
 // rearAbove is the rear of a bike from above, forward upwards: the crank axle at the
 // origin, the rear axle behind it.
 func rearAbove(low, high Point) Scenery {
-	return Scenery{Name: "The rear of a bike from above, forward upwards: crank axle, chainstays, wheel and axle",
-		Frame: func(Build) (Point, Point) { return low, high }, Marks: func(Build) []drawing.Mark {
+	return Scenery{
+		Ruled: true,
+		Name:  "The rear of a bike from above, forward upwards: crank axle, chainstays, wheel and axle",
+		Frame: func(Build) (Point, Point) { return low, high },
+		Marks: func(Build) []drawing.Mark {
 			const axle = -437
 			m := []drawing.Mark{
 				drawing.Limb{Role: drawing.Ink, Fill: drawing.Wash, A: Point{Y: -95}, B: Point{Y: -780}, Ra: 30,
@@ -134,7 +140,8 @@ func rearAbove(low, high Point) Scenery {
 					Y: -500},
 					Ra: 5, Rb: 5},
 				drawing.Axis{Role: drawing.Soft, A: Point{Y: 40}, B: Point{Y: -560}})
-		}}
+		},
+	}
 }
 
 // abovePlates are what is taken on feet, shoes, cranks and rear end from above.

@@ -195,7 +195,7 @@ func barPlates() []Plate {
 
 // cranks are both cranks from the front with a pedal and a shoe on it, drawn by eye:
 // the widths are those of an ordinary bike.
-var cranks = Scenery{Name: "Both cranks from behind, one up and one down, with a pedal and the shoe on it",
+var cranks = Scenery{Ruled: true, Name: "Both cranks from behind, one up and one down, with a pedal and the shoe on it",
 	Marks: func(Build) []drawing.Mark {
 		tube := func(ax, ay, bx, by, half float64) drawing.Mark {
 			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: ax, Y: ay}, B: Point{X: bx,
@@ -223,7 +223,7 @@ var cranks = Scenery{Name: "Both cranks from behind, one up and one down, with a
 	}}
 
 // pedalAlone is the lower crank's end with its pedal.
-var pedalAlone = Scenery{Name: "A crank’s end with its pedal and the shoe on it, from behind",
+var pedalAlone = Scenery{Ruled: true, Name: "A crank’s end with its pedal and the shoe on it, from behind",
 	Marks: func(b Build) []drawing.Mark {
 		return append(cranks.Marks(b)[5:], drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet,
 			A: Point{X: 78, Y: -190}, B: Point{X: 78, Y: -80}, Ra: 10, Rb: 11},
@@ -273,7 +273,7 @@ func footPlates() []Plate {
 		part(measure.SoleHeight, pedalAlone, UprightWay, spot("the face on the pedal", 122, -160),
 			spot("the skin", 122, -142), -120),
 		part(measure.PedalSpacer, pedalAlone, LevelWay, spot("the crank", 88, -170), spot("the pedal’s shoulder",
-			92, -170), -50),
+			92, -170), -70),
 		part(measure.PedalThread, pedalOut, LevelWay, spot("the thread’s end", 0, 0), spot("the shoulder", 16, 0), 30),
 		part(measure.CleatBehindBall, plan, LevelWay, spot("the middle of the inner ball joint", 195, 41),
 			spot("the pedal’s spindle", 181, 41), 70),
@@ -293,21 +293,29 @@ var straightAhead = spot("straight ahead", 292, 76)
 
 // The shoe of the plates from below or above, with what lies on it.
 var (
-	plan = Scenery{Name: "A foot from above with the pedal’s spindle under it", Marks: func(Build) []drawing.Mark {
-		return append(FootPlan(drawnSole), drawing.Axis{Role: drawing.Ink, A: Point{X: 181, Y: -70},
-			B: Point{X: 181, Y: 90}})
-	}}
-	cleat = Scenery{Name: "A shoe with its cleat, the bike’s side upwards", Marks: func(Build) []drawing.Mark {
-		slot := func(y float64) drawing.Mark {
-			return drawing.Limb{Role: drawing.Soft, A: Point{X: 160, Y: y}, B: Point{X: 202, Y: y}, Ra: 3, Rb: 3}
-		}
-		return append([]drawing.Mark{outline(drawnSole.Length)}, slot(-8), slot(8), drawing.Axis{Role: drawing.Soft,
-			A: Point{X: 140}, B: Point{X: 222}},
-			drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Closed: true, Points: []Point{{X: 164, Y: -10},
-				{X: 198, Y: -4}, {X: 198, Y: 16}, {X: 164, Y: 22}}},
-			drawing.Axis{Role: drawing.Ink, A: Point{X: 150, Y: 6}, B: Point{X: 212, Y: 6}})
-	}}
-	shoeAbove = Scenery{Name: "A shoe from above with the foot in it, its heel against a wall",
+	plan = Scenery{
+		Ruled: true,
+		Name:  "A foot from above with the pedal’s spindle under it",
+		Marks: func(Build) []drawing.Mark {
+			return append(FootPlan(drawnSole), drawing.Axis{Role: drawing.Ink, A: Point{X: 181, Y: -70},
+				B: Point{X: 181, Y: 90}})
+		},
+	}
+	cleat = Scenery{
+		Ruled: true,
+		Name:  "A shoe with its cleat, the bike’s side upwards",
+		Marks: func(Build) []drawing.Mark {
+			slot := func(y float64) drawing.Mark {
+				return drawing.Limb{Role: drawing.Soft, A: Point{X: 160, Y: y}, B: Point{X: 202, Y: y}, Ra: 3, Rb: 3}
+			}
+			return append([]drawing.Mark{outline(drawnSole.Length)}, slot(-8), slot(8), drawing.Axis{Role: drawing.Soft,
+				A: Point{X: 140}, B: Point{X: 222}},
+				drawing.Line{Role: drawing.Ink, Pen: drawing.Wide, Closed: true, Points: []Point{{X: 164, Y: -10},
+					{X: 198, Y: -4}, {X: 198, Y: 16}, {X: 164, Y: 22}}},
+				drawing.Axis{Role: drawing.Ink, A: Point{X: 150, Y: 6}, B: Point{X: 212, Y: 6}})
+		},
+	}
+	shoeAbove = Scenery{Ruled: true, Name: "A shoe from above with the foot in it, its heel against a wall",
 		Marks: func(Build) []drawing.Mark {
 			outer := outline(292)
 			outer.Role, outer.Fill = drawing.Ink, drawing.Sheet
@@ -332,7 +340,7 @@ const (
 )
 
 // postAlone is a dropper post out of the frame.
-var postAlone = Scenery{Name: "A dropper post, fully up, from the side",
+var postAlone = Scenery{Ruled: true, Name: "A dropper post, fully up, from the side",
 	Frame: func(Build) (low, high Point) {
 		return Point{X: -260, Y: -490}, Point{X: 260,
 			Y: 50}
@@ -354,7 +362,7 @@ var postAlone = Scenery{Name: "A dropper post, fully up, from the side",
 	}}
 
 // postTop is its upper end.
-var postTop = Scenery{Name: "The upper end of a seat post from the side", Marks: postAlone.Marks,
+var postTop = Scenery{Ruled: true, Name: "The upper end of a seat post from the side", Marks: postAlone.Marks,
 	Frame: func(Build) (low, high Point) { return Point{X: -150, Y: -140}, Point{X: 150, Y: 70} }}
 
 // inFrame is the seat tube cut open, the post out, with what stops a rod.
@@ -433,7 +441,7 @@ func saddlePlates() []Plate {
 		part(measure.RailShift, saddleSide, LevelWay, onSaddle("the middle of the marked zone", -5, -stack),
 			onSaddle("the middle of the clamp", 14, -stack), -60),
 		part(measure.PostOffset, postTop, LevelWay, onPost("the post’s centre line", 0, 0),
-			onPost("the middle of the rail clamp", 0, -10), 45),
+			onPost("the middle of the rail clamp", 0, -10), 80),
 		part(measure.FreeDepth, inFrame, UprightWay, spot("the tube’s top edge", 19, 0),
 			spot("the first obstacle", 13, -282), 60),
 		whole, above,

@@ -97,10 +97,37 @@ func legLength(q *measure.Quantity, p figure.Person, f *drawing.Figure) {
 			f.Add(helping(from.Plus(at(8, 0)), 155, true)...)
 		}
 		f.Add(figure.Landmark(from, 26), figure.Landmark(to, 26))
+		ends := [2]legEnd{endOf(s, from), endOf(s, to)}
+		drawn := f.Marks
+		for _, end := range ends {
+			f.Details = append(
+				f.Details,
+				drawing.Detail{At: end.at, Radius: 115, Caption: words.Of(end.name), Of: drawn},
+			)
+		}
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: from, B: to, Offset: -280, Text: words.Of("{0}",
 			q.Amount(to.Minus(from).Length()))})
 	}
 	frame(f, -560, -80, 620, p.Hip+180)
+}
+
+// legEnd is a bony point, or the floor, with its name.
+type legEnd struct {
+	at   drawing.Point
+	name words.English
+}
+
+// endOf names an end of a length of the leg.
+func endOf(s figure.Pose, at drawing.Point) legEnd {
+	switch at {
+	case s.Hip:
+		return legEnd{at, "the knob of the hip"}
+	case s.Knee:
+		return legEnd{at, "the bump outside the knee"}
+	case s.Ankle:
+		return legEnd{at, "the outer ankle knob"}
+	}
+	return legEnd{at, "the floor"}
 }
 
 // helping is a helper's hand whose fingertips are at a place and point a way, degrees: a
