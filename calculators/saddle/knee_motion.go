@@ -1,6 +1,8 @@
 package saddle
 
 import (
+	"slices"
+
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
@@ -53,6 +55,11 @@ func besideKneeAt(v calculators.Values, r *calculators.Result, at float64) drawi
 	low := figure.Point{X: 650, Y: -float64(v.Of(measure.CrankLength))}
 	high := figure.Point{X: low.X + 720, Y: max(0.75*height, 300)}
 	p, marks := kneePlot(v, r, rider, ok, low, high)
+	// The plot is small here: its axes are labelled, and nothing in it.
+	marks = slices.DeleteFunc(marks, func(m drawing.Mark) bool {
+		l, is := m.(drawing.Label)
+		return is && l.Role == drawing.Ink
+	})
 	if pose, reaches := rider.At(height, at); ok && reaches {
 		marks = append(marks, drawing.Circle{Role: drawing.Hot, Fill: drawing.Solid, Centre: p.At(at, pose.KneeBend),
 			Radius: 20})
