@@ -1,6 +1,10 @@
 package site
 
 import (
+	"slices"
+
+	"golang.org/x/text/language"
+
 	"plumbline/calculators/words"
 	"plumbline/site/catalogue"
 )
@@ -9,25 +13,43 @@ import (
 // the program speaks it; nil, who reads English, in every other case. Mistakes are told in
 // that language, so nothing but the settings is read, and no mistake in them matters here.
 func ReaderOf(overlayDir string) *words.Reader {
+	var r *words.Reader
+	inSettings(overlayDir, "language", func(y *yamlReader, e entry) { r = SpeakerOf(y.raw(e)) })
+	return r
+}
+
+// LanguagesOf are the languages that a shop's folder says it is published in.
+func LanguagesOf(overlayDir string) (tags []string) {
+	inSettings(overlayDir, "language", func(y *yamlReader, e entry) { tags = append(tags, y.raw(e)) })
+	inSettings(overlayDir, "languages", func(y *yamlReader, e entry) { tags = append(tags, texts(y.list(e))...) })
+	slices.Sort(tags)
+	tags = slices.Compact(tags)
+	return slices.DeleteFunc(tags, func(tag string) bool {
+		_, err := language.Parse(tag)
+		return err != nil
+	})
+}
+
+// inSettings hands over what the settings of a shop's folder have under a key.
+func inSettings(overlayDir, key string, found func(y *yamlReader, e entry)) {
 	if overlayDir == "" {
-		return nil
+		return
 	}
 	root, err := openFolder(overlayDir)
 	if err != nil {
-		return nil
+		return
 	}
 	defer root.Close()
 	text, err := root.ReadFile(settingsFile)
 	if err != nil {
-		return nil
+		return
 	}
 	y := &yamlReader{file: settingsFile}
 	for _, e := range y.root(text) {
-		if e.key == "language" {
-			return SpeakerOf(y.raw(e))
+		if e.key == key {
+			found(y, e)
 		}
 	}
-	return nil
 }
 
 // SpeakerOf is who reads a language of the program, nil for English and for one that it

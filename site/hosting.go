@@ -6,6 +6,9 @@ import (
 	"path"
 	"slices"
 	"strings"
+	"sync"
+
+	"golang.org/x/text/language"
 
 	"plumbline/calculators/words"
 	"plumbline/content"
@@ -27,26 +30,43 @@ const (
 	keepForGood = "public, max-age=31536000, immutable"
 )
 
-// areas are those of a guide, the particular ones first. The last is all the rest. Each
-// language of the built-in guide has calculators for other pages in its own folder.
-var areas = slices.Concat([]area{{under: "assets/", keep: keepForGood}}, foreignAreas(), []area{{keep: keepAsking}})
-
-func foreignAreas() (list []area) {
-	folders := []string{""}
-	said, _ := fs.Glob(content.Files, "*/"+settingsFile) // the pattern is a good one
-	for _, p := range said {
-		folders = append(folders, path.Dir(p)+"/")
-	}
-	for _, in := range folders {
+// areas are those of a guide, the particular ones first. The last is all the rest. Each of
+// its languages has calculators for other pages in its own folder; those of the built-in
+// guide are always named, so that the settings hold when one is added.
+func areas(languages []string) []area {
+	languages = slices.Concat(languages, builtInFolders())
+	slices.Sort(languages)
+	list := []area{{under: "assets/", keep: keepForGood}}
+	for _, tag := range append([]string{""}, slices.Compact(languages)...) {
+		in := ""
+		if tag != "" {
+			in = tag + "/"
+		}
 		list = append(list, area{under: in + embedFolder, keep: keepAsking, foreign: true},
 			area{under: in + elementURL, keep: keepAsking, foreign: true})
 	}
-	return list
+	return append(list, area{keep: keepAsking})
 }
 
-// areaOf is the area of a path.
+// builtInFolders are the folders of the built-in guide’s other languages.
+var builtInFolders = sync.OnceValue(func() (list []string) {
+	said, _ := fs.Glob(content.Files, "*/"+settingsFile) // the pattern is a good one
+	for _, p := range said {
+		list = append(list, path.Dir(p))
+	}
+	return list
+})
+
+// areaOf is the area of a path. Whatever folder is named like a language is taken for one.
 func areaOf(p string) area {
-	return areas[slices.IndexFunc(areas, func(a area) bool {
+	var languages []string
+	if folder, _, ok := strings.Cut(p, "/"); ok {
+		if tag, err := language.Parse(folder); err == nil && tag != language.Und {
+			languages = append(languages, folder)
+		}
+	}
+	list := areas(languages)
+	return list[slices.IndexFunc(list, func(a area) bool {
 		return a.under == "" || p == a.under || strings.HasSuffix(a.under, "/") && strings.HasPrefix(p, a.under)
 	})]
 }
@@ -72,6 +92,7 @@ type host struct {
 	mount  string        // path on the server, with a slash at both ends
 	folder string        // on its disk, without a slash at the end
 	reader *words.Reader // of the comments
+	areas  []area
 }
 
 // comment writes a text as comments.
@@ -87,8 +108,8 @@ func Hosts() []string { return []string{"nginx", "caddy", "apache", "storage"} }
 
 // Hosting returns the settings with which a web server sends a guide as it should be
 // sent. mount is the path of the guide on the server, like /fit/, and folder where it
-// lies there.
-func Hosting(server, mount, folder string, r *words.Reader) (string, error) {
+// lies there; languages are those of the guide.
+func Hosting(server, mount, folder string, r *words.Reader, languages ...string) (string, error) {
 	write, ok := hosts[server]
 	if !ok {
 		return "", told.Wrong("there is nothing about “{0}” here; the servers are {1}", server, listed(Hosts()))
@@ -105,7 +126,7 @@ func Hosting(server, mount, folder string, r *words.Reader) (string, error) {
 			)
 		}
 	}
-	return write(host{mount, strings.TrimRight(folder, "/"), r}), nil
+	return write(host{mount, strings.TrimRight(folder, "/"), r, areas(languages)}), nil
 }
 
 // endings are the endings of files with their types, sorted.
@@ -127,7 +148,7 @@ func nginx(h host) string {
 			"ngx_brotli (Debian: libnginx-mod-http-brotli-static) and take the # away before brotli_static.",
 	)
 	fmt.Fprintf(&b, "\nlocation = %s.plumbline { return 404; }\n", h.mount)
-	for _, a := range areas {
+	for _, a := range h.areas {
 		match := "^~ " + h.mount + a.under
 		at := h.folder + "/" + a.under
 		if a.under != "" && !strings.HasSuffix(a.under, "/") {
@@ -159,7 +180,7 @@ func caddy(h host) string {
 			p += "*"
 		}
 		fmt.Fprintf(&b, "%s {\n\tpath %s\n", name, p)
-		for _, other := range areas[:i] {
+		for _, other := range h.areas[:i] {
 			if a.under == "" {
 				star := ""
 				if strings.HasSuffix(other.under, "/") {
@@ -171,7 +192,7 @@ func caddy(h host) string {
 		b.WriteString("}\n")
 		return name
 	}
-	for i, a := range areas {
+	for i, a := range h.areas {
 		name := matcher(a, i)
 		fmt.Fprintf(&b, "header %s {\n", name)
 		for _, x := range append(a.sent(), [2]string{"Cache-Control", a.keep}) {
@@ -197,7 +218,7 @@ func caddy(h host) string {
 	fmt.Fprintf(&b, "handle_errors {\n\t@lost expression "+
 		"`{err.status_code} == 404 && {http.request.orig_uri.path}.startsWith(\"%s\")`\n"+
 		"\thandle @lost {\n\t\theader Content-Type \"%s\"\n", h.mount, kinds[".html"])
-	for _, x := range append(areas[len(areas)-1].sent(), [2]string{"Cache-Control", keepAsking}) {
+	for _, x := range append(h.areas[len(h.areas)-1].sent(), [2]string{"Cache-Control", keepAsking}) {
 		fmt.Fprintf(&b, "\t\theader %s \"%s\"\n", x[0], x[1])
 	}
 	fmt.Fprintf(&b, "\t\troot * %s\n\t\trewrite * /%s\n\t\tfile_server\n\t}\n}\n", h.folder, lostURL)
@@ -256,8 +277,8 @@ RemoveEncoding .br .gz
 </FilesMatch>
 
 `)
-	for i := len(areas) - 1; i >= 0; i-- { // the particular ones have the last word
-		a := areas[i]
+	for i := len(h.areas) - 1; i >= 0; i-- { // the particular ones have the last word
+		a := h.areas[i]
 		pattern := "^" + h.mount + a.under
 		if a.under != "" && !strings.HasSuffix(a.under, "/") {
 			pattern += "(\\.br|\\.gz)?$"
@@ -288,22 +309,22 @@ func storage(h host) string {
 			"guide works "+
 			"too: each page carries its policy in itself.",
 	)
-	return b.String() + headersFile(h.mount)
+	return b.String() + h.headersFile()
 }
 
 // headersFile is a list of headers by path, as several hosts of files read it. Where two
 // paths fit, both count, so what differs between the areas is left out but for how long a
 // file is kept; the policy stands in the pages too.
-func headersFile(mount string) string {
-	all, some := areas[0].sent(), areas[1].sent()
+func (h host) headersFile() string {
+	all, some := h.areas[0].sent(), h.areas[1].sent()
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s*\n", mount)
+	fmt.Fprintf(&b, "%s*\n", h.mount)
 	for i, x := range all {
 		if x == some[i] {
 			fmt.Fprintf(&b, "  %s: %s\n", x[0], x[1])
 		}
 	}
-	fmt.Fprintf(&b, "\n%s%s*\n  Cache-Control: %s\n", mount, areas[0].under, areas[0].keep)
+	fmt.Fprintf(&b, "\n%s%s*\n  Cache-Control: %s\n", h.mount, h.areas[0].under, h.areas[0].keep)
 	return b.String()
 }
 
@@ -316,9 +337,10 @@ func (g *Guide) hostFile(name string) file {
 	if mount == "./" {
 		mount = "/"
 	}
-	text := headersFile(mount)
+	h := host{mount: mount, reader: g.reader, areas: areas(g.top().Spoken()[1:])}
+	text := h.headersFile()
 	if name == "apache" {
-		text = apache(host{mount: mount, reader: g.reader})
+		text = apache(h)
 	}
 	return file{path: hostFiles[name], data: []byte(text)}
 }

@@ -41,7 +41,7 @@ func (g *Guide) fillHosting(v *view) {
 		mount = "/"
 	}
 	for _, name := range Hosts() {
-		text, err := Hosting(name, mount, hostFolder, g.reader)
+		text, err := Hosting(name, mount, hostFolder, g.reader, g.top().Spoken()[1:]...)
 		if err != nil {
 			continue // an address with letters that settings read as something else: none can be shown
 		}

@@ -138,7 +138,7 @@ func sendsTheSame(t *testing.T, dir, base string, codings ...string) {
 			}
 			assert.Equal(t, want.Code, got.StatusCode, at)
 			names := []string{"Content-Type", "Cache-Control"}
-			for _, x := range areas[0].sent() {
+			for _, x := range areas(nil)[0].sent() {
 				names = append(names, x[0])
 			}
 			if want.Code == http.StatusOK {
@@ -268,4 +268,23 @@ func TestFilesForHostsAreWrittenOnRequest(t *testing.T) {
 	_, bad = shopOver(map[string]string{"guide.yaml": "host_files: [iis]\n"})
 	wantMistake(t, bad, "there is no file for “iis”, write apache or headers")
 	assert.NotContains(t, built(t, demo(t)), "_headers")
+}
+
+// TestALanguageOfAShopsOwnMayStandElsewhereToo: calculators on other pages, in a language that
+// the built-in guide does not have.
+func TestALanguageOfAShopsOwnMayStandElsewhereToo(t *testing.T) {
+	assert.True(t, areaOf("fr/embed/saddle-height.html").foreign)
+	assert.True(t, areaOf("pt-BR/"+elementURL).foreign)
+	assert.False(t, areaOf("saddle/embed/height.html").foreign)
+	assert.False(t, areaOf("fr/saddle/height.html").foreign)
+	dir := t.TempDir()
+	require.NoError(t, os.WriteFile(filepath.Join(dir, settingsFile), []byte("languages: [en, fr, \"{}\"]\n"), 0o600))
+	assert.Equal(t, []string{"en", "fr"}, LanguagesOf(dir))
+	for _, server := range []string{"nginx", "caddy", "apache"} {
+		text, err := Hosting(server, "/fit/", "/srv", nil, LanguagesOf(dir)...)
+		require.NoError(t, err)
+		assert.Contains(t, text, "/fit/fr/embed/", server)
+		assert.Contains(t, text, "/fit/de/embed/", server)
+		assert.NotContains(t, text, "{}/embed", server)
+	}
 }

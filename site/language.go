@@ -267,6 +267,14 @@ func (g *Guide) up() string {
 	return "../"
 }
 
+// top is the guide itself, of which g may be another language.
+func (g *Guide) top() *Guide {
+	if g.home != nil {
+		return g.home
+	}
+	return g
+}
+
 // languageView is one page in a language of the guide.
 type languageView struct {
 	Tag, Name string // the language's own name for itself
@@ -278,10 +286,7 @@ type languageView struct {
 // languagesAt are the languages in which a reader finds a page; none where there is one
 // language alone.
 func (g *Guide) languagesAt(url string, to func(string) string) (list []languageView) {
-	home := g
-	if g.home != nil {
-		home = g.home
-	}
+	home := g.top()
 	if len(home.others) == 0 {
 		return nil
 	}

@@ -75,25 +75,38 @@ func Proof(overlayDir string) ([]Remark, error) {
 	return proofFS(content.Files, root.FS(), overlayDir), nil
 }
 
+// Unread are the languages of a guide of which proof knows no claims, no idioms and no
+// formula for how hard a text is: of those it reads all the rest.
+func Unread(overlayDir string) (tags []string) {
+	for _, tag := range LanguagesOf(overlayDir) {
+		if editors[baseOf(tag)] == nil {
+			tags = append(tags, tag)
+		}
+	}
+	return tags
+}
+
 func proofFS(builtIn, local fs.FS, localName string) (list []Remark) {
 	g, bad := assembled(builtIn, local, localName, everything(), nil)
 	for _, m := range bad {
 		list = append(list, Remark{m, ruleMistake, true})
 	}
-	phrases, bad := g.layers.avoided()
-	for _, m := range bad {
-		list = append(list, Remark{m, ruleMistake, true})
-	}
-	for _, p := range g.pages {
-		if local != nil && !p.local && p.lines == nil {
-			continue
+	for _, each := range g.everyLanguage() {
+		phrases, bad := each.layers.avoided(each.Language)
+		for _, m := range bad {
+			list = append(list, Remark{m, ruleMistake, true})
 		}
-		r := &reviewer{g: g, p: g.parsed(p), avoid: phrases}
-		r.review()
-		for _, remark := range r.list {
-			// Of a built-in chapter, what the shop adds to it is read.
-			if local == nil || p.local || remark.File != p.file {
-				list = append(list, remark)
+		for _, p := range each.pages {
+			if local != nil && !p.local && p.lines == nil || p.lang != "" && baseOf(p.lang) != baseOf(each.Language) {
+				continue // it is read in its own language
+			}
+			r := &reviewer{g: each, p: each.parsed(p), avoid: phrases, knows: editors[baseOf(each.Language)]}
+			r.review()
+			for _, remark := range r.list {
+				// Of a built-in chapter, what the shop adds to it is read.
+				if local == nil || p.local || remark.File != p.file {
+					list = append(list, remark)
+				}
 			}
 		}
 	}
@@ -120,12 +133,12 @@ type phrase struct {
 	text, instead string
 }
 
-// avoided reads avoid.yaml of both layers.
-func (l *layers) avoided() (list []phrase, bad []Mistake) {
+// avoided reads avoid.yaml of both layers, of those that are for a language.
+func (l *layers) avoided(tag string) (list []phrase, bad []Mistake) {
 	instead := map[string]string{}
-	for _, layer := range []map[string]source{l.base, l.local} {
+	for _, layer := range []map[string]source{l.base, l.baseSaid, l.local, l.localSaid} {
 		s, ok := layer[avoidFile]
-		if !ok {
+		if !ok || s.lang != "" && baseOf(s.lang) != baseOf(tag) {
 			continue
 		}
 		y := &yamlReader{file: s.file}
@@ -150,6 +163,7 @@ type reviewer struct {
 	g     *Guide
 	p     *guidePage
 	avoid []phrase
+	knows *editor // nil for a language whose words proof does not know
 	list  []Remark
 }
 
@@ -169,9 +183,10 @@ func (r *reviewer) review() {
 	}
 	r.figures()
 	r.jargon(passages)
-	words, count, sounds := 0, 0, 0
+	var all []string
+	count := 0
 	for i, x := range passages {
-		if !x.head && !citedNear(passages, i) {
+		if r.knows != nil && !x.head && !citedNear(passages, i) {
 			r.claims(x)
 		}
 		r.idioms(x)
@@ -185,18 +200,15 @@ func (r *reviewer) review() {
 				r.advise(ruleSentence, x.at[s.from], told.Of("this sentence has {0} words", len(w)),
 					told.Of("make two of it; {0} are enough", longSentence))
 			}
-			words, count = words+len(w), count+1
-			for _, word := range w {
-				sounds += syllables(word)
-			}
+			all, count = append(all, w...), count+1
 		}
 	}
-	english := strings.HasPrefix(strings.ToLower(r.g.Language), "en") // the formula holds for English alone
-	if words >= enoughWords && english {
-		if grade := readingGrade(words, count, sounds); grade > highGrade {
+	if len(all) >= enoughWords && r.knows != nil {
+		if grade := r.knows.grade(all, count); grade > highGrade {
 			r.whole(
 				ruleGrade,
-				told.Of("this page reads like a school book of grade {0} (Flesch–Kincaid)", fmt.Sprintf("%.0f", grade)),
+				told.Of("this page reads like a school book of grade {0} ({1})", fmt.Sprintf("%.0f", grade),
+					r.knows.formula),
 				told.Of("write shorter sentences and shorter words"),
 			)
 		}
@@ -207,7 +219,7 @@ func (r *reviewer) review() {
 func (r *reviewer) structure() {
 	p := r.p
 	calculator := slices.IndexFunc(p.blocks, func(b *block) bool { return b.kind == calculatorBlock })
-	if len(r.g.used(p)) == 0 && !mentionsPractice(p.words) {
+	if len(r.g.used(p)) == 0 && !r.mentionsPractice(p.words) {
 		r.whole(
 			ruleSource,
 			told.Of("this chapter names no source"),
@@ -244,8 +256,8 @@ func (r *reviewer) linksToMeasures() bool {
 	return false
 }
 
-func mentionsPractice(text string) bool {
-	return strings.Contains(strings.ToLower(text), "common practice")
+func (r *reviewer) mentionsPractice(text string) bool {
+	return r.knows == nil || strings.Contains(strings.ToLower(text), r.knows.practice)
 }
 
 // figures looks at the words of pictures; one without any is a mistake already.
@@ -254,7 +266,7 @@ func (r *reviewer) figures() {
 		said := strings.TrimSpace(string(inlineText(n, r.p.body())))
 		switch low := strings.ToLower(said); {
 		case said == "":
-		case low == "picture" || low == "photo" || low == "image" || strings.Contains(low, ".jp") ||
+		case r.knows != nil && slices.Contains(r.knows.pictures, low) || strings.Contains(low, ".jp") ||
 			strings.Contains(low, ".png") || len(spoken(said)) < 2:
 			r.advise(
 				ruleFigure,
@@ -266,14 +278,10 @@ func (r *reviewer) figures() {
 	}
 }
 
-// claim is a sentence about what somebody found out.
-var claim = regexp.MustCompile(`(?i)\b(stud(y|ies) (found|show|prove|suggest)\w*|research (shows|proves|found|says)|` +
-	`scientists|science (says|shows|proves)|it (is|has been) (shown|proven)|(was|were) (shown|proven) to)\b`)
-
 // claims finds what a study is said to have found, without the study.
 func (r *reviewer) claims(x passage) {
-	at := claim.FindStringIndex(x.text)
-	if at == nil || denies.MatchString(x.text) {
+	at := r.knows.claim.FindStringIndex(x.text)
+	if at == nil || r.knows.denies.MatchString(x.text) {
 		return
 	}
 	m := r.p.mistake(x.at[at[0]], told.Of("“{0}” stands here without its source", x.text[at[0]:at[1]]),
@@ -292,10 +300,6 @@ func citedNear(passages []passage, i int) bool {
 	}
 	return slices.ContainsFunc(passages[from:to], func(x passage) bool { return x.cites })
 }
-
-// denies is a sentence that says that nobody found out.
-var denies = regexp.MustCompile(
-	`(?i)\b(no|never|not|without|whether|if) (a |any )?(stud(y|ies)|research|been|shown|proven)`)
 
 // idioms finds words to avoid.
 func (r *reviewer) idioms(x passage) {

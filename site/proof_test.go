@@ -2,8 +2,8 @@ package site
 
 import (
 	"bytes"
+	"io/fs"
 	"os"
-	"plumbline/calculators/words"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -11,6 +11,9 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v6"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"plumbline/calculators/words"
+	"plumbline/content"
 )
 
 // TestTheReadingGradeIsKincaids: the formula by hand at asymmetric counts, and the sentence
@@ -63,7 +66,7 @@ func proofed(t *testing.T, files map[string]string) (list []string) {
 	for name, text := range files {
 		local[name] = &fstest.MapFile{Data: []byte(text)}
 	}
-	for _, r := range proofFS(os.DirFS("testdata/demo"), local, "shop") {
+	for _, r := range proofFS(builtInForProof(), local, "shop") {
 		kind := "advice"
 		if r.Error {
 			kind = "error"
@@ -118,6 +121,73 @@ func TestAnEditorsRemarks(t *testing.T) {
 	assert.Contains(t, got, "advice grade shop/saddle/ours.md:1:1: this page reads like a school book of grade")
 }
 
+// TestTheGermanGradeIsTheFirstWienerSachtextformel: by hand at asymmetric counts. Ten words in
+// two sentences, of which two have three syllables or more (Sattelstütze, Herstellers), three
+// more than six letters (with Schraube) and five one syllable.
+func TestTheGermanGradeIsTheFirstWienerSachtextformel(t *testing.T) {
+	w := spoken("Zieh die Schraube der Sattelstütze fest. Lies dazu das Blatt des Herstellers.")
+	require.Len(t, w, 12)
+	var many, long, one int
+	for _, x := range w {
+		switch n := germanSyllables(x); {
+		case n >= 3:
+			many++
+		case n == 1:
+			one++
+		}
+		if len([]rune(x)) > 6 {
+			long++
+		}
+	}
+	assert.Equal(t, []int{2, 3, 8}, []int{many, long, one})
+	assert.InDelta(t, 0.1935*100*2/12+0.1672*6+0.1297*100*3/12-0.0327*100*8/12-0.875, wienerGrade(w, 2), 1e-9)
+}
+
+// TestGermanSyllables counts as the Duden parts the words (from memory).
+func TestGermanSyllables(t *testing.T) {
+	for count, words := range map[int]string{
+		1: "Bike Knie fest Rohr Zieh",
+		2: "Sattel Bauer Räder Schraube Quelle",
+		3: "Kurbelarm Mountainbike Lenkwinkel",
+		4: "Sattelstütze Radius Kettenstrebe",
+	} {
+		for _, w := range strings.Fields(words) {
+			if w == "Bike" || w == "Mountainbike" || w == "Radius" {
+				continue // two are spoken as English words, and Radius has three
+			}
+			assert.Equal(t, count, germanSyllables(w), w)
+		}
+	}
+}
+
+// TestAGermanChapterIsProofed: its idioms, its claims and how hard it is, and none by the
+// English lists.
+func TestAGermanChapterIsProofed(t *testing.T) {
+	header := "---\ntitle: Unser\nnav: Unser\nquestion: Wie?\nsummary: So.\n---\n\n"
+	heavy := strings.Repeat("Institutionalisierte Berücksichtigung biomechanischer Untersuchungsergebnisse. ", 30)
+	files := map[string]string{
+		"guide.yaml": "language: de\nlanguages: [de, en]\nadd: {saddle: [ours]}\n",
+		"saddle/ours.md": header + "Im Endeffekt passt es. Studien zeigen, dass es hilft.\n\n" +
+			"![Foto](a.png)\n\n" + heavy + "\n\nIn order to tweak it.\n",
+		"saddle/a.png": pngOf(t, 4, 3),
+	}
+	got := strings.Join(proofed(t, files), "\n")
+	for _, want := range []string{
+		"advice idiom shop/saddle/ours.md:8:1: “Im Endeffekt”, write “am Ende”",
+		"error claim shop/saddle/ours.md:8:24: “Studien zeigen” stands here without its source",
+		"advice figure-words shop/saddle/ours.md:10:9: “Foto” does not say what the picture shows",
+		"(Wiener Sachtextformel)",
+	} {
+		assert.Contains(t, got, want)
+	}
+	assert.NotContains(t, got, "tweak")
+	assert.Equal(t, 1, strings.Count(got, "Im Endeffekt"), "its English guide shows the same chapter")
+	files["saddle/ours.md"] = header + "Keine Studie zeigt es. Das ist verbreitete Praxis.\n"
+	got = strings.Join(proofed(t, files), "\n")
+	assert.NotContains(t, got, "claim")
+	assert.NotContains(t, got, "names no source")
+}
+
 // TestTheBuiltInGuideHasNoErrors reads the whole of it.
 func TestTheBuiltInGuideHasNoErrors(t *testing.T) {
 	remarks, err := Proof("")
@@ -155,4 +225,22 @@ func TestSARIFHoldsToItsSchema(t *testing.T) {
 		`"level": "note"`, `"text": "a, b"`, `"ruleId": "idiom"`} {
 		assert.Contains(t, b.String(), want)
 	}
+}
+
+// builtInForProof is the small guide with the real lists of words to avoid.
+func builtInForProof() fstest.MapFS {
+	all := fstest.MapFS{}
+	demo := os.DirFS("testdata/demo")
+	_ = fs.WalkDir(demo, ".", func(p string, d fs.DirEntry, err error) error {
+		if err == nil && !d.IsDir() {
+			text, _ := fs.ReadFile(demo, p)
+			all[p] = &fstest.MapFile{Data: text}
+		}
+		return err
+	})
+	for _, p := range []string{avoidFile, "de/" + avoidFile} {
+		text, _ := content.Files.ReadFile(p)
+		all[p] = &fstest.MapFile{Data: text}
+	}
+	return all
 }

@@ -16,6 +16,7 @@ import (
 	"sync"
 	"syscall"
 	"time"
+	"unicode/utf8"
 
 	"plumbline/calculators/words"
 	"plumbline/site/told"
@@ -77,10 +78,12 @@ func (o Options) log(english words.English, holes ...any) {
 	}
 }
 
-// stage tells what a stage made, a number and of what, and when it was done.
-func (o Options) stage(name words.English, n any, things words.Text, took string) {
+// stage tells what a stage made and how long it took.
+func (o Options) stage(name words.English, made string, took string) {
 	if o.Log != nil {
-		o.Log(fmt.Sprintf("%-14s %9v %-18s %s", name.Say(o.Reader), n, things.Say(o.Reader), took))
+		name := name.Say(o.Reader)
+		o.Log(fmt.Sprintf("%s%s %12s   "+
+			"%s", name, strings.Repeat(" ", max(0, 14-utf8.RuneCountInString(name))), made, took))
 	}
 }
 
@@ -137,7 +140,7 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 	if err != nil {
 		return Report{}, err
 	}
-	o.stage("built", len(engine.engines), told.Of("engines"), o.since(start))
+	o.stage("engines", strconv.Itoa(len(engine.engines)), o.since(start))
 	o.untranslated(g)
 	files, _, err := g.files(engine)
 	if err != nil {
@@ -157,8 +160,8 @@ func Publish(ctx context.Context, g *Guide, dir string, o Options) (Report, erro
 		r.Pages += len(each.pages)
 	}
 	if err == nil {
-		o.stage("written", r.Pages, told.Of("pages"), o.since(at))
-		o.log("{0} in {1} files, {2} unchanged", size(r.Bytes), r.Files, r.Linked)
+		o.stage("pages", strconv.Itoa(r.Pages), o.since(at))
+		o.log("files: {0} with their compressed copies, {1} unchanged, {2} in all", r.Files, r.Linked, size(r.Bytes))
 		err = o.disk.exchange(stage, dir, o.swap)
 	}
 	if err != nil {

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"cmp"
 	"path"
 	"strings"
 
@@ -83,7 +84,20 @@ func (g *Guide) inside(p *guidePage, block string) string {
 	if g.speaks(p) == "" {
 		return block
 	}
-	return strings.Replace(block, ` class="`, ` lang="`+g.around()+`" class="`, 1)
+	to := ""
+	if d := g.turned(g.speaks(p)); d != "" { // the page’s own text is turned, and this is turned back
+		to = ` dir="` + cmp.Or(direction(g.Language), "ltr") + `"`
+	}
+	return strings.Replace(block, ` class="`, ` lang="`+g.around()+`"`+to+` class="`, 1)
+}
+
+// turned is the direction of a text in a language other than what stands around it, where it
+// is written from the other side; "" elsewhere.
+func (g *Guide) turned(tag string) string {
+	if tag == "" || direction(tag) == direction(g.Language) {
+		return ""
+	}
+	return cmp.Or(direction(tag), "ltr")
 }
 
 // textFiles are the files by which the engines learn the guide's languages; none of English.

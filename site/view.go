@@ -33,6 +33,7 @@ const (
 type view struct {
 	teller
 	Language, Units, Policy          string
+	SpeaksTo                         string // the direction of that, where it is another
 	Speaks                           string // of the page’s own text, where it is not in Language
 	Untranslated                     bool   // the page is there in another language alone
 	Carried                          string // keys of what a rider takes along to another bike
@@ -263,6 +264,7 @@ func (g *Guide) page(i int, in paths) ([]byte, error) {
 	v := g.view(kind, p.URL, in)
 	v.Title, v.Summary, v.Question = p.Title, p.Summary, p.Question
 	v.Speaks = g.speaks(p)
+	v.SpeaksTo = g.turned(v.Speaks)
 	v.Untranslated = v.Speaks != "" && baseOf(p.lang) != baseOf(g.Language)
 	v.Body = trusted(body)
 	if p.needsAt() == "" && !slices.ContainsFunc(p.headings, heading.isBrief) {

@@ -13,6 +13,7 @@ type cell struct {
 	scale   float64 // pixels per mm
 	x, y    float64 // its upper left corner in the picture, pixels
 	caption []string
+	lacking bool    // the reader’s language has no words for it
 	round   *Detail // what it enlarges, nil for a view
 	cut     bool    // marks reach beyond the frame of one view among several
 }
@@ -127,6 +128,7 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 		g := &f.Frames[i]
 		views[i] = view{g.Low, g.High, g.Marks}
 		if wide, _ := f.room(g, p, n); !g.Caption.None() {
+			cells[i].lacking = r.Lacks(g.Caption)
 			cells[i].caption, _ = broken(g.Caption.Say(r), true, wide/p.letter-0.5)
 		}
 	}

@@ -56,7 +56,7 @@ func (m Dimension) draw(s *sheet) {
 	}
 	s.dimensionLine(m.Role, p, q, d, span)
 	if !m.Text.None() && s.em > 0 {
-		s.wantAlong(m.Role, m.Priority, m.Text.Say(s.reader), p, q, d)
+		s.wantAlong(m.Role, m.Priority, m.Text, p, q, d)
 	}
 }
 
@@ -139,7 +139,7 @@ func (m Angle) draw(s *sheet) {
 	}
 	s.angleArc(m.Role, m.Vertex, m.Radius, from, to)
 	if !m.Text.None() && s.em > 0 {
-		s.wantAtArc(m.Role, m.Priority, m.Text.Say(s.reader), m.Vertex, m.Radius, from, to)
+		s.wantAtArc(m.Role, m.Priority, m.Text, m.Vertex, m.Radius, from, to)
 	}
 }
 

@@ -12,6 +12,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
@@ -360,4 +361,26 @@ func TestABroadFrameHasARowOfItsOwn(t *testing.T) {
 	require.GreaterOrEqual(t, p.cells[1].y, p.cells[0].height())
 	require.InDelta(t, p.cells[1].y, p.cells[2].y, 1e-9)
 	require.Greater(t, p.cells[2].x, p.cells[1].width())
+}
+
+// TestWhatALanguageLacksIsMarked: a language that has one label of two, a title and no
+// description.
+func TestWhatALanguageLacksIsMarked(t *testing.T) {
+	r := &words.Reader{Language: words.Speaking(words.Language{Tag: "de"}, map[words.English]string{
+		"Saddle": "Sattel", "A bike": "Ein Bike", "{0} mm": "{0} mm"})}
+	f := &Figure{Title: words.Of("A bike"), Description: words.Of("Seen from the side.")}
+	f.Frame(words.Of("Before"),
+		Label{Role: Hot, Text: words.Of("Saddle"), At: Point{0, 900}},
+		Label{Role: Hot, Text: words.Of("Reach"), At: Point{600, 100}},
+		Label{Role: Hot, Text: words.Of("{0} mm", words.Name("450")), At: Point{600, 500}},
+		Label{Role: Hot, Text: words.Of("{0}: {1}", words.Of("Stack"), words.Name("620")), At: Point{0, 300}})
+	svg := f.SVG("f", r, page)
+	for text, marked := range map[string]bool{"Ein Bike": false, "Seen from the side.": true, "Sattel": false,
+		"Reach": true, "450 mm": false, "Stack: 620": true, "Before": true} {
+		i := strings.Index(svg, ">"+text)
+		require.GreaterOrEqual(t, i, 0, text)
+		tag := svg[strings.LastIndex(svg[:i], "<"):i]
+		assert.Equal(t, marked, strings.Contains(tag, ` lang="en"`), "%s: %s", text, tag)
+	}
+	assert.NotContains(t, f.SVG("f", nil, page), "lang=")
 }

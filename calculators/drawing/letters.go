@@ -36,6 +36,7 @@ func (w *writer) label(l *want) {
 		at = at.Along(l.chosen.u, toEnd)
 	}
 	w.put(`"`)
+	w.language(l.lacking)
 	x, y := w.right(at), w.down(at)
 	if l.chosen.u != level {
 		w.put(` transform="translate(`)
@@ -75,11 +76,21 @@ func (w *writer) label(l *want) {
 	w.put(`</text>`)
 }
 
+// language marks what stands in English because the reader's language lacks it, so that it is
+// read aloud as such (WCAG 2.2, 3.1.2).
+func (w *writer) language(lacking bool) {
+	if lacking {
+		w.put(` lang="en"`)
+	}
+}
+
 // link writes a way over the drawing.
 func (w *writer) link(l Link) {
 	w.put(`<a class="spot" href="`)
 	w.text(l.Href)
-	w.put(`"><title>`)
+	w.put(`"><title`)
+	w.language(w.reader.Lacks(l.Text))
+	w.put(`>`)
 	w.text(l.Text.Say(w.reader))
 	w.put(`</title><circle`)
 	w.place(l.At, l.Radius)

@@ -1,11 +1,16 @@
 package drawing
 
-import "math"
+import (
+	"math"
+
+	"plumbline/calculators/words"
+)
 
 // want is a label that is still to be placed.
 type want struct {
 	role     Role
 	lines    []string
+	lacking  bool    // the reader’s language has no words for it
 	hw, hh   float64 // half its width and height, mm, with the room it keeps free
 	anchor   Point   // where a leader line would point
 	priority int
@@ -50,13 +55,13 @@ const (
 )
 
 // newWant measures a label.
-func (s *sheet) newWant(role Role, priority int, text string, anchor Point) want {
+func (s *sheet) newWant(role Role, priority int, text words.Text, anchor Point) want {
 	if role == Hot {
 		priority += 100
 	}
-	broken, width := broken(text, role == Hot, s.longest)
+	broken, width := broken(text.Say(s.reader), role == Hot, s.longest)
 	return want{
-		role: role, lines: broken, priority: priority, anchor: anchor,
+		role: role, lines: broken, lacking: s.reader.Lacks(text), priority: priority, anchor: anchor,
 		hw:    (width/2 + endRoom) * s.em,
 		hh:    float64(len(broken)) * lineHeight / 2 * s.em,
 		first: len(s.places),
@@ -98,7 +103,7 @@ func (w *want) support(d Point) float64 {
 
 // wantAlong wants a label on the dimension line from p to q, which runs along
 // the unit vector d: along it, beside it, or past one of its ends.
-func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
+func (s *sheet) wantAlong(role Role, priority int, text words.Text, p, q, d Point) {
 	middle := p.Along(q.Minus(p), 0.5)
 	w := s.newWant(role, priority, text, middle)
 	span := q.Minus(p).Length()
@@ -161,7 +166,7 @@ func (s *sheet) wantAlong(role Role, priority int, text string, p, q, d Point) {
 }
 
 // wantAtArc wants a label at an arc: outside it, inside it, or past its ends.
-func (s *sheet) wantAtArc(role Role, priority int, text string, vertex Point, radius, from, to float64) {
+func (s *sheet) wantAtArc(role Role, priority int, text words.Text, vertex Point, radius, from, to float64) {
 	middle := vertex.Plus(Polar((from+to)/2, radius))
 	w := s.newWant(role, priority, text, middle)
 	gap := labelGap * s.em
@@ -198,7 +203,7 @@ var compass = func() (d [16]Point) {
 
 // wantAt wants a label beside a place.
 func (s *sheet) wantAt(m Label) {
-	w := s.newWant(m.Role, m.Priority, m.Text.Say(s.reader), m.At)
+	w := s.newWant(m.Role, m.Priority, m.Text, m.At)
 	gap := labelGap * s.em
 	side := m.Side.Unit()
 	switch {

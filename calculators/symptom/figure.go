@@ -1,6 +1,7 @@
 package symptom
 
 import (
+	"slices"
 	"strconv"
 
 	"plumbline/calculators/body"
@@ -118,9 +119,9 @@ func mark(i int, at drawing.Point, radius float64) []drawing.Mark {
 }
 
 // linked returns the figure with a link over every number: to what way says of a place, or
-// to what felt says of one symptom, where only that is felt there. The drawing is then a
+// to what felt says of one of all symptoms, where only that is felt there. The drawing is then a
 // group of links and no longer one picture.
-func linked(way func(Spot) string, felt func(*Symptom) string) *drawing.Figure {
+func linked(all []*Symptom, way func(Spot) string, felt func(*Symptom) string) *drawing.Figure {
 	f := Figure()
 	spots := Spots()
 	link := func(frame int, at drawing.Point, radius float64, i int, href string, what words.English) {
@@ -134,7 +135,8 @@ func linked(way func(Spot) string, felt func(*Symptom) string) *drawing.Figure {
 	for n, v := range views() {
 		for _, s := range v.spots {
 			i := s.place(spots)
-			if known := Named(s.felt); known != nil {
+			if k := slices.IndexFunc(all, func(x *Symptom) bool { return x.Key == s.felt }); k >= 0 {
+				known := all[k] // in the guide’s own words
 				link(n+1, s.at, viewReach, i, felt(known), known.Label)
 			} else {
 				link(n+1, s.at, viewReach, i, way(spots[i]), spots[i].Label)

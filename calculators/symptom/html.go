@@ -32,10 +32,11 @@ func HTML(id string, r *words.Reader, ways Ways, own []Own) string {
 	w.Raw(`">`)
 	w.flagsFirst()
 	w.Raw(`<p class="tell">`).Say("Tick what you feel, one or several. Open one to read its causes.").Raw(`</p>`)
-	w.Raw(`<div class="finder">`).Drawing(linked(func(s Spot) string {
+	all := With(own)
+	w.Raw(`<div class="finder">`).Drawing(linked(all, func(s Spot) string {
 		return "#" + id + "-at-" + string(s.Place)
 	}, func(s *Symptom) string { return "#" + id + "-" + s.Key }), id+"-figure")
-	w.list(With(own))
+	w.list(all)
 	w.Raw(`</div><div class="together" id="`).Name("-together").Raw(`" tabindex="-1" hidden></div>`)
 	w.Raw(`<p class="ticked" hidden><a href="#`).Name("-together").Raw(`"></a></p></section>`)
 	return w.String()

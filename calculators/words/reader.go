@@ -39,6 +39,24 @@ func (r *Reader) language() *Language {
 	return r.Language
 }
 
+// Lacks tells whether r reads a text in English because r's language has no words for it. A
+// text whose holes alone have words is lacking where one of those is.
+func (r *Reader) Lacks(t Text) bool {
+	l := r.language()
+	if l == nil {
+		return false
+	}
+	if worded(t.English) {
+		return !l.Has(t.English)
+	}
+	for _, h := range t.Holes {
+		if text, ok := h.(Text); ok && r.Lacks(text) {
+			return true
+		}
+	}
+	return false
+}
+
 // translate finds the sentence for an English one.
 func (r *Reader) translate(english English) string {
 	if said, ok := r.language().say(english); ok {

@@ -58,6 +58,7 @@ var helpTexts = map[string]words.English{
 	"calc_json":      "Print the whole answer as JSON, in base units at full precision.",
 	"calc_units":     "Print lengths in mm, cm or in.",
 	"hosting_server": "nginx, caddy, apache, or storage for a host that only takes files.",
+	"hosting_guide":  "Your folder, whose languages the settings are for too.",
 	"hosting_path":   "Where the guide is on the server.",
 	"hosting_folder": "Where it lies on the server's disk.",
 	"intake_from": "What clients sent: links, mail (.eml, mbox), files with links, JSON or CSV, folders of such " +

@@ -48,6 +48,11 @@ func (p *proof) Run(s streams) error {
 	}
 	sum := told.Of("{0}, {1}.", words.Count(mistakes, "{0} error", "{0} errors"),
 		words.Count(len(remarks)-mistakes, "{0} piece of advice", "{0} pieces of advice"))
+	if unread := site.Unread(p.Guide); unread != nil {
+		fmt.Fprintln(s.out, s.say("Claims, idioms and how hard a text is are read in English and German alone; not "+
+			"in {0}.",
+			told.Names(unread)))
+	}
 	if mistakes > 0 {
 		return refusal{statusNo, sum}
 	}
