@@ -17,7 +17,8 @@ import (
 
 // The style sheet and the scripts change seldom and take the best level, remembered by
 // content. So do the pages, which takes some seconds for fifty; in a large guide they take
-// the level that costs little.
+// the level that costs little, and so do the lists of all pages (search, offline, sitemap)
+// in every guide, because each changed page changes them.
 const (
 	pageBrotli = 6
 	bestBrotli = 11
@@ -54,7 +55,7 @@ func (f *file) compress(o Options) {
 			f.br = remembered(o.cache(), f.data)
 		} else {
 			pool := &brotlis
-			if o.bestPages {
+			if o.bestPages && path.Ext(f.path) == ".html" {
 				pool = &best
 			}
 			z := pool.Get().(*brotli.Writer)

@@ -13,6 +13,8 @@ import (
 	"syscall"
 	"testing"
 	"time"
+
+	"github.com/stretchr/testify/require"
 )
 
 // publishMany publishes an invented guide of many chapters, as a program of its own whose
@@ -68,6 +70,38 @@ func TestLargeGuidesTakeTimeInProportion(t *testing.T) {
 	}
 	if most := int64(Memory>>10) + 35<<10; memory > most {
 		t.Errorf("%d chapters take %d MB; at most %d", large, memory>>10, most>>10)
+	}
+}
+
+// TestOneChangedChapterIsPublishedInATwentiethOfTheTime changes a chapter of a hundred and
+// compares the processors' time to that of the first publication, engines left out.
+func TestOneChangedChapterIsPublishedInATwentiethOfTheTime(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes some ten seconds")
+	}
+	files, dir, o := madeUp(100), filepath.Join(t.TempDir(), "site"), Options{cacheDir: t.TempDir(), engine: smallEngine}
+	used := func() time.Duration {
+		var u syscall.Rusage
+		require.NoError(t, syscall.Getrusage(syscall.RUSAGE_SELF, &u))
+		return time.Duration(u.Utime.Nano() + u.Stime.Nano())
+	}
+	publish := func() time.Duration {
+		begun := used()
+		g, bad := loadFS(files, nil, "", everything(), nil)
+		require.Empty(t, bad)
+		_, err := Publish(t.Context(), g, dir, o)
+		require.NoError(t, err)
+		return used() - begun
+	}
+	all := publish()
+	files["part2/chapter47.md"].Data = append(files["part2/chapter47.md"].Data, "\nOne sentence more.\n"...)
+	one := publish()
+	t.Logf("a hundred chapters: %v, one changed: %v, %.1f %%", all, one, 100*one.Seconds()/all.Seconds())
+	page, err := os.ReadFile(filepath.Join(dir, "part2", "chapter47.html"))
+	require.NoError(t, err)
+	require.Contains(t, string(page), "One sentence more.")
+	if one > all/20 {
+		t.Errorf("one changed chapter takes %v, and all hundred take %v", one, all)
 	}
 }
 
