@@ -79,7 +79,8 @@ func TestOneChangedChapterIsPublishedInATwentiethOfTheTime(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes some ten seconds")
 	}
-	files, dir, o := madeUp(100), filepath.Join(t.TempDir(), "site"), Options{cacheDir: t.TempDir(), engine: smallEngine}
+	files, dir := madeUp(100), filepath.Join(t.TempDir(), "site")
+	o := Options{cacheDir: t.TempDir(), engine: smallEngine}
 	used := func() time.Duration {
 		var u syscall.Rusage
 		require.NoError(t, syscall.Getrusage(syscall.RUSAGE_SELF, &u))
