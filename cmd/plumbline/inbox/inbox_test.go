@@ -1,15 +1,9 @@
 package inbox
 
 import (
-	"bytes"
 	"encoding/base64"
 	"fmt"
-	"html"
 	"io"
-	"mime/multipart"
-	"mime/quotedprintable"
-	"net/textproto"
-	"net/url"
 	"runtime"
 	"strings"
 	"testing"
@@ -22,6 +16,7 @@ import (
 	"plumbline/calculators/exchange"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
+	"plumbline/cmd/plumbline/inbox/mailtest"
 )
 
 // reply is what a client sends, made as the page makes it.
@@ -57,70 +52,14 @@ func holdsWhole(t *testing.T, text, want string) {
 const header = "From: Rowan <rowan@client.example>\r\nTo: workshop@example.org\r\nSubject: My measurements\r\n" +
 	"Date: Fri, 27 Nov 2026 10:00:00 +0100\r\nMIME-Version: 1.0\r\n"
 
-// wrapped breaks a text into lines of n letters, each with something in front.
-func wrapped(text, before string, n int) string {
-	var b strings.Builder
-	for len(text) > n {
-		b.WriteString(before + text[:n] + "\r\n")
-		text = text[n:]
-	}
-	b.WriteString(before + text + "\r\n")
-	return b.String()
-}
-
-func quoted(text string) string {
-	var b bytes.Buffer
-	w := quotedprintable.NewWriter(&b)
-	io.WriteString(w, text)
-	w.Close()
-	return b.String()
-}
-
-func page(link string) string {
-	return "<html><head><style>p{color:red}</style></head><body><p>Hello,</p><p>here they are: <a href=\"" +
-		html.EscapeString(link) + "\">" + html.EscapeString(link[:60]) + "…</a></p></body></html>"
-}
-
-// TestMailIsReadAsItArrives makes mails with the writers of the standard library.
+// TestMailIsReadAsItArrives reads mails as programs of several kinds write them.
 func TestMailIsReadAsItArrives(t *testing.T) {
 	link := reply("Rowan+Ash", 830)
-	both := &bytes.Buffer{}
-	w := multipart.NewWriter(both)
-	part := func(kind, coding, body string) {
-		p, err := w.CreatePart(textproto.MIMEHeader{"Content-Type": {kind}, "Content-Transfer-Encoding": {coding}})
-		require.NoError(t, err)
-		io.WriteString(p, body)
+	for _, m := range mailtest.Mails(link) {
+		t.Run(m.Name, func(t *testing.T) { holdsWhole(t, m.Text, link) })
 	}
-	part("text/plain; charset=utf-8", "quoted-printable", quoted("Hello,\n\n"+wrapped(link, "", 76)+"\nRowan\n"))
-	part("text/html; charset=utf-8", "base64", base64.StdEncoding.EncodeToString([]byte(page(link))))
-	part("image/jpeg; name=bike.jpg", "base64", base64.StdEncoding.EncodeToString([]byte("\xff\xd8\xff\xe0 a photo")))
-	require.NoError(t, w.Close())
-
-	filter := "https://filter.example/v2/check?u=" + url.QueryEscape(link) + "&d=abc&s=12"
-	for name, text := range map[string]string{
-		"plain":          header + "Content-Type: text/plain\r\n\r\nHello\r\n\r\n" + link + "\r\n\r\nRowan\r\n",
-		"bare line ends": strings.ReplaceAll(header, "\r\n", "\n") + "\nHello\n" + link + "\n",
-		"quoted-printable": header + "Content-Transfer-Encoding: quoted-printable\r\n\r\n" +
-			quoted("Hi\r\n"+link+"\r\n"),
-		"base64": header + "Content-Transfer-Encoding: base64\r\n\r\n" +
-			wrapped(base64.StdEncoding.EncodeToString([]byte("Hi\n"+link+"\n")), "", 76),
-		"wrapped":            header + "\r\nHi\r\n" + wrapped(link, "", 72) + "Rowan\r\n",
-		"quoted and wrapped": header + "\r\nYou wrote:\r\n" + wrapped(link, "> > ", 70) + ">\r\n> Regards\r\n",
-		"in brackets":        header + "\r\nSee <" + link + ">.\r\n",
-		"HTML":               header + "Content-Type: text/html\r\n\r\n" + page(link),
-		"text, HTML and photo": header + "Content-Type: multipart/mixed; boundary=" +
-			w.Boundary() + "\r\n\r\n" + both.String(),
-		"through a filter":    header + "\r\n" + filter + "\r\n",
-		"through two filters": header + "\r\nhttps://other.example/?a=1&q=" + url.QueryEscape(filter) + "\r\n",
-		"filter in the path":  header + "\r\nhttps://filter.example/" + url.QueryEscape(link) + "/12\r\n",
-		"a filtered page":     header + "Content-Type: text/html\r\n\r\n" + page(filter),
-		"in another's letters": header + "Content-Type: text/plain; charset=iso-8859-1\r\n\r\n" +
-			"Gr\xfc\xdfe\r\n" + link + "\r\n",
-		"forwarded":        header + "Content-Type: message/rfc822\r\n\r\n" + header + "\r\n" + link + "\r\n",
-		"with the request": header + "\r\n" + link + "\r\n\r\nYou wrote:\r\n" + wrapped(asked, "> ", 70),
-	} {
-		t.Run(name, func(t *testing.T) { holdsWhole(t, text, link) })
-	}
+	answered := mailtest.Plain(link + "\r\n\r\nYou wrote:\r\n" + mailtest.Wrapped(asked, "> ", 70))
+	t.Run("with the request", func(t *testing.T) { holdsWhole(t, answered, link) })
 }
 
 func TestTextFilesAreReadWhateverTheirLetters(t *testing.T) {
@@ -144,7 +83,7 @@ func TestTextFilesAreReadWhateverTheirLetters(t *testing.T) {
 		"UTF-16 little":    utf(text, little, true),
 		"UTF-16 big":       utf(text, big, true),
 		"UTF-16, no mark":  utf("hello and welcome\r\n"+link+"\r\n", little, false),
-		"wrapped by hand":  "hello\n" + wrapped(link, "", 64) + "thanks a lot\n",
+		"wrapped by hand":  "hello\n" + mailtest.Wrapped(link, "", 64) + "thanks a lot\n",
 		"word behind it":   "hello " + link + " Rowan\n",
 		"word below it":    link + "\nRowan\n",
 		"nothing below it": link,
@@ -156,7 +95,7 @@ func TestTextFilesAreReadWhateverTheirLetters(t *testing.T) {
 func TestACutLinkIsFoundAndKnownAsCut(t *testing.T) {
 	link := reply("Rowan+Ash", 830)
 	for _, n := range []int{120, 180, len(link) - 1} {
-		list := in(header + "\r\n" + wrapped(link[:n], "", 72) + "\r\nRowan\r\n")
+		list := in(header + "\r\n" + mailtest.Wrapped(link[:n], "", 72) + "\r\nRowan\r\n")
 		require.Len(t, list, 1)
 		fragment, ok := exchange.Fragment(list[0].Text)
 		require.True(t, ok)
@@ -184,7 +123,7 @@ func TestAMailboxIsReadMailByMail(t *testing.T) {
 	var b strings.Builder
 	for i := range 30 {
 		fmt.Fprintf(&b, "From rowan@client.example Fri Nov 27 10:00:00 2026\n%s\nHello\n>From my phone\n%s\n\n",
-			strings.ReplaceAll(header, "\r\n", "\n"), wrapped(reply(fmt.Sprintf("Client+%d", i), 800+i), "", 72))
+			strings.ReplaceAll(header, "\r\n", "\n"), mailtest.Wrapped(reply(fmt.Sprintf("Client+%d", i), 800+i), "", 72))
 	}
 	list := in(b.String())
 	require.Len(t, list, 30)

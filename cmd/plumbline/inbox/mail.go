@@ -6,7 +6,6 @@ import (
 	"io"
 	"strings"
 
-	"github.com/emersion/go-mbox"
 	"github.com/emersion/go-message"
 	_ "github.com/emersion/go-message/charset" // mail in other letters than UTF-8
 	"golang.org/x/net/html"
@@ -27,23 +26,6 @@ const (
 	longestPart = 4 << 20  // bytes of one part, decoded
 	deepestMail = 6        // mails forwarded inside mails
 )
-
-// readMailbox reads a file of many mails, as mail programs export a folder.
-func readMailbox(name string, r io.Reader, reader *words.Reader, each func(Found)) {
-	box := mbox.NewReader(r)
-	for n := 1; ; n++ {
-		one, err := box.NextMessage()
-		if err == io.EOF {
-			return
-		}
-		from := told.Of("{0}, mail {1}", name, n).Say(reader)
-		if err != nil {
-			each(Found{From: from, Err: told.Wrong("the mailbox cannot be read further: {0}", err)})
-			return
-		}
-		readMail(from, one, each)
-	}
-}
 
 // readMail reads one mail: the links in its text, and the files that hang on it. What
 // stands in it twice, as text and as HTML or in a quotation, is one record.
