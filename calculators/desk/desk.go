@@ -64,6 +64,7 @@ const (
 	Check   = "check"   // one measurement of a client: Record, Doubts
 	Back    = "back"    // what a client sends: HTML for a last look, Text, Link
 	Compose = "compose" // what a fitter asks: Text
+	Mail    = "mail"    // the records in a mail that the page took apart, of Text: Text
 	Replies = "replies" // what clients sent, of Text, and one of them, of Query: HTML; what goes back: Text, Link
 	Set     = "set"     // a setting that a fitter types for a client: Record
 	Chart   = "chart"   // a pasted chart as it was understood: HTML, Text in the reader’s units
@@ -111,6 +112,8 @@ func (d Desk) Answer(a Ask) Reply {
 		return back(a)
 	case Compose:
 		return compose(a)
+	case Mail:
+		return mail(a)
 	case Replies:
 		return d.replies(a)
 	case Set:

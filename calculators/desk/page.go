@@ -189,8 +189,10 @@ func reading(w *markup.Writer, b *Block) {
 			"uploaded. What you opened and wrote stays in this tab until you put it away or close the tab.").
 		Raw(`</p><div class="drop"><label class="file">`).
 		Say("Open replies").
-		Raw(` <input type="file" multiple name="files" accept=".json,.csv,.txt,application/json,text/csv,` +
-			`text/plain"></label><p class="how">`).Say("You can also drop several files here.").
+		Raw(` <input type="file" multiple name="files" accept=".json,.csv,.txt,.eml,.mbox,.yaml,` +
+			`application/json,text/csv,text/plain,message/rfc822"></label><p class="how">`).
+		Say("Files that clients sent, mails as your mail program saves them (.eml, .mbox), and your own notes " +
+			"(notes.yaml). You can also drop several here.").
 		Raw(`</p></div><label class="row">`).Say("Or paste links or a mail’s text").
 		Raw(` <textarea rows="3" autocomplete="off" spellcheck="false" name="pasted"></textarea></label>` +
 			`<div class="line"><button type="button" data-do="paste">`).Say("Open what is pasted").

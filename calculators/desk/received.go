@@ -1,6 +1,8 @@
 package desk
 
 import (
+	"cmp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,30 +22,49 @@ const mostReplies = 200
 
 // received is one reply that a fitter opened in a page, or why there is none.
 type received struct {
-	from   string // the file's name, or what the page calls the field
-	record *record.Record
-	state  request.State
-	why    words.Text
+	from     string // the file's name, with the line where a text holds several
+	record   *record.Record
+	state    request.State
+	problems []calculators.Problem
+	why      words.Text
 
 	intake.Relation
 	rider    int
-	replaced bool // another one says the same, or corrects it
+	sibling  *received // the first bike of the same rider in one file, nil where this is it
+	replaced bool      // another one says the same, or corrects it
+
+	// slot is where the page keeps what the fitter writes: the first reply about the same
+	// bike of the same rider.
+	slot int
 }
 
 // opened reads what a fitter dropped on the page: names and texts in turn, divided by NUL.
-func opened(text string) (list []*received) {
+// It tells whether there were more than a page reads.
+func opened(text string) (list []*received, more bool) {
 	parts := strings.Split(text, "\x00")
-	for i := 0; i+1 < len(parts) && len(list) < mostReplies; i += 2 {
+	for i := 0; i+1 < len(parts) && len(list) <= mostReplies; i += 2 {
 		list = append(list, repliesIn(parts[i], parts[i+1])...)
 	}
-	if len(list) > mostReplies {
+	if more = len(list) > mostReplies; more {
 		list = list[:mostReplies]
 	}
+	relate(list)
+	return list, more
+}
+
+// relate finds duplicates, corrected replies, later visits and people of one name. A
+// corrected reply is laid over the one that it corrects.
+func relate(list []*received) {
 	records := make([]*record.Record, len(list))
 	for i, x := range list {
 		records[i] = x.record
 	}
 	relations := intake.Relate(records)
+	for i, x := range list { // a file tells better than any length whose bikes they are
+		if x.sibling != nil && x.record != nil && relations[i].Kin == intake.Alone {
+			relations[i] = intake.Relation{Kin: intake.OtherBike, To: slices.Index(list, x.sibling)}
+		}
+	}
 	riders := intake.Riders(relations)
 	done := make([]bool, len(list))
 	var settle func(i int)
@@ -53,29 +74,39 @@ func opened(text string) (list []*received) {
 		}
 		done[i] = true
 		x := list[i]
-		x.Relation, x.rider = relations[i], riders[i]
-		switch x.Kin {
-		case intake.Alone:
+		x.Relation, x.rider, x.slot = relations[i], riders[i], i
+		if x.Kin == intake.Alone {
 			return
-		case intake.Duplicate:
-			x.replaced = true
 		}
 		settle(x.To)
-		if x.Kin == intake.Corrected {
-			list[x.To].replaced = true
-			x.record = record.Merge(list[x.To].record, x.record)
+		to := list[x.To]
+		switch x.Kin {
+		case intake.Duplicate:
+			x.replaced = true
+		case intake.Corrected:
+			to.replaced = true
+			x.record = record.Merge(to.record, x.record)
+		}
+		if x.Kin == intake.Duplicate || x.Kin == intake.Corrected || x.Kin == intake.Again {
+			x.slot = to.slot
 		}
 	}
-	for i := range list {
+	first := map[int]int{}
+	for i, x := range list {
 		settle(i)
+		if _, ok := first[x.slot]; !ok {
+			first[x.slot] = i
+		}
 	}
-	return list
+	for _, x := range list {
+		x.slot = first[x.slot]
+	}
 }
 
 // repliesIn reads one file, or one pasted text, of any form that a record has.
 func repliesIn(name, text string) (list []*received) {
-	take := func(r *record.Record, state request.State, problems []calculators.Problem) {
-		x := &received{from: name, record: r, state: state}
+	take := func(r *record.Record, state request.State, problems []calculators.Problem) *received {
+		x := &received{from: name, record: r, state: state, problems: problems}
 		switch {
 		case r != nil && !r.Empty():
 		case problems != nil:
@@ -84,72 +115,67 @@ func repliesIn(name, text string) (list []*received) {
 			x.record, x.why = nil, words.Of("Nothing in it could be read as a value.")
 		}
 		list = append(list, x)
+		return x
 	}
-	text = strings.TrimSpace(strings.TrimPrefix(text, "\ufeff"))
-	if strings.HasPrefix(text, "{") {
-		book, problems := exchange.OpenBook(text)
-		if book == nil {
-			take(nil, request.Unsigned, problems)
-			return list
+	found := recordsIn(text)
+	for _, one := range found {
+		if strings.HasPrefix(one.text, "{") {
+			book, problems := exchange.OpenBook(one.text)
+			if book == nil {
+				take(nil, request.Unsigned, problems)
+				continue
+			}
+			first := map[*record.Rider]*received{}
+			book.Each(func(rider *record.Rider, _ *record.Bike, joined *record.Record) {
+				x := take(joined, request.Unsigned, problems)
+				if x.sibling = first[rider]; x.sibling == nil && x.record != nil {
+					first[rider] = x
+				}
+				problems = nil // they are the file's, and said once
+			})
+			continue
 		}
-		book.Each(func(_ *record.Rider, _ *record.Bike, joined *record.Record) {
-			take(joined, request.Unsigned, nil)
-		})
-		return list
-	}
-	if isMail(text) {
-		return []*received{{from: name, why: words.Of("This is a mail as a mail program keeps it. Open it there and " +
-			"paste its text, or read it with the command plumbline intake.")}}
-	}
-	find := links.Finder{Each: func(_ int, link string) {
-		if links.IsRequest(link) {
-			list = append(list, &received{from: name,
-				why: words.Of("This is your own request as it went to the client. It is no reply.")})
-			return
+		var x *received
+		if links.IsRequest(one.text) {
+			x = &received{why: words.Of("This is your own request as it went to the client. It is no reply.")}
+			list = append(list, x)
+		} else {
+			r, problems := exchange.Open(one.text)
+			state := request.Unsigned
+			if fragment, ok := exchange.Fragment(one.text); ok {
+				state = request.StateOf(fragment)
+			}
+			x = take(r, state, problems)
 		}
-		fragment, _ := exchange.Fragment(link)
-		r, problems := record.Decode(fragment)
-		take(r, request.StateOf(fragment), problems)
-	}}
-	n := 0
-	for line := range strings.Lines(text) {
-		n++
-		find.Line(n, strings.TrimRight(line, "\r\n"))
+		if x.from = name; len(found) > 1 {
+			x.from += ":" + strconv.Itoa(one.line)
+		}
 	}
-	if find.End(); find.Count == 0 {
+	if found == nil {
 		r, problems := exchange.Open(text)
 		take(r, request.Unsigned, problems)
 	}
 	return list
 }
 
-// isMail tells whether a text is a mail whose words are still encoded (RFC 2045, 6.1).
-func isMail(text string) bool {
-	head, _, _ := strings.Cut(strings.ReplaceAll(text, "\r\n", "\n"), "\n\n")
-	head = strings.ToLower(head)
-	return strings.HasPrefix(head, "from ") && strings.Contains(head, "\nfrom:") ||
-		strings.Contains("\n"+head, "\nmime-version:") || strings.Contains("\n"+head, "\ncontent-type:")
-}
+// called is whose reply it is, as the rider or the fitter wrote it, "" where neither did.
+func (x *received) called() string { return cmp.Or(x.record.Name, request.VisitOf(x.record).For) }
 
-// name is whose reply it is.
+// name is whose reply it is, for a reader.
 func (x *received) name() words.Sayer {
-	if name := x.record.Name; name != "" {
-		return words.Name(name)
-	}
-	if name := request.VisitOf(x.record).For; name != "" {
+	if name := x.called(); name != "" {
 		return words.Name(name)
 	}
 	return words.Of("No name given")
 }
 
+// bike is which bike it is about, as the fitter or the rider wrote it.
+func (x *received) bike() string { return cmp.Or(request.VisitOf(x.record).Bike, x.record.Bike) }
+
 // about is for which bike and when it was sent.
 func (x *received) about() string {
-	v := request.VisitOf(x.record)
-	if v.Bike == "" {
-		v.Bike = x.record.Bike
-	}
 	var parts []string
-	for _, s := range [...]string{v.Bike, v.When, x.record.Date} {
+	for _, s := range [...]string{x.bike(), request.VisitOf(x.record).When, x.record.Date} {
 		if s != "" {
 			parts = append(parts, s)
 		}
@@ -158,32 +184,25 @@ func (x *received) about() string {
 }
 
 // replies lists the replies that a fitter opened, and shows one of them: Text has them,
-// Query which one and what the fitter writes to its client.
+// Query which one, and under the place of each client what the fitter writes to them.
 func (d Desk) replies(a Ask) Reply {
-	list, f := opened(a.Text), fields(a.Query)
-	at, err := strconv.Atoi(f["at"])
-	if err != nil || at < 0 || at >= len(list) || list[at].record == nil {
-		at = -1
-	}
+	list, more := opened(a.Text)
+	f := fields(a.Query)
 	w := &markup.Writer{ID: ID(Replies, a.Place), R: a.reader(), Width: a.Width}
+	if more {
+		w.Raw(`<p class="problem">`).Say("A page reads {0} replies at once, and here are more. The first {0} are "+
+			"below. The command plumbline intake reads any number.", words.Name(strconv.Itoa(mostReplies))).Raw(`</p>`)
+	}
+	order := inOrder(list)
+	at := -1
+	if n, err := strconv.Atoi(f["at"]); err == nil && slices.Contains(order, n) {
+		at = n
+	} else if order != nil {
+		at = order[0]
+	}
 	w.Raw(`<ul class="arrivals">`)
-	shown := map[int]bool{}
-	for i, x := range list {
-		if x.record == nil || x.replaced {
-			continue
-		}
-		if at < 0 {
-			at = i
-		}
-		if shown[x.rider] {
-			continue
-		}
-		shown[x.rider] = true
-		for k, y := range list { // those of one rider beside one another
-			if y.rider == x.rider && y.record != nil && !y.replaced {
-				y.line(w, k, k == at)
-			}
-		}
+	for _, i := range order {
+		line(w, list, i, i == at)
 	}
 	w.Raw(`</ul>`)
 	for _, x := range list {
@@ -201,9 +220,10 @@ func (d Desk) replies(a Ask) Reply {
 		return Reply{HTML: w.String()}
 	}
 	x := list[at]
-	advice := &request.Advice{From: f["from"], Note: f["message"]}
+	slot := strconv.Itoa(x.slot)
+	advice := &request.Advice{From: f["from"], Note: f[slot+".message"]}
 	for _, s := range sheet.Settings {
-		if value := f["next."+s.Key]; value != "" {
+		if value := f[slot+".next."+s.Key]; value != "" {
 			advice.Next = append(advice.Next, calculators.Pair{Key: s.Key, Typed: value})
 		}
 	}
@@ -216,25 +236,116 @@ func (d Desk) replies(a Ask) Reply {
 	return reply
 }
 
-// line writes one reply in the list.
-func (x *received) line(w *markup.Writer, i int, chosen bool) {
-	w.Raw(`<li><button type="button" data-at="`).Raw(strconv.Itoa(i)).Raw(`"`)
+// inOrder returns the places of the replies that have a line: those of one rider beside one
+// another, riders who need attention first.
+func inOrder(list []*received) (order []int) {
+	wants, first := map[int]int{}, map[int]int{} // by rider
+	for i, x := range list {
+		if x.record == nil || x.replaced {
+			continue
+		}
+		order = append(order, i)
+		wants[x.rider] = max(wants[x.rider], x.wants())
+		if _, ok := first[x.rider]; !ok {
+			first[x.rider] = i
+		}
+	}
+	slices.SortStableFunc(order, func(i, k int) int {
+		a, b := list[i].rider, list[k].rider
+		return cmp.Or(wants[b]-wants[a], first[a]-first[b])
+	})
+	return order
+}
+
+// wants tells how urgently a fitter has to look at a reply: 2 before the appointment, 1 where
+// something is missing or doubtful, 0 not at all.
+func (x *received) wants() int {
+	switch {
+	case request.Before(x.record) != nil, intake.Young(x.record):
+		return 2
+	case x.slips() != nil, request.Lacking(x.record) != nil, x.Kin == intake.Namesake, x.state == request.Cut,
+		x.state == request.Changed:
+		return 1
+	}
+	return 0
+}
+
+// slips are what a fitter should ask about again.
+func (x *received) slips() (said []words.Text) {
+	for _, p := range x.problems {
+		said = append(said, p.Text)
+	}
+	for _, d := range intake.Doubts(x.record) {
+		if d.Kind != intake.Unread { // said above already
+			said = append(said, d.Text)
+		}
+	}
+	return said
+}
+
+// line writes one reply in the list, with what the page needs to lay notes beside it.
+func line(w *markup.Writer, list []*received, i int, chosen bool) {
+	x := list[i]
+	w.Raw(`<li><button type="button" data-at="`).Raw(strconv.Itoa(i)).Raw(`" data-slot="`).Raw(strconv.Itoa(x.slot)).
+		Raw(`" data-rider="`).Raw(strconv.Itoa(x.rider)).Raw(`" data-name="`).Text(x.called()).Raw(`" data-bike="`).
+		Text(x.bike()).Raw(`" data-from="`).Text(x.from).Raw(`" data-client="`).Text(client(list, i)).Raw(`"`)
 	if chosen {
 		w.Raw(` aria-current="true"`)
 	}
 	w.Raw(`>`).Said(x.name()).Raw(`</button> <span class="how">`).Text(x.about())
-	if request.Before(x.record) != nil || intake.Young(x.record) {
+	if x.wants() == 2 {
 		w.Raw(` <b>`).Say("Read before the appointment").Raw(`</b>`)
+	}
+	if n := len(x.slips()); n > 0 {
+		w.Raw(` <span>`).Say("{0} to look at again", words.Name(strconv.Itoa(n))).Raw(`</span>`)
+	}
+	if n := len(request.Lacking(x.record)); n > 0 {
+		w.Raw(` <span>`).Say("{0} not sent", words.Name(strconv.Itoa(n))).Raw(`</span>`)
 	}
 	w.Raw(`</span></li>`)
 }
+
+// client is how notes name the client of a reply, as the command reads it: by name, by name
+// and bike where the rider has several, by the file where two people have one name.
+func client(list []*received, i int) string {
+	x := list[i]
+	name := plainly(x.called())
+	if name == "" {
+		return x.from
+	}
+	several, bikes := false, map[string]int{}
+	for _, y := range list {
+		if y.record == nil || plainly(y.called()) != name {
+			continue
+		}
+		if y.rider != x.rider {
+			return x.from
+		}
+		several = several || y.slot != x.slot
+		if _, ok := bikes[plainly(y.bike())]; !ok {
+			bikes[plainly(y.bike())] = y.slot
+		} else if bikes[plainly(y.bike())] != y.slot {
+			return x.from
+		}
+	}
+	switch {
+	case !several:
+		return x.called()
+	case x.bike() == "":
+		return x.from
+	}
+	return x.called() + ", " + x.bike()
+}
+
+// plainly is a name as it is compared: letters' size and blanks do not count.
+func plainly(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }
 
 // reply writes one reply: what to know first, then the sheet with what the fitter set, then
 // what was otherwise at an earlier visit.
 func (d Desk) reply(w *markup.Writer, a Ask, list []*received, at int, advice *request.Advice) {
 	x := list[at]
 	w.Raw(`<section class="arrived" id="`).Name("-shown").Raw(`" tabindex="-1" data-at="`).Raw(strconv.Itoa(at)).
-		Raw(`" data-name="`).Said(x.name()).Raw(`" data-bike="`).Text(x.record.Bike).Raw(`" aria-labelledby="`).
+		Raw(`" aria-labelledby="`).
 		Name("-who").Raw(`"><h3 id="`).Name("-who").Raw(`">`).Said(x.name()).Raw(`</h3><p class="how">`).
 		Text(x.about()).Raw(` `).Text(x.from).Raw(`</p>`)
 	switch x.state {
@@ -262,6 +373,17 @@ func (d Desk) reply(w *markup.Writer, a Ask, list []*received, at int, advice *r
 			w.Raw(`<div><dt>`).Say(b.Question.Text).Raw(`</dt><dd>`).Lines(b.Text).Raw(`</dd></div>`)
 		}
 		w.Raw(`</dl></section>`)
+	}
+	if intake.Young(x.record) {
+		w.Raw(`<p class="notice">`).Say("The rider is still growing, or smaller than the riders that the guide’s " +
+			"estimates were made from.").Raw(`</p>`)
+	}
+	if slips := x.slips(); slips != nil {
+		w.Raw(`<section class="again"><h4>`).Say("Look again").Raw(`</h4><ul>`)
+		for _, said := range slips {
+			w.Raw(`<li>`).Said(said).Raw(`</li>`)
+		}
+		w.Raw(`</ul></section>`)
 	}
 	own := advice.Over(x.record)
 	w.Raw(sheet.Of(own, d.Calculators).HTML(w.ID+"-sheet", nil, a.Width, a.reader(), a.way))

@@ -267,3 +267,18 @@ func quoted(s string) (string, int) {
 	}
 	return b.String(), len(s)
 }
+
+// IsTable tells whether a text begins with the heading of a record as CSV.
+func IsTable(text string) bool {
+	first, _, _ := strings.Cut(text, "\n")
+	if _, link := Fragment(first); link {
+		return false
+	}
+	key, value := false, false
+	for _, c := range strings.FieldsFunc(strings.ToLower(first), func(r rune) bool {
+		return strings.ContainsRune(",;\t\" \r", r)
+	}) {
+		key, value = key || c == "key", value || c == "value"
+	}
+	return key && value
+}

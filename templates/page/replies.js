@@ -3,36 +3,49 @@
 import { ask, canShare, code, copy, fill, share, tell } from "./desk.js";
 import { all, fieldOf, hit, make, named, one } from "./dom.js";
 import { file } from "./file.js";
+import { join, slotsOf } from "./noted.js";
+import { openFiles, openText } from "./opened.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
 import { counted, t } from "./text.js";
-/** @import { Benched, Wrote } from "./types.d.ts" */
+/** @import { Benched, Noted, Read, Wrote } from "./types.d.ts" */
 
-const store = "plumbline-replies", most = 2 ** 20; // bytes of a file that is opened
+const store = "plumbline-replies";
 const desk = one(document, '[data-desk="prepare"]'), fold = one(desk, ".replies", HTMLDetailsElement);
 const opening = one(fold, "form.opening", HTMLFormElement), paper = one(fold, ".received"), form = one(fold, "form.advice", HTMLFormElement);
 const picker = one(opening, "[name=files]", HTMLInputElement), pasted = one(opening, "[name=pasted]", HTMLTextAreaElement);
 const [wrong, bad] = [one(opening, ".problem"), one(form, ".problem")], place = one(form, ".code-place");
 const key = one(form, "[name=key]", HTMLSelectElement), [value, note, message, from, link] = ["value", "note", "message", "from", "link"].map((name) => named(form, name)[0]);
+const waiting = make("p", { className: "how", hidden: true });
+opening.after(waiting);
 
+/** @returns {Benched} */
+const empty = () => ({ replies: [], at: 0, wrote: {}, waiting: [] });
 /** @returns {Benched} */
 function kept() {
   try {
-    return JSON.parse(sessionStorage.getItem(store) ?? "") ?? undefined;
+    return { ...empty(), ...JSON.parse(sessionStorage.getItem(store) ?? "") };
   } catch {
-    return { replies: [], at: 0, wrote: {} };
+    return empty();
   }
 }
 let held = kept();
+if (held.from !== undefined) from.value = held.from;
 function keep() {
   try {
-    if (held.replies.length) sessionStorage.setItem(store, JSON.stringify(held));
+    if (held.replies.length || held.waiting.length) sessionStorage.setItem(store, JSON.stringify(held));
     else sessionStorage.removeItem(store);
   } catch { /* then they live as long as this page */ }
 }
 
-/** What the fitter wrote for the client on show. @returns {Wrote} */
-const wrote = () => (held.wrote[held.at] ??= { note: "", message: "", next: [] });
+/** The replies on the page as the engine listed them: which, and whose. */
+const listed = () => all(paper, ".arrivals [data-at]").map(({ dataset: { at, slot: of, rider, name = "", bike = "", from: by = "", client = "" } }) =>
+  ({ at: Number(at), slot: Number(of), rider, name, bike, from: by, client }));
+
+/** Where is kept what the fitter writes for the client on show. */
+let slot = 0;
+/** @returns {Wrote} */
+const wrote = (of = slot) => (held.wrote[of] ??= { note: "", message: "", next: [] });
 
 /** The address of the guide's setup sheet, which a client's link opens. */
 const sheet = () => new URL(desk.dataset.back ?? "", document.baseURI).href.split("#")[0];
@@ -46,14 +59,17 @@ function settings() {
 let turn = 0;
 async function draw() {
   keep();
+  waiting.hidden = !held.waiting.length;
+  waiting.textContent = t("Notes that belong to no reply here, kept for your file: {0}.", held.waiting.map(({ client }) => client).join("; "));
   form.hidden = !held.replies.length;
   if (!held.replies.length) {
     paper.replaceChildren();
     return;
   }
   turn += 1;
-  const mine = turn, mark = wrote();
-  const query = new URLSearchParams([["at", String(held.at)], ["from", from.value], ["message", mark.message], ...mark.next.map(({ key: of, value: is }) => [`next.${of}`, is])]).toString();
+  const mine = turn;
+  const written = Object.entries(held.wrote).flatMap(([of, { message: to, next }]) => [[`${of}.message`, to], ...next.map(({ key: name, value: is }) => [`${of}.next.${name}`, is])]);
+  const query = new URLSearchParams([["at", String(held.at)], ["from", from.value], ...written]).toString();
   const { html = "", link: back = "", error } = await ask(desk, "replies", { record: "", text: held.replies.flat().join("\0"), query, link: sheet() });
   if (mine !== turn) return;
   if (error) {
@@ -61,14 +77,13 @@ async function draw() {
     return;
   }
   fill(paper, html);
-  const shown = paper.querySelector(".arrived");
-  form.hidden = !(shown instanceof HTMLElement);
-  if (!(shown instanceof HTMLElement)) return;
-  if (Number(shown.dataset.at) !== held.at) { // the one that was meant is none
-    held.at = Number(shown.dataset.at);
-    keep();
-  }
-  Object.assign(wrote(), { client: [shown.dataset.name, shown.dataset.bike].filter(Boolean).join(", ") });
+  const arrived = paper.querySelector(".arrived");
+  form.hidden = !(arrived instanceof HTMLElement);
+  if (!(arrived instanceof HTMLElement)) return;
+  const now = held; // what was put away meanwhile is gone
+  now.at = Number(arrived.dataset.at);
+  slot = listed().find(({ at }) => at === held.at)?.slot ?? 0;
+  keep();
   // Ticks and ways back are the client's own.
   for (const box of all(paper, "input[type=checkbox]", HTMLInputElement)) box.disabled = true;
   for (const way of all(paper, "[data-back]")) way.remove();
@@ -77,41 +92,106 @@ async function draw() {
   for (const button of all(form, "[data-do=copy], [data-do=share], [data-do=code]", HTMLButtonElement)) button.disabled = !back;
   one(form, "[data-do=share]").hidden = !canShare();
   settings();
+  if (await lay() && mine === turn) await draw();
 }
 
 /**
- * Adds what a file or a field holds, and shows the first of it.
+ * Adds what files or a field hold, each under a name of its own, and shows the first of it.
  * @param {[name: string, text: string][]} list
  */
 function add(list) {
-  const fresh = list.filter(([, text]) => text.trim());
-  held.replies.push(...fresh);
+  const fresh = list.filter(([, text]) => text.trim()), names = new Set(held.replies.map(([name]) => name));
+  for (const [name, text] of fresh) {
+    let own = name;
+    for (let n = 2; names.has(own); n += 1) own = `${name} (${n})`;
+    names.add(own);
+    held.replies.push([own, text.replaceAll("\0", " ")]);
+  }
   if (fresh.length) draw();
   say(counted(fresh.length, "{0} reply is opened.", "{0} replies are opened."));
 }
 
 /**
- * The text of a file.
- * @param {File} sent
+ * Shows what was read, and says what was not.
+ * @param {Read} read
  */
-async function textOf(sent) {
-  const bytes = new Uint8Array(await sent.arrayBuffer()), [a, b] = bytes;
-  const code16 = a === 0xff && b === 0xfe ? "utf-16le" : a === 0xfe && b === 0xff ? "utf-16be" : "utf-8";
-  return new TextDecoder(code16).decode(bytes);
+async function shown({ list, problems, notes: files }) {
+  const said = [...problems];
+  for (const [name, text] of files) said.push(...await notesIn(name, text));
+  tell(wrong, said.map((each) => ({ message: each })));
+  add(list);
 }
 
 /** @param {Iterable<File>} files */
-async function take(files) {
-  /** @type {[string, string][]} */
-  const list = [];
-  const large = [];
-  for (const sent of files) {
-    if (sent.size > most) large.push({ message: t("{0} is larger than a reply can be.", sent.name) });
-    else list.push([sent.name, await textOf(sent)]);
-  }
-  tell(wrong, large);
-  add(list);
+const take = async (files) => shown(await openFiles(files, desk));
+/** @type {(name: string, text: string) => void} */
+const takeText = async (name, text) => shown(await openText(name, text, desk));
+
+/**
+ * Takes notes from a file, to be laid beside the replies that they are about.
+ * @param {string} name
+ * @param {string} text
+ */
+async function notesIn(name, text) {
+  const { readNotes } = await import("./notes.js"), read = readNotes(name, text);
+  if (read.from && (from.value === from.defaultValue || !from.value)) held.from = from.value = read.from;
+  held.guide = read.guide || held.guide;
+  held.waiting.push(...read.clients);
+  await lay(read.problems);
+  await draw();
+  return read.problems;
 }
+
+/**
+ * Lays notes beside the replies that they are about; the others wait. Whatever is wrong is
+ * put into told. Returns whether any was laid.
+ * @param {string[]} [told]
+ */
+async function lay(told) {
+  const list = listed(), pending = held.waiting;
+  let laid = false;
+  held.waiting = [];
+  for (const noted of pending) {
+    const slots = slotsOf(noted, list, told);
+    if (!slots.length) {
+      held.waiting.push(noted);
+      continue;
+    }
+    laid = true;
+    for (const of of slots) join(wrote(of), noted);
+    const left = [];
+    for (const setting of noted.next) if (!await setAs(wrote(slots[0]), setting, told)) left.push(setting);
+    if (left.length) held.waiting.push({ ...noted, note: "", message: "", next: left, tried: true });
+  }
+  return laid;
+}
+
+/**
+ * Takes a setting of a file, and returns whether it stands as the file has it. What the
+ * fitter chose on the page stays.
+ * @param {Wrote} mark
+ * @param {Noted["next"][number]} setting
+ * @param {string[]} [told]
+ */
+async function setAs(mark, { key: of, typed, place: line = "" }, told) {
+  const { problems = [], record: pairs } = await ask(desk, "set", { record: "", key: of, text: typed, bare: "mm" });
+  if (!pairs?.length) {
+    told?.push(`${line}: ${problems.map(({ message: why, suggest }) => [why, suggest && t("Did you mean {0}?", suggest)].filter(Boolean).join(" ")).join(" ")}`);
+    return false;
+  }
+  const [[name, is]] = pairs, option = optionOf(name), old = mark.next.find((each) => each.key === name);
+  if (!old) {
+    mark.next.push({ key: name, value: is, typed: withUnit(typed, option?.dataset.unit), label: option?.textContent ?? name });
+    return true;
+  }
+  if (old.value !== is) told?.push(t("{0}: “{1}” stays {2}, as on this page.", line, old.label, old.typed));
+  return old.value === is;
+}
+
+/** @param {string} name */
+const optionOf = (name) => [...key.options].find((option) => option.value === name);
+/** @type {(typed: string, unit?: string) => string} */
+const withUnit = (typed, is = "") => (/[a-z°%″"']\s*$/i.test(typed) ? typed : `${typed} ${is}`.trim());
 
 picker.onchange = () => {
   take([...picker.files ?? []]);
@@ -126,7 +206,7 @@ fold.addEventListener("drop", (event) => {
   event.preventDefault();
   const { files, text } = { files: [...event.dataTransfer?.files ?? []], text: event.dataTransfer?.getData("text") ?? "" };
   if (files.length) take(files);
-  else add([[t("a link"), text]]);
+  else takeText(t("a link"), text);
 });
 
 /**
@@ -136,7 +216,7 @@ fold.addEventListener("drop", (event) => {
  * @param {string} typed
  */
 function set(of, is, typed) {
-  const mark = wrote(), label = [...key.options].find((option) => option.value === of)?.textContent ?? of;
+  const mark = wrote(), label = optionOf(of)?.textContent ?? of;
   mark.next = [...mark.next.filter((old) => old.key !== of), { key: of, value: is, typed, label }];
   draw();
   say(`${label}: ${typed}`);
@@ -161,7 +241,7 @@ async function write() {
   if (!pairs.length) return;
   value.value = "";
   const [[of, is]] = pairs;
-  set(of, is, /[a-z°%″"']\s*$/i.test(text) ? text : `${text} ${unit()}`.trim());
+  set(of, is, withUnit(text, unit()));
 }
 /** The unit in which a bare number is read. */
 function unit() {
@@ -169,18 +249,18 @@ function unit() {
   return is === "mm" ? record.units() : is;
 }
 
-// A file that the command reads beside the replies. JSON is YAML too (YAML 1.2, 1.3).
-function notes() {
-  const clients = Object.values(held.wrote).filter(({ client, note: own, message: to, next }) => client && (own || to || next.length)).map(({ client, note: own, message: to, next }) =>
-    [client, { note: own, message: to, next: Object.fromEntries(next.map(({ key: of, value: is }) => [of, is])) }]);
-  const text = { from: from.value, guide: sheet(), clients: Object.fromEntries(clients) };
-  file("notes.yaml", "application/yaml", `${JSON.stringify(text, null, 2)}\n`);
+/** Saves what was written, and what waits for its reply, as a file that the command reads. */
+async function notes() {
+  const { writeNotes } = await import("./notes.js"), names = new Map(listed().map(({ slot: of, client }) => [String(of), client]));
+  const clients = Object.entries(held.wrote).filter(([, { note: own, message: to, next }]) => own || to || next.length).map(([of, mark]) =>
+    ({ ...mark, client: names.get(of) ?? held.replies[Number(of)]?.[0] ?? of, next: mark.next.map(({ key: name, value: is }) => ({ key: name, typed: is })) }));
+  file("notes.yaml", "application/yaml", writeNotes({ from: from.value, guide: held.guide ?? sheet(), clients: [...clients, ...held.waiting] }));
 }
 
 /** @type {Record<string, () => unknown>} */
 const ways = {
   paste: () => {
-    add([[t("what was pasted"), pasted.value]]);
+    takeText(t("what was pasted"), pasted.value);
     pasted.value = "";
   },
   set: write,
@@ -189,7 +269,7 @@ const ways = {
   code: () => code(link.value, place),
   notes,
   away: () => {
-    held = { replies: [], at: 0, wrote: {} };
+    held = empty();
     place.replaceChildren();
     draw();
     say(t("All replies are put away."));
@@ -208,6 +288,7 @@ fold.addEventListener("click", (event) => {
 form.addEventListener("input", (event) => {
   const field = fieldOf(event);
   if (field === note || field === message) Object.assign(wrote(), { [field.name]: field.value });
+  if (field === from) held.from = from.value;
   if (field === note) keep();
   else if (field === message || field === from) draw();
 });

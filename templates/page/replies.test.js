@@ -6,7 +6,7 @@ visit(`<section data-desk="prepare" data-place="1" data-back="../sheet.html"><de
 <button type="button" data-do="paste">Open</button><p class="problem" hidden></p></form><div class="paper received"></div>
 <form class="advice" hidden><select name="key"><option value="saddle-height" data-unit="mm">Saddle height</option></select><input name="value"><button type="button" data-do="set">Write</button>
 <p class="problem" hidden></p><ul class="chosen"></ul><textarea name="note"></textarea><textarea name="message"></textarea><input name="from" value="Larch"><input name="link">
-<button type="button" data-do="copy">Copy</button><button type="button" data-do="share">Share</button><button type="button" data-do="away">Away</button><div class="code-place"></div></form></details></section>`, "#name=Fitter&inseam=900");
+<button type="button" data-do="copy">Copy</button><button type="button" data-do="share">Share</button><button type="button" data-do="notes">Notes</button><button type="button" data-do="away">Away</button><div class="code-place"></div></form></details></section>`, "#name=Fitter&inseam=900");
 const owner = await import("./owner.js");
 owner.open();
 const record = await import("./record.js");
@@ -16,9 +16,10 @@ const { named, one } = await import("./dom.js");
 engine.begin();
 const worker = Engine.ready();
 const fold = one(document, "details"), form = one(fold, "form.advice", HTMLFormElement), opening = one(fold, "form.opening", HTMLFormElement);
-/** @param {number} at @param {string} name */
-const html = (at, name) => `<ul><li><button type="button" data-at="0">Rowan</button></li><li><button type="button" data-at="1">Birch</button></li></ul>
-<section class="arrived" tabindex="-1" data-at="${at}" data-name="${name}" data-bike=""><input type="checkbox" data-done="x"><button type="button" data-back="x">Go back</button>
+/** @param {number} at */
+const html = (at) => `<ul class="arrivals"><li><button type="button" data-at="0" data-slot="0" data-rider="0" data-name="Rowan" data-from="a.txt" data-client="Rowan">Rowan</button></li>
+<li><button type="button" data-at="1" data-slot="1" data-rider="1" data-name="Birch" data-bike="Hardtail" data-from="b.txt" data-client="Birch">Birch</button></li></ul>
+<section class="arrived" tabindex="-1" data-at="${at}"><input type="checkbox" data-done="x"><button type="button" data-back="x">Go back</button>
 <button type="button" data-use="bar-width" data-value="755" data-from="bar-width">Use</button></section>`;
 const query = () => new URLSearchParams(worker.question.query);
 /** @param {number} n */
@@ -30,19 +31,19 @@ test("what is pasted and dropped is opened apart, beside the fitter's own number
   one(opening, "[data-do=paste]").click();
   await asked(n);
   assert.deepEqual([worker.question.desk, worker.question.record, worker.question.text], ["replies", "", "what was pasted\0https://x.example/#name=Rowan&inseam=831"]);
-  worker.answer({ html: html(0, "Rowan") });
+  worker.answer({ html: html(0) });
   await until(() => fold.querySelector(".arrived"));
   assert.equal(form.hidden, false);
   assert.equal(one(fold, "input[type=checkbox]", HTMLInputElement).disabled, true, "what is ticked is the client's to tick");
   assert.equal(fold.querySelector("[data-back]"), null);
-  const more = worker.asked.length, drop = new Event("drop", { bubbles: true, cancelable: true });
-  Object.assign(drop, { dataTransfer: { files: [new File(["\ufeffname,value"], "b.csv"), new File(["x".repeat(2 ** 20 + 1)], "film.txt")], getData: () => "" } });
-  fold.dispatchEvent(drop);
-  assert.equal(drop.defaultPrevented, true, "the browser does not leave for the file");
+  const more = worker.asked.length, dropped = new Event("drop", { bubbles: true, cancelable: true });
+  Object.assign(dropped, { dataTransfer: { files: [new File(["\ufeffname,value"], "b.csv"), new File(["x".repeat(2 ** 20 + 1)], "film.txt")], getData: () => "" } });
+  fold.dispatchEvent(dropped);
+  assert.equal(dropped.defaultPrevented, true, "the browser does not leave for the file");
   await asked(more);
   assert.match(String(worker.question.text), /b\.csv\0/);
   assert.match(one(opening, ".problem").textContent ?? "", /film\.txt is larger/);
-  worker.answer({ html: html(0, "Rowan") });
+  worker.answer({ html: html(0) });
   assert.equal(record.text(), "name=Fitter&inseam=900", "nothing of it is the fitter's");
 });
 
@@ -60,15 +61,15 @@ test("a setting is read, becomes Next and a link, and can be taken out", async (
   const more = worker.asked.length;
   worker.answer({ record: "\0saddle-height\x00740" });
   await asked(more);
-  assert.deepEqual([query().get("next.saddle-height"), query().get("from")], ["740", "Larch"]);
-  worker.answer({ html: html(0, "Rowan"), link: "https://x.example/sheet.html#ask.from=Larch" });
+  assert.deepEqual([query().get("0.next.saddle-height"), query().get("from")], ["740", "Larch"]);
+  worker.answer({ html: html(0), link: "https://x.example/sheet.html#ask.from=Larch" });
   await until(() => named(form, "link")[0].value);
   assert.match(one(form, ".chosen").textContent ?? "", /Saddle height: 74 cm/);
   const last = worker.asked.length;
   one(form, ".chosen button").click();
   await asked(last);
-  assert.equal(query().get("next.saddle-height"), null);
-  worker.answer({ html: html(0, "Rowan") });
+  assert.equal(query().get("0.next.saddle-height"), null);
+  worker.answer({ html: html(0) });
 });
 
 test("what is written of one client is not the other's", async () => {
@@ -78,15 +79,74 @@ test("what is written of one client is not the other's", async () => {
   one(fold, '[data-at="1"]').click();
   await asked(n);
   assert.equal(query().get("at"), "1");
-  worker.answer({ html: html(1, "Birch") });
+  worker.answer({ html: html(1) });
   await until(() => named(form, "note")[0].value === "");
   const more = worker.asked.length;
   one(fold, "[data-use]").click();
   await asked(more);
-  assert.deepEqual([query().get("at"), query().get("next.bar-width")], ["1", "755"], "a suggestion is taken for this client");
-  worker.answer({ html: html(1, "Birch") });
+  assert.deepEqual([query().get("at"), query().get("1.next.bar-width"), query().get("0.next.bar-width")], ["1", "755", null], "a suggestion is taken for this client");
+  worker.answer({ html: html(1) });
   const kept = JSON.parse(sessionStorage.getItem("plumbline-replies") ?? "");
   assert.deepEqual([kept.wrote[0].note, kept.wrote[1].note, kept.wrote[0].next.length], ["left cleat", "", 0]);
+});
+
+/** Has a file dropped. @param {string} name @param {string | Uint8Array<ArrayBuffer>} text */
+function drop(name, text) {
+  const event = new Event("drop", { bubbles: true, cancelable: true });
+  Object.assign(event, { dataTransfer: { files: [new File([text], name)], getData: () => "" } });
+  fold.dispatchEvent(event);
+}
+/** @param {string} desk @param {object} reply */
+async function answered(desk, reply) {
+  await until(() => worker.question.desk === desk);
+  worker.answer(reply);
+}
+
+test("notes of a file are laid beside whom they are about, and nothing of the others is lost", async () => {
+  named(form, "value")[0].value = "";
+  drop("notes.yaml", `from: Beech
+guide: https://y.example/
+clients:
+  rowan:
+    note: right cleat
+    next: {saddle-height: 73.6 cm}
+  Elm:
+    message: See you
+    next: {bar-width: 700}
+  nobody: [x]
+`);
+  await answered("set", { record: "\0saddle-height\x00736" });
+  await answered("replies", { html: html(1) });
+  await until(() => /notes\.yaml:10/.test(one(opening, ".problem").textContent ?? ""));
+  const kept = JSON.parse(sessionStorage.getItem("plumbline-replies") ?? "");
+  assert.deepEqual([kept.wrote[0].note, kept.wrote[0].next[0].value, kept.wrote[0].next[0].typed], ["left cleat\nright cleat", "736", "73.6 cm"]);
+  assert.deepEqual(kept.waiting.map((/** @type {{ client: string }} */ { client }) => client), ["Elm", "nobody"]);
+  assert.match(fold.textContent ?? "", /kept for your file: Elm; nobody\./);
+  /** @type {Blob[]} */
+  const saved = [];
+  const { createObjectURL } = URL;
+  URL.createObjectURL = (blob) => {
+    saved.push(/** @type {Blob} */ (blob));
+    return "#";
+  };
+  one(form, "[data-do=notes]").click();
+  await until(() => saved.length);
+  URL.createObjectURL = createObjectURL;
+  const { readNotes } = await import("./notes.js"), text = await saved[0].text(), read = readNotes("n", text);
+  assert.deepEqual([read.from, read.guide, read.problems], ["Beech", "https://y.example/", []]);
+  assert.deepEqual(read.clients.map(({ client, note, message, next }) => [client, note, message, ...next.map(({ key, typed }) => `${key} ${typed}`)]), [
+    ["Rowan", "left cleat\nright cleat", "", "saddle-height 736"], ["Birch", "", "", "bar-width 755"], ["Elm", "", "See you", "bar-width 700"], ["nobody", "", ""]]);
+});
+
+test("a mail is taken apart, and a photo is named", async () => {
+  drop("mail.eml", "From: a@b.example\r\nSubject: =?utf-8?q?Ma=C3=9Fe?=\r\nContent-Transfer-Encoding: quoted-printable\r\n\r\nhttps://x.example/#name=3DElm&inseam=3D8=\r\n31\r\n");
+  await until(() => worker.question.desk === "mail");
+  assert.equal(worker.question.text, "Maße\0\0https://x.example/#name=Elm&inseam=831\n");
+  worker.answer({ text: "https://x.example/#name=Elm&inseam=831" });
+  await answered("replies", { html: html(1) });
+  assert.match(String(worker.question.text), /\0mail\.eml\0https:\/\/x\.example\/#name=Elm/);
+  drop("bike.jpg", new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 0]));
+  await until(() => /bike\.jpg is a photo/.test(one(opening, ".problem").textContent ?? ""));
 });
 
 test("all is put away at once", () => {

@@ -59,17 +59,55 @@ export interface Held {
 
 /** What a fitter wrote for one client. */
 export interface Wrote {
-  client?: string; // as notes name them
   note: string;
   message: string;
   next: { key: string; value: string; typed: string; label: string }[];
+}
+
+/** The same as a file has it, of whom it names, with its lines. */
+export interface Noted {
+  client: string;
+  place?: string;
+  note: string;
+  message: string;
+  next: { key: string; typed: string; place?: string }[];
+  tried?: boolean; // its settings could not be read
+}
+
+/** A fitter's file of notes, and what is wrong in it. */
+export interface Notes {
+  from?: string;
+  guide?: string;
+  clients: Noted[];
+  problems: string[];
+}
+
+/** What was read from files: replies, what could not be, and files of notes. */
+export interface Read {
+  list: [name: string, text: string][];
+  problems: string[];
+  notes: [name: string, text: string][];
+}
+
+/** A reply as the engine lists it: which, where notes on it are kept, and whose it is. */
+export interface Listed {
+  at: number;
+  slot: number;
+  rider?: string;
+  name: string;
+  bike: string;
+  from: string;
+  client: string;
 }
 
 /** What a fitter opened in this tab: names and texts, which reply is on show, what was written. */
 export interface Benched {
   replies: [name: string, text: string][];
   at: number;
-  wrote: Record<number, Wrote>;
+  wrote: Record<number, Wrote>; // by the first reply about the same bike of the same rider
+  waiting: Noted[]; // notes of a file on nobody who is here
+  from?: string;
+  guide?: string; // as a file of notes has it
 }
 
 /** A rider and one of their bikes, by id. */

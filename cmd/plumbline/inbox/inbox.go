@@ -148,7 +148,7 @@ func read(name string, file io.Reader, reader *words.Reader, each func(Found)) {
 		readArray(name, r, reader, each)
 	case head[0] == '{' && lines && len(bytes.TrimSpace(rest)) > 0 && isObject(first):
 		readObjects(name, r, each)
-	case head[0] == '{', isTable(string(first)):
+	case head[0] == '{', exchange.IsTable(string(first)):
 		whole, err := io.ReadAll(io.LimitReader(r, exchange.Longest+1))
 		if err != nil {
 			each(Found{From: name, Err: plainError(err)})

@@ -14,6 +14,7 @@ import (
 
 	"plumbline/calculators/calctest"
 	"plumbline/calculators/exchange"
+	"plumbline/calculators/links"
 	"plumbline/calculators/record"
 	"plumbline/calculators/request"
 	"plumbline/cmd/plumbline/inbox/mailtest"
@@ -46,7 +47,7 @@ func holdsWhole(t *testing.T, text, want string) {
 	fragment, ok := exchange.Fragment(list[0].Text)
 	require.True(t, ok, list[0].Text)
 	assert.Equal(t, request.Whole, request.StateOf(fragment), list[0].Text)
-	assert.Equal(t, decoded(want), decoded(list[0].Text))
+	assert.Equal(t, links.Plainly(want), links.Plainly(list[0].Text))
 }
 
 const header = "From: Rowan <rowan@client.example>\r\nTo: workshop@example.org\r\nSubject: My measurements\r\n" +
@@ -112,8 +113,8 @@ func TestTwoClientsInOneMailStayTwo(t *testing.T) {
 	a, b := reply("Ash", 830), reply("Birch", 790)
 	list := in(header + "\r\n" + a + "\r\n\r\n" + b + "\r\n")
 	require.Len(t, list, 2)
-	assert.Equal(t, decoded(a), decoded(list[0].Text))
-	assert.Equal(t, decoded(b), decoded(list[1].Text))
+	assert.Equal(t, links.Plainly(a), links.Plainly(list[0].Text))
+	assert.Equal(t, links.Plainly(b), links.Plainly(list[1].Text))
 	// Links that follow one another without a blank line are two as well.
 	list = in(a + "\n" + b + "\n")
 	require.Len(t, list, 2)
@@ -130,7 +131,7 @@ func TestAMailboxIsReadMailByMail(t *testing.T) {
 	for i, f := range list {
 		require.NoError(t, f.Err)
 		assert.Equal(t, fmt.Sprintf("x, mail %d", i+1), f.From)
-		assert.Equal(t, decoded(reply(fmt.Sprintf("Client+%d", i), 800+i)), decoded(f.Text))
+		assert.Equal(t, links.Plainly(reply(fmt.Sprintf("Client+%d", i), 800+i)), links.Plainly(f.Text))
 	}
 }
 

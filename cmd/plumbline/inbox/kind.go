@@ -12,7 +12,6 @@ import (
 	"golang.org/x/text/encoding/unicode"
 	"golang.org/x/text/transform"
 
-	"plumbline/calculators/exchange"
 	"plumbline/calculators/words"
 	"plumbline/site/told"
 )
@@ -93,18 +92,3 @@ func isMail(head []byte) bool {
 
 // isObject tells whether a line is a JSON object by itself.
 func isObject(line []byte) bool { return json.Valid(line) }
-
-// isTable tells whether a line is the heading of a record as CSV.
-func isTable(line string) bool {
-	if _, ok := exchange.Fragment(line); ok {
-		return false
-	}
-	cells := strings.FieldsFunc(strings.ToLower(line), func(r rune) bool {
-		return strings.ContainsRune(",;\t\" \r", r)
-	})
-	key, value := false, false
-	for _, c := range cells {
-		key, value = key || c == "key", value || c == "value"
-	}
-	return key && value
-}

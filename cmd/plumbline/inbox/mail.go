@@ -11,10 +11,8 @@ import (
 	"golang.org/x/net/html"
 	"golang.org/x/net/html/atom"
 
-	"plumbline/calculators/exchange"
 	"plumbline/calculators/links"
 	"plumbline/calculators/record"
-	"plumbline/calculators/request"
 	"plumbline/calculators/words"
 	"plumbline/site/told"
 )
@@ -122,7 +120,7 @@ func (m *mail) text(body []byte) {
 
 // hand hands over what was found, each record once, and the best copy of it.
 func (m *mail) hand(each func(Found)) {
-	var kept []Found
+	var kept links.Copies
 	var aside *Found
 	for i := range m.found {
 		f := &m.found[i]
@@ -130,11 +128,10 @@ func (m *mail) hand(each func(Found)) {
 			aside = f
 			continue
 		}
-		kept = withBest(kept, *f)
+		kept.Add(f.Text)
 	}
-	for _, f := range kept {
-		f.From = m.name
-		each(f)
+	for _, text := range kept {
+		each(Found{From: m.name, Text: text})
 	}
 	switch {
 	case len(kept) > 0:
@@ -162,44 +159,6 @@ func (m *mail) nothing() error {
 		)
 	}
 	return told.Wrong("this mail{0} holds no measurements: neither a link nor a file with them", about)
-}
-
-// withBest adds a record to those of one mail unless it is there already. Of two
-// copies the whole one stays, or the longer.
-func withBest(list []Found, f Found) []Found {
-	for i := range list {
-		switch before := list[i].Text; {
-		case same(before, f.Text):
-			return list
-		case partOf(f.Text, before):
-			return list
-		case partOf(before, f.Text):
-			list[i] = f
-			return list
-		}
-	}
-	return append(list, f)
-}
-
-// same tells whether two texts hold the same pairs.
-func same(a, b string) bool { return decoded(a) == decoded(b) }
-
-// partOf tells whether one is what a cut left of the other.
-func partOf(cut, other string) bool {
-	short, long := decoded(cut), decoded(other)
-	return len(short) < len(long) && strings.HasPrefix(long, strings.TrimRight(short, "\n")) &&
-		(links.StateOf(other) == request.Whole || links.StateOf(cut) != request.Whole)
-}
-
-// decoded writes the pairs of a link or fragment plainly; another text stays as it is.
-func decoded(text string) string {
-	fragment, ok := exchange.Fragment(text)
-	if !ok {
-		return text
-	}
-	var b strings.Builder
-	record.Fields(fragment, func(key, value string) { b.WriteString(key + "=" + value + "\n") })
-	return b.String()
 }
 
 // textOf returns the text of HTML, one line a paragraph, and every address that a

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"plumbline/calculators/exchange"
+	"plumbline/calculators/links"
 	"plumbline/cmd/plumbline/inbox/mailtest"
 )
 
@@ -26,7 +27,7 @@ func TestALineOfAMailBeginsNoOther(t *testing.T) {
 			list := in(box)
 			require.Len(t, list, 2, "%+v", list)
 			assert.Equal(t, []string{"x, mail 1", "x, mail 2"}, []string{list[0].From, list[1].From})
-			assert.Equal(t, []string{decoded(one), decoded(two)}, []string{decoded(list[0].Text), decoded(list[1].Text)})
+			assert.Equal(t, []string{links.Plainly(one), links.Plainly(two)}, []string{links.Plainly(list[0].Text), links.Plainly(list[1].Text)})
 		})
 	}
 }
