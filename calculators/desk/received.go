@@ -237,7 +237,7 @@ func (d Desk) replies(a Ask) Reply {
 }
 
 // inOrder returns the places of the replies that have a line: those of one rider beside one
-// another, riders who need attention first.
+// another, the newest first, and riders who need attention before all others.
 func inOrder(list []*received) (order []int) {
 	wants, first := map[int]int{}, map[int]int{} // by rider
 	for i, x := range list {
@@ -252,7 +252,7 @@ func inOrder(list []*received) (order []int) {
 	}
 	slices.SortStableFunc(order, func(i, k int) int {
 		a, b := list[i].rider, list[k].rider
-		return cmp.Or(wants[b]-wants[a], first[a]-first[b])
+		return cmp.Or(wants[b]-wants[a], first[a]-first[b], strings.Compare(list[k].record.Date, list[i].record.Date))
 	})
 	return order
 }
@@ -378,10 +378,10 @@ func (d Desk) reply(w *markup.Writer, a Ask, list []*received, at int, advice *r
 		w.Raw(`<p class="notice">`).Say("The rider is still growing, or smaller than the riders that the guide’s " +
 			"estimates were made from.").Raw(`</p>`)
 	}
-	if slips := x.slips(); slips != nil {
-		w.Raw(`<section class="again"><h4>`).Say("Look again").Raw(`</h4><ul>`)
-		for _, said := range slips {
-			w.Raw(`<li>`).Said(said).Raw(`</li>`)
+	if x.problems != nil { // what is doubtful of the others stands on the sheet
+		w.Raw(`<section class="unread"><h4>`).Say("Not understood, as it came").Raw(`</h4><ul>`)
+		for _, p := range x.problems {
+			w.Raw(`<li>`).Said(p.Text).Raw(`</li>`)
 		}
 		w.Raw(`</ul></section>`)
 	}

@@ -72,7 +72,7 @@ const draw = drawer(desk, "prepare", ({ html = "", error }) => {
   const typing = [...held].map((key) => ({ key, texts: named(form, key).map(({ value }) => value), was: named(form, key)[0]?.dataset.unit }));
   paper.innerHTML = html;
   desk.querySelector(".offline")?.remove();
-  for (const set of all(desk, "fieldset:disabled", HTMLFieldSetElement)) set.disabled = false;
+  for (const set of all(desk, ":not(.replies) > form > fieldset:disabled", HTMLFieldSetElement)) set.disabled = false;
   for (const [key, value] of answers) {
     for (const field of named(form, key)) {
       if (field.type === "radio") field.checked = field.value === value;
@@ -305,8 +305,20 @@ recallRequest();
 // What reads replies is loaded when a fitter opens its place, or left it open in this tab.
 const replies = desk.querySelector("details.replies");
 if (replies instanceof HTMLDetailsElement) {
-  const load = () => replies.open && import("./replies.js");
-  replies.addEventListener("toggle", load);
+  const load = () => import("./replies.js");
+  replies.addEventListener("toggle", () => replies.open && load());
+  // A file that is dropped before they are there would be shown by the browser itself.
+  replies.addEventListener("dragover", (event) => {
+    event.preventDefault();
+    replies.open = true;
+    replies.classList.add("over");
+  });
+  for (const name of ["dragleave", "drop"]) replies.addEventListener(name, () => replies.classList.remove("over"));
+  replies.addEventListener("drop", async (event) => {
+    event.preventDefault();
+    const files = [...event.dataTransfer?.files ?? []], text = event.dataTransfer?.getData("text") ?? "";
+    (await load()).dropped(files, text);
+  });
   try {
     replies.open ||= sessionStorage.getItem("plumbline-replies") !== null;
   } catch { /* nothing is kept here */ }

@@ -20,7 +20,7 @@ const waiting = make("p", { className: "how", hidden: true });
 opening.after(waiting);
 
 /** @returns {Benched} */
-const empty = () => ({ replies: [], at: 0, wrote: {}, waiting: [] });
+const empty = () => ({ replies: [], at: -1, wrote: {}, waiting: [] });
 /** @returns {Benched} */
 function kept() {
   try {
@@ -197,17 +197,16 @@ picker.onchange = () => {
   take([...picker.files ?? []]);
   picker.value = ""; // the same file can be picked again
 };
-fold.addEventListener("dragover", (event) => {
-  event.preventDefault();
-  fold.classList.add("over");
-});
-for (const name of ["dragleave", "drop"]) fold.addEventListener(name, () => fold.classList.remove("over"));
-fold.addEventListener("drop", (event) => {
-  event.preventDefault();
-  const { files, text } = { files: [...event.dataTransfer?.files ?? []], text: event.dataTransfer?.getData("text") ?? "" };
+
+/**
+ * Opens what was dropped.
+ * @param {File[]} files
+ * @param {string} text
+ */
+export function dropped(files, text) {
   if (files.length) take(files);
   else takeText(t("a link"), text);
-});
+}
 
 /**
  * Sets what the client's bike is to have, in place of an earlier value.
@@ -296,4 +295,5 @@ for (const typed of [opening, form]) typed.onsubmit = (event) => event.preventDe
 form.addEventListener("keydown", (event) => {
   if (event.key === "Enter" && event.target === value) write();
 });
+for (const fields of all(fold, "fieldset", HTMLFieldSetElement)) fields.disabled = false;
 draw();

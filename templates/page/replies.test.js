@@ -10,7 +10,7 @@ visit(`<section data-desk="prepare" data-place="1" data-back="../sheet.html"><de
 const owner = await import("./owner.js");
 owner.open();
 const record = await import("./record.js");
-await import("./replies.js");
+const replies = await import("./replies.js");
 const engine = await import("./engine.js");
 const { named, one } = await import("./dom.js");
 engine.begin();
@@ -36,10 +36,8 @@ test("what is pasted and dropped is opened apart, beside the fitter's own number
   assert.equal(form.hidden, false);
   assert.equal(one(fold, "input[type=checkbox]", HTMLInputElement).disabled, true, "what is ticked is the client's to tick");
   assert.equal(fold.querySelector("[data-back]"), null);
-  const more = worker.asked.length, dropped = new Event("drop", { bubbles: true, cancelable: true });
-  Object.assign(dropped, { dataTransfer: { files: [new File(["\ufeffname,value"], "b.csv"), new File(["x".repeat(2 ** 20 + 1)], "film.txt")], getData: () => "" } });
-  fold.dispatchEvent(dropped);
-  assert.equal(dropped.defaultPrevented, true, "the browser does not leave for the file");
+  const more = worker.asked.length;
+  replies.dropped([new File(["\ufeffname,value"], "b.csv"), new File(["x".repeat(2 ** 20 + 1)], "film.txt")], "");
   await asked(more);
   assert.match(String(worker.question.text), /b\.csv\0/);
   assert.match(one(opening, ".problem").textContent ?? "", /film\.txt is larger/);
@@ -91,11 +89,7 @@ test("what is written of one client is not the other's", async () => {
 });
 
 /** Has a file dropped. @param {string} name @param {string | Uint8Array<ArrayBuffer>} text */
-function drop(name, text) {
-  const event = new Event("drop", { bubbles: true, cancelable: true });
-  Object.assign(event, { dataTransfer: { files: [new File([text], name)], getData: () => "" } });
-  fold.dispatchEvent(event);
-}
+const drop = (name, text) => replies.dropped([new File([text], name)], "");
 /** @param {string} desk @param {object} reply */
 async function answered(desk, reply) {
   await until(() => worker.question.desk === desk);
