@@ -32,15 +32,15 @@ func (g *Guide) readAsked() (bad []Mistake) {
 		if !ok {
 			continue
 		}
-		y := &yamlReader{file: from.file}
-		for _, e := range y.root(from.text) {
+		y := yamlOf(from.file, 0)
+		for _, e := range y.Root(from.text) {
 			switch {
-			case !y.known(e, "same", "pages", "symptoms", "numbers"):
-			case e.key == "same":
+			case !y.Known(e, "same", "pages", "symptoms", "numbers"):
+			case e.Key == "same":
 				g.readSame(y, e)
-			case e.key == "pages":
+			case e.Key == "pages":
 				g.readPhrases(y, e, g.asked.pages, from.local, "there is no page “{0}”", g.ways())
-			case e.key == "symptoms":
+			case e.Key == "symptoms":
 				var keys []string
 				for _, s := range symptom.All() {
 					keys = append(keys, s.Key)
@@ -50,16 +50,16 @@ func (g *Guide) readAsked() (bad []Mistake) {
 				g.readNumbers(y, e)
 			}
 		}
-		bad = append(bad, y.bad...)
+		bad = append(bad, y.bad()...)
 	}
 	return bad
 }
 
 func (g *Guide) readSame(y *yamlReader, e entry) {
-	for _, n := range y.items(e) {
-		group := texts(y.list(entry{e.key, n.GetToken(), n}))
+	for _, n := range y.Items(e) {
+		group := texts(y.List(entry{Key: e.Key, At: n.GetToken(), Value: n}))
 		if len(group) == 1 {
-			y.mistake(
+			y.Mistake(
 				n.GetToken(),
 				told.Of("“{0}” stands alone", group[0]),
 				told.Of("name two words or more that mean the same"),
@@ -78,36 +78,36 @@ func (g *Guide) readPhrases(
 	missing words.English,
 	known []string,
 ) {
-	for _, e := range y.mapping(e.value, told.Of("“{0}”", e.key)) {
-		if strict && !slices.Contains(known, e.key) {
-			y.mistake(e.at, told.Of(missing, e.key), meant(e.key, known, told.Of("they are {0}", listed(known))))
+	for _, e := range y.Mapping(e.Value, told.Of("“{0}”", e.Key)) {
+		if strict && !slices.Contains(known, e.Key) {
+			y.Mistake(e.At, told.Of(missing, e.Key), meant(e.Key, known, told.Of("they are {0}", listed(known))))
 		}
-		into[e.key] = append(into[e.key], texts(y.list(e))...)
+		into[e.Key] = append(into[e.Key], texts(y.List(e))...)
 	}
 }
 
 func (g *Guide) readNumbers(y *yamlReader, e entry) {
-	for _, e := range y.mapping(e.value, told.Of("“numbers”")) {
-		c := g.shelf.calculator(e.key)
+	for _, e := range y.Mapping(e.Value, told.Of("“numbers”")) {
+		c := g.shelf.calculator(e.Key)
 		if c == nil {
-			y.mistake(e.at, told.Of("there is no calculator “{0}”", e.key), meant(e.key, g.shelf.calculatorNames(),
+			y.Mistake(e.At, told.Of("there is no calculator “{0}”", e.Key), meant(e.Key, g.shelf.calculatorNames(),
 				told.Of("plumbline calc lists them")))
 			continue
 		}
-		for _, in := range y.mapping(e.value, told.Of("a calculator's fields")) {
-			if inputOf(c, in.key) == nil {
+		for _, in := range y.Mapping(e.Value, told.Of("a calculator's fields")) {
+			if inputOf(c, in.Key) == nil {
 				var keys []string
 				for i := range c.Inputs {
 					keys = append(keys, c.Inputs[i].Key)
 				}
-				y.mistake(
-					in.at,
-					told.Of("“{0}” asks for no number “{1}”", e.key, in.key),
-					meant(in.key, keys, told.Of("it asks for {0}", listed(keys))),
+				y.Mistake(
+					in.At,
+					told.Of("“{0}” asks for no number “{1}”", e.Key, in.Key),
+					meant(in.Key, keys, told.Of("it asks for {0}", listed(keys))),
 				)
 				continue
 			}
-			g.asked.numbers = append(g.asked.numbers, numberAsked{e.key, in.key, texts(y.list(in))})
+			g.asked.numbers = append(g.asked.numbers, numberAsked{e.Key, in.Key, texts(y.List(in))})
 		}
 	}
 }

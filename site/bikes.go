@@ -92,31 +92,31 @@ func readBike(s source) (b shopBike, bad []Mistake) {
 		}
 	}
 	if ok {
-		y := &yamlReader{file: s.file, above: 1}
-		for _, e := range y.root(head) {
+		y := yamlOf(s.file, 1)
+		for _, e := range y.Root(head) {
 			switch {
-			case !y.known(e, "name", "year", "note", "link"):
-			case e.key == "name":
+			case !y.Known(e, "name", "year", "note", "link"):
+			case e.Key == "name":
 				b.Name = y.text(e)
-			case e.key == "note":
+			case e.Key == "note":
 				b.Note = y.text(e)
-			case e.key == "link":
-				b.Link = y.raw(e)
+			case e.Key == "link":
+				b.Link = y.Raw(e)
 				if u, err := url.Parse(b.Link); err != nil || u.Scheme != "https" || u.Host == "" {
-					y.mistake(
-						e.value.GetToken(),
+					y.Mistake(
+						e.Value.GetToken(),
 						told.Of("“{0}” is no web address", b.Link),
 						told.Of("begin it with https://"),
 					)
 				}
 			default:
-				b.Year = y.raw(e)
+				b.Year = y.Raw(e)
 				if n, err := strconv.Atoi(b.Year); err != nil || n < 1970 || n > 2100 {
-					y.mistake(e.value.GetToken(), told.Of("“{0}” is no year", b.Year), told.Of("write four digits"))
+					y.Mistake(e.Value.GetToken(), told.Of("“{0}” is no year", b.Year), told.Of("write four digits"))
 				}
 			}
 		}
-		bad = y.bad
+		bad = y.bad()
 	}
 	if b.Name == "" {
 		bad = append(bad, Mistake{s.file, 1, 1, told.Of("the bike has no name"),

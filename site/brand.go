@@ -59,23 +59,23 @@ func (y *yamlReader) colours(e entry) map[string]map[string]string {
 	for _, j := range jobs {
 		keys = append(keys, j.key, j.key+"_dark")
 	}
-	for _, x := range y.mapping(e.value, told.Of("“{0}”", e.key)) {
-		if !y.known(x, keys...) {
+	for _, x := range y.Mapping(e.Value, told.Of("“{0}”", e.Key)) {
+		if !y.Known(x, keys...) {
 			continue
 		}
-		if _, none := x.value.(*ast.NullNode); none {
-			y.mistake(x.at,
-				told.Of("“{0}” has no colour; what stands behind a # is a comment unless it is in quotes", x.key),
+		if _, none := x.Value.(*ast.NullNode); none {
+			y.Mistake(x.At,
+				told.Of("“{0}” has no colour; what stands behind a # is a comment unless it is in quotes", x.Key),
 				told.Of("put the colour in quotes: {0}", `"#0b5d3b"`))
 			continue
 		}
-		c, err := colour.Parse(y.raw(x))
+		c, err := colour.Parse(y.Raw(x))
 		if err != nil {
-			y.mistake(x.value.GetToken(), told.Of("“{0}” is no colour", y.raw(x)),
+			y.Mistake(x.Value.GetToken(), told.Of("“{0}” is no colour", y.Raw(x)),
 				told.Of("write # and six digits or letters from a to f, in quotes: \"#0b5d3b\""))
 			continue
 		}
-		named[x.key] = given{c, x.value.GetToken()}
+		named[x.Key] = given{c, x.Value.GetToken()}
 	}
 	all := map[string]map[string]string{}
 	for _, scheme := range schemes {
@@ -85,7 +85,7 @@ func (y *yamlReader) colours(e entry) map[string]map[string]string {
 		light, ok := named[j.key]
 		if !ok {
 			if dark, alone := named[j.key+"_dark"]; alone {
-				y.mistake(
+				y.Mistake(
 					dark.at,
 					told.Of("“{0}_dark” is given and “{1}” is not", j.key, j.key),
 					told.Of("give both, or only “{0}”", j.key),
@@ -121,7 +121,7 @@ func (y *yamlReader) colour(j job, c given, own bool, on []string, all map[strin
 	}
 	near, found := c.colour.Nearest(func(c colour.Colour) bool { return lacks(c).None() })
 	if !found {
-		y.mistake(
+		y.Mistake(
 			c.at,
 			told.Of("“{0}” cannot be read {1}", c.colour.String(), schemeNames[on[0]]),
 			told.Of("choose another colour"),
@@ -129,7 +129,7 @@ func (y *yamlReader) colour(j job, c given, own bool, on []string, all map[strin
 		return
 	}
 	if own && near != c.colour {
-		y.mistake(
+		y.Mistake(
 			c.at,
 			told.Of(
 				"“{0}” is for {1}, and cannot be read well enough: {2}",

@@ -159,31 +159,31 @@ func (p *guidePage) has(kind string) bool {
 // uses is a mistake.
 func (g *Guide) checkHeader(p *guidePage) (bad []Mistake) {
 	at := func(i item, what, remedy words.Text) {
-		bad = append(bad, Mistake{i.file, i.at.Position.Line + 1, i.at.Position.Column, what, remedy})
+		bad = append(bad, Mistake{i.File, i.At.Position.Line + 1, i.At.Position.Column, what, remedy})
 	}
 	used := g.used(p)
 	for _, s := range p.Sources {
 		switch {
-		case g.library.sources[s.text] == nil:
+		case g.library.sources[s.Text] == nil:
 			at(
 				s,
-				told.Of("there is no source “{0}”", s.text),
-				meant(s.text, g.library.sourceKeys, told.Of("add it to sources.yaml")),
+				told.Of("there is no source “{0}”", s.Text),
+				meant(s.Text, g.library.sourceKeys, told.Of("add it to sources.yaml")),
 			)
-		case !slices.Contains(used, s.text) && p.original != nil:
-			bad = append(bad, p.mistake(0, told.Of("the translation lacks the source “{0}”", s.text),
-				told.Of("cite it with [@{0}] where the original does", s.text)))
-		case !slices.Contains(used, s.text):
-			at(s, told.Of("nothing on this page uses the source “{0}”", s.text),
-				told.Of("cite it with [@{0}] or take it out of the header", s.text))
+		case !slices.Contains(used, s.Text) && p.original != nil:
+			bad = append(bad, p.mistake(0, told.Of("the translation lacks the source “{0}”", s.Text),
+				told.Of("cite it with [@{0}] where the original does", s.Text)))
+		case !slices.Contains(used, s.Text):
+			at(s, told.Of("nothing on this page uses the source “{0}”", s.Text),
+				told.Of("cite it with [@{0}] or take it out of the header", s.Text))
 		}
 	}
 	for _, c := range p.Cautions {
-		if g.library.cautions[c.text] == nil {
+		if g.library.cautions[c.Text] == nil {
 			at(
 				c,
-				told.Of("there is no caution “{0}”", c.text),
-				meant(c.text, g.library.cautionKeys, told.Of("add it to cautions.yaml")),
+				told.Of("there is no caution “{0}”", c.Text),
+				meant(c.Text, g.library.cautionKeys, told.Of("add it to cautions.yaml")),
 			)
 		}
 	}

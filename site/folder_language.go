@@ -14,14 +14,14 @@ import (
 // that language, so nothing but the settings is read, and no mistake in them matters here.
 func ReaderOf(overlayDir string) *words.Reader {
 	var r *words.Reader
-	inSettings(overlayDir, "language", func(y *yamlReader, e entry) { r = SpeakerOf(y.raw(e)) })
+	inSettings(overlayDir, "language", func(y *yamlReader, e entry) { r = SpeakerOf(y.Raw(e)) })
 	return r
 }
 
 // LanguagesOf are the languages that a shop's folder says it is published in.
 func LanguagesOf(overlayDir string) (tags []string) {
-	inSettings(overlayDir, "language", func(y *yamlReader, e entry) { tags = append(tags, y.raw(e)) })
-	inSettings(overlayDir, "languages", func(y *yamlReader, e entry) { tags = append(tags, texts(y.list(e))...) })
+	inSettings(overlayDir, "language", func(y *yamlReader, e entry) { tags = append(tags, y.Raw(e)) })
+	inSettings(overlayDir, "languages", func(y *yamlReader, e entry) { tags = append(tags, texts(y.List(e))...) })
 	slices.Sort(tags)
 	tags = slices.Compact(tags)
 	return slices.DeleteFunc(tags, func(tag string) bool {
@@ -44,9 +44,9 @@ func inSettings(overlayDir, key string, found func(y *yamlReader, e entry)) {
 	if err != nil {
 		return
 	}
-	y := &yamlReader{file: settingsFile}
-	for _, e := range y.root(text) {
-		if e.key == key {
+	y := yamlOf(settingsFile, 0)
+	for _, e := range y.Root(text) {
+		if e.Key == key {
 			found(y, e)
 		}
 	}

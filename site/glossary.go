@@ -37,40 +37,40 @@ func (l *layers) glossary(figures []string, tag string) (terms []term, bad []Mis
 		if !ok {
 			continue
 		}
-		y := &yamlReader{file: from.file}
-		for _, e := range y.root(from.text) {
-			t := term{Name: e.key, Origin: e.key}
-			for _, e := range y.mapping(e.value, told.Of("a term")) {
+		y := yamlOf(from.file, 0)
+		for _, e := range y.Root(from.text) {
+			t := term{Name: e.Key, Origin: e.Key}
+			for _, e := range y.Mapping(e.Value, told.Of("a term")) {
 				switch {
-				case !y.known(e, "term", "says", "also", "forms", "not", "figure"):
-				case e.key == "term":
+				case !y.Known(e, "term", "says", "also", "forms", "not", "figure"):
+				case e.Key == "term":
 					t.Name = y.text(e)
-				case e.key == "says":
+				case e.Key == "says":
 					t.Says = y.text(e)
-				case e.key == "forms":
-					t.Forms = texts(y.list(e))
-				case e.key == "not":
-					t.Not = texts(y.list(e))
-				case e.key == "figure":
-					if t.Shows = y.raw(e); !slices.Contains(figures, t.Shows) {
-						y.mistake(
-							e.value.GetToken(),
+				case e.Key == "forms":
+					t.Forms = texts(y.List(e))
+				case e.Key == "not":
+					t.Not = texts(y.List(e))
+				case e.Key == "figure":
+					if t.Shows = y.Raw(e); !slices.Contains(figures, t.Shows) {
+						y.Mistake(
+							e.Value.GetToken(),
 							told.Of("there is no figure “{0}”", t.Shows),
 							meant(t.Shows, figures,
 								told.Of("a figure block with a wrong name lists them")),
 						)
 					}
 				default:
-					t.Also = typesetAll(texts(y.list(e)))
+					t.Also = typesetAll(texts(y.List(e)))
 				}
 			}
 			if t.Says == "" {
-				y.mistake(e.at, told.Of("the term “{0}” is not explained", e.key), told.Of("add “says:”"))
+				y.Mistake(e.At, told.Of("the term “{0}” is not explained", e.Key), told.Of("add “says:”"))
 			}
-			same := func(o term) bool { return strings.EqualFold(o.Origin, e.key) || strings.EqualFold(o.Name, e.key) }
+			same := func(o term) bool { return strings.EqualFold(o.Origin, e.Key) || strings.EqualFold(o.Name, e.Key) }
 			if i := slices.IndexFunc(terms, same); i >= 0 {
 				t.Origin = terms[i].Origin
-				if t.Shows == "" && t.Name != e.key { // a translation shows the same
+				if t.Shows == "" && t.Name != e.Key { // a translation shows the same
 					t.Shows = terms[i].Shows
 				}
 				terms[i] = t
@@ -78,7 +78,7 @@ func (l *layers) glossary(figures []string, tag string) (terms []term, bad []Mis
 				terms = append(terms, t)
 			}
 		}
-		bad = append(bad, y.bad...)
+		bad = append(bad, y.bad()...)
 	}
 	ids := reservedIDs()
 	for i := range terms {

@@ -185,7 +185,7 @@ func (g *Guide) assemble() (bad []Mistake) {
 			m := Mistake{File: o.file, What: what, Remedy: remedy}
 			t := o.at
 			if i != nil {
-				t, m.File = i.at, i.file
+				t, m.File = i.At, i.File
 			}
 			if t != nil {
 				m.Line, m.Column = t.Position.Line, t.Position.Column
@@ -195,7 +195,7 @@ func (g *Guide) assemble() (bad []Mistake) {
 		if slices.Contains(g.LeftOut, o.Key) { // a whole part
 			g.leftOut = append(g.leftOut, o.Key+".md", o.Key+"/index.md")
 			for _, c := range o.chapters {
-				g.leftOut = append(g.leftOut, o.Key+"/"+c.text+".md")
+				g.leftOut = append(g.leftOut, o.Key+"/"+c.Text+".md")
 			}
 			continue
 		}
@@ -208,18 +208,18 @@ func (g *Guide) assemble() (bad []Mistake) {
 			)
 		}
 		for _, c := range o.chapters {
-			p := o.Key + "/" + c.text + ".md"
+			p := o.Key + "/" + c.Text + ".md"
 			switch {
-			case slices.Contains(g.LeftOut, o.Key+"/"+c.text):
+			case slices.Contains(g.LeftOut, o.Key+"/"+c.Text):
 				g.leftOut = append(g.leftOut, p)
-			case c.text == "index":
+			case c.Text == "index":
 				at(&c, told.Of("“index” is the part's own page"), told.Of("take it out of the chapters"))
 			case g.byPath[p] != nil:
-				at(&c, told.Of("the chapter “{0}” is listed twice", c.text), told.Of("keep one of them"))
+				at(&c, told.Of("the chapter “{0}” is listed twice", c.Text), told.Of("keep one of them"))
 			default:
 				page := take(p)
 				if page == nil {
-					at(&c, told.Of("there is no page “{0}”", p), meant(c.text, g.chaptersIn(o.Key),
+					at(&c, told.Of("there is no page “{0}”", p), meant(c.Text, g.chaptersIn(o.Key),
 						told.Of("write it or take it out of the list")))
 					continue
 				}
@@ -243,7 +243,7 @@ func (g *Guide) assemble() (bad []Mistake) {
 func (g *Guide) walk() (bad []Mistake) {
 	built := g.layers.base[settingsFile]
 	for _, step := range g.steps {
-		p := g.byPath[step.text+".md"]
+		p := g.byPath[step.Text+".md"]
 		switch {
 		case p != nil:
 			g.path = append(g.path, p)
@@ -255,9 +255,9 @@ func (g *Guide) walk() (bad []Mistake) {
 				)
 			}
 		case g.stepsFile != built.file:
-			bad = append(bad, Mistake{g.stepsFile, step.at.Position.Line, step.at.Position.Column,
-				told.Of("there is no chapter “{0}”", step.text),
-				meant(step.text, g.ways(), told.Of("write it as part/chapter, without .md"))})
+			bad = append(bad, Mistake{g.stepsFile, step.At.Position.Line, step.At.Position.Column,
+				told.Of("there is no chapter “{0}”", step.Text),
+				meant(step.Text, g.ways(), told.Of("write it as part/chapter, without .md"))})
 		}
 	}
 	return bad
@@ -284,29 +284,29 @@ func (g *Guide) unlisted() (bad []Mistake) {
 		}
 	}
 	for _, h := range g.hide {
-		if chapter, _, ok := strings.Cut(h.text, "#"); !ok || g.byPath[chapter+".md"] == nil {
+		if chapter, _, ok := strings.Cut(h.Text, "#"); !ok || g.byPath[chapter+".md"] == nil {
 			bad = append(
 				bad,
 				Mistake{
-					h.file,
-					h.at.Position.Line,
-					h.at.Position.Column,
-					told.Of("“{0}” names no section of a chapter", h.text),
+					h.File,
+					h.At.Position.Line,
+					h.At.Position.Column,
+					told.Of("“{0}” names no section of a chapter", h.Text),
 					told.Of("write it as part/chapter#heading"),
 				},
 			)
 		}
 	}
 	for _, out := range g.leaveOut {
-		if !slices.Contains(g.leftOut, out.text+".md") {
+		if !slices.Contains(g.leftOut, out.Text+".md") {
 			bad = append(
 				bad,
 				Mistake{
-					out.file,
-					out.at.Position.Line,
-					out.at.Position.Column,
-					told.Of("leave_out names “{0}”, which is no chapter and no part of the guide", out.text),
-					meant(out.text, g.ways(), told.Of("write a chapter as part/chapter, and a part as the name of its "+
+					out.File,
+					out.At.Position.Line,
+					out.At.Position.Column,
+					told.Of("leave_out names “{0}”, which is no chapter and no part of the guide", out.Text),
+					meant(out.Text, g.ways(), told.Of("write a chapter as part/chapter, and a part as the name of its "+
 						"folder")),
 				},
 			)

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"plumbline/site/told"
+	"plumbline/site/yamlfile"
 )
 
 // header is what stands between the --- lines at the top of a page.
@@ -65,14 +66,14 @@ func readHeader(s source) (h header, at int, bad []Mistake) {
 		return h, 0, []Mistake{{s.file, 1, 1, told.Of("the page has no header"),
 			told.Of("begin it with a line ---, then title, nav, question and summary, then a line ---")}}
 	}
-	y := &yamlReader{file: s.file, above: 1}
+	y := yamlOf(s.file, 1)
 	given := []string{}
-	for _, e := range y.root(head) {
-		if !y.known(e, headerKeys...) {
+	for _, e := range y.Root(head) {
+		if !y.Known(e, headerKeys...) {
 			continue
 		}
-		given = append(given, e.key)
-		switch e.key {
+		given = append(given, e.Key)
+		switch e.Key {
 		case "title":
 			h.Title = y.text(e)
 		case "nav":
@@ -82,26 +83,28 @@ func readHeader(s source) (h header, at int, bad []Mistake) {
 		case "summary":
 			h.Summary = y.text(e)
 		case "needs":
-			h.Needs = typesetAll(texts(y.list(e)))
+			h.Needs = typesetAll(texts(y.List(e)))
 		case "time":
 			h.Time = y.text(e)
 		case "sources":
-			h.Sources = y.list(e)
+			h.Sources = y.List(e)
 		case "cautions":
-			h.Cautions = y.list(e)
+			h.Cautions = y.List(e)
 		case "replaces":
-			h.Replaces = item{y.raw(e), e.value.GetToken(), s.file}
+			h.Replaces = item{Text: y.Raw(e), At: e.Value.GetToken(), File: s.file}
 		case "original":
-			h.Original = item{y.raw(e), e.value.GetToken(), s.file}
+			h.Original = item{Text: y.Raw(e), At: e.Value.GetToken(), File: s.file}
 		}
 	}
-	if len(y.bad) == 0 {
+	if len(y.bad()) == 0 {
 		for _, k := range []string{"title", "nav", "question", "summary"} {
 			if !slices.Contains(given, k) {
-				y.bad = append(y.bad, Mistake{s.file, 1, 1, told.Of("the header has no “{0}”", k),
-					told.Of("add a line “{0}: …”", k)})
+				y.Bad = append(y.Bad, yamlfile.Mistake{
+					File: s.file, Line: 1, Column: 1,
+					What: told.Of("the header has no “{0}”", k), Remedy: told.Of("add a line “{0}: …”", k),
+				})
 			}
 		}
 	}
-	return h, at, y.bad
+	return h, at, y.bad()
 }

@@ -11,10 +11,10 @@ import (
 
 // key checks that an entry's key can stand in a citation and in an address.
 func (y *yamlReader) key(e entry, wrong words.English) bool {
-	if validKey(e.key) {
+	if validKey(e.Key) {
 		return true
 	}
-	y.mistake(e.at, told.Of(wrong, e.key),
+	y.Mistake(e.At, told.Of(wrong, e.Key),
 		told.Of("use small letters, digits and hyphens, beginning with a letter"))
 	return false
 }

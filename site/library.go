@@ -77,77 +77,77 @@ func (l *layers) library() (*library, []Mistake) {
 
 // translateSources reads what is taken from each source in another language.
 func (b *library) translateSources(from source) []Mistake {
-	y := &yamlReader{file: from.file}
-	for _, e := range y.root(from.text) {
-		s := b.sources[e.key]
+	y := yamlOf(from.file, 0)
+	for _, e := range y.Root(from.text) {
+		s := b.sources[e.Key]
 		if s == nil {
-			y.mistake(
-				e.at,
-				told.Of("there is no source “{0}”", e.key),
+			y.Mistake(
+				e.At,
+				told.Of("there is no source “{0}”", e.Key),
 				told.Of("take it out, or write its key as sources.yaml has it"),
 			)
 			continue
 		}
 		own := *s
-		for _, e := range y.mapping(e.value, told.Of("a source")) {
-			if y.known(e, "for") {
+		for _, e := range y.Mapping(e.Value, told.Of("a source")) {
+			if y.Known(e, "for") {
 				own.For = y.text(e)
 			}
 		}
-		b.sources[e.key] = &own
+		b.sources[e.Key] = &own
 	}
-	return y.bad
+	return y.bad()
 }
 
 // translateCautions reads the guide's own cautions in another language.
 func (b *library) translateCautions(from source) []Mistake {
-	y := &yamlReader{file: from.file}
-	for _, e := range y.root(from.text) {
-		c := b.cautions[e.key]
-		if c == nil || b.ours["caution "+e.key] {
-			y.mistake(e.at, told.Of("the guide has no caution “{0}” of its own", e.key),
+	y := yamlOf(from.file, 0)
+	for _, e := range y.Root(from.text) {
+		c := b.cautions[e.Key]
+		if c == nil || b.ours["caution "+e.Key] {
+			y.Mistake(e.At, told.Of("the guide has no caution “{0}” of its own", e.Key),
 				told.Of("take it out, or write its key as cautions.yaml has it"))
 			continue
 		}
 		own := *c
-		for _, e := range y.mapping(e.value, told.Of("a caution")) {
+		for _, e := range y.Mapping(e.Value, told.Of("a caution")) {
 			switch {
-			case !y.known(e, "title", "text"):
-			case e.key == "title":
+			case !y.Known(e, "title", "text"):
+			case e.Key == "title":
 				own.Title = words.English(y.text(e))
 			default:
 				own.Text = words.English(y.text(e))
 			}
 		}
-		b.cautions[e.key] = &own
+		b.cautions[e.Key] = &own
 	}
-	return y.bad
+	return y.bad()
 }
 
 func (b *library) readSources(from source) []Mistake {
-	y := &yamlReader{file: from.file}
-	for _, e := range y.root(from.text) {
-		if b.ours["source "+e.key] {
-			y.mistake(e.at, told.Of("the calculators have a source “{0}” already", e.key),
+	y := yamlOf(from.file, 0)
+	for _, e := range y.Root(from.text) {
+		if b.ours["source "+e.Key] {
+			y.Mistake(e.At, told.Of("the calculators have a source “{0}” already", e.Key),
 				told.Of("cite that one, or give yours another key"))
 			continue
 		}
 		if !y.key(e, "“{0}” cannot be the key of a source") {
 			continue
 		}
-		s := &literature.Source{Key: e.key}
-		for _, e := range y.mapping(e.value, told.Of("a source")) {
-			if !y.known(e, "authors", "year", "title", "where", "doi", "url", "opened", "strength", "for") {
+		s := &literature.Source{Key: e.Key}
+		for _, e := range y.Mapping(e.Value, told.Of("a source")) {
+			if !y.Known(e, "authors", "year", "title", "where", "doi", "url", "opened", "strength", "for") {
 				continue
 			}
-			v := y.raw(e)
-			switch e.key {
+			v := y.Raw(e)
+			switch e.Key {
 			case "authors":
 				s.Authors = typeset(v)
 			case "year":
 				n, err := strconv.Atoi(v)
 				if err != nil || n < 1500 || n > 2200 {
-					y.mistake(e.value.GetToken(), told.Of("“{0}” is no year", v), told.Of("write four digits"))
+					y.Mistake(e.Value.GetToken(), told.Of("“{0}” is no year", v), told.Of("write four digits"))
 				}
 				s.Year = n
 			case "title":
@@ -158,20 +158,20 @@ func (b *library) readSources(from source) []Mistake {
 				s.DOI = v
 			case "url":
 				if s.URL = v; !strings.HasPrefix(v, "https://") {
-					y.mistake(e.value.GetToken(), told.Of("“{0}” is no address that a page may link to", v),
+					y.Mistake(e.Value.GetToken(), told.Of("“{0}” is no address that a page may link to", v),
 						told.Of("begin it with https://"))
 				}
 			case "strength":
 				if s.Strength = literature.Strength(v); !slices.Contains(strengths(), v) {
-					y.mistake(
-						e.value.GetToken(),
+					y.Mistake(
+						e.Value.GetToken(),
 						told.Of("“{0}” is no kind of source", v),
 						told.Of("write one of {0}", listed(strengths())),
 					)
 				}
 			case "opened":
 				if s.Opened = literature.Access(v); !slices.Contains(accesses, v) {
-					y.mistake(e.value.GetToken(), told.Of("“{0}” does not tell how the source was read", v),
+					y.Mistake(e.Value.GetToken(), told.Of("“{0}” does not tell how the source was read", v),
 						told.Of("write one of {0}", listed(accesses)))
 				}
 			case "for":
@@ -179,39 +179,39 @@ func (b *library) readSources(from source) []Mistake {
 			}
 		}
 		if s.Title == "" || s.Where == "" || s.Opened == "" {
-			y.mistake(e.at, told.Of("the source “{0}” lacks “title”, “where” or “opened”", e.key),
+			y.Mistake(e.At, told.Of("the source “{0}” lacks “title”, “where” or “opened”", e.Key),
 				told.Of("say what it is called, where it was published and what of it was read"))
 		}
-		b.sources[e.key] = s
+		b.sources[e.Key] = s
 	}
-	return y.bad
+	return y.bad()
 }
 
 // readCautions reads a caution as its text alone, or as grade, title and text.
 func (b *library) readCautions(from source) []Mistake {
-	y := &yamlReader{file: from.file}
-	for _, e := range y.root(from.text) {
-		if b.ours["caution "+e.key] {
-			y.mistake(e.at, told.Of("the calculators have a caution “{0}” already", e.key),
+	y := yamlOf(from.file, 0)
+	for _, e := range y.Root(from.text) {
+		if b.ours["caution "+e.Key] {
+			y.Mistake(e.At, told.Of("the calculators have a caution “{0}” already", e.Key),
 				told.Of("a guide may add cautions, never reword one: give yours another key"))
 			continue
 		}
 		if !y.key(e, "“{0}” cannot be the key of a caution") {
 			continue
 		}
-		c := &caution.Caution{Key: e.key, Grade: caution.Know, Title: words.English(titled(e.key))}
-		if _, single := scalar(e.value); single {
+		c := &caution.Caution{Key: e.Key, Grade: caution.Know, Title: words.English(titled(e.Key))}
+		if _, single := scalar(e.Value); single {
 			c.Text = words.English(y.text(e))
 		} else {
-			for _, e := range y.mapping(e.value, told.Of("a caution")) {
+			for _, e := range y.Mapping(e.Value, told.Of("a caution")) {
 				switch {
-				case !y.known(e, "grade", "title", "text"):
-				case e.key == "grade":
-					if c.Grade = caution.Grade(y.raw(e)); !slices.Contains(caution.Grades(), c.Grade) {
-						y.mistake(e.value.GetToken(), told.Of("“{0}” is no grade of a caution", string(c.Grade)),
+				case !y.Known(e, "grade", "title", "text"):
+				case e.Key == "grade":
+					if c.Grade = caution.Grade(y.Raw(e)); !slices.Contains(caution.Grades(), c.Grade) {
+						y.Mistake(e.Value.GetToken(), told.Of("“{0}” is no grade of a caution", string(c.Grade)),
 							told.Of("write stop (danger to life or of lasting harm), check (before the ride) or know"))
 					}
-				case e.key == "title":
+				case e.Key == "title":
 					c.Title = words.English(y.text(e))
 				default:
 					c.Text = words.English(y.text(e))
@@ -219,9 +219,9 @@ func (b *library) readCautions(from source) []Mistake {
 			}
 		}
 		if c.Text == "" {
-			y.mistake(e.at, told.Of("the caution “{0}” has no text", e.key), told.Of("say what to do"))
+			y.Mistake(e.At, told.Of("the caution “{0}” has no text", e.Key), told.Of("say what to do"))
 		}
-		b.cautions[e.key] = c
+		b.cautions[e.Key] = c
 	}
-	return y.bad
+	return y.bad()
 }

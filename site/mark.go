@@ -189,7 +189,7 @@ func svgSize(svg xml.StartElement) (w, h float64) {
 // that are no mark: an SVG can carry script, so no chapter shows one.
 func (g *Guide) findMark() (bad []Mistake) {
 	m := &g.brand.mark
-	name := strings.TrimPrefix(path.Clean(m.text), "./")
+	name := strings.TrimPrefix(path.Clean(m.Text), "./")
 	for p, s := range g.layers.local {
 		if strings.ToLower(path.Ext(p)) == markFile && p != name {
 			bad = append(
@@ -204,16 +204,16 @@ func (g *Guide) findMark() (bad []Mistake) {
 			)
 		}
 	}
-	if m.text == "" {
+	if m.Text == "" {
 		return bad
 	}
 	wrong := func(what, remedy words.Text) []Mistake {
-		return append(bad, Mistake{m.file, m.at.Position.Line, m.at.Position.Column, what, remedy})
+		return append(bad, Mistake{m.File, m.At.Position.Line, m.At.Position.Column, what, remedy})
 	}
 	s, ok := g.layers.file(name)
 	if !ok {
 		return wrong(
-			told.Of("there is no file “{0}” in your folder", m.text),
+			told.Of("there is no file “{0}” in your folder", m.Text),
 			told.Of("put the mark there as SVG or PNG"),
 		)
 	}

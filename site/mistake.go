@@ -2,14 +2,13 @@ package site
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 	"strings"
 	"unicode/utf8"
 
-	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 	"plumbline/site/told"
+	"plumbline/site/yamlfile"
 )
 
 // Mistake is one thing in the content that must be mended before it can be
@@ -24,23 +23,10 @@ type Mistake struct {
 func (m Mistake) String() string { return m.Say(nil) }
 
 // Say says it on one line the way r reads.
-func (m Mistake) Say(r *words.Reader) string {
-	var b strings.Builder
-	b.WriteString(m.File)
-	if m.Line > 0 {
-		fmt.Fprintf(&b, ":%d:%d", m.Line, m.Column)
-	}
-	b.WriteString(": " + m.Said(r))
-	return b.String()
-}
+func (m Mistake) Say(r *words.Reader) string { return yamlfile.Mistake(m).Say(r) }
 
 // Said is the mistake without its place.
-func (m Mistake) Said(r *words.Reader) string {
-	if m.Remedy.None() {
-		return m.What.Say(r)
-	}
-	return words.Of("{0}, {1}", m.What, m.Remedy).Say(r)
-}
+func (m Mistake) Said(r *words.Reader) string { return yamlfile.Mistake(m).Said(r) }
 
 // sorted puts mistakes in the order of reading and drops repeated ones.
 func sorted(list []Mistake) []Mistake {
@@ -70,10 +56,7 @@ func place(text []byte, offset int) (line, column int) {
 
 // meant is the remedy for a name that is not known.
 func meant(name string, known []string, otherwise words.Text) words.Text {
-	if k := measure.NearestName(name, known); k != "" {
-		return told.Of("did you mean “{0}”?", k)
-	}
-	return otherwise
+	return yamlfile.Meant(name, known, otherwise)
 }
 
 // either joins names of which one is to be chosen.
@@ -83,4 +66,4 @@ func either(names []string) words.Sayer {
 }
 
 // listed joins names for a message.
-func listed(names []string) words.Sayer { return told.Names(names) }
+func listed(names []string) words.Sayer { return yamlfile.Listed(names) }

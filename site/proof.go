@@ -141,11 +141,11 @@ func (l *layers) avoided(tag string) (list []phrase, bad []Mistake) {
 		if !ok || s.lang != "" && baseOf(s.lang) != baseOf(tag) {
 			continue
 		}
-		y := &yamlReader{file: s.file}
-		for _, e := range y.root(s.text) {
-			instead[strings.ToLower(e.key)] = y.text(e)
+		y := yamlOf(s.file, 0)
+		for _, e := range y.Root(s.text) {
+			instead[strings.ToLower(e.Key)] = y.text(e)
 		}
-		bad = append(bad, y.bad...)
+		bad = append(bad, y.bad()...)
 	}
 	for text, with := range instead {
 		if with == "" {

@@ -38,8 +38,8 @@ func edition(text []byte) string {
 // folder as the shop names it.
 func (g *Guide) News(dir string) (list []words.Text) {
 	for _, p := range g.pages {
-		if base, ok := g.layers.base[p.Path]; ok && p.local && p.Replaces.text != "" &&
-			p.Replaces.text != edition(base.text) {
+		if base, ok := g.layers.base[p.Path]; ok && p.local && p.Replaces.Text != "" &&
+			p.Replaces.Text != edition(base.text) {
 			list = append(
 				list,
 				told.Of("{0}: the built-in chapter is newer than the one that yours was made from; see {1}",
@@ -86,7 +86,7 @@ func (g *Guide) olderThanTheirs() (list []words.Text) {
 		if p.original == nil {
 			continue
 		}
-		switch now := edition(p.original.text); p.Original.text {
+		switch now := edition(p.original.text); p.Original.Text {
 		case now:
 		case "":
 			list = append(list, told.Of("{0}: the translation does not say what it was made from. Add “original: "+
@@ -101,10 +101,10 @@ func (g *Guide) olderThanTheirs() (list []words.Text) {
 
 // checkReplaces checks the line “replaces” of a header.
 func (g *Guide) checkReplaces(p *guidePage) []Mistake {
-	if _, ok := g.layers.base[p.Path]; ok && p.local || p.Replaces.text == "" {
+	if _, ok := g.layers.base[p.Path]; ok && p.local || p.Replaces.Text == "" {
 		return nil
 	}
-	at := p.Replaces.at.Position
+	at := p.Replaces.At.Position
 	return []Mistake{
 		{p.file, at.Line + 1, at.Column, told.Of("there is no built-in chapter “{0}” that this could replace", p.Path),
 			told.Of("take the line “replaces” out")},
@@ -251,7 +251,7 @@ func Changes(dir string, r *words.Reader) (list []Change, err error) {
 		}
 		c := Change{Chapter: strings.TrimSuffix(name, ".md")}
 		h, _, _ := readHeader(own)
-		from := h.Replaces.text
+		from := h.Replaces.Text
 		switch {
 		case from == "":
 			c.What = told.Of("your chapter does not say what it was made from. This is how it differs from the "+

@@ -47,16 +47,16 @@ func (g *Guide) composed(s source) (source, []Mistake) {
 	}
 	sections := sectionsOf(s, at)
 	for _, h := range hidden {
-		_, heading, _ := strings.Cut(h.text, "#")
+		_, heading, _ := strings.Cut(h.Text, "#")
 		i := slices.IndexFunc(sections, func(x section) bool { return x.id == slug(heading) || x.own == slug(heading) })
 		if i < 1 {
-			bad = append(bad, Mistake{h.file, h.at.Position.Line, h.at.Position.Column,
+			bad = append(bad, Mistake{h.File, h.At.Position.Line, h.At.Position.Column,
 				told.Of("“{0}” has no section “{1}”", s.path, heading),
 				meant(slug(heading), ids(sections), told.Of("its sections are {0}", listed(ids(sections))))})
 			continue
 		}
 		if sections[i].warns() {
-			bad = append(bad, Mistake{h.file, h.at.Position.Line, h.at.Position.Column,
+			bad = append(bad, Mistake{h.File, h.At.Position.Line, h.At.Position.Column,
 				told.Of("the section “{0}” of “{1}” carries a caution and cannot be hidden", heading, s.path),
 				told.Of("leave it, or write a chapter of your own at the same path")})
 			continue
@@ -91,7 +91,7 @@ func (x section) warns() bool {
 func (g *Guide) hidden(name string) (list []item) {
 	for _, h := range g.hide {
 		// What names no section is told elsewhere.
-		if chapter, heading, _ := strings.Cut(h.text, "#"); chapter == name && heading != "" {
+		if chapter, heading, _ := strings.Cut(h.Text, "#"); chapter == name && heading != "" {
 			list = append(list, h)
 		}
 	}

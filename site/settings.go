@@ -147,19 +147,19 @@ func (s *settings) own(before settings, given []string, file string) (bad []Mist
 // read lays one guide.yaml over s and returns the keys that it gave. titles are
 // the parts whose titles an outline may leave out.
 func (s *settings) read(from source, titles []outline) (given []string, bad []Mistake) {
-	y := &yamlReader{file: from.file}
+	y := yamlOf(from.file, 0)
 	var added []outline
-	for _, e := range y.root(from.text) {
-		if !y.known(e, settingsKeys()...) {
+	for _, e := range y.Root(from.text) {
+		if !y.Known(e, settingsKeys()...) {
 			continue
 		}
-		given = append(given, e.key)
-		switch e.key {
+		given = append(given, e.Key)
+		switch e.Key {
 		case "name":
 			if name := y.text(e); name != "" {
-				s.Name, s.nameAt = name, e.at
+				s.Name, s.nameAt = name, e.At
 			} else {
-				y.mistake(e.at, told.Of("the name is empty"), told.Of("write the name of your shop, or your own"))
+				y.Mistake(e.At, told.Of("the name is empty"), told.Of("write the name of your shop, or your own"))
 			}
 		case "tagline":
 			s.Tagline = y.text(e)
@@ -176,59 +176,59 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 		case "licence":
 			s.Licence = y.text(e)
 		case "mark":
-			s.brand.mark = item{y.raw(e), e.value.GetToken(), y.file}
+			s.brand.mark = item{Text: y.Raw(e), At: e.Value.GetToken(), File: y.File}
 		case "host_files":
-			for _, i := range y.list(e) {
-				if hostFiles[i.text] == "" {
-					y.mistake(i.at, told.Of("there is no file for “{0}”", i.text), told.Of("write apache or headers"))
+			for _, i := range y.List(e) {
+				if hostFiles[i.Text] == "" {
+					y.Mistake(i.At, told.Of("there is no file for “{0}”", i.Text), told.Of("write apache or headers"))
 					continue
 				}
-				s.hostFiles = append(s.hostFiles, i.text)
+				s.hostFiles = append(s.hostFiles, i.Text)
 			}
 		case "colours":
 			s.brand.colours = y.colours(e)
 		case "units":
-			if s.Units = y.raw(e); s.Units != "mm" && s.Units != "cm" && s.Units != "in" {
-				y.mistake(
-					e.value.GetToken(),
+			if s.Units = y.Raw(e); s.Units != "mm" && s.Units != "cm" && s.Units != "in" {
+				y.Mistake(
+					e.Value.GetToken(),
 					told.Of("“{0}” is not a unit for lengths here", s.Units),
 					told.Of("write mm, cm or in"),
 				)
 				s.Units = "mm"
 			}
 		case "language":
-			s.Language = y.raw(e)
+			s.Language = y.Raw(e)
 			if _, err := language.Parse(s.Language); err != nil {
-				y.mistake(e.value.GetToken(), told.Of("“{0}” is no language that the web knows", s.Language),
+				y.Mistake(e.Value.GetToken(), told.Of("“{0}” is no language that the web knows", s.Language),
 					told.Of("write one like en, en-GB or de (BCP 47)"))
 				s.Language = "en"
 			}
 		case "languages":
-			s.languages = y.list(e)
+			s.languages = y.List(e)
 		case "leave_out":
 			s.leaveOut = y.chapters(e)
 			s.LeftOut = texts(s.leaveOut)
 		case "parts":
 			s.Parts = y.outlines(e, titles)
 		case "hide":
-			s.hide = y.list(e)
+			s.hide = y.List(e)
 		case "add":
 			added = y.additions(e)
 		case "path":
-			s.steps, s.stepsFile = y.chapters(e), y.file
+			s.steps, s.stepsFile = y.chapters(e), y.File
 			s.Path = texts(s.steps)
 		case "request":
-			s.asking = y.request(e.value, false)
+			s.asking = y.request(e.Value, false)
 		case "requests":
 			s.templates = nil
-			for _, n := range y.items(e) {
+			for _, n := range y.Items(e) {
 				s.templates = append(s.templates, y.request(n, true))
 			}
 		}
 	}
 	s.add(added)
-	s.broken = y.broken
-	return append(given, y.lost...), y.bad
+	s.broken = y.Broken
+	return append(given, y.Lost...), y.bad()
 }
 
 // add adds chapters to parts, and parts of the shop's own at the end, whichever of
@@ -256,14 +256,14 @@ func (s *settings) add(added []outline) {
 // additions reads what is added to the parts: the part's key with its chapters, or with
 // a title and chapters for a part of the shop's own.
 func (y *yamlReader) additions(e entry) (list []outline) {
-	for _, part := range y.mapping(e.value, told.Of("“add”")) {
-		o := outline{Key: part.key, at: part.at, file: y.file}
-		switch part.value.(type) {
+	for _, part := range y.Mapping(e.Value, told.Of("“add”")) {
+		o := outline{Key: part.Key, at: part.At, file: y.File}
+		switch part.Value.(type) {
 		case *ast.MappingNode, *ast.MappingValueNode:
-			for _, x := range y.mapping(part.value, told.Of("what is added to “{0}”", part.key)) {
+			for _, x := range y.Mapping(part.Value, told.Of("what is added to “{0}”", part.Key)) {
 				switch {
-				case !y.known(x, "title", "chapters"):
-				case x.key == "title":
+				case !y.Known(x, "title", "chapters"):
+				case x.Key == "title":
 					o.Title = y.text(x)
 				default:
 					o.chapters = y.chapters(x)
@@ -281,9 +281,9 @@ func (y *yamlReader) additions(e entry) (list []outline) {
 // chapters reads a list of chapters. Their files end in .md, and who writes that too means
 // the same.
 func (y *yamlReader) chapters(e entry) []item {
-	list := y.list(e)
+	list := y.List(e)
 	for i := range list {
-		list[i].text = strings.TrimSuffix(list[i].text, ".md")
+		list[i].Text = strings.TrimSuffix(list[i].Text, ".md")
 	}
 	return list
 }
@@ -291,14 +291,14 @@ func (y *yamlReader) chapters(e entry) []item {
 // outlines reads the list of parts.
 func (y *yamlReader) outlines(e entry, titles []outline) []outline {
 	var list []outline
-	for _, n := range y.items(e) {
-		o := outline{at: n.GetToken(), file: y.file}
-		for _, e := range y.mapping(n, told.Of("a part")) {
+	for _, n := range y.Items(e) {
+		o := outline{at: n.GetToken(), file: y.File}
+		for _, e := range y.Mapping(n, told.Of("a part")) {
 			switch {
-			case !y.known(e, "key", "title", "chapters"):
-			case e.key == "key":
-				o.Key, o.at = y.raw(e), e.value.GetToken()
-			case e.key == "title":
+			case !y.Known(e, "key", "title", "chapters"):
+			case e.Key == "key":
+				o.Key, o.at = y.Raw(e), e.Value.GetToken()
+			case e.Key == "title":
 				o.Title = y.text(e)
 			default:
 				o.chapters = y.chapters(e)
@@ -314,12 +314,12 @@ func (y *yamlReader) outlines(e entry, titles []outline) []outline {
 		}
 		switch {
 		case o.Key == "":
-			y.mistake(o.at, told.Of("this part has no key"), told.Of("add “key:” with the name of its folder"))
+			y.Mistake(o.at, told.Of("this part has no key"), told.Of("add “key:” with the name of its folder"))
 			continue
 		case o.Title == "":
-			y.mistake(o.at, told.Of("the part “{0}” has no title", o.Key), told.Of("add “title:”"))
+			y.Mistake(o.at, told.Of("the part “{0}” has no title", o.Key), told.Of("add “title:”"))
 		case slices.ContainsFunc(list, func(p outline) bool { return p.Key == o.Key }):
-			y.mistake(o.at, told.Of("the part “{0}” is listed twice", o.Key), told.Of("keep one of them"))
+			y.Mistake(o.at, told.Of("the part “{0}” is listed twice", o.Key), told.Of("keep one of them"))
 			continue
 		}
 		list = append(list, o)
@@ -361,7 +361,7 @@ func (y *yamlReader) request(n ast.Node, named bool) (a asking) {
 		keys = append(keys, "name")
 		defer func() {
 			if a.name == "" {
-				y.mistake(
+				y.Mistake(
 					n.GetToken(),
 					told.Of("this request has no name"),
 					told.Of("add “name:”, for example “First fitting”"),
@@ -369,42 +369,42 @@ func (y *yamlReader) request(n ast.Node, named bool) (a asking) {
 			}
 		}()
 	}
-	for _, e := range y.mapping(n, told.Of("a request")) {
-		if !y.known(e, keys...) {
+	for _, e := range y.Mapping(n, told.Of("a request")) {
+		if !y.Known(e, keys...) {
 			continue
 		}
-		switch e.key {
+		switch e.Key {
 		case "name":
 			a.name = y.text(e)
 		case "ask":
-			for _, i := range y.list(e) {
-				if measure.Named(i.text) == nil {
+			for _, i := range y.List(e) {
+				if measure.Named(i.Text) == nil {
 					near := told.Of("the keys are those of “plumbline calc NAME --help”")
-					if q := measure.Nearest(i.text); q != nil {
+					if q := measure.Nearest(i.Text); q != nil {
 						near = told.Of("did you mean “{0}”?", q.Key)
 					}
-					y.mistake(i.at, told.Of("there is no measurement “{0}”", i.text), near)
+					y.Mistake(i.At, told.Of("there is no measurement “{0}”", i.Text), near)
 					continue
 				}
-				a.ask = append(a.ask, i.text)
+				a.ask = append(a.ask, i.Text)
 			}
 		case "by":
 			a.by, a.byGiven = y.text(e), true
 		case "note":
 			a.note = y.text(e)
 		case "reply":
-			a.reply, a.replyGiven = y.raw(e), true
+			a.reply, a.replyGiven = y.Raw(e), true
 			if _, why, ok := request.ReadReply(a.reply); !ok {
-				y.mistake(e.value.GetToken(), why, told.Of("write a mail address, a phone number, or nothing"))
+				y.Mistake(e.Value.GetToken(), why, told.Of("write a mail address, a phone number, or nothing"))
 				a.reply = ""
 			}
 		case "health":
-			switch v := y.raw(e); v {
+			switch v := y.Raw(e); v {
 			case "yes", "true":
 				a.health = true
 			case "no", "false":
 			default:
-				y.mistake(e.value.GetToken(), told.Of("“{0}” is neither yes nor no", v), told.Of("write yes or no"))
+				y.Mistake(e.Value.GetToken(), told.Of("“{0}” is neither yes nor no", v), told.Of("write yes or no"))
 			}
 		}
 	}
@@ -413,13 +413,13 @@ func (y *yamlReader) request(n ast.Node, named bool) (a asking) {
 
 // contact reads a mail address or a web address.
 func (y *yamlReader) contact(e entry) string {
-	s := y.raw(e)
+	s := y.Raw(e)
 	if s == "" || strings.HasPrefix(s, "https://") || strings.HasPrefix(s, "http://") {
 		return y.web(e)
 	}
 	// Records are sent to it, so it has to be an address that a request can carry.
 	if to, _, ok := request.ReadReply("mailto:" + s); !ok || to.To != s {
-		y.mistake(e.value.GetToken(), told.Of("“{0}” is no mail or web address", s),
+		y.Mistake(e.Value.GetToken(), told.Of("“{0}” is no mail or web address", s),
 			told.Of("write one like you@example.org or https://example.org/contact"))
 		return ""
 	}
@@ -438,14 +438,14 @@ func (s *settings) mount() string {
 
 // web reads a web address.
 func (y *yamlReader) web(e entry) string {
-	s := y.raw(e)
+	s := y.Raw(e)
 	if s == "" {
 		return ""
 	}
 	u, err := url.Parse(s)
 	if err != nil || u.Host == "" || u.Scheme != "https" && u.Scheme != "http" {
-		y.mistake(
-			e.value.GetToken(),
+		y.Mistake(
+			e.Value.GetToken(),
 			told.Of("“{0}” is no web address", s),
 			told.Of("write it in full, like https://example.org/book"),
 		)

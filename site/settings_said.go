@@ -18,12 +18,12 @@ var saidSettings = []string{"name", "tagline", "contact", "booking", "notice", "
 
 // translate reads such a file.
 func (s *settings) translate(from source) []Mistake {
-	y := &yamlReader{file: from.file}
-	for _, e := range y.root(from.text) {
-		if !y.known(e, saidSettings...) {
+	y := yamlOf(from.file, 0)
+	for _, e := range y.Root(from.text) {
+		if !y.Known(e, saidSettings...) {
 			continue
 		}
-		switch e.key {
+		switch e.Key {
 		case "name":
 			s.Name = y.text(e)
 		case "tagline":
@@ -41,10 +41,10 @@ func (s *settings) translate(from source) []Mistake {
 		case "parts":
 			s.titles(y, e)
 		case "request":
-			for _, x := range y.mapping(e.value, told.Of("a request")) {
+			for _, x := range y.Mapping(e.Value, told.Of("a request")) {
 				switch {
-				case !y.known(x, "by", "note"):
-				case x.key == "by":
+				case !y.Known(x, "by", "note"):
+				case x.Key == "by":
 					s.asking.by, s.asking.byGiven = y.text(x), true
 				default:
 					s.asking.note = y.text(x)
@@ -54,7 +54,7 @@ func (s *settings) translate(from source) []Mistake {
 			s.requestsSaid(y, e)
 		}
 	}
-	return y.bad
+	return y.bad()
 }
 
 // titles reads the titles of parts by their keys.
@@ -67,7 +67,7 @@ func (s *settings) titles(y *yamlReader, e entry) {
 			for _, p := range s.Parts {
 				keys = append(keys, p.Key)
 			}
-			y.mistake(
+			y.Mistake(
 				x.at,
 				told.Of("the guide has no part “{0}”", x.Key),
 				meant(x.Key, keys, told.Of("its parts are {0}", listed(keys))),
@@ -81,19 +81,19 @@ func (s *settings) titles(y *yamlReader, e entry) {
 // requestsSaid reads names and notes of the requests in their order.
 func (s *settings) requestsSaid(y *yamlReader, e entry) {
 	s.templates = slices.Clone(s.templates)
-	for i, n := range y.items(e) {
+	for i, n := range y.Items(e) {
 		if i >= len(s.templates) {
-			y.mistake(
+			y.Mistake(
 				n.GetToken(),
 				told.Of("there are fewer requests in guide.yaml"),
 				told.Of("take this one out, or add it there"),
 			)
 			break
 		}
-		for _, x := range y.mapping(n, told.Of("a request")) {
+		for _, x := range y.Mapping(n, told.Of("a request")) {
 			switch {
-			case !y.known(x, "name", "note"):
-			case x.key == "name":
+			case !y.Known(x, "name", "note"):
+			case x.Key == "name":
 				s.templates[i].name = y.text(x)
 			default:
 				s.templates[i].note = y.text(x)
@@ -108,32 +108,32 @@ func (s *settings) checkLanguages() (bad []Mistake) {
 	own := len(s.languages) == 0
 	for _, i := range s.languages {
 		wrong := func(what, remedy words.Text) {
-			at := i.at.Position
-			bad = append(bad, Mistake{i.file, at.Line, at.Column, what, remedy})
+			at := i.At.Position
+			bad = append(bad, Mistake{i.File, at.Line, at.Column, what, remedy})
 		}
-		_, err := language.Parse(i.text)
+		_, err := language.Parse(i.Text)
 		switch {
-		case err != nil || !plainName.MatchString(i.text):
+		case err != nil || !plainName.MatchString(i.Text):
 			wrong(
-				told.Of("“{0}” is no language that the web knows", i.text),
+				told.Of("“{0}” is no language that the web knows", i.Text),
 				told.Of("write one like en, en-GB or de (BCP 47)"),
 			)
-		case baseOf(i.text) == baseOf(s.Language):
+		case baseOf(i.Text) == baseOf(s.Language):
 			own = true
-		case slices.Contains(s.Languages, i.text):
-			wrong(told.Of("“{0}” is listed twice", i.text), told.Of("keep one of them"))
-		case slices.ContainsFunc(s.Parts, func(p outline) bool { return p.Key == i.text }):
+		case slices.Contains(s.Languages, i.Text):
+			wrong(told.Of("“{0}” is listed twice", i.Text), told.Of("keep one of them"))
+		case slices.ContainsFunc(s.Parts, func(p outline) bool { return p.Key == i.Text }):
 			wrong(
-				told.Of("a part of the guide has the key “{0}”, and the language needs a folder of that name", i.text),
+				told.Of("a part of the guide has the key “{0}”, and the language needs a folder of that name", i.Text),
 				told.Of("give the part another key"),
 			)
 		default:
-			s.Languages = append(s.Languages, i.text)
+			s.Languages = append(s.Languages, i.Text)
 		}
 	}
 	if !own {
 		i := s.languages[0]
-		bad = append(bad, Mistake{i.file, i.at.Position.Line, i.at.Position.Column,
+		bad = append(bad, Mistake{i.File, i.At.Position.Line, i.At.Position.Column,
 			told.Of("the language of the chapters, “{0}”, is not among the languages", s.Language),
 			told.Of("add it, or set “language” to the one that you write in")})
 	}
@@ -148,7 +148,7 @@ func (l *layers) languageFolders(s settings) (list []string) {
 		built.read(base, nil)
 	}
 	for _, i := range built.languages {
-		list = append(list, i.text)
+		list = append(list, i.Text)
 	}
 	for _, tag := range s.Languages {
 		list = append(list, tag, baseOf(tag))

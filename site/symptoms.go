@@ -36,19 +36,19 @@ func (g *Guide) readSymptoms() (bad []Mistake) {
 		if !ok {
 			continue
 		}
-		y := &yamlReader{file: from.file}
-		for _, e := range y.root(from.text) {
+		y := yamlOf(from.file, 0)
+		for _, e := range y.Root(from.text) {
 			g.readSymptom(y, e)
 		}
-		bad = append(bad, y.bad...)
+		bad = append(bad, y.bad()...)
 	}
 	return bad
 }
 
 func (g *Guide) readSymptom(y *yamlReader, e entry) {
-	s := symptom.Named(e.key)
+	s := symptom.Named(e.Key)
 	switch {
-	case slices.Contains(fixedOfSymptoms, e.key):
+	case slices.Contains(fixedOfSymptoms, e.Key):
 		y.fixed(e)
 		return
 	case s == nil:
@@ -56,25 +56,25 @@ func (g *Guide) readSymptom(y *yamlReader, e entry) {
 		for _, s := range symptom.All() {
 			keys = append(keys, s.Key)
 		}
-		y.mistake(
-			e.at,
-			told.Of("there is no symptom “{0}”", e.key),
-			meant(e.key, keys, told.Of("the symptoms are {0}", listed(keys))),
+		y.Mistake(
+			e.At,
+			told.Of("there is no symptom “{0}”", e.Key),
+			meant(e.Key, keys, told.Of("the symptoms are {0}", listed(keys))),
 		)
 		return
 	}
-	i := slices.IndexFunc(g.ownSymptoms, func(o symptom.Own) bool { return o.Key == e.key })
+	i := slices.IndexFunc(g.ownSymptoms, func(o symptom.Own) bool { return o.Key == e.Key })
 	if i < 0 {
 		i = len(g.ownSymptoms)
-		g.ownSymptoms = append(g.ownSymptoms, symptom.Own{Key: e.key})
+		g.ownSymptoms = append(g.ownSymptoms, symptom.Own{Key: e.Key})
 	}
 	own := &g.ownSymptoms[i]
-	for _, e := range y.mapping(e.value, told.Of("a symptom")) {
+	for _, e := range y.Mapping(e.Value, told.Of("a symptom")) {
 		switch {
-		case slices.Contains(fixedOfSymptoms, e.key):
+		case slices.Contains(fixedOfSymptoms, e.Key):
 			y.fixed(e)
-		case !y.known(e, "label", "first"):
-		case e.key == "label":
+		case !y.Known(e, "label", "first"):
+		case e.Key == "label":
 			own.Label = sayable(y.text(e))
 		default:
 			g.readMove(y, e, s, &own.Move)
@@ -84,54 +84,54 @@ func (g *Guide) readSymptom(y *yamlReader, e entry) {
 
 // fixed says that a shop tried to change what keeps its readers safe.
 func (y *yamlReader) fixed(e entry) {
-	y.mistake(e.at, told.Of("the signs to stop at, and the cautions, cannot be changed"),
-		told.Of("take “{0}” out; a caution of your own belongs into cautions.yaml and a chapter of yours", e.key))
+	y.Mistake(e.At, told.Of("the signs to stop at, and the cautions, cannot be changed"),
+		told.Of("take “{0}” out; a caution of your own belongs into cautions.yaml and a chapter of yours", e.Key))
 }
 
 // readMove reads a first move of a shop's own.
 func (g *Guide) readMove(y *yamlReader, e entry, s *symptom.Symptom, m *symptom.Move) {
-	at := e.at
-	for _, e := range y.mapping(e.value, told.Of("“{0}”", e.key)) {
+	at := e.At
+	for _, e := range y.Mapping(e.Value, told.Of("“{0}”", e.Key)) {
 		switch {
-		case !y.known(e, "do", "why", "more", "less", "chapter"):
-		case e.key == "do":
+		case !y.Known(e, "do", "why", "more", "less", "chapter"):
+		case e.Key == "do":
 			m.Do = sayable(y.text(e))
-		case e.key == "why":
+		case e.Key == "why":
 			m.Why = sayable(y.text(e))
-		case e.key == "chapter":
-			m.Chapter = strings.TrimSuffix(y.raw(e), ".md")
+		case e.Key == "chapter":
+			m.Chapter = strings.TrimSuffix(y.Raw(e), ".md")
 			if g.byPath[m.Chapter+".md"] == nil {
-				y.mistake(
-					e.value.GetToken(),
+				y.Mistake(
+					e.Value.GetToken(),
 					told.Of("there is no chapter “{0}”", m.Chapter),
 					meant(m.Chapter, g.ways(),
 						told.Of("write it as part/chapter, without .md")),
 				)
 			}
 		default:
-			key := y.raw(e)
+			key := y.Raw(e)
 			if m.Of != nil {
-				y.mistake(
-					e.at,
+				y.Mistake(
+					e.At,
 					told.Of("a first move changes one setting, one way"),
 					told.Of("keep one of “more” and “less”"),
 				)
 			}
 			if !slices.Contains(symptom.Movable(), key) {
-				y.mistake(e.value.GetToken(), told.Of("“{0}” is no setting that a move can change", key), meant(key,
+				y.Mistake(e.Value.GetToken(), told.Of("“{0}” is no setting that a move can change", key), meant(key,
 					symptom.Movable(), told.Of("the settings are {0}", listed(symptom.Movable()))))
 				continue
 			}
-			m.Of, m.More = measure.Named(key), e.key == "more"
+			m.Of, m.More = measure.Named(key), e.Key == "more"
 		}
 	}
 	if m.Do == "" {
-		y.mistake(at, told.Of("the first move of “{0}” does not say what to do", s.Key), told.Of("add “do:”"))
+		y.Mistake(at, told.Of("the first move of “{0}” does not say what to do", s.Key), told.Of("add “do:”"))
 	} else if m.Of == nil {
 		m.Do += "."
 	}
 	if m.Why == "" && s.Same(*m) == nil {
-		y.mistake(
+		y.Mistake(
 			at,
 			told.Of("the first move of “{0}” does not say why", s.Key),
 			told.Of("add “why:”, which readers see above the move"),

@@ -42,7 +42,7 @@ func (g *Guide) unplaced(p *guidePage) (list []*caution.Caution) {
 		}
 	}
 	for _, c := range p.Cautions {
-		add(g.library.cautions[c.text])
+		add(g.library.cautions[c.Text])
 	}
 	for _, b := range p.blocks {
 		if c := g.shelf.calculator(b.name); c != nil && b.kind == calculatorBlock {

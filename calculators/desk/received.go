@@ -26,6 +26,7 @@ type received struct {
 	record   *record.Record
 	state    request.State
 	problems []calculators.Problem
+	atCut    []intake.Doubt // about the value at which it was cut off
 	why      words.Text
 
 	intake.Relation
@@ -109,6 +110,7 @@ func repliesIn(name, text string) (list []*received) {
 		x := &received{from: name, record: r, state: state, problems: problems}
 		switch {
 		case r != nil && !r.Empty():
+			x.atCut = intake.AtCut(r, state)
 		case problems != nil:
 			x.record, x.why = nil, problems[0].Text
 		default:
@@ -275,7 +277,7 @@ func (x *received) slips() (said []words.Text) {
 	for _, p := range x.problems {
 		said = append(said, p.Text)
 	}
-	for _, d := range intake.Doubts(x.record) {
+	for _, d := range append(intake.Doubts(x.record), x.atCut...) {
 		if d.Kind != intake.Unread { // said above already
 			said = append(said, d.Text)
 		}
@@ -352,6 +354,9 @@ func (d Desk) reply(w *markup.Writer, a Ask, list []*received, at int, advice *r
 	case request.Cut:
 		w.Raw(`<p class="notice">`).Say("The end of this reply was cut off on its way. What is here was read; ask " +
 			"the client to send it again, as a file if they can.").Raw(`</p>`)
+		for _, d := range x.atCut {
+			w.Raw(`<p class="notice">`).Said(d.Text).Raw(`</p>`)
+		}
 	case request.Changed:
 		w.Raw(`<p class="notice">`).Say("This reply is not as it was sent: something in it was lost or changed on " +
 			"the way. Ask the client to send it again, as a file if they can.").Raw(`</p>`)
@@ -378,13 +383,7 @@ func (d Desk) reply(w *markup.Writer, a Ask, list []*received, at int, advice *r
 		w.Raw(`<p class="notice">`).Say("The rider is still growing, or smaller than the riders that the guide’s " +
 			"estimates were made from.").Raw(`</p>`)
 	}
-	if x.problems != nil { // what is doubtful of the others stands on the sheet
-		w.Raw(`<section class="unread"><h4>`).Say("Not understood, as it came").Raw(`</h4><ul>`)
-		for _, p := range x.problems {
-			w.Raw(`<li>`).Said(p.Text).Raw(`</li>`)
-		}
-		w.Raw(`</ul></section>`)
-	}
+	x.unread(w)
 	own := advice.Over(x.record)
 	w.Raw(sheet.Of(own, d.Calculators).HTML(w.ID+"-sheet", nil, a.Width, a.reader(), a.way))
 	w.Raw(came(w.ID+"-sheet", x.record, a.reader()))
@@ -399,6 +398,27 @@ func (d Desk) reply(w *markup.Writer, a Ask, list []*received, at int, advice *r
 		w.Raw(`</section>`)
 	}
 	w.Raw(`</section>`)
+}
+
+// unread says what could not be understood and stands nowhere on the sheet.
+func (x *received) unread(w *markup.Writer) {
+	said := map[string]bool{}
+	for _, d := range intake.Doubts(x.record) {
+		for _, key := range d.Keys {
+			said[key] = said[key] || d.Kind == intake.Unread
+		}
+	}
+	headed := false
+	for _, p := range x.problems {
+		if said[p.Input] {
+			continue
+		}
+		if !headed {
+			w.Raw(`<h4>`).Say("Not understood, as it came").Raw(`</h4>`)
+			headed = true
+		}
+		w.Raw(`<p class="notice">`).Said(p.Text).Raw(`</p>`)
+	}
 }
 
 // earlier is the visit or the bike that a reply stands beside, nil for none.

@@ -47,7 +47,12 @@ func TestRepliesAreListedByRiderAndShownOneAtATime(t *testing.T) {
 		"named by the file, because two riders are called so")
 	assert.Regexp(t, `(?s)Read before the appointment.*<h4>Before the appointment</h4>`, text)
 	assert.Regexp(t, `Asked for and left out: Arm span`, text)
-	assert.Regexp(t, `(?s)data-at="1".*data-at="0".*data-at="2"`, text, "who has to be read first, and the newest of theirs")
+	assert.Regexp(
+		t,
+		`(?s)data-at="1".*data-at="0".*data-at="2"`,
+		text,
+		"who has to be read first, and the newest of theirs",
+	)
 	assert.NotContains(t, text, "cut off", "a quoted and wrapped reply is whole")
 	// 735 − 718 = 17 mm, ± 2·√(3² + 3²) = 8.5 mm by the tape's repeat error of each; and 1 of
 	// 781 − 780 mm is within it (JCGM 100:2008, 5.1.2 and 6.2.1).
@@ -89,10 +94,14 @@ func TestWhatIsNoReplyIsNamedAndCostsNoOther(t *testing.T) {
 		"cut.txt", after[:len(after)-30],
 		"book.json", `{"format":"plumbline-record","version":1,"name":"Kim","values":[{"key":"inseam","value":790}]}`,
 		"again.txt", after, "new.txt", corrected).HTML
-	for _, want := range []string{"photo.txt: ", "own.txt: This is your own request", "again.txt: a corrected reply of the same rider takes its place", ">Kim</button>"} {
+	for _, want := range []string{"photo.txt: ", "own.txt: This is your own request",
+		"again.txt: a corrected reply of the same rider takes its place", ">Kim</button>"} {
 		assert.Contains(t, text, want)
 	}
-	assert.Contains(t, bench("", "cut.txt", after[:len(after)-30]).HTML, "The end of this reply was cut off")
+	cut := after[:strings.Index(after, "bar-width=781")+len("bar-width=78")]
+	text = bench("", "cut.txt", strings.Replace(cut, "bar-width=78", "bar-width=781.5", 1)).HTML
+	assert.Contains(t, text, "The end of this reply was cut off")
+	assert.Contains(t, text, "“Bar width” stood last when this reply was cut off")
 	assert.NotPanics(t, func() { bench("at=99999999999999999999", "x") })
 }
 
@@ -102,7 +111,11 @@ var doubtful = sentBy("name=Elm&date=2026-11-20&inseam=800&saddle-height=905&cra
 func TestTheLikelySlipStandsWithAReply(t *testing.T) {
 	text := bench("", "elm.txt", doubtful).HTML
 	assert.Regexp(t, `2 to look at again`, text)
-	assert.Regexp(t, `(?s)<h4>Not understood, as it came</h4><ul><li>2.mm is not possible for “Arm span”`, text)
+	assert.Regexp(t, `(?s)<h3>Look again</h3><ul><li>2.mm is not possible for “Arm span”`, text)
+	assert.NotContains(t, text, "Not understood", "the sheet says it already")
+	odd := bench("", "x", "name=Ash&inseam=830&inseam=831&stature=1740").HTML
+	assert.Contains(t, odd, "<h4>Not understood, as it came</h4>")
+	assert.Contains(t, odd, "is given twice")
 	assert.Equal(t, 1, strings.Count(text, "from the crank axle it would then be 735\u00a0mm"), "on the sheet")
 	small := bench("", "kim.txt", sentBy("name=Kim&stature=1380&inseam=640")).HTML
 	assert.Regexp(t, `(?s)Read before the appointment.*still growing, or smaller`, small)
@@ -134,9 +147,13 @@ func TestNotesHaveOnePlaceForEachBike(t *testing.T) {
 }
 
 func TestOneFileTellsWhoseBikesItHas(t *testing.T) {
-	text := bench("at=1", "bikes.json", `{"format": "plumbline-record", "version": 2, "riders": [{"name": "Ash", "values": [],
+	text := bench(
+		"at=1",
+		"bikes.json",
+		`{"format": "plumbline-record", "version": 2, "riders": [{"name": "Ash", "values": [],
 		"bikes": [{"name": "Trail", "values": [{"key": "saddle-height", "value": 737}]},
-			{"name": "Hardtail", "values": [{"key": "saddle-height", "value": 722}]}]}]}`).HTML
+			{"name": "Hardtail", "values": [{"key": "saddle-height", "value": 722}]}]}]}`,
+	).HTML
 	assert.Equal(t, 2, strings.Count(text, `data-rider="0"`))
 	assert.Contains(t, text, `data-client="Ash, Hardtail"`)
 	assert.Contains(t, text, "another bike: Trail bikes.json")
@@ -166,7 +183,8 @@ func TestAMailIsOneReply(t *testing.T) {
 		"key,value\ninseam,830").Text)
 	for says, texts := range map[string][]string{
 		"The mail “Bike” brings a photo and no measurements.": {"Bike", "a photo", "Look\n"},
-		"is your own request as it went to the client":        {"Re", "a photo", "https://x.example/#ask=inseam&ask.by=Larch"},
+		"is your own request as it went to the client": {"Re", "a photo",
+			"https://x.example/#ask=inseam&ask.by=Larch"},
 		"the part behind # that holds the measurements was lost": {"Re", "",
 			"https://x.example/finish/your-setup-sheet.html\n"},
 		"The mail “Re” holds no measurements": {"Re", "", "Hello\n"},

@@ -5,6 +5,7 @@ import (
 	"plumbline/calculators/doubt"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
+	"plumbline/calculators/request"
 	"plumbline/calculators/words"
 )
 
@@ -17,6 +18,7 @@ const (
 	Unlikely Kind = "unlikely" // outside what most riders or bikes have
 	Apart    Kind = "apart"    // its readings do not agree
 	Against  Kind = "against"  // it contradicts another value
+	Last     Kind = "last"     // it stood last when the reply was cut off
 )
 
 // Doubt is a reason to look at a value again.
@@ -49,6 +51,20 @@ func Doubts(r *record.Record) []Doubt {
 		list = append(list, Doubt{Against, d.Keys, d.Text})
 	}
 	return list
+}
+
+// AtCut doubts the last value of a reply that was cut off on its way: the cut may have gone
+// through it. It returns nothing of a reply that came whole.
+func AtCut(r *record.Record, state request.State) []Doubt {
+	if state != request.Cut || len(r.Entries) == 0 {
+		return nil
+	}
+	e := &r.Entries[len(r.Entries)-1]
+	if e.Quantity == nil || !e.Read() || e.Quantity.Is() != measure.Number {
+		return nil
+	}
+	return []Doubt{{Last, []string{e.Key}, words.Of("“{0}” stood last when this reply was cut off. Figures at its "+
+		"end may be missing.", e.Quantity.Label)}}
 }
 
 // measured returns the numbers of the record that somebody measured.

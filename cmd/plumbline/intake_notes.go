@@ -1,14 +1,13 @@
 package main
 
 import (
-	"fmt"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 
 	"github.com/goccy/go-yaml/ast"
-	"github.com/goccy/go-yaml/parser"
 
 	"plumbline/calculators"
 	"plumbline/calculators/desk"
@@ -17,6 +16,7 @@ import (
 	"plumbline/calculators/request"
 	"plumbline/calculators/words"
 	"plumbline/site/told"
+	"plumbline/site/yamlfile"
 )
 
 // notebook is what a fitter wrote beside the replies: who they are, where their guide is,
@@ -24,13 +24,13 @@ import (
 type notebook struct {
 	from, guide string
 	clients     []*clientNotes
-	mistakes    []words.Text // each with its file and line
+	mistakes    []words.Text // each with its file, line and column
 	hints       []words.Text
 }
 
 // clientNotes are the notes of one client.
 type clientNotes struct {
-	place   string // file and line
+	place   string // file, line and column
 	client  string // a name, a name and a bike, or the place of a reply, as the fitter wrote it
 	note    string // for the fitter alone
 	message string // to the client
@@ -61,100 +61,53 @@ func readNotes(files []string) *notebook {
 
 // read reads one file. What is wrong in it is said and costs no other note.
 func (b *notebook) read(file string, text []byte) {
-	f, err := parser.ParseBytes(text, 0)
-	if err != nil {
-		why, _, _ := strings.Cut(strings.TrimSpace(err.Error()), "\n")
-		b.mistakes = append(b.mistakes, told.Of("{0}: this is not valid YAML: {1}. Mend the line or put the text in "+
-			"quotes.", oneLine(file), why))
-		return
-	}
-	y := notesReader{b, file}
-	for _, doc := range f.Docs {
-		y.each(doc.Body, "the file must be lines of “key: value”.", func(key string, v *ast.MappingValueNode) {
-			switch key {
-			case "from":
-				b.from = y.text(v)
-			case "guide":
-				b.guide = y.address(v)
-			case "clients":
-				y.each(
-					v.Value,
-					"“clients” must be lines of “key: value”.",
-					func(name string, v *ast.MappingValueNode) { y.client(name, v) },
-				)
-			default:
-				y.unknown(v, key, "from", "guide", "clients")
+	y := notesReader{&yamlfile.Reader{File: oneLine(file)}, b}
+	for _, e := range y.Root(text) {
+		switch e.Key {
+		case "from":
+			b.from = y.text(e)
+		case "guide":
+			b.guide = y.address(e)
+		case "clients":
+			for _, e := range y.Mapping(e.Value, told.Of("“clients”")) {
+				b.clients = append(b.clients, y.client(e))
 			}
-		})
+		default:
+			y.Known(e, "from", "guide", "clients")
+		}
+	}
+	for _, m := range y.Bad {
+		b.mistakes = append(b.mistakes, told.Of("{0}", m))
 	}
 }
 
 // notesReader reads one file into a notebook.
 type notesReader struct {
-	*notebook
-	file string
+	*yamlfile.Reader
+	book *notebook
 }
 
-// mistake says what is wrong at a node.
-func (y notesReader) mistake(n ast.Node, english words.English, holes ...any) {
-	y.mistakes = append(y.mistakes, told.Of("{0}: {1}", y.place(n), told.Of(english, holes...)))
-}
-
-func (y notesReader) place(n ast.Node) string {
-	if t := n.GetToken(); t != nil && t.Position != nil {
-		return fmt.Sprintf("%s:%d", oneLine(y.file), t.Position.Line)
-	}
-	return oneLine(y.file)
-}
-
-// each calls do for every key of a mapping.
-func (y notesReader) each(n ast.Node, wrong words.English, do func(key string, v *ast.MappingValueNode)) {
-	var list []*ast.MappingValueNode
-	switch m := n.(type) {
-	case nil, *ast.NullNode, *ast.CommentGroupNode:
-	case *ast.MappingNode:
-		list = m.Values
-	case *ast.MappingValueNode:
-		list = []*ast.MappingValueNode{m}
-	default:
-		y.mistake(n, wrong)
-	}
-	for _, v := range list {
-		do(v.Key.GetToken().Value, v)
-	}
-}
-
-// text reads a value as it was written.
-func (y notesReader) text(v *ast.MappingValueNode) string {
-	switch n := v.Value.(type) {
-	case *ast.StringNode:
-		return record.Plain(n.Value, 2000, true)
-	case *ast.LiteralNode:
-		return record.Plain(n.Value.Value, 2000, true)
-	case *ast.IntegerNode, *ast.FloatNode, *ast.BoolNode:
-		return record.Plain(n.GetToken().Value, 2000, true)
-	case *ast.NullNode:
+// text reads a value as it was written, "" where none was.
+func (y notesReader) text(e yamlfile.Entry) string {
+	if _, none := e.Value.(*ast.NullNode); none {
 		return ""
 	}
-	y.mistake(v.Value, "“{0}” must be one text; put it in quotes if it has a colon or a bracket in it.",
-		v.Key.GetToken().Value)
-	return ""
+	return record.Plain(y.Raw(e), 2000, true)
 }
 
 // sheetPage is the page of a guide that opens somebody's setup.
 const sheetPage = "finish/your-setup-sheet.html"
 
 // address reads where the guide is.
-func (y notesReader) address(v *ast.MappingValueNode) string {
-	text := y.text(v)
+func (y notesReader) address(e yamlfile.Entry) string {
+	text := y.text(e)
 	switch {
 	case text == "":
 		return ""
 	case !strings.HasPrefix(text, "https://") && !strings.HasPrefix(text, "http://"),
 		strings.ContainsAny(text, "#?\"<> \n"):
-		y.mistake(v.Value, "“{0}” is no address of a guide. Write it as a browser shows it, with https:// and without "+
-			"#.",
-			measure.Quoted(text))
+		y.Mistake(e.Value.GetToken(), told.Of("“{0}” is no address of a guide", measure.Quoted(text)),
+			told.Of("write it as a browser shows it, with https:// and without #"))
 		return ""
 	case strings.HasSuffix(text, ".html"):
 		return text
@@ -162,54 +115,44 @@ func (y notesReader) address(v *ast.MappingValueNode) string {
 	return strings.TrimSuffix(text, "/") + "/" + sheetPage
 }
 
-// unknown says that a key is none of those that are known.
-func (y notesReader) unknown(v *ast.MappingValueNode, key string, known ...string) {
-	if near := measure.NearestName(key, known); near != "" {
-		y.mistake(v.Key, "the key “{0}” is not known here. Did you mean “{1}”?", measure.Quoted(key), near)
-		return
-	}
-	y.mistake(
-		v.Key,
-		"the key “{0}” is not known here. The keys are {1}.",
-		measure.Quoted(key),
-		strings.Join(known, ", "),
-	)
-}
-
 // client reads the notes of one client.
-func (y notesReader) client(name string, v *ast.MappingValueNode) {
-	c := &clientNotes{place: y.place(v.Key), client: name, book: y.notebook}
-	if _, note := v.Value.(*ast.StringNode); note { // a note and nothing else
-		c.note = y.text(v)
-		y.clients = append(y.clients, c)
-		return
+func (y notesReader) client(e yamlfile.Entry) *clientNotes {
+	c := &clientNotes{place: y.At(e.At).Place(), client: e.Key, book: y.book}
+	if _, note := e.Value.(*ast.StringNode); note { // a note and nothing else
+		c.note = y.text(e)
+		return c
 	}
-	y.each(v.Value, "the notes of a client must be lines of “key: value”.", func(key string, v *ast.MappingValueNode) {
-		switch key {
+	for _, e := range y.Mapping(e.Value, told.Of("the notes of a client")) {
+		switch e.Key {
 		case "note":
-			c.note = y.text(v)
+			c.note = y.text(e)
 		case "message":
-			c.message = y.text(v)
+			c.message = y.text(e)
 		case "next":
-			y.each(v.Value, "“next” must be lines of “key: value”.", func(key string, v *ast.MappingValueNode) {
-				typed := y.text(v)
-				p, problem, ok := desk.Planned(key, typed, nil)
-				switch {
-				case !ok:
-					if problem.Suggest != "" && !strings.Contains(problem.Text.Say(nil), "Did you mean") {
-						y.mistake(v.Key, "{0} Did you mean {1}?", problem.Text, problem.Suggest)
-						return
-					}
-					y.mistake(v.Key, "{0}", problem.Text)
-				case p.Typed != "":
+			for _, e := range y.Mapping(e.Value, told.Of("“next”")) {
+				if p := y.setting(e); p.Typed != "" {
 					c.next = append(c.next, p)
 				}
-			})
+			}
 		default:
-			y.unknown(v, key, "note", "message", "next")
+			y.Known(e, "note", "message", "next")
 		}
-	})
-	y.clients = append(y.clients, c)
+	}
+	return c
+}
+
+// setting reads a setting to try next; it is empty where none can be read.
+func (y notesReader) setting(e yamlfile.Entry) calculators.Pair {
+	p, problem, ok := desk.Planned(e.Key, y.text(e), nil)
+	if ok {
+		return p
+	}
+	said := problem.Text
+	if problem.Suggest != "" && !strings.Contains(said.Say(nil), "Did you mean") {
+		said = told.Of("{0} Did you mean {1}?", said, problem.Suggest)
+	}
+	y.Mistake(e.At, said, words.Text{})
+	return calculators.Pair{}
 }
 
 // layOver lays the notes over the arrivals. A name that two people have is nobody's: it is
@@ -291,10 +234,13 @@ func otherRider(list []*arrival) *arrival {
 // means tells whether notes are about a reply: by the client's name, by the name and the
 // bike, or by the file it came from.
 func (c *clientNotes) means(a *arrival) bool {
-	wrote := plainName(c.client)
+	wrote, file := plainName(c.client), theLine.ReplaceAllString(a.from, "")
 	return wrote == plainName(a.name()) || a.visit.Bike != "" && wrote == plainName(a.name()+", "+a.visit.Bike) ||
-		c.client == a.from || c.client == filepath.Base(a.from)
+		slices.Contains([]string{a.from, filepath.Base(a.from), file, filepath.Base(file)}, c.client)
 }
+
+// theLine is the line that stands behind the name of a file of several replies.
+var theLine = regexp.MustCompile(`:\d+$`)
 
 // plainName is a name as it is compared: letters' size and blanks do not count.
 func plainName(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }

@@ -23,6 +23,7 @@ type arrival struct {
 	record   *record.Record // nil where nothing could be read
 	problems []calculators.Problem
 	doubts   []intake.Doubt
+	atCut    []intake.Doubt      // about the value at which the reply was cut off
 	lacking  []*measure.Quantity // asked for and not sent
 	state    request.State
 	visit    request.Visit
@@ -92,6 +93,7 @@ func arrive(f inbox.Found) *arrival {
 	a.visit = visitOf(a.record)
 	if fragment, ok := exchange.Fragment(f.Text); ok {
 		a.state = request.StateOf(fragment)
+		a.atCut = intake.AtCut(a.record, a.state)
 	}
 	a.judge()
 	return a
@@ -109,7 +111,7 @@ func visitOf(r *record.Record) request.Visit {
 
 // judge finds what a fitter should look at.
 func (a *arrival) judge() {
-	a.doubts = intake.Doubts(a.record)
+	a.doubts = append(intake.Doubts(a.record), a.atCut...)
 	a.lacking = request.Lacking(a.record)
 	a.warnings = request.Before(a.record)
 }

@@ -123,8 +123,16 @@ func TestTwoClientsInOneMailStayTwo(t *testing.T) {
 func TestAMailboxIsReadMailByMail(t *testing.T) {
 	var b strings.Builder
 	for i := range 30 {
-		fmt.Fprintf(&b, "From rowan@client.example Fri Nov 27 10:00:00 2026\n%s\nHello\n>From my phone\n%s\n\n",
-			strings.ReplaceAll(header, "\r\n", "\n"), mailtest.Wrapped(reply(fmt.Sprintf("Client+%d", i), 800+i), "", 72))
+		fmt.Fprintf(
+			&b,
+			"From rowan@client.example Fri Nov 27 10:00:00 2026\n%s\nHello\n>From my phone\n%s\n\n",
+			strings.ReplaceAll(
+				header,
+				"\r\n",
+				"\n",
+			),
+			mailtest.Wrapped(reply(fmt.Sprintf("Client+%d", i), 800+i), "", 72),
+		)
 	}
 	list := in(b.String())
 	require.Len(t, list, 30)

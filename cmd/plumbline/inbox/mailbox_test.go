@@ -27,7 +27,11 @@ func TestALineOfAMailBeginsNoOther(t *testing.T) {
 			list := in(box)
 			require.Len(t, list, 2, "%+v", list)
 			assert.Equal(t, []string{"x, mail 1", "x, mail 2"}, []string{list[0].From, list[1].From})
-			assert.Equal(t, []string{links.Plainly(one), links.Plainly(two)}, []string{links.Plainly(list[0].Text), links.Plainly(list[1].Text)})
+			assert.Equal(
+				t,
+				[]string{links.Plainly(one), links.Plainly(two)},
+				[]string{links.Plainly(list[0].Text), links.Plainly(list[1].Text)},
+			)
 		})
 	}
 }
