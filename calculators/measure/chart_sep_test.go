@@ -48,10 +48,11 @@ func written(lines [][]string, sep string) string {
 	return b.String()
 }
 
-func TestAChartInFiveSeparatorsAcrossAndDown(t *testing.T) {
+func TestAChartInSixSeparatorsAcrossAndDown(t *testing.T) {
 	for _, sep := range []struct{ name, sep, missing, decimal, thousand string }{
 		{"tabs", "\t", "", ",", "."},
 		{"semicolons", ";", "", ",", "."},
+		{"upright bars", " | ", "", ".", ""},
 		{"commas", ",", "", ".", ""},
 		{"runs of blanks", "    ", "–", ",", ","},
 		{"single blanks", " ", "-", ".", ""},
@@ -86,4 +87,16 @@ func TestAChartInFiveSeparatorsAcrossAndDown(t *testing.T) {
 			}
 		}
 	}
+}
+
+// TestATableInMarksIsRead: a table as notes and mail have it (CommonMark's extension for
+// tables), with bars at both ends and a rule below its head.
+func TestATableInMarksIsRead(t *testing.T) {
+	c := measure.Sizes.Table.Chart(measure.Sizes, "| Size | S | M |\n|------|---:|---:|\n| Reach (mm) | 431 | 456 |\n"+
+		"| Stack | 612 | |\n| Head angle | 64.5 | 64.5 |\n| Seat angle | 76.8 | 77.1 |\n| Seat tube | 395 | 420 |\n", nil)
+	require.Equal(t, "S", c.Lines[0].Name)
+	require.Equal(t, "M", c.Lines[1].Name)
+	require.Len(t, c.Lines, 2)
+	require.Equal(t, 456.0, c.Lines[1].Cells[0].Value)
+	require.Len(t, c.Rows, 1, "M has no stack")
 }

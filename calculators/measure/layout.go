@@ -27,14 +27,17 @@ const (
 	highestHeading = 10
 )
 
-// layout parts a text into cells: by tabs or semicolons where most lines have them,
-// else by what brings out the most heads of commas, runs of blanks and single ones.
+// layout parts a text into cells: by tabs, semicolons or upright bars where most lines
+// have them, else by what brings out the most heads of commas, runs of blanks and single ones.
 func (h *headings) layout(lines []string) layout {
 	var text []place
-	tabs, semicolons := 0, 0
+	tabs, semicolons, bars := 0, 0, 0
 	for i, line := range lines {
-		if strings.TrimSpace(line) == "" || len(text) == mostLines {
+		if strings.Trim(line, "|-:+= \t") == "" || len(text) == mostLines { // nothing, or a rule
 			continue
+		}
+		if strings.Contains(line, "|") {
+			bars++
 		}
 		text = append(text, place{[]string{line}, i + 1})
 		if strings.Contains(line, "\t") {
@@ -60,6 +63,10 @@ func (h *headings) layout(lines []string) layout {
 		return by("\t")
 	case 2*semicolons > len(text):
 		return by(";")
+	case 2*bars > len(text):
+		return part(false, func(_ int, line string) []string {
+			return quotedCells(strings.Trim(strings.TrimSpace(line), "|"), "|")
+		})
 	}
 	best := by(",")
 	byRuns := part(true, func(_ int, line string) []string { return runs(line) })
