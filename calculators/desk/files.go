@@ -2,7 +2,6 @@ package desk
 
 import (
 	"plumbline/calculators/exchange"
-	"plumbline/calculators/measure"
 	"plumbline/calculators/record"
 	"plumbline/calculators/words"
 )
@@ -21,7 +20,7 @@ func open(a Ask) Reply {
 		}
 	}
 	return Reply{Text: exchange.Device(b), Problems: problems,
-		Spoken: words.Of("{0} values were read.", measure.Amount{Value: float64(n), Unit: measure.One}).Say(a.reader())}
+		Spoken: words.Count(n, "{0} value was read.", "{0} values were read.").Say(a.reader())}
 }
 
 // save writes the record as a file, and all riders and bikes where Text has them as a

@@ -71,6 +71,7 @@ export function show() {
   place.hidden = !asks && (!can || can === away);
   place.replaceChildren(...asks ? question() : can ? [undoing(can)] : []);
   document.documentElement.classList.toggle("has-news", !place.hidden);
+  document.documentElement.classList.toggle("not-mine", owner.apart());
   if (!place.hidden && place.textContent !== was) say(asks ? place.querySelector("p")?.textContent : "");
 }
 record.listen(show);
