@@ -55,6 +55,8 @@ func widthFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			drawing.Cross{Role: drawing.Body, At: s}, drawing.Cross{Role: drawing.Body, At: g})
 	}
 	f.Add(
+		drawing.Label{Role: drawing.Before, At: drawing.Point{X: -0.2 * joint, Y: 0.8 * reach}, Fixed: true,
+			Text: words.Of("straight only to measure")},
 		drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: drawing.Point{Y: 40}, Radius: 98},
 		drawing.Axis{Role: drawing.Soft, A: drawing.Point{X: joint}, B: drawing.Point{X: joint, Y: reach}},
 		drawing.Angle{Role: drawing.Ink, Vertex: drawing.Point{X: joint}, From: 90,
