@@ -263,7 +263,8 @@ func trochanter(p figure.Person, f *drawing.Figure) {
 	k := p.HipKnob()
 	f.Title = words.Of("Hip-bone height: floor to the knob at the side of the hip")
 	f.Description = words.Of("Somebody {0} tall from the side. The greater trochanter, the bony knob that moves when "+
-		"the leg swings, stands {1} above the floor; the tape runs straight down from its upper edge.",
+		"the leg swings, stands {1} above the floor; the tape runs straight down from its upper edge. Wrong: the tape "+
+		"leans forward to the toes.",
 		measure.Stature.Amount(p.Stature), measure.TrochanterHeight.Amount(k.Y))
 	f.Add(figure.Floor(-420, 620))
 	f.Add(p.Side()...)
@@ -273,7 +274,10 @@ func trochanter(p figure.Person, f *drawing.Figure) {
 	f.Add(figure.Landmark(k, 26), upright(330, k.X, k.Y, words.Of("{0}", measure.TrochanterHeight.Amount(k.Y))),
 		note(k, at(1, 0.8), "The knob that rolls under your fingers"),
 		note(at(k.X, 0), at(-1, 0.5), "Tape plumb to the floor"))
-	frame(f, -560, -80, 660, p.Shoulder-60)
+	wrong := append([]drawing.Mark{figure.Floor(-420, 620)}, p.Side()...)
+	wrong = append(wrong, tapeAlong(at(k.X+0.8*p.Foot, 0), k)...)
+	wrong = append(wrong, figure.Landmark(k, 26), figure.Landmark(at(k.X+0.8*p.Foot, 0), 26))
+	bothWays(f, at(-560, -80), at(660, p.Shoulder-60), f.Marks, wrong, "the tape hangs plumb", "the tape leans")
 }
 
 func armSpan(p figure.Person, f *drawing.Figure) {
@@ -400,13 +404,17 @@ func heelWall(p figure.Person) []drawing.Mark {
 func footLength(p figure.Person, f *drawing.Figure) {
 	f.Title = words.Of("Foot: wall to the longest toe")
 	f.Description = words.Of("A foot from above on a sheet of paper, weight on it, the heel against a wall. From the "+
-		"wall to the tip of the longest toe it is {0}.", measure.FootLength.Amount(p.Foot))
+		"wall to the tip of the longest toe it is {0}. Wrong: the heel stands off the wall.", measure.FootLength.Amount(p.Foot))
 	f.Add(heelWall(p)...)
 	f.Add(figure.FootPlan(sole(p))...)
 	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(p.Foot, 0.09*p.Foot), Along: at(1, 0),
 		Offset: -0.42 * p.Foot, Text: words.Of("{0}", measure.FootLength.Amount(p.Foot))},
 		note(at(p.Foot, 0.09*p.Foot), at(0.4, 1), "Longest toe"), note(at(0, -0.22*p.Foot), at(-1, 0.3), "Wall"))
-	frame(f, -0.34*p.Foot, -0.58*p.Foot, 1.24*p.Foot, 0.46*p.Foot)
+	const off = 18 // mm from the wall
+	wrong := append(heelWall(p), figure.Turned(0, at(off, 0), figure.FootPlan(sole(p))...)...)
+	wrong = append(wrong, figure.Level(drawing.Hot, at(0, 0), at(off, 0), -0.34*p.Foot, words.Text{}))
+	bothWays(f, at(-0.34*p.Foot, -0.58*p.Foot), at(1.24*p.Foot, 0.46*p.Foot), f.Marks, wrong,
+		"the heel touches the wall", "the heel stands off the wall")
 }
 
 func heelToBall(p figure.Person, f *drawing.Figure) {
