@@ -17,7 +17,7 @@ func Stills() []*calculators.Illustration {
 
 // The column of the drawn chart, mm on the drawing: its edges, its upper end, and the
 // height of a row.
-const chartLeft, chartRight, chartTop, chartRow = -480.0, 580.0, 1850.0, 118.0
+const chartLeft, chartRight, chartTop, chartRow = -640.0, 690.0, 1850.0, 118.0
 
 // chartLine is a row of the chart, and the way from it to what it measures.
 type chartLine struct {
@@ -42,23 +42,24 @@ func chartAndBike(calculators.Values) *drawing.Figure {
 	stay := drawing.Dimension{Role: drawing.Hot, A: rear, B: at(0, 0), Offset: -500}
 	under := rear.Along(rear.Unit().Left(), 500)
 	stack := b.Bike.Front.X - b.Bike.FrontRadius - 90
-	const reachUp, seatArc, headArc = 205.0, 250.0, 280.0
+	const reachUp, seatArc, headArc = 205.0, 250.0, 320.0
 	whole := func(mm float64) measure.Amount { return measure.Millimetres(math.Round(mm)) }
 	lines := []chartLine{
 		{"Wheelbase", whole(front.X - rear.X), []drawing.Point{{X: 1190}, {X: 1190, Y: base.A.Y + base.Offset},
 			{X: front.X, Y: base.A.Y + base.Offset}}, base},
-		{"Chainstay", whole(rear.Length()), []drawing.Point{{X: -860}, {X: -860, Y: under.Y}, under}, stay},
+		{"Chainstay", whole(rear.Length()), []drawing.Point{{X: -870}, {X: -870, Y: under.Y}, under}, stay},
 		{"Head angle", measure.Degrees(b.Bike.HeadAngle), []drawing.Point{{X: turns.X + 0.98*headArc},
 			turns.Plus(drawing.Polar(-11, headArc))}, drawing.Angle{Role: drawing.Hot, Vertex: turns,
 			From: -b.Bike.HeadAngle, To: 0, Radius: headArc, ArmTo: headArc + 40}},
-		{"Eff. top tube", whole(top.X - post.X), []drawing.Point{{X: 690}, {X: 690, Y: top.Y}, top},
+		{"Eff. top tube", whole(top.X - post.X), []drawing.Point{{X: 786}, {X: 786, Y: top.Y}, top},
 			drawing.Dimension{Role: drawing.Hot, A: post, B: top}},
-		{"Reach", whole(top.X), []drawing.Point{{X: 625}, {X: 625, Y: top.Y + reachUp}, {X: top.X, Y: top.Y + reachUp}},
+		{"Reach", whole(top.X), []drawing.Point{{X: 736}, {X: 736, Y: top.Y + reachUp}, {X: top.X, Y: top.Y + reachUp}},
 			figure.Level(drawing.Hot, at(0, top.Y), top, top.Y+reachUp, words.Text{})},
 		{
 			"Seat angle",
 			measure.Degrees(b.Bike.SeatAngle),
-			[]drawing.Point{{X: chartLeft - 60}, drawing.Polar(seat+38, seatArc)},
+			[]drawing.Point{{X: chartLeft - 60}, {X: chartLeft - 60, Y: chartTop - 7.2*chartRow},
+			drawing.Polar(seat+38, seatArc)},
 			drawing.Angle{
 				Role:   drawing.Hot,
 				Vertex: at(0, 0),

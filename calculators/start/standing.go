@@ -404,7 +404,8 @@ func heelWall(p figure.Person) []drawing.Mark {
 func footLength(p figure.Person, f *drawing.Figure) {
 	f.Title = words.Of("Foot: wall to the longest toe")
 	f.Description = words.Of("A foot from above on a sheet of paper, weight on it, the heel against a wall. From the "+
-		"wall to the tip of the longest toe it is {0}. Wrong: the heel stands off the wall.", measure.FootLength.Amount(p.Foot))
+		"wall to the tip of the longest toe it is {0}. Wrong: the heel stands off the wall.",
+		measure.FootLength.Amount(p.Foot))
 	f.Add(heelWall(p)...)
 	f.Add(figure.FootPlan(sole(p))...)
 	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(0, 0), B: at(p.Foot, 0.09*p.Foot), Along: at(1, 0),
