@@ -59,7 +59,7 @@ func chartAndBike(calculators.Values) *drawing.Figure {
 			"Seat angle",
 			measure.Degrees(b.Bike.SeatAngle),
 			[]drawing.Point{{X: chartLeft - 60}, {X: chartLeft - 60, Y: chartTop - 7.2*chartRow},
-			drawing.Polar(seat+38, seatArc)},
+				drawing.Polar(seat+38, seatArc)},
 			drawing.Angle{
 				Role:   drawing.Hot,
 				Vertex: at(0, 0),
