@@ -54,8 +54,8 @@ texts: ## list every text that a reader may see, and bring the languages' catalo
 fuzz: ## give every reader of what people send any text at all (TIME=1h each)
 	@TIME=$(TIME) .ci/fuzz
 
-figures: ## write one page with every figure at three widths, light, dark and printed, into figures/ (OUT=folder, ONLY=name)
-	@$(GO) run .ci/figures.go $(or $(filter-out public,$(OUT)),figures) '$(ONLY)'
+figures: ## write one page with every figure at three widths, light, dark and printed, into figures/ (OUT=folder, ONLY=name, IN=de)
+	@$(GO) run .ci/figures.go $(or $(filter-out public,$(OUT)),figures) '$(ONLY)' '$(IN)'
 
 picture: engine ## make the README's picture of a published page anew
 	@.ci/picture

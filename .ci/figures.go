@@ -3,7 +3,8 @@
 // Command figures writes one page with every figure of the guide: of each calculator at
 // its worked example, of each standing figure and of each measurement, at the width of a
 // phone, of half a page and of a whole one, on light and dark ground and as printed.
-// Whoever changes how something is drawn sees there what else has changed.
+// Whoever changes how something is drawn sees there what else has changed, and in another
+// language what longer words do to it.
 package main
 
 import (
@@ -20,6 +21,8 @@ import (
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/panel"
 	"plumbline/calculators/symptom"
+	"plumbline/calculators/words"
+	"plumbline/site/catalogue"
 	"plumbline/templates"
 )
 
@@ -107,6 +110,10 @@ func main() {
 	if len(os.Args) > 2 {
 		only = regexp.MustCompile(os.Args[2])
 	}
+	var r *words.Reader // English
+	if len(os.Args) > 3 && os.Args[3] != "" {
+		r = &words.Reader{Language: catalogue.Built(os.Args[3]).Language()}
+	}
 	list := all(only)
 	var b strings.Builder
 	b.WriteString(
@@ -114,12 +121,12 @@ func main() {
 			`<link rel="stylesheet" href="figures.css"></head><body><h1>Every figure of the guide</h1>`,
 	)
 	for _, f := range list {
-		fmt.Fprintf(&b, `<h2 id="%s">%s</h2><p>%s</p>`, f.name, f.name, drawing.Escape(f.figure.Description.Say(nil)))
+		fmt.Fprintf(&b, `<h2 id="%s">%s</h2><p>%s</p>`, f.name, f.name, drawing.Escape(f.figure.Description.Say(r)))
 		for _, ground := range []string{"light", "dark", "printed"} {
 			fmt.Fprintf(&b, `<div class="row %s">`, ground)
 			for _, w := range widths {
 				fmt.Fprintf(&b, `<div class="plate w%g">`, w)
-				b.Write(f.figure.AppendSVG(nil, fmt.Sprintf("%s-%s-%g", f.name, ground, w), nil, w))
+				b.Write(f.figure.AppendSVG(nil, fmt.Sprintf("%s-%s-%g", f.name, ground, w), r, w))
 				b.WriteString(`</div>`)
 			}
 			b.WriteString(`</div>`)
