@@ -161,11 +161,11 @@ func (p sheets) sheet(l look) string {
 	list("Your notes", l.noted())
 	list("Look again", l.slips(p.reader))
 	p.suggest(&b, r, l)
-	for _, c := range l.comparisons(p.reader) {
-		p.compare(&b, r, c)
-	}
 	if len(l.lacking) > 0 {
 		list("Asked for and not sent", []string{labels(l.lacking).Say(p.reader)})
+	}
+	for _, c := range l.comparisons(p.reader) {
+		p.compare(&b, r, c)
 	}
 	if link := l.link(); link != "" {
 		fmt.Fprintf(&b, "\n%s\n  %s\n", say(p.reader, "Link for the client, with your settings as Next"), link)
