@@ -74,8 +74,8 @@ func (g *Guide) printed(p *guidePage, b *block) (s string, done bool) {
 // wholeOnPaper writes a block that fills a whole page.
 func (g *Guide) wholeOnPaper(p *guidePage, b *block) string {
 	d := desk.Desk{Calculators: g.shelf.calculators, Figures: g.shelf.standing, Overlay: cockpit.Overlay}
-	ask := desk.Ask{Place: b.place, Units: g.Units, Root: rootFrom(p.URL), Ways: strings.Join(g.ways(), " "),
-		Width: bookWidth}
+	ask := desk.Ask{Place: b.place, Units: g.Units, Language: g.reader.Language, Root: rootFrom(p.URL),
+		Ways: strings.Join(g.ways(), " "), Width: bookWidth}
 	w := &markup.Writer{ID: b.kind + "-" + b.place, R: g.reader}
 	switch b.kind {
 	case sheetBlock:

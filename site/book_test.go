@@ -304,3 +304,27 @@ func TestTwoBooksAreEqual(t *testing.T) {
 		t.Error("two books of one guide differ")
 	}
 }
+
+// TestTheBookOfALanguageSpeaksIt: each page’s blocks too, which know nothing of the page.
+func TestTheBookOfALanguageSpeaksIt(t *testing.T) {
+	g, bad := Load("")
+	if bad != nil {
+		t.Fatal(lines(bad))
+	}
+	b, err := g.In("de").Book(BookOptions{Made: madeOn})
+	if err != nil {
+		t.Fatal(err)
+	}
+	said := wordsOf(parsed(t, b.HTML).Node)
+	for _, want := range []string{"Rechenbeispiel", "Sattelhöhe", "Ein Blatt zum Ausfüllen", "Körpergröße"} {
+		if !strings.Contains(said, want) {
+			t.Errorf("the book lacks %q", want)
+		}
+	}
+	for _, english := range []string{"Saddle height", "Inside leg", "Most people repeat this", "Worked example", " and others",
+		"Work from the top down", "You may leave this out"} {
+		if i := strings.Index(said, english); i >= 0 {
+			t.Errorf("the German book says %q", said[max(0, i-60):min(len(said), i+90)])
+		}
+	}
+}

@@ -155,9 +155,13 @@ func (w *writer) block(out util.BufWriter, _ []byte, n ast.Node, entering bool) 
 
 // html is the source of a formula, in a details element.
 func (f formula) html(t teller) string {
+	comments := "" // are English, in every language
+	if t.reader != nil && t.reader.Language != nil {
+		comments = ` lang="en"`
+	}
 	return "<details class=\"formula\"><summary>" + string(t.Say("The code that computed this")) + "</summary>\n<p>" +
 		string(t.Say("{0} in {1}", t.Code(f.name), t.Code(f.file))) + "</p>\n" +
-		"<pre class=\"code\" tabindex=\"0\"><code>" + string(inColour(f.code, "go")) + "</code></pre></details>"
+		"<pre class=\"code\" tabindex=\"0\"" + comments + "><code>" + string(inColour(f.code, "go")) + "</code></pre></details>"
 }
 
 // citation writes the numbers of the sources in the list below the text.

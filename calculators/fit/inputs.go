@@ -129,5 +129,5 @@ func NeutralSaddle(v calculators.Values) (calculators.Assumption, bool) {
 		return calculators.Assumption{}, false
 	}
 	return calculators.Assumption{Value: s.Neutral(), SD: 10,
-		From: "from your inside leg, for a knee of 35 degrees; saddle-height finds yours"}, true
+		From: "from your inside leg, for a knee of 35 degrees; the calculator “Saddle height” finds yours"}, true
 }

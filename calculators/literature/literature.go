@@ -3,7 +3,11 @@
 // exist does not compile, and the engine carries only what it cites.
 package literature
 
-import "plumbline/calculators/words"
+import (
+	"strings"
+
+	"plumbline/calculators/words"
+)
 
 // Access tells how much of a source was read when its numbers were taken over. It is a
 // text, because the list of sources says it to a reader.
@@ -55,6 +59,16 @@ type Source struct {
 	Opened   Access
 	Strength Strength
 	For      string // what is taken from it, one sentence
+}
+
+// By says who wrote a source, the way r reads: names are the same in every language.
+func (s *Source) By(r *words.Reader) string {
+	first, others := strings.CutSuffix(s.Authors, " and others")
+	said := strings.ReplaceAll(first, " and ", words.English(" and ").Say(r))
+	if others {
+		return words.Of("{0} and others", words.Name(said)).Say(r)
+	}
+	return said
 }
 
 // Link returns the address at which a source can be found, or "" where none is

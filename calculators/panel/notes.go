@@ -105,7 +105,7 @@ func short(s *literature.Source, r *words.Reader) string {
 	}
 	first, _, several := strings.Cut(s.Authors, ", ")
 	first, others := strings.CutSuffix(first, " and others")
-	var who words.Sayer = words.Name(first)
+	var who words.Sayer = words.Name(strings.ReplaceAll(first, " and ", words.English(" and ").Say(r)))
 	if several || others {
 		who = words.Of("{0} and others", who)
 	}

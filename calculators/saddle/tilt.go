@@ -75,7 +75,7 @@ const usualAhead, usualAheadSD, usualUp, usualUpSD = 0.365, 25, 1040, 60
 // weightInputs ask for the place of the weight, which decides how load moves on a slope.
 // It matters by tenths of a degree, so nobody has to know it.
 func weightInputs() []calculators.Input {
-	const from = "a usual seated rider; climb-balance finds yours"
+	const from = "a usual seated rider; “Climbing and descending balance” finds yours"
 	return []calculators.Input{
 		{Quantity: measure.COMForward, Grown: true,
 			Assume: func(v calculators.Values) (calculators.Assumption, bool) {

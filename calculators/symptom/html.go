@@ -130,7 +130,7 @@ func (w *writer) sources(list []*literature.Source) {
 		} else {
 			w.Raw(`; `)
 		}
-		name := s.Authors + " " + strconv.Itoa(s.Year)
+		name := s.By(w.R) + " " + strconv.Itoa(s.Year)
 		if w.ways.Source == nil {
 			w.Text(name)
 			continue

@@ -151,7 +151,7 @@ func (p report) sources(c *calculators.Calculator) {
 			if s.Year > 0 {
 				year = fmt.Sprintf(" %d", s.Year)
 			}
-			line = fmt.Sprintf("%s%s, %s (%s)", s.Authors, year, s.Where, s.Opened.Say(p.reader))
+			line = fmt.Sprintf("%s%s, %s (%s)", s.By(p.reader), year, s.Where, s.Opened.Say(p.reader))
 		}
 		p.prose("  ", line)
 	}

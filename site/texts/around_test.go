@@ -144,6 +144,10 @@ var authors = sync.OnceValue(func() *strings.Replacer {
 	for _, s := range literature.All() {
 		all = append(all, s.Authors)
 		all = append(all, strings.Split(s.Authors, ", ")...)
+		if by := s.By(marked()); !strings.Contains(s.Authors, " and others") { // which is marked as a whole
+			all = append(all, by)
+			all = append(all, strings.Split(by, ", ")...)
+		}
 	}
 	slices.SortFunc(all, func(a, b string) int { return len(b) - len(a) }) // the whole before its part
 	var pairs []string
