@@ -161,7 +161,8 @@ func (f formula) html(t teller) string {
 	}
 	return "<details class=\"formula\"><summary>" + string(t.Say("The code that computed this")) + "</summary>\n<p>" +
 		string(t.Say("{0} in {1}", t.Code(f.name), t.Code(f.file))) + "</p>\n" +
-		"<pre class=\"code\" tabindex=\"0\"" + comments + "><code>" + string(inColour(f.code, "go")) + "</code></pre></details>"
+		"<pre class=\"code\" tabindex=\"0\"" + comments + "><code>" +
+		string(inColour(f.code, "go")) + "</code></pre></details>"
 }
 
 // citation writes the numbers of the sources in the list below the text.

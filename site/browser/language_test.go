@@ -47,7 +47,8 @@ func TestTheLanguageSwitchKeepsPagePlaceAndNumbers(t *testing.T) {
 	b.until(`location.hash.includes("inseam=835")`)
 	eval[bool](b, `(scrollTo({top: 0, behavior: "instant"}), true)`)
 	b.switched("en").ready()
-	b.until(`location.hash.includes("inseam=835") && document.querySelector(".bench [name=inseam]").value.includes("83")`)
+	b.until(`location.hash.includes("inseam=835") &&
+		document.querySelector(".bench [name=inseam]").value.includes("83")`)
 	if at := eval[string](b, "location.pathname"); at != chapter {
 		t.Errorf("the way back leads to %s", at)
 	}
@@ -122,7 +123,8 @@ func TestARequestIsAnsweredInAnotherLanguage(t *testing.T) {
 	ask := "ask=inseam+pedals&ask.by=Larch+Hollow&ask.note=Bring+shoes.&ask.reply=mailto:workshop@example.org"
 	b := open(t, preparePage+"#"+ask, shared, chromedp.EmulateViewport(390, 844)).drawn()
 	b.switched("de").drawn()
-	if got := b.text(".asking"); !strings.Contains(got, "Larch Hollow bittet") || !strings.Contains(got, "Bring shoes.") {
+	if got := b.text(".asking"); !strings.Contains(got, "Larch Hollow "+
+		"bittet") || !strings.Contains(got, "Bring shoes.") {
 		t.Errorf("the request reads %q", got)
 	}
 	b.write(`.step[data-step=inseam] input`, "83,5 cm")
