@@ -4,7 +4,7 @@
 
 const version = 2, kinds = ["rider", "bike"];
 // The keys of what a rider takes along to another bike, as the guide's quantities say.
-const carried = new Set((document.documentElement.dataset.carried ?? "").split(" "));
+const carried = new Set((document.body.dataset.carried ?? "").split(" "));
 
 /**
  * Pairs are merged by name. estimated=KEY and from=KEY.CALCULATOR have the key in it.

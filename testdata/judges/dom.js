@@ -60,6 +60,19 @@ export class Engine {
   }
 }
 
+/** What watches how far a page is scrolled: everything is in view. */
+class Overview {
+  /** @param {(seen: { target: Element, isIntersecting: boolean }[]) => void} call */
+  constructor(call) {
+    this.call = call;
+  }
+
+  /** @param {Element} target */
+  observe(target) {
+    queueMicrotask(() => this.call([{ target, isIntersecting: true }]));
+  }
+}
+
 // A few of the keys that a page is told to belong to the rider.
 const carried = "inseam stature mass arm-length foot-length cleat-behind-ball";
 
@@ -70,12 +83,13 @@ const carried = "inseam stature mass arm-length foot-length cleat-behind-ball";
  */
 export function visit(body, hash = "") {
   const window = new Window({ url: `https://guide.example/saddle/height.html${hash}` });
-  window.document.write(`<!DOCTYPE html><html data-root="../" data-engine="../assets/engine-1/" data-units="mm" data-carried="${carried}"><body>${body}</body></html>`);
+  window.document.write(`<!DOCTYPE html><html data-root="../" data-engine="../assets/engine-1/" data-units="mm"><body data-carried="${carried}">${body}</body></html>`);
   const found = /** @type {Record<string, any>} */ (/** @type {unknown} */ (window));
   for (const name of names) Object.defineProperty(globalThis, name, { value: found[name], configurable: true, writable: true });
   Object.assign(globalThis, {
     Worker: Engine,
     engineParts: async () => ({}),
+    IntersectionObserver: Overview,
     addEventListener: window.addEventListener.bind(window),
     dispatchEvent: window.dispatchEvent.bind(window),
   });
