@@ -235,8 +235,11 @@ type bikeView struct {
 // sizeView is a size, and what it puts into a reader's record.
 type sizeView struct{ Name, Mine string }
 
+// bikeRow is a column of the chart in one unit.
 type bikeRow struct {
 	Key, Label, Unit string
+	Units            string // the reader's units that it is for, “” for all
+	Hidden           bool   // in the guide's own units
 	Cells            []string
 }
 
@@ -267,28 +270,55 @@ func mine(r measure.Row) string {
 	return string(pairs)
 }
 
-// view is a bike's table in the units of the guide.
+// view is a bike's table in the units of every reader: those of the guide are shown, and the
+// page's script shows the others.
 func (b shopBike) view(r *words.Reader) bikeView {
 	v := bikeView{Key: b.Key, Title: b.title(), Note: b.Note, Link: b.Link}
 	for _, s := range b.sizes {
 		v.Sizes = append(v.Sizes, sizeView{s.Name, mine(s)})
 	}
 	for k, c := range measure.Sizes.Columns {
-		unit := c.Unit.ReadIn(r)
-		row := bikeRow{Key: c.Key, Label: c.Label.Say(r), Unit: unit.Mark()}
-		some := false
-		for _, s := range b.sizes {
-			cell := "–"
-			if x := s.Cells[k]; !math.IsNaN(x) {
-				cell, some = strings.Replace(record.Decimals(x/unit.Base, 2), ".", r.DecimalSign(), 1), true
+		if !slices.ContainsFunc(b.sizes, func(s measure.Row) bool { return !math.IsNaN(s.Cells[k]) }) {
+			continue
+		}
+		var rows []bikeRow
+		for _, units := range lengthUnits {
+			reader := words.Reader{Language: r.Language, Units: units}
+			unit := c.Unit.ReadIn(&reader)
+			i := slices.IndexFunc(rows, func(row bikeRow) bool { return row.Unit == unit.Mark() })
+			if i < 0 {
+				i = len(rows)
+				rows = append(rows, bikeRow{Key: c.Key, Label: c.Label.Say(r), Unit: unit.Mark(),
+					Cells: b.cells(k, unit, &reader), Hidden: true})
 			}
-			row.Cells = append(row.Cells, cell)
+			rows[i].Units = strings.TrimSpace(rows[i].Units + " " + units)
+			rows[i].Hidden = rows[i].Hidden && units != r.LengthUnit()
 		}
-		if some {
-			v.Rows = append(v.Rows, row)
+		if len(rows) == 1 {
+			rows[0].Units = ""
 		}
+		v.Rows = append(v.Rows, rows...)
 	}
 	return v
+}
+
+// cells are a column of the chart in a unit, all with as many decimals as one of them needs.
+func (b shopBike) cells(k int, unit *measure.Unit, r *words.Reader) (list []string) {
+	decimals := 0
+	for _, s := range b.sizes {
+		_, after, _ := strings.Cut(record.Decimals(s.Cells[k]/unit.Base, 2), ".")
+		if !math.IsNaN(s.Cells[k]) {
+			decimals = max(decimals, len(after))
+		}
+	}
+	for _, s := range b.sizes {
+		cell := "–"
+		if x := s.Cells[k]; !math.IsNaN(x) {
+			cell = strings.Replace(strconv.FormatFloat(x/unit.Base, 'f', decimals, 64), ".", r.DecimalSign(), 1)
+		}
+		list = append(list, cell)
+	}
+	return list
 }
 
 // fillBikes is the page of the shop's bikes.

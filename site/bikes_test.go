@@ -31,9 +31,14 @@ func TestAShopsBikesAreListedAndOffered(t *testing.T) {
 	text := string(all[bikesURL])
 	for _, want := range []string{"Heron 120 2026", "Otter Hardtail", "The light one of our two",
 		`href="https://brook-end.example/heron"`,
-		`<tr data-key="stack"><th scope="row">Stack <span class="unit">mm</span></th>` +
+		`<tr data-key="stack" data-units="mm"><th scope="row">Stack <span class="unit">mm</span></th>` +
 			`<td>606</td><td>617</td><td>630</td></tr>`,
-		`<td>76.4</td><td>76.2</td><td>76</td>`} {
+		// By hand: 606, 617 and 630 mm are 60.6, 61.7 and 63.0 cm, and 23.858, 24.291 and 24.803 in.
+		`<tr data-key="stack" data-units="cm" hidden><th scope="row">Stack <span class="unit">cm</span></th>` +
+			`<td>60.6</td><td>61.7</td><td>63.0</td></tr>`,
+		`<tr data-key="stack" data-units="in" hidden><th scope="row">Stack <span class="unit">in</span></th>` +
+			`<td>23.86</td><td>24.29</td><td>24.80</td></tr>`,
+		`<tr data-key="head-angle"><th`, `<td>76.4</td><td>76.2</td><td>76.0</td>`} {
 		assert.Contains(t, text, want)
 	}
 	var list struct {

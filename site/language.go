@@ -278,6 +278,7 @@ func (g *Guide) top() *Guide {
 // languageView is one page in a language of the guide.
 type languageView struct {
 	Tag, Name string // the language's own name for itself
+	Short     string // its tag, without the region where the guide has only one of it
 	Way       string // from the page
 	Address   string // on the web, where the guide has one
 	Here      bool
@@ -291,7 +292,13 @@ func (g *Guide) languagesAt(url string, to func(string) string) (list []language
 		return nil
 	}
 	for _, each := range home.everyLanguage() {
-		list = append(list, languageView{Tag: each.Language, Name: selfName(each.Language),
+		short := baseOf(each.Language)
+		if slices.ContainsFunc(home.everyLanguage(), func(o *Guide) bool {
+			return o != each && baseOf(o.Language) == short
+		}) {
+			short = each.Language
+		}
+		list = append(list, languageView{Tag: each.Language, Name: selfName(each.Language), Short: short,
 			Way: to(g.up() + each.within + url), Address: each.onTheWeb(url), Here: each == g})
 	}
 	return list

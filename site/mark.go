@@ -26,6 +26,9 @@ type mark struct {
 // name is the mark's file in the published guide.
 func (m *mark) name() string { return "mark" + m.ext }
 
+// wide tells whether a mark is so wide that it most likely has the name in it.
+func (m *mark) wide() bool { return 2*m.width >= 5*m.height }
+
 // The limits of a mark: it is loaded with every page.
 const (
 	markBytes  = 64 << 10

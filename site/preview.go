@@ -198,7 +198,13 @@ var previewPages = sync.OnceValue(func() *template.Template {
 type mistakesView struct {
 	teller
 	Lang, Title, Top, Assets string
-	Mistakes                 []string
+	Files                    []fileMistakes
+}
+
+// fileMistakes are the mistakes of one file, each with its line and column.
+type fileMistakes struct {
+	File     string
+	Mistakes []struct{ Place, Said string }
 }
 
 func (p *previewer) view() mistakesView {
@@ -215,7 +221,16 @@ func (p *previewer) view() mistakesView {
 		v.Lang = r.Language.Tag
 	}
 	for _, m := range p.mistakes {
-		v.Mistakes = append(v.Mistakes, m.Say(r))
+		i := len(v.Files) - 1
+		if i < 0 || v.Files[i].File != m.File {
+			v.Files = append(v.Files, fileMistakes{File: m.File})
+			i++
+		}
+		at := ""
+		if m.Line > 0 {
+			at = fmt.Sprintf("%d:%d", m.Line, m.Column)
+		}
+		v.Files[i].Mistakes = append(v.Files[i].Mistakes, struct{ Place, Said string }{at, m.Said(r)})
 	}
 	return v
 }

@@ -52,6 +52,9 @@ type settings struct {
 	stepsFile string
 }
 
+// lengthUnits are what a reader may read lengths in.
+var lengthUnits = []string{"mm", "cm", "in"}
+
 // outline is a part and the order of its chapters, by file name without .md.
 type outline struct {
 	Key, Title string
@@ -188,7 +191,7 @@ func (s *settings) read(from source, titles []outline) (given []string, bad []Mi
 		case "colours":
 			s.brand.colours = y.colours(e)
 		case "units":
-			if s.Units = y.Raw(e); s.Units != "mm" && s.Units != "cm" && s.Units != "in" {
+			if s.Units = y.Raw(e); !slices.Contains(lengthUnits, s.Units) {
 				y.Mistake(
 					e.Value.GetToken(),
 					told.Of("“{0}” is not a unit for lengths here", s.Units),

@@ -46,6 +46,7 @@ type view struct {
 	Icon                             string
 	Mark                             string // way to the shop's mark, or ""
 	MarkWidth, MarkHeight            int
+	MarkWide                         bool // it has the name in it, and on a phone stands alone
 	Canonical                        string      // the page's address on the web, where the shop said it
 	Card, CardSays                   string      // the picture for those who show a link, and what it shows
 	CardWidth, CardHeight            int         // in pixels
@@ -178,6 +179,7 @@ func (g *Guide) view(kind, url string, in paths) *view {
 	}
 	if m := g.brand.drawn; m != nil {
 		v.Mark, v.MarkWidth, v.MarkHeight = to(in.assets)+m.name(), m.width, m.height
+		v.MarkWide = m.wide()
 		v.Icon = v.Mark
 	}
 	if sheet := g.pageWith(sheetBlock); sheet != nil && sheet.URL != url {

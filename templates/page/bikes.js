@@ -25,11 +25,20 @@ const sizes = ({ bikes: list }) => list.flatMap(({ name, sizes: some }) => some.
  */
 export async function bikes(benches) {
   for (const place of all(document, ".bike")) onPage(place);
+  if (document.querySelector(".bike tr[data-units]")) {
+    record.listen(inUnits);
+    inUnits();
+  }
   const asking = benches.filter(({ form }) => ["sizes", "reach", "new-reach"].some((key) => named(form, key).length));
   if (!asking.length) return;
   const answer = await fetch(document.documentElement.dataset.bikes ?? "");
   const list = /** @type {List} */ (await answer.json());
   for (const bench of asking) offer(bench, list);
+}
+
+/** Shows of each row the one in the reader's units. */
+function inUnits() {
+  for (const row of all(document, ".bike tr[data-units]")) row.hidden = !(row.dataset.units ?? "").split(" ").includes(record.units());
 }
 
 /** @param {HTMLElement} place */

@@ -12,7 +12,7 @@ const list = {
 const bench = (/** @type {string} */ name, /** @type {string} */ fields) => `<section class="bench" id="${name}-1" data-calculator="${name}"><div class="drawing"></div><div class="strip"></div><div class="cost"></div>
 <form><p class="play end" hidden><button type="button"></button></p><fieldset><legend></legend>${fields}</fieldset><p class="play offer" hidden><button type="button"></button></p><p class="waiting" hidden></p></form><div class="answer"></div></section>`;
 visit(`${bench("size-match", '<textarea name="sizes"></textarea>')}${bench("size-trial", '<input name="reach"><input name="stack"><input name="new-reach"><input name="new-stack">')}${bench("saddle-height", '<input name="inseam">')}
-<section class="bike"><table><tr data-key="reach"><th>Reach <span>mm</span></th></tr></table><div class="mine" data-parts="stem-length" hidden><button data-mine="reach=475&amp;stack=640" data-said="Otter, Large">x</button></div><p class="taken" hidden></p></section>`, "#reach=480");
+<section class="bike"><table><tr data-key="reach" data-units="mm"><th>Reach <span>mm</span></th></tr><tr data-key="reach" data-units="cm" hidden><th>Reach <span>cm</span></th></tr><tr data-key="head-angle"><th>Head angle</th></tr></table><div class="mine" data-parts="stem-length" hidden><button data-mine="reach=475&amp;stack=640" data-said="Otter, Large">x</button></div><p class="taken" hidden></p></section>`, "#reach=480");
 document.documentElement.dataset.bikes = "bikes.json";
 globalThis.fetch = async () => new Response(JSON.stringify(list));
 const owner = await import("./owner.js");
@@ -70,4 +70,13 @@ test("on the bikes' own page a size is taken over with a button", () => {
   one(group, "button").click();
   assert.equal(record.at("stack"), "640");
   assert.match(one(document, ".bike .taken").textContent ?? "", /^Otter, Large\. .*Kept as you have them: Reach\./);
+});
+
+test("a chart is shown in the reader's units", () => {
+  const shown = () => all(document, ".bike tr").map(({ hidden }) => !hidden);
+  assert.deepEqual(shown(), [true, false, true]);
+  record.put([["u", "cm"]]);
+  assert.deepEqual(shown(), [false, true, true]);
+  record.put([["u", "mm"]]);
+  assert.deepEqual(shown(), [true, false, true]);
 });

@@ -39,6 +39,8 @@ if (benches.length) {
   for (const { root } of benches) for (const reach of ["pointerenter", "focusin"]) root.addEventListener(reach, engine.begin, { once: true });
 }
 
+if (document.body.matches(".kind-elsewhere, .kind-hosting")) import("./code.js").then(({ code }) => code(), () => {});
+
 // The bikes of whoever publishes the guide are offered by name.
 if (document.documentElement.dataset.bikes) import("./bikes.js").then(({ bikes }) => bikes(benches), () => {});
 
