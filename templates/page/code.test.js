@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import test from "node:test";
-import { visit } from "../../testdata/judges/dom.js";
+import { until, visit } from "../../testdata/judges/dom.js";
 
 visit("<pre class='code'><code>one\ntwo</code></pre><pre>not this</pre>");
 const { all } = await import("./dom.js");
@@ -20,13 +20,13 @@ test("lines are copied as they stand, or marked where the browser refuses", asyn
   const buttons = all(document, ".copies button");
   assert.equal(buttons.length, 1);
   buttons[0].click();
-  await new Promise((done) => setTimeout(done));
+  await until(() => copied.length > 0);
   assert.deepEqual(copied, ["one\ntwo"]);
   refuses = true;
   /** @type {Node[]} */
   const marked = [];
   globalThis.getSelection = () => /** @type {any} */ ({ selectAllChildren: (/** @type {Node} */ node) => marked.push(node) });
   buttons[0].click();
-  await new Promise((done) => setTimeout(done));
+  await until(() => marked.length > 0);
   assert.equal(marked[0]?.textContent, "one\ntwo");
 });
