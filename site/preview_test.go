@@ -131,7 +131,8 @@ func TestPreviewFollowsTheFolder(t *testing.T) {
 	save(t, dir, "saddle/height.md", chapter+"```calculater x\n```\n")
 	next(t, versions, v)
 	page := fetch(t, address+"/saddle/height.html")
-	for _, part := range []string{"One mistake", "height.md</p>", "<code>10:4</code> there is no block “calculater”", "Version five."} {
+	for _, part := range []string{"One mistake", "height.md</p>",
+		"<code>10:4</code> there is no block “calculater”", "Version five."} {
 		if !strings.Contains(page, part) {
 			t.Errorf("the page with a mistake lacks %q", part)
 		}

@@ -46,7 +46,7 @@ type view struct {
 	Icon                             string
 	Mark                             string // way to the shop's mark, or ""
 	MarkWidth, MarkHeight            int
-	MarkWide                         bool // it has the name in it, and on a phone stands alone
+	MarkWide                         bool        // it has the name in it, and on a phone stands alone
 	Canonical                        string      // the page's address on the web, where the shop said it
 	Card, CardSays                   string      // the picture for those who show a link, and what it shows
 	CardWidth, CardHeight            int         // in pixels
