@@ -24,7 +24,8 @@ var documented = []setting{
 		"mark",
 		"Your mark, beside the name on every page and in the browser’s tab: an SVG or PNG file in this folder. " +
 			"It stands " +
-			"on white on a dark screen, so that dark lines can be seen.",
+			"on white on a dark screen, so that dark lines can be seen. On a phone a wide mark stands without " +
+			"the name.",
 		"mark: mark.svg",
 	},
 	{
