@@ -93,7 +93,8 @@ func TestAChartInSixSeparatorsAcrossAndDown(t *testing.T) {
 // tables), with bars at both ends and a rule below its head.
 func TestATableInMarksIsRead(t *testing.T) {
 	c := measure.Sizes.Table.Chart(measure.Sizes, "| Size | S | M |\n|------|---:|---:|\n"+
-		"| Reach (mm) | 431 | 456 |\n| Stack | 612 | |\n| Head angle | 64.5 | 64.5 |\n| Seat angle | 76.8 | 77.1 |\n| Seat tube | 395 | 420 |\n", nil)
+		"| Reach (mm) | 431 | 456 |\n| Stack | 612 | |\n| Head angle | 64.5 | 64.5 |\n"+
+		"| Seat angle | 76.8 | 77.1 |\n| Seat tube | 395 | 420 |\n", nil)
 	require.Equal(t, "S", c.Lines[0].Name)
 	require.Equal(t, "M", c.Lines[1].Name)
 	require.Len(t, c.Lines, 2)
