@@ -80,6 +80,7 @@ var helpTexts = map[string]words.English{
 	"proof_guide":   "Your folder; its own chapters are read. Without it, the built-in guide is read.",
 	"proof_sarif":   "Write the remarks as SARIF 2.1.0 too, for editors and build servers.",
 	"publish_guide": "Your folder, laid over the built-in guide: same path replaces, new path adds.",
+	"publish_quick": "Compress less, to have a look: seconds instead of a minute, and readers wait a little longer.",
 	"publish_out": "Where the site goes. Only a folder that plumbline made, a new one or an empty one " +
 		"is written.",
 }

@@ -17,6 +17,7 @@ import (
 type publish struct {
 	Guide string `arg:"" optional:"" help:"${publish_guide}"`
 	Out   string `short:"o" required:"" placeholder:"DIR" help:"${publish_out}"`
+	Quick bool   `help:"${publish_quick}"`
 }
 
 // Run builds and publishes the guide.
@@ -37,7 +38,7 @@ func (p *publish) Run(s streams) error {
 		ctx,
 		guide,
 		p.Out,
-		site.Options{Log: log, Reader: s.reader(), Progress: progressOn(s)},
+		site.Options{Log: log, Quick: p.Quick, Reader: s.reader(), Progress: progressOn(s)},
 	); err != nil {
 		return err
 	}
