@@ -47,3 +47,12 @@ func TestASpellingOfEnglishIsThatOfAllTexts(t *testing.T) {
 		assert.Equal(t, want, g.around(), given)
 	}
 }
+
+func TestATextKeepsItsDirection(t *testing.T) {
+	arabic, german := &Guide{settings: settings{Language: "ar"}}, &Guide{settings: settings{Language: "de"}}
+	assert.Equal(t, "ltr", arabic.turned("en"))
+	assert.Empty(t, arabic.turned("fa"))
+	assert.Empty(t, arabic.turned(""))
+	assert.Equal(t, "rtl", german.turned("he"))
+	assert.Empty(t, german.turned("en"))
+}
