@@ -299,10 +299,10 @@ func line(w *markup.Writer, list []*received, i int, chosen bool) {
 		w.Raw(` <b>`).Say("Read before the appointment").Raw(`</b>`)
 	}
 	if n := len(x.slips()); n > 0 {
-		w.Raw(` <span>`).Say("{0} to look at again", words.Name(strconv.Itoa(n))).Raw(`</span>`)
+		w.Raw(`, <span>`).Say("{0} to look at again", words.Name(strconv.Itoa(n))).Raw(`</span>`)
 	}
 	if n := len(request.Lacking(x.record)); n > 0 {
-		w.Raw(` <span>`).Say("{0} not sent", words.Name(strconv.Itoa(n))).Raw(`</span>`)
+		w.Raw(`, <span>`).Say("{0} not sent", words.Name(strconv.Itoa(n))).Raw(`</span>`)
 	}
 	w.Raw(`</span></li>`)
 }

@@ -17,7 +17,7 @@ const picker = one(opening, "[name=files]", HTMLInputElement), pasted = one(open
 const [wrong, bad] = [one(opening, ".problem"), one(form, ".problem")], place = one(form, ".code-place");
 const key = one(form, "[name=key]", HTMLSelectElement), [value, note, message, from, link] = ["value", "note", "message", "from", "link"].map((name) => named(form, name)[0]);
 const waiting = make("p", { className: "how", hidden: true });
-opening.after(waiting);
+one(opening, "fieldset").append(waiting);
 
 /** @returns {Benched} */
 const empty = () => ({ replies: [], at: -1, wrote: {}, waiting: [] });
@@ -92,14 +92,16 @@ async function draw() {
   for (const button of all(form, "[data-do=copy], [data-do=share], [data-do=code]", HTMLButtonElement)) button.disabled = !back;
   one(form, "[data-do=share]").hidden = !canShare();
   settings();
-  if (await lay() && mine === turn) await draw();
+  const told = /** @type {string[]} */ ([]), laid = await lay(told);
+  if (told.length) amiss(told);
+  if (laid && mine === turn) await draw();
 }
 
 /**
  * Adds what files or a field hold, each under a name of its own, and shows the first of it.
  * @param {[name: string, text: string][]} list
  */
-function add(list) {
+async function add(list) {
   const fresh = list.filter(([, text]) => text.trim()), names = new Set(held.replies.map(([name]) => name));
   for (const [name, text] of fresh) {
     let own = name;
@@ -107,7 +109,7 @@ function add(list) {
     names.add(own);
     held.replies.push([own, text.replaceAll("\0", " ")]);
   }
-  if (fresh.length) draw();
+  if (fresh.length) await draw();
   say(counted(fresh.length, "{0} reply is opened.", "{0} replies are opened."));
 }
 
@@ -116,10 +118,18 @@ function add(list) {
  * @param {Read} read
  */
 async function shown({ list, problems, notes: files }) {
-  const said = [...problems];
-  for (const [name, text] of files) said.push(...await notesIn(name, text));
+  said = [];
+  amiss(problems);
+  await add(list); // first, so that notes find whom they are about
+  for (const [name, text] of files) await notesIn(name, text);
+}
+
+/** @type {string[]} */
+let said = [];
+/** Says what is wrong with what came last. @param {string[]} more */
+function amiss(more) {
+  said = [...said, ...more];
   tell(wrong, said.map((each) => ({ message: each })));
-  add(list);
 }
 
 /** @param {Iterable<File>} files */
@@ -137,24 +147,23 @@ async function notesIn(name, text) {
   if (read.from && (from.value === from.defaultValue || !from.value)) held.from = from.value = read.from;
   held.guide = read.guide || held.guide;
   held.waiting.push(...read.clients);
-  await lay(read.problems);
+  amiss(read.problems);
   await draw();
-  return read.problems;
 }
 
 /**
  * Lays notes beside the replies that they are about; the others wait. Whatever is wrong is
  * put into told. Returns whether any was laid.
- * @param {string[]} [told]
+ * @param {string[]} told
  */
 async function lay(told) {
   const list = listed(), pending = held.waiting;
   let laid = false;
   held.waiting = [];
   for (const noted of pending) {
-    const slots = slotsOf(noted, list, told);
+    const before = told.length, slots = slotsOf(noted, list, noted.told ? undefined : told);
     if (!slots.length) {
-      held.waiting.push(noted);
+      held.waiting.push({ ...noted, told: noted.told || told.length > before });
       continue;
     }
     laid = true;
@@ -171,12 +180,12 @@ async function lay(told) {
  * fitter chose on the page stays.
  * @param {Wrote} mark
  * @param {Noted["next"][number]} setting
- * @param {string[]} [told]
+ * @param {string[]} told
  */
 async function setAs(mark, { key: of, typed, place: line = "" }, told) {
   const { problems = [], record: pairs } = await ask(desk, "set", { record: "", key: of, text: typed, bare: "mm" });
   if (!pairs?.length) {
-    told?.push(`${line}: ${problems.map(({ message: why, suggest }) => [why, suggest && t("Did you mean {0}?", suggest)].filter(Boolean).join(" ")).join(" ")}`);
+    told.push(`${line}: ${problems.map(({ message: why, suggest }) => [why, suggest && t("Did you mean {0}?", suggest)].filter(Boolean).join(" ")).join(" ")}`);
     return false;
   }
   const [[name, is]] = pairs, option = optionOf(name), old = mark.next.find((each) => each.key === name);
@@ -184,7 +193,7 @@ async function setAs(mark, { key: of, typed, place: line = "" }, told) {
     mark.next.push({ key: name, value: is, typed: withUnit(typed, option?.dataset.unit), label: option?.textContent ?? name });
     return true;
   }
-  if (old.value !== is) told?.push(t("{0}: “{1}” stays {2}, as on this page.", line, old.label, old.typed));
+  if (old.value !== is) told.push(t("{0}: “{1}” stays {2}, as on this page.", line, old.label, old.typed));
   return old.value === is;
 }
 

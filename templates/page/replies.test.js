@@ -2,8 +2,8 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { Engine, until, visit } from "../../testdata/judges/dom.js";
 
-visit(`<section data-desk="prepare" data-place="1" data-back="../sheet.html"><details class="replies" open><form class="opening"><input type="file" name="files"><textarea name="pasted"></textarea>
-<button type="button" data-do="paste">Open</button><p class="problem" hidden></p></form><div class="paper received"></div>
+visit(`<section data-desk="prepare" data-place="1" data-back="../sheet.html"><details class="replies" open><form class="opening"><fieldset><input type="file" name="files"><textarea name="pasted"></textarea>
+<button type="button" data-do="paste">Open</button><p class="problem" hidden></p></fieldset></form><div class="paper received"></div>
 <form class="advice" hidden><select name="key"><option value="saddle-height" data-unit="mm">Saddle height</option></select><input name="value"><button type="button" data-do="set">Write</button>
 <p class="problem" hidden></p><ul class="chosen"></ul><textarea name="note"></textarea><textarea name="message"></textarea><input name="from" value="Larch"><input name="link">
 <button type="button" data-do="copy">Copy</button><button type="button" data-do="share">Share</button><button type="button" data-do="notes">Notes</button><button type="button" data-do="away">Away</button><div class="code-place"></div></form></details></section>`, "#name=Fitter&inseam=900");
@@ -98,6 +98,7 @@ async function answered(desk, reply) {
 
 test("notes of a file are laid beside whom they are about, and nothing of the others is lost", async () => {
   named(form, "value")[0].value = "";
+  const n = worker.asked.length;
   drop("notes.yaml", `from: Beech
 guide: https://y.example/
 clients:
@@ -109,6 +110,8 @@ clients:
     next: {bar-width: 700}
   nobody: [x]
 `);
+  await asked(n);
+  await answered("replies", { html: html(1) });
   await answered("set", { record: "\0saddle-height\x00736" });
   await answered("replies", { html: html(1) });
   await until(() => /notes\.yaml:10/.test(one(opening, ".problem").textContent ?? ""));

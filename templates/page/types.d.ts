@@ -72,6 +72,7 @@ export interface Noted {
   message: string;
   next: { key: string; typed: string; place?: string }[];
   tried?: boolean; // its settings could not be read
+  told?: boolean; // that it may be several people's or bikes' is said already
 }
 
 /** A fitter's file of notes, and what is wrong in it. */
