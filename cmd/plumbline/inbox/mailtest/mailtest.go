@@ -33,7 +33,7 @@ type Mail struct {
 // (2.2.3) and one with letters beyond ASCII (RFC 2047, 2).
 var head = "Received: from client.example by mx.example.org;\r\n\tFri, 27 Nov 2026 10:00:01 +0100\r\n" +
 	"From: " + mime.QEncoding.Encode("utf-8", "Jörg Ash") + " <ash@client.example>\r\n" +
-	"To: workshop@example.org\r\n" +
+	"To: fitter@example.org\r\n" +
 	"Subject: " + mime.BEncoding.Encode("utf-8", "Meine Maße – as asked") + "\r\n" +
 	"Date: Fri, 27 Nov 2026 10:00:00 +0100\r\nMessage-ID: <1@client.example>\r\nMIME-Version: 1.0\r\n"
 
@@ -135,7 +135,7 @@ func Mails(link string) []Mail {
 	utf16 := unicode.UTF16(unicode.LittleEndian, unicode.UseBOM)
 	twice := "https://other.example/?a=1&q=" + url.QueryEscape(filtered(link))
 	return []Mail{
-		{"without MIME (RFC 5322, A.1.1)", "From: Ash <ash@client.example>\r\nTo: workshop@example.org\r\n" +
+		{"without MIME (RFC 5322, A.1.1)", "From: Ash <ash@client.example>\r\nTo: fitter@example.org\r\n" +
 			"Subject: Numbers\r\nDate: Fri, 21 Nov 1997 09:55:06 -0600\r\nMessage-ID: <1234@local.example>\r\n\r\n" +
 			"Hello\r\n\r\n" + link + "\r\n\r\nAsh\r\n"},
 		{"line ends of Unix", strings.ReplaceAll(whole(text), "\r\n", "\n")},
