@@ -36,7 +36,7 @@ func TestALineOfAMailBeginsNoOther(t *testing.T) {
 	}
 }
 
-// TestAFileOnAMailCountsOnce has the same numbers as a link and as the file that the page
+// TestAFileOnAMailIsRead has the same numbers as a link and as the file that the page
 // saves.
 func TestAFileOnAMailIsRead(t *testing.T) {
 	const file = `{"format":"plumbline-record","version":1,"name":"Ash","values":[{"key":"inseam","value":830}]}`
