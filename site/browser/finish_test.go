@@ -46,10 +46,22 @@ func (b *tab) press(selector string) {
 	at := fmt.Sprintf(`((e) => { e?.scrollIntoView({block: "center", behavior: "instant"});
 		const r = e?.getClientRects()[0], x = r && r.x + r.width / 2, y = r && r.y + r.height / 2;
 		return r && e.contains(document.elementFromPoint(x, y)) ? [x, y] : [] })(document.querySelector(%q))`, selector)
-	b.until(`((before, now) => (window.pressedAt = now).length === 2 && before?.join() === now.join())(
-		window.pressedAt, ` + at + `)`)
-	place := eval[[]float64](b, `window.pressedAt`)
-	b.do(chromedp.MouseClickXY(place[0], place[1]))
+	listen := fmt.Sprintf(`(window.tapped = 0, addEventListener("click",
+		(e) => { window.tapped = e.target.closest?.(%q) ? 1 : 0; }, {capture: true}), true)`, selector)
+	eval[bool](b, listen)
+	// Whoever sees that nothing was tapped, because a form was written anew under the finger,
+	// taps once more. A page that is left by the tap cannot be asked.
+	for range 5 {
+		b.until(`((before, now) => (window.pressedAt = now).length === 2 && before?.join() === now.join())(
+			window.pressedAt, ` + at + `)`)
+		place := eval[[]float64](b, `window.pressedAt`)
+		b.do(chromedp.MouseClickXY(place[0], place[1]))
+		missed, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool](`window.tapped === 0`))
+		if err != nil || !missed {
+			return
+		}
+	}
+	b.Fatalf("five taps do not reach %s", selector)
 }
 
 // write types into one field that a selector finds.
