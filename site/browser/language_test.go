@@ -1,10 +1,7 @@
 package browser
 
 import (
-	"net/http"
-	"net/http/httptest"
 	"strings"
-	"sync/atomic"
 	"testing"
 
 	"github.com/chromedp/chromedp"
@@ -58,19 +55,11 @@ func TestTheLanguageSwitchKeepsPagePlaceAndNumbers(t *testing.T) {
 // learns the German texts from the device too.
 func TestEachLanguageNeedsNoServer(t *testing.T) {
 	t.Parallel()
-	var gone atomic.Bool
-	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if gone.Load() {
-			panic(http.ErrAbortHandler)
-		}
-		server.Config.Handler.ServeHTTP(w, r)
-	}))
-	defer host.Close()
+	host, end := mortal(t)
 	b := openKept(t, host.URL, chapter)
 	b.mayError = true // the console tells of what was not reached
 	b.until(kept)
-	gone.Store(true)
-	host.CloseClientConnections()
+	end()
 	b.do(emptied)
 	b.do(chromedp.Navigate(host.URL + "/de" + chapter))
 	b.ready()

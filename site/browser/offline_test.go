@@ -32,21 +32,30 @@ const left = `Promise.all([caches.keys(), navigator.serviceWorker.getRegistratio
 
 func awaited[T any](b *tab, js string) T { return eval[T](b, js, chromedp.EvalAwaitPromise) }
 
-func TestTheSecondVisitNeedsNoServer(t *testing.T) {
-	t.Parallel()
+// mortal serves the guide until end is called; then whoever asks hears nothing.
+func mortal(t *testing.T) (host *httptest.Server, end func()) {
+	t.Helper()
 	var gone atomic.Bool
-	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+	host = httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if gone.Load() {
 			panic(http.ErrAbortHandler)
 		}
 		server.Config.Handler.ServeHTTP(w, r)
 	}))
-	defer host.Close()
+	t.Cleanup(host.Close)
+	return host, func() {
+		gone.Store(true)
+		host.CloseClientConnections()
+	}
+}
+
+func TestTheSecondVisitNeedsNoServer(t *testing.T) {
+	t.Parallel()
+	host, end := mortal(t)
 	b := openKept(t, host.URL, chapter)
 	b.mayError = true // the console tells of what was not reached
 	b.until(kept)
-	gone.Store(true)
-	host.CloseClientConnections()
+	end()
 	b.do(emptied)
 	for _, page := range []string{"/cockpit/seated-reach.html", "/saddle/", "/"} {
 		b.do(chromedp.Navigate(host.URL + page))

@@ -1,10 +1,7 @@
 package browser
 
 import (
-	"net/http"
-	"net/http/httptest"
 	"strconv"
-	"sync/atomic"
 	"testing"
 
 	"plumbline/calculators/catalog"
@@ -53,18 +50,10 @@ func answersAsNativeCode(t *testing.T, o other) {
 // visited before.
 func goesOffline(t *testing.T, o other) {
 	t.Helper()
-	var gone atomic.Bool
-	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if gone.Load() {
-			panic(http.ErrAbortHandler)
-		}
-		server.Config.Handler.ServeHTTP(w, r)
-	}))
-	defer host.Close()
+	host, end := mortal(t)
 	o.show(host.URL + "/cockpit/seated-reach.html")
 	o.until(kept)
-	gone.Store(true)
-	host.CloseClientConnections()
+	end()
 	o.show(host.URL + chapter + "#inseam=845")
 	o.until(`document.querySelector(".bench .whose")?.textContent.startsWith("Your")`)
 	o.eval(`(f => { f.value = "835"; f.dispatchEvent(new Event("input", {bubbles: true})) })
