@@ -37,7 +37,10 @@ type epubPage struct {
 }
 
 // epubPicture is a picture of the shop's folder.
-type epubPicture struct{ ID, File, Type string }
+type epubPicture struct {
+	ID, File, Type string
+	data           []byte
+}
 
 // epubView is what the lists are filled with.
 type epubView struct {
@@ -54,9 +57,20 @@ type epubView struct {
 	TitleSize, TaglineSize   int // of the letters on the cover, so that each is one line
 }
 
-// epubTypes are the kinds of pictures that every e-reader shows (EPUB 3.2, core media
-// types); of others the words in their place are written.
-var epubTypes = map[string]bool{".png": true, ".jpg": true, ".jpeg": true}
+// epubPicture is the picture that is published at an address, as e-readers show it; where
+// there is none, the words in its place are written.
+func (g *Guide) epubPicture(src string) (p epubPicture, ok bool) {
+	made := g.pictureAt(src)
+	if made == nil {
+		return p, false
+	}
+	data, ext, err := made.forReaders()
+	if err != nil { // which was read when the guide was loaded
+		return p, false
+	}
+	return epubPicture{"i-" + slug(src), "pictures/" + strings.TrimSuffix(src, made.ext) + ext,
+		mime.TypeByExtension(ext), data}, true
+}
 
 // epub writes the book as an EPUB 3.
 func (v *volume) epub(made time.Time) ([]byte, error) {
@@ -75,7 +89,7 @@ func (v *volume) epub(made time.Time) ([]byte, error) {
 		Modified: made.UTC().Format("2006-01-02T15:04:05Z"),
 	}
 	view.TitleSize, view.TaglineSize = fitting(v.Title, 34), fitting(g.Tagline, 15)
-	pictures := map[string]bool{}
+	pictures := map[string]epubPicture{}
 	write := func(l *leaf, kind string) *epubPage {
 		x := treeWriter{
 			link: func(key, id string) string {
@@ -87,11 +101,14 @@ func (v *volume) epub(made time.Time) ([]byte, error) {
 			},
 			image: func(n *xhtml.Node) (string, bool) {
 				src := attrOf(n, "src")
-				if g.pictureAt(src) == nil || !epubTypes[fileEnding(src)] {
-					return "", false
+				one, ok := pictures[src]
+				if !ok {
+					if one, ok = g.epubPicture(src); !ok {
+						return "", false
+					}
+					pictures[src] = one
 				}
-				pictures[src] = true
-				return "pictures/" + src, true
+				return one.File, true
 			},
 		}
 		x.children(l.tree)
@@ -111,9 +128,8 @@ func (v *volume) epub(made time.Time) ([]byte, error) {
 	}
 	view.Contents = append(view.Contents, write(v.Glossary, "glossary"), write(v.Sources, "bibliography"))
 	for _, src := range g.picturesOf() {
-		if pictures[src] {
-			view.Pictures = append(view.Pictures, epubPicture{"i-" + slug(src), "pictures/" + src,
-				mime.TypeByExtension(fileEnding(src))})
+		if p, shown := pictures[src]; shown {
+			view.Pictures = append(view.Pictures, p)
 		}
 	}
 	view.ID = v.identity(view)
@@ -181,8 +197,7 @@ func (v *volume) packed(view *epubView) ([]byte, error) {
 		return nil, err
 	}
 	for _, p := range view.Pictures {
-		made := v.guide.pictureAt(strings.TrimPrefix(p.File, "pictures/"))
-		if err := put(path.Join("book", p.File), zip.Store, made.data); err != nil {
+		if err := put(path.Join("book", p.File), zip.Store, p.data); err != nil {
 			return nil, err
 		}
 	}

@@ -109,11 +109,3 @@ func (v *volume) runningHeads() string {
 	}
 	return b.String() + "\n"
 }
-
-// fileEnding is the ending of a file's name in small letters, with its point.
-func fileEnding(name string) string {
-	if i := strings.LastIndexByte(name, '.'); i >= 0 {
-		return strings.ToLower(name[i:])
-	}
-	return ""
-}

@@ -20,14 +20,15 @@ import (
 
 	"plumbline/calculators/words"
 	"plumbline/site/told"
+	"plumbline/site/webp"
 )
 
 // A picture is never published as it came. A photo tells where and when it was taken, is
 // larger than any page shows it, and often lies on its side. It is decoded, turned
 // upright, scaled and written anew, which leaves behind everything but its pixels.
 //
-// What comes out is JPEG, or PNG where PNG came in or something is transparent. It is not
-// WebP: no encoder in Go alone, without another program inside it, writes WebP with loss.
+// What comes out is WebP, or PNG where PNG came in or something is transparent. E-readers,
+// of which not all know WebP, get a photo as JPEG.
 
 // The limits of a picture.
 const (
@@ -41,6 +42,22 @@ type picture struct {
 	data          []byte
 	ext           string
 	width, height int
+	from          []byte // the file that it was made from
+}
+
+// forReaders is the picture as every e-reader shows it (EPUB 3.2, core media types): PNG as
+// it is, a photo as JPEG.
+func (p *picture) forReaders() (data []byte, ext string, err error) {
+	if p.ext == ".png" {
+		return p.data, p.ext, nil
+	}
+	src, err := pixels(p.from)
+	if err != nil {
+		return nil, "", err
+	}
+	var out bytes.Buffer
+	err = jpeg.Encode(&out, src, &jpeg.Options{Quality: 85})
+	return out.Bytes(), ".jpg", err
 }
 
 // pictureKinds are the kinds of pictures by the names that package image gives them, with
@@ -99,22 +116,33 @@ func developAnew(data []byte) (*picture, error) {
 	case size.Width < 1 || size.Height < 1:
 		return nil, wrongFile{told.Of("the picture is empty"), told.Of(again)}
 	}
-	src, _, err := image.Decode(bytes.NewReader(data))
+	src, err := pixels(data)
 	if err != nil {
 		return nil, wrongFile{told.Of("the picture is damaged: {0}", err.Error()), told.Of(again)}
 	}
-	src = upright(fitted(src), orientation(kind, data))
-	p := &picture{width: src.Bounds().Dx(), height: src.Bounds().Dy(), ext: ".jpg"}
+	p := &picture{width: src.Bounds().Dx(), height: src.Bounds().Dy(), ext: ".webp", from: data}
 	var out bytes.Buffer
 	opaque, ok := src.(interface{ Opaque() bool })
 	if kind == "png" || ok && !opaque.Opaque() {
 		p.ext = ".png"
 		err = (&png.Encoder{CompressionLevel: png.BestCompression}).Encode(&out, src)
 	} else {
-		err = jpeg.Encode(&out, src, &jpeg.Options{Quality: 85})
+		err = webp.Encode(&out, src)
 	}
 	p.data = out.Bytes()
 	return p, err
+}
+
+// pixels are those of a file, as large as a page shows them and upright.
+func pixels(data []byte) (image.Image, error) {
+	src, kind, err := image.Decode(bytes.NewReader(data))
+	if err != nil {
+		return nil, err
+	}
+	if kind == "webp" {
+		src = webp.Seen(src)
+	}
+	return upright(fitted(src), orientation(kind, data)), nil
 }
 
 // fitted scales a picture down to what a page shows.

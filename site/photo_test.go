@@ -5,6 +5,7 @@ import (
 	"encoding/binary"
 	"image"
 	"image/color"
+	"image/draw"
 	"image/jpeg"
 	"image/png"
 	"path"
@@ -13,6 +14,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"golang.org/x/image/webp"
+
+	towebp "plumbline/site/webp"
 )
 
 // jpegOf is a JPEG of that size, black, with its first pixels' corner red and the end of
@@ -78,7 +82,8 @@ func TestAPhotoIsTurnedUpright(t *testing.T) {
 			wide = [2]int{40, 80}
 		}
 		assert.Equal(t, wide, [2]int{p.width, p.height}, held)
-		img, err := jpeg.Decode(bytes.NewReader(p.data))
+		assert.Equal(t, ".webp", p.ext)
+		img, err := webp.Decode(bytes.NewReader(p.data))
 		require.NoError(t, err)
 		b := img.Bounds()
 		for i, corner := range []image.Point{{2, 2}, {b.Dx() - 3, 2}, {2, b.Dy() - 3}, {b.Dx() - 3, b.Dy() - 3}} {
@@ -96,7 +101,7 @@ func TestAPhotoIsScaledAndKeepsItsShape(t *testing.T) {
 	p, err := develop("a.JPG", []byte(jpegOf(t, 2400, 1000, 6)))
 	require.NoError(t, err)
 	assert.Equal(t, [2]int{667, 1600}, [2]int{p.width, p.height}) // 1000·1600/2400, rounded
-	got, err := jpeg.DecodeConfig(bytes.NewReader(p.data))
+	got, err := webp.DecodeConfig(bytes.NewReader(p.data))
 	require.NoError(t, err)
 	assert.Equal(t, [2]int{667, 1600}, [2]int{got.Width, got.Height})
 	clear := image.NewNRGBA(image.Rect(0, 0, 20, 10))
@@ -105,6 +110,26 @@ func TestAPhotoIsScaledAndKeepsItsShape(t *testing.T) {
 	p, err = develop("a.png", b.Bytes())
 	require.NoError(t, err)
 	assert.Equal(t, ".png", p.ext, "what is transparent stays so")
+}
+
+// TestAWebPKeepsItsColours: as WebP too a photo may come.
+func TestAWebPKeepsItsColours(t *testing.T) {
+	for _, want := range []color.NRGBA{{12, 12, 12, 255}, {240, 60, 30, 255}, {250, 250, 250, 255}} {
+		img := image.NewNRGBA(image.Rect(0, 0, 40, 20))
+		draw.Draw(img, img.Bounds(), image.NewUniform(want), image.Point{}, draw.Src)
+		var came bytes.Buffer
+		require.NoError(t, towebp.Encode(&came, img))
+		p, err := develop("a.webp", came.Bytes())
+		require.NoError(t, err)
+		reader, _, err := p.forReaders()
+		require.NoError(t, err)
+		got, err := jpeg.Decode(bytes.NewReader(reader))
+		require.NoError(t, err)
+		r, g, b, _ := got.At(20, 10).RGBA()
+		for i, pair := range [][2]uint32{{r, uint32(want.R)}, {g, uint32(want.G)}, {b, uint32(want.B)}} {
+			assert.InDelta(t, pair[1], pair[0]>>8, 5, "%v: %d", want, i)
+		}
+	}
 }
 
 // TestFilesAsPeopleNameThem shows pictures and offers a table whose names no address may
@@ -121,15 +146,15 @@ func TestFilesAsPeopleNameThem(t *testing.T) {
 	})
 	require.Empty(t, lines(bad))
 	all := built(t, g)
-	for _, want := range []string{"saddle/unser-sattel-50-neu.jpg", "saddle/hoehe.jpg", "saddle/groessen-2026.csv"} {
+	for _, want := range []string{"saddle/unser-sattel-50-neu.webp", "saddle/hoehe.webp", "saddle/groessen-2026.csv"} {
 		assert.Contains(t, all, want)
 	}
 	html := string(all["saddle/tilt.html"])
-	assert.Equal(t, 2, strings.Count(html, `<img src="unser-sattel-50-neu.jpg" alt="`))
-	assert.Contains(t, html, `<img src="hoehe.jpg" alt="c" width="80" height="40" loading="lazy" decoding="async">`)
+	assert.Equal(t, 2, strings.Count(html, `<img src="unser-sattel-50-neu.webp" alt="`))
+	assert.Contains(t, html, `<img src="hoehe.webp" alt="c" width="80" height="40" loading="lazy" decoding="async">`)
 	twins := 0
 	for p := range all {
-		if strings.HasPrefix(p, "saddle/groesse-") && path.Ext(p) == ".jpg" {
+		if strings.HasPrefix(p, "saddle/groesse-") && path.Ext(p) == ".webp" {
 			twins++
 		}
 	}

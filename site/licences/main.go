@@ -136,7 +136,16 @@ func inPrograms(root string) ([]work, error) {
 			} else if err != nil {
 				return nil, err
 			}
-			if p.Module == nil || p.Module.Main {
+			if p.Module != nil && p.Module.Main {
+				// What is from elsewhere and stands in a package of our own has its licence
+				// there, which begins with its name and version up to the first comma.
+				taken, err := os.ReadFile(filepath.Join(p.Dir, "LICENSE"))
+				if name, _, ok := strings.Cut(string(taken), ","); err == nil && ok && p.Dir != p.Module.Dir {
+					found[name] = &work{name, []string{t.in}, []string{string(taken)}}
+				}
+				continue
+			}
+			if p.Module == nil {
 				continue
 			}
 			name := p.Module.Path + " " + p.Module.Version
