@@ -108,7 +108,9 @@ func assembled(builtIn, local fs.FS, localName string, on *shelf, kept *memory) 
 		}
 		t, more := all.spokenIn(tag)
 		bad = append(bad, more...)
-		o, more := spokenGuide(all.in(t, own.Language, folders), t, on, kept)
+		laid := all.in(t, own.Language, folders)
+		laid.headed(g.layers)
+		o, more := spokenGuide(laid, t, on, kept)
 		bad = append(bad, more...)
 		o.home, o.within = g, tag+"/"
 		g.others = append(g.others, o)

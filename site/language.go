@@ -111,9 +111,6 @@ func pick(from, to map[string]source, t *tongue, spoken string, folders []string
 		if slices.Contains(folders, topFolder(p)) {
 			continue
 		}
-		if strings.HasSuffix(p, additionEnding) && baseOf(spoken) != baseOf(t.tag) {
-			continue // nobody reads two languages in one chapter
-		}
 		s.lang, s.said = spoken, t
 		if baseOf(spoken) != baseOf(t.tag) {
 			s.said = nil
@@ -141,6 +138,28 @@ func pick(from, to map[string]source, t *tongue, spoken string, folders []string
 		}
 	}
 	return said
+}
+
+// headed gives what a shop adds in another language than that of l the ids of the headings
+// that it names, which are those of mine: the guide as the shop speaks.
+func (l *layers) headed(mine *layers) {
+	for p, s := range l.local {
+		name, adds := strings.CutSuffix(p, additionEnding)
+		chapter, ok := mine.file(name + ".md")
+		if !adds || s.said != nil || !ok {
+			continue
+		}
+		chapter, _ = chapter.matched()
+		ids := map[string]string{}
+		for _, x := range sectionsOf(chapter, 0) {
+			ids[x.own] = x.id
+		}
+		s.ids = map[int]string{}
+		for _, x := range sectionsOf(s, 0)[1:] {
+			s.ids[x.lines[0].at] = ids[x.own]
+		}
+		l.local[p] = s
+	}
 }
 
 // matched gives a translated page the ids of its original's headings.

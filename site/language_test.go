@@ -124,6 +124,40 @@ func TestAShopWritesInItsOwnLanguage(t *testing.T) {
 	assert.Contains(t, string(height), `<h2 id="high">Hoch</h2>`, "links to the built-in chapter still lead there")
 }
 
+// What a shop adds to a chapter stands in every language under the heading that it names,
+// marked with the language in which it is written (HTML, 3.2.6.2: the lang attribute).
+func TestWhatAShopAddsIsInEveryLanguage(t *testing.T) {
+	in := func(files fstest.MapFS) (own, other string) {
+		g, bad := loadFS(twoTongues(nil), files, "shop", everything(), nil)
+		require.Empty(t, lines(bad))
+		all := built(t, g)
+		return string(all["saddle/tilt.html"]), string(all[g.others[0].within+"saddle/tilt.html"])
+	}
+	added := "\n\nWe show you the nose.\n\n- A line.\n\n| Day | Hour |\n| --- | --- |\n| Monday | 9 |\n\n## Ours\n\nText.\n"
+	files := fstest.MapFS{"saddle/tilt.add.md": {Data: []byte("## Why so" + added)}}
+	english, german := in(files)
+	assert.NotContains(t, english[strings.Index(english, "<main"):], `lang="en"`)
+	for _, want := range []string{`<p lang="en">We show you the nose.</p>`, `<ul lang="en">`, `<table lang="en">`,
+		`id="ours" lang="en">Ours</h2>`} {
+		assert.Contains(t, german, want)
+	}
+	assert.Less(t, strings.Index(german, `id="why-so"`), strings.Index(german, "We show you"))
+	assert.Less(t, strings.Index(german, "We show you"), strings.Index(german, `id="set-it"`))
+
+	files["de/saddle/tilt.add.md"] = &fstest.MapFile{Data: []byte("## Warum\n\nWir zeigen sie dir.\n")}
+	_, german = in(files)
+	assert.Contains(t, german, "<p>Wir zeigen sie dir.</p>")
+	assert.NotContains(t, german, "We show you")
+
+	german, english = in(fstest.MapFS{
+		"guide.yaml":         {Data: []byte("language: de\nlanguages: [de, en]\n")},
+		"saddle/tilt.add.md": {Data: []byte("## Warum\n\nWir zeigen sie dir.\n")},
+	})
+	assert.Contains(t, german, "<p>Wir zeigen sie dir.</p>")
+	assert.Contains(t, english, `<p lang="de">Wir zeigen sie dir.</p>`)
+	assert.Less(t, strings.Index(english, "Wir zeigen"), strings.Index(english, `id="set-it"`))
+}
+
 func TestAnOlderTranslationIsNamed(t *testing.T) {
 	header := "original: 0123456789ab\n"
 	g, bad := loadFS(

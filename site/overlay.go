@@ -30,6 +30,7 @@ type source struct {
 	original *source        // what it is a translation of
 	alike    bool           // it may have the original's headings and need not
 	ids      map[int]string // of its headings, by their lines, where they are the original's
+	added    *source        // what a shop adds to it in another language; else nil
 }
 
 // The files of a guide that are not pages. In the shop's folder they are laid

@@ -2,6 +2,8 @@ package site
 
 import (
 	"bytes"
+	"cmp"
+	stdhtml "html"
 	"regexp"
 	"strconv"
 	"strings"
@@ -144,6 +146,7 @@ func parsePage(s source) (*guidePage, []Mistake) {
 	}
 	p.tree = parserOf(s.lang).Parse(text.NewReader(p.body()))
 	p.collect()
+	p.mark()
 	p.boxes()
 	return p, bad
 }
@@ -255,6 +258,45 @@ func (p *guidePage) collect() {
 		return ast.WalkContinue, nil
 	})
 	p.words = plain.String()
+}
+
+// mark marks what a shop adds in another language than the page's, so that browsers and
+// screen readers know it.
+func (p *guidePage) mark() {
+	if p.added == nil {
+		return
+	}
+	for n := p.tree.FirstChild(); n != nil; n = n.NextSibling() {
+		line, _ := place(p.text, p.at+firstOf(n))
+		if file, _ := p.written(line); file != p.added.file || n.Kind() == kindBlock { // which is in the guide's words
+			continue
+		}
+		n.SetAttributeString("lang", []byte(p.added.lang))
+		if direction(p.added.lang) != direction(p.lang) {
+			n.SetAttributeString("dir", []byte(cmp.Or(direction(p.added.lang), "ltr")))
+		}
+	}
+}
+
+// firstOf is where a block begins, or the first of those in it that knows.
+func firstOf(n ast.Node) int {
+	for n != nil && n.Type() == ast.TypeBlock {
+		if at := blockStart(n); at > 0 {
+			return at
+		}
+		n = n.FirstChild()
+	}
+	return 0
+}
+
+// spokenAt writes the language of a block that is in another one than its page.
+func spokenAt(n ast.Node) (attributes string) {
+	for _, name := range []string{"lang", "dir"} {
+		if v, ok := n.AttributeString(name); ok {
+			attributes += " " + name + "=\"" + stdhtml.EscapeString(string(v.([]byte))) + "\""
+		}
+	}
+	return attributes
 }
 
 // idOf is the id of a heading: its original's where the page is a translation.

@@ -33,7 +33,7 @@ var (
 		"Markdown."}
 	ruleClaim   = &Rule{"claim", "What a study is said to have found names the study."}
 	ruleFigure  = &Rule{"figure-words", "A picture says in words what it shows, for those who cannot see it."}
-	ruleSource  = &Rule{"source", "A chapter says what it rests on."}
+	ruleSource  = &Rule{"source", "A chapter that computes, sets or claims something says what it rests on."}
 	ruleCaution = &Rule{"caution", "A chapter in which something is set carries a caution."}
 	ruleMeasure = &Rule{"measure", "A chapter with a calculator shows how its first length is measured, or " +
 		"links to it."}
@@ -104,6 +104,9 @@ func proofFS(builtIn, local fs.FS, localName string) (list []Remark) {
 			r.review()
 			for _, remark := range r.list {
 				// Of a built-in chapter, what the shop adds to it is read.
+				if p.added != nil && remark.File == p.added.file {
+					continue // it is read in its own language
+				}
 				if local == nil || p.local || remark.File != p.file {
 					list = append(list, remark)
 				}
@@ -219,7 +222,7 @@ func (r *reviewer) review() {
 func (r *reviewer) structure() {
 	p := r.p
 	calculator := slices.IndexFunc(p.blocks, func(b *block) bool { return b.kind == calculatorBlock })
-	if len(r.g.used(p)) == 0 && !r.mentionsPractice(p.words) {
+	if r.needsSource() && len(r.g.used(p)) == 0 && !r.mentionsPractice(p.words) {
 		r.whole(
 			ruleSource,
 			told.Of("this chapter names no source"),
@@ -240,6 +243,17 @@ func (r *reviewer) structure() {
 			told.Of("add ```measure KEY, or a link to the chapter that has it"),
 		)
 	}
+}
+
+// needsSource tells whether a page computes, sets or claims something. A list of prices or
+// the way to the shop rests on nothing.
+func (r *reviewer) needsSource() bool {
+	p := r.p
+	claims := func(x passage) bool {
+		return r.knows != nil && r.knows.claim.MatchString(x.text) && !r.knows.denies.MatchString(x.text)
+	}
+	return p.has(calculatorBlock) || p.has(formulaBlock) || p.has(measureBlock) ||
+		slices.ContainsFunc(p.headings, heading.isAct) || slices.ContainsFunc(p.passages(), claims)
 }
 
 // linksToMeasures tells whether the page leads to one that tells how something is measured.

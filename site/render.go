@@ -97,7 +97,7 @@ func (w *writer) heading(b util.BufWriter, src []byte, n ast.Node, entering bool
 		if w.p.restAt() == string(id.([]byte)) {
 			class = ` class="rest"`
 		}
-		fmt.Fprintf(b, "<h%d%s id=\"%s\">", h.Level, class, stdhtml.EscapeString(string(id.([]byte))))
+		fmt.Fprintf(b, "<h%d%s id=\"%s\"%s>", h.Level, class, stdhtml.EscapeString(string(id.([]byte))), spokenAt(n))
 		return ast.WalkContinue, nil
 	}
 	fmt.Fprintf(b, "</h%d>\n", h.Level)
@@ -222,7 +222,7 @@ func (w *writer) table(out util.BufWriter, src []byte, n ast.Node, entering bool
 		}
 	}
 	_, _ = out.WriteString("<section class=\"scroll\" tabindex=\"0\" aria-label=\"" + stdhtml.EscapeString(label) +
-		"\"><table" + class + ">\n")
+		"\"><table" + class + spokenAt(n) + ">\n")
 	return ast.WalkContinue, nil
 }
 

@@ -54,9 +54,8 @@ func (g *Guide) News(dir string) (list []words.Text) {
 	return append(list, g.olderThanTheirs()...)
 }
 
-// missingIn tells what a shop wrote in the guide's own language alone: chapters, which are
-// shown as they are, and what it adds to built-in chapters, which is left out, because nobody
-// reads two languages in one chapter.
+// missingIn tells what a shop wrote in the guide's own language alone: chapters, and
+// what it adds to built-in chapters. Both are shown as they are, marked with their language.
 func (g *Guide) missingIn(other *Guide) (list []words.Text) {
 	folder := strings.TrimSuffix(other.within, "/")
 	var pages []string
@@ -70,9 +69,8 @@ func (g *Guide) missingIn(other *Guide) (list []words.Text) {
 			folder, listed(pages)))
 	}
 	for _, p := range g.layers.paths {
-		_, said := other.layers.local[p]
-		if s := g.layers.local[p]; s.local && strings.HasSuffix(p, additionEnding) && !said {
-			list = append(list, told.Of("{0}: what {1} adds is left out there; write {0}/{2} to add it", folder,
+		if s := other.layers.local[p]; s.local && strings.HasSuffix(p, additionEnding) && s.said == nil {
+			list = append(list, told.Of("{0}: what {1} adds is shown as you wrote it; {0}/{2} can translate it", folder,
 				s.file, p))
 		}
 	}

@@ -66,6 +66,9 @@ func (g *Guide) composed(s source) (source, []Mistake) {
 	}
 	if adds {
 		sections, bad = withAddition(sections, addition, bad)
+		if s.lang != "" && baseOf(addition.lang) != baseOf(s.lang) {
+			s.added = &addition
+		}
 	}
 	text := slices.Clone(s.text[:at])
 	written := linesOf(s, 0, at)

@@ -156,7 +156,7 @@ func TestWhatOtherLanguagesLackIsTold(t *testing.T) {
 	require.Empty(t, lines(bad))
 	assert.Equal(t, []string{
 		"de: not translated, so shown as you wrote it: saddle/ours.md; a translation stands in de/",
-		"de: what shop/saddle/height.add.md adds is left out there; write de/saddle/height.add.md to add it",
+		"de: what shop/saddle/height.add.md adds is shown as you wrote it; de/saddle/height.add.md can translate it",
 	}, news(g))
 	files["de/saddle/ours.md"] = &fstest.MapFile{Data: []byte(oursWith("Unseres", "Hallo."))}
 	files["de/saddle/height.add.md"] = &fstest.MapFile{Data: []byte("## Einstellen\n\nUnseres.\n")}
@@ -164,7 +164,7 @@ func TestWhatOtherLanguagesLackIsTold(t *testing.T) {
 	require.Empty(t, lines(bad))
 	for _, line := range news(g) {
 		assert.NotContains(t, line, "not translated")
-		assert.NotContains(t, line, "left out")
+		assert.NotContains(t, line, "as you wrote it")
 	}
 }
 

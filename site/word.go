@@ -50,6 +50,9 @@ func (w *writer) prose(out util.BufWriter, n ast.Node, value []byte) {
 // a heading, a link, a table or a quotation.
 func explained(n ast.Node) bool {
 	for n = n.Parent(); n != nil; n = n.Parent() {
+		if _, other := n.AttributeString("lang"); other {
+			return false // the glossary is in the page's language
+		}
 		switch n.Kind() {
 		case ast.KindHeading, ast.KindLink, ast.KindImage, ast.KindCodeSpan, ast.KindBlockquote,
 			extast.KindTableCell, extast.KindTableHeader:
