@@ -133,7 +133,8 @@ func TestWhatAShopAddsIsInEveryLanguage(t *testing.T) {
 		all := built(t, g)
 		return string(all["saddle/tilt.html"]), string(all[g.others[0].within+"saddle/tilt.html"])
 	}
-	added := "\n\nWe show you the nose.\n\n- A line.\n\n| Day | Hour |\n| --- | --- |\n| Monday | 9 |\n\n## Ours\n\nText.\n"
+	added := "\n\nWe show you the nose.\n\n- A line.\n\n" +
+		"| Day | Hour |\n| --- | --- |\n| Monday | 9 |\n\n## Ours\n\nText.\n"
 	files := fstest.MapFS{"saddle/tilt.add.md": {Data: []byte("## Why so" + added)}}
 	english, german := in(files)
 	assert.NotContains(t, english[strings.Index(english, "<main"):], `lang="en"`)
