@@ -116,7 +116,10 @@ func TestAnEditorsRemarks(t *testing.T) {
 	assert.Contains(t, got, "advice caution shop/saddle/ours.md:1:1: something is set in this chapter and no caution")
 	header, _, _ := strings.Cut(plain, "## Set it")
 	for text, want := range map[string]bool{
-		"| Service | Price |\n| --- | --- |\n| Fitting | 90 |\n\nWe open at nine.": false, "It has been shown to help.": true, "## Decide\n\nA or B.": true,
+		"| Service | Price |\n| --- | --- |\n| Fitting | 90 |\n\nWe open at nine.": false,
+
+		"It has been shown to help.": true,
+		"## Decide\n\nA or B.":       true,
 	} {
 		got = strings.Join(proofed(t, map[string]string{"guide.yaml": "add: {saddle: [ours]}\n",
 			"saddle/ours.md": header + text + "\n"}), "\n")
