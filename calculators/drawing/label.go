@@ -13,10 +13,12 @@ type Label struct {
 	Side Point
 	// Leader asks for a leader line even where there is room beside At.
 	Leader bool
-	// Fixed puts the label beside At on its Side, or centred on At where Side
-	// is zero, and nowhere else: for numbers along an axis. A fixed label that
-	// would fall on another is left out.
-	Fixed    bool
+	// Fixed puts the label beside At on its Side, or centred on At where Side is zero,
+	// wherever another label does not stand there already.
+	Fixed bool
+	// Optional leaves the label out where no place is free: one number of many along an
+	// axis, which the others tell. All else is always written.
+	Optional bool
 	Priority int
 }
 

@@ -37,7 +37,7 @@ func (s *sheet) settle(frame bounds) bounds {
 		w := &s.wants[i]
 		if w.placed {
 			frame.addBox(w, 0.15*s.em)
-		} else if !w.fixed {
+		} else if !w.optional {
 			s.banish(w, &frame)
 		}
 	}
@@ -64,14 +64,15 @@ func (s *sheet) order() []int {
 	return order
 }
 
-// choose puts a label at its cheapest place. It leaves the label unplaced if
-// every place falls on another label.
+// choose puts a label at its cheapest place; a fixed one leaves the place it is fixed to
+// only where another label stands there. It leaves the label unplaced if every place
+// falls on another label.
 func (s *sheet) choose(w *want, frame *bounds) {
 	w.cost = refused
 	for i := w.first; i < w.last; i++ {
 		s.consider(w, &s.places[i], frame)
 	}
-	if w.cost > goodEnough && !w.fixed {
+	if w.cost > goodEnough && !w.fixed || w.cost == refused && !w.optional {
 		for _, p := range w.leaders(s.em, Point{}, goodEnough) {
 			s.consider(w, &p, frame)
 		}

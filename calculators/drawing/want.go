@@ -15,6 +15,7 @@ type want struct {
 	anchor   Point   // where a leader line would point
 	priority int
 	fixed    bool
+	optional bool
 	first    int // its places are sheet.places[first:last], the likeliest first
 	last     int
 	chosen   place
@@ -53,6 +54,10 @@ const (
 	endRoom    = 0.2
 	labelGap   = 0.12
 )
+
+// steep is the sine of a dimension line's slope from which a number past its end is
+// written level.
+const steep = 0.5
 
 // newWant measures a label.
 func (s *sheet) newWant(role Role, priority int, text words.Text, anchor Point) want {
@@ -149,7 +154,8 @@ func (s *sheet) wantAlong(role Role, priority int, text words.Text, p, q, d Poin
 			tail = end.Along(way, 2*arrow)
 			start = 2 * arrow
 		}
-		if !turned {
+		// Nobody lays the head on a shoulder for a number that could stand level.
+		if !turned && math.Abs(u.Y) < steep {
 			s.places = append(s.places, place{
 				at: end.Along(way, start+w.hw+gap), u: u, cost: 2.4 + 0.2*float64(i),
 				leads: true, tail: tail, tip: tail.Along(way, gap), pin: pinned(way.Dot(u)),
@@ -205,6 +211,7 @@ var compass = func() (d [16]Point) {
 func (s *sheet) wantAt(m Label) {
 	w := s.newWant(m.Role, m.Priority, m.Text, m.At)
 	gap := labelGap * s.em
+	w.optional = m.Optional
 	side := m.Side.Unit()
 	switch {
 	case m.Fixed:

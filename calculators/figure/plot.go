@@ -36,14 +36,15 @@ func (p Plot) Sheet(level, upright []Tick) []drawing.Mark {
 		a := p.At(p.From.X, t.At)
 		marks = append(marks,
 			drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []Point{a, p.At(p.To.X, t.At)}},
-			drawing.Label{Role: drawing.Soft, At: a, Side: Point{X: -1}, Text: t.Text, Fixed: true})
+			drawing.Label{Role: drawing.Soft, At: a, Side: Point{X: -1}, Text: t.Text, Fixed: true,
+				Optional: true})
 	}
 	for _, t := range level {
 		a := p.At(t.At, p.From.Y)
 		marks = append(marks,
 			drawing.Line{Role: drawing.Soft, Pen: drawing.Thin, Points: []Point{a, {X: a.X, Y: a.Y - tick}}},
 			drawing.Label{Role: drawing.Soft, At: Point{X: a.X, Y: a.Y - tick}, Side: Point{Y: -1}, Text: t.Text,
-				Fixed: true})
+				Fixed: true, Optional: true})
 	}
 	return append(marks, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{
 		{X: p.Low.X, Y: p.High.Y}, p.Low, {X: p.High.X, Y: p.Low.Y}}})

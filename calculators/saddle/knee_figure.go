@@ -45,9 +45,6 @@ func kneeFigure(v calculators.Values, r *calculators.Result, rider posture.Seate
 // kneePlotHigh is the upper corner of the plot that stands by itself, in its own units.
 var kneePlotHigh = figure.Point{X: 900, Y: 800}
 
-// betweenLines is where words stand in the plot, clear of its lines: halfway from 0 to 30.
-const betweenLines = 15
-
 // kneePlot plots the knee's bend over the crank's angle, between two corners of the
 // drawing.
 func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated, ok bool,
@@ -59,8 +56,8 @@ func kneePlot(v calculators.Values, r *calculators.Result, rider posture.Seated,
 	marks = append(marks,
 		p.Band(drawing.Ink, drawing.Hatch, figure.Point{X: at - 25, Y: movingFrom}, figure.Point{X: at + 25,
 			Y: movingTo}),
-		drawing.Label{Role: drawing.Ink, At: p.At(at-29, betweenLines), Side: figure.Point{X: -1},
-			Text: words.Of("{0} to {1}", wholeDegrees(movingFrom), wholeDegrees(movingTo)), Fixed: true})
+		drawing.Label{Role: drawing.Ink, At: p.At(at-25, movingFrom+1), Side: figure.Point{X: -1, Y: -0.8},
+			Text: words.Of("{0} to {1}", wholeDegrees(movingFrom), wholeDegrees(movingTo)), Leader: true})
 	if circle, reaches := rider.Circle(height, 36); ok && reaches {
 		curve := make([]figure.Point, 0, 37)
 		for _, pose := range circle.Poses {
@@ -87,8 +84,8 @@ func ownReading(v calculators.Values, p figure.Plot, at float64) []drawing.Mark 
 		text = words.Of("yours, about {0} moving", wholeDegrees(read))
 	}
 	marks := p.Range(drawing.Ink, at, math.Max(read-margin, 0), read, read+margin)
-	return append(marks, drawing.Label{Role: drawing.Ink, At: p.At(at+29, betweenLines),
-		Side: figure.Point{X: 1}, Text: text, Fixed: true})
+	return append(marks, drawing.Label{Role: drawing.Ink, At: p.At(at, math.Max(read-margin, 0)),
+		Side: figure.Point{X: 1, Y: 0.2}, Text: text, Leader: true})
 }
 
 func degreeTicks(at ...float64) []figure.Tick {

@@ -3,27 +3,21 @@ package browser
 import (
 	"encoding/json"
 	"fmt"
-	"math/rand/v2"
 	"net/http"
 	"net/http/httptest"
 	"strings"
 	"testing"
 
 	"plumbline/calculators"
+	"plumbline/calculators/calctest"
 	"plumbline/calculators/catalog"
 	"plumbline/calculators/drawing"
-	"plumbline/calculators/measure"
-	"plumbline/calculators/panel"
 	"plumbline/calculators/words"
 	"plumbline/templates"
 )
 
 // drawings is how many random inputs each figure is drawn for, at each of the widths.
 const drawings = 80
-
-// widths are those that a figure is drawn for here: a phone's, half a page's and a whole
-// page's, in pixels.
-var widths = []float64{346, 530, 930}
 
 // smallest is how high letters have to be as they are seen, in pixels.
 const smallest = 12
@@ -94,11 +88,11 @@ func TestNoLabelCoversAnotherOrLeavesTheFrame(t *testing.T) {
 		t.Run(c.Name, func(t *testing.T) {
 			t.Parallel()
 			b := openAt(t, at, "/")
-			figures, inputs := draw(c)
+			figures, inputs := calctest.Drawn(c, drawings)
 			if len(figures) < drawings/2 {
 				t.Errorf("only %d of %d random inputs have a drawing", len(figures), drawings)
 			}
-			for _, width := range widths {
+			for _, width := range calctest.Widths {
 				judged(t, b, figures, inputs, width)
 			}
 		})
@@ -132,37 +126,6 @@ func judged(t *testing.T, b *tab, figures []*drawing.Figure, inputs []string, wi
 	}
 }
 
-// draw returns the drawings of a calculator for random inputs, near its worked
-// example and anywhere in what is plausible by turns, and what was typed for each.
-func draw(c *calculators.Calculator) (drawn []*drawing.Figure, inputs []string) {
-	rng := rand.New(rand.NewPCG(7, uint64(len(c.Name))))
-	for n := range 2 * drawings {
-		var typed []calculators.Pair
-		var said []string
-		for _, p := range panel.Example(c) {
-			q := quantity(c, p.Key)
-			if g, _, ok := q.Parse(p.Typed, nil); ok && q.Is() == measure.Number {
-				x := g.Value * (0.9 + 0.2*rng.Float64())
-				if n%4 == 3 {
-					x = q.Low + (q.High-q.Low)*rng.Float64()
-				}
-				p.Typed = measure.Exact(min(max(x, q.Low), q.High))
-			} else if q.Is() == measure.Pick {
-				p.Typed = q.Choices[rng.IntN(len(q.Choices))].Key
-			}
-			typed = append(typed, p)
-			said = append(said, p.Key+"="+p.Typed)
-		}
-		r, problems := c.Run(typed, nil)
-		if problems != nil || r.Figure == nil || len(drawn) == drawings {
-			continue
-		}
-		drawn = append(drawn, r.Figure)
-		inputs = append(inputs, strings.Join(said, " "))
-	}
-	return drawn, inputs
-}
-
 // The standing figures, at their example and at the sizes of small and large riders.
 func TestNoLabelOfAStandingFigureCoversAnother(t *testing.T) {
 	t.Parallel()
@@ -183,18 +146,9 @@ func TestNoLabelOfAStandingFigureCoversAnother(t *testing.T) {
 			} {
 				figures, inputs = append(figures, s.Figure(typed, nil)), append(inputs, typed[0].Typed)
 			}
-			for _, width := range widths {
+			for _, width := range calctest.Widths {
 				judged(t, b, figures, inputs, width)
 			}
 		})
 	}
-}
-
-func quantity(c *calculators.Calculator, key string) *measure.Quantity {
-	for _, in := range c.Inputs {
-		if in.Key == key {
-			return in.Quantity
-		}
-	}
-	return nil
 }
