@@ -85,6 +85,15 @@ func (f *Figure) columns(p *picture) int {
 
 // room returns the width of a frame where n stand side by side, and how high it may be.
 func (f *Figure) room(g *Frame, p *picture, n int) (wide, high float64) {
+	wide, high = f.share(g, p, n)
+	if f.Highest > 0 {
+		high = min(high, f.Highest*p.letter)
+	}
+	return wide, high
+}
+
+// share is that room by the picture's width alone.
+func (f *Figure) share(g *Frame, p *picture, n int) (wide, high float64) {
 	if g.Broad {
 		return p.width, 200 + 0.4*p.width
 	}

@@ -32,6 +32,9 @@ type Figure struct {
 	// Upright is for a subject that is taller than wide: it may take a picture half
 	// as high again.
 	Upright bool
+	// Highest is the most that a frame may be high, in heights of letters, where several
+	// rows have to be seen in one window; zero leaves it to the width.
+	Highest float64
 	// Lay returns the marks of a figure that is mostly words, which have to be laid out
 	// anew for each width. Their unit is then the height of the letters, and across is
 	// how many of them the picture is wide. It takes the place of Marks.

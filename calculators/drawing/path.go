@@ -8,19 +8,16 @@ func (w *writer) path(h *shape) {
 	switch h.kind {
 	case kindArc:
 		from, to := p[1].X, p[1].Y
-		w.to("M", p[0].Plus(Polar(from, h.a)))
+		w.move(p[0].Plus(Polar(from, h.a)))
 		w.bow(h.a, math.Abs(to-from) > 180, to < from, p[0].Plus(Polar(to, h.a)))
 	case kindLimb:
 		w.limb(h, p)
 	case kindCurve, kindClosedCurve:
 		w.curve(p, h.kind == kindClosedCurve)
 	default:
-		for i, q := range p {
-			letter := "L"
-			if i == 0 {
-				letter = "M"
-			}
-			w.to(letter, q)
+		w.move(p[0])
+		for _, q := range p[1:] {
+			w.to("l", q)
 		}
 		if h.kind == kindClosed {
 			w.put("Z")
@@ -31,15 +28,14 @@ func (w *writer) path(h *shape) {
 // bow writes an arc of a circle to p: the longer way round if large, clockwise on
 // the screen if clockwise.
 func (w *writer) bow(radius float64, large, clockwise bool, p Point) {
-	w.put("A")
+	w.put("a")
 	w.number(radius * w.scale)
 	w.put(" ")
 	w.number(radius * w.scale)
 	w.put(" 0")
 	w.flag(large)
 	w.flag(clockwise)
-	w.put(" ")
-	w.point(p)
+	w.to(" ", p)
 }
 
 // flag writes one of the two switches of an arc.
@@ -60,16 +56,16 @@ func (w *writer) limb(h *shape, p []Point) {
 			centre, radius = p[1], h.b
 		}
 		left, right := centre.Plus(Point{-radius, 0}), centre.Plus(Point{radius, 0})
-		w.to("M", left)
+		w.move(left)
 		w.bow(radius, false, true, right)
 		w.bow(radius, false, true, left)
 		w.put("Z")
 		return
 	}
-	w.to("M", t[0])
-	w.to("L", t[1])
+	w.move(t[0])
+	w.to("l", t[1])
 	w.bow(h.b, h.b > h.a, true, t[2])
-	w.to("L", t[3])
+	w.to("l", t[3])
 	w.bow(h.a, h.a > h.b, true, t[0])
 	w.put("Z")
 }
@@ -78,7 +74,7 @@ func (w *writer) limb(h *shape, p []Point) {
 // directions, so that S, which mirrors the control point before, serves from the
 // second piece on.
 func (w *writer) curve(p []Point, closed bool) {
-	w.to("M", p[0])
+	w.move(p[0])
 	pieces := len(p) - 1
 	if closed {
 		pieces = len(p)
@@ -87,10 +83,10 @@ func (w *writer) curve(p []Point, closed bool) {
 		a, b, c, d := neighbours(p, i, closed)
 		e, f := bezier(a, b, c, d)
 		if i == 0 {
-			w.to("C", e)
-			w.to(" ", f)
+			w.by("c", e)
+			w.by(" ", f)
 		} else {
-			w.to("S", f)
+			w.by("s", f)
 		}
 		w.to(" ", c)
 	}

@@ -14,7 +14,8 @@ type writer struct {
 	choice string // a class more where the width is not that of the place
 	b      []byte
 
-	*cell   // that is being written
+	*cell         // that is being written
+	pen     Point // where the path's line has come to, tenths of a pixel
 	letter  float64
 	details int
 }
@@ -201,10 +202,33 @@ func (w *writer) point(p Point) {
 	w.number(w.down(p))
 }
 
-// to writes one letter of a path and the place that it leads to.
-func (w *writer) to(letter string, p Point) {
-	w.put(letter)
+// move begins a path's line at a place.
+func (w *writer) move(p Point) {
+	w.put("M")
 	w.point(p)
+	w.pen = w.tenths(p)
+}
+
+// by writes one letter of a path and a place as seen from where the line has come to.
+// Like pieces are then written alike wherever they lie, which compresses to a sixth less.
+func (w *writer) by(letter string, p Point) {
+	at := w.tenths(p)
+	w.put(letter)
+	w.number((at.X - w.pen.X) / 10)
+	w.put(" ")
+	w.number((at.Y - w.pen.Y) / 10)
+}
+
+// to is by for the place where the piece ends: the line has come to it. Both are whole
+// tenths, so that no error adds up along a path.
+func (w *writer) to(letter string, p Point) {
+	w.by(letter, p)
+	w.pen = w.tenths(p)
+}
+
+// tenths returns a place in the picture in whole tenths of a pixel.
+func (w *writer) tenths(p Point) Point {
+	return Point{math.Floor(w.right(p)*10 + 0.5), math.Floor(w.down(p)*10 + 0.5)}
 }
 
 // shapes writes some of the shapes in order. Lines of one kind that follow each other

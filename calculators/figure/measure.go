@@ -73,7 +73,7 @@ func Reach(b Build, role drawing.Role, text words.Text) drawing.Mark {
 
 // Stack dimensions the height of the head tube's top above the bottom bracket.
 func Stack(b Build, role drawing.Role, text words.Text) drawing.Mark {
-	return Upright(role, Point{}, At(b.Bike.HeadTop), b.Bike.Front.X-b.Bike.FrontRadius-90, text)
+	return Upright(role, Point{}, At(b.Bike.HeadTop), b.Bike.Front.X+b.Bike.FrontRadius+45, text)
 }
 
 // BBHeight dimensions the bottom bracket's height above the ground.

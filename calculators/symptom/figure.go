@@ -32,6 +32,7 @@ const (
 	behindCalf  = 85
 	spotRadius  = 46
 	spotReach   = 79  // of what a finger hits: 25 px on a drawing as wide as a phone
+	highest     = 27  // letters: both rows in one window, circles of 24 px and more
 	overHead    = 190 // from the middle of the head to the drawing's edge
 	around      = 30
 )
@@ -90,6 +91,7 @@ func Figure() *drawing.Figure {
 		Apart:   true,
 		Upright: true,
 		Least:   9,
+		Highest: highest,
 		Frames: []drawing.Frame{
 			{Caption: words.Of("From the side"), Low: side.Low, High: side.High, Marks: side.Marks, Broad: true}},
 	}

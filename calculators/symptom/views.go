@@ -38,7 +38,7 @@ const (
 	drawnLeg, drawnHips    = 880, 172
 	drawnFeet, drawnQ      = 286, 174
 	drawnGround            = 340
-	viewRadius, viewReach  = 54, 76
+	viewRadius, viewReach  = 54, 80
 	besideKnee, underKnee  = 84, 80
 	viewAside, overHelmet  = 432, 700
 	besideHip, underSeat   = 168, 60

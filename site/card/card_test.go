@@ -114,3 +114,18 @@ func TestANameInOtherLettersIsLeftOut(t *testing.T) {
 	}
 	assert.Greater(t, dark, 2000, "the name is written")
 }
+
+// A path says the same with places as they are and with places seen from the last (SVG 1.1, 8.3.1).
+func TestSmallLettersAreSeenFromTheLastPlace(t *testing.T) {
+	for large, small := range map[string]string{
+		"M10 20L30 20 30 50Z":               "M10 20l20 0 0 30Z",
+		"M10 20C11 22 14 25 20 26S30 9 9 8": "M10 20c1 2 4 5 10 6s10-17-11-18",
+		"M5 5A10 10 0 0 1 15 15L0 0":        "M5 5a10 10 0 0 1 10 10l-15-15",
+	} {
+		want, err := course(large)
+		require.NoError(t, err)
+		got, err := course(small)
+		require.NoError(t, err)
+		require.Equal(t, want, got, small)
+	}
+}

@@ -36,8 +36,8 @@ func courses(e xml.StartElement) ([][]point, error) {
 	return [][]point{out}, nil
 }
 
-// course reads the path data that package drawing writes (SVG 1.1, 8.3): M, L, C, S, A, Z
-// with absolute places.
+// course reads the path data that package drawing writes (SVG 1.1, 8.3): M, L, C, S, A, Z,
+// with places as they are where the letter is large, and as seen from the last where it is small.
 func course(d string) (list [][]point, err error) {
 	r := &pathReader{rest: d}
 	var at, start, control point
@@ -54,16 +54,20 @@ func course(d string) (list [][]point, err error) {
 			return nil, fmt.Errorf("the path “%s” begins nowhere", d)
 		}
 		before := at
-		switch letter {
+		r.from = point{}
+		if letter >= 'a' {
+			r.from = at
+		}
+		switch letter &^ ('a' - 'A') {
 		case 'M':
 			at = r.point()
-			start, letter = at, 'L'
+			start, letter = at, letter-1 // L or l
 			list = append(list, []point{at})
 		case 'L':
 			add(r.point())
 		case 'C', 'S':
 			first := point{2*at.x - control.x, 2*at.y - control.y}
-			if letter == 'C' {
+			if letter == 'C' || letter == 'c' {
 				first = r.point()
 			}
 			second, end := r.point(), r.point()
@@ -85,7 +89,7 @@ func course(d string) (list [][]point, err error) {
 		default:
 			return nil, fmt.Errorf("the path “%s” has the letter “%c”, which is not painted", d, letter)
 		}
-		if letter != 'C' && letter != 'S' {
+		if strings.IndexByte("CScs", letter) < 0 {
 			control = at
 		}
 		if r.err != nil {
@@ -131,6 +135,7 @@ func arc(a, b point, radius float64, large, clockwise bool) (list []point) {
 // pathReader reads the letters and numbers of path data.
 type pathReader struct {
 	rest string
+	from point // places are seen from here
 	err  error
 }
 
@@ -141,7 +146,7 @@ func (r *pathReader) more() bool {
 
 // letter returns the letter that stands next, 0 where a number does.
 func (r *pathReader) letter() (c byte) {
-	if c = r.rest[0]; c >= 'A' && c <= 'Z' {
+	if c = r.rest[0]; c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' {
 		r.rest = r.rest[1:]
 		return c
 	}
@@ -166,8 +171,8 @@ func (r *pathReader) number() float64 {
 }
 
 func (r *pathReader) point() point {
-	x := r.number()
-	return point{x, r.number()}
+	x := r.from.x + r.number()
+	return point{x, r.from.y + r.number()}
 }
 
 // fill paints what lies within lines.
