@@ -17,7 +17,10 @@ type Dimension struct {
 	// Offset is how far the dimension line stands from A, mm, to the left of
 	// the measured direction where positive; the other way where negative.
 	Offset float64
-	Text   words.Text
+	// OnPhone is the Offset on a phone, for a line that would take the drawing's room
+	// there; zero is the same.
+	OnPhone float64
+	Text    words.Text
 	// Priority lifts the label over others in the choice of places; hot
 	// dimensions go before the rest by themselves.
 	Priority int
@@ -40,11 +43,14 @@ func (m Dimension) draw(s *sheet) {
 	if d == (Point{}) {
 		d = m.B.Minus(m.A).Unit()
 	}
-	if d == (Point{}) || !drawable(m.A, m.B, d, Point{m.Offset, 0}) {
+	if d == (Point{}) || !drawable(m.A, m.B, d, Point{m.Offset, m.OnPhone}) {
 		return
 	}
-	n := d.Left()
-	p := m.A.Along(n, m.Offset)
+	n, offset := d.Left(), m.Offset
+	if s.level && m.OnPhone != 0 {
+		offset = m.OnPhone
+	}
+	p := m.A.Along(n, offset)
 	span := m.B.Minus(m.A).Dot(d)
 	q := p.Along(d, span)
 	if !m.Bare {

@@ -71,9 +71,12 @@ func Reach(b Build, role drawing.Role, text words.Text) drawing.Mark {
 	return Level(role, Point{}, top, top.Y+150, text)
 }
 
-// Stack dimensions the height of the head tube's top above the bottom bracket.
+// Stack dimensions the height of the head tube's top above the bottom bracket: ahead of
+// the bike, and on a phone between the cranks and the front wheel.
 func Stack(b Build, role drawing.Role, text words.Text) drawing.Mark {
-	return Upright(role, Point{}, At(b.Bike.HeadTop), b.Bike.Front.X+b.Bike.FrontRadius+45, text)
+	wheel := b.Bike.Front.X
+	return drawing.Dimension{Role: role, B: At(b.Bike.HeadTop), Along: Point{Y: 1}, Text: text,
+		Offset: -(wheel + b.Bike.FrontRadius + 45), OnPhone: -(wheel - b.Bike.FrontRadius - 90)}
 }
 
 // BBHeight dimensions the bottom bracket's height above the ground.
