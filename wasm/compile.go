@@ -57,8 +57,7 @@ func compile(ctx context.Context, root, dir string) (list []Engine, err error) {
 	args := append([]string{"build", "-o", dir + string(filepath.Separator)}, flags...)
 	cmd := exec.CommandContext(ctx, "go", append(args, "./wasm/engine/...")...)
 	cmd.Dir = root
-	cmd.Env = append(os.Environ(),
-		"GOOS=js", "GOARCH=wasm", "GOWASM=", "GOFLAGS=", "GODEBUG=", "GOEXPERIMENT=", "GOWORK=off")
+	cmd.Env = environment()
 	if out, err := cmd.CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("go build ./wasm/engine/...: %w\n%s", err, out)
 	}
@@ -67,9 +66,15 @@ func compile(ctx context.Context, root, dir string) (list []Engine, err error) {
 		if err != nil {
 			return nil, err
 		}
-		list = append(list, Engine{Name: name, Wasm: joined(b)})
+		list = append(list, Engine{Name: name, Wasm: packed(b, runtime.Version())})
 	}
 	return list, nil
+}
+
+// environment is that of a build for the browser, whatever this program was started with.
+func environment() []string {
+	return append(os.Environ(),
+		"GOOS=js", "GOARCH=wasm", "GOWASM=", "GOFLAGS=", "GODEBUG=", "GOEXPERIMENT=", "GOWORK=off")
 }
 
 // goOutput runs the go command and returns what it prints.

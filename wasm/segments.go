@@ -4,8 +4,10 @@ package wasm
 
 import (
 	"bytes"
+	"cmp"
 	"encoding/binary"
 	"errors"
+	"slices"
 )
 
 // near is the most zero bytes between two data segments that are written out to make
@@ -17,9 +19,14 @@ const near = 64
 // 2.0, section 5.5.14).
 const dataSection = 11
 
-// joined returns a module with the same memory in fewer data segments. A module that is
-// not built as Go's linker builds it is returned as it is.
-func joined(module []byte) []byte {
+// most is the most memory that a program may begin with, in bytes: an engine's is 4 MB.
+const most = 64 << 20
+
+// packed returns a module that computes the same in fewer bytes: its data is in fewer
+// segments, and without the names and lines of its functions where version, that of the
+// Go which built it, is one whose table of them is known. A module that is not built as
+// Go's linker builds it is returned as it is.
+func packed(module []byte, version string) []byte {
 	const header = 8 // magic number and version
 	if !bytes.HasPrefix(module, []byte("\x00asm\x01\x00\x00\x00")) {
 		return module
@@ -37,7 +44,12 @@ func joined(module []byte) []byte {
 			if err != nil {
 				return module
 			}
-			body = written(join(list))
+			base, memory, err := image(list)
+			if err != nil {
+				return module
+			}
+			emptied(memory, version)
+			body = written(cut(base, memory))
 		}
 		out = append(binary.AppendUvarint(append(out, id), uint64(len(body))), body...)
 	}
@@ -50,19 +62,41 @@ type segment struct {
 	bytes []byte
 }
 
-// join merges segments that lie near one another, in order.
-func join(list []segment) (out []segment) {
-	for _, s := range list {
-		if n := len(out); n > 0 {
-			last := &out[n-1]
-			if gap := s.at - last.at - int64(len(last.bytes)); gap >= 0 && gap < near {
-				last.bytes = append(append(last.bytes, make([]byte, gap)...), s.bytes...)
-				continue
-			}
+// image is the memory that segments make, from the address base on.
+func image(list []segment) (base int64, memory []byte, err error) {
+	slices.SortFunc(list, func(a, b segment) int { return cmp.Compare(a.at, b.at) })
+	for i, s := range list {
+		if i == 0 {
+			base = s.at
 		}
-		out = append(out, segment{s.at, bytes.Clone(s.bytes)})
+		from := s.at - base
+		if from < int64(len(memory)) || from > most {
+			return 0, nil, errForeign // the linker's lie side by side
+		}
+		memory = append(append(memory, make([]byte, from-int64(len(memory)))...), s.bytes...)
 	}
-	return out
+	return base, memory, nil
+}
+
+// cut makes segments of a memory, leaving out where there are near zeros or more.
+func cut(base int64, memory []byte) (list []segment) {
+	start, end := 0, 0 // of what is not yet in the list, end behind its last byte that is not 0
+	for i, b := range memory {
+		if b == 0 {
+			continue
+		}
+		if i-end >= near {
+			if end > start {
+				list = append(list, segment{base + int64(start), memory[start:end]})
+			}
+			start = i
+		}
+		end = i + 1
+	}
+	if end > start {
+		list = append(list, segment{base + int64(start), memory[start:end]})
+	}
+	return list
 }
 
 // What stands before each of Go's segments: in memory 0, at a constant address of 32

@@ -21,7 +21,7 @@ var byHand = []byte("\x00asm\x01\x00\x00\x00" +
 	"\x00\x41\xd4\x00\x0b\x05ghijk") // at 84, right behind
 
 func TestSegmentsThatLieNearAreJoined(t *testing.T) {
-	got := joined(byHand)
+	got := packed(byHand, "")
 	want := []byte("\x00asm\x01\x00\x00\x00\x05\x03\x01\x00\x01\x07\x05\x01\x01m\x02\x00" +
 		"\x0b\x1d\x02\x00\x41\x08\x0b\x0aab\x00\x00\x00\x00\x00\x00cd\x00\x41\xd2\x00\x0b\x07efghijk")
 	if !bytes.Equal(got, want) {
@@ -29,11 +29,11 @@ func TestSegmentsThatLieNearAreJoined(t *testing.T) {
 	}
 }
 
-// TestJoinedMemoryIsTheSame lets Node put both modules into memory.
-func TestJoinedMemoryIsTheSame(t *testing.T) {
+// TestPackedMemoryIsTheSame lets Node put both modules into memory.
+func TestPackedMemoryIsTheSame(t *testing.T) {
 	program, err := exec.LookPath("node")
 	if err != nil {
-		t.Skip("NODE IS NOT INSTALLED: no other program has read the joined segments")
+		t.Skip("NODE IS NOT INSTALLED: no other program has read the packed segments")
 	}
 	memory := func(module []byte) string {
 		cmd := exec.CommandContext(t.Context(), program, "-e", `
@@ -49,7 +49,7 @@ func TestJoinedMemoryIsTheSame(t *testing.T) {
 		}
 		return string(out)
 	}
-	before, after := memory(byHand), memory(joined(byHand))
+	before, after := memory(byHand), memory(packed(byHand, ""))
 	if before != after || before[82:89] != "efghijk" {
 		t.Errorf("the memory differs: %q, %q", before[:96], after[:96])
 	}
@@ -60,7 +60,7 @@ func TestAForeignModuleStaysAsItIs(t *testing.T) {
 	passive := bytes.Replace(byHand, []byte("\x00\x41\x10"), []byte("\x01\x41\x10"), 1)
 	for _, m := range [][]byte{nil, []byte("no module"), []byte("\x00asm\x02\x00\x00\x00"), cut, passive,
 		byHand[:len(byHand)-30]} {
-		if got := joined(m); !bytes.Equal(got, m) {
+		if got := packed(m, ""); !bytes.Equal(got, m) {
 			t.Errorf("%q became %q", m, got)
 		}
 	}

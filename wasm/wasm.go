@@ -30,7 +30,9 @@ import (
 //go:embed built
 var built embed.FS
 
-//go:embed bridge engine
+// programs are the engines' programs, and what makes engines of what Go builds.
+//
+//go:embed bridge engine compile.go segments.go table.go
 var programs embed.FS
 
 // Whole is the name of the engine with everything. The others are named like the
@@ -71,8 +73,8 @@ func (f Files) Named(name string) *Engine {
 }
 
 // Stamp names the source that an engine must have been built from: the Go
-// version, the calculators and the programs, as embedded in this program. An
-// engine with another stamp computes something else.
+// version, the calculators, the programs and how they are built, as embedded in this
+// program. An engine with another stamp computes something else, or is packed otherwise.
 func Stamp() string {
 	h := sha256.New()
 	fmt.Fprintln(h, runtime.Version())
