@@ -185,8 +185,7 @@ func assetFiles(engine engineFiles, g *Guide) (files []file, in paths, err error
 		style.Write(b)
 		style.WriteByte('\n')
 	}
-	style.Write(g.brand.css())
-	page = append(page, file{path: "style.css", data: style.Bytes()})
+	page = append(page, file{path: "style.css", data: slices.Concat(slimStyle(style.Bytes()), g.brand.css())})
 	icon, err := g.brand.icon()
 	if err != nil {
 		return nil, in, err
