@@ -16,7 +16,7 @@ import (
 // published, without their comments, and page, style and modules after brotli 11.
 const (
 	largestModules = 42_000
-	largestPage    = 66_000
+	largestPage    = 63_000
 )
 
 var imported = regexp.MustCompile(`import(?:[^;("]*from)? ?"\./([^"]+)"`)
