@@ -32,8 +32,8 @@ func repeatFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		if major := math.Abs(math.Remainder(t, 5*step)) < step/2; major {
 			height = 3.6 * u
 			if t > low+3*u && t < high-3*u {
-				f.Add(drawing.Label{Role: drawing.Soft, At: drawing.Point{X: t, Y: 6.2 * u}, Fixed: true, Optional: true,
-					Text: words.Of("{0}", measure.AsTyped(measure.Exact(t)))})
+				f.Add(drawing.Label{Role: drawing.Soft, At: drawing.Point{X: t, Y: 6.2 * u}, Fixed: true,
+					Optional: true, Text: words.Of("{0}", measure.AsTyped(measure.Exact(t)))})
 			}
 		}
 		f.Add(drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []drawing.Point{{X: t}, {X: t, Y: height}}})
