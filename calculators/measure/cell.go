@@ -16,7 +16,9 @@ func readCell(cell string, q *Quantity, u *Unit) (float64, words.Text) {
 	}
 	cell = number(cell)
 	g, why, ok := q.Parse(cell, u)
-	switch {
+	switch x := q.twice(cell, u); {
+	case !math.IsNaN(x):
+		return x, words.Text{}
 	case strings.Contains(cell, "/") && g.Unit != Inch: // a fraction of a millimetre is none in a chart
 		return math.NaN(), words.Of("“{0}” is not one number for {1}.", Quoted(cell), q.Named())
 	case ok:
@@ -30,9 +32,21 @@ func readCell(cell string, q *Quantity, u *Unit) (float64, words.Text) {
 	return math.NaN(), why
 }
 
+// twice reads a length that a cell says in two units, such as "431 mm / 17.0 in"; NaN for
+// anything else. The second is rounded, to a tenth of an inch or to a centimetre.
+func (q *Quantity) twice(cell string, u *Unit) float64 {
+	first, second, two := strings.Cut(cell, "/")
+	a, _, ok := q.Parse(first, u)
+	b, _, same := q.Parse(second, u)
+	if !two || !ok || !same || a.Unit == b.Unit || math.Abs(a.Value-b.Value) > Cm.Base/2 {
+		return math.NaN()
+	}
+	return a.Value
+}
+
 // number takes off a cell what stands behind its number: a footnote's mark, a remark.
 func number(cell string) string {
-	for _, mark := range []string{"(", "[", "@", " at "} {
+	for _, mark := range []string{"(", "[", "@", " at ", " bei "} {
 		if s, _, ok := strings.Cut(cell, mark); ok && strings.TrimSpace(s) != "" {
 			cell = s
 		}

@@ -100,7 +100,7 @@ const mostNamed = 4
 // in the trade's words, bare numbers in the units that in reads or in those that
 // make sense. It tells whether the text looks like a chart at all.
 func readChart(q *Quantity, lines []string, in *words.Reader) (Chart, bool) {
-	c := &charting{q: q, in: in, names: newHeadings(q)}
+	c := &charting{q: q, in: in, names: newHeadings(q, in)}
 	t := c.names.layout(lines)
 	if max(t.down, t.across) < 2 {
 		return Chart{}, false
@@ -278,7 +278,7 @@ func (c *charting) columns(head []string) {
 func eitherAngle(head string) bool {
 	name, _ := bag(head)
 	return strings.TrimSpace(head) != SeatTubeAngle.Key && !strings.Contains(name, "actual") &&
-		!strings.Contains(name, "real") && !strings.Contains(name, "own")
+		!strings.Contains(name, "own")
 }
 
 // column returns the place of the column that is c, −1 for none.
@@ -312,15 +312,17 @@ func (c *charting) units(rows [][]string) [][]string {
 
 // complete tells whether the chart has every column that is needed.
 func (c *charting) complete() bool {
-	all := true
+	var missing words.List
 	for _, col := range c.q.Columns {
 		has := func(u Understood) bool { return slices.Contains(u.As, col.Quantity) }
 		if !col.Optional && !slices.ContainsFunc(c.Columns, has) {
-			c.unread("The table has no column for {0}.", col.Named())
-			all = false
+			missing = append(missing, col.Named())
 		}
 	}
-	return all
+	if missing != nil {
+		c.unread("The table has no column for {0}.", missing)
+	}
+	return missing == nil
 }
 
 // choose decides the units of the columns that name none: for all lengths the one in

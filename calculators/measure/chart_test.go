@@ -67,6 +67,17 @@ func TestAChartIsReadAsItWasCopied(t *testing.T) {
 			"Size   Reach   Stack   Head angle   Seat angle   Seat tube   Wheelbase\n" +
 			"S      430     612     64.5         76.5         400         1215\n" +
 			"L      480     640     64.5         77           450         1268",
+		"one cell below the other": "Size\nS\nL\nReach\nmm\n430\n480\nStack\n612 mm\n640 mm\nHead angle\n" +
+			"64.5°\n64.5°\nSeat angle\n76.5°\n77°\nSeat tube\n400\n450\nWheelbase\n1215\n1268",
+		"across, a column of letters": "\tS\tL\nA\tReach\t430\t480\nB\tStack\t612\t640\nC\tHT angle\t64.5\t64.5\n" +
+			"D\tSeat angle β\t76.5\t77\nE\tSeat tube\t400\t450\nF\tWheelbase\t1215\t1268",
+		"across, two units in a cell": "Size\tS\tL\nReach\t430 mm / 16.9 in\t480 mm / 18.9 in\n" +
+			"Stack\t612 mm / 24.1 in\t640 mm / 25.2 in\nHead angle\t64.5°\t64.5°\nSeat angle\t76.5°\t77°\n" +
+			"Seat tube\t400 mm / 15.7 in\t450 mm / 17.7 in\nWheelbase\t1215 / 47.8 in\t1268 mm / 49.9\"",
+		"German, across": "Rahmengröße;S;L\nReach;430;480\nStack;612;640\nLenkwinkel;64,5°;64,5°\n" +
+			"Sitzwinkel (effektiv);76,5°;77°\nSitzrohrlänge;400;450\nRadstand;1.215;1.268",
+		"German, single blanks": "Größe S L\nReach 430 480\nStack 612 640\nSteuerrohrwinkel 64,5° 64,5°\n" +
+			"Effektiver Sitzrohrwinkel 76,5° 77°\nSitzrohr 400 mm 450 mm\nRadstand 1215 mm 1268 mm",
 		"down, footnotes": "Size\tReach\tStack\tHead angle\tSeat angle (at 700 mm)\tSeat tube\tWheelbase\n" +
 			"S\t430*\t612 (unsagged)\t64.5°\t76.5° @ 700 mm\t400\t1215\tin stock\n" +
 			"L\t480*\t640\t64.5\t77°\t450\t1268\n* with a 150 mm fork",
@@ -217,15 +228,17 @@ func TestACellThatLeftNoTraceCostsItsLine(t *testing.T) {
 	c = measure.Sizes.Table.Chart(measure.Sizes, "Size,Reach,Stack,HTA\nM,455,620,64,5", nil)
 	assert.Empty(t, c.Rows)
 	assert.Contains(t, said(c.Unread), "Line 2 has 5 cells, where the chart has 4.")
-	assert.Contains(t, said(c.Unread), "The table has no column for “Effective seat angle”.")
+	assert.Contains(t, said(c.Unread), "The table has no column for “Effective seat angle” and “Seat tube”.")
 }
 
-// What is no chart is told what a table looks like, as before.
+// What is no chart is told what a table needs, in one line.
 func TestWhatIsNoChartIsToldTheColumns(t *testing.T) {
 	for _, typed := range []string{"a;b\nc;d", "", "\n\n", "hello", strings.Repeat("x\n", 1000)} {
 		rows, why := measure.Sizes.Table.Read(measure.Sizes, typed, nil)
 		assert.Empty(t, rows)
-		assert.Contains(t, said(why), "in the first line is not a column of “Sizes”", "%q", typed)
+		assert.Len(t, why, 1, "%q", typed)
+		assert.Contains(t, said(why), "is not a table for “Sizes”. It needs Reach, Stack, Head angle, Effective "+
+			"seat angle and Seat tube, in columns or in lines.", "%q", typed)
 	}
 }
 

@@ -229,39 +229,54 @@ func columnNamed(q *Quantity, name string) int {
 	return -1
 }
 
-// columns reads the heading into the column of each cell.
+// columns reads the heading into the column of each cell: −1 for what is none. What
+// keeps the table from being read is one sentence, however many heads it is about.
 func columns(q *Quantity, heading, sep string) (order []int, why []words.Text) {
 	seen := make([]bool, len(q.Columns)+1)
+	known := 0
+	var odd, twice, missing words.List
 	for _, name := range cells(heading, sep) {
 		if len(order) == mostCells { // some were no columns by now
 			break
 		}
 		i := columnNamed(q, name)
+		said := words.Of("“{0}”", Quoted(name))
 		switch {
+		case i < 0 && len(odd) == mostNamed:
 		case i < 0:
-			why = append(why, words.Of("“{0}” in the first line is not a column of {1}. The columns are {2}.",
-				Quoted(name), q.Named(), columnKeys(q)))
+			odd = append(odd, said)
 		case seen[i]:
-			why = append(why, words.Of("The column “{0}” stands twice in the first line.", Quoted(name)))
+			twice = append(twice, said)
 		default:
 			seen[i] = true
+			known++
 		}
 		order = append(order, i)
 	}
+	var needed words.List
 	for i, c := range q.Columns {
-		if !seen[i] && !c.Optional {
-			why = append(why, words.Of("The column “{0}” is missing from the first line.", words.Name(c.Key)))
+		if !c.Optional {
+			needed = append(needed, words.Of(c.Label))
+			if !seen[i] {
+				missing = append(missing, words.Of(c.Label))
+			}
 		}
 	}
-	return order, why
-}
-
-func columnKeys(q *Quantity) words.List {
-	l := words.List{words.Name("name")}
-	for _, c := range q.Columns {
-		l = append(l, words.Name(c.Key))
+	switch {
+	case known == 0:
+		why = append(why, words.Of("“{0}” is not a table for {1}. It needs {2}, in columns or in lines.",
+			Quoted(strings.Join(strings.Fields(heading), " ")), q.Named(), needed))
+	case odd != nil && missing != nil:
+		why = append(why, words.Of("{0}: the first line lacks {1}. Not understood: {2}.", q.Named(), missing, odd))
+	case odd != nil:
+		why = append(why, words.Of("{0}: not understood in the first line: {1}.", q.Named(), odd))
+	case missing != nil:
+		why = append(why, words.Of("{0}: the first line lacks {1}.", q.Named(), missing))
 	}
-	return l
+	if twice != nil {
+		why = append(why, words.Of("{0}: twice in the first line: {1}.", q.Named(), twice))
+	}
+	return order, why
 }
 
 // readRow reads one line of a table.

@@ -3,6 +3,9 @@ package measure
 import (
 	"slices"
 	"strings"
+	"unicode/utf8"
+
+	"plumbline/calculators/words"
 )
 
 // called is what makers' charts call quantities: names parted by a bar. The order of
@@ -13,51 +16,81 @@ type called struct {
 }
 
 // chartNames are the trade's usual names for the columns of a geometry chart (common
-// practice), beside the keys and labels that every quantity has. The last few are
-// in most charts but not in the list of sizes: they are known, to be told apart
-// from what nobody understands.
+// practice), beside the keys and labels that every quantity has. A chart is read whatever
+// language the guide speaks, because a maker's chart is copied from anywhere: German
+// charts mix their own names with English ones. The last few are in most charts but not
+// in the list of sizes: they are known, to be told apart from what nobody understands.
 var chartNames = []called{
-	{[]*Quantity{HeadAngle}, "head tube angle|headtube angle|hta|ha|steering angle"},
+	{[]*Quantity{Reach}, "frame reach"},
+	{[]*Quantity{Stack}, "stack height|frame stack"},
+	{[]*Quantity{HeadAngle}, "head tube angle|headtube angle|ht angle|hta|ha|steering angle|" +
+		"lenkwinkel|lenkkopfwinkel|steuerrohrwinkel|steuerkopfwinkel|steuerwinkel"},
 	{[]*Quantity{SeatAngle}, "seat angle|sa|effective seat tube angle|effective seattube angle|effective sta|esta|" +
-		"effective sa|effective st angle"},
+		"effective sa|effective st angle|" +
+		"sitzwinkel|effective sitzwinkel|effective sitzrohrwinkel|effective st winkel"},
 	{[]*Quantity{SeatTubeAngle}, "seat tube angle|seattube angle|sta|st angle|actual seat tube angle|actual seat " +
-		"angle|actual seattube angle|actual sta|real seat tube angle|real sta"},
+		"angle|actual seattube angle|actual sta|" +
+		"sitzrohrwinkel|actual sitzrohrwinkel|actual sitzwinkel"},
 	{[]*Quantity{SeatTubeLength}, "seat tube length|seattube|seattube length|st length|st|stl|" +
-		"seat tube centre to top|seat tube length centre to top"},
-	{[]*Quantity{StandOver}, "standover|standover height|stand over height|standover clearance"},
-	{[]*Quantity{HeadTubeLength}, "head tube length|headtube|headtube length|ht length|ht|htl"},
-	{[]*Quantity{ForkLength}, "fork length|axle to crown|a2c|atc|axle to crown length|fork length axle to crown"},
-	{[]*Quantity{ForkOffset}, "fork rake|rake|fork offset rake"},
-	{[]*Quantity{ForkTravel}, "front travel|suspension travel front|wheel travel front|front suspension travel"},
-	{[]*Quantity{RearTravel}, "rear wheel travel|suspension travel rear|rear suspension travel|frame travel"},
+		"seat tube centre to top|seat tube length centre to top|" +
+		"sitzrohr|sitzrohrlänge|sitzrohrhöhe"},
+	{[]*Quantity{StandOver}, "standover|standover height|stand over height|standover clearance|" +
+		"überstandshöhe|überstandhöhe|schritthöhe"},
+	{[]*Quantity{HeadTubeLength}, "head tube length|headtube|headtube length|ht length|ht|htl|" +
+		"steuerrohr|steuerrohrlänge|steuerkopf|steuerkopflänge"},
+	{[]*Quantity{ForkLength}, "fork length|axle to crown|a2c|atc|axle to crown length|fork length axle to crown|" +
+		"gabellänge|gabel einbaulänge|gabeleinbaulänge|gabel einbauhöhe|einbauhöhe|einbaulänge"},
+	{[]*Quantity{ForkOffset}, "fork rake|rake|fork offset rake|" +
+		"gabel offset|gabeloffset|gabelvorbiegung|gabelvorlauf"},
+	{[]*Quantity{ForkTravel}, "front travel|suspension travel front|wheel travel front|front suspension travel|" +
+		"federweg vorn|federweg vorne|federweg gabel|travel front"},
+	{[]*Quantity{RearTravel}, "rear wheel travel|suspension travel rear|rear suspension travel|frame travel|" +
+		"federweg hinten|federweg rahmen|federweg heck"},
 	{[]*Quantity{Chainstay}, "chainstay length|chainstays|chain stay|chain stay length|chain stays|cs|cs length|csl|" +
-		"rear centre|rear centre length"},
-	{[]*Quantity{BBDrop}, "bb drop|bottom bracket drop|bbd"},
-	{[]*Quantity{BBHeight}, "bb height|bottom bracket height|bbh"},
-	{[]*Quantity{Wheelbase}, "wb|wheel base|wheelbase length"},
-	{[]*Quantity{FrontRim, RearRim}, "wheel size|wheels|wheel|wheel diameter"},
-	{[]*Quantity{FrontRim}, "front wheel size|front wheel"},
-	{[]*Quantity{RearRim}, "rear wheel size|rear wheel"},
-	{[]*Quantity{FrontTyre}, "front tyre width"},
-	{[]*Quantity{RearTyre}, "rear tyre width"},
-	{[]*Quantity{CrankLength}, "crank length|cranks|crankset length|crank arm length|crank arm"},
-	{[]*Quantity{TravelPost}, "dropper travel|dropper post travel|seat post travel|seatpost travel"},
+		"rear centre|rear centre length|" +
+		"kettenstrebe|kettenstreben|kettenstrebenlänge|hinterbaulänge"},
+	{[]*Quantity{BBDrop}, "bb drop|bottom bracket drop|bbd|" +
+		"tretlagerabsenkung|innenlagerabsenkung|bb absenkung"},
+	{[]*Quantity{BBHeight}, "bb height|bottom bracket height|bbh|" +
+		"tretlagerhöhe|innenlagerhöhe"},
+	{[]*Quantity{Wheelbase}, "wb|wheel base|wheelbase length|" +
+		"radstand"},
+	{[]*Quantity{FrontRim, RearRim}, "wheel size|wheels|wheel|wheel diameter|" +
+		"laufradgrösse|laufrad|laufräder|radgrösse"},
+	{[]*Quantity{FrontRim}, "front wheel size|front wheel|" +
+		"vorderrad|laufradgrösse vorn"},
+	{[]*Quantity{RearRim}, "rear wheel size|rear wheel|" +
+		"hinterrad|laufradgrösse hinten"},
+	{[]*Quantity{FrontTyre}, "front tyre width|" +
+		"reifenbreite vorn"},
+	{[]*Quantity{RearTyre}, "rear tyre width|" +
+		"reifenbreite hinten"},
+	{[]*Quantity{CrankLength}, "crank length|cranks|crankset length|crank arm length|crank arm|" +
+		"kurbellänge|kurbel|kurbeln|kurbelarmlänge"},
+	{[]*Quantity{TravelPost}, "dropper travel|dropper post travel|seat post travel|seatpost travel|" +
+		"verstellweg|variostütze|verstellweg variostütze"},
 	{[]*Quantity{FreeDepth}, "max seatpost insertion|max seat post insertion|maximum seatpost insertion|" +
-		"maximum seat post insertion|max post insertion|seatpost insertion max"},
-	{[]*Quantity{StemLength}, "stem length|stem"},
+		"maximum seat post insertion|max post insertion|seatpost insertion max|" +
+		"maximale einstecktiefe|max einstecktiefe"},
+	{[]*Quantity{StemLength}, "stem length|stem|" +
+		"vorbaulänge|vorbau"},
 	{[]*Quantity{EffectiveTopTube}, "ett|effective top tube length|effective toptube|effective tt|top tube " +
-		"effective|tt effective|horizontal top tube|horizontal top tube length|ett length"},
+		"effective|tt effective|horizontal top tube|horizontal top tube length|ett length|" +
+		"top tube|top tube length|toptube|tt|oberrohr|oberrohrlänge|effective oberrohrlänge|effective oberrohr|horizontale oberrohrlänge|oberrohrlänge horizontal|oberrohr horizontal"},
 	{[]*Quantity{FrontCentre}, "front centre|fc|front centre length"},
 }
 
 // oneWord spells alike the words of a name that are written in several ways.
-var oneWord = map[string]string{"center": "centre", "eff": "effective", "virtual": "effective", "tire": "tyre"}
+var oneWord = map[string]string{"center": "centre", "eff": "effective", "virtual": "effective", "tire": "tyre",
+	"effektiv": "effective", "effektive": "effective", "effektiver": "effective", "effektives": "effective",
+	"virtuell": "effective", "virtueller": "effective", "real": "actual", "realer": "actual",
+	"tatsächlich": "actual", "tatsächlicher": "actual"}
 
 // bag brings a name into one spelling: its words in small letters and alphabetical
 // order, without marks and the single letters that point into a drawing ("A", "c-t").
 // Units are left out; the one at the end is returned, nil for none.
 func bag(name string) (string, *Unit) {
-	list := strings.FieldsFunc(strings.ReplaceAll(tidy(name), "'", ""), func(c rune) bool {
+	list := strings.FieldsFunc(strings.NewReplacer("'", "", "ß", "ss").Replace(tidy(name)), func(c rune) bool {
 		return strings.ContainsRune(" -_/.,:;()[]*†‡¹²³&+=", c)
 	})
 	var unit *Unit
@@ -67,7 +100,7 @@ func bag(name string) (string, *Unit) {
 			if i == len(list)-1 { // not the "in" of "depth in the tube"
 				unit = u
 			}
-		} else if len(w) > 1 {
+		} else if utf8.RuneCountInString(w) > 1 {
 			if same := oneWord[w]; same != "" {
 				w = same
 			}
@@ -84,8 +117,9 @@ type headings struct {
 	known map[string][]*Quantity
 }
 
-// newHeadings knows q's columns, and q itself as the rows' names.
-func newHeadings(q *Quantity) *headings {
+// newHeadings knows q's columns, by their labels as r reads them too, and q itself as the
+// rows' names.
+func newHeadings(q *Quantity, r *words.Reader) *headings {
 	h := &headings{q, map[string][]*Quantity{}}
 	add := func(name string, as []*Quantity) {
 		if b, _ := bag(name); h.known[b] == nil {
@@ -103,8 +137,9 @@ func newHeadings(q *Quantity) *headings {
 	for _, c := range q.Columns {
 		add(c.Key, []*Quantity{c.Quantity})
 		add(string(c.Label), []*Quantity{c.Quantity})
+		add(words.Of(c.Label).Say(r), []*Quantity{c.Quantity})
 	}
-	for _, name := range []string{"name", "size", "sizes", "frame size", "frame sizes"} {
+	for _, name := range []string{"name", "size", "sizes", "frame size", "frame sizes", "grösse", "grössen", "rahmengrösse"} {
 		add(name, []*Quantity{q})
 	}
 	return h

@@ -3,6 +3,7 @@ package measure
 import (
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // layout is a pasted text parted into cells, and how its heads seem to lie.
@@ -47,12 +48,18 @@ func (h *headings) layout(lines []string) layout {
 			semicolons++
 		}
 	}
+	if t, ok := h.stacked(text); ok {
+		return t
+	}
 	part := func(loose bool, cells func(n int, line string) []string) layout {
 		t := layout{loose: loose, lines: make([]place, len(text))}
 		for n, p := range text {
 			t.lines[n] = place{cells(n, p.cells[0]), p.line}
 		}
 		h.weigh(&t)
+		if u := h.unlettered(t); u.across > max(t.down, t.across) {
+			return u
+		}
 		return t
 	}
 	by := func(sep string) layout {
@@ -76,6 +83,63 @@ func (h *headings) layout(lines []string) layout {
 		}
 	}
 	return best
+}
+
+// stacked takes a chart whose cells stand one below the other, as phones and documents
+// copy some: each head begins a line of the table. It tells whether the text is such.
+func (h *headings) stacked(text []place) (layout, bool) {
+	t := layout{loose: true}
+	heads := 0
+	for _, p := range text {
+		cell := strings.TrimSpace(p.cells[0])
+		as, _ := h.find(cell)
+		if as != nil {
+			heads++
+		}
+		if as != nil || t.lines == nil {
+			t.lines = append(t.lines, place{[]string{cell}, p.line})
+			continue
+		}
+		last := &t.lines[len(t.lines)-1]
+		switch {
+		case len(last.cells) == 1 && heads > 0 && UnitNamed(tidy(cell)) != nil:
+			last.cells[0] += " " + cell
+		case len(last.cells) < mostCells:
+			last.cells = append(last.cells, cell)
+		}
+	}
+	for _, p := range t.lines[min(1, len(t.lines)):] {
+		if len(p.cells) < 2 || !isValue(p.cells[1]) {
+			return t, false
+		}
+	}
+	h.weigh(&t)
+	return t, t.across >= leastStacked
+}
+
+// leastStacked is how many heads must begin a line before a text is taken for a chart
+// whose cells stand below one another.
+const leastStacked = 3
+
+// unlettered leaves out a first column that only points into the maker's drawing: "A",
+// "B", or numbers. A heading may be without it.
+func (h *headings) unlettered(t layout) layout {
+	u := layout{loose: t.loose, lines: slices.Clone(t.lines)}
+	widest := 0
+	for _, p := range t.lines {
+		widest = max(widest, len(p.cells))
+	}
+	for n, p := range u.lines {
+		if len(p.cells) < 2 {
+			continue
+		}
+		if mark := strings.Trim(p.cells[0], "().:"); utf8.RuneCountInString(mark) <= 2 &&
+			(len(p.cells) == widest || h.knows(p.cells[1])) {
+			u.lines[n].cells = p.cells[1:]
+		}
+	}
+	h.weigh(&u)
+	return u
 }
 
 // weigh counts the heads that stand in one line and in the first column.
@@ -190,7 +254,7 @@ func isValue(w string) bool {
 // isMissing tells whether a cell says that there is no number.
 func isMissing(cell string) bool {
 	switch tidy(cell) {
-	case "", "-", "--", "—", "n/a", "na", "n.a", "n.a.", "tbd", "tba", "?", "/", "x":
+	case "", "-", "--", "—", "n/a", "na", "n.a", "n.a.", "k.a", "k.a.", "tbd", "tba", "?", "/", "x":
 		return true
 	}
 	return false
