@@ -204,12 +204,21 @@ func TestALinkOfSomebodyElsesMovesNothing(t *testing.T) {
 	own := open(t, chapter+"#name=Rowan&inseam=830", onNew(shifts)).ready()
 	own.keeps()
 	own.until(`localStorage.plumbline?.includes("Rowan")`)
-	for _, page := range []string{"/index.html", chapter, setupPage} {
-		own.do(chromedp.EmulateViewport(390, 820), chromedp.Navigate("about:blank"))
-		own.do(chromedp.Navigate(server.URL + page + "#" + fullRecord()))
-		own.until(`document.querySelector(".news")?.checkVisibility()`)
-		own.still(page, "somebody else’s link")
+	for _, link := range []struct {
+		name, record string
+		w, h         int64
+	}{
+		{"somebody else’s link", fullRecord(), 390, 820},
+		{"somebody else’s link of two numbers", "inseam=790&bar-width=780", 820, 1180},
+	} {
+		for _, page := range []string{"/index.html", chapter, setupPage, "/start/measure-your-bike.html"} {
+			own.do(chromedp.EmulateViewport(link.w, link.h), chromedp.Navigate("about:blank"))
+			own.do(chromedp.Navigate(server.URL + page + "#" + link.record))
+			own.until(`document.querySelector(".news")?.checkVisibility()`)
+			own.still(page, link.name)
+		}
 	}
+	own.do(chromedp.EmulateViewport(390, 820))
 	own.do(chromedp.Navigate(server.URL + chapter + "#name=Kim&inseam=790"))
 	own.ready()
 	own.typed("inseam", "795")

@@ -64,6 +64,8 @@ func (b *tab) still(page, with string) {
 		b.until(`document.documentElement.classList.contains("scripted")`)
 	case chapter:
 		b.ready()
+	case "/start/measure-your-bike.html":
+		b.until(`document.querySelector(".needed input")`)
 	default:
 		b.drawn()
 	}

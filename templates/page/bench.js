@@ -141,6 +141,7 @@ export class Bench {
 
   /** @param {Reply} reply */
   take({ error, parts = [], form = "", example = false, problems = [], waiting = "", spoken, record: pairs }) {
+    this.root.classList.add("answered");
     if (error) {
       this.show([{ message: error }], "", true);
       return;
