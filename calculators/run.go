@@ -53,6 +53,18 @@ func (c *Calculator) Run(typed []Pair, in *words.Reader) (*Result, []Problem) {
 	return r, nil
 }
 
+// Doubts returns what Run notes beside single inputs of c, also where others are missing and there
+// is no result.
+func (c *Calculator) Doubts(typed []Pair, in *words.Reader) (list []Note) {
+	_, notes, _ := c.read(typed, in)
+	for _, n := range append(notes, c.against(typed, in)...) {
+		if n.Input != "" {
+			list = append(list, n)
+		}
+	}
+	return list
+}
+
 // solver returns the function that package uncertainty calls: it solves c with each input of v
 // moved by an error d. It keeps one copy of v, which every call overwrites.
 func (c *Calculator) solver(v Values, out Numbers) uncertainty.Solve {

@@ -24,6 +24,7 @@ func TestEntryIsReadAsPeopleWriteIt(t *testing.T) {
 		{measure.Inseam, measure.Inch, "32-3/4", 831.85},
 		{measure.Inseam, nil, `32-3/4"`, 831.85},
 		{measure.Inseam, nil, `32–3/4 in.`, 831.85},
+		{measure.Inseam, nil, "32 3/4 Zoll", 831.85},
 		{measure.Inseam, nil, "32-¾”", 831.85},
 		{measure.Inseam, nil, "2'8 1/2", 825.5},
 		{measure.Inseam, nil, `2' 8 1/2"`, 825.5},

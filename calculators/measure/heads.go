@@ -76,7 +76,8 @@ var chartNames = []called{
 		"vorbaulänge|vorbau"},
 	{[]*Quantity{EffectiveTopTube}, "ett|effective top tube length|effective toptube|effective tt|top tube " +
 		"effective|tt effective|horizontal top tube|horizontal top tube length|ett length|" +
-		"top tube|top tube length|toptube|tt|oberrohr|oberrohrlänge|effective oberrohrlänge|effective oberrohr|horizontale oberrohrlänge|oberrohrlänge horizontal|oberrohr horizontal"},
+		"top tube|top tube length|toptube|tt|oberrohr|oberrohrlänge|effective oberrohrlänge|effective oberrohr|" +
+		"horizontale oberrohrlänge|oberrohrlänge horizontal|oberrohr horizontal"},
 	{[]*Quantity{FrontCentre}, "front centre|fc|front centre length"},
 }
 
@@ -139,7 +140,8 @@ func newHeadings(q *Quantity, r *words.Reader) *headings {
 		add(string(c.Label), []*Quantity{c.Quantity})
 		add(words.Of(c.Label).Say(r), []*Quantity{c.Quantity})
 	}
-	for _, name := range []string{"name", "size", "sizes", "frame size", "frame sizes", "grösse", "grössen", "rahmengrösse"} {
+	for _, name := range []string{"name", "size", "sizes", "frame size", "frame sizes", "grösse", "grössen",
+		"rahmengrösse"} {
 		add(name, []*Quantity{q})
 	}
 	return h

@@ -149,13 +149,27 @@ func (q *Quantity) refuse(typed string, g Given, x float64, u *Unit) words.Text 
 	least, most := q.Amount(q.Least), q.Amount(q.Most)
 	if u != nil {
 		return words.Of("{0} is not possible for {1}; {2} to {3} is. Did you mean {4}?", read, q.Named(), least,
-			most, In{Exact(x), u})
+			most, meant(x, u))
 	}
 	return words.Of("{0} is not possible for {1}; {2} to {3} is.", read, q.Named(), least, most)
 }
 
 // Typed writes x of u as one would type it, so that Parse reads it back.
-func Typed(x float64, u *Unit) string { return strings.TrimSpace(Exact(x) + " " + u.Symbol) }
+func Typed(x float64, u *Unit) string {
+	number := Exact(x)
+	if u == Inch && x*16 == math.Round(x*16) {
+		number = Sixteenths(x)
+	}
+	return strings.TrimSpace(number + " " + u.Symbol)
+}
+
+// meant says x of u as Typed writes it.
+func meant(x float64, u *Unit) In {
+	if u == Inch && x*16 == math.Round(x*16) {
+		return In{sixteenths(x * 16), u}
+	}
+	return In{Exact(x), u}
+}
 
 // readDigits keeps as many decimals as were worth typing.
 func readDigits(g Given) int {

@@ -24,7 +24,7 @@ func TestARefusalSaysWhatWasReadWhatIsAllowedAndTheLikelySlip(t *testing.T) {
 	}{
 		{measure.HeadAngle, "0,065", "0.065° is not possible for “Head angle”; 45.0° to 85.0° is. Did you mean 65°?"},
 		{measure.Inseam, "83", "83" + nbsp + "mm" + inside + " Did you mean 83" + nbsp + "cm?"},
-		{measure.Inseam, "32.5", "32.5" + nbsp + "mm" + inside + " Did you mean 32.5" + nbsp + "in?"},
+		{measure.Inseam, "32.5", "32.5" + nbsp + "mm" + inside + " Did you mean 32" + nbsp + "1/2" + nbsp + "in?"},
 		{measure.Inseam, "8300", "8300" + nbsp + "mm" + inside + " Did you mean 830" + nbsp + "mm?"},
 		{measure.Inseam, "830 cm", "830" + nbsp + "cm" + inside + " Did you mean 830" + nbsp + "mm?"},
 		{measure.Inseam, "83 ft", "83" + nbsp + "ft" + inside + " Did you mean 83" + nbsp + "cm?"},
@@ -32,7 +32,7 @@ func TestARefusalSaysWhatWasReadWhatIsAllowedAndTheLikelySlip(t *testing.T) {
 		{measure.Inseam, "-5", "−5" + nbsp + "mm" + inside},
 		{measure.Inseam, "0", "0" + nbsp + "mm" + inside},
 		{measure.Inseam, "9 ft 2", "110" + nbsp + "in" + inside},
-		{measure.Inseam, "32 3/4 ± 3 mm", "32.75" + nbsp + "mm" + inside + " Did you mean 32.75" + nbsp + "in?"},
+		{measure.Inseam, "32 3/4 ± 3 mm", "32.75" + nbsp + "mm" + inside + " Did you mean 32" + nbsp + "3/4" + nbsp + "in?"},
 		{measure.Inseam, "1e300", "“1e300”" + inside},
 		{measure.Inseam, "1e308 ft", "“1e308 ft”" + inside},
 		{measure.Stature, "1,756", "1.756" + nbsp + "mm is not possible for “Height”; 650" + nbsp +

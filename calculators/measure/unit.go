@@ -37,11 +37,11 @@ var (
 		"centimeter", "centimeters"}}
 	Metre = &Unit{Symbol: "m", Kind: Lengths, Base: 1000, Digits: 3, Typed: []string{"metre", "metres", "meter",
 		"meters"}}
-	Inch = &Unit{Symbol: "in", Kind: Lengths, Base: 25.4, Digits: 2, Typed: []string{"inch", "inches", `"`,
+	Inch = &Unit{Symbol: "in", Kind: Lengths, Base: 25.4, Digits: 2, Typed: []string{"inch", "inches", "zoll", `"`,
 		"″", "”", "''"}}
 	Foot = &Unit{Symbol: "ft", Kind: Lengths, Base: 304.8, Digits: 2, Typed: []string{"foot", "feet", "'", "′",
 		"’"}}
-	Deg = &Unit{Symbol: "deg", Kind: Angles, Base: 1, Digits: 1, Typed: []string{"°", "º", "degree", "degrees"}}
+	Deg = &Unit{Symbol: "deg", Kind: Angles, Base: 1, Digits: 1, Typed: []string{"°", "º", "degree", "degrees", "grad"}}
 	Kg  = &Unit{Symbol: "kg", Kind: Masses, Base: 1, Digits: 1, Typed: []string{"kilo", "kilos", "kilogram",
 		"kilograms"}}
 	Pound = &Unit{Symbol: "lb", Kind: Masses, Base: 0.45359237, Digits: 0, Typed: []string{"lbs", "pound",

@@ -98,7 +98,8 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	}
 	bare, units := Reader(a.Bare, a.Language), Reader(a.Units, a.Language)
 	entries, whole := entriesOf(c, a, bare, units)
-	result, problems := c.Run(append(a.others(c), pairsOf(c, entries)...), bare)
+	pairs := append(a.others(c), pairsOf(c, entries)...)
+	result, problems := c.Run(pairs, bare)
 	var reply Reply
 	own := false
 	for i, in := range c.Inputs {
@@ -136,6 +137,9 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	w.Divider, w.Width = Divider, a.Width
 	if !own || problems != nil {
 		reply.Example = true
+		if own {
+			w.waiting, reply.Doubts = reply.Waiting, c.Doubts(pairs, bare)
+		}
 		if result, _ = c.Run(Example(c), nil); result == nil {
 			w.figure(nil, theExample)
 			w.Cut().Raw(noStrip).Cut()

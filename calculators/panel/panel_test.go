@@ -172,6 +172,17 @@ func TestWhatIsMissingIsAskedForQuietly(t *testing.T) {
 	}
 }
 
+// What is unlikely is told beside its field also while something else is missing, and the strip says
+// what is: 165 was meant in pounds.
+func TestADoubtIsToldWhileSomethingIsMissing(t *testing.T) {
+	r := ask(t, panel.Ask{Query: "mass=165"})
+	require.True(t, r.Example)
+	require.Len(t, r.Doubts, 1)
+	assert.Equal(t, "mass", r.Doubts[0].Input)
+	assert.Equal(t, "165 lb", r.Doubts[0].Suggest)
+	assert.Equal(t, "Still needed: Length <of it> and Kind.", parse(t, r.HTML()).one(t, class("next")).text())
+}
+
 func TestWhatCannotBeReadStaysAsTyped(t *testing.T) {
 	r := ask(t, panel.Ask{Record: "length=830&mass=70", Query: "length=a%3Cb%3E&tilt=4", Bare: "mm", Units: "in",
 		Whole: true})

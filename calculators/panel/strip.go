@@ -86,6 +86,10 @@ func around(x *calculators.Answer) (low, high measure.Amount) {
 // next says the one thing to do now: to type one's own, or to measure what the
 // answer rests on most.
 func (w *writer) next(result *calculators.Result, of whose) {
+	if of == theExample && w.waiting != "" {
+		w.Text(w.waiting)
+		return
+	}
 	if of == theExample {
 		w.Say("Type your own numbers to have yours.")
 		return

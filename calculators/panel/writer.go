@@ -12,6 +12,8 @@ type writer struct {
 	c     *calculators.Calculator
 	place string
 	play  bool // the form is for trying out the example
+
+	waiting string // what is still needed before the reader's own numbers answer
 }
 
 func newWriter(c *calculators.Calculator, place string, r *words.Reader) *writer {
