@@ -32,7 +32,8 @@ func TestARefusalSaysWhatWasReadWhatIsAllowedAndTheLikelySlip(t *testing.T) {
 		{measure.Inseam, "-5", "−5" + nbsp + "mm" + inside},
 		{measure.Inseam, "0", "0" + nbsp + "mm" + inside},
 		{measure.Inseam, "9 ft 2", "110" + nbsp + "in" + inside},
-		{measure.Inseam, "32 3/4 ± 3 mm", "32.75" + nbsp + "mm" + inside + " Did you mean 32" + nbsp + "3/4" + nbsp + "in?"},
+		{measure.Inseam, "32 3/4 ± 3 mm", "32.75" + nbsp + "mm" + inside +
+			" Did you mean 32" + nbsp + "3/4" + nbsp + "in?"},
 		{measure.Inseam, "1e300", "“1e300”" + inside},
 		{measure.Inseam, "1e308 ft", "“1e308 ft”" + inside},
 		{measure.Stature, "1,756", "1.756" + nbsp + "mm is not possible for “Height”; 650" + nbsp +
