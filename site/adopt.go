@@ -37,7 +37,7 @@ func Adopt(dir string, a Adoption) ([]string, error) {
 		if _, err := os.Lstat(name); err == nil {
 			return nil, told.Wrong("{0} is there already; nothing was written. Name another folder", name)
 		} else if !errors.Is(err, fs.ErrNotExist) {
-			return nil, told.Wrong("{0} cannot be looked at: {1}", name, err)
+			return nil, told.Wrong("{0} cannot be looked at: {1}", name, told.Plain(err))
 		}
 	}
 	var wrote []string

@@ -132,7 +132,7 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 	walk := func(p string, d fs.DirEntry, err error) error {
 		file := path.Join(name, p)
 		if err != nil {
-			bad = append(bad, Mistake{File: file, What: told.Of("cannot be read: {0}", plain(err)),
+			bad = append(bad, Mistake{File: file, What: told.Of("cannot be read: {0}", told.Plain(err)),
 				Remedy: told.Of("check that it exists and that you may read it")})
 			return nil
 		}
@@ -172,7 +172,7 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 		if err != nil {
 			m := Mistake{
 				File:   file,
-				What:   told.Of("cannot be read: {0}", plain(err)),
+				What:   told.Of("cannot be read: {0}", told.Plain(err)),
 				Remedy: told.Of("check that you may read it"),
 			}
 			if large := tooLarge(""); errors.As(err, &large) {
@@ -304,21 +304,12 @@ func normal(text []byte) []byte {
 	return []byte(strings.ReplaceAll(strings.ReplaceAll(s, "\r\n", "\n"), "\r", "\n"))
 }
 
-// plain is an error without the path, which the message names already.
-func plain(err error) string {
-	var p *fs.PathError
-	if errors.As(err, &p) {
-		return p.Err.Error()
-	}
-	return err.Error()
-}
-
 // openFolder opens a shop's folder so that nothing outside it can be reached,
 // whatever links stand in it.
 func openFolder(dir string) (*os.Root, error) {
 	root, err := os.OpenRoot(dir)
 	if err != nil {
-		return nil, told.Wrong("the guide's folder {0} cannot be opened: {1}", dir, plain(err))
+		return nil, told.Wrong("the guide's folder {0} cannot be opened: {1}", dir, told.Plain(err))
 	}
 	return root, nil
 }

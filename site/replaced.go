@@ -297,7 +297,7 @@ func Caught(dir, name string) error {
 	file := filepath.Join(dir, filepath.FromSlash(p))
 	own, err := os.ReadFile(file)
 	if err != nil {
-		return told.Wrong("{0} cannot be read: {1}", file, plain(err))
+		return told.Wrong("{0} cannot be read: {1}", file, told.Plain(err))
 	}
 	own = normal(own)
 	if _, _, ok := splitHeader(own); !ok {

@@ -23,7 +23,7 @@ func (s streams) folderThere(dir string) error {
 		return refusal{statusUsage, told.Of("there is no folder {0} here. Name the folder of your guide; {1} begins a "+
 			"new one.", typed(dir), "plumbline adopt "+typed(dir))}
 	case err != nil:
-		return refusal{statusUsage, told.Of("the folder {0} cannot be looked at: {1}", typed(dir), err)}
+		return refusal{statusUsage, told.Of("the folder {0} cannot be looked at: {1}", typed(dir), told.Plain(err))}
 	case !info.IsDir():
 		return refusal{statusUsage, told.Of("{0} is a file; name the folder of your guide.", typed(dir))}
 	}

@@ -128,7 +128,45 @@ func ownHelp(r *words.Reader) kong.HelpPrinter {
 	}
 }
 
+// usageWords stand for something in lines of usage: what the parser itself writes there, and
+// the names of arguments and of what a flag is followed by.
+var usageWords = map[string]words.English{
+	"command": "in a line of usage\x04command", "flags": "in a line of usage\x04flags",
+	"guide": "in a line of usage\x04guide", "dir": "in a line of usage\x04dir",
+	"chapters": "in a line of usage\x04chapters", "name": "in a line of usage\x04name",
+	"values": "in a line of usage\x04values", "server": "in a line of usage\x04server",
+	"link|file": "in a line of usage\x04link|file",
+	"DIR":       "in a line of usage\x04DIR", "FILE": "in a line of usage\x04FILE",
+	"NAME": "in a line of usage\x04NAME", "ADDRESS": "in a line of usage\x04ADDRESS",
+	"CHAPTER": "in a line of usage\x04CHAPTER", "TAG": "in a line of usage\x04TAG",
+}
+
+// usageWord says a word of a line of usage; what is none stays as it is.
+func usageWord(word string, r *words.Reader) string {
+	if english, ok := usageWords[word]; ok {
+		return english.Say(r)
+	}
+	return word
+}
+
+// nameUsage names arguments, and what a flag is followed by, in the reader's language.
+func nameUsage(node *kong.Node, r *words.Reader) {
+	for _, p := range node.Positional {
+		p.Name = usageWord(p.Name, r)
+	}
+	for _, f := range node.Flags {
+		f.PlaceHolder = usageWord(f.PlaceHolder, r)
+	}
+	for _, child := range node.Children {
+		nameUsage(child, r)
+	}
+}
+
 func ownLine(line string, r *words.Reader) string {
+	if rest, ok := strings.CutSuffix(line, " [flags]"); ok {
+		line = strings.Replace(rest, "<command>", "<"+usageWord("command", r)+">", 1) +
+			" [" + usageWord("flags", r) + "]"
+	}
 	for _, own := range ownWords {
 		if found := own.line.FindStringSubmatch(line); found != nil {
 			return told.Of(own.says, strings.Join(found[1:], "")).Say(r)
@@ -155,14 +193,17 @@ var usageErrors = []struct {
 	{regexp.MustCompile(`^(\S+): missing value, expecting "<arg>.*$`), "{0} needs a value behind it."},
 	{regexp.MustCompile(`^(\S+?): expected \S+ value but got .*$`), "{0} needs a value behind it."},
 	{regexp.MustCompile(`^(\S+) must be one of (.*) but got "(.*)"$`), "{0} is “{2}”, and should be one of {1}."},
+	{regexp.MustCompile(`^(\S+): bool value must be .* but got "(.*)"$`),
+		"{0} takes true, false or nothing behind it, and “{1}” is none of them."},
 	{regexp.MustCompile(`^(--\S+) and (--\S+) can't be used together$`), "{0} and {1} do not go together."},
 }
 
 // usageError tells what is wrong with a command line.
 func usageError(err error, w io.Writer, r *words.Reader) {
-	said := err.Error()
+	message := err.Error()
+	said := told.Quoted(message).Say(r)
 	for _, u := range usageErrors {
-		if found := u.says.FindStringSubmatch(said); found != nil {
+		if found := u.says.FindStringSubmatch(message); found != nil {
 			var holes []any
 			for _, f := range found[1:] {
 				holes = append(holes, f)

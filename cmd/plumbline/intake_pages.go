@@ -53,7 +53,7 @@ type pages struct {
 func newPages(dir string, r *words.Reader) (*pages, error) {
 	entries, err := os.ReadDir(dir)
 	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return nil, told.Wrong("{0} cannot be used: {1}", dir, err)
+		return nil, told.Wrong("{0} cannot be used: {1}", dir, told.Plain(err))
 	}
 	mark := filepath.Join(dir, pagesMark)
 	if _, err := os.Stat(mark); err != nil && len(entries) > 0 {

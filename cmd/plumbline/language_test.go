@@ -67,7 +67,8 @@ func TestNoHelpGoesAroundTheCatalogue(t *testing.T) {
 		assert.Empty(t, outside(n.Help), n.Name)
 		assert.NotEmpty(t, n.Help, n.Name)
 	}
-	english := regexp.MustCompile(`Usage:|Flags:|Arguments:|Commands:|Run "|context-sensitive|\bPrint|\bShow|\bWrite`)
+	english := regexp.MustCompile(`Usage:|\bflags\b|<command>|<dir>|<chapters>|=DIR|=FILE|=ADDRESS|=CHAPTER|` +
+		`Flags:|Arguments:|Commands:|Run "|context-sensitive|\bPrint|\bShow|\bWrite`)
 	for _, args := range lists {
 		var out, errs bytes.Buffer
 		assert.Equal(t, statusDone, run(append(args, "--language", "de"), streams{out: &out, err: &errs}))
@@ -86,13 +87,14 @@ func TestTheParserIsUnderstood(t *testing.T) {
 		"licences more":         "„more“ ist mehr, als dieser Befehl nimmt.",
 		"calc --unit mm":        "die Option --unit gibt es nicht; meintest du --units?",
 		"publish --frobnicate":  "die Option --frobnicate gibt es nicht.",
-		"publish":               "--out=DIR fehlt.",
+		"publish":               "--out=ORDNER fehlt.",
 		"publish -o":            "--out braucht einen Wert dahinter.",
 		"calc --units yd":       "--units ist „yd“ und sollte eines von diesen sein",
 		"intake --json --csv x": "--json und --csv gehen nicht zusammen.",
-		"intake":                "<link|file> ... fehlt.",
+		"intake":                "<link|datei> ... fehlt.",
+		"calc --json=3":         "--json nimmt true, false oder nichts dahinter, und „3“ ist nichts davon.",
 		"--units mm":            "die Option --units gibt es nicht.",
-		"adopt":                 "<dir> fehlt.",
+		"adopt":                 "<ordner> fehlt.",
 	} {
 		var out, errs bytes.Buffer
 		args := append([]string{"--language=de"}, strings.Fields(line)...)
@@ -178,4 +180,22 @@ func TestAFolderIsReadInItsLanguage(t *testing.T) {
 	errs.Reset()
 	assert.Equal(t, statusNo, run([]string{"publish", dir, "-o", t.TempDir(), "--language", "en"}, s))
 	assert.Contains(t, errs.String(), "the key “unit” is not known here, did you mean “units”?")
+}
+
+// TestTheSystemIsHeardInTheReadersLanguage: what the system says of files is told in our own
+// words, and what nobody foresaw is quoted.
+func TestTheSystemIsHeardInTheReadersLanguage(t *testing.T) {
+	dir := t.TempDir()
+	file := filepath.Join(dir, "file")
+	require.NoError(t, os.WriteFile(file, []byte("x"), 0o600))
+	for want, args := range map[string][]string{
+		"none: Datei oder Ordner nicht gefunden":                             {"book", "--record", filepath.Join(dir, "none"), "-o", dir},
+		"x: ein Teil des Pfads ist eine Datei und kein Ordner":               {"adopt", filepath.Join(file, "x")},
+		"die Datei lässt sich nicht lesen: Datei oder Ordner nicht gefunden": {"intake", filepath.Join(dir, "none")},
+	} {
+		var out, errs bytes.Buffer
+		run(append(args, "--language", "de"), streams{out: &out, err: &errs})
+		said := strings.Join(strings.Fields(out.String()+errs.String()), " ")
+		assert.Contains(t, said, want, "%v", args)
+	}
 }

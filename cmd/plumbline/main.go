@@ -82,6 +82,7 @@ func run(args []string, s streams) int {
 		kong.Help(ownHelp(s.reader())),
 		kong.PostBuild(func(k *kong.Kong) error {
 			k.Model.HelpFlag.Help = s.say("Explain the command.")
+			nameUsage(k.Model.Node, s.reader())
 			return nil
 		}),
 		kong.Writers(s.out, s.err),

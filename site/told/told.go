@@ -56,7 +56,7 @@ func (e *Error) Error() string { return e.Say(nil) }
 // Unwrap is what caused it, if an error did.
 func (e *Error) Unwrap() error { return e.cause }
 
-// Say says an error the way r reads. What the system says of itself stays as it says it.
+// Say says an error the way r reads.
 func Say(err error, r *words.Reader) string {
 	var e *Error
 	if joined, ok := err.(interface{ Unwrap() []error }); ok {
@@ -67,7 +67,7 @@ func Say(err error, r *words.Reader) string {
 		return strings.Join(lines, "\n")
 	}
 	if !errors.As(err, &e) {
-		return err.Error()
+		return Said(err).Say(r)
 	}
 	// What stands around it is the name of a file or the like.
 	return strings.Replace(err.Error(), e.Error(), e.Say(r), 1)

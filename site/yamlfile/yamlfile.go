@@ -83,22 +83,18 @@ const maxBroken = 25
 // invalid reports what the parser says and returns a line of the key that it means, 0 if
 // it names none.
 func (y *Reader) invalid(err error) int {
-	const remedy words.English = "mend the line or put the value in quotes"
 	var ye yaml.Error
 	if errors.As(err, &ye) && ye.GetToken() != nil && ye.GetToken().Position != nil {
 		at := ye.GetToken().Position
+		what, remedy := invalidText(ye.GetMessage())
+		y.Mistake(ye.GetToken(), what, remedy)
 		if strings.Contains(ye.GetMessage(), "must be specified") && at.Column == 1 {
-			y.Mistake(
-				ye.GetToken(),
-				told.Of("this is not valid YAML: a bracket above is still open"),
-				told.Of("close it with ] or }"),
-			)
 			return at.Line - 1
 		}
-		y.Mistake(ye.GetToken(), told.Of("this is not valid YAML: {0}", ye.GetMessage()), told.Of(remedy))
 		return at.Line
 	}
-	y.Mistake(nil, told.Of("this is not valid YAML: {0}", err.Error()), told.Of(remedy))
+	what, remedy := invalidText(err.Error())
+	y.Mistake(nil, what, remedy)
 	return 0
 }
 

@@ -32,7 +32,7 @@ func TestEveryMistakeIsToldWithItsPlace(t *testing.T) {
 	assert.Equal(t, []string{"name", "list"}, y.Lost)
 	require.Len(t, y.Bad, 5)
 	for i, want := range []string{
-		"a.yaml:11:7: this is not valid YAML: ", "a.yaml:15:1: this is not valid YAML: mapping key",
+		"a.yaml:11:7: this is not valid YAML: ", "a.yaml:15:1: this is not valid YAML: this key stands here twice",
 		"a.yaml:12:7: “list” must be a list, write [one], or one value a line after a dash",
 		"a.yaml:13:1: the key “empty” has no value, write one or take the key out",
 		"a.yaml:14:1: the key “nmae” is not known here, did you mean “name”?",

@@ -74,7 +74,7 @@ export function readNotes(name, text) {
     root = parse(text);
   } catch (error) {
     if (!(error instanceof YAMLException)) throw error;
-    wrong({ line: (error.mark?.line ?? 0) + 1 }, t("this is not valid YAML: {0}. Mend the line or put the text in quotes.", error.reason));
+    wrong({ line: (error.mark?.line ?? 0) + 1 }, t("this is not valid YAML: “{0}”. Mend the line or put the text in quotes.", error.reason));
     return notes;
   }
   for (const [key, value] of each(root, ["from", "guide", "clients"])) {
