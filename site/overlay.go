@@ -175,7 +175,7 @@ func gather(folder fs.FS, name string, local bool) (map[string]source, []Mistake
 				What:   told.Of("cannot be read: {0}", told.Plain(err)),
 				Remedy: told.Of("check that you may read it"),
 			}
-			if large := tooLarge(""); errors.As(err, &large) {
+			if large := (tooLarge{}); errors.As(err, &large) {
 				m.Remedy = told.Of("make it smaller, or take it out of the folder")
 			}
 			if d.Type()&fs.ModeSymlink != 0 {
@@ -263,9 +263,9 @@ func wanted(p string) bool {
 var inLanguage = regexp.MustCompile(`^[a-z]{2,3}(-[A-Za-z0-9]+)*/`)
 
 // tooLarge is the error for a file that is not read for its size.
-type tooLarge string
+type tooLarge struct{ error }
 
-func (t tooLarge) Error() string { return string(t) }
+func (t tooLarge) Unwrap() error { return t.error }
 
 func read(folder fs.FS, p string) ([]byte, error) {
 	limit := int64(maxFile)
@@ -279,9 +279,8 @@ func read(folder fs.FS, p string) ([]byte, error) {
 	case !info.Mode().IsRegular():
 		return nil, told.Wrong("it is not a plain file")
 	case info.Size() > limit:
-		return nil, tooLarge(
-			fmt.Sprintf("it is too large: it has %s, and at most %s are read", size(info.Size()), size(limit)),
-		)
+		return nil, tooLarge{told.Wrong("it is too large: it has {0}, and at most {1} are read", size(info.Size()),
+			size(limit))}
 	}
 	return fs.ReadFile(folder, p)
 }

@@ -15,6 +15,7 @@ import (
 	"github.com/yuin/goldmark/util"
 
 	"plumbline/calculators/drawing"
+	"plumbline/calculators/markup"
 	"plumbline/calculators/words"
 	"plumbline/site/told"
 )
@@ -217,8 +218,9 @@ func (w *writer) table(out util.BufWriter, src []byte, n ast.Node, entering bool
 	label, class := w.g.say("Table"), ""
 	if first := n.FirstChild(); first != nil && first.FirstChild() != nil {
 		label = w.g.say("Table: {0}", words.Name(inlineText(first.FirstChild(), src)))
-		if first.ChildCount() >= cardColumns {
+		if markup.Wide(columnTexts(n, src)) {
 			class = " class=\"cards\""
+			n.SetAttributeString(asCards, true)
 		}
 	}
 	_, _ = out.WriteString("<section class=\"scroll\" tabindex=\"0\" aria-label=\"" + stdhtml.EscapeString(label) +
@@ -226,15 +228,31 @@ func (w *writer) table(out util.BufWriter, src []byte, n ast.Node, entering bool
 	return ast.WalkContinue, nil
 }
 
-// cardColumns is the number of columns from which a table in the text becomes cards on a
-// phone, one a row, where each cell stands behind the name of its column.
-const cardColumns = 4
+// asCards marks a table that becomes cards on a phone, one a row, where each cell stands
+// behind the name of its column.
+const asCards = "cards"
+
+// columnTexts are the words of each column of a table.
+func columnTexts(table ast.Node, src []byte) (columns []string) {
+	for row := table.FirstChild(); row != nil; row = row.NextSibling() {
+		i := 0
+		for c := row.FirstChild(); c != nil; c = c.NextSibling() {
+			if i == len(columns) {
+				columns = append(columns, "")
+			}
+			columns[i] += " " + string(inlineText(c, src))
+			i++
+		}
+	}
+	return columns
+}
 
 // head returns the words above a cell of a table that becomes cards, "" for the first
 // cell, which is the card's own name, and for cells that need none.
 func head(c *extast.TableCell, src []byte) string {
 	row := c.Parent()
-	if row.Kind() == extast.KindTableHeader || row.ChildCount() < cardColumns || row.FirstChild() == ast.Node(c) {
+	_, cards := row.Parent().AttributeString(asCards)
+	if row.Kind() == extast.KindTableHeader || !cards || row.FirstChild() == ast.Node(c) {
 		return ""
 	}
 	above := row.Parent().FirstChild().FirstChild()

@@ -15,6 +15,8 @@ import (
 	"syscall"
 	"testing"
 	"time"
+
+	"plumbline/site/told"
 )
 
 // times is how often a test of chance is repeated: few by default, many where a number is
@@ -156,7 +158,7 @@ func TestEveryStepMayFail(t *testing.T) {
 			if err != nil {
 				fell++
 				same(t, before, everyFile(t, dir))
-				if !errors.Is(err, syscall.ENOSPC) || !strings.Contains(err.Error(), "no space") {
+				if !errors.Is(err, syscall.ENOSPC) || !strings.Contains(told.Say(err, nil), "the disk is full") {
 					t.Errorf("%s: step %d, %s: %v", way, n, steps[n], err)
 				}
 			}

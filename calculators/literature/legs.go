@@ -1,5 +1,7 @@
 package literature
 
+import "plumbline/calculators/words"
+
 // Sources about saddle height, the leg and its measurement.
 var (
 	Peveler2005 = &Source{Key: "peveler2005", Authors: "Peveler, Bishop, Smith, Richardson and Whitehorn", Year: 2005,
@@ -57,7 +59,10 @@ var (
 		Opened: SecondHand, Strength: Theory,
 		For: "The leg, crank and seat as a closed chain of five bars."}
 	CommonPractice = &Source{Key: "common-practice",
-		Where:  "Common practice in the trade, without a published source",
+		Where:  string(Habitual),
 		Opened: Practice, Strength: Habit,
 		For: "Habits of fitters and mechanics that nobody has tested."}
 )
+
+// Habitual stands where other sources say in which journal they were published.
+const Habitual words.English = "Common practice in the trade, without a published source"

@@ -31,7 +31,11 @@ func (w *Writer) Take(q *measure.Quantity, id string) *Writer {
 		w.Raw(" ")
 	}
 	if repeated {
-		w.Say("Most people repeat this to within {0}.", q.Amount(q.Within()))
+		within := q.Amount(q.Within())
+		if within.Value < 1 {
+			within.Extra = 1 // callipers tell tenths
+		}
+		w.Say("Most people repeat this to within {0}.", within)
 	}
 	return w.Raw(`</p>`)
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"plumbline/calculators"
+	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -53,7 +54,14 @@ func (w *writer) table(t *calculators.Table) {
 			Raw(`"><summary id="`).Name(id).Raw(`">`).Said(t.Caption).Raw(`</summary>`)
 	}
 	w.Raw(`<div class="scroll" role="region" tabindex="0" aria-labelledby="`).Name(id).Raw(`"><table`)
-	if len(t.Columns) >= cardColumns {
+	columns := make([]column, len(t.Columns))
+	texts := make([]string, len(t.Columns))
+	for i := range t.Columns {
+		columns[i] = w.column(t, i)
+		texts[i] = w.columnText(t, i, columns[i].class != "")
+	}
+	cards := markup.Wide(texts)
+	if cards {
 		w.Raw(` class="cards"`) // on a narrow screen each row is a card
 	}
 	if t.Folded {
@@ -62,9 +70,10 @@ func (w *writer) table(t *calculators.Table) {
 		w.Raw(`><caption id="`).Name(id).Raw(`">`).Said(t.Caption).Raw(`</caption>`)
 	}
 	w.Raw(`<thead><tr>`)
-	columns := make([]column, len(t.Columns))
 	for i, col := range t.Columns {
-		columns[i] = w.column(t, i)
+		if !cards {
+			columns[i].label = ""
+		}
 		w.Raw(`<th scope="col"`).Raw(columns[i].class).Raw(`>`).Said(col.Label)
 		if unit := columns[i].unit; unit != nil {
 			w.Raw(` <span class="unit">`).Text(unit.Mark()).Raw(`</span>`)
@@ -81,8 +90,20 @@ func (w *writer) table(t *calculators.Table) {
 	}
 }
 
-// cardColumns is the number of columns from which a table is too wide for a phone.
-const cardColumns = 4
+// columnText are the words of a column, by which a table is too wide for a phone or not. A
+// number is not counted, so that a table keeps its form while one changes.
+func (w *writer) columnText(t *calculators.Table, i int, amounts bool) string {
+	text := t.Columns[i].Label.Say(w.R)
+	if i == 0 && t.Starred > 0 {
+		text += " " + words.English("starting point").Say(w.R)
+	}
+	for _, row := range t.Rows {
+		if !amounts && i < len(row) && row[i] != nil {
+			text += " " + row[i].Say(w.R)
+		}
+	}
+	return text
+}
 
 // column is what all cells of a column share.
 type column struct {
@@ -108,11 +129,9 @@ func (w *writer) column(t *calculators.Table, i int) (c column) {
 	if amounts {
 		c.class = ` class="number"`
 	}
-	if len(t.Columns) >= cardColumns {
-		c.label = t.Columns[i].Label.Say(w.R)
-		if c.unit != nil {
-			c.label += ", " + c.unit.Mark()
-		}
+	c.label = t.Columns[i].Label.Say(w.R)
+	if c.unit != nil {
+		c.label += ", " + c.unit.Mark()
 	}
 	return c
 }

@@ -188,10 +188,11 @@ func TestTheSystemIsHeardInTheReadersLanguage(t *testing.T) {
 	dir := t.TempDir()
 	file := filepath.Join(dir, "file")
 	require.NoError(t, os.WriteFile(file, []byte("x"), 0o600))
+	none, through := filepath.Join(dir, "none"), filepath.Join(file, "x")
 	for want, args := range map[string][]string{
-		"none: Datei oder Ordner nicht gefunden":                                                 {"book", "--record", filepath.Join(dir, "none"), "-o", dir},
-		"guide.yaml lässt sich nicht ansehen: ein Teil des Pfads ist eine Datei und kein Ordner": {"adopt", filepath.Join(file, "x")},
-		"die Datei lässt sich nicht lesen: Datei oder Ordner nicht gefunden":                     {"intake", filepath.Join(dir, "none")},
+		"none: Datei oder Ordner nicht gefunden":                                      {"book", "--record", none, "-o", dir},
+		"lässt sich nicht ansehen: ein Teil des Pfads ist eine Datei und kein Ordner": {"adopt", through},
+		"lässt sich nicht lesen: Datei oder Ordner nicht gefunden":                    {"intake", none},
 	} {
 		var out, errs bytes.Buffer
 		run(append(args, "--language", "de"), streams{out: &out, err: &errs})

@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"plumbline/calculators"
+	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -146,6 +147,9 @@ func (p report) sources(c *calculators.Calculator) {
 	fmt.Fprintln(p.w, "\n"+say(p.reader, "Sources"))
 	for _, s := range c.Sources {
 		line := s.Where
+		if s.Key == literature.CommonPractice.Key {
+			line = say(p.reader, literature.Habitual)
+		}
 		if s.Authors != "" {
 			year := ""
 			if s.Year > 0 {
