@@ -190,9 +190,9 @@ func TestTheSystemIsHeardInTheReadersLanguage(t *testing.T) {
 	require.NoError(t, os.WriteFile(file, []byte("x"), 0o600))
 	none, through := filepath.Join(dir, "none"), filepath.Join(file, "x")
 	for want, args := range map[string][]string{
-		"none: Datei oder Ordner nicht gefunden":                                      {"book", "--record", none, "-o", dir},
-		"lässt sich nicht ansehen: ein Teil des Pfads ist eine Datei und kein Ordner": {"adopt", through},
-		"lässt sich nicht lesen: Datei oder Ordner nicht gefunden":                    {"intake", none},
+		"none: Datei oder Ordner nicht gefunden":                      {"book", "--record", none, "-o", dir},
+		"lässt sich nicht ansehen: ein Teil des Pfads ist eine Datei": {"adopt", through},
+		"lässt sich nicht lesen: Datei oder Ordner nicht gefunden":    {"intake", none},
 	} {
 		var out, errs bytes.Buffer
 		run(append(args, "--language", "de"), streams{out: &out, err: &errs})
