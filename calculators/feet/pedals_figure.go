@@ -64,7 +64,10 @@ func pedalFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			Leader: true},
 	)
 	if before != after {
-		f.Add(figure.Level(drawing.Ink, before, after, after.Y+instep+18, words.Of("{0}", forward.Amount())))
+		heel := figure.Point{X: before.X - leg.HeelToBall - 6, Y: before.Y + instep/2}
+		f.Add(figure.Level(drawing.Ink, before, after, after.Y+instep+18, words.Of("{0}", forward.Amount())),
+			drawing.Label{Role: drawing.Before, At: heel, Side: figure.Point{X: -1, Y: 1}, Text: words.Of("before"),
+				Leader: true})
 	}
 	return f
 }
