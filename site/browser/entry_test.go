@@ -12,10 +12,8 @@ func TestWhatWasLikelyMeantIsOneTap(t *testing.T) {
 	t.Parallel()
 	b := open(t, chapter).ready()
 	b.typed("inseam", "83")
-	b.until(`document.querySelector("#saddle-height-1-inseam-p .mend")`)
-	if got := b.text("#saddle-height-1-inseam-p .mend"); got != "Use 83 cm" {
-		t.Errorf("the button says %q", got)
-	}
+	// On a busy machine the first digit alone is answered before: with 800 mm.
+	b.until(`document.querySelector("#saddle-height-1-inseam-p .mend")?.textContent === "Use 83 cm"`)
 	eval[bool](b, `(document.querySelector(".mend").click(), true)`)
 	b.until(`location.hash.includes("inseam=830") && !document.querySelector("[aria-invalid]")`)
 	const field = `document.querySelector("[name=inseam]").value + " " + document.activeElement.name`
