@@ -14,6 +14,9 @@ type box struct{ side int }
 
 func (b box) size() int { return b.side }
 
+// sizeOf calls a method without knowing whose.
+func sizeOf(s shape) int { return s.size() }
+
 // deep fails at the bottom of a stack that has grown and been collected.
 func deep(n int, keep *[]string) int {
 	if n == 0 {
@@ -37,8 +40,8 @@ func main() {
 		func() { none["key"] = 1 },
 		func() { println(1 / zero) },
 		func() { println(at.side) },
-		func() { println(empty.size()) },
-		func() { empty = at; println(empty.size()) }, // a method that wants a box, called on none
+		func() { println(sizeOf(empty)) },
+		func() { println(sizeOf(at)) }, // a method that wants a box, called on none
 		func() { println(one.(int)) },
 		func() { println(one.(shape)) },
 		func() { var kept []string; println(deep(2000, &kept)) },
