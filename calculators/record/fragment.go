@@ -1,6 +1,7 @@
 package record
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -115,6 +116,7 @@ func fromPairs(pairs []pair, problems []calculators.Problem) (*Record, []calcula
 	for _, m := range marks {
 		r.mark(m, place)
 	}
+	r.Entries = slices.Clone(r.Entries) // without the room that was kept for marks: thousands may be held
 	if r.Newer() {
 		problems = append(problems, problem("", "This record was written by a newer version ({0}; this one reads "+
 			"{1}). What is understood is shown, and the rest is kept.",

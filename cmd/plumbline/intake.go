@@ -42,7 +42,7 @@ type printer interface {
 
 // memory is how much the garbage collector tries to keep within: ten thousand replies then
 // take under 200 MB, at no more time.
-const memory = 160 << 20
+const memory = 144 << 20
 
 // Run reads every record, finds out which belong together, and prints them. A record
 // that cannot be read is said in its place and stops nothing.

@@ -2,6 +2,7 @@ package inbox
 
 import (
 	"bufio"
+	"bytes"
 	"fmt"
 	"io"
 	"strings"
@@ -26,6 +27,14 @@ func readArray(name string, r *bufio.Reader, reader *words.Reader, each func(Fou
 		one = one[:0]
 	}
 	for {
+		if quoted && !escaped { // a text is passed over as a whole: it may have a gigabyte
+			chunk, _ := r.Peek(r.Buffered())
+			if end := bytes.IndexAny(chunk, `"\`); end >= 0 {
+				chunk = chunk[:end]
+			}
+			one = append(one, chunk[:min(len(chunk), max(exchange.Longest+1-len(one), 0))]...)
+			_, _ = r.Discard(len(chunk)) // they are there
+		}
 		c, err := r.ReadByte()
 		if err != nil {
 			if hand(); err != io.EOF {
