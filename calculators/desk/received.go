@@ -41,10 +41,10 @@ type received struct {
 
 // opened reads what a fitter dropped on the page: names and texts in turn, divided by NUL.
 // It tells whether there were more than a page reads.
-func opened(text string) (list []*received, more bool) {
+func opened(text string, r *words.Reader) (list []*received, more bool) {
 	parts := strings.Split(text, "\x00")
 	for i := 0; i+1 < len(parts) && len(list) <= mostReplies; i += 2 {
-		list = append(list, repliesIn(parts[i], parts[i+1])...)
+		list = append(list, repliesIn(parts[i], parts[i+1], r)...)
 	}
 	if more = len(list) > mostReplies; more {
 		list = list[:mostReplies]
@@ -105,7 +105,7 @@ func relate(list []*received) {
 }
 
 // repliesIn reads one file, or one pasted text, of any form that a record has.
-func repliesIn(name, text string) (list []*received) {
+func repliesIn(name, text string, r *words.Reader) (list []*received) {
 	take := func(r *record.Record, state request.State, problems []calculators.Problem) *received {
 		x := &received{from: name, record: r, state: state, problems: problems}
 		switch {
@@ -121,11 +121,15 @@ func repliesIn(name, text string) (list []*received) {
 	}
 	found := recordsIn(text)
 	for _, one := range found {
-		if strings.HasPrefix(one.text, "{") {
+		before := len(list)
+		switch {
+		case !one.why.None():
+			list = append(list, &received{why: one.why})
+		case strings.HasPrefix(one.text, "{"):
 			book, problems := exchange.OpenBook(one.text)
 			if book == nil {
 				take(nil, request.Unsigned, problems)
-				continue
+				break
 			}
 			first := map[*record.Rider]*received{}
 			book.Each(func(rider *record.Rider, _ *record.Bike, joined *record.Record) {
@@ -135,22 +139,21 @@ func repliesIn(name, text string) (list []*received) {
 				}
 				problems = nil // they are the file's, and said once
 			})
-			continue
-		}
-		var x *received
-		if links.IsRequest(one.text) {
-			x = &received{why: words.Of("This is your own request as it went to the client. It is no reply.")}
-			list = append(list, x)
-		} else {
+		case links.IsRequest(one.text):
+			list = append(list, &received{why: words.Of("This is your own request as it went to the client. It is " +
+				"no reply.")})
+		default:
 			r, problems := exchange.Open(one.text)
 			state := request.Unsigned
 			if fragment, ok := exchange.Fragment(one.text); ok {
 				state = request.StateOf(fragment)
 			}
-			x = take(r, state, problems)
+			take(r, state, problems)
 		}
-		if x.from = name; len(found) > 1 {
-			x.from += ":" + strconv.Itoa(one.line)
+		for _, x := range list[before:] {
+			if x.from = name; len(found) > 1 || one.nth > 0 {
+				x.from = one.from(name, r)
+			}
 		}
 	}
 	if found == nil {
@@ -188,7 +191,7 @@ func (x *received) about() string {
 // replies lists the replies that a fitter opened, and shows one of them: Text has them,
 // Query which one, and under the place of each client what the fitter writes to them.
 func (d Desk) replies(a Ask) Reply {
-	list, more := opened(a.Text)
+	list, more := opened(a.Text, a.reader())
 	f := fields(a.Query)
 	w := &markup.Writer{ID: ID(Replies, a.Place), R: a.reader(), Width: a.Width}
 	if more {

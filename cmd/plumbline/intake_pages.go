@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"sync"
@@ -24,6 +25,13 @@ import (
 const pagesMark = ".plumbline-intake"
 
 var pagesTemplates = template.Must(template.ParseFS(templates.Files, "intake/clients.html"))
+
+var aDate = regexp.MustCompile(`\b\d{4}-\d{2}-\d{2}\b`)
+
+// dated keeps each date of a text on one line; browsers break lines at its hyphens.
+func dated(text string) template.HTML {
+	return template.HTML(aDate.ReplaceAllString(template.HTMLEscapeString(text), `<time>$0</time>`))
+}
 
 // pageView is what a page is filled with, and who reads it.
 type pageView struct {
@@ -86,7 +94,8 @@ func newPages(dir string, r *words.Reader) (*pages, error) {
 
 // pageLine is a client in the index.
 type pageLine struct {
-	Mark, Name, About, Brief, File, From string
+	Mark, Name, Brief, File, From string
+	About                         template.HTML
 
 	Also bool // it belongs to the rider of the line above
 }
@@ -147,8 +156,8 @@ func (p *pages) before(list []*arrival) string {
 		default:
 			lines = append(
 				lines,
-				pageLine{strings.TrimSpace(mark(a.wants())), a.shown(p.reader), a.about(p.reader), a.brief(p.reader),
-					p.files[a], oneLine(a.from), last == a.rider},
+				pageLine{strings.TrimSpace(mark(a.wants())), a.shown(p.reader), a.brief(p.reader), p.files[a],
+					oneLine(a.from), dated(a.about(p.reader)), last == a.rider},
 			)
 			last = a.rider
 		}
@@ -185,7 +194,7 @@ func (p *pages) sheet(l look) string {
 		}
 	}
 	p.write(file, "client", l.shown(p.reader), map[string]any{
-		"About":     l.about(p.reader),
+		"About":     dated(l.about(p.reader)),
 		"From":      oneLine(l.from),
 		"Condition": l.condition(p.reader),
 		"Kinship":   l.kinship(p.reader),

@@ -146,7 +146,7 @@ func read(name string, file io.Reader, reader *words.Reader, each func(Found)) {
 		readMail(name, r, each)
 	case head[0] == '[':
 		readArray(name, r, reader, each)
-	case head[0] == '{' && lines && len(bytes.TrimSpace(rest)) > 0 && isObject(first):
+	case head[0] == '{' && lines && len(bytes.TrimSpace(rest)) > 0 && exchange.IsObject(string(first)):
 		readObjects(name, r, each)
 	case head[0] == '{', exchange.IsTable(string(first)):
 		whole, err := io.ReadAll(io.LimitReader(r, exchange.Longest+1))

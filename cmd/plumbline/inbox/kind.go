@@ -2,7 +2,6 @@ package inbox
 
 import (
 	"bytes"
-	"encoding/json"
 	"io"
 	"mime"
 	"net/http"
@@ -89,6 +88,3 @@ func isMail(head []byte) bool {
 	}
 	return len(oneOfMail.FindAll(header, 2)) == 2
 }
-
-// isObject tells whether a line is a JSON object by itself.
-func isObject(line []byte) bool { return json.Valid(line) }

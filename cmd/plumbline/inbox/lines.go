@@ -2,7 +2,6 @@ package inbox
 
 import (
 	"bufio"
-	"bytes"
 	"fmt"
 	"io"
 	"strings"
@@ -12,65 +11,31 @@ import (
 	"plumbline/site/told"
 )
 
-// readArray reads an array of records, one at a time. It finds where each ends by its
-// brackets and quotes, so that one of a gigabyte is told as too long and never held.
-// Whether an element is JSON is for its reader to say.
+// readArray reads an array of records, one at a time.
 func readArray(name string, r *bufio.Reader, reader *words.Reader, each func(Found)) {
-	var one []byte
-	n, depth := 0, 0
-	quoted, escaped := false, false
-	hand := func() {
-		if text := strings.TrimSpace(string(one)); text != "" {
-			n++
-			each(Found{From: told.Of("{0}, record {1}", name, n).Say(reader), Text: text})
-		}
-		one = one[:0]
-	}
+	n := 0
+	list := exchange.Elements{Each: func(text string) {
+		n++
+		each(Found{From: told.Of("{0}, record {1}", name, n).Say(reader), Text: text})
+	}}
 	for {
-		if quoted && !escaped { // a text is passed over as a whole: it may have a gigabyte
-			chunk, _ := r.Peek(r.Buffered())
-			if end := bytes.IndexAny(chunk, `"\`); end >= 0 {
-				chunk = chunk[:end]
-			}
-			one = append(one, chunk[:min(len(chunk), max(exchange.Longest+1-len(one), 0))]...)
-			_, _ = r.Discard(len(chunk)) // they are there
-		}
-		c, err := r.ReadByte()
-		if err != nil {
-			if hand(); err != io.EOF {
+		_, err := r.Peek(1) // so that something is there
+		piece, _ := r.Peek(r.Buffered())
+		switch ended := list.Take(piece); {
+		case ended && n == 0:
+			each(Found{From: name, Err: told.Wrong("the array is empty")})
+			return
+		case ended:
+			return
+		case err != nil:
+			if list.End(); err != io.EOF {
 				each(Found{From: name, Err: plainError(err)})
 			} else {
 				each(Found{From: name, Err: told.Wrong("the array has no end: the file may have been cut")})
 			}
 			return
 		}
-		switch {
-		case escaped:
-			escaped = false
-		case quoted:
-			escaped, quoted = c == '\\', c != '"'
-		case c == '"':
-			quoted = true
-		case c == '[' || c == '{':
-			if depth++; depth == 1 {
-				continue // the array itself
-			}
-		case c == ']' || c == '}':
-			if depth--; depth <= 0 {
-				if hand(); n == 0 {
-					each(Found{From: name, Err: told.Wrong("the array is empty")})
-				}
-				return
-			}
-		case c == ',' && depth == 1:
-			hand()
-			continue
-		case depth == 0:
-			continue // a byte order mark, blanks
-		}
-		if len(one) <= exchange.Longest {
-			one = append(one, c)
-		}
+		_, _ = r.Discard(len(piece)) // they are there
 	}
 }
 
