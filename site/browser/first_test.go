@@ -47,7 +47,7 @@ func TestWhatIsTypedBeforeTheEngineComesIsAnswered(t *testing.T) {
 	kb := eval[float64](b, `["navigation", "resource"].flatMap((type) => performance.getEntriesByType(type)).reduce(
 		(sum, x) => sum + x.encodedBodySize, 0) / 1000`)
 	t.Logf("form %.1f s, answer %.1f s after the navigation, %.0f KB before it", form.Seconds(), answered.Seconds(), kb)
-	if kb > 830 {
+	if kb > 950 { // of engines at brotli 6, as tests publish them; 11 saves 115
 		t.Errorf("%.0f KB were loaded before the first answer", kb)
 	}
 	if answered > 15*time.Second {
