@@ -1,5 +1,7 @@
 package drawing
 
+import "plumbline/calculators/words"
+
 // Two widths for places that nobody has measured. Anywhere writes a figure twice, for a
 // phone and for a page; the style sheet shows the one that fits, and makes the letters
 // of the larger one smaller where it stands wider still. Small writes it once, for a
@@ -51,6 +53,12 @@ func (f *Figure) tallest(width float64) float64 {
 	}
 	return height
 }
+
+// Long reports whether the figure, drawn for a phone, takes several screens there: it then
+// stands below the fields of its calculator.
+func (f *Figure) Long(r *words.Reader) bool { return f.arrange(r, phone).long() }
+
+func (p *picture) long() bool { return p.height > 2*p.width }
 
 // Between and below views, in heights of letters.
 const (

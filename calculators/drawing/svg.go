@@ -34,7 +34,7 @@ func (w *writer) figure(f *Figure, width float64) []byte {
 	if p.height > 1.05*p.width {
 		w.put(" tall")
 	}
-	if p.height > 2*p.width {
+	if p.long() {
 		w.put(" long")
 	}
 	if linked {

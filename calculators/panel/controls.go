@@ -48,7 +48,7 @@ func (w *writer) number(in *calculators.Input, e entry, example bool) {
 		w.Raw(` data-photo="`).Text(in.Photo.Key).Raw(`"`) // the page offers its photo reader there
 	}
 	if !example && in.Example != "" {
-		w.Raw(` placeholder="`).Say("for example {0}", words.Name(show(in.Quantity, in.Example, nil, r))).Raw(`"`)
+		w.Raw(` placeholder="`).Say("like {0}", words.Name(show(in.Quantity, in.Example, nil, r))).Raw(`"`)
 	}
 	w.Raw(` value="`).Text(e.shown).Raw(`">`)
 	w.Unit(in.Key, unit)
@@ -153,7 +153,7 @@ func (w *writer) textarea(in *calculators.Input, e entry, example bool) {
 	}
 	w.control(in, e, false)
 	if !example && in.Example != "" {
-		text := words.Of("for example {0}", words.Name(show(in.Quantity, in.Example, nil, w.R)))
+		text := words.Of("like {0}", words.Name(show(in.Quantity, in.Example, nil, w.R)))
 		w.Raw(` placeholder="`).Text(lines(text.Say(w.R))).Raw(`"`)
 	}
 	// The parser drops a line break right behind the tag, so one is given.

@@ -37,9 +37,13 @@ func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) 
 	w.Raw(`</`).Raw(tag).Raw(`><p class="question">`).Say(c.Question)
 	w.Raw(`</p></div><div class="board">`)
 	result, problems := c.Run(Example(c), nil)
-	w.Raw(`<div class="stand">`)
-	w.figure(result, theExample)
-	w.Saves(w.ID + "-figure").Raw(`</div><form class="inputs" novalidate><p class="play end" hidden>`)
+	// What stands below another part is written after it, so that it does not show first, and
+	// move, while a page comes slowly.
+	below := result != nil && result.Figure != nil && result.Figure.Long(r)
+	if !below {
+		w.stand(result)
+	}
+	w.Raw(`<form class="inputs" novalidate><p class="play end" hidden>`)
 	w.Say("These are the example’s numbers. Move them as you like: nothing here is kept.").
 		Raw(` <button type="button">`).Say("Back to your own numbers").
 		Raw(`</button></p><fieldset disabled>`)
@@ -55,6 +59,9 @@ func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) 
 	w.Raw(`<p class="problem stopped" hidden>`).
 		Say("The calculator stopped three times within a minute. Your numbers are kept.")
 	w.again().Raw(`</form>`)
+	if below {
+		w.stand(result)
+	}
 	if result == nil {
 		w.Raw(noStrip + `</div>`)
 		w.refused(problems)
@@ -66,6 +73,13 @@ func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) 
 	}
 	w.Raw(`</section>`)
 	return w.String()
+}
+
+// stand writes the place of the drawing, with the menu to save it.
+func (w *writer) stand(example *calculators.Result) {
+	w.Raw(`<div class="stand">`)
+	w.figure(example, theExample)
+	w.Saves(w.ID + "-figure").Raw(`</div>`)
 }
 
 // again ends a line with a button to try again.

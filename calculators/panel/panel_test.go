@@ -29,6 +29,22 @@ func TestABenchIsAsItWas(t *testing.T) {
 	assert.Equal(t, string(want), got, "look at the difference; if it is meant, go test ./calculators/panel -update")
 }
 
+// TestWhatStandsBelowIsWrittenAfter: where a long figure was written first, it showed first
+// on a slow line, and then moved below the fields.
+func TestWhatStandsBelowIsWrittenAfter(t *testing.T) {
+	long := 0
+	for _, c := range catalog.All() {
+		bench := panel.Bench(c, "1", 3, nil)
+		stand, form := strings.Index(bench, `<div class="stand">`), strings.Index(bench, "<form")
+		isLong := strings.Contains(bench, ` long" role=`)
+		assert.Equal(t, isLong, form < stand, c.Name)
+		if isLong {
+			long++
+		}
+	}
+	assert.NotZero(t, long)
+}
+
 func TestEveryBenchIsSoundHTML(t *testing.T) {
 	for _, c := range append(samples, catalog.All()...) {
 		t.Run(c.Name, func(t *testing.T) {

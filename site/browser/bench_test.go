@@ -99,7 +99,7 @@ func TestBadInputIsToldBesideItsFieldAndTheLastAnswerStays(t *testing.T) {
 		`document.querySelector(".bench .whose").textContent.startsWith("Worked example") &&
 			!location.hash.includes("inseam")`,
 	)
-	if eval[string](b, `document.querySelector("[name=inseam]").placeholder`) != "for example 830" {
+	if eval[string](b, `document.querySelector("[name=inseam]").placeholder`) != "like 830" {
 		t.Error("an empty field does not show the example as an example")
 	}
 }

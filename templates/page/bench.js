@@ -56,16 +56,12 @@ export class Bench {
     root.addEventListener("click", (event) => this.use(hit(event, "[data-use]")));
     units(this.form);
     ready(this.form);
-    follow(root, () => this.width(), () => {
+    /** How wide the drawing stands. */
+    this.width = follow(root, () => across(all(root, ".drawing")), () => {
       one(root, ".drawing").style.minBlockSize = "";
       engine.ask(this);
     });
     engine.ask(this);
-  }
-
-  /** How wide the drawing stands. */
-  width() {
-    return across(all(this.root, ".drawing"));
   }
 
   /**
@@ -149,10 +145,11 @@ export class Bench {
     if (this.asked.play !== this.playing) return; // it is asked again already
     const own = new Map(pairs), wrong = problems.filter(({ needed, doubt }) => !needed && !doubt);
     const old = example && this.own && (wrong.length || own.size) > 0;
+    const tall = this.tall(); // before anything is written
     if (this.asked.whole) this.keep(() => this.fill(form));
     if (!old) {
       this.own = !example;
-      this.still(() => this.put(parts));
+      this.still(() => this.put(parts, tall));
     }
     if (this.playing) this.played = new URLSearchParams(pairs).toString();
     else this.record(pairs);
@@ -222,10 +219,22 @@ export class Bench {
   }
 
   /**
+   * The room that the published drawing takes above the form, in px. The first answer's
+   * drawing has at least that, so that the form stays where it is.
+   */
+  tall() {
+    if (this.shown.length) return 0;
+    const { left, right, height } = one(this.root, ".drawing").getBoundingClientRect();
+    const form = this.form.getBoundingClientRect();
+    return form.left < right && left < form.right ? height : 0;
+  }
+
+  /**
    * Of a part only what differs is touched, if it is built as the one before it.
    * @param {string[]} parts
+   * @param {number} tall
    */
-  put(parts) {
+  put(parts, tall) {
     unmark(this.root);
     const answer = one(this.root, ".answer"), box = document.createElement("template");
     /** @param {number} i */
@@ -238,11 +247,6 @@ export class Bench {
       return before[i] && patch(place(i), before[i], now) ? [] : [i];
     });
     if (whole.length) {
-      // The first answer's drawing has at least the room of the published one, so that the
-      // form below it stays where it is.
-      const drawing = one(this.root, ".drawing"), { left, right } = drawing.getBoundingClientRect();
-      const form = this.form.getBoundingClientRect(), below = form.left < right && left < form.right;
-      const tall = below && !before.length ? drawing.offsetHeight : 0;
       this.keep(() => {
         if (!before.length) answer.replaceChildren();
         for (const i of whole) {

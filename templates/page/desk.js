@@ -17,9 +17,10 @@ export const page = () => location.href.split("#")[0];
  * The question by that name, about the record as it is now.
  * @param {HTMLElement} place
  * @param {string} desk
+ * @param {number} wide
  * @returns {Question}
  */
-const questionOf = (place, desk) => ({ desk, place: place.dataset.place, ways: place.dataset.ways, width: width(place), root, record: record.text(), units: record.units() });
+const questionOf = (place, desk, wide) => ({ desk, place: place.dataset.place, ways: place.dataset.ways, width: wide, root, record: record.text(), units: record.units() });
 
 /**
  * How wide its drawings stand.
@@ -35,7 +36,7 @@ const width = (place) => across(place.querySelectorAll(".drawing"));
  * @returns {Promise<Reply>}
  */
 export const ask = (place, desk, more) => new Promise((resolve) => {
-  engine.ask({ question: () => ({ ...questionOf(place, desk), bare: record.units(), ...more }), take: resolve });
+  engine.ask({ question: () => ({ ...questionOf(place, desk, width(place)), bare: record.units(), ...more }), take: resolve });
 });
 
 /**
@@ -47,8 +48,8 @@ export const ask = (place, desk, more) => new Promise((resolve) => {
  * @param {() => object} [more]
  */
 export const drawer = (place, desk, put, more = () => ({})) => {
-  const bench = { question: () => ({ ...questionOf(place, desk), ...more() }), take: put };
-  follow(place, () => width(place), () => engine.ask(bench));
+  const seen = follow(place, () => width(place), () => engine.ask(bench));
+  const bench = { question: () => ({ ...questionOf(place, desk, seen()), ...more() }), take: put };
   return () => engine.ask(bench);
 };
 

@@ -31,7 +31,7 @@ export class Mover {
       this.stop();
       this.go(Number(this.slider.value));
     };
-    follow(root, () => across([this.place]), () => engine.ask(this));
+    this.width = follow(root, () => across([this.place]), () => engine.ask(this));
   }
 
   /**
@@ -73,7 +73,7 @@ export class Mover {
   /** @returns {Question} */
   question() {
     const { id, dataset: { figure } } = this.root, at = this.at == null ? {} : { at: this.at };
-    return { figure, place: id, width: across([this.place]), record: record.text(), units: record.units(), ...at };
+    return { figure, place: id, width: this.width(), record: record.text(), units: record.units(), ...at };
   }
 
   /** @param {Reply} reply */

@@ -16,7 +16,7 @@ export function ready(form) {
   for (const field of fields) {
     if (field.type === "radio") field.checked = field.value === "";
     else {
-      if (field.value && "placeholder" in field) field.placeholder = t("for example {0}", field.value);
+      if (field.value && "placeholder" in field) field.placeholder = t("like {0}", field.value);
       field.value = "";
     }
   }

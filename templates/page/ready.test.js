@@ -21,9 +21,9 @@ test("without a number the form can be typed into, with the example as a hint", 
   ready(form);
   assert.equal(fields().disabled, false);
   const inseam = one(form, "[name=inseam]", HTMLInputElement);
-  assert.deepEqual([inseam.value, inseam.placeholder], ["", "for example 830"]);
+  assert.deepEqual([inseam.value, inseam.placeholder], ["", "like 830"]);
   assert.equal(one(form, "[name=crank]", HTMLInputElement).placeholder, "");
-  assert.equal(one(form, "[name=rows]", HTMLTextAreaElement).placeholder, "for example a;b");
+  assert.equal(one(form, "[name=rows]", HTMLTextAreaElement).placeholder, "like a;b");
   assert.equal(one(form, "[name=kind]", HTMLSelectElement).value, "");
   assert.deepEqual([...form.querySelectorAll("[name=pedals]")].map((x) => /** @type {HTMLInputElement} */ (x).checked), [false, true]);
   assert.equal(one(form, "[type=range]", HTMLInputElement).disabled, true);

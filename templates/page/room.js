@@ -21,18 +21,21 @@ export function across(places) {
 }
 
 /**
- * Calls again when that width is another one.
+ * Calls again when that width is another one. What is returned tells the width as it was
+ * last seen: to measure it anew for each question would make the browser lay out a page
+ * that is about to change.
  * @param {Element} around
  * @param {() => number} width
  * @param {() => void} again
  */
 export function follow(around, width, again) {
-  if (!("ResizeObserver" in globalThis)) return;
-  let drawn = width();
+  /** @type {number | undefined} */
+  let seen;
+  if (!("ResizeObserver" in globalThis)) return width;
   new ResizeObserver(() => {
-    const now = width();
-    if (!now || now === drawn) return;
-    drawn = now;
-    again();
+    const before = seen, now = width();
+    seen = now || before;
+    if (before !== undefined && seen !== before) again();
   }).observe(around);
+  return () => (seen ??= width());
 }
