@@ -71,14 +71,19 @@ func drawLunge(f *drawing.Figure, p figure.Person, given float64) (kneeAt drawin
 }
 
 // lying returns the hip of somebody who is drawn on the back, head to the left, and draws
-// trunk, head and the leg that lies flat.
-func lying(f *drawing.Figure, p figure.Person) (hip drawing.Point) {
+// trunk, head and the other leg, whose knee stands off the floor: it lies flat where that
+// is 0.
+func lying(f *drawing.Figure, p figure.Person, off float64) (hip drawing.Point) {
 	thigh, shin := p.Hip-p.Knee, p.Knee-p.Ankle
 	hip = at(1420, 95)
-	f.Add(figure.LegOf{Hip: hip, Knee: at(hip.X+thigh, 64), Ankle: at(hip.X+thigh+shin, 46), Thin: true,
-		Heel: at(hip.X+thigh+shin+0.25*p.Foot, 10), Toe: at(hip.X+thigh+shin+0.3*p.Foot, p.Foot)}.Marks()...)
+	kneeAt := at(hip.X+math.Sqrt(float64(thigh*thigh)-float64(off*off)), 64+off)
+	ankle := at(kneeAt.X+math.Sqrt(float64(shin*shin)-float64(off*off)), 46)
+	f.Add(figure.LegOf{Hip: hip, Knee: kneeAt, Ankle: ankle, Thin: true, Heel: at(ankle.X+0.25*p.Foot, 10),
+		Toe: at(ankle.X+0.3*p.Foot, p.Foot)}.Marks()...)
 	f.Add(figure.TrunkOf(hip, at(hip.X-500, 118), 6)...)
-	f.Add(note(at(hip.X+thigh+0.4*shin, 90), at(0.4, 1), "Other leg flat"))
+	if off == 0 {
+		f.Add(note(at(hip.X+thigh+0.4*shin, 90), at(0.4, 1), "Other leg flat"))
+	}
 	return hip
 }
 
@@ -99,7 +104,7 @@ func bentLeg(f *drawing.Figure, p figure.Person, hip drawing.Point, thighUp, shi
 func drawLying(f *drawing.Figure, p figure.Person, given float64) (kneeAt, ankle drawing.Point) {
 	short := orUsual(given, kneeUsualMen)
 	thigh, shin := p.Hip-p.Knee, p.Knee-p.Ankle
-	hip := lying(f, p)
+	hip := lying(f, p, 0)
 	kneeAt, ankle = bentLeg(f, p, hip, 90, 90-short)
 	f.Add(note(hip.Plus(at(0, thigh/2)), at(-1, 0.2), "Thigh held upright"))
 	if !math.IsNaN(given) {

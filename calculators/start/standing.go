@@ -505,7 +505,8 @@ func hipWidth(p figure.Person, f *drawing.Figure) {
 	f.Title = words.Of("Between the hip points, and 0.72 of that")
 	f.Description = words.Of("The hips of somebody {0} tall from the front. The tape runs straight across between "+
 		"the two bony points at the front of the pelvis, {1} apart here. The hip joints, deep inside and lower, "+
-		"lie 0.72 of that apart, {2}. The picture’s numbers are an example.",
+		"lie 0.72 of that apart, {2}. The picture’s numbers are an example. Wrong: the tape runs round the belly, "+
+		"from crest to crest.",
 		measure.Stature.Amount(p.Stature), measure.Millimetres(drawnHipPoints),
 		measure.Millimetres(0.72*drawnHipPoints))
 	f.Add(p.Front(figure.ArmsOut)...)
@@ -519,7 +520,16 @@ func hipWidth(p figure.Person, f *drawing.Figure) {
 			p.Hip), Along: at(1, 0), Offset: -150, Text: words.Of("joints {0}",
 			measure.Millimetres(0.72*drawnHipPoints))},
 		note(b, at(1, 0.6), "Bony point"), note(a, at(-1, 0.6), "Bony point"))
-	frame(f, -430, p.Inseam-200, 430, p.Hip+330)
+	crest := at(0.45*p.HipWidth, p.Hip+0.095*p.Stature)
+	left, belly := at(-crest.X, crest.Y), 0.5*crest.X
+	wrong := append(p.Front(figure.ArmsOut),
+		tapeAlong(left, at(-belly, crest.Y-26), at(belly, crest.Y-26), crest)...)
+	wrong = append(append(wrong, helping(left.Plus(at(-6, 0)), -12, false)...),
+		helping(crest.Plus(at(6, 0)), 192, false)...)
+	wrong = append(wrong, figure.Landmark(left, 20), figure.Landmark(crest, 20), note(crest, at(1, 0.6), "Hip crest"))
+	bothWays(f, at(-430, p.Inseam-200), at(430, p.Hip+330), f.Marks, wrong, "straight, from point to point",
+		"round the belly, at the crests")
+	f.Least = 20
 }
 
 // drawnBoards is the height of the boards in the picture, mm.
