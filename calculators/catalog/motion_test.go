@@ -2,6 +2,7 @@ package catalog_test
 
 import (
 	"regexp"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -76,6 +77,23 @@ func TestAMomentIsTheCalculatorsOwn(t *testing.T) {
 		{Key: "rear-travel", Typed: "150"}}, nil, 20)
 	assert.Equal(t, example.Say(nil), some.Say(nil))
 	assert.NotEqual(t, example.Say(nil), said.Say(nil))
+}
+
+// The elbows of the rider whose chest moves are those that standing ready answers.
+func TestTheChestMovesAsStandingReadySays(t *testing.T) {
+	chest, ready := figureNamed("chest-goes-down"), catalog.Named("ready-position")
+	for _, trunk := range []string{"33", "52"} {
+		at, err := strconv.ParseFloat(trunk, 64)
+		require.NoError(t, err)
+		_, said := chest.Moment(nil, nil, at)
+		r, problems := ready.Run(append(ready.Example(), calculators.Pair{Key: "trunk-angle", Typed: trunk}), nil)
+		require.Empty(t, problems)
+		elbow := r.Answers[0].Amount()
+		require.Equal(t, "elbow-bend", r.Answers[0].Name)
+		elbow.Extra = -1
+		assert.Contains(t, said.Say(nil), trunk)
+		assert.Contains(t, said.Say(nil), elbow.Say(nil))
+	}
 }
 
 func figureNamed(name string) *calculators.Illustration {

@@ -23,7 +23,8 @@ const (
 // Figures are the section's standing figures.
 func Figures() []*calculators.Illustration {
 	return slices.Concat(
-		[]*calculators.Illustration{LeverSpan(), Elbows(), Lever().Moving(leverMotion())},
+		[]*calculators.Illustration{LeverSpan(), Elbows(), Lever().Moving(leverMotion()),
+			Ready().Moving(readyMotion())},
 		Wrists(),
 		Riders(),
 	)

@@ -18,6 +18,9 @@ type Plate struct {
 	Not []Spot
 	// Wrong is drawn beside the right way, where people go wrong.
 	Wrong *Mistake
+	// Steps sets frames before, after or in place of the plate's own: where to find the
+	// number, how the tool lies, what is read.
+	Steps func(own drawing.Frame, p Plate, b Build) []drawing.Frame
 	Hold
 }
 
@@ -136,6 +139,14 @@ func (p Plate) Draw(b Build) *drawing.Figure {
 			f.Least = 12
 		}
 		f.Description = words.Of("{0} The second picture shows a wrong way: {1}.", f.Description, words.Of(w.Wrong))
+		return f
+	}
+	if p.Steps != nil {
+		f.Frames = p.Steps(drawing.Frame{Low: f.Low, High: f.High, Marks: marks}, p, b)
+		f.Least, f.Apart = 20, true
+		for _, frame := range f.Frames {
+			f.Description = words.Of("{0} {1}.", f.Description, frame.Caption)
+		}
 		return f
 	}
 	f.Marks = marks

@@ -124,6 +124,7 @@ func bikePlates() []Plate {
 		return at.Plus(Point{X: -230, Y: -130}), at.Plus(Point{X: 190, Y: 170})
 	})
 	offset.Spans[0].Label = "Offset"
+	offset.Steps = onSticker
 	grips := aboveFloor(measure.GripFloor, gripMiddle, 150)
 	grips.Spans[0].Label = "Grips"
 	seat := aboveFloor(measure.SaddleFloor, saddleTop, 160)
@@ -183,7 +184,7 @@ func bikePlates() []Plate {
 	nose := onBike(measure.NoseToGrip, Plumbed, saddleTip, gripMiddle, 90)
 	// The length is stamped on the arm, so one picture of it is enough.
 	cranks := onBike(measure.CrankLength, Straight, crankAxle, spindle, -130)
-	cranks.On.Held = false
+	cranks.On.Held, cranks.Steps = false, onArm
 	// Nobody can lay a tape on a centre of mass: it is weighed.
 	forward, height := onBike(measure.COMForward, Plumbed, contact, balance, 90),
 		aboveFloor(measure.COMHeight, balance, 0)

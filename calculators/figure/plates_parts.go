@@ -92,14 +92,14 @@ var lowered = Scenery{Name: headSide.Name, Ruled: true, Fit: func(b Build) Build
 // headPlates are what stands round the head tube.
 func headPlates() []Plate {
 	stem := part(measure.StemAngle, headSide, Tilt, steererMiddle, barMiddle, 120)
-	stem.Spans[0].Against = square
+	stem.Spans[0].Against, stem.Steps = square, onStem
 	lever := part(measure.LeverAngle, headSide, Tilt, leverRoot, leverTip, 90)
 	lever.Phone = func(b Build) (middle, way Point) {
 		root, tip := leverRoot.At(b).Plus(Point{X: 8}), leverTip.At(b)
 		return root.Plus(tip).Times(0.5), tip.Minus(root)
 	}
 	roll := part(measure.BarRoll, headSide, Tilt, barMiddle, gripMiddle, 90)
-	roll.Spans[0].Against = rolled
+	roll.Spans[0].Against, roll.Steps = rolled, onFaceplate
 	return []Plate{
 		part(measure.HeadTubeLength, headSide, Straight, headFoot, headTop, 90),
 		part(measure.LowerHeadset, lowered, Straight, headFoot, crownSeat, -90),
@@ -160,8 +160,7 @@ func barPlates() []Plate {
 	end := spot("the bar’s end", 380, -35)
 	inner := spot("the grip’s inner end", 250, -19)
 	sweep := part(measure.BarSweep, barAbove, UprightWay, middle, clamp, -110)
-	sweep.Spans = append(sweep.Spans, Span{From: spot("the middle of one grip", -315, -27),
-		To: spot("the middle of the other", 315, -27), Way: LevelWay, Beside: 0, Label: "straightedge"})
+	sweep.Steps = acrossGrips
 	width := part(measure.BarWidth, barAbove, LevelWay, spot("one end of the bar", -380, -35), end, -80)
 	width.On.Held = true
 	width.Wrong = &Mistake{
@@ -239,9 +238,9 @@ var pedalOut = Scenery{Name: "A pedal out of its crank", Marks: func(Build) []dr
 			Ra: half, Rb: half})
 	}
 	tube(0, 16, 7)
-	for x := 2.0; x < 16; x += 2 {
-		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{{X: x, Y: -7}, {X: x + 1,
-			Y: 7}}})
+	for x := 2.0; x < 16; x += 2 { // a right pedal's: its turns sink to the right
+		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{{X: x, Y: 7}, {X: x + 1,
+			Y: -7}}})
 	}
 	tube(16, 19, 11)
 	tube(19, 26, 8)
@@ -263,7 +262,7 @@ func footPlates() []Plate {
 	q.Spans = q.Spans[:2]
 	toes := part(measure.ToeOut, standing, Tilt, spot("straight ahead from the heel", 0, 0),
 		spot("the line through the second toe", 255, 22), 270)
-	toes.Spans[0].Against = straightAhead
+	toes.Spans[0].Against, toes.Steps = straightAhead, onPaper
 	return []Plate{
 		q,
 		part(measure.FootOffset, cranks, LevelWay, arm, spot("the middle of the shoe", 148, -158), -70),

@@ -90,8 +90,13 @@ func kneeShort(p figure.Person, f *drawing.Figure) {
 	kneeAt, ankle = bentLeg(wrong, p, hip, 68, 76-short)
 	straightened(wrong, p, kneeAt, ankle, short)
 	wrong.Add(
-		drawing.Line{Role: drawing.Soft, Pen: drawing.Hidden, Points: []drawing.Point{hip, hip.Plus(at(0, p.Hip-p.Knee+90))}},
-		note(hip.Along(kneeAt.Minus(hip), 0.7), at(-1, 0.3), "No longer upright"))
+		drawing.Line{
+			Role:   drawing.Soft,
+			Pen:    drawing.Hidden,
+			Points: []drawing.Point{hip, hip.Plus(at(0, p.Hip-p.Knee+90))},
+		},
+		note(hip.Along(kneeAt.Minus(hip), 0.7), at(-1, 0.3), "No longer upright"),
+	)
 	waysLying(f, p, top, f.Marks, wrong.Marks, "the thigh stays upright", "the thigh tips towards the feet")
 }
 

@@ -52,3 +52,10 @@ func TestNoSizeBreaksAFigure(t *testing.T) {
 		}
 	})
 }
+
+// The tangent of 10 degrees is 0.1763 (any table of trigonometry): a grade of 18 %.
+func TestTheGradeOfThePicture(t *testing.T) {
+	said := grade(calculators.Values{}).Description.Say(nil)
+	require.Contains(t, said, "10°")
+	require.Contains(t, said, "18\u00a0%")
+}
