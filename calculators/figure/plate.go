@@ -118,6 +118,9 @@ func (p Plate) Draw(b Build) *drawing.Figure {
 	if p.On.Held || p.Phone != nil {
 		marks = append(marks, p.held(b)...)
 	}
+	if p.Square {
+		marks = append(marks, setSquare(first.From.At(b), first.Against.At(b).Minus(first.From.At(b)))...)
+	}
 	if p.On.Ruled {
 		marks = append(marks, p.Spans[0].ruled(b)...)
 	}

@@ -18,6 +18,8 @@ type Hold struct {
 	Phone func(Build) (middle, way Point)
 	// Board is the length of a straight board under the phone, mm; zero is none.
 	Board float64
+	// Square lays a set square to where the first span begins.
+	Square bool
 }
 
 // boardHalf is half the thickness of such a board, mm.

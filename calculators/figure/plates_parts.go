@@ -89,17 +89,20 @@ var lowered = Scenery{Name: headSide.Name, Ruled: true, Fit: func(b Build) Build
 		B: foot.Along(At(b.Bike.AxisDown()), drawnCup), Ra: 27, Rb: 24})
 }}
 
+// onLever lays the phone along a brake lever, which turns with the bar.
+func onLever(b Build) (middle, way Point) {
+	root, tip := leverRoot.At(b).Plus(Point{X: 8}), leverTip.At(b)
+	return root.Plus(tip).Times(0.5), tip.Minus(root)
+}
+
 // headPlates are what stands round the head tube.
 func headPlates() []Plate {
 	stem := part(measure.StemAngle, headSide, Tilt, steererMiddle, barMiddle, 120)
 	stem.Spans[0].Against, stem.Steps = square, onStem
 	lever := part(measure.LeverAngle, headSide, Tilt, leverRoot, leverTip, 90)
-	lever.Phone = func(b Build) (middle, way Point) {
-		root, tip := leverRoot.At(b).Plus(Point{X: 8}), leverTip.At(b)
-		return root.Plus(tip).Times(0.5), tip.Minus(root)
-	}
+	lever.Phone = onLever
 	roll := part(measure.BarRoll, headSide, Tilt, barMiddle, gripMiddle, 90)
-	roll.Spans[0].Against, roll.Steps = rolled, onFaceplate
+	roll.Spans[0].Against, roll.Phone = rolled, onLever
 	return []Plate{
 		part(measure.HeadTubeLength, headSide, Straight, headFoot, headTop, 90),
 		part(measure.LowerHeadset, lowered, Straight, headFoot, crownSeat, -90),
@@ -262,7 +265,7 @@ func footPlates() []Plate {
 	q.Spans = q.Spans[:2]
 	toes := part(measure.ToeOut, standing, Tilt, spot("straight ahead from the heel", 0, 0),
 		spot("the line through the second toe", 255, 22), 270)
-	toes.Spans[0].Against, toes.Steps = straightAhead, onPaper
+	toes.Spans[0].Against, toes.Square = straightAhead, true
 	return []Plate{
 		q,
 		part(measure.FootOffset, cranks, LevelWay, arm, spot("the middle of the shoe", 148, -158), -70),

@@ -6,7 +6,6 @@ import (
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
-	"plumbline/calculators/words"
 )
 
 // How far the plate's front wheel is raised and how high its scale is, mm.
@@ -52,43 +51,6 @@ func lifted(b Build, crate float64) []drawing.Mark {
 		rectangle(drawing.Wash, Point{X: rear.X - 160, Y: floor}, Point{X: rear.X + 160, Y: b.Bike.Ground()}),
 	}
 	return append(m, Bike(b)...)
-}
-
-// Weighed is a bike with nobody on it, one wheel on a scale and the other on a block as high,
-// held upright by a fingertip at the saddle: the front wheel on the scale, then the rear one.
-func Weighed(b Build) *drawing.Figure {
-	f := &drawing.Figure{
-		Title: words.Of("The bike on the scale, one wheel at a time"),
-		Description: words.Of(
-			"A bike from the side with nobody on it. One wheel stands on a bathroom scale, the other " +
-				"on a block as high. A fingertip at the saddle keeps it upright. First the front wheel is on the " +
-				"scale, then the rear wheel.",
-		),
-		Least: 18,
-	}
-	floor, top := b.Bike.Ground(), b.SaddleTop()
-	for i, caption := range [2]words.English{"1. Front wheel on the scale", "2. Rear wheel on the scale"} {
-		marks := append(
-			lifted(b, 160),
-			Grasp{At: top.Plus(Point{X: -70, Y: 4}), Way: -62, Role: drawing.Body}.Point()...)
-		on, other := At(b.Bike.Front), At(b.Bike.Rear)
-		if i == 1 {
-			on, other = other, on
-		}
-		marks = append(
-			marks,
-			drawing.Label{
-				Role: drawing.Hot,
-				At:   Point{X: on.X, Y: floor - drawnScale},
-				Side: Point{Y: -1},
-				Text: words.Of("scale"),
-			},
-			drawing.Label{Role: drawing.Ink, At: Point{X: other.X, Y: floor - drawnScale}, Side: Point{Y: -1},
-				Text: words.Of("block")},
-		)
-		f.Frame(words.Of(caption), marks...)
-	}
-	return f
 }
 
 // raisedPlates are what is taken with the bike tipped back.

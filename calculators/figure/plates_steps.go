@@ -1,10 +1,7 @@
 package figure
 
 import (
-	"math"
-
 	"plumbline/calculators/drawing"
-	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
 
@@ -72,50 +69,6 @@ func onStem(own drawing.Frame, p Plate, b Build) []drawing.Frame {
 	}
 }
 
-// onFaceplate shows the mark by which a roll is seen, from the front.
-func onFaceplate(own drawing.Frame, p Plate, b Build) []drawing.Frame {
-	own.Low, own.High = within(barMiddle.At(b), 190, 150)
-	own.Caption = words.Of("What it is: the bar turns in the stem")
-	low, high := Point{X: -130, Y: -75}, Point{X: 190, Y: 125}
-	line := func(roll float64) []drawing.Mark {
-		up := barHalf * math.Sin(roll*math.Pi/180)
-		m := []drawing.Mark{tube(-130, 0, 190, 0, barHalf, barHalf), tube(-26, 0, 26, 0, 26, 26)}
-		for _, at := range [4]Point{{X: -17, Y: -19}, {X: 17, Y: -19}, {X: -17, Y: 19}, {X: 17, Y: 19}} {
-			m = append(m, drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Centre: at, Radius: 4})
-		}
-		m = append(m, strip(2, 25.5, 0), strip(26.5, 62, up))
-		return append(m, drawing.Line{Role: drawing.Hot, Pen: drawing.Heavy, Points: []Point{{X: 6}, {X: 25}}},
-			drawing.Line{Role: drawing.Hot, Pen: drawing.Heavy, Points: []Point{{X: 27, Y: up}, {X: 58, Y: up}}})
-	}
-	pencil := drawing.Limb{
-		Role: drawing.Ink,
-		Fill: drawing.Sheet,
-		A:    Point{X: 59, Y: 2},
-		B:    Point{X: 112, Y: 60},
-		Ra:   1.5,
-		Rb:   4,
-	}
-	before := append(append(line(0), pencil), Grasp{At: Point{X: 78, Y: 23}, Way: 218, Role: drawing.Body, Over: true}.
-		Pinch()...)
-	root, tip := leverRoot.At(b).Plus(Point{X: 8}), leverTip.At(b)
-	on, way := root.Plus(tip).Times(0.5), tip.Minus(root)
-	phone := append(p.On.Marks(b), Phone(on, way)...)
-	hand := Grasp{At: on.Along(way.Unit().Left(), 12), Way: way.Angle() - 70, Role: drawing.Body}
-	return []drawing.Frame{own,
-		step("From the front: tape, and one line over both", low, high, before...),
-		step("Rolled: the two halves of the line are apart", low, high, line(drawnRoll)...),
-		step("How far: a phone on the lever, before and after", own.Low, own.High, append(phone, hand.Pinch()...)...)}
-}
-
-// barHalf is half the bar's thickness at the clamp, mm: 31.8, the usual size (common practice).
-const barHalf = 15.9
-
-// strip is a piece of masking tape on the bar, seen from the front.
-func strip(from, to, y float64) drawing.Mark {
-	return drawing.Tube{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Wash, A: Point{X: from, Y: y},
-		B: Point{X: to, Y: y}, Ra: 8, Rb: 8}
-}
-
 // acrossGrips shows the straightedge on the grips and the ruler up to the clamp, and where
 // people lay it by mistake.
 func acrossGrips(_ drawing.Frame, p Plate, b Build) []drawing.Frame {
@@ -150,52 +103,20 @@ func onArm(own drawing.Frame, _ Plate, _ Build) []drawing.Frame {
 	}
 }
 
-// onPaper shows how the angle of a foot is taken on card: drawn round, a line, a set square.
-func onPaper(own drawing.Frame, _ Plate, b Build) []drawing.Frame {
-	const length = 266
-	toe := pointing(outline(length), leftHeel, drawnLeftOut, true)
-	low, high := Point{X: -50, Y: -210}, Point{X: 380, Y: 210}
-	feet := []drawing.Mark{onCard.Marks(b)[0], onCard.Marks(b)[1]}
-	for _, side := range [2]float64{1, -1} {
-		turn, heel := drawnLeftOut-heelAndToe(), leftHeel
-		foot := bareFoot(length)
-		if side > 0 {
-			foot, turn = Flipped(foot...), drawnLeftOut+heelAndToe()
-		} else {
-			heel, turn = rightHeel, -drawnRightOut-heelAndToe()
-		}
-		feet = append(feet, Turned(turn, heel, foot...)...)
-	}
-	tip := toe.Points[8]
-	feet = append(feet, drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: tip.Plus(Point{X: 3, Y: 3}),
-		B: tip.Plus(Point{X: 42, Y: 62}), Ra: 1.5, Rb: 4})
-	feet = append(feet, Grasp{At: tip.Plus(Point{X: 18, Y: 24}), Way: 236, Role: drawing.Before, Over: true}.Pinch()...)
-	own.Caption = words.Of("2. Heel to second toe: draw the line")
-	return []drawing.Frame{step("1. Stop with closed eyes; a helper draws round both feet", low, high, feet...), own,
-		step("3. Set square on a parallel: read the angle", Point{X: -190, Y: -20}, high, setSquare()...)}
-}
-
-// setSquare is a set square with a scale of degrees, on a parallel through the heel of the
-// left foot's outline, and the hand that holds it.
-func setSquare() []drawing.Mark {
+// setSquare is a set square with a scale of degrees, its long edge along a way and its
+// middle at a heel, and the hand that holds it.
+func setSquare(heel, way Point) []drawing.Mark {
 	const half = 120
-	m := []drawing.Mark{rectangle(drawing.Sheet, Point{X: -40, Y: -200}, Point{X: 370, Y: 200}),
-		drawing.Line{Role: drawing.Ink, Points: []Point{{X: -20}, {X: 350}}},
-		pointing(outline(drawnSole.Length), leftHeel, drawnLeftOut, true)}
-	ends := [2]Point{leftHeel.Plus(drawing.Polar(drawnLeftOut, 280)), leftHeel.Plus(Point{X: 280})}
-	m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{leftHeel, ends[1]}},
-		drawing.Line{Role: drawing.Hot, Closed: true, Points: []Point{leftHeel.Plus(Point{X: -half}),
-			leftHeel.Plus(Point{X: half}), leftHeel.Plus(Point{Y: half})}},
-		drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []Point{leftHeel, ends[0]}})
-	for a := 10.0; a < 180; a += 10 {
-		// The scale runs along the square's two short sides.
-		way := drawing.Polar(a, 1)
-		side := half / (math.Abs(way.X) + way.Y)
-		m = append(m, drawing.Line{Role: drawing.Hot, Pen: drawing.Thin,
-			Points: []Point{leftHeel.Along(way, side), leftHeel.Along(way, side-9)}})
+	u := way.Unit()
+	at := func(x, y float64) Point { return heel.Along(u, x).Along(u.Left(), y) }
+	m := []drawing.Mark{drawing.Line{Role: drawing.Ink, Closed: true,
+		Points: []Point{at(-half, 0), at(half, 0), at(0, half)}}}
+	for a := 10.0; a < 180; a += 10 { // the scale runs along its two short sides
+		p := drawing.Polar(a, 1)
+		side := half / (max(p.X, -p.X) + p.Y)
+		end := p.Times(side - 9)
+		p = p.Times(side)
+		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{at(p.X, p.Y), at(end.X, end.Y)}})
 	}
-	hand := Grasp{At: leftHeel.Plus(Point{X: -46, Y: 62}), Way: -52, Role: drawing.Body}
-	m = append(m, hand.Pinch()...)
-	return append(m, drawing.Angle{Role: drawing.Hot, Vertex: leftHeel, From: 0, To: drawnLeftOut, Radius: 205,
-		ArmFrom: 205, ArmTo: 205, Text: words.Of(measure.ToeOut.Label), Priority: 2})
+	return append(m, Grasp{At: at(-46, 62), Way: u.Angle() - 52, Role: drawing.Body}.Pinch()...)
 }

@@ -35,7 +35,7 @@ var (
 			Text: "Rise over level distance, uphill positive. Lay a straight board on the trail with a phone’s " +
 				"level on it: 45 degrees is 100 percent.",
 			Slip: "You entered degrees as percent: 10 degrees are 18 percent.",
-			Take: "straight board, phone with a level", Minutes: 3, Figure: "measure-grade"}}
+			Take: "straight board, phone with a level", Minutes: 3}}
 	COMForward = &Quantity{Key: "com-forward", Label: "Centre of mass ahead of the rear wheel", Unit: Mm,
 		Low: 200, High: 800, Least: 50, Most: 1400, Repeat: 15,
 		How: Instruction{

@@ -28,9 +28,7 @@ func Figures() []*calculators.Illustration {
 		person("measure-hip-width", hipWidth), person("measure-leg-difference", legDifference),
 		person("measure-lunge-left", lungeStanding), person("measure-knee-short-left", kneeShort),
 		person("measure-hip-bend", hipBend), person("measure-sit-and-reach", sitAndReach),
-		{Name: "measure-bike", Draw: measureBike}, {Name: "measure-grade", Draw: grade},
-		{Name: "measure-scale", Inputs: plateInputs(),
-			Draw: func(v calculators.Values) *drawing.Figure { return figure.Weighed(plateBike(v)) }},
+		{Name: "measure-bike", Draw: measureBike},
 	}
 	for _, p := range figure.Plates() {
 		list = append(list, &calculators.Illustration{Name: p.Of.How.Figure, Inputs: plateInputs(),
@@ -42,7 +40,9 @@ func Figures() []*calculators.Illustration {
 // Stills are the section's pictures that no number of a reader changes; see
 // catalog.Pictures.
 func Stills() []*calculators.Illustration {
-	return []*calculators.Illustration{BoltsInACross(), TwistTest(), PostInTheFrame(), LeverStop()}
+	return []*calculators.Illustration{BoltsInACross(), TwistTest(), PostInTheFrame(), LeverStop(),
+		onStandIn("bar-rolled", figure.BarRolled), onStandIn("feet-on-card", figure.FeetOnCard),
+		onStandIn("bike-on-the-scale", figure.Weighed), {Name: "grade-of-a-trail", Draw: grade}}
 }
 
 // leg makes a standing figure of a length of the leg.
@@ -494,36 +494,6 @@ func measureBike(calculators.Values) *drawing.Figure {
 		figure.HeadAngle(d, drawing.Hot, words.Of("Head angle")),
 		figure.Setback(d, drawing.Hot, words.Of("Setback")),
 		figure.SaddleHeight(d, drawing.Hot, words.Of("Saddle height")))...)
-	return f
-}
-
-// drawnSlope is the slope of the picture, degrees: the instruction's example.
-const drawnSlope = 10
-
-func grade(calculators.Values) *drawing.Figure {
-	leans, percent := measure.Degrees(drawnSlope), math.Round(100*math.Tan(drawnSlope*math.Pi/180))
-	leans.Extra = -1
-	f := &drawing.Figure{
-		Title: words.Of("Grade: a board on the trail, a phone on the board"),
-		Description: words.Of(
-			"A trail from the side. A straight board lies on it, so that no root counts, and a phone on "+
-				"the board shows how far it leans: {0} here, which is a grade of {1}.",
-			leans,
-			measure.Percentage(percent),
-		),
-	}
-	up := drawing.Polar(drawnSlope, 1)
-	on := func(along, above float64) drawing.Point { return at(0, 0).Along(up, along).Along(up.Left(), above) }
-	trail := drawing.Line{Role: drawing.Soft, Smooth: true}
-	for i, bump := range [9]float64{0, -14, -3, -22, -2, -16, -2, -20, 0} {
-		trail.Points = append(trail.Points, on(150*float64(i), bump))
-	}
-	f.Add(trail, drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: on(200, 8), B: on(1050, 8), Ra: 8, Rb: 8})
-	f.Add(figure.Phone(on(620, 16), up)...)
-	f.Add(figure.Grasp{At: on(640, 28), Way: -70, Role: drawing.Body}.Pinch()...)
-	f.Add(drawing.Angle{Role: drawing.Hot, Vertex: on(0, 0), To: drawnSlope, Radius: 1120, ArmFrom: 1120,
-		Text: words.Of("{0} is {1}", leans, measure.Percentage(percent))},
-		note(on(280, 16), at(-0.6, 1), "Straight board"))
 	return f
 }
 
