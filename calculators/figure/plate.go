@@ -119,7 +119,7 @@ func (p Plate) Draw(b Build) *drawing.Figure {
 		marks = append(marks, p.held(b)...)
 	}
 	if p.Square {
-		marks = append(marks, setSquare(first.From.At(b), first.Against.At(b).Minus(first.From.At(b)))...)
+		marks = append(marks, first.squared(b)...)
 	}
 	if p.On.Ruled {
 		marks = append(marks, p.Spans[0].ruled(b)...)

@@ -103,6 +103,17 @@ func onArm(own drawing.Frame, _ Plate, _ Build) []drawing.Frame {
 	}
 }
 
+// squared is the set square along the line that an angle is counted from, on the side of
+// the angle.
+func (s Span) squared(b Build) []drawing.Mark {
+	from := s.From.At(b)
+	way := s.Against.At(b).Minus(from)
+	if s.To.At(b).Minus(from).Dot(way.Left()) < 0 {
+		way = way.Times(-1)
+	}
+	return setSquare(from, way)
+}
+
 // setSquare is a set square with a scale of degrees, its long edge along a way and its
 // middle at a heel, and the hand that holds it.
 func setSquare(heel, way Point) []drawing.Mark {
@@ -116,7 +127,8 @@ func setSquare(heel, way Point) []drawing.Mark {
 		side := half / (max(p.X, -p.X) + p.Y)
 		end := p.Times(side - 9)
 		p = p.Times(side)
-		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{at(p.X, p.Y), at(end.X, end.Y)}})
+		m = append(m, drawing.Line{Role: drawing.Ink, Pen: drawing.Thin,
+			Points: []Point{at(p.X, p.Y), at(end.X, end.Y)}})
 	}
 	return append(m, Grasp{At: at(-46, 62), Way: u.Angle() - 52, Role: drawing.Body}.Pinch()...)
 }
