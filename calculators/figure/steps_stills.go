@@ -78,8 +78,8 @@ func FeetOnCard(b Build) *drawing.Figure {
 	f := &drawing.Figure{Title: words.Of("Your feet’s own angle, on card"), Least: 20, Apart: true,
 		Description: words.Of("Two feet on card from above, with a straight line between them. A helper draws round " +
 			"each foot with a pencil. Then, on each outline, a line runs from the middle of the heel to the second " +
-			"toe. A set square lies with its long edge on a parallel to the straight line and its middle at the heel: " +
-			"its scale shows the foot’s angle.")}
+			"toe. A set square lies with its long edge on a parallel to the straight line and its middle at the heel" +
+			": its scale shows the foot’s angle.")}
 	lined := append(onCard.Marks(b), drawing.Line{Role: drawing.Hot,
 		Points: []Point{leftHeel, leftHeel.Plus(drawing.Polar(drawnLeftOut, 280))}},
 		drawing.Line{Role: drawing.Hot, Points: []Point{rightHeel, rightHeel.Plus(drawing.Polar(-drawnRightOut, 280))}})
