@@ -62,12 +62,11 @@ func FeetOnCard(b Build) *drawing.Figure {
 	low, high := Point{X: -50, Y: -210}, Point{X: 380, Y: 210}
 	feet := []drawing.Mark{onCard.Marks(b)[0], onCard.Marks(b)[1]}
 	for _, side := range [2]float64{1, -1} {
-		turn, heel := drawnLeftOut-heelAndToe(), leftHeel
-		foot := bareFoot(length)
+		turn, heel, foot := drawnLeftOut+heelAndToe(), leftHeel, bareFoot(length)
 		if side > 0 {
-			foot, turn = Flipped(foot...), drawnLeftOut+heelAndToe()
+			foot = Flipped(foot...)
 		} else {
-			heel, turn = rightHeel, -drawnRightOut-heelAndToe()
+			turn, heel = -drawnRightOut-heelAndToe(), rightHeel
 		}
 		feet = append(feet, Turned(turn, heel, foot...)...)
 	}
