@@ -393,12 +393,8 @@ func (g *Guide) viewSource(s *literature.Source) sourceView {
 	if s.Strength != "" && s.Strength != s.Opened {
 		read = words.Of("Kind: {0}. Read: {1}.", words.Name(kind), s.Opened)
 	}
-	where := s.Where
-	if s.Key == literature.CommonPractice.Key {
-		where = literature.Habitual.Say(g.reader)
-	}
 	return sourceView{Key: s.Key, Authors: strings.TrimSuffix(s.By(g.reader), "."),
-		Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(where, "."),
+		Title: strings.TrimSuffix(s.Title, "."), Where: strings.TrimSuffix(s.Place(g.reader), "."),
 		DOI: s.DOI, Link: s.Link(), For: s.For, Strength: string(s.Strength), Year: s.Year,
 		Read: read.Say(g.reader), Kind: kind, Memory: s.Opened == literature.Memory}
 }

@@ -33,9 +33,10 @@ var (
 		Opened: Abstract, Strength: Survey,
 		For: "The cleat’s place could not be predicted from shoe or foot: the equations were rejected."}
 	Litzenberger2008 = &Source{Key: "litzenberger2008", Authors: "Litzenberger and others", Year: 2008,
-		Title:  "Influence of pedal foot position on muscular activity during ergometer cycling",
-		Where:  "The Engineering of Sport 7 (Springer); title and book from memory",
-		Opened: Abstract, Strength: Controlled,
+		Title:    "Influence of pedal foot position on muscular activity during ergometer cycling",
+		Where:    "The Engineering of Sport 7 (Springer)",
+		Recalled: "title and book from memory",
+		Opened:   Abstract, Strength: Controlled,
 		For: "Spindle further back under the foot: the calf worked more than 20 % less and the shin muscle was " +
 			"active for longer, in twelve people who were no cyclists."}
 

@@ -23,9 +23,10 @@ var (
 		For: "How far the wrist may bend before the pressure inside it passes a customary line in a quarter of " +
 			"people, none of whom gripped."}
 	ODriscoll1992 = &Source{Key: "odriscoll1992", Authors: "O’Driscoll and others", Year: 1992,
-		Title:  "The relationship between wrist position, grasp size, and grip strength",
-		Where:  "Journal of Hand Surgery 17A, 169–177; title and pages from memory",
-		Opened: Abstract, Strength: Controlled,
+		Title:    "The relationship between wrist position, grasp size, and grip strength",
+		Where:    "Journal of Hand Surgery 17A, 169–177",
+		Recalled: "title and pages from memory",
+		Opened:   Abstract, Strength: Controlled,
 		For: "The wrist at which people squeeze hardest: about 35 degrees of extension."}
 	KongLowe2005 = &Source{Key: "konglowe2005", Authors: "Kong and Lowe", Year: 2005,
 		Title:  "Optimal cylindrical handle diameter for grip force tasks",
@@ -39,9 +40,10 @@ var (
 		Opened: Abstract, Strength: Controlled,
 		For: "17 people liked bicycle grips of about 23 % of hand length best: 40.9 to 45.7 mm."}
 	Lee2009 = &Source{Key: "lee2009", Authors: "Lee, Kong, Lowe and Song", Year: 2009,
-		Title:  "Handle grip span for optimising finger-specific force capability as a function of hand size",
-		Where:  "Ergonomics 52(5), 601–608; authors and title from memory",
-		Opened: Abstract, Strength: Controlled,
+		Title:    "Handle grip span for optimising finger-specific force capability as a function of hand size",
+		Where:    "Ergonomics 52(5), 601–608",
+		Recalled: "authors and title from memory",
+		Opened:   Abstract, Strength: Controlled,
 		For: "Of two-handled tools 46 men rated spans of 50 and 55 mm best and strongest, 65 mm worst; all " +
 			"fingers pulled, so it says little about one finger on a lever."}
 	ISO4210Levers = &Source{Key: "iso4210levers", Authors: "International Organization for Standardization",

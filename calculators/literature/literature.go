@@ -52,10 +52,11 @@ type Source struct {
 	Key      string // stable: lower-case first author and year
 	Authors  string
 	Year     int
-	Title    string // empty for common practice alone
-	Where    string // journal, volume, pages; publisher
-	DOI      string // without https://doi.org/
-	URL      string // https address of a work that has no DOI; empty where none is known to last
+	Title    string        // empty for common practice alone
+	Where    string        // journal, volume, pages; publisher
+	Recalled words.English // what of its title and authors nobody looked up: "title from memory"
+	DOI      string        // without https://doi.org/
+	URL      string        // https address of a work that has no DOI; empty where none is known to last
 	Opened   Access
 	Strength Strength
 	For      string // what is taken from it, one sentence
@@ -69,6 +70,17 @@ func (s *Source) By(r *words.Reader) string {
 		return words.Of("{0} and others", words.Name(said)).Say(r)
 	}
 	return said
+}
+
+// Place says where a source stands, the way r reads, and what of that is from memory.
+func (s *Source) Place(r *words.Reader) string {
+	switch {
+	case s.Key == CommonPractice.Key:
+		return Habitual.Say(r)
+	case s.Recalled != "":
+		return s.Where + "; " + s.Recalled.Say(r)
+	}
+	return s.Where
 }
 
 // Link returns the address at which a source can be found, or "" where none is

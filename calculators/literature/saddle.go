@@ -58,10 +58,11 @@ var (
 		For: "In one mountain-bike race the saddle’s inclination went with pain in the buttocks."}
 
 	Lin2023 = &Source{Key: "lin2023", Authors: "Lin, Wang and Chen", Year: 2023,
-		Title:  "The effect of bicycle saddle widths on saddle pressure in female cyclists",
-		Where:  "Journal of Sports Science and Medicine 22, 424; title from memory",
-		DOI:    "10.52082/jssm.2023.424",
-		Opened: Abstract, Strength: Controlled,
+		Title:    "The effect of bicycle saddle widths on saddle pressure in female cyclists",
+		Where:    "Journal of Sports Science and Medicine 22, 424",
+		Recalled: "title from memory",
+		DOI:      "10.52082/jssm.2023.424",
+		Opened:   Abstract, Strength: Controlled,
 		For: "Sit bones 155 ± 14 mm apart in ten women, and the best pressure and comfort on a saddle 10 mm " +
 			"wider."}
 	Potter2008 = &Source{Key: "potter2008", Authors: "Potter, Sauer, Weisshaar, Thelen and Ploeg", Year: 2008,

@@ -37,10 +37,11 @@ var (
 		For: "People walk with each foot turned out by about 7.5 degrees, mostly between 5 and 10, and one " +
 			"person’s steps vary."}
 	Losel1996 = &Source{Key: "losel1996", Authors: "Lösel, Burgess-Milliron, Micheli and Edington", Year: 1996,
-		Title:  "A simplified technique for determining foot progression angle in children 4 to 16 years of age",
-		Where:  "Journal of Pediatric Orthopaedics 16(5), 570–574; authors and title from memory",
-		DOI:    "10.1097/01241398-199609000-00004",
-		Opened: Abstract, Strength: Survey,
+		Title:    "A simplified technique for determining foot progression angle in children 4 to 16 years of age",
+		Where:    "Journal of Pediatric Orthopaedics 16(5), 570–574",
+		Recalled: "authors and title from memory",
+		DOI:      "10.1097/01241398-199609000-00004",
+		Opened:   Abstract, Strength: Survey,
 		For: "400 children walked with the feet turned out by 7.3 degrees (SD 4.4) at 16 years; from 8 in to " +
 			"16 out is normal."}
 )
@@ -63,27 +64,30 @@ var (
 		For: "In scans of 32 people the width of the pelvis tells how far apart the hip joints are; older " +
 			"rules missed by up to 31 mm."}
 	Thorsen2020 = &Source{Key: "thorsen2020", Authors: "Thorsen, Strohacker, Weinhandl and Zhang", Year: 2020,
-		Title:  "Increased Q-factor increases frontal-plane knee joint loading in stationary cycling",
-		Where:  "Journal of Sport and Health Science; title from memory",
-		DOI:    "10.1016/j.jshs.2019.07.011",
-		Opened: Abstract, Strength: Controlled,
+		Title:    "Increased Q-factor increases frontal-plane knee joint loading in stationary cycling",
+		Where:    "Journal of Sport and Health Science",
+		Recalled: "title from memory",
+		DOI:      "10.1016/j.jshs.2019.07.011",
+		Opened:   Abstract, Strength: Controlled,
 		For: "Wider than 150 mm, discomfort rose a little and not significantly; effort and pain did not " +
 			"clearly change."}
 	Thorsen2021 = &Source{Key: "thorsen2021", Authors: "Thorsen, Hummer, Reinbolt, Weinhandl and Zhang", Year: 2021,
-		Title:  "Increased Q-factor increases medial compartment knee joint contact force during cycling",
-		Where:  "Journal of Biomechanics; title from memory",
-		DOI:    "10.1016/j.jbiomech.2021.110271",
-		Opened: SecondHand, Strength: Controlled,
+		Title:    "Increased Q-factor increases medial compartment knee joint contact force during cycling",
+		Where:    "Journal of Biomechanics",
+		Recalled: "title from memory",
+		DOI:      "10.1016/j.jbiomech.2021.110271",
+		Opened:   SecondHand, Strength: Controlled,
 		For: "A wider Q-factor puts more force on the inner half of the knee; only the title was read."}
 )
 
 // Legs of different length.
 var (
 	Badii2014 = &Source{Key: "badii2014", Authors: "Badii and others", Year: 2014,
-		Title:  "Comparison of lifts versus tape measure in determining leg length discrepancy",
-		Where:  "Journal of Rheumatology 41(8), 1689–1694; authors from memory",
-		DOI:    "10.3899/jrheum.131089",
-		Opened: Abstract, Strength: Controlled,
+		Title:    "Comparison of lifts versus tape measure in determining leg length discrepancy",
+		Where:    "Journal of Rheumatology 41(8), 1689–1694",
+		Recalled: "authors from memory",
+		DOI:      "10.3899/jrheum.131089",
+		Opened:   Abstract, Strength: Controlled,
 		For: "Against X-ray in 20 people blocks under the foot named the wrong leg once and the tape seven " +
 			"times."}
 	Alfuth2021 = &Source{Key: "alfuth2021", Authors: "Alfuth, Fichter and Knicker", Year: 2021,
@@ -103,8 +107,9 @@ var (
 	Beattie1990 = &Source{Key: "beattie1990", Authors: "Beattie, Isaacson, Riddle and Rothstein", Year: 1990,
 		Title: "Validity of derived measurements of leg-length differences obtained by use of a tape " +
 			"measure",
-		Where:  "Physical Therapy 70, 150–157; title from memory",
-		Opened: Abstract, Strength: Controlled,
+		Where:    "Physical Therapy 70, 150–157",
+		Recalled: "title from memory",
+		Opened:   Abstract, Strength: Controlled,
 		For: "In 10 patients and 9 healthy people the tape agreed with X-ray only moderately (0.683), and " +
 			"poorly in the healthy (0.359); the mean of two readings is better."}
 	Knutson2005 = &Source{Key: "knutson2005", Authors: "Knutson", Year: 2005,

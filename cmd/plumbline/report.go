@@ -8,7 +8,6 @@ import (
 	"unicode/utf8"
 
 	"plumbline/calculators"
-	"plumbline/calculators/literature"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -146,16 +145,13 @@ func (p report) notes(r *calculators.Result) {
 func (p report) sources(c *calculators.Calculator) {
 	fmt.Fprintln(p.w, "\n"+say(p.reader, "Sources"))
 	for _, s := range c.Sources {
-		line := s.Where
-		if s.Key == literature.CommonPractice.Key {
-			line = say(p.reader, literature.Habitual)
-		}
+		line := s.Place(p.reader)
 		if s.Authors != "" {
 			year := ""
 			if s.Year > 0 {
 				year = fmt.Sprintf(" %d", s.Year)
 			}
-			line = fmt.Sprintf("%s%s, %s (%s)", s.By(p.reader), year, s.Where, s.Opened.Say(p.reader))
+			line = fmt.Sprintf("%s%s, %s (%s)", s.By(p.reader), year, line, s.Opened.Say(p.reader))
 		}
 		p.prose("  ", line)
 	}
