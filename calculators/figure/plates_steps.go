@@ -78,7 +78,7 @@ func acrossGrips(_ drawing.Frame, p Plate, b Build) []drawing.Frame {
 		m := append(p.On.Marks(b), tube(-400, y-11, 400, y-11, 11, 11), Landmark(middle, 9))
 		m = append(m, Grasp{At: Point{X: -372, Y: y - 18}, Way: 62, Role: drawing.Body}.Pinch()...)
 		return drawing.Frame{Caption: caption, Low: low, High: high, Marks: append(m, more...),
-			Details: []drawing.Detail{{At: middle, Radius: 85, Caption: words.Of("the middle of one grip")}}}
+			Details: []drawing.Detail{{At: middle, Radius: 85, Apart: 8, Caption: words.Of("the middle of one grip")}}}
 	}
 	ruler := append(Ruler(Point{X: 30, Y: -27}, Point{X: 30}, -1), finger(Point{X: 44, Y: 52}, 250)...)
 	ruler = append(ruler, p.Spans[0].marks(b, drawing.Hot, words.Of("read here"))...)

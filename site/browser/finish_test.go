@@ -32,7 +32,8 @@ const (
 // drawn waits until the engine has drawn the page's own record.
 func (b *tab) drawn() *tab {
 	b.Helper()
-	b.until(`document.querySelector(".desk .paper") && !document.querySelector(".desk .offline")`)
+	b.until(`document.querySelector(".desk .paper") && !document.querySelector(".desk .offline")
+		&& !document.querySelector(".worth:not(.answered)")`)
 	return b
 }
 

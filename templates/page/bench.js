@@ -38,8 +38,8 @@ export class Bench {
   asked = { units: this.units, whole: false, play: false, fresh: false };
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   later;
-  /** @type {HTMLElement | undefined} the line that says that a value was taken over */
-  said;
+  /** @type {{ button: HTMLElement, value: string, said: HTMLElement } | undefined} what was taken over last, and the line that says so */
+  taken;
 
   /** @param {HTMLElement} root */
   constructor(root) {
@@ -243,7 +243,6 @@ export class Bench {
     this.shown = parts.map((html, i) => (before[i]?.html === String(html) ? before[i] : written(String(html))));
     const whole = this.shown.flatMap((now, i) => {
       if (now === before[i]) return [];
-      if (this.said) this.said.hidden = true; // of a number that may be gone
       return before[i] && patch(place(i), before[i], now) ? [] : [i];
     });
     if (whole.length) {
@@ -257,6 +256,8 @@ export class Bench {
       });
       if (tall) one(this.root, ".drawing").style.minBlockSize = `${tall}px`;
     }
+    const { taken } = this;
+    if (taken && taken.button.dataset.value !== taken.value) taken.said.hidden = true; // that number is gone
     soon(this.root);
   }
 
@@ -359,7 +360,7 @@ export class Bench {
     const { use = "", value = "", guess, now } = button.dataset, said = /** @type {HTMLElement} */ (button.nextElementSibling);
     /** @type {(key: string) => Pair[]} */
     const marks = (key) => [["from", `${key}.${this.root.dataset.calculator}`], ...(guess == null ? [] : [/** @type {Pair} */ (["estimated", key])])];
-    this.said = said;
+    this.taken = { button, value, said };
     const keys = use.split(" "), values = value.split(" ");
     // How the bike is already is no change that is still to be made.
     if (now == null) keys.forEach((key, i) => record.use(key, values[i], marks(key)));
