@@ -162,7 +162,7 @@ func node(t testing.TB, name string, texts ...string) func(args ...any) []byte {
 // parityRuns is how many random questions are compared with the whole engine, and
 // sectionRuns with the engine of each section.
 const (
-	parityRuns  = 2000
+	parityRuns  = 700
 	sectionRuns = 80
 )
 
