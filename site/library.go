@@ -90,7 +90,14 @@ func (b *library) translateSources(from source) []Mistake {
 		}
 		own := *s
 		for _, e := range y.Mapping(e.Value, told.Of("a source")) {
-			if y.Known(e, "for") {
+			// Names are the same in every language, but not “authors from memory”.
+			switch {
+			case !y.Known(e, "for", "authors", "where"):
+			case e.Key == "authors":
+				own.Authors = y.text(e)
+			case e.Key == "where":
+				own.Where = y.text(e)
+			default:
 				own.For = y.text(e)
 			}
 		}
