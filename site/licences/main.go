@@ -1,5 +1,8 @@
 // Command licences writes site/licences.txt, the licences of everything whose code
 // is in the engine, in a page or in the command: go generate ./site
+//
+// With -bom FILE it adds to a bill of materials, which lists Go modules, what else is in
+// them: go run ./site/licences -bom FILE, in the folder of the source.
 package main
 
 import (
@@ -7,6 +10,7 @@ import (
 	"cmp"
 	"encoding/json"
 	"errors"
+	"flag"
 	"fmt"
 	"io"
 	"io/fs"
@@ -27,6 +31,7 @@ type work struct {
 	name  string   // with its version
 	in    []string // the engine, the pages, the command
 	texts []string // the licence, and the notices that it asks to be handed on
+	taken bool     // it is no Go module, but stands in this source tree
 }
 
 // targets are the programs that are handed to others, each on every system for
@@ -40,6 +45,14 @@ var targets = []struct{ in, packages, system, processor string }{
 
 func main() {
 	log.SetFlags(0)
+	bill := flag.String("bom", "", "the bill of materials that is completed, in CycloneDX's JSON")
+	flag.Parse()
+	if *bill != "" {
+		if err := complete(*bill, "."); err != nil {
+			log.Fatal(err)
+		}
+		return
+	}
 	text, err := gather("..") // go generate runs in site
 	if err != nil {
 		log.Fatal(err)
@@ -103,7 +116,7 @@ func inPages(files fs.FS) (list []work, err error) {
 		}
 		b, err := fs.ReadFile(files, p)
 		if m := kept.FindSubmatch(b); m != nil {
-			list = append(list, work{string(m[2]), []string{"the pages"}, []string{string(m[1])}})
+			list = append(list, work{string(m[2]), []string{"the pages"}, []string{string(m[1])}, true})
 		}
 		return err
 	})
@@ -141,7 +154,7 @@ func inPrograms(root string) ([]work, error) {
 				// there, which begins with its name and version up to the first comma.
 				taken, err := os.ReadFile(filepath.Join(p.Dir, "LICENSE"))
 				if name, _, ok := strings.Cut(string(taken), ","); err == nil && ok && p.Dir != p.Module.Dir {
-					found[name] = &work{name, []string{t.in}, []string{string(taken)}}
+					found[name] = &work{name, []string{t.in}, []string{string(taken)}, true}
 				}
 				continue
 			}

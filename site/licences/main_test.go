@@ -106,3 +106,25 @@ func TestAModuleWithoutALicenceIsRefused(t *testing.T) {
 		t.Errorf("%q, %v", list, err)
 	}
 }
+
+// TestABillOfMaterialsHasWhatIsNoModule: what CycloneDX's tool for Go cannot see.
+func TestABillOfMaterialsHasWhatIsNoModule(t *testing.T) {
+	bill := filepath.Join(t.TempDir(), "bom.json")
+	given := `{"bomFormat": "CycloneDX", "components": [{"type": "library", "name": "a module"}]}`
+	if err := os.WriteFile(bill, []byte(given), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if err := complete(bill, root); err != nil {
+		t.Fatal(err)
+	}
+	text, err := os.ReadFile(bill)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, part := range []string{`"name": "a module"`, `"name": "libwebp"`, `"name": "MiniSearch"`,
+		`"version": "7.2.0"`, `"bomFormat": "CycloneDX"`} {
+		if !strings.Contains(string(text), part) {
+			t.Errorf("the bill lacks %s", part)
+		}
+	}
+}
