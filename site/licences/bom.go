@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"os"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -70,11 +71,14 @@ func complete(file, root string) error {
 	return os.WriteFile(file, append(text, '\n'), 0o644)
 }
 
-// componentOf takes the version off the end of a work's name.
+// version matches where the name of a work ends and its version begins: lean-qr 2.7.4 nano.
+var version = regexp.MustCompile(` [0-9]`)
+
+// componentOf tells the version from the rest of a work's name.
 func componentOf(w work) component {
 	c := component{Type: "library", Name: w.name}
-	if i := strings.LastIndexByte(w.name, ' '); i > 0 {
-		c.Name, c.Version = w.name[:i], w.name[i+1:]
+	if i := version.FindStringIndex(w.name); i != nil {
+		c.Name, c.Version = w.name[:i[0]], w.name[i[1]-1:]
 	}
 	for _, t := range w.texts {
 		var l licence
