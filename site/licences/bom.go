@@ -71,7 +71,7 @@ func complete(file, root string) error {
 	return os.WriteFile(file, append(text, '\n'), 0o644)
 }
 
-// version matches where the name of a work ends and its version begins: lean-qr 2.7.4 nano.
+// version matches where the name of a work ends and its version begins: lean-qr 2.7.4 (nano).
 var version = regexp.MustCompile(` [0-9]`)
 
 // componentOf tells the version from the rest of a work's name.

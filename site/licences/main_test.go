@@ -122,7 +122,7 @@ func TestABillOfMaterialsHasWhatIsNoModule(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, part := range []string{`"name": "a module"`, `"name": "libwebp"`, `"name": "MiniSearch"`,
-		`"version": "7.2.0"`, `"name": "lean-qr"`, `"version": "2.7.4 nano"`, `"bomFormat": "CycloneDX"`} {
+		`"version": "7.2.0"`, `"name": "lean-qr"`, `"version": "2.7.4 (nano)"`, `"bomFormat": "CycloneDX"`} {
 		if !strings.Contains(string(text), part) {
 			t.Errorf("the bill lacks %s", part)
 		}
