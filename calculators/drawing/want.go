@@ -154,7 +154,7 @@ func (s *sheet) wantAlong(role Role, priority int, text words.Text, p, q, d Poin
 			tail = end.Along(way, 2*arrow)
 			start = 2 * arrow
 		}
-		// Nobody lays the head on a shoulder for a number that could stand level.
+		// A number that could stand level is easier to read than one that is turned.
 		if !turned && math.Abs(u.Y) < steep {
 			s.places = append(s.places, place{
 				at: end.Along(way, start+w.hw+gap), u: u, cost: 2.4 + 0.2*float64(i),
