@@ -13,7 +13,7 @@ import { follow } from "./unit.js";
 export function fill(place) {
   const units = make("select", {}, ...["mm", "cm", "in"].map((unit) => make("option", { value: unit }, unit === "in" ? t("inches") : unit)));
   const kept = make("input", { type: "checkbox" });
-  const keeping = make("label", {}, kept, " ", t("Keep on this device"));
+  const keeping = make("label", { className: "keeping" }, kept, " ", t("Keep on this device"));
   const whose = make("a", { className: "whose" });
   whose.onclick = () => {
     whose.href = `${place.dataset.setup}${record.text() ? `#${record.text()}` : ""}`;
