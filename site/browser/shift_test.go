@@ -21,6 +21,15 @@ const shifts = `globalThis.shifted = [];
 				[a.y, a.height].map(Math.round), "to", [b.y, b.height].map(Math.round)].join(" ")) }); })
 		.observe({ type: "layout-shift", buffered: true });`
 
+// early notes whether a reader could see and use the sheet's fields before the engine's
+// answer was there.
+const early = `globalThis.early = false;
+	(function look() {
+		const field = document.querySelector(".worth:not(.answered) ~ .entry-line [name=now]");
+		if (field?.checkVisibility({visibilityProperty: true}) && !field.matches(":disabled")) early = true;
+		requestAnimationFrame(look);
+	})();`
+
 // shift is one of them.
 type shift struct {
 	By   float64
@@ -40,7 +49,7 @@ func TestNothingMovesWhileAPageLoads(t *testing.T) {
 		server.Config.Handler.ServeHTTP(w, r)
 	}))
 	defer host.Close()
-	b := openAt(t, host.URL, "/404.html", onNew(shifts))
+	b := openAt(t, host.URL, "/404.html", onNew(shifts+early))
 	for i, with := range []string{"nothing", "a link’s numbers", "the tab’s numbers"} {
 		b.do(chromedp.EmulateViewport([]int64{360, 390, 412}[i], 820))
 		for _, page := range []string{"/index.html", chapter, setupPage, preparePage} {
@@ -52,6 +61,9 @@ func TestNothingMovesWhileAPageLoads(t *testing.T) {
 			}
 			b.do(chromedp.Navigate(host.URL + page + hash))
 			b.still(page, with)
+			if page == setupPage && !eval[bool](b, `early`) {
+				t.Errorf("%s with %s shows its fields only with the engine’s answer", page, with)
+			}
 		}
 	}
 }

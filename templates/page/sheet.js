@@ -30,7 +30,6 @@ const draw = drawer(desk, "sheet", ({ html = "", error }) => {
   paper.innerHTML = html;
   if (open) paper.querySelector("details")?.setAttribute("open", "");
   desk.querySelector(".offline")?.remove();
-  for (const set of all(desk, "fieldset:disabled", HTMLFieldSetElement)) set.disabled = false;
   // Focus stays on the row that was worked on.
   const row = dataset.use ?? dataset.done ?? dataset.back;
   if (id && document.activeElement === document.body) document.getElementById(id)?.focus();
@@ -205,6 +204,7 @@ record.listen((keys) => {
 
 drafted();
 fields();
+for (const set of all(desk, "fieldset:disabled", HTMLFieldSetElement)) set.disabled = false; // what is written waits for the engine
 begin(desk);
 draw();
 whose(desk);
