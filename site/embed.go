@@ -87,7 +87,7 @@ func (g *Guide) warningsOf(c *calculators.Calculator) (stops []template.HTML, ch
 // fillElsewhere shows what to copy.
 func (g *Guide) fillElsewhere(v *view) {
 	v.Title, v.Summary = g.say(
-		"Calculators on another page",
+		"Calculators for other pages",
 	), g.say(
 		"How a calculator of this guide comes onto a page of yours.",
 	)

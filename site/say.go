@@ -54,3 +54,16 @@ func (t teller) Uses(pages []entryView, more int) template.HTML {
 	}
 	return t.Say("Used in {0}.", all)
 }
+
+// manyUses is the number of pages above which a list of them is folded.
+const manyUses = 5
+
+// UsesFolded is Uses for a page of many entries: what half the guide uses does not take
+// more room than what it means.
+func (t teller) UsesFolded(pages []entryView, more int) template.HTML {
+	n := len(pages) + more
+	if n <= manyUses {
+		return t.Uses(pages, more)
+	}
+	return "<details><summary>" + t.Say("{0} pages use it", n) + "</summary>" + t.Uses(pages, more) + "</details>"
+}

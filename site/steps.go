@@ -70,15 +70,14 @@ func (g *Guide) stepTime(p *guidePage) (said string, t spent) {
 // digits is a number without decimals in a sentence.
 func digits(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 
-// onward writes what stands directly under a page's answer: the way to do what it
-// says, and on a step what comes next.
+// onward writes what stands directly under a page's answer: on a step, what comes next. The
+// way to do what it says stands a heading below, at the list of acts.
 func (g *Guide) onward(p *guidePage) (string, error) {
 	w := g.way(p.URL)
 	if w.Step == 0 {
-		return g.button(p), nil
+		return "", nil
 	}
 	var b bytes.Buffer
-	b.WriteString(g.button(p))
 	if err := layouts()["chapter"].ExecuteTemplate(&b, "onward", w); err != nil {
 		return "", fmt.Errorf("%s: %w", p.file, err)
 	}

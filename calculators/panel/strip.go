@@ -68,10 +68,14 @@ func (w *writer) stamp(of whose) {
 	w.Raw(`</p>`)
 }
 
-// unit writes the unit behind a number that has none of its own.
+// unit writes the unit behind a number that has none of its own; a degree sign has no
+// space before it.
 func (w *writer) unit(x *calculators.Answer) {
 	if mark := x.Output.Unit.ReadIn(w.R).Mark(); mark != "" && x.Exists() {
-		w.Raw(w.R.UnitSpace()).Raw(`<span class="unit">`).Text(mark).Raw(`</span>`)
+		if mark != "°" {
+			w.Raw(w.R.UnitSpace())
+		}
+		w.Raw(`<span class="unit">`).Text(mark).Raw(`</span>`)
 	}
 }
 

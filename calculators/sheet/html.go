@@ -144,12 +144,12 @@ func (w *writer) row(row *Row) {
 	key := row.Setting.Key
 	w.Raw(`<tr id="`).Name("-" + key).Raw(`"><th scope="row">`)
 	w.chapter(row.Setting, words.Of(row.Setting.Label))
-	w.Raw(`</th><td class="now">`)
+	w.Raw(`</th><td class="now" data-label="`).Say("Now").Raw(`">`)
 	w.value(row, row.Now)
 	if row.Known && row.Entry.Estimated && !row.Planned {
 		w.Raw(` <small>`).Say("estimated").Raw(`</small>`)
 	}
-	w.Raw(`</td><td class="next">`)
+	w.Raw(`</td><td class="next" data-label="`).Say("Next").Raw(`">`)
 	switch {
 	case row.Planned:
 		w.value(row, row.Next)
@@ -161,7 +161,7 @@ func (w *writer) row(row *Row) {
 	default:
 		w.offers(row)
 	}
-	w.Raw(`</td><td class="change">`)
+	w.Raw(`</td><td class="change" data-label="`).Say("Change").Raw(`">`)
 	if row.Known && row.Planned {
 		w.change(row)
 	}
