@@ -270,30 +270,30 @@ func TestEPUBPassesEpubcheck(t *testing.T) {
 		"saddle/post.png":    {Data: []byte(png)},
 		"saddle/My film.JPG": {Data: []byte(jpegOf(t, 40, 20, 6))},
 	}
-	for _, c := range []struct{ name, numbers string }{{"example", ""}, {"own", someone}} {
-		b := bookOf(t, shop, c.numbers)
-		name := filepath.Join(t.TempDir(), c.name+".epub")
-		if err := os.WriteFile(name, b.EPUB, 0o600); err != nil {
-			t.Fatal(err)
-		}
-		judge := exec.CommandContext(t.Context(), java, "-jar", jar, "--failonwarnings", name)
-		if out, err := judge.CombinedOutput(); err != nil {
-			t.Errorf("epubcheck on the book of %s: %v\n%s", c.name, err, out)
-		}
-		all := unpacked(t, b.EPUB)
-		chapter := all["book/saddle-height.xhtml"]
-		if all["book/pictures/saddle/post.png"] == "" || !strings.Contains(chapter, "pictures/saddle/post.png") {
-			t.Error("the shop's picture is not in the book")
-		}
-		if film := all["book/pictures/saddle/my-film.jpg"]; !strings.HasPrefix(film, "\xff\xd8\xff") ||
-			strings.Contains(film, "SecretCamera") ||
-			!strings.Contains(chapter, "pictures/saddle/my-film.jpg") {
-			t.Error("a photo is not in the book, or tells its camera")
-		}
-		for _, kind := range []string{"data:image/png;base64,", "data:image/webp;base64,"} {
-			if !strings.Contains(string(b.HTML), kind) {
-				t.Errorf("the printed page lacks the shop's picture %s", kind)
-			}
+	b := bookOf(t, shop, someone)
+	name := filepath.Join(t.TempDir(), "own.epub")
+	if err := os.WriteFile(name, b.EPUB, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	// Java's quick compiler: the judge has ended before the thorough one has paid for itself.
+	judge := exec.CommandContext(t.Context(), java, "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
+		"-jar", jar, "--failonwarnings", name)
+	if out, err := judge.CombinedOutput(); err != nil {
+		t.Errorf("epubcheck: %v\n%s", err, out)
+	}
+	all := unpacked(t, b.EPUB)
+	chapter := all["book/saddle-height.xhtml"]
+	if all["book/pictures/saddle/post.png"] == "" || !strings.Contains(chapter, "pictures/saddle/post.png") {
+		t.Error("the shop's picture is not in the book")
+	}
+	if film := all["book/pictures/saddle/my-film.jpg"]; !strings.HasPrefix(film, "\xff\xd8\xff") ||
+		strings.Contains(film, "SecretCamera") ||
+		!strings.Contains(chapter, "pictures/saddle/my-film.jpg") {
+		t.Error("a photo is not in the book, or tells its camera")
+	}
+	for _, kind := range []string{"data:image/png;base64,", "data:image/webp;base64,"} {
+		if !strings.Contains(string(b.HTML), kind) {
+			t.Errorf("the printed page lacks the shop's picture %s", kind)
 		}
 	}
 }
