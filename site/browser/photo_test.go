@@ -627,61 +627,64 @@ func TestThePhotoSheetIsAccessible(t *testing.T) {
 		t.Skip("*** THE ACCESSIBILITY JUDGE IS NOT INSTALLED: make judges")
 	}
 	photo := keep(t, "knee.png", asPNG(t, scene(1)))
-	for _, width := range []int64{320, 390, 820} {
-		for _, scheme := range []string{"light", "dark", "forced"} {
-			b := reader(t, "#inseam=830&saddle-height=735")
-			if *look != "" && width == 390 && scheme == "light" {
-				b.do(chromedp.KeyEvent(kb.Escape))
-				b.dress(width, 844, scheme)
-				eval[bool](b, `(document.querySelector(".off-photo").scrollIntoView({block: "center"}), true)`)
-				b.shoot(filepath.Join(*look, "photo-button.png"), false)
-				b.do(chromedp.Click(chromedp.CSS(".off-photo")))
-			}
+	// Widths decide about layout, schemes about colours.
+	for _, c := range []struct {
+		width  int64
+		scheme string
+	}{{320, "forced"}, {390, "light"}, {820, "dark"}} {
+		width, scheme := c.width, c.scheme
+		b := reader(t, "#inseam=830&saddle-height=735")
+		if *look != "" && width == 390 && scheme == "light" {
+			b.do(chromedp.KeyEvent(kb.Escape))
 			b.dress(width, 844, scheme)
-			if scheme == "forced" {
-				media := []*emulation.MediaFeature{{Name: "forced-colors", Value: "active"}}
-				if _, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia,
-					emulation.SetEmulatedMediaParams{Features: media}); err != nil {
-					t.Fatal(err)
-				}
-			}
-			b.pick(photo)
-			for _, s := range stickers {
-				b.click(s)
-			}
-			b.told()
-			if got := eval[int64](b, `Math.max(document.documentElement.scrollWidth,
-				document.querySelector(".photo").scrollWidth)`); got > width {
-				t.Errorf("at %d px the sheet is %d px wide", width, got)
-			}
-			small := eval[[]string](
-				b,
-				`[...document.querySelectorAll(".photo :is(input, button, .aim), .off-photo")]
-					.map((e) => [e, (e.labels?.[0]?.contains(e) ? e.labels[0] : e)
-						.getBoundingClientRect()])
-					.filter(([, r]) => r.height < 44 || r.width < 44)
-					.map(([e, r]) => e.outerHTML.slice(0, 80) + r.width + "x" + r.height)`,
-			)
-			if len(small) > 0 {
-				t.Errorf("at %d px too small for a thumb: %q", width, small)
-			}
-			b.do(chromedp.Evaluate[chromedp.Void](string(script)))
-			var found []finding
-			violations := eval[string](b, `axe.run(".photo").then((r) => JSON.stringify(r.violations))`,
-				chromedp.EvalAwaitPromise)
-			if err := json.Unmarshal([]byte(violations), &found); err != nil {
+			eval[bool](b, `(document.querySelector(".off-photo").scrollIntoView({block: "center"}), true)`)
+			b.shoot(filepath.Join(*look, "photo-button.png"), false)
+			b.do(chromedp.Click(chromedp.CSS(".off-photo")))
+		}
+		b.dress(width, 844, scheme)
+		if scheme == "forced" {
+			media := []*emulation.MediaFeature{{Name: "forced-colors", Value: "active"}}
+			if _, err := chromedp.Call(b.ctx, emulation.SetEmulatedMedia,
+				emulation.SetEmulatedMediaParams{Features: media}); err != nil {
 				t.Fatal(err)
 			}
-			for _, f := range found {
-				t.Errorf("%d px, %s: %s (%s): %s", width, scheme, f.ID, f.Impact, f.Nodes[0].HTML)
+		}
+		b.pick(photo)
+		for _, s := range stickers {
+			b.click(s)
+		}
+		b.told()
+		if got := eval[int64](b, `Math.max(document.documentElement.scrollWidth,
+			document.querySelector(".photo").scrollWidth)`); got > width {
+			t.Errorf("at %d px the sheet is %d px wide", width, got)
+		}
+		small := eval[[]string](
+			b,
+			`[...document.querySelectorAll(".photo :is(input, button, .aim), .off-photo")]
+				.map((e) => [e, (e.labels?.[0]?.contains(e) ? e.labels[0] : e)
+					.getBoundingClientRect()])
+				.filter(([, r]) => r.height < 44 || r.width < 44)
+				.map(([e, r]) => e.outerHTML.slice(0, 80) + r.width + "x" + r.height)`,
+		)
+		if len(small) > 0 {
+			t.Errorf("at %d px too small for a thumb: %q", width, small)
+		}
+		b.do(chromedp.Evaluate[chromedp.Void](string(script)))
+		var found []finding
+		violations := eval[string](b, `axe.run(".photo").then((r) => JSON.stringify(r.violations))`,
+			chromedp.EvalAwaitPromise)
+		if err := json.Unmarshal([]byte(violations), &found); err != nil {
+			t.Fatal(err)
+		}
+		for _, f := range found {
+			t.Errorf("%d px, %s: %s (%s): %s", width, scheme, f.ID, f.Impact, f.Nodes[0].HTML)
+		}
+		if *look != "" {
+			size := emulation.SetDeviceMetricsOverrideParams{Width: width, Height: 1300, DeviceScaleFactor: 1}
+			if _, err := chromedp.Call(b.ctx, emulation.SetDeviceMetricsOverride, size); err != nil {
+				t.Fatal(err)
 			}
-			if *look != "" {
-				size := emulation.SetDeviceMetricsOverrideParams{Width: width, Height: 1300, DeviceScaleFactor: 1}
-				if _, err := chromedp.Call(b.ctx, emulation.SetDeviceMetricsOverride, size); err != nil {
-					t.Fatal(err)
-				}
-				b.shoot(filepath.Join(*look, fmt.Sprintf("photo-%d-%s.png", width, scheme)), false)
-			}
+			b.shoot(filepath.Join(*look, fmt.Sprintf("photo-%d-%s.png", width, scheme)), false)
 		}
 	}
 }
