@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"plumbline/calculators/words"
@@ -48,8 +49,8 @@ func (f *Figure) single(p *picture, r *words.Reader, level bool) {
 	}
 	wide, across := p.width, min((p.width-gap*float64(abreast-1))/float64(abreast), 15*p.letter)
 	if aside {
-		across = min(0.36*p.width, high/float64(len(list)))
-		wide -= across + gap
+		abreast, across = p.beside(len(list), main.height()/main.width(), high)
+		wide -= float64(abreast) * (across + gap)
 	}
 	v.marks = append(f.Marks[:len(f.Marks):len(f.Marks)], rings(list, 0)...)
 	main.sheet.longest = longest(wide / p.letter)
@@ -57,13 +58,15 @@ func (f *Figure) single(p *picture, r *words.Reader, level bool) {
 	p.put(main)
 	if aside {
 		bottom := p.height
-		p.height = 0
-		for _, d := range list {
-			p.enlarge(d, f.Marks, r, level, across, wide+gap, main.scale)
-			p.height += gap
+		top := make([]float64, abreast)
+		for i, d := range list {
+			k := i % abreast
+			p.height = top[k]
+			p.enlarge(d, f.Marks, r, level, across, wide+gap+float64(k)*(across+gap), main.scale)
+			top[k] = p.height + gap
 		}
-		p.height = max(p.height-gap, bottom)
-		p.width = max(p.width, wide+gap+across)
+		p.height = max(slices.Max(top)-gap, bottom)
+		p.width = max(p.width, wide+float64(abreast)*(gap+across))
 		return
 	}
 	for len(list) > 0 {
@@ -76,6 +79,26 @@ func (f *Figure) single(p *picture, r *words.Reader, level bool) {
 		p.height = bottom
 		list = list[min(abreast, len(list)):]
 	}
+}
+
+// beside returns how many of n details stand abreast at the side of a view, and how wide each
+// is, pixels: below one another and large, unless that leaves a flat view with much empty
+// paper under it. The view is so many times as high as wide, and at most so high.
+func (p *picture) beside(n int, flat, high float64) (abreast int, across float64) {
+	column := min(0.36*p.width, high/float64(n))
+	if n < 2 {
+		return 1, column
+	}
+	gap, words := between*p.letter, 5*captionLine*p.letter
+	row := 0.21 * p.width
+	tall := func(columns int, across float64) float64 {
+		rows := (n + columns - 1) / columns
+		return max(min(high, flat*(p.width-float64(columns)*(across+gap))), float64(rows)*(across+words+gap)-gap)
+	}
+	if tall(1, column) > 1.25*tall(2, row) {
+		return 2, row
+	}
+	return 1, column
 }
 
 // needed returns the details of which a view at a scale, in pixels per mm, shows too little.

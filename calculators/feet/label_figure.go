@@ -12,7 +12,7 @@ import (
 
 // Stills are the standing figures of this section that no number of a reader changes.
 func Stills() []*calculators.Illustration {
-	return []*calculators.Illustration{{Name: "size-labels", Draw: sizeLabels}, {Name: "pedal-threads", Draw: threads}}
+	return []*calculators.Illustration{{Name: "pedal-threads", Draw: threads}}
 }
 
 // labelled is the foot that the drawn shoe is meant for, mm: one of the sizes that makers

@@ -10,7 +10,7 @@ import (
 func Figures() []*calculators.Illustration {
 	return []*calculators.Illustration{FlatAndClipped(), CleatOnTheSole(), CleatTurns(), FingerBehindTheHeel(),
 		PelvisLevel(),
-		Crank().Moving(crankMotion())}
+		Crank().Moving(crankMotion()), {Name: "size-labels", Draw: sizeLabels}}
 }
 
 // What is drawn where nobody gave a number: the scenario's foot and shoe, mm; how far the

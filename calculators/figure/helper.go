@@ -3,11 +3,11 @@ package figure
 import "plumbline/calculators/drawing"
 
 // Helper draws somebody of middle size who stands on the far side of a bike, faces the
-// reader and steadies the bike with one hand: in thin lines, to be drawn before the bike.
+// reader and holds the bike with one hand or both: in thin lines, to be drawn before the bike.
 // The place is that between the shoes.
-func Helper(stands, holds Point) []drawing.Mark {
+func Helper(stands Point, holds ...Point) []drawing.Mark {
 	side := 1.0
-	if holds.X < stands.X {
+	if len(holds) > 0 && holds[0].X < stands.X {
 		side = -1
 	}
 	at := func(x, y float64) Point { return stands.Plus(Point{X: side * x, Y: y}) }
@@ -16,7 +16,6 @@ func Helper(stands, holds Point) []drawing.Mark {
 	}
 	marks := []drawing.Mark{
 		limb(at(185, 1370), at(225, 1120), 48, 40), limb(at(-185, 1370), at(-225, 1120), 48, 40),
-		limb(at(-225, 1120), at(-215, 880), 40, 30),
 	}
 	for _, x := range [2]float64{-95, 95} {
 		marks = append(marks, limb(at(x, 60), at(1.35*x, 35), 38, 34), limb(at(x, 500), at(x, 110), 58, 40),
@@ -36,8 +35,15 @@ func Helper(stands, holds Point) []drawing.Mark {
 		}
 		marks = append(marks, face)
 	}
-	// The forearm that reaches for the bike, and its fist.
-	elbow := at(225, 1120)
-	wrist := holds.Along(elbow.Minus(holds).Unit(), 60)
-	return append(marks, limb(elbow, wrist, 40, 28), limb(wrist, holds, 38, 32))
+	// The forearms: each hangs, or reaches for the bike with its fist.
+	for i, x := range [2]float64{225, -225} {
+		elbow := at(x, 1120)
+		if i >= len(holds) {
+			marks = append(marks, limb(elbow, elbow.Plus(Point{Y: -240}), 40, 30))
+			continue
+		}
+		wrist := holds[i].Along(elbow.Minus(holds[i]).Unit(), 60)
+		marks = append(marks, limb(elbow, wrist, 40, 28), limb(wrist, holds[i], 38, 32))
+	}
+	return marks
 }

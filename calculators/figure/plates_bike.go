@@ -117,7 +117,7 @@ func bikePlates() []Plate {
 		return Point{X: b.Bike.Rear.X - 60, Y: -110}, Point{X: 220,
 			Y: 190}
 	})
-	drop.Spans[0].Label = "Drop"
+	drop.Spans[0].Label, drop.Steps = "Drop", lessTheCrank
 	offset := onBike(measure.ForkOffset, Straight, axisFoot, frontAxle, 70)
 	offset.On = around(func(b Build) (low, high Point) {
 		at := At(b.Bike.Front)
@@ -125,6 +125,14 @@ func bikePlates() []Plate {
 	})
 	offset.Spans[0].Label = "Offset"
 	offset.Steps = onSticker
+	fork := onBike(measure.ForkMeasure, Straight, crownSeat, frontAxle, 90)
+	fork.On = around(func(b Build) (low, high Point) {
+		at, top := At(b.Bike.Front), At(b.Bike.HeadTop)
+		return Point{X: top.X - 170, Y: at.Y - 60}, Point{X: at.X + 230, Y: top.Y - 60}
+	})
+	fork.Spans = append(fork.Spans, Span{From: crownSeat, To: axisFoot, Way: Straight, Beside: -90,
+		Label: "along the axis"})
+	fork.Spans[0].Label = "straight"
 	grips := aboveFloor(measure.GripFloor, gripMiddle, 150)
 	grips.Spans[0].Label = "Grips"
 	seat := aboveFloor(measure.SaddleFloor, saddleTop, 160)
@@ -209,7 +217,7 @@ func bikePlates() []Plate {
 		grips,
 		nose,
 		onBike(measure.ForkLength, Straight, crownSeat, frontAxle, 140),
-		offset,
+		offset, fork,
 		cranks,
 		forward, height,
 	}

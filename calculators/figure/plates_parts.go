@@ -141,6 +141,19 @@ var barAbove = Scenery{Name: "A bar from above, the front wheel upwards, with gr
 			drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: Point{Y: -44}, Radius: 22})
 	}}
 
+// betweenTrees is the bar between two trunks that are cut through at its height.
+var betweenTrees = Scenery{Name: "A bar from above between two tree trunks, at the height of the bar",
+	Marks: func(b Build) (m []drawing.Mark) {
+		for _, side := range [2]float64{-1, 1} {
+			m = append(m, drawing.Circle{Role: drawing.Ink, Fill: drawing.Hatch,
+				Centre: Point{X: side * (drawnGap/2 + 130), Y: 120}, Radius: 130})
+		}
+		return append(m, barAbove.Marks(b)...)
+	}}
+
+// drawnGap is a gap that the drawn bar just fits, mm.
+const drawnGap = 820
+
 // halfBar is its one end alone.
 var halfBar = Scenery{Name: "One half of a bar from above, the front wheel upwards, with grip, brake lever and clamps",
 	Ruled: true, Marks: func(b Build) (m []drawing.Mark) {
@@ -181,8 +194,11 @@ func barPlates() []Plate {
 		spot("the blade’s outer face", 325, 45), -70)
 	reach.Wrong = &Mistake{Right: "from the front of the grip", Wrong: "from its back, so that the grip is counted in",
 		Tape: []Spot{spot("the back of the grip", 325, -46), spot("the blade’s outer face", 325, 45)}}
+	gap := part(measure.TreeGap, betweenTrees, LevelWay, spot("one trunk’s bark", -drawnGap/2, 120),
+		spot("the other’s, at the height of the bar", drawnGap/2, 120), 60)
+	gap.On.Held = true
 	return []Plate{
-		width,
+		width, gap,
 		sweep,
 		part(measure.BackSweep, halfBar, Tilt, spot("where the bar bends", 90, 0), end, 160),
 		part(measure.BarStraight, halfBar, Straight, end, spot("where the bar bends", 95, 0), 70),
@@ -263,9 +279,6 @@ func footPlates() []Plate {
 		Span{From: spot("the other straightedge", 88, 40), To: spot("its end", 88, -190), Way: Straight,
 			Beside: 0, Label: ""})
 	q.Spans = q.Spans[:2]
-	toes := part(measure.ToeOut, standing, Tilt, spot("straight ahead from the heel", 0, 0),
-		spot("the line through the second toe", 255, 22), 270)
-	toes.Spans[0].Against, toes.Square = straightAhead, true
 	return []Plate{
 		q,
 		part(measure.FootOffset, cranks, LevelWay, arm, spot("the middle of the shoe", 148, -158), -70),
@@ -283,15 +296,11 @@ func footPlates() []Plate {
 			spot("the middle of the cleat", 181, 6), -90),
 		part(measure.HeelCup, shoeAbove, LevelWay, spot("the shoe’s outside", -12, 0),
 			spot("the back of the cup inside", 0, 0), 110),
-		toes,
 	}
 }
 
 // The foot of the plates from above, mm.
 var drawnSole = Sole{Length: 266, Inner: 195}
-
-// straightAhead is the bike's direction, to which the foot of a plate is turned out.
-var straightAhead = spot("straight ahead", 292, 76)
 
 // The shoe of the plates from below or above, with what lies on it.
 var (
@@ -327,9 +336,6 @@ var (
 			wall := drawing.Line{Role: drawing.Soft, Points: []Point{{X: -12, Y: -80}, {X: -12, Y: 80}}}
 			return append([]drawing.Mark{wall, outer}, bareFoot(drawnSole.Length)...)
 		}}
-	standing = Scenery{Name: "A foot from above that points a little outwards", Marks: func(Build) []drawing.Mark {
-		return append(bareFoot(drawnSole.Length), drawing.Axis{Role: drawing.Ink, B: straightAhead.At(Build{})})
-	}}
 )
 
 // onPost is a place along a post that stands upright, from the middle of the rail
@@ -377,10 +383,11 @@ var inFrame = Scenery{Name: "The seat tube cut open, a rod in it down to the fir
 			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Hatch, A: Point{X: side * 19},
 				B: Point{X: side * 19, Y: -420}, Ra: 2.5, Rb: 2.5}
 		}
-		return []drawing.Mark{wall(-1), wall(1),
+		marks := []drawing.Mark{wall(-1), wall(1),
 			drawing.Circle{Role: drawing.Ink, Fill: drawing.Wash, Centre: Point{X: 13, Y: -290}, Radius: 8},
 			drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{X: 4, Y: 60}, B: Point{X: 4, Y: -280},
 				Ra: 3, Rb: 3}}
+		return append(marks, Grasp{At: Point{X: 3, Y: 4}, Way: 205, Role: drawing.Body, Over: true}.Pinch()...)
 	}}
 
 // saddleSide is the saddle on its post from the side.
@@ -394,19 +401,6 @@ var saddleSide = Scenery{Ruled: true, Name: "A saddle on its rails from the side
 func onSaddle(name words.English, x, y float64) Spot {
 	return Spot{name, func(b Build) Point { return b.SaddleTop().Plus(Point{X: x, Y: y}) }}
 }
-
-// sagLegs is a fork leg with the rubber ring on its stanchion, from the side.
-var sagLegs = Scenery{Ruled: true, Name: "A stanchion with its rubber ring above the seal",
-	Frame: func(Build) (low, high Point) {
-		return Point{X: -170, Y: -120}, Point{X: 170,
-			Y: 170}
-	}, Marks: func(Build) []drawing.Mark {
-		tube := func(from, to, half float64) drawing.Mark {
-			return drawing.Tube{Role: drawing.Ink, Fill: drawing.Sheet, A: Point{Y: from}, B: Point{Y: to},
-				Ra: half, Rb: half}
-		}
-		return []drawing.Mark{tube(0, 190, 17), tube(-150, 0, 23), tube(-6, 4, 25), tube(38, 43, 20)}
-	}}
 
 // saddlePlates are what is taken on saddle and post.
 func saddlePlates() []Plate {
@@ -447,15 +441,15 @@ func saddlePlates() []Plate {
 		part(measure.FreeDepth, inFrame, UprightWay, spot("the tube’s top edge", 19, 0),
 			spot("the first obstacle", 13, -282), 60),
 		whole, above,
-		part(measure.SagFront, sagLegs, UprightWay, spot("the seal", 0, 4), spot("the ring", 0, 38), -80),
 	}
 }
 
-// Plates returns every plate, in the order of the bike: whole bike, head, bar, feet, rear end,
+// Plates returns every plate, in the order of the bike: whole bike, tyre, head, bar, feet, rear end,
 // saddle and post.
 func Plates() []Plate {
 	var all []Plate
-	for _, list := range [][]Plate{bikePlates(), raisedPlates(), headPlates(), barPlates(), footPlates(),
+	for _, list := range [][]Plate{bikePlates(), raisedPlates(), {tyrePlate()},
+		headPlates(), barPlates(), footPlates(),
 		abovePlates(),
 		saddlePlates()} {
 		all = append(all, list...)

@@ -86,6 +86,43 @@ func acrossGrips(_ drawing.Frame, p Plate, b Build) []drawing.Frame {
 		lay(words.Of("Wrong: {0}", words.Of("on the ends of the grips")), -35)}
 }
 
+// drawnRound shows how the angle of a foot is taken on card: drawn round, a line, a set square.
+func drawnRound(own drawing.Frame, p Plate, b Build) []drawing.Frame {
+	length := drawnSole.Length
+	low, high := Point{X: -50, Y: -210}, Point{X: 380, Y: 210}
+	card := p.On.Marks(b)
+	feet := card[:2:2]
+	for i, heel := range [2]Point{leftHeel, rightHeel} {
+		turn, foot := -drawnRightOut-heelAndToe(), bareFoot(length)
+		if i == 0 {
+			turn, foot = drawnLeftOut+heelAndToe(), Flipped(foot...)
+		}
+		feet = append(feet, Turned(turn, heel, foot...)...)
+	}
+	tip := pointing(outline(length), leftHeel, drawnLeftOut, true).Points[8]
+	feet = append(feet, drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: tip.Plus(Point{X: 3, Y: 3}),
+		B: tip.Plus(Point{X: 42, Y: 62}), Ra: 1.5, Rb: 4})
+	feet = append(feet, Grasp{At: tip.Plus(Point{X: 18, Y: 24}), Way: 236, Role: drawing.Before, Over: true}.Pinch()...)
+	lined := append(card, drawing.Line{Role: drawing.Hot,
+		Points: []Point{leftHeel, leftHeel.Plus(drawing.Polar(drawnLeftOut, 280))}},
+		drawing.Line{Role: drawing.Hot, Points: []Point{rightHeel, rightHeel.Plus(drawing.Polar(-drawnRightOut, 280))}})
+	own.Caption = words.Of("3. Set square on a parallel: read the angle")
+	return []drawing.Frame{step("1. Stop with closed eyes; a helper draws round both feet", low, high, feet...),
+		step("2. Heel to second toe: draw the line", low, high, lined...), own}
+}
+
+// lessTheCrank shows what a drop comes to by two heights above the floor.
+func lessTheCrank(own drawing.Frame, p Plate, b Build) []drawing.Frame {
+	own.Caption = words.Of("What it is: below the line between the axles")
+	axle, crank := aboveFloor(p.Of, rearAxle, 130), aboveFloor(p.Of, crankAxle, -140)
+	marks := append(wholeBike.Marks(b), axle.held(b)...)
+	marks = append(marks, crank.held(b)...)
+	marks = append(marks, axle.Spans[0].marks(b, drawing.Hot, words.Of("this"))...)
+	marks = append(marks, crank.Spans[0].marks(b, drawing.Ink, words.Of("less this"))...)
+	return []drawing.Frame{own, step("How: one height less the other",
+		Point{X: b.Bike.Rear.X - b.Bike.RearRadius - 20, Y: b.Bike.Ground() - 60}, Point{X: 330, Y: 330}, marks...)}
+}
+
 // onArm shows where a crank's length is stamped.
 func onArm(own drawing.Frame, _ Plate, _ Build) []drawing.Frame {
 	own.Caption = words.Of("What it is: from centre to centre")

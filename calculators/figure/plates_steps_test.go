@@ -28,7 +28,7 @@ func TestStepsAreSaid(t *testing.T) {
 			assert.Greater(t, len(frame.Marks), 3, "%s: %s", p.Of.Key, frame.Caption.Say(nil))
 		}
 	}
-	require.Equal(t, 4, stepped)
+	require.Equal(t, 7, stepped)
 }
 
 // hotEnds are the ends of the heavy hot lines of a frame.

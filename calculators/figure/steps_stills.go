@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"plumbline/calculators/drawing"
-	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
 
@@ -55,52 +54,6 @@ func strip(from, to, y float64) drawing.Mark {
 		B: Point{X: to, Y: y}, Ra: 8, Rb: 8}
 }
 
-// FeetOnCard shows how the angle of a foot is taken on card: drawn round, a line, a set square.
-func FeetOnCard(b Build) *drawing.Figure {
-	const length = 266
-	toe := pointing(outline(length), leftHeel, drawnLeftOut, true)
-	low, high := Point{X: -50, Y: -210}, Point{X: 380, Y: 210}
-	feet := []drawing.Mark{onCard.Marks(b)[0], onCard.Marks(b)[1]}
-	for _, side := range [2]float64{1, -1} {
-		turn, heel, foot := drawnLeftOut+heelAndToe(), leftHeel, bareFoot(length)
-		if side > 0 {
-			foot = Flipped(foot...)
-		} else {
-			turn, heel = -drawnRightOut-heelAndToe(), rightHeel
-		}
-		feet = append(feet, Turned(turn, heel, foot...)...)
-	}
-	tip := toe.Points[8]
-	feet = append(feet, drawing.Limb{Role: drawing.Ink, Fill: drawing.Sheet, A: tip.Plus(Point{X: 3, Y: 3}),
-		B: tip.Plus(Point{X: 42, Y: 62}), Ra: 1.5, Rb: 4})
-	feet = append(feet, Grasp{At: tip.Plus(Point{X: 18, Y: 24}), Way: 236, Role: drawing.Before, Over: true}.Pinch()...)
-	f := &drawing.Figure{Title: words.Of("Your feet’s own angle, on card"), Least: 20, Apart: true,
-		Description: words.Of("Two feet on card from above, with a straight line between them. A helper draws round " +
-			"each foot with a pencil. Then, on each outline, a line runs from the middle of the heel to the second " +
-			"toe. A set square lies with its long edge on a parallel to the straight line and its middle at the heel" +
-			": its scale shows the foot’s angle.")}
-	lined := append(onCard.Marks(b), drawing.Line{Role: drawing.Hot,
-		Points: []Point{leftHeel, leftHeel.Plus(drawing.Polar(drawnLeftOut, 280))}},
-		drawing.Line{Role: drawing.Hot, Points: []Point{rightHeel, rightHeel.Plus(drawing.Polar(-drawnRightOut, 280))}})
-	f.Frames = []drawing.Frame{step("1. Stop with closed eyes; a helper draws round both feet", low, high, feet...),
-		step("2. Heel to second toe: draw the line", low, high, lined...),
-		step("3. Set square on a parallel: read the angle", Point{X: -190, Y: -20}, high, cardMeasured()...)}
-	return f
-}
-
-// cardMeasured is the card with the set square on the left foot's outline.
-func cardMeasured() []drawing.Mark {
-	end := leftHeel.Plus(drawing.Polar(drawnLeftOut, 280))
-	m := []drawing.Mark{rectangle(drawing.Sheet, Point{X: -40, Y: -200}, Point{X: 370, Y: 200}),
-		drawing.Line{Role: drawing.Ink, Points: []Point{{X: -20}, {X: 350}}},
-		pointing(outline(drawnSole.Length), leftHeel, drawnLeftOut, true),
-		drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Points: []Point{leftHeel, leftHeel.Plus(Point{X: 280})}}}
-	m = append(m, setSquare(leftHeel, Point{X: 1})...)
-	return append(m, drawing.Line{Role: drawing.Hot, Pen: drawing.Thin, Points: []Point{leftHeel, end}},
-		drawing.Angle{Role: drawing.Hot, Vertex: leftHeel, From: 0, To: drawnLeftOut, Radius: 205,
-			ArmFrom: 205, ArmTo: 205, Text: words.Of(measure.ToeOut.Label), Priority: 2})
-}
-
 // Weighed is a bike with nobody on it, one wheel on a scale and the other on a block as high,
 // held upright by a fingertip at the saddle: the front wheel on the scale, then the rear one.
 func Weighed(b Build) *drawing.Figure {
@@ -135,5 +88,37 @@ func Weighed(b Build) *drawing.Figure {
 		)
 		f.Frame(words.Of(caption), marks...)
 	}
+	return f
+}
+
+// HeldOnScale is somebody on a bathroom scale, with the bike held clear of the floor and then
+// without it.
+func HeldOnScale(b Build) *drawing.Figure {
+	f := &drawing.Figure{
+		Title: words.Of("Weigh the bike: with it and without it"),
+		Description: words.Of("Somebody stands on a bathroom scale, seen from the front. First they hold the bike by " +
+			"saddle and stem, and neither wheel touches the floor. Then they stand there alone. The difference is " +
+			"the bike."),
+		Least: 18,
+	}
+	const clear = 170.0
+	floor := b.Bike.Ground() - clear
+	stands := Point{X: (b.SaddleTop().X + b.Grip().X) / 2, Y: floor + drawnScale}
+	scale := []drawing.Mark{
+		drawing.Ground{A: Point{X: b.Bike.Rear.X - 400, Y: floor}, B: Point{X: b.Bike.Front.X + 400, Y: floor}},
+		drawing.Tube{
+			Role: drawing.Hot,
+			Fill: drawing.Wash,
+			A:    Point{X: stands.X, Y: floor},
+			B:    stands,
+			Ra:   190,
+			Rb:   190,
+		},
+		drawing.Label{Role: drawing.Hot, At: Point{X: stands.X, Y: floor}, Side: Point{Y: -1}, Text: words.Of("scale")},
+	}
+	steerer := At(b.Bike.HeadTop).Plus(Point{X: -20, Y: 40})
+	held := append(append(scale, Helper(stands, steerer, b.SaddleTop().Plus(Point{X: -40, Y: -10}))...), Bike(b)...)
+	f.Frame(words.Of("1. With the bike, both wheels off the floor"), held...)
+	f.Frame(words.Of("2. Alone: the difference is the bike"), append(scale[:3:3], Helper(stands)...)...)
 	return f
 }

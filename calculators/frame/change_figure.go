@@ -1,6 +1,8 @@
 package frame
 
 import (
+	"math"
+
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
@@ -26,6 +28,7 @@ func changeFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			height.Uncertain(), r.At(beforeChange.reach).Amount(), reach.Uncertain()),
 	}
 	drawOver(f, v, before, after, changesParts(v), head.Amount(), height.Amount())
+	f.Add(changed(r, after, build(v, after).Grip(), hotIf(changesParts(v)))...)
 	return f
 }
 
@@ -60,6 +63,11 @@ func drawOver(f *drawing.Figure, v calculators.Values, before, after geometry.Bi
 	f.Add(figure.SteeringAxis(is),
 		figure.HeadAngle(is, hotIf(parts), words.Of("{0}", head)),
 		figure.BBHeight(is, drawing.Ink, words.Of("{0}", height)),
+	)
+	if f.Details = enlarged(before, after); len(f.Details) > 0 {
+		return // they say which is which
+	}
+	f.Add(
 		drawing.Label{Role: drawing.Before, At: drawing.Point{X: before.Front.X - 0.71*before.FrontRadius,
 			Y: before.Front.Y + 0.71*before.FrontRadius}, Side: drawing.Point{X: -0.4, Y: 1}, Leader: true,
 			Text: words.Of("before")},
@@ -67,7 +75,34 @@ func drawOver(f *drawing.Figure, v calculators.Values, before, after geometry.Bi
 			Y: after.Front.Y +
 				0.71*after.FrontRadius}, Side: drawing.Point{X: 1, Y: 1}, Leader: true, Text: words.Of("after")},
 	)
-	f.Details = enlarged(before, after)
+}
+
+// changed are arrows with the change written on them: which way the head tube's top, the
+// bottom bracket and the front wheel went. They all have one length, because a few mm would
+// not be seen; what has hardly changed has none.
+func changed(r *calculators.Result, after geometry.Bike, grip drawing.Point, role drawing.Role) (marks []drawing.Mark) {
+	const long, head = 130.0, 55.0
+	top, front := figure.At(after.HeadTop), figure.At(after.FrontContact())
+	for _, c := range [4]struct {
+		of        *calculators.Output
+		at        drawing.Point // the arrow's middle
+		way, side drawing.Point // when it grows; where the words stand
+	}{
+		{changeBy.reach, at(top.X, grip.Y+110), at(1, 0), at(0, 1)},
+		{changeBy.stack, at(top.X+150, top.Y+40), at(0, 1), at(1, 0)},
+		{changeBy.bbHeight, at(-110, 0.5*after.Ground()), at(0, 1), at(-1, 0)},
+		{changeBy.wheelbase, at(0.45*front.X, front.Y-90), at(1, 0), at(0, -1)},
+	} {
+		by := r.At(c.of)
+		if !by.Exists() || math.Abs(float64(by.Value)) < 0.5 {
+			continue
+		}
+		half := c.way.Times(math.Copysign(long/2, float64(by.Value)))
+		marks = append(append(marks, figure.Arrow(role, c.at.Minus(half), c.at.Plus(half), head)...),
+			drawing.Label{Role: role, At: c.at.Along(c.side, 25), Side: c.side, Priority: 2,
+				Text: words.Of("{0} {1}", words.Of(c.of.Label), measure.Difference{Amount: by.Amount()})})
+	}
+	return marks
 }
 
 // enlarged are the places where a change of a degree or of a few mm is lost in the whole:

@@ -31,12 +31,15 @@ func TestTheRingStandsWhereTheSagIs(t *testing.T) {
 		sag := c.all * c.part / 100
 		for i, want := range []struct{ ring, in float64 }{{0, 0}, {0, sag}, {sag, 0}} {
 			var tubes []drawing.Tube
+			var ring drawing.Tube
 			for _, m := range f.Frames[i].Marks {
 				if m, ok := m.(drawing.Tube); ok {
 					tubes = append(tubes, m)
+					if m.Role == drawing.Hot {
+						ring = m
+					}
 				}
 			}
-			ring := tubes[len(tubes)-1]
 			require.Equal(t, drawing.Hot, ring.Role)
 			assert.InDelta(t, want.ring, ring.A.Y, 1e-9, "ring in frame %d", i+1)
 			assert.InDelta(t, 1.08*c.all-want.in, tubes[0].B.Y, 1e-9, "tube in frame %d", i+1)

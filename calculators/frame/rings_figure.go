@@ -36,7 +36,7 @@ func ShockRing() *calculators.Illustration {
 		Draw: func(v calculators.Values) *drawing.Figure {
 			stroke := given(v, measure.ShockStroke, drawnStroke)
 			return ringed{travel: stroke, sag: stroke * given(v, measure.SagRear, fit.UsualSagRear.Value) / 100,
-				inner: 6, outer: 17, aside: 1.4}.figure()
+				inner: 6, outer: 17, aside: 1.2}.figure()
 		}}
 }
 
@@ -94,11 +94,16 @@ func (r ringed) figure() *drawing.Figure {
 		Text: words.Of("ring"), Fixed: true},
 		drawing.Label{Role: drawing.Ink, At: at(-r.outer, -0.1*r.travel), Side: at(-1, 0), Text: words.Of("seal"),
 			Fixed: true})
+	one = append(
+		one,
+		figure.Grasp{At: at(r.inner+4, 0.08*r.travel), Way: 205, Role: drawing.Body, Over: true}.Pinch()...)
 	two := append(r.marks(r.sag, 0), figure.Arrow(drawing.Hot, at(0, 1.48*r.travel), at(0, 1.28*r.travel),
 		0.1*r.travel)...)
 	two = append(two, drawing.Label{Role: drawing.Hot, At: at(0, 1.48*r.travel), Side: at(0, 1), Text: words.Of("you"),
 		Fixed: true})
 	three := append(r.marks(0, r.sag), r.ruler()...)
+	three = append(three, figure.Grasp{At: at(r.inner+0.21*r.travel, 0.5*r.travel), Way: 205, Role: drawing.Body,
+		Over: true}.Pinch()...)
 	three = append(three, drawing.Dimension{Role: drawing.Hot, A: at(-r.inner, 0), B: at(-r.inner, r.sag),
 		Along: at(0, 1), Offset: 0.08*r.travel + 4},
 		drawing.Label{Role: drawing.Hot, At: at(-r.inner-0.08*r.travel-4, r.sag/2), Side: at(-1, 0), Fixed: true,
@@ -106,7 +111,7 @@ func (r ringed) figure() *drawing.Figure {
 	for i, marks := range [3][]drawing.Mark{one, two, three} {
 		caption := [3]words.Text{words.Of("1. Push the ring to the seal"), words.Of("2. Sit: it moves along"), off}[i]
 		f.Frame(caption, marks...)
-		f.Frames[i].Low, f.Frames[i].High = at(-r.aside*r.travel, -0.3*r.travel), at(r.outer+0.15*r.travel,
+		f.Frames[i].Low, f.Frames[i].High = at(-r.aside*r.travel, -0.3*r.travel), at(r.outer+0.5*r.travel,
 			1.5*r.travel)
 	}
 	return f

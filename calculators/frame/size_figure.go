@@ -20,7 +20,7 @@ const drawnSizes = 6
 // sizeFigure draws the reader on each size, all to one scale and in the order of the
 // table, with the reader's own grips marked.
 func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
-	f := &drawing.Figure{Title: words.Of("You on each size"), Least: 12.5}
+	f := &drawing.Figure{Title: words.Of("You on each size"), Least: 11.8}
 	m := matcherOf(v)
 	drawn := inOrder(v, all)
 	if len(drawn) == 0 {
@@ -43,9 +43,10 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 		caption := sizeCaption(s, s.row.Name == all[0].row.Name)
 		said = append(said, caption)
 		frame := drawing.Frame{Caption: caption, Marks: marks}
+		// A disc inside the ring is not seen as two.
 		if apart := has.Minus(grips).Length(); apart > 1 && apart < 200 {
 			frame.Details = []drawing.Detail{{At: has.Plus(grips).Times(0.5), Radius: max(60, 0.5*apart+40),
-				Caption: words.Of("ring: your grips, disc: this size’s"), Apart: apart, Marks: []drawing.Mark{
+				Caption: words.Of("your grips in the ring"), Apart: apart / 2, Marks: []drawing.Mark{
 					drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: has, Radius: 16},
 					drawing.Line{Role: drawing.Hot, Points: []drawing.Point{has, grips}}}}}
 		}

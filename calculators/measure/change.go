@@ -17,21 +17,25 @@ var (
 	NewFrontRim = &Quantity{Key: "new-front-rim", Label: "New front rim", Unit: Mm, Low: 406, High: 622,
 		Least: 203, Most: 800,
 		How: Instruction{
-			Text: "Read the second number of the ISO marking on the new tyre’s side wall, such as 57-622."}}
+			Text:   "Read the second number of the ISO marking on the new tyre’s side wall, such as 57-622.",
+			Figure: "measure-tyre"}}
 	NewRearRim = &Quantity{Key: "new-rear-rim", Label: "New rear rim", Unit: Mm, Low: 406, High: 622, Least: 203,
 		Most: 800,
 		How: Instruction{
-			Text: "Read the second number of the ISO marking on the new rear tyre’s side wall, such as 57-584."}}
+			Text:   "Read the second number of the ISO marking on the new rear tyre’s side wall, such as 57-584.",
+			Figure: "measure-tyre"}}
 	NewFrontTyre = &Quantity{Key: "new-front-tyre", Label: "New front tyre", Unit: Mm, Low: 25, High: 130,
 		Least: 12.5, Most: 195, Repeat: 1,
 		How: Instruction{
 			Text: "Read the first number of the ISO marking on the new tyre’s side wall, or measure the tyre on its " +
-				"rim."}}
+				"rim.",
+			Figure: "measure-tyre"}}
 	NewRearTyre = &Quantity{Key: "new-rear-tyre", Label: "New rear tyre", Unit: Mm, Low: 25, High: 130,
 		Least: 12.5, Most: 195, Repeat: 1,
 		How: Instruction{
 			Text: "Read the first number of the ISO marking on the new rear tyre’s side wall, or measure the tyre " +
-				"on its rim."}}
+				"on its rim.",
+			Figure: "measure-tyre"}}
 	AngleHeadset = &Quantity{Key: "angle-headset", Label: "Angle headset", Unit: Deg, Low: -2, High: 2, Least: -4,
 		Most: 4, Repeat: 0.1,
 		How: Instruction{

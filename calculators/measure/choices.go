@@ -14,18 +14,21 @@ var (
 		Choices: []Choice{{"no", "No"}, {"yes", "Yes"}}}
 	Pedals = &Quantity{Key: "pedals", Label: "Pedals", Unit: One, High: 1, Most: 1,
 		How: Instruction{
-			Text: "Say whether the shoes lock into the pedals or stand on them freely."},
+			Text:   "Say whether the shoes lock into the pedals or stand on them freely.",
+			Figure: "flat-and-clipped"},
 		Choices: []Choice{{"clip", "Clipped in"}, {"flat", "Flat"}}}
 	ForkMeasure = &Quantity{Key: "fork-measure", Label: "Fork length is taken", Unit: One, High: 1, Most: 1,
 		How: Instruction{
 			Text: "Look at the drawing in the fork maker’s sheet: along the steering axis, or as the straight line " +
-				"from crown to axle."},
+				"from crown to axle.",
+			Figure: "measure-fork-measure"},
 		Choices: []Choice{{"axis", "Along the steering axis"}, {"straight", "Straight from crown to axle"}}}
 	SitBoneRead = &Quantity{Key: "sit-bone-read", Of: OfRider, Label: "Sit bones are read", Unit: One, High: 1,
 		Most: 1,
 		How: Instruction{
 			Text: "Say which points of the two dents you measured between: their deepest points or their outer " +
-				"edges."},
+				"edges.",
+			Figure: "measure-sit-bones"},
 		Choices: []Choice{{"edges", "Between the outer edges"}, {"centres", "Between the centres"}}}
 	Leaning = &Quantity{Key: "leaning", Label: "How you sit", Unit: One, High: 2, Most: 2,
 		How: Instruction{
@@ -60,7 +63,8 @@ var (
 	SizeSystem = &Quantity{Key: "size-system", Of: OfShoes, Label: "Size system", Unit: One, High: 4, Most: 4,
 		How: Instruction{
 			Text: "Look at the label: millimetres of foot length are Mondopoint, the rest is named beside the " +
-				"number."},
+				"number.",
+			Figure: "size-labels"},
 		Choices: []Choice{{"mondopoint", "Mondopoint"}, {"eu", "EU"}, {"uk", "UK"}, {"us-men", "US men"},
 			{"us-women", "US women"}}}
 	Wanted = &Quantity{Key: "quantity", Of: OfRider, Label: "Measurement", Unit: One, High: 18, Most: 18,

@@ -193,4 +193,4 @@ var TreeGap = &Quantity{Key: "tree-gap", Label: "Tightest gap between trees", Un
 		Text: "Lay the tape between the two trees of the tightest gap that you ride through regularly, at the " +
 			"height of your bar.",
 		Slip: "You measured on the ground, where the roots spread.",
-		Who:  Eased, Take: "tape measure", Minutes: 3}}
+		Who:  Eased, Take: "tape measure", Minutes: 3, Figure: "measure-tree-gap"}}

@@ -125,16 +125,18 @@ var (
 				"feet. Measure each foot’s angle to the line and enter the mean. Inwards counts as negative.",
 			Why:  "A foot that hangs from a table’s edge works too, but it is hard to read from above.",
 			Slip: "You look down while you stop, and the feet follow the line.",
-			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out"}}
+			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out-left"}}
 	ShoeSize = &Quantity{Key: "shoe-size", Of: OfShoes, Label: "Shoe size", Unit: One, Low: 1, High: 52, Least: 0,
 		Most: 400,
 		How: Instruction{
-			Text: "Read the size on the label inside a shoe that fits, and choose which system it is in."}}
+			Text:   "Read the size on the label inside a shoe that fits, and choose which system it is in.",
+			Figure: "size-labels"}}
 
 	// What new pedals and shoes would be like.
 	NewPedals = &Quantity{Key: "new-pedals", Label: "New pedals", Unit: One, High: 1, Most: 1,
 		How: Instruction{
-			Text: "Say whether the shoes lock into the pedals that you think of, or stand on them freely."},
+			Text:   "Say whether the shoes lock into the pedals that you think of, or stand on them freely.",
+			Figure: "flat-and-clipped"},
 		Choices: []Choice{{"clip", "Clipped in"}, {"flat", "Flat"}}}
 	NewCleatBehindBall = &Quantity{Key: "new-cleat-behind-ball", Of: OfShoes,
 		Label: "New spindle behind the ball", Unit: Mm,
@@ -185,7 +187,8 @@ var (
 		How: Instruction{
 			Text: "Read it in the sheet of the pedal and cleat: how far the shoe turns in all, from one stop to the " +
 				"other, before it begins to release.",
-			Slip: "You read a sheet that prints the float to one side as the whole."}}
+			Slip:   "You read a sheet that prints the float to one side as the whole.",
+			Figure: "cleat-turns"}}
 	ArmSetIn = &Quantity{Key: "arm-set-in", Label: "Crank arm set in at the axle", Unit: Mm, High: 30, Least: -10,
 		Most: 60, Repeat: 2,
 		How: Instruction{

@@ -165,7 +165,8 @@ var (
 			Text: "Weigh yourself holding the bike, then alone, and take the difference. A luggage scale at the " +
 				"saddle works too.",
 			Slip: "A wheel touches the floor while you read.",
-			Take: "bathroom scale", Minutes: 3}}
+			Take: "bathroom scale", Minutes: 3,
+			Figure: "measure-bike-mass"}}
 	Load = &Quantity{Key: "load", Of: OfRider, Label: "Pack and clothing", Unit: Kg, High: 25, Most: 60, Repeat: 0.5,
 		How: Instruction{
 			Text: "Weigh your full pack, shoes, helmet and riding clothes together.",

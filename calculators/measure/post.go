@@ -59,7 +59,7 @@ var (
 			Text: "Look it up in the frame maker’s manual: how deep any post must sit in the seat tube. It is often " +
 				"below the top tube’s joint.",
 			Slip: "You took the post’s own mark for the frame’s.",
-			Take: "the frame’s manual", Minutes: 5, Figure: "measure-free-depth"}}
+			Take: "the frame’s manual", Minutes: 5, Figure: "post-in-the-frame"}}
 	FreeDepth = &Quantity{Key: "free-depth", Label: "Free depth in the seat tube", Unit: Mm, Low: 80, High: 400,
 		Least: 40, Most: 600, Repeat: 5,
 		How: Instruction{

@@ -4,7 +4,8 @@ package measure
 var (
 	ForkTravel = &Quantity{Key: "fork-travel", Label: "Fork travel", Unit: Mm, High: 220, Most: 350,
 		How: Instruction{
-			Text: "Take it from the fork maker’s sheet for your fork as it is set up. A rigid fork has zero."}}
+			Text:   "Take it from the fork maker’s sheet for your fork as it is set up. A rigid fork has zero.",
+			Figure: "fork-ring"}}
 	RearTravel = &Quantity{Key: "rear-travel", Label: "Rear travel", Unit: Mm, High: 240, Most: 380,
 		How: Instruction{
 			Text: "Take it from the frame maker’s sheet: how far the rear axle moves upright from topped out to " +
@@ -17,25 +18,26 @@ var (
 				"the leg and enter it as a share of the fork’s travel. Bounce the bike between readings.",
 			Slip: "The ring is pushed on while you get on or off, and the sag comes out too large.",
 			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 8,
-			Figure: "measure-sag"}}
+			Figure: "fork-ring"}}
 	SagRear = &Quantity{Key: "sag-rear", Label: "Rear sag", Unit: Percent, High: 50, Most: 100, Repeat: 2,
 		How: Instruction{
 			Text: "Push the rubber ring on the shock to the seal, get on as for the fork, take your posture, stay " +
 				"still and get off gently. Measure from seal to ring and enter it as a share of the shock’s stroke.",
 			Slip: "You took the share of the rear travel and not of the shock’s stroke.",
 			Who:  Eased, Take: "ruler, wall; a thin cable tie where the ring is missing", Minutes: 6,
-			Figure: "measure-sag"}}
+			Figure: "shock-ring"}}
 	ShockStroke = &Quantity{Key: "shock-stroke", Label: "Shock stroke", Unit: Mm, Low: 30, High: 90, Least: 15,
 		Most: 135, Repeat: 0.5,
 		How: Instruction{
-			Text: "Take it from the frame’s or shock maker’s sheet: the second number of the shock’s size."}}
+			Text:   "Take it from the frame’s or shock maker’s sheet: the second number of the shock’s size.",
+			Figure: "shock-ring"}}
 	Grade = &Quantity{Key: "grade", Label: "Grade", Unit: Percent, Low: -100, High: 60, Least: -100, Most: 100,
 		Repeat: 1,
 		How: Instruction{
 			Text: "Rise over level distance, uphill positive. Lay a straight board on the trail with a phone’s " +
 				"level on it: 45 degrees is 100 percent.",
 			Slip: "You entered degrees as percent: 10 degrees are 18 percent.",
-			Take: "straight board, phone with a level", Minutes: 3}}
+			Take: "straight board, phone with a level", Minutes: 3, Figure: "grade-of-a-trail"}}
 	COMForward = &Quantity{Key: "com-forward", Label: "Centre of mass ahead of the rear wheel", Unit: Mm,
 		Low: 200, High: 800, Least: 50, Most: 1400, Repeat: 15,
 		How: Instruction{

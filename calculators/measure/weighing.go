@@ -9,14 +9,16 @@ var (
 			Text: "Nobody on the bike, bar straight: front wheel on the scale, rear wheel on a block as high. Hold " +
 				"the bike upright by a fingertip at the saddle and take the middle of three readings.",
 			Slip: "The block is lower than the scale, and the reading comes out too small.",
-			Who:  Eased, Take: "bathroom scale that shows 0.1 kg, firm block as high as the scale", Minutes: 5}}
+			Who:  Eased, Take: "bathroom scale that shows 0.1 kg, firm block as high as the scale", Minutes: 5,
+			Figure: "bike-on-the-scale"}}
 	ScaleRear = &Quantity{Key: "scale-rear", Label: "Bike’s rear wheel on the scale", Unit: Kg, Low: 2, High: 25,
 		Least: 1, Most: 50, Repeat: 0.1,
 		How: Instruction{
 			Text: "Turn the bike round: rear wheel on the scale, front wheel on the block. Both readings add up to " +
 				"the bike’s mass.",
 			Slip: "You hold the bike up a little. Compare the sum with the whole bike weighed in one go.",
-			Who:  Eased, Take: "bathroom scale that shows 0.1 kg, firm block as high as the scale", Minutes: 5}}
+			Who:  Eased, Take: "bathroom scale that shows 0.1 kg, firm block as high as the scale", Minutes: 5,
+			Figure: "bike-on-the-scale"}}
 	ScaleRise = &Quantity{Key: "scale-rise", Label: "Front wheel raised by", Unit: Mm, Low: 200, High: 600, Least: 100,
 		Most: 900, Repeat: 2,
 		How: Instruction{

@@ -6,21 +6,25 @@ var (
 	FrontRim = &Quantity{Key: "front-rim", Label: "Front rim", Unit: Mm, Low: 406, High: 622, Least: 203, Most: 800,
 		How: Instruction{
 			Text: "Read the second number of the ISO marking on the front tyre’s side wall, such as 57-622: the " +
-				"diameter on which the tyre’s bead sits."}}
+				"diameter on which the tyre’s bead sits.",
+			Figure: "measure-tyre"}}
 	RearRim = &Quantity{Key: "rear-rim", Label: "Rear rim", Unit: Mm, Low: 406, High: 622, Least: 203, Most: 800,
 		How: Instruction{
 			Text: "Read the second number of the ISO marking on the rear tyre’s side wall, such as 57-622: the " +
-				"diameter on which the tyre’s bead sits."}}
+				"diameter on which the tyre’s bead sits.",
+			Figure: "measure-tyre"}}
 	FrontTyre = &Quantity{Key: "front-tyre", Label: "Front tyre", Unit: Mm, Low: 25, High: 130, Least: 12.5,
 		Most: 195, Repeat: 1,
 		How: Instruction{
 			Text: "Read the first number of the ISO marking on the front tyre’s side wall, such as 57-622, or " +
-				"measure its widest point on the rim with callipers."}}
+				"measure its widest point on the rim with callipers.",
+			Figure: "measure-tyre"}}
 	RearTyre = &Quantity{Key: "rear-tyre", Label: "Rear tyre", Unit: Mm, Low: 25, High: 130, Least: 12.5,
 		Most: 195, Repeat: 1,
 		How: Instruction{
 			Text: "Read the first number of the ISO marking on the rear tyre’s side wall, such as 57-622, or " +
-				"measure its widest point on the rim with callipers."}}
+				"measure its widest point on the rim with callipers.",
+			Figure: "measure-tyre"}}
 	FrontRadius = &Quantity{Key: "front-radius", Label: "Front wheel radius", Unit: Mm, Low: 240, High: 400,
 		Least: 120, Most: 600, Repeat: 2,
 		How: Instruction{

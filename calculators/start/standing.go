@@ -28,7 +28,8 @@ func Figures() []*calculators.Illustration {
 		person("measure-hip-width", hipWidth), person("measure-leg-difference", legDifference),
 		person("measure-lunge-left", lungeStanding), person("measure-knee-short-left", kneeShort),
 		person("measure-hip-bend", hipBend), person("measure-sit-and-reach", sitAndReach),
-		{Name: "measure-bike", Draw: measureBike},
+		{Name: "measure-bike", Draw: measureBike}, PostInTheFrame(), onStandIn("bike-on-the-scale", figure.Weighed),
+		onStandIn("measure-bike-mass", figure.HeldOnScale), {Name: "grade-of-a-trail", Draw: grade},
 	}
 	for _, p := range figure.Plates() {
 		list = append(list, &calculators.Illustration{Name: p.Of.How.Figure, Inputs: plateInputs(),
@@ -40,9 +41,8 @@ func Figures() []*calculators.Illustration {
 // Stills are the section's pictures that no number of a reader changes; see
 // catalog.Pictures.
 func Stills() []*calculators.Illustration {
-	return []*calculators.Illustration{BoltsInACross(), TwistTest(), PostInTheFrame(), LeverStop(),
-		onStandIn("bar-rolled", figure.BarRolled), onStandIn("feet-on-card", figure.FeetOnCard),
-		onStandIn("bike-on-the-scale", figure.Weighed), {Name: "grade-of-a-trail", Draw: grade}}
+	return []*calculators.Illustration{BoltsInACross(), TwistTest(), LeverStop(),
+		onStandIn("bar-rolled", figure.BarRolled)}
 }
 
 // leg makes a standing figure of a length of the leg.
