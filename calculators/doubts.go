@@ -42,7 +42,7 @@ func personOf(typed []Pair, in *words.Reader) doubt.Person {
 		if t.Typed == "" || t.Estimated || t.Computed {
 			return measure.Repeated{}, false
 		}
-		g, _, ok := q.ParseRepeated(t.Typed, q.Unit.ReadIn(t.reader(in)))
+		g, _, ok := q.ParseFor(t.Typed, t.reader(in))
 		return g, ok
 	}}
 	p.Sex = sexOf(typed)
@@ -73,7 +73,7 @@ func growing(typed []Pair, in *words.Reader) bool {
 func small(typed []Pair, in *words.Reader) (is, byLeg bool) {
 	of := func(q *measure.Quantity) float64 {
 		t := last(typed, q.Key)
-		if g, _, ok := q.ParseRepeated(t.Typed, q.Unit.ReadIn(t.reader(in))); ok {
+		if g, _, ok := q.ParseFor(t.Typed, t.reader(in)); ok {
 			return g.Value
 		}
 		return math.NaN()

@@ -73,7 +73,7 @@ func (c *Calculator) read(typed []Pair, in *words.Reader) (Values, []Note, []Pro
 // likely meant.
 func (v Values) readNumber(i int, p Pair, in *words.Reader, notes []Note) ([]Note, []words.Text, string) {
 	q := v.inputs[i].Quantity
-	g, why, ok := q.ParseRepeated(p.Typed, q.Unit.ReadIn(p.reader(in)))
+	g, why, ok := q.ParseFor(p.Typed, p.reader(in))
 	if !ok {
 		return notes, []words.Text{why}, g.Suggest
 	}

@@ -172,7 +172,7 @@ func canonical(q *measure.Quantity, typed string, bare *words.Reader) (value str
 	case measure.Pick:
 		_, why, ok = q.Pick(typed)
 	case measure.Number:
-		_, why, ok = q.ParseRepeated(typed, q.Unit.ReadIn(bare))
+		_, why, ok = q.ParseFor(typed, bare)
 	case measure.List:
 		c := q.Table.Chart(q, typed, bare)
 		if ok = len(c.Unread) == 0; !ok {
@@ -194,7 +194,7 @@ func suggested(q *measure.Quantity, typed string, bare *words.Reader) string {
 	if q.Is() != measure.Number {
 		return ""
 	}
-	g, _, _ := q.ParseRepeated(typed, q.Unit.ReadIn(bare))
+	g, _, _ := q.ParseFor(typed, bare)
 	return g.Suggest
 }
 

@@ -133,8 +133,7 @@ func TestAChartNamesWhatItCouldNotUse(t *testing.T) {
 		"“Rider height” is not used.",
 		"“Reach (in)” is not used: “Reach” is in the chart before it.",
 		"S: “700 / 710” is not one number for “Stand-over”.",
-		"L: “about 345” is not a number for “Bottom-bracket height”. Write a number, with a unit if you " +
-			"like: 335\u00a0mm, 33.5\u00a0cm or 13.2\u00a0in.",
+		"L: “about 345” has other words beside the number for “Bottom-bracket height”. Did you mean 345 mm?",
 	}, "\n"), said(c.Passed))
 	require.Len(t, c.Rows, 2)
 	assert.Equal(t, map[string]float64{"reach": 430, "stack": 612, "head-angle": 64.5, "seat-angle": 76.5,

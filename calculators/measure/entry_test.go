@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // The spellings that a rule, a drawing, a European keyboard or a web page bring
@@ -38,6 +39,10 @@ func TestEntryIsReadAsPeopleWriteIt(t *testing.T) {
 		{measure.Inseam, nil, "Inseam: 83.5cm", 835},
 		{measure.Inseam, nil, "INSIDE LEG = 83,5 cm", 835},
 		{measure.Inseam, nil, "inside\u00a0leg 835", 835},
+		{measure.Inseam, nil, "83 cm (inside leg)", 830},
+		{measure.Inseam, nil, "83,5 cm [Inseam]", 835},
+		{measure.Inseam, nil, "32 3/4 in, inside leg", 831.85},
+		{measure.Inseam, nil, "inseam 32 3/4 in", 831.85},
 		{measure.StemAngle, nil, "stem-angle: -6", -6},
 		{measure.BarRise, nil, "+3/4 in", 19.05},
 	} {
@@ -52,12 +57,36 @@ func TestEntryIsReadAsPeopleWriteIt(t *testing.T) {
 // Each of these could mean two things, or something else than an inside leg.
 func TestEntryThatCouldMeanTwoThingsIsRefused(t *testing.T) {
 	for _, typed := range []string{"32 - 3/4 in", "32 -3/4 in", "32-3/4-1/8 in", "32-5/4 in", "32-34", "2' -8", "2'-",
-		"2-8 ft", "Reach: 835", "inseam835", "inseam:", "inseam", "inseam inseam", "trochanter-height 835", "83. 5 cm",
-		"83 5 cm", "ca. 835"} {
+		"2-8 ft", "inseam835", "inseam:", "inseam", "inseam inseam", "83. 5 cm",
+		"83 5 cm", "83 cm or 84 cm", "left 83 cm, right 83.5 cm", "83 cm (2 readings)", "size 2: 835"} {
 		g, why, ok := measure.Inseam.Parse(typed, nil)
 		assert.False(t, ok, "%q is read as %v", typed, g.Value)
 		assert.Contains(t, why.Say(nil), "is not a number for “Inside leg”")
 		assert.Empty(t, g.Suggest)
+	}
+}
+
+// A number of something else is not taken for an inside leg without a question; the name
+// in the reader's language is taken as the English one is.
+func TestANumberAmongOtherWordsIsOffered(t *testing.T) {
+	for _, c := range []struct{ typed, suggest string }{
+		{"Reach: 835", "835 mm"}, {"ca. 835", "835 mm"}, {"trochanter-height 835", "835 mm"},
+		{"Schrittlänge: 83 cm", "83 cm"}, {"83 cm (Schrittlänge)", "83 cm"}, {"about 32 3/4 in", "32 3/4 in"},
+		{"my leg = 83", "83 cm"}, {"83 cm with shoes off.", "83 cm"},
+	} {
+		g, why, ok := measure.Inseam.Parse(c.typed, nil)
+		assert.False(t, ok, "%q is read as %v", c.typed, g.Value)
+		assert.Equal(t, c.suggest, g.Suggest, c.typed)
+		assert.Contains(t, why.Say(nil), "has other words beside the number for “Inside leg”. Did you mean ")
+	}
+	german := &words.Reader{Units: "cm", Language: words.Speaking(words.Language{Tag: "de", Decimal: ","},
+		map[words.English]string{measure.Inseam.Label: "Schrittlänge"})}
+	for _, typed := range []string{"Schrittlänge: 83,5", "SCHRITTLÄNGE 83,5 cm", "83,5 cm (Schrittlänge)",
+		"Inseam: 835 mm"} {
+		g, why, ok := measure.Inseam.ParseFor(typed, german)
+		if assert.True(t, ok, "%q: %s", typed, why.Say(nil)) {
+			assert.InDelta(t, 835, g.Value, 1e-9, typed)
+		}
 	}
 }
 

@@ -25,9 +25,9 @@ const longest = 64
 
 // Parse reads what a person typed for q; bare is the unit of a bare number (nil:
 // the base unit). It reads "83 cm", "832,5", "32 3/4 in", "5 ft 10", "832 ± 3"
-// "32-3/4\"", "Inseam: 83 cm" and "83 cm ± 5 mm". A typed ± is one standard deviation. What cannot be read,
-// or is not possible for q, comes back as a sentence that says what was read,
-// what is allowed and the likely slip.
+// "32-3/4\"", "Inseam: 83 cm", "83 cm (inside leg)" and "83 cm ± 5 mm". A typed ± is one
+// standard deviation. What cannot be read, or is not possible for q, comes back as a
+// sentence that says what was read, what is allowed and the likely slip.
 func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
 	if bare == nil || bare.Kind != q.Unit.Kind {
 		bare = q.Unit
@@ -39,6 +39,10 @@ func (q *Quantity) Parse(typed string, bare *Unit) (Given, words.Text, bool) {
 	value, margin, has := cutMargin(q.unnamed(tidy(typed)))
 	v, ok := readAmount(value)
 	if !ok {
+		if g.Suggest = q.among(typed, bare); g.Suggest != "" {
+			return g, words.Of("“{0}” has other words beside the number for {1}. Did you mean {2}?", Quoted(typed),
+				q.Named(), AsTyped(g.Suggest)), false
+		}
 		return g, q.unreadable(typed), false
 	}
 	var m amountRead
@@ -122,7 +126,8 @@ func (q *Quantity) accepted() string {
 
 // unreadable says why a text is no number, and how one is written.
 func (q *Quantity) unreadable(typed string) words.Text {
-	if strings.Contains(typed, ".") && strings.Contains(typed, ",") {
+	number := strings.TrimFunc(typed, func(c rune) bool { return c < '0' || c > '9' })
+	if strings.Contains(number, ".") && strings.Contains(number, ",") && strings.Trim(number, "0123456789.,") == "" {
 		return words.Of("“{0}” has both a point and a comma. Write it without a thousands separator.", Quoted(typed))
 	}
 	return words.Of("“{0}” is not a number for {1}. Write a number, with a unit if you like: {2}.",

@@ -75,19 +75,6 @@ func tidy(typed string) string {
 	return s
 }
 
-// unnamed takes q's own name off the front of what was pasted: "Inseam: 83.5 cm".
-// Any other word stays, so that a number of something else is not taken for q's.
-func (q *Quantity) unnamed(s string) string {
-	for _, name := range []string{q.Key, strings.ToLower(string(q.Label))} {
-		if rest, ok := strings.CutPrefix(s, name); ok {
-			if bare := strings.TrimLeft(rest, ": ="); bare != rest {
-				return bare
-			}
-		}
-	}
-	return s
-}
-
 // cutMargin splits a value from the ± behind it.
 func cutMargin(s string) (value, margin string, has bool) {
 	for _, sign := range []string{"±", "+/-", "+-"} {

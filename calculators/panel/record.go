@@ -27,7 +27,7 @@ func show(q *measure.Quantity, typed string, bare, r *words.Reader) string {
 		}
 		return typed
 	}
-	g, _, ok := q.ParseRepeated(typed, q.Unit.ReadIn(bare))
+	g, _, ok := q.ParseFor(typed, bare)
 	if !ok {
 		return typed
 	}

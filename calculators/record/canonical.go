@@ -25,7 +25,7 @@ func Canonical(q *measure.Quantity, typed string, bare *words.Reader) (string, b
 		rows, ok := calculators.Rows(q, typed, bare)
 		return q.Table.Write(q, rows, nil, Exactly), ok
 	}
-	g, _, ok := q.ParseRepeated(typed, q.Unit.ReadIn(bare))
+	g, _, ok := q.ParseFor(typed, bare)
 	if !ok {
 		return "", false
 	}
