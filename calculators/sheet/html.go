@@ -30,6 +30,9 @@ func (s *Sheet) HTML(id string, figure *drawing.Figure, width float64, r *words.
 	w.about(s.Record)
 	w.Raw(`</header>`)
 	if figure != nil {
+		if s.Rows == nil && s.Basis == nil {
+			w.Raw(`<p class="mark">`).Say("Example").Raw(`</p>`)
+		}
 		w.Drawing(figure, id+"-figure")
 	}
 	w.basis(s)
