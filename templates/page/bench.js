@@ -24,6 +24,7 @@ export class Bench {
   shown = [];
   near = true; // the engine of the section is asked first
   whole = true; // the form is to be written anew
+  published = false; // the answer on show is the published one, which is right for who has no numbers
   fresh = false; // and with the record's values alone
   again = true; // what could not be read when the page was left is to be typed in again
   own = false; // the answer on show is the reader's own
@@ -55,7 +56,7 @@ export class Bench {
     }
     root.addEventListener("click", (event) => this.use(hit(event, "[data-use]")));
     units(this.form);
-    ready(this.form);
+    this.published = ready(this.form) && !record.text();
     /** How wide the drawing stands. */
     this.width = follow(root, () => across(all(root, ".drawing")), () => {
       one(root, ".drawing").style.minBlockSize = "";
@@ -116,6 +117,7 @@ export class Bench {
     const keys = [...this.touched, ...[...unread].map(({ name }) => name)];
     this.sent = new Map(keys.map((key) => [key, String(data.get(key) ?? "")]));
     this.asked = { units: record.units(), whole: this.whole, play: this.playing, fresh: this.fresh };
+    this.published &&= !this.playing && this.asked.units === this.units;
     this.whole = this.fresh = false; // the engine asks for the form again if it died of this
     const { calculator: name, place } = this.root.dataset;
     const bare = keys.flatMap((key) => {
@@ -149,7 +151,7 @@ export class Bench {
     if (this.asked.whole) this.keep(() => this.fill(form));
     if (!old) {
       this.own = !example;
-      this.still(() => this.put(parts, tall));
+      this.still(() => this.put(parts, tall, example));
     }
     if (this.playing) this.played = new URLSearchParams(pairs).toString();
     else this.record(pairs);
@@ -233,14 +235,18 @@ export class Bench {
    * Of a part only what differs is touched, if it is built as the one before it.
    * @param {string[]} parts
    * @param {number} tall
+   * @param {boolean} example
    */
-  put(parts, tall) {
+  put(parts, tall, example) {
     unmark(this.root);
     const answer = one(this.root, ".answer"), box = document.createElement("template");
     /** @param {number} i */
     const place = (i) => (i < board.length ? one(this.root, board[i]) : answer.children[i - board.length]);
-    const before = this.shown.length === parts.length ? this.shown : [];
+    let before = this.shown.length === parts.length ? this.shown : [];
     this.shown = parts.map((html, i) => (before[i]?.html === String(html) ? before[i] : written(String(html))));
+    // The example's answer stands there already, but for the width of the drawing.
+    if (this.published && example) before = [written(""), ...this.shown.slice(1)];
+    this.published = false;
     const whole = this.shown.flatMap((now, i) => {
       if (now === before[i]) return [];
       return before[i] && patch(place(i), before[i], now) ? [] : [i];
