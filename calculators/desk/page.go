@@ -161,7 +161,7 @@ func (d Desk) composer(w *markup.Writer, b *Block) {
 	w.Raw(`<label class="row">`).Say("A note to the client").
 		Raw(` <textarea rows="3" autocomplete="off" name="ask.note" maxlength="1000">`).
 		Raw("\n").Text(q.Note).Raw(`</textarea></label>`)
-	text("ask.reply", "Where the answer goes", q.Reply.String(), "rh")
+	text("ask.reply", "Where the answer goes", q.Reply.To, "rh")
 	w.Raw(`<p class="how" id="`).Name("-rh").Raw(`">`).
 		Say("A mail address, a phone number, or nothing. " +
 			"With nothing the client copies a link, saves a file or shows you a code.").

@@ -72,7 +72,10 @@ const draw = drawer(desk, "prepare", ({ html = "", error }) => {
   const typing = [...held].map((key) => ({ key, texts: named(form, key).map(({ value }) => value), was: named(form, key)[0]?.dataset.unit }));
   paper.innerHTML = html;
   desk.querySelector(".offline")?.remove();
-  for (const set of all(desk, ":not(.replies) > form > fieldset:disabled", HTMLFieldSetElement)) set.disabled = false;
+  for (const set of all(desk, ":not(.replies) > form > fieldset:disabled", HTMLFieldSetElement)) {
+    set.disabled = false;
+    if (fold.open && set.form === composer) compose();
+  }
   for (const [key, value] of answers) {
     for (const field of named(form, key)) {
       if (field.type === "radio") field.checked = field.value === value;
@@ -259,6 +262,8 @@ function recallRequest() {
   fold.open = true;
 }
 async function compose() {
+  // Before the engine is there the form cannot be typed into, and has no values yet.
+  if (composer.querySelector(":scope > fieldset:disabled")) return;
   const data = new FormData(composer), query = new URLSearchParams({ ask: data.getAll("ask").join(" ") });
   for (const name of ["ask.by", "ask.for", "ask.when", "ask.bike", "ask.note", "ask.reply", "ask.health"]) {
     const value = data.get(name);
@@ -276,6 +281,7 @@ async function compose() {
 function beginWith(fragment) {
   const pairs = new Map(new URLSearchParams(fragment)), asked = (pairs.get("ask") ?? "").split(" ");
   for (const field of named(composer, "ask")) field.checked = asked.includes(field.value);
+  pairs.set("ask.reply", (pairs.get("ask.reply") ?? "").replace(/^(?:mailto|sms):/, ""));
   for (const name of ["ask.by", "ask.note", "ask.reply"]) for (const field of named(composer, name)) field.value = pairs.get(name) ?? "";
   for (const field of named(composer, "ask.health")) field.checked = pairs.get("ask.health") === "yes";
 }
