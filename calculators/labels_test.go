@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -66,17 +67,33 @@ func missing(f *drawing.Figure, svg string) (list []string) {
 	return list
 }
 
+var viewBox = regexp.MustCompile(`viewBox="0 0 ([0-9.]+) `)
+
+// widthOf returns how wide a drawing is, in pixels.
+func widthOf(t *testing.T, svg string) float64 {
+	m := viewBox.FindStringSubmatch(svg)
+	require.NotNil(t, m)
+	wide, err := strconv.ParseFloat(m[1], 64)
+	require.NoError(t, err)
+	return wide
+}
+
 // A reader sees every label that a figure asks for, whatever the numbers and at every width:
-// one that was left out for want of room would be a part without its name.
+// one that was left out for want of room would be a part without its name. And no drawing is
+// wider than its place by more than a fiftieth: the page would make its letters smaller.
 func TestNoLabelIsLeftOut(t *testing.T) {
 	check := func(t *testing.T, figures []*drawing.Figure, inputs []string) {
 		bad := 0
 		for i, f := range figures {
 			for _, width := range calctest.Widths {
-				if list := missing(f, f.SVG("f", nil, width)); list != nil {
+				svg := f.SVG("f", nil, width)
+				if list := missing(f, svg); list != nil {
 					if bad++; bad <= 3 {
 						t.Errorf("%s, at %g px: without %q", inputs[i], width, list)
 					}
+				}
+				if wide := widthOf(t, svg); wide > 1.02*width {
+					t.Errorf("%s, at %g px: the drawing is %g px wide", inputs[i], width, wide)
 				}
 			}
 		}

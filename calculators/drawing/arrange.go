@@ -126,11 +126,20 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 			p.lay(&cells[i], &views[i], wide, high, 0)
 			em = max(em, cells[i].sheet.em)
 		}
-		for i := range cells {
-			if c := &cells[i]; !f.Apart && c.sheet.em != em {
+		// In the scale of the smallest, labels find other places, and one may stick out.
+		for again := 0; !f.Apart && again < 8; again++ {
+			out := false
+			for i := range cells {
 				wide, high := f.room(&f.Frames[i], p, n)
-				p.lay(c, &views[i], wide, high, em)
+				if c := &cells[i]; c.sheet.em != em {
+					p.lay(c, &views[i], wide, high, em)
+				}
+				out = out || cells[i].width() > wide+0.5
 			}
+			if !out {
+				break
+			}
+			em = lettering(1.04 * em)
 		}
 	}
 	for i := range f.Frames {

@@ -15,6 +15,9 @@ const (
 	goodEnough     = 3.0  // below this no leader line is tried
 )
 
+// edgeRoom is kept between a label and the edge of the frame, in heights of its letters.
+const edgeRoom = 0.15
+
 // settle places every label: the important ones first, each at its cheapest
 // place; then those that came off badly are asked again, now that all the
 // others stand. It returns the frame, grown where a label needs it.
@@ -36,7 +39,7 @@ func (s *sheet) settle(frame bounds) bounds {
 	for _, i := range order {
 		w := &s.wants[i]
 		if w.placed {
-			frame.addBox(w, 0.15*s.em)
+			frame.addBox(w, edgeRoom*s.em)
 		} else if !w.optional {
 			s.banish(w, &frame)
 		}
@@ -92,11 +95,12 @@ func (s *sheet) consider(w *want, p *place, frame *bounds) {
 // banish puts a label for which there was no place below everything else, with
 // a leader line, and grows the frame round it.
 func (s *sheet) banish(w *want, frame *bounds) {
-	at := Point{w.anchor.X, frame.low.Y - w.hh - 0.2*s.em}
+	side := min(w.hw+edgeRoom*s.em, (frame.high.X-frame.low.X)/2)
+	at := Point{min(max(w.anchor.X, frame.low.X+side), frame.high.X-side), frame.low.Y - w.hh - 0.2*s.em}
 	w.chosen = place{at: at, u: level, leads: true, tail: w.anchor}
 	w.chosen.tip, w.chosen.pin = w.edge(at, w.anchor)
 	w.placed = true
-	frame.addBox(w, 0.15*s.em)
+	frame.addBox(w, edgeRoom*s.em)
 }
 
 // judge returns what it costs to put w at p. It stops counting where p cannot
@@ -105,6 +109,7 @@ func (s *sheet) judge(w *want, p *place, frame *bounds) float64 {
 	low, high := p.box(w)
 	grow := max(frame.low.X-low.X, 0) + max(high.X-frame.high.X, 0)
 	if s.level {
+		grow = max(frame.low.X-low.X+edgeRoom*s.em, 0) + max(high.X-frame.high.X+edgeRoom*s.em, 0)
 		grow *= 2 // a phone has more room below than beside
 	}
 	grow += max(frame.low.Y-low.Y, 0) + max(high.Y-frame.high.Y, 0)

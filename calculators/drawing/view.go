@@ -78,11 +78,22 @@ func (s *sheet) try(v *view, room Point, em float64) (frame bounds, goal float64
 		box.addAround(box.low, margin*em)
 		box.addAround(box.high, margin*em)
 	}
+	size := box.high.Minus(box.low)
 	most := Point{math.Floor(room.X*steps) / steps, room.Y}
 	frame = s.settle(box.filled(most.X*em, em/steps))
 	frame.widen(em / steps)
-	goal = max(grown(box.high.X-box.low.X, em, (frame.high.X-frame.low.X)/em, most.X),
-		grown(box.high.Y-box.low.Y, em, (frame.high.Y-frame.low.Y)/em, most.Y))
+	if frame.high.X-frame.low.X > most.X*em {
+		// What sticks out on one side takes the empty paper of the other.
+		for i := range s.wants {
+			if w := &s.wants[i]; w.placed {
+				box.addBox(w, edgeRoom*s.em)
+			}
+		}
+		box.widen(em / steps)
+		frame.low.X, frame.high.X = box.low.X, box.high.X
+	}
+	goal = max(grown(size.X, em, (frame.high.X-frame.low.X)/em, most.X),
+		grown(size.Y, em, (frame.high.Y-frame.low.Y)/em, most.Y))
 	return frame.filled(room.X*em, em/steps), goal
 }
 

@@ -85,13 +85,14 @@ func changed(r *calculators.Result, after geometry.Bike, grip drawing.Point, rol
 	top, front := figure.At(after.HeadTop), figure.At(after.FrontContact())
 	for _, c := range [4]struct {
 		of        *calculators.Output
+		said      words.English
 		at        drawing.Point // the arrow's middle
 		way, side drawing.Point // when it grows; where the words stand
 	}{
-		{changeBy.reach, at(top.X, grip.Y+110), at(1, 0), at(0, 1)},
-		{changeBy.stack, at(top.X+150, top.Y+40), at(0, 1), at(1, 0)},
-		{changeBy.bbHeight, at(-110, 0.5*after.Ground()), at(0, 1), at(-1, 0)},
-		{changeBy.wheelbase, at(0.45*front.X, front.Y-90), at(1, 0), at(0, -1)},
+		{changeBy.reach, "Reach {0}", at(top.X, grip.Y+110), at(1, 0), at(0, 1)},
+		{changeBy.stack, "Stack {0}", at(top.X+150, top.Y+40), at(0, 1), at(1, 0)},
+		{changeBy.bbHeight, "BB {0}", at(-110, 0.5*after.Ground()), at(0, 1), at(-1, 0)},
+		{changeBy.wheelbase, "Wheelbase {0}", at(0.45*front.X, front.Y-90), at(1, 0), at(0, -1)},
 	} {
 		by := r.At(c.of)
 		if !by.Exists() || math.Abs(float64(by.Value)) < 0.5 {
@@ -100,7 +101,7 @@ func changed(r *calculators.Result, after geometry.Bike, grip drawing.Point, rol
 		half := c.way.Times(math.Copysign(long/2, float64(by.Value)))
 		marks = append(append(marks, figure.Arrow(role, c.at.Minus(half), c.at.Plus(half), head)...),
 			drawing.Label{Role: role, At: c.at.Along(c.side, 25), Side: c.side, Priority: 2,
-				Text: words.Of("{0} {1}", words.Of(c.of.Label), measure.Difference{Amount: by.Amount()})})
+				Text: words.Of(c.said, measure.Difference{Amount: by.Amount()})})
 	}
 	return marks
 }
