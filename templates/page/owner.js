@@ -208,8 +208,9 @@ export function answer(how) {
 
 /**
  * The record that a new address brings, beside what the reader has already. Two people
- * are never mixed: other numbers than the device's stay apart until the reader has
- * said what is to become of them, and else take the place of what this tab had.
+ * are never mixed: other numbers than the device's, and those of another name, stay apart
+ * until the reader has said what is to become of them, and else take the place of what
+ * this tab had.
  * @param {Pairs} given
  * @returns {Pairs}
  */
@@ -228,7 +229,8 @@ function arrive(given) {
     return new Map([...own, ...given]);
   }
   state.arrival = books.bookOf(given);
-  if (state.keeping) {
+  const [mine, theirs] = [own, given].map((pairs) => pairs.get("name")?.[1]);
+  if (state.keeping || mine && theirs && mine !== theirs) {
     state.alone = true;
     return given;
   }
@@ -276,10 +278,13 @@ export function open() {
       save();
     } else if (state.pairs.size) save();
   });
-  // A page that the browser had put away shows what became of the numbers since.
+  // A page that the browser had put away shows what became of the numbers since. Where they
+  // are others by now, what it could undo would take those away.
   addEventListener("pageshow", ({ persisted }) => {
     if (!persisted) return;
-    become(again(addressed()), undefined, true, true);
+    const next = again(addressed());
+    if (books.write(next) !== text()) state.before = undefined;
+    become(next, undefined, true, true);
   });
   device.follow(others);
   addEventListener("click", () => carry(text()), true);

@@ -120,6 +120,32 @@ test("where nothing is kept a corrected link is followed, and can be undone", ()
   assert.equal(record.text(), "inseam=84O");
 });
 
+test("where nothing is kept a link of another name is asked about all the same", () => {
+  follow("#name=Rowan&inseam=830");
+  follow("#name=Kim&inseam=790");
+  assert.deepEqual([record.at("name"), owner.apart()], ["Kim", true]);
+  owner.answer("both");
+  assert.deepEqual([owner.kept(), names().slice(-2)], [false, ["Rowan", "Kim"]]);
+  owner.undo();
+  owner.answer("cancel");
+  assert.equal(record.text(), "name=Rowan&inseam=830");
+});
+
+test("a page that comes back undoes nothing where the numbers are others by now", () => {
+  owner.forget();
+  assert.ok(owner.undoable());
+  const back = () => dispatchEvent(Object.assign(new Event("pageshow"), { persisted: true }));
+  back();
+  assert.ok(owner.undoable(), "nothing has changed");
+  const tab = JSON.parse(sessionStorage.getItem("plumbline-tab") ?? "{}");
+  sessionStorage.setItem("plumbline", JSON.stringify({ version: 1, record: "name=Sam&inseam=850" }));
+  sessionStorage.setItem("plumbline-tab", JSON.stringify({ ...tab, text: "name=Sam&inseam=850" }));
+  history.replaceState({ store: true }, "", "#name=Sam&inseam=850");
+  back();
+  assert.deepEqual([record.at("name"), owner.undoable()], ["Sam", undefined]);
+  owner.forget();
+});
+
 test("numbers come in without a question where there are none", () => {
   owner.forget();
   assert.equal(owner.receive(bookOf(read("name=Kim&inseam=790"))), false);
