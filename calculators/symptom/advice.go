@@ -26,6 +26,7 @@ type Change struct {
 	Known   bool    // what the bike has is written down
 	Now     float64 // what it has, base units
 	Next    float64 // one step from there, not beyond what the calculator gives
+	Planned float64 // what the sheet has as Next, as far the same way; NaN for nothing such
 	backed  bool    // a calculator would move it the same way
 	rank    int     // the place of the cause in its symptom's list, the smallest of all
 }
@@ -107,7 +108,7 @@ func (a *Advice) want(wanted []Change, f *Symptom, i int) []Change {
 
 // look finds what the sheet knows of the setting.
 func (c *Change) look(s *sheet.Sheet) {
-	c.Now, c.Next = math.NaN(), math.NaN()
+	c.Now, c.Next, c.Planned = math.NaN(), math.NaN(), math.NaN()
 	row := rowOf(s, c.Setting)
 	if row == nil || !row.Known {
 		return
@@ -124,6 +125,9 @@ func (c *Change) look(s *sheet.Sheet) {
 		step = -step
 	}
 	c.Next = row.Now + step
+	if gap := row.Next - row.Now; row.Planned && c.toward(gap) && math.Abs(gap) > math.Abs(step)-0.01 {
+		c.Planned = row.Next
+	}
 }
 
 // toward tells whether the change goes the way of a gap.

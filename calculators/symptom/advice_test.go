@@ -100,3 +100,22 @@ func TestTogetherPutsSignsFirstAndOffersOneChange(t *testing.T) {
 	assert.NotContains(t, text, "data-use")
 	assert.Contains(t, text, "there is no way back")
 }
+
+// What the sheet has as Next already is said, and is not put there again: of a plan to
+// 737 mm in steps, a first step of 714 mm would take the rest away.
+func TestWhatTheSheetPlansAlreadyIsNotPutThereAgain(t *testing.T) {
+	for fragment, planned := range map[string]string{
+		"inseam=830&saddle-height=714&saddle-height.was=709": "714",
+		"inseam=830&saddle-height=737&saddle-height.was=709": "737",
+		"inseam=830&saddle-height=709":                       "",
+		"inseam=830&saddle-height=700&saddle-height.was=709": "",
+	} {
+		text := symptom.TogetherHTML(advised(t, fragment, "knee-front"), nil, symptom.Ways{})
+		if planned == "" {
+			assert.Contains(t, text, `data-use="saddle-height" data-value="714"`, fragment)
+			continue
+		}
+		assert.NotContains(t, text, "data-use", fragment)
+		assert.Contains(t, text, "Your sheet has "+planned+"\u00a0mm as Next already. Ride that first.", fragment)
+	}
+}

@@ -1,6 +1,8 @@
 package symptom
 
 import (
+	"math"
+
 	"plumbline/calculators/markup"
 	"plumbline/calculators/words"
 )
@@ -56,6 +58,10 @@ func (w *writer) change(c *Change, first bool) {
 	w.Raw(`</p>`)
 	switch {
 	case !first:
+	case !math.IsNaN(c.Planned):
+		w.Raw(`<p>`).Say("Your sheet has {0} as Next already. Ride that first.", c.Setting.Amount(c.Planned))
+		w.chapter("finish/your-setup-sheet", " ")
+		w.Raw(`</p>`)
 	case c.Known:
 		w.Raw(`<p><button type="button" data-use="`).Text(c.Setting.Key).
 			Raw(`" data-value="`).Text(c.Exact()).Raw(`">`).
