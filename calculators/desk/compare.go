@@ -120,18 +120,20 @@ func (d Desk) compare(a Ask) string {
 	w.Raw(`</div>`)
 	before, after := stateOf(b, left), stateOf(b, right)
 	d.over(w, before, after)
-	differences(w, before, after, false)
+	differences(w, before, after, [2]words.Sayer{words.Of("Thin lines"), words.Of("In ink")}, false)
 	return w.String()
 }
 
-// over writes the figure of two states.
-func (d Desk) over(w *markup.Writer, before, after *record.Record) {
+// over writes the figure of two states, and tells whether there is one.
+func (d Desk) over(w *markup.Writer, before, after *record.Record) bool {
 	if d.Overlay == nil {
-		return
+		return false
 	}
-	if f := d.Overlay(before.Pairs(), after.Pairs()); f != nil {
+	f := d.Overlay(before.Pairs(), after.Pairs())
+	if f != nil {
 		w.Drawing(f, w.ID+"-figure")
 	}
+	return f != nil
 }
 
 // Drawable makes two visits of a rider ready to be drawn over one another: what only one
@@ -155,9 +157,9 @@ func Drawable(before, after *record.Record, otherBike bool) (from, to *record.Re
 	return nil, nil, false
 }
 
-// differences writes the table of what differs; errors says of each whether the errors of
-// measuring explain it.
-func differences(w *markup.Writer, before, after *record.Record, errors bool) {
+// differences writes the table of what differs between two states of that name; errors says of
+// each whether the errors of measuring explain it.
+func differences(w *markup.Writer, before, after *record.Record, states [2]words.Sayer, errors bool) {
 	type row struct {
 		q        *measure.Quantity
 		was, now *record.Entry // nil where a record has none
@@ -174,8 +176,8 @@ func differences(w *markup.Writer, before, after *record.Record, errors bool) {
 		return
 	}
 	w.Raw(`<table class="differ"><thead><tr>`)
-	for _, head := range []words.English{"What differs", "Thin lines", "In ink", "Change"} {
-		w.Raw(`<th scope="col">`).Say(head).Raw(`</th>`)
+	for _, head := range []words.Sayer{words.Of("What differs"), states[0], states[1], words.Of("Change")} {
+		w.Raw(`<th scope="col">`).Dated(head.Say(w.R)).Raw(`</th>`)
 	}
 	w.Raw(`</tr></thead><tbody>`)
 	for _, x := range rows {
@@ -191,32 +193,23 @@ func differences(w *markup.Writer, before, after *record.Record, errors bool) {
 		}
 		w.Raw(`<td>`)
 		if x.q.Is() == measure.Number && x.was != nil && x.now != nil {
-			difference(w, x.was, x.now, errors)
+			difference(w, intake.DifferenceOf(x.was, x.now), errors)
 		}
 		w.Raw(`</td></tr>`)
 	}
 	w.Raw(`</tbody></table>`)
 }
 
-// difference says by how much a number differs, and which way; with errors also whether
-// the errors of both measurements explain it.
-func difference(w *markup.Writer, a, b *record.Entry, errors bool) {
-	sign, apart := "+", b.Value-a.Value
-	if apart < 0 {
-		sign, apart = "−", -apart
-	}
-	w.Text(sign).Said(a.Quantity.Amount(apart))
+// difference says by how much a number differs, and which way; with errors also whether the
+// errors of both measurements explain it.
+func difference(w *markup.Writer, d intake.Difference, errors bool) {
 	if !errors {
-		return
+		d.Margin = 0
 	}
-	margin := intake.Margin(a, b)
-	w.Raw(` <small>`)
-	if apart <= margin {
-		w.Say("within the error of measuring, {0}", a.Quantity.Amount(margin))
-	} else {
-		w.Say("more than the error of measuring, {0}", a.Quantity.Amount(margin))
+	w.Said(d.By())
+	if errors {
+		w.Raw(` <small>`).Said(d.Explained()).Raw(`</small>`)
 	}
-	w.Raw(`</small>`)
 }
 
 // readOf returns what a record has of a quantity, nil where nothing of it could be read.

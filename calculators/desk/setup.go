@@ -1,6 +1,8 @@
 package desk
 
 import (
+	"slices"
+
 	"plumbline/calculators"
 	"plumbline/calculators/doubt"
 	"plumbline/calculators/drawing"
@@ -18,9 +20,13 @@ func (d Desk) sheet(a Ask) string {
 	r, _ := record.Decode(a.Record)
 	asked := came(ID(Sheet, a.Place), r, a.reader())
 	from := advised(ID(Sheet, a.Place), r, a.reader())
+	w := &markup.Writer{ID: ID(Sheet, a.Place), R: a.reader()}
+	if request.IsReply(r) || request.Before(r) != nil {
+		foremost(w, r)
+	}
 	r.Drop(request.IsKey)
 	r.Drop(request.IsQuestion)
-	return from + sheet.Of(r, d.Calculators).HTML(ID(Sheet, a.Place), d.picture(r), a.Width, a.reader(),
+	return from + w.String() + sheet.Of(r, d.Calculators).HTML(ID(Sheet, a.Place), d.picture(r), a.Width, a.reader(),
 		a.way) + asked
 }
 
@@ -67,10 +73,14 @@ func advised(id string, r *record.Record, in *words.Reader) string {
 	return w.String()
 }
 
-// came writes what was asked for and is not in the record, and the client's words.
+// came writes what was asked for and is not in the record, and the client's words. What is to be
+// known before the appointment is written by foremost.
 func came(id string, r *record.Record, in *words.Reader) string {
-	lacking, answers := request.Lacking(r), request.Answers(r)
-	if lacking == nil && answers == nil {
+	lacking := request.Lacking(r)
+	answers := slices.DeleteFunc(request.Answers(r), func(a request.Answered) bool {
+		return slices.Contains(request.Before(r), a)
+	})
+	if lacking == nil && len(answers) == 0 {
 		return ""
 	}
 	w := &markup.Writer{ID: id, R: in}
@@ -83,7 +93,7 @@ func came(id string, r *record.Record, in *words.Reader) string {
 		}
 		w.Raw(`<p>`).Say("Asked for and left out: {0}.", list).Raw(`</p>`)
 	}
-	if answers != nil {
+	if len(answers) > 0 {
 		w.Raw(`<dl>`)
 		for _, x := range answers {
 			w.Raw(`<div><dt>`).Say(x.Question.Text).Raw(`</dt><dd>`).Lines(x.Said(w.R)).Raw(`</dd></div>`)

@@ -31,8 +31,8 @@ func TestManyRepliesInOneFile(t *testing.T) {
 		var from []string
 		read := 0
 		for _, x := range list {
-			from = append(from, x.from)
-			if x.record != nil {
+			from = append(from, x.From)
+			if x.Record != nil {
 				read++
 			} else {
 				assert.False(t, x.why.None(), text)

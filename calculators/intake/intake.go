@@ -88,14 +88,16 @@ func Young(r *record.Record) bool {
 		growing != nil && growing.Read() && growing.Text == "yes"
 }
 
-// Cautions returns the safety texts that travel with the answers, each once, in
-// the order of the calculators.
+// Cautions returns the safety texts that travel with the answers, each once, the gravest
+// first and else in the order of the calculators.
 func Cautions(answers []Answered) []*caution.Caution {
 	var list []*caution.Caution
-	for _, a := range answers {
-		for _, k := range a.Cautions {
-			if !slices.Contains(list, k) {
-				list = append(list, k)
+	for _, grade := range caution.Grades() {
+		for _, a := range answers {
+			for _, k := range a.Cautions {
+				if k.Grade == grade && !slices.Contains(list, k) {
+					list = append(list, k)
+				}
 			}
 		}
 	}

@@ -111,6 +111,21 @@ func (w *Writer) Caution(k *caution.Caution) *Writer {
 // CautionID is where on a page a caution stands.
 func CautionID(key string) string { return "caution-" + key }
 
+// Dated writes text, and each day in it so that no browser breaks it at its hyphens.
+func (w *Writer) Dated(s string) *Writer {
+	const day = "0000-00-00"
+	digits := strings.Map(func(c rune) rune {
+		if c >= '0' && c <= '9' {
+			return '0'
+		}
+		return c
+	}, s)
+	if i := strings.Index(digits, day); i >= 0 && len(digits) == len(s) {
+		return w.Text(s[:i]).Raw(`<time>`).Text(s[i : i+len(day)]).Raw(`</time>`).Dated(s[i+len(day):])
+	}
+	return w.Text(s)
+}
+
 // Lines writes text of people, its line breaks kept.
 func (w *Writer) Lines(s string) *Writer {
 	for i, line := range strings.Split(s, "\n") {

@@ -140,8 +140,9 @@ func (d *decoded) problems() (list []calculators.Problem) {
 			words.Name(strconv.Itoa(MostPairs))))
 	}
 	if d.odd > 0 {
-		list = append(list, problem("", "{0} parts of the record are not of the form key=value and are left out.",
-			words.Name(strconv.Itoa(d.odd))))
+		list = append(list, calculators.Problem{Text: words.Count(d.odd,
+			"{0} part of the record is not of the form key=value and is left out.",
+			"{0} parts of the record are not of the form key=value and are left out.")})
 	}
 	return list
 }

@@ -79,8 +79,8 @@ func TestHostileRepliesCostNobodyElsesAnswer(t *testing.T) {
 
 	among := ran(t, "intake", "--csv", dir)
 	assert.Equal(t, statusNo, among.status, "something could not be read")
-	t.Logf("%d replies and %d strangers: %v, %v of the processors, %d MB", n, n/10+4, among.took.Round(time.Millisecond),
-		among.cpu.Round(time.Millisecond), among.memory>>10)
+	t.Logf("%d replies and %d strangers: %v, %v of the processors, %d MB", n, n/10+4,
+		among.took.Round(time.Millisecond), among.cpu.Round(time.Millisecond), among.memory>>10)
 	// What is promised: 10,000 in 10 s on two processors, in 200 MB.
 	assert.Less(t, among.memory, int64(200<<10), "KB")
 	assert.Less(t, among.cpu, 2*(time.Second+time.Duration(n)*900*time.Microsecond))
@@ -183,6 +183,6 @@ func ran(t *testing.T, args ...string) outcome {
 	began := time.Now()
 	_ = cmd.Run() // its status tells
 	state := cmd.ProcessState
-	return outcome{out.Name(), said.String(), state.ExitCode(), time.Since(began), state.UserTime() + state.SystemTime(),
-		state.SysUsage().(*syscall.Rusage).Maxrss}
+	return outcome{out.Name(), said.String(), state.ExitCode(), time.Since(began),
+		state.UserTime() + state.SystemTime(), state.SysUsage().(*syscall.Rusage).Maxrss}
 }

@@ -114,7 +114,7 @@ func (c *intakeCommand) told(list []*arrival, notes *notebook, r *words.Reader, 
 	}
 	bad := 0
 	for _, a := range list {
-		if a.record == nil && a.aside.None() {
+		if a.Record == nil && a.aside.None() {
 			bad++
 		}
 	}

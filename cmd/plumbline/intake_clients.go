@@ -47,33 +47,33 @@ func (clients) between() string                 { return "" }
 func (clients) after([]*caution.Caution) string { return "" }
 
 func (clients) sheet(l look) string {
-	if l.record == nil {
+	if l.Record == nil {
 		why := l.aside.Say(nil)
-		for _, x := range l.problems {
+		for _, x := range l.Problems {
 			why = strings.TrimSpace(why + " " + x.Text.Say(nil))
 		}
 		row := make([]string, 13+len(clientBody)+4*len(clientSettings()))
-		row[0], row[6], row[10] = oneLine(l.from), "not read", why
+		row[0], row[6], row[10] = oneLine(l.From), "not read", why
 		if !l.aside.None() {
 			row[6] = "passed over"
 		}
 		return csvLine(row)
 	}
-	row := []string{oneLine(l.from), l.name(), strconv.Itoa(l.rider + 1), l.visit.When, l.visit.Bike,
-		l.record.Date, stateNames[l.state], "", "", strings.Join(l.arrival.before(nil), " "),
-		strings.Join(l.slips(nil), " "), strings.Join(keys(l.lacking), " "), strings.Join(l.noted(), " ")}
-	if l.earlier != nil {
-		row[7], row[8] = kinNames[l.Kin], oneLine(l.earlier.from)
+	row := []string{oneLine(l.From), l.Shown().Say(nil), strconv.Itoa(l.Rider + 1), l.Visit.When, l.Visit.Bike,
+		l.Record.Date, stateNames[l.State], "", "", strings.Join(l.arrival.before(nil), " "),
+		strings.Join(l.slips(nil), " "), strings.Join(keys(l.Lacking), " "), strings.Join(l.noted(), " ")}
+	if l.Earlier != nil {
+		row[7], row[8] = kinNames[l.Kin], oneLine(l.Earlier.From)
 	}
 	for _, q := range clientBody {
-		row = append(row, number(l.record.Value(q)))
+		row = append(row, number(l.Record.Value(q)))
 	}
 	byQuantity := map[*measure.Quantity]suggested{}
 	for _, s := range suggestions(l) {
 		byQuantity[s.setting.Quantity] = s
 	}
 	for _, q := range clientSettings() {
-		now, _ := sheet.NowOf(l.record, sheet.SettingOf(q))
+		now, _ := sheet.NowOf(l.Record, sheet.SettingOf(q))
 		suggested, margin, yours := "", "", ""
 		if s := byQuantity[q]; s.answer != nil {
 			suggested, margin = number(float64(s.answer.Value)), number(float64(s.answer.Uncertainty))

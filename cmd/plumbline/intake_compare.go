@@ -26,20 +26,18 @@ type comparison struct {
 
 // comparisons are all that a record can be compared with.
 func (a *arrival) comparisons(r *words.Reader) (list []comparison) {
-	if a.record == nil || a.replaced() {
+	if a.Record == nil || a.Replaced() {
 		return nil
 	}
-	now := record.Now(a.record)
-	if earlier, kin := a.visitBefore(); earlier != nil {
+	now := record.Now(a.Record)
+	if earlier, kin := a.VisitBefore(); earlier != nil {
 		list = append(
 			list,
 			comparison{
-				title: say(r, "Against {0}", name(earlier.called(kin))),
-				left:  earlier.called(kin),
-				right: a.called(
-					kin,
-				),
-				before:    record.Now(earlier.record),
+				title:     say(r, "Against {0}", name(earlier.Called(kin))),
+				left:      earlier.Called(kin),
+				right:     a.Called(kin),
+				before:    record.Now(earlier.Record),
 				after:     now,
 				otherBike: kin == intake.OtherBike,
 			},
@@ -49,7 +47,7 @@ func (a *arrival) comparisons(r *words.Reader) (list []comparison) {
 		list = append(
 			list,
 			comparison{title: say(r, "Before and after the changes"), left: since, right: say(r, "With the changes"),
-				before: before, after: record.Next(a.record)},
+				before: before, after: record.Next(a.Record)},
 		)
 	}
 	if advice := a.advice(); advice != nil {
@@ -60,7 +58,7 @@ func (a *arrival) comparisons(r *words.Reader) (list []comparison) {
 				left:   say(r, "As it is"),
 				right:  say(r, "As you set it"),
 				before: now,
-				after:  record.Next(advice.Over(a.record)),
+				after:  record.Next(advice.Over(a.Record)),
 				chosen: true,
 			},
 		)
@@ -68,28 +66,15 @@ func (a *arrival) comparisons(r *words.Reader) (list []comparison) {
 	return list
 }
 
-// called names a visit by its day, and a bike by its name.
-func (a *arrival) called(kin intake.Kin) string {
-	switch {
-	case kin == intake.OtherBike && a.visit.Bike != "":
-		return a.visit.Bike
-	case a.record.Date != "":
-		return a.record.Date
-	case a.visit.When != "":
-		return a.visit.When
-	}
-	return oneLine(a.from)
-}
-
 // unchanged is the bike before any change that the record knows of, and how that is
 // called; nil where it knows of none.
 func (a *arrival) unchanged(reader *words.Reader) (before *record.Record, called string) {
 	for _, c := range a.log {
 		if c.Key != "" {
-			return record.State(a.record, a.log, "0000-01-01"), say(reader, "Before {0}", name(c.On))
+			return record.State(a.Record, a.log, "0000-01-01"), say(reader, "Before {0}", name(c.On))
 		}
 	}
-	r := *a.record
+	r := *a.Record
 	r.Entries = slices.Clone(r.Entries)
 	changed := false
 	for _, e := range r.Entries {
@@ -119,19 +104,16 @@ func (c comparison) rows(r *words.Reader) (rows []differ) {
 		if d.Before == d.After {
 			continue
 		}
-		q, by := d.Quantity, d.After-d.Before
-		row := differ{Label: q.Label.Say(r), Before: valueOf(q, d.Before, r), After: valueOf(q, d.After, r),
-			Beyond: !d.Same}
+		before, after := d.Values()
+		row := differ{Label: d.Quantity.Label.Say(r), Before: before.Say(r), After: after.Say(r), Beyond: !d.Same}
 		switch {
-		case q.Is() == measure.Pick:
+		case d.Quantity.Is() == measure.Pick:
 		case c.chosen:
-			row.Change = signed(by, exactAmount(math.Abs(by), q.Unit, r))
+			by := d.After - d.Before
+			size := intake.Exactly{Value: math.Abs(by), Unit: d.Quantity.Unit}
+			row.Change = intake.Signed{By: by, Amount: size}.Say(r)
 		default:
-			size := measure.Uncertain{Amount: q.Amount(math.Abs(by)), Plus: d.Margin}
-			row.Change = say(r, "{0}, more than the error", name(signed(by, size.Say(r))))
-			if d.Same {
-				row.Change = say(r, "{0}, within the error of measuring", name(signed(by, size.Say(r))))
-			}
+			row.Change = d.By().Say(r) + ", " + d.Explained().Say(r)
 		}
 		rows = append(rows, row)
 	}

@@ -108,18 +108,18 @@ type warned struct {
 }
 
 func (objects) sheet(l look) string {
-	t := taken{From: l.from, Aside: l.aside.Say(nil)}
-	if l.record == nil {
-		t.Errors = l.problems
+	t := taken{From: l.From, Aside: l.aside.Say(nil)}
+	if l.Record == nil {
+		t.Errors = l.Problems
 		return marshal(t)
 	}
-	t.Record = json.RawMessage(exchange.JSON(l.record))
-	t.For, t.When, t.Bike = l.visit.For, l.visit.When, l.visit.Bike
-	t.State = stateNames[l.state]
-	if l.earlier != nil {
-		t.Relation, t.To = kinNames[l.Kin], l.earlier.from
+	t.Record = json.RawMessage(exchange.JSON(l.Record))
+	t.For, t.When, t.Bike = l.Visit.For, l.Visit.When, l.Visit.Bike
+	t.State = stateNames[l.State]
+	if l.Earlier != nil {
+		t.Relation, t.To = kinNames[l.Kin], l.Earlier.From
 	}
-	t.Rider = l.rider + 1
+	t.Rider = l.Rider + 1
 	t.Since, t.Changes = changes(l)
 	t.Notes, t.Link = l.noted(), l.link()
 	if advice := l.advice(); advice != nil {
@@ -129,8 +129,8 @@ func (objects) sheet(l look) string {
 		}
 	}
 	t.Quick = l.care == calculators.Quick
-	t.Problems, t.Doubts, t.Lacking = l.problems, l.doubts, keys(l.lacking)
-	for _, a := range request.Answers(l.record) {
+	t.Problems, t.Doubts, t.Lacking = l.Problems, l.Doubts, keys(l.Lacking)
+	for _, a := range request.Answers(l.Record) {
 		one := answered{a.Question.Key, string(a.Question.Text), a.Text}
 		if a.Question.Health {
 			t.Before = append(t.Before, one)
@@ -157,16 +157,16 @@ func (objects) sheet(l look) string {
 // changes are the numbers that differ from those of a rider's earlier visit or other bike,
 // and which that is.
 func changes(l look) (since string, list []changed) {
-	earlier, _ := l.visitBefore()
-	if earlier == nil || l.replaced() {
+	earlier, _ := l.VisitBefore()
+	if earlier == nil || l.Replaced() {
 		return "", nil
 	}
-	for _, d := range intake.Differences(earlier.record, l.record) {
+	for _, d := range intake.Differences(earlier.Record, l.Record) {
 		if d.Quantity.Is() == measure.Number && d.Before != d.After {
 			list = append(list, changed{d.Quantity.Key, d.Before, d.After, d.Quantity.Unit.Symbol, d.Margin, d.Same})
 		}
 	}
-	return earlier.from, list
+	return earlier.From, list
 }
 
 // marshal writes one object on one line: a batch may be ten thousand of them.
@@ -227,14 +227,14 @@ func (rows) row(b *strings.Builder, from, client string, r csvRow) {
 func (p rows) sheet(l look) string {
 	var b strings.Builder
 	client := ""
-	if l.record != nil {
-		client = l.record.Name
+	if l.Record != nil {
+		client = l.Record.Name
 	}
-	from := oneLine(l.from)
+	from := oneLine(l.From)
 	row := func(r csvRow) { p.row(&b, from, client, r) }
-	for _, x := range l.problems {
+	for _, x := range l.Problems {
 		kind := "problem"
-		if l.record == nil {
+		if l.Record == nil {
 			kind = "error"
 		}
 		row(csvRow{kind: kind, key: x.Input, text: x.Text.Say(nil)})
@@ -242,31 +242,31 @@ func (p rows) sheet(l look) string {
 	if !l.aside.None() {
 		row(csvRow{kind: "passed over", text: l.aside.Say(nil)})
 	}
-	if l.record == nil {
+	if l.Record == nil {
 		return b.String()
 	}
-	for _, x := range [...]csvRow{{key: "for", text: l.visit.For}, {key: "appointment", text: l.visit.When},
-		{key: "bike", text: l.visit.Bike}, {key: "state", text: stateNames[l.state]}} {
+	for _, x := range [...]csvRow{{key: "for", text: l.Visit.For}, {key: "appointment", text: l.Visit.When},
+		{key: "bike", text: l.Visit.Bike}, {key: "state", text: stateNames[l.State]}} {
 		if x.kind = "visit"; x.text != "" {
 			row(x)
 		}
 	}
-	if l.earlier != nil {
-		row(csvRow{kind: "relation", key: kinNames[l.Kin], text: oneLine(l.earlier.from)})
+	if l.Earlier != nil {
+		row(csvRow{kind: "relation", key: kinNames[l.Kin], text: oneLine(l.Earlier.From)})
 	}
-	for i := range l.record.Entries {
-		if e := &l.record.Entries[i]; !request.IsKey(e.Key) && !request.IsQuestion(e.Key) {
-			row(valueRow(l.record, e))
+	for i := range l.Record.Entries {
+		if e := &l.Record.Entries[i]; !request.IsKey(e.Key) && !request.IsQuestion(e.Key) {
+			row(valueRow(l.Record, e))
 		}
 	}
-	for _, a := range request.Answers(l.record) {
+	for _, a := range request.Answers(l.Record) {
 		kind := "question"
 		if a.Question.Health {
 			kind = "before appointment"
 		}
 		row(csvRow{kind: kind, key: a.Question.Key, label: string(a.Question.Text), text: a.Text})
 	}
-	for _, d := range l.doubts {
+	for _, d := range l.Doubts {
 		if d.Kind != intake.Unread {
 			row(csvRow{kind: "doubt", key: strings.Join(d.Keys, " "), text: d.Text.Say(nil)})
 		}
@@ -306,7 +306,7 @@ func (p rows) sheet(l look) string {
 			row(csvRow{kind: "link for the client", text: link})
 		}
 	}
-	for _, q := range l.lacking {
+	for _, q := range l.Lacking {
 		row(csvRow{kind: "not sent", key: q.Key, label: string(q.Label)})
 	}
 	for _, m := range l.missing {

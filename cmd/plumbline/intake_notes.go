@@ -161,22 +161,22 @@ func (b *notebook) layOver(list []*arrival) {
 	var left []string
 	var names []string
 	for _, a := range list {
-		if a.record != nil {
-			names = append(names, a.name())
+		if a.Record != nil {
+			names = append(names, a.Shown().Say(nil))
 		}
 	}
 	for _, c := range b.clients {
 		var found, now []*arrival
 		riders, bikes := map[int]bool{}, map[string]bool{}
 		for _, a := range list {
-			if a.record == nil || !c.means(a) {
+			if a.Record == nil || !c.means(a) {
 				continue
 			}
 			found = append(found, a)
-			riders[a.rider] = true
-			if !a.replaced() && a.newer == nil {
+			riders[a.Rider] = true
+			if !a.Replaced() && a.Newer == nil {
 				now = append(now, a)
-				bikes[plainName(a.visit.Bike)] = true
+				bikes[plainName(a.Visit.Bike)] = true
 			}
 		}
 		c.laid = found != nil
@@ -191,13 +191,13 @@ func (b *notebook) layOver(list []*arrival) {
 			continue
 		case len(riders) > 1:
 			b.mistakes = append(b.mistakes, told.Of("{0}: two people are called “{1}”: {2} and {3}. Name the file "+
-				"instead.", c.place, oneLine(c.client), oneLine(found[0].from), oneLine(otherRider(found).from)))
+				"instead.", c.place, oneLine(c.client), oneLine(found[0].From), oneLine(otherRider(found).From)))
 			continue
 		case len(now) > 1 && c.next != nil:
 			b.mistakes = append(b.mistakes, told.Of("{0}: “{1}” has {2} here. Write for which the settings are, as "+
 				"in “{3}, {4}”, or name the "+
 				"file.", c.place, oneLine(c.client), words.Count(len(now), "{0} bike", "{0} bikes"),
-				now[0].name(), cmpName(now[len(now)-1])))
+				now[0].Shown().Say(nil), cmpName(now[len(now)-1])))
 		default:
 			for _, a := range now {
 				a.plan = c
@@ -219,24 +219,25 @@ func (b *notebook) layOver(list []*arrival) {
 
 // cmpName names the bike of an arrival, or where it came from.
 func cmpName(a *arrival) string {
-	if a.visit.Bike != "" {
-		return a.visit.Bike
+	if a.Visit.Bike != "" {
+		return a.Visit.Bike
 	}
-	return oneLine(a.from)
+	return oneLine(a.From)
 }
 
 // otherRider is the first that is not by the rider of the first.
 func otherRider(list []*arrival) *arrival {
-	i := slices.IndexFunc(list, func(a *arrival) bool { return a.rider != list[0].rider })
+	i := slices.IndexFunc(list, func(a *arrival) bool { return a.Rider != list[0].Rider })
 	return list[i]
 }
 
 // means tells whether notes are about a reply: by the client's name, by the name and the
 // bike, or by the file it came from.
 func (c *clientNotes) means(a *arrival) bool {
-	wrote, file := plainName(c.client), theLine.ReplaceAllString(a.from, "")
-	return wrote == plainName(a.name()) || a.visit.Bike != "" && wrote == plainName(a.name()+", "+a.visit.Bike) ||
-		slices.Contains([]string{a.from, filepath.Base(a.from), file, filepath.Base(file)}, c.client)
+	wrote, file := plainName(c.client), theLine.ReplaceAllString(a.From, "")
+	name := a.Shown().Say(nil)
+	return wrote == plainName(name) || a.Visit.Bike != "" && wrote == plainName(name+", "+a.Visit.Bike) ||
+		slices.Contains([]string{a.From, filepath.Base(a.From), file, filepath.Base(file)}, c.client)
 }
 
 // theLine is the line that stands behind the name of a file of several replies.
@@ -260,7 +261,7 @@ func (a *arrival) link() string {
 	if advice == nil || a.plan.book.guide == "" {
 		return ""
 	}
-	return a.plan.book.guide + "#" + advice.Fragment(a.record)
+	return a.plan.book.guide + "#" + advice.Fragment(a.Record)
 }
 
 // unlinked says why there is no link though there are settings.

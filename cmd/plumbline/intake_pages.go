@@ -7,14 +7,15 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"regexp"
 	"slices"
 	"strings"
 	"sync"
 
 	"plumbline/calculators/caution"
+	"plumbline/calculators/desk"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/intake"
+	"plumbline/calculators/markup"
 	"plumbline/calculators/request"
 	"plumbline/calculators/words"
 	"plumbline/site/told"
@@ -26,11 +27,9 @@ const pagesMark = ".plumbline-intake"
 
 var pagesTemplates = template.Must(template.ParseFS(templates.Files, "intake/clients.html"))
 
-var aDate = regexp.MustCompile(`\b\d{4}-\d{2}-\d{2}\b`)
-
-// dated keeps each date of a text on one line; browsers break lines at its hyphens.
+// dated keeps each day of a text on one line.
 func dated(text string) template.HTML {
-	return template.HTML(aDate.ReplaceAllString(template.HTMLEscapeString(text), `<time>$0</time>`))
+	return template.HTML((&markup.Writer{}).Dated(text).String()) // the writer escapes it
 }
 
 // pageView is what a page is filled with, and who reads it.
@@ -102,19 +101,20 @@ type pageLine struct {
 
 // pageComparison is a comparison as a page shows it.
 type pageComparison struct {
-	Title, Left, Right, Only string
-	Rows                     []differ
-	Figure                   template.HTML
-	Laid                     string // what the figure’s lines are
+	Title, Left, Right template.HTML
+	Only               string
+	Rows               []differ
+	Figure             template.HTML
+	Laid               template.HTML // what the figure’s lines are
 }
 
 // compared writes the comparisons of a record, with their figures.
 func (p *pages) compared(l look) (list []pageComparison) {
 	for i, c := range l.comparisons(p.reader) {
 		one := pageComparison{
-			Title: c.title,
-			Left:  c.left,
-			Right: c.right,
+			Title: dated(c.title),
+			Left:  dated(c.left),
+			Right: dated(c.right),
 			Only:  c.onlyOne(p.reader),
 			Rows:  c.rows(p.reader),
 		}
@@ -124,8 +124,7 @@ func (p *pages) compared(l look) (list []pageComparison) {
 		if f := c.figure(); f != nil {
 			// The writer of figures escapes every text in them.
 			one.Figure = template.HTML(f.SVG(fmt.Sprintf("laid-%d", i+1), p.reader, drawing.Anywhere))
-			one.Laid = say(p.reader, "Thin lines: {0}. In ink: {1}. What neither says of the bike is drawn as on the "+
-				"guide’s test bike.", name(c.left), name(c.right))
+			one.Laid = dated(desk.Laid(words.Name(c.left), words.Name(c.right)).Say(p.reader))
 		}
 		if one.Rows != nil || one.Figure != "" {
 			list = append(list, one)
@@ -138,28 +137,29 @@ func (p *pages) before(list []*arrival) string {
 	var lines, rest []pageLine
 	riders, last := map[int]bool{}, -1
 	for _, a := range list {
-		if a.record != nil && !a.replaced() {
+		if a.Record != nil && !a.Replaced() {
 			p.files[a] = fmt.Sprintf("client-%04d.html", len(p.files)+1)
-			riders[a.rider] = true
+			riders[a.Rider] = true
 		}
 	}
 	for _, a := range list {
 		switch {
-		case a.record == nil:
+		case a.Record == nil:
 			why := a.aside.Say(p.reader)
-			for _, x := range a.problems {
+			for _, x := range a.Problems {
 				why = strings.TrimSpace(why + " " + x.Text.Say(p.reader))
 			}
-			rest = append(rest, pageLine{From: oneLine(a.from), Brief: why})
-		case a.replaced():
-			rest = append(rest, pageLine{From: oneLine(a.from), Brief: a.shown(p.reader) + ": " + a.kinship(p.reader)})
+			rest = append(rest, pageLine{From: oneLine(a.From), Brief: why})
+		case a.Replaced():
+			why := a.Shown().Say(p.reader) + ": " + a.kinship(p.reader)
+			rest = append(rest, pageLine{From: oneLine(a.From), Brief: why})
 		default:
 			lines = append(
 				lines,
-				pageLine{strings.TrimSpace(mark(a.wants())), a.shown(p.reader), a.brief(p.reader), p.files[a],
-					oneLine(a.from), dated(a.about(p.reader)), last == a.rider},
+				pageLine{strings.TrimSpace(mark(a.Wants())), a.Shown().Say(p.reader), a.brief(p.reader), p.files[a],
+					oneLine(a.From), dated(a.About(p.reader)), last == a.Rider},
 			)
-			last = a.rider
+			last = a.Rider
 		}
 	}
 	p.write("index.html", "index", say(p.reader, "Clients"), map[string]any{"Lines": lines, "Rest": rest,
@@ -177,26 +177,26 @@ func (p *pages) sheet(l look) string {
 		now = append(now, s.cells(p.reader))
 	}
 	var asked [][2]string
-	for _, a := range request.Answers(l.record) {
+	for _, a := range request.Answers(l.Record) {
 		if !a.Question.Health {
 			asked = append(asked, [2]string{a.Question.Text.Say(p.reader), a.Said(p.reader)})
 		}
 	}
 	note := ""
-	if l.record.Note != "" {
-		note = say(p.reader, "Note: {0}", name(l.record.Note))
+	if l.Record.Note != "" {
+		note = say(p.reader, "Note: {0}", name(l.Record.Note))
 	}
 	var measured [][3]string
 	s := sheets{reader: p.reader}
-	for i := range l.record.Entries {
-		if e := &l.record.Entries[i]; e.Read() && !request.IsKey(e.Key) {
-			measured = append(measured, [3]string{e.Quantity.Label.Say(p.reader), s.value(e), s.remarks(l.record, e)})
+	for i := range l.Record.Entries {
+		if e := &l.Record.Entries[i]; e.Read() && !request.IsKey(e.Key) {
+			measured = append(measured, [3]string{e.Quantity.Label.Say(p.reader), s.value(e), s.remarks(l.Record, e)})
 		}
 	}
-	p.write(file, "client", l.shown(p.reader), map[string]any{
-		"About":     dated(l.about(p.reader)),
-		"From":      oneLine(l.from),
-		"Condition": l.condition(p.reader),
+	p.write(file, "client", l.Shown().Say(p.reader), map[string]any{
+		"About":     dated(l.About(p.reader)),
+		"From":      oneLine(l.From),
+		"Condition": l.Condition().Say(p.reader),
 		"Kinship":   l.kinship(p.reader),
 		"Note":      note,
 		"Asked":     asked,
@@ -208,7 +208,7 @@ func (p *pages) sheet(l look) string {
 		"Link":      l.link(),
 		"Unlinked":  l.unlinked(p.reader),
 		"Compared":  p.compared(l),
-		"Lacking":   labels(l.lacking).Say(p.reader),
+		"Lacking":   labels(l.Lacking).Say(p.reader),
 		"Measured":  measured,
 		"Cautions": intake.Cautions(
 			l.answers,

@@ -1,9 +1,7 @@
 package main
 
 import (
-	"cmp"
 	"fmt"
-	"slices"
 	"strings"
 
 	"plumbline/calculators"
@@ -35,15 +33,15 @@ func (p sheets) before(list []*arrival) string {
 	var rows [][]string
 	riders, last := map[int]bool{}, -1
 	for _, a := range list {
-		if a.record == nil || a.replaced() {
+		if a.Record == nil || a.Replaced() {
 			continue
 		}
-		called := a.shown(p.reader)
-		if last == a.rider {
+		called := a.Shown().Say(p.reader)
+		if last == a.Rider {
 			called = strings.Repeat(" ", 2) + say(p.reader, "also")
 		}
-		last, riders[a.rider] = a.rider, true
-		rows = append(rows, []string{mark(a.wants()), called, a.about(p.reader), a.brief(p.reader)})
+		last, riders[a.Rider] = a.Rider, true
+		rows = append(rows, []string{mark(a.Wants()), called, a.About(p.reader), a.brief(p.reader)})
 	}
 	said := people(len(riders), len(rows))
 	if other := len(list) - len(rows); other > 0 {
@@ -68,34 +66,16 @@ func people(clients, sheets int) words.Text {
 // inIndexOrder puts those first who need attention, and what belongs to one client beside
 // one another, the newest first; what is no sheet comes last. Else all stay as they came.
 func inIndexOrder(list []*arrival) []*arrival {
-	urgent := map[int]int{} // by rider
-	first := map[int]int{}
-	for i, a := range list {
-		if _, known := first[a.rider]; !known {
-			first[a.rider] = i
-		}
-		urgent[a.rider] = max(urgent[a.rider], a.wants())
+	var ordered []*arrival
+	for _, i := range intake.InOrder(sent(list)) {
+		ordered = append(ordered, list[i])
 	}
-	sheet := func(a *arrival) int {
-		if a.record == nil || a.replaced() {
-			return 1
+	for _, a := range list {
+		if a.Record == nil || a.Replaced() {
+			ordered = append(ordered, a)
 		}
-		return 0
 	}
-	list = slices.Clone(list)
-	slices.SortStableFunc(list, func(a, b *arrival) int {
-		if n := sheet(a) - sheet(b); n != 0 {
-			return n
-		}
-		if sheet(a) != 0 {
-			return 0
-		}
-		if n := cmp.Or(urgent[b.rider]-urgent[a.rider], first[a.rider]-first[b.rider]); n != 0 {
-			return n
-		}
-		return strings.Compare(b.record.Date, a.record.Date)
-	})
-	return list
+	return ordered
 }
 
 // mark shows how urgent a line of the index is.
@@ -103,31 +83,9 @@ func mark(urgency int) string { return [...]string{" ", "?", "!"}[urgency] }
 
 // brief says in a few words what a fitter has to look at.
 func (a *arrival) brief(r *words.Reader) string {
-	var parts []string
-	add := func(english words.English, holes ...words.Sayer) { parts = append(parts, say(r, english, holes...)) }
-	if n := len(a.before(r)); n > 0 {
-		add("read before the appointment")
-	}
-	if a.hurt() {
-		add("cut on its way")
-	}
-	if n := len(a.slips(nil)); n > 0 {
-		add("{0} to look at again", figures(n))
-	}
-	if n := len(a.lacking); n > 0 {
-		add("{0} not sent", figures(n))
-	}
-	switch _, kin := a.visitBefore(); kin {
-	case intake.Again:
-		add("came before")
-	case intake.OtherBike:
-		add("another bike")
-	}
-	if a.namesake != nil {
-		add("shares a name")
-	}
+	parts := saidAll(a.Brief(), r)
 	if a.notes != nil {
-		add("your notes")
+		parts = append(parts, say(r, "your notes"))
 	}
 	return strings.Join(parts, ", ")
 }
@@ -135,18 +93,18 @@ func (a *arrival) brief(r *words.Reader) string {
 func (p sheets) sheet(l look) string {
 	var b strings.Builder
 	r := report{&b, p.reader}
-	if l.record == nil {
-		fmt.Fprintf(&b, "%s\n", oneLine(l.from))
+	if l.Record == nil {
+		fmt.Fprintf(&b, "%s\n", oneLine(l.From))
 		if !l.aside.None() {
 			r.prose("  ", say(p.reader, "Passed over: {0}.", l.aside))
 		}
-		for _, x := range l.problems {
+		for _, x := range l.Problems {
 			r.prose("  ", say(p.reader, "Cannot be read: {0}", x.Text))
 		}
 		return b.String()
 	}
 	p.heading(&b, r, l)
-	if l.replaced() {
+	if l.Replaced() {
 		return b.String()
 	}
 	list := func(title words.English, lines []string) {
@@ -161,8 +119,8 @@ func (p sheets) sheet(l look) string {
 	list("Your notes", l.noted())
 	list("Look again", l.slips(p.reader))
 	p.suggest(&b, r, l)
-	if len(l.lacking) > 0 {
-		list("Asked for and not sent", []string{labels(l.lacking).Say(p.reader)})
+	if len(l.Lacking) > 0 {
+		list("Asked for and not sent", []string{labels(l.Lacking).Say(p.reader)})
 	}
 	for _, c := range l.comparisons(p.reader) {
 		p.compare(&b, r, c)
@@ -172,7 +130,7 @@ func (p sheets) sheet(l look) string {
 	}
 	r.prose("  ", l.unlinked(p.reader))
 	if p.full {
-		p.values(&b, r, l.record)
+		p.values(&b, r, l.Record)
 		p.answers(&b, r, l)
 		p.missing(&b, r, l)
 	}
@@ -184,20 +142,20 @@ func (p sheets) sheet(l look) string {
 func oneLine(s string) string { return record.Plain(s, 300, false) }
 
 func (p sheets) heading(b *strings.Builder, r report, l look) {
-	fmt.Fprintln(b, l.shown(p.reader))
-	if about := l.about(p.reader); about != "" {
+	fmt.Fprintln(b, l.Shown().Say(p.reader))
+	if about := l.About(p.reader); about != "" {
 		fmt.Fprintln(b, about)
 	}
-	fmt.Fprintln(b, oneLine(l.from))
-	r.prose("", l.condition(p.reader))
+	fmt.Fprintln(b, oneLine(l.From))
+	r.prose("", l.Condition().Say(p.reader))
 	r.prose("", l.kinship(p.reader))
-	if l.replaced() {
+	if l.Replaced() {
 		return
 	}
-	if l.record.Note != "" {
-		r.prose("", say(p.reader, "Note: {0}", name(l.record.Note)))
+	if l.Record.Note != "" {
+		r.prose("", say(p.reader, "Note: {0}", name(l.Record.Note)))
 	}
-	for _, a := range request.Answers(l.record) {
+	for _, a := range request.Answers(l.Record) {
 		if !a.Question.Health {
 			r.prose("", a.Question.Text.Say(p.reader)+" "+a.Said(p.reader))
 		}
@@ -308,13 +266,7 @@ func (p sheets) value(e *record.Entry) string {
 	case measure.List:
 		return words.Count(strings.Count(e.Text, "\n"), "{0} row", "{0} rows").Say(p.reader)
 	}
-	return exactAmount(e.Value, e.Quantity.Unit, p.reader)
-}
-
-// exactAmount says a measured value with the decimals that it has, up to two.
-func exactAmount(x float64, u *measure.Unit, r *words.Reader) string {
-	u = u.ReadIn(r)
-	return measure.WithUnit(measure.Written(record.Decimals(x/u.Base, 2), r), u, r)
+	return intake.Exactly{Value: e.Value, Unit: e.Quantity.Unit}.Say(p.reader)
 }
 
 // remarks say how a value came about.
@@ -331,7 +283,7 @@ func (p sheets) remarks(rec *record.Record, e *record.Entry) string {
 		add("read {0}", name(strings.Join(s, " / ")))
 	}
 	if e.Quantity.Is() == measure.Number && e.Error == e.Error {
-		add("repeat error ± {0}", name(exactAmount(e.Error, e.Quantity.Unit, p.reader)))
+		add("repeat error ± {0}", name(intake.Exactly{Value: e.Error, Unit: e.Quantity.Unit}.Say(p.reader)))
 	}
 	if e.Typed != nil && e.Typed != e.Quantity.Unit.ReadIn(p.reader) {
 		add("typed in {0}", name(e.Typed.Mark()))
@@ -343,7 +295,7 @@ func (p sheets) remarks(rec *record.Record, e *record.Entry) string {
 		add("from {0}", name(e.From))
 	}
 	if was := e.Former(); was == was {
-		add("was {0}", name(exactAmount(was, e.Quantity.Unit, p.reader)))
+		add("was {0}", name(intake.Exactly{Value: was, Unit: e.Quantity.Unit}.Say(p.reader)))
 	}
 	if e.Date != "" && e.Date != rec.Date {
 		add("on {0}", name(e.Date))

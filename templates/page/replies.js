@@ -129,7 +129,8 @@ let said = [];
 /** Says what is wrong with what came last. @param {string[]} more */
 function amiss(more) {
   said = [...said, ...more];
-  tell(wrong, said.map((each) => ({ message: each })));
+  wrong.textContent = said.join("\n");
+  wrong.hidden = !said.length;
 }
 
 /** @param {Iterable<File>} files */
