@@ -39,6 +39,8 @@ func TestPlatesShowTheChart(t *testing.T) {
 		// The parts that a plate shows in a size that can be seen.
 		measure.StemLength: 60, measure.StemAngle: 12, measure.Spacers: 20, measure.SpacersAbove: 10,
 		measure.StemClampHeight: 40, measure.HeadsetHeight: 10, measure.BarRise: 30, measure.BarRoll: 20,
+		// The marking 57-622 of ISO 5775-1: the bead sits on a diameter of 622 mm.
+		measure.FrontRim:  622,
 		measure.ScaleRise: 400, measure.ToeOutLeft: 12, measure.CleatAngleLeft: 10,
 		// The arm's outer face is 56 + 16 from the bike's middle at the axle, 78 + 10 at the pedal.
 		measure.ArmSetIn: 16,
