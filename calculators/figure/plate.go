@@ -10,7 +10,9 @@ import (
 // is drawn, and which lengths and angles are shown on it. The first span is what the
 // figure is named after; the others are drawn with it.
 type Plate struct {
-	Of    *measure.Quantity
+	Of *measure.Quantity
+	// Title is said in place of the span, where several quantities share the plate.
+	Title words.English
 	On    Scenery
 	Spans []Span
 	// Not are places that are taken for the right one by mistake: crossed out where the
@@ -112,6 +114,9 @@ func (p Plate) Draw(b Build) *drawing.Figure {
 	}
 	first := p.Spans[0]
 	f.Title = words.Of("{0}: {1} to {2}", label, words.Of(first.From.Name), words.Of(first.To.Name))
+	if p.Title != "" {
+		f.Title = words.Of(p.Title)
+	}
 	f.Description = words.Of("{0}. {1} is measured {2}.", words.Of(p.On.Name), label,
 		words.Of(said[first.Way], words.Of(first.From.Name), words.Of(first.To.Name)))
 	marks := p.On.Marks(b)

@@ -165,7 +165,18 @@ func abovePlates() []Plate {
 	arm := part(measure.ArmSetIn, armAbove, LevelWay, spot("the arm’s outer face at the crank axle", 72, 0),
 		spot("the straightedge", 88, 0), -75)
 	arm.Spans[0].Label = "Set in"
-	return []Plate{{Of: measure.ToeOutLeft, On: onCard, Spans: []Span{left, right}, Hold: Hold{Square: true},
-		Steps: drawnRound}, {Of: measure.CleatAngleLeft, On: clippedIn, Spans: []Span{shoe}, Hold: Hold{Square: true}},
-		arm, stays, rear}
+	return []Plate{
+		{
+			Of:    measure.ToeOutLeft,
+			Title: "Your feet’s own angle, on card",
+			On:    onCard,
+			Spans: []Span{left, right},
+			Hold:  Hold{Square: true},
+			Steps: drawnRound,
+		},
+		{Of: measure.CleatAngleLeft, On: clippedIn, Spans: []Span{shoe}, Hold: Hold{Square: true}},
+		arm,
+		stays,
+		rear,
+	}
 }

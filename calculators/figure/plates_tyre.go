@@ -23,7 +23,7 @@ var wheelSide = Scenery{Name: "A wheel from the side, the marking on the tyre’
 func tyrePlate() Plate {
 	p := part(measure.FrontRim, wheelSide, LevelWay, spot("where the tyre’s bead sits", -drawnSeat/2, 0),
 		spot("the same place across the wheel", drawnSeat/2, 0), 0)
-	p.Steps = onSideWall
+	p.Title, p.Steps = "Where a tyre’s size stands, and what it says", onSideWall
 	return p
 }
 
