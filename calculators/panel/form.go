@@ -93,7 +93,7 @@ func (w *writer) cost(result *calculators.Result) *writer {
 	}
 	w.Raw(`>`)
 	if result == nil {
-		w.Say("{0} more, each of which may stay empty", count(more))
+		w.Said(words.Count(more, "One more, which may stay empty", "{0} more, each of which may stay empty"))
 	} else {
 		w.guessed(result)
 	}

@@ -35,7 +35,7 @@ func (w *writer) answer(result *calculators.Result, of whose) {
 	w.meant(result, of)
 	w.cautions(result)
 	w.notes(result, calculators.CheckNote, "Look again")
-	w.sure(result)
+	w.sure(result, example)
 	w.compare(result, example)
 	w.sources()
 }

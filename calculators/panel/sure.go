@@ -10,8 +10,9 @@ import (
 )
 
 // sure writes how sure the headline is: what its ± rests on, the two inputs that are
-// most worth measuring next, and the guesses that are not.
-func (w *writer) sure(result *calculators.Result) {
+// most worth measuring next, and the guesses that are not. Of the example's numbers none
+// is the reader's.
+func (w *writer) sure(result *calculators.Result, example bool) {
 	x := &result.Answers[0]
 	worth, guesses := worthMeasuring(result), result.Guesses()
 	if margin(x) == 0 && len(guesses) == 0 {
@@ -19,19 +20,26 @@ func (w *writer) sure(result *calculators.Result) {
 	}
 	w.Raw(`<details class="layer sure" id="`).Name("-sure").Raw(`"><summary>`).Say("How sure?")
 	if margin(x) > 0 {
-		w.Raw(` <span>`).Say("± {0}, {1}", words.Name(marginWithUnit(x, w.R)), words.Of(restsOn(result))).
+		w.Raw(` <span>`).Say("± {0}, {1}", words.Name(marginWithUnit(x, w.R)), words.Of(restsOn(result, example))).
 			Raw(`</span></summary><p>`)
 		low, high := around(x)
-		w.Say("“{0}”: nineteen times out of twenty "+
-			"the true value lies between {1} and {2}, if what you typed is right.",
-			x.Label, words.Name(low.Number(w.R)), high).Raw(`</p>`)
+		if example {
+			w.Say("“{0}”: nineteen times out of twenty "+
+				"the true value lies between {1} and {2}, if the example’s numbers are right.",
+				x.Label, words.Name(low.Number(w.R)), high)
+		} else {
+			w.Say("“{0}”: nineteen times out of twenty "+
+				"the true value lies between {1} and {2}, if what you typed is right.",
+				x.Label, words.Name(low.Number(w.R)), high)
+		}
+		w.Raw(`</p>`)
 	} else {
 		w.Raw(`</summary>`)
 	}
 	if len(worth) > 0 {
 		w.Raw(`<p class="about">`).Say("Worth measuring next").Raw(`</p><ol class="worth">`)
 		for _, m := range worth {
-			w.worth(m, x)
+			w.worth(m, x, example)
 		}
 		w.Raw(`</ol>`)
 	}
@@ -40,13 +48,15 @@ func (w *writer) sure(result *calculators.Result) {
 }
 
 // restsOn says what most of the ± comes from.
-func restsOn(result *calculators.Result) words.English {
+func restsOn(result *calculators.Result, example bool) words.English {
 	var share [calculators.OfTheModel + 1]float64
 	for i := range result.Influence {
 		m := &result.Influence[i]
 		share[m.Rests] += float64(m.Share)
 	}
 	switch {
+	case share[calculators.Measured] >= most && example:
+		return "from the example’s measurements"
 	case share[calculators.Measured] >= most:
 		return "from your measurements"
 	case share[calculators.OfTheModel] >= most:
@@ -62,14 +72,16 @@ const most = 0.5
 
 // worth writes one input that is worth measuring: what it would take off the doubt,
 // who and what it takes, and its picture.
-func (w *writer) worth(m *calculators.Influence, x *calculators.Answer) {
+func (w *writer) worth(m *calculators.Influence, x *calculators.Answer, example bool) {
 	q := m.Quantity
 	w.Raw(`<li><b>`).Say(q.Label).Raw(`</b> <span>`)
-	switch m.Rests {
-	case calculators.Assumed:
+	switch {
+	case m.Rests == calculators.Assumed:
 		w.Say("is guessed.")
-	case calculators.Estimated:
+	case m.Rests == calculators.Estimated:
 		w.Say("is an estimate.")
+	case example:
+		w.Say("is measured in the example.")
 	default:
 		w.Say("is measured; measure it again.")
 	}
