@@ -140,9 +140,8 @@ func (d *decoded) problems() (list []calculators.Problem) {
 			words.Name(strconv.Itoa(MostPairs))))
 	}
 	if d.odd > 0 {
-		list = append(list, calculators.Problem{Text: words.Count(d.odd,
-			"{0} part of the record is not of the form key=value and is left out.",
-			"{0} parts of the record are not of the form key=value and are left out.")})
+		list = append(list, problem("", "Left out, because not of the form key=value: {0}.",
+			words.Name(strconv.Itoa(d.odd))))
 	}
 	return list
 }

@@ -93,7 +93,7 @@ func TestHostileFragmentsAreSaidAndNeverBreakTheRest(t *testing.T) {
 		{"control characters", "inseam=8%0030%07", "8�30�"},
 		{"bad percent-encoding", "inseam=%E2%9&mass=70%", "not encoded"},
 		{"a key twice", "inseam=700&inseam=830", "is given twice, with “700” and “830”; the last one counts"},
-		{"half a key", "inseam&=3&x", "3 parts of the record are not of the form key=value"},
+		{"half a key", "inseam&=3&x", "not of the form key=value: 3"},
 		{"a version that is none", "v=1.5", "not a version of a record"},
 		{"a date that is none", "date=2026-02-30", "“2026-02-30” is not a date"},
 		{"a choice that is none", "pedals=wings", "is not a choice"},
