@@ -110,10 +110,10 @@ func around(t *testing.T, name, page string) {
 	}
 }
 
-// names are what no language says otherwise: sizes in an example, points of a drawing, and
-// the acceleration of gravity as a unit.
-var names = map[string]bool{"XS": true, "S": true, "M": true, "L": true, "XL": true, "A": true, "B": true,
-	"C": true, "D": true, "E": true, "F": true, "g": true}
+// names are what no language says otherwise: sizes in an example, the systems of shoe sizes
+// as a tongue has them, points of a drawing, and the acceleration of gravity as a unit.
+var names = map[string]bool{"XS": true, "S": true, "M": true, "L": true, "XL": true, "EU": true, "UK": true,
+	"US": true, "A": true, "B": true, "C": true, "D": true, "E": true, "F": true, "g": true}
 
 // outside are the words of a text that stand outside all marks and are neither unit nor
 // author. depth counts the marks that are open.
