@@ -1,7 +1,6 @@
 package main
 
 import (
-	"strconv"
 	"strings"
 
 	"plumbline/calculators/words"
@@ -90,6 +89,3 @@ func say(r *words.Reader, english words.English, holes ...words.Sayer) string {
 
 // name fills a hole with what is said the same in all languages.
 func name(s string) words.Name { return words.Name(s) }
-
-// figures fills a hole with a count.
-func figures(n int) words.Name { return words.Name(strconv.Itoa(n)) }
