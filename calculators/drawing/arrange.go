@@ -189,7 +189,8 @@ func (p *picture) enlargements(row []cell, details [][]*Detail, frames []Frame, 
 		across := min((wide-gap*float64(len(list)-1))/float64(max(1, len(list))), 10*p.letter)
 		for j, d := range list {
 			p.height = top
-			p.enlarge(d, frames[i].Marks, r, level, across, row[i].x+float64(j)*(across+gap), row[i].scale)
+			p.enlarge(d, frames[i].Marks, r, level, spot{row[i].x + float64(j)*(across+gap), across, across},
+				row[i].scale)
 			bottom = max(bottom, p.height+gap)
 		}
 	}

@@ -47,7 +47,7 @@ func (f *Figure) single(p *picture, r *words.Reader, level bool) {
 	if level {
 		abreast = min(abreast, 2)
 	}
-	wide, across := p.width, min((p.width-gap*float64(abreast-1))/float64(abreast), 15*p.letter)
+	wide, across := p.width, min((p.width-gap*float64(abreast-1))/float64(abreast), 14*p.letter)
 	if aside {
 		abreast, across = p.beside(len(list), main.height()/main.width(), high)
 		wide -= float64(abreast) * (across + gap)
@@ -62,7 +62,7 @@ func (f *Figure) single(p *picture, r *words.Reader, level bool) {
 		for i, d := range list {
 			k := i % abreast
 			p.height = top[k]
-			p.enlarge(d, f.Marks, r, level, across, wide+gap+float64(k)*(across+gap), main.scale)
+			p.enlarge(d, f.Marks, r, level, spot{wide + gap + float64(k)*(across+gap), across, across}, main.scale)
 			top[k] = p.height + gap
 		}
 		p.height = max(slices.Max(top)-gap, bottom)
@@ -73,7 +73,11 @@ func (f *Figure) single(p *picture, r *words.Reader, level bool) {
 		top, bottom := p.height+gap, 0.0
 		for i, d := range list[:min(abreast, len(list))] {
 			p.height = top
-			p.enlarge(d, f.Marks, r, level, across, float64(i)*(across+gap), main.scale)
+			at := spot{float64(i) * (across + gap), across, across}
+			if abreast == 1 {
+				at.words = wide
+			}
+			p.enlarge(d, f.Marks, r, level, at, main.scale)
 			bottom = max(bottom, p.height)
 		}
 		p.height = bottom
@@ -134,9 +138,14 @@ func rings(details []*Detail, before int) []Mark {
 
 func letterOf(i int) words.Text { return words.Of("{0}", words.Name(string(rune('A'+i)))) }
 
-// enlarge puts a detail at x below what is there, of a view at a scale.
-func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, across, x, whole float64) {
-	c := cell{sheet: newSheet(r, level), round: d, x: x, y: p.height}
+// spot is where a detail stands: how far from the left, how wide, and how wide the words
+// below it may run, all in pixels.
+type spot struct{ x, across, words float64 }
+
+// enlarge puts a detail below what is there, of a view at a scale.
+func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, at spot, whole float64) {
+	across := at.across
+	c := cell{sheet: newSheet(r, level), round: d, x: at.x, y: p.height}
 	s := c.sheet
 	s.longest = longest(across / p.letter)
 	c.scale = across / (2.04 * d.Radius)
@@ -166,7 +175,7 @@ func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, 
 	said := words.Of("{0}: {1}, {2} times as large", letterOf(p.enlarged), d.Caption,
 		words.Name(strconv.FormatFloat(math.Round(times), 'f', -1, 64)))
 	c.lacking = r.Lacks(d.Caption)
-	c.caption, _ = broken(said.Say(r), true, across/p.letter-0.5)
+	c.caption, _ = broken(said.Say(r), true, at.words/p.letter-0.5)
 	p.height += c.height() + (captionRoom+captionLine*float64(len(c.caption)))*p.letter
 	p.cells = append(p.cells, c)
 	p.enlarged++
