@@ -166,7 +166,7 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	if a.Whole {
 		f := newWriter(c, a.Place, units)
 		f.play = a.Play
-		f.form(entries, costed(result, of), list, false)
+		f.form(entries, costed(result, of), list)
 		reply.Form = f.String()
 	}
 	return reply

@@ -34,7 +34,7 @@ func (w *writer) unread(e entry) {
 	}
 }
 
-func (w *writer) number(in *calculators.Input, e entry, example bool) {
+func (w *writer) number(in *calculators.Input, e entry) {
 	r := e.reader(w.R)
 	unit := in.Unit.ReadIn(r)
 	w.open(in, "measure")
@@ -47,7 +47,7 @@ func (w *writer) number(in *calculators.Input, e entry, example bool) {
 	if in.Photo != nil {
 		w.Raw(` data-photo="`).Text(in.Photo.Key).Raw(`"`) // the page offers its photo reader there
 	}
-	if !example && in.Example != "" {
+	if in.Example != "" {
 		w.Raw(` placeholder="`).Say("like {0}", words.Name(show(in.Quantity, in.Example, nil, r))).Raw(`"`)
 	}
 	w.Raw(` value="`).Text(e.shown).Raw(`">`)
@@ -143,7 +143,7 @@ func (w *writer) selection(in *calculators.Input, e entry) {
 	w.Raw(`</select>`)
 }
 
-func (w *writer) textarea(in *calculators.Input, e entry, example bool) {
+func (w *writer) textarea(in *calculators.Input, e entry) {
 	w.open(in, "list")
 	w.Raw(`<textarea autocomplete="off" spellcheck="false" rows="`)
 	if len(in.Columns) == 1 {
@@ -152,7 +152,7 @@ func (w *writer) textarea(in *calculators.Input, e entry, example bool) {
 		w.Raw(`5" data-chart="`).Text(in.Key).Raw(`"`) // the page shows how it was understood
 	}
 	w.control(in, e, false)
-	if !example && in.Example != "" {
+	if in.Example != "" {
 		text := words.Of("like {0}", words.Name(show(in.Quantity, in.Example, nil, w.R)))
 		w.Raw(` placeholder="`).Text(lines(text.Say(w.R))).Raw(`"`)
 	}

@@ -39,17 +39,11 @@ func exampleEntries(c *calculators.Calculator) []entry {
 }
 
 // form writes what stands inside the fieldset: the inputs with their values in
-// the units of w.R. At the example the values are the example's own; otherwise
-// the example is only hinted at in empty fields. What is needed stands first, the rest
-// behind a fold that says what result owes to guesses; nil for no result. list finds
-// titles of calculators that values were taken from.
-func (w *writer) form(entries []entry, result *calculators.Result, list []*calculators.Calculator, example bool) {
-	if example {
-		for i := range entries {
-			entries[i].shown = show(w.c.Inputs[i].Quantity, entries[i].typed, nil, w.R)
-		}
-		w.Raw(`<legend class="unseen">`).Say("The example’s numbers").Raw(`</legend>`)
-	} else if w.play {
+// the units of w.R; empty fields hint at the worked example. What is needed stands first,
+// the rest behind a fold that says what result owes to guesses; nil for no result. list
+// finds titles of calculators that values were taken from.
+func (w *writer) form(entries []entry, result *calculators.Result, list []*calculators.Calculator) {
+	if w.play {
 		w.Raw(`<legend class="unseen">`).Say("The example’s numbers").Raw(`</legend>`)
 	} else {
 		w.Raw(`<legend class="unseen">`).Say("Your numbers").Raw(`</legend>`)
@@ -58,7 +52,7 @@ func (w *writer) form(entries []entry, result *calculators.Result, list []*calcu
 	more := 0
 	for i := range w.c.Inputs {
 		if w.c.AtOnce(&w.c.Inputs[i]) {
-			w.field(&w.c.Inputs[i], entries[i], offers[i], list, example)
+			w.field(&w.c.Inputs[i], entries[i], offers[i], list)
 		} else {
 			more++
 		}
@@ -71,7 +65,7 @@ func (w *writer) form(entries []entry, result *calculators.Result, list []*calcu
 	w.cost(result).Raw(`</summary>`)
 	for i := range w.c.Inputs {
 		if !w.c.AtOnce(&w.c.Inputs[i]) {
-			w.field(&w.c.Inputs[i], entries[i], offers[i], list, example)
+			w.field(&w.c.Inputs[i], entries[i], offers[i], list)
 		}
 	}
 	w.Raw(`</details>`)
@@ -141,7 +135,7 @@ func (w *writer) guessed(result *calculators.Result) {
 
 // field writes one input.
 func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumption,
-	list []*calculators.Calculator, example bool) {
+	list []*calculators.Calculator) {
 	switch in.Is() {
 	case measure.Pick:
 		if len(in.Choices) <= mostRadios {
@@ -150,9 +144,9 @@ func (w *writer) field(in *calculators.Input, e entry, offer calculators.Assumpt
 			w.selection(in, e)
 		}
 	case measure.List:
-		w.textarea(in, e, example)
+		w.textarea(in, e)
 	default:
-		w.number(in, e, example)
+		w.number(in, e)
 	}
 	w.Raw(`<details class="how" id="`).Name("-" + in.Key + "-w").Raw(`"><summary>`).Say(howTitle(in)).Raw(`</summary>`)
 	if in.How.Figure != "" { // the page draws it when the fold is opened

@@ -23,8 +23,8 @@ import (
 // Example returns what the worked example of c types, in base units.
 func Example(c *calculators.Calculator) []calculators.Pair { return c.Example() }
 
-// Bench writes c at its worked example, complete without script: form, figure,
-// readings, tables, notes, cautions and sources. Every id begins with the name of
+// Bench writes c at its worked example, complete without script: figure, readings,
+// tables, notes, cautions and sources, and the empty form, which is the reader's. Every id begins with the name of
 // c and place, which tells the benches of one page apart. Its title is a heading of
 // that level.
 func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) string {
@@ -47,7 +47,7 @@ func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) 
 	w.Say("These are the example’s numbers. Move them as you like: nothing here is kept.").
 		Raw(` <button type="button">`).Say("Back to your own numbers").
 		Raw(`</button></p><fieldset disabled>`)
-	w.form(exampleEntries(c), nil, nil, true)
+	w.form(make([]entry, len(c.Inputs)), nil, nil)
 	w.Raw(`</fieldset><p class="offline">`).
 		Say("Worked example. Your own numbers can be typed where this page’s script runs.")
 	w.Raw(`</p><p class="play offer" hidden><button type="button">`).Say("Play with the example’s numbers").

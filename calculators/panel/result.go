@@ -60,13 +60,11 @@ func (w *writer) meant(result *calculators.Result, of whose) {
 // between, and one sentence of meaning. What the strip shows needs no button here.
 func (w *writer) reading(x *calculators.Answer, example, button bool) {
 	w.Raw(`<div class="reading"><dt>`).Said(x.Label).
-		Raw(`</dt><dd class="value"><b>`).Text(x.Amount().Number(w.R)).Raw(`</b>`)
-	switch {
-	case !x.Exists():
-	case margin(x) > 0:
-		w.Raw(` <span>± `).Text(marginWithUnit(x, w.R)).Raw(`</span>`)
-	default:
-		w.unit(x)
+		Raw(`</dt><dd class="value">`)
+	if x.Exists() && margin(x) > 0 {
+		w.Raw(`<b>`).Text(x.Amount().Number(w.R)).Raw(`</b> <span>± `).Text(marginWithUnit(x, w.R)).Raw(`</span>`)
+	} else {
+		w.amount(x)
 	}
 	w.Raw(`</dd>`)
 	if !x.Between.None() {

@@ -16,8 +16,8 @@ func (w *writer) strip(result *calculators.Result, of whose) {
 	w.Raw(`<p class="value"><span class="label">`)
 	if result.Verdict.None() {
 		w.Said(x.Label)
-		w.Raw(`</span> <b>`).Text(x.Amount().Number(w.R)).Raw(`</b>`)
-		w.unit(x)
+		w.Raw(`</span> `)
+		w.amount(x)
 	} else {
 		w.Said(words.Of(w.c.Title)).Raw(`</span> <b class="verdict">`).Said(result.Verdict).Raw(`</b>`)
 	}
@@ -33,9 +33,8 @@ func (w *writer) strip(result *calculators.Result, of whose) {
 	w.Raw(`</p>`)
 	for i := range result.Answers[1:] {
 		if y := &result.Answers[i+1]; y.Output.Beside {
-			w.Raw(`<p class="beside"><span class="label">`).Said(y.Label).Raw(`</span> <b>`).
-				Text(y.Amount().Number(w.R)).Raw(`</b>`)
-			w.unit(y)
+			w.Raw(`<p class="beside"><span class="label">`).Said(y.Label).Raw(`</span> `)
+			w.amount(y)
 			w.Raw(`</p>`)
 		}
 	}
@@ -68,14 +67,20 @@ func (w *writer) stamp(of whose) {
 	w.Raw(`</p>`)
 }
 
-// unit writes the unit behind a number that has none of its own; a degree sign has no
-// space before it.
-func (w *writer) unit(x *calculators.Answer) {
-	if mark := x.Output.Unit.ReadIn(w.R).Mark(); mark != "" && x.Exists() {
-		if mark != "°" {
-			w.Raw(w.R.UnitSpace())
-		}
-		w.Raw(`<span class="unit">`).Text(mark).Raw(`</span>`)
+// amount writes an answer's number large and its unit smaller behind it. A degree sign
+// is part of the number: written small it would stand as low as a full stop.
+func (w *writer) amount(x *calculators.Answer) {
+	mark := ""
+	if x.Exists() {
+		mark = x.Output.Unit.ReadIn(w.R).Mark()
+	}
+	w.Raw(`<b>`).Text(x.Amount().Number(w.R))
+	if mark == "°" {
+		w.Raw(mark)
+	}
+	w.Raw(`</b>`)
+	if mark != "" && mark != "°" {
+		w.Raw(w.R.UnitSpace()).Raw(`<span class="unit">`).Text(mark).Raw(`</span>`)
 	}
 }
 

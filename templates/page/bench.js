@@ -24,6 +24,7 @@ export class Bench {
   shown = [];
   near = true; // the engine of the section is asked first
   whole = true; // the form is to be written anew
+  wired = false; // what the fields do beside taking text is there
   published = false; // the answer on show is the published one, which is right for who has no numbers
   fresh = false; // and with the record's values alone
   again = true; // what could not be read when the page was left is to be typed in again
@@ -57,6 +58,7 @@ export class Bench {
     root.addEventListener("click", (event) => this.use(hit(event, "[data-use]")));
     units(this.form);
     this.published = ready(this.form) && !record.text();
+    this.whole = !this.published; // its form is right as well
     /** How wide the drawing stands. */
     this.width = follow(root, () => across(all(root, ".drawing")), () => {
       one(root, ".drawing").style.minBlockSize = "";
@@ -149,6 +151,7 @@ export class Bench {
     const old = example && this.own && (wrong.length || own.size) > 0;
     const tall = this.tall(); // before anything is written
     if (this.asked.whole) this.keep(() => this.fill(form));
+    this.wire();
     if (!old) {
       this.own = !example;
       this.still(() => this.put(parts, tall, example));
@@ -280,12 +283,6 @@ export class Bench {
     this.filling = false;
     if (this.shown.length) this.shown[board.indexOf(".cost")] = written(""); // it is written with the form
     fields.disabled = false;
-    const shown = all(this.form, "[data-photo]", HTMLInputElement);
-    if (shown.length) import("./offer.js").then(({ offer }) => shown.forEach(offer), () => {});
-    const charts = all(this.form, "[data-chart]", HTMLTextAreaElement);
-    if (charts.length) import("./chart.js").then(({ chart }) => charts.forEach((field) => chart(field, () => this.playing)), () => {});
-    if (this.form.querySelector("[type=range]")) import("./slide.js").then(({ slide }) => slide(this.form), () => {});
-    this.root.querySelector(".offline")?.remove();
     this.units = this.asked.units;
     this.touched = new Set(since);
     for (const key of since) {
@@ -295,6 +292,22 @@ export class Bench {
         else field.value = kept(text, before.get(key), field.dataset.unit);
       }
     }
+    this.wired = false;
+    this.wire();
+  }
+
+  /** What fields do beside taking text, as soon as there is an engine. */
+  wire() {
+    if (this.wired) return;
+    this.wired = true;
+    this.root.querySelector(".offline")?.remove();
+    const shown = all(this.form, "[data-photo]", HTMLInputElement);
+    if (shown.length) import("./offer.js").then(({ offer }) => shown.forEach(offer), () => {});
+    const charts = all(this.form, "[data-chart]", HTMLTextAreaElement);
+    if (charts.length) import("./chart.js").then(({ chart }) => charts.forEach((field) => chart(field, () => this.playing)), () => {});
+    const slides = all(this.form, "[type=range]", HTMLInputElement);
+    for (const moved of slides) moved.disabled = false;
+    if (slides.length) import("./slide.js").then(({ slide }) => slide(this.form), () => {});
     if (this.again && !this.playing) this.restore();
   }
 
