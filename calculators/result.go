@@ -105,6 +105,22 @@ type Column struct {
 	Unit  string     `json:"unit,omitempty"`
 }
 
+// ReadIn is the unit in which r reads column i, for its head; nil where it has none.
+func (t *Table) ReadIn(i int, r *words.Reader) *measure.Unit {
+	unit := measure.UnitNamed(t.Columns[i].Unit)
+	if unit == nil {
+		return nil
+	}
+	for _, row := range t.Rows {
+		if i < len(row) {
+			if amount, is := row[i].(measure.Numeric); is { // which knows what is sold in millimetres
+				return amount.ReadIn(r)
+			}
+		}
+	}
+	return unit.ReadIn(r)
+}
+
 // NoteKind tells how loudly a note speaks.
 type NoteKind string
 

@@ -61,10 +61,10 @@ func Crank() *calculators.Calculator {
 
 // What it answers.
 var (
-	crankByLeg = &calculators.Output{Name: "crank-by-leg", Label: "By the leg", Unit: measure.Mm, Folded: true,
+	crankByLeg = &calculators.Output{Name: "crank-by-leg", Label: "By the leg", Unit: measure.SoldInMm, Folded: true,
 		Between: "20 % of the hip bone’s height; crank axle to pedal spindle"}
 	crankByShank = &calculators.Output{Name: "crank-by-tibia", Label: "By the lower leg",
-		Unit: measure.Mm, Folded: true,
+		Unit: measure.SoldInMm, Folded: true,
 		Between: "41 % of the lower leg; crank axle to pedal spindle"}
 	kneeAtTop = &calculators.Output{Name: "knee-at-top", Label: "Knee at the top", Unit: measure.Deg,
 		Between: "thigh’s line and lower leg, crank straight up; a straight leg is 0"}

@@ -25,7 +25,7 @@ func explainCrank(v calculators.Values, r *calculators.Result) {
 	r.Tables = append(r.Tables, crankTable(c, now))
 	noteCrank(v, r, clears)
 	if v.Of(measure.NewCrankLength) == now {
-		r.Verdict = words.Of("Keep your {0} unless something troubles you", measure.Millimetres(now))
+		r.Verdict = words.Of("Keep your {0} unless something troubles you", measure.Sold(now))
 	}
 	r.Figure = crankFigure(v, r, c)
 }
@@ -43,12 +43,12 @@ func explainRule(x *calculators.Answer, limit float64) {
 	x.Low = calculators.Number(min(max(rule-crankFlat, crankSoldFrom), high))
 	if rule > limit {
 		x.Meaning = words.Of("An old rule of thumb, shown for its history: more than is sold or clears the ground "+
-			"here. Read it as anything up to {0}.", measure.Millimetres(limit))
+			"here. Read it as anything up to {0}.", measure.Sold(limit))
 		return
 	}
 	x.Meaning = words.Of("An old rule of thumb from sprints on an ergometer, shown for its history. Power hardly "+
 		"changes within some {0} to each side, so read it as: anything near here is fine.",
-		measure.Millimetres(crankFlat))
+		measure.Sold(crankFlat))
 }
 
 func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
@@ -141,7 +141,7 @@ func crankTable(c crankCase, now float64) calculators.Table {
 	for step := -20.0; step <= 10; step += 5 {
 		crank := now + step
 		on := c.with(crank)
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(crank), measure.Millimetres(on.saddleChange),
+		t.Rows = append(t.Rows, []words.Sayer{measure.Sold(crank), measure.Millimetres(on.saddleChange),
 			measure.Degrees(on.knee), measure.Degrees(on.hip),
 			measure.Millimetres(on.clearance), measure.Degrees(on.lean), measure.Amount{Value: 80 * PedalSpeed(now,
 				1) / PedalSpeed(crank, 1), Unit: measure.One}})
@@ -155,12 +155,12 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 	if crank < crankSoldFrom || crank > crankSoldTo {
 		r.Note(calculators.CheckNote, "Cranks are sold from about {0} to {1}, and not every length for every axle. "+
 			"Ask the maker before you plan with {2}.",
-			measure.Millimetres(crankSoldFrom), measure.Millimetres(crankSoldTo), measure.Millimetres(crank))
+			measure.Sold(crankSoldFrom), measure.Sold(crankSoldTo), measure.Sold(crank))
 	}
 	if !math.IsNaN(clears) && crank > clears {
 		r.Note(calculators.CheckNote, "On the stand this pedal strikes before the bike leans 25 degrees: United "+
 			"States rules ask for that much. The longest crank that keeps to it here is {0}.",
-			measure.Millimetres(clears))
+			measure.Sold(clears))
 	}
 	if x := r.At(toeRoom); x.Exists() && float64(x.Value) < LawToeRoom {
 		r.Note(calculators.CheckNote, "Between pedal and tyre there is less than the {0} that United States rules "+
@@ -174,8 +174,8 @@ func noteCrank(v calculators.Values, r *calculators.Result, clears float64) {
 		"Choose for clearance and for room at the top of the stroke. Two published equations for the best crank "+
 		"contradict each other: for a longer leg one asks for a longer crank, the other for a shorter one. So "+
 		"neither is used here.",
-		measure.Millimetres(145),
-		measure.Millimetres(195))
+		measure.Sold(145),
+		measure.Sold(195))
 	r.Note(calculators.PlainNote, "We found no trial that gave riders shorter cranks to cure a hip or a knee. "+
 		"First check the sag if pedals strike, the saddle height if a knee hurts, and the bar height if a hip does.")
 }

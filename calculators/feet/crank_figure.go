@@ -37,7 +37,7 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 	crank, now := v.Of(measure.NewCrankLength), v.Of(measure.CrankLength)
 	knee, hip, clear := r.At(kneeAtTop), r.At(hipAtTop), r.At(pedalClearance)
 	b, pose, reaches := topOfStroke(v, r, c, crank)
-	f := &drawing.Figure{Title: words.Of("The top of the stroke on a crank of {0}", measure.Millimetres(crank))}
+	f := &drawing.Figure{Title: words.Of("The top of the stroke on a crank of {0}", measure.Sold(crank))}
 	ground := 0.0
 	if c.sinks {
 		ground = -c.sunk.BBHeight()
@@ -57,16 +57,16 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 				Text:   words.Of("{0}", hip.Amount())})
 		f.Description = words.Of("A leg with the pedal at the top, on a crank of {0}. The knee bends {1} and the "+
 			"hip keeps {2}. The lower pedal is {3} above the ground at sag.",
-			measure.Millimetres(crank), knee.Amount(), hip.Amount(), clear.Amount())
+			measure.Sold(crank), knee.Amount(), hip.Amount(), clear.Amount())
 		if crank != now {
 			f.Description = words.Of("{0} In thin lines over it: the same leg on the present crank of {1}.",
-				f.Description, measure.Millimetres(now))
+				f.Description, measure.Sold(now))
 		}
 	} else {
 		f.Add(figure.Pedalling(b, nil)...)
 		f.Description = words.Of("A crank of {0} under the saddle. The leg is left out, because it cannot take any "+
 			"position here. The lower pedal is {1} above the ground at sag.",
-			measure.Millimetres(crank), clear.Amount())
+			measure.Sold(crank), clear.Amount())
 	}
 	if crank != now {
 		was, marks := crankBefore(c, now, v.Of(measure.SoleHeight))
@@ -78,7 +78,7 @@ func crankFigure(v calculators.Values, r *calculators.Result, c crankCase) *draw
 	}
 	f.Add(figure.SeatLine(b),
 		drawing.Dimension{Role: drawing.Hot, B: figure.Point{Y: -crank}, Offset: -230, Text: words.Of("{0}",
-			measure.Millimetres(crank))})
+			measure.Sold(crank))})
 	if clear.Exists() {
 		low := figure.Point{Y: ground + float64(clear.Value)}
 		f.Add(drawing.Dimension{Role: drawing.Ink, A: low, B: figure.Point{Y: ground}, Offset: -230,
@@ -106,6 +106,6 @@ func crankBefore(c crankCase, now, sole float64) (knee drawing.Point, marks []dr
 	return p.Knee, append(
 		marks,
 		drawing.Label{Role: drawing.Before, At: p.Knee.Plus(at(0, 60)), Side: at(0.6, 1), Leader: true,
-			Text: words.Of("now {0}", measure.Millimetres(now))},
+			Text: words.Of("now {0}", measure.Sold(now))},
 	)
 }

@@ -26,7 +26,7 @@ func drawCrankAt(v calculators.Values, r *calculators.Result, at float64) drawin
 	c, now := crankCaseOf(v), v.Of(measure.CrankLength)
 	b, pose, reaches := topOfStroke(v, r, c, at)
 	f := drawing.Frame{Low: drawing.Point{X: -400, Y: -210}, High: drawing.Point{X: 480, Y: c.saddle + 400},
-		Caption: words.Of("{0}: the leg does not reach", measure.Millimetres(at))}
+		Caption: words.Of("{0}: the leg does not reach", measure.Sold(at))}
 	if !reaches {
 		f.Marks = figure.Pedalling(b, nil)
 		return f
@@ -37,7 +37,7 @@ func drawCrankAt(v calculators.Values, r *calculators.Result, at float64) drawin
 	f.Marks = append(f.Marks, drawing.Axis{Role: drawing.Body, A: p.Hip, B: p.Hip.Plus(drawing.Polar(c.trunk, 330))},
 		figure.KneeBend(p, drawing.Ink, words.Text{}), drawing.Line{Role: drawing.Hot, Pen: drawing.Heavy,
 			Points: []drawing.Point{{}, {Y: at}}})
-	f.Caption = words.Of("{0}: knee bends {1}, hip keeps {2}", measure.Millimetres(at), r.At(kneeAtTop).Amount(),
+	f.Caption = words.Of("{0}: knee bends {1}, hip keeps {2}", measure.Sold(at), r.At(kneeAtTop).Amount(),
 		r.At(hipAtTop).Amount())
 	if at != now {
 		if _, marks := crankBefore(c, now, v.Of(measure.SoleHeight)); len(marks) > 0 {

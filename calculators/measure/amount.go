@@ -19,6 +19,9 @@ type Amount struct {
 // Millimetres makes an amount of length.
 func Millimetres(x float64) Amount { return Amount{Value: x, Unit: Mm} }
 
+// Sold makes an amount of SoldInMm.
+func Sold(x float64) Amount { return Amount{Value: x, Unit: SoldInMm} }
+
 // Degrees makes an amount of an angle.
 func Degrees(x float64) Amount { return Amount{Value: x, Unit: Deg} }
 
@@ -29,6 +32,9 @@ func Percentage(x float64) Amount { return Amount{Value: x, Unit: Percent} }
 func (a Amount) Say(r *words.Reader) string {
 	return WithUnit(a.Number(r), a.Unit.ReadIn(r), r)
 }
+
+// ReadIn is the unit in which Say writes the amount for r.
+func (a Amount) ReadIn(r *words.Reader) *Unit { return a.Unit.ReadIn(r) }
 
 // Number writes the amount without its unit.
 func (a Amount) Number(r *words.Reader) string {
@@ -114,7 +120,10 @@ type Bare struct{ Amount }
 func (b Bare) Say(r *words.Reader) string { return b.Number(r) }
 
 // Numeric is a cell of a table whose unit stands in the column's head.
-type Numeric interface{ Number(r *words.Reader) string }
+type Numeric interface {
+	Number(r *words.Reader) string
+	ReadIn(r *words.Reader) *Unit
+}
 
 // Error is a ± on its own, as a cell of a table: never rounded down.
 type Error struct{ Amount }

@@ -83,7 +83,7 @@ var (
 			Text: "Take the actual seat tube angle from the new bike’s chart, or lay a phone’s level along the " +
 				"raised post.",
 			Figure: "measure-seat-tube-angle"}}
-	NewCrankLength = &Quantity{Key: "new-crank-length", Label: "New crank", Unit: Mm, Low: 130, High: 190,
+	NewCrankLength = &Quantity{Key: "new-crank-length", Label: "New crank", Unit: SoldInMm, Low: 130, High: 190,
 		Least: 65, Most: 285,
 		How: Instruction{
 			Text:   "Read the length stamped on the inner side of the new crank.",

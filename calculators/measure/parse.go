@@ -106,6 +106,9 @@ func (q *Quantity) unitOf(v, m amountRead, bare *Unit) (*Unit, words.Text) {
 				words.Name(u.Symbol))
 		}
 	}
+	if unit.Symbol == q.Unit.Symbol {
+		unit = q.Unit
+	}
 	return unit, words.Text{}
 }
 
@@ -137,7 +140,7 @@ func (q *Quantity) unreadable(typed string) words.Text {
 // example writes a plausible value of q in two units where it has two.
 func (q *Quantity) example() words.Text {
 	mid := math.Round((q.Low + q.High) / 2)
-	if q.Unit == Mm && mid >= 100 {
+	if q.Unit.Symbol == Mm.Symbol && mid >= 100 {
 		return words.Of("{0}, {1} or {2}", In{Exact(mid), Mm}, In{Decimal(mid/10, 1, nil), Cm},
 			In{Decimal(mid/25.4, 1, nil), Inch})
 	}
@@ -192,7 +195,7 @@ func readDigits(g Given) int {
 // otherUnit is a unit that makes the number usual, nil for none.
 func (q *Quantity) otherUnit(v amountRead, g Given) *Unit {
 	for _, u := range units {
-		if u != g.Unit && u.Kind == q.Unit.Kind && q.Plausible(v.number*u.Base) {
+		if u.Symbol != g.Unit.Symbol && u.Kind == q.Unit.Kind && q.Plausible(v.number*u.Base) {
 			return u
 		}
 	}

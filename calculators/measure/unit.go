@@ -51,6 +51,12 @@ var (
 	Gravity = &Unit{Symbol: "g", Kind: Plain, Base: 1, Digits: 2}
 )
 
+// SoldInMm are millimetres that stay so for whoever reads all else in centimetres or
+// inches: for what is sold, and marked on the part, in millimetres everywhere. A shop
+// has a crank of 170 mm for nobody in sixteenths of an inch. What is taken with a tape
+// is never among it. Inches can still be typed.
+var SoldInMm = &Unit{Symbol: Mm.Symbol, Kind: Lengths, Base: 1}
+
 // units are those that a person may type, longest spellings matched first.
 var units = []*Unit{Mm, Cm, Metre, Inch, Foot, Deg, Kg, Pound, Percent}
 
@@ -71,7 +77,7 @@ func UnitNamed(symbol string) *Unit {
 
 // ReadIn returns the unit in which r reads amounts of u: lengths in the unit
 // that r chose, masses in pounds for whoever reads inches, all else as it is.
-// Metres, feet and units that a caller chose on purpose are kept.
+// Metres, feet, SoldInMm and units that a caller chose on purpose are kept.
 func (u *Unit) ReadIn(r *words.Reader) *Unit {
 	switch u {
 	case Mm, Cm, Inch:

@@ -175,10 +175,10 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 // ownUnit is the unit that was typed behind the number, where the field is read in
 // another: from then on it is the field's.
 func (e *entry) ownUnit(q *measure.Quantity) string {
-	if e.base || q.Is() != measure.Number {
+	bare := q.Unit.ReadIn(e.bare)
+	if e.base || q.Is() != measure.Number || len(bare.Others()) == 0 {
 		return ""
 	}
-	bare := q.Unit.ReadIn(e.bare)
 	g, _, ok := q.ParseRepeated(e.typed, bare)
 	if !ok || g.Unit == bare || ReaderOf(g.Unit, nil) == nil {
 		return ""

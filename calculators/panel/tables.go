@@ -114,11 +114,8 @@ type column struct {
 }
 
 func (w *writer) column(t *calculators.Table, i int) (c column) {
-	if symbol := t.Columns[i].Unit; symbol != "" {
-		if unit := measure.UnitNamed(symbol); unit != nil {
-			c.unit = unit.ReadIn(w.R)
-			c.suffix = measure.WithUnit("", c.unit, w.R)
-		}
+	if c.unit = t.ReadIn(i, w.R); c.unit != nil {
+		c.suffix = measure.WithUnit("", c.unit, w.R)
 	}
 	amounts := c.unit != nil
 	for k := 0; k < len(t.Rows) && !amounts; k++ {

@@ -244,7 +244,7 @@ func (e *Entry) mark(mark, value string) bool {
 		if u == nil || e.Quantity == nil || e.Quantity.Is() != measure.Number || u.Kind != e.Quantity.Unit.Kind {
 			return false
 		}
-		if e.Typed = u; u == e.Quantity.Unit {
+		if e.Typed = u; u.Symbol == e.Quantity.Unit.Symbol {
 			e.Typed = nil
 		}
 	case markOn:

@@ -213,7 +213,7 @@ func (w *writer) said(row *Row, x float64) words.Sayer {
 // them, which other amounts are not shown.
 func fine(q *measure.Quantity, x float64) measure.Amount {
 	a := q.Amount(x)
-	if half := math.Abs(x - math.Trunc(x)); q.Unit == measure.Mm && half > 0.45 && half < 0.55 {
+	if half := math.Abs(x - math.Trunc(x)); q.Unit.Kind == measure.Lengths && half > 0.45 && half < 0.55 {
 		a.Extra = 1
 	}
 	return a

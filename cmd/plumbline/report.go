@@ -65,10 +65,10 @@ func (p report) reading(x *calculators.Answer) {
 func (p report) table(t calculators.Table) {
 	fmt.Fprintf(p.w, "\n%s\n", t.Caption.Say(p.reader))
 	rows := [][]string{{}}
-	for _, c := range t.Columns {
+	for i, c := range t.Columns {
 		head := c.Label.Say(p.reader)
-		if u := measure.UnitNamed(c.Unit); u != nil {
-			head += " " + u.ReadIn(p.reader).Mark()
+		if u := t.ReadIn(i, p.reader); u != nil {
+			head += " " + u.Mark()
 		}
 		rows[0] = append(rows[0], head)
 	}
