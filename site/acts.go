@@ -13,10 +13,11 @@ import (
 	"plumbline/calculators/sheet"
 )
 
-// The acts of a chapter are the numbered list under its heading “Set it” (actIDs).
-// Each has a box to tick, on the screen and on paper, and a caution may stand at the
-// act where the risk arises: a caution block inside the list item. The page's script
-// walks through them one a screen (templates/page/garage.js).
+// The acts of a chapter are the numbered lists under its heading “Set it” (actIDs): one,
+// or one below each heading of the third level. Each act has a box to tick, on the screen
+// and on paper, and a caution may stand at the act where the risk arises: a caution block
+// inside the list item. The page's script walks through a list one act a screen
+// (templates/page/garage.js).
 
 // longestAct is how much of an act's words goes into its name, in bytes.
 const longestAct = 48
@@ -34,26 +35,38 @@ const briefID = "in-short"
 // isBrief tells whether a heading is that of a page's advice in short.
 func (h heading) isBrief() bool { return h.level == 2 && h.id == briefID }
 
-// acts returns the page's list of acts; nil where it has none.
-func (p *guidePage) acts() *ast.List { return p.listUnder(heading.isAct) }
+// acts returns the page's first list of acts; nil where it has none.
+func (p *guidePage) acts() *ast.List {
+	if lists := p.listsUnder(heading.isAct); len(lists) > 0 {
+		return lists[0].List
+	}
+	return nil
+}
 
-// listUnder returns the first numbered list below a heading of a kind.
-func (p *guidePage) listUnder(is func(heading) bool) *ast.List {
+// actList is a numbered list, and the id of the heading right above it.
+type actList struct {
+	*ast.List
+	under string
+}
+
+// listsUnder returns the numbered lists below a heading of a kind.
+func (p *guidePage) listsUnder(is func(heading) bool) (lists []actList) {
 	var under heading
+	var nearest string
 	for n := p.tree.FirstChild(); n != nil; n = n.NextSibling() {
 		switch n := n.(type) {
 		case *ast.Heading:
-			if n.Level <= 2 {
-				id, _ := n.AttributeString("id")
-				under = heading{level: n.Level, id: string(id.([]byte))}
+			id, _ := n.AttributeString("id")
+			if nearest = string(id.([]byte)); n.Level <= 2 {
+				under = heading{level: n.Level, id: nearest}
 			}
 		case *ast.List:
 			if is(under) && n.IsOrdered() {
-				return n
+				lists = append(lists, actList{n, nearest})
 			}
 		}
 	}
-	return nil
+	return lists
 }
 
 // box is what is ticked at the beginning of an act.
@@ -81,35 +94,41 @@ func (p *guidePage) boxes() {
 	if p.original != nil {
 		named, _ = parsePage(*p.original)
 	}
-	box := func(is func(heading) bool, class string) *ast.List {
-		list := p.listUnder(is)
-		if list != nil {
-			p.box(list, class, named.actNames(named.listUnder(is)))
+	box := func(is func(heading) bool, class string) []actList {
+		lists := p.listsUnder(is)
+		own, theirs := p.actNames(lists), named.actNames(named.listsUnder(is))
+		for i, list := range lists {
+			names := own[i]
+			if i < len(theirs) { // a translation that has more acts names the rest itself
+				names = append(theirs[i], names[min(len(theirs[i]), len(names)):]...)
+			}
+			p.box(list.List, class, names)
 		}
-		return list
+		return lists
 	}
 	box(heading.isRide, "acts ride")
-	if list := box(heading.isBrief, "acts brief"); list != nil {
-		list.Parent().InsertAfter(list.Parent(), list, &onward{})
+	for _, list := range box(heading.isBrief, "acts brief") {
+		list.Parent().InsertAfter(list.Parent(), list.List, &onward{})
 	}
-	if list := box(heading.isAct, "acts"); list != nil {
-		list.Parent().InsertBefore(list.Parent(), list, &garage{})
+	for i, list := range box(heading.isAct, "acts") {
+		list.Parent().InsertBefore(list.Parent(), list.List, &garage{under: list.under, first: i == 0})
 	}
 }
 
-// actNames are the names of a list's acts: the page's, and the first words of each.
-func (p *guidePage) actNames(list *ast.List) (names []string) {
-	if list == nil {
-		return nil
-	}
+// actNames are the names of the acts of lists: the page's, and the first words of each.
+func (p *guidePage) actNames(lists []actList) (names [][]string) {
 	taken := map[string]bool{}
-	for item := list.FirstChild(); item != nil; item = item.NextSibling() {
-		name := slug(actWords(p, item))
-		if len(name) > longestAct {
-			// A letter of several bytes that is cut goes as a whole.
-			name = strings.TrimRight(strings.ToValidUTF8(name[:longestAct], ""), "-")
+	for _, list := range lists {
+		var own []string
+		for item := list.FirstChild(); item != nil; item = item.NextSibling() {
+			name := slug(actWords(p, item))
+			if len(name) > longestAct {
+				// A letter of several bytes that is cut goes as a whole.
+				name = strings.TrimRight(strings.ToValidUTF8(name[:longestAct], ""), "-")
+			}
+			own = append(own, strings.TrimSuffix(p.Path, ".md")+" "+unique(name, taken))
 		}
-		names = append(names, strings.TrimSuffix(p.Path, ".md")+" "+unique(name, taken))
+		names = append(names, own)
 	}
 	return names
 }
@@ -122,13 +141,9 @@ func actWords(p *guidePage, item ast.Node) string {
 	return ""
 }
 
-// box puts a box before every item of a list. A translation that has more acts than its
-// original names the rest itself.
+// box puts a box before every item of a list.
 func (p *guidePage) box(list *ast.List, class string, names []string) {
 	list.SetAttributeString("class", []byte(class))
-	if own := p.actNames(list); len(names) < len(own) {
-		names = append(names, own[len(names):]...)
-	}
 	i := 0
 	for item := list.FirstChild(); item != nil; item = item.NextSibling() {
 		if first := item.FirstChild(); first != nil {
@@ -147,8 +162,12 @@ func (w *writer) box(out util.BufWriter, _ []byte, n ast.Node, entering bool) (a
 	return ast.WalkContinue, nil
 }
 
-// garage is where the button stands that begins to walk through a page's acts.
-type garage struct{ ast.BaseBlock }
+// garage is where the button stands that begins to walk through a list of acts.
+type garage struct {
+	ast.BaseBlock
+	under string // the id of the heading that the list stands under
+	first bool   // the page's first list, which goes with the steps of its setting
+}
 
 var kindGarage = ast.NewNodeKind("Garage")
 
@@ -158,9 +177,9 @@ func (*garage) Kind() ast.NodeKind { return kindGarage }
 // Dump implements ast.Node.
 func (n *garage) Dump(source []byte, level int) { ast.DumpHelper(n, source, level, nil, nil) }
 
-func (w *writer) garage(out util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
+func (w *writer) garage(out util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	if entering {
-		_, _ = out.WriteString(w.g.button(w.p) + "\n")
+		_, _ = out.WriteString(w.g.button(w.p, n.(*garage)) + "\n")
 	}
 	return ast.WalkContinue, nil
 }
@@ -189,14 +208,18 @@ func (w *writer) onward(out util.BufWriter, _ []byte, _ ast.Node, entering bool)
 	return ast.WalkContinue, nil
 }
 
-// button is what begins to walk through a page's acts, by the name of their heading;
-// "" where it has none. It is hidden until the page's script can do that.
-func (g *Guide) button(p *guidePage) string {
-	i := slices.IndexFunc(p.headings, heading.isAct)
-	if p.acts() == nil || i < 0 {
+// button is what begins to walk through a list of acts, by the name of the heading above
+// it. It is hidden until the page's script can do that.
+func (g *Guide) button(p *guidePage, n *garage) string {
+	i := slices.IndexFunc(p.headings, func(h heading) bool { return h.id == n.under })
+	if i < 0 {
 		return ""
 	}
-	return `<p class="garage" hidden><button type="button" data-settings="` + strings.Join(g.settingsOf(p), " ") +
+	var settings []string
+	if n.first {
+		settings = g.settingsOf(p)
+	}
+	return `<p class="garage" hidden><button type="button" data-settings="` + strings.Join(settings, " ") +
 		`">` + string(teller{g.reader}.Say("{0}, one act a screen", p.headings[i].text)) + `</button></p>`
 }
 

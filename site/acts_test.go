@@ -54,6 +54,39 @@ func TestEveryActHasABox(t *testing.T) {
 	}
 }
 
+// TestEachListOfActsIsWalkedByItself: flats and clips are two lists of one chapter, of which a
+// reader walks through one. Only the first goes with the steps of the chapter's setting.
+func TestEachListOfActsIsWalkedByItself(t *testing.T) {
+	g, mistakes := Load("")
+	if g == nil {
+		t.Fatal(mistakes)
+	}
+	pages := built(t, g)
+	for url, want := range map[string][]string{
+		"feet/flat-or-clipped.html": {"Flats, one act a screen", "Clips, one act a screen"},
+		"de/feet/flat-or-clipped.html": {"Plattformpedale, ein Handgriff pro Bildschirm",
+			"Klickpedale, ein Handgriff pro Bildschirm"},
+	} {
+		page := parsed(t, pages[url])
+		buttons := page.all(".garage button")
+		var got []string
+		for _, b := range buttons {
+			got = append(got, said(b))
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%s walks through %q", url, got)
+		}
+		if n := len(page.all("ol.acts")); n != len(want) {
+			t.Errorf("%s: %d lists have boxes", url, n)
+		}
+	}
+	buttons := parsed(t, pages["cockpit/bar-width.html"]).all(".garage button")
+	if len(buttons) != 2 || attribute(buttons[0], "data-settings") == "" ||
+		attribute(buttons[1], "data-settings") != "" {
+		t.Errorf("bar width walks through its setting %d times", len(buttons))
+	}
+}
+
 // TestATickIsThereInEveryLanguage: whoever goes on reading in German finds in every chapter
 // what they ticked in English.
 func TestATickIsThereInEveryLanguage(t *testing.T) {
@@ -91,7 +124,7 @@ func TestANameOfAnActIsCutBetweenLetters(t *testing.T) {
 		if p.acts() == nil {
 			t.Fatal(bad)
 		}
-		if name := p.actNames(p.acts())[0]; !utf8.ValidString(name) {
+		if name := p.actNames(p.listsUnder(heading.isAct))[0][0]; !utf8.ValidString(name) {
 			t.Errorf("%q", name)
 		}
 	}

@@ -147,7 +147,7 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 		views[i] = view{g.Low, g.High, g.Marks}
 		if wide, _ := f.room(g, p, n); !g.Caption.None() {
 			cells[i].lacking = r.Lacks(g.Caption)
-			cells[i].caption, _ = broken(g.Caption.Say(r), true, wide/p.letter-0.5)
+			cells[i].caption = captioned(g.Caption.Say(r), wide/p.letter-0.5)
 		}
 	}
 	lay()

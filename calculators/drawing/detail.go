@@ -175,7 +175,7 @@ func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, 
 	said := words.Of("{0}: {1}, {2} times as large", letterOf(p.enlarged), d.Caption,
 		words.Name(strconv.FormatFloat(math.Round(times), 'f', -1, 64)))
 	c.lacking = r.Lacks(d.Caption)
-	c.caption, _ = broken(said.Say(r), true, at.words/p.letter-0.5)
+	c.caption = captioned(said.Say(r), at.words/p.letter-0.5)
 	p.height += c.height() + (captionRoom+captionLine*float64(len(c.caption)))*p.letter
 	p.cells = append(p.cells, c)
 	p.enlarged++

@@ -4,6 +4,7 @@ import (
 	"encoding/xml"
 	"html"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -92,4 +93,22 @@ func TestLongLabelsAreBrokenAtSpaces(t *testing.T) {
 			}
 		}
 	})
+}
+
+// A caption is as even as it can be in no more lines than it needs, which is what a browser does for
+// text-wrap: balance (CSS Text Module Level 4, from memory).
+func TestACaptionIsBrokenEvenly(t *testing.T) {
+	for text, want := range map[string][]string{
+		"Crank at 270°: knee bends 89°": {"Crank at 270°:", "knee bends 89°"},
+		"Saddle all the way up":         {"Saddle all", "the way up"},
+		"short":                         {"short"},
+	} {
+		most := max(0.9*textWidth(text, true), 5)
+		if got := captioned(text, most); !slices.Equal(got, want) {
+			t.Errorf("%q is broken into %q", text, got)
+		}
+		if filled, _ := broken(text, true, most); len(filled) != len(want) {
+			t.Errorf("%q needs %d lines", text, len(filled))
+		}
+	}
 }

@@ -74,3 +74,18 @@ func broken(text string, bold bool, most float64) ([]string, float64) {
 	end()
 	return lines, widest
 }
+
+// captioned breaks a caption into lines as even as their number allows, so that no word
+// stands alone on the last one. A label keeps its first line full: where it stands
+// depends on its shape.
+func captioned(text string, most float64) []string {
+	lines, widest := broken(text, true, most)
+	for len(lines) > 1 {
+		even, width := broken(text, true, widest-1e-6)
+		if len(even) > len(lines) || width >= widest {
+			break
+		}
+		lines, widest = even, width
+	}
+	return lines
+}

@@ -86,6 +86,9 @@ func (w *writer) worth(m *calculators.Influence, x *calculators.Answer, example 
 		w.Say("is measured; measure it again.")
 	}
 	effect := measure.Amount{Value: float64(m.Effect), Unit: x.Output.Unit, Extra: x.Output.Finer + 1}
+	if effect.Unit.Digits > 0 && effect.Value >= 0.1 { // its own decimals say enough
+		effect.Extra--
+	}
 	w.Raw(`</span> `).Say("{0} of the doubt comes from it: when it is {1} off, the answer is {2} off.",
 		measure.Percentage(100*float64(m.Share)), q.Amount(m.SD), effect)
 	if q.How.Taken() {

@@ -189,9 +189,9 @@ func TestKneeUncertaintyOfTheUsual(t *testing.T) {
 		hipAtTop:     of(func(l leg.Rider, height float64) float64 { return l.HipAngle(top(l, height)) }),
 	})
 	r := calctest.Answer(t, Knee(), fewLengths)
-	require.True(t, calctest.Says(r, fmt.Sprintf("Within so wide a ± (%.1f°)", of(bottomBend))))
+	require.True(t, calctest.Says(r, fmt.Sprintf("only good to ± %.1f° here", of(bottomBend))))
 	require.False(t, calctest.Says(calctest.Answer(t, Knee(), ownLengths+" inseam=812±1 thigh-length=392±1"),
-		"Within so wide"))
+		"only good to ±"))
 }
 
 // What narrows the ± is said above 5 degrees of it. All but the trochanter's height is
@@ -206,6 +206,6 @@ func TestFromWhichWidthTheMarginIsSaid(t *testing.T) {
 		r := answer(t, Knee(), "inseam=871±0 trochanter-height=925±%v saddle-height=778±0 crank-length=170±0"+
 			" pedal-height=15±0 sole-height=15±0 cleat-behind-ball=0±0 seat-angle=76±0", u)
 		require.InDelta(t, wide, float64(r.At(kneeAtBottom).Uncertainty), 1e-4)
-		require.Equal(t, says, calctest.Says(r, "Within so wide a ±"), wide)
+		require.Equal(t, says, calctest.Says(r, "only good to ±"), wide)
 	}
 }

@@ -29,8 +29,8 @@ func explainKneeBend(v calculators.Values, r *calculators.Result) {
 		"did in measured riders. It knows your lengths but not your style: one rider’s knee may differ from it by "+
 		"{0}.", measure.Degrees(riderSpread))
 	if u := float64(bottom.Uncertainty); u > straightBends {
-		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee. Within so "+
-			"wide a ± ({0}) that matters. A measured hip-bone height narrows it most.", measure.Degrees(u))
+		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee, and the "+
+			"answer is only good to ± {0} here. A measured hip-bone height narrows it most.", measure.Degrees(u))
 	}
 	r.Figure = kneeFigure(v, r, rider, ok)
 }

@@ -117,10 +117,14 @@ func none(y, u []float64) Effects {
 		Expanded: make([]float64, len(y)), Simulated: make([]bool, len(y))}
 }
 
-// add adds the moves that input i causes.
+// add adds the moves that input i causes. What is only the rounding of floating point is
+// no move: a number that does not depend on an input must not have a ± because of it.
 func (e *Effects) add(i int, moves []float64) {
 	e.Of[i] = moves
 	for j, d := range moves {
+		if math.Abs(d) < slack {
+			d, moves[j] = 0, 0
+		}
 		e.Variance[j] += float64(d * d)
 	}
 }

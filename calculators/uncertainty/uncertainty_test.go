@@ -27,6 +27,15 @@ func moved(x []float64, f func(x []float64) []float64) uncertainty.Solve {
 	}
 }
 
+// (x + 700) − 700 is x whatever the 700 is: what is left of an error of the 700 is rounding, and no ±.
+func TestRoundingIsNoUncertainty(t *testing.T) {
+	f := func(x []float64) []float64 { return []float64{x[0] + x[1]/3 - x[1]/3} }
+	x := []float64{1.45, 812.7}
+	e := propagate(f(x), []float64{0, 3.1}, moved(x, f))
+	require.Equal(t, []float64{0}, e.Of[1])
+	require.Equal(t, []float64{0}, e.Expanded)
+}
+
 // A straight sum and a difference of the same inputs: u² = (3·0.2)² + (2·0.5)², by
 // hand from JCGM 100:2008, equation 10.
 func TestStraightNumbers(t *testing.T) {

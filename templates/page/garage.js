@@ -9,7 +9,8 @@ import { say } from "./say.js";
 import { t } from "./text.js";
 import * as voice from "./voice.js";
 
-const acts = all(document, ".acts > li");
+/** @type {HTMLElement[]} the acts of the list that is walked through */
+let acts = [];
 const rides = ["ridden once", "ridden twice"]; // the names of their ticks
 /** @param {string} ride */
 const rideSaid = (ride) => (ride === rides[0] ? t("ridden once") : t("ridden twice"));
@@ -91,7 +92,7 @@ function afterwards(here, { dataset: { key = "", value = "", from } }) {
   const last = "last" in here.dataset, press = make("button", { type: "button", className: "main" }, last ? t("Write it on the sheet as made") : t("Take the next step"));
   press.onclick = () => {
     if (!last) {
-      for (const { dataset } of all(document, ".acts > li [data-tick]")) record.tick(dataset.tick ?? "", false);
+      for (const item of acts) record.tick(one(item, "[data-tick]").dataset.tick ?? "", false);
       step = undefined;
       at = 0;
       show();
@@ -169,6 +170,8 @@ voice.ready((there) => {
  */
 export function walk(button) {
   settings = button.dataset.settings ?? "";
+  acts = [...(button.closest(".garage")?.nextElementSibling?.querySelectorAll(":scope > li") ?? [])].filter((item) => item instanceof HTMLElement);
+  plan.replaceChildren();
   const open = acts.findIndex((item) => !record.ticked(one(item, "[data-tick]").dataset.tick ?? ""));
   at = open < 0 ? acts.length : open;
   step = undefined;

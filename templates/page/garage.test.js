@@ -51,3 +51,14 @@ test("only after two rides the last step is written down as made", () => {
   assert.equal(record.at("saddle-height.was"), "722");
   assert.ok(record.at("saddle-height.done"), "with the day");
 });
+
+test("another list of the page is walked through by itself", () => {
+  one(dialog, ".head button:last-child", HTMLButtonElement).click();
+  const other = document.createElement("div");
+  other.innerHTML = '<p class="garage"><button type="button" data-settings="">Clips</button></p><ol class="acts"><li><p><input type="checkbox" data-tick="saddle/height hold">Hold on to a wall.</p></li></ol>';
+  document.body.append(other);
+  walk(one(other, ".garage button"));
+  assert.match(one(dialog, ".at").textContent ?? "", /^Act 1 of 1 /u);
+  assert.equal(one(act, ".do").textContent, "Hold on to a wall.");
+  assert.equal(dialog.querySelector(".plan"), null);
+});

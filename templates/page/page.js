@@ -78,7 +78,7 @@ if (document.querySelector("[data-reading]")) import("./readings.js").then(({ re
 if (document.querySelector("[data-pasted]")) import("./pasted.js").then(({ pasted }) => pasted(), () => {});
 
 // What a chapter has to do in the garage fits on two pages.
-const acts = document.querySelector(".prose:has(h2.rest) .acts");
+const acts = [...document.querySelectorAll(".prose:has(h2.rest) .acts")].at(-1);
 if (acts instanceof HTMLElement) import("./paper.js").then(({ offer }) => offer(acts), () => {});
 
 // A word that the glossary has is explained in place; without script its link leads there.
