@@ -39,7 +39,8 @@ var (
 				"axle straight down to the floor.",
 			Slip: "You stand on one pedal and the bike leans.",
 			Who:  Helper, Take: "tape measure", Minutes: 3, Figure: "measure-rear-radius"}}
-	CrankLength = &Quantity{Key: "crank-length", Label: "Crank", Unit: SoldInMm, Low: 130, High: 190, Least: 65, Most: 285,
+	CrankLength = &Quantity{Key: "crank-length", Label: "Crank", Unit: SoldInMm, Low: 130, High: 190, Least: 65,
+		Most: 285,
 		How: Instruction{
 			Text: "Read the number on the crank’s inner side, or measure from the centre of the crank axle to the " +
 				"centre of the pedal hole.",
