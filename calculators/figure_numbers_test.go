@@ -93,7 +93,7 @@ var drawnAlone = map[string]string{
 	"post-depth {0}":                    "what is out of the frame in the picture of the other case, the wrong one",
 	"post-depth inside {0}":             "what is inside in that picture",
 	"ride-scores {0}":                   "the scale from 0 to 10",
-	"seated-reach low: elbows bent {0}": "a posture beside the reader's, with the elbows bent 35 degrees more",
+	"seated-reach low: elbows bent {0}": "a posture beside the reader's, with the elbows bent 60 degrees",
 	"size-trial front axle: {0}":        "where the other size's front axle is; the table has the front centres",
 }
 

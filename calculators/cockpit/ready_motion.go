@@ -12,7 +12,7 @@ import (
 // readyMotion raises and lowers the chest of the reader who stands ready.
 func readyMotion() *calculators.Motion {
 	return &calculators.Motion{Name: "chest-goes-down",
-		Title: words.Of("The chest goes down, and the elbows bend"),
+		Title: words.Of("The lower the chest, the more the elbows bend"),
 		Description: words.Of("A rider stands ready on the bike at sag, no weight on the hands. The lower the chest, " +
 			"the further back the hips and the more the elbows bend. Grips, feet and knees stay as they are."),
 		Label: "Raise the chest", Unit: measure.Deg, From: 30, To: 60, Step: 1,

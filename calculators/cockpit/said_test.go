@@ -354,7 +354,7 @@ func TestSeatedSays(t *testing.T) {
 	tall, low := seat.trunk(721, at, 0), seat.trunk(721, at, 60)
 	ranges(t, r, seatedTrunk, low, tall)
 	assert.Contains(t, meaning(r, seatedTrunk),
-		"allow "+deg(tall)+" with straight arms and "+deg(low)+" with the elbows bent by 60 degrees")
+		"allow "+deg(tall)+" with straight arms and "+deg(low)+" with the elbows bent by 60°")
 	assert.False(t, saysPlain(r, "When the trunk is nearly upright"))
 	assert.Equal(t, []string{"As it is", "10 mm more of spacers under the stem", "Bar 10 mm higher, straight up",
 		"Stem 10 mm longer",

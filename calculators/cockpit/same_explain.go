@@ -32,8 +32,8 @@ func explainSame(v calculators.Values, r *calculators.Result) {
 	}
 	if !v.Has(measure.NewSeatTubeAngle) {
 		r.Note(calculators.CheckNote, "Without {0} the seat line is taken straight through the effective angle. On "+
-			"many frames the tube itself leans more, and a saddle high above the level that the chart reads at "+
-			"then sits further back.", measure.NewSeatTubeAngle.Named())
+			"many frames the tube itself leans back more, and then a saddle that stands higher than the chart’s level "+
+			"sits further back.", measure.NewSeatTubeAngle.Named())
 	}
 	r.Note(calculators.PlainNote, "A fair target is {0} at both points; {1} is a wish. Measure both on the new "+
 		"bike from the floor, in the same way as on the old one, and find the wrong number before you correct the "+

@@ -74,14 +74,14 @@ func explainSeated(v calculators.Values, r *calculators.Result) {
 func explainLean(r *calculators.Result, s seat, at geometry.Point) {
 	x := r.At(seatedTrunk)
 	tall, ok := s.lean(at, 0)
-	low, fine := s.lean(at, 60)
+	low, fine := s.lean(at, lowElbow)
 	if ok && fine {
 		x.Low, x.High = calculators.Number(math.Min(low.Angle, tall.Angle)),
 			calculators.Number(math.Max(low.Angle, tall.Angle))
-		x.Meaning = words.Of("The same grips allow {0} with straight arms and {1} with the elbows bent by 60 "+
-			"degrees. Tall breathes easily and lifts the front wheel on steep pitches; low loads the front wheel "+
-			"and works the neck. No study says which is right on a mountain bike.",
-			measure.Degrees(tall.Angle), measure.Degrees(low.Angle))
+		x.Meaning = words.Of("The same grips allow {0} with straight arms and {1} with the elbows bent by {2}. "+
+			"Tall breathes easily and lifts the front wheel on steep pitches; low loads the front wheel and works "+
+			"the neck. No study says which is right on a mountain bike.",
+			measure.Degrees(tall.Angle), measure.Degrees(low.Angle), whole(measure.Degrees(lowElbow)))
 		return
 	}
 	x.Meaning = words.Of("Tall breathes easily and lifts the front wheel on steep pitches; low loads the front " +

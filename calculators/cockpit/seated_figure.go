@@ -46,18 +46,22 @@ func seatedFigure(v calculators.Values, bike fit.Ridden, s seat, t posture.Trunk
 	return f
 }
 
-// lowBend is by how much more the elbows bend in the posture drawn thin, degrees.
-const lowBend = 35
+// lowElbow is the bend of the elbows in the low posture, degrees: the range of the
+// trunk's angle ends there, and the figure draws it in thin lines.
+const lowElbow = 60
 
 // tallAndLow are trunk and arm in thin lines with the same hips and the same grips, the
-// elbows bent more: low; and straight: tall.
+// elbows well bent: low, unless the reader's bend as much; and straight: tall.
 func tallAndLow(s seat, hip, grip geometry.Point, elbow float64) []drawing.Mark {
 	var marks []drawing.Mark
 	for _, other := range []struct {
 		said words.Text
 		bend float64
-	}{{words.Of("tall: arms straight"), 2}, {words.Of("low: elbows bent {0}", whole(measure.Degrees(elbow+lowBend))),
-		elbow + lowBend}} {
+	}{{words.Of("tall: arms straight"), 2},
+		{words.Of("low: elbows bent {0}", whole(measure.Degrees(lowElbow))), lowElbow}} {
+		if other.bend == lowElbow && elbow >= lowElbow {
+			continue
+		}
 		chord, ok := s.upper.Arm.Chord(other.bend)
 		if !ok {
 			continue

@@ -16,7 +16,7 @@ var (
 			"riders."}
 	Riel2005 = &Source{Key: "riel2005", Authors: "Joseph S. Riel", Year: 2005,
 		Title:  "Maximal Braking on a Standard Bicycle",
-		Where:  "version 1.0 of 5 July 2005, published by its author; one bike, one rider",
+		Where:  "Version 1.0 of 5 July 2005, published by its author; one bike, one rider",
 		Opened: Text, Strength: Controlled,
 		For: "Weighing a bike level and with one end raised, and the braking at which the rear wheel lifts; the " +
 			"opening pages were read."}

@@ -36,7 +36,7 @@ var (
 			"comfortable, the best 19.7 % of the hand’s length."}
 	HwangGrips = &Source{Key: "hwanggrips", Authors: "Hwang and others",
 		Title:  "Determination of bicycle handle diameters considering hand anthropometric data and user satisfaction",
-		Where:  "meeting of the Human Factors and Ergonomics Society; year and pages not shown in what we read",
+		Where:  "Meeting of the Human Factors and Ergonomics Society; year and pages not shown in what we read",
 		Opened: Abstract, Strength: Controlled,
 		For: "17 people liked bicycle grips of about 23 % of hand length best: 40.9 to 45.7 mm."}
 	Lee2009 = &Source{Key: "lee2009", Authors: "Lee, Kong, Lowe and Song", Year: 2009,

@@ -23,7 +23,7 @@ var (
 			"scatter has to be assumed."}
 	NIST2012 = &Source{Key: "nist2012", Authors: "National Institute of Standards and Technology, SEMATECH",
 		Year:  2012,
-		Title: "e-Handbook of Statistical Methods", Where: "section 7.2.2.2",
+		Title: "e-Handbook of Statistical Methods", Where: "Section 7.2.2.2",
 		DOI:    "10.18434/M32189",
 		Opened: Memory, Strength: Theory,
 		For: "How many measurements show a difference of a given size against a given scatter."}

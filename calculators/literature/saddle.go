@@ -47,7 +47,7 @@ var (
 			"films were taken on sports, mountain and city bikes."}
 	WilkinsonKram2021 = &Source{Key: "wilkinsonkram2021", Authors: "Wilkinson and Kram", Year: 2021,
 		Title:  "Nose-down saddle tilt improves gross efficiency during seated-uphill cycling",
-		Where:  "preprint, later in the European Journal of Applied Physiology",
+		Where:  "Preprint, later in the European Journal of Applied Physiology",
 		Opened: Abstract, Strength: Controlled,
 		For: "Eight degrees nose-down on a slope of eight degrees: 1.4 % better efficiency. 19 riders."}
 	SabetiAschraf2010 = &Source{Key: "sabetiaschraf2010", Authors: "Sabeti-Aschraf and others", Year: 2010,

@@ -94,6 +94,19 @@ func TestTheExampleIsNeverADefault(t *testing.T) {
 	}
 }
 
+// A range that the sentence above says already is not said a second time.
+func TestARangeIsSaidOnce(t *testing.T) {
+	ranges := func(name string) (texts []string) {
+		doc := parse(t, panel.Answer(catalog.All(), panel.Ask{Name: name, Whole: true}).HTML())
+		for _, x := range doc.all(class("range")) {
+			texts = append(texts, x.text())
+		}
+		return texts
+	}
+	assert.NotContains(t, ranges("bar-width"), "Range 725 to 765 mm", "the meaning has both ends")
+	assert.Contains(t, ranges("lever-setup"), "Range 43 to 54 mm", "nothing else says it")
+}
+
 func ask(t testing.TB, a panel.Ask) panel.Reply {
 	t.Helper()
 	a.Name = "sample"

@@ -2,6 +2,7 @@ package panel
 
 import (
 	"math"
+	"strings"
 
 	"plumbline/calculators"
 	"plumbline/calculators/measure"
@@ -73,7 +74,7 @@ func (w *writer) reading(x *calculators.Answer, example, button bool) {
 	if !x.Meaning.None() {
 		w.Raw(`<dd class="meaning">`).Said(x.Meaning).Raw(`</dd>`)
 	}
-	if low, high, ok := spread(x); ok {
+	if low, high, ok := spread(x); ok && !w.told(x, low, high) {
 		w.Raw(`<dd class="range">`).Say("Range {0} to {1}", words.Name(low.Number(w.R)), high).Raw(`</dd>`)
 	}
 	if button && usable(x, example) {
@@ -82,6 +83,12 @@ func (w *writer) reading(x *calculators.Answer, example, button bool) {
 		w.Raw(`</dd>`)
 	}
 	w.Raw(`</div>`)
+}
+
+// told tells whether a reading's meaning says both ends of its range already.
+func (w *writer) told(x *calculators.Answer, low, high measure.Amount) bool {
+	said := x.Meaning.Say(w.R)
+	return strings.Contains(said, low.Say(w.R)) && strings.Contains(said, high.Say(w.R))
 }
 
 // margin is the ± of a reading, 0 where it has none.

@@ -455,8 +455,12 @@ func sitBones(_ figure.Person, f *drawing.Figure) {
 	frame(f, -240, -172, 240, 172)
 }
 
+// drawnPressUp is how wide the hands of the picture stand, by the shoulders' breadth: the
+// width of the worked example of the bar, so that one page names one number.
+const drawnPressUp = 1.527
+
 func pushUpWidth(p figure.Person, f *drawing.Figure) {
-	width := p.Outer * 1.28
+	width := p.Outer * drawnPressUp
 	f.Title = words.Of("Press-up width: outer edge to outer edge of the hands")
 	f.Description = words.Of("Somebody {0} tall in a press-up, from the front, hands flat where they feel strongest. "+
 		"Between the hands’ outer edges lie {1} here; yours is a habit that no height tells.",
