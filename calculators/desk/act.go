@@ -45,7 +45,7 @@ func (d Desk) felt(a Ask) (reply Reply) {
 	}
 	reply.HTML = symptom.TogetherHTML(symptom.Advise(felt, d.laidOut(a)), a.reader(), symptom.Ways{
 		Chapter: func(path string) (href, title string) {
-			return a.way(path), words.Of("how").Say(a.reader())
+			return a.way(path), words.Of("How to do it").Say(a.reader())
 		},
 	})
 	return reply

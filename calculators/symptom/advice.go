@@ -148,6 +148,10 @@ func (c *Change) against(all []Change, s *sheet.Sheet) (why words.Text, out bool
 			return words.Of("Left out: {0}. Your bike has {1} for {2}, {3} {4} than {5} gives.", order,
 				q.Amount(row.Now), q.Named(), q.Amount(math.Abs(gap)), than, by), true
 		}
+		if gap := row.Next - row.Now; given(row) && !c.toward(gap) && math.Abs(gap) > row.Setting.AgreeWithin() {
+			return words.Of("Left out: {0}. Your sheet plans {1} for {2}, which is the other way. Ride that first.",
+				order, q.Amount(row.Next), q.Named()), true
+		}
 	}
 	for i := range all {
 		o := &all[i]
@@ -199,11 +203,14 @@ func advised(row *sheet.Row) (goal, within float64, by words.Sayer, ok bool) {
 				words.Of("“{0}”", words.Of(o.Calculator.Title)), true
 		}
 	}
-	if row.Planned && row.Entry != nil && row.Entry.From != "" {
+	if given(row) {
 		return row.Next, math.Max(tape, 2*row.Error), words.Of("the plan on your sheet"), true
 	}
 	return 0, 0, nil, false
 }
+
+// given tells whether what a row plans came from a calculator.
+func given(row *sheet.Row) bool { return row.Planned && row.Entry != nil && row.Entry.From != "" }
 
 // Exact is the change's next value as the record takes it over.
 func (c *Change) Exact() string { return record.Decimals(c.Next, 2) }

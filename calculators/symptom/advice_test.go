@@ -90,7 +90,7 @@ func TestTogetherPutsSignsFirstAndOffersOneChange(t *testing.T) {
 	ways := symptom.Ways{Chapter: func(path string) (string, string) { return "../" + path + ".html", path }}
 	a := advised(t, "saddle-height=730&saddle-tilt=1", "seat-sore", "hands")
 	text := symptom.TogetherHTML(a, nil, ways)
-	signs, first := strings.Index(text, `class="caution"`), strings.Index(text, `class="changes"`)
+	signs, first := strings.Index(text, `class="caution stop"`), strings.Index(text, `class="changes"`)
 	assert.Positive(t, signs)
 	assert.Less(t, signs, first)
 	assert.Equal(t, 1, strings.Count(text, "data-use"))
@@ -99,6 +99,17 @@ func TestTogetherPutsSignsFirstAndOffersOneChange(t *testing.T) {
 	text = symptom.TogetherHTML(advised(t, "", "seat-sore"), nil, ways)
 	assert.NotContains(t, text, "data-use")
 	assert.Contains(t, text, "there is no way back")
+}
+
+// What a calculator gave is the plan: while it waits to be ridden, no symptom moves the
+// setting the other way, however wide the calculator's ± is.
+func TestNothingIsMovedAgainstAPlanThatACalculatorGave(t *testing.T) {
+	const now, given = "inseam=812&saddle-height=722&saddle-height.was=708", "&from=saddle-height.saddle-height"
+	text := symptom.TogetherHTML(advised(t, now+given, "seat-sore", "hands"), nil, symptom.Ways{})
+	assert.NotContains(t, text, `data-use="saddle-height"`)
+	assert.Contains(t, text, "Your sheet plans 722\u00a0mm for “Saddle height”, which is the other way. Ride that first.")
+	text = symptom.TogetherHTML(advised(t, now, "seat-sore", "hands"), nil, symptom.Ways{})
+	assert.Contains(t, text, `data-use="saddle-height" data-value="703"`, "what the rider planned alone may be wrong")
 }
 
 // What the sheet has as Next already is said, and is not put there again: of a plan to

@@ -172,6 +172,24 @@ func TestTheFullSetupSheetPrintsOnOnePage(t *testing.T) {
 	}
 }
 
+// A rider with two changes of which the sheet shows one close up, below the bike: what is
+// left of the page is room to write, and no second page begins.
+const twoChanges = "name=Rowan+Ash&bike=Trail+bike&date=2026-11-24&stature=1725&inseam=812&mass=74&foot-length=262" +
+	"&reach=455&stack=622&head-angle=65.5&seat-angle=76.5&chainstay=435&pedals=flat&crank-length=170&stem-length=50" +
+	"&spacers=20&bar-rise=25&saddle-height=722&saddle-height.was=700&saddle-setback=185&saddle-tilt=1&bar-width=760" +
+	"&bar-width.was=780&lever-reach=52&lever-angle=26&sag-front=22%25&sag-rear=28%25"
+
+func TestASheetWithLittleToDoPrintsOnOnePage(t *testing.T) {
+	t.Parallel()
+	b := open(t, setupPage+"#"+twoChanges).drawn()
+	b.until(`document.querySelectorAll(".setup.few td.steps ol").length === 2`)
+	for _, height := range []float64{297 / 25.4, 11} {
+		if n := leaves(b.pdf(8.27, height)); n != 1 {
+			t.Errorf("on paper %.1f inches high the sheet prints on %d pages", height, n)
+		}
+	}
+}
+
 func TestARiderFillsTheSheetAndCanGoBack(t *testing.T) {
 	t.Parallel()
 	b := open(t, setupPage+"#inseam=830&saddle-height=736%C2%B12&from=saddle-height.saddle-height&later-key=kept",
