@@ -102,7 +102,8 @@ func (w *writer) flags(list []words.English) {
 	if list == nil {
 		return
 	}
-	w.Raw(`<div class="caution stop" role="note"><p><b>`).Say("Stop, and see a clinician, if there is").Raw(`</b></p><ul>`)
+	w.Raw(`<div class="caution stop" role="note"><p><b>`).Say("Stop, and see a clinician, if there is").
+		Raw(`</b></p><ul>`)
 	for _, f := range list {
 		w.Raw(`<li>`).Say(f).Raw(`</li>`)
 	}
