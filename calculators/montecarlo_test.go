@@ -18,7 +18,7 @@ import (
 )
 
 // trials returns how many draws a simulation takes: 20,000, which takes seconds, or
-// the number in PLUMBLINE_TRIALS. The build server takes 200,000. JCGM 101:2008, 7.2.1
+// the number in PLUMBLINE_TRIALS. The build server takes 50,000. JCGM 101:2008, 7.2.1
 // asks for a million to deliver a 95 % interval to one or two significant digits: that is
 // for a run of half an hour.
 func trials(t *testing.T) int {

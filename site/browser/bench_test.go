@@ -186,9 +186,9 @@ func TestWithoutScriptThePageIsComplete(t *testing.T) {
 		b,
 		`document.querySelector(".bench fieldset").disabled &&
 			document.querySelector(".offline").checkVisibility() &&
-			document.querySelector("[name=inseam]").value === "830"`,
+			document.querySelector("[name=inseam]").placeholder === "like 830"`,
 	) {
-		t.Error("the example's form is not shown as one that does not work")
+		t.Error("the form, with the example as hints, is not shown as one that does not work")
 	}
 	if b.text(".value b") == "" ||
 		!eval[bool](b, `!!document.querySelector(".drawing svg") && !!document.querySelector(".answer table")`) {
