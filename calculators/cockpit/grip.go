@@ -71,16 +71,16 @@ func newGripStep(name string, part words.English, said words.Text, change func(*
 // The changes whose effect the table shows.
 var (
 	gripSpacer = newGripStep("spacer", "Spacers",
-		words.Of("{0} more of spacers under the stem", measure.Millimetres(10)),
+		words.Of("{0} more of spacers under the stem", measure.Sold(10)),
 		func(c *geometry.Cockpit) { c.Spacers += 10 })
 	gripRoll = newGripStep("roll", "Bar roll", words.Of("Bar rolled forward by {0}", measure.Degrees(1)),
 		func(c *geometry.Cockpit) { c.Roll++ })
-	gripStem = newGripStep("stem", "Stem", words.Of("Stem {0} longer", measure.Millimetres(10)),
+	gripStem = newGripStep("stem", "Stem", words.Of("Stem {0} longer", measure.Sold(10)),
 		func(c *geometry.Cockpit) { c.Stem += 10 })
 	gripStemAngle = newGripStep("stem-angle", "Stem angle",
 		words.Of("Stem pointing up by {0} more", measure.Degrees(6)),
 		func(c *geometry.Cockpit) { c.StemAngle += 6 })
-	gripRise = newGripStep("rise", "Bar rise", words.Of("Bar with {0} more rise", measure.Millimetres(10)),
+	gripRise = newGripStep("rise", "Bar rise", words.Of("Bar with {0} more rise", measure.Sold(10)),
 		func(c *geometry.Cockpit) { c.Rise += 10 })
 	gripSweep = newGripStep("sweep", "Bar sweep",
 		words.Of("Grips {0} further behind the clamp", measure.Millimetres(10)),

@@ -25,8 +25,8 @@ func gripFigure(v calculators.Values, b geometry.Bike, r *calculators.Result) *d
 		Title: words.Of("Where the grips are, from the crank axle"),
 		Description: words.Of("The front of the bike from the side, to scale. The middle of the grips lies {0} "+
 			"ahead of the crank axle and {1} above it: a stem of {2} on {3} of spacers, and a bar with {4} of rise.",
-			x.Uncertain(), y.Uncertain(), measure.Millimetres(parts.Stem), measure.Millimetres(parts.Spacers),
-			measure.Millimetres(parts.Rise)),
+			x.Uncertain(), y.Uncertain(), measure.Sold(parts.Stem), measure.Sold(parts.Spacers),
+			measure.Sold(parts.Rise)),
 	}
 	d := frontBuild(b, parts)
 	f.Add(figure.FrontEnd(d)...)
@@ -42,18 +42,18 @@ func gripFigure(v calculators.Values, b geometry.Bike, r *calculators.Result) *d
 		figure.GripAhead(d, drawing.Ink, words.Of("{0}", x.Amount())),
 		figure.GripAbove(d, drawing.Ink, words.Of("{0}", y.Amount())),
 		drawing.Dimension{Role: drawing.Hot, A: clamp, B: bar, Offset: -95,
-			Text: words.Of("Stem {0}", measure.Millimetres(parts.Stem))},
+			Text: words.Of("Stem {0}", measure.Sold(parts.Stem))},
 	)
 	f.Details = []drawing.Detail{{At: figure.At(h.Grip), Radius: 19, Marks: gripMoves(b, parts, h.Grip),
 		Caption: words.Of("the grips after one step of each part")}}
 	if parts.Spacers > 0 {
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: cover, B: cover.Along(up, parts.Spacers), Offset: 75,
-			Text: words.Of("Spacers {0}", measure.Millimetres(parts.Spacers))})
+			Text: words.Of("Spacers {0}", measure.Sold(parts.Spacers))})
 	}
 	if parts.Rise != 0 {
 		grip := figure.At(h.Grip)
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: bar, B: grip, Along: drawing.Polar(90-parts.Roll, 1),
-			Offset: 150, Text: words.Of("Rise {0}", measure.Millimetres(parts.Rise))})
+			Offset: 150, Text: words.Of("Rise {0}", measure.Sold(parts.Rise))})
 	}
 	return f
 }

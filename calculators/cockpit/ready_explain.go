@@ -250,8 +250,8 @@ func changeTable(v calculators.Values, s stand, now *stood) (t calculators.Table
 	}{
 		{words.Of("Chest lower: trunk leaned {0} more", measure.Degrees(5)), trunk},
 		{words.Of("Knees bent {0} more", measure.Degrees(10)), on(func(p *posture.Stance) { p.Knee += 10 })},
-		{words.Of("{0} more of spacers", measure.Millimetres(10)), moved(spacerWay.X, spacerWay.Y)},
-		{words.Of("Stem {0} longer", measure.Millimetres(10)), stem},
+		{words.Of("{0} more of spacers", measure.Sold(10)), moved(spacerWay.X, spacerWay.Y)},
+		{words.Of("Stem {0} longer", measure.Sold(10)), stem},
 		{words.Of("Grips {0} higher", measure.Millimetres(20)), moved(0, 20)},
 		{words.Of("Reach {0} longer, all else kept", measure.Millimetres(20)), moved(20, 0)},
 		{words.Of("Bar {0} wider", measure.Millimetres(20)), as(wide, stanceOf(v))},

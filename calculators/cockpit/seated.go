@@ -80,11 +80,11 @@ func newSitStep(name string, said words.Text, move func(head float64) geometry.P
 
 // The changes whose effect the table shows.
 var (
-	sitSpacer = newSitStep("spacer", words.Of("{0} more of spacers under the stem", measure.Millimetres(10)),
+	sitSpacer = newSitStep("spacer", words.Of("{0} more of spacers under the stem", measure.Sold(10)),
 		func(head float64) geometry.Point { return geometry.SpacerVector(10, head) }, 0)
 	sitHeight = newSitStep("height", words.Of("Bar {0} higher, straight up", measure.Millimetres(10)),
 		func(float64) geometry.Point { return geometry.Point{Y: 10} }, 0)
-	sitStem = newSitStep("stem", words.Of("Stem {0} longer", measure.Millimetres(10)),
+	sitStem = newSitStep("stem", words.Of("Stem {0} longer", measure.Sold(10)),
 		func(head float64) geometry.Point { return geometry.Cockpit{Stem: 10}.StemVector(head) }, 0)
 	sitElbow = newSitStep("elbow", words.Of("Elbows bent {0} more", measure.Degrees(10)),
 		func(float64) geometry.Point { return geometry.Point{} }, 10)

@@ -67,17 +67,17 @@ func stemVerdict(w wanted, list []combination, best int, within bool) words.Text
 	c, now := list[best].parts, w.parts
 	var change words.List
 	if c.Stem != now.Stem || c.StemAngle != now.StemAngle {
-		change = append(change, words.Of("a stem of {0} at {1}", measure.Millimetres(c.Stem),
+		change = append(change, words.Of("a stem of {0} at {1}", measure.Sold(c.Stem),
 			measure.Degrees(c.StemAngle)))
 	}
 	if c.Rise != now.Rise {
-		change = append(change, words.Of("a bar with {0} of rise", measure.Millimetres(c.Rise)))
+		change = append(change, words.Of("a bar with {0} of rise", measure.Sold(c.Rise)))
 	}
 	switch more := c.Spacers - now.Spacers; {
 	case more > 0:
-		change = append(change, words.Of("{0} more spacers", measure.Millimetres(more)))
+		change = append(change, words.Of("{0} more spacers", measure.Sold(more)))
 	case more < 0:
-		change = append(change, words.Of("{0} fewer spacers", measure.Millimetres(-more)))
+		change = append(change, words.Of("{0} fewer spacers", measure.Sold(-more)))
 	}
 	switch {
 	case len(change) == 0 && within:
@@ -96,10 +96,10 @@ func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allow
 	switch {
 	case after < 0:
 		x.Meaning = words.Of("There are only {0} under the stem to take away.",
-			measure.Millimetres(v.Of(measure.Spacers)))
+			measure.Sold(v.Of(measure.Spacers)))
 	case !math.IsNaN(allowed) && after > allowed+0.5:
 		x.Meaning = words.Of("That would put {0} of spacers under the stem, and your steerer allows {1}.",
-			measure.Millimetres(after), measure.Millimetres(allowed))
+			measure.Sold(after), measure.Sold(allowed))
 	case math.IsNaN(allowed):
 		x.Meaning = words.Of("Spacers cost nothing and can be undone, so try them first. Whether the steerer and " +
 			"the fork’s maker allow this stack you have to look up.")
@@ -146,9 +146,9 @@ func combinationTable(w wanted, list []combination, star int, within bool) calcu
 			measure.Millimetres(near5))
 	}
 	for _, c := range list {
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(c.parts.Stem), c.mark(w),
-			measure.Degrees(c.parts.StemAngle), measure.Millimetres(c.parts.Spacers),
-			measure.Millimetres(c.parts.Rise), tenth(c.off)})
+		t.Rows = append(t.Rows, []words.Sayer{measure.Sold(c.parts.Stem), c.mark(w),
+			measure.Degrees(c.parts.StemAngle), measure.Sold(c.parts.Spacers),
+			measure.Sold(c.parts.Rise), tenth(c.off)})
 	}
 	return t
 }
@@ -157,7 +157,7 @@ func combinationTable(w wanted, list []combination, star int, within bool) calcu
 func (c combination) mark(w wanted) words.Text {
 	switch {
 	case c.over > 0:
-		return words.Of("not an option: {0} of spacers more than the steerer allows", measure.Millimetres(c.over))
+		return words.Of("not an option: {0} of spacers more than the steerer allows", measure.Sold(c.over))
 	case c.parts.Stem < normStem-normWindow || c.parts.Stem > normStem+normWindow:
 		return words.Of("outside the usual stems: check the frame’s size first")
 	case c.changed == 0 && c.parts.Spacers == w.parts.Spacers:
@@ -232,14 +232,14 @@ func noteStem(w wanted, r *calculators.Result, within bool, best int) {
 	}
 	r.Note(calculators.PlainNote, "Stems of about {0} are the norm now. Within about {1} of that a stem trades fit "+
 		"against grip at the front wheel. Beyond it, a stem only makes up for a frame of the wrong size: common "+
-		"practice, no study.", measure.Millimetres(normStem), measure.Millimetres(normWindow))
+		"practice, no study.", measure.Sold(normStem), measure.Sold(normWindow))
 	lost := w.bike.RoomAt(w.bike.Stack()) - w.bike.RoomAt(w.bike.Stack()+10)
 	kept := 10 * cotangent(w.bike.SeatTubeAngle)
 	if lost > 0 {
 		r.Note(calculators.PlainNote, "On this bike every {0} of height from spacers takes {1} off the room "+
 			"between seat and bar, so the bike feels smaller. A frame with more stack and the same reach does the "+
 			"opposite: {2} more room for the same height.",
-			measure.Millimetres(10), tenth(lost), tenth(kept))
+			measure.Sold(10), tenth(lost), tenth(kept))
 	}
 	r.Note(calculators.PlainNote, "The steerer’s top may be at most {0} below the top of the stem, and no threaded "+
 		"part may be clamped. Where a maker is stricter, follow the maker.", measure.Millimetres(5))

@@ -23,9 +23,9 @@ func stemFigure(w wanted, list []combination, best int) *drawing.Figure {
 		"move them, and a dot for each set of parts that the table lists; those that the steerer does not allow "+
 		"are hollow.",
 		measure.Difference{Amount: measure.Millimetres(w.move.X)},
-		measure.Difference{Amount: measure.Millimetres(w.move.Y)}, measure.Millimetres(c.parts.Stem),
+		measure.Difference{Amount: measure.Millimetres(w.move.Y)}, measure.Sold(c.parts.Stem),
 		measure.Degrees(c.parts.StemAngle),
-		measure.Millimetres(c.parts.Spacers), measure.Millimetres(c.parts.Rise), tenth(c.off))
+		measure.Sold(c.parts.Spacers), measure.Sold(c.parts.Rise), tenth(c.off))
 	before, after := frontBuild(w.bike, w.parts), frontBuild(w.bike, c.parts)
 	f.Add(figure.HeadEnd(after)...)
 	f.Add(figure.FrontOutline(before)...)
@@ -39,9 +39,9 @@ func stemFigure(w wanted, list []combination, best int) *drawing.Figure {
 	f.Add(
 		drawing.Axis{Role: drawing.Soft, A: clamp.Along(up, 60), B: figure.At(w.bike.OnAxis(120))},
 		drawing.Dimension{Role: drawing.Hot, A: clamp, B: bar, Offset: -70,
-			Text: words.Of("Stem {0}", measure.Millimetres(c.parts.Stem))},
+			Text: words.Of("Stem {0}", measure.Sold(c.parts.Stem))},
 		drawing.Dimension{Role: drawing.Hot, A: bar, B: grip, Along: drawing.Polar(90-c.parts.Roll, 1), Offset: 95,
-			Text: words.Of("Rise {0}", measure.Millimetres(c.parts.Rise))},
+			Text: words.Of("Rise {0}", measure.Sold(c.parts.Rise))},
 		drawing.Label{Role: drawing.Before, At: figure.At(w.now.Grip), Text: words.Of("before"),
 			Side: drawing.Point{X: -1, Y: 0.6}, Leader: true},
 		drawing.Label{Role: drawing.Ink, At: grip, Text: words.Of("after"), Side: drawing.Point{X: 0.4, Y: 1},
@@ -49,7 +49,7 @@ func stemFigure(w wanted, list []combination, best int) *drawing.Figure {
 	)
 	if c.parts.Spacers > 0 {
 		f.Add(drawing.Dimension{Role: drawing.Hot, A: cover, B: cover.Along(up, c.parts.Spacers), Offset: 60,
-			Text: words.Of("Spacers {0}", measure.Millimetres(c.parts.Spacers))})
+			Text: words.Of("Spacers {0}", measure.Sold(c.parts.Spacers))})
 	}
 	return f
 }

@@ -56,7 +56,7 @@ func stemPlot(w wanted, list []combination, star int) drawing.Frame {
 		f.Marks = append(f.Marks, drawing.Circle{Role: role, Fill: fill, Centre: p, Radius: dot})
 		if i < labelled || i+1 == star {
 			f.Marks = append(f.Marks, drawing.Label{Role: role, At: p, Side: p, Priority: 1, Leader: true,
-				Text: words.Of("{0}", measure.Millimetres(list[i].parts.Stem))})
+				Text: words.Of("{0}", measure.Sold(list[i].parts.Stem))})
 		}
 	}
 	return f

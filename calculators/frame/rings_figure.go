@@ -61,7 +61,7 @@ type ringed struct {
 }
 
 func (r ringed) figure() *drawing.Figure {
-	sag, travel := measure.Millimetres(r.sag), measure.Millimetres(r.travel)
+	sag, travel := measure.Millimetres(r.sag), measure.Sold(r.travel)
 	if !r.fork {
 		sag.Extra = 1
 	}

@@ -100,7 +100,7 @@ func judge(v calculators.Values, row calculators.Row, x lineAnswers) sized {
 	}
 	if drop >= 0 && drop < dropperWish {
 		say("The seat tube leaves {0} of dropper travel; a shorter saddle or post head would give a little more.",
-			measure.Millimetres(drop))
+			measure.Sold(drop))
 	}
 	if room >= standOverFloor && room < standOverWish {
 		say("{0} of room to stand over it: enough for the law, but little on steep "+
@@ -126,12 +126,12 @@ func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, offse
 	up := -need.Dot(b.AxisDown())
 	limit := cell(row, cSpacers, v.Of(measure.SpacersLimit))
 	where := gripsWhere(offset)
-	bar := words.Of("{0} more under the stem or in the bar’s rise", measure.Millimetres(up))
+	bar := words.Of("{0} more under the stem or in the bar’s rise", measure.Sold(up))
 	if spacers := v.Of(measure.Spacers) + up; up < 0 {
-		bar = words.Of("{0} less under the stem or in the bar’s rise", measure.Millimetres(-up))
+		bar = words.Of("{0} less under the stem or in the bar’s rise", measure.Sold(-up))
 	} else if spacers > limit {
 		bar = words.Of("{0} more height, of which spacers may give {1} and a bar of more rise the rest",
-			measure.Millimetres(up), measure.Millimetres(max(limit-v.Of(measure.Spacers), 0)))
+			measure.Sold(up), measure.Sold(max(limit-v.Of(measure.Spacers), 0)))
 	}
 	switch {
 	case stem <= 0:
@@ -140,15 +140,15 @@ func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, offse
 	case stem < stemFrom:
 		return words.Of("Grips {0}. A stem of {1} would be needed, and the shortest that are sold are about {2}: "+
 			"the frame is too long for these grips. A smaller size would change it.", where,
-			measure.Millimetres(stem), measure.Millimetres(stemFrom))
+			measure.Sold(stem), measure.Sold(stemFrom))
 	case stem > stemTo:
 		return words.Of("Grips {0}. A stem of {1} would be needed, longer than this kind of bike steers well with: "+
-			"the frame is too short for these grips. A larger size would change it.", where, measure.Millimetres(stem))
+			"the frame is too short for these grips. A larger size would change it.", where, measure.Sold(stem))
 	case stem < stemAdjustFrom || stem > stemAdjustTo:
 		return words.Of("Grips {0}. A stem of {1} and {2} put them right, at the edge of what is usual.", where,
-			measure.Millimetres(stem), bar)
+			measure.Sold(stem), bar)
 	}
-	return words.Of("Grips {0}. A stem of {1} and {2} put them right.", where, measure.Millimetres(stem), bar)
+	return words.Of("Grips {0}. A stem of {1} and {2} put them right.", where, measure.Sold(stem), bar)
 }
 
 // gripsWhere says where a size's grips lie against the reader's.
@@ -252,10 +252,10 @@ func partsFor(v calculators.Values, s sized) words.Text {
 	need := s.numbers.offset().Scale(-1)
 	own := cell(s.row, cStem, v.Of(measure.StemLength))
 	longer, up := need.Dot(b.AxisAhead()), -need.Dot(b.AxisDown())
-	stem := words.Of("a stem of {0}", measure.Millimetres(own+longer))
-	height := words.Of("{0} more spacers", measure.Millimetres(up))
+	stem := words.Of("a stem of {0}", measure.Sold(own+longer))
+	height := words.Of("{0} more spacers", measure.Sold(up))
 	if up < 0 {
-		height = words.Of("{0} fewer spacers", measure.Millimetres(-up))
+		height = words.Of("{0} fewer spacers", measure.Sold(-up))
 	}
 	switch {
 	case own+longer < stemFrom:

@@ -51,9 +51,9 @@ var (
 		Unit:    measure.Mm,
 		Between: "your grips straight up to that size’s, seen from the crank axle; negative is lower",
 	}
-	trialStem = &calculators.Output{Name: "stem-change", Label: "As stem length", Unit: measure.Mm,
+	trialStem = &calculators.Output{Name: "stem-change", Label: "As stem length", Unit: measure.SoldInMm,
 		Between: "your bar to that size’s, square to your steering axis; plus is a longer stem"}
-	trialHeight = &calculators.Output{Name: "height-change", Label: "As height", Unit: measure.Mm,
+	trialHeight = &calculators.Output{Name: "height-change", Label: "As height", Unit: measure.SoldInMm,
 		Between: "your bar to that size’s, up along your steering axis; spacers or rise"}
 	trialSaddle = &calculators.Output{Name: "saddle-shift", Label: "Saddle on its rails", Unit: measure.Mm,
 		Between: "your saddle to that size’s at your saddle height, level; forward is plus"}

@@ -26,7 +26,7 @@ func explainTrial(v calculators.Values, r *calculators.Result) {
 	r.Tables = append(r.Tables, trialParts(s, list, near), trialRest(r))
 	if math.IsNaN(fit.AllowedSpacers(v)) {
 		r.Note(calculators.CheckNote, "Only the {0} of spacers that are under the stem now were counted. Give {1} "+
-			"or {2}, and sets with more of them are looked at too.", measure.Millimetres(s.parts.Spacers),
+			"or {2}, and sets with more of them are looked at too.", measure.Sold(s.parts.Spacers),
 			measure.SpacersAbove.Named(), measure.SpacersLimit.Named())
 	}
 	r.Note(calculators.PlainNote,
@@ -54,7 +54,7 @@ func explainTrialHands(s trialPair, r *calculators.Result, list []fit.Combinatio
 	default:
 		ahead.Meaning = words.Of("Standing, this is what the size does to your hands. No stem of {0} to {1} with "+
 			"the spacers that your steerer allows gets there, so only a ride on the size itself can tell.",
-			measure.Millimetres(fit.ShortestStem), measure.Millimetres(fit.LongestStem))
+			measure.Sold(fit.ShortestStem), measure.Sold(fit.LongestStem))
 	}
 	above.Meaning = words.Of("More stack brings the bar up. Rise and spacers give it on your bike.")
 	stem.Meaning = words.Of("With this much on the stem your hands are as far ahead, though the steering feels the " +
@@ -84,8 +84,8 @@ func explainTrialHands(s trialPair, r *calculators.Result, list []fit.Combinatio
 // lentParts names a set of parts.
 func lentParts(s trialPair, c fit.Combination) words.Text {
 	return words.Of("a stem of {0} at {1}, {2} of spacers, a bar of {3} rise rolled to {4}",
-		measure.Millimetres(c.Parts.Stem),
-		measure.Degrees(c.Parts.StemAngle), measure.Millimetres(c.Parts.Spacers), measure.Millimetres(c.Parts.Rise),
+		measure.Sold(c.Parts.Stem),
+		measure.Degrees(c.Parts.StemAngle), measure.Sold(c.Parts.Spacers), measure.Sold(c.Parts.Rise),
 		measure.Degrees(c.Parts.Roll))
 }
 
@@ -111,8 +111,8 @@ func trialParts(s trialPair, list []fit.Combination, near int) calculators.Table
 		shown = list[:min(trialRows/2, len(list))]
 	}
 	for _, c := range shown {
-		t.Rows = append(t.Rows, []words.Sayer{measure.Millimetres(c.Parts.Stem), measure.Degrees(c.Parts.StemAngle),
-			measure.Millimetres(c.Parts.Spacers), measure.Millimetres(c.Parts.Rise), measure.Degrees(c.Parts.Roll),
+		t.Rows = append(t.Rows, []words.Sayer{measure.Sold(c.Parts.Stem), measure.Degrees(c.Parts.StemAngle),
+			measure.Sold(c.Parts.Spacers), measure.Sold(c.Parts.Rise), measure.Degrees(c.Parts.Roll),
 			measure.Amount{Value: c.Off, Unit: measure.Mm, Extra: 1}, toBorrow(s, c)})
 	}
 	return t

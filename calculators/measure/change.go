@@ -111,11 +111,11 @@ var (
 		How: Instruction{
 			Text:   "Measure on the new bike from the head tube’s top edge to the top of the bearing cover.",
 			Figure: "measure-headset-height"}}
-	NewSpacersLimit = &Quantity{Key: "new-spacers-limit", Label: "New bike's greatest spacer stack", Unit: Mm,
+	NewSpacersLimit = &Quantity{Key: "new-spacers-limit", Label: "New bike's greatest spacer stack", Unit: SoldInMm,
 		High: 60, Most: 120,
 		How: Instruction{
 			Text: "Look up how high a stack of spacers under the stem the new fork’s maker allows."}}
-	NewBarRise = &Quantity{Key: "new-bar-rise", Label: "New bar rise", Unit: Mm, Low: -20, High: 110, Least: -150,
+	NewBarRise = &Quantity{Key: "new-bar-rise", Label: "New bar rise", Unit: SoldInMm, Low: -20, High: 110, Least: -150,
 		Most: 250, Repeat: 2,
 		How: Instruction{
 			Text:   "Take the rise of the new bar from its maker’s sheet, or measure it between straightedges.",
@@ -130,10 +130,10 @@ var (
 
 // Travel of the next bike.
 var (
-	NewForkTravel = &Quantity{Key: "new-fork-travel", Label: "New fork travel", Unit: Mm, High: 220, Most: 350,
+	NewForkTravel = &Quantity{Key: "new-fork-travel", Label: "New fork travel", Unit: SoldInMm, High: 220, Most: 350,
 		How: Instruction{
 			Text: "Take it from the new fork’s sheet. A rigid fork has zero."}}
-	NewRearTravel = &Quantity{Key: "new-rear-travel", Label: "New rear travel", Unit: Mm, High: 240, Most: 380,
+	NewRearTravel = &Quantity{Key: "new-rear-travel", Label: "New rear travel", Unit: SoldInMm, High: 240, Most: 380,
 		How: Instruction{
 			Text: "Take it from the new frame’s sheet. A hard-tail has zero."}}
 )
@@ -156,7 +156,7 @@ var (
 		How: Instruction{
 			Text:   "Take it from the new bike’s chart: along the tube from the crank axle to its top edge.",
 			Figure: "measure-seat-tube-length"}}
-	NewStemLength = &Quantity{Key: "new-stem-length", Label: "New bike's stem", Unit: Mm, Low: 20, High: 140,
+	NewStemLength = &Quantity{Key: "new-stem-length", Label: "New bike's stem", Unit: SoldInMm, Low: 20, High: 140,
 		Most:   210,
 		Repeat: 1,
 		How: Instruction{

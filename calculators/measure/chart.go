@@ -366,6 +366,12 @@ func (c *charting) choose(rows [][]string) {
 	}
 	for _, i := range open {
 		c.Columns[i].Unit = unit
+		if own := c.Columns[i].As[0].Unit; own == SoldInMm { // charts have it so, whatever the rest is in
+			if n, ok := sense(i, own); ok && n == len(rows) {
+				c.Columns[i].Unit = own
+				continue
+			}
+		}
 		if _, ok := sense(i, unit); ok {
 			continue
 		}

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"plumbline/calculators/measure"
+	"plumbline/calculators/words"
 )
 
 // The chart of these tests in the words that charts have besides ours: an effective top
@@ -100,4 +101,25 @@ func TestATableInMarksIsRead(t *testing.T) {
 	require.Len(t, c.Lines, 2)
 	require.Equal(t, 456.0, c.Lines[1].Cells[0].Value)
 	require.Len(t, c.Rows, 1, "M has no stack")
+}
+
+// A reader of inches pastes a chart as makers print it: the crank is in millimetres there, and nothing is
+// said about it. 17.9 in are 454.66 mm.
+func TestWhatIsSoldInMillimetresIsReadSoBesideInches(t *testing.T) {
+	c := measure.Sizes.Table.Chart(
+		measure.Sizes,
+		"Size\tReach\tStack\tHead angle\tSeat angle\tSeat tube\tHead tube\tCrank\n"+
+			"M\t17.9\t24.6\t65\t77\t16.5\t4.5\t170\nL\t18.9\t25\t65\t77\t17.5\t4.9\t175",
+		&words.Reader{Units: "in"},
+	)
+	require.Len(t, c.Rows, 2)
+	for i, q := range measure.Sizes.Columns {
+		switch q.Quantity {
+		case measure.Reach:
+			require.InDelta(t, 454.66, c.Rows[0].Cells[i], 1e-9)
+		case measure.CrankLength:
+			require.InDelta(t, 170, c.Rows[0].Cells[i], 1e-9)
+		}
+	}
+	require.Empty(t, c.Passed)
 }

@@ -2,7 +2,7 @@ package measure
 
 // Stem, spacers, bar, grips and levers.
 var (
-	StemLength = &Quantity{Key: "stem-length", Label: "Stem", Unit: Mm, Low: 20, High: 140, Most: 210, Repeat: 1,
+	StemLength = &Quantity{Key: "stem-length", Label: "Stem", Unit: SoldInMm, Low: 20, High: 140, Most: 210, Repeat: 1,
 		How: Instruction{
 			Text: "Measure along the stem from the centre of the steerer to the centre of the bar’s clamp.",
 			Slip: "You measured to the faceplate.",
@@ -20,19 +20,26 @@ var (
 			Text: "Measure the height of the stem where it grips the steerer, along the steerer.",
 			Slip: "You counted in a spacer of the same colour.",
 			Take: "ruler", Minutes: 1, Figure: "measure-stem-clamp-height"}}
-	Spacers = &Quantity{Key: "spacers", Label: "Spacers under the stem", Unit: Mm, High: 60, Most: 120, Repeat: 0.5,
+	Spacers = &Quantity{
+		Key:    "spacers",
+		Label:  "Spacers under the stem",
+		Unit:   SoldInMm,
+		High:   60,
+		Most:   120,
+		Repeat: 0.5,
 		How: Instruction{
 			Text: "Measure all spacers between the headset’s bearing cover and the lower edge of the stem, without " +
 				"the cover itself.",
 			Slip: "You counted in the bearing cover.",
-			Take: "ruler", Minutes: 1, Figure: "measure-spacers"}}
-	SpacersAbove = &Quantity{Key: "spacers-above", Label: "Spacers above the stem", Unit: Mm, High: 50, Most: 120,
+			Take: "ruler", Minutes: 1, Figure: "measure-spacers"},
+	}
+	SpacersAbove = &Quantity{Key: "spacers-above", Label: "Spacers above the stem", Unit: SoldInMm, High: 50, Most: 120,
 		Repeat: 0.5,
 		How: Instruction{
 			Text: "Measure all spacers between the upper edge of the stem and the top cap.",
 			Slip: "You counted in the top cap.",
 			Take: "ruler", Minutes: 1, Figure: "measure-spacers-above"}}
-	SpacersLimit = &Quantity{Key: "spacers-limit", Label: "Greatest spacer stack", Unit: Mm, High: 60, Most: 120,
+	SpacersLimit = &Quantity{Key: "spacers-limit", Label: "Greatest spacer stack", Unit: SoldInMm, High: 60, Most: 120,
 		How: Instruction{
 			Text: "Look up how high a stack of spacers under the stem the fork’s maker allows."}}
 	SteererLength = &Quantity{Key: "steerer-length", Label: "Steerer", Unit: Mm, Low: 120, High: 330, Least: 60,
@@ -50,7 +57,7 @@ var (
 				"or the stem stands.",
 			Slip: "You took the lowest spacer for the cover.",
 			Take: "ruler", Minutes: 1, Figure: "measure-headset-height"}}
-	BarRise = &Quantity{Key: "bar-rise", Label: "Bar rise", Unit: Mm, Low: -20, High: 110, Least: -150, Most: 250,
+	BarRise = &Quantity{Key: "bar-rise", Label: "Bar rise", Unit: SoldInMm, Low: -20, High: 110, Least: -150, Most: 250,
 		Repeat: 2,
 		How: Instruction{
 			Text: "Bike upright on level ground, bar as it stands. Lay a straightedge over the middles of both " +

@@ -2,7 +2,7 @@ package measure
 
 // The seat post and the tube that holds it.
 var (
-	TravelPost = &Quantity{Key: "travel-post", Label: "Post travel", Unit: Mm, High: 260, Most: 400,
+	TravelPost = &Quantity{Key: "travel-post", Label: "Post travel", Unit: SoldInMm, High: 260, Most: 400,
 		How: Instruction{
 			Text: "Take it from the post maker’s sheet, or measure how far the post drops. A fixed post has zero.",
 			Slip: "The post was not fully up.",

@@ -2,11 +2,11 @@ package measure
 
 // Suspension, slopes and where the weight sits.
 var (
-	ForkTravel = &Quantity{Key: "fork-travel", Label: "Fork travel", Unit: Mm, High: 220, Most: 350,
+	ForkTravel = &Quantity{Key: "fork-travel", Label: "Fork travel", Unit: SoldInMm, High: 220, Most: 350,
 		How: Instruction{
 			Text:   "Take it from the fork maker’s sheet for your fork as it is set up. A rigid fork has zero.",
 			Figure: "fork-ring"}}
-	RearTravel = &Quantity{Key: "rear-travel", Label: "Rear travel", Unit: Mm, High: 240, Most: 380,
+	RearTravel = &Quantity{Key: "rear-travel", Label: "Rear travel", Unit: SoldInMm, High: 240, Most: 380,
 		How: Instruction{
 			Text: "Take it from the frame maker’s sheet: how far the rear axle moves upright from topped out to " +
 				"bottomed out. A hard-tail has zero."}}

@@ -39,8 +39,12 @@ func Dropper() *calculators.Calculator {
 
 // What it answers.
 var (
-	longestTravel = &calculators.Output{Name: "longest-travel", Label: "Longest travel that fits", Unit: measure.Mm,
-		Between: "post fully up at your saddle height, to fully down"}
+	longestTravel = &calculators.Output{
+		Name:    "longest-travel",
+		Label:   "Longest travel that fits",
+		Unit:    measure.SoldInMm,
+		Between: "post fully up at your saddle height, to fully down",
+	}
 	postInsertion = &calculators.Output{Name: "insertion", Label: "Post inside the frame", Unit: measure.Mm,
 		Between: "seat tube’s top edge down to the end of the post’s outer tube, fully up at your saddle height"}
 	depthLeft = &calculators.Output{Name: "depth-left", Label: "Depth left below the post", Unit: measure.Mm,
@@ -54,8 +58,8 @@ var (
 		Unit: measure.Mm}
 	overFrame = &calculators.Output{Name: "over-frame", Label: "Over the frame’s minimum insertion",
 		Unit: measure.Mm}
-	travelByRoom  = &calculators.Output{Name: "by-room", Label: "Travel that the room allows", Unit: measure.Mm}
-	travelByDepth = &calculators.Output{Name: "by-depth", Label: "Travel that the depth allows", Unit: measure.Mm}
+	travelByRoom  = &calculators.Output{Name: "by-room", Label: "Travel that the room allows", Unit: measure.SoldInMm}
+	travelByDepth = &calculators.Output{Name: "by-depth", Label: "Travel that the depth allows", Unit: measure.SoldInMm}
 )
 
 func solveDropper(v calculators.Values, out calculators.Numbers) *calculators.Problem {

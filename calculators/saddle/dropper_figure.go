@@ -155,7 +155,7 @@ func (d drawnDropper) lengths(r *calculators.Result) (marks []drawing.Mark) {
 	level(drawing.Ink, -d.tube, top, 0, -150, words.Of("saddle {0}", measure.Millimetres(d.tube+top)))
 	level(drawing.Ink, -d.tube, 0, 0, -105, words.Of("seat tube {0}", measure.Millimetres(d.tube)))
 	level(d.role(0), d.raised, rim, drawnTube, 80, words.Of("collar {0}", measure.Millimetres(d.collar)))
-	level(d.role(0), rim, head, drawnInner, 80, words.Of("travel {0}", measure.Millimetres(d.travel)))
+	level(d.role(0), rim, head, drawnInner, 80, words.Of("travel {0}", measure.Sold(d.travel)))
 	level(d.role(0), head, rails, drawnInner, 80, words.Of("head {0}", measure.Millimetres(d.head)))
 	level(drawing.Ink, rails, top, 0, -130, words.Of("{0}", measure.Millimetres(d.stack)))
 	if d.raised > 5 {
