@@ -51,13 +51,10 @@ func Stem() *calculators.Calculator {
 
 // What it answers.
 var (
-	spacersChange = &calculators.Output{
-		Name:  "spacers-change",
-		Label: "Spacers alone would move",
-		Unit:  measure.SoldInMm,
+	spacersChange = &calculators.Output{Name: "spacers-change", Label: "Spacers alone would move",
+		Unit: measure.SoldInMm,
 		Between: "the stack under the stem now and the one that comes nearest to the move; negative is from under " +
-			"the stem to above it",
-	}
+			"the stem to above it"}
 	leftOver = &calculators.Output{Name: "left-over", Label: "And leave you short by", Unit: measure.Mm,
 		Between: "the wanted place of the grips and where those spacers alone put them"}
 	gripXAfter = &calculators.Output{Name: "grip-x", Label: "Grips ahead, afterwards", Unit: measure.Mm, Folded: true,

@@ -71,12 +71,8 @@ var (
 		Between: "your grips forward to where this size puts them, level; negative is nearer to you"}
 	sizeAbove = &calculators.Output{Name: "size-above", Label: "Nearest size, grips above yours", Unit: measure.Mm,
 		Between: "your grips up to where this size puts them; negative is lower"}
-	sizeDropper = &calculators.Output{
-		Name:    "dropper-travel",
-		Label:   "Dropper travel that fits it",
-		Unit:    measure.SoldInMm,
-		Between: "post fully up at your saddle height, to fully down",
-	}
+	sizeDropper = &calculators.Output{Name: "dropper-travel", Label: "Dropper travel that fits it",
+		Unit: measure.SoldInMm, Between: "post fully up at your saddle height, to fully down"}
 	sizeTrunk = &calculators.Output{Name: "trunk-angle", Label: "Trunk, seated on it", Unit: measure.Deg,
 		Between: "the ground and the line from hip to shoulder, at sag; upright is 90"}
 )

@@ -20,19 +20,13 @@ var (
 			Text: "Measure the height of the stem where it grips the steerer, along the steerer.",
 			Slip: "You counted in a spacer of the same colour.",
 			Take: "ruler", Minutes: 1, Figure: "measure-stem-clamp-height"}}
-	Spacers = &Quantity{
-		Key:    "spacers",
-		Label:  "Spacers under the stem",
-		Unit:   SoldInMm,
-		High:   60,
-		Most:   120,
+	Spacers = &Quantity{Key: "spacers", Label: "Spacers under the stem", Unit: SoldInMm, High: 60, Most: 120,
 		Repeat: 0.5,
 		How: Instruction{
 			Text: "Measure all spacers between the headset’s bearing cover and the lower edge of the stem, without " +
 				"the cover itself.",
 			Slip: "You counted in the bearing cover.",
-			Take: "ruler", Minutes: 1, Figure: "measure-spacers"},
-	}
+			Take: "ruler", Minutes: 1, Figure: "measure-spacers"}}
 	SpacersAbove = &Quantity{Key: "spacers-above", Label: "Spacers above the stem", Unit: SoldInMm, High: 50, Most: 120,
 		Repeat: 0.5,
 		How: Instruction{

@@ -39,12 +39,8 @@ func Dropper() *calculators.Calculator {
 
 // What it answers.
 var (
-	longestTravel = &calculators.Output{
-		Name:    "longest-travel",
-		Label:   "Longest travel that fits",
-		Unit:    measure.SoldInMm,
-		Between: "post fully up at your saddle height, to fully down",
-	}
+	longestTravel = &calculators.Output{Name: "longest-travel", Label: "Longest travel that fits",
+		Unit: measure.SoldInMm, Between: "post fully up at your saddle height, to fully down"}
 	postInsertion = &calculators.Output{Name: "insertion", Label: "Post inside the frame", Unit: measure.Mm,
 		Between: "seat tube’s top edge down to the end of the post’s outer tube, fully up at your saddle height"}
 	depthLeft = &calculators.Output{Name: "depth-left", Label: "Depth left below the post", Unit: measure.Mm,
