@@ -41,7 +41,7 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 		f := r.Figure
 		f.Frame(words.Of("The grips before and after"), f.Marks...)
 		f.Frames = append(f.Frames, stemPlot(w, shown, star))
-		f.Marks, f.Least, f.Apart = nil, 20, true
+		f.Marks, f.Least, f.Apart = nil, 22, true
 	}
 }
 

@@ -144,7 +144,24 @@ type spot struct{ x, across, words float64 }
 
 // enlarge puts a detail below what is there, of a view at a scale.
 func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, at spot, whole float64) {
-	across := at.across
+	c := p.circle(d, marks, r, level, at, at.across)
+	// Words on both sides of a lone one may want more than the picture's width: then it is smaller.
+	for across, n := at.across, 0; at.words > at.across && c.width() > at.words && n < 3; n++ {
+		across = max(across-(c.width()-at.words)-0.5*p.letter, 4*p.letter)
+		c = p.circle(d, marks, r, level, at, across)
+	}
+	times := c.scale / whole
+	said := words.Of("{0}: {1}, {2} times as large", letterOf(p.enlarged), d.Caption,
+		words.Name(strconv.FormatFloat(math.Round(times), 'f', -1, 64)))
+	c.lacking = r.Lacks(d.Caption)
+	c.caption = captioned(said.Say(r), at.words/p.letter-0.5)
+	p.height += c.height() + (captionRoom+captionLine*float64(len(c.caption)))*p.letter
+	p.cells = append(p.cells, c)
+	p.enlarged++
+}
+
+// circle lays a detail out, so many pixels wide, with its labels round it.
+func (p *picture) circle(d *Detail, marks []Mark, r *words.Reader, level bool, at spot, across float64) cell {
 	c := cell{sheet: newSheet(r, level), round: d, x: at.x, y: p.height}
 	s := c.sheet
 	s.longest = longest(across / p.letter)
@@ -171,14 +188,7 @@ func (p *picture) enlarge(d *Detail, marks []Mark, r *words.Reader, level bool, 
 	var room bounds
 	room.addAround(d.At, 1.02*d.Radius)
 	c.frame = s.settle(room)
-	times := c.scale / whole
-	said := words.Of("{0}: {1}, {2} times as large", letterOf(p.enlarged), d.Caption,
-		words.Name(strconv.FormatFloat(math.Round(times), 'f', -1, 64)))
-	c.lacking = r.Lacks(d.Caption)
-	c.caption = captioned(said.Say(r), at.words/p.letter-0.5)
-	p.height += c.height() + (captionRoom+captionLine*float64(len(c.caption)))*p.letter
-	p.cells = append(p.cells, c)
-	p.enlarged++
+	return c
 }
 
 // keepNear leaves out shapes that lie wholly off a circle.

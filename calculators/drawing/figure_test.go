@@ -384,3 +384,21 @@ func TestWhatALanguageLacksIsMarked(t *testing.T) {
 	}
 	assert.NotContains(t, f.SVG("f", nil, page), "lang=")
 }
+
+// On a phone a lone detail with long words on both sides is smaller, and none is cut off.
+func TestALoneDetailsWordsStayInThePicture(t *testing.T) {
+	near := Point{500, 200}
+	f := Figure{Marks: []Mark{Line{Points: []Point{{0, 0}, {1000, 400}}}},
+		Details: []Detail{{At: near, Radius: 50, Caption: words.Of("near"), Apart: 1, Marks: []Mark{
+			Label{At: near.Plus(Point{X: -52}), Text: words.Of("Lenkerdrehung"), Side: Point{X: -1}, Fixed: true},
+			Label{At: near.Plus(Point{X: 52}), Text: words.Of("Vorbauwinkel"), Side: Point{X: 1}, Fixed: true},
+		}}}}
+	const phone = 320
+	p := f.arrange(nil, phone)
+	if len(p.cells) != 2 {
+		t.Fatalf("%d views", len(p.cells))
+	}
+	if c := p.cells[1]; c.x+c.width() > phone+1e-6 {
+		t.Errorf("the detail and its words are %.0f pixels wide", c.x+c.width())
+	}
+}
