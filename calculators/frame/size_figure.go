@@ -20,7 +20,7 @@ const drawnSizes = 6
 // sizeFigure draws the reader on each size, all to one scale and in the order of the
 // table, with the reader's own grips marked.
 func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
-	f := &drawing.Figure{Title: words.Of("You on each size"), Least: 11.8}
+	f := &drawing.Figure{Title: words.Of("You on each size"), Least: 11.4}
 	m := matcherOf(v)
 	drawn := inOrder(v, all)
 	if len(drawn) == 0 {

@@ -229,9 +229,9 @@ export class Bench {
    */
   tall() {
     if (this.shown.length) return 0;
-    const { left, right, height } = one(this.root, ".drawing").getBoundingClientRect();
+    const { left, right, top, height } = one(this.root, ".drawing").getBoundingClientRect();
     const form = this.form.getBoundingClientRect();
-    return form.left < right && left < form.right ? height : 0;
+    return form.left < right && left < form.right && top < form.top ? height : 0;
   }
 
   /**
