@@ -11,13 +11,16 @@ import (
 // alone, and for who has the page read aloud, they stand in their order.
 type balance struct{ left, right float64 }
 
-// A column is about 400 pixels wide on a page of 820 and of 1360: a figure takes its share
-// of that, a letter half a pixel of a line. Columns that differ by less than near end at
-// one height for the eye, and then the next section begins on the left, where lines begin.
+// What a section takes in pixels in a column of a page of 820 or 1360: its heading and its
+// field, a figure's frame and caption, a figure of the column's width, a letter's share of a
+// line. Columns that differ by less than near end at one height for the eye, and then the
+// next section begins on the left, where lines begin.
 const (
-	columnWidth  = 400
-	letterHeight = 0.5
-	near         = 60
+	sectionHeight = 180
+	frameHeight   = 80
+	columnWidth   = 400
+	letterHeight  = 0.6
+	near          = 60
 )
 
 var (
@@ -27,11 +30,11 @@ var (
 
 // second tells whether the next section, which is this HTML, stands in the second column.
 func (b *balance) second(html string) bool {
-	height := letterHeight * float64(utf8.RuneCountInString(unworded.ReplaceAllString(html, "")))
+	height := sectionHeight + letterHeight*float64(utf8.RuneCountInString(unworded.ReplaceAllString(html, "")))
 	for _, box := range viewBox.FindAllStringSubmatch(html, -1) {
 		wide, _ := strconv.ParseFloat(box[1], 64)
 		high, _ := strconv.ParseFloat(box[2], 64)
-		height += columnWidth * high / max(wide, 1)
+		height += frameHeight + columnWidth*high/max(wide, 1)
 	}
 	if b.right+near < b.left {
 		b.right += height
