@@ -21,38 +21,28 @@ func measureID(key string) string { return "measure-" + key }
 func (g *Guide) instructions(p *guidePage, b *block) string {
 	w := &markup.Writer{R: g.reader}
 	w.Raw(`<div class="takings">`)
-	var columns balance
 	for _, key := range b.keys {
-		html := g.instruction(p, measure.Named(key))
-		w.Raw(`<section class="taking`)
-		if columns.second(html) {
-			w.Raw(` end`)
+		q := measure.Named(key)
+		id := measureID(key)
+		w.Raw(`<section class="taking" id="`).Text(id).Raw(`"><h3>`).Say(q.Label).Raw(`</h3>`)
+		if first := p.pictured(q.How.Figure); first == q {
+			if f := g.shelf.figure(q.How.Figure, g.reader); f != nil {
+				w.Raw(drawn(f, "figure-"+q.How.Figure+"-m", g.reader, drawing.Small))
+			}
+		} else if first != nil {
+			w.Raw(`<p class="shown"><a href="#`).Text(measureID(first.Key)).Raw(`">`).
+				Say("The picture is with {0}.", first.Named()).Raw(`</a></p>`)
 		}
-		w.Raw(`" id="`).Text(measureID(key)).Raw(`">`).Raw(html).Raw(`</section>`)
+		w.Take(q, "")
+		if q.Is() == measure.Number && !g.formAsks(p, q) {
+			g.readingField(w, q, "")
+		}
+		if q.Is() == measure.List && len(q.Columns) > 1 && !g.formAsks(p, q) { // likewise, see pasted.js
+			w.Raw(`<div class="pasted" data-pasted="`).Text(q.Key).Raw(`" data-label="`).Say(q.Label).Raw(`"></div>`)
+		}
+		w.Raw(`</section>`)
 	}
 	return w.Raw(`</div>`).String()
-}
-
-// instruction writes what stands in one section of a measure block.
-func (g *Guide) instruction(p *guidePage, q *measure.Quantity) string {
-	w := &markup.Writer{R: g.reader}
-	w.Raw(`<h3>`).Say(q.Label).Raw(`</h3>`)
-	if first := p.pictured(q.How.Figure); first == q {
-		if f := g.shelf.figure(q.How.Figure, g.reader); f != nil {
-			w.Raw(drawn(f, "figure-"+q.How.Figure+"-m", g.reader, drawing.Small))
-		}
-	} else if first != nil {
-		w.Raw(`<p class="shown"><a href="#`).Text(measureID(first.Key)).Raw(`">`).
-			Say("The picture is with {0}.", first.Named()).Raw(`</a></p>`)
-	}
-	w.Take(q, "")
-	if q.Is() == measure.Number && !g.formAsks(p, q) {
-		g.readingField(w, q, "")
-	}
-	if q.Is() == measure.List && len(q.Columns) > 1 && !g.formAsks(p, q) { // likewise, see pasted.js
-		w.Raw(`<div class="pasted" data-pasted="`).Text(q.Key).Raw(`" data-label="`).Say(q.Label).Raw(`"></div>`)
-	}
-	return w.String()
 }
 
 // readingField writes where the page makes a field for a measurement (readings.js). In a

@@ -120,7 +120,7 @@ func TestAMeasureBlock(t *testing.T) {
 	require.NoError(t, err)
 	text := string(html)
 	assert.Equal(t, 1, strings.Count(text, `id="figure-measure-heel-to-ball-m"`), "two lengths share one picture")
-	assert.Contains(t, text, `id="measure-heel-to-ball-outer">`)
+	assert.Contains(t, text, `<section class="taking" id="measure-heel-to-ball-outer">`)
 	assert.Contains(t, text, "What goes wrong:")
 	assert.Contains(
 		t,
