@@ -122,7 +122,7 @@ func TestUnitsChangeWhatIsShownAndNotWhatIsKept(t *testing.T) {
 	if got := eval[string](b, "location.hash"); !strings.HasPrefix(got, "#inseam=830&strange=a+b&") {
 		t.Errorf("the record became %s", got)
 	}
-	b.typed("crank-length", "6 1/2")
+	b.typed("crank-length", "6 1/2 in") // the field itself stays in millimetres, as cranks are sold
 	b.until(`location.hash.includes("crank-length=165.1")`)
 	if !strings.Contains(b.text(".value"), "in") {
 		t.Errorf("the headline reads %q", b.text(".value"))

@@ -34,8 +34,8 @@ func TestAUnitIsTappedAndNoValueChanges(t *testing.T) {
 			t.Errorf("at %s the record is %s", want, eval[string](b, "location.hash"))
 		}
 	}
-	if got := eval[string](b, `document.querySelector("[name=crank-length]").dataset.unit`); got != "mm" {
-		t.Errorf("the crank went along to %s", got)
+	if got := eval[string](b, `document.querySelector("[name=stature]").dataset.unit`); got != "mm" {
+		t.Errorf("the height went along to %s", got)
 	}
 	// A bare number is in the unit beside it; what the record holds stays millimetres.
 	eval[bool](b, tap)
