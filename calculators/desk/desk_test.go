@@ -157,11 +157,15 @@ func TestAClientsWayFromRequestToReply(t *testing.T) {
 	against := d.Answer(desk.Ask{Name: desk.Check, Record: made.Text + "&stature=1600", Key: "inseam", Text: "930"})
 	require.NotEmpty(t, against.Doubts, "an inside leg that does not go with the height is taken without a word")
 
-	own := made.Text + "&stature=1740&inseam=830;834;829"
+	own := made.Text + "&stature=1740&inseam=830;834;829&name=Rowan+Ash&bar-width=760&bar-width.was=780&later-key=kept"
 	sent := d.Answer(desk.Ask{Name: desk.Back, Record: own, Query: "ask-riding=steep+climbs&ask-care=no",
 		Link: "https://example.org/finish/your-setup-sheet.html"})
 	require.Contains(t, sent.HTML, "left out") // the pedals
 	require.Contains(t, sent.HTML, "steep climbs")
+	for _, along := range []string{"Rowan Ash", "later-key", "kept",
+		"760\u00a0mm <small>Next</small>, 780\u00a0mm <small>Now</small>"} {
+		require.Contains(t, sent.HTML, along, "the record goes along whole, so all of it is shown")
+	}
 	mail, err := url.Parse(sent.Link)
 	require.NoError(t, err)
 	require.Equal(t, "mailto", mail.Scheme)

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -183,9 +184,18 @@ func question(w *markup.Writer, q *request.Question) {
 	w.Raw(`</div></li>`)
 }
 
-// look lists what would be sent.
+// look lists all that would be sent: who it is, what was asked, the answers, and what
+// else the record holds, which goes along.
 func look(w *markup.Writer, q *request.Request, r *record.Record) {
 	w.Raw(`<dl class="sent">`)
+	for _, x := range []struct {
+		label words.English
+		text  string
+	}{{"Rider", r.Name}, {"Bike", r.Bike}, {"Note", r.Note}} {
+		if x.text != "" {
+			w.Raw(`<div><dt>`).Say(x.label).Raw(`</dt><dd>`).Lines(x.text).Raw(`</dd></div>`)
+		}
+	}
 	for _, x := range q.Ask {
 		w.Raw(`<div><dt>`).Say(x.Label).Raw(`</dt><dd>`)
 		said(w, x, r.Of(x))
@@ -195,6 +205,35 @@ func look(w *markup.Writer, q *request.Request, r *record.Record) {
 		w.Raw(`<div><dt>`).Say(x.Question.Text).Raw(`</dt><dd>`).Lines(x.Said(w.R)).Raw(`</dd></div>`)
 	}
 	w.Raw(`</dl>`)
+	along(w, q, r)
+}
+
+// along lists what the record holds besides.
+func along(w *markup.Writer, q *request.Request, r *record.Record) {
+	begun := false
+	for i := range r.Entries {
+		e := &r.Entries[i]
+		x := measure.Named(e.Key)
+		answer := slices.ContainsFunc(request.Questions, func(q request.Question) bool { return q.Key == e.Key })
+		if answer || request.IsKey(e.Key) || x != nil && (slices.Contains(q.Ask, x) || !e.Read()) {
+			continue
+		}
+		if !begun {
+			begun = true
+			w.Raw(`<h4>`).Say("Your setup").Raw(`</h4><dl class="sent">`)
+		}
+		w.Raw(`<div><dt>`)
+		if x == nil {
+			w.Text(e.Key).Raw(`</dt><dd>`).Lines(e.Text)
+		} else {
+			w.Say(x.Label).Raw(`</dt><dd>`)
+			said(w, x, e)
+		}
+		w.Raw(`</dd></div>`)
+	}
+	if begun {
+		w.Raw(`</dl>`)
+	}
 }
 
 // said says a value of the record.
@@ -210,6 +249,10 @@ func said(w *markup.Writer, q *measure.Quantity, e *record.Entry) {
 		if n := len(e.Readings); n > 1 {
 			w.Raw(` <small>`).Say("middle of {0} readings",
 				measure.Amount{Value: float64(n), Unit: measure.One}).Raw(`</small>`)
+		}
+		if e.Planned() {
+			w.Raw(` <small>`).Say("Next").Raw(`</small>, `).Said(q.Amount(e.Former())).Raw(` <small>`).Say("Now").
+				Raw(`</small>`)
 		}
 	default:
 		w.Lines(e.Text)
