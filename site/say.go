@@ -42,6 +42,11 @@ func (teller) Code(text string) template.HTML {
 	return template.HTML("<code>" + stdhtml.EscapeString(text) + "</code>")
 }
 
+// Lengths is the list of units that lengths may be read in.
+func (t teller) Lengths() template.HTML {
+	return `<select><option>mm</option><option>cm</option><option value="in">` + t.Say("inches") + `</option></select>`
+}
+
 // Uses lists the pages that use something, of which there may be more than those.
 func (t teller) Uses(pages []entryView, more int) template.HTML {
 	var list []string

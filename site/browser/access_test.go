@@ -165,7 +165,7 @@ func TestTheTreesOfPages(t *testing.T) {
 		} else if page != symptomPage {
 			b.drawn()
 		}
-		b.until(`document.querySelector("[data-tools] *")`)
+		b.until(`document.querySelector("[data-tools].there")`)
 		var text strings.Builder
 		for _, n := range b.tree() {
 			if n.role == "link" && n.depth > 3 {

@@ -624,7 +624,7 @@ func TestOthersTextInTheAddressIsOnlyText(t *testing.T) {
 		if path != symptomPage {
 			b.drawn()
 		}
-		b.until(`document.querySelector("[data-tools] select")`)
+		b.until(`document.querySelector("[data-tools].there")`)
 		if eval[bool](b, `document.title === "broken" || !!document.querySelector("main img, main script")`) {
 			t.Errorf("%s: another's text became markup", path)
 		}

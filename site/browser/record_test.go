@@ -255,7 +255,7 @@ func TestACorrectedLinkIsFollowedAndTheBackButtonBringsALivePage(t *testing.T) {
 // keeps ticks "Keep on this device", wherever the header has it.
 func (b *tab) keeps() {
 	b.Helper()
-	b.until(`document.querySelector("[data-tools] input[type=checkbox]")`)
+	b.until(`document.querySelector("[data-tools].there")`)
 	eval[bool](b, `(document.querySelector("[data-tools] input[type=checkbox]").click(), true)`)
 }
 

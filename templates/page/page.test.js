@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { Engine, until, visit } from "../../testdata/judges/dom.js";
 
-visit(`<div data-tools></div>
+visit(`<div data-tools><label>Lengths in <select><option>mm</option></select></label><label class="keeping"><input type="checkbox"> Keep</label><a class="whose" hidden></a></div>
 <figure class="plate" id="figure-measure-bike-1">1</figure><figure class="plate" id="figure-saddle-height-2">2</figure>
 <figure class="plate" id="figure-whole-rider-3">3</figure>`);
 await import("./page.js");

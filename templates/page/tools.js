@@ -1,20 +1,18 @@
 // What stands in the header of every page: units, keeping, and whose numbers are on show.
-import { make } from "./dom.js";
+import { one } from "./dom.js";
 import * as owner from "./owner.js";
 import * as record from "./record.js";
 import { say } from "./say.js";
-import { pieces, t } from "./text.js";
+import { t } from "./text.js";
 import { follow } from "./unit.js";
 
 /**
- * Fills the place that the header keeps for them.
+ * Lets the tools of the header work, which show from then on.
  * @param {HTMLElement} place
  */
 export function fill(place) {
-  const units = make("select", {}, ...["mm", "cm", "in"].map((unit) => make("option", { value: unit }, unit === "in" ? t("inches") : unit)));
-  const kept = make("input", { type: "checkbox" });
-  const keeping = make("label", { className: "keeping" }, kept, " ", t("Keep on this device"));
-  const whose = make("a", { className: "whose" });
+  const units = one(place, "select", HTMLSelectElement), keeping = one(place, ".keeping"), whose = one(place, ".whose", HTMLAnchorElement);
+  const kept = one(keeping, "input", HTMLInputElement);
   whose.onclick = () => {
     whose.href = `${place.dataset.setup}${record.text() ? `#${record.text()}` : ""}`;
   };
@@ -34,7 +32,6 @@ export function fill(place) {
     if (wanted && !kept.checked) say(t("This browser keeps nothing for this page."));
     else say(kept.checked ? t("Your numbers stay in this browser until you forget them.") : t("Nothing is kept on this device. Your numbers stay in this tab until you close it."));
   };
-  place.replaceChildren(make("label", {}, ...pieces("Lengths in {0}", units)), keeping, whose);
   // On a phone the line has room only where there are several to be mistaken for one another.
   const count = () => whose.classList.toggle("several", owner.riders().flatMap(({ bikes }) => bikes).length > 1);
   record.listen((_keys, _source, replaced) => {
@@ -43,4 +40,5 @@ export function fill(place) {
   });
   show();
   count();
+  place.classList.add("there");
 }

@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { visit } from "../../testdata/judges/dom.js";
 
-visit('<div data-tools data-setup="sheet.html"></div>', "#inseam=830&u=cm");
+visit('<div data-tools data-setup="sheet.html"><label>Lengths in <select><option>mm</option><option>cm</option><option value="in">inches</option></select></label><label class="keeping"><input type="checkbox"> Keep</label><a class="whose" hidden></a></div>', "#inseam=830&u=cm");
 const owner = await import("./owner.js");
 const record = await import("./record.js");
 const { one } = await import("./dom.js");
