@@ -26,7 +26,11 @@ func States(b *record.Book) (list []State) {
 	if bike == nil {
 		return nil
 	}
-	list = append(list, State{"now", words.Of("As it is now")})
+	now := words.Of("As it is now")
+	if len(rider.Bikes) > 1 && bike.Record.Bike != "" {
+		now = words.Of("{0}, as it is now", words.Name(bike.Record.Bike))
+	}
+	list = append(list, State{"now", now})
 	joined := b.Joined(rider, bike)
 	if record.Now(joined).Fragment() != record.Next(joined).Fragment() {
 		list = append(list, State{"next", words.Of("With everything planned")})

@@ -62,6 +62,7 @@ func TestTwoStatesAreLaidOverOneAnother(t *testing.T) {
 		names = append(names, s.Value)
 	}
 	assert.Equal(t, []string{"now", "next", "2026-10-01", "2026-09-12", "first", "bike 1"}, names)
+	assert.Equal(t, "Trail bike, as it is now", desk.States(exchange.FromDevice(garage))[0].Label.Say(nil))
 	html := compare("a=first&b=now")
 	assert.Contains(t, html, "<svg")
 	assert.Contains(t, html, "<td>710 mm</td><td>737 mm</td><td>+27 mm</td>")
@@ -83,6 +84,13 @@ func TestWhatToMeasureNextLeadsToWhereItIsShown(t *testing.T) {
 	assert.Contains(t, html, `href="../start/measure-yourself.html#measure-trochanter-height"`)
 	assert.Regexp(t, `takes \d+ ?% of the doubt out of “Knee bend”`, html)
 	assert.Contains(t, html, "needs a helper")
+	ask.Record = "inseam=830"
+	html = spaced(d.Answer(ask).HTML)
+	assert.Contains(t, html, "is, with “Saddle height”, all that is missing for “Saddle fore and aft”")
+	none := desk.Desk{}
+	assert.Contains(t, none.Answer(ask).HTML, "The next step of the path, named above, leads on.")
+	ask.Record = "name=Rowan"
+	assert.Empty(t, none.Answer(ask).HTML)
 }
 
 func TestAFileOfTheWholeBookComesBack(t *testing.T) {

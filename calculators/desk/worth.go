@@ -19,10 +19,15 @@ const first = 3
 func (d Desk) worth(a Ask) string {
 	r, _ := record.Decode(a.Record)
 	gains := sheet.Worth(r, d.Calculators)
-	if len(gains) == 0 {
-		return ""
-	}
 	w := &markup.Writer{ID: ID(Sheet, a.Place) + "-worth", R: a.reader()}
+	if len(gains) == 0 {
+		if len(r.Pairs()) == 0 {
+			return ""
+		}
+		return w.Raw(`<h2>`).Say("Measure next").Raw(`</h2><p class="how">`).Say("From what is known so far, no " +
+			"single measurement gives a setting or makes one much surer. The next step of the path, named above, " +
+			"leads on.").Raw(`</p>`).String()
+	}
 	w.Raw(`<h2>`).Say("Measure next").Raw(`</h2><ul class="rows">`)
 	for i, g := range gains {
 		if i == first {
@@ -57,7 +62,15 @@ func buys(w *markup.Writer, g *sheet.Gain) {
 		for _, c := range g.Gives {
 			list = append(list, words.Of("“{0}”", words.Of(c.Title)))
 		}
-		w.Say("is all that is missing for {0}", list)
+		if g.With != nil {
+			var with words.List
+			for _, q := range g.With {
+				with = append(with, words.Of("“{0}”", words.Of(q.Label)))
+			}
+			w.Say("is, with {0}, all that is missing for {1}", with, list)
+		} else {
+			w.Say("is all that is missing for {0}", list)
+		}
 	} else {
 		w.Say("takes {0} of the doubt out of “{1}”", measure.Amount{Value: math.Round(100 * g.Share),
 			Unit: measure.Percent}, words.Of(g.From.Title))

@@ -148,6 +148,9 @@ func Answer(list []*calculators.Calculator, a Ask) Reply {
 	}
 	of := whoseNumbers(reply.Example, a.Play)
 	if result != nil {
+		if !reply.Example {
+			noteAsIs(c, entries, result)
+		}
 		w.figure(result, of)
 		w.Cut()
 		w.strip(result, of)
@@ -251,10 +254,20 @@ func entriesOf(c *calculators.Calculator, a Ask, bare, units *words.Reader) (ent
 		e := own.Of(in.Quantity)
 		if in.ReadAt != nil && e != nil && e.Planned() && entries[i].base &&
 			entries[at(c, in.ReadAt.Key)].typed != "" {
-			entries[i].typed, entries[i].estimated, entries[i].from = e.Was, false, ""
+			entries[i].typed, entries[i].estimated, entries[i].from, entries[i].asIs = e.Was, false, "", true
 		}
 	}
 	return entries, whole && len(a.Record) <= record.LongestFragment
+}
+
+// noteAsIs says of what is planned that it does not count: a reading was taken on the bike as it is.
+func noteAsIs(c *calculators.Calculator, entries []entry, result *calculators.Result) {
+	for i, in := range c.Inputs {
+		if x, _, ok := in.ParseRepeated(entries[i].typed, nil); entries[i].asIs && ok {
+			result.Note(calculators.CheckNote, "Your reading was taken on the bike as it is, so “{0}” counts here "+
+				"as {1}. What is planned was not ridden yet.", words.Of(in.Label), in.Amount(x.Value))
+		}
+	}
 }
 
 // at returns the place of the input with that key, −1 if c has none.

@@ -25,6 +25,12 @@ func TestAReadingBelongsToTheBikeAsItIs(t *testing.T) {
 	assert.Equal(t, "722", height(plan+"&knee-reading=29", ""))
 	assert.Equal(t, "722", height(plan, "knee-reading=29"))
 	assert.Equal(t, "736", height(plan, ""), "nothing was read")
+	said := func(query string) string {
+		return panel.Answer(catalog.All(), panel.Ask{Name: "knee-bend", Record: plan, Query: query}).HTML()
+	}
+	const why = "Your reading was taken on the bike as it is, so “Saddle height” counts here as 722"
+	assert.Contains(t, said("knee-reading=29"), why)
+	assert.NotContains(t, said(""), why)
 	assert.Equal(t, "736", height(plan+"&saddle-height.done=yes&knee-reading=29", ""), "it was made")
 	assert.Equal(t, "740", height(plan+"&knee-reading=29", "saddle-height=740"), "what is typed counts")
 }

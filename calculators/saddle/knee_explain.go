@@ -12,7 +12,7 @@ import (
 
 func explainKneeBend(v calculators.Values, r *calculators.Result) {
 	bottom, still := r.At(kneeAtBottom), r.At(kneeHeldStill)
-	explainBottom(bottom, still)
+	explainBottom(bottom, still, v.Has(measure.KneeReading))
 	explainTop(v, r)
 	explainLeast(v, r)
 	rider, ok := fit.Seated(v)
@@ -43,12 +43,23 @@ const straightBends = 5
 var outOfReach = words.Of("With these lengths the leg does not reach the pedal there. Check the inside leg, the " +
 	"saddle height and the crank.")
 
-func explainBottom(bottom, still *calculators.Answer) {
+// explainBottom says what the model's bend calls for. Where the knee was read, the reading calls
+// for it, and two orders would be one too many.
+func explainBottom(bottom, still *calculators.Answer, read bool) {
 	if !bottom.Exists() {
 		bottom.Meaning, still.Meaning = outOfReach, outOfReach
 		return
 	}
 	switch bend := float64(bottom.Value); {
+	case read && bend < movingFrom:
+		bottom.Meaning = words.Of("By the model, straighter than the 30 to 40 degrees that are advised. What to " +
+			"do with the saddle, your own reading says below.")
+	case read && bend > movingTo:
+		bottom.Meaning = words.Of("By the model, more bent than the 30 to 40 degrees that are advised. What to do " +
+			"with the saddle, your own reading says below.")
+	case read:
+		bottom.Meaning = words.Of("By the model, inside the 30 to 40 degrees that are advised. What to do with the " +
+			"saddle, your own reading says below.")
 	case bend < movingFrom:
 		bottom.Meaning = words.Of("Straighter than the 30 to 40 degrees that are advised. If your hips rock or you " +
 			"reach with the toes, lower the saddle by 5 mm.")

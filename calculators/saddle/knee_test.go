@@ -157,7 +157,7 @@ func TestTheWindows(t *testing.T) {
 	}
 	for bend, says := range map[calculators.Number]string{30: "Inside the 30 to 40", 40: "Inside the 30 to 40"} {
 		bottom, still := calculators.Answer{Value: bend}, calculators.Answer{Value: bend - 5}
-		explainBottom(&bottom, &still)
+		explainBottom(&bottom, &still, false)
 		require.Contains(t, bottom.Meaning.Say(nil), says)
 	}
 	for typed, says := range map[string]string{
@@ -174,6 +174,17 @@ func TestTheWindows(t *testing.T) {
 		require.True(t, calctest.Says(r, says), typed)
 		require.Equal(t, strings.HasSuffix(typed, "moving"), calctest.Says(r, "about 2 degrees too little bend"),
 			typed)
+	}
+}
+
+// A rider who read the knee gets one order about the saddle: the reading's, not the model's too.
+func TestTheReadingAloneMovesTheSaddle(t *testing.T) {
+	for bend, says := range map[float64]string{25: "straighter than", 35: "inside the 30 to 40", 45: "more bent than"} {
+		r := calctest.Answer(t, Knee(), fmt.Sprintf("inseam=871 knee-reading=46 saddle-height=%v",
+			fewLeg.HeightFor(bend)))
+		require.Contains(t, meaning(r, kneeAtBottom), says)
+		require.NotRegexp(t, "leave the saddle|raise the saddle|lower the saddle", meaning(r, kneeAtBottom))
+		require.True(t, calctest.Says(r, "Raise the saddle by 5 mm"), "46 is more bent than 35")
 	}
 }
 

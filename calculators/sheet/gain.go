@@ -18,14 +18,16 @@ type Gain struct {
 	Share float64
 	From  *calculators.Calculator
 
-	// Gives are the calculators that lack nothing but it.
+	// Gives are the calculators that lack nothing but it, and With what they want besides.
 	Gives []*calculators.Calculator
+	With  []*measure.Quantity
 }
 
 // Worth are the measurements that would tell most, best first: those without which a
 // calculator gives no setting, then those that take most of the doubt out. A share is
 // of the variance of a calculator's first answer (JCGM 100:2008, 5.1.2), less what the
-// usual error of the measurement itself leaves of it.
+// usual error of the measurement itself leaves of it. Where no single one does either, they
+// are those which together give a setting, the fewest that do.
 func Worth(r *record.Record, list []*calculators.Calculator) []Gain {
 	found := map[*measure.Quantity]*Gain{}
 	at := func(q *measure.Quantity) *Gain {
@@ -36,6 +38,8 @@ func Worth(r *record.Record, list []*calculators.Calculator) []Gain {
 	}
 	pairs := r.Pairs()
 	wanted := giving(list)
+	var nearest *calculators.Calculator // of those that lack several, the one that lacks fewest
+	var together []*measure.Quantity    // what it lacks
 	for _, c := range list {
 		if c.Section == calculators.Start || c.Section == calculators.Finish {
 			continue // they help to measure and to judge
@@ -44,6 +48,10 @@ func Worth(r *record.Record, list []*calculators.Calculator) []Gain {
 		if len(lacks) == 1 && lacks[0].How.Taken() && slices.Contains(wanted, c) {
 			g := at(lacks[0])
 			g.Gives = append(g.Gives, c)
+		}
+		if own && len(lacks) > 1 && (nearest == nil || len(lacks) < len(together)) && slices.Contains(wanted, c) &&
+			!slices.ContainsFunc(lacks, func(q *measure.Quantity) bool { return !q.How.Taken() }) {
+			nearest, together = c, lacks
 		}
 		if lacks != nil || !own {
 			continue
@@ -82,6 +90,13 @@ func Worth(r *record.Record, list []*calculators.Calculator) []Gain {
 	}
 	gains = slices.DeleteFunc(gains, func(g Gain) bool { return g.Gives == nil && g.Share < least })
 	slices.SortStableFunc(gains, better)
+	if len(gains) > 0 || nearest == nil {
+		return gains
+	}
+	for i, q := range together {
+		gains = append(gains, Gain{Quantity: q, Gives: []*calculators.Calculator{nearest},
+			With: slices.Delete(slices.Clone(together), i, i+1)})
+	}
 	return gains
 }
 

@@ -51,6 +51,14 @@ func TestWhatIsMeasuredIsNotWorthMeasuring(t *testing.T) {
 	assert.Equal(t, "saddle-height", g.Gives[0].Name, "nothing gives a saddle height without a leg")
 	_, ok = has("inseam=830", measure.Inseam)
 	assert.False(t, ok)
+	// With a leg alone nothing is one measurement away: two together give the setback.
+	for q, with := range map[*measure.Quantity]*measure.Quantity{measure.SaddleHeight: measure.SeatAngle,
+		measure.SeatAngle: measure.SaddleHeight} {
+		g, ok = has("inseam=830", q)
+		require.True(t, ok, q.Key)
+		assert.Equal(t, "saddle-setback", g.Gives[0].Name)
+		assert.Equal(t, []*measure.Quantity{with}, g.With)
+	}
 	_, ok = has("inseam=830&crank-length=170", measure.CrankLength)
 	assert.False(t, ok)
 }

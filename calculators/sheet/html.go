@@ -58,8 +58,11 @@ type writer struct {
 
 // about says whose sheet it is.
 func (w *writer) about(r *record.Record) {
-	w.Raw(`<dl class="whose"><div><dt>`).Say("Rider").Raw(`</dt><dd>`).Text(r.Name).Raw(`</dd></div><div><dt>`).
-		Say("Date").Raw(`</dt><dd>`)
+	w.Raw(`<dl class="whose"><div><dt>`).Say("Rider").Raw(`</dt><dd>`).Text(r.Name).Raw(`</dd></div>`)
+	if r.Bike != "" {
+		w.Raw(`<div><dt>`).Say("Bike").Raw(`</dt><dd>`).Text(r.Bike).Raw(`</dd></div>`)
+	}
+	w.Raw(`<div><dt>`).Say("Date").Raw(`</dt><dd>`)
 	if r.Date != "" {
 		w.Raw(`<time>`).Text(r.Date).Raw(`</time>`)
 	}
@@ -233,8 +236,8 @@ func (w *writer) change(row *Row) {
 	}
 }
 
-// steps writes one box for each value on the way. Ticking the last one marks the
-// change as made.
+// steps writes one box for each value on the way, under a name by which the page keeps its
+// tick. Ticking the last one marks the change as made.
 func (w *writer) steps(row *Row) {
 	q := row.Setting.Quantity
 	values := row.Steps
@@ -251,6 +254,8 @@ func (w *writer) steps(row *Row) {
 		w.Raw(`<li><label><input type="checkbox"`)
 		if last {
 			w.Raw(` data-done="`).Text(q.Key).Raw(`"`)
+		} else {
+			w.Raw(` data-tick="`).Text(q.Key + " " + record.Decimals(x, 1) + " made").Raw(`"`)
 		}
 		w.Raw(`> `)
 		if q.Is() == measure.Pick {

@@ -64,7 +64,18 @@ export class Bench {
       one(root, ".drawing").style.minBlockSize = "";
       engine.ask(this);
     });
+    // Who goes on before the engine is there finds what was typed again.
+    addEventListener("pagehide", () => this.leave());
     engine.ask(this);
+  }
+
+  /** What the engine was not asked yet waits for the reader to come back. */
+  leave() {
+    const data = new FormData(this.form);
+    for (const key of this.playing ? [] : this.touched) {
+      const text = String(data.get(key) ?? "");
+      if (text !== this.sent.get(key)) record.draft(this.draft(key), text);
+    }
   }
 
   /**

@@ -188,3 +188,11 @@ test("another choice empties what belonged to the old one", () => {
   assert.equal(bench.touched.has("elbow"), true);
   delete input("inseam").dataset.clears;
 });
+
+test("what was typed before the engine was asked waits for the reader", () => {
+  const later = new Bench(root);
+  later.touched.add("inseam");
+  input("inseam").value = "841";
+  later.leave();
+  assert.equal(record.drafted("saddle-height inseam"), "841");
+});

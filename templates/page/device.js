@@ -93,11 +93,12 @@ export const remember = (now) => put(false, tab, JSON.stringify(now));
 
 /**
  * Calls back with the book as another tab has left it, and as it was; undefined where
- * there was none, or is none.
+ * there was none, or is none. What a page of this tab wrote while this one was put away
+ * is heard too, and is nobody's wish to keep it on the device.
  * @param {(was: Book | undefined, now: Book | undefined) => void} hear
  */
 export function follow(hear) {
-  addEventListener("storage", ({ key, oldValue, newValue }) => {
-    if (key === store) hear(parse(oldValue), parse(newValue));
+  addEventListener("storage", ({ key, oldValue, newValue, storageArea }) => {
+    if (key === store && storageArea === storage(true)) hear(parse(oldValue), parse(newValue));
   });
 }

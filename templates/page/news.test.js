@@ -64,6 +64,7 @@ test("where there are no own numbers nothing can be replaced", () => {
   assert.match(place.querySelector("p")?.textContent ?? "", /^This page shows numbers that are not yours on this device, sent for a fitting/);
   assert.deepEqual(buttons(), ["Keep them", "Leave them"]);
   press("Keep them");
+  assert.equal(owner.undoable(), "The numbers are yours now.", "nothing was there that both could be");
   assert.equal(record.at("inseam"), "700");
   assert.equal(owner.apart(), false);
 });

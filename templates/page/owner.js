@@ -190,7 +190,7 @@ export function answer(how) {
   if (!them && !mine) return;
   if (mine) state.unsaved.clear();
   if (how !== "cancel") {
-    remark(said(how));
+    remark(owns() || how === "plan" ? said(how) : t("The numbers are yours now."));
     state.alone = false;
     commit((now) => {
       state.place = take(now, how, mine || !them ? books.bookOf(state.pairs) : them);

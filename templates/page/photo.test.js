@@ -106,6 +106,20 @@ test("a form that was written anew meanwhile gets the reading too", () => {
   assert.equal(one(form, "[name=elbow]", HTMLInputElement).value, "45.0");
 });
 
+test("a leg too small to be read well hands its ± over", () => {
+  const asked = one(form, "[name=elbow]", HTMLInputElement);
+  asked.dataset.photo = "elbow-read";
+  open(asked);
+  const told = () => Number(/ ± ([\d.]+)°/.exec(status.textContent ?? "")?.[1]);
+  press(aims[2], "ArrowLeft", 14);
+  press(aims[2], "ArrowUp", 15); // to 10 pixels beside the knee
+  assert.ok(told() > 6, status.textContent ?? "");
+  one(dialog, "[value=still]", HTMLInputElement).checked = true;
+  take.click();
+  assert.match(asked.value, /^[\d.]+ ± [\d.]+$/);
+  assert.equal(Number(asked.value.split(" ± ")[1]), told());
+});
+
 test("forgetting puts the photo away", () => {
   owner.forget();
   assert.equal(work.hidden, true);

@@ -39,6 +39,7 @@ function reading(place) {
     });
     const box = make("span", { className: "entry" }, field, beside(key, shown));
     field.oninput = () => {
+      record.draft(draft, typed()); // who goes on before the engine is there finds it again
       clearTimeout(later);
       later = setTimeout(check, pause);
     };

@@ -77,3 +77,11 @@ test("a change that is to be made stays Next, and what is measured is Now", asyn
   worker.answer({ record: "\0reach\x00462" });
   assert.deepEqual([record.at("reach"), record.at("reach.was")], ["475", "462"]);
 });
+
+test("what was typed before the engine was asked waits for the reader", () => {
+  const field = one(document, "[data-reading=reach] input", HTMLInputElement);
+  type(field, "47");
+  assert.equal(record.drafted("reading reach"), "47");
+  type(field, "");
+  assert.equal(record.drafted("reading reach"), "");
+});

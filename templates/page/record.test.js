@@ -117,11 +117,24 @@ test("another bike has the rider's body, and ticks of its own", () => {
   owner.choose(first);
 });
 
+// A browser tells a page that it had put away what a later page of the same tab wrote into
+// the tab's own storage (HTML standard, 12.2.3).
+test("what another page of this tab wrote keeps nothing on the device", () => {
+  const was = localStorage.getItem("plumbline") ?? "";
+  owner.keep(false);
+  const book = sessionStorage.getItem("plumbline");
+  dispatchEvent(new StorageEvent("storage", { key: "plumbline", oldValue: book, newValue: book, storageArea: sessionStorage }));
+  assert.equal(owner.kept(), false);
+  assert.equal(localStorage.getItem("plumbline"), null);
+  assert.ok(was);
+  owner.keep(true);
+});
+
 test("another tab's changes are merged into what is here", async () => {
   const now = kept(), other = (/** @type {(text: string) => string} */ edit) => {
     const was = JSON.stringify(kept()), next = edit(was);
     localStorage.setItem("plumbline", next);
-    dispatchEvent(new StorageEvent("storage", { key: "plumbline", oldValue: was, newValue: next }));
+    dispatchEvent(new StorageEvent("storage", { key: "plumbline", oldValue: was, newValue: next, storageArea: localStorage }));
   };
   assert.ok(now);
   record.put([["arm-length", "650"]]);
@@ -134,7 +147,7 @@ test("another tab's changes are merged into what is here", async () => {
   other((text) => text.replace("&foot-length=260", ""));
   assert.equal(record.at("foot-length"), undefined);
   localStorage.removeItem("plumbline");
-  dispatchEvent(new StorageEvent("storage", { key: "plumbline", oldValue: JSON.stringify(now), newValue: null }));
+  dispatchEvent(new StorageEvent("storage", { key: "plumbline", oldValue: JSON.stringify(now), newValue: null, storageArea: localStorage }));
   assert.equal(owner.kept(), false, "the other tab ended the keeping");
   assert.equal(record.at("inseam"), "836");
 });

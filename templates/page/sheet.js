@@ -28,6 +28,7 @@ const draw = drawer(desk, "sheet", ({ html = "", error }) => {
   const { id, dataset } = /** @type {HTMLElement} */ (document.activeElement);
   const open = paper.querySelector("details")?.open;
   paper.innerHTML = html;
+  ticked();
   if (open) paper.querySelector("details")?.setAttribute("open", "");
   desk.querySelector(".offline")?.remove();
   // Focus stays on the row that was worked on.
@@ -35,6 +36,14 @@ const draw = drawer(desk, "sheet", ({ html = "", error }) => {
   if (id && document.activeElement === document.body) document.getElementById(id)?.focus();
   else if (row) all(paper, `[data-use="${row}"], [data-done="${row}"], [data-back="${row}"]`)[0]?.focus();
 });
+
+// A step on the way is made once it is ticked here, or ridden twice in the garage.
+function ticked() {
+  for (const box of all(paper, "[data-tick]", HTMLInputElement)) {
+    const { tick = "" } = box.dataset;
+    box.checked = record.ticked(tick) || record.ticked(tick.replace(/made$/, "ridden twice"));
+  }
+}
 
 function fields() {
   const { unit = "", picks, keyboard } = key.options[key.selectedIndex].dataset;
@@ -129,7 +138,8 @@ paper.addEventListener("click", (event) => {
   }
 });
 paper.addEventListener("change", (event) => {
-  const { checked, dataset: { done } } = fieldOf(event);
+  const { checked, dataset: { done, tick } } = fieldOf(event);
+  if (tick) record.tick(tick, checked);
   if (!done || !checked) return;
   record.put([], undefined, [[`${done}.done`, today()]]);
   say(t("Marked as made. The old value stays on the sheet."));
@@ -157,6 +167,7 @@ const ways = {
     dated();
     const { html } = await ask(desk, "sheet");
     if (html) paper.innerHTML = html;
+    ticked();
     globalThis.print();
   },
   json: () => save("json", "application/json"),

@@ -129,6 +129,23 @@ test("a change is taken over, marked as made, and taken back", async () => {
   await draws();
 });
 
+test("a step on the way stays ticked when the sheet is drawn anew", async () => {
+  const sheet = '<input type="checkbox" data-tick="saddle-height 727.0 made"><input type="checkbox" data-tick="saddle-height 732.0 made">';
+  paper.innerHTML = sheet;
+  const box = one(paper, "input", HTMLInputElement);
+  box.checked = true;
+  box.dispatchEvent(new Event("change", { bubbles: true }));
+  assert.equal(record.ticked("saddle-height 727.0 made"), true);
+  record.tick("saddle-height 732.0 ridden twice", true); // in the garage
+  record.put([["note", "dry"]]);
+  await asks("sheet");
+  worker.answer({ html: sheet });
+  assert.deepEqual([...paper.querySelectorAll("input")].map(({ checked }) => checked), [true, true]);
+  record.tick("saddle-height 727.0 made", false);
+  record.tick("saddle-height 732.0 ridden twice", false);
+  await draws();
+});
+
 test("the sheet is not drawn under a pressed button", async () => {
   const sheets = () => worker.asked.filter(({ question }) => question.desk === "sheet").length, before = sheets();
   dispatchEvent(new Event("pointerdown"));
