@@ -164,7 +164,7 @@ func (c *Change) against(all []Change, s *sheet.Sheet) (why words.Text, out bool
 			first, second = o, c
 		}
 		return words.Of("Left out: {0}. {1} asks for “{2}” and {3} for “{4}”. What helps one can make the other "+
-			"worse, and your sheet does not decide between them. Try the change below first.",
+			"worse, and your sheet does not decide between them.",
 			q.Named(), names(first.For),
 			words.Of(first.Setting.Order(first.Cause.More)), names(second.For),
 			words.Of(second.Setting.Order(second.Cause.More))), true

@@ -112,6 +112,15 @@ func TestNothingIsMovedAgainstAPlanThatACalculatorGave(t *testing.T) {
 	assert.Contains(t, text, `data-use="saddle-height" data-value="703"`, "what the rider planned alone may be wrong")
 }
 
+// At the height that the numbers give, front and back of the knee ask for opposite things
+// and nothing is left to try: then no change below is spoken of.
+func TestNoChangeIsPromisedWhereNoneIsLeft(t *testing.T) {
+	text := symptom.TogetherHTML(advised(t, "inseam=830&crank-length=170&saddle-height=736", "knee-front", "knee-back"),
+		nil, symptom.Ways{})
+	assert.Contains(t, text, "No setting is left that is worth a try")
+	assert.NotContains(t, text, "below")
+}
+
 // What the sheet has as Next already is said, and is not put there again: of a plan to
 // 737 mm in steps, a first step of 714 mm would take the rest away.
 func TestWhatTheSheetPlansAlreadyIsNotPutThereAgain(t *testing.T) {

@@ -40,7 +40,7 @@ func TestARiderSetsTheSaddleWithDirtyHands(t *testing.T) {
 	}
 	b.press(".walk-through .head button")
 	if heard := eval[string](b, "heard.join()"); !strings.HasPrefix(heard, "near,727") ||
-		!strings.Contains(heard, "Wrap tape") {
+		strings.Count(heard, "Wrap tape") != 1 {
 		t.Errorf("it reads aloud %q", heard)
 	}
 	acts := eval[int](b, `document.querySelectorAll(".acts > li").length`)

@@ -149,7 +149,7 @@ async function awake() {
 back.onclick = () => turn(-1);
 on.onclick = () => turn(1);
 shut.onclick = () => dialog.close();
-aloud.onclick = () => voice.say([plan.querySelector("li:not([hidden])"), ...act.querySelectorAll(".do, .caution, h2, p")].map((part) => part?.textContent ?? "").join(" "));
+aloud.onclick = () => voice.say([plan.querySelector("li:not([hidden])"), ...act.querySelectorAll(":scope > :not(.tick, button)")].map((part) => part?.textContent ?? "").join(" "));
 dialog.onclose = () => {
   voice.stop();
   lock?.release();
