@@ -9,7 +9,7 @@ import { decimal, pieces, t } from "./text.js";
 
 const low = 2.2; // degrees that film from the side reads low (Fonda, Šarabon and Li 2014)
 const off = 3; // pixels on the screen by which a point may be misplaced
-const held = 6; // degrees that the field itself allows a reading to be off, twice its repeat error
+const rough = 6; // degrees that the field itself allows a reading to be off, twice its repeat error
 const near = 16; // pixels on the screen within which a click means a point that is there
 const names = [t("Hip"), t("Knee"), t("Ankle")], clicks = [t("Click the hip."), t("Click the knee."), t("Click the ankle.")];
 
@@ -80,7 +80,7 @@ let form = null;
 let name = "", how = ""; // that field, and the choice that says how the photo was taken
 /** @type {string | undefined} */
 let reading;
-let margin = 0; // its ±
+let doubt = 0; // its ±
 /** @type {{ fromX: number, fromY: number, x: number, y: number, slid: boolean } | undefined} */
 let drag;
 let turn = 0;
@@ -143,7 +143,7 @@ function show() {
   const at = view(), [hip, knee, ankle] = points, next = points.find(({ placed }) => !placed);
   const found = next ? undefined : bend(hip, knee, ankle);
   reading = found && (found.angle + (add.checked ? low : 0)).toFixed(1);
-  margin = found?.margin ?? 0;
+  doubt = found?.margin ?? 0;
   use.disabled = !reading;
   tell(next, found);
   for (const point of points) magnify(point, at);
@@ -325,7 +325,7 @@ use.onclick = () => {
     choice.dispatchEvent(new Event("input", { bubbles: true }));
   }
   // The ± is left out where the field's own repeat error is larger and holds it.
-  field.value = (reading ?? "") + (margin > held ? ` ± ${margin.toFixed(1)}` : "");
+  field.value = (reading ?? "") + (doubt > rough ? ` ± ${doubt.toFixed(1)}` : "");
   field.dispatchEvent(new Event("input", { bubbles: true }));
   field.focus();
 };
