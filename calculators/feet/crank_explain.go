@@ -24,10 +24,22 @@ func explainCrank(v calculators.Values, r *calculators.Result) {
 	explainCrankSaddle(v, r)
 	r.Tables = append(r.Tables, crankTable(c, now))
 	noteCrank(v, r, clears)
-	if v.Of(measure.NewCrankLength) == now {
-		r.Verdict = words.Of("Keep your {0} unless something troubles you", measure.Sold(now))
-	}
+	r.Verdict = crankVerdict(now, v.Of(measure.NewCrankLength), float64(r.At(crankSaddleChange).Value))
 	r.Figure = crankFigure(v, r, c)
+}
+
+// crankVerdict says what another crank does to the saddle: which way, so that nobody has
+// to know what a minus means.
+func crankVerdict(now, crank, saddle float64) words.Text {
+	switch {
+	case crank == now:
+		return words.Of("Keep your {0} unless something troubles you", measure.Sold(now))
+	case saddle > 0:
+		return words.Of("On {0} the saddle goes up by {1}", measure.Sold(crank), measure.Millimetres(saddle))
+	case saddle < 0:
+		return words.Of("On {0} the saddle goes down by {1}", measure.Sold(crank), measure.Millimetres(-saddle))
+	}
+	return words.Text{}
 }
 
 // explainRule gives an old proportion its range, capped by what is sold and by

@@ -110,6 +110,7 @@ func TestCrankLeadsWithWhatToDo(t *testing.T) {
 	keep := calctest.Answer(t, Crank(), "inseam=830 crank-length=170")
 	require.Contains(t, keep.Verdict.Say(nil), "Keep your")
 	other := calctest.Answer(t, Crank(), "inseam=830 crank-length=170 new-crank-length=165")
-	require.True(t, other.Verdict.None())
+	// The saddle goes the other way than the crank, by as much: the pedal's lowest place does.
+	require.Equal(t, "On 165\u00a0mm the saddle goes up by 5\u00a0mm", other.Verdict.Say(nil))
 	require.Same(t, crankSaddleChange, other.Answers[0].Output)
 }
