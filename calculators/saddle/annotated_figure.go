@@ -17,7 +17,7 @@ func AnnotatedResult() *calculators.Illustration {
 
 // Places of the picture, in heights of its letters: the card's width, and where the words
 // beside it begin. Where there is no room beside it they stand below each line.
-const cardWide, besideCard, needed = 15.7, 17.0, 33.0
+const cardWide, besideCard, needed = 16.6, 17.9, 33.0
 
 // annotated draws the first answer of a calculator's worked example.
 func annotated(c *calculators.Calculator) *drawing.Figure {
