@@ -16,7 +16,7 @@ import (
 // id. Figure is the whole rider, nil for none, in a place of that width; way leads from the page to a chapter
 // of the guide, "" where there is none. The page's script listens to the data
 // attributes: data-use with data-value and data-from takes a value over, data-done
-// marks a change as made, data-back puts the former value back.
+// marks a change as made, data-back puts the former value back, or takes a planned one out.
 func (s *Sheet) HTML(id string, figure *drawing.Figure, width float64, r *words.Reader,
 	way func(chapter string) string) string {
 	w := &writer{Writer: &markup.Writer{ID: id, R: r, Width: width}, way: way}
@@ -159,6 +159,8 @@ func (w *writer) row(row *Row) {
 	switch {
 	case row.Planned:
 		w.value(row, row.Next)
+		w.Raw(` <button type="button" data-back="`).Text(key).Raw(`">`).Say("Take out").
+			Raw(`<span class="unseen"> `).Say("what is planned for {0}", row.Setting.Named()).Raw(`</span></button>`)
 	case row.Returning:
 		w.Raw(`<small>`).Say("changed; it was {0}", w.said(row, row.Former)).
 			Raw(`</small> <button type="button" data-back="`).Text(key).Raw(`">`).

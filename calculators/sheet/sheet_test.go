@@ -65,6 +65,12 @@ func TestAChangeThatWasMadeCanBeUndone(t *testing.T) {
 	assert.Contains(t, s.HTML("x", nil, 0, nil, nil), `data-back="saddle-height"`)
 }
 
+func TestAPlannedChangeCanBeTakenOut(t *testing.T) {
+	out := `data-back="saddle-height">Take out<`
+	assert.Contains(t, of("saddle-height=736&saddle-height.was=720").HTML("x", nil, 0, nil, nil), out)
+	assert.NotContains(t, of("saddle-height=736").HTML("x", nil, 0, nil, nil), out, "what the bike has is no plan")
+}
+
 func TestASettingIsOfferedByItsCalculator(t *testing.T) {
 	s := of("inseam=830&saddle-height=700")
 	r := row(t, s, measure.SaddleHeight)

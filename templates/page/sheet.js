@@ -134,7 +134,7 @@ paper.addEventListener("click", (event) => {
     say(t("Taken over."));
   } else {
     record.back(back);
-    say(t("The old value is back."));
+    say(t("Taken back."));
   }
 });
 paper.addEventListener("change", (event) => {

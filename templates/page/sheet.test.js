@@ -126,6 +126,9 @@ test("a change is taken over, marked as made, and taken back", async () => {
   assert.match(record.at("saddle-height.done") ?? "", /^\d{4}-\d\d-\d\d$/);
   back.click();
   assert.equal(record.at("saddle-height"), "735");
+  use.click();
+  back.click(); // a plan that was never made
+  assert.deepEqual([record.at("saddle-height"), record.at("saddle-height.was"), record.text().includes("from")], ["735", undefined, false]);
   await draws();
 });
 
