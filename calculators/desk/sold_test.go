@@ -51,10 +51,10 @@ func TestWhatIsSoldInMillimetresStaysInThem(t *testing.T) {
 	require.Len(t, short.Problems, 1)
 	assert.Equal(t, "6 1/2 in", short.Problems[0].Suggest)
 
-	result, problems := feet.Crank().Run([]calculators.Pair{{Key: "inseam", Typed: "812"}, {Key: "crank-length",
+	_, problems := feet.Crank().Run([]calculators.Pair{{Key: "inseam", Typed: "812"}, {Key: "crank-length",
 		Typed: "170"}, {Key: "new-crank-length", Typed: "170"}}, &words.Reader{Units: "in"})
 	require.NotEmpty(t, problems, "812 is no inside leg in inches")
-	result, problems = feet.Crank().Run([]calculators.Pair{{Key: "inseam", Typed: "32"}, {Key: "crank-length",
+	result, problems := feet.Crank().Run([]calculators.Pair{{Key: "inseam", Typed: "32"}, {Key: "crank-length",
 		Typed: "170"}, {Key: "new-crank-length", Typed: "170"}}, &words.Reader{Units: "in"})
 	require.Empty(t, problems)
 	assert.Equal(
