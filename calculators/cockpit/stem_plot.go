@@ -42,7 +42,7 @@ func stemPlot(w wanted, list []combination, star int) drawing.Frame {
 			Text: words.Of("spacers alone")},
 		drawing.Circle{Role: drawing.Before, Fill: drawing.Sheet, Centre: now, Radius: 1.6 * dot},
 		drawing.Label{Role: drawing.Before, At: now, Side: at(1, -0.4), Text: words.Of("now"), Priority: 2},
-		drawing.Label{Role: drawing.Hot, At: at(near5*0.7, -near5*0.7), Side: at(1, -1), Leader: true,
+		drawing.Label{Role: drawing.Hot, At: at(-near5*0.7, -near5*0.7), Side: at(-1, -1), Leader: true,
 			Text: words.Of("target, within {0}", measure.Millimetres(near5))},
 	}
 	for i, p := range points(list) {

@@ -80,18 +80,36 @@ func sixteenths(n float64) string {
 // Margin writes the amount as the ± behind a value: never rounded down, so that
 // what is printed is never better than what was found.
 func (a Amount) Margin(r *words.Reader) string {
+	step := a.step(r)
+	a.Value = math.Ceil(a.Value/step-hair) * step
+	return a.Number(r)
+}
+
+// hair is taken off before something is rounded up, or 0.1 + 0.2 would become 0.4.
+const hair = 1e-6
+
+// step is by how much two amounts differ at least that are written differently, in base
+// units.
+func (a Amount) step(r *words.Reader) float64 {
 	u := a.Unit.ReadIn(r)
-	// A hair is taken off first, or 0.1 + 0.2 would be rounded up to 0.4.
-	const hair = 1e-6
 	if u == Inch && a.Extra == 0 {
-		return sixteenths(math.Ceil(a.Value/u.Base*16 - hair))
+		return u.Base / 16
 	}
-	scale := 1.0
+	step := u.Base
 	for range u.Digits + a.Extra {
-		scale *= 10
+		step /= 10
 	}
-	up := math.Ceil(a.Value/u.Base*scale-hair) / scale
-	return Decimal(up, u.Digits+a.Extra, r)
+	return step
+}
+
+// Ends are the ends of the amount's interval as its value and its ± in base units are
+// written: 173.6 ± 4.2 mm are written 174 ± 5, so that they are 169 and 179.
+func (a Amount) Ends(plus float64, r *words.Reader) (low, high Amount) {
+	step := a.step(r)
+	at, by := math.Round(a.Value/step)*step, math.Ceil(plus/step-hair)*step
+	low, high = a, a
+	low.Value, high.Value = at-by, at+by
+	return low, high
 }
 
 // Uncertain is an amount with its ±, said with one unit: "737 ± 22 mm".

@@ -184,3 +184,23 @@ func TestADifferenceCarriesItsSign(t *testing.T) {
 		}
 	}
 }
+
+// A ± is rounded up and a value to the nearest, and the ends follow what is written: else
+// 10.9 ± 0.4 would be 11 ± 1 "between 11 and 11". The sums by hand.
+func TestEndsFollowWhatIsWritten(t *testing.T) {
+	for _, c := range []struct {
+		amount    measure.Amount
+		plus      float64
+		r         *words.Reader
+		low, high string
+	}{
+		{measure.Millimetres(10.9), 0.4, nil, "10", "12"},
+		{measure.Millimetres(173.6), 4.2, nil, "169", "179"},
+		{measure.Amount{Value: 2.26, Unit: measure.Mm, Extra: 1}, 0.31, nil, "1.9", "2.7"},
+		{measure.Degrees(-1.2), 0.5, nil, "−1.7", "−0.7"},
+		{measure.Millimetres(737.3), 19.2, inches, "28\u00a03/16", "29\u00a013/16"}, // 464 and 13 sixteenths
+	} {
+		low, high := c.amount.Ends(c.plus, c.r)
+		assert.Equal(t, []string{c.low, c.high}, []string{low.Number(c.r), high.Number(c.r)})
+	}
+}

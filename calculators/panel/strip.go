@@ -2,7 +2,6 @@ package panel
 
 import (
 	"plumbline/calculators"
-	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
 
@@ -27,7 +26,7 @@ func (w *writer) strip(result *calculators.Result, of whose) {
 	case !x.Exists() && result.Verdict.None():
 		w.Said(x.Meaning)
 	case margin(x) > 0 && result.Verdict.None():
-		low, high := around(x)
+		low, high := x.Amount().Ends(float64(x.Uncertainty), w.R)
 		w.Say("between {0} and {1}", words.Name(low.Number(w.R)), high)
 	}
 	w.Raw(`</p>`)
@@ -82,14 +81,6 @@ func (w *writer) amount(x *calculators.Answer) {
 	if mark != "" && mark != "°" {
 		w.Raw(w.R.UnitSpace()).Raw(`<span class="unit">`).Text(mark).Raw(`</span>`)
 	}
-}
-
-// around returns the two ends between which nineteen of twenty true values lie.
-func around(x *calculators.Answer) (low, high measure.Amount) {
-	low, high = x.Amount(), x.Amount()
-	low.Value -= float64(x.Uncertainty)
-	high.Value += float64(x.Uncertainty)
-	return low, high
 }
 
 // next says the one thing to do now: to type one's own, or to measure what the

@@ -22,7 +22,7 @@ func (w *writer) sure(result *calculators.Result, example bool) {
 	if margin(x) > 0 {
 		w.Raw(` <span>`).Say("± {0}, {1}", words.Name(marginWithUnit(x, w.R)), words.Of(restsOn(result, example))).
 			Raw(`</span></summary><p>`)
-		low, high := around(x)
+		low, high := x.Amount().Ends(float64(x.Uncertainty), w.R)
 		if example {
 			w.Say("“{0}”: nineteen times out of twenty "+
 				"the true value lies between {1} and {2}, if the example’s numbers are right.",

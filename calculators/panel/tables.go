@@ -76,7 +76,7 @@ func (w *writer) table(t *calculators.Table) {
 		}
 		w.Raw(`<th scope="col"`).Raw(columns[i].class).Raw(`>`).Said(col.Label)
 		if unit := columns[i].unit; unit != nil {
-			w.Raw(` <span class="unit">`).Text(unit.Mark()).Raw(`</span>`)
+			w.Raw("\u00a0" + `<span class="unit">`).Text(unit.Mark()).Raw(`</span>`)
 		}
 		w.Raw(`</th>`)
 	}

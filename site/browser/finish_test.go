@@ -397,7 +397,7 @@ func TestANewcomerReachesAPrintedSheet(t *testing.T) {
 			t.Errorf("%s: %s", key, got)
 		}
 	}
-	if got := b.text("#sheet-1-saddle-height .next"); !regexp.MustCompile(`^7\d\d mm$`).MatchString(got) {
+	if got := b.text("#sheet-1-saddle-height .next"); !regexp.MustCompile(`^7\d\d mm\b`).MatchString(got) {
 		t.Errorf("the saddle is to stand at %q", got)
 	}
 	b.until(`document.querySelectorAll("#sheet-1-saddle-height .ticks li").length > 0`)

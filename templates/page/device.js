@@ -92,6 +92,18 @@ export function mine() {
 export const remember = (now) => put(false, tab, JSON.stringify(now));
 
 /**
+ * Whether that is the storage of the device and not the tab's own.
+ * @param {Storage | null} area
+ */
+function ofDevice(area) {
+  try {
+    return area === storage(true);
+  } catch {
+    return false; // nothing may be kept here
+  }
+}
+
+/**
  * Calls back with the book as another tab has left it, and as it was; undefined where
  * there was none, or is none. What a page of this tab wrote while this one was put away
  * is heard too, and is nobody's wish to keep it on the device.
@@ -99,6 +111,6 @@ export const remember = (now) => put(false, tab, JSON.stringify(now));
  */
 export function follow(hear) {
   addEventListener("storage", ({ key, oldValue, newValue, storageArea }) => {
-    if (key === store && storageArea === storage(true)) hear(parse(oldValue), parse(newValue));
+    if (key === store && ofDevice(storageArea)) hear(parse(oldValue), parse(newValue));
   });
 }
