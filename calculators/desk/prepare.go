@@ -146,7 +146,7 @@ func numbers(w *markup.Writer, q *measure.Quantity, e *record.Entry, in *words.R
 	}
 	w.Raw(`</div><p class="hint">`)
 	w.Say("One reading will do, three are better: the middle one counts. "+
-		"Let go of the tape in between. Apart by up to {0} is close enough.",
+		"Measure anew each time. Apart by up to {0} is close enough.",
 		q.Amount(q.AgreeWithin())).Raw(`</p>`)
 }
 

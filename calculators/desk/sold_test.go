@@ -41,8 +41,8 @@ func TestWhatIsSoldInMillimetresStaysInThem(t *testing.T) {
 	assert.Contains(t, reply.Form, `value="31 15/16"`, "812 mm are 31.97 inches, 511.5 sixteenths")
 	html := reply.HTML()
 	assert.Contains(t, html, "171\u00a0mm", "the figure")
-	assert.Contains(t, html, `Crank <span class="unit">mm</span>`, "the table’s head")
-	assert.Contains(t, html, `Saddle moves <span class="unit">in</span>`)
+	assert.Contains(t, html, "Crank\u00a0<span class=\"unit\">mm</span>", "the table’s head")
+	assert.Contains(t, html, "Saddle moves\u00a0<span class=\"unit\">in</span>")
 	bare := panel.Answer(catalog.All(), panel.Ask{Name: "crank-length", Record: record, Query: "new-crank-length=165",
 		Bare: "in", Units: "in"})
 	require.Empty(t, bare.Problems, "a bare number is in millimetres")

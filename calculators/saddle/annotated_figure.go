@@ -2,6 +2,7 @@ package saddle
 
 import (
 	"plumbline/calculators"
+	"plumbline/calculators/caution"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
@@ -45,7 +46,7 @@ func annotated(c *calculators.Calculator) *drawing.Figure {
 		p.broken(drawing.Ink, x.Between, "measured between these")
 		p.broken(drawing.Ink, words.Of("What moves the answer most: {0}", words.Of(most.Quantity.Label)),
 			"measure this again first")
-		p.caution(words.Of(c.Cautions[0].Title), "read it before you ride")
+		p.caution(c.Cautions[0], "read it before you ride")
 		p.frame()
 		return p.marks
 	}
@@ -105,14 +106,14 @@ func (p *card) note(is words.English, y float64) {
 		drawing.Label{Role: drawing.Body, At: at, Side: drawing.Point{X: 1}, Text: words.Of(is), Fixed: true})
 }
 
-// caution writes a caution's heading on a tinted strip.
-func (p *card) caution(title words.Text, is words.English) {
+// caution writes a caution's grade and heading on a tinted strip.
+func (p *card) caution(k *caution.Caution, is words.English) {
 	p.y--
 	top := p.y
 	p.add(drawing.Line{Role: drawing.Ink, Pen: drawing.Thin, Fill: drawing.Hatch, Closed: true,
 		Points: []drawing.Point{on(0.6, top), on(p.wide-0.6, top), on(p.wide-0.6, top-2), on(0.6, top-2)}})
 	p.y += 0.75
-	p.text(drawing.Hot, words.Of("Caution: {0}", title))
+	p.text(drawing.Hot, words.Of("{0}: {1}", words.Of(k.Grade.Label()), words.Of(k.Title)))
 	at := p.y
 	if p.below {
 		p.y -= 0.5
