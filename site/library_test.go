@@ -60,6 +60,20 @@ func TestSourcesStandInOrderOfStrength(t *testing.T) {
 	assert.Equal(t, []string{"trial", "read", "unread", "habit"}, keys)
 }
 
+func TestATitleThatAsksHasItsOwnMark(t *testing.T) {
+	for title, mark := range map[string]string{
+		"Does it help?": "<cite>Does it help?</cite>",
+		"It helps":      "<cite>It helps.</cite>",
+	} {
+		var b strings.Builder
+		require.NoError(
+			t,
+			layouts()["sources"].ExecuteTemplate(&b, "source", sourceView{Title: title, Where: "A journal"}),
+		)
+		assert.Contains(t, b.String(), mark)
+	}
+}
+
 // TestEveryTermOccurs keeps the built-in glossary to words that a chapter uses.
 func TestEveryTermOccurs(t *testing.T) {
 	g, bad := loadFS(content.Files, nil, "", everything(), nil)

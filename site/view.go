@@ -113,6 +113,9 @@ type sourceView struct {
 	More       int // pages beyond those
 }
 
+// Asks tells whether the title is a question, which ends with its own mark.
+func (v sourceView) Asks() bool { return strings.HasSuffix(v.Title, "?") }
+
 // knowledgeView is what is known well, poorly or not at all.
 type knowledgeView struct {
 	Title, Short string

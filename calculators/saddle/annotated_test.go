@@ -27,7 +27,7 @@ func TestTheAnnotatedResultIsTheExample(t *testing.T) {
 		"± " + measure.Error{Amount: x.Margin()}.Say(nil): "what your tape leaves open",
 		"crank axle to saddle top, along the seat line":   "measured between these",
 		"What moves the answer most: Inside leg":          "measure this again first",
-		"Stop: The post":                               "read it before you ride",
+		"Stop: The post":                                  "read it before you ride",
 	} {
 		require.Contains(t, said, part)
 		require.Contains(t, said, word)
