@@ -28,9 +28,13 @@ func TestAFigureMovesAndTheRecordDoesNot(t *testing.T) {
 	b.until(`frames > 10 && high.size`)
 	b.until(`m.querySelector("[type=range]").value === "50" && m.querySelector(".move button").textContent === "Play"`)
 	b.until(`m.querySelector(".seen").textContent.startsWith("50")`)
-	// The first may still be of the states.
-	if n := eval[int](b, `high.size`); n > 2 {
-		t.Errorf("the picture changed its height %d times while it moved", n)
+	// The first may still be of the states; two pixels are a width that was measured again.
+	if n := eval[int](
+		b,
+		`[...high].sort((a, b) => a - b).filter((h, i, all) => !i || h - all[i - 1] > 2).length`,
+	); n > 2 {
+		t.Errorf("the picture changed its height %d times while it moved: %s", n,
+			eval[string](b, `[...high].join(" ")`))
 	}
 	if got := eval[string](b, `location.hash`); got != "#fork-travel=160" {
 		t.Errorf("what moved went into the record: %s", got)
