@@ -31,12 +31,13 @@ func explainCrank(v calculators.Values, r *calculators.Result) {
 // crankVerdict says what another crank does to the saddle: which way, so that nobody has
 // to know what a minus means.
 func crankVerdict(now, crank, saddle float64) words.Text {
+	const seen = 0.5 // mm; less is said as 0
 	switch {
 	case crank == now:
 		return words.Of("Keep your {0} unless something troubles you", measure.Sold(now))
-	case saddle > 0:
+	case saddle >= seen:
 		return words.Of("On {0} the saddle goes up by {1}", measure.Sold(crank), measure.Millimetres(saddle))
-	case saddle < 0:
+	case saddle <= -seen:
 		return words.Of("On {0} the saddle goes down by {1}", measure.Sold(crank), measure.Millimetres(-saddle))
 	}
 	return words.Text{}

@@ -113,4 +113,8 @@ func TestCrankLeadsWithWhatToDo(t *testing.T) {
 	// The saddle goes the other way than the crank, by as much: the pedal's lowest place does.
 	require.Equal(t, "On 165\u00a0mm the saddle goes up by 5\u00a0mm", other.Verdict.Say(nil))
 	require.Same(t, crankSaddleChange, other.Answers[0].Output)
+	longer := calctest.Answer(t, Crank(), "inseam=830 crank-length=167.5 new-crank-length=175")
+	require.Equal(t, "On 175\u00a0mm the saddle goes down by 8\u00a0mm", longer.Verdict.Say(nil)) // 7.5, rounded
+	hardly := calctest.Answer(t, Crank(), "inseam=830 crank-length=170 new-crank-length=170.3")
+	require.True(t, hardly.Verdict.None(), "nobody moves a saddle by 0 mm")
 }

@@ -45,7 +45,8 @@ func (w *writer) number(in *calculators.Input, e entry) {
 		w.Raw(` data-unit="`).Text(unit.Symbol).Raw(`"`) // that the page reads the field in
 	}
 	if in.Photo != nil {
-		w.Raw(` data-photo="`).Text(in.Photo.Key).Raw(`"`) // the page offers its photo reader there
+		// The page offers its photo reader there, and hands over a ± that is larger than the usual.
+		w.Raw(` data-photo="`).Text(in.Photo.Key).Raw(`" data-within="`).Raw(record.Decimals(in.Within(), 1)).Raw(`"`)
 	}
 	if in.Example != "" {
 		w.Raw(` placeholder="`).Say("like {0}", words.Name(show(in.Quantity, in.Example, nil, r))).Raw(`"`)

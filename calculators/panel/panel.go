@@ -24,9 +24,9 @@ import (
 func Example(c *calculators.Calculator) []calculators.Pair { return c.Example() }
 
 // Bench writes c at its worked example, complete without script: figure, readings,
-// tables, notes, cautions and sources, and the empty form, which is the reader's. Every id begins with the name of
-// c and place, which tells the benches of one page apart. Its title is a heading of
-// that level.
+// tables, notes, cautions and sources, and the empty form, which is the reader's. Every
+// id begins with the name of c and place, which tells the benches of one page apart. Its
+// title is a heading of that level.
 func Bench(c *calculators.Calculator, place string, level int, r *words.Reader) string {
 	tag := "h" + strconv.Itoa(level)
 	w := newWriter(c, place, r)

@@ -66,6 +66,11 @@ func TestNothingMovesWhileAPageLoads(t *testing.T) {
 			}
 		}
 	}
+	// German words are longer, and the header of a desk is where they meet.
+	b.do(chromedp.EmulateViewport(1350, 820))
+	eval[bool](b, `(sessionStorage.clear(), true)`)
+	b.do(chromedp.Navigate(host.URL + "/de" + chapter))
+	b.still(chapter, "nothing, in German")
 }
 
 // still waits until a page shows all it has to show, and fails if that moved.

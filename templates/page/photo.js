@@ -9,7 +9,6 @@ import { decimal, pieces, t } from "./text.js";
 
 const low = 2.2; // degrees that film from the side reads low (Fonda, Šarabon and Li 2014)
 const off = 3; // pixels on the screen by which a point may be misplaced
-const rough = 6; // degrees that the field itself allows a reading to be off, twice its repeat error
 const near = 16; // pixels on the screen within which a click means a point that is there
 const names = [t("Hip"), t("Knee"), t("Ankle")], clicks = [t("Click the hip."), t("Click the knee."), t("Click the ankle.")];
 
@@ -77,7 +76,7 @@ document.body.append(dialog);
 
 /** @type {HTMLFormElement | null} the form of the field that is read off the photo */
 let form = null;
-let name = "", how = ""; // that field, and the choice that says how the photo was taken
+let name = "", how = "", within = ""; // that field, the choice that says how the photo was taken, and the ± that the field takes for granted
 /** @type {string | undefined} */
 let reading;
 let doubt = 0; // its ±
@@ -325,7 +324,7 @@ use.onclick = () => {
     choice.dispatchEvent(new Event("input", { bubbles: true }));
   }
   // The ± is left out where the field's own repeat error is larger and holds it.
-  field.value = (reading ?? "") + (doubt > rough ? ` ± ${doubt.toFixed(1)}` : "");
+  field.value = (reading ?? "") + (doubt > Number(within) ? ` ± ${doubt.toFixed(1)}` : "");
   field.dispatchEvent(new Event("input", { bubbles: true }));
   field.focus();
 };
@@ -336,7 +335,7 @@ use.onclick = () => {
  * @param {HTMLInputElement} asked
  */
 export function open(asked) {
-  ({ form, name, dataset: { photo: how = "" } } = asked);
+  ({ form, name, dataset: { photo: how = "", within = "" } } = asked);
   const choices = inForm(how).filter(({ value }) => value);
   ways.hidden = !choices.length;
   ways.replaceChildren(make("legend", {}, choices[0]?.closest("fieldset")?.querySelector("legend")?.textContent ?? ""),

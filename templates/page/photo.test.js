@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import test from "node:test";
 import { until, visit } from "../../testdata/judges/dom.js";
 
-visit(`<form><div class="field"><input name="elbow" data-photo="elbow-read"></div>
+visit(`<form><div class="field"><input name="elbow" data-photo="elbow-read" data-within="6"></div>
 <fieldset><legend>Elbow is read</legend><label><input type="radio" name="elbow-read" value="still">Holding still</label>
 <label><input type="radio" name="elbow-read" value="moving">While riding</label><label><input type="radio" name="elbow-read" value="">Not sure</label></fieldset></form>`);
 Object.assign(globalThis, {
@@ -108,7 +108,7 @@ test("a form that was written anew meanwhile gets the reading too", () => {
 
 test("a leg too small to be read well hands its ± over", () => {
   const asked = one(form, "[name=elbow]", HTMLInputElement);
-  asked.dataset.photo = "elbow-read";
+  Object.assign(asked.dataset, { photo: "elbow-read", within: "6" });
   open(asked);
   const told = () => Number(/ ± ([\d.]+)°/.exec(status.textContent ?? "")?.[1]);
   press(aims[2], "ArrowLeft", 14);
