@@ -84,6 +84,9 @@ type Input struct {
 	// setting that the record plans to change counts as it is now, not as it is to become.
 	ReadAt *measure.Quantity
 
+	// AsIs asks how the bike is: what the record plans to change counts as it is now.
+	AsIs bool
+
 	// Clears are inputs that belong to the old answer of this choice: they are emptied when
 	// it changes, so that a reading of one length is never taken for another's.
 	Clears []*measure.Quantity

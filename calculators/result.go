@@ -19,6 +19,7 @@ type Result struct {
 	Tables     []Table         `json:"tables,omitempty"`
 	Notes      []Note          `json:"notes,omitempty"`
 	Verdict    words.Text      `json:"verdict,omitzero"` // the answer in words, where a number alone is none
+	Settings   []Setting       `json:"settings,omitempty"`
 	Influence  []Influence     `json:"influence,omitempty"`
 	Sources    []string        `json:"sources"`
 
@@ -86,6 +87,16 @@ func (x *Answer) Margin() measure.Amount {
 // Uncertain says the answer's value with its ±.
 func (x *Answer) Uncertain() measure.Uncertain {
 	return measure.Uncertain{Amount: x.Amount(), Plus: float64(x.Uncertainty)}
+}
+
+// Setting is something on the bike that the verdict has its reader set, where it is
+// another than now.
+type Setting struct {
+	Input string `json:"input"`
+	Value Number `json:"value"`
+	Unit  string `json:"unit"`
+
+	Quantity *measure.Quantity `json:"-"`
 }
 
 // Table has one row per alternative. A cell is a Text, a Name or an Amount.
@@ -214,6 +225,11 @@ func (r *Result) At(o *Output) *Answer {
 		}
 	}
 	panic("calculators: " + o.Name + " is not declared among the answers or workings")
+}
+
+// Set adds a setting to the verdict, in the base unit of q.
+func (r *Result) Set(q *measure.Quantity, x float64) {
+	r.Settings = append(r.Settings, Setting{Input: q.Key, Value: Number(x), Unit: q.Unit.Symbol, Quantity: q})
 }
 
 // Note adds a sentence to the result. A caution about this very result is one to check.

@@ -27,9 +27,9 @@ func Stem() *calculators.Calculator {
 				{Quantity: measure.MoveY, Assume: byFeeling(measure.MoveX,
 					func(p geometry.Point) float64 { return p.Y })},
 			},
-			fit.FrontInputs(), fit.PartsInputs(),
+			fit.FrontInputs(), asIs(fit.PartsInputs()),
 			[]calculators.Input{
-				{Quantity: measure.SpacersAbove, Example: "10", Optional: true},
+				{Quantity: measure.SpacersAbove, Example: "10", Optional: true, AsIs: true},
 				{Quantity: measure.SpacersLimit, Example: "30", Optional: true},
 				{Quantity: measure.SeatAngle, Example: "76.5", Optional: true},
 				{Quantity: measure.SaddleHeight, Example: "736", Optional: true},
@@ -47,6 +47,15 @@ func Stem() *calculators.Calculator {
 		Solve:   solveStem,
 		Explain: explainStem,
 	}
+}
+
+// asIs asks for parts as they are on the bike: what this calculator planned with them
+// would otherwise be planned once more on top.
+func asIs(inputs []calculators.Input) []calculators.Input {
+	for i := range inputs {
+		inputs[i].AsIs = true
+	}
+	return inputs
 }
 
 // What it answers.

@@ -6,6 +6,7 @@ import (
 
 	"plumbline/calculators"
 	"plumbline/calculators/fit"
+	"plumbline/calculators/geometry"
 	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
@@ -36,6 +37,9 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 	}
 	noteStem(w, r, within, best)
 	r.Verdict = stemVerdict(w, list, best, within)
+	if best >= 0 {
+		setParts(v, r, w.parts, list[best].parts)
+	}
 	r.Figure = stemFigure(w, list, best)
 	if len(list) > 0 {
 		f := r.Figure
@@ -88,6 +92,33 @@ func stemVerdict(w wanted, list []combination, best int, within bool) words.Text
 		return words.Of("Nothing comes close; the nearest is {0}", change)
 	}
 	return words.Of("Use {0}", change)
+}
+
+// setParts has the reader set what the chosen parts change, as long as none of it rests on
+// a guess: "10 mm more" than a guessed stack is no stack to set. A ring that comes from
+// above the stem is missing there.
+func setParts(v calculators.Values, r *calculators.Result, now, chosen geometry.Cockpit) {
+	for _, p := range []struct {
+		part        *measure.Quantity
+		now, chosen float64
+	}{
+		{measure.StemLength, now.Stem, chosen.Stem},
+		{measure.StemAngle, now.StemAngle, chosen.StemAngle},
+		{measure.Spacers, now.Spacers, chosen.Spacers},
+		{measure.BarRise, now.Rise, chosen.Rise},
+	} {
+		if p.now == p.chosen {
+			continue
+		}
+		if !v.Given(p.part) {
+			r.Settings = nil
+			return
+		}
+		r.Set(p.part, p.chosen)
+	}
+	if v.Has(measure.SpacersAbove) && chosen.Spacers != now.Spacers {
+		r.Set(measure.SpacersAbove, max(0, v.Of(measure.SpacersAbove)+now.Spacers-chosen.Spacers))
+	}
 }
 
 func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allowed float64) {

@@ -251,21 +251,38 @@ func entriesOf(c *calculators.Calculator, a Ask, bare, units *words.Reader) (ent
 		}
 	})
 	for i, in := range c.Inputs {
-		e := own.Of(in.Quantity)
-		if in.ReadAt != nil && e != nil && e.Planned() && entries[i].base &&
-			entries[at(c, in.ReadAt.Key)].typed != "" {
-			entries[i].typed, entries[i].estimated, entries[i].from, entries[i].asIs = e.Was, false, "", true
+		e, read := own.Of(in.Quantity), in.ReadAt != nil && entries[at(c, in.ReadAt.Key)].typed != ""
+		if e == nil || !in.AsIs && !read || !e.Planned() && (!in.AsIs || !e.Unset()) {
+			continue
+		}
+		entries[i].asIs = true
+		if entries[i].base {
+			entries[i].typed, entries[i].estimated, entries[i].from = e.Was, false, ""
 		}
 	}
 	return entries, whole && len(a.Record) <= record.LongestFragment
 }
 
-// noteAsIs says of what is planned that it does not count: a reading was taken on the bike as it is.
+// noteAsIs says of what is planned that it does not count: the bike as it is was asked for.
 func noteAsIs(c *calculators.Calculator, entries []entry, result *calculators.Result) {
 	for i, in := range c.Inputs {
-		if x, _, ok := in.ParseRepeated(entries[i].typed, nil); entries[i].asIs && ok {
+		e := &entries[i]
+		if !e.asIs {
+			continue
+		}
+		unit := in.Unit
+		if !e.base {
+			unit = in.Unit.ReadIn(e.bare)
+		}
+		x, _, ok := in.ParseRepeated(e.typed, unit)
+		switch {
+		case !ok:
+		case in.ReadAt != nil:
 			result.Note(calculators.CheckNote, "Your reading was taken on the bike as it is, so “{0}” counts here "+
 				"as {1}. What is planned was not ridden yet.", words.Of(in.Label), in.Amount(x.Value))
+		default:
+			result.Note(calculators.PlainNote, "“{0}” counts here as {1}, as it is on the bike. What is planned was "+
+				"not ridden yet.", words.Of(in.Label), in.Amount(x.Value))
 		}
 	}
 }

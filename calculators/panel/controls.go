@@ -51,6 +51,9 @@ func (w *writer) number(in *calculators.Input, e entry) {
 	if in.Example != "" {
 		w.Raw(` placeholder="`).Say("like {0}", words.Name(show(in.Quantity, in.Example, nil, r))).Raw(`"`)
 	}
+	if e.asIs {
+		w.Raw(` data-as-is`) // what is typed here is how the bike is, and leaves what is planned
+	}
 	w.Raw(` value="`).Text(e.shown).Raw(`">`)
 	w.Unit(in.Key, unit)
 	w.Raw(`</span>`)

@@ -17,7 +17,7 @@ type entry struct {
 	bare, in  *words.Reader // who reads bare numbers in typed otherwise, and who the field
 	estimated bool
 	from      string // name of the calculator that a value was taken from
-	asIs      bool   // as the bike is now: a reading was taken on it, and Next was not ridden
+	asIs      bool   // the bike as it is now is asked for, and Next was not ridden
 	shown     string // what the field shows
 	unread    bool   // typed cannot be read; shown is typed
 }

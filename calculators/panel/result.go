@@ -79,7 +79,7 @@ func (w *writer) reading(x *calculators.Answer, example, button bool) {
 	}
 	if button && usable(x, example) {
 		w.Raw(`<dd class="use">`)
-		w.button([]*calculators.Answer{x})
+		w.button(x.Name, []feed{feedOf(x)}, x.Output.Now)
 		w.Raw(`</dd>`)
 	}
 	w.Raw(`</div>`)
@@ -119,28 +119,41 @@ func usable(x *calculators.Answer, example bool) bool {
 	return !example && q != nil && x.Exists() && q.Unit.Kind == x.Output.Unit.Kind && q.Possible(float64(x.Value))
 }
 
-// button writes the button that puts answers into the record, and the line that then
-// says so. A ± goes along as one standard deviation, as if it had been typed.
-func (w *writer) button(list []*calculators.Answer) {
-	first := list[0]
+// feed is a value that can go into the record.
+type feed struct {
+	*measure.Quantity
+	value  float64
+	margin float64 // expanded, k = 2; 0 for none
+	guess  bool    // it is an estimate
+}
+
+// feedOf is what an answer becomes in the record.
+func feedOf(x *calculators.Answer) feed {
+	return feed{x.Feeds, float64(x.Value), margin(x), x.Output.Guess}
+}
+
+// button writes the button that puts values into the record, and the line that then says
+// so. A ± goes along as one standard deviation, as if it had been typed. now tells that
+// the bike is so already.
+func (w *writer) button(name string, list []feed, now bool) {
 	keys, values, guess := "", "", false
 	for i, x := range list {
 		if i > 0 {
 			keys, values = keys+" ", values+" "
 		}
-		keys += x.Feeds.Key
-		values += decimals(float64(x.Value), 2)
-		if u := margin(x); u > 0 {
-			values += "±" + decimals(math.Max(u/2, 0.01), 2)
+		keys += x.Key
+		values += decimals(x.value, 2)
+		if x.margin > 0 {
+			values += "±" + decimals(math.Max(x.margin/2, 0.01), 2)
 		}
-		guess = guess || x.Output.Guess
+		guess = guess || x.guess
 	}
-	w.Raw(`<button type="button" id="`).Name("-use-" + first.Name).Raw(`" data-use="`).Text(keys).
+	w.Raw(`<button type="button" id="`).Name("-use-" + name).Raw(`" data-use="`).Text(keys).
 		Raw(`" data-value="`).Text(values).Raw(`"`)
 	if guess {
 		w.Raw(` data-guess`)
 	}
-	if first.Output.Now {
+	if now {
 		w.Raw(` data-now`)
 	}
 	w.Raw(`>`).Say("Use this").Raw(`<span class="unseen"> `).Say("as {0}", fed(list)).
@@ -149,17 +162,16 @@ func (w *writer) button(list []*calculators.Answer) {
 		if i > 0 {
 			w.Raw(` `)
 		}
-		w.Say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(x.Feeds.Label),
-			x.Feeds.Amount(float64(x.Value)))
+		w.Say("“{0}” is now {1} in your numbers, on every page of this guide.", words.Of(x.Label), x.Amount(x.value))
 	}
 	w.Raw(`</span>`)
 }
 
-// fed lists what answers become in the record.
-func fed(list []*calculators.Answer) words.List {
+// fed lists what values become in the record.
+func fed(list []feed) words.List {
 	var names words.List
 	for _, x := range list {
-		names = append(names, words.Of(x.Feeds.Label))
+		names = append(names, words.Of(x.Label))
 	}
 	return names
 }

@@ -124,18 +124,31 @@ func worthMeasuring(result *calculators.Result) (list []*calculators.Influence) 
 // mostWorth is how many inputs are named at most as worth measuring.
 const mostWorth = 2
 
-// uses writes one button that takes over the headline and what stands beside it.
+// uses writes one button that takes over what the verdict has the reader set, or else the
+// headline and what stands beside it.
 func (w *writer) uses(result *calculators.Result, example bool) {
-	var list []*calculators.Answer
+	name, now := result.Answers[0].Name, false
+	var list []feed
+	for _, s := range result.Settings {
+		if !example {
+			list = append(list, feed{Quantity: s.Quantity, value: float64(s.Value)})
+		}
+	}
 	for i := range result.Answers {
 		x := &result.Answers[i]
-		if (i == 0 || x.Output.Beside) && usable(x, example) && (len(list) == 0 || x.Output.Now == list[0].Output.Now) {
-			list = append(list, x)
+		if len(result.Settings) > 0 || i > 0 && !x.Output.Beside || !usable(x, example) {
+			continue
+		}
+		if len(list) == 0 {
+			name, now = x.Name, x.Output.Now
+		}
+		if x.Output.Now == now {
+			list = append(list, feedOf(x))
 		}
 	}
 	if len(list) > 0 {
 		w.Raw(`<div class="use">`)
-		w.button(list)
+		w.button(name, list, now)
 		w.Raw(`</div>`)
 	}
 }

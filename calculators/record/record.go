@@ -66,6 +66,10 @@ func (e *Entry) Measured() bool { return e.Read() && !e.Estimated && e.From == "
 // Planned tells whether the value is to be set and the bike still has the one before.
 func (e *Entry) Planned() bool { return e.Read() && e.Was != "" && e.Was != e.Text && e.Done == "" }
 
+// Unset tells whether the entry was planned by a calculator or a fitter, and nobody knows
+// what the bike has.
+func (e *Entry) Unset() bool { return e.From != "" && e.Was == "" && e.Done == "" }
+
 // SD returns the standard uncertainty of a number, in base units.
 func (e *Entry) SD() float64 { return e.Quantity.SD(e.Repeated) }
 

@@ -77,6 +77,7 @@ var Settings = []*Setting{
 	{measure.StemLength, Cockpit, 0, "fit a longer stem", "fit a shorter stem", "cockpit/stem-and-spacers", steerer},
 	{measure.StemAngle, Cockpit, 0, "fit a steeper stem", "fit a flatter stem", "cockpit/stem-and-spacers", steerer},
 	{measure.Spacers, Cockpit, spacer, "raise the stem", "lower the stem", "cockpit/stem-and-spacers", steerer},
+	{measure.SpacersAbove, Cockpit, 0, "add above the stem", "take away above the stem", "cockpit/stem-and-spacers", steerer},
 	{measure.BarRise, Cockpit, 0, "fit a higher bar", "fit a lower bar", "cockpit/bar-roll-and-rise", bar},
 	{measure.BarWidth, Cockpit, 2 * sideStep, "wider, half on each side", "narrower, half on each side",
 		"cockpit/bar-width", ends},

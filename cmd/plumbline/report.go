@@ -31,6 +31,10 @@ const width = 78
 
 func (p report) result(c *calculators.Calculator, r *calculators.Result) {
 	fmt.Fprintf(p.w, "%s: %s\n", c.Title.Say(p.reader), c.Question.Say(p.reader))
+	if !r.Verdict.None() {
+		fmt.Fprintln(p.w)
+		p.prose("", r.Verdict.Say(p.reader)+".")
+	}
 	for i := range r.Answers {
 		p.reading(&r.Answers[i])
 	}

@@ -108,7 +108,7 @@ export class Bench {
    */
   renew(keys, replaced = false) {
     if (this.playing && !replaced && ![...keys].some((key) => key === "u" || key.endsWith(".unit"))) return;
-    if (!replaced && ![...keys].some((key) => key === "u" || named(this.form, key.replace(/\.unit$/, "")).length)) return;
+    if (!replaced && ![...keys].some((key) => key === "u" || named(this.form, key.replace(/\.(unit|was)$/, "")).length)) return;
     const here = document.hasFocus() && document.activeElement?.getAttribute("name");
     for (const key of this.touched) {
       if (!replaced && (!keys.has(key) || here === key)) continue;
@@ -184,7 +184,9 @@ export class Bench {
     const changes = [];
     for (const [key, text] of this.sent) {
       const read = own.has(key) || !text.trim();
-      if (read) changes.push([key, own.get(key) ?? ""]);
+      // How the bike is leaves what is planned for it.
+      const now = named(this.form, key)[0]?.dataset.asIs == null ? "" : ".was";
+      if (read) changes.push([key + now, own.get(key) ?? ""]);
       record.draft(this.draft(key), read || text.length > longest ? "" : text);
     }
     record.put(changes, this, pairs.filter(([key]) => this.sent.has(key.replace(/\.unit$/, "")) && key.endsWith(".unit")));
@@ -392,6 +394,10 @@ export class Bench {
     const marks = (key) => [["from", `${key}.${this.root.dataset.calculator}`], ...(guess == null ? [] : [/** @type {Pair} */ (["estimated", key])])];
     this.taken = { button, value, said };
     const keys = use.split(" "), values = value.split(" ");
+    // What this calculator planned before, and no longer asks for, is planned no more.
+    for (const { name } of all(this.form, "[data-as-is]", HTMLInputElement)) {
+      if (!keys.includes(name) && record.at(`from ${name}`) === `${name}.${this.root.dataset.calculator}`) record.back(name);
+    }
     // How the bike is already is no change that is still to be made.
     if (now == null) keys.forEach((key, i) => record.use(key, values[i], marks(key)));
     else record.put(keys.map((key, i) => [key, values[i]]), undefined, keys.flatMap((key) => marks(key).slice(1)));
