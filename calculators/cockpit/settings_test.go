@@ -23,7 +23,8 @@ func TestTheVerdictSaysWhatToSet(t *testing.T) {
 		return strings.Join(list, " ")
 	}
 	assert.Equal(t, "spacers=25", set(bike+"feeling=pitched"), "15 + 2·5")
-	assert.Equal(t, "spacers=25 spacers-above=1", set(bike+"feeling=pitched spacers-above=11"), "the rings come from above")
+	assert.Equal(t, "spacers=25 spacers-above=1", set(bike+"feeling=pitched spacers-above=11"),
+		"the rings come from above")
 	assert.Equal(t, "spacers=25 spacers-above=0", set(bike+"feeling=pitched spacers-above=10"))
 	assert.Equal(t, "bar-rise=40", set(bike+"feeling=pitched spacers-above=4"), "two rings are not there: 15 + 4 < 25")
 	assert.Equal(t, "spacers=5 spacers-above=21", set(bike+"feeling=wanders spacers-above=11"), "and go there")
