@@ -5,6 +5,7 @@ import (
 	"compress/gzip"
 	"fmt"
 	"io"
+	"math"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -102,59 +103,25 @@ func floor(t testing.TB, guide fstest.MapFS, g *Guide) time.Duration {
 	return time.Since(start)
 }
 
-// TestPublishingCostsLittleMoreThanItsParts compares loading and publishing with
-// the sum of its parts in the same run, on one processor's worth of parts. The
-// target is three times; the test allows four, for busy machines.
-func TestPublishingCostsLittleMoreThanItsParts(t *testing.T) {
-	if testing.Short() {
-		t.Skip("measures")
-	}
+// BenchmarkPublishAgainstItsParts reports how many times as long loading and publishing
+// take as the sum of the parts, in the same run.
+func BenchmarkPublishAgainstItsParts(b *testing.B) {
 	const n = 100
 	guide := madeUp(n)
-	best := 1e9
-	for range 3 {
+	best := math.Inf(1)
+	for b.Loop() {
 		start := time.Now()
-		g := loadMadeUp(t, n)
-		quick := testOptions(t)
+		g := loadMadeUp(b, n)
+		quick := testOptions(b)
 		quick.Quick = true // as its parts are compressed; the best compression is not what is compared
-		if _, err := Publish(t.Context(), g, filepath.Join(t.TempDir(), "site"), quick); err != nil {
-			t.Fatal(err)
+		if _, err := Publish(b.Context(), g, filepath.Join(b.TempDir(), "site"), quick); err != nil {
+			b.Fatal(err)
 		}
 		took := time.Since(start)
-		parts := floor(t, guide, g)
-		best = min(best, float64(took)/float64(parts))
-		t.Logf("a chapter: %.2f ms published, %.2f ms its parts", ms(took)/n, ms(parts)/n)
+		best = min(best, float64(took)/float64(floor(b, guide, g)))
 	}
-	t.Logf("%.2f times the sum of its parts", best)
-	if best > 4 {
-		t.Errorf("publishing takes %.2f times the sum of its parts", best)
-	}
+	b.ReportMetric(best, "parts/op")
 }
-
-// TestAThousandChaptersAreLinear compares the cost of a chapter in a guide of
-// 125 with one in a guide of 1,000.
-func TestAThousandChaptersAreLinear(t *testing.T) {
-	if testing.Short() {
-		t.Skip("measures")
-	}
-	cost := func(n int) float64 {
-		start := time.Now()
-		publish(t, loadMadeUp(t, n), filepath.Join(t.TempDir(), "site"))
-		return ms(time.Since(start)) / float64(n)
-	}
-	for try := range 3 { // a machine that is busy with something else is no proof
-		few, many := cost(125), cost(1000)
-		t.Logf("a chapter: %.2f ms among 125, %.2f ms among 1,000", few, many)
-		if many < 2*few {
-			return
-		}
-		if try == 2 {
-			t.Errorf("a chapter costs %.2f ms among 1,000 and %.2f ms among 125", many, few)
-		}
-	}
-}
-
-func ms(d time.Duration) float64 { return d.Seconds() * 1000 }
 
 func BenchmarkPublish(b *testing.B) {
 	g := loadMadeUp(b, 100)

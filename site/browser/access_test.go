@@ -58,28 +58,37 @@ const over = `(() => {
 const spaced = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }
 	p { margin-block-end: 2em !important; }`
 
-// TestTextMayGrow sets letters of twice the size, and text with the spacing of WCAG 2.2,
-// 1.4.4 and 1.4.12, on a phone and on the narrowest window of 1.4.10.
-func TestTextMayGrow(t *testing.T) {
+// TestEveryKindOfPage holds what can be operated to a name (WCAG 2.2, 4.1.2), then sets
+// letters of twice the size, and text with the spacing of 1.4.4 and 1.4.12, on a phone and on
+// the narrowest window of 1.4.10.
+func TestEveryKindOfPage(t *testing.T) {
 	t.Parallel()
 	for _, page := range kindsOfPages {
-		b := open(t, page)
-		if eval[bool](b, `!!document.querySelector(".bench")`) {
-			b.ready()
-		}
-		for _, width := range []int64{390, 320} {
-			b.wide(width)
-			for name, css := range map[string]string{"letters twice as large": "html { font-size: 200% !important; }",
-				"text spaced": spaced} {
-				b.dressed(css)
-				// A row of the list to measure needs 328 px in letters of that size.
-				most := map[string]int64{"/start/measure-yourself.html": 328}[page] - width
-				if got := eval[[]string](b, over); got[0] != "0" && got[0] != strconv.FormatInt(most, 10) {
-					t.Errorf("%s at %d px, %s: %s px too wide: %q", page, width, name, got[0], got[1:])
-				}
+		t.Run(page, func(t *testing.T) { // whose end closes the tab, with the engine in it
+			b := open(t, page)
+			if eval[bool](b, `!!document.querySelector(".bench")`) {
+				b.ready()
 			}
-			b.dressed("")
+			namesAll(b)
+			growsText(b, page)
+		})
+	}
+}
+
+func growsText(b *tab, page string) {
+	b.Helper()
+	for _, width := range []int64{390, 320} {
+		b.wide(width)
+		for name, css := range map[string]string{"letters twice as large": "html { font-size: 200% !important; }",
+			"text spaced": spaced} {
+			b.dressed(css)
+			// A row of the list to measure needs 328 px in letters of that size.
+			most := map[string]int64{"/start/measure-yourself.html": 328}[page] - width
+			if got := eval[[]string](b, over); got[0] != "0" && got[0] != strconv.FormatInt(most, 10) {
+				b.Errorf("%s at %d px, %s: %s px too wide: %q", page, width, name, got[0], got[1:])
+			}
 		}
+		b.dressed("")
 	}
 }
 
@@ -138,18 +147,12 @@ var (
 		"dialog", "status", "alert", "image"}, operated...)
 )
 
-// TestWhateverCanBeOperatedHasAName asks the trees of pages.
-func TestWhateverCanBeOperatedHasAName(t *testing.T) {
-	t.Parallel()
-	for _, page := range kindsOfPages {
-		b := open(t, page)
-		if eval[bool](b, `!!document.querySelector(".bench")`) {
-			b.ready()
-		}
-		for _, n := range b.tree() {
-			if strings.TrimSpace(n.name) == "" && slices.Contains(operated, n.role) {
-				t.Errorf("%s has a %s without a name", page, n.role)
-			}
+// namesAll asks the tree of the page for what can be operated.
+func namesAll(b *tab) {
+	b.Helper()
+	for _, n := range b.tree() {
+		if strings.TrimSpace(n.name) == "" && slices.Contains(operated, n.role) {
+			b.Errorf("there is a %s without a name", n.role)
 		}
 	}
 }
@@ -212,39 +215,41 @@ func (b *tab) key(k string) {
 func TestTheChapterIsWalkedByKeyboard(t *testing.T) {
 	t.Parallel()
 	for _, page := range []string{chapter, setupPage, symptomPage, preparePage} {
-		b := open(t, page)
-		if page == chapter {
-			b.ready()
-		} else if page != symptomPage {
-			b.drawn()
-		}
-		b.key(kb.Tab)
-		if got := eval[string](b, `document.activeElement.className`); got != "skip" {
-			t.Errorf("%s: the first stop is %q", page, got)
-		}
-		b.key(kb.Enter)
-		b.until(`document.activeElement.id === "main"`)
-		stops := map[string]bool{}
-		for range 400 {
+		t.Run(page, func(t *testing.T) {
+			b := open(t, page)
+			if page == chapter {
+				b.ready()
+			} else if page != symptomPage {
+				b.drawn()
+			}
 			b.key(kb.Tab)
-			got := eval[map[string]string](b, `(() => { const e = document.activeElement, r = e.getBoundingClientRect(),
+			if got := eval[string](b, `document.activeElement.className`); got != "skip" {
+				t.Errorf("%s: the first stop is %q", page, got)
+			}
+			b.key(kb.Enter)
+			b.until(`document.activeElement.id === "main"`)
+			stops := map[string]bool{}
+			for range 400 {
+				b.key(kb.Tab)
+				got := eval[map[string]string](b, `(() => { const e = document.activeElement, r = e.getBoundingClientRect(),
 				s = getComputedStyle(e), i = [...document.querySelectorAll("*")].indexOf(e);
 				return { at: String(i), what: e.outerHTML.slice(0, 80), body: String(e === document.body),
 					seen: String(r.bottom > 0 && r.top < innerHeight),
 					ring: String(s.outlineStyle !== "none" || s.boxShadow !== "none"
 						|| getComputedStyle(e.closest("label") ?? e).outlineStyle !== "none"
 						|| e.matches(".spot:focus-visible")) } })()`)
-			if got["body"] == "true" || stops[got["at"]] {
-				break // round the page
+				if got["body"] == "true" || stops[got["at"]] {
+					break // round the page
+				}
+				stops[got["at"]] = true
+				if got["seen"] != "true" || got["ring"] != "true" {
+					t.Errorf("%s: focus cannot be seen (%v, %v) on %s", page, got["seen"], got["ring"], got["what"])
+				}
 			}
-			stops[got["at"]] = true
-			if got["seen"] != "true" || got["ring"] != "true" {
-				t.Errorf("%s: focus cannot be seen (%v, %v) on %s", page, got["seen"], got["ring"], got["what"])
+			if len(stops) < 15 || len(stops) >= 400 {
+				t.Errorf("%s: %d stops from the text on", page, len(stops))
 			}
-		}
-		if len(stops) < 15 || len(stops) >= 400 {
-			t.Errorf("%s: %d stops from the text on", page, len(stops))
-		}
+		})
 	}
 }
 

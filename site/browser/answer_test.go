@@ -107,18 +107,20 @@ func TestNoTableRunsOutOfAPhone(t *testing.T) {
 	t.Parallel()
 	for _, path := range []string{chapter, "/frame/choosing-a-size.html", "/feet/crank-length.html",
 		"/frame/sag.html"} {
-		b := open(t, path, chromedp.EmulateViewport(phoneWide, phoneHigh)).ready()
-		eval[bool](b, `(document.querySelectorAll("main details").forEach((x) => { x.open = true }), true)`)
-		if out := eval[string](b, `[...document.querySelectorAll("main :is(th, td)")]
+		t.Run(path, func(t *testing.T) {
+			b := open(t, path, chromedp.EmulateViewport(phoneWide, phoneHigh)).ready()
+			eval[bool](b, `(document.querySelectorAll("main details").forEach((x) => { x.open = true }), true)`)
+			if out := eval[string](b, `[...document.querySelectorAll("main :is(th, td)")]
 			.filter((x) => x.checkVisibility() && !x.closest(".cards thead") &&
 				x.scrollWidth > x.clientWidth + 1)
 			.map((x) => x.textContent).join("|")`); out != "" {
-			t.Errorf("%s: words run out of %q", path, out)
-		}
-		if out := eval[string](b, `[...document.querySelectorAll("main .prose .scroll, main .bench .scroll")]
+				t.Errorf("%s: words run out of %q", path, out)
+			}
+			if out := eval[string](b, `[...document.querySelectorAll("main .prose .scroll, main .bench .scroll")]
 			.filter((x) => x.checkVisibility() && x.scrollWidth > x.clientWidth + 1)
 			.map((x) => x.textContent.slice(0, 60)).join("|")`); out != "" {
-			t.Errorf("%s: without a hint it scrolls sideways: %q", path, out)
-		}
+				t.Errorf("%s: without a hint it scrolls sideways: %q", path, out)
+			}
+		})
 	}
 }

@@ -206,7 +206,7 @@ func TestABlockedEngineIsToldAndTheExampleStands(t *testing.T) {
 		}
 		server.Config.Handler.ServeHTTP(w, r)
 	}))
-	defer without.Close()
+	t.Cleanup(without.Close) // after the tabs that load from it
 	b := openAt(t, without.URL, chapter+"#inseam=900")
 	b.mayError = true
 	b.until(`document.querySelector(".unstarted").checkVisibility()`)

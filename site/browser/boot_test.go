@@ -24,7 +24,7 @@ func TestWhatCannotBeLoadedIsSaidAndTriedAgain(t *testing.T) {
 				}
 				server.Config.Handler.ServeHTTP(w, r)
 			}))
-			defer host.Close()
+			t.Cleanup(host.Close) // after the tabs that load from it
 			b := openAt(t, host.URL, chapter)
 			b.mayError = true
 			const button = `[...document.querySelectorAll(".bench p:not([hidden]) button")].find(

@@ -22,22 +22,28 @@ func (b *tab) media(name, value string) {
 	}
 }
 
-// viewed opens each page that has something of its own to see, with a number of the
-// reader's: a chapter, the sheet, the symptoms, and the walk through a chapter's acts.
-func viewed(t *testing.T, look func(b *tab, name string)) {
+// TestWhatSomebodySetTheirSystemTo opens each page that has something of its own to see, with
+// a number of the reader's: a chapter, the sheet, the symptoms, and the walk through a
+// chapter's acts.
+func TestWhatSomebodySetTheirSystemTo(t *testing.T) {
+	t.Parallel()
 	for name, page := range map[string]string{"chapter": chapter, "sheet": setupPage, "symptoms": symptomPage,
 		"garage": chapter} {
-		b := open(t, page+"#inseam=830&saddle-height=722", chromedp.EmulateViewport(390, 844))
-		if page == chapter {
-			b.ready()
-		} else if page == setupPage {
-			b.drawn()
-		}
-		if name == "garage" {
-			b.press(".garage button")
-			b.until(`document.querySelector(".walk-through[open] .turn")`)
-		}
-		look(b, name)
+		t.Run(name, func(t *testing.T) { // whose end closes the tab, with the engine in it
+			b := open(t, page+"#inseam=830&saddle-height=722", chromedp.EmulateViewport(390, 844))
+			if page == chapter {
+				b.ready()
+			} else if page == setupPage {
+				b.drawn()
+			}
+			if name == "garage" {
+				b.press(".garage button")
+				b.until(`document.querySelector(".walk-through[open] .turn")`)
+			}
+			nothingVanishes(b, name)
+			nothingMoves(b, name)
+			nothingSticksOut(b, name)
+		})
 	}
 }
 
@@ -74,65 +80,59 @@ const vanished = `(() => {
 	return out.slice(0, 6);
 })()`
 
-// TestNothingVanishesInForcedColours: where the system lays down the colours (CSS Color
+// nothingVanishes: where the system lays down the colours (CSS Color
 // Adjustment, forced-colors) every text, line and field still stands out from what is behind it.
-func TestNothingVanishesInForcedColours(t *testing.T) {
-	t.Parallel()
-	viewed(t, func(b *tab, name string) {
-		b.media("forced-colors", "active")
-		if !eval[bool](b, `matchMedia("(forced-colors: active)").matches`) {
-			b.Fatal("Chromium does not force colours")
-		}
-		if got := eval[[]string](b, vanished); len(got) > 0 {
-			b.Errorf("%s: these vanish: %q", name, got)
-		}
-	})
+func nothingVanishes(b *tab, name string) {
+	b.Helper()
+	b.media("forced-colors", "active")
+	if !eval[bool](b, `matchMedia("(forced-colors: active)").matches`) {
+		b.Fatal("Chromium does not force colours")
+	}
+	if got := eval[[]string](b, vanished); len(got) > 0 {
+		b.Errorf("%s: these vanish: %q", name, got)
+	}
 }
 
-// TestNothingSticksOutAtFourHundredPercent has the window that a screen of 1280 × 1024 has
+// nothingSticksOut has the window that a screen of 1280 × 1024 has
 // left at 400 % (WCAG 2.2, 1.4.10): 320 × 256. What can be used there is in the window's width.
-func TestNothingSticksOutAtFourHundredPercent(t *testing.T) {
-	t.Parallel()
-	viewed(t, func(b *tab, name string) {
-		b.do(chromedp.EmulateViewport(320, 256))
-		if got := eval[[]string](b, over); got[0] != "0" || len(got) > 1 {
-			b.Errorf("%s: %s px too wide: %q", name, got[0], got[1:])
-		}
-		// What stands over the page leaves most of the window to it.
-		if got := eval[[]string](b, `(() => { scrollTo(0, 1200); return [...document.querySelectorAll("body *")]
-			.filter((e) => e.checkVisibility({ visibilityProperty: true }) && !e.closest("dialog")
-				&& /fixed|sticky/.test(getComputedStyle(e).position))
-			.map((e) => [e, e.getBoundingClientRect()])
-			.filter(([, r]) => r.top < 256 && r.bottom > 0 && r.width > 200
-				&& Math.min(r.bottom, 256) - Math.max(r.top, 0) > 140)
-			.filter(([e, r]) => getComputedStyle(e).position === "fixed" || Math.abs(r.top) < 2)
-			.map(([e]) => e.tagName + "." + e.className) })()`); len(got) > 0 {
-			b.Errorf("%s: over the page lies %q", name, got)
-		}
-	})
+func nothingSticksOut(b *tab, name string) {
+	b.Helper()
+	b.do(chromedp.EmulateViewport(320, 256))
+	if got := eval[[]string](b, over); got[0] != "0" || len(got) > 1 {
+		b.Errorf("%s: %s px too wide: %q", name, got[0], got[1:])
+	}
+	// What stands over the page leaves most of the window to it.
+	if got := eval[[]string](b, `(() => { scrollTo(0, 1200); return [...document.querySelectorAll("body *")]
+		.filter((e) => e.checkVisibility({ visibilityProperty: true }) && !e.closest("dialog")
+			&& /fixed|sticky/.test(getComputedStyle(e).position))
+		.map((e) => [e, e.getBoundingClientRect()])
+		.filter(([, r]) => r.top < 256 && r.bottom > 0 && r.width > 200
+			&& Math.min(r.bottom, 256) - Math.max(r.top, 0) > 140)
+		.filter(([e, r]) => getComputedStyle(e).position === "fixed" || Math.abs(r.top) < 2)
+		.map(([e]) => e.tagName + "." + e.className) })()`); len(got) > 0 {
+		b.Errorf("%s: over the page lies %q", name, got)
+	}
 }
 
-// TestNothingMovesForWhoWantsNoMotion: no animation and no transition runs, also after a
+// nothingMoves: no animation and no transition runs, also after a
 // press, and nothing scrolls smoothly.
-func TestNothingMovesForWhoWantsNoMotion(t *testing.T) {
-	t.Parallel()
-	viewed(t, func(b *tab, name string) {
-		b.media("prefers-reduced-motion", "reduce")
-		if name == "chapter" {
-			b.typed("inseam", "845")
-			b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
-		}
-		if got := eval[[]string](b, `document.getAnimations().filter(({ playState }) => playState === "running")
-			.map(({ effect }) => effect.target?.outerHTML.slice(0, 60) ?? "")`); len(got) > 0 {
-			b.Errorf("%s: these move: %q", name, got)
-		}
-		if got := eval[[]string](b, `[...document.querySelectorAll("*")].filter((e) => { const s = getComputedStyle(e);
-			return s.scrollBehavior === "smooth" || s.transitionDuration.split(",").some((x) => parseFloat(x) > 0.01) ||
-				s.animationName !== "none" && parseFloat(s.animationDuration) > 0.01 })
-			.map((e) => e.outerHTML.slice(0, 60)).slice(0, 4)`); len(got) > 0 {
-			b.Errorf("%s: these would move: %q", name, got)
-		}
-	})
+func nothingMoves(b *tab, name string) {
+	b.Helper()
+	b.media("prefers-reduced-motion", "reduce")
+	if name == "chapter" {
+		b.typed("inseam", "845")
+		b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
+	}
+	if got := eval[[]string](b, `document.getAnimations().filter(({ playState }) => playState === "running")
+		.map(({ effect }) => effect.target?.outerHTML.slice(0, 60) ?? "")`); len(got) > 0 {
+		b.Errorf("%s: these move: %q", name, got)
+	}
+	if got := eval[[]string](b, `[...document.querySelectorAll("*")].filter((e) => { const s = getComputedStyle(e);
+		return s.scrollBehavior === "smooth" || s.transitionDuration.split(",").some((x) => parseFloat(x) > 0.01) ||
+			s.animationName !== "none" && parseFloat(s.animationDuration) > 0.01 })
+		.map((e) => e.outerHTML.slice(0, 60)).slice(0, 4)`); len(got) > 0 {
+		b.Errorf("%s: these would move: %q", name, got)
+	}
 }
 
 // TestTheGarageIsWalkedByKeyboard opens the walk through the acts, does one, turns the page

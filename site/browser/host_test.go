@@ -32,7 +32,7 @@ func TestWhoSavesDataLoadsTheEngineWhenItIsWanted(t *testing.T) {
 		}
 		server.Config.Handler.ServeHTTP(w, r)
 	}))
-	defer host.Close()
+	t.Cleanup(host.Close) // after the tabs that load from it
 	b := openKept(t, host.URL, "/404.html",
 		onNew(`Object.defineProperty(navigator, "connection", { value: { saveData: true } })`))
 	b.mayError = true // of 404.html
@@ -79,7 +79,7 @@ func TestAHostThatCompressesLittleServesTheGuide(t *testing.T) {
 				w.WriteHeader(plain.Code)
 				_, _ = packed.WriteTo(w)
 			}))
-			defer host.Close()
+			t.Cleanup(host.Close) // after the tabs that load from it
 			b := openAt(t, host.URL, chapter).ready()
 			b.typed("inseam", "840")
 			b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)

@@ -14,9 +14,11 @@ import (
 func TestAStrayPercentSignStopsNothing(t *testing.T) {
 	t.Parallel()
 	for _, hash := range []string{"#50%", "#%E0%A4%A", "#inseam=83%&at=50%", "#%=%&inseam=830", "#at=%"} {
-		b := open(t, chapter+hash).ready()
-		b.typed("inseam", "841")
-		b.until(`location.hash.includes("inseam=841")`)
+		t.Run(hash, func(t *testing.T) {
+			b := open(t, chapter+hash).ready()
+			b.typed("inseam", "841")
+			b.until(`location.hash.includes("inseam=841")`)
+		})
 	}
 }
 

@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"fmt"
 	"net/http/httptest"
 	"testing"
 
@@ -21,12 +22,14 @@ func TestLongWordsFitAPhone(t *testing.T) {
 	_, err := site.Publish(t.Context(), g, dir, site.Options{Quick: true})
 	require.NoError(t, err)
 	s := httptest.NewServer(site.Handler(dir))
-	defer s.Close()
+	t.Cleanup(s.Close) // after the tabs that load from it
 	for _, path := range []string{"/index.html", "/werkstatt/index.html", "/werkstatt/termin.html"} {
 		for _, wide := range []int64{320, 390} {
-			b := openAt(t, s.URL, path, chromedp.EmulateViewport(wide, 844))
-			got := eval[float64](b, `document.documentElement.scrollWidth`)
-			assert.Equal(t, float64(wide), got, "%s at %d", path, wide)
+			t.Run(fmt.Sprint(path, wide), func(t *testing.T) {
+				b := openAt(t, s.URL, path, chromedp.EmulateViewport(wide, 844))
+				got := eval[float64](b, `document.documentElement.scrollWidth`)
+				assert.Equal(t, float64(wide), got, "%s at %d", path, wide)
+			})
 		}
 	}
 }

@@ -97,7 +97,7 @@ func TestAnUpdateKeepsWhatIsTypedAndMixesNoVersions(t *testing.T) {
 	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		(*now.Load()).ServeHTTP(w, r)
 	}))
-	defer host.Close()
+	t.Cleanup(host.Close) // after the tabs that load from it
 	b := openKept(t, host.URL, chapter)
 	b.until(kept)
 	b.ready()
@@ -140,7 +140,7 @@ func TestAVersionThatIsThereByHalvesIsNotKept(t *testing.T) {
 			server.Config.Handler.ServeHTTP(w, r)
 		}
 	}))
-	defer host.Close()
+	t.Cleanup(host.Close) // after the tabs that load from it
 	b := openKept(t, host.URL, chapter)
 	b.mayError = true // the browser says which file is not as it was published
 	b.until(kept)
@@ -180,7 +180,7 @@ func TestTwoGuidesOnOneHostKeepApartAndLeaveNothing(t *testing.T) {
 			server.Config.Handler.ServeHTTP(w, r)
 		}
 	}))
-	defer host.Close()
+	t.Cleanup(host.Close) // after the tabs that load from it
 	b := openKept(t, host.URL, chapter)
 	b.mayError = true // a guide that is gone is not found
 	b.until(kept)

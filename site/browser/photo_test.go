@@ -608,7 +608,7 @@ func TestAPhotoReaderThatDoesNotLoadSaysSo(t *testing.T) {
 		}
 		server.Config.Handler.ServeHTTP(w, r)
 	}))
-	defer without.Close()
+	t.Cleanup(without.Close) // after the tabs that load from it
 	b := openAt(t, without.URL, kneeChapter).ready()
 	b.mayError = true
 	b.do(chromedp.Click(chromedp.CSS(".off-photo")))

@@ -72,14 +72,16 @@ func TestAnyLanguageFitsAPhone(t *testing.T) {
 		_, err := site.Publish(t.Context(), g, dir, site.Options{Quick: true})
 		require.NoError(t, err)
 		s := httptest.NewServer(site.Handler(dir))
-		defer s.Close()
+		t.Cleanup(s.Close) // after the tabs that load from it
 		for _, path := range []string{"/index.html", "/saddle/height.html", "/cockpit/stem-and-spacers.html",
 			"/finish/your-setup-sheet.html", "/glossary.html"} {
-			b := openAt(t, s.URL, path, chromedp.EmulateViewport(390, 844))
-			assert.Equal(t, 390.0, eval[float64](b, `document.documentElement.scrollWidth`), "%s %s", tag, path)
-			assert.Equal(t, tag == "ur", eval[bool](b, `getComputedStyle(document.body).direction === "rtl"`), path)
-			assert.True(t, eval[bool](b, `[...document.querySelectorAll("svg.figure")]
+			t.Run(tag+path, func(t *testing.T) {
+				b := openAt(t, s.URL, path, chromedp.EmulateViewport(390, 844))
+				assert.Equal(t, 390.0, eval[float64](b, `document.documentElement.scrollWidth`), "%s %s", tag, path)
+				assert.Equal(t, tag == "ur", eval[bool](b, `getComputedStyle(document.body).direction === "rtl"`), path)
+				assert.True(t, eval[bool](b, `[...document.querySelectorAll("svg.figure")]
 				.every((figure) => getComputedStyle(figure).direction === "ltr")`), "%s %s", tag, path)
+			})
 		}
 	}
 }

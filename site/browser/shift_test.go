@@ -48,7 +48,7 @@ func TestNothingMovesWhileAPageLoads(t *testing.T) {
 		}
 		server.Config.Handler.ServeHTTP(w, r)
 	}))
-	defer host.Close()
+	t.Cleanup(host.Close) // after the tabs that load from it
 	b := openAt(t, host.URL, "/404.html", onNew(shifts+early))
 	for i, with := range []string{"nothing", "a link’s numbers", "the tab’s numbers"} {
 		b.do(chromedp.EmulateViewport([]int64{360, 390, 412}[i], 820))
