@@ -24,8 +24,9 @@ func smallEngine(context.Context, string) (engineFiles, error) {
 	return engineFiles{list, []byte("globalThis.Go = class {};\n")}, nil
 }
 
+// testOptions compresses quickly; what is compressed best has a test of its own.
 func testOptions(t testing.TB) Options {
-	return Options{cacheDir: filepath.Join(os.TempDir(), "plumbline-test-cache"), engine: smallEngine,
+	return Options{cacheDir: filepath.Join(os.TempDir(), "plumbline-test-cache"), engine: smallEngine, Quick: true,
 		Log: func(l string) { t.Log(l) }}
 }
 
@@ -87,7 +88,16 @@ func TestTwoPublicationsAreEqualToTheByte(t *testing.T) {
 func TestCompressedCopiesUnpackToTheirFiles(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "a")
 	publish(t, demo(t), dir)
+	quick := len(everyFile(t, dir)["index.html.br"])
+	best := testOptions(t)
+	best.Quick = false
+	if _, err := Publish(t.Context(), demo(t), dir, best); err != nil {
+		t.Fatal(err)
+	}
 	all := everyFile(t, dir)
+	if got := len(all["index.html.br"]); got >= quick {
+		t.Errorf("the best compression takes %d bytes, the quick one %d", got, quick)
+	}
 	n := 0
 	for p, text := range all {
 		if !compressible(p) {

@@ -151,7 +151,7 @@ func TestEveryStepMayFail(t *testing.T) {
 		for n := range steps {
 			// Files are written alike: of the many in the middle, every 20th is enough. The two
 			// ways differ at the end alone.
-			if n < len(steps)-12 && (n > 25 && n%20 > 0 || way != "exchange") {
+			if n < len(steps)-20 && (n > 25 && n%20 > 0 || way != "exchange") {
 				continue
 			}
 			before := everyFile(t, dir)
