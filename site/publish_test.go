@@ -91,6 +91,7 @@ func TestCompressedCopiesUnpackToTheirFiles(t *testing.T) {
 	quick := len(everyFile(t, dir)["index.html.br"])
 	best := testOptions(t)
 	best.Quick = false
+	dir = filepath.Join(t.TempDir(), "b") // where no quick copy is that it would keep
 	if _, err := Publish(t.Context(), demo(t), dir, best); err != nil {
 		t.Fatal(err)
 	}

@@ -39,9 +39,10 @@ func TestAReadingBelongsToTheBikeAsItIs(t *testing.T) {
 // whatever the record plans, until the change is made.
 func TestPartsCountAsTheyAreOnTheBike(t *testing.T) {
 	const bike = "reach=455&stack=630&head-angle=64.5&stem-length=45&stem-angle=0&bar-rise=30&feeling=pitched"
-	ask := func(fragment string) string {
-		return panel.Answer(catalog.All(), panel.Ask{Name: "stem-choice", Place: "1", Record: fragment, Whole: true}).HTML()
+	reply := func(fragment string) panel.Reply {
+		return panel.Answer(catalog.All(), panel.Ask{Name: "stem-choice", Place: "1", Record: fragment, Whole: true})
 	}
+	ask := func(fragment string) string { return reply(fragment).HTML() }
 	const uses = `data-use="spacers" data-value="25"`
 	assert.Contains(t, ask(bike+"&spacers=15"), uses)
 	const plan = "&spacers=25&spacers.was=15&from=spacers.stem-choice"
@@ -49,11 +50,10 @@ func TestPartsCountAsTheyAreOnTheBike(t *testing.T) {
 	assert.Contains(t, ask(bike+plan), "“Spacers under the stem” counts here as 15")
 	assert.Contains(t, ask(bike+plan+"&spacers.done=yes"), `data-use="spacers" data-value="35"`, "it was made")
 	assert.NotContains(t, ask(""), "data-use", "the example's parts are nobody's")
-	form := func(fragment string) string {
-		return panel.Answer(catalog.All(), panel.Ask{Name: "stem-choice", Place: "1", Record: fragment, Whole: true}).Form
-	}
+	form := func(fragment string) string { return reply(fragment).Form }
 	const asIs = ` data-as-is value="15">`
 	assert.Contains(t, form(bike+plan), asIs)
 	assert.NotContains(t, form(bike+"&spacers=15"), "data-as-is")
-	assert.Contains(t, form(bike+"&spacers=25&from=spacers.fitting"), ` data-as-is value="">`, "what the bike has is unknown")
+	assert.Contains(t, form(bike+"&spacers=25&from=spacers.fitting"), ` data-as-is value="">`,
+		"what the bike has is unknown")
 }

@@ -231,8 +231,9 @@ func TestTheChapterIsWalkedByKeyboard(t *testing.T) {
 			stops := map[string]bool{}
 			for range 400 {
 				b.key(kb.Tab)
-				got := eval[map[string]string](b, `(() => { const e = document.activeElement, r = e.getBoundingClientRect(),
-				s = getComputedStyle(e), i = [...document.querySelectorAll("*")].indexOf(e);
+				got := eval[map[string]string](b, `(() => {
+				const e = document.activeElement, r = e.getBoundingClientRect();
+				const s = getComputedStyle(e), i = [...document.querySelectorAll("*")].indexOf(e);
 				return { at: String(i), what: e.outerHTML.slice(0, 80), body: String(e === document.body),
 					seen: String(r.bottom > 0 && r.top < innerHeight),
 					ring: String(s.outlineStyle !== "none" || s.boxShadow !== "none"

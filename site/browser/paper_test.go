@@ -35,7 +35,7 @@ func TestFormsPrintAsLines(t *testing.T) {
 			return got;
 		})()`)
 			if got.Lines < c.fields || got.Boxes > 0 || got.Hints > 0 || got.Hidden > 0 {
-				t.Errorf("%s: %d lines, %d boxes, %d hints, %d hidden", c.page, got.Lines, got.Boxes, got.Hints, got.Hidden)
+				t.Errorf("%d lines, %d boxes, %d hints, %d hidden", got.Lines, got.Boxes, got.Hints, got.Hidden)
 			}
 		})
 	}
