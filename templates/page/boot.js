@@ -1,6 +1,6 @@
 // The one script that is no module: it runs where modules do not, in a page that was
-// opened as a file, and needs nothing else. It begins to load the page's engine before
-// all other scripts, and says so where those do not come.
+// opened as a file, and needs nothing else. It begins to load the page's engine as
+// soon as there is something to read, and says so where the other scripts do not come.
 {
   const { classList, dataset, lang } = document.documentElement;
 
@@ -63,7 +63,10 @@
     return begun;
   };
   const { near } = dataset;
-  if (near && location.protocol !== "file:" && !navigator.connection?.saveData) globalThis.engineParts(near).catch(() => {});
+  if (near && location.protocol !== "file:" && !navigator.connection?.saveData) {
+    // The page is read first: its first frame waits for nothing of the engine.
+    requestAnimationFrame(() => setTimeout(() => globalThis.engineParts(near).catch(() => {})));
+  }
 
   /** @param {(line: Element) => void} change */
   const lines = (change) => document.querySelectorAll(".offline").forEach(change);
