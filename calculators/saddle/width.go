@@ -34,7 +34,7 @@ func Width() *calculators.Calculator {
 
 // What it answers: the width, and both ways to measure the sit bones.
 var (
-	saddleWidth = &calculators.Output{Name: "saddle-width", Label: "Saddle width to try", Unit: measure.Mm,
+	saddleWidth = &calculators.Output{Name: "saddle-width", Label: "Saddle width to try", Unit: measure.SoldInMm,
 		Between: "across the saddle at its widest"}
 	boneEdges   = &calculators.Output{Name: "edges", Label: "Outer edges of your sit bones", Unit: measure.Mm}
 	boneCentres = &calculators.Output{Name: "centres", Label: "Their centres", Unit: measure.Mm}

@@ -29,9 +29,9 @@ func explainWidth(v calculators.Values, r *calculators.Result) {
 	}}
 	for i, c := range measure.Leaning.Choices {
 		w := WidthFor(float64(edges.Value)) - leanLess(c.Key)
-		t.Rows = append(t.Rows, []words.Sayer{words.Of(c.Label), measure.Millimetres(w),
-			measure.Millimetres(w - widthRange),
-			measure.Millimetres(w + widthRange), measure.Error{Amount: edges.Margin()}})
+		t.Rows = append(t.Rows, []words.Sayer{words.Of(c.Label), measure.Sold(w),
+			measure.Sold(w - widthRange),
+			measure.Sold(w + widthRange), measure.Error{Amount: measure.Sold(edges.Margin().Value)}})
 		if v.Is(measure.Leaning, c.Key) {
 			t.Starred = i + 1
 		}
@@ -59,12 +59,12 @@ func noteWidth(v calculators.Values, r *calculators.Result) {
 	}
 	if w := float64(x.Value); w < widthSoldFrom || w > widthSoldTo {
 		r.Note(calculators.CheckNote, "Saddles are mostly sold from about {0} to {1}. Measure again, and take the "+
-			"nearest.", measure.Millimetres(widthSoldFrom), measure.Millimetres(widthSoldTo))
+			"nearest.", measure.Sold(widthSoldFrom), measure.Sold(widthSoldTo))
 	}
 	r.Note(calculators.PlainNote, "A saddle {0} wider than the outer edges suited ten women best; the steps for "+
 		"leaning, and the range, are common practice. In twenty men width and shape decided how far the blood flow "+
 		"fell, and padding did not protect: stand up every few minutes on any saddle.",
-		measure.Millimetres(WidthFor(0)))
+		measure.Sold(WidthFor(0)))
 }
 
 // widthFigure draws the saddle from above at the width to try, with the bones on

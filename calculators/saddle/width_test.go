@@ -3,10 +3,12 @@ package saddle
 import (
 	"testing"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
 	"plumbline/calculators/calctest"
+	"plumbline/calculators/words"
 )
 
 // Lin, Wang and Chen 2023: 155 mm between the outer edges, best on 165 mm.
@@ -72,4 +74,17 @@ func TestWiderBonesAWiderSaddle(t *testing.T) {
 			}
 		}
 	})
+}
+
+// Saddles are sold by the millimetre wherever inches are spoken, as cranks and stems are.
+func TestSaddlesAreSoldInMillimetres(t *testing.T) {
+	r := calctest.Answer(t, Width(), "sit-bone-width=131 sit-bone-read=edges")
+	inches := &words.Reader{Units: "in"}
+	assert.Equal(t, "131\u00a0mm", r.At(saddleWidth).Amount().Say(inches)) // leaning forward: as wide as the bones
+	for _, row := range r.Tables[0].Rows {
+		for _, cell := range row[1:] {
+			assert.NotContains(t, cell.Say(inches), "/", "of an inch")
+		}
+	}
+	assert.Equal(t, "5\u00a03/16\u00a0in", r.At(boneEdges).Amount().Say(inches), "a bone is measured: 131 / 25.4")
 }
