@@ -21,7 +21,7 @@ func Moving(m *calculators.Motion, f *drawing.Figure, said words.Text, id string
 	w.Raw(`" min="`).Raw(from).Raw(`" max="`).Raw(to).Raw(`" step="`).Raw(step)
 	w.Raw(`" value="`).Raw(from)
 	w.Raw(`" aria-describedby="`).Name("-o")
-	w.Raw(`"><button type="button" data-stop="`).Say("Stop").Raw(`">`).Say("Play")
+	w.Raw(`"><button type="button" data-stop="`).Say("on a button\x04Stop").Raw(`">`).Say("Play")
 	w.Raw(`</button><p class="seen" id="`).Name("-o").Raw(`">`)
 	if !said.None() {
 		w.Said(said)

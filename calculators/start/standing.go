@@ -490,7 +490,7 @@ func measureBike(calculators.Values) *drawing.Figure {
 	f.Frame(words.Of("Lengths of the frame"), scene(
 		figure.Reach(d, drawing.Hot, words.Of("Reach")),
 		figure.Stack(d, drawing.Hot, words.Of("Stack")),
-		figure.BBHeight(d, drawing.Hot, words.Of("Height")),
+		figure.BBHeight(d, drawing.Hot, words.Of("of the bottom bracket\x04Height")),
 		drawing.Dimension{Role: drawing.Hot, A: figure.At(b.Rear), B: at(0, 0), Offset: -90,
 			Text: words.Of("Chainstay")},
 		figure.Wheelbase(d, drawing.Hot, 0, words.Of("Wheelbase")))...)

@@ -14,6 +14,7 @@ import (
 	tdparse "github.com/tdewolff/parse/v2"
 	"github.com/tdewolff/parse/v2/js"
 
+	"plumbline/calculators/words"
 	"plumbline/templates"
 )
 
@@ -193,5 +194,5 @@ func literal(args js.Args, at int) (string, bool) {
 		return "", false
 	}
 	s := string(l.Data[1 : len(l.Data)-1])
-	return strings.NewReplacer(`\"`, `"`, `\'`, `'`, `\\`, `\`).Replace(s), true
+	return strings.NewReplacer(`\"`, `"`, `\'`, `'`, `\\`, `\`, `\u0004`, words.Context).Replace(s), true
 }

@@ -18,6 +18,7 @@ func TestTextsOfTemplatesAndModulesAreFound(t *testing.T) {
 		{"Knee bend {0} ± {1}°. A straight leg is 0.", "", "templates/page/photo.js"},
 		{"{0} page found.", "{0} pages found.", "templates/page/search.js"},
 		{"Your numbers are forgotten.", "", "templates/page/owner.js"}, // one of two
+		{"on a button\x04Next", "", "templates/page/garage.js"},        // with its context
 	} {
 		assert.True(t, slices.Contains(list, x), "%v", x)
 	}

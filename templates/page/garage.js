@@ -19,7 +19,7 @@ const where = make("p", { className: "at" });
 const plan = make("div", { className: "setting" }), act = make("div", { className: "act", tabIndex: -1 });
 const aloud = make("button", { type: "button", hidden: true }, t("Read aloud"));
 const shut = make("button", { type: "button" }, t("Close"));
-const back = make("button", { type: "button" }, t("Back")), on = make("button", { type: "button", className: "main" }, t("Next"));
+const back = make("button", { type: "button" }, t("Back")), on = make("button", { type: "button", className: "main" }, t("on a button\u0004Next"));
 const dialog = make("dialog", { className: "walk-through", ariaLabel: t("Set it, one act a screen") },
   make("div", { className: "head" }, where, aloud, shut),
   make("div", { className: "room" }, plan, act), make("div", { className: "turn" }, back, on));
@@ -114,7 +114,7 @@ function show() {
   for (const item of steps()) item.hidden = item !== here;
   act.replaceChildren(...(end ? riding() : doing()));
   back.disabled = at === 0;
-  on.textContent = end ? t("Finish") : at === acts.length - 1 ? t("Next: ride") : t("Next");
+  on.textContent = end ? t("on a button\u0004Finish") : at === acts.length - 1 ? t("Next: ride") : t("on a button\u0004Next");
   act.parentElement?.scrollTo(0, 0);
   voice.stop();
 }

@@ -11,7 +11,7 @@ import { t } from "./text.js";
  */
 export function mend(line, { suggest }, take) {
   if (!suggest) return;
-  const button = make("button", { type: "button", className: "mend" }, t("Use {0}", suggest));
+  const button = make("button", { type: "button", className: "mend" }, t("on a button\u0004Use {0}", suggest));
   // The field keeps the focus, or leaving it would write this line anew under the finger.
   button.onpointerdown = (event) => event.preventDefault();
   button.onclick = () => take(suggest);

@@ -15,11 +15,18 @@ if (language) ({ texts, forms } = await import(`./texts-${language}.js`).catch((
 const filled = (text, holes) => text.replace(/\{(\d)\}/gu, (_, n) => String(holes[Number(n)] ?? ""));
 
 /**
+ * A text in English without its context, which stands before a \u0004 where English has one
+ * word for two things.
+ * @param {string} english
+ */
+const bare = (english) => english.slice(english.indexOf("\u0004") + 1);
+
+/**
  * Says a text; {0} to {9} in it are filled in any order.
  * @param {string} english
  * @param {...(string | number)} holes
  */
-export const t = (english, ...holes) => filled(String(texts[english] ?? english), holes);
+export const t = (english, ...holes) => filled(String(texts[english] ?? bare(english)), holes);
 
 /**
  * Says a text for a number of things, which fills {0}.
