@@ -70,9 +70,8 @@ func (a Adoption) settings() string {
 			fmt.Fprintf(
 				&b,
 				"notice: %s\n",
-				quotedYAML(a.say("{0} publishes this guide as general information for healthy "+
-					"adult riders. It does not replace the maker's manual, local law, or the advice of a "+
-					"clinician.", a.Name)),
+				quotedYAML(a.say("{0} publishes this guide as general information for healthy adult riders. It does "+
+					"not replace the maker’s manual, local law, or the advice of a clinician.", a.Name)),
 			)
 		case s.key == "language" && a.Reader != nil && a.Reader.Language != nil:
 			fmt.Fprintf(&b, "language: %s\n", a.Reader.Language.Tag)

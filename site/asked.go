@@ -94,7 +94,7 @@ func (g *Guide) readNumbers(y *yamlReader, e entry) {
 				told.Of("plumbline calc lists them")))
 			continue
 		}
-		for _, in := range y.Mapping(e.Value, told.Of("a calculator's fields")) {
+		for _, in := range y.Mapping(e.Value, told.Of("a calculator’s fields")) {
 			if inputOf(c, in.Key) == nil {
 				var keys []string
 				for i := range c.Inputs {

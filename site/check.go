@@ -222,7 +222,8 @@ func (p *guidePage) checkHeadings() (bad []Mistake) {
 		switch {
 		case h.level == 1:
 			bad = append(bad,
-				p.mistake(h.at, told.Of("“{0}” is a first-level heading, and the page's title is that already", h.text),
+				p.mistake(h.at, told.Of("“{0}” is a first-level heading, and the page’s title is that "+
+					"already", h.text),
 					told.Of("write ## {0}", h.text)))
 		case p.measured(h): // its block is looked at below
 			continue

@@ -215,7 +215,7 @@ func (g *Guide) assemble() (bad []Mistake) {
 			case slices.Contains(g.LeftOut, o.Key+"/"+c.Text):
 				g.leftOut = append(g.leftOut, p)
 			case c.Text == "index":
-				at(&c, told.Of("“index” is the part's own page"), told.Of("take it out of the chapters"))
+				at(&c, told.Of("“index” is the part’s own page"), told.Of("take it out of the chapters"))
 			case g.byPath[p] != nil:
 				at(&c, told.Of("the chapter “{0}” is listed twice", c.Text), told.Of("keep one of them"))
 			default:
@@ -282,7 +282,7 @@ func (g *Guide) unlisted() (bad []Mistake) {
 		}
 		if s.local && !g.broken && path.Ext(p) == ".md" && g.byPath[p] == nil && !slices.Contains(g.leftOut, p) {
 			bad = append(bad, Mistake{s.file, 1, 1, told.Of("no part of guide.yaml lists this page"),
-				told.Of("add it to a part's chapters in your guide.yaml")})
+				told.Of("add it to a part’s chapters in your guide.yaml")})
 		}
 	}
 	for _, h := range g.hide {

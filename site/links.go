@@ -72,7 +72,7 @@ func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy words
 	}
 	to := path.Join(path.Dir(p.Path), u.Path)
 	if strings.HasPrefix(to, "../") || to == ".." {
-		return t, told.Of("“{0}” leads out of the guide's folder", dest), told.Of("put the file into the folder")
+		return t, told.Of("“{0}” leads out of the guide’s folder", dest), told.Of("put the file into the folder")
 	}
 	if page := g.byPath[to]; page != nil {
 		return g.anchored(page, u.Fragment)
@@ -86,7 +86,7 @@ func (g *Guide) resolve(p *guidePage, dest string) (t target, what, remedy words
 // lost explains a path that no page has.
 func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy words.Text) {
 	if _, ok := g.layers.file(to); ok {
-		return t, told.Of("“{0}” is in no part of guide.yaml", dest), told.Of("add it to the part's chapters")
+		return t, told.Of("“{0}” is in no part of guide.yaml", dest), told.Of("add it to the part’s chapters")
 	}
 	if path.Ext(to) == ".html" || path.Ext(to) == "" {
 		with := strings.TrimSuffix(to, ".html") + ".md"
@@ -97,7 +97,7 @@ func (g *Guide) lost(p *guidePage, to, dest string) (t target, what, remedy word
 	for _, q := range g.layers.paths {
 		if strings.EqualFold(q, to) {
 			return t, told.Of(
-					"“{0}” differs from the file's name only in case",
+					"“{0}” differs from the file’s name only in case",
 					dest,
 				), told.Of(
 					"write “{0}”",
@@ -247,7 +247,7 @@ func (g *Guide) picture(p *guidePage, n *ast.Image) (bad []Mistake) {
 	switch {
 	case what.None() && t.away:
 		what, remedy = told.Of("a picture from another server would tell it who reads the guide"),
-			told.Of("put the file into the guide's folder")
+			told.Of("put the file into the guide’s folder")
 	case !what.None() && path.Ext(dest) != ".md" && !strings.Contains(what.Say(nil), "folder") &&
 		!strings.Contains(what.Say(nil), "not allowed") && !strings.Contains(what.Say(nil), "case"):
 		what, remedy = told.Of(

@@ -308,7 +308,7 @@ func normal(text []byte) []byte {
 func openFolder(dir string) (*os.Root, error) {
 	root, err := os.OpenRoot(dir)
 	if err != nil {
-		return nil, told.Wrong("the guide's folder {0} cannot be opened: {1}", dir, told.Plain(err))
+		return nil, told.Wrong("the guide’s folder {0} cannot be opened: {1}", dir, told.Plain(err))
 	}
 	return root, nil
 }

@@ -41,12 +41,12 @@ func (g Grade) Label() words.English {
 // The cautions, by what they guard.
 var (
 	PostInsertion = &Caution{"post-insertion", Stop, "The post",
-		"Keep the post's minimum-insertion mark hidden inside the frame, and meet the frame maker's own minimum " +
+		"Keep the post’s minimum-insertion mark hidden inside the frame, and meet the frame maker’s own minimum " +
 			"too: the deeper of the two counts."}
 	Torque = &Caution{"torque", Check, "Bolts",
-		"Tighten every bolt you touched to the value its maker prints on the part or in the manual, with a " +
-			"torque wrench, and check it again after the first ride. Carbon parts need the maker's assembly " +
-			"paste and limits."}
+		"Tighten every bolt you touched to the value its maker prints on the part or in the manual, with a torque " +
+			"wrench, and check it again after the first ride. Carbon parts need the maker’s assembly paste and " +
+			"limits."}
 	FirstRide = &Caution{"first-ride", Check, "First ride",
 		"After any change ride slowly on safe ground first, seated and standing, brake hard once at walking " +
 			"pace, then check the bolts again."}

@@ -587,7 +587,7 @@ func TestSameSays(t *testing.T) {
 		assert.Contains(t, meaning(at, railShift), says)
 	}
 	assert.True(t, saysPlain(r, "A fair target is 5 mm at both points; 2 mm is a wish"))
-	assert.False(t, saysPlain(r, "Without “New seat tube's own angle”"))
+	assert.False(t, saysPlain(r, "Without “New seat tube’s own angle”"))
 	// Grips out of reach of all parts: the nearest are named with what they miss.
 	far := sameRecord.with(numbers{"grip-x": 380, "grip-y": 760})
 	all := partsByHand(newParts(far), far.grips())

@@ -135,7 +135,7 @@ func TestSameSaysWhatIsMissing(t *testing.T) {
 	assert.Contains(t, r.At(railShift).Meaning.Say(nil), "Give “Saddle setback” or “Nose behind the crank axle”")
 	assert.InDelta(t, 456-485, calctest.Value(r, aheadOfHead), 1e-9)
 	assert.NotEmpty(t, calctest.Column(t, r, "combinations", "stem"))
-	assert.True(t, calctest.Says(r, "Without “New seat tube's own angle” the seat line is taken straight"))
+	assert.True(t, calctest.Says(r, "Without “New seat tube’s own angle” the seat line is taken straight"))
 	assert.NotContains(t, r.Figure.SVG("x", nil, 530), "NaN")
 
 	r = calctest.Answer(t, Same(), "saddle-setback=171"+bike)

@@ -40,7 +40,7 @@ var (
 		Where:  "Human Movement 17(1), 36–42",
 		Opened: Abstract, Strength: Controlled,
 		For: "The knee bends about 8 ± 5 degrees less sitting still than pedalling at the bottom of the stroke, " +
-			"and the same at three o'clock."}
+			"and the same at three o’clock."}
 	BiniHumeCroft2011 = &Source{Key: "binihumecroft2011", Authors: "Bini, Hume and Croft", Year: 2011,
 		Title:  "Effects of bicycle saddle height on knee injury risk and cycling performance",
 		Where:  "Sports Medicine 41(6), 463–476",

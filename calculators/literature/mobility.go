@@ -23,7 +23,7 @@ var (
 		Title:  "Hamstring muscle tightness: reliability of an active-knee-extension test",
 		Where:  "Physical Therapy 63(7), 1085–1088",
 		Opened: Memory, Strength: Controlled,
-		For: "Straightening the knee with the thigh held upright repeats very well in one examiner's hands."}
+		For: "Straightening the knee with the thigh held upright repeats very well in one examiner’s hands."}
 	MayorgaVega2014 = &Source{Key: "mayorgavega2014", Authors: "Mayorga-Vega, Merino-Marban and Viciana", Year: 2014,
 		Title: "Criterion-related validity of sit-and-reach tests for estimating hamstring and lumbar " +
 			"extensibility: a meta-analysis",

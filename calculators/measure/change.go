@@ -49,24 +49,24 @@ var (
 			Slip: "You measured from the bearing cover.",
 			Take: "ruler", Minutes: 2, Figure: "measure-headset-pivot"}}
 
-	NewReach = &Quantity{Key: "new-reach", Label: "New bike's reach", Unit: Mm, Low: 320, High: 560, Least: 160,
+	NewReach = &Quantity{Key: "new-reach", Label: "New bike’s reach", Unit: Mm, Low: 320, High: 560, Least: 160,
 		Most: 840, Repeat: 2,
 		How: Instruction{
 			Text: "Take it from the new bike’s chart: level from the crank axle to the centre of the head " +
 				"tube’s top.",
 			Figure: "measure-reach"}}
-	NewStack = &Quantity{Key: "new-stack", Label: "New bike's stack", Unit: Mm, Low: 470, High: 740, Least: 235,
+	NewStack = &Quantity{Key: "new-stack", Label: "New bike’s stack", Unit: Mm, Low: 470, High: 740, Least: 235,
 		Most: 1110, Repeat: 2,
 		How: Instruction{
 			Text: "Take it from the new bike’s chart: upright from the crank axle to the centre of the head " +
 				"tube’s top.",
 			Figure: "measure-stack"}}
-	NewHeadAngle = &Quantity{Key: "new-head-angle", Label: "New bike's head angle", Unit: Deg, Low: 58, High: 76,
+	NewHeadAngle = &Quantity{Key: "new-head-angle", Label: "New bike’s head angle", Unit: Deg, Low: 58, High: 76,
 		Least: 45, Most: 85, Repeat: 0.3,
 		How: Instruction{
 			Text:   "Take it from the new bike’s chart, or lay a phone’s level along its head tube on level ground.",
 			Figure: "measure-head-angle"}}
-	NewSeatAngle = &Quantity{Key: "new-seat-angle", Label: "New bike's seat angle", Unit: Deg, Low: 68, High: 84,
+	NewSeatAngle = &Quantity{Key: "new-seat-angle", Label: "New bike’s seat angle", Unit: Deg, Low: 68, High: 84,
 		Least: 50, Most: 100, Repeat: 0.3,
 		How: Instruction{
 			Text:   "Take the effective seat angle from the new bike’s chart.",
@@ -77,7 +77,7 @@ var (
 			Text: "Look in the new chart’s small print for the height above the crank axle at which the " +
 				"effective seat angle is read.",
 			Figure: "measure-seat-angle"}}
-	NewSeatTubeAngle = &Quantity{Key: "new-seat-tube-angle", Label: "New seat tube's own angle", Unit: Deg,
+	NewSeatTubeAngle = &Quantity{Key: "new-seat-tube-angle", Label: "New seat tube’s own angle", Unit: Deg,
 		Low: 55, High: 80, Least: 40, Most: 95, Repeat: 0.5,
 		How: Instruction{
 			Text: "Take the actual seat tube angle from the new bike’s chart, or lay a phone’s level along the " +
@@ -111,7 +111,7 @@ var (
 		How: Instruction{
 			Text:   "Measure on the new bike from the head tube’s top edge to the top of the bearing cover.",
 			Figure: "measure-headset-height"}}
-	NewSpacersLimit = &Quantity{Key: "new-spacers-limit", Label: "New bike's greatest spacer stack", Unit: SoldInMm,
+	NewSpacersLimit = &Quantity{Key: "new-spacers-limit", Label: "New bike’s greatest spacer stack", Unit: SoldInMm,
 		High: 60, Most: 120,
 		How: Instruction{
 			Text: "Look up how high a stack of spacers under the stem the new fork’s maker allows."}}
@@ -140,23 +140,23 @@ var (
 
 // What else tells two sizes of one bike apart.
 var (
-	NewChainstay = &Quantity{Key: "new-chainstay", Label: "New bike's chainstay", Unit: Mm, Low: 370, High: 500,
+	NewChainstay = &Quantity{Key: "new-chainstay", Label: "New bike’s chainstay", Unit: Mm, Low: 370, High: 500,
 		Least: 185, Most: 750, Repeat: 2,
 		How: Instruction{
 			Text:   "Take it from the new bike’s chart: straight from the crank axle to the rear axle.",
 			Figure: "measure-chainstay"}}
-	NewBBDrop = &Quantity{Key: "new-bb-drop", Label: "New bike's bottom-bracket drop", Unit: Mm, Low: -30, High: 80,
+	NewBBDrop = &Quantity{Key: "new-bb-drop", Label: "New bike’s bottom-bracket drop", Unit: Mm, Low: -30, High: 80,
 		Least: -80, Most: 130, Repeat: 2,
 		How: Instruction{
 			Text: "Take it from the new bike’s chart: how far the crank axle lies below the line between the " +
 				"axles.",
 			Figure: "measure-bb-drop"}}
-	NewSeatTubeLength = &Quantity{Key: "new-seat-tube-length", Label: "New bike's seat tube", Unit: Mm, Low: 270,
+	NewSeatTubeLength = &Quantity{Key: "new-seat-tube-length", Label: "New bike’s seat tube", Unit: Mm, Low: 270,
 		High: 560, Least: 135, Most: 840, Repeat: 2,
 		How: Instruction{
 			Text:   "Take it from the new bike’s chart: along the tube from the crank axle to its top edge.",
 			Figure: "measure-seat-tube-length"}}
-	NewStemLength = &Quantity{Key: "new-stem-length", Label: "New bike's stem", Unit: SoldInMm, Low: 20, High: 140,
+	NewStemLength = &Quantity{Key: "new-stem-length", Label: "New bike’s stem", Unit: SoldInMm, Low: 20, High: 140,
 		Most:   210,
 		Repeat: 1,
 		How: Instruction{

@@ -142,7 +142,7 @@ func TestAChartNamesWhatItCouldNotUse(t *testing.T) {
 	assert.Equal(t, map[string]float64{"reach": 480, "stack": 640, "head-angle": 64.5, "seat-angle": 77,
 		"seat-tube-length": 450, "bb-drop": 32, "front-rim": 622, "rear-rim": 584, "fork-travel": 150},
 		cellsOf(c.Rows[1]))
-	assert.Equal(t, "Read 2: S and L. Of each: Reach, Stack, Head angle, Effective seat angle, Seat tube's own "+
+	assert.Equal(t, "Read 2: S and L. Of each: Reach, Stack, Head angle, Effective seat angle, Seat tube’s own "+
 		"angle, "+
 		"Seat tube, Stand-over, Bottom-bracket drop, Bottom-bracket height, Front rim, Rear rim and Fork travel.",
 		c.Summary().Say(nil))

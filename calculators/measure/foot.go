@@ -148,7 +148,7 @@ var (
 			Who:  Eased, Take: "ruler, tape to mark with", Minutes: 4, Figure: "measure-cleat-behind-ball"}}
 
 	// The angle of each foot, and what lets it turn.
-	ToeOutLeft = &Quantity{Key: "toe-out-left", Of: OfRider, Label: "Left foot's own angle", Unit: Deg, Low: -10,
+	ToeOutLeft = &Quantity{Key: "toe-out-left", Of: OfRider, Label: "Left foot’s own angle", Unit: Deg, Low: -10,
 		High:  25,
 		Least: -40, Most: 60, Repeat: 3,
 		How: Instruction{
@@ -158,7 +158,7 @@ var (
 				"negative.",
 			Slip: "You look down while you stop, and the feet follow the line. Keep the eyes closed.",
 			Who:  Helper, Take: "card, pencil, set square", Minutes: 8, Figure: "measure-toe-out-left"}}
-	ToeOutRight = &Quantity{Key: "toe-out-right", Of: OfRider, Label: "Right foot's own angle", Unit: Deg,
+	ToeOutRight = &Quantity{Key: "toe-out-right", Of: OfRider, Label: "Right foot’s own angle", Unit: Deg,
 		Low: -10, High: 25,
 		Least: -40, Most: 60, Repeat: 3,
 		How: Instruction{

@@ -37,7 +37,7 @@ var (
 			Text: "Look in the chart’s small print for the height above the crank axle at which the effective " +
 				"seat angle is read. Where nothing is said, the stack is usual.",
 			Figure: "measure-seat-angle"}}
-	SeatTubeAngle = &Quantity{Key: "seat-tube-angle", Label: "Seat tube's own angle", Unit: Deg, Low: 55,
+	SeatTubeAngle = &Quantity{Key: "seat-tube-angle", Label: "Seat tube’s own angle", Unit: Deg, Low: 55,
 		High: 80, Least: 40, Most: 95, Repeat: 0.5,
 		How: Instruction{
 			Text: "Lay a phone along the seat tube, or along the fully raised post, with the bike upright on level " +

@@ -46,14 +46,14 @@ var (
 			Text: "Read it on the post near the minimum-insertion mark, such as 31.6, or measure with callipers.",
 			Slip: "You measured where the post is scratched or painted.",
 			Take: "callipers", Minutes: 1, Figure: "measure-post-whole"}}
-	InsertionPost = &Quantity{Key: "insertion-post", Label: "Post's minimum insertion", Unit: Mm, Low: 40,
+	InsertionPost = &Quantity{Key: "insertion-post", Label: "Post’s minimum insertion", Unit: Mm, Low: 40,
 		High: 200, Least: 20, Most: 300, Repeat: 1,
 		How: Instruction{
 			Text: "Take it from the post maker’s sheet, or measure from the minimum-insertion mark to the lowest " +
 				"point of the post’s outer tube.",
 			Slip: "You counted in the actuator below the tube.",
 			Take: "ruler", Minutes: 3, Figure: "measure-post-whole"}}
-	InsertionFrame = &Quantity{Key: "insertion-frame", Label: "Frame's minimum insertion", Unit: Mm, Low: 40,
+	InsertionFrame = &Quantity{Key: "insertion-frame", Label: "Frame’s minimum insertion", Unit: Mm, Low: 40,
 		High: 200, Least: 20, Most: 300, Repeat: 1,
 		How: Instruction{
 			Text: "Look it up in the frame maker’s manual: how deep any post must sit in the seat tube. It is often " +

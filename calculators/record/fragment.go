@@ -82,7 +82,7 @@ func fromPairs(pairs []pair, problems []calculators.Problem) (*Record, []calcula
 	var marks []pair
 	for _, p := range pairs {
 		if p.broken {
-			problems = append(problems, problem(p.key, "The value of “{0}” is not encoded as a link's text is; it "+
+			problems = append(problems, problem(p.key, "The value of “{0}” is not encoded as a link’s text is; it "+
 				"reads “{1}”.", measure.Quoted(p.key), measure.Quoted(p.value)))
 		}
 		if r.about(p, &problems) {

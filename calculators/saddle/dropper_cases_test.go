@@ -161,12 +161,12 @@ func TestWhatIsSaidOfThePost(t *testing.T) {
 
 	const noMinimums = "saddle-height=738 seat-tube-length=417 travel-post=185 post-length=497"
 	r := calctest.Answer(t, Dropper(), noMinimums+" insertion-post=150")
-	require.True(t, calctest.Says(r, "You left out “Frame's minimum insertion”"))
-	require.False(t, calctest.Says(r, "You left out “Post's minimum insertion”"))
+	require.True(t, calctest.Says(r, "You left out “Frame’s minimum insertion”"))
+	require.False(t, calctest.Says(r, "You left out “Post’s minimum insertion”"))
 	require.Contains(t, meaning(r, postInsertion), "Whether that is deep enough is not known")
 	r = calctest.Answer(t, Dropper(), noMinimums+" insertion-frame=150")
-	require.True(t, calctest.Says(r, "You left out “Post's minimum insertion”"))
-	require.False(t, calctest.Says(r, "You left out “Frame's minimum insertion”"))
+	require.True(t, calctest.Says(r, "You left out “Post’s minimum insertion”"))
+	require.False(t, calctest.Says(r, "You left out “Frame’s minimum insertion”"))
 	require.Equal(t, "not known: look it up or measure it", calctest.Column(t, r, "limits", "verdict")[2])
 
 	// 497 − 275 − 35 = 187 are inside. Too shallow for the one minimum that is known is too

@@ -150,7 +150,7 @@ var all = []*Symptom{
 		{Why: "The bar is wide, the arms are spread and the shoulders drawn up", Evidence: Trade,
 			First: "Slide grips and levers inwards before you cut " +
 				"anything", Of: measure.LeverInset, More: true, Chapter: "cockpit/bar-width"},
-		{Why: "The helmet's brim or the glasses hide the trail", Evidence: Trade,
+		{Why: "The helmet’s brim or the glasses hide the trail", Evidence: Trade,
 			First: "Set the helmet level and look through, not over, the frame of the " +
 				"glasses.", Chapter: "cockpit/seated-reach"},
 	}},
@@ -180,7 +180,7 @@ var all = []*Symptom{
 		{Why: "The arms are nearly straight: the grips are far or low", Evidence: Geometry,
 			First: "Raise the stem by one " +
 				"spacer", Of: measure.Spacers, More: true, Chapter: "cockpit/standing-ready"},
-		{Why: "The suspension is harsh", Evidence: Trade, First: "Check the fork's sag before you change the " +
+		{Why: "The suspension is harsh", Evidence: Trade, First: "Check the fork’s sag before you change the " +
 			"cockpit.", Chapter: "frame/sag"},
 	}},
 	{Key: "front-wanders", Label: "Front wheel wanders or lifts a little on climbs", Place: FrontHub, Causes: Causes{
@@ -213,7 +213,7 @@ var all = []*Symptom{
 					"light.", Chapter: "cockpit/standing-ready"},
 			{Why: "The bar is low", Evidence: Geometry, First: "Raise the stem by one spacer", Of: measure.Spacers,
 				More: true, Chapter: "cockpit/stem-and-spacers"},
-			{Why: "The fork dives: too much sag in front", Evidence: Geometry, First: "Check the fork's sag.",
+			{Why: "The fork dives: too much sag in front", Evidence: Geometry, First: "Check the fork’s sag.",
 				Chapter: "frame/sag"},
 		}},
 }

@@ -22,8 +22,8 @@ const description words.English = "A mountain-bike fit guide that computes: publ
 var helpTexts = map[string]words.English{
 	"publish": "Build the guide, or your own folder laid over it, into a folder for a web server.",
 	"preview": "Show the guide on this machine and publish it again whenever a file is saved.",
-	"book": "Write the whole guide as one book: a page made for printing and an EPUB, with somebody's own " +
-		"numbers where a record is named.",
+	"book": "Write the whole guide as one book: a page made for printing and an EPUB, with somebody’s own numbers " +
+		"where a record is named.",
 	"intake": "Read the measurements that clients sent, as links, mail or files: an index, those first who need " +
 		"attention, and a sheet for each. The exit status is 0 if all was read, 1 if something could not be read, " +
 		"2 if the command was not understood.",
@@ -41,7 +41,7 @@ var helpTexts = map[string]words.English{
 
 	"adopt_contact": "Your mail or web address. Clients send their measurements to a mail address.",
 	"adopt_dir":     "A new folder, or one without these files. Nothing is ever written over.",
-	"adopt_name":    "Your shop's name, or your own.",
+	"adopt_name":    "Your shop’s name, or your own.",
 	"adopt_chapters": "Built-in chapters to copy into the folder, as part/chapter: yours then take their place. " +
 		"With none, a new folder is begun.",
 	"changes_guide": "Your folder.",
@@ -49,7 +49,7 @@ var helpTexts = map[string]words.English{
 	"book_out":      "The folder for book.html and book.epub. Files of these names are written over.",
 	"book_units":    "Write lengths in mm, cm or in; when left out, as the record or the guide does.",
 	"book_record": "A measurement record, as a page saves it: JSON, CSV or a link in a text file. Every figure and " +
-		"every number in the book is then that rider's.",
+		"every number in the book is then that rider’s.",
 	"book_rider": "Whose record to take from a file of several riders.",
 	"book_bike":  "Which bike to take from a file of several bikes.",
 	"calc_name":  "The calculator, for example saddle-height.",
@@ -60,7 +60,7 @@ var helpTexts = map[string]words.English{
 	"hosting_server": "nginx, caddy, apache, or storage for a host that only takes files.",
 	"hosting_guide":  "Your folder, whose languages the settings are for too.",
 	"hosting_path":   "Where the guide is on the server.",
-	"hosting_folder": "Where it lies on the server's disk.",
+	"hosting_folder": "Where it lies on the server’s disk.",
 	"intake_from": "What clients sent: links, mail (.eml, mbox), files with links, JSON or CSV, folders of such " +
 		"files, or - for standard input. Links to other files are not followed.",
 	"intake_csv":     "Print one row for each value, doubt, answer and missing measurement.",

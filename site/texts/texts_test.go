@@ -4,12 +4,15 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"testing"
 
 	"github.com/chai2010/gettext-go/po"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"plumbline/calculators/literature"
 )
 
 // Who adds a text runs make texts, so that every language learns of it.
@@ -46,6 +49,24 @@ func TestTheTemplateIsRead(t *testing.T) {
 	assert.Equal(t, "trail", f.Messages[3].MsgId)
 	assert.Equal(t, list[0].english, f.Messages[0].MsgId)
 	assert.Equal(t, "calculators/saddle, site", f.Messages[0].ExtractedComment)
+}
+
+// typed is an apostrophe as a keyboard has it, inside or at the end of a word.
+var typed = regexp.MustCompile(`\pL'(\pL|\s)`)
+
+// TestApostrophesAreThoseOfPrint: what comes out of Go and out of the pages' scripts is not typeset again, so it
+// has the marks that a chapter is printed with. Marks round a shell's argument stay: they stand outside a word.
+func TestApostrophesAreThoseOfPrint(t *testing.T) {
+	list, err := gather("../..")
+	require.NoError(t, err)
+	list, err = withPages(list)
+	require.NoError(t, err)
+	for _, x := range list {
+		assert.False(t, typed.MatchString(x.english) || typed.MatchString(x.more), "%q: write ’", x.english)
+	}
+	for _, s := range literature.All() {
+		assert.False(t, typed.MatchString(s.Title+s.For), "%s, %q: write ’", s.Key, s.Title+s.For)
+	}
 }
 
 // A translation outlives a change of its English, as a suggestion with the earlier English.
