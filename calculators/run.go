@@ -160,10 +160,10 @@ func assumedText(in Input, v Values, i int, a Assumption) words.Text {
 		said = words.Of(in.Choices[int(v.x[i])].Label)
 	}
 	if a.SD == 0 {
-		return words.Of("You left out {0}, so it is taken as {1}, {2}.", in.Named(), said, words.Of(a.From))
+		return words.Of("{0} was left out, so it is taken as {1}, {2}.", in.Named(), said, words.Of(a.From))
 	}
 	return words.Of(
-		"You left out {0}, so it is taken as {1} ± {2}, {3}.",
+		"{0} was left out, so it is taken as {1} ± {2}, {3}.",
 		in.Named(),
 		said,
 		measure.Amount{Value: 2 * a.SD,

@@ -23,7 +23,7 @@ var synonyms = map[string]string{
 	"hip-bone height": "trochanter-height",
 	"shoulder width":  "shoulder-width", "shoulder to grip": "arm-length", "arm length": "arm-length",
 	"hip width": "hip-width", "q-factor": "q-factor", "foot offset": "foot-offset", "toe-out": "toe-out",
-	"press-up width": "push-up-width", "hand length": "hand-length", "sit bone width": "sit-bone-width",
+	"press-up hand width": "push-up-width", "hand length": "hand-length", "sit bone width": "sit-bone-width",
 	"setback": "saddle-setback", "saddle setback": "saddle-setback", "grip position": "grip-x",
 	"bottom-bracket height": "bb-height", "chainstay length": "chainstay", "wheel radius": "rear-radius",
 	"effective seat angle": "seat-angle", "seat-tube angle": "seat-tube-angle", "seat-tube length": "seat-tube-length",

@@ -16,8 +16,8 @@ func explainGrip(v calculators.Values, r *calculators.Result) {
 	r.At(gripX).Meaning = words.Of("What you feel standing: how far your hands are out in front of your feet. Drop " +
 		"a plumb line from the middle of one grip and measure to the crank axle; if that disagrees by more than " +
 		"the ±, one of the numbers above is wrong.")
-	r.At(gripY).Meaning = words.Of("What you feel standing: how low you have to bend to hold on. The frame’s stack "+
-		"ends {0} lower, at the top of the head tube.",
+	r.At(gripY).Meaning = words.Of("What you feel standing: how low you bend to hold on. The frame’s stack ends {0} "+
+		"lower, at the top of the head tube.",
 		measure.Millimetres(float64(r.At(gripY).Value)-b.Stack()))
 	explainFromSaddle(v, r)
 	explainAtBar(v, b, r)
@@ -74,13 +74,13 @@ func explainAtBar(v calculators.Values, b geometry.Bike, r *calculators.Result) 
 	}
 	change := b.RoomAt(b.Stack()+higher) - b.RoomAt(b.Stack())
 	if change < 0 {
-		x.Meaning = words.Of("The room between seat and steering axis where your bar is. Every {0} that spacers "+
+		x.Meaning = words.Of("The room between seat and steering axis where the bar is. Every {0} that spacers "+
 			"raise the bar take {1} off it, so a raised bar makes the bike feel smaller. With the same reach kept, "+
 			"as on a frame with more stack, it would grow by {2} instead: do not mix the two.",
 			measure.Millimetres(higher), tenth(-change), tenth(change+lost))
 		return
 	}
-	x.Meaning = words.Of("The room between seat and steering axis where your bar is. On this bike the seat leans "+
+	x.Meaning = words.Of("The room between seat and steering axis where the bar is. On this bike the seat leans "+
 		"back more than the steering axis, so every {0} that spacers raise the bar add {1}.",
 		measure.Millimetres(higher), tenth(change))
 }

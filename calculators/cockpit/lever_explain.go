@@ -63,7 +63,7 @@ func explainLeverAngle(r *calculators.Result, bike fit.Ridden) {
 	}
 	seated := r.At(forearmSeated)
 	if !seated.Exists() {
-		x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist is nearly "+
+		x.Meaning = words.Of("The blade then continues the forearm as you stand ready, and the wrist is nearly "+
 			"straight. Seated, the forearm points elsewhere: give {0} to see how far, and choose a place between "+
 			"the two.", measure.SaddleHeight.Named())
 		return
@@ -71,9 +71,9 @@ func explainLeverAngle(r *calculators.Result, bike fit.Ridden) {
 	other := float64(seated.Value) - bike.Tilt
 	x.Low, x.High = calculators.Number(math.Min(other, float64(x.Value))),
 		calculators.Number(math.Max(other, float64(x.Value)))
-	x.Meaning = words.Of("The blade then continues your forearm as you stand ready, and the wrist is nearly "+
-		"straight. Seated, your forearm needs {0}: a place between the two suits most riders, nearer to standing "+
-		"if you brake there.", measure.Degrees(other))
+	x.Meaning = words.Of("The blade then continues the forearm as you stand ready, and the wrist is nearly "+
+		"straight. Seated, the forearm needs {0}: a place between the two suits most riders, nearer to standing if "+
+		"you brake there.", measure.Degrees(other))
 }
 
 func explainLeverReach(v calculators.Values, r *calculators.Result) {
@@ -81,22 +81,22 @@ func explainLeverReach(v calculators.Values, r *calculators.Result) {
 	finger := v.Of(measure.FingerLength)
 	x.Low, x.High = calculators.Number(reachFrom*finger), calculators.Number(reachTo*finger)
 	if !v.Has(measure.LeverReach) {
-		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. The grip’s " +
-			"thickness is not part of this length.")
+		x.Meaning = words.Of("There the first joint of the index finger bends round the blade. The grip’s thickness " +
+			"is not part of this length.")
 		return
 	}
 	now := v.Of(measure.LeverReach)
 	apart := now - float64(x.Value)
 	switch {
 	case apart > 3:
-		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. Yours stands out "+
-			"{0} now: bring it in by {1} with the adjuster.", measure.Millimetres(now), measure.Millimetres(apart))
+		x.Meaning = words.Of("There the first joint of the index finger bends round the blade. The blade stands out "+
+			"{0} now: {1} in with the adjuster brings it there.", measure.Millimetres(now), measure.Millimetres(apart))
 	case apart < -3:
-		x.Meaning = words.Of("There the first joint of your index finger bends round the blade. Yours stands at "+
-			"{0} now: let it out by {1}, if the lever stops short of the grip even now.", measure.Millimetres(now),
+		x.Meaning = words.Of("There the first joint of the index finger bends round the blade. The blade stands at "+
+			"{0} now: {1} further out if the lever stops short of the grip even now.", measure.Millimetres(now),
 			measure.Millimetres(-apart))
 	default:
-		x.Meaning = words.Of("There the first joint of your index finger bends round the blade, and yours is there " +
+		x.Meaning = words.Of("There the first joint of the index finger bends round the blade, and yours is there " +
 			"already.")
 	}
 }

@@ -33,7 +33,7 @@ func leverFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		below = words.Of("From the side")
 	}
 	f.Frame(below, leverSide(side, r)...)
-	f.Frame(words.Of("From above, your right hand"), leverAbove(h, v, r)...)
+	f.Frame(words.Of("From above, the right hand"), leverAbove(h, v, r)...)
 	f.Description = words.Of("A right hand on a grip of {0}, the index finger bent round the brake lever. From the "+
 		"side: {1} The ruler goes from the front of the grip to the outer face of the blade: {2}. From above: "+
 		"the clamp’s near edge lies {3} from the grip’s inner end.", measure.Millimetres(h.Thick), said,

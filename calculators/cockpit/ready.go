@@ -46,7 +46,7 @@ func Ready() *calculators.Calculator {
 
 // What it answers.
 var (
-	readyElbow = &calculators.Output{Name: "elbow-bend", Label: "Your elbows bend", Unit: measure.Deg,
+	readyElbow = &calculators.Output{Name: "elbow-bend", Label: "The elbows bend", Unit: measure.Deg,
 		Between: "upper arm and forearm, in space; a straight arm is 0"}
 	trunkAtElbow = &calculators.Output{Name: "trunk-at-elbow", Label: "Trunk that leaves 60°", Unit: measure.Deg,
 		Between: "the ground and the line from hip to shoulder, with the elbows bent by 60°"}

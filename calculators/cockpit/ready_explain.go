@@ -51,7 +51,7 @@ func explainReady(v calculators.Values, r *calculators.Result) {
 			measure.Degrees(trunk.elbow), measure.Degrees(stem.elbow))
 	}
 	r.Note(calculators.PlainNote, "This is the bike at sag, which tips it {0} by {1}. The model is plain mechanics "+
-		"with a posture that you chose: it holds while you stand still in balance, not while you brake, pump or "+
+		"with a posture that was chosen: it holds while you stand still in balance, not while you brake, pump or "+
 		"jump.",
 		tipped(s.bike.Tilt), measure.Degrees(max(s.bike.Tilt, -s.bike.Tilt)))
 	if wide := !v.Given(measure.ArmLength) || !v.Given(measure.TrunkLength) ||

@@ -29,7 +29,7 @@ func rollFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 			r.At(rollUp).Uncertain(), measure.Degrees(sweep)),
 		Least: 22, Apart: true,
 	}
-	f.Frame(words.Of("From your right: {0} {1}", measure.Degrees(math.Abs(roll)), way), rollSide(v, r)...)
+	f.Frame(words.Of("From the right: {0} {1}", measure.Degrees(math.Abs(roll)), way), rollSide(v, r)...)
 	f.Frame(words.Of("From above: the straight wrist"), rollAbove(sweep)...)
 	return f
 }

@@ -106,20 +106,20 @@ func TestLeverSays(t *testing.T) {
 	want := leverByHand("f")(leverRecord)
 	tilt := handBikeOf(leverRecord).tilt(leverRecord)
 	other := want[forearmSeated] - tilt
-	assert.Contains(t, meaning(r, leverAngle), "Seated, your forearm needs "+deg(other))
+	assert.Contains(t, meaning(r, leverAngle), "Seated, the forearm needs "+deg(other))
 	ranges(t, r, leverAngle, math.Min(other, want[leverAngle]), math.Max(other, want[leverAngle]))
 	ranges(t, r, leverReach, 0.6*71, 0.75*71)
 	// 71·2/3 = 47.33: a lever at 58 comes in by 10.67; within 3 mm it is there.
-	assert.Contains(t, meaning(r, leverReach), "Yours stands out 58 mm now: bring it in by 11 mm")
+	assert.Contains(t, meaning(r, leverReach), "The blade stands out 58 mm now: 11 mm in")
 	at := func(reach float64) string {
 		return meaning(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": reach}).typed()),
 			leverReach)
 	}
-	assert.Contains(t, at(41), "Yours stands at 41 mm now: let it out by 6 mm")
+	assert.Contains(t, at(41), "The blade stands at 41 mm now: 6 mm further out")
 	assert.Contains(t, at(50.2), "is there already")
 	assert.Contains(t, at(44.5), "is there already")
-	assert.Contains(t, at(50.5), "bring it in by 3 mm")
-	assert.Contains(t, at(44.2), "let it out by 3 mm")
+	assert.Contains(t, at(50.5), "3 mm in with the adjuster")
+	assert.Contains(t, at(44.2), "3 mm further out")
 	// 16 CFR 1512.5(b)(3): 89 mm (3½ in).
 	none := leverRecord.with(nil)
 	delete(none, "lever-reach")
@@ -429,11 +429,11 @@ func TestStemSays(t *testing.T) {
 	assert.Contains(t, meaning(answer(nil), spacersChange), "you have to look up")
 	assert.Contains(t, meaning(answer(numbers{"spacers-limit": 17 + along - 0.4}), spacersChange), "in whole rings")
 	assert.Contains(t, meaning(answer(numbers{"spacers-limit": 17 + along - 0.6}), spacersChange),
-		"That would put "+mm(17+along)+" of spacers under the stem, and your steerer allows "+mm(17+along-0.6))
+		"That would put "+mm(17+along)+" of spacers under the stem, and the steerer allows "+mm(17+along-0.6))
 	// What the steerer holds now and what its maker allows: the less counts.
 	for _, limits := range []numbers{{"spacers-above": 9}, {"spacers-above": 9, "spacers-limit": 40},
 		{"spacers-above": 30, "spacers-limit": 26}} {
-		assert.Contains(t, meaning(answer(limits), spacersChange), "your steerer allows 26 mm")
+		assert.Contains(t, meaning(answer(limits), spacersChange), "the steerer allows 26 mm")
 	}
 	for left, says := range map[float64]string{0.5: "you have to look up",
 		-0.5: "There are only 17 mm under the stem"} {
@@ -522,11 +522,11 @@ func TestWidthSays(t *testing.T) {
 	r := calctest.Answer(t, Width(), "sex=f tree-gap=810 "+widthRecord.typed())
 	ranges(t, r, barWidth, 711, 751)
 	ranges(t, r, armSpread, 8, 14)
-	assert.Contains(t, meaning(r, barWidth), "Try anything from 711 mm to 751 mm. Your bar of 788 mm "+
+	assert.Contains(t, meaning(r, barWidth), "Anything from 711 mm to 751 mm is worth trying. The bar of 788 mm "+
 		"is wider")
 	assert.Contains(t, meaning(r, armSpread), "Common practice lies between 8.0° and 14.0°")
 	assert.Contains(t, meaning(r, armSpread),
-		"On your bar now it is "+deg(widthByHand("f")(widthRecord)[spreadNow])[:2])
+		"On the bar now it is "+deg(widthByHand("f")(widthRecord)[spreadNow])[:2])
 	lost := widthByHand("f")(widthRecord)
 	assert.Contains(t, meaning(r, reachLost),
 		"Straight arms lose "+tenthMm(lost[armsLose])+" when they spread further, "+

@@ -50,7 +50,7 @@ func Seated() *calculators.Calculator {
 
 // What it answers.
 var (
-	seatedTrunk = &calculators.Output{Name: "trunk-angle", Label: "Your trunk leans", Unit: measure.Deg,
+	seatedTrunk = &calculators.Output{Name: "trunk-angle", Label: "The trunk leans", Unit: measure.Deg,
 		Between: "the ground and the line from hip to shoulder, at sag; upright is 90"}
 	seatedShoulder = &calculators.Output{Name: "shoulder-angle", Label: "Shoulders open", Unit: measure.Deg,
 		Between: "trunk and the line from shoulder to grip, seen from the side"}

@@ -66,7 +66,7 @@ func allowedFirst(list []combination) []combination {
 // do it.
 func stemVerdict(w wanted, list []combination, best int, within bool) words.Text {
 	if best < 0 {
-		return words.Of("Your steerer is too short for this move")
+		return words.Of("The steerer is too short for this move")
 	}
 	c, now := list[best].parts, w.parts
 	var change words.List
@@ -129,7 +129,7 @@ func explainSpacers(v calculators.Values, w wanted, r *calculators.Result, allow
 		x.Meaning = words.Of("There are only {0} under the stem to take away.",
 			measure.Sold(v.Of(measure.Spacers)))
 	case !math.IsNaN(allowed) && after > allowed+0.5:
-		x.Meaning = words.Of("That would put {0} of spacers under the stem, and your steerer allows {1}.",
+		x.Meaning = words.Of("That would put {0} of spacers under the stem, and the steerer allows {1}.",
 			measure.Sold(after), measure.Sold(allowed))
 	case math.IsNaN(allowed):
 		x.Meaning = words.Of("Spacers cost nothing and can be undone, so try them first. Whether the steerer and " +

@@ -48,10 +48,10 @@ func Width() *calculators.Calculator {
 
 // What it answers.
 var (
-	barWidth = &calculators.Output{Name: "bar-width", Label: "Your body asks for", Unit: measure.Mm,
+	barWidth = &calculators.Output{Name: "bar-width", Label: "The body asks for", Unit: measure.Mm,
 		Feeds:   measure.BarWidth,
 		Between: "one end of the bar to the other"}
-	armSpread = &calculators.Output{Name: "arm-spread", Label: "Your arms then spread", Unit: measure.Deg,
+	armSpread = &calculators.Output{Name: "arm-spread", Label: "The arms then spread", Unit: measure.Deg,
 		Between: "each straight arm and straight ahead, seen from above"}
 	reachLost = &calculators.Output{Name: "reach-lost", Label: "40 mm wider takes", Unit: measure.Mm, Finer: 1,
 		Between: "the level reach of straight arms to the grips, at this width and at 40 mm wider, less what the " +
@@ -60,7 +60,7 @@ var (
 
 // What stands behind it.
 var (
-	byPressUp   = &calculators.Output{Name: "press-up", Label: "Press-up width", Unit: measure.Mm}
+	byPressUp   = &calculators.Output{Name: "press-up", Label: "Press-up hand width", Unit: measure.Mm}
 	byShoulders = &calculators.Output{Name: "shoulders", Label: "Shoulders and arms", Unit: measure.Mm}
 	armsLose    = &calculators.Output{Name: "arms-lose", Label: "Straight arms lose", Unit: measure.Mm, Finer: 1}
 	sweepGives  = &calculators.Output{Name: "sweep-gives", Label: "The bar’s sweep gives back", Unit: measure.Mm,
@@ -72,7 +72,7 @@ var (
 
 func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
 	if e, ok := body.ShoulderWidth.FromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
-		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
+		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from height by the survey"}, true
 	}
 	e := body.ShoulderWidth.Typical(fit.Sex(v))
 	return calculators.Assumption{Value: e.Value, SD: e.SD,
@@ -81,7 +81,7 @@ func shouldersOf(v calculators.Values) (calculators.Assumption, bool) {
 
 func armOf(v calculators.Values) (calculators.Assumption, bool) {
 	if e, ok := body.ArmFromStature(v.Of(measure.Stature), fit.Sex(v)); ok {
-		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your height by the survey"}, true
+		return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from height by the survey"}, true
 	}
 	e := body.ArmTypical(fit.Sex(v))
 	return calculators.Assumption{Value: e.Value, SD: e.SD,

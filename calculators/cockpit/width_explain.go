@@ -72,14 +72,14 @@ func widthMeaning(v calculators.Values, body, low, high float64) words.Text {
 	now := measure.Millimetres(bar)
 	switch {
 	case bar > high:
-		return words.Of("Try anything from {0} to {1}. Your bar of {2} is wider: slide the controls in before you "+
-			"think of cutting.", lo, hi, now)
+		return words.Of("Anything from {0} to {1} is worth trying. The bar of {2} is wider: slide the controls in "+
+			"before you think of cutting.", lo, hi, now)
 	case bar < low:
-		return words.Of("Try anything from {0} to {1}. Your bar of {2} is narrower: borrow a wider one before you "+
-			"buy.", lo, hi, now)
+		return words.Of("Anything from {0} to {1} is worth trying. The bar of {2} is narrower: borrow a wider one "+
+			"before you buy.", lo, hi, now)
 	}
-	return words.Of("Try anything from {0} to {1}. Your bar of {2} lies inside, so there may be nothing to "+
-		"do.", lo, hi, now)
+	return words.Of("Anything from {0} to {1} is worth trying. The bar of {2} lies inside, so there may be nothing "+
+		"to do.", lo, hi, now)
 }
 
 func explainSpread(x *calculators.Answer, v calculators.Values, r *calculators.Result) {
@@ -90,7 +90,7 @@ func explainSpread(x *calculators.Answer, v calculators.Values, r *calculators.R
 	}
 	x.Low, x.High = spreadFrom, spreadTo
 	if now := r.At(spreadNow); now.Exists() {
-		x.Meaning = words.Of("On your bar now it is {0}. Common practice lies between {1} and {2}: more turns the "+
+		x.Meaning = words.Of("On the bar now it is {0}. Common practice lies between {1} and {2}: more turns the "+
 			"elbows out and straight and bends the wrists, less tucks the elbows in.",
 			now.Uncertain(), measure.Degrees(spreadFrom), measure.Degrees(spreadTo))
 		return

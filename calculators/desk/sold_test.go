@@ -59,7 +59,7 @@ func TestWhatIsSoldInMillimetresStaysInThem(t *testing.T) {
 	require.Empty(t, problems)
 	assert.Equal(
 		t,
-		"Keep your 170\u00a0mm unless something troubles you",
+		"Keep the 170\u00a0mm unless something troubles you",
 		result.Verdict.Say(&words.Reader{Units: "in"}),
 	)
 	text, err := json.Marshal(result.Complete())

@@ -200,7 +200,7 @@ func TestWhatIsSaidOfFootAngles(t *testing.T) {
 	for _, angles := range []string{"toe-out-left=6±2 cleat-angle-left=2±0.65",
 		"toe-out-left=2±2 cleat-angle-left=6±0.65"} {
 		close := at(angles + " toe-out-right=7 pedal-float=6").At(leftFoot.turn).Meaning.Say(nil)
-		require.Contains(t, close, "Too close to tell: it is less than its own ±. Take both angles again")
+		require.Contains(t, close, "Too close to tell: it is less than its own ±. Both angles want a second reading")
 		require.Contains(t, close, "outside the float")
 		require.NotContains(t, close, "nose")
 	}
@@ -219,8 +219,8 @@ func TestWhatIsSaidOfFootAngles(t *testing.T) {
 		"rare; measure again, and if it hurts ask a clinician"},
 		among("-8.1", "16.5"))
 
-	require.True(t, calctest.Says(at("toe-out-left=2±1 toe-out-right=4.9±1"), "Your feet differ by 2.9°"))
-	require.False(t, calctest.Says(at("toe-out-left=2±1 toe-out-right=4.7±1"), "Your feet differ"))
+	require.True(t, calctest.Says(at("toe-out-left=2±1 toe-out-right=4.9±1"), "The feet differ by 2.9°"))
+	require.False(t, calctest.Says(at("toe-out-left=2±1 toe-out-right=4.7±1"), "The feet differ"))
 	require.True(t, calctest.Says(at(usualFeet+" pedal-float=3.9"), "float under 4"))
 	require.False(t, calctest.Says(at(usualFeet+" pedal-float=4"), "float under 4"))
 	room := func(more string) string { return at(unlikeFeet + more).At(leftFoot.least).Meaning.Say(nil) }

@@ -29,8 +29,8 @@ func explainTurn(r *calculators.Result, f oneFoot) {
 		turn.Meaning = words.Of("Too close to tell: it is less than its own ±. Leave the cleat, unless the heel " +
 			"always rests against one stop.")
 	case math.Abs(d) <= float64(turn.Uncertainty):
-		turn.Meaning = words.Of("Too close to tell: it is less than its own ±. Take both angles again before you " +
-			"turn the cleat.")
+		turn.Meaning = words.Of("Too close to tell: it is less than its own ±. Both angles want a second reading " +
+			"before the cleat turns.")
 	case d > 0:
 		turn.Meaning = words.Of("Turn the cleat’s nose inwards, towards the bike, so that the toes may point " +
 			"further out. One degree at a time, with two rides in between.")
@@ -144,7 +144,7 @@ func noteFootAngle(v calculators.Values, r *calculators.Result) {
 		v.SD(measure.ToeOutLeft),
 		v.SD(measure.ToeOutRight),
 	) {
-		r.Note(calculators.PlainNote, "Your feet differ by {0}, more than the errors explain. Set each cleat by "+
+		r.Note(calculators.PlainNote, "The feet differ by {0}, more than the errors explain. Each cleat is set by "+
 			"its own foot.",
 			measure.Degrees(apart))
 	}

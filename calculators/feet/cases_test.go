@@ -63,7 +63,7 @@ func TestHipsFromTheFrontPoints(t *testing.T) {
 	require.InDelta(t, 49.58, calctest.Value(r, kneeLine), 1e-9)
 	calctest.Margins(t, Stance(), typed, 1e-3, map[*calculators.Output]float64{hipsApart: 16.068, kneeLine: 9.0302})
 	require.InDelta(t, 2*(0.33*240+7.3), HipSpacing(240), 0.3)
-	require.True(t, calctest.Says(r, "0.72 of the distance between your front hip points"))
+	require.True(t, calctest.Says(r, "0.72 of the distance between the front hip points"))
 	// A distance that somebody typed before wins, and old records go on working.
 	given := calctest.Answer(t, Stance(), typed+" hip-width=163")
 	require.InDelta(t, 163, calctest.Value(given, hipsApart), 1e-9)
@@ -193,5 +193,5 @@ func TestWhatIsSaidOfShoes(t *testing.T) {
 	require.False(t, calctest.Says(r, "either foot may be the longer"))
 	require.True(t, calctest.Says(calctest.Answer(t, Shoe(), "foot-length=262±2 other-foot=267.5±2"),
 		"either foot may be the longer"))
-	require.Contains(t, r.At(sizeEU).Meaning.Say(nil), "Nearest half size 42.5. Your ± covers 41.5 to 43.0")
+	require.Contains(t, r.At(sizeEU).Meaning.Say(nil), "Nearest half size 42.5. The ± covers 41.5 to 43.0")
 }

@@ -48,12 +48,12 @@ func behindMeaning(v calculators.Values, behind *calculators.Answer) words.Text 
 		return words.Of("Feel for the inner joint through the shoe and stand with the pedal’s middle this far " +
 			"behind it.")
 	case at < low-0.5:
-		return words.Of("The spindle is now {0} behind the joint. The window begins {1} further back: move the cleat "+
-			"there in steps of 2 mm, with two rides in between, and stop where it feels right.", now,
+		return words.Of("The spindle is now {0} behind the joint. The window begins {1} further back: the cleat "+
+			"goes there in steps of 2 mm, with two rides in between, until it feels right.", now,
 			measure.Millimetres(low-at))
 	case at > high+0.5:
-		return words.Of("The spindle is now {0} behind the joint. The window ends {1} further forward: move the "+
-			"cleat there in steps of 2 mm, with two rides in between, and stop where it feels right.", now,
+		return words.Of("The spindle is now {0} behind the joint. The window ends {1} further forward: the cleat "+
+			"goes there in steps of 2 mm, with two rides in between, until it feels right.", now,
 			measure.Millimetres(at-high))
 	}
 	return words.Of("The spindle is now {0} behind the joint, which is inside the window. Move the cleat only if "+

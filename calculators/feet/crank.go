@@ -145,7 +145,7 @@ func presentCrank(v calculators.Values) (calculators.Assumption, bool) {
 func shankFromInseam(v calculators.Values) (calculators.Assumption, bool) {
 	leg, p, ok := body.NewLeg(body.Measured{Inseam: v.Of(measure.Inseam)}, fit.Sex(v))
 	return calculators.Assumption{Value: leg.Shank, SD: math.Hypot(p.Knee, p.Malleolus),
-		From: "estimated from your inside leg by the survey"}, ok
+		From: "estimated from the inside leg by the survey"}, ok
 }
 
 // crankCase is everything but the crank that the readings rest on, found once.

@@ -34,7 +34,7 @@ func crankVerdict(now, crank, saddle float64) words.Text {
 	const seen = 0.5 // mm; less is said as 0
 	switch {
 	case crank == now:
-		return words.Of("Keep your {0} unless something troubles you", measure.Sold(now))
+		return words.Of("Keep the {0} unless something troubles you", measure.Sold(now))
 	case saddle >= seen:
 		return words.Of("On {0} the saddle goes up by {1}", measure.Sold(crank), measure.Millimetres(saddle))
 	case saddle <= -seen:
@@ -81,12 +81,12 @@ func explainAngles(v calculators.Values, r *calculators.Result, today onCrank) {
 		hip.Meaning = words.Of("The room left between trunk and thigh with the trunk at {0}. If the front of the "+
 			"hip pinches, it needs more.", measure.Degrees(v.Of(measure.SeatedTrunk)))
 	case gain >= 0:
-		knee.Meaning = words.Of("{0} less folded than on your present crank, with the saddle moved along: the top "+
-			"of the stroke is easier to get over.", measure.Degrees(gain))
+		knee.Meaning = words.Of("{0} less folded than on the present crank, with the saddle moved along: the top of "+
+			"the stroke is easier to get over.", measure.Degrees(gain))
 		hip.Meaning = words.Of("{0} more room between trunk and thigh, with the trunk at {1}. A pinch at the front "+
 			"of the hip asks for this.", measure.Degrees(opens), measure.Degrees(v.Of(measure.SeatedTrunk)))
 	default:
-		knee.Meaning = words.Of("{0} more folded than on your present crank, with the saddle moved along.",
+		knee.Meaning = words.Of("{0} more folded than on the present crank, with the saddle moved along.",
 			measure.Degrees(-gain))
 		hip.Meaning = words.Of("{0} less room between trunk and thigh, with the trunk at {1}.",
 			measure.Degrees(-opens),
@@ -116,7 +116,7 @@ func explainClearance(v calculators.Values, r *calculators.Result, c crankCase) 
 	}
 	if toe.Exists() {
 		reach := c.leg.FootLength - c.leg.HeelToBall + v.Of(measure.CleatBehindBall)
-		toe.Meaning = words.Of("Your toes reach some {0} ahead of the spindle, so about {1} is left before shoe and "+
+		toe.Meaning = words.Of("The toes reach some {0} ahead of the spindle, so about {1} is left before shoe and "+
 			"tyre meet. With the wheel turned there is less: turn the bar and look.",
 			measure.Millimetres(reach), measure.Millimetres(float64(toe.Value)-reach))
 	}

@@ -108,7 +108,7 @@ func BenchmarkCrank(b *testing.B) {
 // length in mind, what the reader then does with the saddle leads, never the old rule.
 func TestCrankLeadsWithWhatToDo(t *testing.T) {
 	keep := calctest.Answer(t, Crank(), "inseam=830 crank-length=170")
-	require.Contains(t, keep.Verdict.Say(nil), "Keep your")
+	require.Contains(t, keep.Verdict.Say(nil), "Keep the")
 	other := calctest.Answer(t, Crank(), "inseam=830 crank-length=170 new-crank-length=165")
 	// The saddle goes the other way than the crank, by as much: the pedal's lowest place does.
 	require.Equal(t, "On 165\u00a0mm the saddle goes up by 5\u00a0mm", other.Verdict.Say(nil))

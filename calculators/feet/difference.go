@@ -38,7 +38,7 @@ func Difference() *calculators.Calculator {
 
 // What it answers.
 var (
-	legDifference = &calculators.Output{Name: "difference", Label: "The difference you found", Unit: measure.Mm,
+	legDifference = &calculators.Output{Name: "difference", Label: "The difference found", Unit: measure.Mm,
 		Between: "the longer leg less the shorter, as it was measured"}
 	shim = &calculators.Output{Name: "shim", Label: "To talk over: a shim of", Unit: measure.Mm,
 		Between: "under the shoe of the shorter leg, only with the clinician who measured it"}

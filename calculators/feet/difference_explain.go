@@ -184,7 +184,8 @@ func differenceFigure(found *calculators.Answer, error float64) *drawing.Figure 
 				Y: 0.88}))
 	}
 	f.Add(bar(value, 0.55, 0.95),
-		drawing.Label{Role: drawing.Body, At: p.At(value, 0.95), Side: figure.Point{Y: 1}, Text: words.Of("yours, {0}",
+		drawing.Label{Role: drawing.Body, At: p.At(value, 0.95), Side: figure.Point{Y: 1}, Text: words.Of("the "+
+			"reading, {0}",
 			found.Uncertain()), Fixed: true})
 	return f
 }

@@ -66,7 +66,7 @@ var (
 		Between: "ball of the foot before to the ball after, along a level sole; minus is back"}
 	footHigher = &calculators.Output{Name: "foot-higher", Label: "The foot comes up by", Unit: measure.Mm,
 		Between: "skin under the ball before to after, above the spindle; minus is down"}
-	kneeIfLeft = &calculators.Output{Name: "knee-if-left", Label: "If you set nothing, the knee bends more by",
+	kneeIfLeft = &calculators.Output{Name: "knee-if-left", Label: "With nothing set anew, the knee bends more by",
 		Unit: measure.Deg, Between: "at the bottom of the stroke, while pedalling; minus is straighter"}
 )
 

@@ -162,7 +162,7 @@ func TestPedalUncertainty(t *testing.T) {
 func TestWhatIsSaidOfPedals(t *testing.T) {
 	at := func(more string) *calculators.Result { return calctest.Answer(t, Pedals(), clipToFlat+" "+more) }
 	r := at("")
-	require.Contains(t, r.At(footForward).Meaning.Say(nil), "29\u00a0mm behind the ball. Standing, your feet are "+
+	require.Contains(t, r.At(footForward).Meaning.Say(nil), "29\u00a0mm behind the ball. Standing, the feet are "+
 		"this "+
 		"much nearer")
 	require.Contains(t, r.At(footHigher).Meaning.Say(nil), "higher over the bike: the grips are this much lower")

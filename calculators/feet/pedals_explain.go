@@ -64,8 +64,8 @@ func explainFoot(v calculators.Values, r *calculators.Result) {
 	place := measure.Millimetres(v.Of(measure.NewCleatBehindBall))
 	switch {
 	case x > 0:
-		forward.Meaning = words.Of("The spindle then lies {0} behind the ball. Standing, your feet are this much "+
-			"nearer to grips and front tyre: turn the bar with the pedal forward and look at your toes.", place)
+		forward.Meaning = words.Of("The spindle then lies {0} behind the ball. Standing, the feet are this much "+
+			"nearer to grips and front tyre: turn the bar with the pedal forward and look at the toes.", place)
 	case x < 0:
 		forward.Meaning = words.Of("The spindle then lies {0} behind the ball. Standing, your feet are this much "+
 			"further from the grips, and the calf has more to hold.", place)

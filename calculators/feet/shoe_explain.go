@@ -10,7 +10,7 @@ import (
 
 func explainShoe(v calculators.Values, r *calculators.Result) {
 	foot := r.At(mondopoint)
-	foot.Meaning = words.Of("Your longer foot, in millimetres. A chart in millimetres from the shoe’s own maker " +
+	foot.Meaning = words.Of("The longer foot, in millimetres. A chart in millimetres from the shoe’s own maker " +
 		"beats every conversion below.")
 	for _, o := range [4]*calculators.Output{sizeEU, sizeUK, sizeUSMen, sizeUSWomen} {
 		x := r.At(o)
@@ -20,7 +20,8 @@ func explainShoe(v calculators.Values, r *calculators.Result) {
 		case x.Value < 0:
 			x.Meaning = words.Of("Below the grown people’s sizes: look for a children’s chart in millimetres.")
 		case high > low:
-			x.Meaning = words.Of("Nearest half size {0}. Your ± covers {1} to {2}: try them all.", half, halfSize(low),
+			x.Meaning = words.Of("Nearest half size {0}. The ± covers {1} to {2}: all of them are worth trying "+
+				"on.", half, halfSize(low),
 				halfSize(high))
 		default:
 			x.Meaning = words.Of("Nearest half size {0}.", half)
@@ -28,8 +29,8 @@ func explainShoe(v calculators.Values, r *calculators.Result) {
 	}
 	if v.Has(measure.OtherFoot) {
 		apart := math.Abs(v.Of(measure.FootLength) - v.Of(measure.OtherFoot))
-		r.Note(calculators.PlainNote, "Your feet differ by {0}. Fit the longer one, and fill the other shoe with an "+
-			"insole.", measure.Millimetres(apart))
+		r.Note(calculators.PlainNote, "The feet differ by {0}. Shoes are fitted to the longer one, and an insole "+
+			"fills the other.", measure.Millimetres(apart))
 		if apart < 2*math.Hypot(v.SD(measure.FootLength), v.SD(measure.OtherFoot)) {
 			r.Note(calculators.CheckNote, "Within the errors either foot may be the longer one; the ± allows for "+
 				"that.")
@@ -75,6 +76,6 @@ func explainMeant(v calculators.Values, r *calculators.Result) {
 		{Name: "foot", Label: words.Of("Meant for a foot of"), Unit: "mm"},
 		{Name: "eu", Label: words.Of("EU")}, {Name: "uk", Label: words.Of("UK")}, {Name: "us-men",
 			Label: words.Of("US men")}, {Name: "us-women", Label: words.Of("US women")},
-		{Name: "longer", Label: words.Of("Longer than your foot by"), Unit: "mm"},
+		{Name: "longer", Label: words.Of("Longer than the foot by"), Unit: "mm"},
 	}, Rows: [][]words.Sayer{append(row, longer)}})
 }

@@ -54,7 +54,7 @@ func Stance() *calculators.Calculator {
 
 // What it answers.
 var (
-	stance = &calculators.Output{Name: "stance", Label: "Your stance", Unit: measure.Mm,
+	stance = &calculators.Output{Name: "stance", Label: "Stance width", Unit: measure.Mm,
 		Between: "middle of one foot to the middle of the other, over the spindles"}
 	kneeLine = &calculators.Output{Name: "knee-line", Label: "Each foot outside its hip", Unit: measure.Mm,
 		Between: "hip joint to the middle of the foot, level, seen from the front; minus is inside"}
@@ -105,7 +105,7 @@ func HipSpacing(points float64) float64 { return hipShare * points }
 // touch.
 func hipsFromPoints(v calculators.Values) (calculators.Assumption, bool) {
 	return calculators.Assumption{Value: HipSpacing(v.Of(measure.FrontHipPoints)), SD: hipSD,
-			From: "0.72 of the distance between your front hip points; the ± is our own estimate"},
+			From: "0.72 of the distance between the front hip points; the ± is our own estimate"},
 		v.Has(measure.FrontHipPoints)
 }
 

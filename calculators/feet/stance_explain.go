@@ -10,9 +10,8 @@ import (
 
 func explainStance(v calculators.Values, r *calculators.Result) {
 	feet, line := r.At(stance), r.At(kneeLine)
-	feet.Meaning = words.Of("Your cranks and frame set most of it. On a mountain bike the feet stand wider than " +
-		"the hips, and that is no fault. It is right when the soles press evenly and you never think about your " +
-		"knees.")
+	feet.Meaning = words.Of("Cranks and frame set most of it. On a mountain bike the feet stand wider than the " +
+		"hips, and that is no fault. It is right when the soles press evenly and you never think about your knees.")
 	switch d := float64(line.Value); {
 	case math.Abs(d) <= float64(line.Uncertainty):
 		line.Meaning = words.Of("Within the errors the foot stands under its hip. Most of the ± comes from the " +
@@ -45,8 +44,8 @@ func kneeLineTable(r *calculators.Result) calculators.Table {
 			"for how far that may be off"),
 		kneeSlant: words.Of("from the hip joint to the foot, for a straight leg; a few degrees either way are " +
 			"ordinary"),
-		heelRoom: words.Of("to the plane of its face at the pedal, with your toe-out; many arms lie further in at " +
-			"the heel. Turn the heel fully in and look at crank, ankle and chainstay"),
+		heelRoom: words.Of("to the plane of its face at the pedal, with the toes out as typed; many arms lie " +
+			"further in at the heel. Turn the heel fully in and look at crank, ankle and chainstay"),
 		threadLeft: words.Of("what the crank holds of the pedal’s thread; its maker says how much that must be"),
 	}
 	for _, o := range [4]*calculators.Output{hipsApart, kneeSlant, heelRoom, threadLeft} {
@@ -91,7 +90,7 @@ func noteStance(v calculators.Values, r *calculators.Result) {
 		r.Note(calculators.CheckNote, "With these spacers {0} of thread are left in the crank. Whether that is "+
 			"enough, only the crank’s maker can say.", left.Amount())
 	}
-	r.Note(calculators.PlainNote, "Known well: your stance and how the hips follow from the two points. When ten "+
+	r.Note(calculators.PlainNote, "Known well: the stance and how the hips follow from the two points. When ten "+
 		"riders could choose, they settled on a Q-factor of {0}, narrower than any common mountain-bike crank. "+
 		"Known poorly: what wider costs. In 24 riders it was 1.5 to 2 % of efficiency. 15 riders went from {1} "+
 		"wider by up to 8 % of their leg. At the widest the sideways moment at their knee was over 30 % higher. In "+

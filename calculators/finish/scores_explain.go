@@ -66,8 +66,8 @@ func verdict(r *calculators.Result, before, after int) words.Text {
 		return words.Of("The new setting troubles you a little less, and that is hardly chance. But {0} of a point "+
 			"is hardly worth the work.", size)
 	case d < 0:
-		return words.Of("The new setting troubles you less, by {0} points, and that is hardly chance. Keep it, "+
-			"unless something else got worse.", size)
+		return words.Of("The new setting troubles you less, by {0} points, and that is hardly chance. It is worth "+
+			"keeping, unless something else got worse.", size)
 	case d < 1:
 		return words.Of("The new setting troubles you a little more, by {0} of a point, and that is hardly chance. "+
 			"Go back to the mark.", size)

@@ -18,7 +18,7 @@ func TrochanterInput(example string) calculators.Input {
 	return calculators.Input{Quantity: measure.TrochanterHeight, Example: example, Grown: true,
 		Assume: func(v calculators.Values) (calculators.Assumption, bool) {
 			e, ok := body.TrochanterFromInseam(v.Of(measure.Inseam), Sex(v))
-			return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from your inside leg by the " +
+			return calculators.Assumption{Value: e.Value, SD: e.SD, From: "estimated from the inside leg by the " +
 				"survey"}, ok
 		}}
 }

@@ -131,7 +131,7 @@ func NoteLowMark(v calculators.Values, r *calculators.Result) {
 	// Where either of the two is not known this is false, because it compares with NaN.
 	if v.Of(measure.InsertionPost) < MarkAtLeast(v.Of(measure.PostDiameter)) {
 		r.Note(calculators.CheckNote, "United States law puts the mark at least two diameters above the post’s "+
-			"lower end, {0} here. Yours lies lower: look at the post again.",
+			"lower end, {0} here. This mark lies lower: look at the post again.",
 			measure.Millimetres(MarkAtLeast(v.Of(measure.PostDiameter))))
 	}
 }

@@ -23,7 +23,7 @@ func UpperInputs() []calculators.Input {
 }
 
 // estimated is where a length of the body comes from that nobody measured.
-const estimated = "estimated from your height by the survey"
+const estimated = "estimated from height by the survey"
 
 // fromStature assumes a length of the survey for the reader's height.
 func fromStature(s body.Survey) func(calculators.Values) (calculators.Assumption, bool) {

@@ -43,7 +43,8 @@ func Climb() *calculators.Calculator {
 					Assume: fit.UsualElbow.Assume},
 				bikeMass(),
 				{Quantity: measure.Load,
-					Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where your own mass is")},
+					Assume: calculators.Fixed(3, 1, "shoes, helmet and a small pack; counted where the rider’s own "+
+						"mass is")},
 			},
 			scaleInputs(), fit.BarInputs(), fit.UpperInputs(), []calculators.Input{fit.TrochanterInput("")},
 			fit.LegInputs(), climbPedals(),

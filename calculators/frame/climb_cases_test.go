@@ -299,7 +299,7 @@ func TestWhatAClimbIsSaidToMean(t *testing.T) {
 	c := newClimbing(climbX)
 	w, _ := c.seated(c.saddle())
 	after, _ := c.seated(c.saddle().plus(vec{25, 0}))
-	says("With the saddle 25 mm further back you have %.1f", 2*c.share(w, 0)-c.share(after, 0))
+	says("With the saddle 25 mm further back it is %.1f", 2*c.share(w, 0)-c.share(after, 0))
 	says("asks for 25 %% of the weight")
 	assert.Equal(t, []string{plain("25 mm less post setback"), plain("25 mm less post setback"),
 		"2.0° steeper seat angle", "2.0° steeper seat angle"},

@@ -68,12 +68,12 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 			"the braking limits.", measure.Percentage(grade))
 	default:
 		load.Meaning = words.Of("On a grade of {0} at a steady speed. Good feels calm: the front tyre keeps its "+
-			"line while your hands rest.", measure.Percentage(grade))
+			"line while the hands rest.", measure.Percentage(grade))
 	}
 	lift.Meaning = words.Of("Above this the front wheel lifts even under a steady push. It is the limit that " +
 		"geometry sets; a moving rider leans and gets over more.")
 	wander.Meaning = words.Of("From here the front goes light at each push, because the push swings {0} to {1} "+
-		"above its mean (from memory): the stronger your pushes, the nearer to the low end.",
+		"above its mean (from memory): the stronger the pushes, the nearer to the low end.",
 		measure.Percentage(100*swingLeast), measure.Percentage(100*swingMost))
 	explainRest(v, r)
 	if weighed(v) {
@@ -83,7 +83,7 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 		return
 	}
 	r.Note(calculators.PlainNote,
-		"The body model puts your centre of mass to within about {0}. Two results for the same rider share that "+
+		"The body model puts the centre of mass to within about {0}. Two results for the same rider share that "+
 			"error, so a difference between them is much surer than either.", measure.Millimetres(2*modelErrorSD))
 	explainBike(v, r)
 	back := r.At(saddleBack)
@@ -99,8 +99,8 @@ func explainBalance(v calculators.Values, r *calculators.Result, load, lift, wan
 	}
 	r.Note(calculators.PlainNote,
 		"The standard for bicycles asks for {0} of the weight on the front wheel with saddle and rider as far back "+
-			"as they go. With the saddle {1} further back you have {2}. So it is a lower limit that you clear "+
-			"easily, not a target.",
+			"as they go. With the saddle {1} further back it is {2}. So it is a lower limit, cleared easily, not a "+
+			"target.",
 		measure.Percentage(steeringFloor), measure.Millimetres(postForward), back.Uncertain())
 }
 
@@ -176,8 +176,8 @@ func explainBraking(v calculators.Values, r *calculators.Result, x *calculators.
 	default:
 		x.Meaning = words.Of("Standing ready as on level ground, the saddle dropped and the fork dived; on a "+
 			"descent of {0} it is {1}. Beyond it the rear wheel comes up, if the front tyre grips; on loose ground "+
-			"it slides first. Drop the hips and brake evenly. Do not hang off the back: that takes the load "+
-			"off the front tyre, and with it your steering and most of your braking.",
+			"it slides first. Drop the hips and brake evenly. Do not hang off the back: that takes the load off the "+
+			"front tyre, and with it the steering and most of the braking.",
 			measure.Percentage(-descent(v)), said(r.At(descentBrake)))
 	}
 }

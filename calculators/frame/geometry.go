@@ -59,9 +59,9 @@ var (
 		Between: "front contact to the steering axis, square to the axis"}
 	wheelFlop = &calculators.Output{Name: "wheel-flop", Label: "Wheel flop", Unit: measure.Mm, Folded: true,
 		Between: "trail × sine × cosine of the head angle"}
-	saddleSeatAngle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at your saddle",
+	saddleSeatAngle = &calculators.Output{Name: "seat-angle-at-saddle", Label: "Seat angle at the saddle",
 		Unit: measure.Deg, Folded: true,
-		Between: "crank axle to the seat tube’s line at your saddle’s height, above the horizontal"}
+		Between: "crank axle to the seat tube’s line at the saddle’s height, above the horizontal"}
 	chartMismatch = &calculators.Output{Name: "chart-mismatch", Label: "The chart contradicts itself by",
 		Unit: measure.Mm, Folded: true,
 		Between: "beyond what rounding and an unknown lower cup allow, in its worst comparison"}

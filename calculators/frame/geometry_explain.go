@@ -13,12 +13,12 @@ func explainGeometry(v calculators.Values, r *calculators.Result) {
 	if p != nil {
 		return
 	}
-	r.At(frontCentre).Meaning = words.Of("Stand with your weight over the crank axle and {0} of it rests on the "+
-		"front wheel. A long front-centre is calm on steep ground; in flat turns you lean forward to load the "+
-		"front tyre.",
+	r.At(frontCentre).Meaning = words.Of("Stand with the weight over the crank axle and {0} of it rests on the "+
+		"front wheel. A long front-centre is calm on steep ground; in flat turns you lean forward to load the front "+
+		"tyre.",
 		r.At(standingShare).Uncertain())
 	r.At(bbHeight).Meaning = words.Of("The bottom bracket hangs {0} below the line between the axles. Lower feels "+
-		"planted in a turn and strikes pedals sooner; your weight takes off some more when you ride.",
+		"planted in a turn and strikes pedals sooner; the rider’s weight takes off some more when you ride.",
 		measure.Millimetres(b.Drop()))
 	r.At(trail).Meaning = words.Of("This pulls the wheel straight: more is steady at speed and needs a firmer hand "+
 		"at walking pace. With the head angle one degree slacker it would be {0}.",
@@ -27,8 +27,8 @@ func explainGeometry(v calculators.Values, r *calculators.Result) {
 	r.At(wheelbase).Meaning = words.Of("Longer is calmer in a straight line and takes a wider turn. {0} of it lie "+
 		"behind the crank axle.", measure.Millimetres(-b.Rear.X))
 	r.At(mechanicalTrail).Meaning = words.Of("The arm on which side forces at the tyre turn the bar.")
-	r.At(wheelFlop).Meaning = words.Of("How strongly the bar falls into a turn at walking pace. With your hands "+
-		"off the bar, the head sinks {0} in the first 10 degrees of turning.",
+	r.At(wheelFlop).Meaning = words.Of("How strongly the bar falls into a turn at walking pace. With the hands off "+
+		"the bar, the head sinks {0} in the first 10 degrees of turning.",
 		measure.Amount{Value: geometry.HeadDrop(b.FrontRadius, b.HeadAngle, b.Offset, 10), Unit: measure.Mm, Extra: 1})
 	explainSeatAngle(v, b, r.At(saddleSeatAngle))
 	explainMismatch(v, r)

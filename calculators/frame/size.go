@@ -67,10 +67,11 @@ func Size() *calculators.Calculator {
 
 // What it answers, of the size whose grips lie nearest to the reader's.
 var (
-	sizeAhead = &calculators.Output{Name: "size-ahead", Label: "Nearest size, grips ahead of yours", Unit: measure.Mm,
-		Between: "your grips forward to where this size puts them, level; negative is nearer to you"}
-	sizeAbove = &calculators.Output{Name: "size-above", Label: "Nearest size, grips above yours", Unit: measure.Mm,
-		Between: "your grips up to where this size puts them; negative is lower"}
+	sizeAhead = &calculators.Output{Name: "size-ahead", Label: "Nearest size, grips further forward than " +
+		"now", Unit: measure.Mm,
+		Between: "the grips now, forward to where this size puts them, level; negative is nearer"}
+	sizeAbove = &calculators.Output{Name: "size-above", Label: "Nearest size, grips higher than now", Unit: measure.Mm,
+		Between: "the grips now, up to where this size puts them; negative is lower"}
 	sizeDropper = &calculators.Output{Name: "dropper-travel", Label: "Dropper travel that fits it",
 		Unit: measure.SoldInMm, Between: "post fully up at your saddle height, to fully down"}
 	sizeTrunk = &calculators.Output{Name: "trunk-angle", Label: "Trunk, seated on it", Unit: measure.Deg,
@@ -98,8 +99,8 @@ func newLines(n int) []sizeOutputs {
 			trunk:     one("trunk-angle", "Trunk seated", measure.Deg),
 			toe:       one("toe-room", "Pedal to front tyre", measure.Mm),
 			lean:      one("strike-lean", "Pedal strikes at", measure.Deg),
-			ahead:     one("grips-ahead", "Grips ahead of yours", measure.Mm),
-			above:     one("grips-above", "Grips above yours", measure.Mm),
+			ahead:     one("grips-ahead", "Grips further forward than now", measure.Mm),
+			above:     one("grips-above", "Grips higher than now", measure.Mm),
 			elbow:     one("elbow-bend", "Elbows standing", measure.Deg),
 		}
 	}

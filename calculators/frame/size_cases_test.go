@@ -284,7 +284,7 @@ func TestWhatPutsTheGripsRight(t *testing.T) {
 		stem, up float64
 		says     string
 	}{
-		{45, 9.9, "Grips 10 mm from yours: a spacer or the bar’s roll makes it up."},
+		{45, 9.9, "Grips 10 mm from where they are now: a spacer or the bar’s roll makes it up."},
 		{45, 10.1, "A stem of 45 mm and 10 mm more under the stem or in the bar’s rise put them right."},
 		{-2, 0, "No stem is short enough"},
 		{1, 0, "A stem of 1 mm would be needed, and the shortest that are sold are about 30 mm"},
@@ -315,7 +315,7 @@ func TestWhatPutsTheGripsRight(t *testing.T) {
 			if off.y < 0 {
 				above = "lower"
 			}
-			assert.Contains(t, said, plain(fmt.Sprintf("Grips %.0f mm %s and %.0f mm %s than yours", math.Abs(off.x),
+			assert.Contains(t, said, plain(fmt.Sprintf("Grips %.0f mm %s and %.0f mm %s than now", math.Abs(off.x),
 				ahead, math.Abs(off.y), above)), c)
 		}
 	}
@@ -372,13 +372,13 @@ func TestSizesPointTheRightWay(t *testing.T) {
 // TestWhereGripsLie says both directions, also where one of them is next to nothing.
 func TestWhereGripsLie(t *testing.T) {
 	for off, want := range map[geometry.Point]string{
-		{X: 0.4, Y: 12}:  "0 mm further forward and 12 mm higher than yours",
-		{X: 12, Y: 0.4}:  "12 mm further forward and 0 mm higher than yours",
-		{X: 11, Y: -13}:  "11 mm further forward and 13 mm lower than yours",
-		{X: 0.4, Y: -13}: "0 mm further forward and 13 mm lower than yours",
-		{X: -11, Y: 13}:  "11 mm nearer and 13 mm higher than yours",
-		{X: -11, Y: 0.4}: "11 mm nearer and 0 mm higher than yours",
-		{X: -14, Y: -12}: "14 mm nearer and 12 mm lower than yours",
+		{X: 0.4, Y: 12}:  "0 mm further forward and 12 mm higher than now",
+		{X: 12, Y: 0.4}:  "12 mm further forward and 0 mm higher than now",
+		{X: 11, Y: -13}:  "11 mm further forward and 13 mm lower than now",
+		{X: 0.4, Y: -13}: "0 mm further forward and 13 mm lower than now",
+		{X: -11, Y: 13}:  "11 mm nearer and 13 mm higher than now",
+		{X: -11, Y: 0.4}: "11 mm nearer and 0 mm higher than now",
+		{X: -14, Y: -12}: "14 mm nearer and 12 mm lower than now",
 	} {
 		assert.Equal(t, plain(want), gripsWhere(off).Say(nil))
 	}

@@ -119,7 +119,8 @@ func judge(v calculators.Values, row calculators.Row, x lineAnswers) sized {
 // the steering axis is spacers or rise, the move square to it is stem.
 func gripsNeed(v calculators.Values, row calculators.Row, b geometry.Bike, offset geometry.Point) words.Text {
 	if gap := offset.Length(); gap <= gripsSettled {
-		return words.Of("Grips {0} from yours: a spacer or the bar’s roll makes it up.", measure.Millimetres(gap))
+		return words.Of("Grips {0} from where they are now: a spacer or the bar’s roll makes it "+
+			"up.", measure.Millimetres(gap))
 	}
 	need := offset.Scale(-1)
 	stem := cell(row, cStem, v.Of(measure.StemLength)) + need.Dot(b.AxisAhead())
@@ -156,13 +157,13 @@ func gripsWhere(offset geometry.Point) words.Text {
 	a, b := measure.Millimetres(math.Abs(offset.X)), measure.Millimetres(math.Abs(offset.Y))
 	switch {
 	case offset.X >= 0 && offset.Y >= 0:
-		return words.Of("{0} further forward and {1} higher than yours", a, b)
+		return words.Of("{0} further forward and {1} higher than now", a, b)
 	case offset.X >= 0:
-		return words.Of("{0} further forward and {1} lower than yours", a, b)
+		return words.Of("{0} further forward and {1} lower than now", a, b)
 	case offset.Y >= 0:
-		return words.Of("{0} nearer and {1} higher than yours", a, b)
+		return words.Of("{0} nearer and {1} higher than now", a, b)
 	}
-	return words.Of("{0} nearer and {1} lower than yours", a, b)
+	return words.Of("{0} nearer and {1} lower than now", a, b)
 }
 
 // sorted returns the sizes, those that are out last, the rest by how near the
@@ -198,10 +199,11 @@ func explainSize(v calculators.Values, r *calculators.Result) {
 	ahead, above, drop, trunk := r.At(sizeAhead), r.At(sizeAbove), r.At(sizeDropper), r.At(sizeTrunk)
 	all := sorted(v, r)
 	if ahead.Exists() {
-		ahead.Label, above.Label = words.Of("{0}, grips ahead of yours", near), words.Of("{0}, grips above yours",
-			near)
-		ahead.Meaning = words.Of("Of these sizes {0} puts the grips nearest to yours, with the same bar and "+
-			"spacers on each. Within {1} a stem or spacer makes it up.", near, measure.Millimetres(gripsSettled))
+		ahead.Label = words.Of("{0}, grips further forward than now", near)
+		above.Label = words.Of("{0}, grips higher than now", near)
+		ahead.Meaning = words.Of("Of these sizes {0} puts the grips nearest to where they are now, with the same "+
+			"bar and spacers on each. Within {1} a stem or spacer makes it up.", near,
+			measure.Millimetres(gripsSettled))
 		above.Meaning = words.Of("Height is the easier of the two: spacers and the bar’s rise give it.")
 	} else {
 		none := words.Of("Give {0} and {1}, of the bike you have or the one you liked, and we compare the sizes "+

@@ -46,7 +46,7 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 		// A disc inside the ring is not seen as two.
 		if apart := has.Minus(grips).Length(); apart > 1 && apart < 200 {
 			frame.Details = []drawing.Detail{{At: has.Plus(grips).Times(0.5), Radius: max(60, 0.5*apart+40),
-				Caption: words.Of("your grips in the ring"), Apart: apart / 2, Marks: []drawing.Mark{
+				Caption: words.Of("the grips now, in the ring"), Apart: apart / 2, Marks: []drawing.Mark{
 					drawing.Circle{Role: drawing.Ink, Fill: drawing.Sheet, Centre: has, Radius: 16},
 					drawing.Line{Role: drawing.Hot, Points: []drawing.Point{has, grips}}}}}
 		}

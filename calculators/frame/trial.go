@@ -42,14 +42,15 @@ func Trial() *calculators.Calculator {
 
 // What it answers.
 var (
-	trialAhead = &calculators.Output{Name: "grips-ahead", Label: "That size’s grips, ahead of yours", Unit: measure.Mm,
-		Between: "your grips level forward to that size’s, seen from the crank axle; negative is nearer"}
+	trialAhead = &calculators.Output{Name: "grips-ahead", Label: "That size’s grips, further forward than " +
+		"now", Unit: measure.Mm,
+		Between: "the grips now, level forward to that size’s, seen from the crank axle; negative is nearer"}
 	trialAbove = &calculators.Output{
 		Name:    "grips-above",
-		Label:   "That size’s grips, above yours",
+		Label:   "That size’s grips, higher than now",
 		Beside:  true,
 		Unit:    measure.Mm,
-		Between: "your grips straight up to that size’s, seen from the crank axle; negative is lower",
+		Between: "the grips now, straight up to that size’s, seen from the crank axle; negative is lower",
 	}
 	trialStem = &calculators.Output{Name: "stem-change", Label: "As stem length", Unit: measure.SoldInMm,
 		Between: "your bar to that size’s, square to your steering axis; plus is a longer stem"}
@@ -100,7 +101,7 @@ func trialWorkings() (list []*calculators.Output) {
 // trialSize asks for the size in question. What its chart leaves out is as on the
 // reader's bike.
 func trialSize() []calculators.Input {
-	const same = "as on your bike"
+	const same = "as on the bike now"
 	like := func(q *measure.Quantity) func(calculators.Values) (calculators.Assumption, bool) {
 		return func(v calculators.Values) (calculators.Assumption, bool) {
 			return calculators.Assumption{Value: v.Of(q), From: same}, v.Has(q)

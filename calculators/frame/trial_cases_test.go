@@ -223,9 +223,9 @@ func TestWhatATrialIsSaidToMean(t *testing.T) {
 		r := calctest.Answer(t, Trial(), trialRims+typedOf(trialKeys, trialX, trialSD)+typed)
 		assert.True(t, calctest.Says(r, plain(text)), "%s: %s", typed, text)
 	}
-	says("", "Your bike can do it too: a stem of")
-	says("new-reach=560", "No stem of 30 mm to 60 mm with the spacers that your steerer allows gets there")
-	says("new-reach=463 new-stack=628 new-head-angle=64.7 new-stem-length=47", "your hands are there already")
+	says("", "The bike now can do it too: a stem of")
+	says("new-reach=560", "No stem of 30 mm to 60 mm with the spacers that the steerer allows gets there")
+	says("new-reach=463 new-stack=628 new-head-angle=64.7 new-stem-length=47", "the hands are there already")
 	says("new-reach=440", "With this much less of stem")
 	says("new-seat-angle=80", "More than rails give from their middle, about 15 mm")
 	says("new-seat-angle=76.3", "saddle and feet lie alike on both")

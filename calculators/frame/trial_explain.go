@@ -46,14 +46,14 @@ func explainTrialHands(s trialPair, r *calculators.Result, list []fit.Combinatio
 	way := math.Hypot(float64(ahead.Value), float64(above.Value))
 	switch {
 	case way <= fit.NearGrips:
-		ahead.Meaning = words.Of("Standing, your hands are there already, within {0}. The rest of the bike would "+
+		ahead.Meaning = words.Of("Standing, the hands are there already, within {0}. The rest of the bike would "+
 			"still differ: see what no part can imitate.", measure.Millimetres(fit.NearGrips))
 	case near > 0:
-		ahead.Meaning = words.Of("Standing, this is what the size does to your hands with the same bar. Your bike "+
+		ahead.Meaning = words.Of("Standing, this is what the size does to the hands with the same bar. The bike now "+
 			"can do it too: {0}.", lentParts(s, list[0]))
 	default:
-		ahead.Meaning = words.Of("Standing, this is what the size does to your hands. No stem of {0} to {1} with "+
-			"the spacers that your steerer allows gets there, so only a ride on the size itself can tell.",
+		ahead.Meaning = words.Of("Standing, this is what the size does to the hands. No stem of {0} to {1} with the "+
+			"spacers that the steerer allows gets there, so only a ride on the size itself can tell.",
 			measure.Sold(fit.ShortestStem), measure.Sold(fit.LongestStem))
 	}
 	above.Meaning = words.Of("More stack brings the bar up. Rise and spacers give it on your bike.")
@@ -91,7 +91,7 @@ func lentParts(s trialPair, c fit.Combination) words.Text {
 
 // trialParts lists what to borrow.
 func trialParts(s trialPair, list []fit.Combination, near int) calculators.Table {
-	t := calculators.Table{Name: "parts", Caption: words.Of("What to borrow: your hands within {0} of that size’s",
+	t := calculators.Table{Name: "parts", Caption: words.Of("What to borrow: hands within {0} of that size’s",
 		measure.Millimetres(fit.NearGrips)),
 		Columns: []calculators.Column{
 			{Name: "stem", Label: words.Of("Stem"), Unit: "mm"},
@@ -129,7 +129,7 @@ func toBorrow(s trialPair, c fit.Combination) words.Text {
 	case bar:
 		return words.Of("a bar")
 	}
-	return words.Of("nothing: your own parts")
+	return words.Of("nothing: the same parts")
 }
 
 // trialRest shows what no part imitates.
@@ -137,7 +137,7 @@ func trialRest(r *calculators.Result) calculators.Table {
 	t := calculators.Table{Name: "unmatched", Caption: words.Of("What no part can imitate"),
 		Columns: []calculators.Column{
 			{Name: "number", Label: words.Of("Number")},
-			{Name: "this", Label: words.Of("Your bike")},
+			{Name: "this", Label: words.Of("The bike now")},
 			{Name: "that", Label: words.Of("That size")},
 			{Name: "change", Label: words.Of("Difference")},
 			{Name: "without", Label: words.Of("So the trial cannot tell")},

@@ -137,7 +137,7 @@ func TestAnAnswerHoldsTheReadersNumbers(t *testing.T) {
 		"nineteen times out of twenty the true value lies between 1640 and 1680 mm, if what you typed is right. Worth "+
 		"measuring next Length <of it> is measured; measure it again. 100 % of the doubt comes from it: when it is "+
 		"5 mm off, the answer is 10.0 mm off. How to measure")
-	assert.Equal(t, "One other guess hardly matters You left out “Tilt”, so it is taken as 3.0° ± 2.0°, usual.",
+	assert.Equal(t, "One other guess hardly matters “Tilt” was left out, so it is taken as 3.0° ± 2.0°, usual.",
 		doc.one(t, class("guesses")).text())
 	starred := doc.one(t, class("starred"))
 	assert.Equal(t, "Other starting point 900", starred.text())

@@ -45,9 +45,9 @@ func explainTravel(v calculators.Values, r *calculators.Result) {
 		x.Meaning = words.Of("The room above the frame allows this much; whether the tube is deep enough is not " +
 			"known yet. Round down to a length that is sold.")
 	case depth.Value < room.Value:
-		x.Meaning = words.Of("The depth in the tube is the limit: the room above would allow {0}. This takes a "+
-			"post built like yours, which grows by two millimetres for each of travel. Round down to a length that "+
-			"is sold.", room.Amount())
+		x.Meaning = words.Of("The depth in the tube is the limit: the room above would allow {0}. This takes a post "+
+			"built like the one measured, which grows by two millimetres for each of travel. Round down to a length "+
+			"that is sold.", room.Amount())
 	default:
 		x.Meaning = words.Of("The room above the collar is the limit: the depth would allow {0}. A lower collar or "+
 			"head, or a thinner saddle, gains a little. Round down to a length that is sold.", depth.Amount())

@@ -212,8 +212,8 @@ func TestTheOwnReadingInThePlot(t *testing.T) {
 		typed, says string
 		lower       float64
 	}{
-		{ownLengths, "yours, 29°", 29 - 3},
-		{fewLengths, "yours, about 31° moving", 31 - 10.770},
+		{ownLengths, "the reading, 29°", 29 - 3},
+		{fewLengths, "the reading, about 31° moving", 31 - 10.770},
 	} {
 		var found, low bool
 		for _, m := range calctest.Answer(t, Knee(), k.typed).Figure.Frames[1].Marks {

@@ -45,10 +45,10 @@ var (
 		Feeds: measure.SaddleHeight, Between: "crank axle to saddle top, along the seat line"}
 	pedalToSaddle = &calculators.Output{Name: "pedal-to-saddle", Label: "From the pedal", Unit: measure.Mm,
 		Between: "pedal spindle at its farthest to saddle top, along the seat line"}
-	kneeBend = &calculators.Output{Name: "knee-bend", Label: "Your knee then bends", Unit: measure.Deg,
+	kneeBend = &calculators.Output{Name: "knee-bend", Label: "The knee then bends", Unit: measure.Deg,
 		Between: "at the bottom of the stroke, while pedalling; a straight leg is 0"}
 	methodSpread = &calculators.Output{Name: "method-spread", Label: "The methods differ by", Unit: measure.Mm,
-		Between: "lowest to highest of the methods that apply to you"}
+		Between: "lowest to highest of the methods that apply"}
 )
 
 // What each method says, bottom bracket to saddle top.

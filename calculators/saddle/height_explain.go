@@ -28,12 +28,12 @@ func explainHeight(v calculators.Values, r *calculators.Result) {
 func startMeaning(v calculators.Values, low, high float64) words.Text {
 	lo, hi := measure.Millimetres(low), measure.Millimetres(high)
 	if v.Is(measure.Pedals, "flat") {
-		return words.Of("The middle of the methods that fit you, which lie from {0} to {1}. On flat pedals start "+
-			"at the low end: the shoe is thinner, the foot sits further forward, and a low saddle keeps the feet "+
-			"on the pedals.", lo, hi)
+		return words.Of("The middle of the methods that apply, which lie from {0} to {1}. On flat pedals start at "+
+			"the low end: the shoe is thinner, the foot sits further forward, and a low saddle keeps the feet on "+
+			"the pedals.", lo, hi)
 	}
-	return words.Of("The middle of the methods that fit you, which lie from {0} to {1}. Start here; go to the low "+
-		"end for long descents or if your hips rock.", lo, hi)
+	return words.Of("The middle of the methods that apply, which lie from {0} to {1}. Start here; go to the low end "+
+		"for long descents or if the hips rock.", lo, hi)
 }
 
 func explainKnee(x *calculators.Answer) {
@@ -75,8 +75,8 @@ func explainSpread(x *calculators.Answer, count int) {
 			"some were made with. Trust how your hips and knees feel above any of them.", n)
 		return
 	}
-	x.Meaning = words.Of("{0} methods, made with different riders and aims, agree this closely. "+
-		"Two riders with your legs may want different heights inside it.", n)
+	x.Meaning = words.Of("{0} methods, made with different riders and aims, agree this closely. Two riders with the "+
+		"same legs may want different heights inside it.", n)
 }
 
 // published says what each method measures in the work it comes from.

@@ -65,7 +65,7 @@ var (
 
 // readingDifference is what the reader read, less what the model has for a knee read
 // in the same way.
-var readingDifference = &calculators.Output{Name: "difference", Label: "Your reading less the model’s",
+var readingDifference = &calculators.Output{Name: "difference", Label: "The reading less the model’s",
 	Unit: measure.Deg}
 
 // stillRead is the index of the choice of a knee read holding still.

@@ -26,8 +26,8 @@ func explainKneeBend(v calculators.Values, r *calculators.Result) {
 		}
 	}
 	r.Note(calculators.PlainNote, "The leg is a chain of straight segments in which heel and pelvis give as they "+
-		"did in measured riders. It knows your lengths but not your style: one rider’s knee may differ from it by "+
-		"{0}.", measure.Degrees(riderSpread))
+		"did in measured riders. It knows a rider’s lengths but not the style: one rider’s knee may differ from it "+
+		"by {0}.", measure.Degrees(riderSpread))
 	if u := float64(bottom.Uncertainty); u > straightBends {
 		r.Note(calculators.CheckNote, "The straighter a leg, the more each millimetre turns the knee, and the "+
 			"answer is only good to ± {0} here. A measured hip-bone height narrows it most.", measure.Degrees(u))
@@ -52,14 +52,14 @@ func explainBottom(bottom, still *calculators.Answer, read bool) {
 	}
 	switch bend := float64(bottom.Value); {
 	case read && bend < movingFrom:
-		bottom.Meaning = words.Of("By the model, straighter than the 30 to 40 degrees that are advised. What to " +
-			"do with the saddle, your own reading says below.")
+		bottom.Meaning = words.Of("By the model, straighter than the 30 to 40 degrees that are advised. What the " +
+			"saddle needs, the reading says below.")
 	case read && bend > movingTo:
-		bottom.Meaning = words.Of("By the model, more bent than the 30 to 40 degrees that are advised. What to do " +
-			"with the saddle, your own reading says below.")
+		bottom.Meaning = words.Of("By the model, more bent than the 30 to 40 degrees that are advised. What the " +
+			"saddle needs, the reading says below.")
 	case read:
-		bottom.Meaning = words.Of("By the model, inside the 30 to 40 degrees that are advised. What to do with the " +
-			"saddle, your own reading says below.")
+		bottom.Meaning = words.Of("By the model, inside the 30 to 40 degrees that are advised. What the saddle " +
+			"needs, the reading says below.")
 	case bend < movingFrom:
 		bottom.Meaning = words.Of("Straighter than the 30 to 40 degrees that are advised. If your hips rock or you " +
 			"reach with the toes, lower the saddle by 5 mm.")
@@ -126,13 +126,13 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 	}
 	t := calculators.Table{
 		Name: "own-reading",
-		Caption: words.Of("Your reading beside the model’s, at a saddle of {0}",
+		Caption: words.Of("The reading beside the model’s, at a saddle of {0}",
 			measure.Millimetres(v.Of(measure.SaddleHeight))),
 		Columns: []calculators.Column{
 			{Name: "read", Label: words.Of("Read")},
-			{Name: "yours", Label: words.Of("Yours"), Unit: "deg"},
+			{Name: "yours", Label: words.Of("Reading"), Unit: "deg"},
 			{Name: "model", Label: words.Of("The model’s"), Unit: "deg"},
-			{Name: "difference", Label: words.Of("Yours less the model’s"), Unit: "deg"},
+			{Name: "difference", Label: words.Of("Reading less the model’s"), Unit: "deg"},
 			{Name: "uncertainty", Label: words.Of("±"), Unit: "deg"},
 		},
 	}
@@ -144,20 +144,20 @@ func compareReading(v calculators.Values, r *calculators.Result) {
 	switch allowed := math.Hypot(float64(d.Uncertainty), 2*spread); {
 	case !d.Exists():
 	case math.Abs(float64(d.Value)) > allowed:
-		r.Note(calculators.CheckNote, "Your reading and the model are further apart than your measurements and the "+
+		r.Note(calculators.CheckNote, "Reading and model are further apart than the measurements and the "+
 			"differences between riders allow ({0}). Measure the inside leg again and mark the joints anew on the "+
 			"bike; if both hold, trust the reading and not the model.", measure.Degrees(allowed))
 	case allowed > movingTo-movingFrom:
 		r.Note(
 			calculators.CheckNote,
-			"Your reading and the model agree, but only to within {0}, and the window is {1} "+
-				"wide. That confirms neither of them: do not set the saddle by this comparison.",
+			"Reading and model agree, but only to within {0}, and the window is {1} wide. That confirms neither of "+
+				"them, so no saddle is set by this comparison.",
 			measure.Degrees(allowed),
 			wholeDegrees(movingTo-movingFrom),
 		)
 	default:
-		r.Note(calculators.PlainNote, "Your reading and the model differ by less than your measurements and the "+
-			"differences between riders allow ({0}), so its hints about steps of the saddle can be trusted.",
+		r.Note(calculators.PlainNote, "Reading and model differ by less than the measurements and the differences "+
+			"between riders allow ({0}), so its hints about steps of the saddle can be trusted.",
 			measure.Degrees(allowed))
 	}
 	if !still {
@@ -177,18 +177,20 @@ func window(r *calculators.Result, read, margin float64, still bool) {
 	}
 	switch {
 	case read < low && low-read < margin, read > high && read-high < margin:
-		r.Note(calculators.CheckNote, "Your own reading of {0} lies outside the {1} to {2} for a knee read that way, "+
-			"but by less than the {3} it may be off. Read the knee again before you move the saddle.",
+		r.Note(calculators.CheckNote, "The reading of {0} lies outside the {1} to {2} for a knee read that way, but "+
+			"by less than the {3} it may be off. Such a reading is taken again before the saddle moves.",
 			measure.Degrees(read), from, to, measure.Degrees(margin))
 	case read < low:
-		r.Note(calculators.CheckNote, "Your own reading of {0} is straighter than the {1} to {2} for a knee read "+
-			"that way. Lower the saddle by 5 mm, ride twice and read again.", measure.Degrees(read), from, to)
+		r.Note(calculators.CheckNote, "The reading of {0} is straighter than the {1} to {2} for a knee read that "+
+			"way. Such a reading asks for a saddle 5 mm lower, then two rides and a new "+
+			"reading.", measure.Degrees(read), from, to)
 	case read > high:
-		r.Note(calculators.CheckNote, "Your own reading of {0} is more bent than the {1} to {2} for a knee read "+
-			"that way. Raise the saddle by 5 mm, ride twice and read again.", measure.Degrees(read), from, to)
+		r.Note(calculators.CheckNote, "The reading of {0} is more bent than the {1} to {2} for a knee read that "+
+			"way. Such a reading asks for a saddle 5 mm higher, then two rides and a new "+
+			"reading.", measure.Degrees(read), from, to)
 	default:
-		r.Note(calculators.PlainNote, "Your own reading of {0} lies inside the {1} to {2} for a knee read that "+
-			"way. Leave the saddle alone and ride.", measure.Degrees(read), from, to)
+		r.Note(calculators.PlainNote, "The reading of {0} lies inside the {1} to {2} for a knee read that way. Such "+
+			"a reading asks for no change of the saddle.", measure.Degrees(read), from, to)
 	}
 }
 

@@ -77,11 +77,11 @@ func ownReading(v calculators.Values, p figure.Plot, at float64) []drawing.Mark 
 		return nil
 	}
 	read, margin := v.Of(measure.KneeReading), 2*v.SD(measure.KneeReading)
-	text := words.Of("yours, {0}", wholeDegrees(read))
+	text := words.Of("the reading, {0}", wholeDegrees(read))
 	if v.Is(measure.KneeRead, "still") {
 		read += posture.StaticLess
 		margin = math.Hypot(margin, 2*posture.StaticLessSD)
-		text = words.Of("yours, about {0} moving", wholeDegrees(read))
+		text = words.Of("the reading, about {0} moving", wholeDegrees(read))
 	}
 	marks := p.Range(drawing.Ink, at, math.Max(read-margin, 0), read, read+margin)
 	return append(marks, drawing.Label{Role: drawing.Ink, At: p.At(at, math.Max(read-margin, 0)),

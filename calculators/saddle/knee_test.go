@@ -184,7 +184,7 @@ func TestTheReadingAloneMovesTheSaddle(t *testing.T) {
 			fewLeg.HeightFor(bend)))
 		require.Contains(t, meaning(r, kneeAtBottom), says)
 		require.NotRegexp(t, "leave the saddle|raise the saddle|lower the saddle", meaning(r, kneeAtBottom))
-		require.True(t, calctest.Says(r, "Raise the saddle by 5 mm"), "46 is more bent than 35")
+		require.True(t, calctest.Says(r, "asks for a saddle 5 mm higher"), "46 is more bent than 35")
 	}
 }
 
@@ -207,12 +207,12 @@ func TestHowFarAReadingMayBeOff(t *testing.T) {
 		{bottom - 5 + math.Hypot(moving, 2*5) + 0.01, "still", -math.Hypot(moving, 2*5)},
 	} {
 		r := calctest.Answer(t, Knee(), ownLengths+fmt.Sprintf(" knee-reading=%v±1.5 knee-read=%s", k.read, k.how))
-		says := "differ by less than your measurements and the differences between riders allow (%.1f°)"
+		says := "differ by less than the measurements and the differences between riders allow (%.1f°)"
 		if k.allowed > 10 { // wider than the window of 30 to 40
 			says = "agree, but only to within %.1f°, and the window is 10° wide"
 		}
 		if k.allowed < 0 {
-			says = "are further apart than your measurements and the differences between riders allow (%.1f°)"
+			says = "are further apart than the measurements and the differences between riders allow (%.1f°)"
 		}
 		require.True(t, calctest.Says(r, fmt.Sprintf(says, math.Abs(k.allowed))), "%v %s", k.read, k.how)
 	}
@@ -266,6 +266,6 @@ func TestTheKneesFigure(t *testing.T) {
 	require.Contains(t, r.Figure.Description.Say(nil), "with the saddle 778\u00a0±\u00a06\u00a0mm above the crank"+
 		" axle")
 	require.Contains(t, r.Figure.Description.Say(nil), fmt.Sprintf("and %.1f° at the top", few.top))
-	require.Contains(t, r.Figure.SVG("a", nil, 530), "yours, about 31° moving")
-	require.Contains(t, calctest.Answer(t, Knee(), ownLengths).Figure.SVG("a", nil, 530), "yours, 29°")
+	require.Contains(t, r.Figure.SVG("a", nil, 530), "the reading, about 31° moving")
+	require.Contains(t, calctest.Answer(t, Knee(), ownLengths).Figure.SVG("a", nil, 530), "the reading, 29°")
 }

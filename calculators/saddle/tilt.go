@@ -44,13 +44,13 @@ func Tilt() *calculators.Calculator {
 
 // What it answers.
 var (
-	tiltAtSag = &calculators.Output{Name: "tilt-at-sag", Label: "With you aboard", Unit: measure.Deg,
+	tiltAtSag = &calculators.Output{Name: "tilt-at-sag", Label: "With the rider aboard", Unit: measure.Deg,
 		Between: "level to the board along the saddle, both ends at sag, on the flat; nose down is plus"}
-	tiltOnGrade = &calculators.Output{Name: "tilt-on-grade", Label: "On your climb", Unit: measure.Deg,
+	tiltOnGrade = &calculators.Output{Name: "tilt-on-grade", Label: "On the climb", Unit: measure.Deg,
 		Between: "level to the board along the saddle, the suspension at rest on the grade; nose down is plus"}
 	tiltToBeLevel = &calculators.Output{Name: "tilt-to-be-level", Label: "The stand would read", Unit: measure.Deg,
-		Between: "level to the board on the stand, if the saddle is to be level on that climb with you aboard; " +
-			"nose down is plus"}
+		Between: "level to the board on the stand, if the saddle is to be level on that climb with the rider " +
+			"aboard; nose down is plus"}
 	tiltOnStand = &calculators.Output{Name: "saddle-tilt", Label: "On the stand", Unit: measure.Deg,
 		Between: "level to the board along the saddle, nobody on the bike; nose down is plus"}
 )
@@ -75,7 +75,7 @@ const usualAhead, usualAheadSD, usualUp, usualUpSD = 0.365, 25, 1040, 60
 // weightInputs ask for the place of the weight, which decides how load moves on a slope.
 // It matters by tenths of a degree, so nobody has to know it.
 func weightInputs() []calculators.Input {
-	const from = "a usual seated rider; “Climbing and descending balance” finds yours"
+	const from = "a usual seated rider; “Climbing and descending balance” finds it"
 	return []calculators.Input{
 		{Quantity: measure.COMForward, Grown: true,
 			Assume: func(v calculators.Values) (calculators.Assumption, bool) {

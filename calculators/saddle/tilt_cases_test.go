@@ -212,7 +212,7 @@ func TestWhatIsSaidOfTheTilt(t *testing.T) {
 	pitch, slope := unlike.pitch(), slopeOf(13)+unlike.tip(slopeOf(13), usualWeight(unlike))
 	r := calctest.Answer(t, Tilt(), unlikeWheels)
 	require.Contains(t, meaning(r, tiltAtSag), fmt.Sprintf("tips the saddle back by %.1f°", pitch))
-	require.Contains(t, meaning(r, tiltOnGrade), fmt.Sprintf("On 13\u00a0%% the nose points %.1f° up under you",
+	require.Contains(t, meaning(r, tiltOnGrade), fmt.Sprintf("On 13\u00a0%% the nose points %.1f° up",
 		slope+pitch-1.7))
 	require.True(t, calctest.Says(r, "takes load off the fork"))
 	require.Contains(t, r.Figure.Description.Say(nil), "On the stand its nose points down by 1.7°")

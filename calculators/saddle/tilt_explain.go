@@ -31,8 +31,8 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 	switch t := float64(grade.Value); {
 	case !grade.Exists():
 	case t < 0:
-		grade.Meaning = words.Of("On {0} the nose points {1} up under you. If it presses, or you creep forward on "+
-			"every climb, go one degree nose-down and ride twice.", slope, measure.Degrees(-t))
+		grade.Meaning = words.Of("On {0} the nose points {1} up. If it presses, or you creep forward on every "+
+			"climb, go one degree nose-down and ride twice.", slope, measure.Degrees(-t))
 	default:
 		grade.Meaning = words.Of("On {0} the nose still points down.", slope)
 	}
@@ -54,11 +54,11 @@ func explainTilt(v calculators.Values, r *calculators.Result) {
 			"too far back or the wrong shape, and watch your hands.")
 	}
 	if t := float64(tip.Value); t >= 0.05 {
-		r.Note(calculators.PlainNote, "The climb takes load off the fork and puts it on the rear. At a steady "+
-			"speed that tips the bike back by {0} beyond the sag you typed; the answer includes it.", tip.Uncertain())
+		r.Note(calculators.PlainNote, "The climb takes load off the fork and puts it on the rear. At a steady speed "+
+			"that tips the bike back by {0} beyond the sag as typed; the answer includes it.", tip.Uncertain())
 	} else if t <= -0.05 {
 		r.Note(calculators.PlainNote, "The descent puts load on the fork and takes it off the rear. At a steady "+
-			"speed that tips the bike forward by {0} beyond the sag you typed; the answer includes it.",
+			"speed that tips the bike forward by {0} beyond the sag as typed; the answer includes it.",
 			measure.Degrees(-t))
 	}
 	r.Note(calculators.PlainNote, "Laboratory climbs at 8 degrees and 20 % gained 1.4 and about 3 % of efficiency "+
@@ -88,8 +88,8 @@ func explainLevel(level *calculators.Answer) {
 func tiltTable(v calculators.Values, pitch, tip float64) calculators.Table {
 	t := calculators.Table{Name: "tilts", Caption: words.Of("One degree at a time"), Columns: []calculators.Column{
 		{Name: "saddle-tilt", Label: words.Of("On the stand"), Unit: "deg"},
-		{Name: "tilt-at-sag", Label: words.Of("With you aboard"), Unit: "deg"},
-		{Name: "tilt-on-grade", Label: words.Of("On your climb"), Unit: "deg"},
+		{Name: "tilt-at-sag", Label: words.Of("With the rider aboard"), Unit: "deg"},
+		{Name: "tilt-on-grade", Label: words.Of("On the climb"), Unit: "deg"},
 	}}
 	slope := geometry.SlopeAngle(v.Of(measure.Grade))
 	for tilt := 0.0; tilt <= tiltUsualTo; tilt++ {

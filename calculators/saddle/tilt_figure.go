@@ -15,14 +15,14 @@ func tiltFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 	stand := v.Of(measure.SaddleTilt)
 	grade, level := r.At(tiltOnGrade), r.At(tiltToBeLevel)
 	slopes := measure.Percentage(v.Of(measure.Grade))
-	f := &drawing.Figure{Title: words.Of("The saddle on the stand, and on your climb"),
+	f := &drawing.Figure{Title: words.Of("The saddle on the stand, and on the climb"),
 		Description: words.Of("A saddle seen from the side, a flat board along it and a phone on the board. On the "+
 			"stand its nose points down by {0}. On a bike on a slope of {1}, with somebody aboard, by {2}, minus "+
 			"meaning up. To be level there the stand would read {3}.",
 			measure.Degrees(stand), slopes, grade.Uncertain(), level.Amount()),
 		Least: 22, Apart: true}
 	f.Frame(words.Of("On the stand: a board, a phone on it"), boardAndPhone(stand)...)
-	f.Frame(words.Of("On {0}, with you aboard", slopes), saddleOnSlope(v, stand, grade)...)
+	f.Frame(words.Of("On {0}, with the rider aboard", slopes), saddleOnSlope(v, stand, grade)...)
 	return f
 }
 

@@ -36,7 +36,7 @@ func Width() *calculators.Calculator {
 var (
 	saddleWidth = &calculators.Output{Name: "saddle-width", Label: "Saddle width to try", Unit: measure.SoldInMm,
 		Between: "across the saddle at its widest"}
-	boneEdges   = &calculators.Output{Name: "edges", Label: "Outer edges of your sit bones", Unit: measure.Mm}
+	boneEdges   = &calculators.Output{Name: "edges", Label: "Outer edges of the sit bones", Unit: measure.Mm}
 	boneCentres = &calculators.Output{Name: "centres", Label: "Their centres", Unit: measure.Mm}
 )
 

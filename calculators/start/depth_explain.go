@@ -56,7 +56,7 @@ func explainLimit(v calculators.Values, r *calculators.Result, both [2]fit.Limit
 func explainRise(v calculators.Values, r *calculators.Result) {
 	x, highest := r.At(mayRise), r.At(highestSaddle)
 	sure := measure.Millimetres(float64(x.Value - x.Uncertainty))
-	highest.Meaning = words.Of("Above it the post is too short for this frame, whatever height your legs need.")
+	highest.Meaning = words.Of("Above it the post is too short for this frame, whatever height the legs need.")
 	switch {
 	case !x.Exists():
 		x.Meaning = words.Of("Not known until both limits are. Do not raise the saddle on a guess.")
@@ -67,7 +67,7 @@ func explainRise(v calculators.Values, r *calculators.Result) {
 	case x.Value < x.Uncertainty:
 		x.Meaning = words.Of("Less than the measuring errors, so leave it where it is, and measure again.")
 	default:
-		x.Meaning = words.Of("Count on {0}, which is left when every measuring error goes against you. If you need "+
-			"more, you need a longer post.", sure)
+		x.Meaning = words.Of("{0} of it is sure: so much is left when every measuring error goes the wrong way. Who "+
+			"needs more needs a longer post.", sure)
 	}
 }

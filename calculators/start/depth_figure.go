@@ -66,13 +66,13 @@ func verdictOver(both [2]fit.Limit) words.Text {
 	post, frame := both[0], both[1]
 	switch {
 	case post.Missed() || frame.Missed():
-		return words.Of("Wrong: yours, too high")
+		return words.Of("Wrong: as it is, too high")
 	case !post.Spare.Exists() || !frame.Spare.Exists():
-		return words.Of("Yours: not known yet")
+		return words.Of("As it is: not known yet")
 	case post.Close() || frame.Close():
-		return words.Of("Yours: too close to say")
+		return words.Of("As it is: too close to say")
 	}
-	return words.Of("Right: yours")
+	return words.Of("Right: as it is")
 }
 
 func describeDepth(r *calculators.Result, both [2]fit.Limit) words.Text {

@@ -121,7 +121,7 @@ func TestEnoughIsSaidOnlyWhereItIsKnown(t *testing.T) {
 	require.Equal(t, "–\u00a0mm", calctest.Column(t, r, "limits", "uncertainty")[1])
 	// What is left when every error goes against the rider: 76 − 7.6.
 	r = calctest.Answer(t, Depth(), dropperInFrame)
-	require.Contains(t, r.At(mayRise).Meaning.Say(nil), "Count on 68\u00a0mm")
+	require.Contains(t, r.At(mayRise).Meaning.Say(nil), "68\u00a0mm of it is sure")
 	require.Contains(t, r.At(deeperMinimum).Meaning.Say(nil), "the frame asks for 15\u00a0mm less")
 	r = calctest.Answer(t, Depth(), fixedInFrame)
 	require.Contains(t, r.At(mayRise).Meaning.Say(nil), "It is 28\u00a0mm too high already")
@@ -176,17 +176,17 @@ func inFrames(f *drawing.Figure) (marks []drawing.Mark) {
 func TestThePictureOfThePost(t *testing.T) {
 	// By hand: 275 show, and 275 + 76 + 25 of the post beside it; 218, and 218 − 28 − 25.
 	for typed, said := range map[string][]string{
-		dropperInFrame: {"Right: yours", "Wrong: pulled out too far", "275\u00a0mm", "376\u00a0mm",
+		dropperInFrame: {"Right: as it is", "Wrong: pulled out too far", "275\u00a0mm", "376\u00a0mm",
 			"inside 188\u00a0mm", "inside 87\u00a0mm"},
-		fixedInFrame: {"Wrong: yours, too high", "Right: hidden far enough", "218\u00a0mm", "165\u00a0mm",
+		fixedInFrame: {"Wrong: as it is, too high", "Right: hidden far enough", "218\u00a0mm", "165\u00a0mm",
 			"inside 185\u00a0mm"},
 		"saddle-height=700 seat-tube-length=430 saddle-stack=52 post-length=350 travel-post=0 insertion-post=131 " +
-			"insertion-frame=80": {"Yours: too close to say"},
-		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0": {"Yours: not known yet"},
+			"insertion-frame=80": {"As it is: too close to say"},
+		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0": {"As it is: not known yet"},
 		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=80": {
-			"Yours: not known yet", "Wrong: pulled out too far"},
+			"As it is: not known yet", "Wrong: pulled out too far"},
 		"saddle-height=700 seat-tube-length=430 post-length=350 travel-post=0 insertion-post=140": {
-			"Wrong: yours, too high", "Deep enough for that limit"},
+			"Wrong: as it is, too high", "Deep enough for that limit"},
 	} {
 		r := calctest.Answer(t, Depth(), typed)
 		labels := map[string]drawing.Point{}

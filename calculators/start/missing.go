@@ -159,8 +159,8 @@ func explainMissing(v calculators.Values, r *calculators.Result) {
 	half := float64(x.Uncertainty)
 	off := measure.Error{Amount: x.Margin()}
 	x.Low, x.High = calculators.Number(float64(x.Value)-half), calculators.Number(float64(x.Value)+half)
-	x.Meaning = words.Of("A guess with an error: nineteen people in twenty lie within {0} of it, and you may be the "+
-		"twentieth. Put a measured value in its place as soon as you have a tape and a helper.",
+	x.Meaning = words.Of("A guess with an error: nineteen people in twenty lie within {0} of it, and one does not. "+
+		"Put a measured value in its place as soon as tape and helper are at hand.",
 		off)
 	_, fromLeg, _ := estimate(v)
 	stature, sex := v.Of(measure.Stature), fit.Sex(v)

@@ -13,9 +13,9 @@ import (
 func explainMobility(v calculators.Values, r *calculators.Result) {
 	knee := kneeUsual(fit.Sex(v))
 	explainPlace(r.At(hamstrings), knee,
-		words.Of("Start with the bar level with the saddle or above it, and lower it only if that feels easy. "+
-			"Among fifty trained road cyclists supple hamstrings went with a lower bar. By how many millimetres "+
-			"was not published, so no number here is changed."),
+		words.Of("The bar starts level with the saddle or above it, and comes down only if that feels easy. Among "+
+			"fifty trained road cyclists supple hamstrings went with a lower bar. By how many millimetres was not "+
+			"published, so no number here is changed."),
 		words.Of("You can have a lower bar, but you need not. Supple road cyclists had lower bars; nobody has "+
 			"shown that they should."))
 	explainPlace(r.At(ankles), lungeUsual,
@@ -30,9 +30,9 @@ func explainMobility(v calculators.Values, r *calculators.Result) {
 	explainSides(r.At(ankleSides), words.Of("right"), words.Of("left"))
 	r.Tables = append(r.Tables, mobilityTable(v, knee))
 	if v.Has(measure.SitAndReach) {
-		r.Note(calculators.PlainNote, "Sit and reach ({0}) has no average here, because it depends on arms and "+
-			"legs as much as on suppleness. It follows the hamstrings only in part, and the back hardly. Compare "+
-			"it with yourself in three months.", measure.SitAndReach.Amount(v.Of(measure.SitAndReach)))
+		r.Note(calculators.PlainNote, "Sit and reach ({0}) has no average here, because it depends on arms and legs "+
+			"as much as on suppleness. It follows the hamstrings only in part, and the back hardly. Compare it with "+
+			"the same test in three months.", measure.SitAndReach.Amount(v.Of(measure.SitAndReach)))
 	}
 	if (v.Has(measure.KneeShortLeft) || v.Has(measure.KneeShortRight)) && v.Choice(measure.Sex) == "" {
 		r.Note(calculators.CheckNote, "Women’s hamstrings let the knee go about 11 degrees further than men’s. "+
@@ -86,11 +86,11 @@ func explainSides(x *calculators.Answer, above, below words.Text) {
 	case !x.Exists():
 		x.Meaning = words.Of("It takes both sides to tell.")
 	case math.Abs(float64(x.Value)) <= float64(x.Uncertainty):
-		x.Meaning = words.Of("No more than two tests of one side differ. Take both sides as alike.")
+		x.Meaning = words.Of("No more than two tests of one side differ. Both sides count as alike.")
 	default:
-		x.Meaning = words.Of("The {0} side is stiffer by more than the test’s own error. Test again on another "+
-			"day. If it stays, set saddle height by the stiffer leg (common practice), and ask a professional if "+
-			"that side aches.", stiffer)
+		x.Meaning = words.Of("The {0} side is stiffer by more than the test’s own error. A test on another day "+
+			"tells more. If it stays, saddle height goes by the stiffer leg (common practice), and ask a "+
+			"professional if that side aches.", stiffer)
 	}
 }
 
@@ -100,7 +100,7 @@ func mobilityTable(v calculators.Values, knee usual) calculators.Table {
 		Folded: true,
 		Columns: []calculators.Column{
 			{Name: "test", Label: words.Of("Test")},
-			{Name: "yours", Label: words.Of("Yours")},
+			{Name: "yours", Label: words.Of("Measured")},
 			{Name: "from", Label: words.Of("Usual from")},
 			{Name: "to", Label: words.Of("to")},
 		}}

@@ -85,12 +85,12 @@ func TestWhatMobilitySays(t *testing.T) {
 	}
 	for typed, says := range map[string]string{
 		// 2·√(3² + 4²) = 10
-		"knee-short-left=49.9±3 knee-short-right=40±4": "Take both sides as alike",
+		"knee-short-left=49.9±3 knee-short-right=40±4": "Both sides count as alike",
 		"knee-short-left=50.1±3 knee-short-right=40±4": "The left side is stiffer",
 		"knee-short-left=29.9±3 knee-short-right=40±4": "The right side is stiffer",
 		"lunge-left=90.1±3 lunge-right=80±4":           "The right side is stiffer",
 		"lunge-left=69.9±3 lunge-right=80±4":           "The left side is stiffer",
-		"lunge-left=70.1±3 lunge-right=80±4":           "Take both sides as alike",
+		"lunge-left=70.1±3 lunge-right=80±4":           "Both sides count as alike",
 		"lunge-left=70.1±3 knee-short-left=20 sex=f":   "It takes both sides to tell",
 		"knee-short-left=49 sit-and-reach=-60":         "follows the hamstrings only in part",
 		"knee-short-left=41 knee-short-right=40 ":      "Women’s hamstrings let the knee go about 11 degrees further",

@@ -54,7 +54,7 @@ var (
 // What it answers.
 var (
 	medianReading = &calculators.Output{Name: "median", Label: "Keep this", Unit: measure.Mm,
-		Between: "the middle one of your readings"}
+		Between: "the middle one of the readings"}
 	readingsApart = &calculators.Output{Name: "spread", Label: "They differ by", Unit: measure.Mm,
 		Between: "smallest to largest reading"}
 	technicalError = &calculators.Output{Name: "technical-error", Label: "One reading repeats to", Unit: measure.Mm,
@@ -150,9 +150,9 @@ func explainRepeat(v calculators.Values, r *calculators.Result) {
 		spread.Meaning = words.Of("Close enough: up to {0} is good for {1}. There is no need to measure again.",
 			q.Amount(q.AgreeWithin()), q.Named())
 	}
-	error.Meaning = words.Of("How well you repeat yourself, as far as so few readings can tell. The ± of the first "+
-		"line has this scatter in it, and the usual error of this length, ± {0}. A landmark felt in the wrong "+
-		"place does not show in the scatter.",
+	error.Meaning = words.Of("How well the readings repeat, as far as so few can tell. The ± of the first line has "+
+		"this scatter in it, and the usual error of this length, ± {0}. A landmark felt in the wrong place does not "+
+		"show in the scatter.",
 		measure.Error{Amount: q.Amount(2 * v.SD(sharedError))})
 	if !q.Plausible(float64(median.Value)) {
 		r.Note(calculators.CheckNote, "{0} is unusual for {1}; most lie between {2} and {3}. Check the unit, and "+

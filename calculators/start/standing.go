@@ -461,7 +461,7 @@ const drawnPressUp = 1.527
 
 func pushUpWidth(p figure.Person, f *drawing.Figure) {
 	width := p.Outer * drawnPressUp
-	f.Title = words.Of("Press-up width: outer edge to outer edge of the hands")
+	f.Title = words.Of("Press-up hand width: outer edge to outer edge of the hands")
 	f.Description = words.Of("Somebody {0} tall in a press-up, from the front, hands flat where they feel strongest. "+
 		"Between the hands’ outer edges lie {1} here; yours is a habit that no height tells.",
 		measure.Stature.Amount(p.Stature), measure.PushUpWidth.Amount(width))
