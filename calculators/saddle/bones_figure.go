@@ -20,7 +20,7 @@ const widthStep = 45
 func BonesOnSaddles() *calculators.Illustration {
 	return &calculators.Illustration{Name: "sit-bones-on-saddles",
 		Inputs: []calculators.Input{{Quantity: measure.SitBoneWidth, Optional: true},
-			{Quantity: measure.SitBoneRead, Optional: true}},
+			{Quantity: measure.SitBoneRead, Optional: true}, {Quantity: measure.Leaning, Optional: true}},
 		Draw: drawBones}
 }
 
@@ -33,7 +33,7 @@ func drawBones(v calculators.Values) *drawing.Figure {
 		}
 		edges = math.Min(math.Max(edges, 90), 220)
 	}
-	right := WidthFor(edges)
+	right := WidthFor(edges) - leanLess(v.Choice(measure.Leaning))
 	f := &drawing.Figure{
 		Title: words.Of("Sit bones on three saddles, from behind"),
 		Description: words.Of(

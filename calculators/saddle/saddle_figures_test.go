@@ -54,20 +54,23 @@ func TestTheTightenedBoltPullsItsEndDown(t *testing.T) {
 	require.Less(t, clamp.B.Y, clamp.A.Y, "the front is lower where the nose is down")
 }
 
-// The bones and the saddles are as far across as they say; the right width is that of Lin
-// and others 2023, 10 mm beyond the outer edges: 121 + 35 = 156 between those, 166.
+// The bones and the saddles are as far across as they say; upright the right width is that of Lin and others
+// 2023, 10 mm beyond the outer edges: 121 + 35 = 156 between those, 166. Leaning, the saddle is as wide as they
+// are apart, as the calculator has it.
 func TestSitBonesOnThreeWidths(t *testing.T) {
-	f := BonesOnSaddles().Figure([]calculators.Pair{{Key: "sit-bone-width", Typed: "121"},
-		{Key: "sit-bone-read", Typed: "centres"}}, nil)
-	require.Len(t, f.Frames, 3)
-	for i, width := range []float64{121, 166, 211} {
-		for _, m := range f.Frames[i].Marks {
-			if d, ok := m.(drawing.Dimension); ok {
-				want := 156.0
-				if d.Role == drawing.Hot {
-					want = width
+	for leaning, right := range map[string]float64{"upright": 166, "leaning": 156, "": 156} {
+		f := BonesOnSaddles().Figure([]calculators.Pair{{Key: "sit-bone-width", Typed: "121"},
+			{Key: "sit-bone-read", Typed: "centres"}, {Key: "leaning", Typed: leaning}}, nil)
+		require.Len(t, f.Frames, 3)
+		for i, width := range []float64{right - 45, right, right + 45} {
+			for _, m := range f.Frames[i].Marks {
+				if d, ok := m.(drawing.Dimension); ok {
+					want := 156.0
+					if d.Role == drawing.Hot {
+						want = width
+					}
+					require.InDelta(t, want, d.B.X-d.A.X, 1e-9, leaning)
 				}
-				require.InDelta(t, want, d.B.X-d.A.X, 1e-9)
 			}
 		}
 	}

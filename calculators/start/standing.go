@@ -160,11 +160,11 @@ func tapeAlong(places ...drawing.Point) (marks []drawing.Mark) {
 	return marks
 }
 
-// drawnStature is the height that a figure is drawn for where nobody gave one, mm:
-// the scenario's test rider.
-const drawnStature = 1740
+// The scenario's test rider, whom a figure shows where nobody gave a size, mm: what the worked examples
+// type. The rest follows from height and inside leg.
+const drawnStature, drawnInseam, drawnHand, drawnFoot = 1740, 830, 188, 262
 
-// personOf returns somebody of the reader's size.
+// personOf returns somebody of the reader's size, or else the test rider.
 func personOf(v calculators.Values) figure.Person {
 	of := func(q *measure.Quantity, otherwise float64) float64 {
 		if v.Has(q) {
@@ -175,7 +175,10 @@ func personOf(v calculators.Values) figure.Person {
 	inside := of(measure.Inseam, 0)
 	stature := of(measure.Stature, 0)
 	if stature == 0 && inside == 0 {
-		stature = drawnStature
+		p := figure.PersonOf(drawnStature, drawnInseam, fit.Sex(v))
+		p.Ball *= drawnFoot / p.Foot
+		p.Hand, p.Foot = drawnHand, drawnFoot
+		return p
 	}
 	return figure.PersonOf(stature, inside, fit.Sex(v))
 }
@@ -437,9 +440,8 @@ func heelToBall(p figure.Person, f *drawing.Figure) {
 	frame(f, -0.34*p.Foot, -0.46*p.Foot, 1.36*p.Foot, 0.86*p.Foot)
 }
 
-// drawnSitBones and drawnDent are the sit bones of the picture, mm, where height
-// says nothing.
-const drawnSitBones, drawnDent = 120, 34
+// drawnSitBones and drawnDent are the test rider's sit bones, mm: height says nothing of them.
+const drawnSitBones, drawnDent = 112, 35
 
 func sitBones(_ figure.Person, f *drawing.Figure) {
 	const apart, dent = drawnSitBones, drawnDent
@@ -574,9 +576,9 @@ func plateInputs() []calculators.Input {
 	return inputs
 }
 
-// The scenario's test rider, mm: an inside leg and a saddle height; and how far the
-// picture's saddle is pushed back, so that its nose is not right above the crank axle.
-const drawnInseam, drawnSaddle, drawnBack = 830, 705, 45
+// The test rider's saddle height, mm, and how far the picture's saddle is pushed back, so that its nose is not
+// right above the crank axle.
+const drawnSaddle, drawnBack = 705, 45
 
 // plateBike returns the stand-in bike of the reader's size, with what is known of the
 // reader's own chart.
