@@ -42,8 +42,8 @@ var (
 		Recalled: "authors and title from memory",
 		DOI:      "10.1097/01241398-199609000-00004",
 		Opened:   Abstract, Strength: Survey,
-		For: "400 children walked with the feet turned out by 7.3 degrees (SD 4.4) at 16 years; from 8 in to " +
-			"16 out is normal."}
+		For: "400 children walked with the feet turned out by 7.3 degrees, give or take 4.4, at 16 years; from 8 " +
+			"in to 16 out is normal."}
 )
 
 // Hip joints and stance.
@@ -117,8 +117,8 @@ var (
 			"decision-making, part I",
 		Where:  "Chiropractic & Osteopathy 13",
 		Opened: Abstract, Strength: Review,
-		For: "With exact methods 90 % of people have a difference, 5.2 mm on average (SD 4.1); it matters from " +
-			"about 20 mm."}
+		For: "With exact methods 90 % of people have a difference, 5.2 mm on average, give or take 4.1 mm; it " +
+			"matters from about 20 mm."}
 	Rannisto2015 = &Source{Key: "rannisto2015", Authors: "Rannisto and others", Year: 2015,
 		Title:  "Leg-length discrepancy is associated with low back pain among those who must stand while working",
 		Where:  "BMC Musculoskeletal Disorders 16",

@@ -35,7 +35,7 @@ func (w *Writer) Take(q *measure.Quantity, id string) *Writer {
 		if within.Value < 1 {
 			within.Extra = 1 // callipers tell tenths
 		}
-		w.Say("Most people repeat this to within {0}.", within)
+		w.Say("One reading is good to ± {0}.", within)
 	}
 	return w.Raw(`</p>`)
 }

@@ -3,6 +3,7 @@ package measure_test
 import (
 	"math"
 	"math/rand/v2"
+	"regexp"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -209,4 +210,18 @@ func FuzzParseRepeated(f *testing.F) {
 			}
 		})
 	})
+}
+
+// TestOneRuleForReadingsThatDoNotAgree: where an instruction says from where on readings are taken again, it is
+// the rule that the answers go by.
+func TestOneRuleForReadingsThatDoNotAgree(t *testing.T) {
+	rule := regexp.MustCompile(`differ by more than (\d+) mm`)
+	said := 0
+	for _, q := range measure.All() {
+		for _, m := range rule.FindAllStringSubmatch(string(q.How.Text), -1) {
+			assert.Equal(t, m[1]+"\u00a0mm", q.Amount(q.AgreeWithin()).Say(nil), q.Key)
+			said++
+		}
+	}
+	assert.Positive(t, said)
 }
