@@ -44,7 +44,7 @@ func (l *layers) glossary(figures []string, tag string) (terms []term, bad []Mis
 				switch {
 				case !y.Known(e, "term", "says", "also", "forms", "not", "figure"):
 				case e.Key == "term":
-					t.Name = y.text(e)
+					t.Name = typeset(y.Raw(e))
 				case e.Key == "says":
 					t.Says = y.text(e)
 				case e.Key == "forms":

@@ -177,14 +177,15 @@ type placed struct {
 	page                 *guidePage
 }
 
-// benches are the calculators that the guide's pages have, in reading order: each on
-// the first page of its own part, or else on the first that shows it.
+// benches are the calculators that the guide's pages have, each on the first page of its own part, or else on
+// the first that shows it, in the order of those pages.
 func (g *Guide) benches() (list []placed) {
-	at := map[string]int{}
+	at, order := map[string]int{}, map[*guidePage]int{}
 	own := func(c *calculators.Calculator, p *guidePage) bool {
 		return strings.HasPrefix(p.Path, string(c.Section)+"/")
 	}
-	for _, p := range g.pages {
+	for n, p := range g.pages {
+		order[p] = n
 		for _, b := range p.blocks {
 			c := g.shelf.calculator(b.name)
 			if b.kind != calculatorBlock || c == nil {
@@ -200,5 +201,6 @@ func (g *Guide) benches() (list []placed) {
 			}
 		}
 	}
+	slices.SortStableFunc(list, func(a, b placed) int { return cmp.Compare(order[a.page], order[b.page]) })
 	return list
 }

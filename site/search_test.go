@@ -283,3 +283,23 @@ func TestTheSearchModuleIsSmall(t *testing.T) {
 		t.Errorf("the libraries of the search have %d bytes, and 25,000 are allowed", libraries)
 	}
 }
+
+// Lists of all calculators go in the order of the chapters that have them, though an earlier chapter shows one as
+// an example of a result.
+func TestCalculatorsAreListedInReadingOrder(t *testing.T) {
+	g, bad := Load("")
+	if bad != nil {
+		t.Fatal(lines(bad))
+	}
+	order := map[*guidePage]int{}
+	for i, p := range g.pages {
+		order[p] = i
+	}
+	last := 0
+	for _, b := range g.benches() {
+		if order[b.page] < last {
+			t.Errorf("%s is listed behind a calculator of a later page", b.calculator.Name)
+		}
+		last = order[b.page]
+	}
+}

@@ -50,3 +50,15 @@ func held(text []byte) []byte {
 	hold := []byte("$1\u00a0$2$3")
 	return amount.ReplaceAll(amount.ReplaceAll(text, hold), hold)
 }
+
+// lettered is a word whose first part is a single letter: e-bike, Q-factor, X-ray.
+var lettered = regexp.MustCompile(`(^|[^\pL\pN-])(\pL)-(\pL)`)
+
+// unbroken does the same as held, and puts a hyphen that does not break behind a single letter. It is for what is
+// read and never compared: a glossary's word keeps its hyphen, or no chapter would have it.
+func unbroken(text []byte) []byte {
+	if bytes.IndexByte(text, '-') >= 0 {
+		text = lettered.ReplaceAll(text, []byte("$1$2\u2011$3"))
+	}
+	return held(text)
+}

@@ -36,3 +36,16 @@ func TestHeldKeepsNumberAndUnitTogether(t *testing.T) {
 		}
 	}
 }
+
+func TestNoLineEndsBehindASingleLetter(t *testing.T) {
+	for typed, set := range map[string]string{
+		"an e-bike of 5 mm":  "an e\u2011bike of 5\u00a0mm",
+		"Q-factors, (X-ray)": "Q\u2011factors, (X\u2011ray)",
+		"hip-bone, a1-b, -x": "hip-bone, a1-b, -x",
+		"well-to-do, a-":     "well-to-do, a-",
+	} {
+		if got := string(unbroken([]byte(typed))); got != set {
+			t.Errorf("unbroken(%q) = %q, want %q", typed, got, set)
+		}
+	}
+}

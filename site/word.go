@@ -17,7 +17,7 @@ import (
 // prose writes text, and the first use of each term in it as a link to its entry.
 func (w *writer) prose(out util.BufWriter, n ast.Node, value []byte) {
 	if !explained(n) {
-		html.DefaultWriter.Write(out, held(value))
+		html.DefaultWriter.Write(out, unbroken(value))
 		return
 	}
 	for text := looked(string(value)); len(value) > 0; text = text[len(text)-len(value):] {
@@ -30,20 +30,20 @@ func (w *writer) prose(out util.BufWriter, n ast.Node, value []byte) {
 		if which < 0 {
 			break
 		}
-		html.DefaultWriter.Write(out, held(value[:at]))
+		html.DefaultWriter.Write(out, unbroken(value[:at]))
 		t := &w.g.terms[which]
 		if w.said[which] {
-			html.DefaultWriter.Write(out, held(value[at:end]))
+			html.DefaultWriter.Write(out, unbroken(value[at:end]))
 		} else {
 			w.said[which] = true
 			_, _ = out.WriteString(`<dfn class="word"><a href="` +
 				stdhtml.EscapeString(relative(w.p.URL, glossaryURL)+"#"+t.Key) + `">`)
-			html.DefaultWriter.Write(out, held(value[at:end]))
+			html.DefaultWriter.Write(out, unbroken(value[at:end]))
 			_, _ = out.WriteString("</a></dfn>")
 		}
 		value = value[end:]
 	}
-	html.DefaultWriter.Write(out, held(value))
+	html.DefaultWriter.Write(out, unbroken(value))
 }
 
 // explained tells whether terms are explained at a place: in the text, but not inside

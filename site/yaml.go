@@ -25,7 +25,7 @@ func (y *yamlReader) bad() (list []Mistake) {
 }
 
 // text reads a single value that people read; "" where it is empty.
-func (y *yamlReader) text(e entry) string { return typeset(y.Raw(e)) }
+func (y *yamlReader) text(e entry) string { return string(unbroken([]byte(typeset(y.Raw(e))))) }
 
 // texts drops the places.
 func texts(items []item) []string {
