@@ -64,7 +64,7 @@ var (
 		Unit: measure.SoldInMm,
 		Between: "the stack under the stem now and the one that comes nearest to the move; negative is from under " +
 			"the stem to above it"}
-	leftOver = &calculators.Output{Name: "left-over", Label: "And leave it short by", Unit: measure.Mm,
+	leftOver = &calculators.Output{Name: "left-over", Label: "Still missing", Unit: measure.Mm,
 		Between: "the wanted place of the grips and where those spacers alone put them"}
 	gripXAfter = &calculators.Output{Name: "grip-x", Label: "Grips ahead, afterwards", Unit: measure.Mm, Folded: true,
 		Between: "crank axle, level forward to the middle of the grips after the move"}
