@@ -14,17 +14,21 @@ type ring struct {
 	weight float64
 }
 
+// strong is how bad it is for a label to stand on a line that must be seen whole: worse than
+// a leader line as long as eight lines of letters.
+const strong = 9.0
+
 // weightOf returns how bad it is for a label to stand on a line.
 func weightOf(role Role, pen Pen, fill Fill) float64 {
 	switch {
 	case fill == Solid:
-		return 7
+		return strong
 	case pen == NoPen:
 		return 0
 	case role == Hot:
-		return 7
+		return strong
 	case pen == Wide || pen == Heavy:
-		return 6
+		return strong
 	case role == Soft && pen == Thin:
 		return 1.5
 	case pen == Thin:

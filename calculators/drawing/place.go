@@ -9,10 +9,13 @@ import (
 // against each other.
 const (
 	refused        = 1e6
-	costOfLeader   = 30.0 // a leader line over a label
-	costOfCrossing = 0.08 // a leader line over a line, as a share of its weight
-	costOfGrowth   = 0.9  // each letter's height that the frame has to grow
-	goodEnough     = 3.0  // below this no leader line is tried
+	costOfLeader   = 30.0  // a leader line over a label
+	costOfCrossing = 0.065 // a leader line over a line, as a share of its weight
+	costOfDistance = 0.8   // each letter's height that a leader line is long
+	costOfGrowth   = 0.9   // each letter's height that the frame has to grow
+	goodEnough     = 3.0   // below this no leader line is tried
+	muchUnder      = 5.0   // from this on the whole paper is searched for a place
+	leastLeader    = 0.8   // how long a leader line is at least, in heights of letters
 )
 
 // edgeRoom is kept between a label and the edge of the frame, in heights of its letters.
@@ -34,6 +37,7 @@ func (s *sheet) settle(frame bounds) bounds {
 		if w := &s.wants[i]; !w.fixed && w.cost > goodEnough {
 			w.placed = false
 			s.choose(w, &frame)
+			s.seek(w, &frame)
 		}
 	}
 	for _, i := range order {
@@ -92,13 +96,53 @@ func (s *sheet) consider(w *want, p *place, frame *bounds) {
 	}
 }
 
+// seek looks for a better place for a label that came off badly: more of them along its
+// dimension line, then all over the paper, with a leader line, and once more in finer
+// steps where it would still stand on a strong line.
+func (s *sheet) seek(w *want, frame *bounds) {
+	if w.cost < muchUnder {
+		return
+	}
+	for _, p := range w.alongside(s.em) {
+		s.consider(w, &p, frame)
+	}
+	for _, step := range [2]float64{1.2, 0.5} {
+		if s.roam(w, frame, Point{step * s.em, step * s.em / 1.5}); w.cost < strong {
+			break
+		}
+	}
+	w.placed = w.cost < refused
+}
+
+// roam tries places all over the paper, a step apart: those nearest to the anchor first,
+// until what is farther off can cost no less than the best so far.
+func (s *sheet) roam(w *want, frame *bounds, step Point) {
+	low := Point{frame.low.X + w.hw + edgeRoom*s.em, frame.low.Y + w.hh + edgeRoom*s.em}
+	high := Point{frame.high.X - w.hw - edgeRoom*s.em, frame.high.Y - w.hh - edgeRoom*s.em}
+	far := func(off, half float64) bool { return 1+costOfDistance*(off-half)/s.em >= w.cost }
+	for down := 0.0; down <= high.Y-low.Y && !far(down, w.hh); down += step.Y {
+		for back := 0.0; back <= high.X-low.X && !far(back, w.hw); back += step.X {
+			for _, at := range [4]Point{{back, down}, {-back, down}, {back, -down}, {-back, -down}} {
+				at = at.Plus(w.anchor)
+				if at.X < low.X || at.X > high.X || at.Y < low.Y || at.Y > high.Y {
+					continue
+				}
+				p := w.led(at, 1)
+				if off := p.tip.Minus(p.tail).Length() / s.em; off >= leastLeader {
+					p.cost += costOfDistance * off
+					s.consider(w, &p, frame)
+				}
+			}
+		}
+	}
+}
+
 // banish puts a label for which there was no place below everything else, with
 // a leader line, and grows the frame round it.
 func (s *sheet) banish(w *want, frame *bounds) {
 	side := min(w.hw+edgeRoom*s.em, (frame.high.X-frame.low.X)/2)
 	at := Point{min(max(w.anchor.X, frame.low.X+side), frame.high.X-side), frame.low.Y - w.hh - 0.2*s.em}
-	w.chosen = place{at: at, u: level, leads: true, tail: w.anchor}
-	w.chosen.tip, w.chosen.pin = w.edge(at, w.anchor)
+	w.chosen = w.led(at, 0)
 	w.placed = true
 	frame.addBox(w, edgeRoom*s.em)
 }
@@ -110,7 +154,7 @@ func (s *sheet) judge(w *want, p *place, frame *bounds) float64 {
 	grow := max(frame.low.X-low.X, 0) + max(high.X-frame.high.X, 0)
 	if s.level {
 		grow = max(frame.low.X-low.X+edgeRoom*s.em, 0) + max(high.X-frame.high.X+edgeRoom*s.em, 0)
-		grow *= 2 // a phone has more room below than beside
+		grow *= 3 // a phone has more room below than beside
 	}
 	grow += max(frame.low.Y-low.Y, 0) + max(high.Y-frame.high.Y, 0)
 	cost := p.cost + costOfGrowth*grow/s.em

@@ -76,7 +76,7 @@ func (s *sheet) shape(role Role, pen Pen, fill Fill, k kind, a, b float64, point
 // strong line.
 func (s *sheet) guardLast() {
 	if n := len(s.shapes); n > 0 {
-		s.shapes[n-1].guard = 7
+		s.shapes[n-1].guard = strong
 	}
 }
 

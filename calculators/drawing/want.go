@@ -16,7 +16,8 @@ type want struct {
 	priority int
 	fixed    bool
 	optional bool
-	first    int // its places are sheet.places[first:last], the likeliest first
+	p, q     Point // the ends of the dimension line that it belongs to, if to one
+	first    int   // its places are sheet.places[first:last], the likeliest first
 	last     int
 	chosen   place
 	cost     float64
@@ -111,9 +112,10 @@ func (w *want) support(d Point) float64 {
 func (s *sheet) wantAlong(role Role, priority int, text words.Text, p, q, d Point) {
 	middle := p.Along(q.Minus(p), 0.5)
 	w := s.newWant(role, priority, text, middle)
+	w.p, w.q = p, q
 	span := q.Minus(p).Length()
 	arrow := arrowLength * s.em
-	gap := labelGap * s.em
+	gap, em := labelGap*s.em, s.em
 	// Text is read from below or from the right, never upside down.
 	u := d
 	if u.X < -1e-9 || (u.X < 1e-9 && u.Y < 0) {
@@ -166,6 +168,12 @@ func (s *sheet) wantAlong(role Role, priority int, text words.Text, p, q, d Poin
 			s.offerBeside(at, way, 2.2+0.2*float64(i))
 			s.offerBeside(at.Plus(Point{-0.25 * w.hw, 0}), way, 2.4+0.2*float64(i))
 			s.offerBeside(at.Plus(Point{0.25 * w.hw, 0}), way, 2.4+0.2*float64(i))
+			// Where a mark stands at the end, or the ground, the line is drawn on over it.
+			off := at.Along(way, em)
+			s.places = append(s.places, place{
+				at: off, u: level, cost: 3 + 0.2*float64(i), leads: true, tail: tail,
+				tip: tail.Along(way, gap+em), pin: pinned(way.X),
+			})
 		}
 	}
 	s.keep(w)
@@ -248,10 +256,38 @@ func (w *want) leaders(em float64, side Point, cost float64) (places []place) {
 			if side != (Point{}) {
 				turned += 1.2 * (1 - d.Dot(side))
 			}
-			p := place{u: level, cost: cost + 0.8*distance + turned, leads: true, tail: w.anchor}
-			p.at = w.anchor.Along(d, float64(distance*em)+w.support(d))
-			p.tip, p.pin = w.edge(p.at, w.anchor)
-			places = append(places, p)
+			at := w.anchor.Along(d, float64(distance*em)+w.support(d))
+			places = append(places, w.led(at, cost+costOfDistance*distance+turned))
+		}
+	}
+	return places
+}
+
+// led is a place with a leader line back to the anchor.
+func (w *want) led(at Point, cost float64) place {
+	p := place{at: at, u: level, cost: cost, leads: true, tail: w.anchor}
+	p.tip, p.pin = w.edge(at, w.anchor)
+	return p
+}
+
+// alongside returns more level places beside a label's dimension line, in steps of half the
+// letters' height.
+func (w *want) alongside(em float64) (places []place) {
+	way := w.q.Minus(w.p)
+	span := way.Length()
+	if span == 0 {
+		return nil
+	}
+	side := way.Times(1 / span).Left()
+	for along := 0.5 * em; along < 0.48*span; along += 0.5 * em {
+		for _, t := range [2]float64{along, -along} {
+			at := w.anchor.Along(way, t/span)
+			for i, d := range [2]Point{side, side.Times(-1)} {
+				places = append(places, place{
+					at: at.Along(d, w.support(d)+labelGap*em), u: level, pin: pinned(d.X),
+					cost: 1.2 + 2*along/span + 0.2*float64(i),
+				})
+			}
 		}
 	}
 	return places
