@@ -58,7 +58,8 @@ func all(only *regexp.Regexp) (list []named) {
 	add("symptoms", symptom.Figure())
 	add("now-and-next", cockpit.Overlay(
 		[]calculators.Pair{{Key: "saddle-height", Typed: "730"}, {Key: "spacers", Typed: "15"}},
-		[]calculators.Pair{{Key: "saddle-height", Typed: "738"}, {Key: "spacers", Typed: "20"}}))
+		[]calculators.Pair{{Key: "saddle-height", Typed: "738"}, {Key: "spacers", Typed: "20"}},
+		[2]words.Text{words.Of("now"), words.Of("next")}))
 	return list
 }
 

@@ -9,12 +9,17 @@ import (
 	"plumbline/calculators/words"
 )
 
+// kneeBend returns how far the knee of a pose bends, degrees.
+func kneeBend(pose figure.Pose) float64 {
+	thigh, shank := pose.Knee.Minus(pose.Hip), pose.Ankle.Minus(pose.Knee)
+	return math.Abs(shank.Angle() - thigh.Angle())
+}
+
 // kneeReading draws how a knee is read on the bike: three points, and a goniometer or the
 // lines of a photo on them.
 func kneeReading(b figure.Build, pose figure.Pose) *drawing.Figure {
 	pose.Shoulder, pose.Elbow, pose.Hand, pose.Head = drawing.Point{}, drawing.Point{}, drawing.Point{}, drawing.Point{}
-	thigh, shank := pose.Knee.Minus(pose.Hip), pose.Ankle.Minus(pose.Knee)
-	bend := math.Abs(shank.Angle() - thigh.Angle())
+	bend := kneeBend(pose)
 	f := &drawing.Figure{
 		Title: words.Of("Your knee, read with a goniometer or from a photo"),
 		Description: words.Of("A rider sits on the bike, seen square from the side, the crank in line with the seat. "+

@@ -20,8 +20,9 @@ var overlaid = slices.Concat(fit.FrontInputs(), fit.PartsInputs(), fit.SeatLineI
 
 // Overlay draws two states of a bike over one another, on one bottom bracket: the later
 // in ink, the earlier in thin lines, and larger where saddle or grips move by less than
-// the eye parts. It returns nil where both would be drawn alike.
-func Overlay(before, after []calculators.Pair) *drawing.Figure {
+// the eye parts, where names say which is which, as the table beside the figure calls
+// them. It returns nil where both would be drawn alike.
+func Overlay(before, after []calculators.Pair, names [2]words.Text) *drawing.Figure {
 	a, b := stateOf(before), stateOf(after)
 	if a == b {
 		return nil
@@ -46,7 +47,7 @@ func Overlay(before, after []calculators.Pair) *drawing.Figure {
 			drawing.Cross{Role: drawing.Before, At: w.was, Size: 22},
 			drawing.Cross{Role: drawing.Hot, At: w.is, Size: 22},
 		)
-		f.Details = append(f.Details, w.larger())
+		f.Details = append(f.Details, w.larger(names))
 	}
 	return f
 }
@@ -63,7 +64,7 @@ const leastSeen = 0.5
 func (w shift) length() float64 { return w.is.Minus(w.was).Length() }
 
 // larger is the place in a circle, with an arrow from where it was to where it is.
-func (w shift) larger() drawing.Detail {
+func (w shift) larger(names [2]words.Text) drawing.Detail {
 	long := w.length()
 	return drawing.Detail{At: w.was.Plus(w.is).Times(0.5), Radius: max(55, 1.5*long), Apart: long / 3,
 		Caption: words.Of(w.name), Marks: append(
@@ -71,11 +72,11 @@ func (w shift) larger() drawing.Detail {
 			drawing.Label{
 				Role:   drawing.Before,
 				At:     w.was,
-				Text:   words.Of("before"),
+				Text:   names[0],
 				Side:   w.was.Minus(w.is),
 				Leader: true,
 			},
-			drawing.Label{Role: drawing.Ink, At: w.is, Text: words.Of("after"), Side: w.is.Minus(w.was), Leader: true},
+			drawing.Label{Role: drawing.Ink, At: w.is, Text: names[1], Side: w.is.Minus(w.was), Leader: true},
 		)}
 }
 

@@ -123,17 +123,27 @@ func (d Desk) compare(a Ask) string {
 	pick("b", "In ink", right)
 	w.Raw(`</div>`)
 	before, after := stateOf(b, left), stateOf(b, right)
-	d.over(w, before, after)
+	d.over(w, before, after, [2]words.Text{labelled(list, left), labelled(list, right)})
 	differences(w, before, after, [2]words.Sayer{words.Of("Thin lines"), words.Of("In ink")}, false)
 	return w.String()
 }
 
+// labelled returns what the list calls a state.
+func labelled(list []State, value string) words.Text {
+	for _, s := range list {
+		if s.Value == value {
+			return s.Label
+		}
+	}
+	return words.Text{}
+}
+
 // over writes the figure of two states, and tells whether there is one.
-func (d Desk) over(w *markup.Writer, before, after *record.Record) bool {
+func (d Desk) over(w *markup.Writer, before, after *record.Record, names [2]words.Text) bool {
 	if d.Overlay == nil {
 		return false
 	}
-	f := d.Overlay(before.Pairs(), after.Pairs())
+	f := d.Overlay(before.Pairs(), after.Pairs(), names)
 	if f != nil {
 		w.Drawing(f, w.ID+"-figure")
 	}

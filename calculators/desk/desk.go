@@ -20,8 +20,8 @@ type Desk struct {
 	Calculators []*calculators.Calculator
 	Figures     []*calculators.Illustration
 
-	// Overlay draws two states of a bike over one another; nil for no picture.
-	Overlay func(before, after []calculators.Pair) *drawing.Figure
+	// Overlay draws two states of a bike, which have names, over one another; nil for no picture.
+	Overlay func(before, after []calculators.Pair, names [2]words.Text) *drawing.Figure
 }
 
 // Ask is one question of a page. Fields that a question does not use are empty.

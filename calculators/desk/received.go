@@ -300,7 +300,7 @@ func (d Desk) against(w *markup.Writer, y, x *intake.Sent, kin intake.Kin) {
 	w.Raw(`<section class="against"><h4>`).Dated(words.Of("Against {0}", left).Say(w.R)).Raw(`</h4>`)
 	before, now := record.Now(y.Record), record.Now(x.Record)
 	if from, to, ok := Drawable(before, now, kin == intake.OtherBike); ok {
-		if d.over(w, from, to) {
+		if d.over(w, from, to, [2]words.Text{words.Of("{0}", left), words.Of("{0}", right)}) {
 			w.Raw(`<p class="how">`).Dated(Laid(left, right).Say(w.R)).Raw(`</p>`)
 		}
 	}

@@ -35,7 +35,7 @@ func (d Desk) sheet(a Ask) string {
 func (d Desk) picture(r *record.Record) *drawing.Figure {
 	if d.Overlay != nil {
 		if now, next, ok := Drawable(record.Now(r), record.Next(r), false); ok {
-			if f := d.Overlay(now.Pairs(), next.Pairs()); f != nil {
+			if f := d.Overlay(now.Pairs(), next.Pairs(), [2]words.Text{words.Of("now"), words.Of("next")}); f != nil {
 				f.Title = words.Of("Your bike now, in thin lines, and next, in ink")
 				return f
 			}

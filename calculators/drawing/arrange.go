@@ -79,6 +79,9 @@ func (f *Figure) columns(p *picture) int {
 	}
 	most := int((p.width/p.letter + between) / (least + between))
 	most = max(1, min(most, n))
+	if n == 3 && most == 2 {
+		return 1 // two and one look as if the third were of another kind
+	}
 	rows := (n + most - 1) / most
 	return (n + rows - 1) / rows
 }

@@ -24,7 +24,8 @@ type Figure struct {
 	// Frames take the place of Marks where there are several views.
 	Frames []Frame
 	// Least is the width, in heights of letters, below which a frame is not set
-	// beside another but below it; zero is 14, some 180 pixels.
+	// beside another but below it; zero is 12.5, some 160 pixels. Of three frames there are
+	// never two beside one another and one below.
 	Least float64
 	// Apart draws each frame as large as it can be, where frames have nothing to do
 	// with each other's size. Otherwise all have the scale of the smallest.

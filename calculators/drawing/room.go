@@ -65,5 +65,5 @@ const (
 	between     = 1.2
 	captionLine = 1.3
 	captionRoom = 0.5
-	leastFrame  = 14.0
+	leastFrame  = 12.5
 )

@@ -182,9 +182,9 @@ var (
 			Who:  Helper, Take: "phone", Minutes: 5, Figure: "measure-seated-angles"}}
 	ElbowBend = &Quantity{Key: "elbow-bend", Label: "Elbow bend", Unit: Deg, High: 120, Most: 150,
 		How: Instruction{
-			Text: "How far the elbow is bent, zero being a straight arm. A picture from the side in riding position " +
-				"shows it.",
-			Figure: "measure-standing-angles"}}
+			Text: "How far the elbow is bent, zero being a straight arm. A picture from the side shows it, taken " +
+				"while you sit and pedal with your hands on the grips.",
+			Figure: "measure-seated-angles"}}
 	StandingKnee = &Quantity{Key: "standing-knee", Label: "Knee bend, standing", Unit: Deg, Low: 10, High: 100,
 		Most: 140,
 		How: Instruction{

@@ -471,7 +471,7 @@ func pushUpWidth(p figure.Person, f *drawing.Figure) {
 	f.Add(p.PressUp(width)...)
 	f.Add(drawing.Dimension{Role: drawing.Hot, A: at(-width/2, 10), B: at(width/2, 10), Along: at(1, 0), Offset: -100,
 		Text: words.Of("{0}", measure.PushUpWidth.Amount(width))},
-		note(at(width/2, 12), at(1, 0.8), "Mark here"), note(at(-width/2, 12), at(-1, 0.8), "and here"))
+		note(at(-width/2, 12), at(-1, 0.8), "Mark here"), note(at(width/2, 12), at(1, 0.8), "and here"))
 	frame(f, -width/2-200, -170, width/2+200, 0.47*p.Stature)
 }
 

@@ -149,5 +149,6 @@ func (c comparison) figure() *drawing.Figure {
 	if !ok {
 		return nil
 	}
-	return cockpit.Overlay(before.Pairs(), after.Pairs())
+	return cockpit.Overlay(before.Pairs(), after.Pairs(),
+		[2]words.Text{words.Of("{0}", words.Name(c.left)), words.Of("{0}", words.Name(c.right))})
 }

@@ -5,7 +5,7 @@ import { mend, retype } from "./mend.js";
 import { patch, written } from "./patch.js";
 import { ready } from "./ready.js";
 import * as record from "./record.js";
-import { across, follow } from "./room.js";
+import { across, follow, hold } from "./room.js";
 import { say } from "./say.js";
 import { chosen, kept, units } from "./unit.js";
 import { soon, unmark } from "./words.js";
@@ -64,6 +64,7 @@ export class Bench {
       one(root, ".drawing").style.minBlockSize = "";
       engine.ask(this);
     });
+    hold(one(root, ".board"));
     // Who goes on before the engine is there finds what was typed again.
     addEventListener("pagehide", () => this.leave());
     engine.ask(this);

@@ -39,3 +39,14 @@ export function follow(around, width, again) {
   }).observe(around);
   return () => (seen ??= width());
 }
+
+/**
+ * Tells the style sheet how high the drawing's place is: on a wide page the answer stays in
+ * view below it.
+ * @param {HTMLElement} board
+ */
+export function hold(board) {
+  const stand = board.querySelector(".stand");
+  if (!stand || !("ResizeObserver" in globalThis)) return;
+  new ResizeObserver(() => board.style.setProperty("--stand", `${stand.getBoundingClientRect().height}px`)).observe(stand);
+}
