@@ -33,7 +33,7 @@ func TestSeatedAnglesAreShownOnASeatedRider(t *testing.T) {
 	for _, q := range []*measure.Quantity{measure.SeatedTrunk, measure.TargetKnee, measure.ElbowBend} {
 		assert.Equal(t, "measure-seated-angles", q.How.Figure, q.Key)
 	}
-	f := rider("measure-seated-angles", seatedAlone).Draw(calculators.Values{})
+	f := rider("measure-seated-angles", seatedAlone).Figure(nil, nil)
 	svg := f.SVG("f", nil, 530)
 	assert.Contains(t, svg, ">30°</text>", "the elbow’s bend, which fit.SeatedElbow says")
 	assert.Contains(t, svg, "A rider sits on a bike")

@@ -125,7 +125,7 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 	case seatedAlone:
 		_, pose, _, _ := who.seatedPose(b, hold.Grip)
 		knee := words.Of("{0}", whole(measure.Degrees(kneeBend(pose))))
-		elbow := measure.Degrees(fit.SeatedElbow)
+		elbow := whole(measure.Degrees(fit.SeatedElbow))
 		f := &drawing.Figure{
 			Title: words.Of("Read from the side: how far the trunk leans, how far knee and elbow bend"),
 			Description: words.Of("A rider sits on a bike, seen square from the side, the crank at the bottom in "+

@@ -64,7 +64,7 @@ export class Bench {
       one(root, ".drawing").style.minBlockSize = "";
       engine.ask(this);
     });
-    hold(one(root, ".board"));
+    hold(root);
     // Who goes on before the engine is there finds what was typed again.
     addEventListener("pagehide", () => this.leave());
     engine.ask(this);

@@ -41,12 +41,14 @@ export function follow(around, width, again) {
 }
 
 /**
- * Tells the style sheet how high the drawing's place is: on a wide page the answer stays in
- * view below it.
- * @param {HTMLElement} board
+ * Tells the style sheet how high the drawing's place in a bench is: on a wide page the answer
+ * stays in view below it.
+ * @param {HTMLElement} bench
  */
-export function hold(board) {
-  const stand = board.querySelector(".stand");
+export function hold(bench) {
+  const stand = bench.querySelector(".stand");
   if (!stand || !("ResizeObserver" in globalThis)) return;
-  new ResizeObserver(() => board.style.setProperty("--stand", `${stand.getBoundingClientRect().height}px`)).observe(stand);
+  new ResizeObserver(() => {
+    bench.style.setProperty("--stand", `${stand.getBoundingClientRect().height}px`);
+  }).observe(stand);
 }
