@@ -1,6 +1,7 @@
 package drawing_test
 
 import (
+	"regexp"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -78,4 +79,20 @@ func TestALabelOnAStrongLineIsSeen(t *testing.T) {
 	assert.Equal(t, []string{"a place"}, drawing.Struck(f, nil, 346))
 	f.Marks[len(f.Marks)-1] = drawing.Label{Role: drawing.Ink, Text: words.Of("a place"), Fixed: true}
 	assert.Empty(t, drawing.Struck(f, nil, 346))
+}
+
+// Three frames stand beside one another or below one another, never two and one.
+func TestThreeFramesNeverStandTwoAndOne(t *testing.T) {
+	f := &drawing.Figure{Title: words.Of("Steps"), Description: words.Of("Three steps.")}
+	for _, name := range []words.English{"one", "two", "three"} {
+		f.Frame(words.Of(name), drawing.Circle{Role: drawing.Ink, Centre: drawing.Point{}, Radius: 100})
+	}
+	caption := regexp.MustCompile(`caption" x="([0-9.]+)"`)
+	for width, across := range map[float64]int{346: 1, 400: 1, 530: 3, 930: 3} {
+		columns := map[string]bool{}
+		for _, m := range caption.FindAllStringSubmatch(f.SVG("f", nil, width), -1) {
+			columns[m[1]] = true
+		}
+		assert.Len(t, columns, across, "at %g px", width)
+	}
 }
