@@ -19,10 +19,11 @@ import (
 // book:KEY#ID.
 const inBook = "book:"
 
-// screenOnly are classes of elements that a book does without.
+// screenOnly are classes of elements that a book does without; it has a sheet to write on of
+// its own.
 var screenOnly = []string{"saves", "garage", "step-on", "offline", "play", "waiting", "problem", "told", "sketch",
 	"formula", "compose", "walk", "hand", "progress", "together", "ticked", "doubts", "unseen", "tell", "use", "send",
-	"move"}
+	"move", "pencil", "screen"}
 
 // pruned returns the tree of a page's text. key is the page's anchor, url its address in
 // the guide, from which its links lead.

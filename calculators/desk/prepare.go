@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"plumbline/calculators"
+	"plumbline/calculators/drawing"
 	"plumbline/calculators/intake"
 	"plumbline/calculators/markup"
 	"plumbline/calculators/measure"
@@ -33,7 +34,7 @@ func asked(fragment string) (*request.Request, []calculators.Problem) {
 func (d Desk) prepare(a Ask) string {
 	q, problems := asked(a.Record)
 	r, _ := record.Decode(a.Record)
-	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader(), Width: a.Width}
+	w := &markup.Writer{ID: ID(Prepare, a.Place), R: a.reader(), Width: drawing.Small}
 	w.Grow(16 << 10)
 	w.Raw(`<header class="asking">`)
 	if q.By != "" {
@@ -42,14 +43,18 @@ func (d Desk) prepare(a Ask) string {
 	visit(w, q.Visit)
 	w.Raw(`<p class="why">`).
 		Say("With these numbers known, there is more time at the appointment for you and your bike.").
-		Raw(` `).Said(q.Handling()).Raw(`</p>`)
+		Raw(` <span class="screen">`).Said(q.Handling()).Raw(`</span></p>`)
 	if q.Note != "" {
 		w.Raw(`<blockquote class="note"><p>`).Lines(q.Note).Raw(`</p></blockquote>`)
 	}
 	for _, p := range problems {
 		w.Raw(`<p class="notice">`).Said(p.Text).Raw(`</p>`)
 	}
-	w.Raw(`</header><ol class="steps">`)
+	w.Raw(`<dl class="whose pencil">`)
+	for _, label := range []words.English{"Rider", "Bike", "Date"} {
+		w.Raw(`<div><dt>`).Say(label).Raw(`</dt><dd></dd></div>`)
+	}
+	w.Raw(`</dl></header><ol class="steps">`)
 	for _, x := range q.Ask {
 		d.step(w, x, r, fieldReader(a, x))
 	}
@@ -174,8 +179,8 @@ func field(w *markup.Writer, key, title string) {
 // record before the client sends it.
 func question(w *markup.Writer, q *request.Question) {
 	begin(w, q.Key, q.Text)
-	w.Raw(`<div class="take"><p class="how">`).Say(q.Help).Raw(` `).
-		Say("You may leave this out. The answer stays on this device until you send it.").Raw(`</p>`)
+	w.Raw(`<div class="take"><p class="how">`).Say(q.Help).Raw(` `).Say("You may leave this out.").
+		Raw(` <span class="screen">`).Say("The answer stays on this device until you send it.").Raw(`</span></p>`)
 	if q.Choices != nil {
 		picks(w, q.Key, "-t", q.Choices, "Not sure", "")
 	} else {
@@ -197,7 +202,11 @@ func look(w *markup.Writer, q *request.Request, r *record.Record) {
 		}
 	}
 	for _, x := range q.Ask {
-		w.Raw(`<div><dt>`).Say(x.Label).Raw(`</dt><dd>`)
+		w.Raw(`<div`)
+		if e := r.Of(x); e == nil || !e.Read() { // on paper its place above is empty
+			w.Raw(` class="screen"`)
+		}
+		w.Raw(`><dt>`).Say(x.Label).Raw(`</dt><dd>`)
 		said(w, x, r.Of(x))
 		w.Raw(`</dd></div>`)
 	}

@@ -74,7 +74,7 @@ func (f *Figure) AppendSVG(b []byte, id string, r *words.Reader, width float64) 
 	}
 	w := writer{b: b, id: id, reader: r, choice: " still"}
 	if width < 0 {
-		return w.figure(f, phone)
+		return w.figure(f, column)
 	}
 	w.choice = " choice"
 	b = w.figure(f, phone)

@@ -5,15 +5,17 @@ import "plumbline/calculators/words"
 // Two widths for places that nobody has measured. Anywhere writes a figure twice, for a
 // phone and for a page; the style sheet shows the one that fits, and makes the letters
 // of the larger one smaller where it stands wider still. Small writes it once, for a
-// place that is never much wider than a phone.
+// column on paper, and the style sheet makes its letters smaller where it stands wider, as
+// on a phone.
 const (
 	Anywhere = 0.0
 	Small    = -1.0
 )
 
-// phone and page are the widths, in pixels, that those are drawn for: nearly the least
-// at which the style sheet shows them.
-const phone, page = 320, 480
+// phone, page and column are the widths, in pixels, that those are drawn for: nearly the
+// least at which the style sheet shows them. On paper a column is 50 mm wide, so that its
+// letters are 7 points high.
+const phone, page, column = 320, 480, 260
 
 // A picture is never drawn for less or more than this many pixels.
 const leastWidth, mostWidth = 240, 1600

@@ -144,7 +144,7 @@ func (w *writer) selection(in *calculators.Input, e entry) {
 		}
 		w.Raw(`>`).Say(choice.Label).Raw(`</option>`)
 	}
-	w.Raw(`</select>`)
+	w.Raw(`</select><span class="pencil">`).Boxes(in.Choices).Raw(`</span>`)
 }
 
 func (w *writer) textarea(in *calculators.Input, e entry) {

@@ -156,10 +156,8 @@ func (w *writer) given(in *calculators.Input, e entry) {
 
 // blank writes a line to write on, or the choices to tick.
 func (w *writer) blank(in *calculators.Input) {
-	if in.Is() == measure.Pick && len(in.Choices) <= mostRadios {
-		for _, c := range in.Choices {
-			w.Raw(`<span class="pick"><span class="box"></span> `).Say(c.Label).Raw(`</span> `)
-		}
+	if in.Is() == measure.Pick {
+		w.Boxes(in.Choices)
 		return
 	}
 	w.Raw(`<span class="write"></span>`)

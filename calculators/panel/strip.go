@@ -91,7 +91,7 @@ func (w *writer) next(result *calculators.Result, of whose) {
 		return
 	}
 	if of == theExample {
-		w.Say("Type your own numbers to have yours.")
+		w.Raw(`<span class="screen">`).Say("Type your own numbers to have yours.").Raw(`</span>`)
 		return
 	}
 	worth := worthMeasuring(result)

@@ -59,10 +59,11 @@ type writer struct {
 // about says whose sheet it is.
 func (w *writer) about(r *record.Record) {
 	w.Raw(`<dl class="whose"><div><dt>`).Say("Rider").Raw(`</dt><dd>`).Text(r.Name).Raw(`</dd></div>`)
-	if r.Bike != "" {
-		w.Raw(`<div><dt>`).Say("Bike").Raw(`</dt><dd>`).Text(r.Bike).Raw(`</dd></div>`)
+	w.Raw(`<div`)
+	if r.Bike == "" {
+		w.Raw(` class="pencil"`)
 	}
-	w.Raw(`<div><dt>`).Say("Date").Raw(`</dt><dd>`)
+	w.Raw(`><dt>`).Say("Bike").Raw(`</dt><dd>`).Text(r.Bike).Raw(`</dd></div><div><dt>`).Say("Date").Raw(`</dt><dd>`)
 	if r.Date != "" {
 		w.Raw(`<time>`).Text(r.Date).Raw(`</time>`)
 	}
@@ -78,16 +79,25 @@ func (w *writer) about(r *record.Record) {
 
 // basis repeats the measurements that the settings rest on.
 func (w *writer) basis(s *Sheet) {
+	w.Raw(`<dl class="basis`)
 	if s.Basis == nil {
-		return
+		w.Raw(` pencil`)
 	}
-	w.Raw(`<dl class="basis">`)
-	for _, e := range s.Basis {
-		w.Raw(`<div><dt>`).Say(e.Quantity.Label).Raw(`</dt><dd>`).Said(e.Quantity.Amount(e.Value))
-		if e.Estimated {
+	w.Raw(`">`)
+	taken := s.Basis // in the same order
+	for _, q := range basis {
+		if len(taken) == 0 || taken[0].Quantity != q {
+			w.Raw(`<div class="pencil"><dt>`).Say(q.Label).Raw(`</dt><dd>`)
+			w.blank(q)
+			w.Raw(`</dd></div>`)
+			continue
+		}
+		w.Raw(`<div><dt>`).Say(q.Label).Raw(`</dt><dd>`).Said(q.Amount(taken[0].Value))
+		if taken[0].Estimated {
 			w.Raw(` <small>`).Say("estimated").Raw(`</small>`)
 		}
 		w.Raw(`</dd></div>`)
+		taken = taken[1:]
 	}
 	w.Raw(`</dl>`)
 }
@@ -111,26 +121,36 @@ func (w *writer) table(s *Sheet) {
 	if s.Rows == nil {
 		w.Raw(`<p class="empty">`).Say("Nothing is set down yet. Measure your bike, or take a value over from a " +
 			"calculator.").Raw(`</p>`)
-		return
 	}
-	w.Raw(`<div class="scroll" tabindex="0" role="region" aria-label="`).Say("Settings in the order of work").
+	w.Raw(`<div class="scroll`)
+	if s.Rows == nil {
+		w.Raw(` pencil`)
+	}
+	w.Raw(`" tabindex="0" role="region" aria-label="`).Say("Settings in the order of work").
 		Raw(`"><table><thead><tr>`)
 	for _, head := range []words.English{"Setting", "Now", "Next", "Change", "Steps to ride between"} {
 		w.Raw(`<th scope="col">`).Say(head).Raw(`</th>`)
 	}
-	w.Raw(`</tr></thead>`)
+	w.Raw(`<th scope="col" class="pencil">`).Say("Changed on").Raw(`</th></tr></thead>`)
 	group := Group("")
-	for i := range s.Rows {
-		row := &s.Rows[i]
+	for _, row := range s.inOrder() {
 		if row.Setting.Group != group {
 			if group != "" {
 				w.Raw(`</tbody>`)
 			}
 			group = row.Setting.Group
-			w.Raw(`<tbody><tr class="group"><th scope="rowgroup" colspan="5">`).Say(words.English(group))
-			w.Raw(`</th></tr>`)
+			w.Raw(`<tbody`)
+			if !s.any(group) {
+				w.Raw(` class="pencil"`)
+			}
+			w.Raw(`><tr class="group"><th scope="rowgroup" colspan="5">`).Say(words.English(group))
+			w.Raw(`</th><td class="pencil"></td></tr>`)
 		}
-		w.row(row)
+		if row.empty() {
+			w.pencilRow(row.Setting)
+		} else {
+			w.row(row)
+		}
 	}
 	w.Raw(`</tbody></table></div>`)
 	if slices.ContainsFunc(s.Rows, func(r Row) bool { return r.Slight && r.Known && r.Planned }) {
@@ -177,7 +197,7 @@ func (w *writer) row(row *Row) {
 	if row.Planned {
 		w.steps(row)
 	}
-	w.Raw(`</td></tr>`)
+	w.Raw(`</td><td class="pencil"></td></tr>`)
 }
 
 // chapter writes words that lead to where the guide tells how, if it does.

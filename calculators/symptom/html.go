@@ -32,7 +32,8 @@ func HTML(id string, r *words.Reader, ways Ways, own []Own) string {
 	w.Raw(`">`)
 	w.flagsFirst()
 	w.Raw(`<h2 id="`).Name("-where").Raw(`">`).Say("Where is it?").Raw(`</h2>`)
-	w.Raw(`<p class="tell">`).Say("Tick what you feel, one or several. Open one to read its causes.").Raw(`</p>`)
+	w.Raw(`<p class="tell">`).Say("Tick what you feel, one or several.").
+		Raw(` <span class="screen">`).Say("Open one to read its causes.").Raw(`</span></p>`)
 	all := With(own)
 	w.Raw(`<div class="finder">`).Drawing(linked(all, func(s Spot) string {
 		return "#" + id + "-at-" + string(s.Place)

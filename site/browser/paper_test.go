@@ -1,11 +1,35 @@
 package browser
 
 import (
+	"fmt"
+	"io/fs"
+	"strings"
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
+
+	"plumbline/calculators/sheet"
 )
+
+// onPaper shows the page as wide as a sheet of A4 is between its margins, with what only
+// paper has. No script of the page runs from then on, as none runs while a browser prints.
+func (b *tab) onPaper() *tab {
+	b.Helper()
+	_, err := chromedp.Call(b.ctx, emulation.SetScriptExecutionDisabled,
+		emulation.SetScriptExecutionDisabledParams{Value: true})
+	if err == nil {
+		_, err = chromedp.Call(b.ctx, emulation.SetDeviceMetricsOverride,
+			emulation.SetDeviceMetricsOverrideParams{Width: 680, Height: 1030, DeviceScaleFactor: 1})
+	}
+	if err == nil {
+		_, err = chromedp.Call(b.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+	}
+	if err != nil {
+		b.Fatal(err)
+	}
+	return b
+}
 
 // TestFormsPrintAsLines looks at forms as paper shows them: each field is a line without a
 // hint in it, and no fold hides any of them.
@@ -38,5 +62,118 @@ func TestFormsPrintAsLines(t *testing.T) {
 				t.Errorf("%d lines, %d boxes, %d hints, %d hidden", got.Lines, got.Boxes, got.Hints, got.Hidden)
 			}
 		})
+	}
+}
+
+// printed is the text of an element that paper shows.
+func (b *tab) printed(selector string) string {
+	b.Helper()
+	return strings.Join(strings.Fields(eval[string](b, fmt.Sprintf(`document.querySelector(%q).innerText`, selector))), " ")
+}
+
+// smallLetters lists the figures of a page with letters below 7 points on paper: 96 pixels
+// are an inch, and 72 points.
+const smallLetters = `(() => {
+	const small = {};
+	for (const text of document.querySelectorAll("svg.figure text")) {
+		if (!text.checkVisibility() || !text.textContent.trim()) continue;
+		const {a, b, c, d} = text.getScreenCTM(), across = Math.sqrt(Math.abs(a * d - b * c));
+		const points = parseFloat(getComputedStyle(text).fontSize) * across * 72 / 96;
+		if (points < 6.95) small[text.ownerSVGElement.getAttribute("aria-labelledby")] = points.toFixed(1);
+	}
+	return Object.entries(small).map((found) => found.join(": ")).join(", ");
+})()`
+
+func TestEveryLetterOfAPrintedFigureCanBeRead(t *testing.T) {
+	t.Parallel()
+	// As the engine drew them on a wide screen.
+	for _, page := range []string{"/saddle/height.html", symptomPage, preparePage} {
+		b := open(t, page, chromedp.EmulateViewport(1600, 900))
+		b.until(`document.querySelector(":is(.bench, .desk) fieldset:not(:disabled), .symptoms")`)
+		if small := eval[string](b.onPaper(), smallLetters); small != "" {
+			t.Errorf("%s: letters of %s points", page, small)
+		}
+	}
+	// As they are published.
+	b, pages := open(t, "/index.html").onPaper(), 0
+	err := fs.WalkDir(published, ".", func(path string, _ fs.DirEntry, err error) error {
+		if path == "embed" || path == "de" {
+			return fs.SkipDir
+		}
+		if err != nil || !strings.HasSuffix(path, ".html") {
+			return err
+		}
+		pages++
+		b.do(chromedp.Navigate(server.URL + "/" + path))
+		if small := eval[string](b, smallLetters); small != "" {
+			t.Errorf("%s: letters of %s points", path, small)
+		}
+		return nil
+	})
+	if err != nil || pages < 40 {
+		t.Fatalf("%d pages: %v", pages, err)
+	}
+}
+
+// What is measured of an empty sheet's line is as high as a pencil writes: 5 mm.
+func TestAnEmptySetupSheetIsAFormForThePencil(t *testing.T) {
+	t.Parallel()
+	const lines = `[...document.querySelectorAll(".setup tbody tr.pencil")].filter((row) => row.checkVisibility())`
+	for _, c := range []struct {
+		numbers string
+		missing int
+	}{{"", len(sheet.Settings)}, {"#bike=Trail&inseam=812&saddle-height=722&bar-width=760",
+		len(sheet.Settings) - 2}} {
+		b := open(t, setupPage+c.numbers).drawn()
+		if n := eval[int](b, lines+`.length`); n != 0 {
+			t.Errorf("%q: the screen shows %d lines for the pencil", c.numbers, n)
+		}
+		if n := leaves(b.pdf(210/25.4, 297/25.4)); n != 1 {
+			t.Errorf("%q prints on %d pages", c.numbers, n)
+		}
+		b.onPaper()
+		if n := eval[int](b, lines+`.filter((row) => row.getBoundingClientRect().height >= 5 / 25.4 * 96).length`); n != c.missing {
+			t.Errorf("%q: %d lines to write on for %d settings", c.numbers, n, c.missing)
+		}
+		said := b.printed(".setup")
+		for _, want := range []string{"Rider", "Bike", "Date", "Height", "Inside leg", "Fork sag", "Lever reach", "Now",
+			"Next", "Changed on", "Flat", "Notes"} {
+			if !strings.Contains(said, want) {
+				t.Errorf("%q: the form has no %q", c.numbers, want)
+			}
+		}
+		if strings.Contains(said, "Nothing is set down yet") {
+			t.Errorf("%q: the form speaks of the screen", c.numbers)
+		}
+	}
+}
+
+func TestPaperHasNoWordsOfTheScreen(t *testing.T) {
+	t.Parallel()
+	for page, wants := range map[string]string{
+		preparePage:                    "Rider",
+		symptomPage:                    "Tick what you feel",
+		"/find.html":                   "Chapters",
+		"/start/measure-yourself.html": "Hip-bone height", // a choice of a list that would open
+		"/cockpit/standing-ready.html": "elbows",
+		"/saddle/height.html":          "Saddle height",
+	} {
+		b := open(t, page)
+		b.until(`document.querySelector(":is(.bench, .desk) fieldset:not(:disabled), .symptoms, [data-find] input")`)
+		b.onPaper()
+		said := b.printed("main")
+		if !strings.Contains(said, wants) {
+			t.Errorf("%s does not say %q", page, wants)
+		}
+		for _, screen := range []string{"left out", "Check it, then send it", "stays on this device", "Open one to read",
+			"the slider", "See the picture", "Type your own numbers", "What are you looking for"} {
+			if strings.Contains(said, screen) {
+				t.Errorf("%s says %q on paper", page, screen)
+			}
+		}
+		if n := eval[int](b, `[...document.querySelectorAll("main :is(button:not(.unit), input[type=search], input[type=range])")]
+			.filter((control) => control.checkVisibility()).length`); n > 0 {
+			t.Errorf("%s prints %d controls", page, n)
+		}
 	}
 }
