@@ -68,7 +68,8 @@ func TestFormsPrintAsLines(t *testing.T) {
 // printed is the text of an element that paper shows.
 func (b *tab) printed(selector string) string {
 	b.Helper()
-	return strings.Join(strings.Fields(eval[string](b, fmt.Sprintf(`document.querySelector(%q).innerText`, selector))), " ")
+	said := eval[string](b, fmt.Sprintf(`document.querySelector(%q).innerText`, selector))
+	return strings.Join(strings.Fields(said), " ")
 }
 
 // smallLetters lists the figures of a page with letters below 7 points on paper: 96 pixels
@@ -132,7 +133,8 @@ func TestAnEmptySetupSheetIsAFormForThePencil(t *testing.T) {
 			t.Errorf("%q prints on %d pages", c.numbers, n)
 		}
 		b.onPaper()
-		if n := eval[int](b, lines+`.filter((row) => row.getBoundingClientRect().height >= 5 / 25.4 * 96).length`); n != c.missing {
+		high := lines + `.filter((row) => row.getBoundingClientRect().height >= 5 / 25.4 * 96)`
+		if n := eval[int](b, high+`.length`); n != c.missing {
 			t.Errorf("%q: %d lines to write on for %d settings", c.numbers, n, c.missing)
 		}
 		said := b.printed(".setup")
@@ -171,8 +173,8 @@ func TestPaperHasNoWordsOfTheScreen(t *testing.T) {
 				t.Errorf("%s says %q on paper", page, screen)
 			}
 		}
-		if n := eval[int](b, `[...document.querySelectorAll("main :is(button:not(.unit), input[type=search], input[type=range])")]
-			.filter((control) => control.checkVisibility()).length`); n > 0 {
+		const controls = `[...document.querySelectorAll("main :is(button:not(.unit), [type=search], [type=range])")]`
+		if n := eval[int](b, controls+`.filter((control) => control.checkVisibility()).length`); n > 0 {
 			t.Errorf("%s prints %d controls", page, n)
 		}
 	}
