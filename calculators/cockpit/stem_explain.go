@@ -87,7 +87,7 @@ func stemVerdict(w wanted, list []combination, best int, within bool) words.Text
 	case len(change) == 0 && within:
 		return words.Of("Keep the parts you have")
 	case len(change) == 0:
-		return words.Of("No part on sale comes nearer than yours")
+		return words.Of("No part on sale comes nearer than those on the bike")
 	case !within:
 		return words.Of("Nothing comes close; the nearest is {0}", change)
 	}

@@ -37,7 +37,7 @@ func sizeFigure(v calculators.Values, all []sized) *drawing.Figure {
 				drawing.Cross{Role: drawing.Hot, At: grips, Size: 34})
 			if i == 0 {
 				marks = append(marks, drawing.Label{Role: drawing.Hot, At: grips.Plus(drawing.Point{X: 34, Y: 130}),
-					Side: drawing.Point{X: 1}, Text: words.Of("yours"), Fixed: true})
+					Side: drawing.Point{X: 1}, Text: words.Of("grips now"), Fixed: true})
 			}
 		}
 		caption := sizeCaption(s, s.row.Name == all[0].row.Name)
