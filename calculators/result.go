@@ -19,7 +19,7 @@ type Result struct {
 	Tables     []Table         `json:"tables,omitempty"`
 	Notes      []Note          `json:"notes,omitempty"`
 	Verdict    words.Text      `json:"verdict,omitzero"` // the answer in words, where a number alone is none
-	Settings   []Setting       `json:"settings,omitempty"`
+	Proposed   []Proposal      `json:"proposed,omitempty"`
 	Influence  []Influence     `json:"influence,omitempty"`
 	Sources    []string        `json:"sources"`
 
@@ -89,11 +89,10 @@ func (x *Answer) Uncertain() measure.Uncertain {
 	return measure.Uncertain{Amount: x.Amount(), Plus: float64(x.Uncertainty)}
 }
 
-// Setting is something on the bike that the verdict has its reader set, where it is
-// another than now.
-type Setting struct {
+// Proposal is a setting of the bike that the verdict proposes, where it is another than now.
+type Proposal struct {
 	Input string `json:"input"`
-	Value Number `json:"value"`
+	Value Number `json:"value"` // in the base unit of Quantity
 	Unit  string `json:"unit"`
 
 	Quantity *measure.Quantity `json:"-"`
@@ -227,9 +226,9 @@ func (r *Result) At(o *Output) *Answer {
 	panic("calculators: " + o.Name + " is not declared among the answers or workings")
 }
 
-// Set adds a setting to the verdict, in the base unit of q.
-func (r *Result) Set(q *measure.Quantity, x float64) {
-	r.Settings = append(r.Settings, Setting{Input: q.Key, Value: Number(x), Unit: q.Unit.Symbol, Quantity: q})
+// Propose adds a setting to the verdict, in the base unit of q.
+func (r *Result) Propose(q *measure.Quantity, x float64) {
+	r.Proposed = append(r.Proposed, Proposal{Input: q.Key, Value: Number(x), Unit: q.Unit.Symbol, Quantity: q})
 }
 
 // Note adds a sentence to the result. A caution about this very result is one to check.

@@ -90,14 +90,14 @@ func explainLeverReach(v calculators.Values, r *calculators.Result) {
 	switch {
 	case apart > 3:
 		x.Meaning = words.Of("There the first joint of the index finger bends round the blade. The blade stands out "+
-			"{0} now: {1} in with the adjuster brings it there.", measure.Millimetres(now), measure.Millimetres(apart))
+			"{0} now, {1} too far: the adjuster brings it in.", measure.Millimetres(now), measure.Millimetres(apart))
 	case apart < -3:
-		x.Meaning = words.Of("There the first joint of the index finger bends round the blade. The blade stands at "+
-			"{0} now: {1} further out if the lever stops short of the grip even now.", measure.Millimetres(now),
-			measure.Millimetres(-apart))
+		x.Meaning = words.Of("There the first joint of the index finger bends round the blade. The blade stands out "+
+			"{0} now, {1} too near: the adjuster lets it out, if the lever stops short of the grip even so.",
+			measure.Millimetres(now), measure.Millimetres(-apart))
 	default:
-		x.Meaning = words.Of("There the first joint of the index finger bends round the blade, and yours is there " +
-			"already.")
+		x.Meaning = words.Of("There the first joint of the index finger bends round the blade, and the blade is " +
+			"there already.")
 	}
 }
 

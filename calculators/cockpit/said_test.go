@@ -110,16 +110,17 @@ func TestLeverSays(t *testing.T) {
 	ranges(t, r, leverAngle, math.Min(other, want[leverAngle]), math.Max(other, want[leverAngle]))
 	ranges(t, r, leverReach, 0.6*71, 0.75*71)
 	// 71·2/3 = 47.33: a lever at 58 comes in by 10.67; within 3 mm it is there.
-	assert.Contains(t, meaning(r, leverReach), "The blade stands out 58 mm now: 11 mm in")
+	assert.Contains(t, meaning(r, leverReach),
+		"The blade stands out 58 mm now, 11 mm too far: the adjuster brings it in")
 	at := func(reach float64) string {
 		return meaning(calctest.Answer(t, Lever(), leverRecord.with(numbers{"lever-reach": reach}).typed()),
 			leverReach)
 	}
-	assert.Contains(t, at(41), "The blade stands at 41 mm now: 6 mm further out")
+	assert.Contains(t, at(41), "The blade stands out 41 mm now, 6 mm too near: the adjuster lets it out")
 	assert.Contains(t, at(50.2), "is there already")
 	assert.Contains(t, at(44.5), "is there already")
-	assert.Contains(t, at(50.5), "3 mm in with the adjuster")
-	assert.Contains(t, at(44.2), "3 mm further out")
+	assert.Contains(t, at(50.5), "3 mm too far: the adjuster brings it in")
+	assert.Contains(t, at(44.2), "3 mm too near")
 	// 16 CFR 1512.5(b)(3): 89 mm (3½ in).
 	none := leverRecord.with(nil)
 	delete(none, "lever-reach")

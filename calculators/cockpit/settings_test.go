@@ -10,14 +10,14 @@ import (
 	"plumbline/calculators/measure"
 )
 
-// TestTheVerdictSaysWhatToSet holds the settings that the verdict plans to sums by hand: a
+// TestTheVerdictSaysWhatToSet holds the settings that the verdict proposes to sums by hand: a
 // ring of 5 mm moves the grips by 5·cos 64.5° = 2.2 mm back and 5·sin 64.5° = 4.5 mm up,
 // so that two of them are nearest to "5 back and 10 up" and to "5 ahead and 10 down".
 func TestTheVerdictSaysWhatToSet(t *testing.T) {
 	const bike = "reach=455 stack=630 head-angle=64.5 stem-length=45 stem-angle=0 spacers=15 bar-rise=30 "
 	set := func(typed string) string {
 		var list []string
-		for _, s := range calctest.Answer(t, Stem(), typed).Settings {
+		for _, s := range calctest.Answer(t, Stem(), typed).Proposed {
 			list = append(list, s.Input+"="+measure.Amount{Value: float64(s.Value), Unit: s.Quantity.Unit}.Number(nil))
 		}
 		return strings.Join(list, " ")

@@ -38,7 +38,7 @@ func explainStem(v calculators.Values, r *calculators.Result) {
 	noteStem(w, r, within, best)
 	r.Verdict = stemVerdict(w, list, best, within)
 	if best >= 0 {
-		setParts(v, r, w.parts, list[best].parts)
+		proposeParts(v, r, w.parts, list[best].parts)
 	}
 	r.Figure = stemFigure(w, list, best)
 	if len(list) > 0 {
@@ -94,10 +94,10 @@ func stemVerdict(w wanted, list []combination, best int, within bool) words.Text
 	return words.Of("Use {0}", change)
 }
 
-// setParts has the reader set what the chosen parts change, as long as none of it rests on
-// a guess: "10 mm more" than a guessed stack is no stack to set. A ring that comes from
+// proposeParts proposes what the chosen parts change, as long as none of it rests on a
+// guess: "10 mm more" than a guessed stack is no stack to set. A ring that comes from
 // above the stem is missing there.
-func setParts(v calculators.Values, r *calculators.Result, now, chosen geometry.Cockpit) {
+func proposeParts(v calculators.Values, r *calculators.Result, now, chosen geometry.Cockpit) {
 	for _, p := range []struct {
 		part        *measure.Quantity
 		now, chosen float64
@@ -111,13 +111,13 @@ func setParts(v calculators.Values, r *calculators.Result, now, chosen geometry.
 			continue
 		}
 		if !v.Given(p.part) {
-			r.Settings = nil
+			r.Proposed = nil
 			return
 		}
-		r.Set(p.part, p.chosen)
+		r.Propose(p.part, p.chosen)
 	}
 	if v.Has(measure.SpacersAbove) && chosen.Spacers != now.Spacers {
-		r.Set(measure.SpacersAbove, max(0, v.Of(measure.SpacersAbove)+now.Spacers-chosen.Spacers))
+		r.Propose(measure.SpacersAbove, max(0, v.Of(measure.SpacersAbove)+now.Spacers-chosen.Spacers))
 	}
 }
 

@@ -124,31 +124,41 @@ func worthMeasuring(result *calculators.Result) (list []*calculators.Influence) 
 // mostWorth is how many inputs are named at most as worth measuring.
 const mostWorth = 2
 
-// uses writes one button that takes over what the verdict has the reader set, or else the
-// headline and what stands beside it.
+// uses writes one button that takes over what the verdict proposes, or else the headline and
+// what stands beside it. An example has none: its numbers never mix with the reader's.
 func (w *writer) uses(result *calculators.Result, example bool) {
+	if example {
+		return
+	}
 	name, now := result.Answers[0].Name, false
 	var list []feed
-	for _, s := range result.Settings {
-		if !example {
-			list = append(list, feed{Quantity: s.Quantity, value: float64(s.Value)})
-		}
+	for _, p := range result.Proposed {
+		list = append(list, feed{Quantity: p.Quantity, value: float64(p.Value)})
 	}
-	for i := range result.Answers {
-		x := &result.Answers[i]
-		if len(result.Settings) > 0 || i > 0 && !x.Output.Beside || !usable(x, example) {
-			continue
-		}
-		if len(list) == 0 {
-			name, now = x.Name, x.Output.Now
-		}
-		if x.Output.Now == now {
-			list = append(list, feedOf(x))
-		}
+	if list == nil {
+		name, now, list = besideHeadline(result)
 	}
 	if len(list) > 0 {
 		w.Raw(`<div class="use">`)
 		w.button(name, list, now)
 		w.Raw(`</div>`)
 	}
+}
+
+// besideHeadline returns the headline and what stands beside it, with the first one's name,
+// and whether the bike is so already.
+func besideHeadline(result *calculators.Result) (name string, now bool, list []feed) {
+	for i := range result.Answers {
+		x := &result.Answers[i]
+		if i > 0 && !x.Output.Beside || !usable(x, false) {
+			continue
+		}
+		if list == nil {
+			name, now = x.Name, x.Output.Now
+		}
+		if x.Output.Now == now {
+			list = append(list, feedOf(x))
+		}
+	}
+	return name, now, list
 }

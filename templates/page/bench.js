@@ -186,8 +186,8 @@ export class Bench {
     for (const [key, text] of this.sent) {
       const read = own.has(key) || !text.trim();
       // How the bike is leaves what is planned for it.
-      const now = named(this.form, key)[0]?.dataset.asIs == null ? "" : ".was";
-      if (read) changes.push([key + now, own.get(key) ?? ""]);
+      const mark = named(this.form, key)[0]?.dataset.asIs == null ? "" : ".was";
+      if (read) changes.push([key + mark, own.get(key) ?? ""]);
       record.draft(this.draft(key), read || text.length > longest ? "" : text);
     }
     record.put(changes, this, pairs.filter(([key]) => this.sent.has(key.replace(/\.unit$/, "")) && key.endsWith(".unit")));
