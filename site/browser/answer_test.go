@@ -124,3 +124,53 @@ func TestNoTableRunsOutOfAPhone(t *testing.T) {
 		})
 	}
 }
+
+// TestTheAnswerStandsWhereNoHoleIsLeft: beside a long form the answer stands below the drawing,
+// beside a short one below the fields. While somebody types far down, drawing and answer are in
+// view, and neither covers the other.
+func TestTheAnswerStandsWhereNoHoleIsLeft(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		page string
+		left bool
+	}{{"/frame/reading-a-geometry-chart.html", true}, {"/saddle/height.html", false}} {
+		b := open(t, c.page, chromedp.EmulateViewport(1400, 900)).ready()
+		const boxes = `(() => {
+			const box = (of) => document.querySelector(".board " + of).getBoundingClientRect();
+			const strip = box(".strip"), stand = box(".stand"), form = box("form");
+			return {left: +(strip.right <= form.left + 2), below: strip.top - stand.bottom, top: stand.top,
+				end: innerHeight - strip.bottom};
+		})()`
+		got := eval[map[string]float64](b, boxes)
+		if (got["left"] == 1) != c.left {
+			t.Errorf("%s: the answer stands on the wrong side: %v", c.page, got)
+		}
+		if !c.left {
+			continue
+		}
+		if got["below"] < -1 || got["below"] > 2 {
+			t.Errorf("%s: the answer does not stand right below the drawing: %v", c.page, got)
+		}
+		eval[bool](b, `(() => {
+			const fields = document.querySelectorAll(".board > form > fieldset > .field input");
+			fields[fields.length - 1].focus();
+			fields[fields.length - 1].scrollIntoView({block: "center", behavior: "instant"});
+			return true;
+		})()`)
+		b.until(`(() => { const at = ` + boxes + `; return at.top >= -1 && Math.abs(at.below) < 3 && at.end > -2; })()`)
+	}
+}
+
+// TestALaptopShowsTheAnswerAsThePageOpens opens the chapters whose drawing is taller than what
+// a laptop's window leaves below the title: the answer lies over the drawing's foot.
+func TestALaptopShowsTheAnswerAsThePageOpens(t *testing.T) {
+	t.Parallel()
+	for _, page := range []string{"/cockpit/stem-and-spacers.html", "/saddle/dropper-post.html"} {
+		t.Run(page, func(t *testing.T) {
+			b := open(t, page, chromedp.EmulateViewport(1360, 768)).ready()
+			if strip := eval[span](b, place+".Strip"); strip.Bottom > 770 {
+				t.Errorf("the answer ends at %.0f px of 768", strip.Bottom)
+			}
+		})
+	}
+}
