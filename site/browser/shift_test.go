@@ -101,3 +101,21 @@ func (b *tab) still(page, with string) {
 		}
 	}
 }
+
+// TestAnAnchorKeepsItsPlace: who follows a link into a page of many pictures and forms has
+// before them what the link says, also when the forms above have had their answers.
+func TestAnAnchorKeepsItsPlace(t *testing.T) {
+	t.Parallel()
+	b := open(t, "/404.html")
+	for _, width := range []int64{390, 820, 1360} {
+		for _, id := range []string{"measure-push-up-width", "where-the-numbers-come-from"} {
+			b.do(chromedp.EmulateViewport(width, 844), chromedp.Navigate("about:blank"),
+				chromedp.Navigate(server.URL+"/start/measure-yourself.html#"+id))
+			b.until(`[...document.querySelectorAll(".bench")].every((bench) => bench.matches(".answered"))`)
+			time.Sleep(300 * time.Millisecond) // for what an answer moves
+			if top := eval[float64](b, `document.getElementById("`+id+`").getBoundingClientRect().top`); top < 0 || top > 60 {
+				t.Errorf("%s stands %.0f px down in a window %d px wide, want at its top", id, top, width)
+			}
+		}
+	}
+}
