@@ -49,6 +49,8 @@ export function hold(bench) {
   const stand = bench.querySelector(".stand");
   if (!stand || !("ResizeObserver" in globalThis)) return;
   new ResizeObserver(() => {
-    bench.style.setProperty("--stand", `${stand.getBoundingClientRect().height}px`);
+    const { width, height } = stand.getBoundingClientRect();
+    if (width > bench.clientWidth * 0.8) return; // there is no room beside it; and to write it has the whole bench styled anew
+    bench.style.setProperty("--stand", `${height}px`);
   }).observe(stand);
 }

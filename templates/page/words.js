@@ -4,7 +4,7 @@
 
 import { make } from "./dom.js";
 
-/** @typedef {{ key: string, names: string[], not?: string[] }} Term as the guide's words.json has it */
+/** @typedef {{ key: string, names: string[], not?: string[] }} Term as the guide's words.json has it, its texts as they are looked for */
 /** @typedef {{ text: Text, said: string, added: ChildNode[] }} Mark what a text was, and what stands behind it now */
 
 const pause = 700; // ms without an answer before words are marked
@@ -44,6 +44,14 @@ function mentions(text, term) {
 }
 
 /**
+ * Terms with their texts in the form in which they are looked for, once for all texts.
+ * @param {Term[]} list
+ */
+export const sought = (list) => list.map(({ key, names, not = [] }) => ({
+  key, names: names.filter(Boolean).map(looked), not: not.filter(Boolean).map(looked),
+}));
+
+/**
  * The first term in a text that is not among those said already, the longest where two
  * begin together.
  * @param {string} said
@@ -55,10 +63,12 @@ export function first(said, list, before) {
   let from = -1, to = -1, key = "";
   for (const term of list) {
     if (before.has(term.key)) continue;
-    const other = (term.not ?? []).filter(Boolean).flatMap((phrase) => mentions(text, looked(phrase)));
-    for (const name of term.names.filter(Boolean)) {
-      const hit = mentions(text, looked(name)).find(([a, b]) => !other.some(([c, d]) => a < d && c < b));
-      if (hit && (from < 0 || hit[0] < from || (hit[0] === from && hit[1] > to))) [from, to, key] = [...hit, term.key];
+    const hits = term.names.flatMap((name) => mentions(text, name));
+    if (!hits.length) continue; // as with most: what it is not need not be looked for
+    const other = (term.not ?? []).flatMap((phrase) => mentions(text, phrase));
+    for (const hit of hits) {
+      if (other.some(([a, b]) => hit[0] < b && a < hit[1])) continue;
+      if (from < 0 || hit[0] < from || (hit[0] === from && hit[1] > to)) [from, to, key] = [...hit, term.key];
     }
   }
   return { from, to, key };
@@ -88,7 +98,7 @@ export function soon(bench) {
   marked.set(bench, state);
   clearTimeout(state.later);
   state.later = setTimeout(() => {
-    terms ??= fetch(`${root()}words.json`).then((answer) => answer.json());
+    terms ??= fetch(`${root()}words.json`).then((answer) => answer.json()).then(sought);
     terms.then((list) => mark(bench, list), () => {
       terms = undefined; // the glossary is a link away all the same
     });
