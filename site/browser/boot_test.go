@@ -1,6 +1,7 @@
 package browser
 
 import (
+	"io"
 	"net/http"
 	"net/http/httptest"
 	"strings"
@@ -10,15 +11,21 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// TestWhatCannotBeLoadedIsSaidAndTriedAgain withholds a module, or an engine, until the
-// reader asks again.
+// TestWhatCannotBeLoadedIsSaidAndTriedAgain withholds a module, or an engine, or sends a
+// page in its place as some hosts do, until the reader asks again.
 func TestWhatCannotBeLoadedIsSaidAndTriedAgain(t *testing.T) {
 	t.Parallel()
-	for _, missing := range []string{"/patch.js", "/worker.js", ".wasm"} {
+	for _, missing := range []string{"/patch.js", "/worker.js", ".wasm", ".wasm as a page"} {
 		t.Run(missing, func(t *testing.T) {
 			var back atomic.Bool
+			missing, page := strings.CutSuffix(missing, " as a page")
 			host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 				if strings.HasSuffix(r.URL.Path, missing) && !back.Load() {
+					if page {
+						w.Header().Set("Cache-Control", "no-cache")
+						io.WriteString(w, "<!doctype html>This page was not found.")
+						return
+					}
 					http.NotFound(w, r)
 					return
 				}

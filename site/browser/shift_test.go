@@ -113,7 +113,8 @@ func TestAnAnchorKeepsItsPlace(t *testing.T) {
 				chromedp.Navigate(server.URL+"/start/measure-yourself.html#"+id))
 			b.until(`[...document.querySelectorAll(".bench")].every((bench) => bench.matches(".answered"))`)
 			time.Sleep(300 * time.Millisecond) // for what an answer moves
-			if top := eval[float64](b, `document.getElementById("`+id+`").getBoundingClientRect().top`); top < 0 || top > 60 {
+			top := eval[float64](b, `document.getElementById("`+id+`").getBoundingClientRect().top`)
+			if top < 0 || top > 60 {
 				t.Errorf("%s stands %.0f px down in a window %d px wide, want at its top", id, top, width)
 			}
 		}

@@ -1,11 +1,12 @@
-// An engine in its own thread: the compiled module with the texts of its language first, then questions in, replies out.
+// An engine in its own thread: its file with the texts of its language first, then questions in, replies out.
 import "./wasm_exec.js";
 
 const go = new globalThis.Go();
 
-/** @param {{ module: WebAssembly.Module, texts: string[] }} parts */
-async function run({ module, texts }) {
-  const end = go.run(await WebAssembly.instantiate(module, go.importObject));
+/** @param {{ engine: Blob, texts: string[] }} parts */
+async function run({ engine: code, texts }) {
+  const { instance } = await WebAssembly.instantiate(await code.arrayBuffer(), go.importObject);
+  const end = go.run(instance);
   while (!globalThis.plumbline) {
     await new Promise((again) => {
       setTimeout(again);

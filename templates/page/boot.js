@@ -16,35 +16,25 @@
   /** @type {Map<string, ReturnType<typeof engineParts>>} */
   const engines = new Map();
 
-  /** @param {string} name */
-  const compile = async (name) => {
-    const url = `${dataset.engine}${name}.wasm`;
-    /** @type {RequestInit} */
-    const low = { priority: "low" }; // what makes the page readable goes first
-    try {
-      return await WebAssembly.compileStreaming(fetch(url, low));
-    } catch { // a host that sends another type than application/wasm
-      const file = await fetch(url, low);
-      if (!file.ok) throw new Error(`${url}: ${file.status}`);
-      return WebAssembly.compile(await file.arrayBuffer());
-    }
+  /**
+   * @param {string} file
+   * @param {RequestInit} [how]
+   */
+  const fetched = async (file, how) => {
+    const reply = await fetch(`${dataset.engine}${file}`, how);
+    if (!reply.ok) throw new Error(`${reply.url}: ${reply.status}`);
+    return reply;
   };
 
   /** @type {Map<string, Promise<string>>} */
   const files = new Map();
-  /** @param {string} file */
-  const fetched = async (file) => {
-    const reply = await fetch(`${dataset.engine}texts-${lang}-${file}.txt`);
-    if (!reply.ok) throw new Error(`${reply.url}: ${reply.status}`);
-    return reply.text();
-  };
   /**
    * What an engine says in the page's language, where that is not English: what all engines
    * say, and what it alone does. The whole one says everything.
    * @param {string} name
    */
   const texts = (name) => (dataset.texts?.split(" ") ?? []).filter((file) => ["shared", name].includes(file) || name === "whole").map((file) => {
-    const begun = files.get(file) ?? fetched(file);
+    const begun = files.get(file) ?? fetched(`texts-${lang}-${file}.txt`).then((reply) => reply.text());
     files.set(file, begun);
     begun.catch(() => files.delete(file));
     return begun;
@@ -52,12 +42,14 @@
 
   /** @param {string} name */
   const load = async (name) => {
-    const [module, ...said] = await Promise.all([compile(name), ...texts(name)]);
-    return { module, texts: said };
+    // What makes the page readable goes first. The engine's own thread compiles it.
+    const code = fetched(`${name}.wasm`, { priority: "low" }).then((reply) => reply.blob());
+    const [engine, ...said] = await Promise.all([code, ...texts(name)]);
+    return { engine, texts: said };
   };
 
-  globalThis.engineParts = (name) => {
-    const begun = engines.get(name) ?? load(name);
+  globalThis.engineParts = (name, anew = false) => {
+    const begun = (!anew && engines.get(name)) || load(name);
     engines.set(name, begun);
     begun.catch(() => engines.delete(name));
     return begun;

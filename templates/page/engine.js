@@ -46,6 +46,7 @@ class Engine {
   deaths = [];
   ready = false;
   failed = false; // it could not be loaded
+  doubted = false; // a worker died, of its file perhaps
 
   /** @param {string} name */
   constructor(name) {
@@ -69,7 +70,7 @@ class Engine {
     const mine = this.worker = new Worker(sameOrigin(url.href), { type: "module", name: this.name });
     mine.onmessage = ({ data }) => mine === this.worker && this.heard(data);
     mine.onerror = () => mine === this.worker && this.died();
-    globalThis.engineParts(this.name).then((parts) => mine.postMessage(parts), () => mine === this.worker && this.missing());
+    globalThis.engineParts(this.name, this.doubted).then((parts) => mine.postMessage(parts), () => mine === this.worker && this.missing());
   }
 
   missing() {
@@ -93,6 +94,7 @@ class Engine {
     }
     if (!busy) {
       this.ready = true;
+      this.doubted = false;
       if (this === first) for (const call of calls) call();
       calls.clear();
       if (this !== whole && whole.waiting.size) whole.start();
@@ -124,6 +126,7 @@ class Engine {
   died() {
     if (this.busy?.begun) deadly.add(this.busy.asked); // else the browser had ended the worker before
     this.end();
+    this.doubted = true;
     this.deaths.push(performance.now());
     this.start();
   }

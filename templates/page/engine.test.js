@@ -9,7 +9,7 @@ const loaded = [];
 let broken = false;
 globalThis.engineParts = (name) => {
   loaded.push(name);
-  return broken ? Promise.reject(new Error("no network")) : Promise.resolve({ module: /** @type {any} */ ({}), texts: [] });
+  return broken ? Promise.reject(new Error("no network")) : Promise.resolve({ engine: new Blob(), texts: [] });
 };
 const engine = await import("./engine.js");
 

@@ -241,8 +241,8 @@ export interface Index {
 }
 
 declare global {
-  /** Of boot.js: the compiled engine of that name, and its texts where the page is not in English. */
-  var engineParts: (name: string) => Promise<{ module: WebAssembly.Module; texts: string[] }>;
+  /** Of boot.js: the file of the engine of that name, loaded once unless it is asked for anew, and its texts where the page is not in English. */
+  var engineParts: (name: string, anew?: boolean) => Promise<{ engine: Blob; texts: string[] }>;
   interface Navigator {
     connection?: { saveData?: boolean };
   }
