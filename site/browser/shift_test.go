@@ -120,3 +120,25 @@ func TestAnAnchorKeepsItsPlace(t *testing.T) {
 		}
 	}
 }
+
+// TestAPhoneKeepsThePublishedDrawing: the first answer, the example's, leaves the drawing of
+// five bikes as it is, on narrow phones too, and with it what stands below.
+func TestAPhoneKeepsThePublishedDrawing(t *testing.T) {
+	t.Parallel()
+	b := open(t, "/404.html", onNew(`addEventListener("DOMContentLoaded", () => {
+		globalThis.first = document.querySelector(".bench .drawing svg"); })`))
+	for _, width := range []int64{360, 390, 412} {
+		for _, page := range []string{"/frame/choosing-a-size.html", chapter} {
+			b.do(chromedp.EmulateViewport(width, 820), chromedp.Navigate(server.URL+page))
+			b.until(`document.querySelector(".bench.answered")`)
+			if !eval[bool](b, `first.isConnected && first.checkVisibility()`) {
+				t.Errorf("%s at %d px: the first answer drew anew what was published", page, width)
+			}
+		}
+	}
+	b.typed("inseam", "845")
+	b.until(`document.querySelector(".bench .whose").textContent === "Your numbers"`)
+	if eval[bool](b, `first.isConnected`) {
+		t.Error("the reader's own answer left the example's drawing")
+	}
+}

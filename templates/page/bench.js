@@ -5,7 +5,7 @@ import { mend, retype } from "./mend.js";
 import { patch, written } from "./patch.js";
 import { ready } from "./ready.js";
 import * as record from "./record.js";
-import { across, follow, hold } from "./room.js";
+import { across, follow, hold, phone } from "./room.js";
 import { say } from "./say.js";
 import { chosen, kept, units } from "./unit.js";
 import { soon, unmark } from "./words.js";
@@ -261,8 +261,11 @@ export class Bench {
     const place = (i) => (i < board.length ? one(this.root, board[i]) : answer.children[i - board.length]);
     let before = this.shown.length === parts.length ? this.shown : [];
     this.shown = parts.map((html, i) => (before[i]?.html === String(html) ? before[i] : written(String(html))));
-    // The example's answer stands there already, but for the width of the drawing.
-    if (this.published && example) before = [written(""), ...this.shown.slice(1)];
+    // The example's answer stands there already, but for a drawing of another width.
+    if (this.published && example) {
+      before = [written(""), ...this.shown.slice(1)];
+      if (this.width() === phone) [this.shown[0]] = before;
+    }
     this.published = false;
     const whole = this.shown.flatMap((now, i) => {
       if (now === before[i]) return [];

@@ -1,8 +1,9 @@
 // How wide a drawing stands in the page: the engine draws for that width.
 
-// Between these widths a drawing is the one for a phone, a little larger: one that was
-// drawn anew would be up to half as high again as the published one, and move the form.
-const phone = 350, page = 400; // px
+// Where less than page is free, and not much less than phone, a drawing is the published one
+// for a phone, a little larger or smaller: to draw it anew would move what stands below it.
+export const phone = 320; // px, as in calculators/drawing/room.go
+const small = 280, page = 400; // px
 
 /**
  * The width that is free for a drawing in the first of the places that is on show, in
@@ -14,7 +15,7 @@ export function across(places) {
   for (const place of places) {
     const { paddingInlineStart: from, paddingInlineEnd: to } = getComputedStyle(place);
     const free = place.clientWidth - (parseFloat(from) || 0) - (parseFloat(to) || 0);
-    if (free > phone && free < page) return phone;
+    if (free > small && free < page) return phone;
     if (free > 0) return Math.floor(free / 10) * 10;
   }
   return 0;
