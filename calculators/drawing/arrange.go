@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"math"
+	"slices"
 
 	"plumbline/calculators/words"
 )
@@ -171,6 +172,7 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 		_, fixed := views[i].fixed()
 		c.cut = fixed && !c.frame.holds(c.sheet.extent())
 	}
+	apart := n > 1 || ringed < 2 || slices.ContainsFunc(details, func(l []*Detail) bool { return len(l) > 1 })
 	for first, last := 0, 0; first < len(cells); first = last {
 		wide, _ := f.room(&f.Frames[first], p, n)
 		for last = first + 1; last < len(cells) && last < first+n && !f.Frames[first].Broad; last++ {
@@ -179,9 +181,34 @@ func (f *Figure) rows(p *picture, r *words.Reader, level bool) {
 			}
 		}
 		p.row(cells[first:last], gap, !f.Apart)
-		p.enlargements(cells[first:last], details[first:last], f.Frames[first:last], r, level, wide)
+		if apart {
+			p.enlargements(cells[first:last], details[first:last], f.Frames[first:last], r, level, wide)
+		}
+	}
+	if !apart {
+		p.abreast(cells, details, f.Frames, r, level)
 	}
 	p.height -= gap
+}
+
+// abreast sets details of frames that stand below one another, one of each, two and two
+// below all frames: under its frame each would leave half of its row empty.
+func (p *picture) abreast(cells []cell, details [][]*Detail, frames []Frame, r *words.Reader, level bool) {
+	top, bottom, gap, n := p.height, p.height, between*p.letter, 0
+	across := min((p.width-gap)/2, 10*p.letter)
+	for i, list := range details {
+		for _, d := range list {
+			if n%2 == 0 {
+				top = bottom
+			}
+			p.height = top
+			p.enlarge(d, frames[i].Marks, r, level, spot{float64(n%2) * (p.width + gap) / 2, across, across},
+				cells[i].scale)
+			bottom = max(bottom, p.height+gap)
+			n++
+		}
+	}
+	p.height = bottom
 }
 
 // enlargements sets the details of a row of frames below it, each below its frame.

@@ -402,3 +402,27 @@ func TestALoneDetailsWordsStayInThePicture(t *testing.T) {
 		t.Errorf("the detail and its words are %.0f pixels wide", c.x+c.width())
 	}
 }
+
+// Details of frames that stand below one another share a row below all of them, and have
+// one of their own under its frame where it alone has details.
+func TestDetailsOfFramesInAColumnStandAbreast(t *testing.T) {
+	detail := []Detail{{At: Point{500, 200}, Radius: 50, Apart: 1, Caption: words.Of("near")}}
+	frame := func(d []Detail) Frame {
+		return Frame{Marks: []Mark{Line{Points: []Point{{0, 0}, {1000, 400}}}}, Details: d}
+	}
+	const narrow = 300
+	p := (&Figure{Least: 20, Frames: []Frame{frame(detail), frame(detail), frame(detail)}}).arrange(nil, narrow)
+	require.Len(t, p.cells, 6)
+	first, second, third := p.cells[3], p.cells[4], p.cells[5]
+	assert.Greater(t, first.y, p.cells[2].y, "below the last frame")
+	assert.Equal(t, first.y, second.y)
+	assert.GreaterOrEqual(t, second.x, first.x+first.width())
+	assert.LessOrEqual(t, second.x+second.width(), narrow+1e-6)
+	assert.Zero(t, third.x)
+	assert.Greater(t, third.y, first.y+first.height(), "what does not fit begins a row")
+
+	p = (&Figure{Least: 20, Frames: []Frame{frame(detail), frame(nil)}}).arrange(nil, narrow)
+	require.Len(t, p.cells, 3)
+	assert.NotNil(t, p.cells[1].round, "under its frame")
+	assert.Greater(t, p.cells[2].y, p.cells[1].y)
+}
