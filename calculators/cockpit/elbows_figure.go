@@ -107,6 +107,7 @@ func ControlsIn() *calculators.Illustration {
 	return &calculators.Illustration{Name: "controls-moved-in", Draw: func(calculators.Values) *drawing.Figure {
 		f := &drawing.Figure{
 			Title: words.Of("Try a narrower bar without a saw"),
+			Least: threeAbreast,
 			Description: words.Of(
 				"The right end of a bar from above with a hand on the grip and a finger on the brake "+
 					"lever, three times. First as it is; then grip, brake lever and hand moved in by {0}, the bar’s "+

@@ -16,7 +16,7 @@ func readyMotion() *calculators.Motion {
 		Description: words.Of("A rider stands ready on the bike at sag, no weight on the hands. The lower the chest, " +
 			"the further back the hips and the more the elbows bend. Grips, feet and knees stay as they are."),
 		Label: "Raise the chest", Unit: measure.Deg, From: 30, To: 60, Step: 1,
-		States: []float64{30, 45, 60}, Least: 12, Swept: []*measure.Quantity{measure.TrunkAngle},
+		States: []float64{30, 45, 60}, Least: threeAbreast, Swept: []*measure.Quantity{measure.TrunkAngle},
 		Draw: drawChestAt,
 	}
 }

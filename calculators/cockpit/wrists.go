@@ -92,6 +92,7 @@ func wristsAbove(v calculators.Values) *drawing.Figure {
 
 func wristsSide(v calculators.Values) *drawing.Figure {
 	f := &drawing.Figure{
+		Least: threeAbreast,
 		Title: words.Of("Your wrist from the side: straight, bent back, arched"),
 		Description: words.Of("Three hands on a grip, seen from the side, a finger on the brake lever. Straight: the "+
 			"lever continues the forearm. With the lever too high the wrist is bent back, here by {0}; with "+
@@ -120,6 +121,9 @@ func wristsSide(v calculators.Values) *drawing.Figure {
 // abreast is the width from which such frames stand beside one another, in heights of
 // letters: three of them on a phone.
 const abreast = 7.5
+
+// threeAbreast is that width for what is wider: three of them on a page.
+const threeAbreast = 10
 
 // How far the forearm points below the horizontal in the picture, and how far the wrist
 // is arched there, degrees: plain choices.

@@ -20,7 +20,7 @@ const drawnFinger = 14.0
 
 func fingerBehindTheHeel(v calculators.Values) *drawing.Figure {
 	foot := given(v, measure.FootLength, drawnFoot)
-	f := &drawing.Figure{Title: words.Of("A finger behind the heel"), Least: 12,
+	f := &drawing.Figure{Title: words.Of("A finger behind the heel"), Least: 10,
 		Description: words.Of(
 			"A foot of {0} in an open shoe, cut through from the side, slid forward until the toes touch. "+
 				"Right: one finger goes down behind the heel. Too short: no finger goes in. Too long: there "+

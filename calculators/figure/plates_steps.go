@@ -53,7 +53,7 @@ func onSticker(own drawing.Frame, p Plate, b Build) []drawing.Frame {
 func onStem(own drawing.Frame, p Plate, b Build) []drawing.Frame {
 	middle := steererMiddle.At(b)
 	low, high := within(middle.Plus(Point{X: 40, Y: 20}), 190, 140)
-	own.Low, own.High = low, high
+	own.Low, own.High = low, high.Minus(Point{Y: 40})
 	own.Caption = words.Of("Turned to point up: it counts as positive")
 	way := barMiddle.At(b).Minus(middle)
 	at := middle.Along(way, 0.5)
@@ -65,7 +65,7 @@ func onStem(own drawing.Frame, p Plate, b Build) []drawing.Frame {
 		step("Find the number on the stem", low, high, append(found, finger(at.Plus(Point{X: 4, Y: 8}),
 			-112)...)...),
 		own,
-		step("Turned over: the same number is negative", low, high, turned...),
+		step("Turned over: the same number is negative", low, high.Minus(Point{Y: 65}), turned...),
 	}
 }
 

@@ -11,10 +11,10 @@ import (
 // how far the bar was rolled.
 func BarRolled(b Build) *drawing.Figure {
 	b = headSide.Fit(b)
-	low, high := Point{X: -130, Y: -75}, Point{X: 190, Y: 125}
+	low, high := Point{X: -70, Y: -40}, Point{X: 120, Y: 110}
 	line := func(roll float64) []drawing.Mark {
 		up := barHalf * math.Sin(roll*math.Pi/180)
-		m := []drawing.Mark{tube(-130, 0, 190, 0, barHalf, barHalf), tube(-26, 0, 26, 0, 26, 26)}
+		m := []drawing.Mark{tube(-70, 0, 120, 0, barHalf, barHalf), tube(-26, 0, 26, 0, 26, 26)}
 		for _, at := range [4]Point{{X: -17, Y: -19}, {X: 17, Y: -19}, {X: -17, Y: 19}, {X: 17, Y: 19}} {
 			m = append(m, drawing.Circle{Role: drawing.Ink, Pen: drawing.Thin, Centre: at, Radius: 4})
 		}
@@ -32,7 +32,7 @@ func BarRolled(b Build) *drawing.Figure {
 	}
 	before := append(append(line(0), pencil), Grasp{At: Point{X: 78, Y: 23}, Way: 218, Role: drawing.Body, Over: true}.
 		Pinch()...)
-	f := &drawing.Figure{Title: words.Of("One line over bar and faceplate shows the roll"), Least: 20, Apart: true,
+	f := &drawing.Figure{Title: words.Of("One line over bar and faceplate shows the roll"), Least: 10, Apart: true,
 		Description: words.Of("The middle of a bar in its stem from the front. A strip of masking tape lies on the " +
 			"faceplate and the bar, with one line over both. After the bar was rolled the two halves of the line are " +
 			"apart. A phone on a brake lever, read before and after, shows by how much.")}
@@ -40,7 +40,7 @@ func BarRolled(b Build) *drawing.Figure {
 	around, beyond := within(barMiddle.At(b), 190, 150)
 	f.Frames = []drawing.Frame{
 		step("1. From the front: tape, and one line over both", low, high, before...),
-		step("2. Rolled: the two halves of the line are apart", low, high, line(drawnRoll)...),
+		step("2. Rolled: the two halves of the line are apart", low, high.Minus(Point{Y: 70}), line(drawnRoll)...),
 		step("3. How far: a phone on the lever, before and after", around, beyond, marks...)}
 	return f
 }
