@@ -35,6 +35,6 @@ func TestSeatedAnglesAreShownOnASeatedRider(t *testing.T) {
 	}
 	f := rider("measure-seated-angles", seatedAlone).Figure(nil, nil)
 	svg := f.SVG("f", nil, 530)
-	assert.Contains(t, svg, ">30°</text>", "the elbow’s bend, which fit.SeatedElbow says")
+	assert.Contains(t, svg, ">elbow 30°</text>", "the elbow’s bend, which fit.SeatedElbow says")
 	assert.Contains(t, svg, "A rider sits on a bike")
 }

@@ -146,7 +146,8 @@ func rollAbove(sweep float64) []drawing.Mark {
 		drawing.Line{Role: drawing.Body, Pen: drawing.Centre, Points: []drawing.Point{
 			wrist.Along(line, -140), wrist.Along(line, 110)}},
 		drawing.Cross{Role: drawing.Body, At: wrist},
-		drawing.Label{Role: drawing.Body, At: wrist.Along(line, -120), Text: words.Of("to the elbow"),
+		drawing.Label{Role: drawing.Body, At: wrist.Along(line, -112).Plus(drawing.Point{X: -32}),
+			Text: words.Of("to the elbow"),
 			Side: drawing.Point{X: -1}},
 	)
 }

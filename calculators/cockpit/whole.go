@@ -123,19 +123,20 @@ func wholeRider(inseam, stature float64, sex body.Sex, how shown) (*drawing.Figu
 		on, pose, _, _ := who.seatedPose(b, hold.Grip)
 		return weighing(on, pose), true
 	case seatedAlone:
-		_, pose, _, _ := who.seatedPose(b, hold.Grip)
-		knee := words.Of("{0}", whole(measure.Degrees(kneeBend(pose))))
-		elbow := whole(measure.Degrees(fit.SeatedElbow))
+		on, pose, _, _ := who.seatedPose(b, hold.Grip)
+		knee, elbow := whole(measure.Degrees(kneeBend(pose))), whole(measure.Degrees(fit.SeatedElbow))
+		trunk := whole(measure.Degrees(lean))
 		f := &drawing.Figure{
 			Title: words.Of("Read from the side: how far the trunk leans, how far knee and elbow bend"),
 			Description: words.Of("A rider sits on a bike, seen square from the side, the crank at the bottom in "+
 				"line with the seat. The line from the knob of the hip to the shoulder point stands {0} above the "+
 				"horizontal. The knee’s bend, {1}, is the angle between the lower leg and the thigh’s line run on "+
 				"past the knee; the elbow’s bend, {2}, that between the forearm and the upper arm’s line.",
-				whole(measure.Degrees(lean)), knee, elbow)}
-		f.Add(left...)
-		f.Add(figure.KneeAt(pose, drawing.Ink, knee)...)
-		f.Add(figure.ElbowBend(pose, drawing.Ink, words.Of("{0}", elbow)))
+				trunk, knee, elbow)}
+		f.Add(figure.Scene(on, &pose)...)
+		f.Add(figure.TrunkAngle(pose, drawing.Ink, words.Of("trunk {0}", trunk)))
+		f.Add(figure.KneeBend(pose, drawing.Ink, words.Of("knee {0}", knee)))
+		f.Add(figure.ElbowBend(pose, drawing.Ink, words.Of("elbow {0}", elbow)))
 		return f, true
 	case standingAlone:
 		f := &drawing.Figure{
