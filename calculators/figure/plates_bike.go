@@ -117,7 +117,7 @@ func bikePlates() []Plate {
 		return Point{X: b.Bike.Rear.X - 60, Y: -110}, Point{X: 220,
 			Y: 190}
 	})
-	drop.Spans[0].Label, drop.Steps = "BB drop", lessTheCrank
+	drop.Spans[0].Label, drop.Steps = "Drop", lessTheCrank
 	offset := onBike(measure.ForkOffset, Straight, axisFoot, frontAxle, 70)
 	offset.On = around(func(b Build) (low, high Point) {
 		at := At(b.Bike.Front)

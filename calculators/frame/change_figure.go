@@ -91,8 +91,8 @@ func changed(r *calculators.Result, after geometry.Bike, grip drawing.Point, rol
 	}{
 		{changeBy.reach, "Reach {0}", at(top.X, grip.Y+110), at(1, 0), at(0, 1)},
 		{changeBy.stack, "Stack {0}", at(top.X+150, top.Y+40), at(0, 1), at(1, 0)},
-		{changeBy.bbHeight, "BB {0}", at(-110, 0.5*after.Ground()), at(0, 1), at(-1, 0)},
-		{changeBy.wheelbase, "Wheelbase {0}", at(0.45*front.X, front.Y-90), at(1, 0), at(0, -1)},
+		{changeBy.bbHeight, "Bottom bracket {0}", at(-110, 0.5*after.Ground()), at(0, 1), at(-1, 0)},
+		{changeBy.wheelbase, "Wheelbase {0}", at(0.6*front.X, front.Y-130), at(1, 0), at(0, -1)},
 	} {
 		by := r.At(c.of)
 		if !by.Exists() || math.Abs(float64(by.Value)) < 0.5 {

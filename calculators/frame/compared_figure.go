@@ -61,7 +61,7 @@ func oneChanges() []oneChange {
 			"the saddle goes forward"},
 		{"Chainstay {0} longer", measure.Millimetres(25), func(c *geometry.Chart) { c.Chainstay += 25 },
 			"the rear wheel goes back"},
-		{"BB drop {0} more", measure.Millimetres(20), func(c *geometry.Chart) { c.Drop += 20 },
+		{"Bottom bracket {0} lower", measure.Millimetres(20), func(c *geometry.Chart) { c.Drop += 20 },
 			"the wheels stand higher against the feet"},
 	}
 }

@@ -56,7 +56,7 @@ func (d drawnDropper) role(limit int) drawing.Role {
 func up(along, behind float64) figure.Point { return figure.Point{X: -behind, Y: along} }
 
 // upright is a length along the tube, its dimension line so far behind the first point.
-func upright(role drawing.Role, a, b figure.Point, behind float64, text words.Text) drawing.Mark {
+func upright(role drawing.Role, a, b figure.Point, behind float64, text words.Text) drawing.Dimension {
 	return drawing.Dimension{Role: role, A: a, B: b, Along: drawing.Point{Y: 1}, Offset: behind, Text: text}
 }
 
@@ -157,10 +157,12 @@ func (d drawnDropper) lengths(r *calculators.Result) (marks []drawing.Mark) {
 	level(d.role(0), d.raised, rim, drawnTube, 80, words.Of("collar {0}", measure.Millimetres(d.collar)))
 	level(d.role(0), rim, head, drawnInner, 80, words.Of("travel {0}", measure.Sold(d.travel)))
 	level(d.role(0), head, rails, drawnInner, 80, words.Of("head {0}", measure.Millimetres(d.head)))
-	level(drawing.Ink, rails, top, 0, -130, words.Of("{0}", measure.Millimetres(d.stack)))
+	level(drawing.Ink, rails, top, 0, -130, words.Of("rail to top {0}", measure.Millimetres(d.stack)))
 	if d.raised > 5 {
-		marks = append(marks, upright(d.role(0), up(0, drawnTube), up(d.raised, drawnPost), 45,
-			words.Of("{0}", measure.Millimetres(d.raised))))
+		spare := upright(d.role(0), up(0, drawnTube), up(d.raised, drawnPost), 45,
+			words.Of("spare {0}", measure.Millimetres(d.raised)))
+		spare.Priority = 1 // it has few places
+		marks = append(marks, spare)
 	}
 	if d.end < 0 {
 		level(drawing.Ink, d.end, 0, drawnPost, 80, words.Of("inside {0}", r.At(postInsertion).Amount()))

@@ -59,8 +59,8 @@ func TestThePostIsDrawnToScale(t *testing.T) {
 	d.has(t, "collar 29 mm", 29)
 	d.has(t, "travel 185 mm", 185)
 	d.has(t, "head 24 mm", 24)
-	d.has(t, "46 mm", 46)
-	d.has(t, "37 mm", 37)
+	d.has(t, "rail to top 46 mm", 46)
+	d.has(t, "spare 37 mm", 37)
 	d.has(t, "inside 188 mm", 188)
 	// On the tight frame the post stands on its collar, and the saddle 50 mm too high.
 	d = drawnBy(t, Dropper(), tightFrame)
@@ -117,7 +117,7 @@ func TestWhatBindsIsHot(t *testing.T) {
 		}
 		return texts
 	}
-	require.Equal(t, []string{"collar", "travel", "head", "37"}, hot(roomyFrame))
+	require.Equal(t, []string{"collar", "travel", "head", "spare"}, hot(roomyFrame))
 	require.Equal(t, []string{"free"}, hot(roomyFrame+" free-depth=230"))
 	require.Equal(t, []string{"post’s mark"}, hot(roomyFrame+" insertion-post=180"))
 	require.Equal(t, []string{"frame’s minimum"}, hot(roomyFrame+" insertion-frame=180"))
