@@ -91,7 +91,7 @@ func hips(tilt float64) (marks []drawing.Mark) {
 
 // flatAndCurved draws both shapes of a saddle from the side, with where one can sit.
 func flatAndCurved(calculators.Values) *drawing.Figure {
-	f := &drawing.Figure{Title: words.Of("A flat saddle lets you slide, a curved one holds you"), Least: 14,
+	f := &drawing.Figure{Title: words.Of("A flat saddle lets you slide, a curved one holds you"), Least: 11,
 		Description: words.Of("Two saddles from the side. The flat one is level from tail to nose, and you can slide " +
 			"fore and aft on it. The curved one rises at the tail, and you sit in its lowest place.")}
 	f.Frame(words.Of("Flat: you can slide fore and aft"), append(sideOf(2, 4, 3),

@@ -96,6 +96,16 @@ func TestEveryLetterOfAPrintedFigureCanBeRead(t *testing.T) {
 		}
 	}
 	// As they are published.
+	onEverySheet(t, func(b *tab, path string) {
+		if small := eval[string](b, smallLetters); small != "" {
+			t.Errorf("%s: letters of %s points", path, small)
+		}
+	})
+}
+
+// onEverySheet shows each English page on paper, as it is published.
+func onEverySheet(t *testing.T, look func(b *tab, path string)) {
+	t.Helper()
 	b, pages := open(t, "/index.html").onPaper(), 0
 	err := fs.WalkDir(published, ".", func(path string, _ fs.DirEntry, err error) error {
 		if path == "embed" || path == "de" {
@@ -106,13 +116,39 @@ func TestEveryLetterOfAPrintedFigureCanBeRead(t *testing.T) {
 		}
 		pages++
 		b.do(chromedp.Navigate(server.URL + "/" + path))
-		if small := eval[string](b, smallLetters); small != "" {
-			t.Errorf("%s: letters of %s points", path, small)
-		}
+		look(b, path)
 		return nil
 	})
 	if err != nil || pages < 40 {
 		t.Fatalf("%d pages: %v", pages, err)
+	}
+}
+
+// A heading is as high as the figure below it and itself, so that both are on one page.
+func TestAPrintedHeadingStaysWithItsFigure(t *testing.T) {
+	t.Parallel()
+	pairs := 0
+	onEverySheet(t, func(b *tab, path string) {
+		got := eval[struct {
+			Pairs int
+			Apart []string
+		}](b, `(() => {
+			const got = {pairs: 0, apart: []};
+			for (const figure of document.querySelectorAll(".prose > :is(h2, h3) + .plate")) {
+				const heading = figure.previousElementSibling;
+				const room = heading.getBoundingClientRect().bottom - figure.getBoundingClientRect().bottom;
+				got.pairs++;
+				if (room < 0) got.apart.push(figure.id);
+			}
+			return got;
+		})()`)
+		pairs += got.Pairs
+		if len(got.Apart) > 0 {
+			t.Errorf("%s: higher than the heading's room: %q", path, got.Apart)
+		}
+	})
+	if pairs < 10 {
+		t.Errorf("%d headings with a figure", pairs)
 	}
 }
 
