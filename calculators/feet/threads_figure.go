@@ -54,7 +54,7 @@ func threaded(side float64) []drawing.Mark {
 	m = append(m, figure.Bow(drawing.Hot, spindle, 290, from, to, 30)...)
 	m = append(m, drawing.Label{Role: drawing.Hot, At: spindle.Plus(drawing.Polar(90-side*42, 290)), Side: p(0.2, 1),
 		Text: words.Of("tighten")},
-		drawing.Label{Role: drawing.Soft, At: p(330, -120), Side: p(-0.2, -1), Leader: true,
+		drawing.Label{Role: drawing.Soft, At: p(330, -120), Side: p(1, -0.2), Leader: true,
 			Text: words.Of("front wheel")})
 	return append(m, thread(at(-80, -230), side)...)
 }

@@ -43,7 +43,7 @@ func pulled(reach float64) []drawing.Mark {
 	face := at(stopGrip/2+reach-stopBlade/2, 0) // over the fingers, so that it is seen
 	marks = append(marks, drawing.Limb{Role: drawing.Hot, Fill: drawing.Sheet, A: face.Plus(at(0, 5)),
 		B: face.Plus(at(0, -5)), Ra: stopBlade / 2, Rb: stopBlade / 2})
-	marks = append(marks, drawing.Label{Role: drawing.Before, At: rest.Plus(at(stopBlade/2, 6)), Side: at(0.5, 1),
+	marks = append(marks, drawing.Label{Role: drawing.Before, At: rest.Plus(at(0, -stopBlade/2-5)), Side: at(0, -1),
 		Text: words.Of("at rest")})
 	return append(marks, figure.Arrow(drawing.Hot, rest.Plus(at(0, -26)), at(stopGrip/2+reach-stopBlade/2, -26), 10)...)
 }

@@ -138,7 +138,7 @@ var refused = []struct {
 func explainMissing(v calculators.Values, r *calculators.Result) {
 	q, x := wanted(v), r.At(estimated)
 	r.Figure = figureOf(q, v)
-	x.Label = words.Of("Estimate of {0}", q.Named())
+	x.Label = words.Of("Estimate: {0}", words.Of(q.Label))
 	if !x.Exists() && v.Small() {
 		x.Meaning = words.Of("Under {0} this guide estimates no length of the body, because the survey holds "+
 			"hardly anybody so small. Measure it, and again every three months while you grow.",

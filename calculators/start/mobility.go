@@ -43,18 +43,18 @@ func Mobility() *calculators.Calculator {
 
 // What it answers.
 var (
-	hamstrings = &calculators.Output{Name: "hamstrings", Label: "Hamstrings, longer than the average",
+	hamstrings = &calculators.Output{Name: "hamstrings", Label: "Hamstrings against the average",
 		Unit: measure.Deg,
 		Between: "the average knee’s angle short of straight, less the one measured (the mean of what was typed); " +
 			"negative is stiffer"}
 	hamstringSides = &calculators.Output{Name: "hamstring-sides", Label: "Left knee stops earlier by",
 		Unit:    measure.Deg,
 		Between: "left less right; negative means that the right one stops earlier"}
-	ankles = &calculators.Output{Name: "ankles", Label: "Ankles, further than the average", Unit: measure.Mm,
+	ankles = &calculators.Output{Name: "ankles", Label: "Ankles against the average", Unit: measure.Mm,
 		Between: "the big toe to the wall (the mean of what was typed), less the average; negative is stiffer"}
 	ankleSides = &calculators.Output{Name: "ankle-sides", Label: "Left ankle goes further by", Unit: measure.Mm,
 		Between: "left less right; negative means that the right one goes further"}
-	hip = &calculators.Output{Name: "hip", Label: "Hip, further than the average", Unit: measure.Deg,
+	hip = &calculators.Output{Name: "hip", Label: "Hip against the average", Unit: measure.Deg,
 		Between: "how far your thigh turns from flat, less the average; negative is stiffer"}
 )
 

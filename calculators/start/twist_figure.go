@@ -4,7 +4,6 @@ import (
 	"plumbline/calculators"
 	"plumbline/calculators/drawing"
 	"plumbline/calculators/figure"
-	"plumbline/calculators/measure"
 	"plumbline/calculators/words"
 )
 
@@ -24,13 +23,11 @@ const (
 )
 
 func twistTest() *drawing.Figure {
-	turn := measure.Amount{Value: twistTurn, Unit: measure.Deg, Extra: -1}
 	f := &drawing.Figure{Title: words.Of("Twist the bar against the wheel"), Least: 10,
 		Description: words.Of(
-			"The front of a bike from above, twice. You stand before it and hold the wheel between your "+
-				"knees. You push one grip and pull the other. Right: bar and wheel stay square to each other. Wrong: "+
-				"the bar has turned by {0} and the wheel has not, so the stem is loose.",
-			turn,
+			"The front of a bike from above, twice. You stand before it and hold the wheel between your " +
+				"knees. You push one grip and pull the other. Right: bar and wheel stay square to each other. Wrong: " +
+				"the bar has turned and the wheel has not, so the stem is loose.",
 		)}
 	f.Frame(words.Of("Right: nothing moves"), twisted(0)...)
 	f.Frame(words.Of("Wrong: the bar turns, the wheel does not. Do not ride"), twisted(twistTurn)...)
@@ -70,9 +67,6 @@ func twisted(turn float64) []drawing.Mark {
 		Text: words.Of("your knees"), Fixed: true})
 	if turn != 0 {
 		marks = append(marks, figure.Ghost(barAbove()...)...)
-		marks = append(marks, drawing.Angle{Role: drawing.Hot, Vertex: at(0, 0), From: 0, To: turn,
-			Radius: 290, Priority: 2,
-			Text: words.Of("{0}", measure.Amount{Value: turn, Unit: measure.Deg, Extra: -1})})
 	}
 	turned := append(barAbove(), fists()...)
 	marks = append(marks, figure.Turned(turn, at(0, 0), turned...)...)
