@@ -71,10 +71,11 @@ func (g *Guide) stepTime(p *guidePage) (said string, t spent) {
 func digits(n int) words.Name { return words.Name(strconv.Itoa(n)) }
 
 // onward writes what stands directly under a page's answer: on a step, what comes next. The
-// way to do what it says stands a heading below, at the list of acts.
+// way to do what it says stands a heading below, at the list of acts. That a step is the
+// last one is said at its page's end alone, because there the way ends.
 func (g *Guide) onward(p *guidePage) (string, error) {
 	w := g.way(p.URL)
-	if w.Step == 0 {
+	if w.Step == 0 || w.Next == nil {
 		return "", nil
 	}
 	var b bytes.Buffer

@@ -58,6 +58,9 @@ func TestEveryPageSaysTheSameStep(t *testing.T) {
 			}
 		}
 		if i+1 == len(links) {
+			if n := len(page.all(".step-on")); n != 1 {
+				t.Errorf("%s says %d times that it is the last step", url, n)
+			}
 			continue
 		}
 		next := said(links[i+1])
