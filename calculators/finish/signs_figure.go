@@ -39,7 +39,7 @@ func warningSigns(calculators.Values) *drawing.Figure {
 			{at(-30, p.Shoulder-130), "chest pain, or too little breath", -1},
 			{at(60, p.Hip+285), "back pain with a weak leg", 1},
 			{at(-24, p.Hip+84), "bladder or bowel trouble", -1},
-			{at(10, p.Inseam-40), "saddle area numb off the bike", 1},
+			{at(10, p.Inseam-40), "a saddle area numb off the bike", 1},
 			{at(-88, 0.68*p.Knee), "a calf swollen and painful", -1},
 		}},
 		{"Stop riding, and see a clinician", []sign{
