@@ -183,3 +183,20 @@ func TestTheGarageIsWalkedByKeyboard(t *testing.T) {
 	b.key(kb.Escape)
 	b.until(`!document.querySelector(".walk-through[open]") && document.activeElement.matches(".garage button")`)
 }
+
+// TestEveryChoiceIsLargeEnoughToSee: boxes to tick are drawn by the style sheet, so that one
+// that no rule gives a size would be a dot.
+func TestEveryChoiceIsLargeEnoughToSee(t *testing.T) {
+	t.Parallel()
+	for _, page := range []string{"/sources.html", "/saddle/height.html", "/finish/prepare-for-a-fitting.html"} {
+		b := open(t, page)
+		b.until(`document.querySelector("main input:is([type=radio], [type=checkbox])")`)
+		got := eval[[]string](b, `[...document.querySelectorAll("input:is([type=radio], [type=checkbox])")]
+			.filter((e) => e.checkVisibility()).map((e) => [e, e.getBoundingClientRect()])
+			.filter(([, r]) => r.width && Math.min(r.width, r.height) < 18)
+			.map(([e, r]) => (e.name || e.id) + " " + Math.round(r.width) + " × " + Math.round(r.height))`)
+		if len(got) > 0 {
+			t.Errorf("%s: %s", page, strings.Join(got, "; "))
+		}
+	}
+}

@@ -215,3 +215,21 @@ func TestPaperHasNoWordsOfTheScreen(t *testing.T) {
 		}
 	}
 }
+
+// TestPaperShowsTheAnswerBelowItsDrawing looks at calculators with a long form and with a
+// tall drawing, which a screen arranges in other ways: drawing, answer and form follow one
+// another.
+func TestPaperShowsTheAnswerBelowItsDrawing(t *testing.T) {
+	t.Parallel()
+	for _, page := range []string{"/start/measure-yourself.html", "/start/measure-your-bike.html"} {
+		b := open(t, page).ready().onPaper()
+		got := eval[[]string](b, `[...document.querySelectorAll(".bench .board")].flatMap((board) => {
+			const at = [".drawing", ".strip", ".inputs"].map((s) => board.querySelector(s).getBoundingClientRect());
+			return at[0].bottom <= at[1].top + 1 && at[1].bottom <= at[2].top + 1 ? []
+				: [board.closest(".bench").id + ": " + at.map((r) => Math.round(r.top) + "–" + Math.round(r.bottom))];
+		})`)
+		if len(got) > 0 {
+			t.Errorf("%s on paper: %s", page, strings.Join(got, "; "))
+		}
+	}
+}
