@@ -40,9 +40,17 @@
     return begun;
   });
 
+  /** The page is read first: nothing of an engine is loaded before all of it was painted. */
+  const painted = new Promise((done) => {
+    const frame = () => requestAnimationFrame(() => requestAnimationFrame(done)); // the second begins when the first was painted
+    if (document.readyState === "loading") document.addEventListener("readystatechange", frame, { once: true });
+    else frame();
+  });
+
   /** @param {string} name */
   const load = async (name) => {
-    // What makes the page readable goes first. The engine's own thread compiles it.
+    await painted;
+    // The engine's own thread compiles it.
     const code = fetched(`${name}.wasm`, { priority: "low" }).then((reply) => reply.blob());
     const [engine, ...said] = await Promise.all([code, ...texts(name)]);
     return { engine, texts: said };
@@ -55,10 +63,7 @@
     return begun;
   };
   const { near } = dataset;
-  if (near && location.protocol !== "file:" && !navigator.connection?.saveData) {
-    // The page is read first: its first frame waits for nothing of the engine.
-    requestAnimationFrame(() => setTimeout(() => globalThis.engineParts(near).catch(() => {})));
-  }
+  if (near && location.protocol !== "file:" && !navigator.connection?.saveData) globalThis.engineParts(near).catch(() => {});
 
   /** @param {(line: Element) => void} change */
   const lines = (change) => document.querySelectorAll(".offline").forEach(change);

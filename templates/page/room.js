@@ -50,8 +50,7 @@ export function hold(bench) {
   const stand = bench.querySelector(".stand");
   if (!stand || !("ResizeObserver" in globalThis)) return;
   new ResizeObserver(() => {
-    const { width, height } = stand.getBoundingClientRect();
-    if (width > bench.clientWidth * 0.8) return; // there is no room beside it; and to write it has the whole bench styled anew
-    bench.style.setProperty("--stand", `${height}px`);
+    const { height } = stand.getBoundingClientRect();
+    if (height) bench.style.setProperty("--stand", `${height}px`); // on a phone it is no box, and to write has all of the bench styled anew
   }).observe(stand);
 }
