@@ -50,7 +50,7 @@ var (
 		Title:  "2012 Anthropometric Survey of U.S. Army Personnel",
 		Where:  "NATICK/TR-15/007",
 		Opened: Data, Strength: DataSet,
-		For: "Body lengths of 4,082 men and 1,986 women; the regressions and their residual errors are our least " +
+		For: "Body lengths of 4082 men and 1986 women; the regressions and their residual errors are our least " +
 			"squares on the open data."}
 	HullJorge1985 = &Source{Key: "hulljorge1985", Authors: "Hull and Jorge", Year: 1985,
 		Title:  "A method for biomechanical analysis of bicycle pedalling",

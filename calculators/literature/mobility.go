@@ -35,7 +35,7 @@ var (
 		Title:  "Normal hip and knee active range of motion: the relationship to age",
 		Where:  "Physical Therapy 71(9), 656–665",
 		Opened: Memory, Strength: Survey,
-		For: "The hip bends by 121 ± 13 degrees; 1,683 adults of 25 to 74 years."}
+		For: "The hip bends by 121 ± 13 degrees; 1683 adults of 25 to 74 years."}
 )
 
 func ofMobility() []*Source {

@@ -67,7 +67,7 @@ var (
 	// memory).
 	lungeUsual = usual{95, 31}
 
-	// hipUsual: degrees, 1,683 adults of 25 to 74 years (Roach and Miles 1991, from
+	// hipUsual: degrees, 1683 adults of 25 to 74 years (Roach and Miles 1991, from
 	// memory).
 	hipUsual = usual{121, 13}
 
