@@ -116,7 +116,9 @@ func (g *Guide) findTerms() {
 // names are the words by which the term is known in a text, as looked returns them.
 func (t *term) names() (list []string) {
 	for _, name := range slices.Concat([]string{t.Name}, t.Also, t.Forms) {
-		list = append(list, looked(name))
+		if name != "" {
+			list = append(list, looked(name))
+		}
 	}
 	return list
 }

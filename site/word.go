@@ -3,7 +3,6 @@ package site
 import (
 	"encoding/json"
 	stdhtml "html"
-	"slices"
 
 	"github.com/yuin/goldmark/ast"
 	extast "github.com/yuin/goldmark/extension/ast"
@@ -66,7 +65,8 @@ func explained(n ast.Node) bool {
 const wordsURL = "words.json"
 
 // wordList is that list: for each term its entry in the glossary, the words that use it,
-// and the phrases in which they mean something else (templates/page/words.js).
+// and the phrases in which they mean something else, all as looked returns them
+// (templates/page/words.js).
 func (g *Guide) wordList() []byte {
 	type word struct {
 		Key   string   `json:"key"`
@@ -76,7 +76,12 @@ func (g *Guide) wordList() []byte {
 	list := make([]word, len(g.terms))
 	for i := range g.terms {
 		t := &g.terms[i]
-		list[i] = word{t.Key, slices.Concat([]string{t.Name}, t.Also, t.Forms), t.Not}
+		list[i] = word{Key: t.Key, Names: t.names()}
+		for _, phrase := range t.Not {
+			if phrase != "" { // the page's script would find it everywhere
+				list[i].Not = append(list[i].Not, looked(phrase))
+			}
+		}
 	}
 	b, err := json.Marshal(list)
 	if err != nil {

@@ -13,9 +13,10 @@ import (
 )
 
 // What a chapter page loads besides the engine, in bytes: its modules as they are
-// published, without their comments, and page, style and modules after brotli 11.
+// published, without their comments, and page, style and modules after brotli 11. There is
+// room to write plainly; what grows by more is looked at.
 const (
-	largestModules = 42_000
+	largestModules = 44_000
 	largestPage    = 63_000
 )
 

@@ -4,7 +4,7 @@
 
 import { make } from "./dom.js";
 
-/** @typedef {{ key: string, names: string[], not?: string[] }} Term as the guide's words.json has it, its texts as they are looked for */
+/** @typedef {{ key: string, names: string[], not?: string[] }} Term as the guide's words.json has it, in the form that looked returns */
 /** @typedef {{ text: Text, said: string, added: ChildNode[] }} Mark what a text was, and what stands behind it now */
 
 const pause = 700; // ms without an answer before words are marked
@@ -42,14 +42,6 @@ function mentions(text, term) {
   }
   return found;
 }
-
-/**
- * Terms with their texts in the form in which they are looked for, once for all texts.
- * @param {Term[]} list
- */
-export const sought = (list) => list.map(({ key, names, not = [] }) => ({
-  key, names: names.filter(Boolean).map(looked), not: not.filter(Boolean).map(looked),
-}));
 
 /**
  * The first term in a text that is not among those said already, the longest where two
@@ -98,7 +90,7 @@ export function soon(bench) {
   marked.set(bench, state);
   clearTimeout(state.later);
   state.later = setTimeout(() => {
-    terms ??= fetch(`${root()}words.json`).then((answer) => answer.json()).then(sought);
+    terms ??= fetch(`${root()}words.json`).then((answer) => answer.json());
     terms.then((list) => mark(bench, list), () => {
       terms = undefined; // the glossary is a link away all the same
     });
