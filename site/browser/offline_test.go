@@ -159,9 +159,11 @@ func TestAVersionThatIsThereByHalvesIsNotKept(t *testing.T) {
 	if got := b.text(".home"); got == "Other" {
 		t.Error("a page of the new version is shown before all of it is there")
 	}
+	eval[bool](b, `(window.old = navigator.serviceWorker.controller, true)`)
 	whole.Store(true)
 	b.do(emptied)
 	awaited[string](b, update)
+	b.until(kept + ` && navigator.serviceWorker.controller !== old`) // a page before that is still the other's
 	b.do(chromedp.Navigate(host.URL + "/glossary.html"))
 	b.until(`document.querySelector(".home")?.textContent === "Other"`)
 }
