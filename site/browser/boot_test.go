@@ -65,3 +65,16 @@ func TestAPageThatIsOpenedAsAFileAsksForAWebServer(t *testing.T) {
 	b.strange = nil // the file's own style and script
 	b.mu.Unlock()
 }
+
+// TestAPageIsPaintedBeforeItsEngineIsLoaded: on a slow line the engine would keep what is
+// to be read waiting. The times are the browser's own (the W3C's Paint and Resource Timing).
+func TestAPageIsPaintedBeforeItsEngineIsLoaded(t *testing.T) {
+	t.Parallel()
+	b := open(t, "/frame/choosing-a-size.html").ready()
+	painted := eval[float64](b, `performance.getEntriesByName("first-contentful-paint")[0].startTime`)
+	asked := eval[float64](b, `performance.getEntriesByType("resource").find(
+		(x) => x.name.endsWith(".wasm")).startTime`)
+	if asked < painted {
+		t.Errorf("the engine was asked for after %.0f ms, the page painted after %.0f", asked, painted)
+	}
+}
