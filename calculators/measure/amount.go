@@ -130,7 +130,7 @@ func (u Uncertain) Number(r *words.Reader) string {
 	return u.Amount.Number(r) + "\u00a0±\u00a0" + margin.Margin(r)
 }
 
-// Bare is an amount said without its unit, for a drawing on which another
+// Bare is an amount said without its unit, for a scale in a drawing on which another
 // dimension names it.
 type Bare struct{ Amount }
 

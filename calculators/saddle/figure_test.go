@@ -137,7 +137,7 @@ func TestWhatBindsIsHot(t *testing.T) {
 func TestTheLegIsDrawnToScale(t *testing.T) {
 	d := drawnBy(t, Height(), fiveMethods)
 	d.has(t, "723 ± 9 mm", 723.080)
-	d.has(t, "885", 885.080)
+	d.has(t, "885 mm", 885.080)
 	bend := bottomBend(fiveLeg, 723.080)
 	angles := 0
 	for _, m := range calctest.Answer(t, Height(), fiveMethods).Figure.Marks {

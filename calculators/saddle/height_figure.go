@@ -35,7 +35,7 @@ func heightFigure(v calculators.Values, r *calculators.Result) *drawing.Figure {
 		f.Add(figure.Scene(b, nil)...)
 	}
 	f.Add(figure.SeatLine(b), figure.SaddleHeight(b, drawing.Hot, height),
-		figure.SpindleToSaddle(b, drawing.Ink, words.Of("{0}", measure.Bare{Amount: pedal.Amount()})))
+		figure.SpindleToSaddle(b, drawing.Ink, words.Of("{0}", pedal.Amount())))
 	return f
 }
 
